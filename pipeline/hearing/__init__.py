@@ -1,0 +1,1 @@
+"""Sound in, words out: checking, decoding, dating and recognising a memo."""

@@ -1,0 +1,72 @@
+"""How far a fact can be trusted, from the evidence there is. Hand-set weights until a model is calibrated.
+
+Each piece of evidence multiplies the confidence and may give a reason in words; below ``FLAG_BELOW`` the fact is
+flagged. The recogniser's probabilities count most on the words that are dear to get wrong: numbers, feet and "no".
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from pipeline.judging.plausibility import implausible
+from pipeline.record import NUMBER_SLOTS, SIZED_SLOTS, Fact, MatchKind, Status, Transcript, Word
+
+FLAG_BELOW = 0.75
+_BASE = 0.98
+_UNSURE = 0.35
+_UNSURE_DEAR = 0.5
+_DEAR = frozenset({"no", "not", "left", "right", "near", "off", "front", "hind", "fore"})
+
+
+@dataclass(frozen=True)
+class Evidence:
+    """A factor on the confidence and, if it is worth telling, why."""
+
+    factor: float
+    reason: str | None = None
+
+
+def weigh(fact: Fact, transcript: Transcript) -> tuple[float, list[str]]:
+    """Confidence (0-1) and the reasons that lowered it below trust, in plain words."""
+    evidence = [_of_match(fact), _of_words(fact, transcript), _of_foot(fact), _of_value(fact)]
+    confidence = _BASE
+    for piece in evidence:
+        confidence *= piece.factor
+    return round(confidence, 3), [p.reason for p in evidence if p.reason is not None]
+
+
+def _of_match(fact: Fact) -> Evidence:
+    if fact.match is MatchKind.SOUND_ALIKE:
+        name = str(fact.value).replace("_", " ")
+        return Evidence(0.6, f"Heard “{fact.quote}”, read as {name}; please listen.")
+    return Evidence(1.0)
+
+
+def _of_words(fact: Fact, transcript: Transcript) -> Evidence:
+    words = transcript.words_of(*fact.span) if transcript.heard else []
+    if not words:
+        return Evidence(1.0)
+    worst = min(words, key=lambda w: w.probability)
+    limit = _UNSURE_DEAR if _is_dear(worst, fact) else _UNSURE
+    if worst.probability < limit:
+        return Evidence(0.5 + worst.probability / 2, f"The word “{worst.text.strip(' ,.')}” was hard to hear; please listen.")
+    return Evidence(0.9 + worst.probability / 10)
+
+
+def _is_dear(word: Word, fact: Fact) -> bool:
+    text = word.text.strip(" ,.").lower()
+    counted = fact.slot in NUMBER_SLOTS or fact.slot in SIZED_SLOTS
+    return text in _DEAR or (counted and fact.status is not Status.ABSENT)
+
+
+def _of_foot(fact: Fact) -> Evidence:
+    if "foot: not said" in fact.rules:
+        return Evidence(0.6, "No foot was said; is it all four?")
+    if "foot: still in hand" in fact.rules:
+        return Evidence(0.97)
+    return Evidence(1.0)
+
+
+def _of_value(fact: Fact) -> Evidence:
+    reason = implausible(fact) if fact.status is not Status.HISTORY else None
+    return Evidence(0.6, reason) if reason else Evidence(1.0)

@@ -1,0 +1,73 @@
+"""From mentions to drafts: the slots that are a word of the trade, and "new" before what was put on."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.vocabulary import CLASS_SLOTS
+
+# Tester, pulse and nail-line words need their head beside them and are read in responses.py.
+_WORD_CLASSES = tuple(name for name in CLASS_SLOTS if name not in ("tester_responses", "pulses", "nail_lines"))
+_SHOE_NOUNS = ("shoe_types", "shoe_materials")
+_NEW = frozenset({"new", "fresh", "brand"})
+_NEW_REACH = 5
+
+
+def draft_words(talk: Talk) -> None:
+    """A draft for every mention of a finding, shoe, pad, treatment and the like."""
+    for segment in talk.segments:
+        for mention in segment.mentions:
+            name = _class_of(segment, mention)
+            if name is None:
+                continue
+            add_draft(segment, CLASS_SLOTS[name], mention.readings[name], mention)
+
+
+def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draft:
+    """Append a draft for ``mention`` to its segment."""
+    draft = Draft(slot, value, segment, mention.start, mention.end, mention.match)
+    draft.evidence.update(mention.literal)
+    segment.drafts.append(draft)
+    return draft
+
+
+def _class_of(segment: Segment, mention: Mention) -> str | None:
+    if mention.get("not_facts") is not None:
+        return None
+    names = [name for name in _WORD_CLASSES if mention.get(name) is not None]
+    if not names:
+        return None
+    if mention.get("zones") is not None and _reads_as_zone(segment, mention):
+        return None
+    return names[0]
+
+
+def _reads_as_zone(segment: Segment, mention: Mention) -> bool:
+    """"Bar" beside a finding or the testers is a place on the foot; else it is a shoe."""
+    others = [m for m in segment.mentions if m is not mention]
+    return any(m.is_any(("findings", "tester_heads", "tester_responses")) for m in others)
+
+
+def draft_new(talk: Talk) -> None:
+    """"New egg bars", "in new glue-ons": new before a shoe word is a new shoe put on."""
+    for segment in talk.segments:
+        for index in range(segment.start, segment.end):
+            if talk.words[index] not in _NEW or _inside_strong(segment, index):
+                continue
+            noun = next((m for m in segment.mentions if m.start > index and m.is_any(_SHOE_NOUNS)), None)
+            if noun is None or noun.start - index > _NEW_REACH or _blocked(segment, index, noun):
+                continue
+            draft = Draft("work", "new_shoe", segment, index, index + 1)
+            draft.evidence.update({index, *noun.literal})
+            draft.note("work: new before a shoe")
+            segment.drafts.append(draft)
+        segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
+def _inside_strong(segment: Segment, index: int) -> bool:
+    return any(index in m.literal and m.is_any(("work", "horse_cues", "not_facts")) for m in segment.mentions)
+
+
+def _blocked(segment: Segment, index: int, noun: Mention) -> bool:
+    between = [m for m in segment.mentions if index < m.start < noun.start]
+    return any(m.is_any(("findings", "pads", "feet", "treatments")) for m in between)

@@ -1,0 +1,250 @@
+"""Which foot a fact belongs to: the foot named beside it, the foot still in hand, or the list it stands in."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS, MatchKind
+
+_GROUPS: dict[str, Feet] = {
+    "LF": ("LF",), "RF": ("RF",), "LH": ("LH",), "RH": ("RH",),
+    "fronts": ("LF", "RF"), "hinds": ("LH", "RH"), "lefts": ("LF", "LH"), "rights": ("RF", "RH"),
+    "all": FEET,
+}  # fmt: skip
+_SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
+_PAIRS = {"front": "F", "fore": "F", "hind": "H", "back": "H"}
+_VERBS = frozenset({"is", "'s", "has", "had", "was", "got", "gets", "looks", "are", "were", "have", "does", "did", "needs"})
+_BARE_AFTER = frozenset({"", ",", ".", "and", "but", "is", "'s", "has", "had", "was", "got", "one", "too", "side", "foot", "a",
+                         "an", "the", "as", "in", "with", "at", "for", ";", ":", "or", "also", "i", "he", "she", "it"})  # fmt: skip
+_BARE_BEFORE = frozenset({"the", "his", "her", "on", "in", "its"})
+SETUP_SLOTS = frozenset({
+    "work", "shoe_size", "shoe_type", "shoe_material", "pad", "wedge", "packing", "nails", "nail_size", "clips",
+    "traction", "nail_line",
+})  # fmt: skip
+_LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
+
+
+@dataclass
+class FootGroup:
+    """Feet named at the token ``start``; ``anaphor`` when they were only pointed at ("that foot")."""
+
+    start: int
+    end: int
+    feet: Feet
+    anaphor: bool = False
+
+
+def mark_bare_sides(talk: Talk) -> None:
+    """Make mentions of "the left", "on the right" or "the off" where front or hind was not said."""
+    taken = {i for m in talk.mentions if set(m.readings) - {"clause_words", "horse_cues", "fillers"} for i in m.literal}
+    for index, word in enumerate(talk.words):
+        if word not in _SIDES or index in taken or index == 0:
+            continue
+        before = talk.words[index - 1]
+        after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
+        determined = before in ("the", "his", "her", "its") and word != "near" or (before in _BARE_BEFORE and word in ("left", "right"))
+        if determined and after in _BARE_AFTER and not (word == "left" and after in ("it", "him", "her", "the", "a", "an", "with")):
+            end = index + 2 if after in ("one", "foot", "side") else index + 1
+            mention = Mention(index, end, (index,), {"feet": f"bare_{_SIDES[word]}"}, MatchKind.VARIANT)
+            talk.mentions.append(mention)
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def join_feet(talk: Talk) -> None:
+    """"Left front and right hind" is one group, unless the second foot starts a statement of its own."""
+    feet = [m for m in talk.mentions if m.get("feet")]
+    for first, second in zip(feet, feet[1:], strict=False):
+        between = talk.words[first.end : second.start]
+        if between[:1] not in (["and"], ["or"], ["&"]) or len(between) > 2 or set(between[1:]) - {"the", "his", "her", "on", "in"}:
+            continue
+        after = talk.words[second.end] if second.end < len(talk.words) else ""
+        leading = first.start == 0 or talk.words[first.start - 1] in (".", ",", "the", "and")
+        if after in _VERBS and not leading:
+            continue
+        second.readings["feet"] = f"{first.readings['feet']}+{second.readings['feet']}"
+        second.start, second.literal = first.start, tuple(range(first.start, second.end))
+        first.dropped = True
+
+
+def resolve(name: str, hand: Feet | None) -> Feet | None:
+    """The feet that a canonical foot name stands for, given the feet in hand; None when nothing can be pointed at."""
+    if "+" in name:
+        return _resolve_joined(name, hand)
+    if name in _GROUPS:
+        return _GROUPS[name]
+    if name.startswith("bare_"):
+        pair = _pair_of(hand)
+        return (name[-1] + pair,) if pair else (f"{name[-1]}F", f"{name[-1]}H")
+    if name in ("other_front", "other_hind"):
+        pair = "F" if name == "other_front" else "H"
+        rest = tuple(f for f in (f"L{pair}", f"R{pair}") if f not in (hand or ()))
+        return rest if len(rest) == 1 else None
+    if hand is None:
+        return None
+    if name == "in_hand":
+        return hand
+    if name == "pair_in_hand":
+        pair = _pair_of(hand)
+        return (f"L{pair}", f"R{pair}") if pair else hand
+    if name == "other":
+        return (_across(hand[0]),) if len(hand) == 1 else None
+    if name in ("other_three", "other_two"):
+        rest = tuple(f for f in FEET if f not in hand)
+        return rest or None
+    return None
+
+
+def _resolve_joined(name: str, hand: Feet | None) -> Feet | None:
+    joined: list[str] = []
+    for part in name.split("+"):
+        feet = resolve(part, tuple(joined) or hand)
+        if feet:
+            joined.extend(f for f in feet if f not in joined)
+    return tuple(f for f in FEET if f in joined) or None
+
+
+def _pair_of(hand: Feet | None) -> str | None:
+    pairs = {foot[1] for foot in hand or ()}
+    return next(iter(pairs)) if len(pairs) == 1 else None
+
+
+def _across(foot: str) -> str:
+    return ("R" if foot[0] == "L" else "L") + foot[1]
+
+
+def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
+    """Give every draft its feet, horse by horse; returns the foot groups of each segment by index."""
+    groups: dict[int, list[FootGroup]] = {}
+    hand: Feet | None = None
+    horse = -1
+    for sentence in talk.sentences():
+        before = hand
+        for segment in sentence:
+            if segment.horse != horse:
+                hand, before, horse = None, None, segment.horse
+            found, hand = _groups_of(talk, segment, hand)
+            groups[segment.index] = found
+        for position, segment in enumerate(sentence):
+            same_horse = [s for s in sentence if s.horse == segment.horse]
+            _attach_segment(same_horse, same_horse.index(segment), groups, before if sentence[0].horse == segment.horse or position else None)
+    return groups
+
+
+def _groups_of(talk: Talk, segment: Segment, hand: Feet | None) -> tuple[list[FootGroup], Feet | None]:
+    found: list[FootGroup] = []
+    for mention in segment.mentions:
+        name = mention.get("feet")
+        if name is None:
+            continue
+        feet = resolve(name, hand)
+        if feet is None:
+            continue
+        anaphor = name in ("in_hand", "pair_in_hand")
+        found.append(FootGroup(mention.start, mention.end, feet, anaphor))
+        hand = feet
+    return found, hand
+
+
+def _attach_segment(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None) -> None:
+    segment = sentence[position]
+    own = groups[segment.index]
+    for draft in segment.drafts:
+        if draft.slot in HORSE_SLOTS:
+            draft.feet = ()
+            continue
+        if own:
+            draft.feet = _nearest(draft, segment, own).feet
+            draft.note("foot: named beside it")
+            continue
+        listed = _from_list(sentence, position, groups, hand, draft)
+        if listed is not None:
+            draft.feet = listed
+            draft.note("foot: named at the end of the list")
+            continue
+        earlier = _earlier_group(sentence, position, groups)
+        if _statement_only(draft):
+            follows = earlier is not None and not segment.own_clause
+            draft.feet = earlier.feet if follows and earlier else ()
+            continue
+        draft.feet = earlier.feet if earlier else hand
+        draft.foot_carried = True
+        draft.note("foot: still in hand")
+
+
+def _statement_only(draft: Draft) -> bool:
+    """Gait, lameness and laminitis take a foot only from their own statement."""
+    return (draft.slot in EITHER_SLOTS and draft.slot != "finding") or draft.value == "laminitis"
+
+
+def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:
+    """With several feet in one segment: the one before in a foot-first row, else the one that follows."""
+    if len(own) == 1:
+        return own[0]
+    real = [g for g in own if not g.anaphor] or own
+    first_fact = min(d.start for d in segment.drafts)
+    if real[0].start < first_fact:
+        before = [g for g in real if g.start < draft.start]
+        return before[-1] if before else real[0]
+    after = [g for g in real if g.start >= draft.start]
+    return after[0] if after else real[-1]
+
+
+def _earlier_group(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> FootGroup | None:
+    for segment in reversed(sentence[:position]):
+        if groups[segment.index]:
+            return groups[segment.index][-1]
+    return None
+
+
+def _from_list(
+    sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None, draft: Draft
+) -> Feet | None:
+    """Feet named after a list that this draft leads: "corn, bruise and flare on the left front"."""
+    if _earlier_group(sentence, position, groups) is not None:
+        return None
+    for later in sentence[position + 1 :]:
+        if later.delimiter not in _LISTED_BY:
+            return None
+        found = groups[later.index]
+        if not found:
+            if later.own_clause and not _setup_only(later):
+                return None
+            continue
+        foot_only = not [d for d in later.drafts if d.slot not in HORSE_SLOTS]
+        if foot_only:
+            return found[0].feet
+        if not _may_distribute(sentence[position], later, found, hand, draft):
+            return None
+        return _united(sentence, later, groups, draft)
+    return None
+
+
+def _setup_only(segment: Segment) -> bool:
+    return bool(segment.drafts) and all(d.slot in SETUP_SLOTS for d in segment.drafts)
+
+
+def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand: Feet | None, draft: Draft) -> bool:
+    trailing = min(d.start for d in later.drafts) < found[0].start
+    if not trailing or found[0].anaphor:
+        return False
+    if draft.slot in SETUP_SLOTS and all(d.slot in SETUP_SLOTS for d in later.drafts):
+        return not any(d.slot == "work" for d in later.drafts)
+    if later.own_clause or (first.past or first.present):
+        return False
+    zoned = bool(first.having("zones"))
+    if hand is not None:
+        return later.joined_by("and") and not zoned and draft.slot == "finding"
+    return not zoned or later.joined_by("and")
+
+
+def _united(sentence: list[Segment], later: Segment, groups: dict[int, list[FootGroup]], draft: Draft) -> Feet:
+    """"New shoes, size two in front, size one behind": a set-up word that leads reaches all feet named."""
+    feet = list(groups[later.index][0].feet)
+    slots = {d.slot for d in later.drafts}
+    if draft.slot in SETUP_SLOTS and draft.slot not in slots:
+        for segment in sentence[sentence.index(later) + 1 :]:
+            if groups[segment.index] and {d.slot for d in segment.drafts} & slots:
+                feet.extend(groups[segment.index][0].feet)
+    return tuple(f for f in FEET if f in feet)

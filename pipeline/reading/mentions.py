@@ -1,0 +1,161 @@
+"""Mentions: where a memo names something of the trade, found with spaCy's matchers from the vocabulary alone.
+
+Forms of one length compete on the longest match; a form with a gap ("heels ... contracted") claims only its own
+words, so that what stands in the gap ("on the right front are") is still read.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from spacy.matcher import Matcher, PhraseMatcher
+from spacy.tokens import Doc
+
+from pipeline.reading.numbers import Number, NumberReader
+from pipeline.reading.tokens import form_tokens, language
+from pipeline.record import MatchKind
+from pipeline.vocabulary import Vocabulary
+
+# Classes that are read elsewhere, not matched as phrases.
+_NOT_PHRASES = frozenset({"numbers", "bias"})
+# Words that mean something only beside something else; never more important than a word of the trade.
+_WEAK = frozenset({"fillers", "clause_words", "totals", "horse_cues", "same"})
+_GAP_WORDS = 4
+
+
+@dataclass
+class Mention:
+    """A named thing in the token span ``[start, end)``; ``literal`` are the tokens it claims.
+
+    ``readings`` maps each class of words that this span may belong to onto the canonical name there.
+    """
+
+    start: int
+    end: int
+    literal: tuple[int, ...]
+    readings: dict[str, str]
+    match: MatchKind = MatchKind.VARIANT
+    number: Number | None = None
+    dropped: bool = False
+    stands_for: Mention | None = None
+
+    def get(self, name: str) -> str | None:
+        """The canonical name in class ``name``, if this span may belong to it."""
+        return None if self.dropped else self.readings.get(name)
+
+    def is_any(self, names: Iterable[str]) -> bool:
+        """Whether the span may belong to any of the classes."""
+        return not self.dropped and any(name in self.readings for name in names)
+
+
+@dataclass(frozen=True)
+class _Candidate:
+    start: int
+    end: int
+    literal: tuple[int, ...]
+    name: str
+    canonical: str
+    match: MatchKind
+
+
+class MentionFinder:
+    """Finds every mention of a document; built once from the vocabulary."""
+
+    def __init__(self, vocabulary: Vocabulary, sound_alikes: bool = False) -> None:
+        """``sound_alikes`` also matches what recognisers write instead of the word."""
+        self._numbers = NumberReader(vocabulary.spoken("numbers"))
+        nlp = language()
+        self._phrases = PhraseMatcher(nlp.vocab, attr="LOWER")
+        self._gapped = Matcher(nlp.vocab)
+        self._meaning: dict[int, list[tuple[str, str, MatchKind]]] = {}
+        self._gap_meaning: dict[int, tuple[str, str, MatchKind]] = {}
+        forms: dict[str, list[tuple[str, str, MatchKind]]] = {}
+        for name in sorted(set(vocabulary.classes) - _NOT_PHRASES):
+            for form, canonical in vocabulary.spoken(name).items():
+                exact = form == canonical.replace("_", " ")
+                forms.setdefault(form, []).append((name, canonical, MatchKind.EXACT if exact else MatchKind.VARIANT))
+            if sound_alikes:
+                for form, canonical in vocabulary.heard_as(name).items():
+                    forms.setdefault(form, []).append((name, canonical, MatchKind.SOUND_ALIKE))
+        for form, meanings in forms.items():
+            self._add(form, meanings)
+
+    def _add(self, form: str, meanings: list[tuple[str, str, MatchKind]]) -> None:
+        nlp = language()
+        tokens = form_tokens(form)
+        if "..." not in tokens:
+            key = nlp.vocab.strings.add(f"form:{form}")
+            self._meaning[key] = meanings
+            self._phrases.add(f"form:{form}", [Doc(nlp.vocab, words=tokens)])
+            return
+        pattern: list[dict[str, object]] = []
+        for token in tokens:
+            gap = {"IS_PUNCT": False, "OP": f"{{1,{_GAP_WORDS}}}"}
+            pattern.append(gap if token == "..." else {"LOWER": token})
+        for number, meaning in enumerate(meanings):
+            label = f"gap:{number}:{form}"
+            self._gap_meaning[nlp.vocab.strings.add(label)] = meaning
+            self._gapped.add(label, [pattern])
+
+    def find(self, doc: Doc, names: Sequence[Mention] = ()) -> list[Mention]:
+        """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
+        named = [_Candidate(n.start, n.end, n.literal, "horse", n.readings["horse"], MatchKind.EXACT) for n in names]
+        chosen = _choose([*named, *self._candidates(doc)])
+        masked = [token.lower_ for token in doc]
+        for mention in chosen:
+            if len(mention.literal) > 1 or mention.is_any(("not_facts", "horse")):
+                for index in mention.literal:
+                    masked[index] = ""
+        numbers = [
+            Mention(n.start, n.end, tuple(range(n.start, n.end)), {"number": str(n.value)}, number=n)
+            for n in self._numbers.find(masked)
+        ]
+        counted = {index for mention in numbers for index in mention.literal}
+        kept = [m for m in chosen if not counted.intersection(m.literal)]
+        return sorted(kept + numbers, key=lambda m: (m.start, m.end))
+
+    def _candidates(self, doc: Doc) -> Iterable[_Candidate]:
+        for key, start, end in self._phrases(doc):
+            for name, canonical, match in self._meaning[key]:
+                yield _Candidate(start, end, tuple(range(start, end)), name, canonical, match)
+        if not len(self._gapped):
+            return
+        for key, start, end, alignment in self._gapped(doc, with_alignments=True):
+            name, canonical, match = self._gap_meaning[key]
+            form = language().vocab.strings[key].split(":", 2)[2]
+            words = form_tokens(form)
+            literal = tuple(start + i for i, position in enumerate(alignment) if words[position] != "...")
+            if not any(doc[i].lower_ in (".", ",", "and", "but") for i in range(start, end)):
+                yield _Candidate(start, end, literal, name, canonical, match)
+
+
+def _choose(candidates: list[_Candidate]) -> list[Mention]:
+    """The longest candidates that do not overlap; equal spans share one mention with several readings."""
+
+    def rank(candidate: _Candidate) -> tuple[bool, int, bool, bool, int]:
+        weak = candidate.name in _WEAK
+        alike = candidate.match is MatchKind.SOUND_ALIKE
+        length = -len(candidate.literal)
+        return (alike, length, candidate.name != "horse", weak, candidate.end - candidate.start)
+
+    used: dict[int, Mention] = {}
+    chosen: list[Mention] = []
+    for candidate in sorted(candidates, key=lambda c: (rank(c), c.start)):
+        holders = {id(used[i]): used[i] for i in candidate.literal if i in used}
+        if not holders:
+            mention = Mention(
+                candidate.start,
+                candidate.end,
+                candidate.literal,
+                {candidate.name: candidate.canonical},
+                candidate.match,
+            )
+            chosen.append(mention)
+            used.update(dict.fromkeys(candidate.literal, mention))
+        elif len(holders) == 1:
+            holder = next(iter(holders.values()))
+            named = "horse" in holder.readings
+            if holder.literal == candidate.literal and not named and holder.match is not MatchKind.SOUND_ALIKE:
+                holder.readings.setdefault(candidate.name, candidate.canonical)
+    return chosen

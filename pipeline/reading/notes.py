@@ -1,0 +1,52 @@
+"""What no slot takes: sentences kept word for word, and trade words that were heard but not understood."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from pipeline.reading.settling import Settled
+from pipeline.reading.talk import Segment, Talk
+from pipeline.record import Flag, FlagKind, Transcript
+
+
+def notes_of(transcript: Transcript, talk: Talk, segments: Iterable[Segment], rows: list[Settled]) -> str:
+    """The sentences of one horse in which nothing, or not all, was taken into a fact."""
+    read = {r.draft.segment.index for r in rows}
+    own = list(segments)
+    kept = []
+    for number in dict.fromkeys(s.sentence for s in own):
+        parts = [s for s in own if s.sentence == number]
+        if all(s.index in read or _says_nothing(talk, s) for s in parts):
+            continue
+        start = talk.doc[parts[0].start].idx
+        last = talk.doc[parts[-1].end - 1]
+        kept.append(transcript.text[start : last.idx + len(last)].strip())
+    return "\n".join(kept)
+
+
+def _says_nothing(talk: Talk, segment: Segment) -> bool:
+    """Names, greetings and bare places say nothing that a fact does not carry."""
+    told = {i for m in segment.mentions if set(m.readings) - {"clause_words"} for i in m.literal}
+    return all(i in told or talk.doc[i].is_punct or talk.doc[i].is_stop for i in range(segment.start, segment.end))
+
+
+def not_understood(transcript: Transcript, talk: Talk, segments: Iterable[Segment]) -> list[Flag]:
+    """Flags for numbers beside a count or size word, and testers without an answer, that became no fact."""
+    flags = []
+    for segment in segments:
+        for start, end, what in talk.unread:
+            if segment.start <= start < segment.end:
+                flags.append(_flag(transcript, talk, segment, start, end, f"Heard {what}."))
+        for head in segment.having("tester_heads"):
+            sentence = talk.sentence(segment.sentence)
+            if not any(d.slot == "tester" for s in sentence for d in s.drafts):
+                flags.append(_flag(transcript, talk, segment, head.start, head.end, "The hoof testers are named, but no answer to them was understood."))
+    return flags
+
+
+def _flag(transcript: Transcript, talk: Talk, segment: Segment, start: int, end: int, reason: str) -> Flag:
+    first, last = talk.doc[segment.start], talk.doc[segment.end - 1]
+    span = (first.idx, last.idx + len(last))
+    seconds = transcript.seconds_of(*span)
+    quote = transcript.text[span[0] : span[1]]
+    return Flag(kind=FlagKind.NOT_UNDERSTOOD, reason=reason, quote=quote, start=seconds[0], end=seconds[1], span=span)

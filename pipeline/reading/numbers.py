@@ -1,0 +1,223 @@
+"""Spoken and written numbers: cardinals, fractions, mixed numbers, ranges and the sizes below one ("double aught").
+
+Works on lower-case tokens; spans are half-open token ranges. Nothing here knows what a number counts.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+_DIGITS = re.compile(r"\d+(?:\.\d+)?")
+_SLASH = re.compile(r"(\d+)/(\d+)")
+_PLURAL_DIGITS = re.compile(r"(\d+(?:\.\d+)?)s")
+_AUGHT_DIGITS = re.compile(r"0{1,4}")
+_GLYPHS = {"½": Fraction(1, 2), "¼": Fraction(1, 4), "¾": Fraction(3, 4)}
+_FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
+# After these, "one" is a pronoun ("that one", "the loose one" is caught by the caller).
+_PRONOUN_BEFORE = frozenset("this that the other each every which any last same loose bad good no another another's".split())
+
+
+@dataclass(frozen=True)
+class Number:
+    """A number in the token span ``[start, end)``.
+
+    ``value`` is the number, of a range its lower end, ``high`` the upper end or None; ``aughts`` counts the noughts of
+    a size below one; ``out_of`` is M in "N out of M"; ``plural`` is true for "ones", "fives"; ``fraction`` for a bare
+    part of a whole ("three eighths").
+    """
+
+    start: int
+    end: int
+    value: Fraction
+    high: Fraction | None = None
+    aughts: int | None = None
+    out_of: int | None = None
+    plural: bool = False
+    fraction: bool = False
+    article: bool = False
+
+
+class NumberReader:
+    """Finds the numbers in a row of tokens, with number words taken from the vocabulary."""
+
+    def __init__(self, spoken: dict[str, str]) -> None:
+        """``spoken`` maps a word to its canonical meaning in ``numbers.csv``."""
+        self._cardinals = {w: int(c) for w, c in spoken.items() if c.isdigit()}
+        self._parts = {w: _FRACTIONS[c] for w, c in spoken.items() if c in _FRACTIONS}
+        self._times = {w: int(c.removeprefix("times")) for w, c in spoken.items() if c.startswith("times")}
+        self._aughts = {w for w, c in spoken.items() if c == "aught"}
+        self._plurals = {w for w in spoken if w.endswith("s") and w.removesuffix("s") in spoken} | {"sixes"}
+
+    def find(self, tokens: Sequence[str]) -> list[Number]:
+        """Every number of ``tokens`` (lower case), left to right, ranges and "out of" joined."""
+        found: list[Number] = []
+        index = 0
+        while index < len(tokens):
+            number = self._at(tokens, index)
+            if number is None:
+                index += 1
+                continue
+            number = self._with_out_of(tokens, number)
+            number = self._with_range(tokens, number)
+            found.append(number)
+            index = number.end
+        return found
+
+    def _at(self, tokens: Sequence[str], index: int) -> Number | None:
+        return (
+            self._aught(tokens, index)
+            or self._article(tokens, index)
+            or self._dozen(tokens, index)
+            or self._part(tokens, index)
+            or self._mixed(tokens, index)
+        )
+
+    def _aught(self, tokens: Sequence[str], index: int) -> Number | None:
+        word = tokens[index]
+        nxt = tokens[index + 1] if index + 1 < len(tokens) else ""
+        noughty = nxt in self._aughts or nxt in ("zero", "zeros", "0")
+        if word in self._times and noughty:
+            return Number(index, index + 2, Fraction(0), aughts=self._times[word])
+        if word in ("two", "three", "four") and nxt in self._aughts and nxt not in ("oh", "o"):
+            return Number(index, index + 2, Fraction(0), aughts=self._cardinals[word])
+        if _AUGHT_DIGITS.fullmatch(word):
+            return Number(index, index + 1, Fraction(0), aughts=len(word))
+        if word in self._aughts and word not in ("oh", "ohs", "o"):
+            return Number(index, index + 1, Fraction(0), aughts=1, plural=word in self._plurals)
+        if word == "zero":
+            return Number(index, index + 1, Fraction(0), aughts=1)
+        if word in ("oh", "o") and index and tokens[index - 1] in ("size", "sizes", "number", "an"):
+            return Number(index, index + 1, Fraction(0), aughts=1)
+        return None
+
+    @staticmethod
+    def _article(tokens: Sequence[str], index: int) -> Number | None:
+        """"An inch" is one inch; weeks and months with an article are read in times.py."""
+        if list(tokens[index : index + 2]) in (["an", "inch"], ["a", "inch"]):
+            return Number(index, index + 1, Fraction(1), article=True)
+        return None
+
+    def _part(self, tokens: Sequence[str], index: int) -> Number | None:
+        """A bare fraction: "half", "three eighths", "a quarter", "3/8"; quarters need an inch or "of" behind them."""
+        value, end = self._count(tokens, index, allow_article=True)
+        if value is not None and end < len(tokens) and tokens[end] in self._parts:
+            size = self._parts[tokens[end]]
+            if size == 4 and not self._inch_follows(tokens, end + 1):
+                return None
+            if value < size:
+                return Number(index, end + 1, Fraction(value, size), fraction=True)
+            return None
+        if tokens[index] == "half" and self._half_counts(tokens, index + 1):
+            return Number(index, index + 1, Fraction(1, 2), fraction=True)
+        if tokens[index] in self._parts and tokens[index] != "half" and self._inch_follows(tokens, index + 1):
+            return Number(index, index + 1, Fraction(1, self._parts[tokens[index]]), fraction=True)
+        match = _SLASH.fullmatch(tokens[index])
+        if match and int(match[2]):
+            part = Fraction(int(match[1]), int(match[2]))
+            return Number(index, index + 1, part, out_of=int(match[2]) if match[2] in ("5", "9") else None, fraction=True)
+        if tokens[index] in _GLYPHS:
+            return Number(index, index + 1, _GLYPHS[tokens[index]], fraction=True)
+        return None
+
+    @staticmethod
+    def _inch_follows(tokens: Sequence[str], index: int) -> bool:
+        rest = list(tokens[index : index + 3])
+        return bool(rest) and (rest[0] in ("inch", "inches", "in", '"') or rest[:2] in (["of", "an"], ["of", "a"]))
+
+    @staticmethod
+    def _half_counts(tokens: Sequence[str], index: int) -> bool:
+        return index < len(tokens) and tokens[index] in ("an", "a", "inch", "inches", "degree", "degrees", "of")
+
+    def _dozen(self, tokens: Sequence[str], index: int) -> Number | None:
+        if tokens[index : index + 3] == ["half", "a", "dozen"]:
+            return Number(index, index + 3, Fraction(6))
+        if tokens[index : index + 2] in (["a", "dozen"], ["half", "dozen"]):
+            return Number(index, index + 2, Fraction(12 if tokens[index] == "a" else 6))
+        return None
+
+    def _mixed(self, tokens: Sequence[str], index: int) -> Number | None:
+        value, end = self._count(tokens, index)
+        if value is None or self._pronoun(tokens, index):
+            return None
+        plural = tokens[end - 1] in self._plurals or bool(_PLURAL_DIGITS.fullmatch(tokens[end - 1]))
+        article = index > 0 and tokens[index - 1] in ("a", "an")
+        whole = value
+        extra, after = self._and_part(tokens, end)
+        return Number(index, after, whole + extra, plural=plural, article=article)
+
+    def _and_part(self, tokens: Sequence[str], end: int) -> tuple[Fraction, int]:
+        """The part after a whole number: "and a half", "and three eighths", "1/4"; (0, end) when there is none."""
+        rest = tokens[end : end + 4]
+        if rest and (match := _SLASH.fullmatch(rest[0])) and int(match[2]) in (2, 4, 8, 16):
+            return Fraction(int(match[1]), int(match[2])), end + 1
+        if rest and rest[0] in _GLYPHS:
+            return _GLYPHS[rest[0]], end + 1
+        if len(rest) >= 3 and rest[0] == "and":
+            count, after = self._count(tokens, end + 1, allow_article=True)
+            if count is not None and after < len(tokens) and tokens[after] in self._parts:
+                size = self._parts[tokens[after]]
+                quarter_noun = size == 4 and after + 1 < len(tokens) and tokens[after + 1] in ("clips", "clip", "crack", "cracks")
+                if count < size and not quarter_noun:
+                    return Fraction(count, size), after + 1
+        return Fraction(0), end
+
+    def _pronoun(self, tokens: Sequence[str], index: int) -> bool:
+        if tokens[index] == "one" and index + 1 < len(tokens) and tokens[index + 1] in ("'s", "of", "thing", "more"):
+            return tokens[index + 1] != "of" or index + 2 < len(tokens)
+        return tokens[index] in ("one", "ones") and index > 0 and tokens[index - 1] in _PRONOUN_BEFORE
+
+    def _count(self, tokens: Sequence[str], index: int, allow_article: bool = False) -> tuple[Fraction | None, int]:
+        """A whole or decimal number at ``index`` and the index behind it."""
+        if index >= len(tokens):
+            return None, index
+        word = tokens[index]
+        if allow_article and word in ("a", "an"):
+            return Fraction(1), index + 1
+        digits = _DIGITS.fullmatch(word) or _PLURAL_DIGITS.fullmatch(word)
+        if digits:
+            return Fraction(word.rstrip("s")), index + 1
+        if word and word[-1] in _GLYPHS and word[:-1].isdigit():
+            return Fraction(word[:-1]) + _GLYPHS[word[-1]], index + 1
+        if word not in self._cardinals:
+            return None, index
+        value, end = self._cardinals[word], index + 1
+        if value in range(20, 100, 10) and end < len(tokens) and 1 <= self._cardinals.get(tokens[end], 0) <= 9:
+            value, end = value + self._cardinals[tokens[end]], end + 1
+        value, end = self._hundreds(tokens, value, end)
+        return self._decimals(tokens, Fraction(value), end)
+
+    def _hundreds(self, tokens: Sequence[str], value: int, end: int) -> tuple[int, int]:
+        if not (1 <= value <= 9 and end < len(tokens) and tokens[end] == "hundred"):
+            return value, end
+        value, end = value * 100, end + 1
+        skip = end + 1 if end < len(tokens) and tokens[end] == "and" else end
+        rest, after = self._count(tokens, skip)
+        if rest is not None and rest < 100 and rest.denominator == 1:
+            return value + int(rest), after
+        return value, end
+
+    def _decimals(self, tokens: Sequence[str], value: Fraction, end: int) -> tuple[Fraction, int]:
+        if end + 1 < len(tokens) and tokens[end] == "point" and self._cardinals.get(tokens[end + 1], 10) < 10:
+            return value + Fraction(self._cardinals[tokens[end + 1]], 10), end + 2
+        return value, end
+
+    def _with_out_of(self, tokens: Sequence[str], number: Number) -> Number:
+        if list(tokens[number.end : number.end + 2]) == ["out", "of"]:
+            total, end = self._count(tokens, number.end + 2)
+            if total is not None and total.denominator == 1:
+                return Number(number.start, end, number.value, out_of=int(total))
+        if number.out_of is not None:  # "2/5" was read as a fraction; whether it is a grade is the caller's question
+            return Number(number.start, number.end, number.value, out_of=number.out_of, fraction=True)
+        return number
+
+    def _with_range(self, tokens: Sequence[str], number: Number) -> Number:
+        """"six to seven", "5-6", "five or six": the lower end counts, the upper is kept."""
+        if number.end + 1 >= len(tokens) or tokens[number.end] not in ("to", "or", "-") or number.aughts or number.out_of:
+            return number
+        high = self._at(tokens, number.end + 1)
+        if high is None or high.aughts is not None or not number.value < high.value or high.out_of:
+            return number
+        return Number(number.start, high.end, number.value, high=high.value)

@@ -1,0 +1,184 @@
+"""The reader: a memo's words become visits with facts, in a row of spaCy components with one responsibility each."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from fractions import Fraction
+
+from pipeline.reading.assertions import assert_all
+from pipeline.reading.copies import copy_statements
+from pipeline.reading.drafting import draft_new, draft_words
+from pipeline.reading.feet import attach_feet, join_feet, mark_bare_sides
+from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
+from pipeline.reading.measures import MeasureReader
+from pipeline.reading.mentions import MentionFinder
+from pipeline.reading.notes import not_understood, notes_of
+from pipeline.reading.repairs import Strike, repair
+from pipeline.reading.responses import draft_responses
+from pipeline.reading.segments import split_segments
+from pipeline.reading.settling import Settled, settle
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.times import draft_times
+from pipeline.reading.tokens import tokenize
+from pipeline.reading.zones import attach_severity, attach_zones
+from pipeline.record import (
+    Fact,
+    Flag,
+    FlagKind,
+    HorseMatch,
+    RosterHorse,
+    Transcript,
+    Visit,
+)
+from pipeline.vocabulary import Vocabulary
+
+
+class Reader:
+    """Reads transcripts. Loading builds the matchers once; ``read`` keeps no state between memos."""
+
+    def __init__(self, vocabulary: Vocabulary) -> None:
+        self._typed = MentionFinder(vocabulary)
+        self._heard = MentionFinder(vocabulary, sound_alikes=True)
+
+    def read(self, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]:
+        """The visits of one memo, in the order in which the horses are named; never empty."""
+        talk, horses = self.parse(transcript, roster)
+        finder = horses.found
+        named = finder.horses or [NamedHorse(None, HorseMatch.UNCLEAR)]
+        visits = []
+        for index, horse in enumerate(named):
+            segments = [s for s in talk.segments if s.horse in (index, -1 if index == 0 else index)]
+            drafts = _drafts_of(talk, horses, index)
+            visits.append(_visit(transcript, talk, horse, day, settle(drafts), segments))
+        return visits
+
+    def parse(self, transcript: Transcript, roster: Sequence[RosterHorse]) -> tuple[Talk, HorseFinder]:
+        """The memo with every draft settled as to foot, zone and status; for ``read`` and the explain view."""
+        doc = tokenize(transcript.text)
+        exact = roster_spans(doc, roster)
+        finder = self._heard if transcript.heard else self._typed
+        mentions = finder.find(doc, name_mentions(exact))
+        exact = [e for e in exact if any(m.get("horse") and m.start == e[0] for m in mentions)]
+        talk = Talk(doc, [token.lower_ for token in doc], mentions)
+        mark_bare_sides(talk)
+        strikes = repair(talk)
+        join_feet(talk)
+        split_segments(talk)
+        horses = HorseFinder(talk, roster, exact)
+        horses.find_names()
+        horses.assign()
+        _draft(talk, horses.found)
+        _strike(talk, horses.found, strikes)
+        groups = attach_feet(talk)
+        attach_zones(talk)
+        attach_severity(talk)
+        assert_all(talk)
+        copy_statements(talk, groups)
+        return talk, horses
+
+
+def _draft(talk: Talk, found: HorseTalk) -> None:
+    draft_words(talk)
+    draft_new(talk)
+    draft_responses(talk)
+    MeasureReader(talk).read()
+    draft_times(talk, {i for s in found.spans for i in range(s.start, s.end)})
+
+
+def _strike(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
+    for strike in strikes:
+        before = [s for s in talk.segments if s.start < strike.at]
+        if not before:
+            continue
+        if strike.about is not None:
+            _strike_slot(before, strike.about)
+            continue
+        last = _last_statement(talk, before, strike)
+        for segment in last:
+            if strike.other_horse:
+                _move(segment, found)
+            else:
+                for draft in segment.drafts:
+                    if draft.start < strike.at:
+                        draft.drop("taken back")
+
+
+def _strike_slot(before: list[Segment], slot: str) -> None:
+    slots = {"pad", "wedge", "packing"} if slot == "pad" else {slot}
+    for segment in before:
+        if segment.horse == before[-1].horse:
+            for draft in segment.drafts:
+                if draft.slot in slots:
+                    draft.drop("taken back")
+
+
+def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[Segment]:
+    """The segments that a strike takes back: its own sentence so far, or the one before when it opens a sentence."""
+    sentence = [s for s in before if s.sentence == before[-1].sentence]
+    drafted = [s for s in sentence if any(d.start < strike.at for d in s.drafts)]
+    if drafted:
+        return drafted
+    number = before[-1].sentence - 1
+    return [s for s in before if s.sentence == number]
+
+
+def _move(segment: Segment, found: HorseTalk) -> None:
+    if len(found.horses) == 2:
+        segment.horse = 1 - segment.horse
+
+
+def _drafts_of(talk: Talk, horses: HorseFinder, index: int) -> list[Draft]:
+    drafts = []
+    for segment in talk.segments:
+        shared = horses.sharers(segment)
+        for draft in segment.drafts:
+            mine = max(segment.horse, 0) == index
+            if mine or (draft.slot == "next_visit_weeks" or len(shared) > 1) and index in shared:
+                drafts.append(draft)
+    return drafts
+
+
+def _visit(
+    transcript: Transcript, talk: Talk, horse: NamedHorse, day: date, rows: list[Settled], segments: list[Segment]
+) -> Visit:
+    facts = [_fact(transcript, talk, row) for row in rows]
+    flags = _horse_flags(transcript, talk, horse)
+    flags += not_understood(transcript, talk, segments)
+    notes = notes_of(transcript, talk, segments, rows)
+    return Visit(horse=horse.name, horse_match=horse.match, date=day, facts=facts, flags=flags, notes=notes)
+
+
+def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
+    draft = row.draft
+    tokens = sorted(i for i in draft.evidence if i < len(talk.doc)) or [draft.start]
+    tokens = [i for i in tokens if abs(i - draft.start) < 25] or [draft.start]
+    first, last = talk.doc[min(tokens[0], draft.start)], talk.doc[max(tokens[-1], draft.end - 1)]
+    span = (first.idx, last.idx + len(last))
+    start, end = transcript.seconds_of(*span)
+    value = round(float(draft.value), 1) if isinstance(draft.value, Fraction) else draft.value
+    return Fact(
+        foot=row.foot, slot=draft.slot, value=value, zone=draft.zone, status=draft.status, severity=draft.severity,
+        quote=transcript.text[span[0] : span[1]], span=span, start=start, end=end, match=draft.match,
+        rules=[*draft.rules, *(["foot: not said"] if draft.foot_guessed else [])],
+    )  # fmt: skip
+
+
+def _horse_flags(transcript: Transcript, talk: Talk, horse: NamedHorse) -> list[Flag]:
+    if horse.match is HorseMatch.NEW or (horse.match is HorseMatch.KNOWN and horse.likeness > 0.999):
+        return []
+    start, end = horse.tokens
+    span = (talk.doc[start].idx, talk.doc[end - 1].idx + len(talk.doc[end - 1])) if end > start else (0, 0)
+    quote = transcript.text[span[0] : span[1]]
+    if horse.match is HorseMatch.KNOWN:
+        if horse.likeness >= 0.9:
+            return []
+        reason = f"Heard “{quote}”, taken for {horse.name}; is that the horse?"
+    elif horse.name:
+        reason = f"“{quote}” is not on the roster and was not called a new horse; which horse is it?"
+    else:
+        reason = "No horse was named; which horse is it?"
+    seconds = transcript.seconds_of(*span)
+    return [Flag(kind=FlagKind.HORSE, reason=reason, quote=quote, start=seconds[0], end=seconds[1], span=span)]
+
+

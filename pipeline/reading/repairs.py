@@ -1,0 +1,188 @@
+"""What the speaker takes back: "size one, no, make that an aught"; "left, sorry, right front"; "scratch that".
+
+A repair cue is followed by the repair; its first word of each kind (a number, a foot, a shoe, a zone …) replaces the
+last one of the same kind said before the cue. What is of another kind stands. A strike with no repair behind it takes
+back the statement before it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.vocabulary import CLASS_SLOTS
+
+_KINDS = (*CLASS_SLOTS, "zones", "severities")
+_STRONG_NEXT = frozenset({",", "wait", "make", "sorry", "i", "that's", "that", "scratch", "hang", "hold", "actually", "strike",
+                          "it", "uh", "um", "my", "correction", "not"})  # fmt: skip
+_REPAIR_REACH = 9
+_TOGETHER = 3  # tokens within which a second thing is taken back together with the first
+
+
+@dataclass(frozen=True)
+class Strike:
+    """A statement taken back at token ``at``; ``about`` is a slot when only that is ("all that about the pads")."""
+
+    at: int
+    end: int
+    about: str | None
+    other_horse: bool = False
+
+
+def repair(talk: Talk) -> list[Strike]:
+    """Carry out every repair on the mentions; returns the strikes, which are carried out on the drafts."""
+    strikes: list[Strike] = []
+    index = 0
+    cues = [m for m in talk.mentions if m.get("taking_back") in ("repair", "strike", "other_horse")]
+    while index < len(cues):
+        run = [cues[index]]
+        while index + 1 < len(cues) and _adjacent(talk, run[-1], cues[index + 1]):
+            index += 1
+            run.append(cues[index])
+        index += 1
+        _handle(talk, run, strikes)
+    return strikes
+
+
+def _adjacent(talk: Talk, first: Mention, second: Mention) -> bool:
+    between = talk.words[first.end : second.start]
+    return len(between) <= 3 and set(between) <= {",", "uh", "um", "er", "oh", ".", "no", "well"}
+
+
+def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
+    kind = {m.readings["taking_back"] for m in run}
+    if kind == {"repair"} and not _is_repair(talk, run):
+        return
+    if "other_horse" in kind:
+        strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True))
+        return _drop_cues(run)
+    about = _about(talk, run[-1])
+    if "strike" in kind and about is not None:
+        strikes.append(Strike(run[0].start, run[-1].end, about))
+        return _drop_cues(run)
+    if _replace(talk, run):
+        return _drop_cues(run)
+    if "strike" in kind:
+        strikes.append(Strike(run[0].start, run[-1].end, None))
+        return _drop_cues(run)
+    return None
+
+
+def _drop_cues(run: list[Mention]) -> None:
+    for mention in run:
+        for name in ("denials", "taking_back", "doubts"):
+            mention.readings.pop(name, None)
+
+
+def _is_repair(talk: Talk, run: list[Mention]) -> bool:
+    """A lone "no" before a finding is a denial; before a comma, another cue, a number or a foot it takes back."""
+    if len(run) > 1 or talk.words[run[0].start : run[0].end] != ["no"]:
+        return True
+    after = talk.words[run[0].end] if run[0].end < len(talk.words) else "."
+    follower = talk.mention_starting(run[0].end)
+    counted = follower is not None and (follower.number is not None or follower.get("feet") is not None)
+    opened = run[0].start == 0 or talk.words[run[0].start - 1] in (",", ".", "uh", "um")
+    return after in _STRONG_NEXT or (counted and opened)
+
+
+def _about(talk: Talk, cue: Mention) -> str | None:
+    """The slot named behind "scratch all that about the …"."""
+    window = [m for m in talk.mentions if cue.end <= m.start <= cue.end + 4]
+    if not any(m.get("taking_back") == "about" for m in window) and "about" not in talk.words[cue.end : cue.end + 2]:
+        return None
+    for mention in window:
+        for name, slot in CLASS_SLOTS.items():
+            if mention.get(name) is not None:
+                return slot
+    words = talk.words[cue.end : cue.end + 6]
+    nouns = {"pads": "pad", "pad": "pad", "wedge": "pad", "wedges": "pad", "shoes": "work", "shoe": "work", "nails": "nails",
+             "clips": "clips", "size": "shoe_size", "packing": "packing", "testers": "tester", "pulse": "pulse"}  # fmt: skip
+    return next((nouns[w] for w in words if w in nouns), None)
+
+
+def _replace(talk: Talk, run: list[Mention]) -> bool:
+    """Replace what the words behind the cue correct; False when nothing before is of their kind."""
+    stop = _segment_end(talk, run[-1].end)
+    new_ones = [m for m in talk.mentions if run[-1].end <= m.start < stop and not m.dropped]
+    if any(m.get("denials") == "before" for m in new_ones[:1]):
+        return False
+    start = _window(talk, run[0].start)
+    first_old: Mention | None = None
+    for new in new_ones:
+        kind = _kind(new)
+        if kind is None:
+            continue
+        olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped and _kind(m) == kind]
+        old = _same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
+        if old is None and first_old is None:
+            return False
+        if old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):
+            continue
+        _swap(old, new, kind)
+        first_old = first_old or old
+    return first_old is not None
+
+
+def _segment_end(talk: Talk, index: int) -> int:
+    """The end of the repair: the next comma or stop after its first mention, or a few words on."""
+    begun = False
+    for at in range(index, min(len(talk.words), index + 14)):
+        word = talk.words[at]
+        if word in SENTENCE_ENDS or (begun and word in (",", "and", "but", "so")):
+            return at
+        found = talk.mention_starting(at)
+        begun = begun or (found is not None and _kind(found) is not None)
+        if not begun and at - index > _REPAIR_REACH:
+            return at
+    return min(len(talk.words), index + 14)
+
+
+def _window(talk: Talk, at: int) -> int:
+    """Where the thing taken back may start: this sentence, or the one before when the cue opens its sentence."""
+    starts = [0] + [i + 1 for i, w in enumerate(talk.words[:at]) if w in SENTENCE_ENDS]
+    this = starts[-1]
+    if any(_kind(m) for m in talk.mentions if this <= m.start < at and not m.dropped):
+        return this
+    return starts[-2] if len(starts) > 1 else this
+
+
+def _kind(mention: Mention) -> str | None:
+    if mention.number is not None:
+        return "number"
+    if mention.get("feet") is not None:
+        return "feet"
+    return next((name for name in _KINDS if mention.get(name) is not None), None)
+
+
+def _same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
+    """The last number that counted the same thing; any number when the new one does not say what it counts."""
+    counted = _counts(talk, new)
+    if counted is None:
+        return olds[-1] if olds else None
+    same = [m for m in olds if _counts(talk, m) == counted]
+    if same:
+        return same[-1]
+    silent = [m for m in olds if _counts(talk, m) is None]
+    return silent[-1] if silent and silent[-1] is olds[-1] else (olds[-1] if counted in ("week", "degree", "inch", "mm") and olds else None)
+
+
+def _counts(talk: Talk, mention: Mention) -> str | None:
+    after = talk.mention_starting(mention.end)
+    if after is not None:
+        for name in ("units", "measures", "totals"):
+            if after.get(name) is not None and after.get(name) not in ("outside", "inside"):
+                return after.readings[name].replace("each_side", "nails").replace("each", "nails")
+    before = talk.mention_ending(mention.start)
+    if before is not None and before.get("measures") is not None:
+        return before.readings["measures"]
+    return None
+
+
+def _swap(old: Mention, new: Mention, kind: str) -> None:
+    if kind == "feet":
+        old.readings["feet"] = new.readings["feet"]
+        return
+    old.dropped = True
+    new.stands_for = old

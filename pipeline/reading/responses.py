@@ -1,0 +1,153 @@
+"""Hoof testers, digital pulse and nail line: a head word opens a statement, response words answer it.
+
+"Testers mild across the frog on the right front, nothing on the left front" is two responses to one head. A response
+word means nothing without its head: "mild" beside a bruise is a severity.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Segment, Talk
+
+
+@dataclass(frozen=True)
+class _Frame:
+    head: str
+    responses: str
+    slot: str
+
+
+_FRAMES = (
+    _Frame("tester_heads", "tester_responses", "tester"),
+    _Frame("pulse_heads", "pulses", "pulse"),
+    _Frame("nail_line_heads", "nail_lines", "nail_line"),
+)
+_CONTENT = ("findings", "work", "shoe_types", "shoe_states", "pads", "packings", "treatments", "clips", "traction", "gaits", "manners")
+_SEVERITY_RESPONSE = {"mild": "mild", "moderate": "moderate", "severe": "strong"}
+_NOTHING = frozenset({"nothing", "none", "no reaction", "no response", "clear", "no"})
+
+
+def draft_responses(talk: Talk) -> None:
+    """A draft for each answer to the testers, the pulse and the nail line."""
+    for frame in _FRAMES:
+        for sentence in talk.sentences():
+            _read_sentence(talk, frame, sentence)
+        _continue_nothing(talk, frame)
+    for segment in talk.segments:
+        segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
+def _read_sentence(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
+    heads = [(s, m) for s in sentence for m in s.having(frame.head) if not m.get("not_facts")]
+    if not heads:
+        return
+    first = heads[0][0].index
+    open_until = _reach(frame, sentence, first)
+    for segment in sentence:
+        headed = bool(segment.having(frame.head))
+        if not headed and (segment.index < first or segment.index > open_until):
+            continue
+        _read_segment(talk, frame, segment, headed)
+    if frame.slot == "pulse":
+        _bare_pulse(talk, frame, sentence)
+
+
+def _reach(frame: _Frame, sentence: list[Segment], first: int) -> int:
+    """The last segment that the head still reaches: until something else is spoken of."""
+    last = first
+    for segment in sentence:
+        if segment.index <= first:
+            continue
+        other = any(f is not frame and segment.having(f.head) for f in _FRAMES)
+        answers = _answers(frame, segment)
+        content = [m for m in segment.mentions if m.is_any(_CONTENT) and not m.get(frame.responses)]
+        if other or (content and (not answers or content[0].start < answers[0].start)) or segment.having("measures"):
+            break
+        last = segment.index
+    return last
+
+
+def _answers(frame: _Frame, segment: Segment) -> list[Mention]:
+    found = []
+    for mention in segment.mentions:
+        severity = frame.slot == "tester" and mention.get("severities") is not None
+        if (mention.get(frame.responses) is not None or severity) and not _before_content(segment, mention):
+            found.append(mention)
+    return found
+
+
+def _before_content(segment: Segment, mention: Mention) -> bool:
+    """Whether a finding follows directly, so that the word is its severity."""
+    return any(m.is_any(("findings", "gaits")) and 0 <= m.start - mention.end <= 1 for m in segment.mentions)
+
+
+def _value(frame: _Frame, mention: Mention) -> str:
+    value = mention.get(frame.responses)
+    if value is not None:
+        return value
+    return _SEVERITY_RESPONSE[mention.readings["severities"]]
+
+
+def _read_segment(talk: Talk, frame: _Frame, segment: Segment, headed: bool) -> None:
+    answers = _answers(frame, segment)
+    if not answers:
+        return
+    runs: list[list[Mention]] = []
+    for mention in answers:
+        if runs and not _foot_between(segment, runs[-1][-1], mention):
+            runs[-1].append(mention)
+        else:
+            runs.append([mention])
+    for run in runs:
+        draft = Draft(frame.slot, _merge(frame, run), segment, run[0].start, run[-1].end, run[0].match)
+        for mention in run:
+            draft.evidence.update(mention.literal)
+        draft.evidence.update(i for m in segment.having(frame.head) for i in m.literal)
+        draft.note(f"{frame.slot}: {'head in the same segment' if headed else 'head earlier in the sentence'}")
+        segment.drafts.append(draft)
+
+
+def _foot_between(segment: Segment, first: Mention, second: Mention) -> bool:
+    return any(m.get("feet") is not None and first.end <= m.start and m.end <= second.start for m in segment.mentions)
+
+
+def _merge(frame: _Frame, run: list[Mention]) -> str:
+    """One answer out of several words: "mild positive" is mild; a plain "positive" only when nothing is more exact."""
+    values = [_value(frame, m) for m in run]
+    if frame.slot == "tester":
+        exact = [v for v in values if v != "positive"]
+        return exact[0] if exact else "positive"
+    return values[0]
+
+
+def _bare_pulse(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
+    """"Heat and a digital pulse in the near fore": a pulse that is spoken of at all is a raised one."""
+    for segment in sentence:
+        for head in segment.having(frame.head):
+            if any(d.slot == "pulse" for s in sentence for d in s.drafts):
+                return
+            before = talk.words[head.start - 1] if head.start else ""
+            if before in ("a", "the", "some", "no", "digital", "and", "strong", "or", "any", "has", "have", "got"):
+                denied = any(m.get("denials") and m.end <= head.start for m in segment.mentions)
+                draft = Draft("pulse", "normal" if denied else "raised", segment, head.start, head.end, head.match)
+                draft.evidence.update(head.literal)
+                draft.note("pulse: spoken of without a degree")
+                segment.drafts.append(draft)
+
+
+def _continue_nothing(talk: Talk, frame: _Frame) -> None:
+    """"Nothing on the right." in the sentence after the testers still answers them."""
+    if frame.slot != "tester":
+        return
+    open_frame = False
+    for sentence in talk.sentences():
+        drafted = any(d.slot == frame.slot for s in sentence for d in s.drafts)
+        first = sentence[0]
+        answers = _answers(frame, first)
+        short = len(sentence) == 1 and not first.drafts and answers and first.having("feet")
+        if open_frame and not drafted and short and talk.words[first.start] in ("nothing", "none", "no", "clear"):
+            _read_segment(talk, frame, first, headed=False)
+            drafted = True
+        open_frame = drafted

@@ -1,0 +1,90 @@
+"""Cutting a memo into sentences and segments, and marking which segments start a clause of their own."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+
+_MARKS = frozenset({",", ";", ":", "-"})
+_JOINERS = frozenset({"and", "but", "so", "then", "plus", "while", "though", "although", "except", "because", "cause", "&"})
+_WEAK = frozenset({"fillers", "clause_words", "totals", "horse_cues", "same"})
+
+
+def split_segments(talk: Talk) -> None:
+    """Fill ``talk.segments``; each mention goes to the segment that its first token lies in."""
+    claimed = _claimed(talk.mentions)
+    sentence, start, delimiter = 0, 0, "start"
+    pieces: list[tuple[int, int, int, str]] = []
+    for index, word in enumerate([*talk.words, "."]):
+        ends = word in SENTENCE_ENDS
+        cuts = ends or (index not in claimed and (word in _MARKS or word in _JOINERS))
+        if not cuts:
+            continue
+        if index > start:
+            pieces.append((sentence, start, index, delimiter))
+            delimiter = ""
+        start = index + 1
+        if ends:
+            sentence, delimiter = sentence + 1, "start"
+        elif delimiter != "start":
+            mark = "," if word in _MARKS else word
+            delimiter = _join(delimiter, mark)
+    talk.segments = [Segment(i, s, a, b, d or ",") for i, (s, a, b, d) in enumerate(pieces)]
+    _deal_mentions(talk)
+    _drop_fillers(talk)
+    for segment in talk.segments:
+        _mark_clause(talk, segment)
+
+
+def _join(before: str, mark: str) -> str:
+    if not before:
+        return mark
+    if mark == ",":
+        return before
+    return f", {mark}" if before.startswith(",") else mark
+
+
+def _claimed(mentions: list[Mention]) -> set[int]:
+    """Tokens inside a phrase, where "and" or a comma joins nothing."""
+    inside: set[int] = set()
+    for mention in mentions:
+        if set(mention.readings) - _WEAK and not mention.dropped:
+            inside.update(mention.literal)
+    return inside
+
+
+def _deal_mentions(talk: Talk) -> None:
+    holder = {index: segment for segment in talk.segments for index in range(segment.start, segment.end)}
+    for mention in talk.mentions:
+        segment = holder.get(mention.start)
+        if segment is not None:
+            segment.mentions.append(mention)
+
+
+def _drop_fillers(talk: Talk) -> None:
+    """A segment of nothing but "uh" or "you know" is no segment; the next one keeps the stronger delimiter."""
+    kept: list[Segment] = []
+    carried = ""
+    for segment in talk.segments:
+        filler = {i for m in segment.having("fillers") for i in m.literal}
+        if all(i in filler for i in range(segment.start, segment.end)):
+            if segment.delimiter not in ("", ","):
+                carried = carried or segment.delimiter
+            continue
+        if carried and segment.delimiter in ("", ","):
+            segment.delimiter = carried
+        carried = ""
+        segment.index = len(kept)
+        kept.append(segment)
+    talk.segments = kept
+
+
+def _mark_clause(talk: Talk, segment: Segment) -> None:
+    kinds = [m.get("clause_words") for m in segment.mentions]
+    segment.past = "past" in kinds
+    segment.present = "present" in kinds or bool(segment.having("times", "today"))
+    verb = segment.past or segment.present or "action" in kinds
+    subject = next((m for m in segment.mentions if m.get("clause_words") == "subject"), None)
+    leads = subject is not None and subject.start <= segment.start + 2
+    segment.own_clause = segment.delimiter == "start" or verb or leads or segment.joined_by("but", ", but", "so", ", so")

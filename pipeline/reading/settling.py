@@ -1,0 +1,91 @@
+"""Last look over the drafts of one horse: what implies what, what is said twice, what cannot stand together."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from pipeline.reading.talk import Draft
+from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
+
+_SHOD = frozenset({"reset", "new_shoe", "put_back"})
+_WHOLE_HORSE_WORK = frozenset({"trim", "reset", "new_shoe"})
+
+
+@dataclass(frozen=True)
+class Settled:
+    """One fact to be: a draft on one foot (or None for the whole horse)."""
+
+    foot: Foot | None
+    draft: Draft
+
+
+def settle(drafts: Iterable[Draft]) -> list[Settled]:
+    """One entry a foot and fact, in the order said."""
+    standing = [d for d in drafts if not d.dropped]
+    _grade_for_lame(standing)
+    standing = [d for d in standing if not d.dropped]
+    rows = [Settled(foot, draft) for draft in standing for foot in _feet(draft)]
+    rows = _without_trim_under_shoes(rows)
+    rows = _without_twins(rows)
+    return _last_interval(rows)
+
+
+def _feet(draft: Draft) -> tuple[Foot | None, ...]:
+    if draft.slot in HORSE_SLOTS:
+        return (None,)
+    if draft.feet:
+        return tuple(foot for foot in FEET if foot in draft.feet)
+    if draft.slot == "work" and draft.value in _WHOLE_HORSE_WORK and draft.feet is None:
+        draft.foot_guessed = True
+        return tuple(foot for foot in FEET)
+    return (None,)
+
+
+def _grade_for_lame(drafts: list[Draft]) -> None:
+    """"Two out of five lame" is the grade; "lame" alone is for when no grade is said."""
+    graded = {(d.segment.sentence, d.status) for d in drafts if d.slot == "lameness"}
+    for draft in drafts:
+        if draft.slot == "gait" and draft.value == "lame" and (draft.segment.sentence, draft.status) in graded:
+            draft.drop("the grade says it")
+
+
+def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:
+    """A foot that is shod is trimmed first; ``trim`` in the record means left barefoot."""
+    shod = {r.foot for r in rows if r.draft.slot == "work" and r.draft.value in _SHOD and r.draft.status is Status.PRESENT}
+    return [
+        r for r in rows
+        if not (r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PRESENT and r.foot in shod)
+    ]  # fmt: skip
+
+
+def _without_twins(rows: list[Settled]) -> list[Settled]:
+    kept: list[Settled] = []
+    for row in rows:
+        twin = next((k for k in kept if _same(k, row)), None)
+        if twin is None:
+            kept.append(row)
+            continue
+        twin.draft.evidence |= row.draft.evidence if row.draft.segment.index == twin.draft.segment.index else set()
+        if twin.draft.severity is None and _alone(twin, rows):
+            twin.draft.severity = row.draft.severity
+        if twin.draft.zone is None and _alone(twin, rows):
+            twin.draft.zone = row.draft.zone
+    return kept
+
+
+def _alone(row: Settled, rows: list[Settled]) -> bool:
+    return sum(r.draft is row.draft for r in rows) == 1
+
+
+def _same(one: Settled, other: Settled) -> bool:
+    a, b = one.draft, other.draft
+    if (one.foot, a.slot, a.value, a.status) != (other.foot, b.slot, b.value, b.status):
+        return False
+    return a.zone == b.zone or a.zone is None or b.zone is None
+
+
+def _last_interval(rows: list[Settled]) -> list[Settled]:
+    """The interval said last is the plan."""
+    intervals = [r for r in rows if r.draft.slot == "next_visit_weeks" and r.draft.status is Status.PLANNED]
+    return [r for r in rows if r not in intervals[:-1]]

@@ -1,0 +1,29 @@
+"""How alike two names are, by spelling and by sound."""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+
+import jellyfish
+from rapidfuzz import fuzz
+
+_LETTERS = re.compile(r"[^a-z]")
+
+
+@lru_cache(maxsize=8192)
+def sound_code(name: str) -> str:
+    """The Metaphone code (Philips 1990) of a name, spaces left out."""
+    return str(jellyfish.metaphone(_LETTERS.sub("", name.lower())))
+
+
+def likeness(one: str, other: str) -> float:
+    """0-1: the better of spelling alone and of spelling and Metaphone code together."""
+    a, b = _LETTERS.sub("", one.lower()), _LETTERS.sub("", other.lower())
+    if not a or not b:
+        return 0.0
+    if a == b:
+        return 1.0
+    spelling = fuzz.ratio(a, b) / 100
+    sound = fuzz.ratio(sound_code(a), sound_code(b)) / 100
+    return max(spelling, 0.45 * spelling + 0.55 * sound) * 0.99

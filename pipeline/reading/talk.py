@@ -1,0 +1,109 @@
+"""The working state of one memo while it is read: segments of speech and drafts of facts."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from spacy.tokens import Doc
+
+from pipeline.reading.mentions import Mention
+from pipeline.record import MatchKind, Severity, Status
+
+Feet = tuple[str, ...]
+
+
+@dataclass
+class Segment:
+    """A stretch between commas and conjunctions, in tokens ``[start, end)``.
+
+    ``delimiter`` is what stood before it ("start", ",", "and", ", and", "but" …). ``own_clause`` is true when it
+    has a verb or subject of its own, so that time and doubt said elsewhere in the sentence do not reach it.
+    """
+
+    index: int
+    sentence: int
+    start: int
+    end: int
+    delimiter: str
+    mentions: list[Mention] = field(default_factory=list)
+    drafts: list[Draft] = field(default_factory=list)
+    horse: int = -1
+    own_clause: bool = False
+    past: bool = False
+    present: bool = False
+
+    def having(self, name: str, canonical: str | None = None) -> list[Mention]:
+        """The segment's mentions that may belong to the class ``name`` (with that canonical name)."""
+        found = [m for m in self.mentions if m.get(name) is not None]
+        return [m for m in found if canonical is None or m.get(name) == canonical]
+
+    def joined_by(self, *words: str) -> bool:
+        """Whether the segment follows one of these delimiters."""
+        return self.delimiter in words
+
+
+@dataclass
+class Draft:
+    """A fact in the making. ``start`` and ``end`` are tokens; ``feet`` stays None until it is resolved."""
+
+    slot: str
+    value: str | Fraction
+    segment: Segment
+    start: int
+    end: int
+    match: MatchKind = MatchKind.VARIANT
+    feet: Feet | None = None
+    zone: str | None = None
+    severity: Severity | None = None
+    status: Status = Status.PRESENT
+    dropped: bool = False
+    foot_guessed: bool = False
+    foot_carried: bool = False
+    rules: list[str] = field(default_factory=list)
+    evidence: set[int] = field(default_factory=set)
+
+    def note(self, rule: str) -> None:
+        """Remember which rule decided something, for the explain view."""
+        if rule not in self.rules:
+            self.rules.append(rule)
+
+    def drop(self, rule: str) -> None:
+        """Take the draft out, keeping the reason."""
+        self.dropped = True
+        self.note(rule)
+
+
+@dataclass
+class Talk:
+    """One memo: its tokens, mentions, segments and the drafts read so far."""
+
+    doc: Doc
+    words: list[str]
+    mentions: list[Mention]
+    segments: list[Segment] = field(default_factory=list)
+    unread: list[tuple[int, int, str]] = field(default_factory=list)
+
+    @property
+    def drafts(self) -> list[Draft]:
+        """All drafts that still stand, in order."""
+        return [d for segment in self.segments for d in segment.drafts if not d.dropped]
+
+    def sentence(self, number: int) -> list[Segment]:
+        """The segments of one sentence."""
+        return [s for s in self.segments if s.sentence == number]
+
+    def sentences(self) -> list[list[Segment]]:
+        """All sentences in order."""
+        grouped: dict[int, list[Segment]] = {}
+        for segment in self.segments:
+            grouped.setdefault(segment.sentence, []).append(segment)
+        return list(grouped.values())
+
+    def mention_ending(self, index: int) -> Mention | None:
+        """The mention whose last token is ``index - 1``."""
+        return next((m for m in self.mentions if m.end == index and not m.dropped), None)
+
+    def mention_starting(self, index: int) -> Mention | None:
+        """The mention whose first token is ``index``."""
+        return next((m for m in self.mentions if m.start == index and not m.dropped), None)

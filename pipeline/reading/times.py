@@ -1,0 +1,99 @@
+"""When to come back: weeks, fortnights and months that are said of the next visit and of nothing else."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+WEEKS_PER_UNIT = {"day": Fraction(1, 7), "week": Fraction(1), "fortnight": Fraction(2), "month": Fraction(4)}
+_PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of", "on"})
+_PAST_BEFORE = frozenset({"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"})
+_ASKED = frozenset({"asked", "wanted", "wants", "wanting", "asking"})
+_NAMED_BY = frozenset({"for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again"})
+
+
+def draft_times(talk: Talk, names: set[int]) -> None:
+    """A ``next_visit_weeks`` draft for every interval said of the next visit; ``names`` are the tokens of horses."""
+    for sentence in talk.sentences():
+        framed = False
+        for segment in sentence:
+            for mention in list(segment.mentions):
+                timed = _timed(talk, segment, mention)
+                if timed is not None:
+                    value, end, start = timed
+                    framed = True
+                    if not _not_next(talk, sentence, segment, mention, start, end):
+                        _add(segment, value, start, end)
+                elif framed and mention.number is not None and _bare(talk, segment, mention, names):
+                    _add(segment, mention.number.value, mention.start, mention.end)
+        _keep_told(talk, sentence)
+
+
+def _timed(talk: Talk, segment: Segment, mention: Mention) -> tuple[Fraction, int, int] | None:
+    """Weeks, end and start token of a number with a time unit, or of "a month", "a fortnight"."""
+    if mention.number is not None and not mention.dropped:
+        after = talk.mention_starting(mention.end)
+        if after is not None and after.get("units") in WEEKS_PER_UNIT:
+            return mention.number.value * WEEKS_PER_UNIT[after.readings["units"]], after.end, mention.start
+        return None
+    unit = mention.get("units")
+    if unit in WEEKS_PER_UNIT and unit != "day" and mention.start and talk.words[mention.start - 1] in ("a", "one", "the"):
+        if talk.words[mention.start - 1] == "the":
+            return None
+        return WEEKS_PER_UNIT[unit], mention.end, mention.start - 1
+    return None
+
+
+def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Mention, start: int, end: int) -> bool:
+    after = talk.words[end] if end < len(talk.words) else "."
+    before = talk.words[max(0, start - 3) : start]
+    if after in _PAST_AFTER and not (after == "on" and segment.having("feet") == []):
+        return True
+    if set(before) & _PAST_BEFORE or (before[-1:] == ["for"] and set(talk.words[segment.start : start]) & {"rest", "off", "boots", "in", "on"}):
+        return True
+    if after in ("box", "stall", "rest", "turnout", "old"):
+        return True
+    covering = [m for m in talk.mentions if m.get("times") in ("history", "neutral") and m.start < end and m.end > start]
+    return bool(covering)
+
+
+def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bool:
+    """"Five for Whiskey", "Sorrel in five", "on six": a number beside a horse's name counts weeks too."""
+    number = mention.number
+    if number is None or number.aughts is not None or not 1 <= number.value <= 20 or mention.dropped:
+        return False
+    if any(d.start <= mention.start < d.end for d in segment.drafts):
+        return False
+    after = talk.words[mention.end] if mention.end < len(talk.words) else "."
+    if after == "for" and mention.end + 1 in names:
+        return True
+    named = any(i in names for i in range(segment.start, mention.start))
+    return named and talk.words[mention.start - 1] in _NAMED_BY and not segment.having("feet")
+
+
+def _add(segment: Segment, value: Fraction, start: int, end: int) -> None:
+    draft = Draft("next_visit_weeks", value, segment, start, end, status=Status.PLANNED)
+    draft.evidence.update(range(start, end))
+    draft.note("next visit: an interval")
+    segment.drafts.append(draft)
+    segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
+def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
+    """"They asked for eight weeks but I told them six": what was asked for is no plan."""
+    for position, segment in enumerate(sentence):
+        asked = [d for d in segment.drafts if d.slot == "next_visit_weeks"]
+        if not asked or not _ASKED & set(talk.words[segment.start : segment.end]):
+            continue
+        for later in sentence[position + 1 :]:
+            told = next((m for m in later.mentions if m.number and not m.dropped), None)
+            have = any(d.slot == "next_visit_weeks" for d in later.drafts)
+            if told is not None and told.number is not None and not have:
+                _add(later, told.number.value, told.start, told.end)
+                have = True
+            if have:
+                for draft in asked:
+                    draft.drop("asked for, not agreed")

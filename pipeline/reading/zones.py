@@ -1,0 +1,134 @@
+"""Where on the foot, and how bad: zone and severity words go to the finding or tester response that they stand with."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Severity, Status
+
+_ZONED = frozenset({"finding", "tester"})
+_GRADED = frozenset({"finding", "gait"})
+_SIDED = ("heel", "quarter")
+_NEXT = 2
+
+
+def attach_zones(talk: Talk) -> None:
+    """Give each zone word to a draft; a second zone joined by "and" makes the same finding there too."""
+    for sentence in talk.sentences():
+        for position, segment in enumerate(sentence):
+            for mention in _zone_words(segment):
+                _attach_zone(sentence, position, mention)
+
+
+def _zone_words(segment: Segment) -> list[Mention]:
+    claimed = {i for d in segment.drafts for i in d.evidence}
+    return [m for m in segment.having("zones") if m.get("not_facts") is None and not claimed.intersection(m.literal)]
+
+
+def _attach_zone(sentence: list[Segment], position: int, mention: Mention) -> None:
+    segment = sentence[position]
+    zone = mention.readings["zones"]
+    own = [d for d in segment.drafts if d.slot in _ZONED and not d.dropped]
+    if own:
+        draft = _nearest(own, mention, segment)
+        _give(draft, zone, mention, joined=False)
+        _share_with_list(sentence, position, draft, mention)
+        return
+    if any(d.slot not in _ZONED for d in segment.drafts):
+        return
+    earlier = [d for s in sentence[:position] for d in s.drafts if d.slot in _ZONED]
+    if earlier and not _other_work_between(sentence[:position], earlier[-1]):
+        _give(earlier[-1], zone, mention, joined=segment.joined_by("and", ", and"))
+        return
+    later = sentence[position + 1] if position + 1 < len(sentence) else None
+    following = [d for d in later.drafts if d.slot in _ZONED] if later is not None else []
+    if following and not _zone_words(sentence[position + 1]):
+        _give(following[0], zone, mention, joined=False)
+
+
+def _other_work_between(segments: list[Segment], draft: Draft) -> bool:
+    after = segments[segments.index(draft.segment) + 1 :]
+    return any(d.slot not in _ZONED for s in after for d in s.drafts)
+
+
+def _nearest(own: list[Draft], mention: Mention, segment: Segment) -> Draft:
+    """The finding right behind the zone ("sole bruise"), else the one before it, else the first one after."""
+    behind = [d for d in own if 0 <= d.start - mention.end < _NEXT]
+    closed = [d for d in own if d.end <= mention.start]
+    if behind and not (closed and _with_preposition(segment, mention, closed[-1])):
+        return behind[0]
+    return closed[-1] if closed else own[0]
+
+
+def _with_preposition(segment: Segment, mention: Mention, draft: Draft) -> bool:
+    return mention.start - draft.end <= 1
+
+
+def _share_with_list(sentence: list[Segment], position: int, draft: Draft, mention: Mention) -> None:
+    """"Bruise and corn at the inside heel": a bare finding joined just before takes the zone too."""
+    if position == 0 or draft.slot != "finding" or mention.start < draft.end or not sentence[position].joined_by("and"):
+        return
+    before = sentence[position - 1]
+    bare = len(before.drafts) == 1 and before.end - before.start <= 2 and before.drafts[0].slot == "finding"
+    if bare and before.drafts[0].zone is None and sentence[position].drafts[0] is draft:
+        _give(before.drafts[0], mention.readings["zones"], mention, joined=False)
+
+
+def _give(draft: Draft, zone: str, mention: Mention, joined: bool) -> None:
+    draft.evidence.update(mention.literal)
+    combined = _combine(draft.zone, zone)
+    if combined is not None:
+        draft.zone = combined
+        draft.note(f"zone: {combined}")
+        return
+    if joined or mention.start - draft.end > 0:
+        twin = replace(draft, zone=zone, rules=[*draft.rules, "zone: a second one"], evidence=set(draft.evidence))
+        if not any(d.zone == zone and d.slot == draft.slot and d.value == draft.value for d in draft.segment.drafts):
+            draft.segment.drafts.append(twin)
+
+
+def _combine(old: str | None, new: str) -> str | None:
+    """One zone out of two words for it, or None when they are two places."""
+    if old is None or old == new:
+        return new
+    if old in ("medial", "lateral") and new in _SIDED:
+        return f"{old}_{new}"
+    if new in ("medial", "lateral"):
+        if old in _SIDED:
+            return f"{new}_{old}"
+        return old
+    if new.endswith(f"_{old}"):
+        return new
+    if old.endswith(f"_{new}") or old in ("medial", "lateral"):
+        return old if old.endswith(f"_{new}") else new
+    return None
+
+
+def attach_severity(talk: Talk) -> None:
+    """Give each severity word its finding or gait."""
+    for sentence in talk.sentences():
+        for position, segment in enumerate(sentence):
+            for mention in segment.having("severities"):
+                _attach_severity(sentence, position, mention)
+
+
+def _attach_severity(sentence: list[Segment], position: int, mention: Mention) -> None:
+    segment = sentence[position]
+    if any(set(mention.literal) & d.evidence for d in segment.drafts):
+        return
+    own = [d for d in segment.drafts if d.slot in _GRADED]
+    draft: Draft | None = None
+    if own:
+        after = [d for d in own if d.start >= mention.end]
+        before = [d for d in own if d.end <= mention.start]
+        draft = after[0] if after and (not before or after[0].start - mention.end <= _NEXT) else (before or after)[-1]
+    elif not segment.drafts:
+        earlier = [d for s in sentence[:position] for d in s.drafts]
+        draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
+    if draft is None or draft.severity is not None or draft.status is Status.ABSENT:
+        return
+    draft.severity = Severity(mention.readings["severities"])
+    draft.evidence.update(mention.literal)
+    draft.note(f"severity: {draft.severity}")

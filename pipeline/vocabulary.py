@@ -1,0 +1,166 @@
+"""The trade's words, read from the CSV files of ``vocab/``: never code, one file a class of word.
+
+Every file has the columns ``canonical,spoken,heard_as,source``. ``spoken`` and ``heard_as`` hold forms separated by
+``|``; ``...`` inside a form stands for up to four words on the way ("nailed ... back on"). ``heard_as`` is what
+recognisers tend to write instead. A line that starts with ``#`` is a comment. A mistake is refused with its line.
+"""
+
+from __future__ import annotations
+
+import csv
+import hashlib
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from functools import cached_property
+from importlib.resources import files
+from pathlib import Path
+
+from pipeline.errors import VocabularyError
+from pipeline.record import WORDED_SLOTS, ZONES
+
+COLUMNS = ("canonical", "spoken", "heard_as", "source")
+
+# Files whose canonical names are values of the record contract.
+CLASS_SLOTS = {
+    "findings": "finding",
+    "tester_responses": "tester",
+    "pulses": "pulse",
+    "shoe_types": "shoe_type",
+    "shoe_materials": "shoe_material",
+    "work": "work",
+    "shoe_states": "shoe_state",
+    "pads": "pad",
+    "packings": "packing",
+    "treatments": "treatment",
+    "nail_lines": "nail_line",
+    "clips": "clips",
+    "traction": "traction",
+    "gaits": "gait",
+    "manners": "manner",
+    "vet": "vet",
+}
+
+_FORM = re.compile(r"[a-z0-9'./½¼¾%°]+(?: (?:\.\.\.|[a-z0-9'./½¼¾%°]+))*")
+
+
+@dataclass(frozen=True)
+class Entry:
+    """One line of a vocabulary file."""
+
+    canonical: str
+    spoken: tuple[str, ...]
+    heard_as: tuple[str, ...]
+    source: str
+    file: str
+    line: int
+
+
+@dataclass(frozen=True)
+class Vocabulary:
+    """All classes of words, by file name without its ending."""
+
+    classes: dict[str, tuple[Entry, ...]] = field(default_factory=dict)
+
+    def entries(self, name: str) -> tuple[Entry, ...]:
+        """The entries of a class; raises VocabularyError when there is no such file."""
+        try:
+            return self.classes[name]
+        except KeyError as error:
+            raise VocabularyError(f"The vocabulary has no file {name}.csv.") from error
+
+    def spoken(self, name: str) -> dict[str, str]:
+        """Spoken form to canonical name, for one class."""
+        return {form: entry.canonical for entry in self.entries(name) for form in entry.spoken}
+
+    def heard_as(self, name: str) -> dict[str, str]:
+        """What recognisers write instead, to canonical name, for one class."""
+        return {form: entry.canonical for entry in self.entries(name) for form in entry.heard_as}
+
+    @cached_property
+    def version(self) -> str:
+        """A short digest that changes with any word."""
+        lines = (f"{name}|{entry}" for name in sorted(self.classes) for entry in self.classes[name])
+        return hashlib.sha256("\n".join(lines).encode()).hexdigest()[:12]
+
+
+def vocabulary_folder() -> Path:
+    """Where the shipped words lie: inside the wheel, or beside the package in a source tree."""
+    packaged = Path(str(files("pipeline"))) / "vocab"
+    return packaged if packaged.is_dir() else Path(__file__).resolve().parent.parent / "vocab"
+
+
+def load_vocabulary(folder: Path | None = None, own_words: Iterable[tuple[str, Entry]] = ()) -> Vocabulary:
+    """Read every file of ``folder`` (default: the shipped one) and join the user's own words, given by class name.
+
+    Raises VocabularyError, naming file and line, for a wrong column, an unknown canonical name, a form that is not
+    plain lower-case words, or one form given to two canonical names.
+    """
+    folder = folder or vocabulary_folder()
+    paths = sorted(folder.glob("*.csv"))
+    if not paths:
+        raise VocabularyError(f"No vocabulary files in {folder}.")
+    classes = {path.stem: list(_read_file(path)) for path in paths}
+    for name, entry in own_words:
+        if name not in classes:
+            raise VocabularyError(f"There is no class of words {name!r}; known are {', '.join(sorted(classes))}.")
+        _check_entry(entry, name)
+        classes[name].append(entry)
+    for name, entries in classes.items():
+        _check_unique(name, entries)
+    return Vocabulary({name: tuple(entries) for name, entries in classes.items()})
+
+
+def _read_file(path: Path) -> Iterator[Entry]:
+    try:
+        text = path.read_text(encoding="utf-8")
+    except (OSError, UnicodeDecodeError) as error:
+        raise VocabularyError(f"{path.name} cannot be read as UTF-8 text.") from error
+    header: list[str] | None = None
+    for number, line in enumerate(text.splitlines(), start=1):
+        if not line.strip() or line.lstrip().startswith("#"):
+            continue
+        row = [cell.strip() for cell in next(csv.reader([line]))]
+        if header is None:
+            header = row
+            if tuple(header) != COLUMNS:
+                raise VocabularyError(f"{path.name} line {number}: the columns must be {','.join(COLUMNS)}.")
+            continue
+        if len(row) != len(COLUMNS):
+            raise VocabularyError(f"{path.name} line {number}: {len(row)} cells where {len(COLUMNS)} belong.")
+        entry = Entry(row[0], _forms(row[1]), _forms(row[2]), row[3], path.name, number)
+        _check_entry(entry, path.stem)
+        yield entry
+
+
+def _forms(cell: str) -> tuple[str, ...]:
+    return tuple(form.strip() for form in cell.split("|") if form.strip())
+
+
+def _check_entry(entry: Entry, name: str) -> None:
+    where = f"{entry.file} line {entry.line}"
+    if not entry.canonical:
+        raise VocabularyError(f"{where}: no canonical name.")
+    slot = CLASS_SLOTS.get(name)
+    if slot and entry.canonical not in WORDED_SLOTS[slot]:
+        raise VocabularyError(f"{where}: {entry.canonical!r} is no {slot} of the record.")
+    if name == "zones" and entry.canonical not in ZONES:
+        raise VocabularyError(f"{where}: {entry.canonical!r} is no zone of the record.")
+    if not entry.spoken:
+        raise VocabularyError(f"{where}: {entry.canonical!r} has no spoken form.")
+    if not entry.source:
+        raise VocabularyError(f"{where}: no source; write 'common practice, no source' if there is none.")
+    for form in (*entry.spoken, *entry.heard_as):
+        if not _FORM.fullmatch(form):
+            raise VocabularyError(f"{where}: {form!r} must be plain lower-case words with single spaces.")
+
+
+def _check_unique(name: str, entries: list[Entry]) -> None:
+    seen: dict[str, Entry] = {}
+    for entry in entries:
+        for form in entry.spoken:
+            other = seen.setdefault(form, entry)
+            if other.canonical != entry.canonical:
+                raise VocabularyError(
+                    f"{entry.file} line {entry.line}: {form!r} means {other.canonical} on line {other.line} already."
+                )
