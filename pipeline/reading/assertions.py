@@ -125,6 +125,8 @@ def _continues_list(talk: Talk, sentence: list[Segment], number: int) -> bool:
 def _deny_one(draft: Draft) -> None:
     if draft.slot not in _DENIABLE or "denied" in draft.rules:
         return
+    if draft.slot in ("work", "manner"):
+        return draft.drop("denied: not done")
     draft.note("denied")
     if draft.slot == "tester":
         draft.value = "none"
@@ -132,6 +134,7 @@ def _deny_one(draft: Draft) -> None:
         draft.value = "normal"
     else:
         draft.status = Status.ABSENT
+    return None
 
 
 # -- doubt -------------------------------------------------------------------------------------------------------------
@@ -196,6 +199,8 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
             recalled = False
         if segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not cues and not segment.past:
             recalled = False
+        if cues and not segment.drafts and position:
+            _recall_it(talk, segment, sentence[position - 1])
         if cues:
             leads = not any(d.start < cues[0].start for d in segment.drafts)
             _recall_back(sentence, position)
@@ -207,6 +212,13 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
                     _recall_one(draft)
         if cues and not _leads(sentence, position, cues[0]):
             recalled = False
+
+
+def _recall_it(talk: Talk, segment: Segment, before: Segment) -> None:
+    """"Laminitis, they reckon she had it last spring": the pronoun stands for what was said before."""
+    if {"it", "that", "one", "this"} & set(talk.words[segment.start : segment.end]):
+        for draft in [d for d in before.drafts if d.slot == "finding"][-1:]:
+            _recall_one(draft)
 
 
 def _leads(sentence: list[Segment], position: int, cue: Mention) -> bool:

@@ -2,65 +2,100 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import HORSE_SLOTS, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
+_NONE_WORDS = frozenset("not nothing none neither n't in on the his her but it of that is was does has have had do did any at all "
+                        "there one is 's either no though too to report ones fine".split())
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
-def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> None:
-    """Add the drafts that ellipsis leaves out."""
+@dataclass
+class Copied:
+    """A draft that repeats another one on other feet."""
+
+    draft: Draft
+    source: Draft
+
+
+def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copied]:
+    """Add the drafts that ellipsis leaves out; their status comes later, with ``inherit_status``."""
+    copies: list[Copied] = []
     for segment in talk.segments:
         found = groups.get(segment.index, [])
         own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
+        if segment.having("same", "same_size"):
+            copies += _copy_size(talk, segment, groups)
         if not found or own:
             continue
         feet = found[0].feet
         if _is_none(talk, segment):
-            _copy_none(talk, segment, feet)
+            copies += _copy_none(talk, segment, feet)
         elif segment.having("same", "same"):
-            _copy_same(talk, segment, feet)
+            copies += _copy_same(talk, segment, feet)
         elif segment.having("same", "too") or _just_a_foot(talk, segment, found[0]):
-            _copy_last(talk, segment, feet, groups)
+            copies += _copy_last(talk, segment, feet, groups)
+    return copies
+
+
+def inherit_status(copies: list[Copied]) -> None:
+    """A copy that nothing was asserted of is asserted as its source was."""
+    for copy in copies:
+        if copy.source.dropped:
+            copy.draft.drop("its source was taken back")
+        elif copy.draft.status is Status.PRESENT and "denied" not in copy.draft.rules:
+            copy.draft.status, copy.draft.value = copy.source.status, copy.source.value
+
+
+def _copy_size(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:
+    """"Same size": the shoe size said last, on the feet in hand."""
+    sizes = [d for d in _before(talk, segment) if d.slot == "shoe_size"]
+    hand = [g for s in talk.segments[: segment.index + 1] if s.horse == segment.horse for g in groups.get(s.index, [])]
+    return _copy(segment, sizes[-1], hand[-1].feet, "the same size") if sizes and hand else []
 
 
 def _is_none(talk: Talk, segment: Segment) -> bool:
-    if segment.having("denials", "ellipsis") or segment.having("denials", "after"):
-        return True
-    words = talk.words[segment.start : segment.end]
-    return bool({"nothing", "none", "not", "n't", "neither"} & set(words)) and not segment.having("plans")
+    feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+    return bool({"nothing", "none", "not", "n't", "neither"} & words) and words <= _NONE_WORDS
 
 
 def _before(talk: Talk, segment: Segment) -> list[Draft]:
     return [d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse and not d.dropped]
 
 
-def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> None:
+def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     findings = [d for d in _before(talk, segment) if d.slot in ("finding", "tester")]
     if not findings:
-        return
+        return []
     last = findings[-1]
     if last.slot == "tester":
-        _copy(segment, replace(last, value="none", zone=None), feet, "nothing on the other foot")
+        made = _copy(segment, replace(last, value="none", zone=None), feet, "nothing on the other foot")
     else:
-        _copy(segment, replace(last, zone=None, severity=None, status=Status.ABSENT), feet, "none in the other foot")
+        gone = replace(last, zone=None, severity=None, status=Status.ABSENT)
+        made = _copy(segment, gone, feet, "none in the other foot")
+    for copy in made:
+        copy.draft.note("denied")
+    return made
 
 
-def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> None:
+def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     earlier = [d for d in _before(talk, segment) if d.feet and d.slot not in HORSE_SLOTS]
     if not earlier:
-        return
+        return []
     last = earlier[-1]
     if last.slot in SETUP_SLOTS:
-        source = [d for d in earlier if d.feet == last.feet and d.slot in SETUP_SLOTS and d.status is last.status]
+        alone = segment.delimiter == "start"
+        source = [d for d in earlier if d.feet == last.feet and d.slot in SETUP_SLOTS
+                  and (alone or d.segment.sentence == last.segment.sentence)]  # fmt: skip
     else:
         source = [d for d in earlier if d.segment.sentence == last.segment.sentence and d.slot in _FOUND and d.feet == last.feet]
-    for draft in source:
-        _copy(segment, draft, feet, "the same on another foot")
+    said = {d.slot for d in earlier if d.feet == feet}
+    return [c for draft in source if draft.slot not in said for c in _copy(segment, draft, feet, "the same on another foot")]
 
 
 def _just_a_foot(talk: Talk, segment: Segment, group: FootGroup) -> bool:
@@ -69,22 +104,23 @@ def _just_a_foot(talk: Talk, segment: Segment, group: FootGroup) -> bool:
     return segment.delimiter in _ALSO and not group.anaphor and extra <= {"the", "in", "on", "his", "her", "also"}
 
 
-def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[FootGroup]]) -> None:
+def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[FootGroup]]) -> list[Copied]:
     earlier = [d for d in _before(talk, segment) if d.slot not in HORSE_SLOTS]
     if not earlier:
-        return
+        return []
     last = earlier[-1]
     if not groups.get(last.segment.index) and not segment.having("same", "too"):
-        return
+        return []
     source = [d for d in last.segment.drafts if d.feet == last.feet and not d.dropped and (d.slot in _FOUND) == (last.slot in _FOUND)]
-    for draft in source:
-        _copy(segment, draft, feet, "also on another foot")
+    return [c for draft in source for c in _copy(segment, draft, feet, "also on another foot")]
 
 
-def _copy(segment: Segment, draft: Draft, feet: Feet, rule: str) -> None:
+def _copy(segment: Segment, draft: Draft, feet: Feet, rule: str) -> list[Copied]:
     if draft.feet == feet:
-        return
-    segment.drafts.append(
-        replace(draft, feet=feet, segment=segment, start=segment.start, end=segment.end, foot_carried=False,
-                rules=[*draft.rules, rule], evidence=set(range(segment.start, segment.end)) | draft.evidence)
-    )  # fmt: skip
+        return []
+    evidence = set(range(segment.start, segment.end)) | draft.evidence
+    rules = [r for r in draft.rules if not r.startswith("foot:")]
+    made = replace(draft, feet=feet, segment=segment, start=segment.start, end=segment.end, foot_carried=False,
+                   rules=[*rules, rule], evidence=evidence)  # fmt: skip
+    segment.drafts.append(made)
+    return [Copied(made, draft)]

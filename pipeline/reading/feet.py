@@ -144,7 +144,23 @@ def _groups_of(talk: Talk, segment: Segment, hand: Feet | None) -> tuple[list[Fo
         anaphor = name in ("in_hand", "pair_in_hand")
         found.append(FootGroup(mention.start, mention.end, feet, anaphor))
         hand = feet
+    for draft in segment.drafts if not found else []:
+        feet = _spoken_of_before(talk, segment, draft)
+        if feet is not None:
+            found.append(FootGroup(draft.start, draft.end, feet))
+            hand = feet
     return found, hand
+
+
+def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None:
+    """"That crack" is the crack of before, on the foot where it was."""
+    if draft.slot != "finding" or draft.start == 0 or talk.words[draft.start - 1] not in ("that", "this", "that's"):
+        return None
+    for earlier in reversed([d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]):
+        if (earlier.slot, earlier.value) == (draft.slot, draft.value) and earlier.feet:
+            draft.note("refers back")
+            return earlier.feet
+    return None
 
 
 def _attach_segment(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None) -> None:
@@ -165,12 +181,22 @@ def _attach_segment(sentence: list[Segment], position: int, groups: dict[int, li
             continue
         earlier = _earlier_group(sentence, position, groups)
         if _statement_only(draft):
-            follows = earlier is not None and not segment.own_clause
+            follows = earlier is not None and _same_statement(sentence, position, groups)
             draft.feet = earlier.feet if follows and earlier else ()
             continue
         draft.feet = earlier.feet if earlier else hand
         draft.foot_carried = True
         draft.note("foot: still in hand")
+
+
+def _same_statement(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> bool:
+    """Whether no new clause starts between the last named foot and this segment."""
+    for number in range(position, 0, -1):
+        if sentence[number].own_clause:
+            return False
+        if groups[sentence[number - 1].index]:
+            return True
+    return False
 
 
 def _statement_only(draft: Draft) -> bool:
@@ -234,9 +260,16 @@ def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand
     if later.own_clause or (first.past or first.present):
         return False
     zoned = bool(first.having("zones"))
+    if _leading_denial(first) and _leading_denial(later):
+        return True
     if hand is not None:
         return later.joined_by("and") and not zoned and draft.slot == "finding"
     return not zoned or later.joined_by("and")
+
+
+def _leading_denial(segment: Segment) -> bool:
+    """"No heat, no swelling in the other three feet": two denials in a row share the foot."""
+    return any(m.get("denials") == "before" and m.start <= segment.start + 1 for m in segment.mentions)
 
 
 def _united(sentence: list[Segment], later: Segment, groups: dict[int, list[FootGroup]], draft: Draft) -> Feet:

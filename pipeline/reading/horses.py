@@ -109,11 +109,19 @@ class HorseFinder:
 
     def _rejected(self, start: int) -> bool:
         """"Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
-        before = self._talk.words[max(0, start - 1) : start]
-        if before == ["not"]:
+        if self._after_not(start):
+            return True
+        same = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start) and self._after_not(s)]
+        if same and self._sentence_start(start) == self._sentence_start(same[-1]):
             return True
         mention = next((m for m in self._talk.mentions if m.get("horse") and m.start == start and m.dropped), None)
         return mention is not None
+
+    def _after_not(self, start: int) -> bool:
+        return self._talk.words[max(0, start - 1) : start] == ["not"]
+
+    def _horse_at(self, start: int) -> str | None:
+        return next((h.name for s, _, h in self._exact if s == start), None)
 
     def _new_names(self) -> list[NameSpan]:
         spans: list[NameSpan] = []
@@ -198,6 +206,7 @@ class HorseFinder:
     def _sound_alike_names(self) -> None:
         """Capitalised words in the place of a name that sound like one of the roster."""
         taken = {i for s in self.found.spans for i in range(s.start, s.end)}
+        taken.update(i for s, e, _ in self._exact for i in range(s, e))
         doc = self._talk.doc
         for start in range(len(doc)):
             if start in taken or not doc[start].text[:1].isupper() or doc[start].lower_ in _NEVER_NAMES or not self._unknown(start):
@@ -254,7 +263,8 @@ class HorseFinder:
         for mention in self._talk.mentions:
             if mention.is_any(("horse_cues", "fillers", "taking_back")) and mention.start >= start:
                 allowed.update(mention.literal)
-        return all(i in allowed or self._talk.words[i] in (",", "and", "then", "so", "is", "'s") for i in range(start, index))
+        light = (",", "and", "then", "so", "is", "'s", "a", "an", "the", "there", "of", "to", "i", "forgot")
+        return all(i in allowed or self._talk.words[i] in light for i in range(start, index))
 
     def _set_roles(self) -> None:
         for number, span in enumerate(self.found.spans):
@@ -280,13 +290,15 @@ class HorseFinder:
         timed = segment.having("units") or any(m.number for m in segment.mentions)
         return bool(timed) and self._talk.words[span.start - 1] in ("for", "on", "with", "at")
 
+    def all_share(self, segment: Segment) -> bool:
+        """"Five weeks for the pair": an interval said of every horse of the memo."""
+        return len(self.found.horses) > 1 and any(m.get("horse_cues") == "pair" for m in segment.mentions)
+
     def sharers(self, segment: Segment) -> list[int]:
-        """All horses that a segment speaks of: "Cash and Boomer are on six", "five weeks for the pair"."""
+        """All horses that a segment speaks of: "Cash and Boomer are on six"."""
         sentence = self._talk.sentence(segment.sentence)
         position = sentence.index(segment)
         shared = [segment.horse]
-        if any(m.get("horse_cues") == "pair" for m in segment.mentions) and len(self.found.horses) > 1:
-            return list(range(len(self.found.horses)))
         names_here = [s.horse for s in self.found.spans if segment.start <= s.start < segment.end]
         if not names_here:
             return shared

@@ -78,7 +78,8 @@ class MeasureReader:
         for _ in range(7):
             found = self._talk.mention_ending(index)
             if found is not None and found.is_any(("measures", "zones", "totals", "pads")):
-                return found
+                apart = "," in self._words[found.end : mention.start] and found.get("measures") in ("shoe_size", "nail_size")
+                return None if apart else found
             index -= 1
             if index < 0 or self._words[index] not in _LIGHT:
                 break
@@ -134,6 +135,13 @@ class MeasureReader:
             if self._frame is not None and self._frame.slot in _LENGTHS and slot in _LENGTHS:
                 unit = self._frame.unit
             self._frame = _Frame(slot, unit, segment.sentence)
+        elif self._sizes_ahead(mention):
+            self._frame = _Frame("shoe_size", Fraction(1), segment.sentence)
+
+    def _sizes_ahead(self, mention: Mention) -> bool:
+        """"Sizes, fronts are two, hinds are one": the size word stands alone at first."""
+        follower = self._words[mention.end] if mention.end < len(self._words) else "."
+        return mention.get("measures") == "shoe_size" and follower in (",", ":")
 
     def _set_frame(self, slot: str, segment: Segment, unit: Fraction = Fraction(1)) -> None:
         self._frame = _Frame(slot, unit, segment.sentence)
@@ -259,10 +267,10 @@ class MeasureReader:
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
         slim = after is not None and after.get("measures") == "slim"
         nails = after is not None and after.get("measures") == "nails"
-        nail_cue = before is not None and (before.get("measures") == "nail_size" or self._nail_word_before(before))
+        nail_cue = before is not None and (
+            before.get("measures") == "nail_size" or self._nail_word_before(before) or self._after_nails(segment, before)
+        )
         if number.aughts is not None or not (slim or (sized and nails) or nail_cue):
-            return False
-        if sized and before is not None and before.get("measures") == "shoe_size" and not (slim or nails or nail_cue):
             return False
         end = after.end if (slim or nails) and after is not None else mention.end
         self._set_frame("nail_size", segment)
@@ -274,6 +282,16 @@ class MeasureReader:
             return False
         head = self._talk.mention_ending(before.start) or self._talk.mention_ending(before.start - 1)
         return head is not None and head.get("measures") == "nails"
+
+    def _after_nails(self, segment: Segment, before: Mention) -> bool:
+        """"Three nails a side, size five": a size said right after the nails, when the shoe has its size, is theirs."""
+        if before.get("measures") != "shoe_size" or self._frame is None or self._frame.slot != "nails":
+            return False
+        if self._frame.sentence != segment.sentence:
+            return False
+        own = [s for s in self._talk.segments[: segment.index + 1] if s.horse == segment.horse]
+        drafts = [d for s in own for d in s.drafts]
+        return bool(drafts) and drafts[-1].slot == "nails" and any(d.slot == "shoe_size" for d in drafts)
 
     def _nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
         if number.aughts is not None or number.value.denominator != 1:
@@ -411,7 +429,7 @@ class MeasureReader:
         after = self._after(mention)
         blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
         score = frame.slot in _SCORES and number.article
-        if blocked or not (segment.having("feet") or score):
+        if blocked or not (segment.having("feet") or score or self._behind_foot(segment)):
             return False
         if frame.slot in ("shoe_size", "nail_size"):
             value: str | Fraction = size_name(number) if frame.slot == "shoe_size" else _plain(number.value)
@@ -421,6 +439,14 @@ class MeasureReader:
             return False
         frame.sentence = segment.sentence
         return self._add(segment, frame.slot, value, mention)
+
+
+    def _behind_foot(self, segment: Segment) -> bool:
+        """Whether the segment before names a foot and nothing else: "right front, three and three eighths"."""
+        before = self._talk.segments[segment.index - 1] if segment.index else None
+        if before is None or before.sentence != segment.sentence:
+            return False
+        return bool(before.having("feet")) and not before.drafts and not any(m.number for m in before.mentions)
 
 
 def size_name(number: Number) -> str:

@@ -96,7 +96,8 @@ class NumberReader:
     @staticmethod
     def _article(tokens: Sequence[str], index: int) -> Number | None:
         """"An inch" is one inch; weeks and months with an article are read in times.py."""
-        if list(tokens[index : index + 2]) in (["an", "inch"], ["a", "inch"]):
+        before = tokens[index - 1] if index else ""
+        if list(tokens[index : index + 2]) in (["an", "inch"], ["a", "inch"]) and before not in ("of", "half"):
             return Number(index, index + 1, Fraction(1), article=True)
         return None
 
@@ -190,9 +191,12 @@ class NumberReader:
         return self._decimals(tokens, Fraction(value), end)
 
     def _hundreds(self, tokens: Sequence[str], value: int, end: int) -> tuple[int, int]:
-        if not (1 <= value <= 9 and end < len(tokens) and tokens[end] == "hundred"):
+        if value == 100:
+            pass
+        elif 1 <= value <= 9 and end < len(tokens) and tokens[end] == "hundred":
+            value, end = value * 100, end + 1
+        else:
             return value, end
-        value, end = value * 100, end + 1
         skip = end + 1 if end < len(tokens) and tokens[end] == "and" else end
         rest, after = self._count(tokens, skip)
         if rest is not None and rest < 100 and rest.denominator == 1:

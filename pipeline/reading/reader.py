@@ -7,7 +7,7 @@ from datetime import date
 from fractions import Fraction
 
 from pipeline.reading.assertions import assert_all
-from pipeline.reading.copies import copy_statements
+from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.drafting import draft_new, draft_words
 from pipeline.reading.feet import attach_feet, join_feet, mark_bare_sides
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
@@ -73,8 +73,9 @@ class Reader:
         groups = attach_feet(talk)
         attach_zones(talk)
         attach_severity(talk)
+        copies = copy_statements(talk, groups)
         assert_all(talk)
-        copy_statements(talk, groups)
+        inherit_status(copies)
         return talk, horses
 
 
@@ -94,10 +95,13 @@ def _strike(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
         if strike.about is not None:
             _strike_slot(before, strike.about)
             continue
+        if strike.what is not None:
+            _strike_what(before, strike)
+            continue
         last = _last_statement(talk, before, strike)
         for segment in last:
             if strike.other_horse:
-                _move(segment, found)
+                _move(segment, found, strike)
             else:
                 for draft in segment.drafts:
                     if draft.start < strike.at:
@@ -113,6 +117,16 @@ def _strike_slot(before: list[Segment], slot: str) -> None:
                     draft.drop("taken back")
 
 
+def _strike_what(before: list[Segment], strike: Strike) -> None:
+    """"Forget the heat": the last thing of that name is taken back."""
+    for segment in reversed(before):
+        same = [d for d in segment.drafts if (d.slot, d.value) == strike.what and d.start < strike.at and not d.dropped]
+        for draft in same:
+            draft.drop("taken back")
+        if same:
+            return
+
+
 def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[Segment]:
     """The segments that a strike takes back: its own sentence so far, or the one before when it opens a sentence."""
     sentence = [s for s in before if s.sentence == before[-1].sentence]
@@ -123,8 +137,12 @@ def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[S
     return [s for s in before if s.sentence == number]
 
 
-def _move(segment: Segment, found: HorseTalk) -> None:
-    if len(found.horses) == 2:
+def _move(segment: Segment, found: HorseTalk, strike: Strike) -> None:
+    """The statement belongs to the horse named behind the cue, or to the only other one."""
+    named = next((s.horse for s in found.spans if s.start == strike.named), None)
+    if named is not None:
+        segment.horse = named
+    elif len(found.horses) == 2:
         segment.horse = 1 - segment.horse
 
 
@@ -133,8 +151,8 @@ def _drafts_of(talk: Talk, horses: HorseFinder, index: int) -> list[Draft]:
     for segment in talk.segments:
         shared = horses.sharers(segment)
         for draft in segment.drafts:
-            mine = max(segment.horse, 0) == index
-            if mine or (draft.slot == "next_visit_weeks" or len(shared) > 1) and index in shared:
+            everyone = draft.slot == "next_visit_weeks" and horses.all_share(segment)
+            if max(segment.horse, 0) == index or index in shared or everyone:
                 drafts.append(draft)
     return drafts
 

@@ -17,23 +17,32 @@ from pipeline.vocabulary import CLASS_SLOTS
 _KINDS = (*CLASS_SLOTS, "zones", "severities")
 _STRONG_NEXT = frozenset({",", "wait", "make", "sorry", "i", "that's", "that", "scratch", "hang", "hold", "actually", "strike",
                           "it", "uh", "um", "my", "correction", "not"})  # fmt: skip
+_AFTERTHOUGHTS = (["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _REPAIR_REACH = 9
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 
 
 @dataclass(frozen=True)
 class Strike:
-    """A statement taken back at token ``at``; ``about`` is a slot when only that is ("all that about the pads")."""
+    """A statement taken back at token ``at``.
+
+    ``about`` is a slot when only that is ("all that about the pads"); ``what`` a slot and value ("forget the heat").
+    """
 
     at: int
     end: int
     about: str | None
     other_horse: bool = False
+    what: tuple[str, str] | None = None
+    named: int | None = None
 
 
 def repair(talk: Talk) -> list[Strike]:
     """Carry out every repair on the mentions; returns the strikes, which are carried out on the drafts."""
     strikes: list[Strike] = []
+    for mention in talk.mentions:
+        if mention.get("taking_back") == "strike_object" and (what := _object(talk, mention)) is not None:
+            strikes.append(Strike(mention.start, mention.end, None, what=what))
     index = 0
     cues = [m for m in talk.mentions if m.get("taking_back") in ("repair", "strike", "other_horse")]
     while index < len(cues):
@@ -46,6 +55,18 @@ def repair(talk: Talk) -> list[Strike]:
     return strikes
 
 
+def _object(talk: Talk, cue: Mention) -> tuple[str, str] | None:
+    """The slot and value named right behind "scratch the …", "forget the …"; the mention itself is used up."""
+    for mention in talk.mentions:
+        if cue.end <= mention.start <= cue.end + 2:
+            for name, slot in CLASS_SLOTS.items():
+                value = mention.get(name)
+                if value is not None:
+                    mention.dropped = True
+                    return slot, value
+    return None
+
+
 def _adjacent(talk: Talk, first: Mention, second: Mention) -> bool:
     between = talk.words[first.end : second.start]
     return len(between) <= 3 and set(between) <= {",", "uh", "um", "er", "oh", ".", "no", "well"}
@@ -55,6 +76,10 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     kind = {m.readings["taking_back"] for m in run}
     if kind == {"repair"} and not _is_repair(talk, run):
         return
+    named = _other_named(talk, run[-1])
+    if named is not None:
+        strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True, named=named))
+        return _drop_cues(run)
     if "other_horse" in kind:
         strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True))
         return _drop_cues(run)
@@ -62,12 +87,21 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if "strike" in kind and about is not None:
         strikes.append(Strike(run[0].start, run[-1].end, about))
         return _drop_cues(run)
-    if _replace(talk, run):
+    if _replace_before(talk, run) or _replace(talk, run):
         return _drop_cues(run)
     if "strike" in kind:
         strikes.append(Strike(run[0].start, run[-1].end, None))
         return _drop_cues(run)
     return None
+
+
+def _other_named(talk: Talk, cue: Mention) -> int | None:
+    """"No, hang on, that's Fiddler I'm thinking of": the token of the horse that the statement belongs to."""
+    start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
+    if talk.words[start : start + 2] not in (["that", "'s"], ["that", "was"]):
+        return None
+    name = talk.mention_starting(start + 2)
+    return name.start if name is not None and name.get("horse") is not None else None
 
 
 def _drop_cues(run: list[Mention]) -> None:
@@ -125,6 +159,26 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     return first_old is not None
 
 
+def _replace_before(talk: Talk, run: list[Mention]) -> bool:
+    """"Size nought, double nought I mean": the repair stands before its cue."""
+    cue = run[-1]
+    follower = talk.words[cue.end] if cue.end < len(talk.words) else "."
+    behind = cue.start > 0 and talk.words[cue.start - 1] not in (",", ".", "uh", "um", "or")
+    if len(run) > 1 or follower not in (",", ".") or talk.words[cue.start : cue.end] not in _AFTERTHOUGHTS or not behind:
+        return False
+    comma = max((i for i in range(cue.start) if talk.words[i] in (",", ".")), default=-1)
+    new = next((m for m in talk.mentions if comma < m.start and m.end <= cue.start and not m.dropped and _kind(m)), None)
+    if new is None or comma < 0 or talk.words[comma] != ",":
+        return False
+    kind = _kind(new)
+    start = _window(talk, comma)
+    olds = [m for m in talk.mentions if start <= m.start and m.end <= comma and not m.dropped and _kind(m) == kind]
+    if not olds or kind is None:
+        return False
+    _swap(olds[-1], new, kind)
+    return True
+
+
 def _segment_end(talk: Talk, index: int) -> int:
     """The end of the repair: the next comma or stop after its first mention, or a few words on."""
     begun = False
@@ -176,7 +230,8 @@ def _counts(talk: Talk, mention: Mention) -> str | None:
                 return after.readings[name].replace("each_side", "nails").replace("each", "nails")
     before = talk.mention_ending(mention.start)
     if before is not None and before.get("measures") is not None:
-        return before.readings["measures"]
+        counted = before.readings["measures"]
+        return "grade" if counted in ("obel", "lameness") else counted
     return None
 
 

@@ -9,6 +9,7 @@ from pipeline.reading.talk import Draft
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 
 _SHOD = frozenset({"reset", "new_shoe", "put_back"})
+_UNDER_SHOES = frozenset({"trim", "removed"})
 _WHOLE_HORSE_WORK = frozenset({"trim", "reset", "new_shoe"})
 
 
@@ -27,6 +28,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     standing = [d for d in standing if not d.dropped]
     rows = [Settled(foot, draft) for draft in standing for foot in _feet(draft)]
     rows = _without_trim_under_shoes(rows)
+    rows = _without_announcements(rows)
     rows = _without_twins(rows)
     return _last_interval(rows)
 
@@ -51,12 +53,25 @@ def _grade_for_lame(drafts: list[Draft]) -> None:
 
 
 def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:
-    """A foot that is shod is trimmed first; ``trim`` in the record means left barefoot."""
+    """A foot that is shod was trimmed and its old shoe removed; in the record those mean left bare."""
     shod = {r.foot for r in rows if r.draft.slot == "work" and r.draft.value in _SHOD and r.draft.status is Status.PRESENT}
     return [
         r for r in rows
-        if not (r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PRESENT and r.foot in shod)
+        if not (r.draft.slot == "work" and r.draft.value in _UNDER_SHOES and r.draft.status is Status.PRESENT and r.foot in shod)
     ]  # fmt: skip
+
+
+def _without_announcements(rows: list[Settled]) -> list[Settled]:
+    """"Then wedges, I put a two degree wedge pad on both fores": the first word only says what comes."""
+    def announced(row: Settled) -> bool:
+        draft = row.draft
+        return draft.foot_carried and any(
+            o.draft is not draft and not o.draft.foot_carried and o.draft.segment.sentence == draft.segment.sentence
+            and (o.draft.slot, o.draft.value, o.draft.status) == (draft.slot, draft.value, draft.status)
+            and o.draft.start > draft.start for o in rows
+        )  # fmt: skip
+
+    return [row for row in rows if not announced(row)]
 
 
 def _without_twins(rows: list[Settled]) -> list[Settled]:
@@ -67,7 +82,8 @@ def _without_twins(rows: list[Settled]) -> list[Settled]:
             kept.append(row)
             continue
         twin.draft.evidence |= row.draft.evidence if row.draft.segment.index == twin.draft.segment.index else set()
-        if twin.draft.severity is None and _alone(twin, rows):
+        refers = "refers back" in row.draft.rules and row.draft.severity is not None
+        if (twin.draft.severity is None and _alone(twin, rows)) or refers:
             twin.draft.severity = row.draft.severity
         if twin.draft.zone is None and _alone(twin, rows):
             twin.draft.zone = row.draft.zone

@@ -17,8 +17,9 @@ _NAMED_BY = frozenset({"for", "at", "on", "in", "to", "'s", "are", "is", "both",
 
 def draft_times(talk: Talk, names: set[int]) -> None:
     """A ``next_visit_weeks`` draft for every interval said of the next visit; ``names`` are the tokens of horses."""
+    framed = False
     for sentence in talk.sentences():
-        framed = False
+        framed = framed and sentence[0].start in names
         for segment in sentence:
             for mention in list(segment.mentions):
                 timed = _timed(talk, segment, mention)
@@ -38,6 +39,9 @@ def _timed(talk: Talk, segment: Segment, mention: Mention) -> tuple[Fraction, in
         after = talk.mention_starting(mention.end)
         if after is not None and after.get("units") in WEEKS_PER_UNIT:
             return mention.number.value * WEEKS_PER_UNIT[after.readings["units"]], after.end, mention.start
+        if mention.stands_for is not None and (old := talk.mention_starting(mention.stands_for.end)) is not None:
+            if old.get("units") in WEEKS_PER_UNIT and not (after is not None and after.is_any(("measures", "units"))):
+                return mention.number.value * WEEKS_PER_UNIT[old.readings["units"]], mention.end, mention.start
         return None
     unit = mention.get("units")
     if unit in WEEKS_PER_UNIT and unit != "day" and mention.start and talk.words[mention.start - 1] in ("a", "one", "the"):
@@ -71,7 +75,15 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     if after == "for" and mention.end + 1 in names:
         return True
     named = any(i in names for i in range(segment.start, mention.start))
-    return named and talk.words[mention.start - 1] in _NAMED_BY and not segment.having("feet")
+    before = talk.words[mention.start - 1] if mention.start else ""
+    behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um")
+    return (named or mention.stands_for is not None or _name_before(segment, talk, names)) and behind and not segment.having("feet")
+
+
+def _name_before(segment: Segment, talk: Talk, names: set[int]) -> bool:
+    """"Buck, uh, ten": the segment before is the horse's name alone."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    return before is not None and before.sentence == segment.sentence and before.end - 1 in names and not before.drafts
 
 
 def _add(segment: Segment, value: Fraction, start: int, end: int) -> None:

@@ -12,6 +12,12 @@ _ZONED = frozenset({"finding", "tester"})
 _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
 _NEXT = 2
+# A finding whose name is its place takes that place for no zone.
+_OWN_PLACE = {
+    "underrun_heels": "heel", "contracted_heels": "heel", "sheared_heels": "heel", "long_toe": "toe",
+    "thin_sole": "sole", "flat_sole": "sole", "dropped_sole": "sole", "weak_wall": "wall",
+    "white_line_disease": "white_line", "white_line_separation": "white_line",
+}  # fmt: skip
 
 
 def attach_zones(talk: Talk) -> None:
@@ -78,6 +84,8 @@ def _share_with_list(sentence: list[Segment], position: int, draft: Draft, menti
 
 def _give(draft: Draft, zone: str, mention: Mention, joined: bool) -> None:
     draft.evidence.update(mention.literal)
+    if draft.slot == "finding" and _OWN_PLACE.get(str(draft.value)) == zone:
+        return
     combined = _combine(draft.zone, zone)
     if combined is not None:
         draft.zone = combined
