@@ -42,10 +42,13 @@ def _set_aside(sentence: list[Segment]) -> None:
     """Errands ("order more size fives") and other people's horses are no facts of this visit."""
     for position, segment in enumerate(sentence):
         for cue in (m for m in segment.mentions if m.get("asides") is not None):
-            reach = sentence if cue.get("asides") == "elsewhere" else sentence[position : position + 3]
-            for draft in [d for s in reach for d in s.drafts]:
-                if draft.slot not in _ALWAYS_PLANNED and (draft.segment is segment or not draft.segment.own_clause or cue.get("asides") == "elsewhere"):
-                    draft.drop("an aside")
+            whole = cue.get("asides") == "not_mine"
+            for later in sentence if whole else sentence[position:]:
+                if later is not segment and later.own_clause and not whole:
+                    break
+                for draft in later.drafts:
+                    if draft.slot not in _ALWAYS_PLANNED:
+                        draft.drop("an aside")
 
 
 # -- denial ------------------------------------------------------------------------------------------------------------
@@ -189,7 +192,7 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
     recalled = False
     for position, segment in enumerate(sentence):
-        cues = segment.having("times", "history")
+        cues = segment.having("times", "history") or _before_at_end(talk, segment)
         today = segment.having("times", "today")
         if today and (not cues or today[-1].start > cues[-1].start):
             recalled = False
@@ -212,6 +215,14 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
                     _recall_one(draft)
         if cues and not _leads(sentence, position, cues[0]):
             recalled = False
+
+
+def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
+    """"Somebody had him in egg bars before": a lone "before" that closes its segment."""
+    last = segment.end - 1
+    if talk.words[last] != "before" or any(last in m.literal and m.get("times") for m in segment.mentions):
+        return []
+    return [Mention(last, segment.end, (last,), {"times": "history"})]
 
 
 def _recall_it(talk: Talk, segment: Segment, before: Segment) -> None:

@@ -10,6 +10,7 @@ from pipeline.vocabulary import CLASS_SLOTS
 _WORD_CLASSES = tuple(name for name in CLASS_SLOTS if name not in ("tester_responses", "pulses", "nail_lines"))
 _SHOE_NOUNS = ("shoe_types", "shoe_materials")
 _NEW = frozenset({"new", "fresh", "brand"})
+_NEW_ALONE = frozenset({"new", "brand", "also", "all", "both", "they", "'re", "those", "are", "it", "'s", "that"})
 _NEW_REACH = 5
 
 
@@ -55,13 +56,20 @@ def draft_new(talk: Talk) -> None:
             if talk.words[index] not in _NEW or _inside_strong(segment, index):
                 continue
             noun = next((m for m in segment.mentions if m.start > index and m.is_any(_SHOE_NOUNS)), None)
+            if set(talk.words[segment.start : segment.end]) <= _NEW_ALONE:
+                segment.drafts.append(_new_draft(segment, index, set()))
+                continue
             if noun is None or noun.start - index > _NEW_REACH or _blocked(segment, index, noun):
                 continue
-            draft = Draft("work", "new_shoe", segment, index, index + 1)
-            draft.evidence.update({index, *noun.literal})
-            draft.note("work: new before a shoe")
-            segment.drafts.append(draft)
+            segment.drafts.append(_new_draft(segment, index, set(noun.literal)))
         segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
+def _new_draft(segment: Segment, index: int, shoe: set[int]) -> Draft:
+    draft = Draft("work", "new_shoe", segment, index, index + 1)
+    draft.evidence.update({index, *shoe})
+    draft.note("work: new before a shoe")
+    return draft
 
 
 def _inside_strong(segment: Segment, index: int) -> bool:

@@ -129,7 +129,21 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
         for position, segment in enumerate(sentence):
             same_horse = [s for s in sentence if s.horse == segment.horse]
             _attach_segment(same_horse, same_horse.index(segment), groups, before if sentence[0].horse == segment.horse or position else None)
+        hand = _contrasted(sentence, groups) or hand
     return groups
+
+
+def _contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> Feet | None:
+    """After "number two up front and number one behind" the shoeing of all of them is in hand again."""
+    named = [s for s in sentence if groups[s.index] and s.drafts and s.horse == sentence[-1].horse]
+    if len(named) < 2:
+        return None
+    first, second = named[-2], named[-1]
+    shared = {d.slot for d in first.drafts} & {d.slot for d in second.drafts} & SETUP_SLOTS
+    one, other = groups[first.index][-1].feet, groups[second.index][-1].feet
+    if not shared or set(one) & set(other) or not _setup_only(second):
+        return None
+    return tuple(foot for foot in FEET if foot in one or foot in other)
 
 
 def _groups_of(talk: Talk, segment: Segment, hand: Feet | None) -> tuple[list[FootGroup], Feet | None]:
@@ -182,7 +196,7 @@ def _attach_segment(sentence: list[Segment], position: int, groups: dict[int, li
         earlier = _earlier_group(sentence, position, groups)
         if _statement_only(draft):
             follows = earlier is not None and _same_statement(sentence, position, groups)
-            draft.feet = earlier.feet if follows and earlier else ()
+            draft.feet = earlier.feet if follows and earlier and draft.value not in _HORSE_GAITS else ()
             continue
         draft.feet = earlier.feet if earlier else hand
         draft.foot_carried = True
@@ -197,6 +211,9 @@ def _same_statement(sentence: list[Segment], position: int, groups: dict[int, li
         if groups[sentence[number - 1].index]:
             return True
     return False
+
+
+_HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
 
 def _statement_only(draft: Draft) -> bool:
@@ -229,7 +246,7 @@ def _from_list(
 ) -> Feet | None:
     """Feet named after a list that this draft leads: "corn, bruise and flare on the left front"."""
     if _earlier_group(sentence, position, groups) is not None:
-        return None
+        return _foot_behind(sentence, position, groups)
     for later in sentence[position + 1 :]:
         if later.delimiter not in _LISTED_BY:
             return None
@@ -245,6 +262,16 @@ def _from_list(
             return None
         return _united(sentence, later, groups, draft)
     return None
+
+
+def _foot_behind(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> Feet | None:
+    """"Strong at the toe, left front, moderate at the toe, right front": each answer has its foot behind it."""
+    following = sentence[position + 1] if position + 1 < len(sentence) else None
+    if following is None or following.delimiter != "," or following.drafts or not groups[following.index]:
+        return None
+    first_draft = next((s.index for s in sentence if s.drafts), -1)
+    first_foot = next(s.index for s in sentence if groups[s.index])
+    return groups[following.index][0].feet if first_draft < first_foot else None
 
 
 def _setup_only(segment: Segment) -> bool:

@@ -145,11 +145,18 @@ class HorseFinder:
         if known is not None:
             return NameSpan(start, end, self.found.index_of(NamedHorse(known.name, HorseMatch.KNOWN, tokens=(start, end), place=known.place)))
         match = HorseMatch.NEW if cue_new else HorseMatch.UNCLEAR
+        self._new_is_the_horse(start)
         best = self._best(text) if not cue_new else None
         if best is not None:
             horse, score = best
             return NameSpan(start, end, self.found.index_of(NamedHorse(horse.name, HorseMatch.KNOWN, text, score, (start, end), horse.place)))
         return NameSpan(start, end, self.found.index_of(NamedHorse(text, match, text, tokens=(start, end))))
+
+    def _new_is_the_horse(self, start: int) -> None:
+        """In "there's a new one, name of Kestrel" the new one is a horse, not a shoe."""
+        for mention in self._talk.mentions:
+            if mention.get("horse_cues") == "new" and start - 20 < mention.start < start:
+                mention.readings.pop("work", None)
 
     def _name_near_new(self) -> list[NameSpan]:
         cue = next(m for m in self._talk.mentions if m.get("horse_cues") == "new")
@@ -268,8 +275,17 @@ class HorseFinder:
 
     def _set_roles(self) -> None:
         for number, span in enumerate(self.found.spans):
-            if number == 0 or self._only_openers(span.start):
+            if number == 0 or self._only_openers(span.start) or self._stands_alone(span):
                 span.role = "opens"
+
+    def _stands_alone(self, span: NameSpan) -> bool:
+        """"Next stall, Long Division.": a name alone behind a comma, before anything is said."""
+        before = self._talk.words[span.start - 1] if span.start else "."
+        after = self._talk.words[span.end] if span.end < len(self._talk.words) else "."
+        start = self._sentence_start(span.start)
+        strong = [m for m in self._talk.mentions if start <= m.start < span.start and m.number is None
+                  and set(m.readings) - {"clause_words", "horse_cues", "fillers", "horse", "feet", "measures"}]  # fmt: skip
+        return before == "," and after in (".", ",") and not strong and span.start - start <= 8
 
     def assign(self) -> None:
         """Give each segment its horse: the one named last at the head of a sentence, or named within the segment."""
@@ -290,9 +306,16 @@ class HorseFinder:
         timed = segment.having("units") or any(m.number for m in segment.mentions)
         return bool(timed) and self._talk.words[span.start - 1] in ("for", "on", "with", "at")
 
-    def all_share(self, segment: Segment) -> bool:
-        """"Five weeks for the pair": an interval said of every horse of the memo."""
-        return len(self.found.horses) > 1 and any(m.get("horse_cues") == "pair" for m in segment.mentions)
+    def sharing(self, segment: Segment) -> list[int]:
+        """The horses that an interval is said of: "five weeks for the pair", "the other two in ten"."""
+        cues = {m.get("horse_cues") for m in segment.mentions}
+        everyone = list(range(len(self.found.horses)))
+        if "others" in cues:
+            sentence = self._talk.sentence(segment.sentence)
+            named = {s.horse for s in self.found.spans if sentence[0].start <= s.start < sentence[-1].end}
+            return [i for i in everyone if i not in named]
+        paired = "pair" in cues or any(m.get("feet") == "pair_in_hand" for m in segment.mentions)
+        return everyone if paired else []
 
     def sharers(self, segment: Segment) -> list[int]:
         """All horses that a segment speaks of: "Cash and Boomer are on six"."""

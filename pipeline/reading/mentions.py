@@ -21,6 +21,7 @@ from pipeline.vocabulary import Vocabulary
 _NOT_PHRASES = frozenset({"numbers", "bias"})
 # Words that mean something only beside something else; never more important than a word of the trade.
 _WEAK = frozenset({"fillers", "clause_words", "totals", "horse_cues", "same"})
+_POINTING = frozenset({"in_hand", "pair_in_hand", "other"})
 _GAP_WORDS = 4
 
 
@@ -137,7 +138,8 @@ def _choose(candidates: list[_Candidate]) -> list[Mention]:
         weak = candidate.name in _WEAK
         alike = candidate.match is MatchKind.SOUND_ALIKE
         length = -len(candidate.literal)
-        return (alike, length, candidate.name != "horse", weak, candidate.end - candidate.start)
+        pointing = candidate.canonical in _POINTING
+        return (alike, length, candidate.name != "horse", weak or pointing, candidate.end - candidate.start)
 
     used: dict[int, Mention] = {}
     chosen: list[Mention] = []

@@ -71,8 +71,8 @@ class Reader:
         _draft(talk, horses.found)
         _strike(talk, horses.found, strikes)
         groups = attach_feet(talk)
-        attach_zones(talk)
-        attach_severity(talk)
+        attach_zones(talk, groups)
+        attach_severity(talk, groups)
         copies = copy_statements(talk, groups)
         assert_all(talk)
         inherit_status(copies)
@@ -151,8 +151,8 @@ def _drafts_of(talk: Talk, horses: HorseFinder, index: int) -> list[Draft]:
     for segment in talk.segments:
         shared = horses.sharers(segment)
         for draft in segment.drafts:
-            everyone = draft.slot == "next_visit_weeks" and horses.all_share(segment)
-            if max(segment.horse, 0) == index or index in shared or everyone:
+            told = horses.sharing(segment) if draft.slot == "next_visit_weeks" else []
+            if index in told or (not told and (max(segment.horse, 0) == index or index in shared)):
                 drafts.append(draft)
     return drafts
 

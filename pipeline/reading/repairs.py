@@ -44,7 +44,7 @@ def repair(talk: Talk) -> list[Strike]:
         if mention.get("taking_back") == "strike_object" and (what := _object(talk, mention)) is not None:
             strikes.append(Strike(mention.start, mention.end, None, what=what))
     index = 0
-    cues = [m for m in talk.mentions if m.get("taking_back") in ("repair", "strike", "other_horse")]
+    cues = [m for m in talk.mentions if m.get("taking_back") in ("repair", "strike", "other_horse") and not _only_denies(talk, m)]
     while index < len(cues):
         run = [cues[index]]
         while index + 1 < len(cues) and _adjacent(talk, run[-1], cues[index + 1]):
@@ -108,6 +108,14 @@ def _drop_cues(run: list[Mention]) -> None:
     for mention in run:
         for name in ("denials", "taking_back", "doubts"):
             mention.readings.pop(name, None)
+
+
+def _only_denies(talk: Talk, cue: Mention) -> bool:
+    """A "no" straight before a finding: "but no, no corn" denies with its second "no"."""
+    if talk.words[cue.start : cue.end] != ["no"]:
+        return False
+    follower = talk.mention_starting(cue.end)
+    return follower is not None and follower.is_any(CLASS_SLOTS) and follower.number is None
 
 
 def _is_repair(talk: Talk, run: list[Mention]) -> bool:

@@ -63,10 +63,15 @@ def _reach(frame: _Frame, sentence: list[Segment], first: int) -> int:
         other = any(f is not frame and segment.having(f.head) for f in _FRAMES)
         answers = _answers(frame, segment)
         content = [m for m in segment.mentions if m.is_any(_CONTENT) and not m.get(frame.responses)]
-        if other or (content and (not answers or content[0].start < answers[0].start)) or segment.having("measures"):
+        if other or (content and (not answers or content[0].start < answers[0].start)) or _measured(segment):
             break
         last = segment.index
     return last
+
+
+def _measured(segment: Segment) -> bool:
+    """Whether something is measured here; "toe" alone is a place, not a length."""
+    return any(m.get("measures") is not None and m.get("zones") is None for m in segment.mentions)
 
 
 def _answers(frame: _Frame, segment: Segment) -> list[Mention]:

@@ -25,6 +25,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     """One entry a foot and fact, in the order said."""
     standing = [d for d in drafts if not d.dropped]
     _grade_for_lame(standing)
+    _denied_in_the_end(standing)
     standing = [d for d in standing if not d.dropped]
     rows = [Settled(foot, draft) for draft in standing for foot in _feet(draft)]
     rows = _without_trim_under_shoes(rows)
@@ -50,6 +51,16 @@ def _grade_for_lame(drafts: list[Draft]) -> None:
     for draft in drafts:
         if draft.slot == "gait" and draft.value == "lame" and (draft.segment.sentence, draft.status) in graded:
             draft.drop("the grade says it")
+
+
+def _denied_in_the_end(drafts: list[Draft]) -> None:
+    """"I thought he had a corn in that foot, but no, no corn": the denial stands."""
+    for draft in drafts:
+        if draft.slot == "finding" and draft.status in (Status.PRESENT, Status.SUSPECTED) and any(
+            o.status is Status.ABSENT and o.start > draft.start and (o.slot, o.value) == (draft.slot, draft.value)
+            and o.segment.sentence == draft.segment.sentence and o.feet == draft.feet for o in drafts
+        ):  # fmt: skip
+            draft.drop("denied in the end")
 
 
 def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:

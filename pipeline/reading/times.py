@@ -77,6 +77,7 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     named = any(i in names for i in range(segment.start, mention.start))
     before = talk.words[mention.start - 1] if mention.start else ""
     behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um")
+    named = named or any(m.get("horse_cues") in ("others", "pair") and m.start < mention.start for m in segment.mentions)
     return (named or mention.stands_for is not None or _name_before(segment, talk, names)) and behind and not segment.having("feet")
 
 

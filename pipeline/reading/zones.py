@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.feet import FootGroup
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
@@ -20,12 +21,26 @@ _OWN_PLACE = {
 }  # fmt: skip
 
 
-def attach_zones(talk: Talk) -> None:
+Groups = dict[int, list[FootGroup]]
+
+
+def attach_zones(talk: Talk, groups: Groups) -> None:
     """Give each zone word to a draft; a second zone joined by "and" makes the same finding there too."""
     for sentence in talk.sentences():
         for position, segment in enumerate(sentence):
             for mention in _zone_words(segment):
-                _attach_zone(sentence, position, mention)
+                _attach_zone(sentence, position, mention, groups)
+
+
+def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> Draft:
+    """Of a finding on several feet, the part on the foot spoken of now: "near hind's the worse, that one's severe"."""
+    named = [g for s in sentence[draft.segment.index - sentence[0].index + 1 : position + 1] for g in groups.get(s.index, [])]
+    if not named or draft.feet is None or not set(named[-1].feet) < set(draft.feet):
+        return draft
+    part = replace(draft, feet=named[-1].feet, rules=[*draft.rules, "foot: one of several"], evidence=set(draft.evidence))
+    draft.feet = tuple(foot for foot in draft.feet if foot not in part.feet)
+    draft.segment.drafts.append(part)
+    return part
 
 
 def _zone_words(segment: Segment) -> list[Mention]:
@@ -33,7 +48,7 @@ def _zone_words(segment: Segment) -> list[Mention]:
     return [m for m in segment.having("zones") if m.get("not_facts") is None and not claimed.intersection(m.literal)]
 
 
-def _attach_zone(sentence: list[Segment], position: int, mention: Mention) -> None:
+def _attach_zone(sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
     segment = sentence[position]
     zone = mention.readings["zones"]
     own = [d for d in segment.drafts if d.slot in _ZONED and not d.dropped]
@@ -46,7 +61,8 @@ def _attach_zone(sentence: list[Segment], position: int, mention: Mention) -> No
         return
     earlier = [d for s in sentence[:position] for d in s.drafts if d.slot in _ZONED]
     if earlier and not _other_work_between(sentence[:position], earlier[-1]):
-        _give(earlier[-1], zone, mention, joined=segment.joined_by("and", ", and"))
+        draft = _narrow(earlier[-1], sentence, position, groups)
+        _give(draft, zone, mention, joined=segment.joined_by("and", ", and"))
         return
     later = sentence[position + 1] if position + 1 < len(sentence) else None
     following = [d for d in later.drafts if d.slot in _ZONED] if later is not None else []
@@ -114,15 +130,15 @@ def _combine(old: str | None, new: str) -> str | None:
     return None
 
 
-def attach_severity(talk: Talk) -> None:
+def attach_severity(talk: Talk, groups: Groups) -> None:
     """Give each severity word its finding or gait."""
     for sentence in talk.sentences():
         for position, segment in enumerate(sentence):
             for mention in segment.having("severities"):
-                _attach_severity(sentence, position, mention)
+                _attach_severity(sentence, position, mention, groups)
 
 
-def _attach_severity(sentence: list[Segment], position: int, mention: Mention) -> None:
+def _attach_severity(sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
     segment = sentence[position]
     if any(set(mention.literal) & d.evidence for d in segment.drafts):
         return
@@ -135,6 +151,7 @@ def _attach_severity(sentence: list[Segment], position: int, mention: Mention) -
     elif not segment.drafts:
         earlier = [d for s in sentence[:position] for d in s.drafts]
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
+        draft = _narrow(draft, sentence, position, groups) if draft is not None else None
     if draft is None or draft.severity is not None or draft.status is Status.ABSENT:
         return
     draft.severity = Severity(mention.readings["severities"])
