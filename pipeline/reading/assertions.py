@@ -41,7 +41,7 @@ def assert_all(talk: Talk) -> None:
 def _set_aside(sentence: list[Segment]) -> None:
     """Errands ("order more size fives") and other people's horses are no facts of this visit."""
     for position, segment in enumerate(sentence):
-        for cue in (m for m in segment.mentions if m.get("asides") is not None):
+        for cue in (m for m in segment.mentions if m.get("asides") not in (None, "event")):
             whole = cue.get("asides") == "not_mine"
             for later in sentence if whole else sentence[position:]:
                 if later is not segment and later.own_clause and not whole:
@@ -56,14 +56,26 @@ def _set_aside(sentence: list[Segment]) -> None:
 
 def _deny(talk: Talk, sentence: list[Segment]) -> None:
     for position, segment in enumerate(sentence):
+        if segment.having("taking_back", "repair") and not segment.drafts:
+            for draft in [d for s in sentence[position:] for d in s.drafts]:
+                draft.corrects = True
         for cue in segment.having("denials", "before"):
             for draft in _reached(talk, sentence, position, cue):
+                _deny_one(draft)
+        for draft in segment.drafts:
+            if _denied_in_gap(talk, draft):
                 _deny_one(draft)
         for cue in segment.having("denials", "after"):
             before = [d for d in segment.drafts if d.end <= cue.start]
             earlier = sentence[position - 1].drafts if position and not segment.drafts else []
             for draft in before[-1:] or earlier[-1:]:
                 _deny_one(draft)
+
+
+def _denied_in_gap(talk: Talk, draft: Draft) -> bool:
+    """"Heels aren't contracted": the denial stands inside the phrase."""
+    gap = [i for i in range(draft.start, draft.end) if i not in draft.evidence]
+    return draft.slot not in ("tester", "pulse") and any(talk.words[i] in ("n't", "not", "no", "never") for i in gap)
 
 
 def _reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) -> list[Draft]:
@@ -128,7 +140,7 @@ def _continues_list(talk: Talk, sentence: list[Segment], number: int) -> bool:
 def _deny_one(draft: Draft) -> None:
     if draft.slot not in _DENIABLE or "denied" in draft.rules:
         return
-    if draft.slot in ("work", "manner"):
+    if draft.slot in ("work", "manner", "treatment"):
         return draft.drop("denied: not done")
     draft.note("denied")
     if draft.slot == "tester":

@@ -28,7 +28,7 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
     for segment in talk.segments:
         found = groups.get(segment.index, [])
         own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
-        if segment.having("same", "same_size"):
+        if segment.having("same", "same_size") and not segment.having("times", "neutral"):
             copies += _copy_size(talk, segment, groups)
         if not found or own:
             continue

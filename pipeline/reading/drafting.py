@@ -59,6 +59,10 @@ def draft_new(talk: Talk) -> None:
             if set(talk.words[segment.start : segment.end]) <= _NEW_ALONE:
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
+            footed = next((m for m in segment.mentions if m.start == index + 1 and m.get("feet")), None)
+            if footed is not None and noun is None:
+                segment.drafts.append(_new_draft(segment, index, set()))
+                continue
             if noun is None or noun.start - index > _NEW_REACH or _blocked(segment, index, noun):
                 continue
             segment.drafts.append(_new_draft(segment, index, set(noun.literal)))

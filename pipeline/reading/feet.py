@@ -57,15 +57,29 @@ def join_feet(talk: Talk) -> None:
     feet = [m for m in talk.mentions if m.get("feet")]
     for first, second in zip(feet, feet[1:], strict=False):
         between = talk.words[first.end : second.start]
+        if between == [","] and _listed_feet(talk, first, second):
+            _join(first, second)
+            continue
         if between[:1] not in (["and"], ["or"], ["&"]) or len(between) > 2 or set(between[1:]) - {"the", "his", "her", "on", "in"}:
             continue
         after = talk.words[second.end] if second.end < len(talk.words) else ""
         leading = first.start == 0 or talk.words[first.start - 1] in (".", ",", "the", "and")
         if after in _VERBS and not leading:
             continue
-        second.readings["feet"] = f"{first.readings['feet']}+{second.readings['feet']}"
-        second.start, second.literal = first.start, tuple(range(first.start, second.end))
-        first.dropped = True
+        _join(first, second)
+
+
+def _join(first: Mention, second: Mention) -> None:
+    second.readings["feet"] = f"{first.readings['feet']}+{second.readings['feet']}"
+    second.start, second.literal = first.start, tuple(range(first.start, second.end))
+    first.dropped = True
+
+
+def _listed_feet(talk: Talk, first: Mention, second: Mention) -> bool:
+    """"Thrush in three of them, left front, left hind, right hind": feet with nothing but commas between."""
+    after = talk.words[second.end] if second.end < len(talk.words) else "."
+    alone = first.start > 0 and talk.words[first.start - 1] == ","
+    return alone and after in (",", ".", "and", "or")
 
 
 def resolve(name: str, hand: Feet | None) -> Feet | None:
@@ -150,20 +164,27 @@ def _groups_of(talk: Talk, segment: Segment, hand: Feet | None) -> tuple[list[Fo
     found: list[FootGroup] = []
     for mention in segment.mentions:
         name = mention.get("feet")
-        if name is None:
+        if name is None or _compared(talk, mention):
             continue
         feet = resolve(name, hand)
         if feet is None:
             continue
         anaphor = name in ("in_hand", "pair_in_hand")
         found.append(FootGroup(mention.start, mention.end, feet, anaphor))
-        hand = feet
+        if segment.drafts or name not in ("other_three", "other_two"):
+            hand = feet
     for draft in segment.drafts if not found else []:
         feet = _spoken_of_before(talk, segment, draft)
         if feet is not None:
             found.append(FootGroup(draft.start, draft.end, feet))
             hand = feet
     return found, hand
+
+
+def _compared(talk: Talk, mention: Mention) -> bool:
+    """"Match the right", "seen from the front": a foot that is only looked at."""
+    before = set(talk.words[max(0, mention.start - 2) : mention.start])
+    return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
 
 
 def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None:
@@ -252,7 +273,7 @@ def _from_list(
             return None
         found = groups[later.index]
         if not found:
-            if later.own_clause and not _setup_only(later):
+            if later.own_clause and later.drafts and not _setup_only(later):
                 return None
             continue
         foot_only = not [d for d in later.drafts if d.slot not in HORSE_SLOTS]

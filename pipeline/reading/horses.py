@@ -275,8 +275,13 @@ class HorseFinder:
 
     def _set_roles(self) -> None:
         for number, span in enumerate(self.found.spans):
-            if number == 0 or self._only_openers(span.start) or self._stands_alone(span):
+            if number == 0 or self._only_openers(span.start) or self._stands_alone(span) or self._introduced(span):
                 span.role = "opens"
+
+    def _introduced(self, span: NameSpan) -> bool:
+        """"Nantucket's next door, this is Regent": a name given after "this is"."""
+        before = " ".join(self._talk.words[max(0, span.start - 3) : span.start])
+        return before.endswith(("this is", "this 's", "this one is", "this one 's", "this here 's", "this here is"))
 
     def _stands_alone(self, span: NameSpan) -> bool:
         """"Next stall, Long Division.": a name alone behind a comma, before anything is said."""
@@ -295,7 +300,7 @@ class HorseFinder:
             segment.horse = current
             for span in inside:
                 heads = span.start == segment.start or self._only_openers(span.start)
-                if span.role == "opens" or (heads and span.end < segment.end):
+                if span.role == "opens" or heads:
                     current = span.horse
                     segment.horse = current
                 elif self._for_horse(segment, span):

@@ -136,12 +136,12 @@ class MeasureReader:
                 unit = self._frame.unit
             self._frame = _Frame(slot, unit, segment.sentence)
         elif self._sizes_ahead(mention):
-            self._frame = _Frame("shoe_size", Fraction(1), segment.sentence)
+            self._frame = _Frame(mention.readings["measures"], Fraction(1), segment.sentence)
 
     def _sizes_ahead(self, mention: Mention) -> bool:
         """"Sizes, fronts are two, hinds are one": the size word stands alone at first."""
         follower = self._words[mention.end] if mention.end < len(self._words) else "."
-        return mention.get("measures") == "shoe_size" and follower in (",", ":")
+        return mention.get("measures") in ("shoe_size", "nail_size", "body_condition", "cresty_neck") and follower in (",", ":")
 
     def _set_frame(self, slot: str, segment: Segment, unit: Fraction = Fraction(1)) -> None:
         self._frame = _Frame(slot, unit, segment.sentence)
@@ -357,6 +357,9 @@ class MeasureReader:
         if slot == "grade":
             slot = self._grade_slot(segment, mention)
         after = self._after(mention)
+        scored = self._after(mention, frozenset({"on", "for", "the", "in"}))
+        if slot is None and scored is not None and scored.get("measures") in ("body_condition", "cresty_neck"):
+            slot = scored.readings["measures"]
         if slot is None and after is not None and after.get("gaits") == "lame" and self._graded_before(mention):
             slot = "lameness"
         if slot not in _SCORES:
@@ -380,6 +383,9 @@ class MeasureReader:
     def _size(self, segment: Segment, mention: Mention, number: Number) -> bool:
         before, after = self._before(mention), self._after(mention)
         cued = before is not None and before.get("measures") == "shoe_size"
+        nail_frame = self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
+        if nail_frame and not cued and number.aughts is None:
+            return False
         if before is not None and before.get("measures") in ("body_condition", "cresty_neck"):
             return False
         between = self._between(mention, number)

@@ -51,7 +51,7 @@ class Reader:
             segments = [s for s in talk.segments if s.horse in (index, -1 if index == 0 else index)]
             drafts = _drafts_of(talk, horses, index)
             visits.append(_visit(transcript, talk, horse, day, settle(drafts), segments))
-        return visits
+        return _without_empty(visits)
 
     def parse(self, transcript: Transcript, roster: Sequence[RosterHorse]) -> tuple[Talk, HorseFinder]:
         """The memo with every draft settled as to foot, zone and status; for ``read`` and the explain view."""
@@ -77,6 +77,16 @@ class Reader:
         assert_all(talk)
         inherit_status(copies)
         return talk, horses
+
+
+def _without_empty(visits: list[Visit]) -> list[Visit]:
+    """A horse that is only mentioned ("this is Duchess, not Duke") was not visited; its words go to the notes."""
+    told = [v for v in visits if v.facts] or visits[:1]
+    for visit in visits:
+        if visit not in told:
+            told[0].notes = "\n".join(n for n in (told[0].notes, visit.notes) if n)
+            told[0].flags.extend(f for f in visit.flags if f.kind is not FlagKind.HORSE)
+    return told
 
 
 def _draft(talk: Talk, found: HorseTalk) -> None:

@@ -18,7 +18,7 @@ _KINDS = (*CLASS_SLOTS, "zones", "severities")
 _STRONG_NEXT = frozenset({",", "wait", "make", "sorry", "i", "that's", "that", "scratch", "hang", "hold", "actually", "strike",
                           "it", "uh", "um", "my", "correction", "not"})  # fmt: skip
 _AFTERTHOUGHTS = (["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
-_REPAIR_REACH = 9
+_REPAIR_REACH = 16
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 
 
@@ -39,6 +39,7 @@ class Strike:
 
 def repair(talk: Talk) -> list[Strike]:
     """Carry out every repair on the mentions; returns the strikes, which are carried out on the drafts."""
+    _restart(talk)
     strikes: list[Strike] = []
     for mention in talk.mentions:
         if mention.get("taking_back") == "strike_object" and (what := _object(talk, mention)) is not None:
@@ -53,6 +54,15 @@ def repair(talk: Talk) -> list[Strike]:
         index += 1
         _handle(talk, run, strikes)
     return strikes
+
+
+def _restart(talk: Talk) -> None:
+    """"Fifty, er, fifty two": a number begun anew after a filler."""
+    numbers = [m for m in talk.mentions if m.number is not None]
+    for first, second in zip(numbers, numbers[1:], strict=False):
+        between = talk.words[first.end : second.start]
+        if between and set(between) <= {",", "uh", "um", "er", "erm", "eh"} and set(between) - {","}:
+            _swap(first, second, "number")
 
 
 def _object(talk: Talk, cue: Mention) -> tuple[str, str] | None:
@@ -190,15 +200,13 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
 def _segment_end(talk: Talk, index: int) -> int:
     """The end of the repair: the next comma or stop after its first mention, or a few words on."""
     begun = False
-    for at in range(index, min(len(talk.words), index + 14)):
+    for at in range(index, min(len(talk.words), index + _REPAIR_REACH)):
         word = talk.words[at]
         if word in SENTENCE_ENDS or (begun and word in (",", "and", "but", "so")):
             return at
         found = talk.mention_starting(at)
         begun = begun or (found is not None and _kind(found) is not None)
-        if not begun and at - index > _REPAIR_REACH:
-            return at
-    return min(len(talk.words), index + 14)
+    return min(len(talk.words), index + _REPAIR_REACH)
 
 
 def _window(talk: Talk, at: int) -> int:

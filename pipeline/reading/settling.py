@@ -58,7 +58,7 @@ def _denied_in_the_end(drafts: list[Draft]) -> None:
     for draft in drafts:
         if draft.slot == "finding" and draft.status in (Status.PRESENT, Status.SUSPECTED) and any(
             o.status is Status.ABSENT and o.start > draft.start and (o.slot, o.value) == (draft.slot, draft.value)
-            and o.segment.sentence == draft.segment.sentence and o.feet == draft.feet for o in drafts
+            and (o.segment.sentence == draft.segment.sentence or o.corrects) and o.feet == draft.feet for o in drafts
         ):  # fmt: skip
             draft.drop("denied in the end")
 

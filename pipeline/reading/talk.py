@@ -60,6 +60,7 @@ class Draft:
     dropped: bool = False
     foot_guessed: bool = False
     foot_carried: bool = False
+    corrects: bool = False
     rules: list[str] = field(default_factory=list)
     evidence: set[int] = field(default_factory=set)
 

@@ -19,13 +19,13 @@ def draft_times(talk: Talk, names: set[int]) -> None:
     """A ``next_visit_weeks`` draft for every interval said of the next visit; ``names`` are the tokens of horses."""
     framed = False
     for sentence in talk.sentences():
-        framed = framed and sentence[0].start in names
+        timed_here = any(_timed(talk, s, m) is not None for s in sentence for m in s.mentions)
+        framed = timed_here or (framed and sentence[0].start in names)
         for segment in sentence:
             for mention in list(segment.mentions):
                 timed = _timed(talk, segment, mention)
                 if timed is not None:
                     value, end, start = timed
-                    framed = True
                     if not _not_next(talk, sentence, segment, mention, start, end):
                         _add(segment, value, start, end)
                 elif framed and mention.number is not None and _bare(talk, segment, mention, names):
@@ -59,6 +59,8 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     if set(before) & _PAST_BEFORE or (before[-1:] == ["for"] and set(talk.words[segment.start : start]) & {"rest", "off", "boots", "in", "on"}):
         return True
     if after in ("box", "stall", "rest", "turnout", "old"):
+        return True
+    if segment.having("asides", "event"):
         return True
     covering = [m for m in talk.mentions if m.get("times") in ("history", "neutral") and m.start < end and m.end > start]
     return bool(covering)
