@@ -11,7 +11,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
-_DOUBTABLE = frozenset({"finding", "tester", "pulse", "gait", "lameness", "obel", "shoe_state"})
+_DOUBTABLE = frozenset({"finding", "tester", "pulse", "gait", "lameness", "obel"})
 _DENIABLE = frozenset({
     "finding", "tester", "pulse", "gait", "shoe_state", "pad", "packing", "traction", "clips", "treatment", "vet",
     "manner", "shoe_type", "work", "wedge", "lameness", "nail_line",
@@ -32,19 +32,24 @@ def assert_all(talk: Talk) -> None:
         _doubt(talk, sentence)
         _recall(talk, sentence)
         _plan(talk, sentence)
-        _set_aside(sentence)
+        _set_aside(talk, sentence)
     for number, sentence in enumerate(talk.sentences()):
         _resolve(talk, sentence, talk.sentences()[number - 1] if number else [])
         _doubt_after(talk, sentence, talk.sentences()[number - 1] if number else [])
 
 
-def _set_aside(sentence: list[Segment]) -> None:
+def _same_subject(talk: Talk, segment: Segment) -> bool:
+    """"… and she had dreadful feet": a pronoun still means the other animal."""
+    return segment.joined_by("and", ", and") and talk.words[segment.start] in ("he", "she", "it", "they")
+
+
+def _set_aside(talk: Talk, sentence: list[Segment]) -> None:
     """Errands ("order more size fives") and other people's horses are no facts of this visit."""
     for position, segment in enumerate(sentence):
         for cue in (m for m in segment.mentions if m.get("asides") not in (None, "event")):
             whole = cue.get("asides") == "not_mine"
             for later in sentence if whole else sentence[position:]:
-                if later is not segment and later.own_clause and not whole:
+                if later is not segment and later.own_clause and not whole and not _same_subject(talk, later):
                     break
                 for draft in later.drafts:
                     if draft.slot not in _ALWAYS_PLANNED:
@@ -218,7 +223,8 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
             _recall_it(talk, segment, sentence[position - 1])
         if cues:
             leads = not any(d.start < cues[0].start for d in segment.drafts)
-            _recall_back(sentence, position)
+            if talk.words[segment.start] not in ("down", "up", "from", "better", "worse", "compared", "same"):
+                _recall_back(sentence, position)
             recalled = True if leads or not segment.present else recalled
         if recalled or cues:
             for draft in segment.drafts:
@@ -362,7 +368,8 @@ def _opens_main(mention: Mention) -> bool:
 def _plan_end(sentence: list[Segment], cue: Mention) -> int:
     """A plan reaches to the end of its sentence, or to the first word of today."""
     today = [m.start for s in sentence for m in s.having("times", "today") if m.start > cue.end]
-    return min(today, default=sentence[-1].end)
+    turns = [s.start for s in sentence if s.start > cue.end and s.joined_by("but", ", but")]
+    return min([*today, *turns], default=sentence[-1].end)
 
 
 def _drop_in_condition(draft: Draft) -> None:

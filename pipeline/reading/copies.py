@@ -10,7 +10,7 @@ from pipeline.record import HORSE_SLOTS, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
 _NONE_WORDS = frozenset("not nothing none neither n't in on the his her but it of that is was does has have had do did any at all "
-                        "there one is 's either no though too to report ones fine".split())
+                        "there one is 's either no though too to report ones fine sign signs trace evidence".split())
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
@@ -30,6 +30,8 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
         own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
         if segment.having("same", "same_size") and not segment.having("times", "neutral"):
             copies += _copy_size(talk, segment, groups)
+        if not own and talk.words[segment.start : segment.end] in (["none"], ["nothing"]):
+            copies += _copy_none_behind(talk, segment, groups)
         if not found or own:
             continue
         feet = found[0].feet
@@ -80,6 +82,17 @@ def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
         made = _copy(segment, gone, feet, "none in the other foot")
     for copy in made:
         copy.draft.note("denied")
+    return made
+
+
+def _copy_none_behind(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:
+    """"Right hind frog, none.": the foot, and the place, stand in the segment before."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or before.sentence != segment.sentence or before.drafts or not groups.get(before.index):
+        return []
+    made = _copy_none(talk, segment, groups[before.index][-1].feet)
+    for copy in made:
+        copy.draft.zone = next((m.get("zones") for m in before.having("zones")), None)
     return made
 
 

@@ -18,7 +18,7 @@ def draft_words(talk: Talk) -> None:
     """A draft for every mention of a finding, shoe, pad, treatment and the like."""
     for segment in talk.segments:
         for mention in segment.mentions:
-            name = _class_of(segment, mention)
+            name = _class_of(talk.words, segment, mention)
             if name is None:
                 continue
             add_draft(segment, CLASS_SLOTS[name], mention.readings[name], mention)
@@ -32,21 +32,36 @@ def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draf
     return draft
 
 
-def _class_of(segment: Segment, mention: Mention) -> str | None:
+def _class_of(words: list[str], segment: Segment, mention: Mention) -> str | None:
     if mention.get("not_facts") is not None:
         return None
     names = [name for name in _WORD_CLASSES if mention.get(name) is not None]
     if not names:
         return None
-    if mention.get("zones") is not None and _reads_as_zone(segment, mention):
+    if mention.get("zones") is not None and _reads_as_zone(words, segment, mention):
         return None
     return names[0]
 
 
-def _reads_as_zone(segment: Segment, mention: Mention) -> bool:
+def _reads_as_zone(words: list[str], segment: Segment, mention: Mention) -> bool:
     """"Bar" beside a finding or the testers is a place on the foot; else it is a shoe."""
     others = [m for m in segment.mentions if m is not mention]
-    return any(m.is_any(("findings", "tester_heads", "tester_responses")) for m in others)
+    if any(m.is_any(("findings", "tester_heads", "tester_responses")) for m in others):
+        return True
+    return words[max(segment.start, mention.start - 2) : mention.start] in (["at", "the"], ["over", "the"], ["along", "the"])
+
+
+def draft_pronouns(talk: Talk) -> None:
+    """"There's one in the off fore now": "one" is the finding spoken of last."""
+    last: Draft | None = None
+    for segment in talk.segments:
+        for mention in segment.having("same", "one"):
+            free = last is not None and last.segment.horse == segment.horse and not segment.having("findings")
+            if free and last is not None and any(m.get("feet") and m.start >= mention.start for m in segment.mentions):
+                draft = add_draft(segment, "finding", str(last.value), mention)
+                draft.note("one: the finding before")
+        findings = [d for d in segment.drafts if d.slot == "finding"]
+        last = findings[-1] if findings else last
 
 
 def draft_new(talk: Talk) -> None:

@@ -44,7 +44,8 @@ def mark_bare_sides(talk: Talk) -> None:
             continue
         before = talk.words[index - 1]
         after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
-        determined = before in ("the", "his", "her", "its") and word != "near" or (before in _BARE_BEFORE and word in ("left", "right"))
+        near = word == "near" and after not in (",", ".", "and", "but")
+        determined = before in ("the", "his", "her", "its") and not near or (before in _BARE_BEFORE and word in ("left", "right"))
         if determined and after in _BARE_AFTER and not (word == "left" and after in ("it", "him", "her", "the", "a", "an", "with")):
             end = index + 2 if after in ("one", "foot", "side") else index + 1
             mention = Mention(index, end, (index,), {"feet": f"bare_{_SIDES[word]}"}, MatchKind.VARIANT)
@@ -155,7 +156,7 @@ def _contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> 
     first, second = named[-2], named[-1]
     shared = {d.slot for d in first.drafts} & {d.slot for d in second.drafts} & SETUP_SLOTS
     one, other = groups[first.index][-1].feet, groups[second.index][-1].feet
-    if not shared or set(one) & set(other) or not _setup_only(second):
+    if not shared or set(one) & set(other) or not _setup_only(second) or min(len(one), len(other)) < 2:
         return None
     return tuple(foot for foot in FEET if foot in one or foot in other)
 
@@ -189,7 +190,9 @@ def _compared(talk: Talk, mention: Mention) -> bool:
 
 def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None:
     """"That crack" is the crack of before, on the foot where it was."""
-    if draft.slot != "finding" or draft.start == 0 or talk.words[draft.start - 1] not in ("that", "this", "that's"):
+    before = talk.words[max(0, draft.start - 2) : draft.start]
+    pointed = draft.slot == "finding" and before[-1:] in (["that"], ["this"])
+    if not pointed and not (draft.slot == "shoe_type" and before in (["in", "the"], ["on", "the"])):
         return None
     for earlier in reversed([d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]):
         if (earlier.slot, earlier.value) == (draft.slot, draft.value) and earlier.feet:

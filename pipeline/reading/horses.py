@@ -311,16 +311,31 @@ class HorseFinder:
         timed = segment.having("units") or any(m.number for m in segment.mentions)
         return bool(timed) and self._talk.words[span.start - 1] in ("for", "on", "with", "at")
 
-    def sharing(self, segment: Segment) -> list[int]:
-        """The horses that an interval is said of: "five weeks for the pair", "the other two in ten"."""
+    def sharing(self, segment: Segment, slot: str) -> list[int]:
+        """The horses that a fact is said of together: "five weeks for the pair", "the other two in ten"."""
         cues = {m.get("horse_cues") for m in segment.mentions}
         everyone = list(range(len(self.found.horses)))
+        if "pair_any" in cues:
+            return everyone
+        if slot not in ("next_visit_weeks", "manner"):
+            return []
+        following = self._following(segment)
+        if following is not None and slot == "next_visit_weeks":
+            cues |= {m.get("horse_cues") for m in following.mentions}
         if "others" in cues:
             sentence = self._talk.sentence(segment.sentence)
             named = {s.horse for s in self.found.spans if sentence[0].start <= s.start < sentence[-1].end}
             return [i for i in everyone if i not in named]
         paired = "pair" in cues or any(m.get("feet") == "pair_in_hand" for m in segment.mentions)
         return everyone if paired else []
+
+    def _following(self, segment: Segment) -> Segment | None:
+        """The next segment of the sentence when it is a few words without a fact: "four weeks, the pair of them"."""
+        index = segment.index + 1
+        if index >= len(self._talk.segments) or self._talk.segments[index].sentence != segment.sentence:
+            return None
+        following = self._talk.segments[index]
+        return following if not following.drafts and following.end - following.start <= 5 else None
 
     def sharers(self, segment: Segment) -> list[int]:
         """All horses that a segment speaks of: "Cash and Boomer are on six"."""
@@ -331,6 +346,11 @@ class HorseFinder:
         if not names_here:
             return shared
         shared.extend(h for h in names_here if h not in shared)
+        for after in sentence[position + 1 :]:
+            names = [s for s in self.found.spans if after.start <= s.start < after.end]
+            if after.drafts or len(names) != 1 or names[0].start != after.start or names[0].end != after.end:
+                break
+            shared.append(names[0].horse)
         if segment.joined_by("and", ", and"):
             for before in reversed(sentence[:position]):
                 names = [s for s in self.found.spans if before.start <= s.start < before.end]

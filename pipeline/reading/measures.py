@@ -223,6 +223,10 @@ class MeasureReader:
 
     def _length(self, segment: Segment, mention: Mention, number: Number) -> bool:
         unit, unit_mention = self._unit(mention)
+        if unit is None and self._measured_without_unit(mention, number):
+            mm = self._frame.unit if self._frame is not None and self._frame.slot in _LENGTHS else _likely_unit(number)
+            slot = self._before(mention)
+            return slot is not None and self._add(segment, slot.readings["measures"], number.value * mm, mention)
         if unit not in MM_PER_UNIT:
             return False
         value, end = number.value, unit_mention.end if unit_mention else mention.end + 1
@@ -235,6 +239,12 @@ class MeasureReader:
             return False
         self._set_frame(slot, segment, MM_PER_UNIT[unit])
         return self._add(segment, slot, value * MM_PER_UNIT[unit], mention, end)
+
+    def _measured_without_unit(self, mention: Mention, number: Number) -> bool:
+        """"Heel height forty" behind a length that had its unit."""
+        before = self._before(mention)
+        named = before is not None and before.get("measures") in _LENGTHS and before.get("zones") is None
+        return named and number.aughts is None and number.out_of is None
 
     def _inch_and(self, end: int) -> tuple[Fraction, int, int] | None:
         """"Three inches and three eighths", "an inch and a half": the part behind the unit."""
@@ -270,6 +280,7 @@ class MeasureReader:
         nail_cue = before is not None and (
             before.get("measures") == "nail_size" or self._nail_word_before(before) or self._after_nails(segment, before)
         )
+        nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment))
         if number.aughts is not None or not (slim or (sized and nails) or nail_cue):
             return False
         end = after.end if (slim or nails) and after is not None else mention.end
@@ -283,15 +294,21 @@ class MeasureReader:
         head = self._talk.mention_ending(before.start) or self._talk.mention_ending(before.start - 1)
         return head is not None and head.get("measures") == "nails"
 
+    def _plural_after_nails(self, segment: Segment) -> bool:
+        """"Eight nails to a shoe, sevens": a plural right after the nails of a sized shoe."""
+        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
+        return bool(drafts) and drafts[-1].slot == "nails" and any(d.slot == "shoe_size" for d in own)
+
     def _after_nails(self, segment: Segment, before: Mention) -> bool:
         """"Three nails a side, size five": a size said right after the nails, when the shoe has its size, is theirs."""
-        if before.get("measures") != "shoe_size" or self._frame is None or self._frame.slot != "nails":
+        if before.get("measures") != "shoe_size" or self._frame is None or self._frame.slot not in ("nails", "nail_size"):
             return False
-        if self._frame.sentence != segment.sentence:
+        if self._frame.sentence != segment.sentence and self._frame.slot == "nails":
             return False
         own = [s for s in self._talk.segments[: segment.index + 1] if s.horse == segment.horse]
         drafts = [d for s in own for d in s.drafts]
-        return bool(drafts) and drafts[-1].slot == "nails" and any(d.slot == "shoe_size" for d in drafts)
+        return bool(drafts) and drafts[-1].slot in ("nails", "nail_size") and any(d.slot == "shoe_size" for d in drafts)
 
     def _nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
         if number.aughts is not None or number.value.denominator != 1:
@@ -435,7 +452,8 @@ class MeasureReader:
         after = self._after(mention)
         blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
         score = frame.slot in _SCORES and number.article
-        if blocked or not (segment.having("feet") or score or self._behind_foot(segment)):
+        repeated = mention.stands_for is not None or self._words[mention.start - 1] in ("also", "too")
+        if blocked or not (segment.having("feet") or score or repeated or self._behind_foot(segment)):
             return False
         if frame.slot in ("shoe_size", "nail_size"):
             value: str | Fraction = size_name(number) if frame.slot == "shoe_size" else _plain(number.value)
@@ -453,6 +471,11 @@ class MeasureReader:
         if before is None or before.sentence != segment.sentence:
             return False
         return bool(before.having("feet")) and not before.drafts and not any(m.number for m in before.mentions)
+
+
+def _likely_unit(number: Number) -> Fraction:
+    """Inches for a small number, millimetres for a large one; no hoof is fifteen inches long."""
+    return MM_PER_UNIT["inch"] if number.value < 15 else MM_PER_UNIT["mm"]
 
 
 def size_name(number: Number) -> str:

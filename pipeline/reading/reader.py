@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from pipeline.reading.assertions import assert_all
 from pipeline.reading.copies import copy_statements, inherit_status
-from pipeline.reading.drafting import draft_new, draft_words
+from pipeline.reading.drafting import draft_new, draft_pronouns, draft_words
 from pipeline.reading.feet import attach_feet, join_feet, mark_bare_sides
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.measures import MeasureReader
@@ -92,6 +92,7 @@ def _without_empty(visits: list[Visit]) -> list[Visit]:
 def _draft(talk: Talk, found: HorseTalk) -> None:
     draft_words(talk)
     draft_new(talk)
+    draft_pronouns(talk)
     draft_responses(talk)
     MeasureReader(talk).read()
     draft_times(talk, {i for s in found.spans for i in range(s.start, s.end)})
@@ -161,7 +162,7 @@ def _drafts_of(talk: Talk, horses: HorseFinder, index: int) -> list[Draft]:
     for segment in talk.segments:
         shared = horses.sharers(segment)
         for draft in segment.drafts:
-            told = horses.sharing(segment) if draft.slot == "next_visit_weeks" else []
+            told = horses.sharing(segment, draft.slot)
             if index in told or (not told and (max(segment.horse, 0) == index or index in shared)):
                 drafts.append(draft)
     return drafts

@@ -86,6 +86,9 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     kind = {m.readings["taking_back"] for m in run}
     if kind == {"repair"} and not _is_repair(talk, run):
         return
+    if _not_done(talk, run[-1]):
+        strikes.append(Strike(run[0].start, run[-1].end, None))
+        return _drop_cues(run)
     named = _other_named(talk, run[-1])
     if named is not None:
         strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True, named=named))
@@ -105,13 +108,28 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     return None
 
 
+def _not_done(talk: Talk, cue: Mention) -> bool:
+    """"Hinds I reset too. No, I didn't, …": the whole statement before is taken back."""
+    start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
+    words = talk.words[start : start + 4]
+    return words[:1] in (["i"], ["we"]) and words[1:3] in (["did", "n't"], ["did", "not"]) and words[3:4] in ([","], ["."])
+
+
 def _other_named(talk: Talk, cue: Mention) -> int | None:
     """"No, hang on, that's Fiddler I'm thinking of": the token of the horse that the statement belongs to."""
     start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
     if talk.words[start : start + 2] not in (["that", "'s"], ["that", "was"]):
         return None
+    if talk.words[start + 2 : start + 3] == ["not"]:
+        return _after_not_that_one(talk, start + 3)
     name = talk.mention_starting(start + 2)
     return name.start if name is not None and name.get("horse") is not None else None
+
+
+def _after_not_that_one(talk: Talk, start: int) -> int | None:
+    """"That's not Mustard, sorry, it's Custard that has the crack"."""
+    names = [m for m in talk.mentions if m.get("horse") is not None and start <= m.start < _sentence_end(talk, start)]
+    return names[1].start if len(names) > 1 else None
 
 
 def _drop_cues(run: list[Mention]) -> None:
@@ -156,20 +174,25 @@ def _about(talk: Talk, cue: Mention) -> str | None:
 
 def _replace(talk: Talk, run: list[Mention]) -> bool:
     """Replace what the words behind the cue correct; False when nothing before is of their kind."""
+    new_ones = [m for m in talk.mentions if run[-1].end <= m.start < _sentence_end(talk, run[-1].end) and not m.dropped]
     stop = _segment_end(talk, run[-1].end)
-    new_ones = [m for m in talk.mentions if run[-1].end <= m.start < stop and not m.dropped]
     if any(m.get("denials") == "before" for m in new_ones[:1]):
         return False
     start = _window(talk, run[0].start)
     first_old: Mention | None = None
     for new in new_ones:
         kind = _kind(new)
-        if kind is None:
+        if new.start >= stop:
+            break
+        if kind is None or (kind == "feet" and talk.words[new.start - 1] == "from"):
             continue
         olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped and _kind(m) == kind]
         old = _same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
         if old is None and first_old is None:
             return False
+        if old is not None and kind == "feet" and old.readings["feet"] == new.readings["feet"]:
+            stop = _segment_end(talk, new.end + 1)  # "near fore's still there, it's the off fore": the next foot counts
+            continue
         if old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):
             continue
         _swap(old, new, kind)
@@ -181,12 +204,15 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
     """"Size nought, double nought I mean": the repair stands before its cue."""
     cue = run[-1]
     follower = talk.words[cue.end] if cue.end < len(talk.words) else "."
-    behind = cue.start > 0 and talk.words[cue.start - 1] not in (",", ".", "uh", "um", "or")
-    if len(run) > 1 or follower not in (",", ".") or talk.words[cue.start : cue.end] not in _AFTERTHOUGHTS or not behind:
+    if len(run) > 1 or follower not in (",", ".") or talk.words[cue.start : cue.end] not in _AFTERTHOUGHTS:
         return False
-    comma = max((i for i in range(cue.start) if talk.words[i] in (",", ".")), default=-1)
+    alone = cue.start > 1 and talk.words[cue.start - 1] == ","
+    if alone and (follower != "." or talk.words[cue.start : cue.end] == ["sorry"]):
+        return False
+    limit = cue.start - 1 if alone else cue.start
+    comma = max((i for i in range(limit) if talk.words[i] in (",", ".")), default=-1)
     new = next((m for m in talk.mentions if comma < m.start and m.end <= cue.start and not m.dropped and _kind(m)), None)
-    if new is None or comma < 0 or talk.words[comma] != ",":
+    if new is None or comma < 0 or (talk.words[comma] != "," and not alone):
         return False
     kind = _kind(new)
     start = _window(talk, comma)
@@ -207,6 +233,11 @@ def _segment_end(talk: Talk, index: int) -> int:
         found = talk.mention_starting(at)
         begun = begun or (found is not None and _kind(found) is not None)
     return min(len(talk.words), index + _REPAIR_REACH)
+
+
+def _sentence_end(talk: Talk, index: int) -> int:
+    ends = (i for i in range(index, len(talk.words)) if talk.words[i] in SENTENCE_ENDS)
+    return next(ends, len(talk.words))
 
 
 def _window(talk: Talk, at: int) -> int:

@@ -40,7 +40,7 @@ def draft_responses(talk: Talk) -> None:
 
 
 def _read_sentence(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
-    heads = [(s, m) for s in sentence for m in s.having(frame.head) if not m.get("not_facts")]
+    heads = [(s, m) for s in sentence for m in s.having(frame.head) if not m.get("not_facts") and _is_head(talk, s, m)]
     if not heads:
         return
     first = heads[0][0].index
@@ -52,6 +52,14 @@ def _read_sentence(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
         _read_segment(talk, frame, segment, headed)
     if frame.slot == "pulse":
         _bare_pulse(talk, frame, sentence)
+
+
+def _is_head(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """"Line's good" is the nail line only where nails are spoken of."""
+    if talk.words[mention.start : mention.end] not in (["line"], ["lines"]):
+        return True
+    near = [s for s in talk.segments if segment.sentence - 1 <= s.sentence <= segment.sentence]
+    return any(m.get("measures") == "nails" for s in near for m in s.mentions)
 
 
 def _reach(frame: _Frame, sentence: list[Segment], first: int) -> int:

@@ -9,6 +9,7 @@ from pipeline.reading.talk import Draft
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 
 _SHOD = frozenset({"reset", "new_shoe", "put_back"})
+_COUNTED = frozenset({"nails", "nail_size", "shoe_size", "shoe_type", "work"})
 _UNDER_SHOES = frozenset({"trim", "removed"})
 _WHOLE_HORSE_WORK = frozenset({"trim", "reset", "new_shoe"})
 
@@ -30,6 +31,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     rows = [Settled(foot, draft) for draft in standing for foot in _feet(draft)]
     rows = _without_trim_under_shoes(rows)
     rows = _without_announcements(rows)
+    rows = _with_exceptions(rows)
     rows = _without_twins(rows)
     return _last_interval(rows)
 
@@ -83,6 +85,20 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
         )  # fmt: skip
 
     return [row for row in rows if not announced(row)]
+
+
+def _with_exceptions(rows: list[Settled]) -> list[Settled]:
+    """"Three a side. The left front only took five": what is said of one foot stands over what was said of several."""
+
+    def excepted(row: Settled) -> bool:
+        draft = row.draft
+        return draft.slot in _COUNTED and len(draft.feet or ()) > 1 and any(
+            o.foot == row.foot and o.draft.slot == draft.slot and o.draft.status is draft.status
+            and o.draft.value != draft.value and o.draft.start > draft.start and len(o.draft.feet or ()) < len(draft.feet or ())
+            for o in rows
+        )  # fmt: skip
+
+    return [row for row in rows if not excepted(row)]
 
 
 def _without_twins(rows: list[Settled]) -> list[Settled]:

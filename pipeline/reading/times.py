@@ -74,7 +74,7 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     if any(d.start <= mention.start < d.end for d in segment.drafts):
         return False
     after = talk.words[mention.end] if mention.end < len(talk.words) else "."
-    if after == "for" and mention.end + 1 in names:
+    if after in ("for", "on") and mention.end + 1 in names:
         return True
     named = any(i in names for i in range(segment.start, mention.start))
     before = talk.words[mention.start - 1] if mention.start else ""

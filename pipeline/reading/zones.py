@@ -29,7 +29,7 @@ def attach_zones(talk: Talk, groups: Groups) -> None:
     for sentence in talk.sentences():
         for position, segment in enumerate(sentence):
             for mention in _zone_words(segment):
-                _attach_zone(sentence, position, mention, groups)
+                _attach_zone(talk, sentence, position, mention, groups)
 
 
 def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> Draft:
@@ -48,7 +48,7 @@ def _zone_words(segment: Segment) -> list[Mention]:
     return [m for m in segment.having("zones") if m.get("not_facts") is None and not claimed.intersection(m.literal)]
 
 
-def _attach_zone(sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
+def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
     segment = sentence[position]
     zone = mention.readings["zones"]
     own = [d for d in segment.drafts if d.slot in _ZONED and not d.dropped]
@@ -59,7 +59,13 @@ def _attach_zone(sentence: list[Segment], position: int, mention: Mention, group
         return
     if any(d.slot not in _ZONED for d in segment.drafts):
         return
+    if segment.own_clause and any(m.get("clause_words") == "subject" and m.start <= segment.start + 1 and talk.words[m.start] in ("i", "we")
+                                  for m in segment.mentions):  # fmt: skip
+        return
     earlier = [d for s in sentence[:position] for d in s.drafts if d.slot in _ZONED]
+    if not earlier and not any(s.drafts for s in sentence) and position:
+        earlier = [d for s in talk.sentence(segment.sentence - 1) for d in s.drafts if d.slot in _ZONED and s.horse == segment.horse]
+        sentence, position = [*talk.sentence(segment.sentence - 1), *sentence], position + len(talk.sentence(segment.sentence - 1))
     if earlier and not _other_work_between(sentence[:position], earlier[-1]):
         draft = _narrow(earlier[-1], sentence, position, groups)
         _give(draft, zone, mention, joined=segment.joined_by("and", ", and"))
