@@ -22,6 +22,7 @@ _PLANNABLE = frozenset({
 })  # fmt: skip
 _ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
 _NOT_REACH = 5
+_COMMENT = 4  # tokens of a segment that only comments: ", could be, "
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
 
@@ -164,6 +165,8 @@ def _doubt(talk: Talk, sentence: list[Segment]) -> None:
     for position, segment in enumerate(sentence):
         for cue in segment.having("doubts", "before"):
             reached = _reached(talk, sentence, position, cue)
+            if not reached and position and not segment.drafts and segment.end - segment.start <= _COMMENT:
+                reached = _last_doubtable(sentence[:position])
             if not reached and position + 1 < len(sentence) and not _drafts_after(segment, cue):
                 reached = [] if sentence[position + 1].own_clause else sentence[position + 1].drafts[:1]
             if not reached and not _drafts_after(segment, cue) and position == len(sentence) - 1:
@@ -209,7 +212,7 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
     recalled = False
     for position, segment in enumerate(sentence):
-        cues = segment.having("times", "history") or _before_at_end(talk, segment)
+        cues = [m for m in segment.having("times", "history") if not _season_ahead(talk, sentence, m)] or _before_at_end(talk, segment)
         today = segment.having("times", "today")
         if today and (not cues or today[-1].start > cues[-1].start):
             recalled = False
@@ -233,6 +236,12 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
                     _recall_one(draft)
         if cues and not _leads(sentence, position, cues[0]):
             recalled = False
+
+
+def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
+    """"We'll try bars in the spring": a season behind a plan is to come."""
+    planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))
+    return planned and talk.words[cue.start] in ("in", "over")
 
 
 def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
@@ -273,6 +282,8 @@ def _recall_back(sentence: list[Segment], position: int) -> None:
 def _recall_one(draft: Draft) -> None:
     if draft.slot in _ALWAYS_PLANNED:
         draft.drop("said of an earlier time")
+    elif draft.slot == "manner" and draft.segment.joined_by("start"):
+        return  # how he stood opens a sentence; the time behind it belongs to something else
     elif draft.status is Status.ABSENT:
         draft.drop("denied of an earlier time")
     elif draft.status in (Status.PRESENT, Status.SUSPECTED):

@@ -34,7 +34,7 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
             copies += _copy_none_behind(talk, segment, groups)
         if not found or own:
             continue
-        feet = found[0].feet
+        feet = next((g for g in found if not g.anaphor), found[0]).feet
         if _is_none(talk, segment):
             copies += _copy_none(talk, segment, feet)
         elif segment.having("same", "same"):
@@ -63,7 +63,8 @@ def _copy_size(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]])
 def _is_none(talk: Talk, segment: Segment) -> bool:
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
-    return bool({"nothing", "none", "not", "n't", "neither"} & words) and words <= _NONE_WORDS
+    none = bool({"nothing", "none", "not", "n't", "neither"} & words) or {"no", "it"} <= words
+    return none and words <= _NONE_WORDS
 
 
 def _before(talk: Talk, segment: Segment) -> list[Draft]:

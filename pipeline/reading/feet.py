@@ -154,7 +154,7 @@ def _contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> 
     if len(named) < 2:
         return None
     first, second = named[-2], named[-1]
-    shared = {d.slot for d in first.drafts} & {d.slot for d in second.drafts} & SETUP_SLOTS
+    shared = ({d.slot for d in first.drafts} & {d.slot for d in second.drafts} & SETUP_SLOTS) - {"work"}
     one, other = groups[first.index][-1].feet, groups[second.index][-1].feet
     if not shared or set(one) & set(other) or not _setup_only(second) or min(len(one), len(other)) < 2:
         return None
@@ -167,7 +167,8 @@ def _groups_of(talk: Talk, segment: Segment, hand: Feet | None) -> tuple[list[Fo
         name = mention.get("feet")
         if name is None or _compared(talk, mention):
             continue
-        feet = resolve(name, hand)
+        feet = _rest(talk, segment) if name == "other_three" else None
+        feet = feet or resolve(name, hand)
         if feet is None:
             continue
         anaphor = name in ("in_hand", "pair_in_hand")
@@ -182,8 +183,17 @@ def _groups_of(talk: Talk, segment: Segment, hand: Feet | None) -> tuple[list[Fo
     return found, hand
 
 
+def _rest(talk: Talk, segment: Segment) -> Feet | None:
+    """"Other three reset": the three that were not worked on, when one was."""
+    drafts = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
+    worked = {foot for d in drafts if d.slot == "work" and not d.dropped for foot in d.feet or ()}
+    return tuple(foot for foot in FEET if foot not in worked) if len(worked) == 1 else None
+
+
 def _compared(talk: Talk, mention: Mention) -> bool:
     """"Match the right", "seen from the front": a foot that is only looked at."""
+    if talk.words[mention.start : mention.end] == ["the", "lot"] and mention.start and talk.words[mention.start - 1] not in (",", "."):
+        return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
     before = set(talk.words[max(0, mention.start - 2) : mention.start])
     return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
 
@@ -191,7 +201,7 @@ def _compared(talk: Talk, mention: Mention) -> bool:
 def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None:
     """"That crack" is the crack of before, on the foot where it was."""
     before = talk.words[max(0, draft.start - 2) : draft.start]
-    pointed = draft.slot == "finding" and before[-1:] in (["that"], ["this"])
+    pointed = draft.slot == "finding" and before[-1:] in (["that"], ["this"], ["the"])
     if not pointed and not (draft.slot == "shoe_type" and before in (["in", "the"], ["on", "the"])):
         return None
     for earlier in reversed([d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]):
@@ -222,9 +232,17 @@ def _attach_segment(sentence: list[Segment], position: int, groups: dict[int, li
             follows = earlier is not None and _same_statement(sentence, position, groups)
             draft.feet = earlier.feet if follows and earlier and draft.value not in _HORSE_GAITS else ()
             continue
-        draft.feet = earlier.feet if earlier else hand
+        draft.feet = _in_each(sentence, draft, earlier.feet if earlier else hand)
         draft.foot_carried = True
         draft.note("foot: still in hand")
+
+
+def _in_each(sentence: list[Segment], draft: Draft, feet: Feet | None) -> Feet | None:
+    """"Six nails in each", said with one foot in hand, is both of the pair."""
+    each = any(m.get("totals") == "each" and m.start < draft.end + 2 for m in draft.segment.mentions)
+    if draft.slot != "nails" or feet is None or len(feet) != 1 or not each:
+        return feet
+    return (f"L{feet[0][1]}", f"R{feet[0][1]}")
 
 
 def _same_statement(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> bool:
@@ -259,10 +277,12 @@ def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:
 
 
 def _earlier_group(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> FootGroup | None:
-    for segment in reversed(sentence[:position]):
-        if groups[segment.index]:
-            return groups[segment.index][-1]
-    return None
+    named = [s for s in sentence[:position] if groups[s.index]]
+    if not named:
+        return None
+    both = _contrasted(named, groups)
+    last = groups[named[-1].index][-1]
+    return FootGroup(last.start, last.end, both) if both else last
 
 
 def _from_list(

@@ -97,6 +97,7 @@ class HorseFinder:
     def find_names(self) -> None:
         """Fill ``found`` with every name: new ones, roster ones, and those a recogniser misspelled."""
         named = self._new_names()
+        named += self._named_again(named)
         for start, end, horse in self._exact:
             if not any(s.start <= start < s.end for s in named) and not self._rejected(start):
                 index = self.found.index_of(NamedHorse(horse.name, HorseMatch.KNOWN, tokens=(start, end), place=horse.place))
@@ -151,6 +152,16 @@ class HorseFinder:
             horse, score = best
             return NameSpan(start, end, self.found.index_of(NamedHorse(horse.name, HorseMatch.KNOWN, text, score, (start, end), horse.place)))
         return NameSpan(start, end, self.found.index_of(NamedHorse(text, match, text, tokens=(start, end))))
+
+    def _named_again(self, named: list[NameSpan]) -> list[NameSpan]:
+        """Later mentions of a horse that is not on the roster."""
+        doc, again = self._talk.doc, []
+        for span in named:
+            name = [t.text for t in doc[span.start : span.end]]
+            for start in range(span.end, len(doc) - len(name) + 1):
+                if [t.text for t in doc[start : start + len(name)]] == name:
+                    again.append(NameSpan(start, start + len(name), span.horse))
+        return again
 
     def _new_is_the_horse(self, start: int) -> None:
         """In "there's a new one, name of Kestrel" the new one is a horse, not a shoe."""
@@ -281,7 +292,7 @@ class HorseFinder:
     def _introduced(self, span: NameSpan) -> bool:
         """"Nantucket's next door, this is Regent": a name given after "this is"."""
         before = " ".join(self._talk.words[max(0, span.start - 3) : span.start])
-        return before.endswith(("this is", "this 's", "this one is", "this one 's", "this here 's", "this here is"))
+        return before.endswith(("this is", "this 's", "this one is", "this one 's", "this here 's", "this here is", "it 's", "it is"))
 
     def _stands_alone(self, span: NameSpan) -> bool:
         """"Next stall, Long Division.": a name alone behind a comma, before anything is said."""
@@ -309,7 +320,9 @@ class HorseFinder:
     def _for_horse(self, segment: Segment, span: NameSpan) -> bool:
         """"Eight weeks for Pepper": the segment is Pepper's although somebody else is in hand."""
         timed = segment.having("units") or any(m.number for m in segment.mentions)
-        return bool(timed) and self._talk.words[span.start - 1] in ("for", "on", "with", "at")
+        before = self._talk.mention_ending(span.start)
+        counted = before is not None and (before.number is not None or before.get("units") is not None)
+        return bool(timed) and (counted or self._talk.words[span.start - 1] in ("for", "on", "with", "at"))
 
     def sharing(self, segment: Segment, slot: str) -> list[int]:
         """The horses that a fact is said of together: "five weeks for the pair", "the other two in ten"."""

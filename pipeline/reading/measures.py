@@ -413,7 +413,7 @@ class MeasureReader:
         pair = mention.start > 1 and self._words[mention.start - 2 : mention.start] == ["pair", "of"]
         shoe = after is not None and after.is_any(("shoe_types", "shoe_materials")) and number.value <= 12
         noun = number.article or number.plural or pair
-        framed = noun and self._shoe_talk(segment) and not self._counts_something(mention)
+        framed = noun and self._shoe_talk(segment, mention) and not self._counts_something(mention)
         if not (cued or aught or pair or framed or (shoe and noun)):
             return False
         self._set_frame("shoe_size", segment)
@@ -423,10 +423,10 @@ class MeasureReader:
         after = self._after(mention)
         return after is not None and after.is_any(("units", "measures", "gaits", "findings", "pads"))
 
-    def _shoe_talk(self, segment: Segment) -> bool:
+    def _shoe_talk(self, segment: Segment, mention: Mention) -> bool:
         """Whether shoes are spoken of in the sentence, so that "a one" is a size."""
         if self._frame is not None and self._frame.slot in ("body_condition", "cresty_neck", "lameness", "obel"):
-            return self._frame.sentence != segment.sentence
+            return self._frame.sentence != segment.sentence and mention.stands_for is None
         kinds = ("shoe_types", "shoe_materials", "work", "pads", "clips")
         sentence = self._sentence(segment)
         sized = any(m.get("measures") in ("shoe_size", "nails") or (m.number and m.number.aughts) for s in sentence for m in s.mentions)
@@ -451,7 +451,8 @@ class MeasureReader:
             return False
         after = self._after(mention)
         blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
-        score = frame.slot in _SCORES and number.article
+        said = self._words[mention.start - 1] in ("was", "is", "'s", "at", "to", "a", "an")
+        score = frame.slot in _SCORES and (number.article or said)
         repeated = mention.stands_for is not None or self._words[mention.start - 1] in ("also", "too")
         if blocked or not (segment.having("feet") or score or repeated or self._behind_foot(segment)):
             return False

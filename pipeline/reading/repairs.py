@@ -184,7 +184,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         kind = _kind(new)
         if new.start >= stop:
             break
-        if kind is None or (kind == "feet" and talk.words[new.start - 1] == "from"):
+        if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
         olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped and _kind(m) == kind]
         old = _same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
@@ -285,6 +285,9 @@ def _counts(talk: Talk, mention: Mention) -> str | None:
 def _swap(old: Mention, new: Mention, kind: str) -> None:
     if kind == "feet":
         old.readings["feet"] = new.readings["feet"]
+        return
+    if kind == "findings" and old.readings[kind] == new.readings[kind]:
+        new.dropped = True  # "it's the off hind that's got the thrush" says the thrush of before again
         return
     old.dropped = True
     new.stands_for = old

@@ -27,6 +27,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     standing = [d for d in drafts if not d.dropped]
     _grade_for_lame(standing)
     _denied_in_the_end(standing)
+    _doubted_in_the_end(standing)
     standing = [d for d in standing if not d.dropped]
     rows = [Settled(foot, draft) for draft in standing for foot in _feet(draft)]
     rows = _without_trim_under_shoes(rows)
@@ -63,6 +64,19 @@ def _denied_in_the_end(drafts: list[Draft]) -> None:
             and (o.segment.sentence == draft.segment.sentence or o.corrects) and o.feet == draft.feet for o in drafts
         ):  # fmt: skip
             draft.drop("denied in the end")
+
+
+def _doubted_in_the_end(drafts: list[Draft]) -> None:
+    """"There's a corn, medial heel, well, I say corn, I couldn't be sure": the doubt counts for the first word too."""
+    for draft in drafts:
+        later = next((
+            o for o in drafts
+            if o.status is Status.SUSPECTED and o.start > draft.start and (o.slot, o.value, o.feet) == (draft.slot, draft.value, draft.feet)
+            and o.segment.sentence == draft.segment.sentence
+        ), None)  # fmt: skip
+        if draft.slot == "finding" and draft.status is Status.PRESENT and later is not None:
+            draft.status = Status.SUSPECTED
+            later.drop("said again")
 
 
 def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:

@@ -9,7 +9,8 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
 WEEKS_PER_UNIT = {"day": Fraction(1, 7), "week": Fraction(1), "fortnight": Fraction(2), "month": Fraction(4)}
-_PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of", "on"})
+_PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of"})
+_RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibiotics"})
 _PAST_BEFORE = frozenset({"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"})
 _ASKED = frozenset({"asked", "wanted", "wants", "wanting", "asking"})
 _NAMED_BY = frozenset({"for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again"})
@@ -44,9 +45,7 @@ def _timed(talk: Talk, segment: Segment, mention: Mention) -> tuple[Fraction, in
                 return mention.number.value * WEEKS_PER_UNIT[old.readings["units"]], mention.end, mention.start
         return None
     unit = mention.get("units")
-    if unit in WEEKS_PER_UNIT and unit != "day" and mention.start and talk.words[mention.start - 1] in ("a", "one", "the"):
-        if talk.words[mention.start - 1] == "the":
-            return None
+    if unit in WEEKS_PER_UNIT and unit != "day" and mention.start and talk.words[mention.start - 1] == "a":
         return WEEKS_PER_UNIT[unit], mention.end, mention.start - 1
     return None
 
@@ -54,11 +53,11 @@ def _timed(talk: Talk, segment: Segment, mention: Mention) -> tuple[Fraction, in
 def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Mention, start: int, end: int) -> bool:
     after = talk.words[end] if end < len(talk.words) else "."
     before = talk.words[max(0, start - 3) : start]
-    if after in _PAST_AFTER and not (after == "on" and segment.having("feet") == []):
+    if after in _PAST_AFTER:
         return True
     if set(before) & _PAST_BEFORE or (before[-1:] == ["for"] and set(talk.words[segment.start : start]) & {"rest", "off", "boots", "in", "on"}):
         return True
-    if after in ("box", "stall", "rest", "turnout", "old"):
+    if _RESTING & set(talk.words[end : end + 3]):
         return True
     if segment.having("asides", "event"):
         return True
@@ -74,7 +73,7 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     if any(d.start <= mention.start < d.end for d in segment.drafts):
         return False
     after = talk.words[mention.end] if mention.end < len(talk.words) else "."
-    if after in ("for", "on") and mention.end + 1 in names:
+    if (after in ("for", "on") and mention.end + 1 in names) or mention.end in names:
         return True
     named = any(i in names for i in range(segment.start, mention.start))
     before = talk.words[mention.start - 1] if mention.start else ""

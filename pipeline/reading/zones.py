@@ -153,7 +153,8 @@ def _attach_severity(sentence: list[Segment], position: int, mention: Mention, g
     if own:
         after = [d for d in own if d.start >= mention.end]
         before = [d for d in own if d.end <= mention.start]
-        draft = after[0] if after and (not before or after[0].start - mention.end <= _NEXT) else (before or after)[-1]
+        close = after and (not before or after[0].start - mention.end <= _NEXT)
+        draft = after[0] if close else next(iter(reversed(before or after)), None)
     elif not segment.drafts:
         earlier = [d for s in sentence[:position] for d in s.drafts]
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
