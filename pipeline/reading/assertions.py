@@ -7,6 +7,8 @@ segments: a list joined by "or" stays inside, "but" and a new clause end it.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
@@ -107,7 +109,7 @@ def _new_clause(segment: Segment, cue: Mention, draft: Draft) -> bool:
     """Whether a new subject or a plan stands between cue and draft: "not better … they need to call the vet"."""
     between = [m for m in segment.mentions if cue.end <= m.start < draft.start]
     subject = any(m.get("clause_words") == "subject" for m in between)
-    return any(m.get("plans") in ("main", "condition") for m in between) or (subject and cue.get("denials") is not None)
+    return any(m.get("plans") is not None for m in between) or (subject and cue.get("denials") is not None)
 
 
 def _until_barrier(segment: Segment, cue: Mention, drafts: list[Draft]) -> list[Draft]:
@@ -223,7 +225,7 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
         if segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not cues and not segment.past:
             recalled = False
         if cues and not segment.drafts and position:
-            _recall_it(talk, segment, sentence[position - 1])
+            _recall_it(talk, segment, sentence[:position])
         if cues:
             leads = not any(d.start < cues[0].start for d in segment.drafts)
             if talk.words[segment.start] not in ("down", "up", "from", "better", "worse", "compared", "same"):
@@ -252,11 +254,22 @@ def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
     return [Mention(last, segment.end, (last,), {"times": "history"})]
 
 
-def _recall_it(talk: Talk, segment: Segment, before: Segment) -> None:
-    """"Laminitis, they reckon she had it last spring": the pronoun stands for what was said before."""
-    if {"it", "that", "one", "this"} & set(talk.words[segment.start : segment.end]):
-        for draft in [d for d in before.drafts if d.slot == "finding"][-1:]:
-            _recall_one(draft)
+def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
+    """"Laminitis, they reckon she had it last spring": the pronoun stands for what was said before.
+
+    Behind a statement of its own ("she's got laminitis again, and she had it two summers ago") both are facts.
+    """
+    if not {"it", "that", "one", "this"} & set(talk.words[segment.start : segment.end]):
+        return
+    for earlier in reversed(before):
+        for draft in [d for d in earlier.drafts if d.slot == "finding"][-1:]:
+            if earlier.present:
+                again = replace(draft, segment=segment, start=segment.start, end=segment.end, status=Status.HISTORY,
+                                severity=None, zone=None, rules=["it: the finding before"])  # fmt: skip
+                segment.drafts.append(again)
+            else:
+                _recall_one(draft)
+            return
 
 
 def _leads(sentence: list[Segment], position: int, cue: Mention) -> bool:
@@ -313,7 +326,7 @@ def _gone(sentence: list[Segment], position: int, cue: Mention, previous: list[S
             found += [d for d in sentence[position - 1].drafts if d.slot == "finding"]
         return found
     for earlier in reversed(sentence[:position]):
-        findings = [d for d in earlier.drafts if d.slot == "finding"]
+        findings = [d for d in earlier.drafts if d.slot in ("finding", "gait")]
         if findings:
             return findings[-1:]
         if [d for d in earlier.drafts if d.slot != "finding"]:
@@ -328,7 +341,7 @@ def _gone(sentence: list[Segment], position: int, cue: Mention, previous: list[S
 
 
 def _resolve_one(draft: Draft) -> None:
-    if draft.slot == "finding" and "denied" not in draft.rules:
+    if draft.slot in ("finding", "gait") and "denied" not in draft.rules:
         draft.status = Status.RESOLVED
         draft.dropped = False
         draft.note("gone")

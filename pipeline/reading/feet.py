@@ -143,7 +143,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
             groups[segment.index] = found
         for position, segment in enumerate(sentence):
             same_horse = [s for s in sentence if s.horse == segment.horse]
-            _attach_segment(same_horse, same_horse.index(segment), groups, before if sentence[0].horse == segment.horse or position else None)
+            _attach_segment(talk, same_horse, same_horse.index(segment), groups, before if sentence[0].horse == segment.horse or position else None)
         hand = _contrasted(sentence, groups) or hand
     return groups
 
@@ -211,7 +211,7 @@ def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None
     return None
 
 
-def _attach_segment(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None) -> None:
+def _attach_segment(talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None) -> None:
     segment = sentence[position]
     own = groups[segment.index]
     for draft in segment.drafts:
@@ -228,6 +228,9 @@ def _attach_segment(sentence: list[Segment], position: int, groups: dict[int, li
             draft.note("foot: named at the end of the list")
             continue
         earlier = _earlier_group(sentence, position, groups)
+        if draft.slot == "lameness" and "elliptic" in draft.rules:
+            draft.feet = _last_feet(talk, draft)
+            continue
         if _statement_only(draft):
             follows = earlier is not None and _same_statement(sentence, position, groups)
             draft.feet = earlier.feet if follows and earlier and draft.value not in _HORSE_GAITS else ()
@@ -235,6 +238,13 @@ def _attach_segment(sentence: list[Segment], position: int, groups: dict[int, li
         draft.feet = _in_each(sentence, draft, earlier.feet if earlier else hand)
         draft.foot_carried = True
         draft.note("foot: still in hand")
+
+
+def _last_feet(talk: Talk, draft: Draft) -> Feet:
+    """"One out of five on it, and back in December it was a three": the foot of the grade before."""
+    earlier = [d for s in talk.segments[: draft.segment.index] if s.horse == draft.segment.horse for d in s.drafts]
+    graded = [d for d in earlier if d.slot == draft.slot and d.feet]
+    return graded[-1].feet or () if graded else ()
 
 
 def _in_each(sentence: list[Segment], draft: Draft, feet: Feet | None) -> Feet | None:
@@ -301,7 +311,7 @@ def _from_list(
             continue
         foot_only = not [d for d in later.drafts if d.slot not in HORSE_SLOTS]
         if foot_only:
-            return found[0].feet
+            return None if later.past or (later.own_clause and later.joined_by("and", ", and")) else found[0].feet
         if not _may_distribute(sentence[position], later, found, hand, draft):
             return None
         return _united(sentence, later, groups, draft)

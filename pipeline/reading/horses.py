@@ -290,7 +290,11 @@ class HorseFinder:
                 span.role = "opens"
 
     def _introduced(self, span: NameSpan) -> bool:
-        """"Nantucket's next door, this is Regent": a name given after "this is"."""
+        """"Nantucket's next door, this is Regent", "they led out Rangi, who'd sprung his left fore"."""
+        last = self._talk.words[span.start - 1] if span.start else ""
+        after = self._talk.words[span.end : span.end + 2]
+        if after == [",", "who"] or (last in ("out", "up", "did", "done") and after[:1] in ([","], ["."])):
+            return True
         before = " ".join(self._talk.words[max(0, span.start - 3) : span.start])
         return before.endswith(("this is", "this 's", "this one is", "this one 's", "this here 's", "this here is", "it 's", "it is"))
 
@@ -319,7 +323,9 @@ class HorseFinder:
 
     def _for_horse(self, segment: Segment, span: NameSpan) -> bool:
         """"Eight weeks for Pepper": the segment is Pepper's although somebody else is in hand."""
-        timed = segment.having("units") or any(m.number for m in segment.mentions)
+        if segment.having("units"):
+            return True
+        timed = segment.having("vet") or any(m.number for m in segment.mentions)
         before = self._talk.mention_ending(span.start)
         counted = before is not None and (before.number is not None or before.get("units") is not None)
         return bool(timed) and (counted or self._talk.words[span.start - 1] in ("for", "on", "with", "at"))

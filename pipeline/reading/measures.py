@@ -25,7 +25,7 @@ _LIGHT = frozenset(
     "a an the of is 's are at about was were came comes to in on with just around roughly measured measures measuring "
     "reading reads still now only got has had it he she they 're for out down up by , uh um say say's be being around "
     "score scored grade grades graded maybe like give or take nearly almost approximately call him her i 'd i'd make "
-    "come out that and his her both there today again exactly".split()
+    "come out that and his her both there today again exactly solid good big full".split()
 )
 _NOT_LIGHT_AFTER = frozenset({",", "and", "it", "he", "she", "they", "to", "with", "for"})
 
@@ -274,6 +274,9 @@ class MeasureReader:
 
     def _nail_size(self, segment: Segment, mention: Mention, number: Number) -> bool:
         before, after = self._before(mention), self._after(mention)
+        if number.value.denominator == 2 and after is not None and after.get("measures") == "nails":
+            self._set_frame("nail_size", segment)  # nobody drives half a nail
+            return self._add(segment, "nail_size", _plain(number.value), mention, after.end)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
         slim = after is not None and after.get("measures") == "slim"
         nails = after is not None and after.get("measures") == "nails"
@@ -463,7 +466,10 @@ class MeasureReader:
         if frame.slot in _ANGLES and not 30 <= number.value <= 75:
             return False
         frame.sentence = segment.sentence
-        return self._add(segment, frame.slot, value, mention)
+        added = self._add(segment, frame.slot, value, mention)
+        if added:
+            segment.drafts[-1].note("elliptic")
+        return added
 
 
     def _behind_foot(self, segment: Segment) -> bool:

@@ -17,7 +17,8 @@ _AUGHT_DIGITS = re.compile(r"0{1,4}")
 _GLYPHS = {"½": Fraction(1, 2), "¼": Fraction(1, 4), "¾": Fraction(3, 4)}
 _FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
 # After these, "one" is a pronoun ("that one", "the loose one" is caught by the caller).
-_PRONOUN_BEFORE = frozenset("this that the other each every which any last same loose bad good no another another's".split())
+_PRONOUN_BEFORE = frozenset("this that the other each every which any last same loose bad good no another another's front "
+                            "back hind rear left right new old those these odd big little".split())
 
 
 @dataclass(frozen=True)
@@ -106,7 +107,8 @@ class NumberReader:
         value, end = self._count(tokens, index, allow_article=True)
         if value is not None and end < len(tokens) and tokens[end] in self._parts:
             size = self._parts[tokens[end]]
-            if size == 4 and not self._inch_follows(tokens, end + 1):
+            behind_inch = index > 1 and tokens[index - 1] == "and" and tokens[index - 2] in ("inch", "inches")
+            if size == 4 and not behind_inch and not self._inch_follows(tokens, end + 1):
                 return None
             if value < size:
                 return Number(index, end + 1, Fraction(value, size), fraction=True)

@@ -158,9 +158,16 @@ def _continue_nothing(talk: Talk, frame: _Frame) -> None:
     for sentence in talk.sentences():
         drafted = any(d.slot == frame.slot for s in sentence for d in s.drafts)
         first = sentence[0]
-        answers = _answers(frame, first)
-        short = len(sentence) == 1 and not first.drafts and answers and first.having("feet")
-        if open_frame and not drafted and short and talk.words[first.start] in ("nothing", "none", "no", "clear"):
-            _read_segment(talk, frame, first, headed=False)
+        if open_frame and not drafted and _only_answers(frame, sentence):
+            for segment in sentence:
+                _read_segment(talk, frame, segment, headed=False)
             drafted = True
         open_frame = drafted
+
+
+def _only_answers(frame: _Frame, sentence: list[Segment]) -> bool:
+    """Whether a sentence is nothing but an answer with its foot or place: "Left fore, no reaction."."""
+    mentions = [m for s in sentence for m in s.mentions]
+    placed = any(m.is_any(("feet", "zones")) for m in mentions)
+    other = any(m.is_any((*_CONTENT, "measures", "units", "doubts", "plans")) and not m.is_any((frame.responses, "zones")) for m in mentions)
+    return len(sentence) <= 3 and placed and not other and any(m.get(frame.responses) for m in mentions)

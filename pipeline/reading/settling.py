@@ -49,11 +49,14 @@ def _feet(draft: Draft) -> tuple[Foot | None, ...]:
 
 
 def _grade_for_lame(drafts: list[Draft]) -> None:
-    """"Two out of five lame" is the grade; "lame" alone is for when no grade is said."""
+    """"Two out of five lame" is the grade; "lame" alone is for when no grade is said, and "sound" denies it by itself."""
+    sound = {d.segment.sentence for d in drafts if d.slot == "gait" and d.value == "sound"}
     graded = {(d.segment.sentence, d.status) for d in drafts if d.slot == "lameness"}
     for draft in drafts:
         if draft.slot == "gait" and draft.value == "lame" and (draft.segment.sentence, draft.status) in graded:
             draft.drop("the grade says it")
+        if draft.slot == "gait" and draft.value == "lame" and draft.status is Status.ABSENT and draft.segment.sentence in sound:
+            draft.drop("sound says it")
 
 
 def _denied_in_the_end(drafts: list[Draft]) -> None:

@@ -77,9 +77,11 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
         return True
     named = any(i in names for i in range(segment.start, mention.start))
     before = talk.words[mention.start - 1] if mention.start else ""
-    behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um")
+    others = [m for m in segment.mentions if m.get("horse_cues") in ("others", "pair")]
+    told = any(m.end == mention.start for m in others)
+    behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um") or told
     named = named or any(m.get("horse_cues") in ("others", "pair") and m.start < mention.start for m in segment.mentions)
-    return (named or mention.stands_for is not None or _name_before(segment, talk, names)) and behind and not segment.having("feet")
+    return (named or mention.stands_for is not None or _name_before(segment, talk, names)) and behind and (told or not segment.having("feet"))
 
 
 def _name_before(segment: Segment, talk: Talk, names: set[int]) -> bool:

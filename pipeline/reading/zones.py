@@ -29,7 +29,8 @@ def attach_zones(talk: Talk, groups: Groups) -> None:
     for sentence in talk.sentences():
         for position, segment in enumerate(sentence):
             for mention in _zone_words(segment):
-                _attach_zone(talk, sentence, position, mention, groups)
+                if not _share_with_answers(sentence, segment, mention):
+                    _attach_zone(talk, sentence, position, mention, groups)
 
 
 def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> Draft:
@@ -41,6 +42,16 @@ def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups
     draft.feet = tuple(foot for foot in draft.feet if foot not in part.feet)
     draft.segment.drafts.append(part)
     return part
+
+
+def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Mention) -> bool:
+    """"Testers at the toe, strong on the right fore, moderate on the left": a place said with the head is everyone's."""
+    if not segment.having("tester_heads") or segment.drafts:
+        return False
+    answers = [d for s in sentence if s.index > segment.index for d in s.drafts if d.slot == "tester" and d.zone is None]
+    for draft in answers:
+        _give(draft, mention.readings["zones"], mention, joined=False)
+    return bool(answers)
 
 
 def _zone_words(segment: Segment) -> list[Mention]:
