@@ -23,9 +23,21 @@ _PLANNABLE = frozenset({
     "clips", "traction", "manner", "next_visit_weeks", "vet",
 })  # fmt: skip
 _ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
+SOUGHT = "only looked for"
+_BARE_DENIALS = (["it", "is", "n't"], ["it", "was", "n't"], ["they", "are", "n't"], ["they", "were", "n't"], ["it", "was", "not"])
 _NOT_REACH = 5
 _COMMENT = 4  # tokens of a segment that only comments: ", could be, "
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
+
+
+def mark_sought(talk: Talk) -> None:
+    """"I checked for a puncture": what was only looked for is no fact, though a later "there wasn't one" denies it."""
+    for sentence in talk.sentences():
+        for position, segment in enumerate(sentence):
+            for cue in segment.having("doubts", "sought"):
+                for draft in _reached(talk, sentence, position, cue):
+                    if draft.slot == "finding":
+                        draft.drop(SOUGHT)
 
 
 def assert_all(talk: Talk) -> None:
@@ -76,8 +88,15 @@ def _deny(talk: Talk, sentence: list[Segment]) -> None:
         for cue in segment.having("denials", "after"):
             before = [d for d in segment.drafts if d.end <= cue.start]
             earlier = sentence[position - 1].drafts if position and not segment.drafts else []
-            for draft in before[-1:] or earlier[-1:]:
+            for draft in before[-1:] or _sought(sentence, position) or earlier[-1:]:
                 _deny_one(draft)
+        if talk.words[segment.start : segment.end] in _BARE_DENIALS and position:
+            for draft in _last_doubtable(sentence[:position]):
+                _deny_one(draft)
+
+
+def _sought(sentence: list[Segment], position: int) -> list[Draft]:
+    return [d for s in sentence[:position] for d in s.drafts if SOUGHT in d.rules]
 
 
 def _denied_in_gap(talk: Talk, draft: Draft) -> bool:
@@ -151,6 +170,8 @@ def _deny_one(draft: Draft) -> None:
     if draft.slot in ("work", "manner", "treatment"):
         return draft.drop("denied: not done")
     draft.note("denied")
+    if SOUGHT in draft.rules:
+        draft.dropped = False
     if draft.slot == "tester":
         draft.value = "none"
     elif draft.slot == "pulse":
@@ -186,7 +207,7 @@ def _doubt_after(talk: Talk, sentence: list[Segment], previous: list[Segment]) -
         for cue in segment.having("doubts", "after"):
             ahead = [d for d in _drafts_after(segment, cue) if d.slot in _DOUBTABLE]
             behind = _last_doubtable(sentence[: position + 1])
-            if not behind and position == 0:
+            if not behind and position == 0 and not _last_doubtable(sentence):
                 behind = _last_doubtable(previous)
             for draft in ahead or behind:
                 _doubt_one(draft)
@@ -262,8 +283,8 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     if not {"it", "that", "one", "this"} & set(talk.words[segment.start : segment.end]):
         return
     for earlier in reversed(before):
-        for draft in [d for d in earlier.drafts if d.slot == "finding"][-1:]:
-            if earlier.present:
+        for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
+            if earlier.present and draft.slot == "finding":
                 again = replace(draft, segment=segment, start=segment.start, end=segment.end, status=Status.HISTORY,
                                 severity=None, zone=None, rules=["it: the finding before"])  # fmt: skip
                 segment.drafts.append(again)

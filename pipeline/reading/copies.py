@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from pipeline.reading.assertions import SOUGHT
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import HORSE_SLOTS, Status
@@ -47,7 +48,7 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
 def inherit_status(copies: list[Copied]) -> None:
     """A copy that nothing was asserted of is asserted as its source was."""
     for copy in copies:
-        if copy.source.dropped:
+        if copy.source.dropped and SOUGHT not in copy.source.rules:
             copy.draft.drop("its source was taken back")
         elif copy.draft.status is Status.PRESENT and "denied" not in copy.draft.rules:
             copy.draft.status, copy.draft.value = copy.source.status, copy.source.value
@@ -68,7 +69,7 @@ def _is_none(talk: Talk, segment: Segment) -> bool:
 
 
 def _before(talk: Talk, segment: Segment) -> list[Draft]:
-    return [d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse and not d.dropped]
+    return [d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse and (not d.dropped or SOUGHT in d.rules)]
 
 
 def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
@@ -134,7 +135,7 @@ def _copy(segment: Segment, draft: Draft, feet: Feet, rule: str) -> list[Copied]
         return []
     evidence = set(range(segment.start, segment.end)) | draft.evidence
     rules = [r for r in draft.rules if not r.startswith("foot:")]
-    made = replace(draft, feet=feet, segment=segment, start=segment.start, end=segment.end, foot_carried=False,
+    made = replace(draft, feet=feet, dropped=False, segment=segment, start=segment.start, end=segment.end, foot_carried=False,
                    rules=[*rules, rule], evidence=evidence)  # fmt: skip
     segment.drafts.append(made)
     return [Copied(made, draft)]

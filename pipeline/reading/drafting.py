@@ -38,9 +38,19 @@ def _class_of(words: list[str], segment: Segment, mention: Mention) -> str | Non
     names = [name for name in _WORD_CLASSES if mention.get(name) is not None]
     if not names:
         return None
+    if mention.get("horse_cues") == "new" and not _new_shoe_talk(segment, mention):
+        return None
     if mention.get("zones") is not None and _reads_as_zone(words, segment, mention):
         return None
     return names[0]
+
+
+def _new_shoe_talk(segment: Segment, mention: Mention) -> bool:
+    """"I made him a new one, size two" against "pleased to see the new one"."""
+    near = [m for m in segment.mentions if m is not mention]
+    return any(m.is_any(("feet", "shoe_types", "shoe_states", "work")) or m.number or m.get("clause_words") == "action" for m in near) or (
+        mention.start == segment.start
+    )
 
 
 def _reads_as_zone(words: list[str], segment: Segment, mention: Mention) -> bool:

@@ -45,8 +45,9 @@ def mark_bare_sides(talk: Talk) -> None:
         before = talk.words[index - 1]
         after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
         near = word == "near" and after not in (",", ".", "and", "but")
-        determined = before in ("the", "his", "her", "its") and not near or (before in _BARE_BEFORE and word in ("left", "right"))
-        if determined and after in _BARE_AFTER and not (word == "left" and after in ("it", "him", "her", "the", "a", "an", "with")):
+        counted = before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
+        determined = counted or before in ("the", "his", "her", "its") and not near or (before in _BARE_BEFORE and word in ("left", "right"))
+        if determined and (counted or after in _BARE_AFTER) and not (word == "left" and after in ("it", "him", "her", "the", "a", "an", "with")):
             end = index + 2 if after in ("one", "foot", "side") else index + 1
             mention = Mention(index, end, (index,), {"feet": f"bare_{_SIDES[word]}"}, MatchKind.VARIANT)
             talk.mentions.append(mention)
@@ -194,6 +195,9 @@ def _compared(talk: Talk, mention: Mention) -> bool:
     """"Match the right", "seen from the front": a foot that is only looked at."""
     if talk.words[mention.start : mention.end] == ["the", "lot"] and mention.start and talk.words[mention.start - 1] not in (",", "."):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
+    after = talk.words[mention.end] if mention.end < len(talk.words) else "."
+    if talk.words[mention.start] in ("anywhere", "everywhere") and after not in (",", ".", "and", "but", "either", "at", "on", "in"):
+        return True  # "I couldn't find anywhere decent to nail"
     before = set(talk.words[max(0, mention.start - 2) : mention.start])
     return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
 
@@ -222,29 +226,49 @@ def _attach_segment(talk: Talk, sentence: list[Segment], position: int, groups: 
             draft.feet = _nearest(draft, segment, own).feet
             draft.note("foot: named beside it")
             continue
-        listed = _from_list(sentence, position, groups, hand, draft)
+        listed = None if _statement_only(draft) and _clause_follows(sentence, position) else _from_list(sentence, position, groups, hand, draft)
         if listed is not None:
             draft.feet = listed
             draft.note("foot: named at the end of the list")
             continue
         earlier = _earlier_group(sentence, position, groups)
-        if draft.slot == "lameness" and "elliptic" in draft.rules:
+        if draft.slot == "lameness" and ("elliptic" in draft.rules or _same_lameness(sentence, draft)):
             draft.feet = _last_feet(talk, draft)
             continue
         if _statement_only(draft):
             follows = earlier is not None and _same_statement(sentence, position, groups)
             draft.feet = earlier.feet if follows and earlier and draft.value not in _HORSE_GAITS else ()
             continue
-        draft.feet = _in_each(sentence, draft, earlier.feet if earlier else hand)
+        draft.feet = _in_each(sentence, draft, earlier.feet if earlier else _shod_before(talk, draft, hand))
         draft.foot_carried = True
         draft.note("foot: still in hand")
+
+
+def _clause_follows(sentence: list[Segment], position: int) -> bool:
+    return position + 1 < len(sentence) and sentence[position + 1].own_clause
+
+
+def _same_lameness(sentence: list[Segment], draft: Draft) -> bool:
+    """"It's the near fore she's lame on, and I'm calling it two out of five"."""
+    return any(d.value == "lame" and d.feet and d.start < draft.start for s in sentence for d in s.drafts)
 
 
 def _last_feet(talk: Talk, draft: Draft) -> Feet:
     """"One out of five on it, and back in December it was a three": the foot of the grade before."""
     earlier = [d for s in talk.segments[: draft.segment.index] if s.horse == draft.segment.horse for d in s.drafts]
-    graded = [d for d in earlier if d.slot == draft.slot and d.feet]
+    graded = [d for d in earlier if (d.slot == draft.slot or d.value == "lame") and d.feet]
     return graded[-1].feet or () if graded else ()
+
+
+def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
+    """"New shoes all round, borium on the hinds. Five nails each": an add-on to some does not narrow the shoeing."""
+    if draft.slot not in ("nails", "nail_size") or hand is None:
+        return hand
+    before = talk.sentence(draft.segment.sentence - 1)
+    shod = [d.feet for s in before for d in s.drafts if d.slot == "work" and d.feet and s.horse == draft.segment.horse]
+    last = [d.slot for s in before for d in s.drafts if d.feet == hand]
+    added = bool(last) and set(last) <= {"traction", "clips", "pad", "packing"}
+    return shod[-1] if shod and added and set(hand) < set(shod[-1]) else hand
 
 
 def _in_each(sentence: list[Segment], draft: Draft, feet: Feet | None) -> Feet | None:

@@ -328,7 +328,7 @@ class HorseFinder:
         timed = segment.having("vet") or any(m.number for m in segment.mentions)
         before = self._talk.mention_ending(span.start)
         counted = before is not None and (before.number is not None or before.get("units") is not None)
-        return bool(timed) and (counted or self._talk.words[span.start - 1] in ("for", "on", "with", "at"))
+        return bool(timed) and (counted or self._talk.words[span.start - 1] in ("for", "on", "with", "at", "see"))
 
     def sharing(self, segment: Segment, slot: str) -> list[int]:
         """The horses that a fact is said of together: "five weeks for the pair", "the other two in ten"."""

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 from fractions import Fraction
 
-from pipeline.reading.assertions import assert_all
+from pipeline.reading.assertions import assert_all, mark_sought
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.drafting import draft_new, draft_pronouns, draft_words
 from pipeline.reading.feet import attach_feet, join_feet, mark_bare_sides
@@ -73,6 +73,7 @@ class Reader:
         groups = attach_feet(talk)
         attach_zones(talk, groups)
         attach_severity(talk, groups)
+        mark_sought(talk)
         copies = copy_statements(talk, groups)
         assert_all(talk)
         inherit_status(copies)

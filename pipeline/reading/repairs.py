@@ -190,7 +190,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         old = _same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
         if old is None and first_old is None:
             return False
-        if old is not None and kind == "feet" and old.readings["feet"] == new.readings["feet"]:
+        if old is not None and _said_again(old, new, kind):
             stop = _segment_end(talk, new.end + 1)  # "near fore's still there, it's the off fore": the next foot counts
             continue
         if old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):
@@ -221,6 +221,13 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
         return False
     _swap(olds[-1], new, kind)
     return True
+
+
+def _said_again(old: Mention, new: Mention, kind: str) -> bool:
+    """"Size two, no, I told the owner two but they're size one": the same once more corrects nothing yet."""
+    if kind == "feet":
+        return old.readings["feet"] == new.readings["feet"]
+    return kind == "number" and old.number is not None and new.number is not None and old.number.value == new.number.value
 
 
 def _segment_end(talk: Talk, index: int) -> int:

@@ -84,10 +84,12 @@ def _doubted_in_the_end(drafts: list[Draft]) -> None:
 
 def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:
     """A foot that is shod was trimmed and its old shoe removed; in the record those mean left bare."""
+    bare = {r.foot for r in rows if r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PRESENT}
     shod = {r.foot for r in rows if r.draft.slot == "work" and r.draft.value in _SHOD and r.draft.status is Status.PRESENT}
     return [
         r for r in rows
         if not (r.draft.slot == "work" and r.draft.value in _UNDER_SHOES and r.draft.status is Status.PRESENT and r.foot in shod)
+        and not (r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PLANNED and r.foot in bare)
     ]  # fmt: skip
 
 

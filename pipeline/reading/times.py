@@ -12,7 +12,7 @@ WEEKS_PER_UNIT = {"day": Fraction(1, 7), "week": Fraction(1), "fortnight": Fract
 _PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of"})
 _RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibiotics"})
 _PAST_BEFORE = frozenset({"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"})
-_ASKED = frozenset({"asked", "wanted", "wants", "wanting", "asking"})
+_ASKED = frozenset({"asked", "wanted", "asking", "liked"})
 _NAMED_BY = frozenset({"for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again"})
 
 
@@ -102,7 +102,8 @@ def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
     """"They asked for eight weeks but I told them six": what was asked for is no plan."""
     for position, segment in enumerate(sentence):
         asked = [d for d in segment.drafts if d.slot == "next_visit_weeks"]
-        if not asked or not _ASKED & set(talk.words[segment.start : segment.end]):
+        words = talk.words[segment.start : segment.end]
+        if not asked or not (_ASKED & set(words) or ("too" in words and "long" in words)):
             continue
         for later in sentence[position + 1 :]:
             told = next((m for m in later.mentions if m.number and not m.dropped), None)

@@ -70,7 +70,7 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
         return
     if any(d.slot not in _ZONED for d in segment.drafts):
         return
-    if segment.own_clause and any(m.get("clause_words") == "subject" and m.start <= segment.start + 1 and talk.words[m.start] in ("i", "we")
+    if segment.own_clause and any(m.get("clause_words") == "subject" and m.start <= segment.start + 1 and talk.words[m.start] in ("i", "we", "there")
                                   for m in segment.mentions):  # fmt: skip
         return
     earlier = [d for s in sentence[:position] for d in s.drafts if d.slot in _ZONED]
