@@ -53,7 +53,10 @@ def _found_and_denied(facts: Sequence[Fact]) -> Iterator[tuple[list[Fact], str]]
             if f.status in (Status.PRESENT, Status.SUSPECTED) and (f.foot, f.slot, f.value) == (fact.foot, fact.slot, fact.value)
         ]  # fmt: skip
         if against:
-            yield [fact, *against], f"{_text(fact).capitalize()}{_on(fact.foot)} is both found and denied. Which one is right?"
+            yield (
+                [fact, *against],
+                f"{_text(fact).capitalize()}{_on(fact.foot)} is both found and denied. Which one is right?",
+            )
 
 
 def _nails_on_bare_foot(present: Sequence[Fact]) -> Iterator[tuple[list[Fact], str]]:
@@ -82,7 +85,10 @@ def _uneven_pairs(present: Sequence[Fact]) -> Iterator[tuple[list[Fact], str]]:
             for one in by_foot.get(left, []):
                 for other in by_foot.get(right, []):
                     if abs(float(one.value) - float(other.value)) > most:
-                        yield [one, other], f"Left and right {slot.replace('_', ' ')} differ by more than {most:g} degrees."
+                        yield (
+                            [one, other],
+                            f"Left and right {slot.replace('_', ' ')} differ by more than {most:g} degrees.",
+                        )
 
 
 def _text(fact: Fact) -> str:

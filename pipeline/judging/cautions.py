@@ -41,10 +41,22 @@ def _drained(facts: Sequence[Fact]) -> bool:
 
 _RULES: tuple[tuple[Callable[[Sequence[Fact]], bool], str], ...] = (
     (_laminitic_signs, f"Signs that can go with laminitis are recorded: laminitis is an emergency. {REFER}"),
-    (lambda f: _has(f, "finding", "puncture"), f"A puncture is recorded: it can reach deep structures, and tetanus cover matters. {REFER}"),
-    (lambda f: _has(f, "finding", "quicked"), f"A quicked nail is recorded: watch for lameness, heat and pulse, and tetanus cover matters. {REFER}"),
+    (
+        lambda f: _has(f, "finding", "puncture"),
+        f"A puncture is recorded: it can reach deep structures, and tetanus cover matters. {REFER}",
+    ),
+    (
+        lambda f: _has(f, "finding", "quicked"),
+        f"A quicked nail is recorded: watch for lameness, heat and pulse, and tetanus cover matters. {REFER}",
+    ),
     (_very_lame, f"Lameness of grade 4 or more is recorded. {REFER}"),
-    (lambda f: _has(f, "finding", "canker", "keratoma"), f"A finding is recorded that needs a vet to name it for certain. {REFER}"),
+    (
+        lambda f: _has(f, "finding", "canker", "keratoma"),
+        f"A finding is recorded that needs a vet to name it for certain. {REFER}",
+    ),
     (_drained, f"Opened horn is recorded: opening living tissue is a vet's act in many places. {REFER}"),
-    (lambda f: _has(f, "treatment", "copper_sulfate"), f"Copper sulfate is recorded: its dust harms eyes and lungs and it is poisonous to stock and water life; gloves, mask, no dry dust. {REFER}"),
+    (
+        lambda f: _has(f, "treatment", "copper_sulfate"),
+        f"Copper sulfate is recorded: its dust harms eyes and lungs and it is poisonous to stock and water life; gloves, mask, no dry dust. {REFER}",
+    ),
 )

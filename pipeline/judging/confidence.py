@@ -49,7 +49,9 @@ def _of_words(fact: Fact, transcript: Transcript) -> Evidence:
     worst = min(words, key=lambda w: w.probability)
     limit = _UNSURE_DEAR if _is_dear(worst, fact) else _UNSURE
     if worst.probability < limit:
-        return Evidence(0.5 + worst.probability / 2, f"The word “{worst.text.strip(' ,.')}” was hard to hear; please listen.")
+        return Evidence(
+            0.5 + worst.probability / 2, f"The word “{worst.text.strip(' ,.')}” was hard to hear; please listen."
+        )
     return Evidence(0.9 + worst.probability / 10)
 
 

@@ -24,14 +24,20 @@ _PLANNABLE = frozenset({
 })  # fmt: skip
 _ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
 SOUGHT = "only looked for"
-_BARE_DENIALS = (["it", "is", "n't"], ["it", "was", "n't"], ["they", "are", "n't"], ["they", "were", "n't"], ["it", "was", "not"])
+_BARE_DENIALS = (
+    ["it", "is", "n't"],
+    ["it", "was", "n't"],
+    ["they", "are", "n't"],
+    ["they", "were", "n't"],
+    ["it", "was", "not"],
+)
 _NOT_REACH = 5
 _COMMENT = 4  # tokens of a segment that only comments: ", could be, "
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
 
 def mark_sought(talk: Talk) -> None:
-    """"I checked for a puncture": what was only looked for is no fact, though a later "there wasn't one" denies it."""
+    """ "I checked for a puncture": what was only looked for is no fact, though a later "there wasn't one" denies it."""
     for sentence in talk.sentences():
         for position, segment in enumerate(sentence):
             for cue in segment.having("doubts", "sought"):
@@ -54,7 +60,7 @@ def assert_all(talk: Talk) -> None:
 
 
 def _same_subject(talk: Talk, segment: Segment) -> bool:
-    """"… and she had dreadful feet": a pronoun still means the other animal."""
+    """ "… and she had dreadful feet": a pronoun still means the other animal."""
     return segment.joined_by("and", ", and") and talk.words[segment.start] in ("he", "she", "it", "they")
 
 
@@ -100,7 +106,7 @@ def _sought(sentence: list[Segment], position: int) -> list[Draft]:
 
 
 def _denied_in_gap(talk: Talk, draft: Draft) -> bool:
-    """"Heels aren't contracted": the denial stands inside the phrase."""
+    """ "Heels aren't contracted": the denial stands inside the phrase."""
     gap = [i for i in range(draft.start, draft.end) if i not in draft.evidence]
     return draft.slot not in ("tester", "pulse") and any(talk.words[i] in ("n't", "not", "no", "never") for i in gap)
 
@@ -109,8 +115,8 @@ def _reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) -
     segment = sentence[position]
     verbal = talk.words[cue.end - 1] in ("not", "n't", "never")
     reach = segment.end if not verbal else cue.end + _NOT_REACH
-    own = [d for d in segment.drafts if cue.end <= d.start < reach and not _new_clause(segment, cue, d)]
-    own = _until_barrier(segment, cue, own)
+    own = [d for d in segment.drafts if cue.end <= d.start < reach and not _new_clause(talk, segment, cue, d)]
+    own = _until_barrier(talk, segment, cue, own)
     if not own:
         return []
     reached = list(own)
@@ -124,18 +130,17 @@ def _reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) -
     return reached
 
 
-def _new_clause(segment: Segment, cue: Mention, draft: Draft) -> bool:
+def _new_clause(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -> bool:
     """Whether a new subject or a plan stands between cue and draft: "not better … they need to call the vet"."""
     between = [m for m in segment.mentions if cue.end <= m.start < draft.start]
-    subject = any(m.get("clause_words") == "subject" for m in between)
+    subject = bool(talk.plays("subject", cue.end, draft.start))
     return any(m.get("plans") is not None for m in between) or (subject and cue.get("denials") is not None)
 
 
-def _until_barrier(segment: Segment, cue: Mention, drafts: list[Draft]) -> list[Draft]:
+def _until_barrier(talk: Talk, segment: Segment, cue: Mention, drafts: list[Draft]) -> list[Draft]:
     """Another cue or a word of the present ends the scope within the segment."""
     barrier = [m.start for m in segment.mentions if m.start >= cue.end and m.get("times") == "today"]
-    subjects = [m.start for m in segment.mentions if m.start > cue.end and m.get("clause_words") == "subject"
-                and drafts and drafts[0].end <= m.start]  # fmt: skip
+    subjects = talk.plays("subject", max(cue.end + 1, drafts[0].end), segment.end) if drafts else []
     limit = min([*barrier, *subjects], default=segment.end)
     kept = [d for d in drafts if d.start < limit]
     return kept or drafts[:1] if not barrier else kept
@@ -149,7 +154,7 @@ def _continues_list(talk: Talk, sentence: list[Segment], number: int) -> bool:
     if later.drafts[0].slot not in ("finding", "pulse", "tester"):
         return False
     lead = talk.words[later.start : later.drafts[0].start]
-    if set(lead) - {"or", "nor", "any", "even"}:
+    if set(lead) - {"or", "nor", "any", "even", "for", "of"}:
         return False
     if "or" in lead or "nor" in lead or later.joined_by("or", "nor"):
         return True
@@ -166,7 +171,7 @@ def _continues_list(talk: Talk, sentence: list[Segment], number: int) -> bool:
 
 def _deny_one(draft: Draft) -> None:
     if draft.slot not in _DENIABLE or "denied" in draft.rules:
-        return
+        return None
     if draft.slot in ("work", "manner", "treatment"):
         return draft.drop("denied: not done")
     draft.note("denied")
@@ -235,7 +240,9 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
     recalled = False
     for position, segment in enumerate(sentence):
-        cues = [m for m in segment.having("times", "history") if not _season_ahead(talk, sentence, m)] or _before_at_end(talk, segment)
+        cues = [
+            m for m in segment.having("times", "history") if not _season_ahead(talk, sentence, m)
+        ] or _before_at_end(talk, segment)
         today = segment.having("times", "today")
         if today and (not cues or today[-1].start > cues[-1].start):
             recalled = False
@@ -245,6 +252,8 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
             recalled = False
         if segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not cues and not segment.past:
             recalled = False
+        if today and "it" in talk.words[segment.start : segment.end] and not segment.drafts:
+            _still_there(sentence[:position])
         if cues and not segment.drafts and position:
             _recall_it(talk, segment, sentence[:position])
         if cues:
@@ -262,21 +271,28 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
 
 
 def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
-    """"We'll try bars in the spring": a season behind a plan is to come."""
+    """ "We'll try bars in the spring": a season behind a plan is to come."""
     planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))
     return planned and talk.words[cue.start] in ("in", "over")
 
 
 def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
-    """"Somebody had him in egg bars before": a lone "before" that closes its segment."""
+    """ "Somebody had him in egg bars before": a lone "before" that closes its segment."""
     last = segment.end - 1
     if talk.words[last] != "before" or any(last in m.literal and m.get("times") for m in segment.mentions):
         return []
     return [Mention(last, segment.end, (last,), {"times": "history"})]
 
 
+def _still_there(before: list[Segment]) -> None:
+    """ "The vet told us that years back and it's still there"."""
+    for draft in [d for s in before for d in s.drafts if d.slot == "finding" and d.status is Status.HISTORY]:
+        draft.status = Status.PRESENT
+        draft.note("still there")
+
+
 def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
-    """"Laminitis, they reckon she had it last spring": the pronoun stands for what was said before.
+    """ "Laminitis, they reckon she had it last spring": the pronoun stands for what was said before.
 
     Behind a statement of its own ("she's got laminitis again, and she had it two summers ago") both are facts.
     """
@@ -398,7 +414,11 @@ def _conditions(sentence: list[Segment], end: int) -> list[tuple[int, int]]:
     for segment in sentence:
         for cue in segment.having("plans", "condition"):
             mains = [m.start for s in sentence for m in s.mentions if m.start > cue.end and _opens_main(m)]
-            nexts = [s.start for s in sentence if s.start >= cue.end and s.index > segment.index and s.delimiter in (",", "then", ", then")]
+            nexts = [
+                s.start
+                for s in sentence
+                if s.start >= cue.end and s.index > segment.index and s.delimiter in (",", "then", ", then")
+            ]
             stop = min(mains, default=end)
             if not mains and nexts:
                 stop = nexts[0]

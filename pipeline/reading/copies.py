@@ -10,8 +10,9 @@ from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import HORSE_SLOTS, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
-_NONE_WORDS = frozenset("not nothing none neither n't in on the his her but it of that is was does has have had do did any at all "
-                        "there one is 's either no though too to report ones fine sign signs trace evidence".split())
+_NONE_WORDS = frozenset(
+    ["not", "nothing", "none", "neither", "n't", "in", "on", "the", "his", "her", "but", "it", "of", "that", "is", "was", "does", "has", "have", "had", "do", "did", "any", "at", "all", "there", "one", "is", "'s", "either", "no", "though", "too", "to", "report", "ones", "fine", "sign", "signs", "trace", "evidence"]
+)
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
@@ -55,7 +56,7 @@ def inherit_status(copies: list[Copied]) -> None:
 
 
 def _copy_size(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:
-    """"Same size": the shoe size said last, on the feet in hand."""
+    """ "Same size": the shoe size said last, on the feet in hand."""
     sizes = [d for d in _before(talk, segment) if d.slot == "shoe_size"]
     hand = [g for s in talk.segments[: segment.index + 1] if s.horse == segment.horse for g in groups.get(s.index, [])]
     return _copy(segment, sizes[-1], hand[-1].feet, "the same size") if sizes and hand else []
@@ -69,7 +70,12 @@ def _is_none(talk: Talk, segment: Segment) -> bool:
 
 
 def _before(talk: Talk, segment: Segment) -> list[Draft]:
-    return [d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse and (not d.dropped or SOUGHT in d.rules)]
+    return [
+        d
+        for s in talk.segments[: segment.index]
+        for d in s.drafts
+        if s.horse == segment.horse and (not d.dropped or SOUGHT in d.rules)
+    ]
 
 
 def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
@@ -88,7 +94,7 @@ def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
 
 
 def _copy_none_behind(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:
-    """"Right hind frog, none.": the foot, and the place, stand in the segment before."""
+    """ "Right hind frog, none.": the foot, and the place, stand in the segment before."""
     before = talk.segments[segment.index - 1] if segment.index else None
     if before is None or before.sentence != segment.sentence or before.drafts or not groups.get(before.index):
         return []
@@ -108,13 +114,19 @@ def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
         source = [d for d in earlier if d.feet == last.feet and d.slot in SETUP_SLOTS
                   and (alone or d.segment.sentence == last.segment.sentence)]  # fmt: skip
     else:
-        source = [d for d in earlier if d.segment.sentence == last.segment.sentence and d.slot in _FOUND and d.feet == last.feet]
+        source = [
+            d
+            for d in earlier
+            if d.segment.sentence == last.segment.sentence and d.slot in _FOUND and d.feet == last.feet
+        ]
     said = {d.slot for d in earlier if d.feet == feet}
-    return [c for draft in source if draft.slot not in said for c in _copy(segment, draft, feet, "the same on another foot")]
+    return [
+        c for draft in source if draft.slot not in said for c in _copy(segment, draft, feet, "the same on another foot")
+    ]
 
 
 def _just_a_foot(talk: Talk, segment: Segment, group: FootGroup) -> bool:
-    """"… and the right hind": a foot joined by "and" to a statement that has its own."""
+    """ "… and the right hind": a foot joined by "and" to a statement that has its own."""
     extra = set(talk.words[segment.start : segment.end]) - set(talk.words[group.start : group.end])
     return segment.delimiter in _ALSO and not group.anaphor and extra <= {"the", "in", "on", "his", "her", "also"}
 
@@ -126,7 +138,11 @@ def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[
     last = earlier[-1]
     if not groups.get(last.segment.index) and not segment.having("same", "too"):
         return []
-    source = [d for d in last.segment.drafts if d.feet == last.feet and not d.dropped and (d.slot in _FOUND) == (last.slot in _FOUND)]
+    source = [
+        d
+        for d in last.segment.drafts
+        if d.feet == last.feet and not d.dropped and (d.slot in _FOUND) == (last.slot in _FOUND)
+    ]
     return [c for draft in source for c in _copy(segment, draft, feet, "also on another foot")]
 
 

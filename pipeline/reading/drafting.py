@@ -18,7 +18,7 @@ def draft_words(talk: Talk) -> None:
     """A draft for every mention of a finding, shoe, pad, treatment and the like."""
     for segment in talk.segments:
         for mention in segment.mentions:
-            name = _class_of(talk.words, segment, mention)
+            name = _class_of(talk, segment, mention)
             if name is None:
                 continue
             add_draft(segment, CLASS_SLOTS[name], mention.readings[name], mention)
@@ -32,37 +32,43 @@ def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draf
     return draft
 
 
-def _class_of(words: list[str], segment: Segment, mention: Mention) -> str | None:
+def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
     if mention.get("not_facts") is not None:
         return None
     names = [name for name in _WORD_CLASSES if mention.get(name) is not None]
     if not names:
         return None
-    if mention.get("horse_cues") == "new" and not _new_shoe_talk(segment, mention):
+    if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):
         return None
-    if mention.get("zones") is not None and _reads_as_zone(words, segment, mention):
+    if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None
     return names[0]
 
 
-def _new_shoe_talk(segment: Segment, mention: Mention) -> bool:
-    """"I made him a new one, size two" against "pleased to see the new one"."""
+def _new_shoe_talk(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "I made him a new one, size two" against "pleased to see the new one"."""
     near = [m for m in segment.mentions if m is not mention]
-    return any(m.is_any(("feet", "shoe_types", "shoe_states", "work")) or m.number or m.get("clause_words") == "action" for m in near) or (
-        mention.start == segment.start
+    return (
+        bool(talk.plays("action", segment.start, segment.end))
+        or mention.start == segment.start
+        or any(m.is_any(("feet", "shoe_types", "shoe_states", "work")) or m.number for m in near)
     )
 
 
 def _reads_as_zone(words: list[str], segment: Segment, mention: Mention) -> bool:
-    """"Bar" beside a finding or the testers is a place on the foot; else it is a shoe."""
+    """ "Bar" beside a finding or the testers is a place on the foot; else it is a shoe."""
     others = [m for m in segment.mentions if m is not mention]
     if any(m.is_any(("findings", "tester_heads", "tester_responses")) for m in others):
         return True
-    return words[max(segment.start, mention.start - 2) : mention.start] in (["at", "the"], ["over", "the"], ["along", "the"])
+    return words[max(segment.start, mention.start - 2) : mention.start] in (
+        ["at", "the"],
+        ["over", "the"],
+        ["along", "the"],
+    )
 
 
 def draft_pronouns(talk: Talk) -> None:
-    """"There's one in the off fore now": "one" is the finding spoken of last."""
+    """ "There's one in the off fore now": "one" is the finding spoken of last."""
     last: Draft | None = None
     for segment in talk.segments:
         for mention in segment.having("same", "one"):
@@ -75,7 +81,7 @@ def draft_pronouns(talk: Talk) -> None:
 
 
 def draft_new(talk: Talk) -> None:
-    """"New egg bars", "in new glue-ons": new before a shoe word is a new shoe put on."""
+    """ "New egg bars", "in new glue-ons": new before a shoe word is a new shoe put on."""
     for segment in talk.segments:
         for index in range(segment.start, segment.end):
             if talk.words[index] not in _NEW or _inside_strong(segment, index):

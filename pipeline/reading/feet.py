@@ -15,7 +15,9 @@ _GROUPS: dict[str, Feet] = {
 }  # fmt: skip
 _SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
 _PAIRS = {"front": "F", "fore": "F", "hind": "H", "back": "H"}
-_VERBS = frozenset({"is", "'s", "has", "had", "was", "got", "gets", "looks", "are", "were", "have", "does", "did", "needs"})
+_VERBS = frozenset(
+    {"is", "'s", "has", "had", "was", "got", "gets", "looks", "are", "were", "have", "does", "did", "needs"}
+)
 _BARE_AFTER = frozenset({"", ",", ".", "and", "but", "is", "'s", "has", "had", "was", "got", "one", "too", "side", "foot", "a",
                          "an", "the", "as", "in", "with", "at", "for", ";", ":", "or", "also", "i", "he", "she", "it"})  # fmt: skip
 _BARE_BEFORE = frozenset({"the", "his", "her", "on", "in", "its"})
@@ -38,7 +40,7 @@ class FootGroup:
 
 def mark_bare_sides(talk: Talk) -> None:
     """Make mentions of "the left", "on the right" or "the off" where front or hind was not said."""
-    taken = {i for m in talk.mentions if set(m.readings) - {"clause_words", "horse_cues", "fillers"} for i in m.literal}
+    taken = {i for m in talk.mentions if set(m.readings) - {"horse_cues", "fillers"} for i in m.literal}
     for index, word in enumerate(talk.words):
         if word not in _SIDES or index in taken or index == 0:
             continue
@@ -46,8 +48,17 @@ def mark_bare_sides(talk: Talk) -> None:
         after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
         near = word == "near" and after not in (",", ".", "and", "but")
         counted = before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
-        determined = counted or before in ("the", "his", "her", "its") and not near or (before in _BARE_BEFORE and word in ("left", "right"))
-        if determined and (counted or after in _BARE_AFTER) and not (word == "left" and after in ("it", "him", "her", "the", "a", "an", "with")):
+        determined = (
+            counted
+            or (before in ("the", "his", "her", "its")
+            and not near)
+            or (before in _BARE_BEFORE and word in ("left", "right"))
+        )
+        if (
+            determined
+            and (counted or after in _BARE_AFTER)
+            and not (word == "left" and after in ("it", "him", "her", "the", "a", "an", "with"))
+        ):
             end = index + 2 if after in ("one", "foot", "side") else index + 1
             mention = Mention(index, end, (index,), {"feet": f"bare_{_SIDES[word]}"}, MatchKind.VARIANT)
             talk.mentions.append(mention)
@@ -55,14 +66,18 @@ def mark_bare_sides(talk: Talk) -> None:
 
 
 def join_feet(talk: Talk) -> None:
-    """"Left front and right hind" is one group, unless the second foot starts a statement of its own."""
+    """ "Left front and right hind" is one group, unless the second foot starts a statement of its own."""
     feet = [m for m in talk.mentions if m.get("feet")]
     for first, second in zip(feet, feet[1:], strict=False):
         between = talk.words[first.end : second.start]
         if between == [","] and _listed_feet(talk, first, second):
             _join(first, second)
             continue
-        if between[:1] not in (["and"], ["or"], ["&"]) or len(between) > 2 or set(between[1:]) - {"the", "his", "her", "on", "in"}:
+        if (
+            between[:1] not in (["and"], ["or"], ["&"])
+            or len(between) > 2
+            or set(between[1:]) - {"the", "his", "her", "on", "in"}
+        ):
             continue
         after = talk.words[second.end] if second.end < len(talk.words) else ""
         leading = first.start == 0 or talk.words[first.start - 1] in (".", ",", "the", "and")
@@ -78,7 +93,7 @@ def _join(first: Mention, second: Mention) -> None:
 
 
 def _listed_feet(talk: Talk, first: Mention, second: Mention) -> bool:
-    """"Thrush in three of them, left front, left hind, right hind": feet with nothing but commas between."""
+    """ "Thrush in three of them, left front, left hind, right hind": feet with nothing but commas between."""
     after = talk.words[second.end] if second.end < len(talk.words) else "."
     alone = first.start > 0 and talk.words[first.start - 1] == ","
     return alone and after in (",", ".", "and", "or")
@@ -144,7 +159,13 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
             groups[segment.index] = found
         for position, segment in enumerate(sentence):
             same_horse = [s for s in sentence if s.horse == segment.horse]
-            _attach_segment(talk, same_horse, same_horse.index(segment), groups, before if sentence[0].horse == segment.horse or position else None)
+            _attach_segment(
+                talk,
+                same_horse,
+                same_horse.index(segment),
+                groups,
+                before if sentence[0].horse == segment.horse or position else None,
+            )
         hand = _contrasted(sentence, groups) or hand
     return groups
 
@@ -185,25 +206,38 @@ def _groups_of(talk: Talk, segment: Segment, hand: Feet | None) -> tuple[list[Fo
 
 
 def _rest(talk: Talk, segment: Segment) -> Feet | None:
-    """"Other three reset": the three that were not worked on, when one was."""
+    """ "Other three reset": the three that were not worked on, when one was."""
     drafts = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
     worked = {foot for d in drafts if d.slot == "work" and not d.dropped for foot in d.feet or ()}
     return tuple(foot for foot in FEET if foot not in worked) if len(worked) == 1 else None
 
 
 def _compared(talk: Talk, mention: Mention) -> bool:
-    """"Match the right", "seen from the front": a foot that is only looked at."""
-    if talk.words[mention.start : mention.end] == ["the", "lot"] and mention.start and talk.words[mention.start - 1] not in (",", "."):
+    """ "Match the right", "seen from the front": a foot that is only looked at."""
+    if (
+        talk.words[mention.start : mention.end] == ["the", "lot"]
+        and mention.start
+        and talk.words[mention.start - 1] not in (",", ".")
+    ):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
     after = talk.words[mention.end] if mention.end < len(talk.words) else "."
-    if talk.words[mention.start] in ("anywhere", "everywhere") and after not in (",", ".", "and", "but", "either", "at", "on", "in"):
+    if talk.words[mention.start] in ("anywhere", "everywhere") and after not in (
+        ",",
+        ".",
+        "and",
+        "but",
+        "either",
+        "at",
+        "on",
+        "in",
+    ):
         return True  # "I couldn't find anywhere decent to nail"
     before = set(talk.words[max(0, mention.start - 2) : mention.start])
     return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
 
 
 def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None:
-    """"That crack" is the crack of before, on the foot where it was."""
+    """ "That crack" is the crack of before, on the foot where it was."""
     before = talk.words[max(0, draft.start - 2) : draft.start]
     pointed = draft.slot == "finding" and before[-1:] in (["that"], ["this"], ["the"])
     if not pointed and not (draft.slot == "shoe_type" and before in (["in", "the"], ["on", "the"])):
@@ -215,7 +249,9 @@ def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None
     return None
 
 
-def _attach_segment(talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None) -> None:
+def _attach_segment(
+    talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None
+) -> None:
     segment = sentence[position]
     own = groups[segment.index]
     for draft in segment.drafts:
@@ -226,7 +262,11 @@ def _attach_segment(talk: Talk, sentence: list[Segment], position: int, groups: 
             draft.feet = _nearest(draft, segment, own).feet
             draft.note("foot: named beside it")
             continue
-        listed = None if _statement_only(draft) and _clause_follows(sentence, position) else _from_list(sentence, position, groups, hand, draft)
+        listed = (
+            None
+            if _statement_only(draft) and _clause_follows(sentence, position)
+            else _from_list(sentence, position, groups, hand, draft)
+        )
         if listed is not None:
             draft.feet = listed
             draft.note("foot: named at the end of the list")
@@ -239,7 +279,9 @@ def _attach_segment(talk: Talk, sentence: list[Segment], position: int, groups: 
             follows = earlier is not None and _same_statement(sentence, position, groups)
             draft.feet = earlier.feet if follows and earlier and draft.value not in _HORSE_GAITS else ()
             continue
-        draft.feet = _in_each(sentence, draft, earlier.feet if earlier else _shod_before(talk, draft, hand))
+        draft.feet = _in_every(talk, draft) or _in_each(
+            sentence, draft, earlier.feet if earlier else _shod_before(talk, draft, hand)
+        )
         draft.foot_carried = True
         draft.note("foot: still in hand")
 
@@ -249,19 +291,19 @@ def _clause_follows(sentence: list[Segment], position: int) -> bool:
 
 
 def _same_lameness(sentence: list[Segment], draft: Draft) -> bool:
-    """"It's the near fore she's lame on, and I'm calling it two out of five"."""
+    """ "It's the near fore she's lame on, and I'm calling it two out of five"."""
     return any(d.value == "lame" and d.feet and d.start < draft.start for s in sentence for d in s.drafts)
 
 
 def _last_feet(talk: Talk, draft: Draft) -> Feet:
-    """"One out of five on it, and back in December it was a three": the foot of the grade before."""
+    """ "One out of five on it, and back in December it was a three": the foot of the grade before."""
     earlier = [d for s in talk.segments[: draft.segment.index] if s.horse == draft.segment.horse for d in s.drafts]
     graded = [d for d in earlier if (d.slot == draft.slot or d.value == "lame") and d.feet]
     return graded[-1].feet or () if graded else ()
 
 
 def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
-    """"New shoes all round, borium on the hinds. Five nails each": an add-on to some does not narrow the shoeing."""
+    """ "New shoes all round, borium on the hinds. Five nails each": an add-on to some does not narrow the shoeing."""
     if draft.slot not in ("nails", "nail_size") or hand is None:
         return hand
     before = talk.sentence(draft.segment.sentence - 1)
@@ -271,8 +313,17 @@ def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     return shod[-1] if shod and added and set(hand) < set(shod[-1]) else hand
 
 
+def _in_every(talk: Talk, draft: Draft) -> Feet | None:
+    """ "Eight nails in every shoe": every foot that was shod."""
+    if draft.slot not in ("nails", "nail_size") or "every" not in talk.words[draft.start : draft.end + 3]:
+        return None
+    drafts = [d for s in talk.segments[: draft.segment.index] if s.horse == draft.segment.horse for d in s.drafts]
+    shod = {foot for d in drafts if d.slot == "work" and d.value in ("new_shoe", "reset") for foot in d.feet or ()}
+    return tuple(foot for foot in FEET if foot in shod) or None
+
+
 def _in_each(sentence: list[Segment], draft: Draft, feet: Feet | None) -> Feet | None:
-    """"Six nails in each", said with one foot in hand, is both of the pair."""
+    """ "Six nails in each", said with one foot in hand, is both of the pair."""
     each = any(m.get("totals") == "each" and m.start < draft.end + 2 for m in draft.segment.mentions)
     if draft.slot != "nails" or feet is None or len(feet) != 1 or not each:
         return feet
@@ -343,7 +394,7 @@ def _from_list(
 
 
 def _foot_behind(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> Feet | None:
-    """"Strong at the toe, left front, moderate at the toe, right front": each answer has its foot behind it."""
+    """ "Strong at the toe, left front, moderate at the toe, right front": each answer has its foot behind it."""
     following = sentence[position + 1] if position + 1 < len(sentence) else None
     if following is None or following.delimiter != "," or following.drafts or not groups[following.index]:
         return None
@@ -373,12 +424,12 @@ def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand
 
 
 def _leading_denial(segment: Segment) -> bool:
-    """"No heat, no swelling in the other three feet": two denials in a row share the foot."""
+    """ "No heat, no swelling in the other three feet": two denials in a row share the foot."""
     return any(m.get("denials") == "before" and m.start <= segment.start + 1 for m in segment.mentions)
 
 
 def _united(sentence: list[Segment], later: Segment, groups: dict[int, list[FootGroup]], draft: Draft) -> Feet:
-    """"New shoes, size two in front, size one behind": a set-up word that leads reaches all feet named."""
+    """ "New shoes, size two in front, size one behind": a set-up word that leads reaches all feet named."""
     feet = list(groups[later.index][0].feet)
     slots = {d.slot for d in later.drafts}
     if draft.slot in SETUP_SLOTS and draft.slot not in slots:

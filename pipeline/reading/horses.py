@@ -16,8 +16,7 @@ from pipeline.record import HorseMatch, RosterHorse
 KNOWN_LIKENESS = 0.78
 _MARGIN = 0.04
 _NEVER_NAMES = frozenset(
-    "i monday tuesday wednesday thursday friday saturday sunday january february march april may june july august "
-    "september october november december christmas easter obel aaep henneke bcs mr mrs ms miss doc dr".split()
+    ["i", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december", "christmas", "easter", "obel", "aaep", "henneke", "bcs", "mr", "mrs", "ms", "miss", "doc", "dr"]
 )
 _NAME_FOLLOWERS = frozenset({",", ".", "'s", "had", "has", "is", "was", "first", "then", "next", "stood", "threw", "lost", "today",
                              "came", "got", "went", "cast", "pulled", "at", "on", "in", "and", ":", ";", "needs", "again", "here"})  # fmt: skip
@@ -100,7 +99,9 @@ class HorseFinder:
         named += self._named_again(named)
         for start, end, horse in self._exact:
             if not any(s.start <= start < s.end for s in named) and not self._rejected(start):
-                index = self.found.index_of(NamedHorse(horse.name, HorseMatch.KNOWN, tokens=(start, end), place=horse.place))
+                index = self.found.index_of(
+                    NamedHorse(horse.name, HorseMatch.KNOWN, tokens=(start, end), place=horse.place)
+                )
                 named.append(NameSpan(start, end, index))
         self.found.spans = sorted(named, key=lambda s: s.start)
         self._sound_alike_names()
@@ -109,7 +110,7 @@ class HorseFinder:
         self._set_roles()
 
     def _rejected(self, start: int) -> bool:
-        """"Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
+        """ "Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
         if self._after_not(start):
             return True
         same = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start) and self._after_not(s)]
@@ -131,7 +132,15 @@ class HorseFinder:
             if mention.get("horse_cues") != "named":
                 continue
             start = mention.end
-            while start < len(self._talk.words) and self._talk.words[start] in (",", "uh", "um", "er", "him", "her", "is"):
+            while start < len(self._talk.words) and self._talk.words[start] in (
+                ",",
+                "uh",
+                "um",
+                "er",
+                "him",
+                "her",
+                "is",
+            ):
                 start += 1
             end = self._name_end(start)
             if end > start:
@@ -144,13 +153,21 @@ class HorseFinder:
         text = self._text(start, end)
         known = next((h for h in self._roster if h.name.lower() == text.lower()), None)
         if known is not None:
-            return NameSpan(start, end, self.found.index_of(NamedHorse(known.name, HorseMatch.KNOWN, tokens=(start, end), place=known.place)))
+            return NameSpan(
+                start,
+                end,
+                self.found.index_of(NamedHorse(known.name, HorseMatch.KNOWN, tokens=(start, end), place=known.place)),
+            )
         match = HorseMatch.NEW if cue_new else HorseMatch.UNCLEAR
         self._new_is_the_horse(start)
         best = self._best(text) if not cue_new else None
         if best is not None:
             horse, score = best
-            return NameSpan(start, end, self.found.index_of(NamedHorse(horse.name, HorseMatch.KNOWN, text, score, (start, end), horse.place)))
+            return NameSpan(
+                start,
+                end,
+                self.found.index_of(NamedHorse(horse.name, HorseMatch.KNOWN, text, score, (start, end), horse.place)),
+            )
         return NameSpan(start, end, self.found.index_of(NamedHorse(text, match, text, tokens=(start, end))))
 
     def _named_again(self, named: list[NameSpan]) -> list[NameSpan]:
@@ -185,7 +202,10 @@ class HorseFinder:
         return []
 
     def _is_place(self, start: int) -> bool:
-        return self._talk.words[start - 1] in ("the", "at", "from", "in", "near", "down", "over") and self._talk.words[start - 1] != "is"
+        return (
+            self._talk.words[start - 1] in ("the", "at", "from", "in", "near", "down", "over")
+            and self._talk.words[start - 1] != "is"
+        )
 
     def _name_end(self, start: int) -> int:
         """A name is one capitalised word, or two in a row; in text without capitals one word."""
@@ -198,7 +218,13 @@ class HorseFinder:
         if not doc[start].text[:1].isupper():
             return start
         end = start + 1
-        while end < len(doc) and end - start < 3 and doc[end].text[:1].isupper() and not doc[end].is_stop and doc[end].lower_ != "i":
+        while (
+            end < len(doc)
+            and end - start < 3
+            and doc[end].text[:1].isupper()
+            and not doc[end].is_stop
+            and doc[end].lower_ != "i"
+        ):
             end += 1
         return end
 
@@ -214,7 +240,8 @@ class HorseFinder:
 
     def _best(self, text: str) -> tuple[RosterHorse, float] | None:
         scored = sorted(
-            ((max(likeness(text, name) for name in (h.name, *h.also_called)), h) for h in self._roster), key=lambda p: -p[0]
+            ((max(likeness(text, name) for name in (h.name, *h.also_called)), h) for h in self._roster),
+            key=lambda p: -p[0],
         )
         if not scored or scored[0][0] < KNOWN_LIKENESS:
             return None
@@ -227,7 +254,12 @@ class HorseFinder:
         taken.update(i for s, e, _ in self._exact for i in range(s, e))
         doc = self._talk.doc
         for start in range(len(doc)):
-            if start in taken or not doc[start].text[:1].isupper() or doc[start].lower_ in _NEVER_NAMES or not self._unknown(start):
+            if (
+                start in taken
+                or not doc[start].text[:1].isupper()
+                or doc[start].lower_ in _NEVER_NAMES
+                or not self._unknown(start)
+            ):
                 continue
             if doc[start].is_stop:
                 continue
@@ -239,7 +271,9 @@ class HorseFinder:
                 best = self._best(self._text(start, end))
                 if best is None:
                     continue
-                named = NamedHorse(best[0].name, HorseMatch.KNOWN, self._text(start, end), best[1], (start, end), best[0].place)
+                named = NamedHorse(
+                    best[0].name, HorseMatch.KNOWN, self._text(start, end), best[1], (start, end), best[0].place
+                )
                 self.found.spans.append(NameSpan(start, end, self.found.index_of(named)))
                 taken.update(range(start, end))
                 break
@@ -252,11 +286,18 @@ class HorseFinder:
         doc = self._talk.doc
         for start in range(min(len(doc), 12)):
             token = doc[start]
-            if not token.text[:1].isupper() or token.is_stop or token.lower_ in _NEVER_NAMES or not self._unknown(start):
+            if (
+                not token.text[:1].isupper()
+                or token.is_stop
+                or token.lower_ in _NEVER_NAMES
+                or not self._unknown(start)
+            ):
                 continue
             end = self._name_end(start)
             if end < len(doc) and doc[end].text in (",", "'s", ".") and self._only_openers(start):
-                index = self.found.index_of(NamedHorse(self._text(start, end), HorseMatch.UNCLEAR, self._text(start, end), tokens=(start, end)))
+                index = self.found.index_of(
+                    NamedHorse(self._text(start, end), HorseMatch.UNCLEAR, self._text(start, end), tokens=(start, end))
+                )
                 self.found.spans.append(NameSpan(start, end, index))
                 return
 
@@ -290,21 +331,28 @@ class HorseFinder:
                 span.role = "opens"
 
     def _introduced(self, span: NameSpan) -> bool:
-        """"Nantucket's next door, this is Regent", "they led out Rangi, who'd sprung his left fore"."""
+        """ "Nantucket's next door, this is Regent", "they led out Rangi, who'd sprung his left fore"."""
         last = self._talk.words[span.start - 1] if span.start else ""
         after = self._talk.words[span.end : span.end + 2]
-        if after == [",", "who"] or (last in ("out", "up", "did", "done") and after[:1] in ([","], ["."])):
+        led = " ".join(self._talk.words[max(0, span.start - 2) : span.start])
+        if (
+            after == [",", "who"]
+            or led in ("looked at", "went to", "moved to", "on to", "over to", "started on")
+            or (last in ("out", "up", "did", "done") and after[:1] in ([","], ["."]))
+        ):
             return True
         before = " ".join(self._talk.words[max(0, span.start - 3) : span.start])
-        return before.endswith(("this is", "this 's", "this one is", "this one 's", "this here 's", "this here is", "it 's", "it is"))
+        return before.endswith(
+            ("this is", "this 's", "this one is", "this one 's", "this here 's", "this here is", "it 's", "it is")
+        )
 
     def _stands_alone(self, span: NameSpan) -> bool:
-        """"Next stall, Long Division.": a name alone behind a comma, before anything is said."""
+        """ "Next stall, Long Division.": a name alone behind a comma, before anything is said."""
         before = self._talk.words[span.start - 1] if span.start else "."
         after = self._talk.words[span.end] if span.end < len(self._talk.words) else "."
         start = self._sentence_start(span.start)
         strong = [m for m in self._talk.mentions if start <= m.start < span.start and m.number is None
-                  and set(m.readings) - {"clause_words", "horse_cues", "fillers", "horse", "feet", "measures"}]  # fmt: skip
+                  and set(m.readings) - {"horse_cues", "fillers", "horse", "feet", "measures"}]  # fmt: skip
         return before == "," and after in (".", ",") and not strong and span.start - start <= 8
 
     def assign(self) -> None:
@@ -322,7 +370,7 @@ class HorseFinder:
                     segment.horse = span.horse
 
     def _for_horse(self, segment: Segment, span: NameSpan) -> bool:
-        """"Eight weeks for Pepper": the segment is Pepper's although somebody else is in hand."""
+        """ "Eight weeks for Pepper": the segment is Pepper's although somebody else is in hand."""
         if segment.having("units"):
             return True
         timed = segment.having("vet") or any(m.number for m in segment.mentions)

@@ -22,10 +22,7 @@ _LENGTH_OF = {"toe": "toe_length", "heel": "heel_height", "sole": "sole_depth"}
 _ANGLE_OF = {"toe": "toe_angle", "heel": "heel_angle"}
 _SCORES = ("body_condition", "cresty_neck", "obel", "lameness")
 _LIGHT = frozenset(
-    "a an the of is 's are at about was were came comes to in on with just around roughly measured measures measuring "
-    "reading reads still now only got has had it he she they 're for out down up by , uh um say say's be being around "
-    "score scored grade grades graded maybe like give or take nearly almost approximately call him her i 'd i'd make "
-    "come out that and his her both there today again exactly solid good big full".split()
+    ["a", "an", "the", "of", "is", "'s", "are", "at", "about", "was", "were", "came", "comes", "to", "in", "on", "with", "just", "around", "roughly", "measured", "measures", "measuring", "reading", "reads", "still", "now", "only", "got", "has", "had", "it", "he", "she", "they", "'re", "for", "out", "down", "up", "by", ",", "uh", "um", "say", "say's", "be", "being", "around", "score", "scored", "grade", "grades", "graded", "maybe", "like", "give", "or", "take", "nearly", "almost", "approximately", "call", "him", "her", "i", "'d", "i'd", "make", "come", "out", "that", "and", "his", "her", "both", "there", "today", "again", "exactly", "solid", "good", "big", "full"]
 )
 _NOT_LIGHT_AFTER = frozenset({",", "and", "it", "he", "she", "they", "to", "with", "for"})
 
@@ -78,7 +75,10 @@ class MeasureReader:
         for _ in range(7):
             found = self._talk.mention_ending(index)
             if found is not None and found.is_any(("measures", "zones", "totals", "pads")):
-                apart = "," in self._words[found.end : mention.start] and found.get("measures") in ("shoe_size", "nail_size")
+                apart = "," in self._words[found.end : mention.start] and found.get("measures") in (
+                    "shoe_size",
+                    "nail_size",
+                )
                 return None if apart else found
             index -= 1
             if index < 0 or self._words[index] not in _LIGHT:
@@ -90,7 +90,7 @@ class MeasureReader:
         index = mention.end
         for _ in range(3):
             found = self._talk.mention_starting(index)
-            if found is not None and set(found.readings) - {"clause_words", "fillers", "horse_cues"}:
+            if found is not None and set(found.readings) - {"fillers", "horse_cues"}:
                 return found
             if index >= len(self._words) or self._words[index] not in light:
                 break
@@ -108,7 +108,9 @@ class MeasureReader:
     def _is_time(self, mention: Mention) -> bool:
         return self._unit(mention)[0] in ("day", "week", "fortnight", "month")
 
-    def _add(self, segment: Segment, slot: str, value: str | Fraction, mention: Mention, end: int | None = None) -> bool:
+    def _add(
+        self, segment: Segment, slot: str, value: str | Fraction, mention: Mention, end: int | None = None
+    ) -> bool:
         problem = value_problem(slot, value if isinstance(value, str) else float(value))
         if problem:
             return False
@@ -130,7 +132,13 @@ class MeasureReader:
 
     def _open_frame(self, segment: Segment, mention: Mention) -> None:
         slot = mention.get("measures")
-        if slot in (*_ANGLES, *_LENGTHS) and len(mention.literal) > 1 or slot in ("toe_angle", "toe_length") and mention.get("zones") is None and slot:
+        if (
+            (slot in (*_ANGLES, *_LENGTHS)
+            and len(mention.literal) > 1)
+            or (slot in ("toe_angle", "toe_length")
+            and mention.get("zones") is None
+            and slot)
+        ):
             unit = Fraction(1)
             if self._frame is not None and self._frame.slot in _LENGTHS and slot in _LENGTHS:
                 unit = self._frame.unit
@@ -139,9 +147,15 @@ class MeasureReader:
             self._frame = _Frame(mention.readings["measures"], Fraction(1), segment.sentence)
 
     def _sizes_ahead(self, mention: Mention) -> bool:
-        """"Sizes, fronts are two, hinds are one": the size word stands alone at first."""
+        """ "Sizes, fronts are two, hinds are one": the size word stands alone at first."""
         follower = self._words[mention.end] if mention.end < len(self._words) else "."
-        return mention.get("measures") in ("shoe_size", "nail_size", "body_condition", "cresty_neck", "nails") and follower in (",", ":")
+        return mention.get("measures") in (
+            "shoe_size",
+            "nail_size",
+            "body_condition",
+            "cresty_neck",
+            "nails",
+        ) and follower in (",", ":")
 
     def _set_frame(self, slot: str, segment: Segment, unit: Fraction = Fraction(1)) -> None:
         self._frame = _Frame(slot, unit, segment.sentence)
@@ -199,7 +213,12 @@ class MeasureReader:
 
     def _wedged(self, segment: Segment, mention: Mention, end: int) -> bool:
         near = [m for m in segment.mentions if m.get("pads") == "wedge" and -4 <= m.start - end <= 3]
-        return bool(near) or (self._frame is not None and self._frame.slot == "wedge" and mention.number is not None and mention.number.value < 10)
+        return bool(near) or (
+            self._frame is not None
+            and self._frame.slot == "wedge"
+            and mention.number is not None
+            and mention.number.value < 10
+        )
 
     def _angle_slot(self, segment: Segment, before: Mention | None, mention: Mention) -> str | None:
         if before is not None and before.get("measures") in _ANGLES:
@@ -241,13 +260,13 @@ class MeasureReader:
         return self._add(segment, slot, value * MM_PER_UNIT[unit], mention, end)
 
     def _measured_without_unit(self, mention: Mention, number: Number) -> bool:
-        """"Heel height forty" behind a length that had its unit."""
+        """ "Heel height forty" behind a length that had its unit."""
         before = self._before(mention)
         named = before is not None and before.get("measures") in _LENGTHS and before.get("zones") is None
         return named and number.aughts is None and number.out_of is None
 
     def _inch_and(self, end: int) -> tuple[Fraction, int, int] | None:
-        """"Three inches and three eighths", "an inch and a half": the part behind the unit."""
+        """ "Three inches and three eighths", "an inch and a half": the part behind the unit."""
         index = end + 1 if end < len(self._words) and self._words[end] == "and" else end
         found = next((m for m in self._talk.mentions if m.start == index and m.number and m.number.fraction), None)
         if found is None or found.number is None or index == end:
@@ -281,7 +300,9 @@ class MeasureReader:
         slim = after is not None and after.get("measures") == "slim"
         nails = after is not None and after.get("measures") == "nails"
         nail_cue = before is not None and (
-            before.get("measures") == "nail_size" or self._nail_word_before(before) or self._after_nails(segment, before)
+            before.get("measures") == "nail_size"
+            or self._nail_word_before(before)
+            or self._after_nails(segment, before)
         )
         nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment))
         if number.aughts is not None or not (slim or (sized and nails) or nail_cue):
@@ -291,21 +312,25 @@ class MeasureReader:
         return self._add(segment, "nail_size", _plain(number.value) + (" slim" if slim else ""), mention, end)
 
     def _nail_word_before(self, before: Mention) -> bool:
-        """"Nails size five", "nails are number five": the size word itself follows the nails."""
+        """ "Nails size five", "nails are number five": the size word itself follows the nails."""
         if before.get("measures") != "shoe_size":
             return False
         head = self._talk.mention_ending(before.start) or self._talk.mention_ending(before.start - 1)
         return head is not None and head.get("measures") == "nails"
 
     def _plural_after_nails(self, segment: Segment) -> bool:
-        """"Eight nails to a shoe, sevens": a plural right after the nails of a sized shoe."""
+        """ "Eight nails to a shoe, sevens": a plural right after the nails of a sized shoe."""
         drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
         own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
         return bool(drafts) and drafts[-1].slot == "nails" and any(d.slot == "shoe_size" for d in own)
 
     def _after_nails(self, segment: Segment, before: Mention) -> bool:
-        """"Three nails a side, size five": a size said right after the nails, when the shoe has its size, is theirs."""
-        if before.get("measures") != "shoe_size" or self._frame is None or self._frame.slot not in ("nails", "nail_size"):
+        """ "Three nails a side, size five": a size said right after the nails, when the shoe has its size, is theirs."""
+        if (
+            before.get("measures") != "shoe_size"
+            or self._frame is None
+            or self._frame.slot not in ("nails", "nail_size")
+        ):
             return False
         if self._frame.sentence != segment.sentence and self._frame.slot == "nails":
             return False
@@ -322,6 +347,8 @@ class MeasureReader:
         after = self._after(mention)
         if after is None:
             return self._nails_after_head(segment, mention, number)
+        if after.get("measures") == "nails" and number.value < 2:
+            return False  # one nail holds no shoe: "one nail sat close"
         if after.get("measures") == "nails":
             side = self._after(after)
             doubled = side is not None and side.get("totals") == "each_side"
@@ -348,7 +375,7 @@ class MeasureReader:
         return self._add(segment, "nails", number.value, mention)
 
     def _two_sides(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
-        """"Four outside and three inside" is seven nails."""
+        """ "Four outside and three inside" is seven nails."""
         first = self._after(mention, frozenset({"nails", "nail", "on", "the"}))
         if first is None or first.get("totals") not in ("outside", "inside"):
             first = self._skip_nails(first)
@@ -358,7 +385,9 @@ class MeasureReader:
         if following is None or following.start - first.end > 3 or following.number is None:
             return None
         second = self._after(following, frozenset({"nails", "nail", "on", "the"}))
-        second = second if second is not None and second.get("totals") in ("outside", "inside") else self._skip_nails(second)
+        second = (
+            second if second is not None and second.get("totals") in ("outside", "inside") else self._skip_nails(second)
+        )
         if second is None or second.get("totals") == first.get("totals"):
             return None
         self._used.add(following.start)
@@ -403,7 +432,9 @@ class MeasureReader:
     def _size(self, segment: Segment, mention: Mention, number: Number) -> bool:
         before, after = self._before(mention), self._after(mention)
         cued = before is not None and before.get("measures") == "shoe_size"
-        nail_frame = self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
+        nail_frame = (
+            self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
+        )
         if nail_frame and not cued and number.aughts is None:
             return False
         if before is not None and before.get("measures") in ("body_condition", "cresty_neck"):
@@ -432,15 +463,25 @@ class MeasureReader:
             return self._frame.sentence != segment.sentence and mention.stands_for is None
         kinds = ("shoe_types", "shoe_materials", "work", "pads", "clips")
         sentence = self._sentence(segment)
-        sized = any(m.get("measures") in ("shoe_size", "nails") or (m.number and m.number.aughts) for s in sentence for m in s.mentions)
-        return sized or any(m.is_any(kinds) for s in sentence for m in s.mentions) or (self._frame is not None and self._frame.slot == "shoe_size")
+        sized = any(
+            m.get("measures") in ("shoe_size", "nails") or (m.number and m.number.aughts)
+            for s in sentence
+            for m in s.mentions
+        )
+        return (
+            sized
+            or any(m.is_any(kinds) for s in sentence for m in s.mentions)
+            or (self._frame is not None and self._frame.slot == "shoe_size")
+        )
 
     def _between(self, mention: Mention, number: Number) -> tuple[str, int] | None:
-        """"Between an aught and a one" is "0-1", smaller first."""
+        """ "Between an aught and a one" is "0-1", smaller first."""
         low = max(0, mention.start - 4)
         if "between" not in self._words[low : mention.start]:
             return None
-        following = next((m for m in self._talk.mentions if m.number and m.start >= mention.end and not m.dropped), None)
+        following = next(
+            (m for m in self._talk.mentions if m.number and m.start >= mention.end and not m.dropped), None
+        )
         if following is None or following.number is None or following.start - mention.end > 3:
             return None
         names = sorted((size_name(number), size_name(following.number)), key=_size_order)
@@ -453,11 +494,12 @@ class MeasureReader:
         if frame is None or segment.sentence - frame.sentence > 1:
             return False
         after = self._after(mention)
-        blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
         said = self._words[mention.start - 1] in ("was", "is", "'s", "at", "to", "a", "an")
+        now = said and frame.sentence == segment.sentence
+        blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
         score = frame.slot in _SCORES and (number.article or said)
         repeated = mention.stands_for is not None or self._words[mention.start - 1] in ("also", "too")
-        if blocked or not (segment.having("feet") or score or repeated or self._behind_foot(segment)):
+        if blocked or not (segment.having("feet") or score or repeated or now or self._behind_foot(segment)):
             return False
         if frame.slot in ("shoe_size", "nail_size"):
             value: str | Fraction = size_name(number) if frame.slot == "shoe_size" else _plain(number.value)
@@ -470,7 +512,6 @@ class MeasureReader:
         if added:
             segment.drafts[-1].note("elliptic")
         return added
-
 
     def _behind_foot(self, segment: Segment) -> bool:
         """Whether the segment before names a foot and nothing else: "right front, three and three eighths"."""

@@ -18,9 +18,9 @@ from pipeline.record import MatchKind
 from pipeline.vocabulary import Vocabulary
 
 # Classes that are read elsewhere, not matched as phrases.
-_NOT_PHRASES = frozenset({"numbers", "bias"})
+_NOT_PHRASES = frozenset({"numbers", "bias", "clause_words"})
 # Words that mean something only beside something else; never more important than a word of the trade.
-_WEAK = frozenset({"fillers", "clause_words", "totals", "horse_cues", "same"})
+_WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 _POINTING = frozenset({"in_hand", "pair_in_hand", "other"})
 _GAP_WORDS = 4
 

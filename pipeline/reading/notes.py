@@ -26,7 +26,7 @@ def notes_of(transcript: Transcript, talk: Talk, segments: Iterable[Segment], ro
 
 def _says_nothing(talk: Talk, segment: Segment) -> bool:
     """Names, greetings and bare places say nothing that a fact does not carry."""
-    told = {i for m in segment.mentions if set(m.readings) - {"clause_words"} for i in m.literal}
+    told = {i for m in segment.mentions if set(m.readings) - {"not_facts"} for i in m.literal}
     return all(i in told or talk.doc[i].is_punct or talk.doc[i].is_stop for i in range(segment.start, segment.end))
 
 
@@ -40,7 +40,16 @@ def not_understood(transcript: Transcript, talk: Talk, segments: Iterable[Segmen
         for head in segment.having("tester_heads"):
             sentence = talk.sentence(segment.sentence)
             if not any(d.slot == "tester" for s in sentence for d in s.drafts):
-                flags.append(_flag(transcript, talk, segment, head.start, head.end, "The hoof testers are named, but no answer to them was understood."))
+                flags.append(
+                    _flag(
+                        transcript,
+                        talk,
+                        segment,
+                        head.start,
+                        head.end,
+                        "The hoof testers are named, but no answer to them was understood.",
+                    )
+                )
     return flags
 
 

@@ -17,8 +17,9 @@ _AUGHT_DIGITS = re.compile(r"0{1,4}")
 _GLYPHS = {"½": Fraction(1, 2), "¼": Fraction(1, 4), "¾": Fraction(3, 4)}
 _FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
 # After these, "one" is a pronoun ("that one", "the loose one" is caught by the caller).
-_PRONOUN_BEFORE = frozenset("this that the other each every which any last same loose bad good no another another's front "
-                            "back hind rear left right new old those these odd big little".split())
+_PRONOUN_BEFORE = frozenset(
+    ["this", "that", "the", "other", "each", "every", "which", "any", "last", "same", "loose", "bad", "good", "no", "another", "another's", "front", "back", "hind", "rear", "left", "right", "new", "old", "those", "these", "odd", "big", "little"]
+)
 
 
 @dataclass(frozen=True)
@@ -96,7 +97,7 @@ class NumberReader:
 
     @staticmethod
     def _article(tokens: Sequence[str], index: int) -> Number | None:
-        """"An inch" is one inch; weeks and months with an article are read in times.py."""
+        """ "An inch" is one inch; weeks and months with an article are read in times.py."""
         before = tokens[index - 1] if index else ""
         if list(tokens[index : index + 2]) in (["an", "inch"], ["a", "inch"]) and before not in ("of", "half"):
             return Number(index, index + 1, Fraction(1), article=True)
@@ -120,7 +121,9 @@ class NumberReader:
         match = _SLASH.fullmatch(tokens[index])
         if match and int(match[2]):
             part = Fraction(int(match[1]), int(match[2]))
-            return Number(index, index + 1, part, out_of=int(match[2]) if match[2] in ("5", "9") else None, fraction=True)
+            return Number(
+                index, index + 1, part, out_of=int(match[2]) if match[2] in ("5", "9") else None, fraction=True
+            )
         if tokens[index] in _GLYPHS:
             return Number(index, index + 1, _GLYPHS[tokens[index]], fraction=True)
         return None
@@ -162,7 +165,9 @@ class NumberReader:
             count, after = self._count(tokens, end + 1, allow_article=True)
             if count is not None and after < len(tokens) and tokens[after] in self._parts:
                 size = self._parts[tokens[after]]
-                quarter_noun = size == 4 and after + 1 < len(tokens) and tokens[after + 1] in ("clips", "clip", "crack", "cracks")
+                quarter_noun = (
+                    size == 4 and after + 1 < len(tokens) and tokens[after + 1] in ("clips", "clip", "crack", "cracks")
+                )
                 if count < size and not quarter_noun:
                     return Fraction(count, size), after + 1
         return Fraction(0), end
@@ -170,7 +175,8 @@ class NumberReader:
     def _pronoun(self, tokens: Sequence[str], index: int) -> bool:
         if tokens[index] == "one" and index + 1 < len(tokens) and tokens[index + 1] in ("'s", "of", "thing", "more"):
             return tokens[index + 1] != "of" or index + 2 < len(tokens)
-        return tokens[index] in ("one", "ones") and index > 0 and tokens[index - 1] in _PRONOUN_BEFORE
+        masked = tokens[index] == "ones" and index > 0 and not tokens[index - 1]
+        return tokens[index] in ("one", "ones") and index > 0 and (masked or tokens[index - 1] in _PRONOUN_BEFORE)
 
     def _count(self, tokens: Sequence[str], index: int, allow_article: bool = False) -> tuple[Fraction | None, int]:
         """A whole or decimal number at ``index`` and the index behind it."""
@@ -220,8 +226,13 @@ class NumberReader:
         return number
 
     def _with_range(self, tokens: Sequence[str], number: Number) -> Number:
-        """"six to seven", "5-6", "five or six": the lower end counts, the upper is kept."""
-        if number.end + 1 >= len(tokens) or tokens[number.end] not in ("to", "or", "-") or number.aughts or number.out_of:
+        """ "six to seven", "5-6", "five or six": the lower end counts, the upper is kept."""
+        if (
+            number.end + 1 >= len(tokens)
+            or tokens[number.end] not in ("to", "or", "-")
+            or number.aughts
+            or number.out_of
+        ):
             return number
         high = self._at(tokens, number.end + 1)
         if high is None or high.aughts is not None or not number.value < high.value or high.out_of:

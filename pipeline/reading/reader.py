@@ -38,6 +38,7 @@ class Reader:
     """Reads transcripts. Loading builds the matchers once; ``read`` keeps no state between memos."""
 
     def __init__(self, vocabulary: Vocabulary) -> None:
+        self._roles = vocabulary.spoken("clause_words")
         self._typed = MentionFinder(vocabulary)
         self._heard = MentionFinder(vocabulary, sound_alikes=True)
 
@@ -60,7 +61,10 @@ class Reader:
         finder = self._heard if transcript.heard else self._typed
         mentions = finder.find(doc, name_mentions(exact))
         exact = [e for e in exact if any(m.get("horse") and m.start == e[0] for m in mentions)]
-        talk = Talk(doc, [token.lower_ for token in doc], mentions)
+        words = [token.lower_ for token in doc]
+        footed = {i for m in mentions if m.get("feet") for i in m.literal}  # the "left" of "left front" is no verb
+        roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(words)]
+        talk = Talk(doc, words, mentions, roles)
         mark_bare_sides(talk)
         strikes = repair(talk)
         join_feet(talk)
@@ -130,7 +134,7 @@ def _strike_slot(before: list[Segment], slot: str) -> None:
 
 
 def _strike_what(before: list[Segment], strike: Strike) -> None:
-    """"Forget the heat": the last thing of that name is taken back."""
+    """ "Forget the heat": the last thing of that name is taken back."""
     for segment in reversed(before):
         same = [d for d in segment.drafts if (d.slot, d.value) == strike.what and d.start < strike.at and not d.dropped]
         for draft in same:
@@ -210,5 +214,3 @@ def _horse_flags(transcript: Transcript, talk: Talk, horse: NamedHorse) -> list[
         reason = "No horse was named; which horse is it?"
     seconds = transcript.seconds_of(*span)
     return [Flag(kind=FlagKind.HORSE, reason=reason, quote=quote, start=seconds[0], end=seconds[1], span=span)]
-
-

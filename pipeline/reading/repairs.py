@@ -18,6 +18,7 @@ _KINDS = (*CLASS_SLOTS, "zones", "severities")
 _STRONG_NEXT = frozenset({",", "wait", "make", "sorry", "i", "that's", "that", "scratch", "hang", "hold", "actually", "strike",
                           "it", "uh", "um", "my", "correction", "not"})  # fmt: skip
 _AFTERTHOUGHTS = (["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
+_EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
 _REPAIR_REACH = 16
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 
@@ -45,7 +46,11 @@ def repair(talk: Talk) -> list[Strike]:
         if mention.get("taking_back") == "strike_object" and (what := _object(talk, mention)) is not None:
             strikes.append(Strike(mention.start, mention.end, None, what=what))
     index = 0
-    cues = [m for m in talk.mentions if m.get("taking_back") in ("repair", "strike", "other_horse") and not _only_denies(talk, m)]
+    cues = [
+        m
+        for m in talk.mentions
+        if m.get("taking_back") in ("repair", "strike", "other_horse") and not _is_no_cue(talk, m)
+    ]
     while index < len(cues):
         run = [cues[index]]
         while index + 1 < len(cues) and _adjacent(talk, run[-1], cues[index + 1]):
@@ -57,7 +62,7 @@ def repair(talk: Talk) -> list[Strike]:
 
 
 def _restart(talk: Talk) -> None:
-    """"Fifty, er, fifty two": a number begun anew after a filler."""
+    """ "Fifty, er, fifty two": a number begun anew after a filler."""
     numbers = [m for m in talk.mentions if m.number is not None]
     for first, second in zip(numbers, numbers[1:], strict=False):
         between = talk.words[first.end : second.start]
@@ -85,7 +90,7 @@ def _adjacent(talk: Talk, first: Mention, second: Mention) -> bool:
 def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     kind = {m.readings["taking_back"] for m in run}
     if kind == {"repair"} and not _is_repair(talk, run):
-        return
+        return None
     if _not_done(talk, run[-1]):
         strikes.append(Strike(run[0].start, run[-1].end, None))
         return _drop_cues(run)
@@ -109,14 +114,16 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
 
 
 def _not_done(talk: Talk, cue: Mention) -> bool:
-    """"Hinds I reset too. No, I didn't, …": the whole statement before is taken back."""
+    """ "Hinds I reset too. No, I didn't, …": the whole statement before is taken back."""
     start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
     words = talk.words[start : start + 4]
-    return words[:1] in (["i"], ["we"]) and words[1:3] in (["did", "n't"], ["did", "not"]) and words[3:4] in ([","], ["."])
+    return (
+        words[:1] in (["i"], ["we"]) and words[1:3] in (["did", "n't"], ["did", "not"]) and words[3:4] in ([","], ["."])
+    )
 
 
 def _other_named(talk: Talk, cue: Mention) -> int | None:
-    """"No, hang on, that's Fiddler I'm thinking of": the token of the horse that the statement belongs to."""
+    """ "No, hang on, that's Fiddler I'm thinking of": the token of the horse that the statement belongs to."""
     start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
     if talk.words[start : start + 2] not in (["that", "'s"], ["that", "was"]):
         return None
@@ -127,7 +134,7 @@ def _other_named(talk: Talk, cue: Mention) -> int | None:
 
 
 def _after_not_that_one(talk: Talk, start: int) -> int | None:
-    """"That's not Mustard, sorry, it's Custard that has the crack"."""
+    """ "That's not Mustard, sorry, it's Custard that has the crack"."""
     names = [m for m in talk.mentions if m.get("horse") is not None and start <= m.start < _sentence_end(talk, start)]
     return names[1].start if len(names) > 1 else None
 
@@ -138,8 +145,12 @@ def _drop_cues(run: list[Mention]) -> None:
             mention.readings.pop(name, None)
 
 
-def _only_denies(talk: Talk, cue: Mention) -> bool:
-    """A "no" straight before a finding: "but no, no corn" denies with its second "no"."""
+def _is_no_cue(talk: Talk, cue: Mention) -> bool:
+    """Cues that are none here: the second "no" of "but no, no corn", the "wait" of "she can wait for six"."""
+    if talk.words[cue.start : cue.end] in _EVERYDAY:
+        before = talk.words[cue.start - 1] if cue.start else "."
+        after = talk.words[cue.end] if cue.end < len(talk.words) else "."
+        return before not in (",", ".", "no", "uh", "um", "oh", "or") and after not in (",", ".")
     if talk.words[cue.start : cue.end] != ["no"]:
         return False
     follower = talk.mention_starting(cue.end)
@@ -186,7 +197,11 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             break
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
-        olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped and _kind(m) == kind]
+        olds = [
+            m
+            for m in talk.mentions
+            if start <= m.start and m.end <= run[0].start and not m.dropped and _kind(m) == kind
+        ]
         old = _same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
         if old is None and first_old is None:
             return False
@@ -201,7 +216,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
 
 
 def _replace_before(talk: Talk, run: list[Mention]) -> bool:
-    """"Size nought, double nought I mean": the repair stands before its cue."""
+    """ "Size nought, double nought I mean": the repair stands before its cue."""
     cue = run[-1]
     follower = talk.words[cue.end] if cue.end < len(talk.words) else "."
     if len(run) > 1 or follower not in (",", ".") or talk.words[cue.start : cue.end] not in _AFTERTHOUGHTS:
@@ -211,7 +226,9 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
         return False
     limit = cue.start - 1 if alone else cue.start
     comma = max((i for i in range(limit) if talk.words[i] in (",", ".")), default=-1)
-    new = next((m for m in talk.mentions if comma < m.start and m.end <= cue.start and not m.dropped and _kind(m)), None)
+    new = next(
+        (m for m in talk.mentions if comma < m.start and m.end <= cue.start and not m.dropped and _kind(m)), None
+    )
     if new is None or comma < 0 or (talk.words[comma] != "," and not alone):
         return False
     kind = _kind(new)
@@ -224,10 +241,15 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
 
 
 def _said_again(old: Mention, new: Mention, kind: str) -> bool:
-    """"Size two, no, I told the owner two but they're size one": the same once more corrects nothing yet."""
+    """ "Size two, no, I told the owner two but they're size one": the same once more corrects nothing yet."""
     if kind == "feet":
         return old.readings["feet"] == new.readings["feet"]
-    return kind == "number" and old.number is not None and new.number is not None and old.number.value == new.number.value
+    return (
+        kind == "number"
+        and old.number is not None
+        and new.number is not None
+        and ((old.number.value, old.number.aughts) == (new.number.value, new.number.aughts))
+    )
 
 
 def _segment_end(talk: Talk, index: int) -> int:
@@ -273,7 +295,11 @@ def _same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None
     if same:
         return same[-1]
     silent = [m for m in olds if _counts(talk, m) is None]
-    return silent[-1] if silent and silent[-1] is olds[-1] else (olds[-1] if counted in ("week", "degree", "inch", "mm") and olds else None)
+    return (
+        silent[-1]
+        if silent and silent[-1] is olds[-1]
+        else (olds[-1] if counted in ("week", "degree", "inch", "mm") and olds else None)
+    )
 
 
 def _counts(talk: Talk, mention: Mention) -> str | None:

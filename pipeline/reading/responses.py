@@ -24,7 +24,19 @@ _FRAMES = (
     _Frame("pulse_heads", "pulses", "pulse"),
     _Frame("nail_line_heads", "nail_lines", "nail_line"),
 )
-_CONTENT = ("findings", "work", "shoe_types", "shoe_states", "pads", "packings", "treatments", "clips", "traction", "gaits", "manners")
+_CONTENT = (
+    "findings",
+    "work",
+    "shoe_types",
+    "shoe_states",
+    "pads",
+    "packings",
+    "treatments",
+    "clips",
+    "traction",
+    "gaits",
+    "manners",
+)
 _SEVERITY_RESPONSE = {"mild": "mild", "moderate": "moderate", "severe": "strong"}
 _NOTHING = frozenset({"nothing", "none", "no reaction", "no response", "clear", "no"})
 
@@ -55,7 +67,7 @@ def _read_sentence(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
 
 
 def _is_head(talk: Talk, segment: Segment, mention: Mention) -> bool:
-    """"Line's good" is the nail line only where nails are spoken of."""
+    """ "Line's good" is the nail line only where nails are spoken of."""
     if talk.words[mention.start : mention.end] not in (["line"], ["lines"]):
         return True
     near = [s for s in talk.segments if segment.sentence - 1 <= s.sentence <= segment.sentence]
@@ -136,14 +148,14 @@ def _merge(frame: _Frame, run: list[Mention]) -> str:
 
 
 def _bare_pulse(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
-    """"Heat and a digital pulse in the near fore": a pulse that is spoken of at all is a raised one."""
+    """ "Heat and a digital pulse in the near fore": a pulse that is spoken of at all is a raised one."""
     for segment in sentence:
         for head in segment.having(frame.head):
             if any(d.slot == "pulse" for s in sentence for d in s.drafts):
                 return
             before = talk.words[head.start - 1] if head.start else ""
-            if before in ("a", "the", "some", "no", "digital", "and", "strong", "or", "any", "has", "have", "got"):
-                denied = any(m.get("denials") and m.end <= head.start for m in segment.mentions)
+            if before in ("a", "some", "no", "digital", "and", "strong", "or", "any", "has", "have", "got"):
+                denied = bool({"no", "nor", "without", "any"} & set(talk.words[segment.start : head.start]))
                 draft = Draft("pulse", "normal" if denied else "raised", segment, head.start, head.end, head.match)
                 draft.evidence.update(head.literal)
                 draft.note("pulse: spoken of without a degree")
@@ -151,7 +163,7 @@ def _bare_pulse(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
 
 
 def _continue_nothing(talk: Talk, frame: _Frame) -> None:
-    """"Nothing on the right." in the sentence after the testers still answers them."""
+    """ "Nothing on the right." in the sentence after the testers still answers them."""
     if frame.slot != "tester":
         return
     open_frame = False
@@ -169,5 +181,8 @@ def _only_answers(frame: _Frame, sentence: list[Segment]) -> bool:
     """Whether a sentence is nothing but an answer with its foot or place: "Left fore, no reaction."."""
     mentions = [m for s in sentence for m in s.mentions]
     placed = any(m.is_any(("feet", "zones")) for m in mentions)
-    other = any(m.is_any((*_CONTENT, "measures", "units", "doubts", "plans")) and not m.is_any((frame.responses, "zones")) for m in mentions)
+    other = any(
+        m.is_any((*_CONTENT, "measures", "units", "doubts", "plans")) and not m.is_any((frame.responses, "zones"))
+        for m in mentions
+    )
     return len(sentence) <= 3 and placed and not other and any(m.get(frame.responses) for m in mentions)

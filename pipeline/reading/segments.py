@@ -7,8 +7,10 @@ from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _MARKS = frozenset({",", ";", ":", "-"})
-_JOINERS = frozenset({"and", "but", "so", "then", "plus", "while", "though", "although", "except", "because", "cause", "&"})
-_WEAK = frozenset({"fillers", "clause_words", "totals", "horse_cues", "same"})
+_JOINERS = frozenset(
+    {"and", "but", "so", "then", "plus", "while", "though", "although", "except", "because", "cause", "&"}
+)
+_WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 
 
 def split_segments(talk: Talk) -> None:
@@ -81,10 +83,11 @@ def _drop_fillers(talk: Talk) -> None:
 
 
 def _mark_clause(talk: Talk, segment: Segment) -> None:
-    kinds = [m.get("clause_words") for m in segment.mentions]
-    segment.past = "past" in kinds
-    segment.present = "present" in kinds or bool(segment.having("times", "today"))
-    verb = segment.past or segment.present or "action" in kinds
-    subject = next((m for m in segment.mentions if m.get("clause_words") == "subject"), None)
-    leads = subject is not None and subject.start <= segment.start + 2
-    segment.own_clause = segment.delimiter == "start" or verb or leads or segment.joined_by("but", ", but", "so", ", so")
+    roles = talk.roles[segment.start : segment.end]
+    segment.past = "past" in roles
+    segment.present = "present" in roles or bool(segment.having("times", "today"))
+    verb = segment.past or segment.present or "action" in roles
+    leads = "subject" in roles[:3]
+    segment.own_clause = (
+        segment.delimiter == "start" or verb or leads or segment.joined_by("but", ", but", "so", ", so")
+    )

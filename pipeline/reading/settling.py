@@ -49,18 +49,23 @@ def _feet(draft: Draft) -> tuple[Foot | None, ...]:
 
 
 def _grade_for_lame(drafts: list[Draft]) -> None:
-    """"Two out of five lame" is the grade; "lame" alone is for when no grade is said, and "sound" denies it by itself."""
+    """ "Two out of five lame" is the grade; "lame" alone is for when no grade is said, and "sound" denies it by itself."""
     sound = {d.segment.sentence for d in drafts if d.slot == "gait" and d.value == "sound"}
     graded = {(d.segment.sentence, d.status) for d in drafts if d.slot == "lameness"}
     for draft in drafts:
         if draft.slot == "gait" and draft.value == "lame" and (draft.segment.sentence, draft.status) in graded:
             draft.drop("the grade says it")
-        if draft.slot == "gait" and draft.value == "lame" and draft.status is Status.ABSENT and draft.segment.sentence in sound:
+        if (
+            draft.slot == "gait"
+            and draft.value == "lame"
+            and draft.status is Status.ABSENT
+            and draft.segment.sentence in sound
+        ):
             draft.drop("sound says it")
 
 
 def _denied_in_the_end(drafts: list[Draft]) -> None:
-    """"I thought he had a corn in that foot, but no, no corn": the denial stands."""
+    """ "I thought he had a corn in that foot, but no, no corn": the denial stands."""
     for draft in drafts:
         if draft.slot == "finding" and draft.status in (Status.PRESENT, Status.SUSPECTED) and any(
             o.status is Status.ABSENT and o.start > draft.start and (o.slot, o.value) == (draft.slot, draft.value)
@@ -70,7 +75,7 @@ def _denied_in_the_end(drafts: list[Draft]) -> None:
 
 
 def _doubted_in_the_end(drafts: list[Draft]) -> None:
-    """"There's a corn, medial heel, well, I say corn, I couldn't be sure": the doubt counts for the first word too."""
+    """ "There's a corn, medial heel, well, I say corn, I couldn't be sure": the doubt counts for the first word too."""
     for draft in drafts:
         later = next((
             o for o in drafts
@@ -84,8 +89,12 @@ def _doubted_in_the_end(drafts: list[Draft]) -> None:
 
 def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:
     """A foot that is shod was trimmed and its old shoe removed; in the record those mean left bare."""
-    bare = {r.foot for r in rows if r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PRESENT}
-    shod = {r.foot for r in rows if r.draft.slot == "work" and r.draft.value in _SHOD and r.draft.status is Status.PRESENT}
+    bare = {
+        r.foot for r in rows if r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PRESENT
+    }
+    shod = {
+        r.foot for r in rows if r.draft.slot == "work" and r.draft.value in _SHOD and r.draft.status is Status.PRESENT
+    }
     return [
         r for r in rows
         if not (r.draft.slot == "work" and r.draft.value in _UNDER_SHOES and r.draft.status is Status.PRESENT and r.foot in shod)
@@ -94,7 +103,8 @@ def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:
 
 
 def _without_announcements(rows: list[Settled]) -> list[Settled]:
-    """"Then wedges, I put a two degree wedge pad on both fores": the first word only says what comes."""
+    """ "Then wedges, I put a two degree wedge pad on both fores": the first word only says what comes."""
+
     def announced(row: Settled) -> bool:
         draft = row.draft
         return draft.foot_carried and any(
@@ -107,7 +117,7 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
 
 
 def _with_exceptions(rows: list[Settled]) -> list[Settled]:
-    """"Three a side. The left front only took five": what is said of one foot stands over what was said of several."""
+    """ "Three a side. The left front only took five": what is said of one foot stands over what was said of several."""
 
     def excepted(row: Settled) -> bool:
         draft = row.draft

@@ -77,11 +77,16 @@ class Draft:
 
 @dataclass
 class Talk:
-    """One memo: its tokens, mentions, segments and the drafts read so far."""
+    """One memo: its tokens, mentions, segments and the drafts read so far.
+
+    ``roles`` holds, token by token, what a little word does in a clause: "past", "present", "action", "subject" or
+    "determiner".
+    """
 
     doc: Doc
     words: list[str]
     mentions: list[Mention]
+    roles: list[str | None] = field(default_factory=list)
     segments: list[Segment] = field(default_factory=list)
     unread: list[tuple[int, int, str]] = field(default_factory=list)
 
@@ -89,6 +94,10 @@ class Talk:
     def drafts(self) -> list[Draft]:
         """All drafts that still stand, in order."""
         return [d for segment in self.segments for d in segment.drafts if not d.dropped]
+
+    def plays(self, role: str, start: int, end: int) -> list[int]:
+        """The tokens in ``[start, end)`` that play a role in the clause."""
+        return [index for index in range(start, min(end, len(self.roles))) if self.roles[index] == role]
 
     def sentence(self, number: int) -> list[Segment]:
         """The segments of one sentence."""

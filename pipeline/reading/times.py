@@ -11,9 +11,13 @@ from pipeline.record import Status
 WEEKS_PER_UNIT = {"day": Fraction(1, 7), "week": Fraction(1), "fortnight": Fraction(2), "month": Fraction(4)}
 _PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of"})
 _RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibiotics"})
-_PAST_BEFORE = frozenset({"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"})
+_PAST_BEFORE = frozenset(
+    {"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"}
+)
 _ASKED = frozenset({"asked", "wanted", "asking", "liked"})
-_NAMED_BY = frozenset({"for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again"})
+_NAMED_BY = frozenset(
+    {"for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again"}
+)
 
 
 def draft_times(talk: Talk, names: set[int]) -> None:
@@ -55,18 +59,22 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     before = talk.words[max(0, start - 3) : start]
     if after in _PAST_AFTER:
         return True
-    if set(before) & _PAST_BEFORE or (before[-1:] == ["for"] and set(talk.words[segment.start : start]) & {"rest", "off", "boots", "in", "on"}):
+    if set(before) & _PAST_BEFORE or (
+        before[-1:] == ["for"] and set(talk.words[segment.start : start]) & {"rest", "off", "boots", "in", "on"}
+    ):
         return True
     if _RESTING & set(talk.words[end : end + 3]):
         return True
     if segment.having("asides", "event"):
         return True
-    covering = [m for m in talk.mentions if m.get("times") in ("history", "neutral") and m.start < end and m.end > start]
+    covering = [
+        m for m in talk.mentions if m.get("times") in ("history", "neutral") and m.start < end and m.end > start
+    ]
     return bool(covering)
 
 
 def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bool:
-    """"Five for Whiskey", "Sorrel in five", "on six": a number beside a horse's name counts weeks too."""
+    """ "Five for Whiskey", "Sorrel in five", "on six": a number beside a horse's name counts weeks too."""
     number = mention.number
     if number is None or number.aughts is not None or not 1 <= number.value <= 20 or mention.dropped:
         return False
@@ -80,12 +88,18 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     others = [m for m in segment.mentions if m.get("horse_cues") in ("others", "pair")]
     told = any(m.end == mention.start for m in others)
     behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um") or told
-    named = named or any(m.get("horse_cues") in ("others", "pair") and m.start < mention.start for m in segment.mentions)
-    return (named or mention.stands_for is not None or _name_before(segment, talk, names)) and behind and (told or not segment.having("feet"))
+    named = named or any(
+        m.get("horse_cues") in ("others", "pair") and m.start < mention.start for m in segment.mentions
+    )
+    return (
+        (named or mention.stands_for is not None or _name_before(segment, talk, names))
+        and behind
+        and (told or not segment.having("feet"))
+    )
 
 
 def _name_before(segment: Segment, talk: Talk, names: set[int]) -> bool:
-    """"Buck, uh, ten": the segment before is the horse's name alone."""
+    """ "Buck, uh, ten": the segment before is the horse's name alone."""
     before = talk.segments[segment.index - 1] if segment.index else None
     return before is not None and before.sentence == segment.sentence and before.end - 1 in names and not before.drafts
 
@@ -99,11 +113,15 @@ def _add(segment: Segment, value: Fraction, start: int, end: int) -> None:
 
 
 def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
-    """"They asked for eight weeks but I told them six": what was asked for is no plan."""
+    """ "They asked for eight weeks but I told them six": what was asked for is no plan."""
     for position, segment in enumerate(sentence):
         asked = [d for d in segment.drafts if d.slot == "next_visit_weeks"]
         words = talk.words[segment.start : segment.end]
-        if not asked or not (_ASKED & set(words) or ("too" in words and "long" in words)):
+        overruled = any(
+            s.delimiter in ("but", ", but") and {"told", "said"} & set(talk.words[s.start : s.end])
+            for s in sentence[position + 1 :]
+        )
+        if not asked or not (_ASKED & set(words) or ("too" in words and "long" in words) or overruled):
             continue
         for later in sentence[position + 1 :]:
             told = next((m for m in later.mentions if m.number and not m.dropped), None)

@@ -35,20 +35,26 @@ def attach_zones(talk: Talk, groups: Groups) -> None:
 
 def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> Draft:
     """Of a finding on several feet, the part on the foot spoken of now: "near hind's the worse, that one's severe"."""
-    named = [g for s in sentence[draft.segment.index - sentence[0].index + 1 : position + 1] for g in groups.get(s.index, [])]
+    named = [
+        g for s in sentence[draft.segment.index - sentence[0].index + 1 : position + 1] for g in groups.get(s.index, [])
+    ]
     if not named or draft.feet is None or not set(named[-1].feet) < set(draft.feet):
         return draft
-    part = replace(draft, feet=named[-1].feet, rules=[*draft.rules, "foot: one of several"], evidence=set(draft.evidence))
+    part = replace(
+        draft, feet=named[-1].feet, rules=[*draft.rules, "foot: one of several"], evidence=set(draft.evidence)
+    )
     draft.feet = tuple(foot for foot in draft.feet if foot not in part.feet)
     draft.segment.drafts.append(part)
     return part
 
 
 def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Mention) -> bool:
-    """"Testers at the toe, strong on the right fore, moderate on the left": a place said with the head is everyone's."""
+    """ "Testers at the toe, strong on the right fore, moderate on the left": a place said with the head is everyone's."""
     if not segment.having("tester_heads") or segment.drafts:
         return False
-    answers = [d for s in sentence if s.index > segment.index for d in s.drafts if d.slot == "tester" and d.zone is None]
+    answers = [
+        d for s in sentence if s.index > segment.index for d in s.drafts if d.slot == "tester" and d.zone is None
+    ]
     for draft in answers:
         _give(draft, mention.readings["zones"], mention, joined=False)
     return bool(answers)
@@ -70,13 +76,20 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
         return
     if any(d.slot not in _ZONED for d in segment.drafts):
         return
-    if segment.own_clause and any(m.get("clause_words") == "subject" and m.start <= segment.start + 1 and talk.words[m.start] in ("i", "we", "there")
-                                  for m in segment.mentions):  # fmt: skip
+    if segment.own_clause and not _placed(talk, segment, mention):
         return
     earlier = [d for s in sentence[:position] for d in s.drafts if d.slot in _ZONED]
     if not earlier and not any(s.drafts for s in sentence) and position:
-        earlier = [d for s in talk.sentence(segment.sentence - 1) for d in s.drafts if d.slot in _ZONED and s.horse == segment.horse]
-        sentence, position = [*talk.sentence(segment.sentence - 1), *sentence], position + len(talk.sentence(segment.sentence - 1))
+        earlier = [
+            d
+            for s in talk.sentence(segment.sentence - 1)
+            for d in s.drafts
+            if d.slot in _ZONED and s.horse == segment.horse
+        ]
+        sentence, position = (
+            [*talk.sentence(segment.sentence - 1), *sentence],
+            position + len(talk.sentence(segment.sentence - 1)),
+        )
     if earlier and not _other_work_between(sentence[:position], earlier[-1]):
         draft = _narrow(earlier[-1], sentence, position, groups)
         _give(draft, zone, mention, joined=segment.joined_by("and", ", and"))
@@ -85,6 +98,14 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
     following = [d for d in later.drafts if d.slot in _ZONED] if later is not None else []
     if following and not _zone_words(sentence[position + 1]):
         _give(following[0], zone, mention, joined=False)
+
+
+def _placed(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """In a clause of its own a zone still belongs to the finding before in "it's at the toe", not in "the wall looks queer"."""
+    if talk.words[segment.start] in ("i", "we", "there"):
+        return False
+    before = set(talk.words[max(segment.start, mention.start - 3) : mention.start])
+    return bool(before & {"in", "at", "on", "over", "along", "across", "under", "near", "'s", "is"})
 
 
 def _other_work_between(segments: list[Segment], draft: Draft) -> bool:
@@ -106,7 +127,7 @@ def _with_preposition(segment: Segment, mention: Mention, draft: Draft) -> bool:
 
 
 def _share_with_list(sentence: list[Segment], position: int, draft: Draft, mention: Mention) -> None:
-    """"Bruise and corn at the inside heel": a bare finding joined just before takes the zone too."""
+    """ "Bruise and corn at the inside heel": a bare finding joined just before takes the zone too."""
     if position == 0 or draft.slot != "finding" or mention.start < draft.end or not sentence[position].joined_by("and"):
         return
     before = sentence[position - 1]
