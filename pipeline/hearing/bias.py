@@ -17,6 +17,8 @@ from pipeline.vocabulary import Vocabulary
 # Whisper gives half of its 448 text positions to what came before; the recogniser cuts a longer prompt off unasked.
 PROMPT_TOKENS = 223
 _NAMES_SHARE = 0.5
+# The recogniser punctuates as its prompt does, so the prompt ends in the manner of a memo.
+_MANNER = "Okay, this is the next one, and she stood quiet. Near fore, in the sulcus, mild, and no heat in either hind."
 # Marks such as <|endoftext|> would be read as commands to the recogniser, not as words.
 _STRANGE = re.compile(r"[^\w '.&/-]+")
 
@@ -40,9 +42,10 @@ def bias_prompt(forms: Sequence[str], names: Iterable[str], count: CountTokens, 
     out, the last first.
     """
     called = list(dict.fromkeys(name for raw in names if (name := _clean(raw))))
+    budget -= count(_MANNER) + 1
     room = int(budget * _NAMES_SHARE) if forms else budget
     prompt = _fill("", called, count, room)
-    return _fill(prompt, forms, count, budget)
+    return f"{_fill(prompt, forms, count, budget)} {_MANNER}".strip()
 
 
 def _clean(name: str) -> str:

@@ -75,11 +75,18 @@ def roster_spans(doc: Doc, roster: Sequence[RosterHorse]) -> list[tuple[int, int
             span = range(start, start + len(tokens))
             if words[start : start + len(tokens)] != tokens or used.intersection(span):
                 continue
-            if cased and not doc[start].text[:1].isupper():
+            if cased and not doc[start].text[:1].isupper() and not _stands_like_name(words, start, start + len(tokens)):
                 continue
             used.update(span)
             found.append((start, start + len(tokens), horse))
     return sorted(found, key=lambda f: f[0])
+
+
+def _stands_like_name(words: list[str], start: int, end: int) -> bool:
+    """A name that a recogniser wrote small: "Then sorrel.", "five for whiskey."."""
+    before = words[start - 1] if start else "."
+    after = words[end] if end < len(words) else "."
+    return after in (".", ",") and before in (".", "then", "next", "okay", "now", "for", "first", "is", "called", "and")
 
 
 class HorseFinder:

@@ -114,7 +114,7 @@ class MeasureReader:
         problem = value_problem(slot, value if isinstance(value, str) else float(value))
         if problem:
             return False
-        draft = Draft(slot, value, segment, mention.start, end or mention.end)
+        draft = Draft(slot, value, segment, mention.start, end or mention.end, mention.match)
         draft.evidence.update(range(mention.start, end or mention.end))
         head = self._before(mention)
         if head is not None and head.is_any(("measures",)):

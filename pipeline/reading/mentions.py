@@ -66,6 +66,8 @@ class MentionFinder:
     def __init__(self, vocabulary: Vocabulary, sound_alikes: bool = False) -> None:
         """``sound_alikes`` also matches what recognisers write instead of the word."""
         self._numbers = NumberReader(vocabulary.spoken("numbers"))
+        self._alike_numbers = vocabulary.heard_as("numbers") if sound_alikes else {}
+        self._counted = set(vocabulary.spoken("units")) | {"nail", "nails"}
         nlp = language()
         self._phrases = PhraseMatcher(nlp.vocab, attr="LOWER")
         self._gapped = Matcher(nlp.vocab)
@@ -108,13 +110,20 @@ class MentionFinder:
             if len(mention.literal) > 1 or mention.is_any(("not_facts", "horse")):
                 for index in mention.literal:
                     masked[index] = ""
+        alike = self._number_alikes(masked)
+        for index in alike:
+            masked[index] = self._alike_numbers[masked[index]]
         numbers = [
-            Mention(n.start, n.end, tuple(range(n.start, n.end)), {"number": str(n.value)}, number=n)
+            Mention(n.start, n.end, tuple(range(n.start, n.end)), {"number": str(n.value)}, _number_match(n, alike), n)
             for n in self._numbers.find(masked)
         ]
         counted = {index for mention in numbers for index in mention.literal}
         kept = [m for m in chosen if not counted.intersection(m.literal)]
         return sorted(kept + numbers, key=lambda m: (m.start, m.end))
+
+    def _number_alikes(self, words: Sequence[str]) -> set[int]:
+        """Tokens that a recogniser writes for a number: "for nails", "to weeks"; only right before what is counted."""
+        return {i for i, word in enumerate(words[:-1]) if word in self._alike_numbers and words[i + 1] in self._counted}
 
     def _candidates(self, doc: Doc) -> Iterable[_Candidate]:
         for key, start, end in self._phrases(doc):
@@ -129,6 +138,11 @@ class MentionFinder:
             literal = tuple(start + i for i, position in enumerate(alignment) if words[position] != "...")
             if not any(doc[i].lower_ in (".", ",", "and", "but") for i in range(start, end)):
                 yield _Candidate(start, end, literal, name, canonical, match)
+
+
+def _number_match(number: Number, alike: set[int]) -> MatchKind:
+    heard_otherwise = alike.intersection(range(number.start, number.end))
+    return MatchKind.SOUND_ALIKE if heard_otherwise else MatchKind.VARIANT
 
 
 def _choose(candidates: list[_Candidate]) -> list[Mention]:

@@ -164,8 +164,16 @@ def _is_repair(talk: Talk, run: list[Mention]) -> bool:
     after = talk.words[run[0].end] if run[0].end < len(talk.words) else "."
     follower = talk.mention_starting(run[0].end)
     counted = follower is not None and (follower.number is not None or follower.get("feet") is not None)
+    if after == "." and opened_sentence(talk, run[0].start):
+        beyond = talk.mention_starting(run[0].end + 1)
+        return beyond is not None and (beyond.number is not None or beyond.get("feet") is not None)
     opened = run[0].start == 0 or talk.words[run[0].start - 1] in (",", ".", "uh", "um")
     return after in _STRONG_NEXT or (counted and opened)
+
+
+def opened_sentence(talk: Talk, index: int) -> bool:
+    """Whether the token opens its sentence."""
+    return index == 0 or talk.words[index - 1] in SENTENCE_ENDS
 
 
 def _about(talk: Talk, cue: Mention) -> str | None:
@@ -185,8 +193,9 @@ def _about(talk: Talk, cue: Mention) -> str | None:
 
 def _replace(talk: Talk, run: list[Mention]) -> bool:
     """Replace what the words behind the cue correct; False when nothing before is of their kind."""
-    new_ones = [m for m in talk.mentions if run[-1].end <= m.start < _sentence_end(talk, run[-1].end) and not m.dropped]
-    stop = _segment_end(talk, run[-1].end)
+    begin = run[-1].end + 1 if talk.words[run[-1].end : run[-1].end + 1] == ["."] else run[-1].end
+    new_ones = [m for m in talk.mentions if begin <= m.start < _sentence_end(talk, begin) and not m.dropped]
+    stop = _segment_end(talk, begin)
     if any(m.get("denials") == "before" for m in new_ones[:1]):
         return False
     start = _window(talk, run[0].start)

@@ -79,7 +79,7 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
     if segment.own_clause and not _placed(talk, segment, mention):
         return
     earlier = [d for s in sentence[:position] for d in s.drafts if d.slot in _ZONED]
-    if not earlier and not any(s.drafts for s in sentence) and position:
+    if not earlier and not any(s.drafts for s in sentence) and segment.sentence:
         earlier = [
             d
             for s in talk.sentence(segment.sentence - 1)
