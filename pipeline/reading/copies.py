@@ -11,7 +11,49 @@ from pipeline.record import HORSE_SLOTS, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
 _NONE_WORDS = frozenset(
-    ["not", "nothing", "none", "neither", "n't", "in", "on", "the", "his", "her", "but", "it", "of", "that", "is", "was", "does", "has", "have", "had", "do", "did", "any", "at", "all", "there", "one", "is", "'s", "either", "no", "though", "too", "to", "report", "ones", "fine", "sign", "signs", "trace", "evidence"]
+    [
+        "not",
+        "nothing",
+        "none",
+        "neither",
+        "n't",
+        "in",
+        "on",
+        "the",
+        "his",
+        "her",
+        "but",
+        "it",
+        "of",
+        "that",
+        "is",
+        "was",
+        "does",
+        "has",
+        "have",
+        "had",
+        "do",
+        "did",
+        "any",
+        "at",
+        "all",
+        "there",
+        "one",
+        "is",
+        "'s",
+        "either",
+        "no",
+        "though",
+        "too",
+        "to",
+        "report",
+        "ones",
+        "fine",
+        "sign",
+        "signs",
+        "trace",
+        "evidence",
+    ]
 )
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 

@@ -50,8 +50,7 @@ def mark_bare_sides(talk: Talk) -> None:
         counted = before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
         determined = (
             counted
-            or (before in ("the", "his", "her", "its")
-            and not near)
+            or (before in ("the", "his", "her", "its") and not near)
             or (before in _BARE_BEFORE and word in ("left", "right"))
         )
         if (

@@ -16,7 +16,40 @@ from pipeline.record import HorseMatch, RosterHorse
 KNOWN_LIKENESS = 0.78
 _MARGIN = 0.04
 _NEVER_NAMES = frozenset(
-    ["i", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december", "christmas", "easter", "obel", "aaep", "henneke", "bcs", "mr", "mrs", "ms", "miss", "doc", "dr"]
+    [
+        "i",
+        "monday",
+        "tuesday",
+        "wednesday",
+        "thursday",
+        "friday",
+        "saturday",
+        "sunday",
+        "january",
+        "february",
+        "march",
+        "april",
+        "may",
+        "june",
+        "july",
+        "august",
+        "september",
+        "october",
+        "november",
+        "december",
+        "christmas",
+        "easter",
+        "obel",
+        "aaep",
+        "henneke",
+        "bcs",
+        "mr",
+        "mrs",
+        "ms",
+        "miss",
+        "doc",
+        "dr",
+    ]
 )
 _NAME_FOLLOWERS = frozenset({",", ".", "'s", "had", "has", "is", "was", "first", "then", "next", "stood", "threw", "lost", "today",
                              "came", "got", "went", "cast", "pulled", "at", "on", "in", "and", ":", ";", "needs", "again", "here"})  # fmt: skip

@@ -18,7 +18,37 @@ _GLYPHS = {"½": Fraction(1, 2), "¼": Fraction(1, 4), "¾": Fraction(3, 4)}
 _FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
 # After these, "one" is a pronoun ("that one", "the loose one" is caught by the caller).
 _PRONOUN_BEFORE = frozenset(
-    ["this", "that", "the", "other", "each", "every", "which", "any", "last", "same", "loose", "bad", "good", "no", "another", "another's", "front", "back", "hind", "rear", "left", "right", "new", "old", "those", "these", "odd", "big", "little"]
+    [
+        "this",
+        "that",
+        "the",
+        "other",
+        "each",
+        "every",
+        "which",
+        "any",
+        "last",
+        "same",
+        "loose",
+        "bad",
+        "good",
+        "no",
+        "another",
+        "another's",
+        "front",
+        "back",
+        "hind",
+        "rear",
+        "left",
+        "right",
+        "new",
+        "old",
+        "those",
+        "these",
+        "odd",
+        "big",
+        "little",
+    ]
 )
 
 

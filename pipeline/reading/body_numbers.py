@@ -1,0 +1,183 @@
+"""Numbers about the horse's body: angles, lengths, wedge degrees, grades and scores.
+
+Inches are turned into millimetres (1 in = 25.4 mm exactly; international inch, 1959).
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES, NumberContext
+from pipeline.reading.numbers import Number
+from pipeline.reading.talk import Segment
+
+MM_PER_UNIT = {"inch": Fraction(254, 10), "mm": Fraction(1), "cm": Fraction(10)}
+_ANGLE_OF = {"toe": "toe_angle", "heel": "heel_angle"}
+
+
+class BodyNumbers(NumberContext):
+    """Rules for what is measured and scored on the horse."""
+
+    def _grade_out_of(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        if number.out_of is None:
+            return False
+        grade = number.value * number.out_of if number.fraction else number.value
+        heads = [m.get("measures") for s in self._sentence(segment) for m in s.mentions]
+        slot = "lameness"
+        for score in ("cresty_neck", "body_condition", "obel"):
+            before = self._before(mention)
+            if (before is not None and before.get("measures") == score) or (score in heads and number.out_of != 5):
+                slot = score
+        if number.fraction and slot == "lameness" and not self._lame_near(segment) and "lameness" not in heads:
+            return False
+        end = mention.end
+        after = self._after(mention)
+        if slot == "lameness" and after is not None and after.get("gaits") == "lame":
+            end = after.end
+        self._set_frame(slot, segment)
+        return self._add(segment, slot, grade, mention, end)
+
+    def _lame_near(self, segment: Segment) -> bool:
+        return any(m.get("gaits") == "lame" for s in self._sentence(segment) for m in s.mentions)
+
+    def _wedge_or_angle(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        unit, unit_mention = self._unit(mention)
+        before = self._before(mention)
+        if unit == "degree":
+            end = unit_mention.end if unit_mention else mention.end
+            if any(m.get("findings") == "rotation" and abs(m.start - end) <= 4 for m in segment.mentions):
+                self._used.add(mention.start)
+                return True
+            if self._wedged(segment, mention, end):
+                self._set_frame("wedge", segment)
+                return self._add(segment, "wedge", number.value, mention, end)
+            slot = self._angle_slot(segment, before, mention)
+            if slot is None:
+                return False
+            self._set_frame(slot, segment)
+            return self._add(segment, slot, number.value, mention, end)
+        if unit is None and before is not None and before.get("measures") in ANGLES and number.value >= 20:
+            slot = before.readings["measures"]
+            self._set_frame(slot, segment)
+            return self._add(segment, slot, number.value, mention)
+        angle_frame = self._frame is not None and self._frame.slot in ANGLES
+        zone = before.get("zones") if before else None
+        if unit is None and angle_frame and zone in _ANGLE_OF and 30 <= number.value <= 75:
+            self._set_frame(_ANGLE_OF[zone], segment)
+            return self._add(segment, _ANGLE_OF[zone], number.value, mention)
+        return False
+
+    def _wedged(self, segment: Segment, mention: Mention, end: int) -> bool:
+        near = [m for m in segment.mentions if m.get("pads") == "wedge" and -4 <= m.start - end <= 3]
+        return bool(near) or (
+            self._frame is not None
+            and self._frame.slot == "wedge"
+            and mention.number is not None
+            and mention.number.value < 10
+        )
+
+    def _angle_slot(self, segment: Segment, before: Mention | None, mention: Mention) -> str | None:
+        if before is not None and before.get("measures") in ANGLES:
+            return before.readings["measures"]
+        if before is not None and before.get("zones") in _ANGLE_OF:
+            return _ANGLE_OF[before.readings["zones"]]
+        after = self._after(self._unit_mention(mention), frozenset({"of", "at", "on", "the", "in"}))
+        if after is not None and after.get("measures") in ANGLES:
+            return after.readings["measures"]
+        if after is not None and after.get("zones") in _ANGLE_OF:
+            return _ANGLE_OF[after.readings["zones"]]
+        heads = [m.readings["measures"] for m in segment.mentions if m.get("measures") in ANGLES]
+        if heads:
+            return heads[-1]
+        if self._frame is not None and self._frame.slot in ANGLES and segment.sentence - self._frame.sentence <= 1:
+            return self._frame.slot
+        return None
+
+    def _unit_mention(self, mention: Mention) -> Mention:
+        return self._unit(mention)[1] or mention
+
+    def _length(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        unit, unit_mention = self._unit(mention)
+        if unit is None and self._measured_without_unit(mention, number):
+            mm = self._frame.unit if self._frame is not None and self._frame.slot in LENGTHS else _likely_unit(number)
+            slot = self._before(mention)
+            return slot is not None and self._add(segment, slot.readings["measures"], number.value * mm, mention)
+        if unit not in MM_PER_UNIT:
+            return False
+        value, end = number.value, unit_mention.end if unit_mention else mention.end + 1
+        more = self._inch_and(end)
+        if more is not None and unit == "inch":
+            value, end = value + more[0], more[1]
+            self._used.add(more[2])
+        slot = self._length_slot(segment, mention, end)
+        if slot is None:
+            return False
+        self._set_frame(slot, segment, MM_PER_UNIT[unit])
+        return self._add(segment, slot, value * MM_PER_UNIT[unit], mention, end)
+
+    def _measured_without_unit(self, mention: Mention, number: Number) -> bool:
+        """ "Heel height forty" behind a length that had its unit."""
+        before = self._before(mention)
+        named = before is not None and before.get("measures") in LENGTHS and before.get("zones") is None
+        return named and number.aughts is None and number.out_of is None
+
+    def _inch_and(self, end: int) -> tuple[Fraction, int, int] | None:
+        """ "Three inches and three eighths", "an inch and a half": the part behind the unit."""
+        index = end + 1 if end < len(self._words) and self._words[end] == "and" else end
+        found = next((m for m in self._talk.mentions if m.start == index and m.number and m.number.fraction), None)
+        if found is None or found.number is None or index == end:
+            return None
+        return found.number.value, found.end, found.start
+
+    def _length_slot(self, segment: Segment, mention: Mention, end: int) -> str | None:
+        before = self._before(mention)
+        if before is not None and before.get("measures") in LENGTHS:
+            return before.readings["measures"]
+        after = self._after(Mention(end, end, (), {}), frozenset({"of", "at", "the", "in", "high", "long"}))
+        if after is not None and after.get("measures") in LENGTHS:
+            return after.readings["measures"]
+        heads = [m for m in segment.mentions if m.get("measures") in LENGTHS and m.start < mention.start]
+        named = [m for m in heads if len(m.literal) > 1 or m.get("zones") is None]
+        if named or heads:
+            return (named or heads)[-1].readings["measures"]
+        later = [m for m in segment.mentions if m.get("measures") in LENGTHS and m.get("zones") is None]
+        if later:
+            return later[0].readings["measures"]
+        if self._frame is not None and self._frame.slot in LENGTHS and segment.sentence - self._frame.sentence <= 1:
+            return self._frame.slot
+        return None
+
+    def _score(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        before = self._before(mention)
+        slot = before.get("measures") if before is not None else None
+        if slot == "grade":
+            slot = self._grade_slot(segment, mention)
+        after = self._after(mention)
+        scored = self._after(mention, frozenset({"on", "for", "the", "in"}))
+        if slot is None and scored is not None and scored.get("measures") in ("body_condition", "cresty_neck"):
+            slot = scored.readings["measures"]
+        if slot is None and after is not None and after.get("gaits") == "lame" and self._graded_before(mention):
+            slot = "lameness"
+        if slot not in SCORES:
+            return False
+        self._set_frame(slot, segment)
+        return self._add(segment, slot, number.value, mention)
+
+    def _graded_before(self, mention: Mention) -> bool:
+        return mention.start > 0 and self._words[mention.start - 1] in ("grade", "a", "about")
+
+    def _grade_slot(self, segment: Segment, mention: Mention) -> str | None:
+        heads = [m.get("measures") for s in self._sentence(segment) for m in s.mentions if m.start < mention.end + 4]
+        for slot in ("obel", "cresty_neck", "body_condition"):
+            if slot in heads:
+                return slot
+        if self._lame_near(segment) or "lameness" in heads:
+            return "lameness"
+        laminitic = any(m.get("findings") == "laminitis" for s in self._sentence(segment) for m in s.mentions)
+        return "obel" if laminitic else None
+
+
+def _likely_unit(number: Number) -> Fraction:
+    """Inches for a small number, millimetres for a large one; no hoof is fifteen inches long."""
+    return MM_PER_UNIT["inch"] if number.value < 15 else MM_PER_UNIT["mm"]

@@ -1,0 +1,132 @@
+"""What stands around a number: measure words before it, units behind it, and what was counted last.
+
+Shared ground of the rules in shoe_numbers.py and body_numbers.py.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import value_problem
+
+LENGTHS = ("toe_length", "heel_height", "sole_depth", "hoof_width")
+ANGLES = ("toe_angle", "heel_angle")
+SCORES = ("body_condition", "cresty_neck", "obel", "lameness")
+# A heading such as "Sizes, fronts are two, hinds are one" opens a frame without a number beside it.
+_HEADINGS = ("shoe_size", "nail_size", "body_condition", "cresty_neck", "nails")
+# Little words that may stand between a measure word and its number.
+LIGHT = frozenset(
+    ["a", "an", "the", "of", "is", "'s", "are", "at", "about", "was", "were", "came", "comes", "to", "in", "on", "with", "just", "around", "roughly", "measured", "measures", "measuring", "reading", "reads", "still", "now", "only", "got", "has", "had", "it", "he", "she", "they", "'re", "for", "out", "down", "up", "by", ",", "uh", "um", "say", "be", "being", "score", "scored", "grade", "grades", "graded", "maybe", "like", "give", "or", "take", "nearly", "almost", "approximately", "call", "him", "her", "i", "'d", "make", "come", "that", "and", "his", "both", "there", "today", "again", "exactly", "solid", "good", "big", "full"]
+)
+
+
+@dataclass
+class Frame:
+    """The last thing counted, which a bare number behind a foot still counts ("off fore forty")."""
+
+    slot: str
+    unit: Fraction
+    sentence: int
+
+
+class NumberContext:
+    """The numbers of one memo with their neighbours; the rules build on it."""
+
+    def __init__(self, talk: Talk) -> None:
+        self._talk = talk
+        self._words = talk.words
+        self._frame: Frame | None = None
+        self._used: set[int] = set()
+
+    def _sentence(self, segment: Segment) -> list[Segment]:
+        return [s for s in self._talk.sentence(segment.sentence) if s.horse == segment.horse]
+
+    def _before(self, mention: Mention) -> Mention | None:
+        """The measure word before the number with only light words between."""
+        index = mention.start
+        for _ in range(7):
+            found = self._talk.mention_ending(index)
+            if found is not None and found.is_any(("measures", "zones", "totals", "pads")):
+                apart = "," in self._words[found.end : mention.start] and found.get("measures") in (
+                    "shoe_size",
+                    "nail_size",
+                )
+                return None if apart else found
+            index -= 1
+            if index < 0 or self._words[index] not in LIGHT:
+                break
+        return self._before(mention.stands_for) if mention.stands_for is not None else None
+
+    def _after(self, mention: Mention, light: frozenset[str] = frozenset()) -> Mention | None:
+        """The mention right behind the number, after at most a few light words."""
+        index = mention.end
+        for _ in range(3):
+            found = self._talk.mention_starting(index)
+            if found is not None and set(found.readings) - {"fillers", "horse_cues"}:
+                return found
+            if index >= len(self._words) or self._words[index] not in light:
+                break
+            index += 1
+        return self._after(mention.stands_for, light) if mention.stands_for is not None else None
+
+    def _unit(self, mention: Mention) -> tuple[str | None, Mention | None]:
+        after = self._after(mention, frozenset({"of", "an", "a"}))
+        if after is not None and after.get("units"):
+            return after.readings["units"], after
+        if mention.end < len(self._words) and self._words[mention.end] == '"':
+            return "inch", None
+        return None, None
+
+    def _is_time(self, mention: Mention) -> bool:
+        return self._unit(mention)[0] in ("day", "week", "fortnight", "month")
+
+    def _add(
+        self, segment: Segment, slot: str, value: str | Fraction, mention: Mention, end: int | None = None
+    ) -> bool:
+        problem = value_problem(slot, value if isinstance(value, str) else float(value))
+        if problem:
+            return False
+        draft = Draft(slot, value, segment, mention.start, end or mention.end, mention.match)
+        draft.evidence.update(range(mention.start, end or mention.end))
+        head = self._before(mention)
+        if head is not None and head.is_any(("measures",)):
+            draft.evidence.update(head.literal)
+        draft.note(f"{slot}: from the number")
+        segment.drafts.append(draft)
+        self._used.add(mention.start)
+        return True
+
+    def _leave(self, segment: Segment, mention: Mention) -> None:
+        before, after = self._before(mention), self._after(mention)
+        counting = [m for m in (before, after) if m is not None and m.is_any(("measures",))]
+        if counting and not (mention.number and mention.number.fraction):
+            self._talk.unread.append((mention.start, mention.end, "a number that could not be placed"))
+
+    def _open_frame(self, segment: Segment, mention: Mention) -> None:
+        slot = mention.get("measures")
+        if (slot in (*ANGLES, *LENGTHS) and len(mention.literal) > 1) or (
+            slot in ("toe_angle", "toe_length") and mention.get("zones") is None and slot
+        ):
+            unit = Fraction(1)
+            if self._frame is not None and self._frame.slot in LENGTHS and slot in LENGTHS:
+                unit = self._frame.unit
+            self._frame = Frame(slot, unit, segment.sentence)
+        elif self._sizes_ahead(mention):
+            self._frame = Frame(mention.readings["measures"], Fraction(1), segment.sentence)
+
+    def _sizes_ahead(self, mention: Mention) -> bool:
+        """ "Sizes, fronts are two, hinds are one": the size word stands alone at first."""
+        follower = self._words[mention.end] if mention.end < len(self._words) else "."
+        return mention.get("measures") in (
+            "shoe_size",
+            "nail_size",
+            "body_condition",
+            "cresty_neck",
+            "nails",
+        ) and follower in (",", ":")
+
+    def _set_frame(self, slot: str, segment: Segment, unit: Fraction = Fraction(1)) -> None:
+        self._frame = Frame(slot, unit, segment.sentence)

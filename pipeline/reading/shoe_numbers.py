@@ -1,0 +1,196 @@
+"""Numbers about the shoe: its size, how many nails hold it, and the nails' size."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.number_context import NumberContext
+from pipeline.reading.numbers import Number
+from pipeline.reading.talk import Segment
+from pipeline.record import SHOE_SIZES
+
+
+class ShoeNumbers(NumberContext):
+    """Rules for sizes and nails."""
+
+    def _nail_size(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        before, after = self._before(mention), self._after(mention)
+        if number.value.denominator == 2 and after is not None and after.get("measures") == "nails":
+            self._set_frame("nail_size", segment)  # nobody drives half a nail
+            return self._add(segment, "nail_size", plain(number.value), mention, after.end)
+        sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
+        slim = after is not None and after.get("measures") == "slim"
+        nails = after is not None and after.get("measures") == "nails"
+        nail_cue = before is not None and (
+            before.get("measures") == "nail_size"
+            or self._nail_word_before(before)
+            or self._after_nails(segment, before)
+        )
+        nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment))
+        if number.aughts is not None or not (slim or (sized and nails) or nail_cue):
+            return False
+        end = after.end if (slim or nails) and after is not None else mention.end
+        self._set_frame("nail_size", segment)
+        return self._add(segment, "nail_size", plain(number.value) + (" slim" if slim else ""), mention, end)
+
+    def _nail_word_before(self, before: Mention) -> bool:
+        """ "Nails size five", "nails are number five": the size word itself follows the nails."""
+        if before.get("measures") != "shoe_size":
+            return False
+        head = self._talk.mention_ending(before.start) or self._talk.mention_ending(before.start - 1)
+        return head is not None and head.get("measures") == "nails"
+
+    def _plural_after_nails(self, segment: Segment) -> bool:
+        """ "Eight nails to a shoe, sevens": a plural right after the nails of a sized shoe."""
+        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
+        return bool(drafts) and drafts[-1].slot == "nails" and any(d.slot == "shoe_size" for d in own)
+
+    def _after_nails(self, segment: Segment, before: Mention) -> bool:
+        """ "Three nails a side, size five": a size said right after the nails, when the shoe has its size, is theirs."""
+        if (
+            before.get("measures") != "shoe_size"
+            or self._frame is None
+            or self._frame.slot not in ("nails", "nail_size")
+        ):
+            return False
+        if self._frame.sentence != segment.sentence and self._frame.slot == "nails":
+            return False
+        own = [s for s in self._talk.segments[: segment.index + 1] if s.horse == segment.horse]
+        drafts = [d for s in own for d in s.drafts]
+        return bool(drafts) and drafts[-1].slot in ("nails", "nail_size") and any(d.slot == "shoe_size" for d in drafts)
+
+    def _nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        if number.aughts is not None or number.value.denominator != 1:
+            return False
+        outside = self._two_sides(segment, mention, number)
+        if outside is not None:
+            return outside
+        after = self._after(mention)
+        if after is None:
+            return self._nails_after_head(segment, mention, number)
+        if after.get("measures") == "nails" and number.value < 2:
+            return False  # one nail holds no shoe: "one nail sat close"
+        if after.get("measures") == "nails":
+            side = self._after(after)
+            doubled = side is not None and side.get("totals") == "each_side"
+            end = side.end if doubled and side is not None else after.end
+            self._set_frame("nails", segment)
+            return self._add(segment, "nails", number.value * (2 if doubled else 1), mention, end)
+        if after.get("totals") == "each_side":
+            self._set_frame("nails", segment)
+            return self._add(segment, "nails", number.value * 2, mention, after.end)
+        if after.get("totals") == "each" and not self._sized(mention):
+            self._set_frame("nails", segment)
+            return self._add(segment, "nails", number.value, mention, after.end)
+        return self._nails_after_head(segment, mention, number)
+
+    def _sized(self, mention: Mention) -> bool:
+        before = self._before(mention)
+        return before is not None and before.get("measures") in ("shoe_size", "nail_size")
+
+    def _nails_after_head(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        before = self._before(mention)
+        if before is None or before.get("measures") != "nails" or number.plural or number.value > 12:
+            return False
+        self._set_frame("nails", segment)
+        return self._add(segment, "nails", number.value, mention)
+
+    def _two_sides(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
+        """ "Four outside and three inside" is seven nails."""
+        first = self._after(mention, frozenset({"nails", "nail", "on", "the"}))
+        if first is None or first.get("totals") not in ("outside", "inside"):
+            first = self._skip_nails(first)
+            if first is None:
+                return None
+        following = next((m for m in self._talk.mentions if m.number and m.start >= first.end and not m.dropped), None)
+        if following is None or following.start - first.end > 3 or following.number is None:
+            return None
+        second = self._after(following, frozenset({"nails", "nail", "on", "the"}))
+        second = (
+            second if second is not None and second.get("totals") in ("outside", "inside") else self._skip_nails(second)
+        )
+        if second is None or second.get("totals") == first.get("totals"):
+            return None
+        self._used.add(following.start)
+        self._set_frame("nails", segment)
+        return self._add(segment, "nails", number.value + following.number.value, mention, second.end)
+
+    def _skip_nails(self, mention: Mention | None) -> Mention | None:
+        if mention is None or mention.get("measures") != "nails":
+            return None
+        side = self._after(mention, frozenset({"on", "the"}))
+        return side if side is not None and side.get("totals") in ("outside", "inside") else None
+
+    def _size(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        before, after = self._before(mention), self._after(mention)
+        cued = before is not None and before.get("measures") == "shoe_size"
+        nail_frame = (
+            self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
+        )
+        if nail_frame and not cued and number.aughts is None:
+            return False
+        if before is not None and before.get("measures") in ("body_condition", "cresty_neck"):
+            return False
+        between = self._between(mention, number)
+        if between is not None:
+            self._set_frame("shoe_size", segment)
+            return self._add(segment, "shoe_size", between[0], mention, between[1])
+        aught = number.aughts is not None and number.aughts > 0 and (cued or self._words[mention.start] != "zero")
+        pair = mention.start > 1 and self._words[mention.start - 2 : mention.start] == ["pair", "of"]
+        shoe = after is not None and after.is_any(("shoe_types", "shoe_materials")) and number.value <= 12
+        noun = number.article or number.plural or pair
+        framed = noun and self._shoe_talk(segment, mention) and not self._counts_something(mention)
+        if not (cued or aught or pair or framed or (shoe and noun)):
+            return False
+        self._set_frame("shoe_size", segment)
+        return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _counts_something(self, mention: Mention) -> bool:
+        after = self._after(mention)
+        return after is not None and after.is_any(("units", "measures", "gaits", "findings", "pads"))
+
+    def _shoe_talk(self, segment: Segment, mention: Mention) -> bool:
+        """Whether shoes are spoken of in the sentence, so that "a one" is a size."""
+        if self._frame is not None and self._frame.slot in ("body_condition", "cresty_neck", "lameness", "obel"):
+            return self._frame.sentence != segment.sentence and mention.stands_for is None
+        kinds = ("shoe_types", "shoe_materials", "work", "pads", "clips")
+        sentence = self._sentence(segment)
+        sized = any(
+            m.get("measures") in ("shoe_size", "nails") or (m.number and m.number.aughts)
+            for s in sentence
+            for m in s.mentions
+        )
+        return (
+            sized
+            or any(m.is_any(kinds) for s in sentence for m in s.mentions)
+            or (self._frame is not None and self._frame.slot == "shoe_size")
+        )
+
+    def _between(self, mention: Mention, number: Number) -> tuple[str, int] | None:
+        """ "Between an aught and a one" is "0-1", smaller first."""
+        low = max(0, mention.start - 4)
+        if "between" not in self._words[low : mention.start]:
+            return None
+        following = next(
+            (m for m in self._talk.mentions if m.number and m.start >= mention.end and not m.dropped), None
+        )
+        if following is None or following.number is None or following.start - mention.end > 3:
+            return None
+        names = sorted((size_name(number), size_name(following.number)), key=_size_order)
+        self._used.add(following.start)
+        return "-".join(names), following.end
+
+
+def size_name(number: Number) -> str:
+    """The canonical shoe size of a number: aughts as noughts, half sizes with a point."""
+    return "0" * number.aughts if number.aughts else plain(number.value)
+
+
+def _size_order(name: str) -> int:
+    return SHOE_SIZES.index(name) if name in SHOE_SIZES else len(SHOE_SIZES)
+
+
+def plain(value: Fraction) -> str:
+    return str(value.numerator) if value.denominator == 1 else f"{float(value):g}"
