@@ -12,8 +12,8 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
-FEET = ("LF", "RF", "LH", "RH")
 Foot = Literal["LF", "RF", "LH", "RH"]
+FEET: tuple[Foot, ...] = ("LF", "RF", "LH", "RH")
 
 
 class Status(StrEnum):

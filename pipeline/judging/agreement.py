@@ -8,10 +8,26 @@ from collections.abc import Iterator, Sequence
 from pipeline.record import Fact, Status
 
 # Slots that have one value a foot (or horse) at one time.
-_SINGLE = frozenset({
-    "shoe_size", "nails", "nail_size", "toe_angle", "heel_angle", "toe_length", "heel_height", "sole_depth",
-    "hoof_width", "wedge", "pulse", "lameness", "obel", "body_condition", "cresty_neck", "shoe_material",
-})  # fmt: skip
+_SINGLE = frozenset(
+    {
+        "shoe_size",
+        "nails",
+        "nail_size",
+        "toe_angle",
+        "heel_angle",
+        "toe_length",
+        "heel_height",
+        "sole_depth",
+        "hoof_width",
+        "wedge",
+        "pulse",
+        "lameness",
+        "obel",
+        "body_condition",
+        "cresty_neck",
+        "shoe_material",
+    }
+)
 _SHOE_SLOTS = frozenset({"nails", "nail_size", "shoe_size", "clips", "traction", "shoe_material"})
 _BARE = frozenset({"trim", "removed"})
 _PAIRS = (("LF", "RF"), ("LH", "RH"))
@@ -49,9 +65,11 @@ def _found_and_denied(facts: Sequence[Fact]) -> Iterator[tuple[list[Fact], str]]
         if fact.status is not Status.ABSENT:
             continue
         against = [
-            f for f in facts
-            if f.status in (Status.PRESENT, Status.SUSPECTED) and (f.foot, f.slot, f.value) == (fact.foot, fact.slot, fact.value)
-        ]  # fmt: skip
+            f
+            for f in facts
+            if f.status in (Status.PRESENT, Status.SUSPECTED)
+            and (f.foot, f.slot, f.value) == (fact.foot, fact.slot, fact.value)
+        ]
         if against:
             yield (
                 [fact, *against],

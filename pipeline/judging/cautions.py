@@ -57,6 +57,7 @@ _RULES: tuple[tuple[Callable[[Sequence[Fact]], bool], str], ...] = (
     (_drained, f"Opened horn is recorded: opening living tissue is a vet's act in many places. {REFER}"),
     (
         lambda f: _has(f, "treatment", "copper_sulfate"),
-        f"Copper sulfate is recorded: its dust harms eyes and lungs and it is poisonous to stock and water life; gloves, mask, no dry dust. {REFER}",
+        f"Copper sulfate is recorded: its dust harms eyes and lungs, and it is poisonous to stock and water life; "
+        f"gloves, mask, no dry dust. {REFER}",
     ),
 )

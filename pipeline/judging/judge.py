@@ -38,6 +38,10 @@ def _judge_fact(fact: Fact, transcript: Transcript) -> Fact:
 def _contradiction(group: list[Fact], reason: str) -> Flag:
     first, last = min(group, key=lambda f: f.span), max(group, key=lambda f: f.span)
     return Flag(
-        kind=FlagKind.CONTRADICTION, reason=reason, quote=last.quote, start=first.start, end=last.end,
+        kind=FlagKind.CONTRADICTION,
+        reason=reason,
+        quote=last.quote,
+        start=first.start,
+        end=last.end,
         span=(first.span[0], last.span[1]),
-    )  # fmt: skip
+    )

@@ -101,8 +101,8 @@ class BodyNumbers(NumberContext):
         unit, unit_mention = self._unit(mention)
         if unit is None and self._measured_without_unit(mention, number):
             mm = self._frame.unit if self._frame is not None and self._frame.slot in LENGTHS else _likely_unit(number)
-            slot = self._before(mention)
-            return slot is not None and self._add(segment, slot.readings["measures"], number.value * mm, mention)
+            head = self._before(mention)
+            return head is not None and self._add(segment, head.readings["measures"], number.value * mm, mention)
         if unit not in MM_PER_UNIT:
             return False
         value, end = number.value, unit_mention.end if unit_mention else mention.end + 1

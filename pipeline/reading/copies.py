@@ -153,8 +153,11 @@ def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     last = earlier[-1]
     if last.slot in SETUP_SLOTS:
         alone = segment.delimiter == "start"
-        source = [d for d in earlier if d.feet == last.feet and d.slot in SETUP_SLOTS
-                  and (alone or d.segment.sentence == last.segment.sentence)]  # fmt: skip
+        source = [
+            d
+            for d in earlier
+            if d.feet == last.feet and d.slot in SETUP_SLOTS and (alone or d.segment.sentence == last.segment.sentence)
+        ]
     else:
         source = [
             d
@@ -193,7 +196,16 @@ def _copy(segment: Segment, draft: Draft, feet: Feet, rule: str) -> list[Copied]
         return []
     evidence = set(range(segment.start, segment.end)) | draft.evidence
     rules = [r for r in draft.rules if not r.startswith("foot:")]
-    made = replace(draft, feet=feet, dropped=False, segment=segment, start=segment.start, end=segment.end, foot_carried=False,
-                   rules=[*rules, rule], evidence=evidence)  # fmt: skip
+    made = replace(
+        draft,
+        feet=feet,
+        dropped=False,
+        segment=segment,
+        start=segment.start,
+        end=segment.end,
+        foot_carried=False,
+        rules=[*rules, rule],
+        evidence=evidence,
+    )
     segment.drafts.append(made)
     return [Copied(made, draft)]

@@ -2,146 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
-from pipeline.reading.mentions import Mention
+from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, setup_only
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
-from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS, MatchKind
+from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 
-_GROUPS: dict[str, Feet] = {
-    "LF": ("LF",), "RF": ("RF",), "LH": ("LH",), "RH": ("RH",),
-    "fronts": ("LF", "RF"), "hinds": ("LH", "RH"), "lefts": ("LF", "LH"), "rights": ("RF", "RH"),
-    "all": FEET,
-}  # fmt: skip
-_SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
-_PAIRS = {"front": "F", "fore": "F", "hind": "H", "back": "H"}
-_VERBS = frozenset(
-    {"is", "'s", "has", "had", "was", "got", "gets", "looks", "are", "were", "have", "does", "did", "needs"}
-)
-_BARE_AFTER = frozenset({"", ",", ".", "and", "but", "is", "'s", "has", "had", "was", "got", "one", "too", "side", "foot", "a",
-                         "an", "the", "as", "in", "with", "at", "for", ";", ":", "or", "also", "i", "he", "she", "it"})  # fmt: skip
-_BARE_BEFORE = frozenset({"the", "his", "her", "on", "in", "its"})
-SETUP_SLOTS = frozenset({
-    "work", "shoe_size", "shoe_type", "shoe_material", "pad", "wedge", "packing", "nails", "nail_size", "clips",
-    "traction", "nail_line",
-})  # fmt: skip
+__all__ = ["SETUP_SLOTS", "FootGroup", "attach_feet"]
+
 _LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
-
-
-@dataclass
-class FootGroup:
-    """Feet named at the token ``start``; ``anaphor`` when they were only pointed at ("that foot")."""
-
-    start: int
-    end: int
-    feet: Feet
-    anaphor: bool = False
-
-
-def mark_bare_sides(talk: Talk) -> None:
-    """Make mentions of "the left", "on the right" or "the off" where front or hind was not said."""
-    taken = {i for m in talk.mentions if set(m.readings) - {"horse_cues", "fillers"} for i in m.literal}
-    for index, word in enumerate(talk.words):
-        if word not in _SIDES or index in taken or index == 0:
-            continue
-        before = talk.words[index - 1]
-        after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
-        near = word == "near" and after not in (",", ".", "and", "but")
-        counted = before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
-        determined = (
-            counted
-            or (before in ("the", "his", "her", "its") and not near)
-            or (before in _BARE_BEFORE and word in ("left", "right"))
-        )
-        if (
-            determined
-            and (counted or after in _BARE_AFTER)
-            and not (word == "left" and after in ("it", "him", "her", "the", "a", "an", "with"))
-        ):
-            end = index + 2 if after in ("one", "foot", "side") else index + 1
-            mention = Mention(index, end, (index,), {"feet": f"bare_{_SIDES[word]}"}, MatchKind.VARIANT)
-            talk.mentions.append(mention)
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
-
-
-def join_feet(talk: Talk) -> None:
-    """ "Left front and right hind" is one group, unless the second foot starts a statement of its own."""
-    feet = [m for m in talk.mentions if m.get("feet")]
-    for first, second in zip(feet, feet[1:], strict=False):
-        between = talk.words[first.end : second.start]
-        if between == [","] and _listed_feet(talk, first, second):
-            _join(first, second)
-            continue
-        if (
-            between[:1] not in (["and"], ["or"], ["&"])
-            or len(between) > 2
-            or set(between[1:]) - {"the", "his", "her", "on", "in"}
-        ):
-            continue
-        after = talk.words[second.end] if second.end < len(talk.words) else ""
-        leading = first.start == 0 or talk.words[first.start - 1] in (".", ",", "the", "and")
-        if after in _VERBS and not leading:
-            continue
-        _join(first, second)
-
-
-def _join(first: Mention, second: Mention) -> None:
-    second.readings["feet"] = f"{first.readings['feet']}+{second.readings['feet']}"
-    second.start, second.literal = first.start, tuple(range(first.start, second.end))
-    first.dropped = True
-
-
-def _listed_feet(talk: Talk, first: Mention, second: Mention) -> bool:
-    """ "Thrush in three of them, left front, left hind, right hind": feet with nothing but commas between."""
-    after = talk.words[second.end] if second.end < len(talk.words) else "."
-    alone = first.start > 0 and talk.words[first.start - 1] == ","
-    return alone and after in (",", ".", "and", "or")
-
-
-def resolve(name: str, hand: Feet | None) -> Feet | None:
-    """The feet that a canonical foot name stands for, given the feet in hand; None when nothing can be pointed at."""
-    if "+" in name:
-        return _resolve_joined(name, hand)
-    if name in _GROUPS:
-        return _GROUPS[name]
-    if name.startswith("bare_"):
-        pair = _pair_of(hand)
-        return (name[-1] + pair,) if pair else (f"{name[-1]}F", f"{name[-1]}H")
-    if name in ("other_front", "other_hind"):
-        pair = "F" if name == "other_front" else "H"
-        rest = tuple(f for f in (f"L{pair}", f"R{pair}") if f not in (hand or ()))
-        return rest if len(rest) == 1 else None
-    if hand is None:
-        return None
-    if name == "in_hand":
-        return hand
-    if name == "pair_in_hand":
-        pair = _pair_of(hand)
-        return (f"L{pair}", f"R{pair}") if pair else hand
-    if name == "other":
-        return (_across(hand[0]),) if len(hand) == 1 else None
-    if name in ("other_three", "other_two"):
-        rest = tuple(f for f in FEET if f not in hand)
-        return rest or None
-    return None
-
-
-def _resolve_joined(name: str, hand: Feet | None) -> Feet | None:
-    joined: list[str] = []
-    for part in name.split("+"):
-        feet = resolve(part, tuple(joined) or hand)
-        if feet:
-            joined.extend(f for f in feet if f not in joined)
-    return tuple(f for f in FEET if f in joined) or None
-
-
-def _pair_of(hand: Feet | None) -> str | None:
-    pairs = {foot[1] for foot in hand or ()}
-    return next(iter(pairs)) if len(pairs) == 1 else None
-
-
-def _across(foot: str) -> str:
-    return ("R" if foot[0] == "L" else "L") + foot[1]
+_HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
 
 def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
@@ -154,7 +22,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
         for segment in sentence:
             if segment.horse != horse:
                 hand, before, horse = None, None, segment.horse
-            found, hand = _groups_of(talk, segment, hand)
+            found, hand = groups_of(talk, segment, hand)
             groups[segment.index] = found
         for position, segment in enumerate(sentence):
             same_horse = [s for s in sentence if s.horse == segment.horse]
@@ -165,87 +33,8 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 groups,
                 before if sentence[0].horse == segment.horse or position else None,
             )
-        hand = _contrasted(sentence, groups) or hand
+        hand = contrasted(sentence, groups) or hand
     return groups
-
-
-def _contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> Feet | None:
-    """After "number two up front and number one behind" the shoeing of all of them is in hand again."""
-    named = [s for s in sentence if groups[s.index] and s.drafts and s.horse == sentence[-1].horse]
-    if len(named) < 2:
-        return None
-    first, second = named[-2], named[-1]
-    shared = ({d.slot for d in first.drafts} & {d.slot for d in second.drafts} & SETUP_SLOTS) - {"work"}
-    one, other = groups[first.index][-1].feet, groups[second.index][-1].feet
-    if not shared or set(one) & set(other) or not _setup_only(second) or min(len(one), len(other)) < 2:
-        return None
-    return tuple(foot for foot in FEET if foot in one or foot in other)
-
-
-def _groups_of(talk: Talk, segment: Segment, hand: Feet | None) -> tuple[list[FootGroup], Feet | None]:
-    found: list[FootGroup] = []
-    for mention in segment.mentions:
-        name = mention.get("feet")
-        if name is None or _compared(talk, mention):
-            continue
-        feet = _rest(talk, segment) if name == "other_three" else None
-        feet = feet or resolve(name, hand)
-        if feet is None:
-            continue
-        anaphor = name in ("in_hand", "pair_in_hand")
-        found.append(FootGroup(mention.start, mention.end, feet, anaphor))
-        if segment.drafts or name not in ("other_three", "other_two"):
-            hand = feet
-    for draft in segment.drafts if not found else []:
-        feet = _spoken_of_before(talk, segment, draft)
-        if feet is not None:
-            found.append(FootGroup(draft.start, draft.end, feet))
-            hand = feet
-    return found, hand
-
-
-def _rest(talk: Talk, segment: Segment) -> Feet | None:
-    """ "Other three reset": the three that were not worked on, when one was."""
-    drafts = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
-    worked = {foot for d in drafts if d.slot == "work" and not d.dropped for foot in d.feet or ()}
-    return tuple(foot for foot in FEET if foot not in worked) if len(worked) == 1 else None
-
-
-def _compared(talk: Talk, mention: Mention) -> bool:
-    """ "Match the right", "seen from the front": a foot that is only looked at."""
-    if (
-        talk.words[mention.start : mention.end] == ["the", "lot"]
-        and mention.start
-        and talk.words[mention.start - 1] not in (",", ".")
-    ):
-        return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
-    after = talk.words[mention.end] if mention.end < len(talk.words) else "."
-    if talk.words[mention.start] in ("anywhere", "everywhere") and after not in (
-        ",",
-        ".",
-        "and",
-        "but",
-        "either",
-        "at",
-        "on",
-        "in",
-    ):
-        return True  # "I couldn't find anywhere decent to nail"
-    before = set(talk.words[max(0, mention.start - 2) : mention.start])
-    return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
-
-
-def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None:
-    """ "That crack" is the crack of before, on the foot where it was."""
-    before = talk.words[max(0, draft.start - 2) : draft.start]
-    pointed = draft.slot == "finding" and before[-1:] in (["that"], ["this"], ["the"])
-    if not pointed and not (draft.slot == "shoe_type" and before in (["in", "the"], ["on", "the"])):
-        return None
-    for earlier in reversed([d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]):
-        if (earlier.slot, earlier.value) == (draft.slot, draft.value) and earlier.feet:
-            draft.note("refers back")
-            return earlier.feet
-    return None
 
 
 def _attach_segment(
@@ -339,9 +128,6 @@ def _same_statement(sentence: list[Segment], position: int, groups: dict[int, li
     return False
 
 
-_HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
-
-
 def _statement_only(draft: Draft) -> bool:
     """Gait, lameness and laminitis take a foot only from their own statement."""
     return (draft.slot in EITHER_SLOTS and draft.slot != "finding") or draft.value == "laminitis"
@@ -364,7 +150,7 @@ def _earlier_group(sentence: list[Segment], position: int, groups: dict[int, lis
     named = [s for s in sentence[:position] if groups[s.index]]
     if not named:
         return None
-    both = _contrasted(named, groups)
+    both = contrasted(named, groups)
     last = groups[named[-1].index][-1]
     return FootGroup(last.start, last.end, both) if both else last
 
@@ -380,7 +166,7 @@ def _from_list(
             return None
         found = groups[later.index]
         if not found:
-            if later.own_clause and later.drafts and not _setup_only(later):
+            if later.own_clause and later.drafts and not setup_only(later):
                 return None
             continue
         foot_only = not [d for d in later.drafts if d.slot not in HORSE_SLOTS]
@@ -400,10 +186,6 @@ def _foot_behind(sentence: list[Segment], position: int, groups: dict[int, list[
     first_draft = next((s.index for s in sentence if s.drafts), -1)
     first_foot = next(s.index for s in sentence if groups[s.index])
     return groups[following.index][0].feet if first_draft < first_foot else None
-
-
-def _setup_only(segment: Segment) -> bool:
-    return bool(segment.drafts) and all(d.slot in SETUP_SLOTS for d in segment.drafts)
 
 
 def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand: Feet | None, draft: Draft) -> bool:

@@ -23,9 +23,15 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
     def read(self) -> None:
         """Add a draft for every number that counts something."""
         rules: tuple[Callable[[Segment, Mention, Number], bool], ...] = (
-            self._grade_out_of, self._wedge_or_angle, self._length, self._nail_size, self._nails, self._score,
-            self._size, self._elliptic,
-        )  # fmt: skip
+            self._grade_out_of,
+            self._wedge_or_angle,
+            self._length,
+            self._nail_size,
+            self._nails,
+            self._score,
+            self._size,
+            self._elliptic,
+        )
         horse = -1
         for segment in self._talk.segments:
             if segment.horse != horse:

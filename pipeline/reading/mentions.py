@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import cast
 
 from spacy.matcher import Matcher, PhraseMatcher
 from spacy.tokens import Doc
@@ -23,6 +24,7 @@ _NOT_PHRASES = frozenset({"numbers", "bias", "clause_words"})
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 _POINTING = frozenset({"in_hand", "pair_in_hand", "other"})
 _GAP_WORDS = 4
+_Aligned = tuple[int, int, int, list[int]]  # key, start, end and the pattern token of each token
 
 
 @dataclass
@@ -131,7 +133,7 @@ class MentionFinder:
                 yield _Candidate(start, end, tuple(range(start, end)), name, canonical, match)
         if not len(self._gapped):
             return
-        for key, start, end, alignment in self._gapped(doc, with_alignments=True):
+        for key, start, end, alignment in cast("list[_Aligned]", self._gapped(doc, with_alignments=True)):
             name, canonical, match = self._gap_meaning[key]
             form = language().vocab.strings[key].split(":", 2)[2]
             words = form_tokens(form)

@@ -9,7 +9,8 @@ from fractions import Fraction
 from pipeline.reading.assertions import assert_all, mark_sought
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.drafting import draft_new, draft_pronouns, draft_words
-from pipeline.reading.feet import attach_feet, join_feet, mark_bare_sides
+from pipeline.reading.feet import attach_feet
+from pipeline.reading.foot_names import join_feet, mark_bare_sides
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
@@ -192,10 +193,19 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     start, end = transcript.seconds_of(*span)
     value = round(float(draft.value), 1) if isinstance(draft.value, Fraction) else draft.value
     return Fact(
-        foot=row.foot, slot=draft.slot, value=value, zone=draft.zone, status=draft.status, severity=draft.severity,
-        quote=transcript.text[span[0] : span[1]], span=span, start=start, end=end, match=draft.match,
+        foot=row.foot,
+        slot=draft.slot,
+        value=value,
+        zone=draft.zone,
+        status=draft.status,
+        severity=draft.severity,
+        quote=transcript.text[span[0] : span[1]],
+        span=span,
+        start=start,
+        end=end,
+        match=draft.match,
         rules=[*draft.rules, *(["foot: not said"] if draft.foot_guessed else [])],
-    )  # fmt: skip
+    )
 
 
 def _horse_flags(transcript: Transcript, talk: Talk, horse: NamedHorse) -> list[Flag]:

@@ -7,6 +7,7 @@ back the statement before it.
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import dataclass
 
 from pipeline.reading.mentions import Mention
@@ -15,8 +16,28 @@ from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
 _KINDS = (*CLASS_SLOTS, "zones", "severities")
-_STRONG_NEXT = frozenset({",", "wait", "make", "sorry", "i", "that's", "that", "scratch", "hang", "hold", "actually", "strike",
-                          "it", "uh", "um", "my", "correction", "not"})  # fmt: skip
+_STRONG_NEXT = frozenset(
+    {
+        ",",
+        "wait",
+        "make",
+        "sorry",
+        "i",
+        "that's",
+        "that",
+        "scratch",
+        "hang",
+        "hold",
+        "actually",
+        "strike",
+        "it",
+        "uh",
+        "um",
+        "my",
+        "correction",
+        "not",
+    }
+)
 _AFTERTHOUGHTS = (["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
 _REPAIR_REACH = 16
@@ -64,7 +85,7 @@ def repair(talk: Talk) -> list[Strike]:
 def _restart(talk: Talk) -> None:
     """ "Fifty, er, fifty two": a number begun anew after a filler."""
     numbers = [m for m in talk.mentions if m.number is not None]
-    for first, second in zip(numbers, numbers[1:], strict=False):
+    for first, second in itertools.pairwise(numbers):
         between = talk.words[first.end : second.start]
         if between and set(between) <= {",", "uh", "um", "er", "erm", "eh"} and set(between) - {","}:
             _swap(first, second, "number")
@@ -186,8 +207,20 @@ def _about(talk: Talk, cue: Mention) -> str | None:
             if mention.get(name) is not None:
                 return slot
     words = talk.words[cue.end : cue.end + 6]
-    nouns = {"pads": "pad", "pad": "pad", "wedge": "pad", "wedges": "pad", "shoes": "work", "shoe": "work", "nails": "nails",
-             "clips": "clips", "size": "shoe_size", "packing": "packing", "testers": "tester", "pulse": "pulse"}  # fmt: skip
+    nouns = {
+        "pads": "pad",
+        "pad": "pad",
+        "wedge": "pad",
+        "wedges": "pad",
+        "shoes": "work",
+        "shoe": "work",
+        "nails": "nails",
+        "clips": "clips",
+        "size": "shoe_size",
+        "packing": "packing",
+        "testers": "tester",
+        "pulse": "pulse",
+    }
     return next((nouns[w] for w in words if w in nouns), None)
 
 

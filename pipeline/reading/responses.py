@@ -169,7 +169,7 @@ def _continue_nothing(talk: Talk, frame: _Frame) -> None:
     open_frame = False
     for sentence in talk.sentences():
         drafted = any(d.slot == frame.slot for s in sentence for d in s.drafts)
-        first = sentence[0]
+        sentence[0]
         if open_frame and not drafted and _only_answers(frame, sentence):
             for segment in sentence:
                 _read_segment(talk, frame, segment, headed=False)

@@ -49,7 +49,7 @@ def _feet(draft: Draft) -> tuple[Foot | None, ...]:
 
 
 def _grade_for_lame(drafts: list[Draft]) -> None:
-    """ "Two out of five lame" is the grade; "lame" alone is for when no grade is said, and "sound" denies it by itself."""
+    """ "Two out of five lame" is the grade; "lame" alone is for when none is said; "sound" denies it by itself."""
     sound = {d.segment.sentence for d in drafts if d.slot == "gait" and d.value == "sound"}
     graded = {(d.segment.sentence, d.status) for d in drafts if d.slot == "lameness"}
     for draft in drafts:
@@ -67,21 +67,35 @@ def _grade_for_lame(drafts: list[Draft]) -> None:
 def _denied_in_the_end(drafts: list[Draft]) -> None:
     """ "I thought he had a corn in that foot, but no, no corn": the denial stands."""
     for draft in drafts:
-        if draft.slot == "finding" and draft.status in (Status.PRESENT, Status.SUSPECTED) and any(
-            o.status is Status.ABSENT and o.start > draft.start and (o.slot, o.value) == (draft.slot, draft.value)
-            and (o.segment.sentence == draft.segment.sentence or o.corrects) and o.feet == draft.feet for o in drafts
-        ):  # fmt: skip
+        if (
+            draft.slot == "finding"
+            and draft.status in (Status.PRESENT, Status.SUSPECTED)
+            and any(
+                o.status is Status.ABSENT
+                and o.start > draft.start
+                and (o.slot, o.value) == (draft.slot, draft.value)
+                and (o.segment.sentence == draft.segment.sentence or o.corrects)
+                and o.feet == draft.feet
+                for o in drafts
+            )
+        ):
             draft.drop("denied in the end")
 
 
 def _doubted_in_the_end(drafts: list[Draft]) -> None:
     """ "There's a corn, medial heel, well, I say corn, I couldn't be sure": the doubt counts for the first word too."""
     for draft in drafts:
-        later = next((
-            o for o in drafts
-            if o.status is Status.SUSPECTED and o.start > draft.start and (o.slot, o.value, o.feet) == (draft.slot, draft.value, draft.feet)
-            and o.segment.sentence == draft.segment.sentence
-        ), None)  # fmt: skip
+        later = next(
+            (
+                o
+                for o in drafts
+                if o.status is Status.SUSPECTED
+                and o.start > draft.start
+                and (o.slot, o.value, o.feet) == (draft.slot, draft.value, draft.feet)
+                and o.segment.sentence == draft.segment.sentence
+            ),
+            None,
+        )
         if draft.slot == "finding" and draft.status is Status.PRESENT and later is not None:
             draft.status = Status.SUSPECTED
             later.drop("said again")
@@ -96,10 +110,18 @@ def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:
         r.foot for r in rows if r.draft.slot == "work" and r.draft.value in _SHOD and r.draft.status is Status.PRESENT
     }
     return [
-        r for r in rows
-        if not (r.draft.slot == "work" and r.draft.value in _UNDER_SHOES and r.draft.status is Status.PRESENT and r.foot in shod)
-        and not (r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PLANNED and r.foot in bare)
-    ]  # fmt: skip
+        r
+        for r in rows
+        if not (
+            r.draft.slot == "work"
+            and r.draft.value in _UNDER_SHOES
+            and r.draft.status is Status.PRESENT
+            and r.foot in shod
+        )
+        and not (
+            r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PLANNED and r.foot in bare
+        )
+    ]
 
 
 def _without_announcements(rows: list[Settled]) -> list[Settled]:
@@ -108,10 +130,13 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
     def announced(row: Settled) -> bool:
         draft = row.draft
         return draft.foot_carried and any(
-            o.draft is not draft and not o.draft.foot_carried and o.draft.segment.sentence == draft.segment.sentence
+            o.draft is not draft
+            and not o.draft.foot_carried
+            and o.draft.segment.sentence == draft.segment.sentence
             and (o.draft.slot, o.draft.value, o.draft.status) == (draft.slot, draft.value, draft.status)
-            and o.draft.start > draft.start for o in rows
-        )  # fmt: skip
+            and o.draft.start > draft.start
+            for o in rows
+        )
 
     return [row for row in rows if not announced(row)]
 
@@ -121,11 +146,19 @@ def _with_exceptions(rows: list[Settled]) -> list[Settled]:
 
     def excepted(row: Settled) -> bool:
         draft = row.draft
-        return draft.slot in _COUNTED and len(draft.feet or ()) > 1 and any(
-            o.foot == row.foot and o.draft.slot == draft.slot and o.draft.status is draft.status
-            and o.draft.value != draft.value and o.draft.start > draft.start and len(o.draft.feet or ()) < len(draft.feet or ())
-            for o in rows
-        )  # fmt: skip
+        return (
+            draft.slot in _COUNTED
+            and len(draft.feet or ()) > 1
+            and any(
+                o.foot == row.foot
+                and o.draft.slot == draft.slot
+                and o.draft.status is draft.status
+                and o.draft.value != draft.value
+                and o.draft.start > draft.start
+                and len(o.draft.feet or ()) < len(draft.feet or ())
+                for o in rows
+            )
+        )
 
     return [row for row in rows if not excepted(row)]
 

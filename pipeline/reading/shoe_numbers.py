@@ -48,7 +48,7 @@ class ShoeNumbers(NumberContext):
         return bool(drafts) and drafts[-1].slot == "nails" and any(d.slot == "shoe_size" for d in own)
 
     def _after_nails(self, segment: Segment, before: Mention) -> bool:
-        """ "Three nails a side, size five": a size said right after the nails, when the shoe has its size, is theirs."""
+        """ "Three nails a side, size five": a size right after the nails of a sized shoe is theirs."""
         if (
             before.get("measures") != "shoe_size"
             or self._frame is None

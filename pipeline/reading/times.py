@@ -44,9 +44,10 @@ def _timed(talk: Talk, segment: Segment, mention: Mention) -> tuple[Fraction, in
         after = talk.mention_starting(mention.end)
         if after is not None and after.get("units") in WEEKS_PER_UNIT:
             return mention.number.value * WEEKS_PER_UNIT[after.readings["units"]], after.end, mention.start
-        if mention.stands_for is not None and (old := talk.mention_starting(mention.stands_for.end)) is not None:
-            if old.get("units") in WEEKS_PER_UNIT and not (after is not None and after.is_any(("measures", "units"))):
-                return mention.number.value * WEEKS_PER_UNIT[old.readings["units"]], mention.end, mention.start
+        own = after is not None and after.is_any(("measures", "units"))
+        old = talk.mention_starting(mention.stands_for.end) if mention.stands_for is not None else None
+        if old is not None and old.get("units") in WEEKS_PER_UNIT and not own:
+            return mention.number.value * WEEKS_PER_UNIT[old.readings["units"]], mention.end, mention.start
         return None
     unit = mention.get("units")
     if unit in WEEKS_PER_UNIT and unit != "day" and mention.start and talk.words[mention.start - 1] == "a":

@@ -15,10 +15,17 @@ _SIDED = ("heel", "quarter")
 _NEXT = 2
 # A finding whose name is its place takes that place for no zone.
 _OWN_PLACE = {
-    "underrun_heels": "heel", "contracted_heels": "heel", "sheared_heels": "heel", "long_toe": "toe",
-    "thin_sole": "sole", "flat_sole": "sole", "dropped_sole": "sole", "weak_wall": "wall",
-    "white_line_disease": "white_line", "white_line_separation": "white_line",
-}  # fmt: skip
+    "underrun_heels": "heel",
+    "contracted_heels": "heel",
+    "sheared_heels": "heel",
+    "long_toe": "toe",
+    "thin_sole": "sole",
+    "flat_sole": "sole",
+    "dropped_sole": "sole",
+    "weak_wall": "wall",
+    "white_line_disease": "white_line",
+    "white_line_separation": "white_line",
+}
 
 
 Groups = dict[int, list[FootGroup]]
@@ -40,16 +47,15 @@ def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups
     ]
     if not named or draft.feet is None or not set(named[-1].feet) < set(draft.feet):
         return draft
-    part = replace(
-        draft, feet=named[-1].feet, rules=[*draft.rules, "foot: one of several"], evidence=set(draft.evidence)
-    )
-    draft.feet = tuple(foot for foot in draft.feet if foot not in part.feet)
+    one = named[-1].feet
+    part = replace(draft, feet=one, rules=[*draft.rules, "foot: one of several"], evidence=set(draft.evidence))
+    draft.feet = tuple(foot for foot in draft.feet if foot not in one)
     draft.segment.drafts.append(part)
     return part
 
 
 def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Mention) -> bool:
-    """ "Testers at the toe, strong on the right fore, moderate on the left": a place said with the head is everyone's."""
+    """ "Testers at the toe, strong on the right, mild on the left": a place said with the head is everyone's."""
     if not segment.having("tester_heads") or segment.drafts:
         return False
     answers = [
@@ -101,7 +107,7 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
 
 
 def _placed(talk: Talk, segment: Segment, mention: Mention) -> bool:
-    """In a clause of its own a zone still belongs to the finding before in "it's at the toe", not in "the wall looks queer"."""
+    """A zone in its own clause belongs to the finding before in "it's at the toe", not in "the wall looks queer"."""
     if talk.words[segment.start] in ("i", "we", "there"):
         return False
     before = set(talk.words[max(segment.start, mention.start - 3) : mention.start])

@@ -1,0 +1,5 @@
+"""``python -m pipeline.cli`` is the same as ``clinchbook``."""
+
+from pipeline.cli.app import main
+
+main()

@@ -1,0 +1,50 @@
+"""The command ``clinchbook`` and its sub-commands. Nothing here imports a heavy library."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+import typer
+
+from pipeline.cli import checking, demonstrate, extracting, ingesting, looking, rostering, watching
+from pipeline.cli.endings import PlainEndings
+
+app = typer.Typer(
+    cls=PlainEndings,
+    name="clinchbook",
+    # Plain help: rich would more than double the time that --help takes.
+    rich_markup_mode=None,
+    pretty_exceptions_enable=False,
+    add_completion=False,
+    no_args_is_help=True,
+)
+
+
+@app.callback(invoke_without_command=True)
+def clinchbook(
+    version: Annotated[bool, typer.Option("--version", help="Print the versions of program, weights, words.")] = False,
+) -> None:
+    """Turn a farrier's spoken memos into per-foot visit records, offline, on this machine.
+
+    Example: clinchbook ingest memos/
+    """
+    if version:
+        checking.print_versions()
+        raise typer.Exit
+
+
+app.command("ingest")(ingesting.ingest)
+app.command("watch")(watching.watch)
+app.command("extract")(extracting.extract)
+app.command("show")(looking.show)
+app.command("search")(looking.search)
+app.command("export")(looking.export)
+app.command("assign")(looking.assign)
+app.add_typer(rostering.roster, name="roster")
+app.command("demo")(demonstrate.demo)
+app.command("check")(checking.check)
+
+
+def main() -> None:
+    """Run the command line; leaves the process with an exit code."""
+    app(prog_name="clinchbook")

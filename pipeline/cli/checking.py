@@ -1,0 +1,127 @@
+"""``clinchbook check`` and ``--version``: is everything here that a memo needs, and what to do when it is not."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from pipeline.cli.options import JsonOption, ModelOption, StoreOption, hearing_settings
+from pipeline.errors import ClinchbookError, StoreError
+
+DISTRIBUTION = "clinchbook"
+
+
+@dataclass(frozen=True)
+class Finding:
+    """One thing that was looked at: what was found, or what is wrong and what to do."""
+
+    what: str
+    found: str
+    problem: ClinchbookError | None = None
+
+
+def check(
+    store: StoreOption = None,
+    model: ModelOption = None,
+    deep: Annotated[
+        bool, typer.Option("--deep", help="Read every byte of weights and recordings; damaged weights are rebuilt.")
+    ] = False,
+    as_json: JsonOption = False,
+) -> None:
+    """Check that all is well, and say what to do if not.
+
+    Looks at libraries, weights, words and store.
+
+    Example: clinchbook check --deep
+    """
+    from pipeline.cli.endings import exit_code_of
+    from pipeline.cli.output import print_json
+
+    findings = [
+        _look("libraries", _libraries),
+        _look("words", _words),
+        _look("weights", lambda: _weights(model, deep)),
+        _look("store", lambda: _store(store, deep)),
+    ]
+    for finding in findings:
+        right = finding.problem is None
+        if as_json:
+            print_json({"what": finding.what, "right": right, "found": finding.found})
+        else:
+            typer.echo(f"{'ok   ' if right else 'WRONG'}  {finding.what:<10} {finding.found}")
+    raise typer.Exit(exit_code_of(finding.problem for finding in findings if finding.problem))
+
+
+def print_versions() -> None:
+    """The versions of program, weights and words, a line each. Raises ClinchbookError when one cannot be told."""
+    from pipeline import __version__
+    from pipeline.hearing.weights import weights_version
+    from pipeline.vocabulary import load_vocabulary
+
+    settings = hearing_settings()
+    typer.echo(f"clinchbook {__version__}")
+    typer.echo(f"weights {weights_version(settings.model)}")
+    typer.echo(f"words {load_vocabulary().version}")
+
+
+def _look(what: str, looking: Callable[[], str]) -> Finding:
+    try:
+        return Finding(what, looking())
+    except ClinchbookError as problem:
+        return Finding(what, str(problem), problem)
+
+
+def _libraries() -> str:
+    """Every pinned requirement is installed in the version that clinchbook was tested with."""
+    from importlib.metadata import PackageNotFoundError, requires, version
+
+    try:
+        pins = [line for line in requires(DISTRIBUTION) or [] if "extra ==" not in line]
+    except PackageNotFoundError:
+        return "run from its source without being installed, so there are no versions to compare"
+    wrong = []
+    for name, _, pinned in (pin.partition("==") for pin in pins):
+        try:
+            here = version(name)
+        except PackageNotFoundError:
+            here = "missing"
+        if here != pinned:
+            wrong.append(f"{name} is {here} instead of {pinned}")
+    if wrong:
+        raise ClinchbookError(f"{'; '.join(wrong)}: install clinchbook again.")
+    return f"{len(pins)} in the versions that clinchbook was tested with"
+
+
+def _words() -> str:
+    from pipeline.vocabulary import load_vocabulary
+
+    vocabulary = load_vocabulary()
+    entries = sum(len(entries) for entries in vocabulary.classes.values())
+    return f"{entries} entries in {len(vocabulary.classes)} files, version {vocabulary.version}"
+
+
+def _weights(model: str | None, deep: bool) -> str:
+    from pipeline.hearing.weights import check_weights, weights_folder
+
+    settings = hearing_settings(model=model)
+    folder = weights_folder(settings.model)
+    version = check_weights(settings.model, deep=deep)
+    return f"{version} in {folder}{', every byte read' if deep else ''}"
+
+
+def _store(store: Path | None, deep: bool) -> str:
+    from pipeline.cli.output import counted
+    from pipeline.keeping import Store, store_folder
+
+    folder = store_folder(store)
+    if not folder.exists():
+        return f"none yet; the first memo makes it in {folder}"
+    with Store.open(folder, create=False) as kept:
+        problems, horses, memos = kept.problems(deep=deep), len(kept.horses()), len(kept.memos())
+    if problems:
+        raise StoreError(f"{' '.join(problems)} Take the last back-up of {folder}.")
+    return f"whole, with {counted(horses, 'horse')} and {counted(memos, 'memo')}, in {folder}"

@@ -1,0 +1,69 @@
+"""How every command ends: the one place that turns an error into one sentence and an exit code."""
+
+from __future__ import annotations
+
+import io
+import os
+import sys
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager
+from typing import Any
+
+import typer
+from typer.core import TyperGroup
+
+from pipeline.errors import ClinchbookError
+
+INTERRUPTED = 130  # 128 + SIGINT, as shells count
+PIPE_CLOSED = 141  # 128 + SIGPIPE
+FILE_TROUBLE = 20  # the system refuses to read or write a file
+
+
+class PlainEndings(TyperGroup):
+    """The root command: nothing that goes wrong inside a command reaches a person as a traceback."""
+
+    def invoke(self, ctx: Any) -> Any:
+        """Run the command; its errors become one sentence on stderr and an exit code."""
+        with plain_endings():
+            return super().invoke(ctx)
+
+
+@contextmanager
+def plain_endings() -> Iterator[None]:
+    """Turn errors into ``typer.Exit`` with a sentence on stderr; a closed pipe ends quietly."""
+    _write_what_cannot_be_encoded()
+    try:
+        yield
+        sys.stdout.flush()
+    except ClinchbookError as error:
+        say(str(error))
+        raise typer.Exit(error.exit_code) from error
+    except KeyboardInterrupt as error:
+        say("Stopped. What was kept before stays kept.")
+        raise typer.Exit(INTERRUPTED) from error
+    except BrokenPipeError as error:
+        # Whatever is still buffered must not raise a second time when Python closes stdout.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        raise typer.Exit(PIPE_CLOSED) from error
+    except OSError as error:
+        say(f"{error.filename or 'A file'} cannot be used: {error.strerror or error}.")
+        raise typer.Exit(FILE_TROUBLE) from error
+
+
+def say(sentence: str) -> None:
+    """One line on stderr: messages never mix with results."""
+    sys.stderr.write(f"{sentence}\n")
+
+
+def exit_code_of(problems: Iterable[ClinchbookError]) -> int:
+    """The exit code of a run over many memos: 0 without problems, the code they share, or 1 for a mixture."""
+    codes = {problem.exit_code for problem in problems}
+    if not codes:
+        return 0
+    return codes.pop() if len(codes) == 1 else ClinchbookError.exit_code
+
+
+def _write_what_cannot_be_encoded() -> None:
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="backslashreplace")

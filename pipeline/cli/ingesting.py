@@ -1,0 +1,148 @@
+"""``clinchbook ingest``: sound files in, visits kept."""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from pipeline.cli.options import (
+    BeamOption,
+    ComputeOption,
+    DateOption,
+    DeviceOption,
+    DownloadOption,
+    JsonOption,
+    MinutesOption,
+    ModelOption,
+    StoreOption,
+    ThreadsOption,
+    hearing_settings,
+    read_day,
+)
+from pipeline.cli.text_input import STDIN
+
+if TYPE_CHECKING:
+    from pipeline.ingest import Ingest
+    from pipeline.record import RosterHorse
+
+PathsArgument = Annotated[list[Path] | None, typer.Argument(metavar="PATH", help="Sound files, or folders of them.")]
+DryRunOption = Annotated[bool, typer.Option("--dry-run", help="Hear and read, and keep nothing.")]
+RosterOption = Annotated[
+    Path | None,
+    typer.Option("--roster", metavar="FILE", help="With --dry-run: a roster as CSV, not the store's."),
+]
+LinesOption = Annotated[
+    Path | None,
+    typer.Option("--jsonl", metavar="FILE", help='With --dry-run: lines of {"id", "date", "roster", "audio"}.'),
+]
+
+
+def ingest(
+    paths: PathsArgument = None,
+    day: DateOption = None,
+    store: StoreOption = None,
+    roster: RosterOption = None,
+    model: ModelOption = None,
+    threads: ThreadsOption = None,
+    device: DeviceOption = None,
+    compute_type: ComputeOption = None,
+    beam: BeamOption = None,
+    max_minutes: MinutesOption = None,
+    allow_download: DownloadOption = False,
+    dry_run: DryRunOption = False,
+    as_json: JsonOption = False,
+    jsonl: LinesOption = None,
+) -> None:
+    """Hear memos and keep what was said, with the sound.
+
+    A memo that cannot be heard is named on stderr and the others go on. The same sound twice adds nothing.
+
+    Example: clinchbook ingest memos/ --date 2026-03-02
+    """
+    _refuse_nonsense(paths, day, roster, dry_run, jsonl)
+    when = read_day(day)
+    settings = hearing_settings(
+        model=model,
+        threads=threads,
+        device=device,
+        compute_type=compute_type,
+        beam=beam,
+        max_minutes=max_minutes,
+        allow_download=allow_download,
+    )
+    from pipeline.ingest import Ingest
+    from pipeline.vocabulary import load_vocabulary
+
+    hearing = Ingest(settings, load_vocabulary())
+    if jsonl is not None:
+        code = _ingest_lines(hearing, jsonl)
+    elif dry_run:
+        code = _try_out(hearing, paths or [], _roster(roster, store), when, as_json)
+    else:
+        code = _keep(hearing, paths or [], store, when, as_json)
+    raise typer.Exit(code)
+
+
+def _refuse_nonsense(
+    paths: list[Path] | None, day: str | None, roster: Path | None, dry_run: bool, jsonl: Path | None
+) -> None:
+    if jsonl is not None and not dry_run:
+        raise typer.BadParameter("--jsonl keeps nothing; say so with --dry-run.")
+    if jsonl is not None and (paths or roster is not None or day is not None):
+        raise typer.BadParameter("With --jsonl every line brings its own audio, roster and date; leave the others out.")
+    if jsonl is None and not paths:
+        raise typer.BadParameter("Name at least one sound file or folder.")
+    if roster is not None and not dry_run:
+        raise typer.BadParameter(
+            "--roster goes with --dry-run; a store learns its roster by: clinchbook roster import."
+        )
+
+
+def _keep(hearing: Ingest, paths: list[Path], store: Path | None, when: date | None, as_json: bool) -> int:
+    from pipeline.cli.reporting import Report, progress
+    from pipeline.ingest import sound_files
+    from pipeline.keeping import Store, store_folder
+
+    folder = store_folder(store)
+    files = sound_files(paths, leave_out=folder)
+    with Store.open(folder) as kept, progress(len(files)) as starting:
+        return Report(as_json).tell_all(hearing.keep_all(files, kept, when, starting))
+
+
+def _try_out(hearing: Ingest, paths: list[Path], horses: list[RosterHorse], when: date | None, as_json: bool) -> int:
+    from pipeline.cli.reporting import Report, progress
+    from pipeline.ingest import sound_files
+
+    files = sound_files(paths)
+    with progress(len(files)) as starting:
+        return Report(as_json, dry_run=True).tell_all(hearing.read_all(files, horses, when, starting))
+
+
+def _roster(file: Path | None, store: Path | None) -> list[RosterHorse]:
+    """The roster of a dry run: the file's, else that of the store if there is one already."""
+    if file is not None:
+        from pipeline.keeping.roster import read_roster
+
+        return read_roster(file)
+    from pipeline.keeping import Store, store_folder
+
+    folder = store_folder(store)
+    if not folder.exists():
+        return []
+    with Store.open(folder, create=False) as kept:
+        return kept.roster()
+
+
+def _ingest_lines(hearing: Ingest, path: Path) -> int:
+    from pipeline.cli.lines import Answerer, Request
+    from pipeline.record import FlagKind, MemoRecord
+
+    folder = Path() if path == STDIN else path.parent
+
+    def answer(request: Request) -> MemoRecord:
+        return hearing.read_sound(folder / request.needed("audio"), request.horses(), request.date).record
+
+    return Answerer(answer, FlagKind.SOUND).run(path)

@@ -1,0 +1,73 @@
+"""Options that several commands share, and the small readings of their values."""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from pipeline.errors import DateError
+
+if TYPE_CHECKING:
+    from pipeline.hearing.settings import HearingSettings
+
+StoreOption = Annotated[
+    Path | None,
+    typer.Option("--store", metavar="FOLDER", help="The store. Default: CLINCHBOOK_STORE, else your user data folder."),
+]
+DateOption = Annotated[
+    str | None, typer.Option("--date", metavar="YYYY-MM-DD", help="The day of the visits; overrules the file's own.")
+]
+JsonOption = Annotated[bool, typer.Option("--json", help="Print JSON, one object a line.")]
+ModelOption = Annotated[
+    str | None, typer.Option("--model", metavar="NAME", help="Recogniser: base, tiny.en or a folder with a model.")
+]
+ThreadsOption = Annotated[int | None, typer.Option("--threads", metavar="N", help="Processor threads; 0 is all.")]
+DeviceOption = Annotated[str | None, typer.Option("--device", metavar="NAME", help="cpu, cuda or auto.")]
+ComputeOption = Annotated[
+    str | None, typer.Option("--compute-type", metavar="TYPE", help="Number format of the recogniser, such as int8.")
+]
+BeamOption = Annotated[int | None, typer.Option("--beam", metavar="N", help="Beam size: how many wordings it weighs.")]
+MinutesOption = Annotated[
+    float | None, typer.Option("--max-minutes", metavar="N", help="Refuse memos that are longer than this.")
+]
+DownloadOption = Annotated[
+    bool, typer.Option("--allow-download", help="Let a model named with --model be fetched from the network.")
+]
+
+
+def read_day(text: str | None) -> date | None:
+    """A day written as YYYY-MM-DD; None stays None. Raises DateError."""
+    if text is None:
+        return None
+    try:
+        return date.fromisoformat(text)
+    except ValueError as error:
+        raise DateError(f"{text!r} is no date; write it as YYYY-MM-DD, such as 2026-03-02.") from error
+
+
+def hearing_settings(
+    *,
+    model: str | None = None,
+    threads: int | None = None,
+    device: str | None = None,
+    compute_type: str | None = None,
+    beam: int | None = None,
+    max_minutes: float | None = None,
+    allow_download: bool = False,
+) -> HearingSettings:
+    """Settings from the environment, with the flags that were given winning. Raises SettingsError."""
+    from pipeline.hearing.settings import HearingSettings
+
+    flags = {
+        "model": model,
+        "threads": threads,
+        "device": device,
+        "compute_type": compute_type,
+        "beam_size": beam,
+        "max_minutes": max_minutes,
+        "allow_download": allow_download or None,
+    }
+    return HearingSettings.from_environment(**flags)

@@ -1,0 +1,75 @@
+"""``clinchbook watch``: memos are kept as a phone syncs them into a folder."""
+
+from __future__ import annotations
+
+import itertools
+import time
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from pipeline.cli.options import ModelOption, StoreOption, ThreadsOption, hearing_settings
+
+if TYPE_CHECKING:
+    from pipeline.cli.reporting import Report
+    from pipeline.ingest import Ingest
+
+POLL_S = 1.0  # between looks at the folder; polling also works on network drives, which send no notices
+
+
+def watch(
+    folder: Annotated[Path, typer.Argument(metavar="FOLDER", help="The folder that the phone syncs into.")],
+    store: StoreOption = None,
+    model: ModelOption = None,
+    threads: ThreadsOption = None,
+    settle: Annotated[
+        float, typer.Option(metavar="SECONDS", min=0, max=600, help="A file this long unchanged is complete.")
+    ] = 5.0,
+    once: Annotated[bool, typer.Option("--once", help="Sweep once, then end.")] = False,
+) -> None:
+    """Keep new memos as a phone syncs them into a folder.
+
+    Each is taken in when its file has stopped growing. Ends with Ctrl-C; a memo that is being
+    heard at that moment is taken in at the next start.
+
+    Example: clinchbook watch ~/Sync/memos
+    """
+    from pipeline.cli.endings import exit_code_of, say
+    from pipeline.cli.reporting import Report
+    from pipeline.ingest import Ingest
+    from pipeline.vocabulary import load_vocabulary
+
+    hearing = Ingest(hearing_settings(model=model, threads=threads), load_vocabulary())
+    report = Report()
+    try:
+        _sweep(hearing, folder, store, report, settle, once)
+    except KeyboardInterrupt:
+        say(f"Watching ended. {report.counts()}")
+        raise typer.Exit from None
+    say(report.counts())
+    raise typer.Exit(exit_code_of(report.problems))
+
+
+def _sweep(hearing: Ingest, folder: Path, store: Path | None, report: Report, settle_s: float, once: bool) -> None:
+    from pipeline.cli.endings import say
+    from pipeline.cli.settling import Settling
+    from pipeline.ingest import sound_files
+    from pipeline.keeping import Store, store_folder
+
+    settling, kept_in = Settling(settle_s), store_folder(store)
+    # One sweep looks twice: a file that did not change in between is complete.
+    last_look = 1 if once else None
+    for look in itertools.count():
+        complete = settling.ready(sound_files([folder], leave_out=kept_in))
+        if look == 0:
+            say(f"Looking through {folder}." if once else f"Watching {folder}.")
+        if complete:
+            with Store.open(kept_in) as kept:
+                for outcome in hearing.keep_all(complete, kept):
+                    report.tell(outcome)
+        if look == last_look:
+            break
+        time.sleep(settle_s if once else POLL_S)
+    for path in settling.growing():
+        say(f"{path} is still growing and is left for the next sweep.")

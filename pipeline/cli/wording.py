@@ -1,0 +1,70 @@
+"""``clinchbook words``: the user's own words for things of the trade."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+import typer
+
+from pipeline.cli.options import JsonOption, StoreOption
+
+words = typer.Typer(
+    rich_markup_mode=None, no_args_is_help=True, help="Your own words.\n\nExample: clinchbook words list"
+)
+
+FormArgument = Annotated[str, typer.Argument(metavar="FORM", help="The word or words as you say them.")]
+
+
+@words.command("add")
+def add(
+    name: Annotated[str, typer.Argument(metavar="CLASS", help="The class of words, such as findings or shoe_types.")],
+    canonical: Annotated[str, typer.Argument(metavar="CANONICAL", help="What is meant, such as thrush.")],
+    form: FormArgument,
+    store: StoreOption = None,
+) -> None:
+    """Say what a word of yours means; it counts from the next memo on.
+
+    Example: clinchbook words add findings thrush "the rot"
+    """
+    from pipeline.keeping import Store, store_folder
+    from pipeline.keeping.own_words import add_word
+
+    folder = store_folder(store)
+    with Store.open(folder):  # a store that is not there yet is made whole, not as a folder of words alone
+        added = add_word(folder, name, canonical, form)
+    meaning = canonical.replace("_", " ")
+    typer.echo(f"“{added.form}” means {meaning} now." if added else f"“{form}” meant {meaning} already.")
+
+
+@words.command("list")
+def list_words(store: StoreOption = None, as_json: JsonOption = False) -> None:
+    """List your own words.
+
+    Example: clinchbook words list
+    """
+    from pipeline.cli.endings import say
+    from pipeline.cli.output import print_json
+    from pipeline.keeping import store_folder
+    from pipeline.keeping.own_words import own_words
+
+    found = own_words(store_folder(store))
+    for word in found:
+        if as_json:
+            print_json({"class": word.name, "canonical": word.canonical, "form": word.form})
+        else:
+            typer.echo(f"{word.name}  {word.canonical}  “{word.form}”")
+    if not found:
+        say("You have added no words of your own yet.")
+
+
+@words.command("forget")
+def forget(form: FormArgument, store: StoreOption = None) -> None:
+    """Take a word of yours out again; memos that are kept stay as they are.
+
+    Example: clinchbook words forget "the rot"
+    """
+    from pipeline.keeping import store_folder
+    from pipeline.keeping.own_words import forget_word
+
+    for word in forget_word(store_folder(store), form):
+        typer.echo(f"“{word.form}” no longer means {word.canonical.replace('_', ' ')}.")

@@ -1,0 +1,239 @@
+"""The one way through the house: sound or text in, a MemoRecord out, and kept when a store is given.
+
+The recogniser and the reader load late and once: a folder of memos pays for them once, a duplicate never.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from functools import cached_property
+from pathlib import Path
+from typing import TYPE_CHECKING, Protocol
+
+from pipeline.errors import ClinchbookError, FileMissingError, WeightsError
+from pipeline.hearing.containers import HEAD_BYTES, sniff
+from pipeline.hearing.intake import take_in
+from pipeline.record import Fact, Flag, FlagKind, Memo, MemoRecord, RosterHorse, Transcript, Visit
+from pipeline.vocabulary import Vocabulary
+
+if TYPE_CHECKING:
+    from pipeline.hearing.settings import HearingSettings
+    from pipeline.keeping import Store
+
+
+class HeardMemo(Protocol):
+    """What a hearer gives back: the memo, its words, and the doubts that no fact carries."""
+
+    @property
+    def memo(self) -> Memo: ...
+    @property
+    def transcript(self) -> Transcript: ...
+    @property
+    def flags(self) -> list[Flag]: ...
+
+
+class Hearer(Protocol):
+    """Turns a sound file into words; raises ClinchbookError when there is nothing to hear."""
+
+    def hear(self, path: Path, names: Sequence[str] = (), recorded: date | None = None) -> HeardMemo: ...
+
+
+class TextReader(Protocol):
+    """Turns words into visits of facts."""
+
+    def read(self, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]: ...
+
+
+@dataclass(frozen=True)
+class ReadMemo:
+    """A memo that was read but not kept: its record, the words behind it, and the weights that heard it."""
+
+    record: MemoRecord
+    transcript: Transcript
+    weights: str
+
+
+@dataclass(frozen=True)
+class Outcome:
+    """What became of one file: kept, kept before already, or stopped by a problem."""
+
+    path: Path
+    record: MemoRecord | None = None
+    visit_ids: list[int] = field(default_factory=list)
+    already_kept: bool = False
+    problem: ClinchbookError | None = None
+
+
+class Ingest:
+    """Hearing, reading and judging in their order, with the heavy parts loaded when first needed."""
+
+    def __init__(
+        self,
+        settings: HearingSettings,
+        vocabulary: Vocabulary,
+        *,
+        hearer: Hearer | None = None,
+        reader: TextReader | None = None,
+    ) -> None:
+        self.settings = settings
+        self.vocabulary = vocabulary
+        self._given_hearer = hearer
+        self._given_reader = reader
+
+    @cached_property
+    def hearer(self) -> Hearer:
+        """The recogniser; its weights load with the first memo that is heard."""
+        return self._given_hearer or load_hearer(self.settings, self.vocabulary)
+
+    @cached_property
+    def reader(self) -> TextReader:
+        """The reader of the trade's language."""
+        return self._given_reader or load_reader(self.vocabulary)
+
+    @cached_property
+    def weights(self) -> str:
+        """The version of the recogniser's weights, which every kept memo names."""
+        from pipeline.hearing.weights import weights_version
+
+        return weights_version(self.settings.model, self.settings.allow_download)
+
+    def read_text(self, text: str, roster: Sequence[RosterHorse], day: date) -> MemoRecord:
+        """Read typed text of the given day; it has no sound, so no fact carries seconds."""
+        return self._judged(Memo(), Transcript(text=text), roster, day, [])
+
+    def read_sound(self, path: Path, roster: Sequence[RosterHorse], recorded: date | None = None) -> ReadMemo:
+        """Hear and read one sound file; ``recorded`` overrules every other source of the date.
+
+        Raises ClinchbookError when the file holds no speech that can be heard, WeightsError for an unknown model.
+        """
+        weights = self.weights  # first: a model that is not there is refused before any sound is decoded
+        heard = self.hearer.hear(path, names=spoken_names(roster), recorded=recorded)
+        day = recorded or (heard.memo.recorded_at.date() if heard.memo.recorded_at else date.today())
+        record = self._judged(heard.memo, heard.transcript, roster, day, list(heard.flags))
+        return ReadMemo(record, heard.transcript, weights)
+
+    def keep(self, path: Path, store: Store, recorded: date | None = None) -> Outcome:
+        """Hear, read and keep one file. The same sound twice is noticed before any model loads."""
+        with take_in(path) as memo:
+            if store.has(memo.sha256):
+                return Outcome(path, already_kept=True)
+        read = self.read_sound(path, store.roster(), recorded)
+        visit_ids = store.keep(
+            read.record, read.transcript, path, weights=read.weights, vocabulary=self.vocabulary.version
+        )
+        if read.record.visits and not visit_ids:  # another program kept it while this one was hearing it
+            return Outcome(path, already_kept=True)
+        # Keeping may find a doubt of its own, such as two horses of one name: show what is really in the store.
+        visits = [store.visit(number).visit for number in visit_ids]
+        return Outcome(path, read.record.model_copy(update={"visits": visits}), visit_ids)
+
+    def keep_all(
+        self,
+        paths: Iterable[Path],
+        store: Store,
+        recorded: date | None = None,
+        starting: Callable[[Path], None] = lambda path: None,
+    ) -> Iterator[Outcome]:
+        """Keep every file; one that cannot be heard is an Outcome with a problem and the rest go on.
+
+        Raises WeightsError, without which nothing can be heard.
+        """
+        yield from _each(paths, lambda path: self.keep(path, store, recorded), starting)
+
+    def read_all(
+        self,
+        paths: Iterable[Path],
+        roster: Sequence[RosterHorse],
+        recorded: date | None = None,
+        starting: Callable[[Path], None] = lambda path: None,
+    ) -> Iterator[Outcome]:
+        """Hear and read every file and keep nothing; problems are Outcomes as in ``keep_all``."""
+        yield from _each(paths, lambda path: Outcome(path, self.read_sound(path, roster, recorded).record), starting)
+
+    def _judged(
+        self, memo: Memo, transcript: Transcript, roster: Sequence[RosterHorse], day: date, flags: list[Flag]
+    ) -> MemoRecord:
+        from pipeline.judging import cautions, judge
+
+        visits = judge(self.reader.read(transcript, roster, day), transcript)
+        facts: list[Fact] = [fact for visit in visits for fact in visit.facts]
+        return MemoRecord(memo=memo, transcript=transcript.text, visits=visits, cautions=cautions(facts), flags=flags)
+
+
+def _each(
+    paths: Iterable[Path], take: Callable[[Path], Outcome], starting: Callable[[Path], None]
+) -> Iterator[Outcome]:
+    for path in paths:
+        starting(path)
+        try:
+            yield take(path)
+        except WeightsError:  # not this memo's fault: no other could be heard either
+            raise
+        except ClinchbookError as problem:
+            yield Outcome(path, problem=problem)
+
+
+def load_hearer(settings: HearingSettings, vocabulary: Vocabulary) -> Hearer:
+    """The real recogniser."""
+    from pipeline.hearing.recognise import Recogniser
+
+    return Recogniser(settings, vocabulary)
+
+
+def load_reader(vocabulary: Vocabulary) -> TextReader:
+    """The real reader."""
+    from pipeline.reading import Reader
+
+    return Reader(vocabulary)
+
+
+def spoken_names(roster: Iterable[RosterHorse]) -> list[str]:
+    """Every name that may be said of a horse on the roster, each once, in roster order."""
+    return list(dict.fromkeys(name for horse in roster for name in (horse.name, *horse.also_called)))
+
+
+def failed_record(problem: ClinchbookError, kind: FlagKind, memo: Memo | None = None) -> MemoRecord:
+    """An object for a memo that could not be read: no visits, and a flag that says why."""
+    return MemoRecord(memo=memo or Memo(), transcript="", flags=[Flag(kind=kind, reason=str(problem))])
+
+
+# Endings that phones and recorders give to memos.
+SOUND_ENDINGS = frozenset(
+    (".3gp", ".aac", ".amr", ".caf", ".flac", ".m4a", ".mka", ".mp3", ".mp4", ".oga", ".ogg", ".opus", ".wav", ".webm")
+)
+
+
+def sound_files(paths: Iterable[Path], leave_out: Path | None = None) -> list[Path]:
+    """The files to hear: those named, and in a folder those that are sound by ending or by content, in order of name.
+
+    Hidden files, links and everything under ``leave_out`` (the store) are passed over in folders.
+    Raises FileMissingError for a path that is not there.
+    """
+    found: dict[Path, None] = {}
+    for path in paths:
+        if not path.exists():
+            raise FileMissingError(f"There is no file or folder {path}.")
+        for file in _files_in(path, leave_out) if path.is_dir() else [path]:
+            found.setdefault(file)
+    return list(found)
+
+
+def _files_in(folder: Path, leave_out: Path | None) -> Iterator[Path]:
+    for path in sorted(folder.rglob("*")):
+        hidden = any(part.startswith(".") for part in path.relative_to(folder).parts)
+        if hidden or path.is_symlink() or not path.is_file():
+            continue
+        if leave_out is not None and path.resolve().is_relative_to(leave_out.resolve()):
+            continue
+        if path.suffix.lower() in SOUND_ENDINGS or _sounds(path):
+            yield path
+
+
+def _sounds(path: Path) -> bool:
+    try:
+        with path.open("rb") as handle:
+            return sniff(handle.read(HEAD_BYTES)) is not None
+    except PermissionError:
+        return True  # whoever asks for it gets the sentence that says so; passing it over would hide a memo

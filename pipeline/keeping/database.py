@@ -1,0 +1,143 @@
+"""The connection: opened safely, its errors turned into sentences, its transactions whole or not at all."""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+import sys
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager
+from importlib.abc import MetaPathFinder
+from importlib.machinery import ModuleSpec
+from pathlib import Path
+from types import ModuleType
+from typing import TYPE_CHECKING
+
+from pipeline.errors import StoreBusyError, StoreError
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+EXTRA = 3  # PRAGMA synchronous: also the folder is synced when the rollback journal goes
+
+_SENTENCES = {
+    sqlite3.SQLITE_READONLY: "The store in {folder} may only be read, not written.",
+    sqlite3.SQLITE_CANTOPEN: "The store in {folder} cannot be opened.",
+    sqlite3.SQLITE_NOTADB: "{folder} holds a clinchbook.db that is no database of clinchbook.",
+    sqlite3.SQLITE_CORRUPT: "The store in {folder} is damaged; take the last back-up.",
+    sqlite3.SQLITE_FULL: "The disk is full; nothing new was kept in {folder}.",
+    sqlite3.SQLITE_IOERR: "The disk gave an error at the store in {folder}; nothing new was kept.",
+    sqlite3.SQLITE_PERM: "The store in {folder} may not be opened by this user.",
+    sqlite3.SQLITE_CONSTRAINT: "The store in {folder} refused an entry that breaks its rules ({error}).",
+}
+
+
+def open_database(path: Path, busy_s: float) -> Database:
+    """Connect to the file at ``path``, created 0600 if need be; wait ``busy_s`` seconds for another program.
+
+    Raises StoreError or StoreBusyError.
+    """
+    with plain_errors(path.parent):
+        if not path.exists():
+            path.touch(mode=0o600)
+        connection = sqlite3.connect(path, timeout=busy_s)
+        try:
+            database = _wrapped(connection)
+            _settle(database, path.parent)
+        except BaseException:
+            connection.close()
+            raise
+    return database
+
+
+@contextmanager
+def plain_errors(folder: Path) -> Iterator[None]:
+    """Turn what the database or the disk complains of into one sentence (StoreError, StoreBusyError)."""
+    try:
+        yield
+    except sqlite3.Error as error:
+        code = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & 0xFF
+        if code in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
+            raise StoreBusyError(f"Another program is writing to the store in {folder}; try again soon.") from error
+        sentence = _SENTENCES.get(code, "The store in {folder} cannot be used ({error}).")
+        raise StoreError(sentence.format(folder=folder, error=error)) from error
+    except OSError as error:
+        reason = error.strerror or type(error).__name__
+        raise StoreError(f"The store in {folder} cannot be used: {reason}.") from error
+
+
+@contextmanager
+def writing(database: Database) -> Iterator[None]:
+    """One transaction that takes the write lock at once; any error leaves nothing of it."""
+    database.execute("BEGIN IMMEDIATE")
+    try:
+        yield
+        database.execute("COMMIT")
+    except BaseException:
+        if database.conn.in_transaction:
+            database.execute("ROLLBACK")
+        raise
+
+
+def insert_row(database: Database, table: str, row: Mapping[str, str | float | int | None]) -> int:
+    """Insert one row and return its number. Table and columns are the project's own words, never a user's."""
+    names = ", ".join(f'"{name}"' for name in row)
+    marks = ", ".join("?" * len(row))
+    cursor = database.execute(f"INSERT INTO {table} ({names}) VALUES ({marks})", list(row.values()))
+    return int(cursor.lastrowid or 0)
+
+
+def sync_folder(folder: Path) -> None:
+    """Make a rename inside ``folder`` survive a power cut, where the system can."""
+    if os.name != "posix":
+        return
+    handle = os.open(folder, os.O_RDONLY)
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)
+
+
+def _wrapped(connection: sqlite3.Connection) -> Database:
+    with _without("numpy", "pandas"):
+        from sqlite_utils import Database
+    return Database(connection, execute_plugins=False)
+
+
+class _Absent(MetaPathFinder):
+    """Says of a few packages that they are not installed."""
+
+    def __init__(self, names: frozenset[str]) -> None:
+        self.names = names
+
+    def find_spec(
+        self, fullname: str, path: Sequence[str] | None, target: ModuleType | None = None
+    ) -> ModuleSpec | None:
+        """Refuse the named packages and leave every other to the next finder."""
+        if fullname in self.names:
+            raise ModuleNotFoundError(f"{fullname} is not needed here", name=fullname)
+        return None
+
+
+@contextmanager
+def _without(*names: str) -> Iterator[None]:
+    """Hide packages that sqlite-utils loads only to know their column types: the store keeps none of those.
+
+    Without this a search would wait for numpy to load.
+    """
+    absent = _Absent(frozenset(names))
+    sys.meta_path.insert(0, absent)
+    try:
+        yield
+    finally:
+        sys.meta_path.remove(absent)
+
+
+def _settle(database: Database, folder: Path) -> None:
+    database.execute("PRAGMA foreign_keys=ON")
+    journal = str(database.execute("PRAGMA journal_mode=DELETE").fetchone()[0])
+    database.execute(f"PRAGMA synchronous={EXTRA}")
+    settled = database.execute("PRAGMA synchronous").fetchone()[0]
+    foreign_keys = database.execute("PRAGMA foreign_keys").fetchone()[0]
+    if (journal, settled, foreign_keys) != ("delete", EXTRA, 1):
+        raise StoreError(f"The store in {folder} cannot be made safe against a power cut on this system.")

@@ -1,0 +1,54 @@
+"""Whether the store is whole: the database, its word index, and the recordings beside it."""
+
+from __future__ import annotations
+
+import sqlite3
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from pipeline.keeping.originals import sha256_of
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+INDEXES = ("memo_words", "visit_words", "fact_words")
+
+
+def problems(database: Database, folder: Path, deep: bool) -> list[str]:
+    """One sentence for everything that is wrong; an empty list for a whole store."""
+    found = [f"The database is damaged: {row['integrity_check']}." for row in _bad_pages(database)]
+    broken_links = list(database.query("PRAGMA foreign_key_check"))
+    if broken_links:
+        found.append(f"{len(broken_links)} rows of the database point to rows that are gone.")
+    found.extend(f"The word index {name} does not fit the records." for name in INDEXES if not _fits(database, name))
+    for row in database.query("SELECT file_name, stored_path, sha256 FROM memos ORDER BY id"):
+        sentence = _recording_problem(folder / row["stored_path"], row["sha256"], deep)
+        if sentence:
+            found.append(f"The recording of {row['file_name']} {sentence}.")
+    return found
+
+
+def _bad_pages(database: Database) -> list[dict[str, str]]:
+    return [row for row in database.query("PRAGMA integrity_check") if row["integrity_check"] != "ok"]
+
+
+def _fits(database: Database, name: str) -> bool:
+    try:
+        # Rank 1 also compares the index with the rows that it was made from.
+        database.execute(f"INSERT INTO {name} ({name}, rank) VALUES ('integrity-check', 1)")
+    except sqlite3.DatabaseError as error:
+        if error.sqlite_errorcode & 0xFF != sqlite3.SQLITE_CORRUPT:
+            raise
+        return False
+    return True
+
+
+def _recording_problem(path: Path, sha256: str, deep: bool) -> str | None:
+    if not path.is_file():
+        return "is missing from the store"
+    if not deep:
+        return None
+    try:
+        return None if sha256_of(path) == sha256 else "is no longer what was kept"
+    except OSError:
+        return "cannot be read"

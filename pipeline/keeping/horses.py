@@ -1,0 +1,133 @@
+"""The horses of the store: who they are, and which of them a visit belongs to."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass
+from difflib import get_close_matches
+from typing import TYPE_CHECKING
+
+from pipeline.errors import NotFoundError, RosterError
+from pipeline.keeping.database import insert_row
+from pipeline.keeping.kept import KeptHorse
+from pipeline.keeping.names import name_key
+from pipeline.keeping.rows import Columns, horse_columns, horse_of
+from pipeline.record import Flag, FlagKind, HorseMatch, RosterHorse, Visit
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+
+@dataclass(frozen=True)
+class Assignment:
+    """Which horse a visit goes to (None: nobody yet), how sure that is, and the doubt if there is one."""
+
+    horse_id: int | None
+    match: HorseMatch
+    flag: Flag | None = None
+
+
+def all_horses(database: Database) -> list[KeptHorse]:
+    """Every horse, by name and then place."""
+    return [horse_of(row) for row in database.query("SELECT * FROM horses ORDER BY name_key, place_key")]
+
+
+def add_horses(database: Database, horses: Sequence[RosterHorse]) -> tuple[int, int]:
+    """Add the horses that are new and update the others; return how many of each (inside the caller's transaction).
+
+    What a list does not say of a known horse stays as it is. A horse first named by a memo, with no place yet, is
+    the same horse when the list has only one of its name. Raises RosterError for a horse without a name.
+    """
+    added = updated = 0
+    times_named = Counter(name_key(horse.name) for horse in horses)
+    for horse in horses:
+        if not name_key(horse.name):
+            raise RosterError("A horse needs a name.")
+        row = _same_horse(database, horse, alone=times_named[name_key(horse.name)] == 1)
+        if row is None:
+            insert_row(database, "horses", horse_columns(horse))
+            added += 1
+        else:
+            updated += _update(database, row, horse)
+    return added, updated
+
+
+def horses_called(database: Database, name: str, place: str | None = None) -> list[KeptHorse]:
+    """The horses of this name, or else those also called so; at ``place`` if one is given."""
+    key = name_key(name)
+    horses = all_horses(database)
+    if place is not None:
+        horses = [horse for horse in horses if name_key(horse.horse.place) == name_key(place)]
+    exact = [horse for horse in horses if name_key(horse.name) == key]
+    return exact or [horse for horse in horses if key in map(name_key, horse.horse.also_called)]
+
+
+def the_horse_called(database: Database, name: str, place: str | None = None) -> KeptHorse:
+    """The one horse of this name; raises NotFoundError when there is none, or more than one."""
+    horses = horses_called(database, name, place)
+    if len(horses) == 1:
+        return horses[0]
+    if horses:
+        raise NotFoundError(f"{len(horses)} horses are called {name} ({_places(horses)}); say the place too.")
+    spoken = [other for horse in all_horses(database) for other in (horse.name, *horse.horse.also_called)]
+    known = {name_key(other): other for other in spoken}
+    close = [known[key] for key in get_close_matches(name_key(name), known, n=3)]
+    hint = f" Did you mean {' or '.join(close)}?" if close else ""
+    where = f" at {place}" if place else ""
+    raise NotFoundError(f"No horse called {name}{where} is in the store.{hint}")
+
+
+def assign(database: Database, visit: Visit, memo_id: int) -> Assignment:
+    """Decide whose visit this is, adding the horse when the memo names a new one; doubt assigns nobody."""
+    if visit.horse is None or not name_key(visit.horse) or visit.horse_match is HorseMatch.UNCLEAR:
+        return Assignment(None, HorseMatch.UNCLEAR)
+    horses = horses_called(database, visit.horse)
+    if not horses:
+        return Assignment(_add_from_memo(database, visit.horse, memo_id), visit.horse_match)
+    if len(horses) > 1:
+        reason = f"{len(horses)} horses are called {visit.horse} ({_places(horses)}): which one was it?"
+        return Assignment(None, HorseMatch.UNCLEAR, _doubt(visit, reason))
+    if visit.horse_match is HorseMatch.NEW and horses[0].from_memo != memo_id:
+        reason = f"The memo calls {visit.horse} new, but a horse of that name is known already: is it the same one?"
+        return Assignment(None, HorseMatch.UNCLEAR, _doubt(visit, reason))
+    return Assignment(horses[0].id, visit.horse_match)
+
+
+def _same_horse(database: Database, horse: RosterHorse, alone: bool) -> KeptHorse | None:
+    key, place_key = name_key(horse.name), name_key(horse.place)
+    same_name = [other for other in all_horses(database) if name_key(other.name) == key]
+    for other in same_name:
+        if name_key(other.horse.place) == place_key:
+            return other
+    placeless = [other for other in same_name if not name_key(other.horse.place) and other.from_memo is not None]
+    return placeless[0] if placeless and alone and len(same_name) == 1 else None
+
+
+def _update(database: Database, kept: KeptHorse, new: RosterHorse) -> int:
+    old = kept.horse
+    merged = RosterHorse(
+        name=new.name,
+        owner=new.owner or old.owner,
+        place=new.place or old.place,
+        also_called=new.also_called or old.also_called,
+        other={**old.other, **new.other},
+    )
+    if merged == old:
+        return 0
+    before = horse_columns(old)
+    changed: Columns = {name: value for name, value in horse_columns(merged).items() if before[name] != value}
+    database.table("horses").update(kept.id, changed)
+    return 1
+
+
+def _add_from_memo(database: Database, name: str, memo_id: int) -> int:
+    return insert_row(database, "horses", {**horse_columns(RosterHorse(name=name)), "from_memo": memo_id})
+
+
+def _places(horses: Sequence[KeptHorse]) -> str:
+    return ", ".join(f"at {horse.horse.place}" if horse.horse.place else "with no place" for horse in horses)
+
+
+def _doubt(visit: Visit, reason: str) -> Flag:
+    return Flag(kind=FlagKind.HORSE, reason=reason, quote=visit.horse or "")

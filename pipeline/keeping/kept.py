@@ -1,0 +1,120 @@
+"""What comes out of the store: rows as typed objects."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from pathlib import Path
+
+from pipeline.record import Fact, MemoRecord, RosterHorse, Transcript, Visit
+
+
+@dataclass(frozen=True)
+class KeptHorse:
+    """A horse of the store. ``from_memo`` is the memo that first named it; None when it came from a roster."""
+
+    id: int
+    horse: RosterHorse
+    from_memo: int | None = None
+
+    @property
+    def name(self) -> str:
+        """The horse's name."""
+        return self.horse.name
+
+
+@dataclass(frozen=True)
+class KeptMemo:
+    """A memo as kept: its record without the cautions, its words, and where its original lies."""
+
+    id: int
+    record: MemoRecord
+    transcript: Transcript
+    file_name: str
+    original: Path
+    kept_at: datetime
+    visit_ids: tuple[int, ...] = ()
+    weights: str | None = None
+    vocabulary: str | None = None
+
+
+@dataclass(frozen=True)
+class KeptVisit:
+    """A visit as kept, with its horse (None while unassigned), its memo, and the row of each fact, in order."""
+
+    id: int
+    visit: Visit
+    horse: KeptHorse | None
+    memo: KeptMemo
+    fact_ids: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True)
+class FoundFact:
+    """A fact that a search found, and whose it is."""
+
+    fact: Fact
+    visit_id: int
+    date: date
+    horse: str | None
+    owner: str | None
+    place: str | None
+    assigned: bool
+    file_name: str
+
+
+@dataclass(frozen=True)
+class Passage:
+    """Words of a memo or of its notes that a search found; ``text`` is the stretch around them."""
+
+    visit_id: int
+    date: date
+    horse: str | None
+    text: str
+    where: str  # "notes" or "transcript"
+
+
+@dataclass(frozen=True)
+class HistoryEntry:
+    """One correction: what stood in a row's column before, what after, who and why."""
+
+    at: datetime
+    who: str
+    table: str
+    row: int
+    column: str
+    old: str | float | None
+    new: str | float | None
+    why: str
+
+
+@dataclass(frozen=True)
+class Wanted:
+    """What a search asks for. An empty tuple or None asks for nothing in particular.
+
+    ``values`` are (slot, value) pairs of which one must hold; ``feet`` may hold None for the whole horse. ``since``
+    and ``until`` are both included. ``words`` must all occur in the fact's own words.
+    """
+
+    slots: tuple[str, ...] = ()
+    values: tuple[tuple[str, str | float], ...] = ()
+    feet: tuple[str | None, ...] = ()
+    zones: tuple[str, ...] = ()
+    statuses: tuple[str, ...] = ()
+    horse: str | None = None
+    owner: str | None = None
+    place: str | None = None
+    since: date | None = None
+    until: date | None = None
+    flagged: bool | None = None
+    words: tuple[str, ...] = ()
+    limit: int = 1000
+
+
+@dataclass(frozen=True)
+class Found:
+    """What a search found; ``more`` says that its limit cut them off."""
+
+    facts: list[FoundFact] = field(default_factory=list)
+    passages: list[Passage] = field(default_factory=list)
+    more: bool = False

@@ -1,0 +1,39 @@
+"""Where the store lies: a folder that holds one database and the original recordings."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+from platformdirs import user_data_dir
+
+from pipeline.errors import StoreError
+
+STORE_VARIABLE = "CLINCHBOOK_STORE"
+DATABASE_NAME = "clinchbook.db"
+ORIGINALS_NAME = "originals"
+
+
+def store_folder(explicit: Path | None = None) -> Path:
+    """The store's folder: the one given, else $CLINCHBOOK_STORE, else the user's data folder. Nothing is created."""
+    if explicit is not None:
+        return explicit.expanduser()
+    named = os.environ.get(STORE_VARIABLE, "").strip()
+    if named:
+        return Path(named).expanduser()
+    return Path(user_data_dir("clinchbook", appauthor=False))
+
+
+def make_private_folder(folder: Path) -> None:
+    """Create ``folder`` and its missing parents, each for this user alone (0700); raises StoreError.
+
+    A folder that is there already keeps the rights its owner gave it.
+    """
+    missing = [path for path in (folder, *folder.parents) if not path.exists()]
+    try:
+        for path in reversed(missing):
+            path.mkdir(mode=0o700, exist_ok=True)
+    except (OSError, ValueError) as error:
+        raise StoreError(f"The folder {folder} cannot be made.") from error
+    if not folder.is_dir():
+        raise StoreError(f"{folder} is no folder.")

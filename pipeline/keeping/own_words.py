@@ -1,0 +1,170 @@
+"""The user's own words: CSV files of the vocabulary's four columns in the store's folder, one a class of words.
+
+They join the shipped words at every load, so that a word counts from the next memo on and is out again once forgotten.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import os
+import tempfile
+from contextlib import suppress
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from pipeline.errors import NotFoundError, StoreError, VocabularyError
+from pipeline.keeping.database import sync_folder
+from pipeline.keeping.location import make_private_folder
+from pipeline.record import WORDED_SLOTS, ZONES
+from pipeline.vocabulary import CLASS_SLOTS, COLUMNS, Entry, Vocabulary, load_vocabulary
+
+WORDS_NAME = "words"
+OWN_SOURCE = "own word"
+_NO_MEANING = frozenset({"bias"})  # what the recogniser is told to expect; it gives no word a meaning
+
+
+@dataclass(frozen=True)
+class OwnWord:
+    """One spoken form that the user gave a meaning: a class of words and a canonical name there."""
+
+    name: str
+    canonical: str
+    form: str
+
+
+def vocabulary_with_own(folder: Path) -> Vocabulary:
+    """The shipped words joined by those of the store in ``folder``; a store without any, or none at all, adds nothing.
+
+    Raises VocabularyError naming file and line when one of the user's files has a mistake.
+    """
+    return load_vocabulary(own_words=_entries(folder))
+
+
+def own_words(folder: Path) -> list[OwnWord]:
+    """Every word of the user's own, by class and then as added. Raises VocabularyError for a file with a mistake."""
+    return [OwnWord(name, entry.canonical, form) for name, entry in _entries(folder) for form in entry.spoken]
+
+
+def add_word(folder: Path, name: str, canonical: str, spoken: str) -> OwnWord | None:
+    """Give a spoken form a meaning and return it as kept; None when it has that meaning already.
+
+    Raises VocabularyError for an unknown class or canonical name (the sentence lists those there are), a form that is
+    not plain words, and a form that means something else already; StoreError when the file cannot be written.
+    """
+    form = plain_form(spoken)
+    vocabulary = vocabulary_with_own(folder)
+    _check_meaning(vocabulary, name, canonical)
+    if vocabulary.spoken(name).get(form) == canonical:
+        return None
+    _check_free(vocabulary, name, form)
+    entries = _entries(folder)
+    own = [entry for other, entry in entries if other == name]
+    new = Entry(canonical, (form,), (), OWN_SOURCE, "new", 1)
+    try:
+        load_vocabulary(own_words=[*entries, (name, new)])
+    except VocabularyError as error:
+        raise VocabularyError(str(error).removeprefix("new line 1: ")) from error
+    _write(folder, name, [*own, new])
+    return OwnWord(name, canonical, form)
+
+
+def forget_word(folder: Path, spoken: str) -> list[OwnWord]:
+    """Take a form out of the user's own words, from every class; returns what was taken out.
+
+    Raises NotFoundError when the user added no such word, StoreError when a file cannot be written.
+    """
+    form = plain_form(spoken)
+    entries = _entries(folder)
+    gone = [OwnWord(name, entry.canonical, form) for name, entry in entries if form in entry.spoken]
+    if not gone:
+        shipped = any(form in load_vocabulary().spoken(name) for name in load_vocabulary().classes)
+        why = "it is one of clinchbook's words, which stay" if shipped else "see clinchbook words list"
+        raise NotFoundError(f"“{form}” is no word of your own; {why}.")
+    for name in dict.fromkeys(word.name for word in gone):
+        _write(folder, name, [_without(entry, form) for other, entry in entries if other == name])
+    return gone
+
+
+def plain_form(spoken: str) -> str:
+    """A form as the vocabulary writes it: lower case, single spaces, no hyphen between words, straight apostrophes."""
+    return " ".join(spoken.lower().replace("’", "'").replace("-", " ").split())
+
+
+def _check_meaning(vocabulary: Vocabulary, name: str, canonical: str) -> None:
+    if name not in vocabulary.classes:
+        known = ", ".join(sorted(vocabulary.classes))
+        raise VocabularyError(f"There is no class of words {name!r}; there are {known}.")
+    meanings = _meanings(vocabulary, name)
+    if canonical not in meanings:
+        raise VocabularyError(f"There is no {canonical!r} among the {name}; there are {', '.join(meanings)}.")
+
+
+def _meanings(vocabulary: Vocabulary, name: str) -> tuple[str, ...]:
+    if name in CLASS_SLOTS:
+        return WORDED_SLOTS[CLASS_SLOTS[name]]
+    if name == "zones":
+        return ZONES
+    return tuple(dict.fromkeys(entry.canonical for entry in vocabulary.entries(name)))
+
+
+def _check_free(vocabulary: Vocabulary, name: str, form: str) -> None:
+    """A form with two meanings would be read by chance: "no" must stay a denial."""
+    classes = [name] if name in _NO_MEANING else [c for c in vocabulary.classes if c not in _NO_MEANING]
+    for other in classes:
+        meaning = vocabulary.spoken(other).get(form)
+        if meaning is not None:
+            raise VocabularyError(f"“{form}” has a meaning already: {meaning.replace('_', ' ')} among the {other}.")
+
+
+def _entries(folder: Path) -> list[tuple[str, Entry]]:
+    words = folder / WORDS_NAME
+    if not any(words.glob("*.csv")):
+        return []
+    try:
+        classes = load_vocabulary(words).classes
+    except VocabularyError as error:
+        raise VocabularyError(f"In your own words in {words}: {error}") from error
+    return [
+        (name, replace(entry, file=f"{WORDS_NAME}/{entry.file}"))
+        for name, entries in classes.items()
+        for entry in entries
+    ]
+
+
+def _without(entry: Entry, form: str) -> Entry:
+    return replace(entry, spoken=tuple(other for other in entry.spoken if other != form))
+
+
+def _write(folder: Path, name: str, entries: list[Entry]) -> None:
+    """Write one class whole or not at all; a class without words has no file."""
+    text = io.StringIO(newline="")
+    rows = csv.writer(text, lineterminator="\n")
+    rows.writerow(COLUMNS)
+    for entry in entries:
+        if entry.spoken:
+            rows.writerow([entry.canonical, "|".join(entry.spoken), "|".join(entry.heard_as), entry.source])
+    path = folder / WORDS_NAME / f"{name}.csv"
+    make_private_folder(path.parent)
+    try:
+        if any(entry.spoken for entry in entries):
+            _replace(path, text.getvalue())
+        else:
+            path.unlink()
+        sync_folder(path.parent)
+    except OSError as error:
+        raise StoreError(f"Your own words in {path} cannot be written; they stay as they were.") from error
+
+
+def _replace(path: Path, text: str) -> None:
+    handle, temporary = tempfile.mkstemp(prefix=f".{path.stem}-", suffix=".part", dir=path.parent)
+    part = Path(temporary)
+    try:
+        with os.fdopen(handle, "w", encoding="utf-8", newline="") as file:
+            file.write(text)
+            file.flush()
+            os.fsync(file.fileno())
+        part.replace(path)
+    finally:
+        with suppress(OSError):
+            part.unlink(missing_ok=True)

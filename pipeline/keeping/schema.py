@@ -1,0 +1,50 @@
+"""The store's tables, and the way from one version of them to the next.
+
+A version's statements never change once released: a later shape is a later version. Closed sets that cannot grow
+(feet, statuses) are checked here too; the trade's words grow, so they are checked by the record's models alone.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from pipeline.errors import StoreError, StoreNewerError
+from pipeline.keeping.database import writing
+from pipeline.keeping.schema_v1 import VERSION_1
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+MIGRATIONS: tuple[str, ...] = (VERSION_1,)
+SCHEMA_VERSION = len(MIGRATIONS)
+APPLICATION_ID = 0x436C6E42  # marks the file as clinchbook's own: "ClnB"
+
+
+def migrate(database: Database, folder: Path) -> None:
+    """Bring the store to the present version, one transaction a step.
+
+    Raises StoreNewerError for a store of a later version and StoreError for another program's database.
+    """
+    _check_ours(database, folder)
+    while (version := _version(database)) < SCHEMA_VERSION:
+        with writing(database):
+            # Another program may have taken the step while this one waited for the lock.
+            if _version(database) == version:
+                database.executescript(MIGRATIONS[version])
+                database.execute(f"PRAGMA application_id={APPLICATION_ID}")
+                database.execute(f"PRAGMA user_version={version + 1}")
+    if version > SCHEMA_VERSION:
+        raise StoreNewerError(f"The store in {folder} was written by a later clinchbook; please update clinchbook.")
+
+
+def _version(database: Database) -> int:
+    return int(database.execute("PRAGMA user_version").fetchone()[0])
+
+
+def _check_ours(database: Database, folder: Path) -> None:
+    # The tables first: another clinchbook that makes them meanwhile will have set its mark by then.
+    tables = database.execute("SELECT count(*) FROM sqlite_master").fetchone()[0]
+    mark = database.execute("PRAGMA application_id").fetchone()[0]
+    if mark != APPLICATION_ID and (tables or mark):
+        raise StoreError(f"{folder} holds a clinchbook.db that is another program's database.")

@@ -1,0 +1,95 @@
+"""What is denied: "no thrush, no heat or swelling", "there wasn't one", and what was only looked for."""
+
+from __future__ import annotations
+
+from pipeline.reading.scopes import last_doubtable, reached
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_DENIABLE = frozenset(
+    {
+        "finding",
+        "tester",
+        "pulse",
+        "gait",
+        "shoe_state",
+        "pad",
+        "packing",
+        "traction",
+        "clips",
+        "treatment",
+        "vet",
+        "manner",
+        "shoe_type",
+        "work",
+        "wedge",
+        "lameness",
+        "nail_line",
+    }
+)
+SOUGHT = "only looked for"
+_BARE_DENIALS = (
+    ["it", "is", "n't"],
+    ["it", "was", "n't"],
+    ["they", "are", "n't"],
+    ["they", "were", "n't"],
+    ["it", "was", "not"],
+)
+
+
+def mark_sought(talk: Talk) -> None:
+    """ "I checked for a puncture": what was only looked for is no fact, though a later "there wasn't one" denies it."""
+    for sentence in talk.sentences():
+        for position, segment in enumerate(sentence):
+            for cue in segment.having("doubts", "sought"):
+                for draft in reached(talk, sentence, position, cue):
+                    if draft.slot == "finding":
+                        draft.drop(SOUGHT)
+
+
+def deny(talk: Talk, sentence: list[Segment]) -> None:
+    for position, segment in enumerate(sentence):
+        if segment.having("taking_back", "repair") and not segment.drafts:
+            for draft in [d for s in sentence[position:] for d in s.drafts]:
+                draft.corrects = True
+        for cue in segment.having("denials", "before"):
+            for draft in reached(talk, sentence, position, cue):
+                _deny_one(draft)
+        for draft in segment.drafts:
+            if _denied_in_gap(talk, draft):
+                _deny_one(draft)
+        for cue in segment.having("denials", "after"):
+            before = [d for d in segment.drafts if d.end <= cue.start]
+            earlier = sentence[position - 1].drafts if position and not segment.drafts else []
+            for draft in before[-1:] or _sought(sentence, position) or earlier[-1:]:
+                _deny_one(draft)
+        if talk.words[segment.start : segment.end] in _BARE_DENIALS and position:
+            for draft in last_doubtable(sentence[:position]):
+                _deny_one(draft)
+
+
+def _sought(sentence: list[Segment], position: int) -> list[Draft]:
+    return [d for s in sentence[:position] for d in s.drafts if SOUGHT in d.rules]
+
+
+def _denied_in_gap(talk: Talk, draft: Draft) -> bool:
+    """ "Heels aren't contracted": the denial stands inside the phrase."""
+    gap = [i for i in range(draft.start, draft.end) if i not in draft.evidence]
+    return draft.slot not in ("tester", "pulse") and any(talk.words[i] in ("n't", "not", "no", "never") for i in gap)
+
+
+def _deny_one(draft: Draft) -> None:
+    if draft.slot not in _DENIABLE or "denied" in draft.rules:
+        return None
+    if draft.slot in ("work", "manner", "treatment"):
+        return draft.drop("denied: not done")
+    draft.note("denied")
+    if SOUGHT in draft.rules:
+        draft.dropped = False
+    if draft.slot == "tester":
+        draft.value = "none"
+    elif draft.slot == "pulse":
+        draft.value = "normal"
+    else:
+        draft.status = Status.ABSENT
+    return None

@@ -1,0 +1,40 @@
+"""What is doubted: "possible corn", "might be heat", "I wouldn't swear to it" after the fact."""
+
+from __future__ import annotations
+
+from pipeline.reading.scopes import DOUBTABLE, drafts_after, last_doubtable, reached
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_COMMENT = 4  # tokens of a segment that only comments: ", could be, "
+
+
+def doubt(talk: Talk, sentence: list[Segment]) -> None:
+    for position, segment in enumerate(sentence):
+        for cue in segment.having("doubts", "before"):
+            touched = reached(talk, sentence, position, cue)
+            if not touched and position and not segment.drafts and segment.end - segment.start <= _COMMENT:
+                touched = last_doubtable(sentence[:position])
+            if not touched and position + 1 < len(sentence) and not drafts_after(segment, cue):
+                touched = [] if sentence[position + 1].own_clause else sentence[position + 1].drafts[:1]
+            if not touched and not drafts_after(segment, cue) and position == len(sentence) - 1:
+                touched = last_doubtable(sentence[: position + 1])
+            for draft in touched:
+                _doubt_one(draft)
+
+
+def doubt_after(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
+    for position, segment in enumerate(sentence):
+        for cue in segment.having("doubts", "after"):
+            ahead = [d for d in drafts_after(segment, cue) if d.slot in DOUBTABLE]
+            behind = last_doubtable(sentence[: position + 1])
+            if not behind and position == 0 and not last_doubtable(sentence):
+                behind = last_doubtable(previous)
+            for draft in ahead or behind:
+                _doubt_one(draft)
+
+
+def _doubt_one(draft: Draft) -> None:
+    if draft.slot in DOUBTABLE and draft.status is Status.PRESENT and "denied" not in draft.rules:
+        draft.status = Status.SUSPECTED
+        draft.note("doubted")

@@ -1,0 +1,120 @@
+"""The feet named in each segment, in order, and the foot that stays in hand."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from pipeline.reading.foot_names import resolve
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.record import FEET
+
+SETUP_SLOTS = frozenset(
+    {
+        "work",
+        "shoe_size",
+        "shoe_type",
+        "shoe_material",
+        "pad",
+        "wedge",
+        "packing",
+        "nails",
+        "nail_size",
+        "clips",
+        "traction",
+        "nail_line",
+    }
+)
+
+
+@dataclass
+class FootGroup:
+    """Feet named at the token ``start``; ``anaphor`` when they were only pointed at ("that foot")."""
+
+    start: int
+    end: int
+    feet: Feet
+    anaphor: bool = False
+
+
+def groups_of(talk: Talk, segment: Segment, hand: Feet | None) -> tuple[list[FootGroup], Feet | None]:
+    found: list[FootGroup] = []
+    for mention in segment.mentions:
+        name = mention.get("feet")
+        if name is None or _compared(talk, mention):
+            continue
+        feet = _rest(talk, segment) if name == "other_three" else None
+        feet = feet or resolve(name, hand)
+        if feet is None:
+            continue
+        anaphor = name in ("in_hand", "pair_in_hand")
+        found.append(FootGroup(mention.start, mention.end, feet, anaphor))
+        if segment.drafts or name not in ("other_three", "other_two"):
+            hand = feet
+    for draft in segment.drafts if not found else []:
+        feet = _spoken_of_before(talk, segment, draft)
+        if feet is not None:
+            found.append(FootGroup(draft.start, draft.end, feet))
+            hand = feet
+    return found, hand
+
+
+def _rest(talk: Talk, segment: Segment) -> Feet | None:
+    """ "Other three reset": the three that were not worked on, when one was."""
+    drafts = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
+    worked = {foot for d in drafts if d.slot == "work" and not d.dropped for foot in d.feet or ()}
+    return tuple(foot for foot in FEET if foot not in worked) if len(worked) == 1 else None
+
+
+def _compared(talk: Talk, mention: Mention) -> bool:
+    """ "Match the right", "seen from the front": a foot that is only looked at."""
+    if (
+        talk.words[mention.start : mention.end] == ["the", "lot"]
+        and mention.start
+        and talk.words[mention.start - 1] not in (",", ".")
+    ):
+        return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
+    after = talk.words[mention.end] if mention.end < len(talk.words) else "."
+    if talk.words[mention.start] in ("anywhere", "everywhere") and after not in (
+        ",",
+        ".",
+        "and",
+        "but",
+        "either",
+        "at",
+        "on",
+        "in",
+    ):
+        return True  # "I couldn't find anywhere decent to nail"
+    before = set(talk.words[max(0, mention.start - 2) : mention.start])
+    return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
+
+
+def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None:
+    """ "That crack" is the crack of before, on the foot where it was."""
+    before = talk.words[max(0, draft.start - 2) : draft.start]
+    pointed = draft.slot == "finding" and before[-1:] in (["that"], ["this"], ["the"])
+    if not pointed and not (draft.slot == "shoe_type" and before in (["in", "the"], ["on", "the"])):
+        return None
+    for earlier in reversed([d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]):
+        if (earlier.slot, earlier.value) == (draft.slot, draft.value) and earlier.feet:
+            draft.note("refers back")
+            return earlier.feet
+    return None
+
+
+def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> Feet | None:
+    """After "number two up front and number one behind" the shoeing of all of them is in hand again."""
+    named = [s for s in sentence if groups[s.index] and s.drafts and s.horse == sentence[-1].horse]
+    if len(named) < 2:
+        return None
+    first, second = named[-2], named[-1]
+    shared = ({d.slot for d in first.drafts} & {d.slot for d in second.drafts} & SETUP_SLOTS) - {"work"}
+    one, other = groups[first.index][-1].feet, groups[second.index][-1].feet
+    if not shared or set(one) & set(other) or not setup_only(second) or min(len(one), len(other)) < 2:
+        return None
+    return tuple(foot for foot in FEET if foot in one or foot in other)
+
+
+def setup_only(segment: Segment) -> bool:
+    return bool(segment.drafts) and all(d.slot in SETUP_SLOTS for d in segment.drafts)

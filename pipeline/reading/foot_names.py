@@ -1,0 +1,167 @@
+"""Which feet a name means: groups, bare sides ("the left"), lists of feet, and the foot in hand."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Feet, Talk
+from pipeline.record import FEET, MatchKind
+
+_GROUPS: dict[str, Feet] = {
+    "LF": ("LF",),
+    "RF": ("RF",),
+    "LH": ("LH",),
+    "RH": ("RH",),
+    "fronts": ("LF", "RF"),
+    "hinds": ("LH", "RH"),
+    "lefts": ("LF", "LH"),
+    "rights": ("RF", "RH"),
+    "all": FEET,
+}
+_SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
+_VERBS = frozenset(
+    {"is", "'s", "has", "had", "was", "got", "gets", "looks", "are", "were", "have", "does", "did", "needs"}
+)
+_BARE_AFTER = frozenset(
+    {
+        "",
+        ",",
+        ".",
+        "and",
+        "but",
+        "is",
+        "'s",
+        "has",
+        "had",
+        "was",
+        "got",
+        "one",
+        "too",
+        "side",
+        "foot",
+        "a",
+        "an",
+        "the",
+        "as",
+        "in",
+        "with",
+        "at",
+        "for",
+        ";",
+        ":",
+        "or",
+        "also",
+        "i",
+        "he",
+        "she",
+        "it",
+    }
+)
+_BARE_BEFORE = frozenset({"the", "his", "her", "on", "in", "its"})
+
+
+def mark_bare_sides(talk: Talk) -> None:
+    """Make mentions of "the left", "on the right" or "the off" where front or hind was not said."""
+    taken = {i for m in talk.mentions if set(m.readings) - {"horse_cues", "fillers"} for i in m.literal}
+    for index, word in enumerate(talk.words):
+        if word not in _SIDES or index in taken or index == 0:
+            continue
+        before = talk.words[index - 1]
+        after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
+        near = word == "near" and after not in (",", ".", "and", "but")
+        counted = before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
+        determined = (
+            counted
+            or (before in ("the", "his", "her", "its") and not near)
+            or (before in _BARE_BEFORE and word in ("left", "right"))
+        )
+        if (
+            determined
+            and (counted or after in _BARE_AFTER)
+            and not (word == "left" and after in ("it", "him", "her", "the", "a", "an", "with"))
+        ):
+            end = index + 2 if after in ("one", "foot", "side") else index + 1
+            mention = Mention(index, end, (index,), {"feet": f"bare_{_SIDES[word]}"}, MatchKind.VARIANT)
+            talk.mentions.append(mention)
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def join_feet(talk: Talk) -> None:
+    """ "Left front and right hind" is one group, unless the second foot starts a statement of its own."""
+    feet = [m for m in talk.mentions if m.get("feet")]
+    for first, second in pairwise(feet):
+        between = talk.words[first.end : second.start]
+        if between == [","] and _listed_feet(talk, first, second):
+            _join(first, second)
+            continue
+        if (
+            between[:1] not in (["and"], ["or"], ["&"])
+            or len(between) > 2
+            or set(between[1:]) - {"the", "his", "her", "on", "in"}
+        ):
+            continue
+        after = talk.words[second.end] if second.end < len(talk.words) else ""
+        leading = first.start == 0 or talk.words[first.start - 1] in (".", ",", "the", "and")
+        if after in _VERBS and not leading:
+            continue
+        _join(first, second)
+
+
+def _join(first: Mention, second: Mention) -> None:
+    second.readings["feet"] = f"{first.readings['feet']}+{second.readings['feet']}"
+    second.start, second.literal = first.start, tuple(range(first.start, second.end))
+    first.dropped = True
+
+
+def _listed_feet(talk: Talk, first: Mention, second: Mention) -> bool:
+    """ "Thrush in three of them, left front, left hind, right hind": feet with nothing but commas between."""
+    after = talk.words[second.end] if second.end < len(talk.words) else "."
+    alone = first.start > 0 and talk.words[first.start - 1] == ","
+    return alone and after in (",", ".", "and", "or")
+
+
+def resolve(name: str, hand: Feet | None) -> Feet | None:
+    """The feet that a canonical foot name stands for, given the feet in hand; None when nothing can be pointed at."""
+    if "+" in name:
+        return _resolve_joined(name, hand)
+    if name in _GROUPS:
+        return _GROUPS[name]
+    if name.startswith("bare_"):
+        pair = _pair_of(hand)
+        return (name[-1] + pair,) if pair else (f"{name[-1]}F", f"{name[-1]}H")
+    if name in ("other_front", "other_hind"):
+        pair = "F" if name == "other_front" else "H"
+        rest = tuple(f for f in (f"L{pair}", f"R{pair}") if f not in (hand or ()))
+        return rest if len(rest) == 1 else None
+    if hand is None:
+        return None
+    if name == "in_hand":
+        return hand
+    if name == "pair_in_hand":
+        pair = _pair_of(hand)
+        return (f"L{pair}", f"R{pair}") if pair else hand
+    if name == "other":
+        return (_across(hand[0]),) if len(hand) == 1 else None
+    if name in ("other_three", "other_two"):
+        rest = tuple(f for f in FEET if f not in hand)
+        return rest or None
+    return None
+
+
+def _resolve_joined(name: str, hand: Feet | None) -> Feet | None:
+    joined: list[str] = []
+    for part in name.split("+"):
+        feet = resolve(part, tuple(joined) or hand)
+        if feet:
+            joined.extend(f for f in feet if f not in joined)
+    return tuple(f for f in FEET if f in joined) or None
+
+
+def _pair_of(hand: Feet | None) -> str | None:
+    pairs = {foot[1] for foot in hand or ()}
+    return next(iter(pairs)) if len(pairs) == 1 else None
+
+
+def _across(foot: str) -> str:
+    return ("R" if foot[0] == "L" else "L") + foot[1]

@@ -1,0 +1,396 @@
+"""The names of a memo's horses: roster names by spelling and by sound, names taken back, and new ones."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from spacy.tokens import Doc
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.sounds import likeness
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS, form_tokens
+from pipeline.record import HorseMatch, RosterHorse
+
+KNOWN_LIKENESS = 0.78
+_MARGIN = 0.04
+_NEVER_NAMES = frozenset(
+    [
+        "i",
+        "monday",
+        "tuesday",
+        "wednesday",
+        "thursday",
+        "friday",
+        "saturday",
+        "sunday",
+        "january",
+        "february",
+        "march",
+        "april",
+        "may",
+        "june",
+        "july",
+        "august",
+        "september",
+        "october",
+        "november",
+        "december",
+        "christmas",
+        "easter",
+        "obel",
+        "aaep",
+        "henneke",
+        "bcs",
+        "mr",
+        "mrs",
+        "ms",
+        "miss",
+        "doc",
+        "dr",
+    ]
+)
+_NAME_FOLLOWERS = frozenset(
+    {
+        ",",
+        ".",
+        "'s",
+        "had",
+        "has",
+        "is",
+        "was",
+        "first",
+        "then",
+        "next",
+        "stood",
+        "threw",
+        "lost",
+        "today",
+        "came",
+        "got",
+        "went",
+        "cast",
+        "pulled",
+        "at",
+        "on",
+        "in",
+        "and",
+        ":",
+        ";",
+        "needs",
+        "again",
+        "here",
+    }
+)
+
+
+@dataclass
+class NamedHorse:
+    """A horse of the memo: roster name or the name as heard."""
+
+    name: str | None
+    match: HorseMatch
+    heard: str = ""
+    likeness: float = 1.0
+    tokens: tuple[int, int] = (0, 0)
+    place: str | None = None
+
+
+@dataclass
+class NameSpan:
+    """A name at the tokens ``[start, end)`` and the horse that it means."""
+
+    start: int
+    end: int
+    horse: int
+    role: str = "refers"
+
+
+@dataclass
+class HorseTalk:
+    """The horses of a memo and the spans that name them."""
+
+    horses: list[NamedHorse] = field(default_factory=list)
+    spans: list[NameSpan] = field(default_factory=list)
+
+    def index_of(self, horse: NamedHorse) -> int:
+        """The index of this horse, added when it was not named before."""
+        for index, other in enumerate(self.horses):
+            if other.name is not None and horse.name is not None and other.name.lower() == horse.name.lower():
+                return index
+        self.horses.append(horse)
+        return len(self.horses) - 1
+
+
+def roster_spans(doc: Doc, roster: Sequence[RosterHorse]) -> list[tuple[int, int, RosterHorse]]:
+    """Roster names that stand in the text as spelled, the longest first at each place."""
+    words = [token.lower_ for token in doc]
+    cased = any(token.text[:1].isupper() for token in doc)
+    wanted: list[tuple[list[str], RosterHorse]] = []
+    for horse in roster:
+        wanted.extend((form_tokens(name.lower()), horse) for name in (horse.name, *horse.also_called))
+    wanted.sort(key=lambda pair: -len(pair[0]))
+    found: list[tuple[int, int, RosterHorse]] = []
+    used: set[int] = set()
+    for tokens, horse in wanted:
+        for start in range(len(words) - len(tokens) + 1):
+            span = range(start, start + len(tokens))
+            if words[start : start + len(tokens)] != tokens or used.intersection(span):
+                continue
+            if cased and not doc[start].text[:1].isupper() and not _stands_like_name(words, start, start + len(tokens)):
+                continue
+            used.update(span)
+            found.append((start, start + len(tokens), horse))
+    return sorted(found, key=lambda f: f[0])
+
+
+def _stands_like_name(words: list[str], start: int, end: int) -> bool:
+    """A name that a recogniser wrote small: "Then sorrel.", "five for whiskey."."""
+    before = words[start - 1] if start else "."
+    after = words[end] if end < len(words) else "."
+    return after in (".", ",") and before in (".", "then", "next", "okay", "now", "for", "first", "is", "called", "and")
+
+
+class NameFinder:
+    """Finds the names of one memo."""
+
+    def __init__(self, talk: Talk, roster: Sequence[RosterHorse], exact: list[tuple[int, int, RosterHorse]]) -> None:
+        self._talk = talk
+        self._roster = roster
+        self._exact = exact
+        self.found = HorseTalk()
+
+    def find_names(self) -> None:
+        """Fill ``found`` with every name: new ones, roster ones, and those a recogniser misspelled."""
+        named = self._new_names()
+        named += self._named_again(named)
+        for start, end, horse in self._exact:
+            if not any(s.start <= start < s.end for s in named) and not self._rejected(start):
+                index = self.found.index_of(
+                    NamedHorse(horse.name, HorseMatch.KNOWN, tokens=(start, end), place=horse.place)
+                )
+                named.append(NameSpan(start, end, index))
+        self.found.spans = sorted(named, key=lambda s: s.start)
+        self._sound_alike_names()
+        self._loose_name()
+        self._order_horses()
+
+    def _rejected(self, start: int) -> bool:
+        """ "Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
+        if self._after_not(start):
+            return True
+        same = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start) and self._after_not(s)]
+        if same and self._sentence_start(start) == self._sentence_start(same[-1]):
+            return True
+        mention = next((m for m in self._talk.mentions if m.get("horse") and m.start == start and m.dropped), None)
+        return mention is not None
+
+    def _after_not(self, start: int) -> bool:
+        return self._talk.words[max(0, start - 1) : start] == ["not"]
+
+    def _horse_at(self, start: int) -> str | None:
+        return next((h.name for s, _, h in self._exact if s == start), None)
+
+    def _new_names(self) -> list[NameSpan]:
+        spans: list[NameSpan] = []
+        cue_new = any(m.get("horse_cues") == "new" for m in self._talk.mentions)
+        for mention in self._talk.mentions:
+            if mention.get("horse_cues") != "named":
+                continue
+            start = mention.end
+            while start < len(self._talk.words) and self._talk.words[start] in (
+                ",",
+                "uh",
+                "um",
+                "er",
+                "him",
+                "her",
+                "is",
+            ):
+                start += 1
+            end = self._name_end(start)
+            if end > start:
+                spans.append(self._named(start, end, cue_new))
+        if not spans and cue_new:
+            spans.extend(self._name_near_new())
+        return spans
+
+    def _named(self, start: int, end: int, cue_new: bool) -> NameSpan:
+        text = self._text(start, end)
+        known = next((h for h in self._roster if h.name.lower() == text.lower()), None)
+        if known is not None:
+            return NameSpan(
+                start,
+                end,
+                self.found.index_of(NamedHorse(known.name, HorseMatch.KNOWN, tokens=(start, end), place=known.place)),
+            )
+        match = HorseMatch.NEW if cue_new else HorseMatch.UNCLEAR
+        self._new_is_the_horse(start)
+        best = self._best(text) if not cue_new else None
+        if best is not None:
+            horse, score = best
+            return NameSpan(
+                start,
+                end,
+                self.found.index_of(NamedHorse(horse.name, HorseMatch.KNOWN, text, score, (start, end), horse.place)),
+            )
+        return NameSpan(start, end, self.found.index_of(NamedHorse(text, match, text, tokens=(start, end))))
+
+    def _named_again(self, named: list[NameSpan]) -> list[NameSpan]:
+        """Later mentions of a horse that is not on the roster."""
+        doc, again = self._talk.doc, []
+        for span in named:
+            name = [t.text for t in doc[span.start : span.end]]
+            for start in range(span.end, len(doc) - len(name) + 1):
+                if [t.text for t in doc[start : start + len(name)]] == name:
+                    again.append(NameSpan(start, start + len(name), span.horse))
+        return again
+
+    def _new_is_the_horse(self, start: int) -> None:
+        """In "there's a new one, name of Kestrel" the new one is a horse, not a shoe."""
+        for mention in self._talk.mentions:
+            if mention.get("horse_cues") == "new" and start - 20 < mention.start < start:
+                mention.readings.pop("work", None)
+
+    def _name_near_new(self) -> list[NameSpan]:
+        cue = next(m for m in self._talk.mentions if m.get("horse_cues") == "new")
+        for start in range(cue.end, min(len(self._talk.words), cue.end + 25)):
+            token = self._talk.doc[start]
+            exact = any(a <= start < b for a, b, _ in self._exact)
+            if exact or not token.text[:1].isupper() or token.lower_ in _NEVER_NAMES or not self._unknown(start):
+                continue
+            initial = self._talk.words[start - 1] in SENTENCE_ENDS
+            if initial and (token.is_stop or not self._follows_like_name(start + 1)):
+                continue
+            if not initial and self._is_place(start):
+                continue
+            return [self._named(start, self._name_end(start), True)]
+        return []
+
+    def _is_place(self, start: int) -> bool:
+        return (
+            self._talk.words[start - 1] in ("the", "at", "from", "in", "near", "down", "over")
+            and self._talk.words[start - 1] != "is"
+        )
+
+    def _name_end(self, start: int) -> int:
+        """A name is one capitalised word, or two in a row; in text without capitals one word."""
+        doc = self._talk.doc
+        if start >= len(doc) or doc[start].is_punct or doc[start].lower_ in _NEVER_NAMES:
+            return start
+        cased = any(token.text[:1].isupper() for token in doc)
+        if not cased:
+            return start + 1
+        if not doc[start].text[:1].isupper():
+            return start
+        end = start + 1
+        while (
+            end < len(doc)
+            and end - start < 3
+            and doc[end].text[:1].isupper()
+            and not doc[end].is_stop
+            and doc[end].lower_ != "i"
+        ):
+            end += 1
+        return end
+
+    def _text(self, start: int, end: int) -> str:
+        return self._talk.doc[start:end].text
+
+    def _unknown(self, index: int) -> bool:
+        """Whether the token is no word of the trade or of the grammar."""
+        return not any(index in m.literal and set(m.readings) - {"horse"} for m in self._talk.mentions)
+
+    def _follows_like_name(self, index: int) -> bool:
+        return index >= len(self._talk.words) or self._talk.words[index] in _NAME_FOLLOWERS
+
+    def _best(self, text: str) -> tuple[RosterHorse, float] | None:
+        scored = sorted(
+            ((max(likeness(text, name) for name in (h.name, *h.also_called)), h) for h in self._roster),
+            key=lambda p: -p[0],
+        )
+        if not scored or scored[0][0] < KNOWN_LIKENESS:
+            return None
+        rival = next((score for score, h in scored[1:] if h.name != scored[0][1].name), 0.0)
+        return (scored[0][1], scored[0][0]) if scored[0][0] - rival >= _MARGIN else None
+
+    def _sound_alike_names(self) -> None:
+        """Capitalised words in the place of a name that sound like one of the roster."""
+        taken = {i for s in self.found.spans for i in range(s.start, s.end)}
+        taken.update(i for s, e, _ in self._exact for i in range(s, e))
+        doc = self._talk.doc
+        for start in range(len(doc)):
+            if (
+                start in taken
+                or not doc[start].text[:1].isupper()
+                or doc[start].lower_ in _NEVER_NAMES
+                or not self._unknown(start)
+            ):
+                continue
+            if doc[start].is_stop:
+                continue
+            for end in (start + 2, start + 1):
+                if end > len(doc) or taken.intersection(range(start, end)) or not self._follows_like_name(end):
+                    continue
+                if end == start + 2 and (doc[start + 1].is_punct or not self._unknown(start + 1)):
+                    continue
+                best = self._best(self._text(start, end))
+                if best is None:
+                    continue
+                named = NamedHorse(
+                    best[0].name, HorseMatch.KNOWN, self._text(start, end), best[1], (start, end), best[0].place
+                )
+                self.found.spans.append(NameSpan(start, end, self.found.index_of(named)))
+                taken.update(range(start, end))
+                break
+        self.found.spans.sort(key=lambda s: s.start)
+
+    def _loose_name(self) -> None:
+        """No roster name anywhere: a capitalised unknown word that opens the memo stays as heard, unclear."""
+        if self.found.spans:
+            return
+        doc = self._talk.doc
+        for start in range(min(len(doc), 12)):
+            token = doc[start]
+            if (
+                not token.text[:1].isupper()
+                or token.is_stop
+                or token.lower_ in _NEVER_NAMES
+                or not self._unknown(start)
+            ):
+                continue
+            end = self._name_end(start)
+            if end < len(doc) and doc[end].text in (",", "'s", ".") and self._only_openers(start):
+                index = self.found.index_of(
+                    NamedHorse(self._text(start, end), HorseMatch.UNCLEAR, self._text(start, end), tokens=(start, end))
+                )
+                self.found.spans.append(NameSpan(start, end, index))
+                return
+
+    def _order_horses(self) -> None:
+        """Horses in the order in which they are first named."""
+        order = list(dict.fromkeys(s.horse for s in self.found.spans))
+        self.found.horses = [self.found.horses[i] for i in order]
+        for span in self.found.spans:
+            span.horse = order.index(span.horse)
+
+    def _sentence_start(self, index: int) -> int:
+        while index > 0 and self._talk.words[index - 1] not in SENTENCE_ENDS:
+            index -= 1
+        return index
+
+    def _only_openers(self, index: int) -> bool:
+        """Whether nothing but "okay", "then", "on to" and the like stands before the name in its sentence."""
+        start = self._sentence_start(index)
+        allowed: set[int] = set()
+        for mention in self._talk.mentions:
+            if mention.is_any(("horse_cues", "fillers", "taking_back")) and mention.start >= start:
+                allowed.update(mention.literal)
+        light = (",", "and", "then", "so", "is", "'s", "a", "an", "the", "there", "of", "to", "i", "forgot")
+        return all(i in allowed or self._talk.words[i] in light for i in range(start, index))
+
+
+def name_mentions(exact: list[tuple[int, int, RosterHorse]]) -> list[Mention]:
+    """Roster names as mentions, so that they claim their words."""
+    return [Mention(s, e, tuple(range(s, e)), {"horse": h.name}) for s, e, h in exact]

@@ -1,0 +1,96 @@
+"""What is planned, and what is only a condition: "if he's still sore we'll go to a full pad"."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_PLANNABLE = frozenset(
+    {
+        "work",
+        "shoe_type",
+        "shoe_size",
+        "shoe_material",
+        "pad",
+        "wedge",
+        "packing",
+        "treatment",
+        "nails",
+        "nail_size",
+        "clips",
+        "traction",
+        "manner",
+        "next_visit_weeks",
+        "vet",
+    }
+)
+ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
+_PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
+
+
+def plan(talk: Talk, sentence: list[Segment]) -> None:
+    end = sentence[-1].end
+    conditions = _conditions(sentence, end)
+    planned_from = [(m.start, _plan_end(sentence, m)) for s in sentence for m in s.having("plans", "before")]
+    planned_from += [(stop, end) for _, stop in conditions if stop < end]
+    for segment in sentence:
+        whole = any(_is_time_of_plan(talk, m) for m in segment.mentions)
+        conditional = any(segment.start < start < segment.end for start, _ in conditions)
+        for draft in segment.drafts:
+            if any(start <= draft.start < stop for start, stop in conditions):
+                _drop_in_condition(draft)
+            elif whole or conditional or any(start <= draft.start < stop for start, stop in planned_from):
+                _plan_one(draft)
+            elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
+                draft.status = Status.PLANNED
+
+
+def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
+    return mention.get("plans") == "before" and " ".join(talk.words[mention.start : mention.end]) in _PLAN_TIMES
+
+
+def _conditions(sentence: list[Segment], end: int) -> list[tuple[int, int]]:
+    """Token ranges of "if …" up to where the main clause starts."""
+    ranges = []
+    for segment in sentence:
+        for cue in segment.having("plans", "condition"):
+            mains = [m.start for s in sentence for m in s.mentions if m.start > cue.end and _opens_main(m)]
+            nexts = [
+                s.start
+                for s in sentence
+                if s.start >= cue.end and s.index > segment.index and s.delimiter in (",", "then", ", then")
+            ]
+            stop = min(mains, default=end)
+            if not mains and nexts:
+                stop = nexts[0]
+            ranges.append((cue.start, stop))
+    return ranges
+
+
+def _opens_main(mention: Mention) -> bool:
+    return mention.get("plans") in ("main", "before") or mention.get("vet") is not None
+
+
+def _plan_end(sentence: list[Segment], cue: Mention) -> int:
+    """A plan reaches to the end of its sentence, or to the first word of today."""
+    today = [m.start for s in sentence for m in s.having("times", "today") if m.start > cue.end]
+    turns = [s.start for s in sentence if s.start > cue.end and s.joined_by("but", ", but")]
+    return min([*today, *turns], default=sentence[-1].end)
+
+
+def _drop_in_condition(draft: Draft) -> None:
+    if draft.slot == "vet":
+        draft.status = Status.PLANNED
+    else:
+        draft.drop("only a condition")
+
+
+def _plan_one(draft: Draft) -> None:
+    if draft.dropped or draft.status in (Status.HISTORY, Status.RESOLVED):
+        return
+    if draft.slot not in _PLANNABLE:
+        draft.drop("spoken of in a plan")
+    elif draft.status is not Status.ABSENT:
+        draft.status = Status.PLANNED
+        draft.note("planned")

@@ -1,0 +1,123 @@
+"""What belongs to an earlier time: a word of time colours its clause, "today" and "still" end it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.plans import ALWAYS_PLANNED
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+
+def recall(talk: Talk, sentence: list[Segment]) -> None:
+    """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
+    recalled = False
+    for position, segment in enumerate(sentence):
+        cues = [
+            m for m in segment.having("times", "history") if not _season_ahead(talk, sentence, m)
+        ] or _before_at_end(talk, segment)
+        today = segment.having("times", "today")
+        if today and "it" in talk.words[segment.start : segment.end] and not segment.drafts:
+            _still_there(sentence[:position])
+        if today and (not cues or today[-1].start > cues[-1].start):
+            recalled = False
+            if not cues:
+                continue
+        if segment.own_clause and not cues and (segment.present or not segment.past):
+            recalled = False
+        if segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not cues and not segment.past:
+            recalled = False
+        if cues and not segment.drafts and position:
+            _recall_it(talk, segment, sentence[:position])
+        if cues:
+            leads = not any(d.start < cues[0].start for d in segment.drafts)
+            if talk.words[segment.start] not in ("down", "up", "from", "better", "worse", "compared", "same"):
+                _recall_back(sentence, position)
+            recalled = True if leads or not segment.present else recalled
+        if recalled or cues:
+            for draft in segment.drafts:
+                later_today = any(t.start < draft.start and (not cues or t.start > cues[-1].start) for t in today)
+                if not later_today:
+                    _recall_one(draft)
+        if cues and not _leads(sentence, position, cues[0]):
+            recalled = False
+
+
+def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
+    """ "We'll try bars in the spring": a season behind a plan is to come."""
+    planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))
+    return planned and talk.words[cue.start] in ("in", "over")
+
+
+def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
+    """ "Somebody had him in egg bars before": a lone "before" that closes its segment."""
+    last = segment.end - 1
+    if talk.words[last] != "before" or any(last in m.literal and m.get("times") for m in segment.mentions):
+        return []
+    return [Mention(last, segment.end, (last,), {"times": "history"})]
+
+
+def _still_there(before: list[Segment]) -> None:
+    """ "The vet told us that years back and it's still there"."""
+    for draft in [d for s in before for d in s.drafts if d.slot == "finding" and d.status is Status.HISTORY]:
+        draft.status = Status.PRESENT
+        draft.note("still there")
+
+
+def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
+    """ "Laminitis, they reckon she had it last spring": the pronoun stands for what was said before.
+
+    Behind a statement of its own ("she's got laminitis again, and she had it two summers ago") both are facts.
+    """
+    if not {"it", "that", "one", "this"} & set(talk.words[segment.start : segment.end]):
+        return
+    for earlier in reversed(before):
+        for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
+            if earlier.present and draft.slot == "finding":
+                again = replace(
+                    draft,
+                    segment=segment,
+                    start=segment.start,
+                    end=segment.end,
+                    status=Status.HISTORY,
+                    severity=None,
+                    zone=None,
+                    rules=["it: the finding before"],
+                )
+                segment.drafts.append(again)
+            else:
+                _recall_one(draft)
+            return
+
+
+def _leads(sentence: list[Segment], position: int, cue: Mention) -> bool:
+    """Whether the time was said before any fact of its clause."""
+    start = position
+    while start > 0 and not sentence[start].own_clause:
+        start -= 1
+    return not any(d.start < cue.start for s in sentence[start : position + 1] for d in s.drafts)
+
+
+def _recall_back(sentence: list[Segment], position: int) -> None:
+    """A time said at the end reaches back over the verbless segments of its own clause."""
+    for number in range(position, 0, -1):
+        if sentence[number].own_clause:
+            break
+        before = sentence[number - 1]
+        if before.having("times", "today"):
+            break
+        for draft in before.drafts:
+            _recall_one(draft)
+
+
+def _recall_one(draft: Draft) -> None:
+    if draft.slot in ALWAYS_PLANNED:
+        draft.drop("said of an earlier time")
+    elif draft.slot == "manner" and draft.segment.joined_by("start"):
+        return  # how he stood opens a sentence; the time behind it belongs to something else
+    elif draft.status is Status.ABSENT:
+        draft.drop("denied of an earlier time")
+    elif draft.status in (Status.PRESENT, Status.SUSPECTED):
+        draft.status = Status.HISTORY
+        draft.note("of an earlier time")

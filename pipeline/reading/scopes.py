@@ -1,0 +1,84 @@
+"""How far a cue reaches: its own segment, the list that goes on, never past a new clause.
+
+Scopes follow NegEx (Chapman et al. 2001, J Biomed Inform 34:301-310) and ConText (Harkema et al. 2009, J Biomed
+Inform 42:839-851), counted in segments: a list joined by "or" stays inside, "but" and a new clause end it.
+"""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Segment, Talk
+
+DOUBTABLE = frozenset({"finding", "tester", "pulse", "gait", "lameness", "obel"})
+_NOT_REACH = 5
+
+
+def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) -> list[Draft]:
+    segment = sentence[position]
+    verbal = talk.words[cue.end - 1] in ("not", "n't", "never")
+    reach = segment.end if not verbal else cue.end + _NOT_REACH
+    own = [d for d in segment.drafts if cue.end <= d.start < reach and not _new_clause(talk, segment, cue, d)]
+    own = _until_barrier(talk, segment, cue, own)
+    if not own:
+        return []
+    reached = list(own)
+    for number in range(position + 1, len(sentence)):
+        later = sentence[number]
+        if not _continues_list(talk, sentence, number):
+            break
+        first = later.drafts[0]
+        reached.append(first)
+        reached.extend(d for d in later.drafts[1:] if "or" in talk.words[first.end : d.start])
+    return reached
+
+
+def _new_clause(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -> bool:
+    """Whether a new subject or a plan stands between cue and draft: "not better … they need to call the vet"."""
+    between = [m for m in segment.mentions if cue.end <= m.start < draft.start]
+    subject = bool(talk.plays("subject", cue.end, draft.start))
+    return any(m.get("plans") is not None for m in between) or (subject and cue.get("denials") is not None)
+
+
+def _until_barrier(talk: Talk, segment: Segment, cue: Mention, drafts: list[Draft]) -> list[Draft]:
+    """Another cue or a word of the present ends the scope within the segment."""
+    barrier = [m.start for m in segment.mentions if m.start >= cue.end and m.get("times") == "today"]
+    subjects = talk.plays("subject", max(cue.end + 1, drafts[0].end), segment.end) if drafts else []
+    limit = min([*barrier, *subjects], default=segment.end)
+    kept = [d for d in drafts if d.start < limit]
+    return kept or drafts[:1] if not barrier else kept
+
+
+def _continues_list(talk: Talk, sentence: list[Segment], number: int) -> bool:
+    """Whether the segment is a further item of a denied or doubted list: "heat, swelling or pus"."""
+    later = sentence[number]
+    if later.having("denials") or later.having("severities") or not later.drafts or later.own_clause:
+        return False
+    if later.drafts[0].slot not in ("finding", "pulse", "tester"):
+        return False
+    lead = talk.words[later.start : later.drafts[0].start]
+    if set(lead) - {"or", "nor", "any", "even", "for", "of"}:
+        return False
+    if "or" in lead or "nor" in lead or later.joined_by("or", "nor"):
+        return True
+    if later.joined_by("and"):
+        return not later.having("zones")
+    for following in sentence[number:]:
+        if following.own_clause or not following.delimiter.startswith(","):
+            return False
+        words = talk.words[following.start : following.end]
+        if "or" in words or "nor" in words:
+            return True
+    return False
+
+
+def drafts_after(segment: Segment, cue: Mention) -> list[Draft]:
+    return [d for d in segment.drafts if d.start >= cue.end]
+
+
+def last_doubtable(segments: list[Segment]) -> list[Draft]:
+    """The last thing said that can be doubted, with what was joined to it by a bare "and"."""
+    for segment in reversed(segments):
+        drafts = [d for d in segment.drafts if d.slot in DOUBTABLE and not d.dropped]
+        if drafts:
+            return [d for d in drafts if d.start == drafts[-1].start]
+    return []

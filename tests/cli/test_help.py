@@ -1,0 +1,109 @@
+"""Every --help answers, fast, with an example, and without heavy imports."""
+
+from __future__ import annotations
+
+import resource
+import subprocess
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import pytest
+import typer.main
+from typer.core import TyperGroup
+
+from pipeline.cli import app
+
+if TYPE_CHECKING:
+    from tests.cli.conftest import Run
+
+HEAVY = ("spacy", "faster_whisper", "ctranslate2", "onnxruntime", "av", "numpy", "torch")
+PROBE = """
+import sys
+from pipeline.cli import app
+try:
+    app(sys.argv[1:])
+except SystemExit as ended:
+    code = ended.code
+print("\\nLOADED", code, *sorted(set(sys.modules) & set({heavy!r})))
+"""
+
+
+def commands(group: TyperGroup, before: tuple[str, ...] = ()) -> Iterator[tuple[str, ...]]:
+    """The words of every command and sub-command."""
+    yield before
+    for name, command in group.commands.items():
+        if isinstance(command, TyperGroup):
+            yield from commands(command, (*before, name))
+        else:
+            yield (*before, name)
+
+
+def all_commands() -> list[tuple[str, ...]]:
+    """Every command of clinchbook, itself included."""
+    root = typer.main.get_command(app)
+    assert isinstance(root, TyperGroup)
+    return list(commands(root))
+
+
+def test_the_commands_that_are_promised_are_there() -> None:
+    names = {" ".join(words) for words in all_commands()}
+    promised = "ingest,watch,extract,show,search,export,roster import,roster add,roster list,demo,check"
+    assert names >= set(promised.split(","))
+
+
+@pytest.mark.parametrize("words", all_commands(), ids=" ".join)
+def test_help_answers_with_an_example(words: tuple[str, ...], run: Run) -> None:
+    ended = run(*words, "--help")
+    assert ended.code == 0
+    assert "Example: " in ended.out
+    assert "clinchbook " + " ".join(words) in " ".join(ended.out.rpartition("Example: ")[2].split())
+    assert ended.err == ""
+
+
+def loaded_by(*arguments: str, store: Path) -> list[str]:
+    """Run a command in a fresh Python; returns its exit code and the heavy modules that it loaded."""
+    done = subprocess.run(
+        [
+            sys.executable,
+            "-c",
+            PROBE.format(heavy=HEAVY),
+            *arguments,
+            *(() if "--help" in arguments else ("--store", str(store))),
+        ],
+        capture_output=True,
+        text=True,
+        check=True,
+        timeout=60,
+    )
+    return done.stdout.rpartition("LOADED ")[2].split()
+
+
+@pytest.mark.parametrize("arguments", [["--help"], ["ingest", "--help"], ["roster", "add", "Bramble"]], ids=" ".join)
+def test_light_commands_load_nothing_heavy(arguments: list[str], tmp_path: Path) -> None:
+    assert loaded_by(*arguments, store=tmp_path / "store") == ["0"]
+
+
+def test_looking_things_up_loads_nothing_heavy(tmp_path: Path) -> None:
+    store = tmp_path / "store"
+    assert loaded_by("roster", "add", "Bramble", store=store) == ["0"]
+    assert loaded_by("roster", "list", store=store) == ["0"]
+    assert loaded_by("search", "thrush", store=store) == ["0"]
+    assert loaded_by("export", "Bramble", "--format", "csv", store=store) == ["0"]
+
+
+def processor_seconds(*command: str) -> float:
+    """The least processor time that a few runs of Python took, which does not grow with what else the machine does."""
+    times = []
+    for _ in range(5):
+        before = resource.getrusage(resource.RUSAGE_CHILDREN)
+        subprocess.run([sys.executable, *command], check=True, capture_output=True, timeout=60)
+        after = resource.getrusage(resource.RUSAGE_CHILDREN)
+        times.append(after.ru_utime - before.ru_utime + after.ru_stime - before.ru_stime)
+    return min(times)
+
+
+def test_help_is_about_as_fast_as_its_command_line_library() -> None:
+    library = processor_seconds("-c", "import typer")
+    assert processor_seconds("-m", "pipeline.cli", "--help") < 2.5 * library

@@ -1,0 +1,96 @@
+"""A watched folder: a memo is taken in once, and only when its file has stopped growing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from pipeline.cli.settling import Settling
+from pipeline.errors import FileMissingError, NoSpeechError
+from pipeline.keeping import Store
+
+if TYPE_CHECKING:
+    from tests.cli.conftest import FakeHearer, MakeMemo, Run
+
+
+@dataclass
+class Clock:
+    """A clock that only moves when told."""
+
+    now_s: float = 0.0
+
+    def __call__(self) -> float:
+        """The time in seconds."""
+        return self.now_s
+
+
+class TestSettling:
+    """Which files are complete."""
+
+    def test_a_file_is_handed_out_once_it_has_kept_still(self, tmp_path: Path) -> None:
+        memo, clock = tmp_path / "a.m4a", Clock()
+        memo.write_bytes(b"1")
+        settling = Settling(5, clock)
+        assert settling.ready([memo]) == []
+        clock.now_s = 4.9
+        assert settling.ready([memo]) == []
+        assert settling.growing() == [memo]
+        clock.now_s = 5
+        assert settling.ready([memo]) == [memo]
+        assert settling.ready([memo]) == []
+        assert settling.growing() == []
+
+    def test_growing_starts_the_wait_anew(self, tmp_path: Path) -> None:
+        memo, clock = tmp_path / "a.m4a", Clock()
+        memo.write_bytes(b"1")
+        settling = Settling(5, clock)
+        settling.ready([memo])
+        clock.now_s = 4
+        memo.write_bytes(b"12")
+        assert settling.ready([memo]) == []
+        clock.now_s = 8
+        assert settling.ready([memo]) == []
+        clock.now_s = 9
+        assert settling.ready([memo]) == [memo]
+
+    def test_a_file_that_changes_later_is_handed_out_again(self, tmp_path: Path) -> None:
+        memo, clock = tmp_path / "a.m4a", Clock()
+        memo.write_bytes(b"1")
+        settling = Settling(0, clock)
+        assert settling.ready([memo]) == [memo]
+        memo.write_bytes(b"123")
+        assert settling.ready([memo]) == [memo]
+
+    def test_a_file_that_vanishes_is_forgotten(self, tmp_path: Path) -> None:
+        settling = Settling(0)
+        assert settling.ready([tmp_path / "gone.m4a"]) == []
+        assert settling.growing() == []
+
+
+def test_one_sweep_keeps_what_is_there(
+    run: Run, hearer: FakeHearer, make_memo: MakeMemo, own_surroundings: Path
+) -> None:
+    make_memo("1.wav", seed=1)
+    folder = make_memo("2.wav", seed=2).parent
+    ended = run("watch", folder, "--once", "--settle", "0.01")
+    assert ended.code == 0
+    assert ended.err.splitlines() == [f"Looking through {folder}.", "Memos: 2 kept."]
+    again = run("watch", folder, "--once", "--settle", "0.01")
+    assert again.err.splitlines()[-1] == "Memos: 0 kept, 2 kept before already."
+    with Store.open(own_surroundings, create=False) as store:
+        assert len(store.memos()) == 2
+
+
+def test_a_sweep_with_a_bad_memo_ends_with_its_code(run: Run, hearer: FakeHearer, make_memo: MakeMemo) -> None:
+    make_memo("1.wav", seed=1)
+    folder = make_memo("2 silent.wav", seed=2).parent
+    ended = run("watch", folder, "--once", "--settle", "0")
+    assert ended.code == NoSpeechError.exit_code
+    assert ended.err.splitlines()[-1] == "Memos: 1 kept, 1 could not be taken in."
+
+
+def test_a_folder_that_is_not_there(run: Run, tmp_path: Path) -> None:
+    ended = run("watch", tmp_path / "none", "--once")
+    assert (ended.code, ended.out) == (FileMissingError.exit_code, "")
+    assert ended.err == f"There is no file or folder {tmp_path / 'none'}.\n"
