@@ -33,8 +33,20 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 groups,
                 before if sentence[0].horse == segment.horse or position else None,
             )
+        _foot_behind_sentence(talk, sentence, groups)
         hand = contrasted(sentence, groups) or hand
     return groups
+
+
+def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
+    """ "Hondo lost one. Left front.": a foot alone in its sentence belongs to a statement that still lacks one."""
+    alone = len(sentence) == 1 and not sentence[0].drafts and groups[sentence[0].index]
+    if not alone or not sentence[0].sentence:
+        return
+    for draft in [d for s in talk.sentence(sentence[0].sentence - 1) for d in s.drafts if s.horse == sentence[0].horse]:
+        if draft.feet is None:
+            draft.feet = groups[sentence[0].index][0].feet
+            draft.note("foot: named in the next sentence")
 
 
 def _attach_segment(

@@ -133,8 +133,11 @@ def roster_spans(doc: Doc, roster: Sequence[RosterHorse]) -> list[tuple[int, int
     wanted.sort(key=lambda pair: -len(pair[0]))
     found: list[tuple[int, int, RosterHorse]] = []
     used: set[int] = set()
+    places: dict[str, list[int]] = {}
+    for index, word in enumerate(words):
+        places.setdefault(word, []).append(index)
     for tokens, horse in wanted:
-        for start in range(len(words) - len(tokens) + 1):
+        for start in places.get(tokens[0], []) if tokens else []:
             span = range(start, start + len(tokens))
             if words[start : start + len(tokens)] != tokens or used.intersection(span):
                 continue

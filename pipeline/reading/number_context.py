@@ -130,15 +130,17 @@ class NumberContext:
         for _ in range(7):
             found = self._talk.mention_ending(index)
             if found is not None and found.is_any(("measures", "zones", "totals", "pads")):
-                apart = "," in self._words[found.end : mention.start] and found.get("measures") in (
-                    "shoe_size",
-                    "nail_size",
-                )
-                return None if apart else found
+                sized = found.get("measures") in ("shoe_size", "nail_size")
+                return None if sized and self._apart(found.end, mention.start) else found
             index -= 1
             if index < 0 or self._words[index] not in LIGHT:
                 break
         return self._before(mention.stands_for) if mention.stands_for is not None else None
+
+    def _apart(self, start: int, end: int) -> bool:
+        """A comma parts a size word from its number, unless it only holds a filler: "size, uh, one"."""
+        between = set(self._words[start:end])
+        return "," in between and not between & {"uh", "um", "er", "erm"}
 
     def _after(self, mention: Mention, light: frozenset[str] = frozenset()) -> Mention | None:
         """The mention right behind the number, after at most a few light words."""

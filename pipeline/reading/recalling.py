@@ -12,8 +12,9 @@ from pipeline.record import Status
 
 def recall(talk: Talk, sentence: list[Segment]) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
-    recalled = False
+    recalled = went_on = False
     for position, segment in enumerate(sentence):
+        _recall_recent(segment)
         cues = [
             m for m in segment.having("times", "history") if not _season_ahead(talk, sentence, m)
         ] or _before_at_end(talk, segment)
@@ -34,14 +35,23 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             leads = not any(d.start < cues[0].start for d in segment.drafts)
             if talk.words[segment.start] not in ("down", "up", "from", "better", "worse", "compared", "same"):
                 _recall_back(sentence, position)
+            went_on = recalled
             recalled = True if leads or not segment.present else recalled
         if recalled or cues:
             for draft in segment.drafts:
                 later_today = any(t.start < draft.start and (not cues or t.start > cues[-1].start) for t in today)
                 if not later_today:
                     _recall_one(draft)
-        if cues and not _leads(sentence, position, cues[0]):
+        if cues and not _leads(sentence, position, cues[0]) and not went_on:
             recalled = False
+
+
+def _recall_recent(segment: Segment) -> None:
+    """ "He was lame on Saturday": a gait of some days ago is history; a shoe lost on Saturday is as found."""
+    if segment.past and not segment.present and segment.having("times", "recent"):
+        for draft in segment.drafts:
+            if draft.slot in ("gait", "lameness"):
+                _recall_one(draft)
 
 
 def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:

@@ -41,6 +41,7 @@ _STRONG_NEXT = frozenset(
 _AFTERTHOUGHTS = (["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
 _REPAIR_REACH = 16
+_NEAR = 4
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 
 
@@ -333,6 +334,8 @@ def _same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None
     counted = _counts(talk, new)
     if counted is None:
         return olds[-1] if olds else None
+    if olds and _counts(talk, olds[-1]) is None and new.start - olds[-1].end <= _NEAR:
+        return olds[-1]  # "six nails in front and six, no, five in each behind"
     same = [m for m in olds if _counts(talk, m) == counted]
     if same:
         return same[-1]

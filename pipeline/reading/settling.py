@@ -26,6 +26,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     """One entry a foot and fact, in the order said."""
     standing = [d for d in drafts if not d.dropped]
     _grade_for_lame(standing)
+    _removed_not_lost(standing)
     _denied_in_the_end(standing)
     _doubted_in_the_end(standing)
     standing = [d for d in standing if not d.dropped]
@@ -62,6 +63,14 @@ def _grade_for_lame(drafts: list[Draft]) -> None:
             and draft.segment.sentence in sound
         ):
             draft.drop("sound says it")
+
+
+def _removed_not_lost(drafts: list[Draft]) -> None:
+    """ "The shoe came off and it's been left off" tells of work, not of a shoe found missing."""
+    removed = {(d.segment.sentence, d.feet) for d in drafts if d.slot == "work" and d.value == "removed"}
+    for draft in drafts:
+        if draft.slot == "shoe_state" and draft.value == "lost" and (draft.segment.sentence, draft.feet) in removed:
+            draft.drop("taken off, not lost")
 
 
 def _denied_in_the_end(drafts: list[Draft]) -> None:
