@@ -19,15 +19,16 @@ __all__ = ["SOUGHT", "assert_all", "mark_sought"]
 
 def assert_all(talk: Talk) -> None:
     """Set the status of every draft."""
-    for sentence in talk.sentences():
+    sentences = talk.sentences()
+    for sentence in sentences:
         deny(talk, sentence)
         doubt(talk, sentence)
         recall(talk, sentence)
         plan(talk, sentence)
         set_aside(talk, sentence)
-    for number, sentence in enumerate(talk.sentences()):
-        resolve_gone(talk, sentence, talk.sentences()[number - 1] if number else [])
-        doubt_after(talk, sentence, talk.sentences()[number - 1] if number else [])
+    for previous, sentence in zip([[], *sentences], sentences, strict=False):
+        resolve_gone(talk, sentence, previous)
+        doubt_after(talk, sentence, previous)
 
 
 def _same_subject(talk: Talk, segment: Segment) -> bool:

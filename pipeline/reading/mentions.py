@@ -74,7 +74,7 @@ class MentionFinder:
         self._phrases = PhraseMatcher(nlp.vocab, attr="LOWER")
         self._gapped = Matcher(nlp.vocab)
         self._meaning: dict[int, list[tuple[str, str, MatchKind]]] = {}
-        self._gap_meaning: dict[int, tuple[str, str, MatchKind]] = {}
+        self._gap_meaning: dict[int, tuple[list[str], tuple[str, str, MatchKind]]] = {}
         forms: dict[str, list[tuple[str, str, MatchKind]]] = {}
         for name in sorted(set(vocabulary.classes) - _NOT_PHRASES):
             for form, canonical in vocabulary.spoken(name).items():
@@ -100,7 +100,7 @@ class MentionFinder:
             pattern.append(gap if token == "..." else {"LOWER": token})
         for number, meaning in enumerate(meanings):
             label = f"gap:{number}:{form}"
-            self._gap_meaning[nlp.vocab.strings.add(label)] = meaning
+            self._gap_meaning[nlp.vocab.strings.add(label)] = (tokens, meaning)
             self._gapped.add(label, [pattern])
 
     def find(self, doc: Doc, names: Sequence[Mention] = ()) -> list[Mention]:
@@ -134,9 +134,7 @@ class MentionFinder:
         if not len(self._gapped):
             return
         for key, start, end, alignment in cast("list[_Aligned]", self._gapped(doc, with_alignments=True)):
-            name, canonical, match = self._gap_meaning[key]
-            form = language().vocab.strings[key].split(":", 2)[2]
-            words = form_tokens(form)
+            words, (name, canonical, match) = self._gap_meaning[key]
             literal = tuple(start + i for i, position in enumerate(alignment) if words[position] != "...")
             if not any(doc[i].lower_ in (".", ",", "and", "but") for i in range(start, end)):
                 yield _Candidate(start, end, literal, name, canonical, match)

@@ -40,8 +40,8 @@ class Reader:
 
     def __init__(self, vocabulary: Vocabulary) -> None:
         self._roles = vocabulary.spoken("clause_words")
-        self._typed = MentionFinder(vocabulary)
-        self._heard = MentionFinder(vocabulary, sound_alikes=True)
+        self._vocabulary = vocabulary
+        self._finders: dict[bool, MentionFinder] = {}
 
     def read(self, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]:
         """The visits of one memo, in the order in which the horses are named; never empty."""
@@ -55,11 +55,17 @@ class Reader:
             visits.append(_visit(transcript, talk, horse, day, settle(drafts), segments))
         return _without_empty(visits)
 
+    def _finder(self, heard: bool) -> MentionFinder:
+        """The matchers for typed or heard text, built when first needed."""
+        if heard not in self._finders:
+            self._finders[heard] = MentionFinder(self._vocabulary, sound_alikes=heard)
+        return self._finders[heard]
+
     def parse(self, transcript: Transcript, roster: Sequence[RosterHorse]) -> tuple[Talk, HorseFinder]:
         """The memo with every draft settled as to foot, zone and status; for ``read`` and the explain view."""
         doc = tokenize(transcript.text)
         exact = roster_spans(doc, roster)
-        finder = self._heard if transcript.heard else self._typed
+        finder = self._finder(transcript.heard)
         mentions = finder.find(doc, name_mentions(exact))
         exact = [e for e in exact if any(m.get("horse") and m.start == e[0] for m in mentions)]
         words = [token.lower_ for token in doc]

@@ -35,8 +35,8 @@ class Segment:
 
     def having(self, name: str, canonical: str | None = None) -> list[Mention]:
         """The segment's mentions that may belong to the class ``name`` (with that canonical name)."""
-        found = [m for m in self.mentions if m.get(name) is not None]
-        return [m for m in found if canonical is None or m.get(name) == canonical]
+        found = [m for m in self.mentions if name in m.readings and not m.dropped]
+        return found if canonical is None else [m for m in found if m.readings[name] == canonical]
 
     def joined_by(self, *words: str) -> bool:
         """Whether the segment follows one of these delimiters."""
