@@ -214,7 +214,6 @@ def test_trade_names_of_findings(shipped: Vocabulary, form: str, canonical: str)
         ("findings", "white line"),
         ("shoe_states", "pulled"),
         ("gaits", "off on"),
-        ("gaits", "forge"),
         ("tester_responses", "not positive"),
         ("tester_responses", "okay"),
         ("pulses", "good"),

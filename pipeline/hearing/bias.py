@@ -18,7 +18,7 @@ from pipeline.vocabulary import Vocabulary
 PROMPT_TOKENS = 223
 _NAMES_SHARE = 0.5
 # The recogniser punctuates as its prompt does, so the prompt ends in the manner of a memo.
-_MANNER = "Okay, this is the next one, and she stood quiet. Near fore, in the sulcus, mild, and no heat in either hind."
+MANNER = "Okay, this is the next one, and she stood quiet. Near fore, in the sulcus, mild, and no heat in either hind."
 # Marks such as <|endoftext|> would be read as commands to the recogniser, not as words.
 _STRANGE = re.compile(r"[^\w '.&/-]+")
 
@@ -42,10 +42,14 @@ def bias_prompt(forms: Sequence[str], names: Iterable[str], count: CountTokens, 
     out, the last first.
     """
     called = list(dict.fromkeys(name for raw in names if (name := _clean(raw))))
-    budget -= count(_MANNER) + 1
     room = int(budget * _NAMES_SHARE) if forms else budget
     prompt = _fill("", called, count, room)
-    return f"{_fill(prompt, forms, count, budget)} {_MANNER}".strip()
+    return _fill(prompt, forms, count, budget)
+
+
+def in_manner(prompt: str) -> str:
+    """The prompt with a sentence behind it that shows how a memo is punctuated."""
+    return f"{prompt} {MANNER}".strip()
 
 
 def _clean(name: str) -> str:

@@ -13,7 +13,7 @@ from typing import Any
 from faster_whisper import BatchedInferencePipeline, WhisperModel
 
 from pipeline.errors import NoSpeechError, WeightsError
-from pipeline.hearing.bias import bias_forms, bias_prompt
+from pipeline.hearing.bias import MANNER, PROMPT_TOKENS, bias_forms, bias_prompt, in_manner
 from pipeline.hearing.decode import Samples, Sound, decode
 from pipeline.hearing.edges import cut_off, passed_over, speech_stretches
 from pipeline.hearing.intake import Intake, take_in
@@ -91,7 +91,8 @@ class Recogniser:
     def _prompt(self, names: Sequence[str]) -> str:
         if not self._settings.bias:
             return ""
-        return bias_prompt(bias_forms(self._vocabulary), names, self._count_tokens)
+        room = PROMPT_TOKENS - self._count_tokens(MANNER)
+        return in_manner(bias_prompt(bias_forms(self._vocabulary), names, self._count_tokens, room))
 
     def _count_tokens(self, text: str) -> int:
         return len(self._model.hf_tokenizer.encode(" " + text, add_special_tokens=False).ids)

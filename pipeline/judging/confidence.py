@@ -9,7 +9,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from pipeline.judging.plausibility import implausible
-from pipeline.record import NUMBER_SLOTS, SIZED_SLOTS, Fact, MatchKind, Status, Transcript, Word
+from pipeline.record import (
+    EITHER_SLOTS,
+    HORSE_SLOTS,
+    NUMBER_SLOTS,
+    SIZED_SLOTS,
+    Fact,
+    MatchKind,
+    Status,
+    Transcript,
+    Word,
+)
 
 FLAG_BELOW = 0.75
 _BASE = 0.98
@@ -62,6 +72,8 @@ def _is_dear(word: Word, fact: Fact) -> bool:
 
 
 def _of_foot(fact: Fact) -> Evidence:
+    if fact.foot is None and fact.slot not in HORSE_SLOTS | EITHER_SLOTS:
+        return Evidence(0.5, "No foot was understood; which one is it?")
     if "foot: not said" in fact.rules:
         return Evidence(0.6, "No foot was said; is it all four?")
     if "foot: still in hand" in fact.rules:

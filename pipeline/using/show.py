@@ -132,7 +132,7 @@ def _memo_lines(kept: KeptVisit) -> list[str]:
     memo = kept.memo.record.memo
     length = f", {clock(memo.seconds)} long" if memo.seconds is not None else ""
     recorded = f", recorded {memo.recorded_at:%Y-%m-%d %H:%M}" if memo.recorded_at else ""
-    source = f" (by its {memo.recorded_from})" if memo.recorded_at and memo.recorded_from else ""
+    source = f" (by {memo.recorded_from})" if memo.recorded_at and memo.recorded_from else ""
     original = kept.memo.original
     short = f"{original.parent.name}/{original.stem[:12]}…{original.suffix}"
     return [f"{kept.memo.file_name}{length}{recorded}{source}", f"kept in the store's originals as {short}"]
