@@ -6,7 +6,7 @@ from typing import Annotated
 
 import typer
 
-from pipeline.cli import checking, demonstrate, extracting, ingesting, looking, rostering, watching
+from pipeline.cli import checking, demonstrate, extracting, ingesting, looking, rostering, watching, wording
 from pipeline.cli.endings import PlainEndings
 
 app = typer.Typer(
@@ -41,6 +41,7 @@ app.command("search")(looking.search)
 app.command("export")(looking.export)
 app.command("assign")(looking.assign)
 app.add_typer(rostering.roster, name="roster")
+app.add_typer(wording.words, name="words")
 app.command("demo")(demonstrate.demo)
 app.command("check")(checking.check)
 

@@ -43,7 +43,7 @@ def check(
 
     findings = [
         _look("libraries", _libraries),
-        _look("words", _words),
+        _look("words", lambda: _words(store)),
         _look("weights", lambda: _weights(model, deep)),
         _look("store", lambda: _store(store, deep)),
     ]
@@ -96,10 +96,11 @@ def _libraries() -> str:
     return f"{len(pins)} in the versions that clinchbook was tested with"
 
 
-def _words() -> str:
-    from pipeline.vocabulary import load_vocabulary
+def _words(store: Path | None) -> str:
+    from pipeline.keeping import store_folder
+    from pipeline.keeping.own_words import vocabulary_with_own
 
-    vocabulary = load_vocabulary()
+    vocabulary = vocabulary_with_own(store_folder(store))
     entries = sum(len(entries) for entries in vocabulary.classes.values())
     return f"{entries} entries in {len(vocabulary.classes)} files, version {vocabulary.version}"
 

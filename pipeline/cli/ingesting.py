@@ -74,9 +74,13 @@ def ingest(
         allow_download=allow_download,
     )
     from pipeline.ingest import Ingest
+    from pipeline.keeping import store_folder
+    from pipeline.keeping.own_words import vocabulary_with_own
     from pipeline.vocabulary import load_vocabulary
 
-    hearing = Ingest(settings, load_vocabulary())
+    # Lines bring everything with them and are read alike on every machine: the user's own words stay out.
+    words = load_vocabulary() if jsonl is not None else vocabulary_with_own(store_folder(store))
+    hearing = Ingest(settings, words)
     if jsonl is not None:
         code = _ingest_lines(hearing, jsonl)
     elif dry_run:

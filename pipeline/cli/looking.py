@@ -75,10 +75,10 @@ def search(
     from pipeline.cli.endings import say
     from pipeline.cli.output import print_json
     from pipeline.keeping import Store, store_folder
+    from pipeline.keeping.own_words import vocabulary_with_own
     from pipeline.using.found import found_json, found_lines
     from pipeline.using.search import Asked
     from pipeline.using.search import search as search_store
-    from pipeline.vocabulary import load_vocabulary
 
     asked = Asked(
         words=" ".join(words or ()),
@@ -96,8 +96,9 @@ def search(
         flagged=flagged,
         limit=limit,
     )
-    with Store.open(store_folder(store), create=False) as kept:
-        found = search_store(kept, asked, load_vocabulary())
+    folder = store_folder(store)
+    with Store.open(folder, create=False) as kept:
+        found = search_store(kept, asked, vocabulary_with_own(folder))
     if as_json:
         print_json(found_json(found))
         return

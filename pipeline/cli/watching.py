@@ -38,9 +38,11 @@ def watch(
     from pipeline.cli.endings import exit_code_of, say
     from pipeline.cli.reporting import Report
     from pipeline.ingest import Ingest
-    from pipeline.vocabulary import load_vocabulary
+    from pipeline.keeping import store_folder
+    from pipeline.keeping.own_words import vocabulary_with_own
 
-    hearing = Ingest(hearing_settings(model=model, threads=threads), load_vocabulary())
+    words = vocabulary_with_own(store_folder(store))
+    hearing = Ingest(hearing_settings(model=model, threads=threads), words)
     report = Report()
     try:
         _sweep(hearing, folder, store, report, settle, once)

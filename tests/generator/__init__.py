@@ -1,0 +1,1 @@
+"""Composes memos of a farrier's speech whose facts are known by construction, and reads them back."""

@@ -1,0 +1,93 @@
+"""Where a statement is made: the memo's dialect, the chance, and what was already said of the horse in hand."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from random import Random
+from typing import TypeVar
+
+from pipeline.record import FEET
+from tests.generator.facts import Gold
+
+T = TypeVar("T")
+Feet = tuple[str, ...]
+
+FRONTS: Feet = ("LF", "RF")
+HINDS: Feet = ("LH", "RH")
+ALL: Feet = FEET
+_SINGLES = {
+    "us": {"LF": "left front", "RF": "right front", "LH": "left hind", "RH": "right hind"},
+    "uk": {"LF": "near fore", "RF": "off fore", "LH": "near hind", "RH": "off hind"},
+}
+_GROUPS = {
+    "us": {FRONTS: "both fronts", HINDS: "both hinds", ALL: "all four"},
+    "uk": {FRONTS: "both fores", HINDS: "both hinds", ALL: "all four feet"},
+}
+_ON_GROUPS = {FRONTS: "in front", HINDS: "behind", ALL: "all round"}
+
+
+class Scene:
+    """The horse in hand: gives statements feet and choices, and keeps what was said, so that nothing is said twice."""
+
+    def __init__(self, chance: Random, dialect: str) -> None:
+        self.chance = chance
+        self.dialect = dialect
+        self.pronoun = chance.choice(("he", "she"))
+        self._taken: set[tuple[str | None, str]] = set()
+
+    @property
+    def their(self) -> str:
+        """His or her."""
+        return "his" if self.pronoun == "he" else "her"
+
+    def pick(self, options: Sequence[T]) -> T:
+        """One of several, by chance."""
+        return options[self.chance.randrange(len(options))]
+
+    def one_foot(self) -> Feet:
+        """A single foot."""
+        return (self.pick(FEET),)
+
+    def pair(self) -> Feet:
+        """Both fronts or both hinds."""
+        return self.pick((FRONTS, HINDS))
+
+    def some_feet(self) -> Feet:
+        """A single foot three times in five, else a pair or all four."""
+        draw = self.chance.random()
+        if draw < 0.6:
+            return self.one_foot()
+        return self.pair() if draw < 0.9 else ALL
+
+    def name(self, feet: Feet) -> str:
+        """The feet named with no article: "left front", "both hinds"."""
+        if len(feet) == 1:
+            return _SINGLES[self.dialect][feet[0]]
+        return _GROUPS[self.dialect][feet]
+
+    def the(self, feet: Feet) -> str:
+        """The feet as a noun phrase: "the left front", "both hinds"."""
+        return f"the {self.name(feet)}" if len(feet) == 1 else self.name(feet)
+
+    def shod(self, feet: Feet) -> str:
+        """Where a set of shoes goes: "on the left front", "in front", "all round"."""
+        return f"on {self.the(feet)}" if len(feet) == 1 or self.chance.random() < 0.5 else _ON_GROUPS[feet]
+
+    def free(self, facts: Sequence[Gold]) -> bool:
+        """Whether none of this was said before of this horse."""
+        return not any(key in self._taken for fact in facts for key in _clashes(fact))
+
+    def take(self, facts: Sequence[Gold]) -> None:
+        """Remember what was said."""
+        self._taken.update(_key(fact) for fact in facts)
+
+
+def _key(fact: Gold) -> tuple[str | None, str]:
+    topic = f"finding {fact.value}" if fact.slot in ("finding", "treatment") else fact.slot
+    return (fact.foot, "going" if fact.slot in ("gait", "lameness", "obel") else topic)
+
+
+def _clashes(fact: Gold) -> list[tuple[str | None, str]]:
+    """What must not have been said: the same of the foot, or of the whole horse; or of any foot, for a horse."""
+    _, topic = _key(fact)
+    return [(foot, topic) for foot in ((None, *FEET) if fact.foot is None else (None, fact.foot))]
