@@ -39,7 +39,7 @@ def _same_subject(talk: Talk, segment: Segment) -> bool:
 def set_aside(talk: Talk, sentence: list[Segment]) -> None:
     """Errands ("order more size fives") and other people's horses are no facts of this visit."""
     for position, segment in enumerate(sentence):
-        for cue in (m for m in segment.mentions if m.get("asides") not in (None, "event")):
+        for cue in (m for m in segment.mentions if m.get("asides") not in (None, "event", "not_today")):
             whole = cue.get("asides") == "not_mine"
             for later in sentence if whole else sentence[position:]:
                 if later is not segment and later.own_clause and not whole and not _same_subject(talk, later):

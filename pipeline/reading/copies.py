@@ -76,6 +76,8 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
             copies += _copy_size(talk, segment, groups)
         if not own and talk.words[segment.start : segment.end] in (["none"], ["nothing"]):
             copies += _copy_none_behind(talk, segment, groups)
+        if not found and not own and segment.having("same", "same") and _after_a_foot(segment, groups, talk):
+            copies += _copy_same(talk, segment, groups[segment.index - 1][-1].feet)
         if not found or own:
             continue
         feet = next((g for g in found if not g.anaphor), found[0]).feet
@@ -133,6 +135,13 @@ def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _after_a_foot(segment: Segment, groups: dict[int, list[FootGroup]], talk: Talk) -> bool:
+    """ "Right front, same again.": the foot stands alone in the segment before."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    alone = before is not None and before.sentence == segment.sentence and not before.drafts
+    return alone and bool(groups.get(segment.index - 1))
 
 
 def _copy_none_behind(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:

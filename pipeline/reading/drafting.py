@@ -38,11 +38,19 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
     names = [name for name in _WORD_CLASSES if mention.get(name) is not None]
     if not names:
         return None
+    if names[0] == "manners" and _answers_a_head(segment, mention):
+        return None
     if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):
         return None
     if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None
     return names[0]
+
+
+def _answers_a_head(segment: Segment, mention: Mention) -> bool:
+    """ "Pulse quiet" tells of the pulse, not of the horse's manner."""
+    heads = (("pulse_heads", "pulses"), ("tester_heads", "tester_responses"), ("nail_line_heads", "nail_lines"))
+    return any(segment.having(head) and mention.get(answer) is not None for head, answer in heads)
 
 
 def _new_shoe_talk(talk: Talk, segment: Segment, mention: Mention) -> bool:

@@ -22,7 +22,8 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
         for segment in sentence:
             if segment.horse != horse:
                 hand, before, horse = None, None, segment.horse
-            found, hand = groups_of(talk, segment, hand)
+            named = any(groups.get(s.index) for s in sentence if s.index < segment.index)
+            found, hand = groups_of(talk, segment, hand, named)
             groups[segment.index] = found
         for position, segment in enumerate(sentence):
             same_horse = [s for s in sentence if s.horse == segment.horse]
@@ -65,7 +66,7 @@ def _attach_segment(
         listed = (
             None
             if _statement_only(draft) and _clause_follows(sentence, position)
-            else _from_list(sentence, position, groups, hand, draft)
+            else _from_list(talk, sentence, position, groups, hand, draft)
         )
         if listed is not None:
             draft.feet = listed
@@ -80,7 +81,7 @@ def _attach_segment(
             draft.feet = earlier.feet if follows and earlier and draft.value not in _HORSE_GAITS else ()
             continue
         draft.feet = _in_every(talk, draft) or _in_each(
-            sentence, draft, earlier.feet if earlier else _shod_before(talk, draft, hand)
+            talk, draft, earlier.feet if earlier else _shod_before(talk, draft, hand)
         )
         draft.foot_carried = True
         draft.note("foot: still in hand")
@@ -122,9 +123,9 @@ def _in_every(talk: Talk, draft: Draft) -> Feet | None:
     return tuple(foot for foot in FEET if foot in shod) or None
 
 
-def _in_each(sentence: list[Segment], draft: Draft, feet: Feet | None) -> Feet | None:
+def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     """ "Six nails in each", said with one foot in hand, is both of the pair."""
-    each = any(m.get("totals") == "each" and m.start < draft.end + 2 for m in draft.segment.mentions)
+    each = bool({"each", "apiece"} & set(talk.words[draft.start : draft.end + 3]))
     if draft.slot != "nails" or feet is None or len(feet) != 1 or not each:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")
@@ -168,7 +169,12 @@ def _earlier_group(sentence: list[Segment], position: int, groups: dict[int, lis
 
 
 def _from_list(
-    sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None, draft: Draft
+    talk: Talk,
+    sentence: list[Segment],
+    position: int,
+    groups: dict[int, list[FootGroup]],
+    hand: Feet | None,
+    draft: Draft,
 ) -> Feet | None:
     """Feet named after a list that this draft leads: "corn, bruise and flare on the left front"."""
     if _earlier_group(sentence, position, groups) is not None:
@@ -184,7 +190,8 @@ def _from_list(
         foot_only = not [d for d in later.drafts if d.slot not in HORSE_SLOTS]
         if foot_only:
             return None if later.past or (later.own_clause and later.joined_by("and", ", and")) else found[0].feet
-        if not _may_distribute(sentence[position], later, found, hand, draft):
+        denied = _leading_denial(sentence[position]) and _closes_with_or(talk, later)
+        if not denied and not _may_distribute(sentence[position], later, found, hand, draft):
             return None
         return _united(sentence, later, groups, draft)
     return None
@@ -214,6 +221,13 @@ def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand
     if hand is not None:
         return later.joined_by("and") and not zoned and draft.slot == "finding"
     return not zoned or later.joined_by("and")
+
+
+def _closes_with_or(talk: Talk, later: Segment) -> bool:
+    """ "No flare, abscess or canker in the left front": the "or" closes the denied list, and its foot is everyone's."""
+    if later.own_clause or not later.drafts:
+        return False
+    return bool({"or", "nor"} & set(talk.words[later.start : later.drafts[-1].start]))
 
 
 def _leading_denial(segment: Segment) -> bool:

@@ -37,11 +37,14 @@ class FootGroup:
     anaphor: bool = False
 
 
-def groups_of(talk: Talk, segment: Segment, hand: Feet | None) -> tuple[list[FootGroup], Feet | None]:
+def groups_of(
+    talk: Talk, segment: Segment, hand: Feet | None, named: bool = False
+) -> tuple[list[FootGroup], Feet | None]:
     found: list[FootGroup] = []
     for mention in segment.mentions:
         name = mention.get("feet")
-        if name is None or _compared(talk, mention):
+        counted = mention.get("totals") is not None and hand is not None  # "six nails each foot": of those in hand
+        if name is None or counted or _compared(talk, mention):
             continue
         feet = _rest(talk, segment) if name == "other_three" else None
         feet = feet or resolve(name, hand)
@@ -51,7 +54,7 @@ def groups_of(talk: Talk, segment: Segment, hand: Feet | None) -> tuple[list[Foo
         found.append(FootGroup(mention.start, mention.end, feet, anaphor))
         if segment.drafts or name not in ("other_three", "other_two"):
             hand = feet
-    for draft in segment.drafts if not found else []:
+    for draft in segment.drafts if not (found or named) else []:
         feet = _spoken_of_before(talk, segment, draft)
         if feet is not None:
             found.append(FootGroup(draft.start, draft.end, feet))
@@ -86,7 +89,8 @@ def _compared(talk: Talk, mention: Mention) -> bool:
         "in",
     ):
         return True  # "I couldn't find anywhere decent to nail"
-    before = set(talk.words[max(0, mention.start - 2) : mention.start])
+    near = talk.words[max(0, mention.start - 2) : mention.start]
+    before = set(near[-1:] if near[-1:] == ["."] or near[:1] in (["."], [","]) else near)
     return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
 
 

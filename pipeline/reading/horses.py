@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.names import HorseTalk, NamedHorse, NameFinder, NameSpan, name_mentions, roster_spans
 from pipeline.reading.talk import Segment
+from pipeline.record import HorseMatch
 
 __all__ = ["HorseFinder", "HorseTalk", "NameSpan", "NamedHorse", "name_mentions", "roster_spans"]
 
@@ -13,8 +14,21 @@ class HorseFinder(NameFinder):
 
     def _set_roles(self) -> None:
         for number, span in enumerate(self.found.spans):
-            if number == 0 or self._only_openers(span.start) or self._stands_alone(span) or self._introduced(span):
+            new = self.found.horses[span.horse].match is HorseMatch.NEW
+            if number and self._not_today(span):
+                continue
+            if (
+                number == 0
+                or (new and span.start == self.found.horses[span.horse].tokens[0])
+                or self._only_openers(span.start)
+                or self._stands_alone(span)
+                or self._introduced(span)
+            ):
                 span.role = "opens"
+
+    def _not_today(self, span: NameSpan) -> bool:
+        """ "Hamish isn't due till Tuesday": a horse that is only spoken of."""
+        return any(m.get("asides") == "not_today" and 0 <= m.start - span.end <= 3 for m in self._talk.mentions)
 
     def _introduced(self, span: NameSpan) -> bool:
         """ "Nantucket's next door, this is Regent", "they led out Rangi, who'd sprung his left fore"."""
@@ -55,7 +69,7 @@ class HorseFinder(NameFinder):
             segment.horse = current
             for span in inside:
                 heads = span.start == segment.start or self._only_openers(span.start)
-                if span.role == "opens" or heads:
+                if span.role == "opens" or (heads and not self._not_today(span)):
                     current = span.horse
                     segment.horse = current
                 elif self._for_horse(segment, span):

@@ -39,7 +39,13 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
             for mention in list(segment.mentions):
                 self._open_frame(segment, mention)
                 number = mention.number
-                if number is None or mention.dropped or mention.start in self._used or self._is_time(mention):
+                if (
+                    number is None
+                    or mention.dropped
+                    or mention.start in self._used
+                    or self._is_time(mention)
+                    or self._long_ago(mention)
+                ):
                     continue
                 if not any(rule(segment, mention, number) for rule in rules):
                     self._leave(segment, mention)

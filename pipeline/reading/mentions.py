@@ -118,6 +118,7 @@ class MentionFinder:
         numbers = [
             Mention(n.start, n.end, tuple(range(n.start, n.end)), {"number": str(n.value)}, _number_match(n, alike), n)
             for n in self._numbers.find(masked)
+            if not _denies(n, masked, chosen)
         ]
         counted = {index for mention in numbers for index in mention.literal}
         kept = [m for m in chosen if not counted.intersection(m.literal)]
@@ -138,6 +139,13 @@ class MentionFinder:
             literal = tuple(start + i for i, position in enumerate(alignment) if words[position] != "...")
             if not any(doc[i].lower_ in (".", ",", "and", "but") for i in range(start, end)):
                 yield _Candidate(start, end, literal, name, canonical, match)
+
+
+def _denies(number: Number, words: Sequence[str], chosen: list[Mention]) -> bool:
+    """ "Zero thrush" is no thrush, not a number."""
+    if number.end - number.start != 1 or words[number.start] != "zero":
+        return False
+    return any(m.start == number.end and "findings" in m.readings for m in chosen)
 
 
 def _number_match(number: Number, alike: set[int]) -> MatchKind:

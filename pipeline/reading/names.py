@@ -190,7 +190,8 @@ class NameFinder:
         return mention is not None
 
     def _after_not(self, start: int) -> bool:
-        return self._talk.words[max(0, start - 1) : start] == ["not"]
+        near = self._talk.words[max(0, start - 4) : start]
+        return "not" in near and not {",", ".", "but"} & set(near[near.index("not") :])
 
     def _horse_at(self, start: int) -> str | None:
         return next((h.name for s, _, h in self._exact if s == start), None)
@@ -364,7 +365,11 @@ class NameFinder:
             ):
                 continue
             end = self._name_end(start)
-            if end < len(doc) and doc[end].text in (",", "'s", ".") and self._only_openers(start):
+            if (
+                end < len(doc)
+                and doc[end].lower_ in (",", "'s", ".", "first", "stood", "had")
+                and self._only_openers(start)
+            ):
                 index = self.found.index_of(
                     NamedHorse(self._text(start, end), HorseMatch.UNCLEAR, self._text(start, end), tokens=(start, end))
                 )

@@ -101,6 +101,28 @@ LIGHT = frozenset(
         "full",
     ]
 )
+_LONG_TIMES = frozenset(
+    [
+        "year",
+        "years",
+        "spring",
+        "springs",
+        "summer",
+        "summers",
+        "fall",
+        "falls",
+        "autumn",
+        "autumns",
+        "winter",
+        "winters",
+        "season",
+        "seasons",
+        "month",
+        "months",
+        "week",
+        "weeks",
+    ]
+)
 
 
 @dataclass
@@ -164,6 +186,11 @@ class NumberContext:
 
     def _is_time(self, mention: Mention) -> bool:
         return self._unit(mention)[0] in ("day", "week", "fortnight", "month")
+
+    def _long_ago(self, mention: Mention) -> bool:
+        """ "Two years ago": a word of an earlier time stands right behind the number."""
+        after = self._talk.mention_starting(mention.end)
+        return after is not None and after.get("times") is not None and self._words[after.start] in _LONG_TIMES
 
     def _add(
         self, segment: Segment, slot: str, value: str | Fraction, mention: Mention, end: int | None = None

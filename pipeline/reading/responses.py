@@ -70,6 +70,8 @@ def _is_head(talk: Talk, segment: Segment, mention: Mention) -> bool:
     """ "Line's good" is the nail line only where nails are spoken of."""
     if talk.words[mention.start : mention.end] not in (["line"], ["lines"]):
         return True
+    if mention.end < len(talk.words) and talk.words[mention.end] in ("'s", "is", "are", "was", "looks"):
+        return True
     near = [s for s in talk.segments if segment.sentence - 1 <= s.sentence <= segment.sentence]
     return any(m.get("measures") == "nails" for s in near for m in s.mentions)
 
@@ -182,7 +184,8 @@ def _only_answers(frame: _Frame, sentence: list[Segment]) -> bool:
     mentions = [m for s in sentence for m in s.mentions]
     placed = any(m.is_any(("feet", "zones")) for m in mentions)
     other = any(
-        m.is_any((*_CONTENT, "measures", "units", "doubts", "plans")) and not m.is_any((frame.responses, "zones"))
+        m.is_any((*_CONTENT, "measures", "units", "doubts", "plans", "pulse_heads", "nail_line_heads"))
+        and not m.is_any((frame.responses, "zones"))
         for m in mentions
     )
     return len(sentence) <= 3 and placed and not other and any(m.get(frame.responses) for m in mentions)

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
-from pipeline.record import Status
+from pipeline.record import Status, value_problem
 
 WEEKS_PER_UNIT = {"day": Fraction(1, 7), "week": Fraction(1), "fortnight": Fraction(2), "month": Fraction(4)}
 _PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of"})
@@ -57,7 +57,7 @@ def _timed(talk: Talk, segment: Segment, mention: Mention) -> tuple[Fraction, in
 
 def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Mention, start: int, end: int) -> bool:
     after = talk.words[end] if end < len(talk.words) else "."
-    before = talk.words[max(0, start - 3) : start]
+    before = talk.words[max(segment.start, start - 3) : start]
     if after in _PAST_AFTER:
         return True
     if set(before) & _PAST_BEFORE or (
@@ -106,6 +106,8 @@ def _name_before(segment: Segment, talk: Talk, names: set[int]) -> bool:
 
 
 def _add(segment: Segment, value: Fraction, start: int, end: int) -> None:
+    if value_problem("next_visit_weeks", float(value)):
+        return
     draft = Draft("next_visit_weeks", value, segment, start, end, status=Status.PLANNED)
     draft.evidence.update(range(start, end))
     draft.note("next visit: an interval")

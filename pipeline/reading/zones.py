@@ -45,9 +45,17 @@ def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups
     named = [
         g for s in sentence[draft.segment.index - sentence[0].index + 1 : position + 1] for g in groups.get(s.index, [])
     ]
-    if not named or draft.feet is None or not set(named[-1].feet) < set(draft.feet):
+    if not named or draft.feet is None:
         return draft
     one = named[-1].feet
+    same = [
+        d
+        for d in draft.segment.drafts
+        if (d.slot, d.value) == (draft.slot, draft.value) and set(one) <= set(d.feet or ())
+    ]
+    draft = same[0] if same else draft
+    if draft.feet is None or not set(one) < set(draft.feet):
+        return draft
     part = replace(draft, feet=one, rules=[*draft.rules, "foot: one of several"], evidence=set(draft.evidence))
     draft.feet = tuple(foot for foot in draft.feet if foot not in one)
     draft.segment.drafts.append(part)

@@ -82,4 +82,6 @@ def _same(slot: str, one: object, other: object) -> bool:
 def _inverted(fact: Fact, gold: list[GoldFact]) -> bool:
     """Whether gold has the same fact with the opposite sense: denied as present, another time as today's."""
     opposite = {"present": ("absent", "history", "planned"), "absent": ("present", "suspected")}.get(fact.status, ())
-    return any((g[0], g[1]) == (fact.foot, fact.slot) and _same(g[1], fact.value, g[2]) and g[3] in opposite for g in gold)
+    return any(
+        (g[0], g[1]) == (fact.foot, fact.slot) and _same(g[1], fact.value, g[2]) and g[3] in opposite for g in gold
+    )

@@ -19,12 +19,11 @@ from pipeline.vocabulary import load_vocabulary
 
 NUMBERS = NumberReader(load_vocabulary().spoken("numbers"))
 QUIET = settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
-WORDS = (
-    "left right front hind near off fore fronts hinds all four thrush corn crack heat no not none possible size one two "
-    "aught nails a side three degree wedge pads testers nothing mild strong pulse bounding reset trimmed new shoes if we'll "
-    "last time gone weeks six sorry wait make that scratch and but , . in on the toe heel Bramble Otter Then toe length "
-    "inches and a quarter half"
-).split()
+_TALK = """left right front hind near off fore fronts hinds all four thrush corn crack heat no not none possible size
+    one two aught nails a side three degree wedge pads testers nothing mild strong pulse bounding reset trimmed new shoes
+    if we'll last time gone weeks six sorry wait make that scratch and but , . in on the toe heel Bramble Otter Then toe
+    length inches and a quarter half"""
+WORDS = _TALK.split()
 
 
 def values(text: str) -> list[Fraction]:
@@ -37,9 +36,10 @@ def test_cardinals_come_back(number: int) -> None:
     assert values(f"it is {spoken} nails") == [Fraction(number)]
 
 
-@given(st.integers(1, 30), st.sampled_from([("a half", Fraction(1, 2)), ("three eighths", Fraction(3, 8)),
-                                            ("five eighths", Fraction(5, 8)), ("an eighth", Fraction(1, 8)),
-                                            ("a quarter", Fraction(1, 4)), ("three quarters", Fraction(3, 4))]))  # fmt: skip
+PARTS = {"a half": (1, 2), "three eighths": (3, 8), "five eighths": (5, 8), "an eighth": (1, 8), "a quarter": (1, 4)}
+
+
+@given(st.integers(1, 30), st.sampled_from([(name, Fraction(*part)) for name, part in PARTS.items()]))
 @QUIET
 def test_mixed_numbers_come_back(whole: int, part: tuple[str, Fraction]) -> None:
     assert values(f"{num2words(whole)} and {part[0]} inches") == [whole + part[1]]
@@ -72,7 +72,7 @@ def test_no_text_breaks_the_reader(reader: Reader, text: str) -> None:
 @given(st.lists(st.sampled_from(WORDS), min_size=3, max_size=40).map(" ".join))
 @QUIET
 def test_mirrored_words_give_mirrored_feet(reader: Reader, text: str) -> None:
-    """"Left" for "right" (and "near" for "off") turns every foot to the other side and changes nothing else."""
+    """ "Left" for "right" (and "near" for "off") turns every foot to the other side and changes nothing else."""
     swap = {"left": "right", "right": "left", "near": "off", "off": "near"}
     if {"near", "off"} & set(text.split()):
         text = text.replace("near ", "left ").replace("off ", "right ")
@@ -81,7 +81,5 @@ def test_mirrored_words_give_mirrored_feet(reader: Reader, text: str) -> None:
         [f for v in reader.read(Transcript(text=t), [], date(2026, 5, 12)) for f in v.facts] for t in (text, mirrored)
     )
     turn = {"LF": "RF", "RF": "LF", "LH": "RH", "RH": "LH", None: None}
-    as_rows = lambda facts, turned: sorted(  # noqa: E731
-        (str(turn[f.foot] if turned else f.foot), f.slot, str(f.value), str(f.status)) for f in facts
-    )
-    assert as_rows(one, True) == as_rows(other, False)
+    turned = sorted((str(turn[f.foot]), f.slot, str(f.value), str(f.status)) for f in one)
+    assert turned == sorted((str(f.foot), f.slot, str(f.value), str(f.status)) for f in other)
