@@ -23,8 +23,8 @@ from pipeline.record import (
 
 FLAG_BELOW = 0.75
 _BASE = 0.98
-_UNSURE = 0.35
-_UNSURE_DEAR = 0.5
+_UNSURE = 0.5
+_UNSURE_DEAR = 0.6
 _DEAR = frozenset({"no", "not", "left", "right", "near", "off", "front", "hind", "fore"})
 
 

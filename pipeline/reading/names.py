@@ -151,8 +151,10 @@ def roster_spans(doc: Doc, roster: Sequence[RosterHorse]) -> list[tuple[int, int
 def _stands_like_name(words: list[str], start: int, end: int) -> bool:
     """A name that a recogniser wrote small: "Then sorrel.", "five for whiskey."."""
     before = words[start - 1] if start else "."
+    if before == "," and start > 1:
+        before = words[start - 2]
     after = words[end] if end < len(words) else "."
-    return after in (".", ",") and before in (".", "then", "next", "okay", "now", "for", "first", "is", "called", "and")
+    return after in (".", ",") and before in (".", "then", "next", "okay", "now", "for", "first", "is", "called", "and", "so", "right", "ok")
 
 
 class NameFinder:

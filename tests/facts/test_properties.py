@@ -20,9 +20,9 @@ from pipeline.vocabulary import load_vocabulary
 NUMBERS = NumberReader(load_vocabulary().spoken("numbers"))
 QUIET = settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 _TALK = """left right front hind near off fore fronts hinds all four thrush corn crack heat no not none possible size
-    one two aught nails a side three degree wedge pads testers nothing mild strong pulse bounding reset trimmed new shoes
-    if we'll last time gone weeks six sorry wait make that scratch and but , . in on the toe heel Bramble Otter Then toe
-    length inches and a quarter half"""
+    one two aught nails a side three degree wedge pads testers nothing mild strong pulse bounding reset trimmed new
+    shoes if we'll last time gone weeks six sorry wait make that scratch and but , . in on the toe heel Bramble Otter
+    Then toe length inches and a quarter half"""
 WORDS = _TALK.split()
 
 
