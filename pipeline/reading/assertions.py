@@ -53,10 +53,10 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment]) -
     for position, segment in enumerate(sentence):
         for cue in segment.having("resolutions", "before"):
             for draft in drafts_after(segment, cue)[:1]:
-                _resolve_one(draft)
+                _resolve_one(draft, cue)
         for cue in segment.having("resolutions", "after"):
             for draft in _gone(sentence, position, cue, previous):
-                _resolve_one(draft)
+                _resolve_one(draft, cue)
 
 
 def _gone(sentence: list[Segment], position: int, cue: Mention, previous: list[Segment]) -> list[Draft]:
@@ -82,8 +82,9 @@ def _gone(sentence: list[Segment], position: int, cue: Mention, previous: list[S
     return []
 
 
-def _resolve_one(draft: Draft) -> None:
+def _resolve_one(draft: Draft, cue: Mention) -> None:
     if draft.slot in ("finding", "gait") and "denied" not in draft.rules:
         draft.status = Status.RESOLVED
         draft.dropped = False
         draft.note("gone")
+        draft.evidence.update(cue.literal)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.mentions import Mention
 from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
@@ -54,7 +55,7 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
                 draft.corrects = True
         for cue in segment.having("denials", "before"):
             for draft in reached(talk, sentence, position, cue):
-                _deny_one(draft)
+                _deny_one(draft, cue)
         for draft in segment.drafts:
             if _denied_in_gap(talk, draft):
                 _deny_one(draft)
@@ -62,7 +63,7 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             before = [d for d in segment.drafts if d.end <= cue.start]
             earlier = sentence[position - 1].drafts if position and not segment.drafts else []
             for draft in before[-1:] or _sought(sentence, position) or earlier[-1:]:
-                _deny_one(draft)
+                _deny_one(draft, cue)
         if talk.words[segment.start : segment.end] in _BARE_DENIALS and position:
             for draft in last_doubtable(sentence[:position]):
                 _deny_one(draft)
@@ -78,12 +79,13 @@ def _denied_in_gap(talk: Talk, draft: Draft) -> bool:
     return draft.slot not in ("tester", "pulse") and any(talk.words[i] in ("n't", "not", "no", "never") for i in gap)
 
 
-def _deny_one(draft: Draft) -> None:
+def _deny_one(draft: Draft, cue: Mention | None = None) -> None:
     if draft.slot not in _DENIABLE or "denied" in draft.rules:
         return None
     if draft.slot in ("work", "manner", "treatment"):
         return draft.drop("denied: not done")
     draft.note("denied")
+    draft.evidence.update(cue.literal if cue is not None else ())
     if SOUGHT in draft.rules:
         draft.dropped = False
     if draft.slot == "tester":

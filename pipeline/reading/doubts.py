@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.mentions import Mention
 from pipeline.reading.scopes import DOUBTABLE, drafts_after, last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
@@ -20,7 +21,7 @@ def doubt(talk: Talk, sentence: list[Segment]) -> None:
             if not touched and not drafts_after(segment, cue) and position == len(sentence) - 1:
                 touched = last_doubtable(sentence[: position + 1])
             for draft in touched:
-                _doubt_one(draft)
+                _doubt_one(draft, cue)
 
 
 def doubt_after(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
@@ -31,10 +32,11 @@ def doubt_after(talk: Talk, sentence: list[Segment], previous: list[Segment]) ->
             if not behind and position == 0 and not last_doubtable(sentence):
                 behind = last_doubtable(previous)
             for draft in ahead or behind:
-                _doubt_one(draft)
+                _doubt_one(draft, cue)
 
 
-def _doubt_one(draft: Draft) -> None:
+def _doubt_one(draft: Draft, cue: Mention) -> None:
     if draft.slot in DOUBTABLE and draft.status is Status.PRESENT and "denied" not in draft.rules:
         draft.status = Status.SUSPECTED
         draft.note("doubted")
+        draft.evidence.update(cue.literal)

@@ -15,6 +15,11 @@ from pipeline.record import HorseMatch, RosterHorse
 
 KNOWN_LIKENESS = 0.78
 _MARGIN = 0.04
+_BEFORE_NAMES = frozenset(
+    {".", "then", "next", "okay", "ok", "now", "for", "first", "is", "called", "and", "so", "right"}
+)
+    [".", "then", "next", "okay", "now", "for", "first", "is", "called", "and", "so", "right", "ok"]
+)
 _NEVER_NAMES = frozenset(
     [
         "i",
@@ -154,7 +159,7 @@ def _stands_like_name(words: list[str], start: int, end: int) -> bool:
     if before == "," and start > 1:
         before = words[start - 2]
     after = words[end] if end < len(words) else "."
-    return after in (".", ",") and before in (".", "then", "next", "okay", "now", "for", "first", "is", "called", "and", "so", "right", "ok")
+    return after in (".", ",") and before in _BEFORE_NAMES
 
 
 class NameFinder:
