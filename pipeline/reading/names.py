@@ -18,8 +18,6 @@ _MARGIN = 0.04
 _BEFORE_NAMES = frozenset(
     {".", "then", "next", "okay", "ok", "now", "for", "first", "is", "called", "and", "so", "right"}
 )
-    [".", "then", "next", "okay", "now", "for", "first", "is", "called", "and", "so", "right", "ok"]
-)
 _NEVER_NAMES = frozenset(
     [
         "i",
