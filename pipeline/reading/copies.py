@@ -173,10 +173,14 @@ def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
             for d in earlier
             if d.segment.sentence == last.segment.sentence and d.slot in _FOUND and d.feet == last.feet
         ]
-    said = {d.slot for d in earlier if d.feet == feet}
-    return [
-        c for draft in source if draft.slot not in said for c in _copy(segment, draft, feet, "the same on another foot")
-    ]
+    said = {_what(d) for d in earlier if d.feet == feet}
+    wanted = [draft for draft in source if _what(draft) not in said]
+    return [copy for draft in wanted for copy in _copy(segment, draft, feet, "the same on another foot")]
+
+
+def _what(draft: Draft) -> tuple[str, str]:
+    """What a draft tells: a foot has one set-up of a kind, but any number of findings."""
+    return draft.slot, str(draft.value) if draft.slot in _FOUND else ""
 
 
 def _just_a_foot(talk: Talk, segment: Segment, group: FootGroup) -> bool:

@@ -81,11 +81,19 @@ def draft_pronouns(talk: Talk) -> None:
     for segment in talk.segments:
         for mention in segment.having("same", "one"):
             free = last is not None and last.segment.horse == segment.horse and not segment.having("findings")
-            if free and last is not None and any(m.get("feet") and m.start >= mention.start for m in segment.mentions):
+            if free and last is not None and _foot_near(talk, segment, mention):
                 draft = add_draft(segment, "finding", str(last.value), mention)
                 draft.note("one: the finding before")
         findings = [d for d in segment.drafts if d.slot == "finding"]
         last = findings[-1] if findings else last
+
+
+def _foot_near(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """Whether a foot follows the pronoun, or stands alone in the segment before it."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    alone = before is not None and before.sentence == segment.sentence and not before.drafts
+    behind = any(m.get("feet") and m.start >= mention.start for m in segment.mentions)
+    return behind or (alone and before is not None and bool(before.having("feet")))
 
 
 def draft_new(talk: Talk) -> None:

@@ -43,10 +43,14 @@ def groups_of(
     found: list[FootGroup] = []
     for mention in segment.mentions:
         name = mention.get("feet")
-        counted = mention.get("totals") is not None and hand is not None  # "six nails each foot": of those in hand
+        numbered = any(m.number is not None for m in segment.mentions)
+        counted = (
+            mention.get("totals") is not None and hand is not None and numbered
+        )  # "six nails each foot": of those in hand
         if name is None or counted or _compared(talk, mention):
             continue
-        feet = _rest(talk, segment) if name == "other_three" else None
+        working = any(d.slot == "work" for d in segment.drafts)
+        feet = _rest(talk, segment) if name == "other_three" and working else None
         feet = feet or resolve(name, hand)
         if feet is None:
             continue

@@ -10,6 +10,8 @@ from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Segment
 from pipeline.record import SHOE_SIZES
 
+_LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
+
 
 class ShoeNumbers(NumberContext):
     """Rules for sizes and nails."""
@@ -25,7 +27,7 @@ class ShoeNumbers(NumberContext):
         nail_cue = before is not None and (
             before.get("measures") == "nail_size"
             or self._nail_word_before(before)
-            or self._after_nails(segment, before)
+            or self._after_nails(segment, before, mention)
         )
         nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment))
         if number.aughts is not None or not (slim or (sized and nails) or nail_cue):
@@ -47,7 +49,7 @@ class ShoeNumbers(NumberContext):
         own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
         return bool(drafts) and drafts[-1].slot == "nails" and any(d.slot == "shoe_size" for d in own)
 
-    def _after_nails(self, segment: Segment, before: Mention) -> bool:
+    def _after_nails(self, segment: Segment, before: Mention, mention: Mention) -> bool:
         """ "Three nails a side, size five": a size right after the nails of a sized shoe is theirs."""
         if (
             before.get("measures") != "shoe_size"
@@ -55,7 +57,9 @@ class ShoeNumbers(NumberContext):
             or self._frame.slot not in ("nails", "nail_size")
         ):
             return False
-        if self._frame.sentence != segment.sentence and self._frame.slot == "nails":
+        number = mention.number
+        small = number is not None and number.value < _LEAST_NAIL_SIZE
+        if self._frame.sentence != segment.sentence and (self._frame.slot == "nails" or small):
             return False
         own = [s for s in self._talk.segments[: segment.index + 1] if s.horse == segment.horse]
         drafts = [d for s in own for d in s.drafts]
