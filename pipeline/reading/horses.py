@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from pipeline.reading.names import HorseTalk, NamedHorse, NameFinder, NameSpan, name_mentions, roster_spans
+from pipeline.reading.names import NameFinder
+from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_mentions, roster_spans
 from pipeline.reading.talk import Segment
 from pipeline.record import HorseMatch
 

@@ -3,21 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 
-from spacy.tokens import Doc
-
-from pipeline.reading.mentions import Mention
+from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
-from pipeline.reading.tokens import SENTENCE_ENDS, form_tokens
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import HorseMatch, RosterHorse
 
 KNOWN_LIKENESS = 0.78
 _MARGIN = 0.04
-_BEFORE_NAMES = frozenset(
-    {".", "then", "next", "okay", "ok", "now", "for", "first", "is", "called", "and", "so", "right"}
-)
+
 _NEVER_NAMES = frozenset(
     [
         "i",
@@ -86,78 +81,6 @@ _NAME_FOLLOWERS = frozenset(
         "here",
     }
 )
-
-
-@dataclass
-class NamedHorse:
-    """A horse of the memo: roster name or the name as heard."""
-
-    name: str | None
-    match: HorseMatch
-    heard: str = ""
-    likeness: float = 1.0
-    tokens: tuple[int, int] = (0, 0)
-    place: str | None = None
-
-
-@dataclass
-class NameSpan:
-    """A name at the tokens ``[start, end)`` and the horse that it means."""
-
-    start: int
-    end: int
-    horse: int
-    role: str = "refers"
-
-
-@dataclass
-class HorseTalk:
-    """The horses of a memo and the spans that name them."""
-
-    horses: list[NamedHorse] = field(default_factory=list)
-    spans: list[NameSpan] = field(default_factory=list)
-
-    def index_of(self, horse: NamedHorse) -> int:
-        """The index of this horse, added when it was not named before."""
-        for index, other in enumerate(self.horses):
-            if other.name is not None and horse.name is not None and other.name.lower() == horse.name.lower():
-                return index
-        self.horses.append(horse)
-        return len(self.horses) - 1
-
-
-def roster_spans(doc: Doc, roster: Sequence[RosterHorse]) -> list[tuple[int, int, RosterHorse]]:
-    """Roster names that stand in the text as spelled, the longest first at each place."""
-    words = [token.lower_ for token in doc]
-    cased = any(token.text[:1].isupper() for token in doc)
-    wanted: list[tuple[list[str], RosterHorse]] = []
-    for horse in roster:
-        wanted.extend((form_tokens(name.lower()), horse) for name in (horse.name, *horse.also_called))
-    wanted.sort(key=lambda pair: -len(pair[0]))
-    found: list[tuple[int, int, RosterHorse]] = []
-    used: set[int] = set()
-    places: dict[str, list[int]] = {}
-    for index, word in enumerate(words):
-        places.setdefault(word, []).append(index)
-    for tokens, horse in wanted:
-        for start in places.get(tokens[0], []) if tokens else []:
-            span = range(start, start + len(tokens))
-            if words[start : start + len(tokens)] != tokens or used.intersection(span):
-                continue
-            if cased and not doc[start].text[:1].isupper() and not _stands_like_name(words, start, start + len(tokens)):
-                continue
-            used.update(span)
-            found.append((start, start + len(tokens), horse))
-    return sorted(found, key=lambda f: f[0])
-
-
-def _stands_like_name(words: list[str], start: int, end: int) -> bool:
-    """A name that a recogniser wrote small: "Then sorrel.", "five for whiskey."."""
-    before = words[start - 1] if start else "."
-    if before == "," and start > 1:
-        before = words[start - 2]
-    after = words[end] if end < len(words) else "."
-    return after in (".", ",") and before in _BEFORE_NAMES
 
 
 class NameFinder:
@@ -402,8 +325,3 @@ class NameFinder:
                 allowed.update(mention.literal)
         light = (",", "and", "then", "so", "is", "'s", "a", "an", "the", "there", "of", "to", "i", "forgot")
         return all(i in allowed or self._talk.words[i] in light for i in range(start, index))
-
-
-def name_mentions(exact: list[tuple[int, int, RosterHorse]]) -> list[Mention]:
-    """Roster names as mentions, so that they claim their words."""
-    return [Mention(s, e, tuple(range(s, e)), {"horse": h.name}) for s, e, h in exact]

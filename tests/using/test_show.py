@@ -51,7 +51,7 @@ def test_plan_notes_flags_and_memo_are_on_the_page(page: str) -> None:
     assert lines_with(page, "next visit") == ["next visit in 6 weeks"]
     assert lines_with(page, "his hat") == ["=SUM(A1) he said, *twice*, about his hat"]
     assert lines_with(page, "Not understood") == ["Not understood: hippo sandal (heard: “hippo sandal”)"]
-    assert lines_with(page, "march.m4a") == ["march.m4a, 1:21 long, recorded 2026-03-02 14:05 (by its file name)"]
+    assert lines_with(page, "march.m4a") == ["march.m4a, 1:21 long, recorded 2026-03-02 14:05 (by file name)"]
 
 
 def test_a_caution_is_on_the_page_of_its_visit_alone(store: Store) -> None:
