@@ -24,7 +24,15 @@ from pipeline.record import (
 FLAG_BELOW = 0.75
 _BASE = 0.98
 _UNSURE = 0.5
-_UNSURE_DEAR = 0.6
+_UNSURE  # Little words that carry no fact; a recogniser is often unsure of them.
+_LITTLE = frozenset(
+    {"a", "an", "the", "of", "on", "in", "and", "is", "it", "he", "she", "at", "there", "i", "some", "so"}
+)
+_DEAR = 0.6
+# Little words that carry no fact; a recogniser is often unsure of them.
+_LITTLE = frozenset(
+    {"a", "an", "the", "of", "on", "in", "and", "is", "it", "he", "she", "at", "there", "i", "some", "so"}
+)
 _DEAR = frozenset({"no", "not", "left", "right", "near", "off", "front", "hind", "fore"})
 
 
@@ -56,7 +64,8 @@ def _of_words(fact: Fact, transcript: Transcript) -> Evidence:
     words = transcript.words_of(*fact.span) if transcript.heard else []
     if not words:
         return Evidence(1.0)
-    worst = min(words, key=lambda w: w.probability)
+    telling = [w for w in words if _bare(w) not in _LITTLE] or words
+    worst = min(telling, key=lambda w: w.probability)
     limit = _UNSURE_DEAR if _is_dear(worst, fact) else _UNSURE
     if worst.probability < limit:
         return Evidence(
@@ -65,8 +74,12 @@ def _of_words(fact: Fact, transcript: Transcript) -> Evidence:
     return Evidence(0.9 + worst.probability / 10)
 
 
+def _bare(word: Word) -> str:
+    return word.text.strip(" ,.?!").lower()
+
+
 def _is_dear(word: Word, fact: Fact) -> bool:
-    text = word.text.strip(" ,.").lower()
+    text = _bare(word)
     counted = fact.slot in NUMBER_SLOTS or fact.slot in SIZED_SLOTS
     return text in _DEAR or (counted and fact.status is not Status.ABSENT)
 

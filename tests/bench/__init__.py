@@ -1,0 +1,1 @@
+"""Benches: run by hand, their figures written to ``results``."""
