@@ -24,11 +24,7 @@ from pipeline.record import (
 FLAG_BELOW = 0.75
 _BASE = 0.98
 _UNSURE = 0.5
-_UNSURE  # Little words that carry no fact; a recogniser is often unsure of them.
-_LITTLE = frozenset(
-    {"a", "an", "the", "of", "on", "in", "and", "is", "it", "he", "she", "at", "there", "i", "some", "so"}
-)
-_DEAR = 0.6
+_UNSURE_DEAR = 0.6
 # Little words that carry no fact; a recogniser is often unsure of them.
 _LITTLE = frozenset(
     {"a", "an", "the", "of", "on", "in", "and", "is", "it", "he", "she", "at", "there", "i", "some", "so"}

@@ -1,7 +1,8 @@
 """Denied findings: this reader beside negspacy, a published NegEx implementation, on the written corpora.
 
 ``python -m tests.bench.negation [PREFIX …]`` (default: open kept). The unit is a finding of a memo that gold has
-only denied or never denied; negspacy calls it denied when it negates every mention, the reader when all its facts are absent.
+only denied or never denied; negspacy calls it denied when it negates every mention, the reader when all its facts are
+absent.
 Published for NegEx: specificity 94.5 %, sensitivity 77.8 % (Chapman et al. 2001, A simple algorithm for identifying
 negated findings and diseases in discharge summaries, J Biomed Inform 34:301-310), on discharge summaries, not on this.
 """
