@@ -35,6 +35,10 @@ _BARE_DENIALS = (
     ["they", "are", "n't"],
     ["they", "were", "n't"],
     ["it", "was", "not"],
+    ["he", "has", "n't"],
+    ["she", "has", "n't"],
+    ["he", "is", "n't"],
+    ["she", "is", "n't"],
 )
 
 
@@ -65,7 +69,7 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             for draft in before[-1:] or _sought(sentence, position) or earlier[-1:]:
                 _deny_one(draft, cue)
         if talk.words[segment.start : segment.end] in _BARE_DENIALS and position:
-            for draft in last_doubtable(sentence[:position]):
+            for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
                 _deny_one(draft)
 
 

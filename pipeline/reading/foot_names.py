@@ -129,7 +129,7 @@ def resolve(name: str, hand: Feet | None) -> Feet | None:
         return _GROUPS[name]
     if name.startswith("bare_"):
         pair = _pair_of(hand)
-        return (name[-1] + pair,) if pair else (f"{name[-1]}F", f"{name[-1]}H")
+        return (name[-1] + pair,) if pair else None  # front or hind was never said: no foot is better than a guess
     if name in ("other_front", "other_hind"):
         pair = "F" if name == "other_front" else "H"
         rest = tuple(f for f in (f"L{pair}", f"R{pair}") if f not in (hand or ()))
