@@ -127,6 +127,10 @@ def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     if not findings:
         return []
     last = findings[-1]
+    if SOUGHT in last.rules and last.feet == feet:  # "Thrush? None in the left hind."
+        last.dropped, last.status = False, Status.ABSENT
+        last.note("denied")
+        return []
     if last.slot == "tester":
         made = _copy(segment, replace(last, value="none", zone=None), feet, "nothing on the other foot")
     else:

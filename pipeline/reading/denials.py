@@ -35,6 +35,8 @@ _BARE_DENIALS = (
     ["they", "are", "n't"],
     ["they", "were", "n't"],
     ["it", "was", "not"],
+    ["there", "is", "n't"],
+    ["there", "was", "n't"],
     ["he", "has", "n't"],
     ["she", "has", "n't"],
     ["he", "is", "n't"],
@@ -42,9 +44,15 @@ _BARE_DENIALS = (
 )
 
 
+_BARE_ANSWERS = (["none"], ["nothing"], ["no"], ["nil"], ["nope"], ["none", "at", "all"])
+
+
 def mark_sought(talk: Talk) -> None:
     """ "I checked for a puncture": what was only looked for is no fact, though a later "there wasn't one" denies it."""
     for sentence in talk.sentences():
+        if talk.words[sentence[-1].end : sentence[-1].end + 1] == ["?"]:
+            for draft in [d for s in sentence for d in s.drafts if d.slot == "finding"]:
+                draft.drop(SOUGHT)
         for position, segment in enumerate(sentence):
             for cue in segment.having("doubts", "sought"):
                 for draft in reached(talk, sentence, position, cue):
@@ -66,8 +74,13 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
         for cue in segment.having("denials", "after"):
             before = [d for d in segment.drafts if d.end <= cue.start]
             earlier = sentence[position - 1].drafts if position and not segment.drafts else []
-            for draft in before[-1:] or _sought(sentence, position) or earlier[-1:]:
+            ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
+            for draft in before[-1:] or ahead or _sought(sentence, position) or earlier[-1:]:
                 _deny_one(draft, cue)
+        answers = talk.words[segment.start : segment.end] in _BARE_ANSWERS and position == len(sentence) - 1
+        if answers and (segment.having("denials") or talk.words[segment.start] != "no"):
+            for draft in _asked(talk, sentence, position):
+                _deny_one(draft)
         if talk.words[segment.start : segment.end] in _BARE_DENIALS and position:
             for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
                 _deny_one(draft)
@@ -75,6 +88,14 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
 
 def _sought(sentence: list[Segment], position: int) -> list[Draft]:
     return [d for s in sentence[:position] for d in s.drafts if SOUGHT in d.rules]
+
+
+def _asked(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
+    """What a bare "none" or "no" answers: "checked for heat, none", "thrush in the left hind? No."."""
+    before = sentence[:position] or talk.sentence(sentence[0].sentence - 1)
+    drafts = [d for s in before for d in s.drafts if d.slot == "finding"]
+    sought = [d for d in drafts if SOUGHT in d.rules]
+    return sought or (drafts[-1:] if position and sentence[position - 1].drafts else [])
 
 
 def _denied_in_gap(talk: Talk, draft: Draft) -> bool:

@@ -75,6 +75,16 @@ def _reads_as_zone(words: list[str], segment: Segment, mention: Mention) -> bool
     )
 
 
+def draft_white_line(talk: Talk) -> None:
+    """ "No thrush, no white line": a white line that is denied by name is the disease."""
+    for segment in talk.segments:
+        for mention in segment.having("zones", "white_line"):
+            denied = mention.start > segment.start and talk.words[mention.start - 1] in ("no", "any")
+            if denied and talk.words[mention.start : mention.end] == ["white", "line"] and not segment.drafts:
+                draft = add_draft(segment, "finding", "white_line_disease", mention)
+                draft.note("white line: denied by name")
+
+
 def draft_pronouns(talk: Talk) -> None:
     """ "There's one in the off fore now": "one" is the finding spoken of last."""
     last: Draft | None = None

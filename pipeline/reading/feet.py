@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, setup_only
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
@@ -35,8 +37,19 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 before if sentence[0].horse == segment.horse or position else None,
             )
         _foot_behind_sentence(talk, sentence, groups)
+        _except_feet(sentence, groups)
         hand = contrasted(sentence, groups) or hand
     return groups
+
+
+def _except_feet(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
+    """ "Thrush in all of them except the left front"."""
+    for before, segment in pairwise(sentence):
+        if segment.delimiter.endswith("except") and groups[segment.index] and not segment.drafts:
+            left_out = groups[segment.index][0].feet
+            for draft in before.drafts:
+                if draft.feet and set(left_out) < set(draft.feet):
+                    draft.feet = tuple(foot for foot in draft.feet if foot not in left_out)
 
 
 def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:

@@ -14,7 +14,7 @@ from spacy.matcher import Matcher, PhraseMatcher
 from spacy.tokens import Doc
 
 from pipeline.reading.numbers import Number, NumberReader
-from pipeline.reading.tokens import form_tokens, language
+from pipeline.reading.tokens import SENTENCE_ENDS, form_tokens, language
 from pipeline.record import MatchKind
 from pipeline.vocabulary import Vocabulary
 
@@ -23,6 +23,7 @@ _NOT_PHRASES = frozenset({"numbers", "bias", "clause_words"})
 # Words that mean something only beside something else; never more important than a word of the trade.
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 _POINTING = frozenset({"in_hand", "pair_in_hand", "other"})
+_HEADED = {"tester_responses": "tester_heads", "pulses": "pulse_heads", "nail_lines": "nail_line_heads"}
 _GAP_WORDS = 4
 _Aligned = tuple[int, int, int, list[int]]  # key, start, end and the pattern token of each token
 
@@ -106,7 +107,7 @@ class MentionFinder:
     def find(self, doc: Doc, names: Sequence[Mention] = ()) -> list[Mention]:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
         named = [_Candidate(n.start, n.end, n.literal, "horse", n.readings["horse"], MatchKind.EXACT) for n in names]
-        chosen = _choose([*named, *self._candidates(doc)])
+        chosen = _choose([*named, *_with_heads(doc, list(self._candidates(doc)))])
         masked = [token.lower_ for token in doc]
         for mention in chosen:
             if len(mention.literal) > 1 or mention.is_any(("not_facts", "horse")):
@@ -139,6 +140,25 @@ class MentionFinder:
             literal = tuple(start + i for i, position in enumerate(alignment) if words[position] != "...")
             if not any(doc[i].lower_ in (".", ",", "and", "but") for i in range(start, end)):
                 yield _Candidate(start, end, literal, name, canonical, match)
+
+
+def _with_heads(doc: Doc, candidates: list[_Candidate]) -> list[_Candidate]:
+    """Without the responses whose head is spoken of neither in their sentence nor in the one before.
+
+    Else "couldn't find" (a pulse) would swallow the denial of "couldn't find an abscess".
+    """
+    sentence, number = [], 0
+    for token in doc:
+        sentence.append(number)
+        number += token.text in SENTENCE_ENDS
+    heads = {(c.name, sentence[c.start]) for c in candidates if c.name in _HEADED.values()}
+
+    def headed(candidate: _Candidate) -> bool:
+        head = _HEADED.get(candidate.name)
+        at = sentence[candidate.start]
+        return head is None or (head, at) in heads or (head, at - 1) in heads
+
+    return [c for c in candidates if headed(c)]
 
 
 def _denies(number: Number, words: Sequence[str], chosen: list[Mention]) -> bool:
