@@ -116,6 +116,8 @@ class HorseFinder(NameFinder):
         sentence = self._talk.sentence(segment.sentence)
         position = sentence.index(segment)
         shared = [segment.horse]
+        if segment.moved:  # "no, sorry, that's Tansy": the name in it was the wrong one
+            return shared
         names_here = [s.horse for s in self.found.spans if segment.start <= s.start < segment.end]
         if not names_here:
             return shared

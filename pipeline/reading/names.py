@@ -109,7 +109,7 @@ class NameFinder:
 
     def _rejected(self, start: int) -> bool:
         """ "Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
-        if self._after_not(start):
+        if self._after_not(start) or self._talk.words[max(0, start - 1) : start] in (["unlike"], ["than"]):
             return True
         same = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start) and self._after_not(s)]
         if same and self._sentence_start(start) == self._sentence_start(same[-1]):

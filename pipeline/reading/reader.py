@@ -164,6 +164,7 @@ def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[S
 def _move(segment: Segment, found: HorseTalk, strike: Strike) -> None:
     """The statement belongs to the horse named behind the cue, or to the only other one."""
     named = next((s.horse for s in found.spans if s.start == strike.named), None)
+    segment.moved = True
     if named is not None:
         segment.horse = named
     elif len(found.horses) == 2:

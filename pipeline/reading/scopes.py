@@ -49,7 +49,9 @@ def _until_barrier(talk: Talk, segment: Segment, cue: Mention, drafts: list[Draf
     """Another cue or a word of the present ends the scope within the segment."""
     barrier = [m.start for m in segment.mentions if m.start >= cue.end and m.get("times") == "today"]
     subjects = talk.plays("subject", max(cue.end + 1, drafts[0].end), segment.end) if drafts else []
-    limit = min([*barrier, *subjects], default=segment.end)
+    feet = [m.start for m in segment.mentions if m.get("feet") and drafts and m.start >= drafts[0].end]
+    bare = [at for at in feet if talk.words[at - 1] not in ("in", "on", "of", "the", "either", "both", "or")]
+    limit = min([*barrier, *subjects, *bare], default=segment.end)
     kept = [d for d in drafts if d.start < limit]
     return kept or drafts[:1] if not barrier else kept
 

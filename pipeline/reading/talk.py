@@ -32,6 +32,7 @@ class Segment:
     own_clause: bool = False
     past: bool = False
     present: bool = False
+    moved: bool = False
 
     def having(self, name: str, canonical: str | None = None) -> list[Mention]:
         """The segment's mentions that may belong to the class ``name`` (with that canonical name)."""
