@@ -55,7 +55,7 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment]) -
             for draft in drafts_after(segment, cue)[:1]:
                 _resolve_one(draft, cue)
         for cue in segment.having("resolutions", "after"):
-            if talk.words[cue.start] == "no" and segment.having("feet"):
+            if talk.words[cue.start + 1 : cue.start + 2] in (["sign"], ["trace"]) and segment.having("feet"):
                 continue  # "no sign of it in the near hind" denies it there
             for draft in _gone(sentence, position, cue, previous):
                 _resolve_one(draft, cue)

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import MatchKind
 
 
 @dataclass(frozen=True)
@@ -128,10 +129,13 @@ def _read_segment(talk: Talk, frame: _Frame, segment: Segment, headed: bool) -> 
         else:
             runs.append([mention])
     for run in runs:
-        draft = Draft(frame.slot, _merge(frame, run), segment, run[0].start, run[-1].end, run[0].match)
+        heads = segment.having(frame.head)
+        alike = any(m.match is MatchKind.SOUND_ALIKE for m in (*run, *heads))
+        match = MatchKind.SOUND_ALIKE if alike else run[0].match
+        draft = Draft(frame.slot, _merge(frame, run), segment, run[0].start, run[-1].end, match)
         for mention in run:
             draft.evidence.update(mention.literal)
-        draft.evidence.update(i for m in segment.having(frame.head) for i in m.literal)
+        draft.evidence.update(i for m in heads for i in m.literal)
         draft.note(f"{frame.slot}: {'head in the same segment' if headed else 'head earlier in the sentence'}")
         segment.drafts.append(draft)
 

@@ -6,7 +6,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
-_MARKS = frozenset({",", ";", ":", "-"})
+_MARKS = frozenset({",", ";", ":", "-", "...", ".."})
 _JOINERS = frozenset(
     {"and", "but", "so", "then", "plus", "while", "though", "although", "except", "because", "cause", "&"}
 )

@@ -11,7 +11,9 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 _LETTER_HYPHEN = re.compile(r"(?<=[A-Za-z])-(?=[A-Za-z])")
-_LEVELLED = str.maketrans({"’": "'", "‘": "'", "“": '"', "”": '"', "—": ",", "–": ",", "\n": " ", "\t": " ", "‑": "-"})
+_LEVELLED = str.maketrans(
+    {"’": "'", "‘": "'", "“": '"', "”": '"', "—": ",", "–": ",", "…": ",", "\n": " ", "\t": " ", "‑": "-"}
+)
 SENTENCE_ENDS = frozenset(".?!")
 
 
