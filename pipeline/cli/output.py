@@ -35,8 +35,8 @@ def error_console() -> Console:
     return Console(stderr=True, highlight=False)
 
 
-def print_record(record: MemoRecord, explain: bool = False) -> None:
-    """A memo's visits as tables; ``explain`` adds how each fact was matched and which rules made it."""
+def print_record(record: MemoRecord) -> None:
+    """A memo's visits as tables."""
     from pipeline.using.wording import harmless
 
     out = console()
@@ -47,7 +47,7 @@ def print_record(record: MemoRecord, explain: bool = False) -> None:
     for visit in record.visits:
         line(visit_title(visit), "bold")
         if visit.facts:
-            out.print(_fact_table(visit.facts, explain))
+            out.print(_fact_table(visit.facts))
         if visit.notes:
             line(f"Notes: {visit.notes}")
         for flag in visit.flags:
@@ -77,14 +77,14 @@ def counted(number: int, thing: str, things: str | None = None) -> str:
     return f"{number} {thing if number == 1 else things or f'{thing}s'}"
 
 
-def _fact_table(facts: Iterable[Fact], explain: bool) -> Table:
+def _fact_table(facts: Iterable[Fact]) -> Table:
     from rich.table import Table
     from rich.text import Text
 
     from pipeline.using.wording import fact_words, harmless
 
     table = Table(box=None, pad_edge=False, header_style="dim")
-    for heading in ("", "foot", "fact", "words", *(("sure", "matched", "rules") if explain else ())):
+    for heading in ("", "foot", "fact", "words"):
         table.add_column(heading)
     for fact in facts:
         cells = [
@@ -93,7 +93,5 @@ def _fact_table(facts: Iterable[Fact], explain: bool) -> Table:
             fact_words(fact),
             "; ".join([fact.quote, *fact.reasons]),
         ]
-        if explain:
-            cells += [f"{fact.confidence:.2f}", fact.match.value, ", ".join(fact.rules)]
         table.add_row(*(Text(harmless(cell)) for cell in cells))
     return table

@@ -16,6 +16,10 @@ _PLURAL_DIGITS = re.compile(r"(\d+(?:\.\d+)?)s")
 _AUGHT_DIGITS = re.compile(r"0{1,4}")
 _GLYPHS = {"½": Fraction(1, 2), "¼": Fraction(1, 4), "¾": Fraction(3, 4)}
 _FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
+# "A pair of ones", "size ones"; behind anything else ("leather ones") it is a pronoun.
+_BEFORE_ONES = frozenset(
+    ["size", "sizes", "of", "number", "are", "were", "in", "with", "to", "from", "and", ",", ".", "single"]
+)
 # After these, "one" is a pronoun ("that one", "the loose one" is caught by the caller).
 _PRONOUN_BEFORE = frozenset(
     [
@@ -205,7 +209,7 @@ class NumberReader:
     def _pronoun(self, tokens: Sequence[str], index: int) -> bool:
         if tokens[index] == "one" and index + 1 < len(tokens) and tokens[index + 1] in ("'s", "of", "thing", "more"):
             return tokens[index + 1] != "of" or index + 2 < len(tokens)
-        masked = tokens[index] == "ones" and index > 0 and not tokens[index - 1]
+        masked = tokens[index] == "ones" and index > 0 and tokens[index - 1] not in _BEFORE_ONES
         return tokens[index] in ("one", "ones") and index > 0 and (masked or tokens[index - 1] in _PRONOUN_BEFORE)
 
     def _count(self, tokens: Sequence[str], index: int, allow_article: bool = False) -> tuple[Fraction | None, int]:

@@ -56,11 +56,31 @@ def test_people_get_a_table(run: Run, hearer: FakeHearer) -> None:
     assert out.splitlines()[-1].split() == ["LH", "thrush", "Thrush"]
 
 
-def test_explain_adds_how_it_was_matched(run: Run, hearer: FakeHearer) -> None:
-    out = run("extract", "--date", "2026-03-02", "--explain", given=TEXT).out
-    sure, matched = out.splitlines()[-1].split()[-2:]
-    assert 0 < float(sure) <= 1
-    assert matched == "exact"
+def test_explain_tells_what_was_kept_what_was_not_and_what_each_cue_changed(run: Run) -> None:
+    said = b"Bramble. No thrush in the left hind. If he's sore we'll pull the pads, size one, no, make that a two."
+    lines = run("extract", "--date", "2026-03-02", "--explain", given=said).out.splitlines()
+    shown = lines[lines.index("KEPT") :]
+    assert "LH       absent    finding: thrush" in shown
+    assert "      LH finding thrush: absent (without: present)" in shown
+    assert "      not kept: taken back for “two”" in shown
+    assert max(len(line) for line in shown) <= 100
+
+
+def test_explain_says_so_when_there_is_nothing(run: Run) -> None:
+    lines = run("extract", "--explain", given=b"Bramble.").out.splitlines()
+    assert lines[lines.index("KEPT") :] == [
+        *("KEPT", "none", "", "SAID AND NOT KEPT", "none", "", "CUES, AND WHAT EACH CHANGED", "none")
+    ]
+
+
+def test_own_words_are_understood(run: Run) -> None:
+    said = b"Bramble. Stinky frog in the left hind."
+    assert MemoRecord.model_validate_json(run("extract", "--json", given=said).out).visits[0].facts == []
+    run("words", "add", "findings", "thrush", "stinky frog")
+    (fact,) = MemoRecord.model_validate_json(run("extract", "--json", given=said).out).visits[0].facts
+    assert (fact.foot, fact.value) == ("LH", "thrush")
+    run("words", "forget", "stinky frog")
+    assert MemoRecord.model_validate_json(run("extract", "--json", given=said).out).visits[0].facts == []
 
 
 def test_every_line_has_its_answer_and_bad_ones_do_not_stop_the_rest(

@@ -1,0 +1,107 @@
+"""The user's own words in the store's folder."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from pipeline.errors import NotFoundError, StoreError, VocabularyError
+from pipeline.keeping.own_words import OwnWord, add_word, forget_word, own_words, vocabulary_with_own
+from pipeline.vocabulary import load_vocabulary
+
+
+def test_a_word_joins_and_is_out_again_once_forgotten(tmp_path: Path) -> None:
+    word = OwnWord("findings", "thrush", "stinky frog")
+    assert add_word(tmp_path, "findings", "thrush", "Stinky-frog") == word
+    assert vocabulary_with_own(tmp_path).spoken("findings")["stinky frog"] == "thrush"
+    assert own_words(tmp_path) == [word]
+    assert forget_word(tmp_path, "stinky frog") == [word]
+    assert vocabulary_with_own(tmp_path).version == load_vocabulary().version
+    assert list((tmp_path / "words").iterdir()) == []
+
+
+def test_the_file_has_the_vocabulary_s_columns(tmp_path: Path) -> None:
+    add_word(tmp_path, "zones", "toe", "tip end")
+    add_word(tmp_path, "zones", "heel", "hinder end")
+    assert (tmp_path / "words" / "zones.csv").read_text(encoding="utf-8").splitlines() == [
+        "canonical,spoken,heard_as,source",
+        "toe,tip end,,own word",
+        "heel,hinder end,,own word",
+    ]
+    assert [path.name for path in (tmp_path / "words").iterdir()] == ["zones.csv"]
+
+
+def test_a_store_without_words_or_none_at_all_adds_nothing(tmp_path: Path) -> None:
+    assert vocabulary_with_own(tmp_path / "nowhere").version == load_vocabulary().version
+    assert own_words(tmp_path) == []
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_adding_again_changes_nothing(tmp_path: Path) -> None:
+    assert add_word(tmp_path, "findings", "thrush", "thrush") is None
+    assert not (tmp_path / "words").exists()
+
+
+@pytest.mark.parametrize(
+    ("name", "canonical", "form", "said"),
+    [
+        ("ailments", "thrush", "the rot", "There is no class of words 'ailments'; there are asides, bias, "),
+        ("findings", "rot", "the rot", "There is no 'rot' among the findings; there are thrush, "),
+        ("denials", "between", "nope", "There is no 'between' among the denials; there are before, after, pseudo."),
+        ("findings", "corn", "thrush", "“thrush” has a meaning already: thrush among the findings."),
+        ("findings", "thrush", "no", "“no” has a meaning already: "),
+        ("findings", "thrush", "rot|no", "'rot|no' must be plain lower-case words with single spaces."),
+        ("findings", "thrush", "   ", "'' must be plain lower-case words with single spaces."),
+    ],
+)
+def test_what_cannot_be_added_is_one_sentence(tmp_path: Path, name: str, canonical: str, form: str, said: str) -> None:
+    add_word(tmp_path, "findings", "corn", "pea mark")
+    with pytest.raises(VocabularyError) as refused:
+        add_word(tmp_path, name, canonical, form)
+    assert str(refused.value).startswith(said)
+    assert "\n" not in str(refused.value)
+    assert own_words(tmp_path) == [OwnWord("findings", "corn", "pea mark")]
+
+
+def test_two_meanings_for_one_own_word_are_refused(tmp_path: Path) -> None:
+    add_word(tmp_path, "findings", "thrush", "the rot")
+    with pytest.raises(VocabularyError, match="“the rot” has a meaning already: thrush among the findings"):
+        add_word(tmp_path, "treatments", "iodine", "the rot")
+
+
+@pytest.mark.parametrize(
+    ("form", "why"), [("the rot", "see clinchbook words list"), ("Thrush", "one of clinchbook's words, which stay")]
+)
+def test_only_own_words_can_be_forgotten(tmp_path: Path, form: str, why: str) -> None:
+    with pytest.raises(NotFoundError, match=why):
+        forget_word(tmp_path, form)
+
+
+def test_forgetting_one_form_leaves_the_others(tmp_path: Path) -> None:
+    (tmp_path / "words").mkdir()
+    lines = "canonical,spoken,heard_as,source\nthrush,the rot|stinky frog,,own word\n"
+    (tmp_path / "words" / "findings.csv").write_text(lines, encoding="utf-8")
+    forget_word(tmp_path, "the rot")
+    assert own_words(tmp_path) == [OwnWord("findings", "thrush", "stinky frog")]
+
+
+def test_a_mistake_made_by_hand_names_file_and_line(tmp_path: Path) -> None:
+    (tmp_path / "words").mkdir()
+    lines = "canonical,spoken,heard_as,source\nrot,the rot,,own word\n"
+    (tmp_path / "words" / "findings.csv").write_text(lines, encoding="utf-8")
+    with pytest.raises(VocabularyError, match=r"In your own words .*findings.csv line 2: 'rot' is no finding"):
+        vocabulary_with_own(tmp_path)
+
+
+def test_a_write_that_fails_leaves_the_words_as_they_were(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    add_word(tmp_path, "findings", "thrush", "the rot")
+
+    def full(descriptor: int) -> None:
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr("os.fsync", full)
+    with pytest.raises(StoreError, match="they stay as they were"):
+        add_word(tmp_path, "findings", "thrush", "stinky frog")
+    assert own_words(tmp_path) == [OwnWord("findings", "thrush", "the rot")]
+    assert [path.name for path in (tmp_path / "words").iterdir()] == ["findings.csv"]

@@ -1,0 +1,40 @@
+"""What is said once and meant of another foot too."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = {
+    "too": ("Thrush in the left hind, right hind too.", ["LH+RH finding thrush"]),
+    "as well": ("Flare on the near fore, off fore as well.", ["LF+RF finding flare"]),
+    "same": ("Left front has a corn, right front the same.", ["LF+RF finding corn"]),
+    "none in": ("Thrush in the left hind, none in the right.", ["LH finding thrush", "RH finding thrush absent"]),
+    "not the": (
+        "Toe crack in the left front, not the right front.",
+        ["LF finding crack @toe", "RF finding crack absent"],
+    ),
+    "same size": ("Size two on the fronts, same size behind.", ["LF+RF+LH+RH shoe_size 2"]),
+    "ditto": (
+        "Left front new shoe, size two, six nails. Right front ditto.",
+        ["LF+RF work new_shoe", "LF+RF shoe_size 2", "LF+RF nails 6"],
+    ),
+    "doubt copied": ("Possible corn in the left front, right front too.", ["LF+RF finding corn suspected"]),
+    "denial copied": ("No heat in the left front, right front the same.", ["LF+RF finding heat absent"]),
+    "tester copied": (
+        "Testers positive on the left front, nothing on the right.",
+        ["LF tester positive", "RF tester none"],
+    ),
+    "and the": ("Thrush in the left front, and the right hind.", ["LF+RH finding thrush"]),
+    "one in": ("Bruise in the near fore and another one in the off fore.", ["LF+RF finding bruise"]),
+    "also": ("Rim pads on the left front, also on the right front.", ["LF+RF pad rim"]),
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_said(name: str, read: Read) -> None:
+    text, facts = CASES[name]
+    (visit,) = read(text)
+    assert told(visit) == sorted(facts)

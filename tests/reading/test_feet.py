@@ -1,0 +1,75 @@
+"""Which foot a fact goes to: named before, behind, in a list, pointed at, or still in hand."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = {
+    "UK pair": ("Near fore has a bruise on the sole.", ["LF finding bruise @sole"]),
+    "off hind": ("There's a corn in the off hind.", ["RH finding corn"]),
+    "hinds": ("Both hinds are flared.", ["LH+RH finding flare"]),
+    "fronts after": ("Contracted heels on both fronts.", ["LF+RF finding contracted_heels"]),
+    "all four": ("Scratches on all four.", ["LF+RF+LH+RH finding scratches"]),
+    "anywhere": ("No heat anywhere.", ["LF+RF+LH+RH finding heat absent"]),
+    "joined": ("Thrush in the left front and right hind.", ["LF+RH finding thrush"]),
+    "diagonal UK": (
+        "White line separation in the near fore and the off hind.",
+        ["LF+RH finding white_line_separation"],
+    ),
+    "own statements": (
+        "Left front has a flare and right front has a toe crack.",
+        ["LF finding flare", "RF finding crack @toe"],
+    ),
+    "list of findings": (
+        "Left hind has thrush, a flare and a quarter crack.",
+        ["LH finding thrush", "LH finding flare", "LH finding crack @quarter"],
+    ),
+    "in hand across sentences": (
+        "Left hind next. Bit of thrush in the frog. Wall's shelly.",
+        ["LH finding thrush @frog ~mild", "LH finding weak_wall"],
+    ),
+    "pointed at": ("Right front has an abscess. Poulticed that foot.", ["RF finding abscess", "RF treatment poultice"]),
+    "other side": ("Left front has a flare. The other front is flared too.", ["LF+RF finding flare"]),
+    "no foot at all": ("He's got some thrush.", ["- finding thrush"]),
+    "horse level leaves the foot": (
+        "Left front has a bruise. He stood quiet.",
+        ["LF finding bruise", "- manner quiet"],
+    ),
+    "lists distributed": (
+        "Size two on the fronts and size one on the hinds.",
+        ["LF+RF shoe_size 2", "LH+RH shoe_size 1"],
+    ),
+    "behind and in front": ("Reset in front, trimmed behind.", ["LF+RF work reset", "LH+RH work trim"]),
+    "three set-ups one foot": (
+        "Left front new shoe, size two, six nails, toe clip.",
+        ["LF work new_shoe", "LF shoe_size 2", "LF nails 6", "LF clips toe"],
+    ),
+    "abbreviated": ("LF thrush, RH corn.", ["LF finding thrush", "RH finding corn"]),
+    "back foot": ("Left back has a crack at the toe.", ["LH finding crack @toe"]),
+    "lameness named foot": ("He's lame on the off fore.", ["RF gait lame"]),
+    "lameness unnamed": ("Left hind has a corn. He's sound.", ["LH finding corn", "- gait sound"]),
+    "near side front": ("Near side front has sheared heels.", ["LF finding sheared_heels"]),
+    "neither hind": ("No flare on either hind.", ["LH+RH finding flare absent"]),
+    "both pointed": (
+        "Fronts have thrush. Copper sulfate in both.",
+        ["LF+RF finding thrush", "LF+RF treatment copper_sulfate"],
+    ),
+    "except": (
+        "Trimmed all four. Thrush in all of them except the left front.",
+        ["LF+RF+LH+RH work trim", "RF+LH+RH finding thrush"],
+    ),
+    "left as a verb": ("Trimmed the hinds and left them bare.", ["LH+RH work trim"]),
+    "off as a verb": ("Took the shoe off the left front.", ["LF work removed"]),
+    "right as well": ("Right, left front has thrush.", ["LF finding thrush"]),
+    "near as nearly": ("Near enough done, the off hind has a corn.", ["RH finding corn"]),
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_said(name: str, read: Read) -> None:
+    text, facts = CASES[name]
+    (visit,) = read(text)
+    assert told(visit) == sorted(facts)

@@ -1,0 +1,135 @@
+"""Which horse a statement belongs to, and what is asked when that is not certain."""
+
+from __future__ import annotations
+
+from pipeline.reading import Reader
+from pipeline.record import FlagKind, HorseMatch, RosterHorse, Transcript, Visit
+from tests.reading.conftest import DAY, Read
+from tests.reading.telling import told
+
+ROSTER = ("Marigold", "Tansy", "Fennel", "Sergeant Pip")
+
+
+def by_horse(visits: list[Visit]) -> dict[str | None, list[str]]:
+    return {visit.horse: told(visit) for visit in visits}
+
+
+def test_each_horse_has_its_own_visit(read: Read) -> None:
+    visits = read("Marigold. Reset the fronts. Tansy. Trimmed all four.", *ROSTER)
+    assert by_horse(visits) == {"Marigold": ["LF+RF work reset"], "Tansy": ["LF+RF+LH+RH work trim"]}
+    assert [(v.horse_match, v.date, v.flags) for v in visits] == [(HorseMatch.KNOWN, DAY, [])] * 2
+
+
+def test_weeks_for_both(read: Read) -> None:
+    visits = read("Marigold, trimmed all four. Next up Fennel, thrush in the left hind. Six weeks for both.", *ROSTER)
+    assert by_horse(visits) == {
+        "Marigold": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+        "Fennel": ["- next_visit_weeks 6 planned", "LH finding thrush"],
+    }
+
+
+def test_weeks_for_each(read: Read) -> None:
+    visits = read("Tansy six weeks, Fennel eight.", *ROSTER)
+    assert by_horse(visits) == {
+        "Tansy": ["- next_visit_weeks 6 planned"],
+        "Fennel": ["- next_visit_weeks 8 planned"],
+    }
+
+
+def test_two_horses_in_one_sentence(read: Read) -> None:
+    visits = read("Tansy's left front has an abscess, and Fennel's right front has a corn.", *ROSTER)
+    assert by_horse(visits) == {"Tansy": ["LF finding abscess"], "Fennel": ["RF finding corn"]}
+
+
+def test_done_to_both_by_name(read: Read) -> None:
+    trimmed = ["LF+RF+LH+RH work trim"]
+    for text in ("Both Tansy and Fennel trimmed all four.", "Trimmed Tansy and Fennel."):
+        assert by_horse(read(text, *ROSTER)) == {"Tansy": trimmed, "Fennel": trimmed}
+
+
+def test_back_to_the_first(read: Read) -> None:
+    visits = read("Marigold, trimmed. Fennel, reset the fronts. Back to Marigold, her left hind has a flare.", *ROSTER)
+    assert by_horse(visits) == {
+        "Marigold": ["LF+RF+LH+RH work trim", "LH finding flare"],
+        "Fennel": ["LF+RF work reset"],
+    }
+
+
+def test_a_horse_only_compared_with_is_not_visited(read: Read) -> None:
+    assert by_horse(read("Fennel. Same as Tansy, left front has a corn.", *ROSTER)) == {"Fennel": ["LF finding corn"]}
+
+
+def test_a_horse_that_only_did_something_is_not_visited(read: Read) -> None:
+    visits = read("Tansy bit Fennel. Fennel has a corn in the left front.", *ROSTER)
+    assert by_horse(visits) == {"Fennel": ["LF finding corn"]}
+    assert visits[0].notes == "Tansy bit Fennel"
+
+
+def test_a_horse_said_not_to_be_meant(read: Read) -> None:
+    visits = read("Tansy has thrush in the left hind, not Fennel.", *ROSTER)
+    assert by_horse(visits) == {"Tansy": ["LH finding thrush"]}
+
+
+def test_a_name_of_two_words_and_a_name_in_two_words(read: Read) -> None:
+    assert [v.horse for v in read("Sergeant Pip stood quiet.", *ROSTER)] == ["Sergeant Pip"]
+    assert [v.horse for v in read("Mary Gold, trimmed all four.", *ROSTER)] == ["Marigold"]
+
+
+def test_another_name_of_the_same_horse(reader: Reader) -> None:
+    roster = [RosterHorse(name="Sergeant Pip", also_called=["Pippin"]), RosterHorse(name="Tansy")]
+    (visit,) = reader.read(Transcript(text="Pippin stood quiet."), roster, DAY)
+    assert (visit.horse, visit.horse_match) == ("Sergeant Pip", HorseMatch.KNOWN)
+
+
+def test_half_a_name_is_kept_as_heard_and_asked_about(read: Read) -> None:
+    (visit,) = read("Pip stood quiet.", *ROSTER)
+    assert (visit.horse, visit.horse_match) == ("Pip", HorseMatch.UNCLEAR)
+    assert [(f.kind, f.quote) for f in visit.flags] == [(FlagKind.HORSE, "Pip")]
+
+
+def test_a_new_horse_is_new_and_not_asked_about(read: Read) -> None:
+    (visit,) = read("New pony called Biscuit. Trimmed all four.", *ROSTER)
+    assert (visit.horse, visit.horse_match, visit.flags) == ("Biscuit", HorseMatch.NEW, [])
+
+
+def test_nobody_named_is_asked_about(read: Read) -> None:
+    for text in ("", "   ", "Um, uh, you know.", "Trimmed all four."):
+        (visit,) = read(text, *ROSTER)
+        assert (visit.horse, visit.horse_match) == (None, HorseMatch.UNCLEAR)
+        assert [f.reason for f in visit.flags] == ["No horse was named; which horse is it?"]
+
+
+def test_the_foot_in_hand_does_not_cross_to_the_next_horse(read: Read) -> None:
+    visits = read("Marigold. Left hind has thrush. Tansy. Got a bruise.", *ROSTER)
+    assert by_horse(visits) == {"Marigold": ["LH finding thrush"], "Tansy": ["- finding bruise"]}
+
+
+def test_the_statement_goes_to_the_horse_it_was_meant_of(read: Read) -> None:
+    visits = read("Marigold has thrush in the left hind. No, sorry, that's Tansy.", *ROSTER)
+    assert by_horse(visits) == {"Tansy": ["LH finding thrush"]}
+
+
+def test_the_wrong_horse_keeps_nothing_of_it(read: Read) -> None:
+    visits = read(
+        "Marigold has a corn in the left front. Wrong horse, that was Tansy. Marigold was trimmed all four.", *ROSTER
+    )
+    assert by_horse(visits) == {"Marigold": ["LF+RF+LH+RH work trim"], "Tansy": ["LF finding corn"]}
+
+
+def test_unlike_another_horse_says_nothing_of_that_one(read: Read) -> None:
+    visits = read("This is Fennel. Unlike Tansy he has no thrush in the left hind.", *ROSTER)
+    assert by_horse(visits) == {"Fennel": ["LH finding thrush absent"]}
+
+
+def test_a_name_far_from_the_roster_is_taken_for_none(read: Read) -> None:
+    for said in ("Gambit", "Star", "Daisy"):
+        (visit,) = read(f"{said}. Trimmed all four.", "Gambler", "Stan", "Maisie")
+        assert (visit.horse, visit.horse_match) == (said, HorseMatch.UNCLEAR)
+        assert [flag.quote for flag in visit.flags] == [said]
+
+
+def test_a_name_that_only_sounds_like_one_is_asked_about(read: Read) -> None:
+    for said, named in (("Rowan", "Roman"), ("Molly", "Holly")):
+        (visit,) = read(f"{said}, trimmed all four.", named, "Bramble")
+        assert (visit.horse, visit.horse_match) == (named, HorseMatch.KNOWN)
+        assert [flag.reason for flag in visit.flags] == [f"Heard “{said}”, taken for {named}; is that the horse?"]

@@ -1,0 +1,74 @@
+"""Numbers with what they count: measures, sizes, nails, wedges and grades."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = {
+    "inches eighths": ("Left front toe three inches and three eighths.", ["LF toe_length 85.7"]),
+    "three and three eighths": ("Right front toe length three and three eighths inches.", ["RF toe_length 85.7"]),
+    "digits": ("Left front toe length 3 1/4 inches.", ["LF toe_length 82.5"]),
+    "mm": ("Toe length 92 mm on the near fore.", ["LF toe_length 92"]),
+    "cm": ("Off fore toe length nine centimetres.", ["RF toe_length 90"]),
+    "angle half": ("Left front toe angle fifty one and a half.", ["LF toe_angle 51.5"]),
+    "angles both": (
+        "Toe angle fifty two degrees left front and fifty three degrees right front.",
+        ["LF toe_angle 52", "RF toe_angle 53"],
+    ),
+    "angle both fronts": ("Both fronts toe angle fifty three degrees.", ["LF+RF toe_angle 53"]),
+    "angle decimals": ("Near fore angle 51.5 degrees.", ["LF toe_angle 51.5"]),
+    "point five": ("Near fore toe angle fifty one point five degrees.", ["LF toe_angle 51.5"]),
+    "heel angle": ("Heel angle forty eight on the off hind.", ["RH heel_angle 48"]),
+    "heel height": ("Heel height two inches on the left front.", ["LF heel_height 50.8"]),
+    "sole depth": ("Sole depth twelve millimetres on the right front.", ["RF sole_depth 12"]),
+    "half an inch sole": ("Half an inch of sole on the left front.", ["LF sole_depth 12.7"]),
+    "width": ("Left front is five inches across.", ["LF hoof_width 127"]),
+    "hoof width": ("Hoof width five and a quarter inches, left front.", ["LF hoof_width 133.3"]),
+    "size word": ("Size three on the fronts.", ["LF+RF shoe_size 3"]),
+    "size zero": ("Left front, size zero.", ["LF shoe_size 0"]),
+    "double aught": ("Double aught on both hinds.", ["LH+RH shoe_size 00"]),
+    "triple aught": ("Triple aughts on the fronts.", ["LF+RF shoe_size 000"]),
+    "quad": ("Quad aught on the hinds.", ["LH+RH shoe_size 0000"]),
+    "nought UK": ("Size nought on the fores.", ["LF+RF shoe_size 0"]),
+    "ones in front": ("Ones in front, aughts behind.", ["LF+RF shoe_size 1", "LH+RH shoe_size 0"]),
+    "number two": ("Number two shoes on the fronts.", ["LF+RF shoe_size 2"]),
+    "one and a half": ("Size one and a half on the left hind.", ["LH shoe_size 1.5"]),
+    "between aught and one": ("Left front is between an aught and a one.", ["LF shoe_size 0-1"]),
+    "between one and two": ("Right front is between a one and a two.", ["RF shoe_size 1-2"]),
+    "three a side": ("Fronts three a side.", ["LF+RF nails 6"]),
+    "three each side": ("Reset the hinds, three nails each side.", ["LH+RH work reset", "LH+RH nails 6"]),
+    "four out three in": ("Left hind, four outside and three inside.", ["LH nails 7"]),
+    "two in three out": ("Right front, two nails inside, three outside.", ["RF nails 5"]),
+    "half dozen": ("Half a dozen nails in the right front.", ["RF nails 6"]),
+    "six in each": ("Six nails in each of the fronts.", ["LF+RF nails 6"]),
+    "apiece": ("Hinds seven nails apiece.", ["LH+RH nails 7"]),
+    "six and seven": ("Six nails in the left front and seven in the right front.", ["LF nails 6", "RF nails 7"]),
+    "nail size": ("Size five nails on the fronts.", ["LF+RF nail_size 5"]),
+    "slims": ("Five slims on both fronts.", ["LF+RF nail_size 5 slim"]),
+    "four and a half": ("Four and a half nails on the hinds.", ["LH+RH nail_size 4.5"]),
+    "count and size": ("Fronts, six nails, size five.", ["LF+RF nails 6", "LF+RF nail_size 5"]),
+    "wedge": ("Two degree wedges on the fronts.", ["LF+RF pad wedge", "LF+RF wedge 2"]),
+    "wedge pad": ("Three degree wedge pad on the left front.", ["LF pad wedge", "LF wedge 3"]),
+    "aaep": ("Grade three lame on the right hind.", ["RH lameness 3"]),
+    "out of five": ("One out of five lame, left front.", ["LF lameness 1"]),
+    "whole horse grade": ("He's two out of five lame.", ["- lameness 2"]),
+    "bcs": ("Body condition score five.", ["- body_condition 5"]),
+    "bcs half": ("Body condition five and a half.", ["- body_condition 5.5"]),
+    "bcs out of nine": ("Body condition seven out of nine.", ["- body_condition 7"]),
+    "cresty": ("Cresty neck score three.", ["- cresty_neck 3"]),
+    "crest out of five": ("Cresty neck three out of five.", ["- cresty_neck 3"]),
+    "obel": ("Obel grade one.", ["- obel 1"]),
+    "year is no size": ("She's been with them since two thousand and ten.", []),
+    "age is no size": ("He's a six year old.", []),
+    "hands is no size": ("He's sixteen two hands.", []),
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_said(name: str, read: Read) -> None:
+    text, facts = CASES[name]
+    (visit,) = read(text)
+    assert told(visit) == sorted(facts)

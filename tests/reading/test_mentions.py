@@ -1,0 +1,97 @@
+"""Where a memo names something: the longest phrase wins, gaps claim only their own words."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+
+from pipeline.reading.mentions import Mention, MentionFinder
+from pipeline.reading.tokens import form_tokens, level, tokenize
+from pipeline.record import MatchKind
+from pipeline.vocabulary import Vocabulary
+
+
+@pytest.fixture(scope="module")
+def typed(vocabulary: Vocabulary) -> MentionFinder:
+    return MentionFinder(vocabulary)
+
+
+@pytest.fixture(scope="module")
+def heard(vocabulary: Vocabulary) -> MentionFinder:
+    return MentionFinder(vocabulary, sound_alikes=True)
+
+
+def of_class(finder: MentionFinder, text: str, name: str) -> list[tuple[str, str, MatchKind]]:
+    doc = tokenize(text)
+    found = [m for m in finder.find(doc) if m.get(name)]
+    return [(" ".join(doc[i].lower_ for i in m.literal), m.readings[name], m.match) for m in found]
+
+
+FINDINGS = {
+    "Thrush in the frog": [("thrush", "thrush", MatchKind.EXACT)],
+    "some seedy toe": [("seedy toe", "white_line_disease", MatchKind.VARIANT)],
+    "stretched white line": [("stretched white line", "white_line_separation", MatchKind.VARIANT)],
+    "mud fever and a corn": [("mud fever", "scratches", MatchKind.VARIANT), ("corn", "corn", MatchKind.EXACT)],
+    "he's foundered": [("foundered", "laminitis", MatchKind.VARIANT)],
+    "a side-bone": [("side bone", "sidebone", MatchKind.VARIANT)],
+}
+
+
+@pytest.mark.parametrize("text", FINDINGS)
+def test_findings_and_how_they_matched(text: str, typed: MentionFinder) -> None:
+    assert of_class(typed, text, "findings") == FINDINGS[text]
+
+
+def test_the_longest_phrase_wins(typed: MentionFinder) -> None:
+    assert of_class(typed, "two half mesh pads", "pads") == [("half mesh pads", "half_mesh", MatchKind.VARIANT)]
+
+
+def test_a_gap_claims_only_its_own_words(typed: MentionFinder) -> None:
+    text = "left the hinds barefoot"
+    assert of_class(typed, text, "work") == [("left barefoot", "trim", MatchKind.VARIANT)]
+    assert [row[1] for row in of_class(typed, text, "feet")] == ["hinds"]
+
+
+def test_sound_alikes_count_only_for_what_was_heard(typed: MentionFinder, heard: MentionFinder) -> None:
+    assert of_class(typed, "some fresh in the frog", "findings") == []
+    assert of_class(heard, "some fresh in the frog", "findings") == [("fresh", "thrush", MatchKind.SOUND_ALIKE)]
+
+
+def test_a_name_gives_way_only_to_a_longer_phrase(typed: MentionFinder) -> None:
+    doc = tokenize("Copper had copper sulfate")
+    names = [Mention(i, i + 1, (i,), {"horse": "Copper"}) for i in (0, 2)]
+    found = typed.find(doc, names)
+    assert [(m.start, m.readings["horse"]) for m in found if m.get("horse")] == [(0, "Copper")]
+    assert [m.start for m in found if m.get("treatments")] == [2]
+
+
+def test_a_number_is_a_mention_with_its_tokens(typed: MentionFinder) -> None:
+    (number,) = [m for m in typed.find(tokenize("toe at fifty one and a half degrees")) if m.number]
+    assert (number.start, number.end) == (2, 7)
+    assert number.number is not None
+    assert number.number.value == Fraction(103, 2)
+
+
+def test_mentions_are_in_order_and_share_no_token(typed: MentionFinder) -> None:
+    doc = tokenize("Left front had a toe crack, trimmed the hinds and left them bare, six to seven weeks.")
+    claimed = [i for m in typed.find(doc) for i in m.literal]
+    starts = [m.start for m in typed.find(doc)]
+    assert starts == sorted(starts)
+    assert len(claimed) == len(set(claimed))
+
+
+def test_a_dropped_mention_means_nothing() -> None:
+    mention = Mention(0, 1, (0,), {"findings": "thrush"}, dropped=True)
+    assert mention.get("findings") is None
+    assert not mention.is_any(("findings",))
+
+
+def test_levelling_keeps_every_offset() -> None:
+    text = "left–hind’s a double-aught — “really”"
+    assert len(level(text)) == len(text)
+    assert level(text) == 'left,hind\'s a double aught , "really"'
+
+
+def test_a_form_splits_as_a_transcript_does() -> None:
+    assert form_tokens("didn't ... react") == ["did", "n't", "...", "react"]

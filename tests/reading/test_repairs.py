@@ -1,0 +1,41 @@
+"""What is taken back counts for nothing, and what stands beside it is kept."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = {
+    "number": ("Left front, six nails, no, seven.", ["LF nails 7"]),
+    "make that": ("Six weeks, make that five.", ["- next_visit_weeks 5 planned"]),
+    "sorry side": ("Corn in the left front, sorry, right front.", ["RF finding corn"]),
+    "I mean": ("Thrush in the left hind, I mean right hind.", ["RH finding thrush"]),
+    "UK": ("Near fore, no, off fore has a toe crack.", ["RF finding crack @toe"]),
+    "or rather": ("Size two, or rather size three, on the fronts.", ["LF+RF shoe_size 3"]),
+    "correction": ("Left front toe angle fifty, correction, fifty two degrees.", ["LF toe_angle 52"]),
+    "actually": ("Reset the fronts, actually new shoes on the fronts.", ["LF+RF work new_shoe"]),
+    "zone": ("Flare on the left hind, outside quarter, no, inside quarter.", ["LH finding flare @medial_quarter"]),
+    "scratch": ("Bar shoes on the fronts. Scratch that. Plain shoes on the fronts.", ["LF+RF shoe_type plain"]),
+    "severity": ("Mild thrush in the left hind, no, make that moderate.", ["LH finding thrush ~moderate"]),
+    "wait": ("Trimmed the hinds, wait, reset the hinds.", ["LH+RH work reset"]),
+    "forget the": ("Thrush in the left hind. Forget the thrush.", []),
+    "strike that only one": ("Corn in the left front. Flare on the right front, strike that.", ["LF finding corn"]),
+    "real no": ("Left front, no thrush.", ["LF finding thrush absent"]),
+    "I tell a lie": ("Eight nails on the fronts, I tell a lie, seven.", ["LF+RF nails 7"]),
+    "next sentence": ("Thrush in the left front. No, right front.", ["RF finding thrush"]),
+    "pad": ("Leather pads, no, rim pads on the fronts.", ["LF+RF pad rim"]),
+    "treatment": ("Iodine, sorry, copper sulphate in the left hind.", ["LH treatment copper_sulfate"]),
+    "scratches is a finding": ("Scratches on the left hind.", ["LH finding scratches"]),
+    "correct afterwards": ("Size two on the hinds, that should be size one.", ["LH+RH shoe_size 1"]),
+    "packing": ("Silicone on the left front, no, putty.", ["LF packing putty"]),
+    "status stands": ("No thrush in the left hind, sorry, right hind.", ["RH finding thrush absent"]),
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_said(name: str, read: Read) -> None:
+    text, facts = CASES[name]
+    (visit,) = read(text)
+    assert told(visit) == sorted(facts)

@@ -1,0 +1,39 @@
+"""What the hoof testers, the digital pulse and the nail line answered."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = {
+    "none": ("Nothing to the testers on the left front.", ["LF tester none"]),
+    "no reaction": ("No reaction to the hoof testers in either front.", ["LF+RF tester none"]),
+    "didn't react": ("He didn't react to the testers on the off fore.", ["RF tester none"]),
+    "positive": ("Left front reacted to the testers.", ["LF tester positive"]),
+    "strong": ("Strong reaction to the testers at the toe of the right front.", ["RF tester strong @toe"]),
+    "mild": ("Mildly sore to the testers on the near fore, outside heel.", ["LF tester mild @lateral_heel"]),
+    "moderate": ("Moderate response to hoof testers over the frog, right front.", ["RF tester moderate @frog"]),
+    "positive no severity": ("Testers positive at the toe, left front.", ["LF tester positive @toe"]),
+    "pulse bounding": ("Bounding pulse in the left front.", ["LF pulse bounding"]),
+    "pulse UK": ("Digital pulse raised in the near fore.", ["LF pulse raised"]),
+    "pulse normal": ("Pulses normal all round.", ["LF+RF+LH+RH pulse normal"]),
+    "pulse not up": ("Pulse isn't up in the off fore.", ["RF pulse normal"]),
+    "pulse strong": ("Digital pulse is strong in both fronts.", ["LF+RF pulse raised"]),
+    "nail line low": ("Nail line's a bit low on the right hind.", ["RH nail_line low"]),
+    "nail line good": ("Nail line is good on all four.", ["LF+RF+LH+RH nail_line good"]),
+    "testers each foot": (
+        "Testers: left front positive, right front nothing.",
+        ["LF tester positive", "RF tester none"],
+    ),
+    "flinched": ("He flinched to the testers on the left hind at the toe.", ["LH tester positive @toe"]),
+    "pulse and heat": ("Left front has heat and a bounding pulse.", ["LF finding heat", "LF pulse bounding"]),
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_said(name: str, read: Read) -> None:
+    text, facts = CASES[name]
+    (visit,) = read(text)
+    assert told(visit) == sorted(facts)

@@ -1,0 +1,41 @@
+"""Where on the foot, and how bad: said with the fact, and with no other."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = {
+    "sulcus": ("Thrush in the central sulcus of the left hind.", ["LH finding thrush @sulcus"]),
+    "not to treatment": (
+        "Right hind thrush in the sulcus, iodine on it.",
+        ["RH finding thrush @sulcus", "RH treatment iodine"],
+    ),
+    "seedy toe has none": ("Seedy toe in the left front.", ["LF finding white_line_disease"]),
+    "inside heel": ("Corn in the left front, inside heel.", ["LF finding corn @medial_heel"]),
+    "outside quarter flare": ("Right hind has a flare on the outside quarter.", ["RH finding flare @lateral_quarter"]),
+    "quarter crack": ("Quarter crack on the off hind.", ["RH finding crack @quarter"]),
+    "toe crack severity": ("Bad toe crack on the near fore.", ["LF finding crack @toe ~severe"]),
+    "heel bulb": ("Heat in the heel bulb of the left hind.", ["LH finding heat @heel_bulb"]),
+    "coronary band": (
+        "Abscess broke out at the coronary band on the right front.",
+        ["RF finding abscess @coronary_band"],
+    ),
+    "commissure": ("Thrush in the lateral commissure, left front.", ["LF finding thrush @commissure"]),
+    "medial quarter": ("Medial quarter crack in the left front.", ["LF finding crack @medial_quarter"]),
+    "bruised sole": ("Bruising at the toe on both fronts.", ["LF+RF finding bruise @toe"]),
+    "zone with testers": ("Testers positive across the left front heels.", ["LF tester positive @heel"]),
+    "severe": ("Severe thrush in the right hind frog.", ["RH finding thrush @frog ~severe"]),
+    "moderate": ("Moderate flare on the left hind.", ["LH finding flare ~moderate"]),
+    "a touch of": ("A touch of thrush in the near hind.", ["LH finding thrush ~mild"]),
+    "white line bruise": ("Bruising in the white line of the right front.", ["RF finding bruise @white_line"]),
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_said(name: str, read: Read) -> None:
+    text, facts = CASES[name]
+    (visit,) = read(text)
+    assert told(visit) == sorted(facts)
