@@ -1,8 +1,8 @@
 """Denied findings: this reader beside negspacy, a published NegEx implementation, on the written corpora.
 
-``python -m tests.bench.negation [PREFIX …]`` (default: open kept). The unit is a finding of a memo that gold has
-only denied or never denied; negspacy calls it denied when it negates every mention, the reader when all its facts are
-absent.
+``python -m tests.bench.negation [PREFIX …]`` (default: cues open kept; "cues" are NegEx's own, one a sentence).
+The unit is a finding of a memo that gold has only denied or never denied; negspacy calls it denied when it negates
+every mention, the reader when all its facts are absent.
 Published for NegEx: specificity 94.5 %, sensitivity 77.8 % (Chapman et al. 2001, A simple algorithm for identifying
 negated findings and diseases in discharge summaries, J Biomed Inform 34:301-310), on discharge summaries, not on this.
 """
@@ -32,6 +32,7 @@ from pipeline.vocabulary import load_vocabulary
 from tests.facts.scoring import load_gold
 
 CORPUS = Path(__file__).resolve().parents[1] / "corpus"
+CUES = Path(__file__).resolve().parent / "negex_sentences.csv"
 RESULTS = Path(__file__).resolve().parent / "results" / "negation.csv"
 
 
@@ -70,6 +71,20 @@ def units(memo: dict[str, Any]) -> Iterator[tuple[str, bool]]:
     for value, sense in senses.items():
         if len(sense) == 1:
             yield value, sense.pop()
+
+
+def memos(prefix: str) -> Iterator[dict[str, Any]]:
+    """The memos of a corpus, or for "cues" one of each of NegEx's cues."""
+    if prefix != "cues":
+        for path in sorted(CORPUS.glob(f"{prefix}_*.jsonl")):
+            yield from load_gold(path)
+        return
+    with CUES.open(encoding="utf-8", newline="") as file:
+        for row in csv.DictReader(line for line in file if not line.startswith("#")):
+            status = "absent" if row["denied"] == "yes" else "present"
+            facts = [[None, "finding", row["finding"], status, None, None]]
+            text = f"Bramble. {row['sentence']}"
+            yield {"roster": ["Bramble"], "date": "2026-04-01", "text": text, "visits": [{"facts": facts}]}
 
 
 def by_reader(reader: Reader, memo: dict[str, Any]) -> dict[str, bool]:
@@ -115,9 +130,9 @@ def main(prefixes: list[str]) -> int:
     vocabulary = load_vocabulary()
     reader, finder, nlp = Reader(vocabulary), MentionFinder(vocabulary), negation_pipeline()
     rows = []
-    for prefix in prefixes or ["open", "kept"]:
+    for prefix in prefixes or ["cues", "open", "kept"]:
         ours, theirs = Counts(), Counts()
-        for memo in (m for path in sorted(CORPUS.glob(f"{prefix}_*.jsonl")) for m in load_gold(path)):
+        for memo in memos(prefix):
             read, negated = by_reader(reader, memo), by_negex(nlp, finder, memo["text"])
             for value, denied in units(memo):
                 ours.count(denied, read.get(value))

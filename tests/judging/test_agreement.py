@@ -87,11 +87,13 @@ def test_two_kinds_of_work(one: str, other: str, named: str) -> None:
     assert [sentence for _, sentence in disagreements(facts)] == [f"Two kinds of work on LF: {named}."]
 
 
+@pytest.mark.parametrize("slot", ["toe_angle", "heel_angle"])
 @pytest.mark.parametrize(("left", "right", "odd"), [(50.0, 54.0, False), (50.0, 54.5, True), (56.0, 50.0, True)])
-def test_left_and_right_angle(left: float, right: float, odd: bool) -> None:
-    facts = [fact("toe_angle", left, "LF"), fact("toe_angle", right, "RF")]
-    sentences = [sentence for _, sentence in disagreements(facts)]
-    assert sentences == (["Left and right toe angle differ by more than 4 degrees."] if odd else [])
+def test_left_and_right_angle(slot: str, left: float, right: float, odd: bool) -> None:
+    for pair in (("LF", "RF"), ("LH", "RH")):
+        facts = [fact(slot, left, pair[0]), fact(slot, right, pair[1])]
+        sentence = f"Left and right {slot.replace('_', ' ')} differ by more than 4 degrees."
+        assert list(disagreements(facts)) == ([(facts, sentence)] if odd else [])
 
 
 def test_front_and_hind_angles_may_differ() -> None:

@@ -65,6 +65,17 @@ CASES = {
     "off as a verb": ("Took the shoe off the left front.", ["LF work removed"]),
     "right as well": ("Right, left front has thrush.", ["LF finding thrush"]),
     "near as nearly": ("Near enough done, the off hind has a corn.", ["RH finding corn"]),
+    "left and right of the pair": (
+        "Reset the fronts, four nails in the left and five in the right.",
+        ["LF+RF work reset", "LF nails 4", "RF nails 5"],
+    ),
+    "near and off of the pair": (
+        "Reset the fores, four nails on the near and five on the off.",
+        ["LF+RF work reset", "LF nails 4", "RF nails 5"],
+    ),
+    "off alone": ("Corn in the near fore, bruise in the off.", ["LF finding corn", "RF finding bruise"]),
+    "near alone": ("Bruise in the off fore, corn in the near.", ["RF finding bruise", "LF finding corn"]),
+    "off of the hinds": ("Both hinds have a flare, the off has thrush.", ["LH+RH finding flare", "RH finding thrush"]),
 }
 
 
