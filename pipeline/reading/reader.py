@@ -223,8 +223,6 @@ def _horse_flags(transcript: Transcript, talk: Talk, horse: NamedHorse) -> list[
     span = (talk.doc[start].idx, talk.doc[end - 1].idx + len(talk.doc[end - 1])) if end > start else (0, 0)
     quote = transcript.text[span[0] : span[1]]
     if horse.match is HorseMatch.KNOWN:
-        if horse.likeness >= 0.9:
-            return []
         reason = f"Heard “{quote}”, taken for {horse.name}; is that the horse?"
     elif horse.name:
         reason = f"“{quote}” is not on the roster and was not called a new horse; which horse is it?"
