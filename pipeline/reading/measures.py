@@ -17,6 +17,10 @@ from pipeline.reading.shoe_numbers import ShoeNumbers, plain, size_name
 from pipeline.reading.talk import Segment
 
 
+# Before a bare number these say what the thing counted last came to.
+_SAID = frozenset({"was", "is", "'s", "at", "to", "a", "an", "so", "say", "said", "wrote", "reads", "read", "got"})
+
+
 class MeasureReader(ShoeNumbers, BodyNumbers):
     """Reads the numbers of one memo."""
 
@@ -57,7 +61,7 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
         if frame is None or segment.sentence - frame.sentence > 1:
             return False
         after = self._after(mention)
-        said = self._words[mention.start - 1] in ("was", "is", "'s", "at", "to", "a", "an")
+        said = self._words[mention.start - 1] in _SAID
         now = said and frame.sentence == segment.sentence
         blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
         score = frame.slot in SCORES and (number.article or said)

@@ -64,6 +64,8 @@ LIGHT = frozenset(
         ",",
         "uh",
         "um",
+        "er",
+        "erm",
         "say",
         "be",
         "being",

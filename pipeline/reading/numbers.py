@@ -20,6 +20,8 @@ _FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
 _BEFORE_ONES = frozenset(
     ["size", "sizes", "of", "number", "are", "were", "in", "with", "to", "from", "and", ",", ".", "single"]
 )
+# Before these, "one" is a thing that did something ("one snapped, so six").
+_VERBS_OF_ONE = frozenset(["broke", "bent", "came", "fell", "went", "split", "sheared", "was", "had", "has", "did"])
 # After these, "one" is a pronoun ("that one", "the loose one" is caught by the caller).
 _PRONOUN_BEFORE = frozenset(
     [
@@ -207,8 +209,11 @@ class NumberReader:
         return Fraction(0), end
 
     def _pronoun(self, tokens: Sequence[str], index: int) -> bool:
-        if tokens[index] == "one" and index + 1 < len(tokens) and tokens[index + 1] in ("'s", "of", "thing", "more"):
-            return tokens[index + 1] != "of" or index + 2 < len(tokens)
+        follower = tokens[index + 1] if index + 1 < len(tokens) else ""
+        if tokens[index] == "one" and follower in ("'s", "of", "thing", "more"):
+            return follower != "of" or index + 2 < len(tokens)
+        if tokens[index] == "one" and (follower in _VERBS_OF_ONE or (len(follower) > 4 and follower.endswith("ed"))):
+            return True
         masked = tokens[index] == "ones" and index > 0 and tokens[index - 1] not in _BEFORE_ONES
         return tokens[index] in ("one", "ones") and index > 0 and (masked or tokens[index - 1] in _PRONOUN_BEFORE)
 

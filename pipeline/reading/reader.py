@@ -68,7 +68,7 @@ class Reader:
         finder = self._finder(transcript.heard)
         mentions = finder.find(doc, name_mentions(exact))
         exact = [e for e in exact if any(m.get("horse") and m.start == e[0] for m in mentions)]
-        words = [token.lower_ for token in doc]
+        words = [token.norm_ for token in doc]
         footed = {i for m in mentions if m.get("feet") for i in m.literal}  # the "left" of "left front" is no verb
         roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(words)]
         talk = Talk(doc, words, mentions, roles)

@@ -44,6 +44,19 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
                     _recall_one(draft)
         if cues and not _leads(sentence, position, cues[0]) and not went_on:
             recalled = False
+        if _closed_by_then(talk, segment) and any(s.having("times", "history") for s in sentence[:position]):
+            for draft in segment.drafts:
+                _recall_one(draft)
+
+
+def _closed_by_then(talk: Talk, segment: Segment) -> bool:
+    """ "He foundered two years back, Obel two then,": a "then" at the end is that earlier time."""
+    return talk.words[segment.end : segment.end + 1] == ["then"] and talk.words[segment.end + 1 : segment.end + 2] in (
+        [","],
+        ["."],
+        ["and"],
+        [],
+    )
 
 
 def _recall_recent(segment: Segment) -> None:

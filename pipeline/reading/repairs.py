@@ -88,8 +88,13 @@ def _restart(talk: Talk) -> None:
     numbers = [m for m in talk.mentions if m.number is not None]
     for first, second in itertools.pairwise(numbers):
         between = talk.words[first.end : second.start]
-        if between and set(between) <= {",", "uh", "um", "er", "erm", "eh"} and set(between) - {","}:
-            _swap(first, second, "number")
+        if not between or not set(between) <= {",", "uh", "um", "er", "erm", "eh"} or not set(between) - {","}:
+            continue
+        counted, again = _counts(talk, first), _counts(talk, second)
+        sized = first.number is not None and first.number.aughts is not None
+        if counted not in (None, again) and again is not None or (sized and again is not None):
+            continue  # "double aught, uh, five nails" counts two things
+        _swap(talk, first, second, "number")
 
 
 def _object(talk: Talk, cue: Mention) -> tuple[str, str] | None:
@@ -231,12 +236,12 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     new_ones = [m for m in talk.mentions if begin <= m.start < _sentence_end(talk, begin) and not m.dropped]
     stop = _segment_end(talk, begin)
     if any(m.get("denials") == "before" for m in new_ones[:1]):
-        return False
+        return _not_that(talk, run, new_ones)
     start = _window(talk, run[0].start)
     first_old: Mention | None = None
     for new in new_ones:
         kind = _kind(new)
-        if new.start >= stop:
+        if new.start >= stop or (first_old is None and "and" in talk.words[begin : new.start]):
             break
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
@@ -253,9 +258,32 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             continue
         if old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):
             continue
-        _swap(old, new, kind)
+        _swap(talk, old, new, kind)
         first_old = first_old or old
     return first_old is not None
+
+
+def _not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
+    """ "Trailers, no, not trailers, rolled toes": what is named again behind "not" goes, and what follows stands for it.
+
+    Only when the words behind "not" were said before the cue; else it is a denial of its own.
+    """
+    again = next((m for m in new_ones[1:] if _kind(m) is not None), None)
+    kind = _kind(again) if again is not None else None
+    if again is None or kind is None or talk.words[new_ones[0].start : new_ones[0].end] != ["not"]:
+        return False
+    start = _window(talk, run[0].start)
+    olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
+    olds = [m for m in olds if _kind(m) == kind and m.readings.get(kind) == again.readings.get(kind)]
+    later = [m for m in new_ones if m.start > again.start and _kind(m) == kind]
+    if not olds or not later or set(talk.words[new_ones[0].end : again.start]) - {"the", "a", "his", "her", "on", "in"}:
+        return False
+    new_ones[0].readings.pop("denials", None)
+    again.dropped = True
+    _swap(talk, olds[-1], later[0], kind)
+    if kind == "feet":
+        later[0].dropped = True
+    return True
 
 
 def _replace_before(talk: Talk, run: list[Mention]) -> bool:
@@ -279,7 +307,7 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
     olds = [m for m in talk.mentions if start <= m.start and m.end <= comma and not m.dropped and _kind(m) == kind]
     if not olds or kind is None:
         return False
-    _swap(olds[-1], new, kind)
+    _swap(talk, olds[-1], new, kind)
     return True
 
 
@@ -351,8 +379,10 @@ def _counts(talk: Talk, mention: Mention) -> str | None:
     after = talk.mention_starting(mention.end)
     if after is not None:
         for name in ("units", "measures", "totals"):
-            if after.get(name) is not None and after.get(name) not in ("outside", "inside"):
-                return after.readings[name].replace("each_side", "nails").replace("each", "nails")
+            if after.get(name) in ("each", "each_side", "outside", "inside"):
+                return "nails"
+            if after.get(name) is not None:
+                return after.readings[name]
     before = talk.mention_ending(mention.start)
     if before is not None and before.get("measures") is not None:
         counted = before.readings["measures"]
@@ -360,12 +390,25 @@ def _counts(talk: Talk, mention: Mention) -> str | None:
     return None
 
 
-def _swap(old: Mention, new: Mention, kind: str) -> None:
+def _swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     if kind == "feet":
         old.readings["feet"] = new.readings["feet"]
         return
     if kind == "findings" and old.readings[kind] == new.readings[kind]:
         new.dropped = True  # "it's the off hind that's got the thrush" says the thrush of before again
         return
+    if kind != "number" and SENTENCE_ENDS & set(talk.words[old.end : new.start]):
+        _put_in_place(old, new, kind)
+        return
     old.dropped = True
     new.stands_for = old
+
+
+def _put_in_place(old: Mention, new: Mention, kind: str) -> None:
+    """ "Testers at the frog, mild. Er, no, call it moderate.": what a later sentence corrects stays in its own sentence."""
+    for name in [n for n in old.readings if n == kind or n in new.readings]:
+        old.readings.pop(name)
+    old.readings.update({name: value for name, value in new.readings.items() if name != "taking_back"})
+    old.literal = (*old.literal, *new.literal)
+    old.match = new.match
+    new.dropped = True

@@ -56,7 +56,7 @@ class HorseTalk:
 
 def roster_spans(doc: Doc, roster: Sequence[RosterHorse]) -> list[tuple[int, int, RosterHorse]]:
     """Roster names that stand in the text as spelled, the longest first at each place."""
-    words = [token.lower_ for token in doc]
+    words = [token.norm_ for token in doc]
     cased = any(token.text[:1].isupper() for token in doc)
     wanted: list[tuple[list[str], RosterHorse]] = []
     for horse in roster:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from pipeline.reading.foot_groups import SETUP_SLOTS
 from pipeline.reading.talk import Draft
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 
@@ -34,6 +35,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     rows = _without_trim_under_shoes(rows)
     rows = _without_announcements(rows)
     rows = _with_exceptions(rows)
+    rows = _without_denied_at_large(rows)
     rows = _without_twins(rows)
     return _last_interval(rows)
 
@@ -138,13 +140,17 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
 
     def announced(row: Settled) -> bool:
         draft = row.draft
-        return draft.foot_carried and any(
-            o.draft is not draft
-            and not o.draft.foot_carried
-            and o.draft.segment.sentence == draft.segment.sentence
-            and (o.draft.slot, o.draft.value, o.draft.status) == (draft.slot, draft.value, draft.status)
-            and o.draft.start > draft.start
-            for o in rows
+        return (
+            draft.foot_carried
+            and draft.slot in SETUP_SLOTS
+            and any(
+                o.draft is not draft
+                and not o.draft.foot_carried
+                and o.draft.segment.sentence == draft.segment.sentence
+                and (o.draft.slot, o.draft.value, o.draft.status) == (draft.slot, draft.value, draft.status)
+                and o.draft.start > draft.start
+                for o in rows
+            )
         )
 
     return [row for row in rows if not announced(row)]
@@ -163,6 +169,28 @@ def _with_exceptions(rows: list[Settled]) -> list[Settled]:
                 and o.draft.slot == draft.slot
                 and o.draft.status is draft.status
                 and o.draft.value != draft.value
+                and o.draft.start > draft.start
+                and len(o.draft.feet or ()) < len(draft.feet or ())
+                for o in rows
+            )
+        )
+
+    return [row for row in rows if not excepted(row)]
+
+
+def _without_denied_at_large(rows: list[Settled]) -> list[Settled]:
+    """ "No cracks anywhere. Well, hold on, there's one in the left hind": the foot named alone is the exception."""
+
+    def excepted(row: Settled) -> bool:
+        draft = row.draft
+        return (
+            draft.slot == "finding"
+            and draft.status is Status.ABSENT
+            and len(draft.feet or ()) > 1
+            and any(
+                o.foot == row.foot
+                and o.draft.value == draft.value
+                and o.draft.status in (Status.PRESENT, Status.SUSPECTED)
                 and o.draft.start > draft.start
                 and len(o.draft.feet or ()) < len(draft.feet or ())
                 for o in rows

@@ -14,6 +14,8 @@ _LETTER_HYPHEN = re.compile(r"(?<=[A-Za-z])-(?=[A-Za-z])")
 _LEVELLED = str.maketrans(
     {"’": "'", "‘": "'", "“": '"', "”": '"', "—": ",", "–": ",", "…": ",", "\n": " ", "\t": " ", "‑": "-"}
 )
+# Words clipped in speech, read as the whole word.
+_CLIPPED = {"'em": "them", "em": "them", "'cause": "because", "cos": "because", "'til": "till", "til": "till"}
 SENTENCE_ENDS = frozenset(".?!")
 
 
@@ -29,8 +31,12 @@ def level(text: str) -> str:
 
 
 def tokenize(text: str) -> Doc:
-    """The tokens of ``text``; ``token.idx`` is the offset in the original text."""
-    return language().make_doc(level(text))
+    """The tokens of ``text``; ``token.idx`` is the offset in the original text, ``token.norm_`` what is matched."""
+    doc = language().make_doc(level(text))
+    for token in doc:
+        lower = token.lower_
+        token.norm_ = _CLIPPED.get(lower, lower)  # else the tokenizer's own norm: "not" for "n't"
+    return doc
 
 
 def form_tokens(form: str) -> list[str]:
@@ -40,7 +46,7 @@ def form_tokens(form: str) -> list[str]:
         if piece == "...":
             parts.append("...")
         else:
-            parts.extend(token.lower_ for token in language().make_doc(level(piece)) if not token.is_space)
+            parts.extend(token.norm_ for token in tokenize(piece) if not token.is_space)
     return parts
 
 
