@@ -26,8 +26,10 @@ def assert_all(talk: Talk) -> None:
         recall(talk, sentence)
         plan(talk, sentence)
         set_aside(talk, sentence)
-    for previous, sentence in zip([[], *sentences], sentences, strict=False):
-        resolve_gone(talk, sentence, previous)
+    for number, sentence in enumerate(sentences):
+        previous = sentences[number - 1] if number else []
+        told = next((s for s in reversed(sentences[max(0, number - 2) : number]) if any(p.drafts for p in s)), [])
+        resolve_gone(talk, sentence, told)
         doubt_after(talk, sentence, previous)
 
 
@@ -55,10 +57,19 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment]) -
             for draft in drafts_after(segment, cue)[:1]:
                 _resolve_one(draft, cue)
         for cue in segment.having("resolutions", "after"):
+            if _piece_gone(talk, cue):
+                continue
             if talk.words[cue.start + 1 : cue.start + 2] in (["sign"], ["trace"]) and segment.having("feet"):
                 continue  # "no sign of it in the near hind" denies it there
             for draft in _gone(sentence, position, cue, previous):
                 _resolve_one(draft, cue)
+
+
+def _piece_gone(talk: Talk, cue: Mention) -> bool:
+    """ "A chunk of hoof gone" tells of a loss, "gone by next week" of a hope."""
+    before = set(talk.words[max(0, cue.start - 4) : cue.start])
+    piece = bool(before & {"chunk", "piece", "lump", "hunk", "slab"})
+    return piece or talk.words[cue.end : cue.end + 1] == ["by"] or bool(before & {"hoping", "hope", "hoped"})
 
 
 def _gone(sentence: list[Segment], position: int, cue: Mention, previous: list[Segment]) -> list[Draft]:

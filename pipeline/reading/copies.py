@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from pipeline.reading.assertions import SOUGHT
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
-from pipeline.record import HORSE_SLOTS, Status
+from pipeline.record import HORSE_SLOTS, Severity, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
 _NONE_WORDS = frozenset(
@@ -53,8 +53,16 @@ _NONE_WORDS = frozenset(
         "signs",
         "trace",
         "evidence",
+        "they",
+        "'re",
+        "are",
+        "were",
     ]
 )
+AFFIRMED = "said to be there"
+_AFFIRMING = frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})
+_AFFIRMED = _AFFIRMING | {"it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
+_LIGHT_WORDS = frozenset({"a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it"})
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
@@ -74,7 +82,7 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
         own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
         if segment.having("same", "same_size") and not segment.having("times", "neutral"):
             copies += _copy_size(talk, segment, groups)
-        if not own and talk.words[segment.start : segment.end] in (["none"], ["nothing"]):
+        if not own and not found and _is_none(talk, segment):
             copies += _copy_none_behind(talk, segment, groups)
         if not found and not own and segment.having("same", "same") and _after_a_foot(segment, groups, talk):
             copies += _copy_same(talk, segment, groups[segment.index - 1][-1].feet)
@@ -83,11 +91,31 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
         feet = next((g for g in found if not g.anaphor), found[0]).feet
         if _is_none(talk, segment):
             copies += _copy_none(talk, segment, feet)
+        elif _is_affirmed(talk, segment):
+            copies += _copy_affirmed(talk, segment, feet)
+        elif _only_graded(talk, segment):
+            copies += _copy_graded(talk, segment, feet)
         elif segment.having("same", "same"):
             copies += _copy_same(talk, segment, feet)
         elif segment.having("same", "too") or _just_a_foot(talk, segment, found[0]):
             copies += _copy_last(talk, segment, feet, groups)
+    for copy in copies:
+        _own_severity(talk, copy.draft, groups)
     return copies
+
+
+def _own_severity(talk: Talk, draft: Draft, groups: dict[int, list[FootGroup]]) -> None:
+    """ "Near hind as well, only that one's mild": the copy has a degree of its own."""
+    if draft.slot != "finding":
+        return
+    for segment in talk.segments[draft.segment.index :]:
+        other = segment is not draft.segment and (groups.get(segment.index) or segment.drafts)
+        if segment.sentence != draft.segment.sentence or other:
+            return
+        for mention in segment.having("severities"):
+            draft.severity = Severity(mention.readings["severities"])
+            draft.evidence.update(mention.literal)
+            return
 
 
 def inherit_status(copies: list[Copied]) -> None:
@@ -95,7 +123,7 @@ def inherit_status(copies: list[Copied]) -> None:
     for copy in copies:
         if copy.source.dropped and SOUGHT not in copy.source.rules:
             copy.draft.drop("its source was taken back")
-        elif copy.draft.status is Status.PRESENT and "denied" not in copy.draft.rules:
+        elif copy.draft.status is Status.PRESENT and not {"denied", AFFIRMED} & set(copy.draft.rules):
             copy.draft.status, copy.draft.value = copy.source.status, copy.source.value
 
 
@@ -139,6 +167,47 @@ def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _content(talk: Talk, segment: Segment) -> set[str]:
+    feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    return {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+
+
+def _is_affirmed(talk: Talk, segment: Segment) -> bool:
+    """ "No thrush in the left hind but the right hind does", "right pair has it"."""
+    words = _content(talk, segment)
+    return bool(words & _AFFIRMING) and words <= _AFFIRMED
+
+
+def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
+    findings = [d for d in _before(talk, segment) if d.slot == "finding"]
+    if not findings or findings[-1].segment.sentence < segment.sentence - 1 or "denied" not in findings[-1].rules:
+        return []
+    rules = [r for r in findings[-1].rules if r != "denied"]
+    there = replace(findings[-1], status=Status.PRESENT, zone=None, severity=None, rules=[*rules, AFFIRMED])
+    return _copy(segment, there, feet, "there in the other foot")
+
+
+def _only_graded(talk: Talk, segment: Segment) -> bool:
+    """ "Near hind a small bit in the frog": a foot with a degree or a place and nothing else."""
+    told = {i for m in segment.mentions if m.is_any(("severities", "zones")) for i in m.literal}
+    if not told or segment.drafts or segment.having("taking_back"):
+        return False
+    feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet | told}
+    return rest <= _LIGHT_WORDS
+
+
+def _copy_graded(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
+    findings = [d for d in _before(talk, segment) if d.slot == "finding"]
+    last = findings[-1] if findings else None
+    if last is None or last.segment.sentence < segment.sentence - 1 or set(feet) & set(last.feet or ()):
+        return []
+    zone = next((m.readings["zones"] for m in segment.having("zones")), None)
+    rules = [r for r in last.rules if r != "denied"]
+    there = replace(last, status=Status.PRESENT, zone=zone, severity=None, dropped=False, rules=[*rules, AFFIRMED])
+    return _copy(segment, there, feet, "the same in another degree")
 
 
 def _after_a_foot(segment: Segment, groups: dict[int, list[FootGroup]], talk: Talk) -> bool:

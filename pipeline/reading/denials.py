@@ -77,13 +77,19 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             for draft in before[-1:] or ahead or _sought(sentence, position) or earlier[-1:]:
                 _deny_one(draft, cue)
-        answers = talk.words[segment.start : segment.end] in _BARE_ANSWERS and position == len(sentence) - 1
+        answers = talk.words[segment.start : segment.end] in _BARE_ANSWERS and _closes(sentence, position)
         if answers and (segment.having("denials") or talk.words[segment.start] != "no"):
             for draft in _asked(talk, sentence, position):
                 _deny_one(draft)
         if talk.words[segment.start : segment.end] in _BARE_DENIALS and position:
             for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
                 _deny_one(draft)
+
+
+def _closes(sentence: list[Segment], position: int) -> bool:
+    """ "Sidebone, none." and "Sidebone, none, either fore.": at the end, or before nothing but a foot."""
+    behind = sentence[position + 1 :]
+    return not behind or (len(behind) == 1 and not behind[0].drafts and bool(behind[0].having("feet")))
 
 
 def _sought(sentence: list[Segment], position: int) -> list[Draft]:
@@ -108,6 +114,9 @@ def _deny_one(draft: Draft, cue: Mention | None = None) -> None:
     if draft.slot not in _DENIABLE or "denied" in draft.rules:
         return None
     if draft.slot in ("work", "manner", "treatment"):
+        for earlier in draft.segment.drafts if draft.segment.drafts else []:
+            if earlier is not draft and (earlier.slot, earlier.value) == (draft.slot, draft.value):
+                earlier.drop("denied: not done")
         return draft.drop("denied: not done")
     draft.note("denied")
     draft.evidence.update(cue.literal if cue is not None else ())

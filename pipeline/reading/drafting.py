@@ -10,7 +10,9 @@ from pipeline.vocabulary import CLASS_SLOTS
 _WORD_CLASSES = tuple(name for name in CLASS_SLOTS if name not in ("tester_responses", "pulses", "nail_lines"))
 _SHOE_NOUNS = ("shoe_types", "shoe_materials")
 _NEW = frozenset({"new", "fresh", "brand"})
-_NEW_ALONE = frozenset({"new", "brand", "also", "all", "both", "they", "'re", "those", "are", "it", "'s", "that"})
+_NEW_ALONE = frozenset(
+    {"new", "brand", "also", "all", "both", "four", "they", "'re", "those", "are", "it", "'s", "that"}
+)
 _NEW_REACH = 5
 
 
@@ -56,6 +58,10 @@ def _answers_a_head(segment: Segment, mention: Mention) -> bool:
 def _new_shoe_talk(talk: Talk, segment: Segment, mention: Mention) -> bool:
     """ "I made him a new one, size two" against "pleased to see the new one"."""
     near = [m for m in segment.mentions if m is not mention]
+    before = talk.segments[segment.index - 1] if segment.index else None
+    shod = before is not None and before.sentence == segment.sentence
+    if shod and before is not None and any(m.is_any(("shoe_types", "shoe_states")) for m in before.mentions):
+        return True  # "straight bar on that foot, a new one"
     return (
         bool(talk.plays("action", segment.start, segment.end))
         or mention.start == segment.start
@@ -99,11 +105,11 @@ def draft_pronouns(talk: Talk) -> None:
 
 
 def _foot_near(talk: Talk, segment: Segment, mention: Mention) -> bool:
-    """Whether a foot follows the pronoun, or stands alone in the segment before it."""
+    """Whether a foot stands beside the pronoun, or alone in the segment before it."""
     before = talk.segments[segment.index - 1] if segment.index else None
     alone = before is not None and before.sentence == segment.sentence and not before.drafts
-    behind = any(m.get("feet") and m.start >= mention.start for m in segment.mentions)
-    return behind or (alone and before is not None and bool(before.having("feet")))
+    here = any(m.get("feet") for m in segment.mentions)
+    return here or (alone and before is not None and bool(before.having("feet")))
 
 
 def draft_new(talk: Talk) -> None:
@@ -113,7 +119,8 @@ def draft_new(talk: Talk) -> None:
             if talk.words[index] not in _NEW or _inside_strong(segment, index):
                 continue
             noun = next((m for m in segment.mentions if m.start > index and m.is_any(_SHOE_NOUNS)), None)
-            if set(talk.words[segment.start : segment.end]) <= _NEW_ALONE:
+            feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+            if {talk.words[i] for i in range(segment.start, segment.end) if i not in feet} <= _NEW_ALONE:
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             footed = next((m for m in segment.mentions if m.start == index + 1 and m.get("feet")), None)

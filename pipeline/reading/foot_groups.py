@@ -27,6 +27,10 @@ SETUP_SLOTS = frozenset(
 )
 
 
+_PRONOUNS = (["them"], ["it"], ["that"], ["those"])
+_ANSWERS = frozenset({"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt"})
+
+
 @dataclass
 class FootGroup:
     """Feet named at the token ``start``; ``anaphor`` when they were only pointed at ("that foot")."""
@@ -47,9 +51,9 @@ def groups_of(
         counted = (
             mention.get("totals") is not None and hand is not None and numbered
         )  # "six nails each foot": of those in hand
-        if name is None or counted or _compared(talk, mention):
-            continue
         working = any(d.slot == "work" for d in segment.drafts)
+        if name is None or counted or (_compared(talk, mention) and not (working and _the_lot(talk, mention))):
+            continue
         feet = _rest(talk, segment) if name == "other_three" and working else None
         feet = feet or resolve(name, hand)
         if feet is None:
@@ -73,14 +77,27 @@ def _rest(talk: Talk, segment: Segment) -> Feet | None:
     return tuple(foot for foot in FEET if foot not in worked) if len(worked) == 1 else None
 
 
+def _after_packing(talk: Talk, mention: Mention) -> bool:
+    before = talk.mention_ending(mention.start)
+    return before is not None and before.is_any(("packings", "pads"))
+
+
+def _the_lot(talk: Talk, mention: Mention) -> bool:
+    return talk.words[mention.start : mention.end] == ["the", "lot"]
+
+
 def _compared(talk: Talk, mention: Mention) -> bool:
     """ "Match the right", "seen from the front": a foot that is only looked at."""
-    if (
-        talk.words[mention.start : mention.end] == ["the", "lot"]
-        and mention.start
-        and talk.words[mention.start - 1] not in (",", ".")
-    ):
+    if _the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", "."):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
+    pronoun = talk.words[mention.end : mention.end + 1] in _PRONOUNS
+    if talk.words[mention.start : mention.end] == ["behind"] and pronoun and _after_packing(talk, mention):
+        return True  # "full pads with silicone behind them"
+    if talk.words[mention.start : mention.end] == ["every", "one"] and talk.words[mention.start - 1] == "through":
+        return True  # "I went through every one"
+    packed = talk.mention_ending(mention.start)
+    if talk.words[mention.start : mention.end] == ["in", "behind"] and packed is not None and packed.get("packings"):
+        return True  # "putty in behind" lies behind the pad
     after = talk.words[mention.end] if mention.end < len(talk.words) else "."
     if talk.words[mention.start] in ("anywhere", "everywhere") and after not in (
         ",",
@@ -95,6 +112,8 @@ def _compared(talk: Talk, mention: Mention) -> bool:
         return True  # "I couldn't find anywhere decent to nail"
     near = talk.words[max(0, mention.start - 2) : mention.start]
     before = set(near[-1:] if near[-1:] == ["."] or near[:1] in (["."], [","]) else near)
+    if "from" in before and _ANSWERS & set(talk.words[max(0, mention.start - 6) : mention.start]):
+        before.discard("from")  # "nothing from the off fore"
     return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
 
 

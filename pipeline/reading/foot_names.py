@@ -69,7 +69,7 @@ def mark_bare_sides(talk: Talk) -> None:
             continue
         before = talk.words[index - 1]
         after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
-        near = word == "near" and after not in (",", ".", "and", "but")
+        near = word == "near" and after not in (",", ".", "and", "but", "one", "foot", "side")
         counted = before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
         determined = (
             counted
@@ -84,6 +84,67 @@ def mark_bare_sides(talk: Talk) -> None:
             end = index + 2 if after in ("one", "foot", "side") else index + 1
             mention = Mention(index, end, (index,), {"feet": f"bare_{_SIDES[word]}"}, MatchKind.VARIANT)
             talk.mentions.append(mention)
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+_EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
+_LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
+_WHOLE = frozenset({"all", "everything", "them", "three"})
+
+
+def mark_counted_feet(talk: Talk) -> None:
+    """ "4 resets", "trimmed four", "trim on four", "all reset": the work says that feet are counted."""
+    for work in [m for m in talk.mentions if m.get("work") is not None]:
+        before, behind = talk.mention_ending(work.start), talk.mention_starting(work.end)
+        if talk.words[work.end : work.end + 1] == ["on"]:
+            behind = talk.mention_starting(work.end + 1)
+        four = next((m for m in (before, behind) if m is not None and _is_four(talk, m)), None)
+        if four is not None:
+            four.number = None
+            four.readings = {"feet": "all"}
+        elif (
+            talk.words[work.start - 1 : work.start] == ["all"]
+            and work.start == 1
+            or (work.start > 1 and talk.words[work.start - 2 : work.start] == [".", "all"])
+        ):
+            at = work.start - 1
+            talk.mentions.append(Mention(at, work.start, (at,), {"feet": "all"}, MatchKind.VARIANT))
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _is_four(talk: Talk, mention: Mention) -> bool:
+    number = mention.number
+    if number is None or number.value != 4 or number.aughts is not None or number.plural or number.article:
+        return False
+    counted = talk.mention_starting(mention.end)
+    return counted is None or not counted.is_any(("units", "measures", "totals", "feet"))
+
+
+def mark_exceptions(talk: Talk) -> None:
+    """ "All but the left hind", "every foot bar the off fore": one group, the whole without the foot named."""
+    for out in [m for m in talk.mentions if m.get("feet")]:
+        start = out.start
+        while start and talk.words[start - 1] in _LEADING_IN:
+            start -= 1
+        cue = next((c for c in _EXCEPT if talk.words[start - len(c) : start] == c and start > len(c)), None)
+        if cue is None:
+            continue
+        at = start - len(cue)
+        if talk.words[at - 1] == ",":
+            at -= 1
+        whole = talk.mention_ending(at)
+        bare = talk.words[at - 1] in _WHOLE
+        if whole is not None and whole.get("feet") in ("all", "any", "hinds", "fronts"):
+            begin, name = whole.start, whole.readings["feet"]
+        elif bare and (whole is None or not whole.is_any(("number",)) or whole.number is not None):
+            begin, name = at - 1, "all"
+        else:
+            continue
+        for mention in talk.mentions:
+            if begin <= mention.start < out.start and mention is not out:
+                mention.dropped = True
+        out.readings = {"feet": f"{name}-{out.readings['feet']}"}
+        out.start, out.literal = begin, tuple(range(begin, out.end))
     talk.mentions.sort(key=lambda m: (m.start, m.end))
 
 
@@ -123,6 +184,9 @@ def _listed_feet(talk: Talk, first: Mention, second: Mention) -> bool:
 
 def resolve(name: str, hand: Feet | None) -> Feet | None:
     """The feet that a canonical foot name stands for, given the feet in hand; None when nothing can be pointed at."""
+    if "-" in name:
+        whole, out = (resolve(part, hand) or () for part in name.split("-", 1))
+        return tuple(foot for foot in whole if foot not in out) or None
     if "+" in name:
         return _resolve_joined(name, hand)
     if name in _GROUPS:

@@ -111,6 +111,16 @@ class HorseFinder(NameFinder):
         following = self._talk.segments[index]
         return following if not following.drafts and following.end - following.start <= 5 else None
 
+    def _named_before(self, before: list[Segment]) -> list[int]:
+        """ "Pilchard and Linnet, six weeks": the horses of the segments before that hold a name and nothing else."""
+        horses: list[int] = []
+        for segment in reversed(before):
+            names = [s for s in self.found.spans if segment.start <= s.start < segment.end]
+            if segment.drafts or len(names) != 1 or names[0].start != segment.start or names[0].end != segment.end:
+                break
+            horses.append(names[0].horse)
+        return horses if len(horses) > 1 else []
+
     def sharers(self, segment: Segment) -> list[int]:
         """All horses that a segment speaks of: "Cash and Boomer are on six"."""
         sentence = self._talk.sentence(segment.sentence)
@@ -120,7 +130,7 @@ class HorseFinder(NameFinder):
             return shared
         names_here = [s.horse for s in self.found.spans if segment.start <= s.start < segment.end]
         if not names_here:
-            return shared
+            return self._named_before(sentence[:position]) or shared
         shared.extend(h for h in names_here if h not in shared)
         for after in sentence[position + 1 :]:
             names = [s for s in self.found.spans if after.start <= s.start < after.end]

@@ -21,6 +21,9 @@ from pipeline.reading.talk import Segment
 _SAID = frozenset({"was", "is", "'s", "at", "to", "a", "an", "so", "say", "said", "wrote", "reads", "read", "got"})
 
 
+_SKIPPED = 3  # segments between a foot and the number that was looked up meanwhile
+
+
 class MeasureReader(ShoeNumbers, BodyNumbers):
     """Reads the numbers of one memo."""
 
@@ -81,8 +84,11 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
         return added
 
     def _behind_foot(self, segment: Segment) -> bool:
-        """Whether the segment before names a foot and nothing else: "right front, three and three eighths"."""
-        before = self._talk.segments[segment.index - 1] if segment.index else None
-        if before is None or before.sentence != segment.sentence:
-            return False
-        return bool(before.having("feet")) and not before.drafts and not any(m.number for m in before.mentions)
+        """Whether a foot stands alone before: "right front, three and three eighths", "off fore, where is it, 84"."""
+        for before in reversed(self._talk.segments[max(0, segment.index - _SKIPPED) : segment.index]):
+            told = before.drafts or any(m.number for m in before.mentions)
+            if before.sentence != segment.sentence or told:
+                return False
+            if before.having("feet"):
+                return True
+        return False

@@ -295,7 +295,7 @@ class NameFinder:
             end = self._name_end(start)
             if (
                 end < len(doc)
-                and doc[end].lower_ in (",", "'s", ".", "first", "stood", "had")
+                and doc[end].lower_ in (",", "'s", ".", "first", "stood", "had", "the", "here", "today")
                 and self._only_openers(start)
             ):
                 index = self.found.index_of(

@@ -47,6 +47,17 @@ _PRONOUN_BEFORE = frozenset(
         "rear",
         "left",
         "right",
+        "near",
+        "off",
+        "plain",
+        "steel",
+        "leather",
+        "broke",
+        "bent",
+        "snapped",
+        "lost",
+        "dropped",
+        "pulled",
         "new",
         "old",
         "those",
@@ -197,6 +208,9 @@ class NumberReader:
             return Fraction(int(match[1]), int(match[2])), end + 1
         if rest and rest[0] in _GLYPHS:
             return _GLYPHS[rest[0]], end + 1
+        slashed = _SLASH.fullmatch(rest[1]) if len(rest) > 1 and rest[0] == "and" else None
+        if slashed and int(slashed[2]) in (2, 4, 8, 16):
+            return Fraction(int(slashed[1]), int(slashed[2])), end + 2
         if len(rest) >= 3 and rest[0] == "and":
             count, after = self._count(tokens, end + 1, allow_article=True)
             if count is not None and after < len(tokens) and tokens[after] in self._parts:
@@ -260,6 +274,8 @@ class NumberReader:
             total, end = self._count(tokens, number.end + 2)
             if total is not None and total.denominator == 1:
                 return Number(number.start, end, number.value, out_of=int(total))
+        if tokens[number.end : number.end + 2] in (["of", "5"], ["of", "five"], ["over", "five"], ["over", "5"]):
+            return Number(number.start, number.end + 2, number.value, out_of=5)
         if number.out_of is not None:  # "2/5" was read as a fraction; whether it is a grade is the caller's question
             return Number(number.start, number.end, number.value, out_of=number.out_of, fraction=True)
         return number

@@ -34,7 +34,9 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
     conditions = _conditions(sentence, end)
     planned_from = [(m.start, _plan_end(sentence, m)) for s in sentence for m in s.having("plans", "before")]
     planned_from += [(stop, end) for _, stop in conditions if stop < end]
-    for segment in sentence:
+    for position, segment in enumerate(sentence):
+        for cue in segment.having("plans", "unmet"):
+            _drop_unmet(sentence, position, cue)
         whole = any(_is_time_of_plan(talk, m) for m in segment.mentions)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
@@ -44,6 +46,16 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
                 _plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
                 draft.status = Status.PLANNED
+
+
+def _drop_unmet(sentence: list[Segment], position: int, cue: Mention) -> None:
+    """ "I was going to do straight bars but …": what was only intended, up to the next clause."""
+    for segment in sentence[position:]:
+        if segment is not sentence[position] and (segment.own_clause or not segment.delimiter.startswith(",")):
+            return
+        for draft in segment.drafts:
+            if draft.start >= cue.end and draft.slot in _PLANNABLE:
+                draft.drop("only intended")
 
 
 def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
@@ -64,6 +76,8 @@ def _conditions(sentence: list[Segment], end: int) -> list[tuple[int, int]]:
             stop = min(mains, default=end)
             if not mains and nexts:
                 stop = nexts[0]
+            elif not mains:
+                stop = min([m.start for m in segment.mentions if m.start > cue.end and m.get("feet")], default=end)
             ranges.append((cue.start, stop))
     return ranges
 
@@ -75,7 +89,7 @@ def _opens_main(mention: Mention) -> bool:
 def _plan_end(sentence: list[Segment], cue: Mention) -> int:
     """A plan reaches to the end of its sentence, or to the first word of today."""
     today = [m.start for s in sentence for m in s.having("times", "today") if m.start > cue.end]
-    turns = [s.start for s in sentence if s.start > cue.end and s.joined_by("but", ", but")]
+    turns = [s.start for s in sentence if s.start > cue.end and s.joined_by("but", ", but", "so", ", so")]
     return min([*today, *turns], default=sentence[-1].end)
 
 

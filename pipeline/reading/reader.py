@@ -10,16 +10,17 @@ from pipeline.reading.assertions import assert_all, mark_sought
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.drafting import draft_new, draft_pronouns, draft_white_line, draft_words
 from pipeline.reading.feet import attach_feet
-from pipeline.reading.foot_names import join_feet, mark_bare_sides
+from pipeline.reading.foot_names import join_feet, mark_bare_sides, mark_counted_feet, mark_exceptions
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
 from pipeline.reading.notes import not_understood, notes_of
-from pipeline.reading.repairs import Strike, repair
+from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.strikes import carry_out
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
 from pipeline.reading.zones import attach_severity, attach_zones
@@ -73,6 +74,8 @@ class Reader:
         roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(words)]
         talk = Talk(doc, words, mentions, roles)
         mark_bare_sides(talk)
+        mark_counted_feet(talk)
+        mark_exceptions(talk)
         strikes = repair(talk)
         join_feet(talk)
         split_segments(talk)
@@ -80,7 +83,7 @@ class Reader:
         horses.find_names()
         horses.assign()
         _draft(talk, horses.found)
-        _strike(talk, horses.found, strikes)
+        carry_out(talk, horses.found, strikes)
         groups = attach_feet(talk)
         attach_zones(talk, groups)
         attach_severity(talk, groups)
@@ -109,66 +112,6 @@ def _draft(talk: Talk, found: HorseTalk) -> None:
     draft_responses(talk)
     MeasureReader(talk).read()
     draft_times(talk, {i for s in found.spans for i in range(s.start, s.end)})
-
-
-def _strike(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
-    for strike in strikes:
-        before = [s for s in talk.segments if s.start < strike.at]
-        if not before:
-            continue
-        if strike.about is not None:
-            _strike_slot(before, strike.about)
-            continue
-        if strike.what is not None:
-            _strike_what(before, strike)
-            continue
-        last = _last_statement(talk, before, strike)
-        for segment in last:
-            if strike.other_horse:
-                _move(segment, found, strike)
-            else:
-                for draft in segment.drafts:
-                    if draft.start < strike.at:
-                        draft.drop("taken back")
-
-
-def _strike_slot(before: list[Segment], slot: str) -> None:
-    slots = {"pad", "wedge", "packing"} if slot == "pad" else {slot}
-    for segment in before:
-        if segment.horse == before[-1].horse:
-            for draft in segment.drafts:
-                if draft.slot in slots:
-                    draft.drop("taken back")
-
-
-def _strike_what(before: list[Segment], strike: Strike) -> None:
-    """ "Forget the heat": the last thing of that name is taken back."""
-    for segment in reversed(before):
-        same = [d for d in segment.drafts if (d.slot, d.value) == strike.what and d.start < strike.at and not d.dropped]
-        for draft in same:
-            draft.drop("taken back")
-        if same:
-            return
-
-
-def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[Segment]:
-    """The segments that a strike takes back: its own sentence so far, or the one before when it opens a sentence."""
-    sentence = [s for s in before if s.sentence == before[-1].sentence]
-    drafted = [s for s in sentence if any(d.start < strike.at for d in s.drafts)]
-    if drafted:
-        return drafted
-    number = before[-1].sentence - 1
-    return [s for s in before if s.sentence == number]
-
-
-def _move(segment: Segment, found: HorseTalk, strike: Strike) -> None:
-    """The statement belongs to the horse named behind the cue, or to the only other one."""
-    named = next((s.horse for s in found.spans if s.start == strike.named), None)
-    segment.moved = True
-    if named is not None:
-        segment.horse = named
-    elif len(found.horses) == 2:
-        segment.horse = 1 - segment.horse
 
 
 def _drafts_of(talk: Talk, horses: HorseFinder, index: int) -> list[Draft]:

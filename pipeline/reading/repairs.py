@@ -40,7 +40,13 @@ _STRONG_NEXT = frozenset(
 )
 _AFTERTHOUGHTS = (["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
-_REPAIR_REACH = 16
+_IT_WAS = frozenset(
+    ["all", "of", "the", ",", ".", "it", "was", "'s", "is", "that", "but", "should", "be", "no", "make", "they", "'re"]
+)
+_ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
+_ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
+_NO = (["no"], ["nah"], ["naw"], ["nope"])
+_REPAIR_REACH = 24
 _NEAR = 4
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 
@@ -63,6 +69,7 @@ class Strike:
 def repair(talk: Talk) -> list[Strike]:
     """Carry out every repair on the mentions; returns the strikes, which are carried out on the drafts."""
     _restart(talk)
+    _said_before(talk)
     strikes: list[Strike] = []
     for mention in talk.mentions:
         if mention.get("taking_back") == "strike_object" and (what := _object(talk, mention)) is not None:
@@ -95,6 +102,29 @@ def _restart(talk: Talk) -> None:
         if counted not in (None, again) and again is not None or (sized and again is not None):
             continue  # "double aught, uh, five nails" counts two things
         _swap(talk, first, second, "number")
+
+
+def _said_before(talk: Talk) -> None:
+    """ "I said six, it was seven": the six of before is exchanged, wherever it was said."""
+    for index in range(len(talk.words) - 1):
+        asked = talk.words[index : index + 3] == ["did", "i", "say"]
+        if not asked and talk.words[index : index + 2] not in (["i", "said"], ["i", "told"], ["i", "wrote"]):
+            continue
+        again = talk.mention_starting(index + (3 if asked else 2))
+        kind = _kind(again) if again is not None else None
+        if again is None or kind is None:
+            continue
+        new = next((m for m in talk.mentions if m.start >= again.end and not m.dropped and _kind(m) == kind), None)
+        olds = [m for m in talk.mentions if m.end <= index and not m.dropped and _kind(m) == kind]
+        olds = [m for m in olds if _said_again(m, again, kind) or m.readings.get(kind, "") == again.readings.get(kind)]
+        if new is not None and olds and set(talk.words[again.end : new.start]) <= _IT_WAS:
+            again.dropped = True
+            if kind == "feet":
+                for old in olds[-1:]:
+                    old.readings["feet"] = new.readings["feet"]
+                continue
+            olds[-1].dropped = True
+            new.stands_for = olds[-1]
 
 
 def _object(talk: Talk, cue: Mention) -> tuple[str, str] | None:
@@ -178,6 +208,10 @@ def _is_no_cue(talk: Talk, cue: Mention) -> bool:
         before = talk.words[cue.start - 1] if cue.start else "."
         after = talk.words[cue.end] if cue.end < len(talk.words) else "."
         return before not in (",", ".", "no", "uh", "um", "oh", "or") and after not in (",", ".")
+    if talk.words[cue.start : cue.end] == ["should", "be"] and talk.words[cue.start - 1] in ("it", "he", "she", "they"):
+        return True
+    if talk.words[cue.start : cue.end] in _ASSESSED and cue.start and talk.words[cue.start - 1] in _ASSESSING:
+        return True  # "today I'd call it grade one" corrects nothing
     if talk.words[cue.start : cue.end] != ["no"]:
         return False
     follower = talk.mention_starting(cue.end)
@@ -186,7 +220,7 @@ def _is_no_cue(talk: Talk, cue: Mention) -> bool:
 
 def _is_repair(talk: Talk, run: list[Mention]) -> bool:
     """A lone "no" before a finding is a denial; before a comma, another cue, a number or a foot it takes back."""
-    if len(run) > 1 or talk.words[run[0].start : run[0].end] != ["no"]:
+    if len(run) > 1 or talk.words[run[0].start : run[0].end] not in _NO:
         return True
     after = talk.words[run[0].end] if run[0].end < len(talk.words) else "."
     follower = talk.mention_starting(run[0].end)
@@ -245,11 +279,16 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             break
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
+        begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start
         olds = [
             m
             for m in talk.mentions
-            if start <= m.start and m.end <= run[0].start and not m.dropped and _kind(m) == kind
+            if begins <= m.start and m.end <= run[0].start and not m.dropped and _kind(m) == kind
         ]
+        if kind == "feet" and olds and olds[-1].readings["feet"] == "all" and _several_feet(new_ones):
+            continue  # "size four all round, no, fronts are four and the backs are three"
+        if kind == "number" and _for_a_horse(talk, new):
+            continue  # "Biddy and Corny in seven. No, eight for Corny": the seven stays Biddy's
         old = _same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
         if old is None and first_old is None:
             return False
@@ -261,6 +300,20 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         _swap(talk, old, new, kind)
         first_old = first_old or old
     return first_old is not None
+
+
+def _for_a_horse(talk: Talk, number: Mention) -> bool:
+    name = talk.mention_starting(number.end + 1)
+    return talk.words[number.end : number.end + 1] == ["for"] and name is not None and name.get("horse") is not None
+
+
+def _wrong_way_round(talk: Talk, run: list[Mention]) -> bool:
+    """ "I had that backwards, … it's the left hind": the foot named last, however far back."""
+    return any("backwards" in talk.words[m.start : m.end] for m in run)
+
+
+def _several_feet(mentions: list[Mention]) -> bool:
+    return sum(m.get("feet") is not None for m in mentions) > 1
 
 
 def _not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
@@ -276,10 +329,15 @@ def _not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
     olds = [m for m in olds if _kind(m) == kind and m.readings.get(kind) == again.readings.get(kind)]
     later = [m for m in new_ones if m.start > again.start and _kind(m) == kind]
-    if not olds or not later or set(talk.words[new_ones[0].end : again.start]) - {"the", "a", "his", "her", "on", "in"}:
+    if not olds or set(talk.words[new_ones[0].end : again.start]) - {"the", "a", "his", "her", "on", "in"}:
+        return False
+    if not later and kind in ("findings", "feet"):
         return False
     new_ones[0].readings.pop("denials", None)
     again.dropped = True
+    if not later:
+        olds[-1].dropped = True
+        return True
     _swap(talk, olds[-1], later[0], kind)
     if kind == "feet":
         later[0].dropped = True
@@ -293,6 +351,8 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
     if len(run) > 1 or follower not in (",", ".") or talk.words[cue.start : cue.end] not in _AFTERTHOUGHTS:
         return False
     alone = cue.start > 1 and talk.words[cue.start - 1] == ","
+    if alone and _number_alone(talk, cue):
+        return _exchange_number(talk, cue)
     if alone and (follower != "." or talk.words[cue.start : cue.end] == ["sorry"]):
         return False
     limit = cue.start - 1 if alone else cue.start
@@ -308,6 +368,22 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
     if not olds or kind is None:
         return False
     _swap(talk, olds[-1], new, kind)
+    return True
+
+
+def _number_alone(talk: Talk, cue: Mention) -> bool:
+    """ "Seven nails. Eight, sorry, in each.": the repair opens its sentence."""
+    number = talk.mention_ending(cue.start - 1)
+    return number is not None and number.number is not None and opened_sentence(talk, number.start)
+
+
+def _exchange_number(talk: Talk, cue: Mention) -> bool:
+    new = talk.mention_ending(cue.start - 1)
+    olds = [m for m in talk.mentions if new is not None and m.end <= new.start and not m.dropped and m.number]
+    old = next((m for m in reversed(olds) if m.start >= _window(talk, new.start)), None) if new is not None else None
+    if new is None or old is None:
+        return False
+    _swap(talk, old, new, "number")
     return True
 
 
@@ -328,6 +404,8 @@ def _segment_end(talk: Talk, index: int) -> int:
     begun = False
     for at in range(index, min(len(talk.words), index + _REPAIR_REACH)):
         word = talk.words[at]
+        if not begun and talk.words[at - 2 : at] in (["was", "the"], ["'s", "the"], ["is", "the"]):
+            begun = True  # "hold on, I was turned around, it was the right front"
         if word in SENTENCE_ENDS or (begun and word in (",", "and", "but", "so")):
             return at
         found = talk.mention_starting(at)

@@ -6,11 +6,15 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from pipeline.reading.foot_groups import SETUP_SLOTS
+from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.talk import Draft
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 
 _SHOD = frozenset({"reset", "new_shoe", "put_back"})
 _COUNTED = frozenset({"nails", "nail_size", "shoe_size", "shoe_type", "work"})
+_COUNTS = frozenset({"nails", "nail_size", "shoe_size"})
+_ONE_NUMBER = _COUNTS | {*LENGTHS, *ANGLES, *SCORES, "wedge"}
+_ANSWERED_WITHIN = 2  # sentences from a thought to its denial
 _UNDER_SHOES = frozenset({"trim", "removed"})
 _WHOLE_HORSE_WORK = frozenset({"trim", "reset", "new_shoe"})
 
@@ -28,8 +32,12 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     standing = [d for d in drafts if not d.dropped]
     _grade_for_lame(standing)
     _removed_not_lost(standing)
+    _tar_in_oakum(standing)
+    _thought_then_denied(standing)
     _denied_in_the_end(standing)
     _doubted_in_the_end(standing)
+    _exchanged_in_the_end(standing)
+    _last_word(standing)
     standing = [d for d in standing if not d.dropped]
     rows = [Settled(foot, draft) for draft in standing for foot in _feet(draft)]
     rows = _without_trim_under_shoes(rows)
@@ -75,12 +83,30 @@ def _removed_not_lost(drafts: list[Draft]) -> None:
             draft.drop("taken off, not lost")
 
 
+def _tar_in_oakum(drafts: list[Draft]) -> None:
+    """ "Oakum, pine tar with it": oakum is one packing, with or without pine tar."""
+    oakum = {(d.segment.sentence, d.feet) for d in drafts if d.slot == "packing" and d.value == "oakum"}
+    for draft in drafts:
+        if draft.slot == "packing" and draft.value == "pine_tar" and (draft.segment.sentence, draft.feet) in oakum:
+            draft.drop("belongs to the oakum")
+
+
+def _thought_then_denied(drafts: list[Draft]) -> None:
+    """ "I was thinking laminitis. No laminitis.": the doubt goes with its answer."""
+    for draft in drafts:
+        if draft.slot == "finding" and draft.status is Status.SUSPECTED:
+            answers = [o for o in drafts if (o.slot, o.value) == (draft.slot, draft.value) and o.start > draft.start]
+            answers = [o for o in answers if o.segment.sentence - draft.segment.sentence <= _ANSWERED_WITHIN]
+            if any(o.status is Status.ABSENT and (not draft.feet or draft.feet == o.feet) for o in answers):
+                draft.drop("denied in the end")
+
+
 def _denied_in_the_end(drafts: list[Draft]) -> None:
     """ "I thought he had a corn in that foot, but no, no corn": the denial stands."""
     for draft in drafts:
         if (
-            draft.slot == "finding"
-            and draft.status in (Status.PRESENT, Status.SUSPECTED)
+            draft.slot in ("finding", "vet")
+            and draft.status in (Status.PRESENT, Status.SUSPECTED, Status.PLANNED)
             and any(
                 o.status is Status.ABSENT
                 and o.start > draft.start
@@ -91,6 +117,34 @@ def _denied_in_the_end(drafts: list[Draft]) -> None:
             )
         ):
             draft.drop("denied in the end")
+
+
+def _last_word(drafts: list[Draft]) -> None:
+    """ "I read 53 but it was crooked, so fifty two and a half": of two counts in a sentence the last one stands."""
+    for draft in drafts:
+        said_after = [
+            o
+            for o in drafts
+            if (o.slot, o.feet, o.status) == (draft.slot, draft.feet, draft.status)
+            and o.segment.sentence == draft.segment.sentence
+            and o.start > draft.start
+            and o.value != draft.value
+        ]
+        if draft.slot in _ONE_NUMBER and draft.status is Status.PRESENT and draft.feet is not None and said_after:
+            draft.drop("another number was said last")
+
+
+def _exchanged_in_the_end(drafts: list[Draft]) -> None:
+    """ "Wait, the pads aren't leather, they're full pads": what was said before goes with its denial."""
+    for denial in drafts:
+        if denial.slot not in SETUP_SLOTS or denial.status is not Status.ABSENT:
+            continue
+        same = [d for d in drafts if (d.slot, d.feet) == (denial.slot, denial.feet) and d.status is Status.PRESENT]
+        before = [d for d in same if d.start < denial.start and d.value == denial.value]
+        after = [d for d in same if d.start > denial.start and d.value != denial.value]
+        if before and after:
+            for draft in (*before, denial):
+                draft.drop("exchanged for another")
 
 
 def _doubted_in_the_end(drafts: list[Draft]) -> None:
@@ -142,7 +196,7 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
         draft = row.draft
         return (
             draft.foot_carried
-            and draft.slot in SETUP_SLOTS
+            and draft.slot in SETUP_SLOTS - _COUNTS
             and any(
                 o.draft is not draft
                 and not o.draft.foot_carried

@@ -10,6 +10,7 @@ from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Segment
 from pipeline.record import SHOE_SIZES
 
+_BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
 _LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
 
 
@@ -22,14 +23,20 @@ class ShoeNumbers(NumberContext):
             self._set_frame("nail_size", segment)  # nobody drives half a nail
             return self._add(segment, "nail_size", plain(number.value), mention, after.end)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
-        slim = after is not None and after.get("measures") == "slim"
+        ahead = self._talk.mention_ending(mention.start)
+        slim = (after is not None and after.get("measures") == "slim") or (
+            ahead is not None and ahead.get("measures") == "slim"
+        )
         nails = after is not None and after.get("measures") == "nails"
         nail_cue = before is not None and (
             before.get("measures") == "nail_size"
             or self._nail_word_before(before)
             or self._after_nails(segment, before, mention)
         )
-        nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment))
+        nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment, number))
+        if number.plural and self._words[mention.end : mention.end + 2] == ["for", "nails"]:
+            self._set_frame("nail_size", segment)
+            return self._add(segment, "nail_size", plain(number.value), mention, mention.end + 2)
         if number.aughts is not None or not (slim or (sized and nails) or nail_cue):
             return False
         end = after.end if (slim or nails) and after is not None else mention.end
@@ -43,11 +50,12 @@ class ShoeNumbers(NumberContext):
         head = self._talk.mention_ending(before.start) or self._talk.mention_ending(before.start - 1)
         return head is not None and head.get("measures") == "nails"
 
-    def _plural_after_nails(self, segment: Segment) -> bool:
+    def _plural_after_nails(self, segment: Segment, number: Number) -> bool:
         """ "Eight nails to a shoe, sevens": a plural right after the nails of a sized shoe."""
         drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
         own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
-        return bool(drafts) and drafts[-1].slot == "nails" and any(d.slot == "shoe_size" for d in own)
+        nailed = bool(drafts) and drafts[-1].slot == "nails"
+        return nailed and (any(d.slot == "shoe_size" for d in own) or number.value >= _BIG_NAIL)
 
     def _after_nails(self, segment: Segment, before: Mention, mention: Mention) -> bool:
         """ "Three nails a side, size five": a size right after the nails of a sized shoe is theirs."""
@@ -103,6 +111,9 @@ class ShoeNumbers(NumberContext):
 
     def _two_sides(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
         """ "Four outside and three inside" is seven nails."""
+        in_and_out = self._in_and_out(segment, mention, number)
+        if in_and_out is not None:
+            return in_and_out
         first = self._after(mention, frozenset({"nails", "nail", "on", "the"}))
         if first is None or first.get("totals") not in ("outside", "inside"):
             first = self._skip_nails(first)
@@ -120,6 +131,18 @@ class ShoeNumbers(NumberContext):
         self._used.add(following.start)
         self._set_frame("nails", segment)
         return self._add(segment, "nails", number.value + following.number.value, mention, second.end)
+
+    def _in_and_out(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
+        """ "Three in and two out": said short for inside and outside."""
+        words = self._words[mention.end : mention.end + 2]
+        other = self._talk.mention_starting(mention.end + 2)
+        if words not in (["in", "and"], ["out", "and"]) or other is None or other.number is None:
+            return None
+        if self._words[other.end : other.end + 1] != ["out" if words[0] == "in" else "in"]:
+            return None
+        self._used.add(other.start)
+        self._set_frame("nails", segment)
+        return self._add(segment, "nails", number.value + other.number.value, mention, other.end + 1)
 
     def _skip_nails(self, mention: Mention | None) -> Mention | None:
         if mention is None or mention.get("measures") != "nails":

@@ -16,7 +16,25 @@ _PAST_BEFORE = frozenset(
 )
 _ASKED = frozenset({"asked", "wanted", "asking", "liked"})
 _NAMED_BY = frozenset(
-    {"for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again"}
+    {
+        "for",
+        "at",
+        "on",
+        "in",
+        "to",
+        "'s",
+        "are",
+        "is",
+        "both",
+        "gets",
+        "get",
+        "goes",
+        "go",
+        "back",
+        "again",
+        "so",
+        "likes",
+    }
 )
 
 
@@ -25,7 +43,7 @@ def draft_times(talk: Talk, names: set[int]) -> None:
     framed = False
     for sentence in talk.sentences():
         timed_here = any(_timed(talk, s, m) is not None for s in sentence for m in s.mentions)
-        framed = timed_here or (framed and sentence[0].start in names)
+        framed = timed_here or _several_told(talk, sentence, names) or (framed and _names_first(talk, sentence, names))
         for segment in sentence:
             for mention in list(segment.mentions):
                 timed = _timed(talk, segment, mention)
@@ -36,6 +54,19 @@ def draft_times(talk: Talk, names: set[int]) -> None:
                 elif framed and mention.number is not None and _bare(talk, segment, mention, names):
                     _add(segment, mention.number.value, mention.start, mention.end)
         _keep_told(talk, sentence)
+
+
+def _names_first(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
+    """Whether a horse's name opens the sentence, or follows its number: "no, eight for Corny"."""
+    numbers = [m for s in sentence for m in s.mentions if m.number is not None]
+    told = any(talk.words[m.end : m.end + 1] in (["for"], ["on"]) and m.end + 1 in names for m in numbers)
+    return sentence[0].start in names or told
+
+
+def _several_told(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
+    """ "Five on Jubal, six on Jubilee": two numbers with a horse each count weeks without the word."""
+    numbers = [m for s in sentence for m in s.mentions if m.number is not None]
+    return sum(talk.words[m.end : m.end + 1] in (["for"], ["on"]) and m.end + 1 in names for m in numbers) > 1
 
 
 def _timed(talk: Talk, segment: Segment, mention: Mention) -> tuple[Fraction, int, int] | None:
@@ -85,9 +116,13 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     if (after in ("for", "on") and mention.end + 1 in names) or mention.end in names:
         return True
     named = any(i in names for i in range(segment.start, mention.start))
-    before = talk.words[mention.start - 1] if mention.start else ""
+    said_at = (mention.stands_for or mention).start  # "in four, I mean five"
+    before = talk.words[said_at - 1] if said_at else ""
     others = [m for m in segment.mentions if m.get("horse_cues") in ("others", "pair")]
     told = any(m.end == mention.start for m in others)
+    again = before == "in" and said_at > 1 and talk.words[said_at - 2] in ("again", "back")
+    if again and after in (".", ","):
+        return True  # "the ride's in six weeks so he wants doing again in five"
     behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um") or told
     named = named or any(
         m.get("horse_cues") in ("others", "pair") and m.start < mention.start for m in segment.mentions

@@ -104,6 +104,8 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
             [*talk.sentence(segment.sentence - 1), *sentence],
             position + len(talk.sentence(segment.sentence - 1)),
         )
+    if earlier and _another_foot(earlier[-1], groups.get(segment.index, [])):
+        return
     if earlier and not _other_work_between(sentence[:position], earlier[-1]):
         draft = _narrow(earlier[-1], sentence, position, groups)
         _give(draft, zone, mention, joined=segment.joined_by("and", ", and"))
@@ -182,6 +184,11 @@ def _combine(old: str | None, new: str) -> str | None:
     return None
 
 
+def _another_foot(draft: Draft, found: list[FootGroup]) -> bool:
+    """Whether the segment names a foot that the draft is not on: its degree is not the draft's."""
+    return bool(found) and draft.feet is not None and not set(found[0].feet) & set(draft.feet)
+
+
 def attach_severity(talk: Talk, groups: Groups) -> None:
     """Give each severity word its finding or gait."""
     for sentence in talk.sentences():
@@ -195,8 +202,10 @@ def _attach_severity(sentence: list[Segment], position: int, mention: Mention, g
     if any(set(mention.literal) & d.evidence for d in segment.drafts):
         return
     own = [d for d in segment.drafts if d.slot in _GRADED]
-    draft: Draft | None = None
-    if own:
+    draft: Draft | None = next((d for d in own if d.start < mention.start and mention.end < d.end), None)
+    if draft is not None:
+        pass  # "the toe's a bit long": the degree stands inside the phrase
+    elif own:
         after = [d for d in own if d.start >= mention.end]
         before = [d for d in own if d.end <= mention.start]
         close = after and (not before or after[0].start - mention.end <= _NEXT)
@@ -204,6 +213,8 @@ def _attach_severity(sentence: list[Segment], position: int, mention: Mention, g
     elif not segment.drafts:
         earlier = [d for s in sentence[:position] for d in s.drafts]
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
+        if draft is not None and _another_foot(draft, groups.get(segment.index, [])):
+            return
         draft = _narrow(draft, sentence, position, groups) if draft is not None else None
     if draft is None or draft.severity is not None or draft.status is Status.ABSENT:
         return
