@@ -84,12 +84,12 @@ def _gone(sentence: list[Segment], position: int, cue: Mention, previous: list[S
         findings = [d for d in earlier.drafts if d.slot in ("finding", "gait")]
         if findings:
             return findings[-1:]
-        if [d for d in earlier.drafts if d.slot != "finding"]:
+        if [d for d in earlier.drafts if d.slot not in ("finding", "treatment")]:
             break
     ahead = [d for d in segment.drafts if d.slot == "finding" and d.start >= cue.end]
     if ahead:
         return [] if segment.drafts[0] is not ahead[0] else ahead[:1]
-    if position == 0:
+    if not any(s.drafts for s in sentence):
         findings = [d for s in previous for d in s.drafts if d.slot == "finding" and d.status is not Status.ABSENT]
         return findings[-1:]
     return []

@@ -136,6 +136,7 @@ def _copy_size(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]])
 
 def _is_none(talk: Talk, segment: Segment) -> bool:
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    feet |= {i for m in segment.having("fillers") for i in m.literal}
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
     none = bool({"nothing", "none", "not", "n't", "neither"} & words) or {"no", "it"} <= words
     return none and words <= _NONE_WORDS

@@ -28,6 +28,7 @@ _DENIABLE = frozenset(
         "nail_line",
     }
 )
+_NOT_DONE = "denied: not done"
 SOUGHT = "only looked for"
 _BARE_DENIALS = (
     ["it", "is", "n't"],
@@ -84,6 +85,16 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
         if talk.words[segment.start : segment.end] in _BARE_DENIALS and position:
             for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
                 _deny_one(draft)
+    _never_done(sentence)
+
+
+def _never_done(sentence: list[Segment]) -> None:
+    """ "Soaked it, no I didn't soak it": the first word goes with its denial."""
+    drafts = [d for s in sentence for d in s.drafts]
+    for denied in [d for d in drafts if _NOT_DONE in d.rules]:
+        for draft in drafts:
+            if draft.start < denied.start and (draft.slot, draft.value) == (denied.slot, denied.value):
+                draft.drop(_NOT_DONE)
 
 
 def _closes(sentence: list[Segment], position: int) -> bool:
@@ -114,10 +125,7 @@ def _deny_one(draft: Draft, cue: Mention | None = None) -> None:
     if draft.slot not in _DENIABLE or "denied" in draft.rules:
         return None
     if draft.slot in ("work", "manner", "treatment"):
-        for earlier in draft.segment.drafts if draft.segment.drafts else []:
-            if earlier is not draft and (earlier.slot, earlier.value) == (draft.slot, draft.value):
-                earlier.drop("denied: not done")
-        return draft.drop("denied: not done")
+        return draft.drop(_NOT_DONE)
     draft.note("denied")
     draft.evidence.update(cue.literal if cue is not None else ())
     if SOUGHT in draft.rules:

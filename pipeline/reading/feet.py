@@ -68,7 +68,7 @@ def _except_feet(sentence: list[Segment], groups: dict[int, list[FootGroup]]) ->
 
 def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
     """ "Hondo lost one. Left front.": a foot alone in its sentence belongs to a statement that still lacks one."""
-    alone = len(sentence) == 1 and not sentence[0].drafts and groups[sentence[0].index]
+    alone = not any(s.drafts for s in sentence) and groups[sentence[0].index]
     if not alone or not sentence[0].sentence:
         return
     for draft in [d for s in talk.sentence(sentence[0].sentence - 1) for d in s.drafts if s.horse == sentence[0].horse]:

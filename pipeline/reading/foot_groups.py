@@ -55,9 +55,11 @@ def groups_of(
         if name is None or counted or (_compared(talk, mention) and not (working and _the_lot(talk, mention))):
             continue
         feet = _rest(talk, segment) if name == "other_three" and working else None
-        feet = feet or resolve(name, hand)
+        feet = feet or (talk.left_out if name == "in_hand" else None) or resolve(name, hand)
         if feet is None:
             continue
+        if name != "in_hand":
+            talk.left_out = resolve(name.split("-", 1)[1], hand) if "-" in name else None
         anaphor = name in ("in_hand", "pair_in_hand")
         found.append(FootGroup(mention.start, mention.end, feet, anaphor))
         if segment.drafts or name not in ("other_three", "other_two"):

@@ -130,7 +130,7 @@ def mark_exceptions(talk: Talk) -> None:
         if cue is None:
             continue
         at = start - len(cue)
-        if talk.words[at - 1] == ",":
+        if talk.words[at - 1] == "," and cue != ["but"]:
             at -= 1
         whole = talk.mention_ending(at)
         bare = talk.words[at - 1] in _WHOLE
@@ -164,6 +164,8 @@ def join_feet(talk: Talk) -> None:
             continue
         after = talk.words[second.end] if second.end < len(talk.words) else ""
         leading = first.start == 0 or talk.words[first.start - 1] in (".", ",", "the", "and")
+        if first.start > 1 and talk.words[first.start - 2] in ("on", "in", "of", "at", "for", "to"):
+            leading = False  # "size one on the near fore and the off fore's the bigger foot"
         if after in _VERBS and not leading:
             continue
         _join(first, second)

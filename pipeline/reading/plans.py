@@ -37,6 +37,8 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
     for position, segment in enumerate(sentence):
         for cue in segment.having("plans", "unmet"):
             _drop_unmet(sentence, position, cue)
+        for cue in segment.having("plans", "given_up"):
+            _give_up(talk, sentence, cue)
         whole = any(_is_time_of_plan(talk, m) for m in segment.mentions)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
@@ -56,6 +58,13 @@ def _drop_unmet(sentence: list[Segment], position: int, cue: Mention) -> None:
         for draft in segment.drafts:
             if draft.start >= cue.end and draft.slot in _PLANNABLE:
                 draft.drop("only intended")
+
+
+def _give_up(talk: Talk, sentence: list[Segment], cue: Mention) -> None:
+    """ "I'd put wedges on, but thought better of it": what was planned before goes."""
+    for draft in [d for s in sentence for d in s.drafts if d.start < cue.start]:
+        if draft.status is Status.PLANNED and draft.slot not in ALWAYS_PLANNED:
+            draft.drop("only intended")
 
 
 def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
@@ -103,6 +112,10 @@ def _drop_in_condition(draft: Draft) -> None:
 def _plan_one(draft: Draft) -> None:
     if draft.dropped or draft.status in (Status.HISTORY, Status.RESOLVED):
         return
+    if draft.slot == "manner" and draft.value != "sedated":
+        return
+    if draft.slot not in _PLANNABLE and "denied" in draft.rules:
+        return  # "thinking I'll find corns and no, no corns in either fore"
     if draft.slot not in _PLANNABLE:
         draft.drop("spoken of in a plan")
     elif draft.status is not Status.ABSENT:

@@ -18,7 +18,9 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
         _recall_recent(segment)
         _contrasted_with_now(sentence, position)
         cues = [
-            m for m in segment.having("times", "history") if not _season_ahead(talk, sentence, m)
+            m
+            for m in segment.having("times", "history")
+            if not _season_ahead(talk, sentence, m) and not _still_to_come(talk, segment, m)
         ] or _before_at_end(talk, segment)
         today = segment.having("times", "today")
         if today and "it" in talk.words[segment.start : segment.end] and not segment.drafts:
@@ -97,6 +99,11 @@ def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
     """ "We'll try bars in the spring": a season behind a plan is to come."""
     planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))
     return planned and talk.words[cue.start] in ("in", "over")
+
+
+def _still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "They're off the road till fall": of today, and until a time to come."""
+    return talk.words[cue.start] in ("till", "until") and segment.present and not segment.past
 
 
 def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:

@@ -70,6 +70,7 @@ def repair(talk: Talk) -> list[Strike]:
     """Carry out every repair on the mentions; returns the strikes, which are carried out on the drafts."""
     _restart(talk)
     _said_before(talk)
+    _would_not_say(talk)
     strikes: list[Strike] = []
     for mention in talk.mentions:
         if mention.get("taking_back") == "strike_object" and (what := _object(talk, mention)) is not None:
@@ -95,13 +96,29 @@ def _restart(talk: Talk) -> None:
     numbers = [m for m in talk.mentions if m.number is not None]
     for first, second in itertools.pairwise(numbers):
         between = talk.words[first.end : second.start]
-        if not between or not set(between) <= {",", "uh", "um", "er", "erm", "eh"} or not set(between) - {","}:
+        begun = between == ["and", ","] and first.number is not None and _begun_anew(first, second)
+        fillers = set(between) <= {",", "uh", "um", "er", "erm", "eh"} and set(between) - {","}
+        if not between or not (fillers or begun):
             continue
         counted, again = _counts(talk, first), _counts(talk, second)
         sized = first.number is not None and first.number.aughts is not None
         if counted not in (None, again) and again is not None or (sized and again is not None):
             continue  # "double aught, uh, five nails" counts two things
         _swap(talk, first, second, "number")
+
+
+def _would_not_say(talk: Talk) -> None:
+    """ "I wouldn't even say three": a number that is only denied."""
+    for mention in [m for m in talk.mentions if m.number is not None]:
+        before = talk.words[max(0, mention.start - 5) : mention.start]
+        if before[-1:] in (["say"], ["call", "it"]) and "would" in before and {"n't", "not"} & set(before):
+            mention.dropped = True
+
+
+def _begun_anew(first: Mention, second: Mention) -> bool:
+    """ "Three and, three and five eighths": the whole number is said again with its part."""
+    one, other = first.number, second.number
+    return one is not None and other is not None and one.value == int(other.value) and other.value.denominator > 1
 
 
 def _said_before(talk: Talk) -> None:
@@ -472,6 +489,9 @@ def _swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     if kind == "feet":
         old.readings["feet"] = new.readings["feet"]
         return
+    ahead = talk.mention_ending(new.start)
+    if kind == "findings" and ahead is not None and ahead.get("denials") is not None:
+        return  # "and the right hind, hold on, right hind's got no thrush"
     if kind == "findings" and old.readings[kind] == new.readings[kind]:
         new.dropped = True  # "it's the off hind that's got the thrush" says the thrush of before again
         return

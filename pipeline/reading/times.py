@@ -120,6 +120,8 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     before = talk.words[said_at - 1] if said_at else ""
     others = [m for m in segment.mentions if m.get("horse_cues") in ("others", "pair")]
     told = any(m.end == mention.start for m in others)
+    if before in ("so", "likes", "wanted") and not segment.having("feet"):
+        return any(d.slot == "next_visit_weeks" for s in talk.sentence(segment.sentence) for d in s.drafts)
     again = before == "in" and said_at > 1 and talk.words[said_at - 2] in ("again", "back")
     if again and after in (".", ","):
         return True  # "the ride's in six weeks so he wants doing again in five"
