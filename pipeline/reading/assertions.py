@@ -8,7 +8,7 @@ from __future__ import annotations
 from pipeline.reading.denials import SOUGHT, deny, mark_sought
 from pipeline.reading.doubts import doubt, doubt_after
 from pipeline.reading.mentions import Mention
-from pipeline.reading.plans import ALWAYS_PLANNED, plan
+from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
 from pipeline.reading.recalling import recall
 from pipeline.reading.scopes import drafts_after
 from pipeline.reading.talk import Draft, Segment, Talk
@@ -20,7 +20,9 @@ __all__ = ["SOUGHT", "assert_all", "mark_sought"]
 def assert_all(talk: Talk) -> None:
     """Set the status of every draft."""
     sentences = talk.sentences()
+    announced = False
     for sentence in sentences:
+        announced = announce(talk, sentence, announced)
         deny(talk, sentence)
         doubt(talk, sentence)
         recall(talk, sentence)

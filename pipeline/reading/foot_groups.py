@@ -27,6 +27,7 @@ SETUP_SLOTS = frozenset(
 )
 
 
+_PAIR = 2
 _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
 _ANSWERS = frozenset({"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt"})
 
@@ -135,6 +136,10 @@ def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None
 def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> Feet | None:
     """After "number two up front and number one behind" the shoeing of all of them is in hand again."""
     named = [s for s in sentence if groups[s.index] and s.drafts and s.horse == sentence[-1].horse]
+    if named and len(groups[named[-1].index]) == _PAIR and setup_only(named[-1]):
+        one, other = (g.feet for g in groups[named[-1].index])
+        if len(one) == len(other) == _PAIR and not set(one) & set(other):
+            return tuple(foot for foot in FEET if foot in one or foot in other)  # "2s front 1 1/2 hind"
     if len(named) < 2:
         return None
     first, second = named[-2], named[-1]

@@ -204,6 +204,8 @@ def resolve(name: str, hand: Feet | None) -> Feet | None:
         return None
     if name == "in_hand":
         return hand
+    if name == "those_three":
+        return hand if len(hand) > 1 else tuple(foot for foot in FEET if foot not in hand)
     if name == "pair_in_hand":
         pair = _pair_of(hand)
         return (f"L{pair}", f"R{pair}") if pair else hand

@@ -50,6 +50,19 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
                 draft.status = Status.PLANNED
 
 
+def announce(talk: Talk, sentence: list[Segment], announced: bool) -> bool:
+    """ "Next trip's plan first.": what follows is planned, until today is spoken of; returns whether that goes on."""
+    if any(s.having("times", "today") for s in sentence):
+        return False
+    drafts = [d for s in sentence for d in s.drafts]
+    if announced:
+        for draft in drafts:
+            _plan_one(draft)
+        return not drafts
+    words = set(talk.words[sentence[0].start : sentence[-1].end])
+    return not drafts and "plan" in words and not words & {"no", "without"}
+
+
 def _drop_unmet(sentence: list[Segment], position: int, cue: Mention) -> None:
     """ "I was going to do straight bars but …": what was only intended, up to the next clause."""
     for segment in sentence[position:]:

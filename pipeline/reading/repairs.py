@@ -71,6 +71,8 @@ def repair(talk: Talk) -> list[Strike]:
     _restart(talk)
     _said_before(talk)
     _would_not_say(talk)
+    _this_not_that(talk)
+    _more_than_that(talk)
     strikes: list[Strike] = []
     for mention in talk.mentions:
         if mention.get("taking_back") == "strike_object" and (what := _object(talk, mention)) is not None:
@@ -113,6 +115,53 @@ def _would_not_say(talk: Talk) -> None:
         before = talk.words[max(0, mention.start - 5) : mention.start]
         if before[-1:] in (["say"], ["call", "it"]) and "would" in before and {"n't", "not"} & set(before):
             mention.dropped = True
+
+
+def _this_not_that(talk: Talk) -> None:
+    """ "Medial, not lateral"; "it's the left hind, not the right": the word behind "not" was said before in error."""
+    for cue in [m for m in talk.mentions if talk.words[m.start : m.end] == ["not"]]:
+        at = cue.end + 1 if talk.words[cue.end : cue.end + 1] == ["the"] else cue.end
+        wrong = talk.mention_starting(at)
+        before = cue.start - 1 if cue.start and talk.words[cue.start - 1] == "," else cue.start
+        right = talk.mention_ending(before)
+        if wrong is None or right is None:
+            continue
+        for kind in ("feet", "zones", "severities"):
+            if wrong.get(kind) is not None and right.get(kind) is not None:
+                _exchange_earlier(talk, kind, right, wrong, cue)
+
+
+def _exchange_earlier(talk: Talk, kind: str, right: Mention, wrong: Mention, cue: Mention) -> None:
+    earlier = [m for m in talk.mentions if m.end <= right.start and m.get(kind) is not None]
+    said = next((m for m in reversed(earlier) if _holds(m.readings[kind], wrong.readings[kind])), None)
+    cue.readings.pop("denials", None)
+    wrong.dropped = True
+    if said is not None and said is (earlier[-1] if kind == "feet" else said):
+        if kind == "zones":
+            said.readings[kind] = said.readings[kind].replace(wrong.readings[kind], right.readings[kind])
+        else:
+            said.readings[kind] = right.readings[kind]
+        right.dropped = True
+
+
+def _holds(said: str, wrong: str) -> bool:
+    """Whether a word said is the wrong one, or holds it ("lateral_heel", "lateral")."""
+    return said == wrong or said.startswith(f"{wrong}_")
+
+
+def _more_than_that(talk: Talk) -> None:
+    """ "Pulse raised. More than raised, bounding.": the stronger word stands for the first."""
+    for index in range(1, len(talk.words)):
+        if talk.words[index - 1 : index + 1] != ["more", "than"]:
+            continue
+        again, new = talk.mention_starting(index + 1), talk.mention_starting(index + 3)
+        if again is None or new is None or talk.words[index + 2 : index + 3] != [","]:
+            continue
+        kinds = [k for k in ("pulses", "severities", "tester_responses") if again.get(k) and new.get(k)]
+        olds = [m for m in talk.mentions if m.end < index and kinds and m.get(kinds[0]) == again.get(kinds[0])]
+        if olds:
+            again.dropped = True
+            _put_in_place(olds[-1], new, kinds[0])
 
 
 def _begun_anew(first: Mention, second: Mention) -> bool:

@@ -11,6 +11,8 @@ from pipeline.reading.talk import Segment
 from pipeline.record import SHOE_SIZES
 
 _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
+_LARGEST = 12  # the largest shoe size kept
+_SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
 _LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
 
 
@@ -169,10 +171,35 @@ class ShoeNumbers(NumberContext):
         shoe = after is not None and after.is_any(("shoe_types", "shoe_materials")) and number.value <= 12
         noun = number.article or number.plural or pair
         framed = noun and self._shoe_talk(segment, mention) and not self._counts_something(mention)
+        framed = framed or self._beside_feet(segment, mention, number)
         if not (cued or aught or pair or framed or (shoe and noun)):
             return False
         self._set_frame("shoe_size", segment)
         return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _beside_feet(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "8s in front, 6s behind"; "plain steel, fronts one, hinds aught"; "new shoes, one and a half, quarter clips"."""
+        if number.value > _LARGEST or number.value.denominator > 2 or self._counts_something(mention):
+            return False
+        if any(m.is_any(("measures", "units", "times", "gaits", "findings")) for m in segment.mentions):
+            return False
+        footed = self._touches_foot(segment, mention)
+        if footed and number.plural:
+            return not any(m.get("measures") == "nails" for s in self._sentence(segment) for m in s.mentions)
+        small = number.value <= _SMALL_SIZE or bool(number.aughts)
+        half = number.value.denominator == 2 and segment.end - segment.start <= mention.end - mention.start + 1
+        return small and (footed or half) and self._shoes_named(segment)
+
+    def _touches_foot(self, segment: Segment, mention: Mention) -> bool:
+        return any(
+            m.get("feet") and (m.end == mention.start or 0 <= m.start - mention.end <= 2) for m in segment.mentions
+        )
+
+    def _shoes_named(self, segment: Segment) -> bool:
+        sentence = self._sentence(segment)
+        kinds = ("shoe_types", "shoe_materials", "work")
+        nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions)
+        return not nailed and any(m.is_any(kinds) for s in sentence for m in s.mentions)
 
     def _counts_something(self, mention: Mention) -> bool:
         after = self._after(mention)
