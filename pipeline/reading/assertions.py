@@ -100,6 +100,6 @@ def _gone(sentence: list[Segment], position: int, cue: Mention, previous: list[S
 def _resolve_one(draft: Draft, cue: Mention) -> None:
     if draft.slot in ("finding", "gait") and "denied" not in draft.rules:
         draft.status = Status.RESOLVED
-        draft.dropped = False
+        draft.dropped = draft.dropped and SOUGHT not in draft.rules
         draft.note("gone")
         draft.evidence.update(cue.literal)

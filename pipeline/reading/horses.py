@@ -6,8 +6,12 @@ from pipeline.reading.names import NameFinder
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_mentions, roster_spans
 from pipeline.reading.talk import Segment
 from pipeline.record import HorseMatch
+from pipeline.vocabulary import CLASS_SLOTS
 
 __all__ = ["HorseFinder", "HorseTalk", "NameSpan", "NamedHorse", "name_mentions", "roster_spans"]
+
+_SHORT = 4
+_A_STORY = 8  # tokens of a sentence, counted twice for its first segment, that tells something of the horse
 
 
 class HorseFinder(NameFinder):
@@ -52,6 +56,8 @@ class HorseFinder(NameFinder):
         before = self._talk.words[span.start - 1] if span.start else "."
         after = self._talk.words[span.end] if span.end < len(self._talk.words) else "."
         start = self._sentence_start(span.start)
+        if after in (".", "?") and before in ("on", "to", "with", "about") and span.start - start <= _SHORT:
+            return not self._trade_words(start, span.start)  # "What else on Clip."
         strong = [
             m
             for m in self._talk.mentions
@@ -60,6 +66,9 @@ class HorseFinder(NameFinder):
             and set(m.readings) - {"horse_cues", "fillers", "horse", "feet", "measures"}
         ]
         return before == "," and after in (".", ",") and not strong and span.start - start <= 8
+
+    def _trade_words(self, start: int, end: int) -> bool:
+        return any(m.is_any(CLASS_SLOTS) or m.number for m in self._talk.mentions if start <= m.start < end)
 
     def assign(self) -> None:
         """Give each segment its horse: the one named last at the head of a sentence, or named within the segment."""
@@ -75,6 +84,41 @@ class HorseFinder(NameFinder):
                     segment.horse = current
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
+        self._give_back_asides()
+
+    def _give_back_asides(self) -> None:
+        """ "Doris trod on the phone. … Next visit four weeks.": a horse of whom no trade word is said had no visit.
+
+        Only for a name that opens a sentence about something else; what follows belongs to the horse before.
+        """
+        runs = self._runs()
+        for number, run in enumerate(runs[1:], start=1):
+            horse = run[0].horse
+            name = next((s for s in self.found.spans if run[0].start <= s.start < run[0].end), None)
+            said = run[0].end - run[0].start + sum(s.end - s.start for s in run if s.sentence == run[0].sentence)
+            others = [s for r in runs if r is not run for s in r if s.horse == horse]
+            if name is None or others or said < _A_STORY or any(self._told_of(s) for s in run):
+                continue
+            if any(span.horse == horse and span is not name for span in self.found.spans):
+                continue
+            for segment in run:
+                segment.horse = runs[number - 1][0].horse
+
+    def _runs(self) -> list[list[Segment]]:
+        runs: list[list[Segment]] = []
+        for segment in self._talk.segments:
+            if runs and runs[-1][0].horse == segment.horse:
+                runs[-1].append(segment)
+            else:
+                runs.append([segment])
+        return runs
+
+    def _told_of(self, segment: Segment) -> bool:
+        """Whether anything but the next visit is said in the segment."""
+        words = set(CLASS_SLOTS) - {"vet"}
+        names = [s for s in self.found.spans if segment.start <= s.start < segment.end]
+        timed = bool(names) and any(m.number or m.get("units") for m in segment.mentions)
+        return timed or any(m.is_any(words) or m.get("feet") for m in segment.mentions)
 
     def _for_horse(self, segment: Segment, span: NameSpan) -> bool:
         """ "Eight weeks for Pepper": the segment is Pepper's although somebody else is in hand."""

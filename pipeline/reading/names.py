@@ -10,6 +10,9 @@ from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import HorseMatch, RosterHorse
 
+ANIMALS = frozenset(
+    ["dog", "dogs", "cat", "pup", "puppy", "bitch", "terrier", "collie", "sheepdog", "goat", "donkey", "rooster", "hen"]
+)
 KNOWN_LIKENESS = 0.78
 _MARGIN = 0.04
 
@@ -128,7 +131,7 @@ class NameFinder:
         spans: list[NameSpan] = []
         cue_new = any(m.get("horse_cues") == "new" for m in self._talk.mentions)
         for mention in self._talk.mentions:
-            if mention.get("horse_cues") != "named":
+            if mention.get("horse_cues") != "named" or self._names_an_animal(mention.start):
                 continue
             start = mention.end
             while start < len(self._talk.words) and self._talk.words[start] in (
@@ -147,6 +150,11 @@ class NameFinder:
         if not spans and cue_new:
             spans.extend(self._name_near_new())
         return spans
+
+    def _names_an_animal(self, at: int) -> bool:
+        """ "They've got a dog called Thrush", "barn dog, name of Borium": no horse."""
+        before = [word for word in self._talk.words[max(0, at - 3) : at] if word not in (",", "'s", "is", "s")]
+        return before[-1:] != [] and before[-1] in ANIMALS
 
     def _named(self, start: int, end: int, cue_new: bool) -> NameSpan:
         text = self._text(start, end)

@@ -138,7 +138,9 @@ class ShoeNumbers(NumberContext):
         """ "Three in and two out": said short for inside and outside."""
         words = self._words[mention.end : mention.end + 2]
         other = self._talk.mention_starting(mention.end + 2)
-        if words not in (["in", "and"], ["out", "and"]) or other is None or other.number is None:
+        if words[:1] in (["in"], ["out"]) and words[1:] != ["and"]:
+            other = self._talk.mention_starting(mention.end + 1)
+        if words[:1] not in (["in"], ["out"]) or other is None or other.number is None:
             return None
         if self._words[other.end : other.end + 1] != ["out" if words[0] == "in" else "in"]:
             return None
