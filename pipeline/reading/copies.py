@@ -97,7 +97,7 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
             copies += _copy_graded(talk, segment, feet)
         elif segment.having("same", "same"):
             copies += _copy_same(talk, segment, feet)
-        elif segment.having("same", "too") or _just_a_foot(talk, segment, found[0]):
+        elif segment.having("same", "too") or (_just_a_foot(talk, segment, found[0]) and not _told_next(talk, segment)):
             copies += _copy_last(talk, segment, feet, groups)
     for copy in copies:
         _own_severity(talk, copy.draft, groups)
@@ -261,6 +261,14 @@ def _just_a_foot(talk: Talk, segment: Segment, group: FootGroup) -> bool:
     """ "… and the right hind": a foot joined by "and" to a statement that has its own."""
     extra = set(talk.words[segment.start : segment.end]) - set(talk.words[group.start : group.end])
     return segment.delimiter in _ALSO and not group.anaphor and extra <= {"the", "in", "on", "his", "her", "also"}
+
+
+def _told_next(talk: Talk, segment: Segment) -> bool:
+    """ "… and the right hind, that one's only loose": the foot opens a statement of its own."""
+    behind = talk.segments[segment.index + 1] if segment.index + 1 < len(talk.segments) else None
+    if behind is None or behind.sentence != segment.sentence or not behind.drafts:
+        return False
+    return talk.words[behind.start] in ("that", "it", "this")
 
 
 def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[FootGroup]]) -> list[Copied]:

@@ -39,6 +39,8 @@ class HorseFinder(NameFinder):
         """ "Nantucket's next door, this is Regent", "they led out Rangi, who'd sprung his left fore"."""
         last = self._talk.words[span.start - 1] if span.start else ""
         after = self._talk.words[span.end : span.end + 2]
+        if after[:1] == [","] and last == "about" and "thing" in self._talk.words[max(0, span.start - 3) : span.start]:
+            return True  # "and the other thing about Rosie, …"
         led = " ".join(self._talk.words[max(0, span.start - 2) : span.start])
         if (
             after == [",", "who"]
@@ -117,7 +119,7 @@ class HorseFinder(NameFinder):
         """Whether anything but the next visit is said in the segment."""
         words = set(CLASS_SLOTS) - {"vet"}
         names = [s for s in self.found.spans if segment.start <= s.start < segment.end]
-        timed = bool(names) and any(m.number or m.get("units") for m in segment.mentions)
+        timed = bool(names) and any(m.number for m in segment.mentions)
         return timed or any(m.is_any(words) or m.get("feet") for m in segment.mentions)
 
     def _for_horse(self, segment: Segment, span: NameSpan) -> bool:

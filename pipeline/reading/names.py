@@ -82,6 +82,7 @@ _NAME_FOLLOWERS = frozenset(
         "needs",
         "again",
         "here",
+        "now",
     }
 )
 

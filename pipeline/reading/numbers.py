@@ -195,7 +195,7 @@ class NumberReader:
         value, end = self._count(tokens, index)
         if value is None or self._pronoun(tokens, index):
             return None
-        halves = tokens[min(end + 2, len(tokens) - 1)] == "halves"  # "two and a halves"
+        halves = tokens[min(end + 2, len(tokens) - 1)] in ("halves", "halfs")  # "two and a halves"
         plural = halves or tokens[end - 1] in self._plurals or bool(_PLURAL_DIGITS.fullmatch(tokens[end - 1]))
         article = index > 0 and tokens[index - 1] in ("a", "an")
         whole = value

@@ -44,6 +44,8 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
         for draft in segment.drafts:
             if any(start <= draft.start < stop for start, stop in conditions):
                 _drop_in_condition(draft)
+            elif conditional and not whole and draft.slot not in _PLANNABLE:
+                continue  # "he overreaches when he's tired"
             elif whole or conditional or any(start <= draft.start < stop for start, stop in planned_from):
                 _plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:

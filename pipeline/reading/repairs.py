@@ -38,7 +38,7 @@ _STRONG_NEXT = frozenset(
         "not",
     }
 )
-_AFTERTHOUGHTS = (["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
+_AFTERTHOUGHTS = (["call", "it"], ["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
 _IT_WAS = frozenset(
     ["all", "of", "the", ",", ".", "it", "was", "'s", "is", "that", "but", "should", "be", "no", "make", "they", "'re"]

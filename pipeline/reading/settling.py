@@ -33,6 +33,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     _grade_for_lame(standing)
     _removed_not_lost(standing)
     _tar_in_oakum(standing)
+    _exact_answer(standing)
     _thought_then_denied(standing)
     _denied_in_the_end(standing)
     _doubted_in_the_end(standing)
@@ -81,6 +82,17 @@ def _removed_not_lost(drafts: list[Draft]) -> None:
     for draft in drafts:
         if draft.slot == "shoe_state" and draft.value == "lost" and (draft.segment.sentence, draft.feet) in removed:
             draft.drop("taken off, not lost")
+
+
+def _exact_answer(drafts: list[Draft]) -> None:
+    """ "He snatched it away, strong reaction there": of a plain and an exact answer in a sentence the exact one."""
+    testers = [d for d in drafts if d.slot == "tester"]
+    for plain in [d for d in testers if d.value == "positive"]:
+        same = [d for d in testers if (d.segment.sentence, d.feet) == (plain.segment.sentence, plain.feet)]
+        exact = [d for d in same if d.value not in ("positive", "none") and None in (d.zone, plain.zone)]
+        if exact:
+            exact[0].zone = exact[0].zone or plain.zone
+            plain.drop("a more exact answer stands")
 
 
 def _tar_in_oakum(drafts: list[Draft]) -> None:

@@ -194,10 +194,10 @@ def attach_severity(talk: Talk, groups: Groups) -> None:
     for sentence in talk.sentences():
         for position, segment in enumerate(sentence):
             for mention in segment.having("severities"):
-                _attach_severity(sentence, position, mention, groups)
+                _attach_severity(talk, sentence, position, mention, groups)
 
 
-def _attach_severity(sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
+def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
     segment = sentence[position]
     if any(set(mention.literal) & d.evidence for d in segment.drafts):
         return
@@ -209,6 +209,8 @@ def _attach_severity(sentence: list[Segment], position: int, mention: Mention, g
         after = [d for d in own if d.start >= mention.end]
         before = [d for d in own if d.end <= mention.start]
         close = after and (not before or after[0].start - mention.end <= _NEXT)
+        if close and before and "with" in talk.words[mention.end : after[0].start]:
+            close = False  # "crack, medial quarter, moderate with heat above it"
         draft = after[0] if close else next(iter(reversed(before or after)), None)
     elif not segment.drafts:
         earlier = [d for s in sentence[:position] for d in s.drafts]
