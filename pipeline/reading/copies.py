@@ -138,6 +138,8 @@ def _is_none(talk: Talk, segment: Segment) -> bool:
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
     feet |= {i for m in segment.having("fillers") for i in m.literal}
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+    if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
+        return words <= _NONE_WORDS | {"clear"}
     none = bool({"nothing", "none", "not", "n't", "neither"} & words) or {"no", "it"} <= words
     return none and words <= _NONE_WORDS
 
@@ -156,6 +158,8 @@ def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     if not findings:
         return []
     last = findings[-1]
+    if last.slot == "finding" and "report" in talk.words[segment.start : segment.end]:
+        return []  # "near hind nothing to report" denies nothing in particular
     if SOUGHT in last.rules and last.feet == feet:  # "Thrush? None in the left hind."
         last.dropped, last.status = False, Status.ABSENT
         last.note("denied")
@@ -234,6 +238,8 @@ def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     if not earlier:
         return []
     last = earlier[-1]
+    if last.slot not in SETUP_SLOTS and last.slot not in _FOUND:
+        return _copy(segment, last, feet, "the same on another foot")
     if last.slot in SETUP_SLOTS:
         alone = segment.delimiter == "start"
         source = [

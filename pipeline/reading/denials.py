@@ -79,6 +79,10 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             for draft in before[-1:] or ahead or _sought(sentence, position) or earlier[-1:]:
                 _deny_one(draft, cue)
         answers = talk.words[segment.start : segment.end] in _BARE_ANSWERS and _closes(sentence, position)
+        led_by_none = talk.words[segment.start] == "none" and not segment.drafts and position
+        if led_by_none and not answers and _only_none(talk, segment):
+            for draft in _asked(talk, sentence, position):
+                _deny_one(draft)
         if answers and (segment.having("denials") or talk.words[segment.start] != "no"):
             for draft in _asked(talk, sentence, position):
                 _deny_one(draft)
@@ -95,6 +99,13 @@ def _never_done(sentence: list[Segment]) -> None:
         for draft in drafts:
             if draft.start < denied.start and (draft.slot, draft.value) == (denied.slot, denied.value):
                 draft.drop(_NOT_DONE)
+
+
+def _only_none(talk: Talk, segment: Segment) -> bool:
+    """ "Sidebone, none that I can feel in either front": nothing but the answer and the feet."""
+    told = {i for m in segment.mentions if m.is_any(("feet", "fillers", "denials")) for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    return rest <= {"none", "in", "on", "of", "the", "at", "all", "either", "any"}
 
 
 def _closes(sentence: list[Segment], position: int) -> bool:

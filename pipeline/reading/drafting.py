@@ -11,7 +11,7 @@ _WORD_CLASSES = tuple(name for name in CLASS_SLOTS if name not in ("tester_respo
 _SHOE_NOUNS = ("shoe_types", "shoe_materials")
 _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
-    {"new", "brand", "also", "all", "both", "four", "they", "'re", "those", "are", "it", "'s", "that"}
+    {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
 _NEW_REACH = 5
 
@@ -44,9 +44,16 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
         return None
     if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):
         return None
+    if talk.words[mention.start] in ("hot", "warm", "warmth") and not _of_a_foot(talk, segment):
+        return None
     if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None
     return names[0]
+
+
+def _of_a_foot(talk: Talk, segment: Segment) -> bool:
+    """ "Both fores hot" tells of a foot, "it's hot" of the day."""
+    return bool(segment.having("feet")) or bool({"foot", "feet", "hoof"} & set(talk.words[segment.start : segment.end]))
 
 
 def _answers_a_head(segment: Segment, mention: Mention) -> bool:
@@ -130,6 +137,10 @@ def draft_new(talk: Talk) -> None:
             if talk.words[index] not in _NEW or _inside_strong(segment, index):
                 continue
             noun = next((m for m in segment.mentions if m.start > index and m.is_any(_SHOE_NOUNS)), None)
+            sized = next((m for m in segment.mentions if m.start == index + 1 and m.number is not None), None)
+            if sized is not None and talk.words[index - 1] in ("a", "an"):
+                segment.drafts.append(_new_draft(segment, index, set()))  # "so that's a new ten"
+                continue
             feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
             if {talk.words[i] for i in range(segment.start, segment.end) if i not in feet} <= _NEW_ALONE:
                 segment.drafts.append(_new_draft(segment, index, set()))

@@ -86,6 +86,11 @@ def _attach_segment(
         if draft.slot in HORSE_SLOTS:
             draft.feet = ()
             continue
+        narrower = _in_apposition(talk, sentence, position, groups)
+        if own and narrower is not None and set(narrower) < set(_nearest(draft, segment, own).feet):
+            draft.feet = narrower
+            draft.note("foot: named more exactly behind")
+            continue
         if own:
             draft.feet = _as_well_as(talk, own) or _nearest(draft, segment, own).feet
             draft.note("foot: named beside it")
@@ -112,6 +117,19 @@ def _attach_segment(
         )
         draft.foot_carried = True
         draft.note("foot: still in hand")
+
+
+def _in_apposition(
+    talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]
+) -> Feet | None:
+    """ "He'd lost one in front, the near fore": the foot alone behind a comma is the one meant."""
+    behind = sentence[position + 1] if position + 1 < len(sentence) else None
+    one = "one" in talk.words[sentence[position].start : sentence[position].end]
+    if behind is None or not one or behind.delimiter != "," or behind.drafts or len(groups[behind.index]) != 1:
+        return None
+    group = groups[behind.index][0]
+    rest = {talk.words[i] for i in range(behind.start, behind.end) if not group.start <= i < group.end}
+    return group.feet if rest <= {"the", "his", "her"} else None
 
 
 def _as_well_as(talk: Talk, own: list[FootGroup]) -> Feet | None:

@@ -113,6 +113,11 @@ def _compared(talk: Talk, mention: Mention) -> bool:
         "in",
     ):
         return True  # "I couldn't find anywhere decent to nail"
+    if (
+        "same" in talk.words[max(0, mention.start - 4) : mention.start]
+        and "as" in talk.words[max(0, mention.start - 2) : mention.start]
+    ):
+        return True  # "same size as the fronts"
     near = talk.words[max(0, mention.start - 2) : mention.start]
     before = set(near[-1:] if near[-1:] == ["."] or near[:1] in (["."], [","]) else near)
     if "from" in before and _ANSWERS & set(talk.words[max(0, mention.start - 6) : mention.start]):

@@ -6,7 +6,9 @@ from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Feet, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
+from pipeline.vocabulary import CLASS_SLOTS
 
 _GROUPS: dict[str, Feet] = {
     "LF": ("LF",),
@@ -70,7 +72,10 @@ def mark_bare_sides(talk: Talk) -> None:
         before = talk.words[index - 1]
         after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
         near = word == "near" and after not in (",", ".", "and", "but", "one", "foot", "side")
-        counted = before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
+        numbered = any(m.number and m.end == index for m in talk.mentions) and after in (",", "and", ".", "but")
+        counted = (
+            numbered or before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
+        )
         determined = (
             counted
             or (before in ("the", "his", "her", "its") and not near)
@@ -95,6 +100,9 @@ _WHOLE = frozenset({"all", "everything", "them", "three"})
 def mark_counted_feet(talk: Talk) -> None:
     """ "4 resets", "trimmed four", "trim on four", "all reset": the work says that feet are counted."""
     for work in [m for m in talk.mentions if m.get("work") is not None]:
+        for at in range(work.start, work.end - 1):
+            if talk.words[at : at + 2] == ["all", "four"] and talk.mention_starting(at) is None:
+                talk.mentions.append(Mention(at, at + 2, (at, at + 1), {"feet": "all"}, MatchKind.VARIANT))
         before, behind = talk.mention_ending(work.start), talk.mention_starting(work.end)
         if talk.words[work.end : work.end + 1] == ["on"]:
             behind = talk.mention_starting(work.end + 1)
@@ -163,12 +171,21 @@ def join_feet(talk: Talk) -> None:
         ):
             continue
         after = talk.words[second.end] if second.end < len(talk.words) else ""
-        leading = first.start == 0 or talk.words[first.start - 1] in (".", ",", "the", "and")
-        if first.start > 1 and talk.words[first.start - 2] in ("on", "in", "of", "at", "for", "to"):
-            leading = False  # "size one on the near fore and the off fore's the bigger foot"
+        leading = not _told_before(talk, first)
         if after in _VERBS and not leading:
             continue
         _join(first, second)
+
+
+def _told_before(talk: Talk, foot: Mention) -> bool:
+    """ "Cast the near hind and the off hind was loose", "size one on the near fore and the off fore's the bigger".
+
+    Whether a word of the trade stands before the first foot in its clause, so that the second opens another.
+    """
+    start = foot.start
+    while start and talk.words[start - 1] not in (",", *SENTENCE_ENDS):
+        start -= 1
+    return any(m.is_any(CLASS_SLOTS) or m.number for m in talk.mentions if start <= m.start < foot.start)
 
 
 def _join(first: Mention, second: Mention) -> None:

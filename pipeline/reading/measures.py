@@ -21,6 +21,7 @@ from pipeline.reading.talk import Segment
 _SAID = frozenset({"was", "is", "'s", "at", "to", "a", "an", "so", "say", "said", "wrote", "reads", "read", "got"})
 
 
+_AGAIN = 2
 _SKIPPED = 3  # segments between a foot and the number that was looked up meanwhile
 
 
@@ -61,10 +62,13 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
     def _elliptic(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """A bare number beside a foot counts what the last one counted."""
         frame = self._frame
-        if frame is None or segment.sentence - frame.sentence > 1:
-            return False
+        again = {"too", "also", "well"} & set(self._words[mention.start : segment.end])
+        if frame is None or segment.sentence - frame.sentence > (_AGAIN if again else 1):
+            return False  # "six nails … Off fore was loose so I reset it, seven in that as well"
         after = self._after(mention)
         said = self._words[mention.start - 1] in _SAID
+        called = self._words[mention.start - 2 : mention.start] in (["call", "it"], ["make", "it"], ["say", "it"])
+        said = said or called
         now = said and frame.sentence == segment.sentence
         blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
         score = frame.slot in SCORES and (number.article or said or bool(segment.having("times", "history")))

@@ -31,7 +31,7 @@ _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "
 
 def plan(talk: Talk, sentence: list[Segment]) -> None:
     end = sentence[-1].end
-    conditions = _conditions(sentence, end)
+    conditions = _conditions(talk, sentence, end)
     planned_from = [(m.start, _plan_end(sentence, m)) for s in sentence for m in s.having("plans", "before")]
     planned_from += [(stop, end) for _, stop in conditions if stop < end]
     for position, segment in enumerate(sentence):
@@ -86,7 +86,14 @@ def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
     return mention.get("plans") == "before" and " ".join(talk.words[mention.start : mention.end]) in _PLAN_TIMES
 
 
-def _conditions(sentence: list[Segment], end: int) -> list[tuple[int, int]]:
+def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:
+    """ "Once it dries up she gets a new shoe": the main clause opens with the next subject or foot."""
+    feet = [m.start for m in segment.mentions if m.start > cue.end + 1 and m.get("feet")]
+    subjects = [i for i in talk.plays("subject", cue.end + 1, segment.end) if talk.words[i] not in ("that", "there")]
+    return min([*feet, *subjects], default=end)
+
+
+def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int, int]]:
     """Token ranges of "if …" up to where the main clause starts."""
     ranges = []
     for segment in sentence:
@@ -101,7 +108,7 @@ def _conditions(sentence: list[Segment], end: int) -> list[tuple[int, int]]:
             if not mains and nexts:
                 stop = nexts[0]
             elif not mains:
-                stop = min([m.start for m in segment.mentions if m.start > cue.end and m.get("feet")], default=end)
+                stop = _main_behind(talk, segment, cue, end)
             ranges.append((cue.start, stop))
     return ranges
 

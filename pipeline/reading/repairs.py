@@ -369,6 +369,11 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
 
 
 def _for_a_horse(talk: Talk, number: Mention) -> bool:
+    start = number.start
+    while start and talk.words[start - 1] not in SENTENCE_ENDS:
+        start -= 1
+    if any(m.get("horse") is not None for m in talk.mentions if start <= m.start < number.start):
+        return True  # "No, Lacey can go eight"
     name = talk.mention_starting(number.end + 1)
     return talk.words[number.end : number.end + 1] == ["for"] and name is not None and name.get("horse") is not None
 

@@ -84,6 +84,8 @@ class ShoeNumbers(NumberContext):
         after = self._after(mention)
         if after is None:
             return self._nails_after_head(segment, mention, number)
+        if self._words[mention.start - 1] == "by":
+            return False  # "hanging by two nails"
         if after.get("measures") == "nails" and number.value < 2:
             return False  # one nail holds no shoe: "one nail sat close"
         if after.get("measures") == "nails":
@@ -174,6 +176,7 @@ class ShoeNumbers(NumberContext):
         noun = number.article or number.plural or pair
         framed = noun and self._shoe_talk(segment, mention) and not self._counts_something(mention)
         framed = framed or self._beside_feet(segment, mention, number)
+        framed = framed or (self._words[mention.start - 2 : mention.start] == ["a", "new"] and number.value <= _LARGEST)
         if not (cued or aught or pair or framed or (shoe and noun)):
             return False
         self._set_frame("shoe_size", segment)

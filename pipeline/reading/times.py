@@ -114,7 +114,8 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True
     if _RESTING & set(_till_stop(talk.words[end : end + 3])):
         return True
-    if segment.having("asides", "event"):
+    events = segment.having("asides", "event")
+    if events and not (events[0].start > end and "or" in talk.words[end : events[0].start]):
         return True
     covering = [
         m for m in talk.mentions if m.get("times") in ("history", "neutral") and m.start < end and m.end > start
