@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from pipeline.reading.assertions import SOUGHT
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
@@ -238,7 +239,7 @@ def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     if not earlier:
         return []
     last = earlier[-1]
-    if last.slot not in SETUP_SLOTS and last.slot not in _FOUND:
+    if isinstance(last.value, Fraction) and last.slot not in SETUP_SLOTS:
         return _copy(segment, last, feet, "the same on another foot")
     if last.slot in SETUP_SLOTS:
         alone = segment.delimiter == "start"

@@ -13,6 +13,7 @@ _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
+_PULLED = 3
 _NEW_REACH = 5
 
 
@@ -96,6 +97,21 @@ def draft_white_line(talk: Talk) -> None:
             if denied and talk.words[mention.start : mention.end] == ["white", "line"] and not segment.drafts:
                 draft = add_draft(segment, "finding", "white_line_disease", mention)
                 draft.note("white line: denied by name")
+
+
+def draft_pulled(talk: Talk) -> None:
+    """ "Tally pulled her right hind": the horse did it, not the farrier."""
+    for foot in [m for m in talk.mentions if m.get("feet")]:
+        words = talk.words[max(0, foot.start - 3) : foot.start]
+        if len(words) < _PULLED or words[1] != "pulled" or words[2] not in ("his", "her", "a", "the"):
+            continue
+        name = talk.mention_ending(foot.start - 2)
+        if words[0] in ("he", "she") or (name is not None and name.get("horse") is not None):
+            segment = next(s for s in talk.segments if s.start <= foot.start - 2 < s.end)
+            draft = Draft("shoe_state", "lost", segment, foot.start - 2, foot.start - 1)
+            draft.evidence.add(foot.start - 2)
+            draft.note("shoe_state: pulled by the horse")
+            segment.drafts.append(draft)
 
 
 def draft_vet(talk: Talk) -> None:

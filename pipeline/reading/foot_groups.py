@@ -29,7 +29,9 @@ SETUP_SLOTS = frozenset(
 
 _PAIR = 2
 _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
-_ANSWERS = frozenset({"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt"})
+_ANSWERS = frozenset(
+    {"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt", "gone", "cleared"}
+)
 
 
 @dataclass
@@ -129,7 +131,7 @@ def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None
     """ "That crack" is the crack of before, on the foot where it was."""
     before = talk.words[max(0, draft.start - 2) : draft.start]
     pointed = draft.slot == "finding" and before[-1:] in (["that"], ["this"], ["the"])
-    if not pointed and not (draft.slot == "shoe_type" and before in (["in", "the"], ["on", "the"])):
+    if not pointed and not (draft.slot == "shoe_type" and before in (["in", "the"], ["on", "the"], ["under", "the"])):
         return None
     for earlier in reversed([d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]):
         if (earlier.slot, earlier.value) == (draft.slot, draft.value) and earlier.feet:

@@ -15,6 +15,7 @@ from pipeline.reading.number_context import ANGLES, SCORES
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers, plain, size_name
 from pipeline.reading.talk import Segment
+from pipeline.record import HORSE_SLOTS
 
 
 # Before a bare number these say what the thing counted last came to.
@@ -65,6 +66,8 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
         again = {"too", "also", "well"} & set(self._words[mention.start : segment.end])
         if frame is None or segment.sentence - frame.sentence > (_AGAIN if again else 1):
             return False  # "six nails … Off fore was loose so I reset it, seven in that as well"
+        if frame.slot in HORSE_SLOTS and segment.having("feet"):
+            return False  # "rotation, six degrees on the left and four on the right" is no grade
         after = self._after(mention)
         said = self._words[mention.start - 1] in _SAID
         called = self._words[mention.start - 2 : mention.start] in (["call", "it"], ["make", "it"], ["say", "it"])

@@ -11,7 +11,36 @@ from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import HorseMatch, RosterHorse
 
 ANIMALS = frozenset(
-    ["dog", "dogs", "cat", "pup", "puppy", "bitch", "terrier", "collie", "sheepdog", "goat", "donkey", "rooster", "hen"]
+    [
+        "dog",
+        "dogs",
+        "cat",
+        "pup",
+        "puppy",
+        "bitch",
+        "terrier",
+        "collie",
+        "sheepdog",
+        "goat",
+        "donkey",
+        "rooster",
+        "hen",
+        "kelpie",
+        "heeler",
+        "spaniel",
+        "lurcher",
+        "labrador",
+        "lab",
+        "parrot",
+        "pig",
+        "sheep",
+        "lamb",
+        "calf",
+        "cow",
+        "bull",
+        "mouse",
+        "kitten",
+    ]
 )
 KNOWN_LIKENESS = 0.78
 _MARGIN = 0.04

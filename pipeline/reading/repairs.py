@@ -45,6 +45,7 @@ _IT_WAS = frozenset(
 )
 _ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
 _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
+_GROUPED = frozenset({"all", "fronts", "hinds"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
 _REPAIR_REACH = 24
 _NEAR = 4
@@ -351,9 +352,9 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             for m in talk.mentions
             if begins <= m.start and m.end <= run[0].start and not m.dropped and _kind(m) == kind
         ]
-        if kind == "feet" and olds and olds[-1].readings["feet"] == "all" and _several_feet(new_ones):
+        if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones):
             continue  # "size four all round, no, fronts are four and the backs are three"
-        if kind == "number" and _for_a_horse(talk, new):
+        if kind == "number" and _for_a_horse(talk, run[-1].end, new):
             continue  # "Biddy and Corny in seven. No, eight for Corny": the seven stays Biddy's
         old = _same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
         if old is None and first_old is None:
@@ -368,11 +369,26 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     return first_old is not None
 
 
-def _for_a_horse(talk: Talk, number: Mention) -> bool:
-    start = number.start
-    while start and talk.words[start - 1] not in SENTENCE_ENDS:
-        start -= 1
-    if any(m.get("horse") is not None for m in talk.mentions if start <= m.start < number.start):
+def _same_thing(old: Mention, again: Mention, kind: str) -> bool:
+    """Whether the word behind "not" is the one said before: "rim pads, sorry, not rim"; "both hinds, no, not both"."""
+    if kind == "feet":
+        pair = again.readings["feet"] == "pair_in_hand" and old.get("feet") in ("fronts", "hinds", "lefts", "rights")
+        return old.get("feet") is not None and (pair or old.readings["feet"] == again.readings["feet"])
+    said = _kind(old)
+    return said is not None and said != "number" and old.readings.get(said) in again.readings.values()
+
+
+def _in_next_sentence(talk: Talk, again: Mention) -> list[Mention]:
+    """ "Hang on, not the near hind. That crack's in the off hind."."""
+    stop = _sentence_end(talk, again.end)
+    if talk.words[stop + 1 : stop + 2] not in (["that"], ["it"]):
+        return []
+    following = [m for m in talk.mentions if stop < m.start < _sentence_end(talk, stop + 1) and m.get("feet")]
+    return following[:1]
+
+
+def _for_a_horse(talk: Talk, cue_end: int, number: Mention) -> bool:
+    if any(m.get("horse") is not None for m in talk.mentions if cue_end <= m.start < number.start):
         return True  # "No, Lacey can go eight"
     name = talk.mention_starting(number.end + 1)
     return talk.words[number.end : number.end + 1] == ["for"] and name is not None and name.get("horse") is not None
@@ -398,8 +414,11 @@ def _not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
         return False
     start = _window(talk, run[0].start)
     olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
-    olds = [m for m in olds if _kind(m) == kind and m.readings.get(kind) == again.readings.get(kind)]
+    olds = [m for m in olds if _same_thing(m, again, kind)]
+    kind = _kind(olds[-1]) or kind if olds else kind
     later = [m for m in new_ones if m.start > again.start and _kind(m) == kind]
+    if not later and kind == "feet":
+        later = _in_next_sentence(talk, again)
     if not olds or set(talk.words[new_ones[0].end : again.start]) - {"the", "a", "his", "her", "on", "in"}:
         return False
     if not later and kind in ("findings", "feet"):
@@ -549,7 +568,7 @@ def _swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     if kind == "findings" and old.readings[kind] == new.readings[kind]:
         new.dropped = True  # "it's the off hind that's got the thrush" says the thrush of before again
         return
-    if kind != "number" and SENTENCE_ENDS & set(talk.words[old.end : new.start]):
+    if kind == "zones" or (kind != "number" and SENTENCE_ENDS & set(talk.words[old.end : new.start])):
         _put_in_place(old, new, kind)
         return
     old.dropped = True

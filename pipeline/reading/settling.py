@@ -34,6 +34,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     _removed_not_lost(standing)
     _tar_in_oakum(standing)
     _exact_answer(standing)
+    _without_foot_and_with(standing)
     _thought_then_denied(standing)
     _denied_in_the_end(standing)
     _doubted_in_the_end(standing)
@@ -82,6 +83,14 @@ def _removed_not_lost(drafts: list[Draft]) -> None:
     for draft in drafts:
         if draft.slot == "shoe_state" and draft.value == "lost" and (draft.segment.sentence, draft.feet) in removed:
             draft.drop("taken off, not lost")
+
+
+def _without_foot_and_with(drafts: list[Draft]) -> None:
+    """ "The founder mare. Laminitis in both fronts.": the finding that has its feet stands for the one without."""
+    footed = {(d.value, d.status) for d in drafts if d.slot == "finding" and d.feet}
+    for draft in drafts:
+        if draft.slot == "finding" and not draft.feet and draft.zone is None and (draft.value, draft.status) in footed:
+            draft.drop("said again with its feet")
 
 
 def _exact_answer(drafts: list[Draft]) -> None:

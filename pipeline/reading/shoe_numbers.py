@@ -84,7 +84,7 @@ class ShoeNumbers(NumberContext):
         after = self._after(mention)
         if after is None:
             return self._nails_after_head(segment, mention, number)
-        if self._words[mention.start - 1] == "by":
+        if self._words[mention.start - 2 : mention.start] in (["hanging", "by"], ["on", "by"]):
             return False  # "hanging by two nails"
         if after.get("measures") == "nails" and number.value < 2:
             return False  # one nail holds no shoe: "one nail sat close"

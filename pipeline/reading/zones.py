@@ -90,7 +90,7 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
         return
     if any(d.slot not in _ZONED for d in segment.drafts):
         return
-    if segment.own_clause and not _placed(talk, segment, mention):
+    if segment.own_clause and not _placed(talk, segment, mention) and not _heading(talk, segment):
         return
     earlier = [d for s in sentence[:position] for d in s.drafts if d.slot in _ZONED]
     if not earlier and not any(s.drafts for s in sentence) and segment.sentence:
@@ -114,6 +114,13 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
     following = [d for d in later.drafts if d.slot in _ZONED] if later is not None else []
     if following and not _zone_words(sentence[position + 1]):
         _give(following[0], zone, mention, joined=False)
+
+
+def _heading(talk: Talk, segment: Segment) -> bool:
+    """ "Left hind frog, thrush": a foot and a place, and what is there behind the comma."""
+    told = {i for m in segment.mentions if m.is_any(("feet", "zones")) for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    return bool(segment.having("feet")) and rest <= {"the", "on", "in", "at"}
 
 
 def _placed(talk: Talk, segment: Segment, mention: Mention) -> bool:
