@@ -45,7 +45,7 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
         return None
     if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):
         return None
-    if talk.words[mention.start] in ("hot", "warm", "warmth") and not _of_a_foot(talk, segment):
+    if names[0] == "warmths" and not _of_a_foot(talk, segment):
         return None
     if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None

@@ -73,8 +73,8 @@ def mark_bare_sides(talk: Talk) -> None:
         after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
         near = word == "near" and after not in (",", ".", "and", "but", "one", "foot", "side")
         numbered = any(m.number and m.end == index for m in talk.mentions) and after in (",", "and", ".", "but")
-        counted = (
-            numbered or before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
+        counted = numbered or (
+            before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
         )
         determined = (
             counted
@@ -110,10 +110,8 @@ def mark_counted_feet(talk: Talk) -> None:
         if four is not None:
             four.number = None
             four.readings = {"feet": "all"}
-        elif (
-            talk.words[work.start - 1 : work.start] == ["all"]
-            and work.start == 1
-            or (work.start > 1 and talk.words[work.start - 2 : work.start] == [".", "all"])
+        elif (talk.words[work.start - 1 : work.start] == ["all"] and work.start == 1) or (
+            work.start > 1 and talk.words[work.start - 2 : work.start] == [".", "all"]
         ):
             at = work.start - 1
             talk.mentions.append(Mention(at, work.start, (at,), {"feet": "all"}, MatchKind.VARIANT))

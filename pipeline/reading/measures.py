@@ -17,7 +17,6 @@ from pipeline.reading.shoe_numbers import ShoeNumbers, plain, size_name
 from pipeline.reading.talk import Segment
 from pipeline.record import HORSE_SLOTS
 
-
 # Before a bare number these say what the thing counted last came to.
 _SAID = frozenset({"was", "is", "'s", "at", "to", "a", "an", "so", "say", "said", "wrote", "reads", "read", "got"})
 

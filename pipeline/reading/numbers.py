@@ -227,7 +227,9 @@ class NumberReader:
         follower = tokens[index + 1] if index + 1 < len(tokens) else ""
         if tokens[index] == "one" and follower in ("'s", "of", "thing", "more"):
             return follower != "of" or index + 2 < len(tokens)
-        if tokens[index] == "one" and (follower in _VERBS_OF_ONE or (len(follower) > 4 and follower.endswith("ed"))):
+        if tokens[index] == "one" and (
+            follower in _VERBS_OF_ONE or (follower.endswith("ed") and follower not in self._cardinals)
+        ):
             return True
         masked = tokens[index] == "ones" and index > 0 and tokens[index - 1] not in _BEFORE_ONES
         return tokens[index] in ("one", "ones") and index > 0 and (masked or tokens[index - 1] in _PRONOUN_BEFORE)

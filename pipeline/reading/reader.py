@@ -19,8 +19,8 @@ from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
-from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.strikes import carry_out
+from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
 from pipeline.reading.zones import attach_severity, attach_zones

@@ -17,11 +17,7 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
     for position, segment in enumerate(sentence):
         _recall_recent(segment)
         _contrasted_with_now(sentence, position)
-        cues = [
-            m
-            for m in segment.having("times", "history")
-            if not _season_ahead(talk, sentence, m) and not _still_to_come(talk, segment, m)
-        ] or _before_at_end(talk, segment)
+        cues = _earlier_cues(talk, sentence, segment)
         today = segment.having("times", "today")
         if today and "it" in talk.words[segment.start : segment.end] and not segment.drafts:
             _still_there(sentence[:position])
@@ -48,11 +44,21 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
                     _recall_one(draft)
         if cues and not _leads(sentence, position, cues[0]) and not went_on:
             recalled = False
-        if _closed_by_then(talk, segment) and (
-            segment.past or any(s.having("times", "history") for s in sentence[:position])
-        ):
-            for draft in segment.drafts:
-                _recall_one(draft)
+        _recall_then(talk, sentence, position)
+
+
+def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
+    cues = segment.having("times", "history")
+    told = [m for m in cues if not _season_ahead(talk, sentence, m) and not _still_to_come(talk, segment, m)]
+    return told or _before_at_end(talk, segment)
+
+
+def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
+    segment = sentence[position]
+    earlier = segment.past or any(s.having("times", "history") for s in sentence[:position])
+    if earlier and _closed_by_then(talk, segment):
+        for draft in segment.drafts:
+            _recall_one(draft)
 
 
 def _recalled_by(talk: Talk, segment: Segment, cues: list[Mention]) -> list[Draft]:

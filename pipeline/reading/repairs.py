@@ -7,15 +7,23 @@ back the statement before it.
 
 from __future__ import annotations
 
-import itertools
 from dataclasses import dataclass
 
+from pipeline.reading.exchanges import (
+    kind_of,
+    opened_sentence,
+    said_again,
+    same_count,
+    sentence_end,
+    swap,
+    window,
+)
 from pipeline.reading.mentions import Mention
+from pipeline.reading.restatements import restate
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
-_KINDS = (*CLASS_SLOTS, "zones", "severities")
 _STRONG_NEXT = frozenset(
     {
         ",",
@@ -40,15 +48,11 @@ _STRONG_NEXT = frozenset(
 )
 _AFTERTHOUGHTS = (["call", "it"], ["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
-_IT_WAS = frozenset(
-    ["all", "of", "the", ",", ".", "it", "was", "'s", "is", "that", "but", "should", "be", "no", "make", "they", "'re"]
-)
 _ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
 _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
 _GROUPED = frozenset({"all", "fronts", "hinds"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
 _REPAIR_REACH = 24
-_NEAR = 4
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 
 
@@ -69,11 +73,7 @@ class Strike:
 
 def repair(talk: Talk) -> list[Strike]:
     """Carry out every repair on the mentions; returns the strikes, which are carried out on the drafts."""
-    _restart(talk)
-    _said_before(talk)
-    _would_not_say(talk)
-    _this_not_that(talk)
-    _more_than_that(talk)
+    restate(talk)
     strikes: list[Strike] = []
     for mention in talk.mentions:
         if mention.get("taking_back") == "strike_object" and (what := _object(talk, mention)) is not None:
@@ -92,106 +92,6 @@ def repair(talk: Talk) -> list[Strike]:
         index += 1
         _handle(talk, run, strikes)
     return strikes
-
-
-def _restart(talk: Talk) -> None:
-    """ "Fifty, er, fifty two": a number begun anew after a filler."""
-    numbers = [m for m in talk.mentions if m.number is not None]
-    for first, second in itertools.pairwise(numbers):
-        between = talk.words[first.end : second.start]
-        begun = between == ["and", ","] and first.number is not None and _begun_anew(first, second)
-        fillers = set(between) <= {",", "uh", "um", "er", "erm", "eh"} and set(between) - {","}
-        if not between or not (fillers or begun):
-            continue
-        counted, again = _counts(talk, first), _counts(talk, second)
-        sized = first.number is not None and first.number.aughts is not None
-        if counted not in (None, again) and again is not None or (sized and again is not None):
-            continue  # "double aught, uh, five nails" counts two things
-        _swap(talk, first, second, "number")
-
-
-def _would_not_say(talk: Talk) -> None:
-    """ "I wouldn't even say three": a number that is only denied."""
-    for mention in [m for m in talk.mentions if m.number is not None]:
-        before = talk.words[max(0, mention.start - 5) : mention.start]
-        if before[-1:] in (["say"], ["call", "it"]) and "would" in before and {"n't", "not"} & set(before):
-            mention.dropped = True
-
-
-def _this_not_that(talk: Talk) -> None:
-    """ "Medial, not lateral"; "it's the left hind, not the right": the word behind "not" was said before in error."""
-    for cue in [m for m in talk.mentions if talk.words[m.start : m.end] == ["not"]]:
-        at = cue.end + 1 if talk.words[cue.end : cue.end + 1] == ["the"] else cue.end
-        wrong = talk.mention_starting(at)
-        before = cue.start - 1 if cue.start and talk.words[cue.start - 1] == "," else cue.start
-        right = talk.mention_ending(before)
-        if wrong is None or right is None:
-            continue
-        for kind in ("feet", "zones", "severities"):
-            if wrong.get(kind) is not None and right.get(kind) is not None:
-                _exchange_earlier(talk, kind, right, wrong, cue)
-
-
-def _exchange_earlier(talk: Talk, kind: str, right: Mention, wrong: Mention, cue: Mention) -> None:
-    earlier = [m for m in talk.mentions if m.end <= right.start and m.get(kind) is not None]
-    said = next((m for m in reversed(earlier) if _holds(m.readings[kind], wrong.readings[kind])), None)
-    cue.readings.pop("denials", None)
-    wrong.dropped = True
-    if said is not None and said is (earlier[-1] if kind == "feet" else said):
-        if kind == "zones":
-            said.readings[kind] = said.readings[kind].replace(wrong.readings[kind], right.readings[kind])
-        else:
-            said.readings[kind] = right.readings[kind]
-        right.dropped = True
-
-
-def _holds(said: str, wrong: str) -> bool:
-    """Whether a word said is the wrong one, or holds it ("lateral_heel", "lateral")."""
-    return said == wrong or said.startswith(f"{wrong}_")
-
-
-def _more_than_that(talk: Talk) -> None:
-    """ "Pulse raised. More than raised, bounding.": the stronger word stands for the first."""
-    for index in range(1, len(talk.words)):
-        if talk.words[index - 1 : index + 1] != ["more", "than"]:
-            continue
-        again, new = talk.mention_starting(index + 1), talk.mention_starting(index + 3)
-        if again is None or new is None or talk.words[index + 2 : index + 3] != [","]:
-            continue
-        kinds = [k for k in ("pulses", "severities", "tester_responses") if again.get(k) and new.get(k)]
-        olds = [m for m in talk.mentions if m.end < index and kinds and m.get(kinds[0]) == again.get(kinds[0])]
-        if olds:
-            again.dropped = True
-            _put_in_place(olds[-1], new, kinds[0])
-
-
-def _begun_anew(first: Mention, second: Mention) -> bool:
-    """ "Three and, three and five eighths": the whole number is said again with its part."""
-    one, other = first.number, second.number
-    return one is not None and other is not None and one.value == int(other.value) and other.value.denominator > 1
-
-
-def _said_before(talk: Talk) -> None:
-    """ "I said six, it was seven": the six of before is exchanged, wherever it was said."""
-    for index in range(len(talk.words) - 1):
-        asked = talk.words[index : index + 3] == ["did", "i", "say"]
-        if not asked and talk.words[index : index + 2] not in (["i", "said"], ["i", "told"], ["i", "wrote"]):
-            continue
-        again = talk.mention_starting(index + (3 if asked else 2))
-        kind = _kind(again) if again is not None else None
-        if again is None or kind is None:
-            continue
-        new = next((m for m in talk.mentions if m.start >= again.end and not m.dropped and _kind(m) == kind), None)
-        olds = [m for m in talk.mentions if m.end <= index and not m.dropped and _kind(m) == kind]
-        olds = [m for m in olds if _said_again(m, again, kind) or m.readings.get(kind, "") == again.readings.get(kind)]
-        if new is not None and olds and set(talk.words[again.end : new.start]) <= _IT_WAS:
-            again.dropped = True
-            if kind == "feet":
-                for old in olds[-1:]:
-                    old.readings["feet"] = new.readings["feet"]
-                continue
-            olds[-1].dropped = True
-            new.stands_for = olds[-1]
 
 
 def _object(talk: Talk, cue: Mention) -> tuple[str, str] | None:
@@ -259,7 +159,7 @@ def _other_named(talk: Talk, cue: Mention) -> int | None:
 
 def _after_not_that_one(talk: Talk, start: int) -> int | None:
     """ "That's not Mustard, sorry, it's Custard that has the crack"."""
-    names = [m for m in talk.mentions if m.get("horse") is not None and start <= m.start < _sentence_end(talk, start)]
+    names = [m for m in talk.mentions if m.get("horse") is not None and start <= m.start < sentence_end(talk, start)]
     return names[1].start if len(names) > 1 else None
 
 
@@ -299,11 +199,6 @@ def _is_repair(talk: Talk, run: list[Mention]) -> bool:
     return after in _STRONG_NEXT or (counted and opened)
 
 
-def opened_sentence(talk: Talk, index: int) -> bool:
-    """Whether the token opens its sentence."""
-    return index == 0 or talk.words[index - 1] in SENTENCE_ENDS
-
-
 def _about(talk: Talk, cue: Mention) -> str | None:
     """The slot named behind "scratch all that about the …"."""
     window = [m for m in talk.mentions if cue.end <= m.start <= cue.end + 4]
@@ -334,14 +229,14 @@ def _about(talk: Talk, cue: Mention) -> str | None:
 def _replace(talk: Talk, run: list[Mention]) -> bool:
     """Replace what the words behind the cue correct; False when nothing before is of their kind."""
     begin = run[-1].end + 1 if talk.words[run[-1].end : run[-1].end + 1] == ["."] else run[-1].end
-    new_ones = [m for m in talk.mentions if begin <= m.start < _sentence_end(talk, begin) and not m.dropped]
+    new_ones = [m for m in talk.mentions if begin <= m.start < sentence_end(talk, begin) and not m.dropped]
     stop = _segment_end(talk, begin)
     if any(m.get("denials") == "before" for m in new_ones[:1]):
         return _not_that(talk, run, new_ones)
-    start = _window(talk, run[0].start)
+    start = window(talk, run[0].start)
     first_old: Mention | None = None
     for new in new_ones:
-        kind = _kind(new)
+        kind = kind_of(new)
         if new.start >= stop or (first_old is None and "and" in talk.words[begin : new.start]):
             break
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
@@ -350,21 +245,21 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         olds = [
             m
             for m in talk.mentions
-            if begins <= m.start and m.end <= run[0].start and not m.dropped and _kind(m) == kind
+            if begins <= m.start and m.end <= run[0].start and not m.dropped and kind_of(m) == kind
         ]
         if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones):
             continue  # "size four all round, no, fronts are four and the backs are three"
         if kind == "number" and _for_a_horse(talk, run[-1].end, new):
             continue  # "Biddy and Corny in seven. No, eight for Corny": the seven stays Biddy's
-        old = _same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
+        old = same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
         if old is None and first_old is None:
             return False
-        if old is not None and _said_again(old, new, kind):
+        if old is not None and said_again(old, new, kind):
             stop = _segment_end(talk, new.end + 1)  # "near fore's still there, it's the off fore": the next foot counts
             continue
         if old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):
             continue
-        _swap(talk, old, new, kind)
+        swap(talk, old, new, kind)
         first_old = first_old or old
     return first_old is not None
 
@@ -374,16 +269,16 @@ def _same_thing(old: Mention, again: Mention, kind: str) -> bool:
     if kind == "feet":
         pair = again.readings["feet"] == "pair_in_hand" and old.get("feet") in ("fronts", "hinds", "lefts", "rights")
         return old.get("feet") is not None and (pair or old.readings["feet"] == again.readings["feet"])
-    said = _kind(old)
+    said = kind_of(old)
     return said is not None and said != "number" and old.readings.get(said) in again.readings.values()
 
 
 def _in_next_sentence(talk: Talk, again: Mention) -> list[Mention]:
     """ "Hang on, not the near hind. That crack's in the off hind."."""
-    stop = _sentence_end(talk, again.end)
+    stop = sentence_end(talk, again.end)
     if talk.words[stop + 1 : stop + 2] not in (["that"], ["it"]):
         return []
-    following = [m for m in talk.mentions if stop < m.start < _sentence_end(talk, stop + 1) and m.get("feet")]
+    following = [m for m in talk.mentions if stop < m.start < sentence_end(talk, stop + 1) and m.get("feet")]
     return following[:1]
 
 
@@ -404,19 +299,19 @@ def _several_feet(mentions: list[Mention]) -> bool:
 
 
 def _not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
-    """ "Trailers, no, not trailers, rolled toes": what is named again behind "not" goes, and what follows stands for it.
+    """ "Trailers, no, not trailers, rolled toes": what is named behind "not" goes, what follows stands for it.
 
     Only when the words behind "not" were said before the cue; else it is a denial of its own.
     """
-    again = next((m for m in new_ones[1:] if _kind(m) is not None), None)
-    kind = _kind(again) if again is not None else None
+    again = next((m for m in new_ones[1:] if kind_of(m) is not None), None)
+    kind = kind_of(again) if again is not None else None
     if again is None or kind is None or talk.words[new_ones[0].start : new_ones[0].end] != ["not"]:
         return False
-    start = _window(talk, run[0].start)
+    start = window(talk, run[0].start)
     olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
     olds = [m for m in olds if _same_thing(m, again, kind)]
-    kind = _kind(olds[-1]) or kind if olds else kind
-    later = [m for m in new_ones if m.start > again.start and _kind(m) == kind]
+    kind = kind_of(olds[-1]) or kind if olds else kind
+    later = [m for m in new_ones if m.start > again.start and kind_of(m) == kind]
     if not later and kind == "feet":
         later = _in_next_sentence(talk, again)
     if not olds or set(talk.words[new_ones[0].end : again.start]) - {"the", "a", "his", "her", "on", "in"}:
@@ -428,7 +323,7 @@ def _not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     if not later:
         olds[-1].dropped = True
         return True
-    _swap(talk, olds[-1], later[0], kind)
+    swap(talk, olds[-1], later[0], kind)
     if kind == "feet":
         later[0].dropped = True
     return True
@@ -448,16 +343,16 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
     limit = cue.start - 1 if alone else cue.start
     comma = max((i for i in range(limit) if talk.words[i] in (",", ".")), default=-1)
     new = next(
-        (m for m in talk.mentions if comma < m.start and m.end <= cue.start and not m.dropped and _kind(m)), None
+        (m for m in talk.mentions if comma < m.start and m.end <= cue.start and not m.dropped and kind_of(m)), None
     )
     if new is None or comma < 0 or (talk.words[comma] != "," and not alone):
         return False
-    kind = _kind(new)
-    start = _window(talk, comma)
-    olds = [m for m in talk.mentions if start <= m.start and m.end <= comma and not m.dropped and _kind(m) == kind]
+    kind = kind_of(new)
+    start = window(talk, comma)
+    olds = [m for m in talk.mentions if start <= m.start and m.end <= comma and not m.dropped and kind_of(m) == kind]
     if not olds or kind is None:
         return False
-    _swap(talk, olds[-1], new, kind)
+    swap(talk, olds[-1], new, kind)
     return True
 
 
@@ -470,23 +365,11 @@ def _number_alone(talk: Talk, cue: Mention) -> bool:
 def _exchange_number(talk: Talk, cue: Mention) -> bool:
     new = talk.mention_ending(cue.start - 1)
     olds = [m for m in talk.mentions if new is not None and m.end <= new.start and not m.dropped and m.number]
-    old = next((m for m in reversed(olds) if m.start >= _window(talk, new.start)), None) if new is not None else None
+    old = next((m for m in reversed(olds) if m.start >= window(talk, new.start)), None) if new is not None else None
     if new is None or old is None:
         return False
-    _swap(talk, old, new, "number")
+    swap(talk, old, new, "number")
     return True
-
-
-def _said_again(old: Mention, new: Mention, kind: str) -> bool:
-    """ "Size two, no, I told the owner two but they're size one": the same once more corrects nothing yet."""
-    if kind == "feet":
-        return old.readings["feet"] == new.readings["feet"]
-    return (
-        kind == "number"
-        and old.number is not None
-        and new.number is not None
-        and ((old.number.value, old.number.aughts) == (new.number.value, new.number.aughts))
-    )
 
 
 def _segment_end(talk: Talk, index: int) -> int:
@@ -499,87 +382,5 @@ def _segment_end(talk: Talk, index: int) -> int:
         if word in SENTENCE_ENDS or (begun and word in (",", "and", "but", "so")):
             return at
         found = talk.mention_starting(at)
-        begun = begun or (found is not None and _kind(found) is not None)
+        begun = begun or (found is not None and kind_of(found) is not None)
     return min(len(talk.words), index + _REPAIR_REACH)
-
-
-def _sentence_end(talk: Talk, index: int) -> int:
-    ends = (i for i in range(index, len(talk.words)) if talk.words[i] in SENTENCE_ENDS)
-    return next(ends, len(talk.words))
-
-
-def _window(talk: Talk, at: int) -> int:
-    """Where the thing taken back may start: this sentence, or the one before when the cue opens its sentence."""
-    starts = [0] + [i + 1 for i, w in enumerate(talk.words[:at]) if w in SENTENCE_ENDS]
-    this = starts[-1]
-    if any(_kind(m) for m in talk.mentions if this <= m.start < at and not m.dropped):
-        return this
-    return starts[-2] if len(starts) > 1 else this
-
-
-def _kind(mention: Mention) -> str | None:
-    if mention.number is not None:
-        return "number"
-    if mention.get("feet") is not None:
-        return "feet"
-    return next((name for name in _KINDS if mention.get(name) is not None), None)
-
-
-def _same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
-    """The last number that counted the same thing; any number when the new one does not say what it counts."""
-    counted = _counts(talk, new)
-    if counted is None:
-        return olds[-1] if olds else None
-    if olds and _counts(talk, olds[-1]) is None and new.start - olds[-1].end <= _NEAR:
-        return olds[-1]  # "six nails in front and six, no, five in each behind"
-    same = [m for m in olds if _counts(talk, m) == counted]
-    if same:
-        return same[-1]
-    silent = [m for m in olds if _counts(talk, m) is None]
-    return (
-        silent[-1]
-        if silent and silent[-1] is olds[-1]
-        else (olds[-1] if counted in ("week", "degree", "inch", "mm") and olds else None)
-    )
-
-
-def _counts(talk: Talk, mention: Mention) -> str | None:
-    after = talk.mention_starting(mention.end)
-    if after is not None:
-        for name in ("units", "measures", "totals"):
-            if after.get(name) in ("each", "each_side", "outside", "inside"):
-                return "nails"
-            if after.get(name) is not None:
-                return after.readings[name]
-    before = talk.mention_ending(mention.start)
-    if before is not None and before.get("measures") is not None:
-        counted = before.readings["measures"]
-        return "grade" if counted in ("obel", "lameness") else counted
-    return None
-
-
-def _swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
-    if kind == "feet":
-        old.readings["feet"] = new.readings["feet"]
-        return
-    ahead = talk.mention_ending(new.start)
-    if kind == "findings" and ahead is not None and ahead.get("denials") is not None:
-        return  # "and the right hind, hold on, right hind's got no thrush"
-    if kind == "findings" and old.readings[kind] == new.readings[kind]:
-        new.dropped = True  # "it's the off hind that's got the thrush" says the thrush of before again
-        return
-    if kind == "zones" or (kind != "number" and SENTENCE_ENDS & set(talk.words[old.end : new.start])):
-        _put_in_place(old, new, kind)
-        return
-    old.dropped = True
-    new.stands_for = old
-
-
-def _put_in_place(old: Mention, new: Mention, kind: str) -> None:
-    """ "Testers at the frog, mild. Er, no, call it moderate.": what a later sentence corrects stays in its own sentence."""
-    for name in [n for n in old.readings if n == kind or n in new.readings]:
-        old.readings.pop(name)
-    old.readings.update({name: value for name, value in new.readings.items() if name != "taking_back"})
-    old.literal = (*old.literal, *new.literal)
-    old.match = new.match
-    new.dropped = True

@@ -183,7 +183,7 @@ class ShoeNumbers(NumberContext):
         return self._add(segment, "shoe_size", size_name(number), mention)
 
     def _beside_feet(self, segment: Segment, mention: Mention, number: Number) -> bool:
-        """ "8s in front, 6s behind"; "plain steel, fronts one, hinds aught"; "new shoes, one and a half, quarter clips"."""
+        """ "8s in front, 6s behind"; "plain steel, fronts one, hinds aught"; "new shoes, one and a half, clips"."""
         if number.value > _LARGEST or number.value.denominator > 2 or self._counts_something(mention):
             return False
         if any(m.is_any(("measures", "units", "times", "gaits", "findings")) for m in segment.mentions):

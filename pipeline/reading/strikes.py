@@ -28,7 +28,7 @@ def carry_out(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
 
 
 def _drop_before(before: list[Segment], segment: Segment, strike: Strike) -> None:
-    """Drop the segment's drafts, and the same thing said just before: "Canker. No, I shouldn't say canker, scratch that"."""
+    """Drop the segment's drafts, and the same said just before: "Canker. No, I shouldn't say canker, scratch that"."""
     for draft in [d for d in segment.drafts if d.start < strike.at]:
         draft.drop("taken back")
         for earlier in before:

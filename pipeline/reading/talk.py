@@ -80,8 +80,8 @@ class Draft:
 class Talk:
     """One memo: its tokens, mentions, segments and the drafts read so far.
 
-    ``left_out`` are the feet of "all but the left hind" that a following "that one" means; ``roles`` holds, token by token, what a little word does in a clause: "past", "present", "action", "subject" or
-    "determiner".
+    ``left_out`` are the feet of "all but the left hind" that a following "that one" means; ``roles`` holds, token by
+    token, what a little word does in a clause: "past", "present", "action", "subject" or "determiner".
     """
 
     doc: Doc

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
 from functools import lru_cache
 
 import spacy
@@ -48,8 +47,3 @@ def form_tokens(form: str) -> list[str]:
         else:
             parts.extend(token.norm_ for token in tokenize(piece) if not token.is_space)
     return parts
-
-
-def lower_tokens(tokens: Iterable[str]) -> list[str]:
-    """Lower-case copies."""
-    return [token.lower() for token in tokens]
