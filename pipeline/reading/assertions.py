@@ -98,7 +98,8 @@ def _gone(sentence: list[Segment], position: int, cue: Mention, previous: list[S
 
 
 def _resolve_one(draft: Draft, cue: Mention) -> None:
-    if draft.slot in ("finding", "gait") and "denied" not in draft.rules:
+    apart = not draft.segment.start <= cue.start < draft.segment.end
+    if draft.slot in ("finding", "gait") and ("denied" not in draft.rules or (apart and draft.slot == "finding")):
         draft.status = Status.RESOLVED
         draft.dropped = draft.dropped and SOUGHT not in draft.rules
         draft.note("gone")

@@ -162,12 +162,18 @@ class BodyNumbers(NumberContext):
             return (named or heads)[-1].readings["measures"]
         if any(m.get("findings") == "thin_sole" for s in self._sentence(segment) for m in s.mentions):
             return "sole_depth"  # "thin soles in front, 3/8 of an inch left front"
+        if self._words[mention.start - 2 : mention.start] == ["back", "to"] and self._toes_long(segment):
+            return "toe_length"  # "toes were long, brought them back to three and a quarter inches"
         later = [m for m in segment.mentions if m.get("measures") in LENGTHS and m.get("zones") is None]
         if later:
             return later[0].readings["measures"]
         if self._frame is not None and self._frame.slot in LENGTHS and segment.sentence - self._frame.sentence <= 1:
             return self._frame.slot
         return None
+
+    def _toes_long(self, segment: Segment) -> bool:
+        near = [s for s in self._talk.segments if 0 <= segment.sentence - s.sentence <= 1]
+        return any(m.get("findings") == "long_toe" for s in near for m in s.mentions)
 
     def _score(self, segment: Segment, mention: Mention, number: Number) -> bool:
         before = self._before(mention)

@@ -58,12 +58,14 @@ _NONE_WORDS = frozenset(
         "'re",
         "are",
         "were",
+        "like",
     ]
 )
 AFFIRMED = "said to be there"
 _AFFIRMING = frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})
-_AFFIRMED = _AFFIRMING | {"it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
+_AFFIRMED = _AFFIRMING | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
 _LIGHT_WORDS = frozenset({"a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it"})
+_SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["half"], ["egg"], ["heart"], ["nails"])
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
@@ -85,7 +87,7 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
             copies += _copy_size(talk, segment, groups)
         if not own and not found and _is_none(talk, segment):
             copies += _copy_none_behind(talk, segment, groups)
-        if not found and not own and segment.having("same", "same") and _after_a_foot(segment, groups, talk):
+        if not found and not own and _ditto(talk, segment) and _after_a_foot(segment, groups, talk):
             copies += _copy_same(talk, segment, groups[segment.index - 1][-1].feet)
         if not found or own:
             continue
@@ -96,7 +98,7 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
             copies += _copy_affirmed(talk, segment, feet)
         elif _only_graded(talk, segment):
             copies += _copy_graded(talk, segment, feet)
-        elif segment.having("same", "same"):
+        elif _ditto(talk, segment):
             copies += _copy_same(talk, segment, feet)
         elif segment.having("same", "too") or (_just_a_foot(talk, segment, found[0]) and not _told_next(talk, segment)):
             copies += _copy_last(talk, segment, feet, groups)
@@ -137,7 +139,7 @@ def _copy_size(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]])
 
 def _is_none(talk: Talk, segment: Segment) -> bool:
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
-    feet |= {i for m in segment.having("fillers") for i in m.literal}
+    feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones")) for i in m.literal}
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
     if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
         return words <= _NONE_WORDS | {"clear"}
@@ -175,6 +177,17 @@ def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     return made
 
 
+def _ditto(talk: Talk, segment: Segment) -> bool:
+    """Whether "same" is said of the statement before, not of a shoe: "back in his same shoes"."""
+    cues = segment.having("same", "same")
+    return any(talk.words[m.end : m.end + 1] not in _SHOE_WORDS for m in cues)
+
+
+def _light(talk: Talk, segment: Segment) -> bool:
+    """Whether nothing is done in the segment: "right hind too", against "I left the hinds shod as well"."""
+    return not talk.plays("action", segment.start, segment.end)
+
+
 def _content(talk: Talk, segment: Segment) -> set[str]:
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
     return {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
@@ -183,7 +196,7 @@ def _content(talk: Talk, segment: Segment) -> set[str]:
 def _is_affirmed(talk: Talk, segment: Segment) -> bool:
     """ "No thrush in the left hind but the right hind does", "right pair has it"."""
     words = _content(talk, segment)
-    return bool(words & _AFFIRMING) and words <= _AFFIRMED
+    return bool(words & _AFFIRMING or "some" in words) and words <= _AFFIRMED
 
 
 def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
@@ -210,7 +223,8 @@ def _copy_graded(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     last = findings[-1] if findings else None
     if last is None or last.segment.sentence < segment.sentence - 1 or set(feet) & set(last.feet or ()):
         return []
-    zone = next((m.readings["zones"] for m in segment.having("zones")), None)
+    said = None if "denied" in last.rules else last.zone
+    zone = next((m.readings["zones"] for m in segment.having("zones")), said)
     rules = [r for r in last.rules if r != "denied"]
     there = replace(last, status=Status.PRESENT, zone=zone, severity=None, dropped=False, rules=[*rules, AFFIRMED])
     return _copy(segment, there, feet, "the same in another degree")

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from pipeline.reading.mentions import Mention
+from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
 _KINDS = (*CLASS_SLOTS, "zones", "severities")
 _NEAR = 4
+_HUNDRED = 100
 
 
 def kind_of(mention: Mention) -> str | None:
@@ -80,8 +84,17 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     if kind == "zones" or (kind != "number" and SENTENCE_ENDS & set(talk.words[old.end : new.start])):
         put_in_place(old, new, kind)
         return
+    if kind == "number" and old.number is not None and new.number is not None:
+        new.number = _within_the_hundred(old.number, new.number)
     old.dropped = True
     new.stands_for = old
+
+
+def _within_the_hundred(old: Number, new: Number) -> Number:
+    """ "A hundred and twenty five, no, twenty six": the hundreds stand."""
+    if old.value < _HUNDRED or new.value >= _HUNDRED or old.value % _HUNDRED == 0:
+        return new
+    return replace(new, value=old.value - old.value % _HUNDRED + new.value)
 
 
 def put_in_place(old: Mention, new: Mention, kind: str) -> None:

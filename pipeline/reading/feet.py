@@ -209,6 +209,9 @@ def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:
     first_fact = min(d.start for d in segment.drafts)
     if real[0].start < first_fact:
         before = [g for g in real if g.start < draft.start]
+        touching = [g for g in real if 0 <= g.start - draft.end <= 1]
+        if draft.slot in SETUP_SLOTS and touching and before and draft.start - before[-1].end > _OF_THE_RIGHT:
+            return touching[0]  # "if that near fore won't take it she'll go into boots in front"
         behind = [g for g in real if g.start >= draft.end and before and set(g.feet) < set(before[-1].feet)]
         if draft.slot in ("tester", "finding") and behind and behind[0].start - draft.end <= _OF_THE_RIGHT:
             return behind[0]  # "on the fronts I got a moderate at the toe of the right"
@@ -277,6 +280,8 @@ def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand
     if not trailing or found[0].anaphor:
         return False
     if draft.slot in SETUP_SLOTS and all(d.slot in SETUP_SLOTS for d in later.drafts):
+        if first.end - first.start == draft.end - draft.start and draft.slot != "work":
+            return True  # "steel, new ones all four feet": a bare word that leads
         return not any(d.slot == "work" for d in later.drafts)
     if later.own_clause or (first.past or first.present):
         return False

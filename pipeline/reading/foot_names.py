@@ -94,7 +94,7 @@ def mark_bare_sides(talk: Talk) -> None:
 
 _EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
 _LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
-_WHOLE = frozenset({"all", "everything", "them", "three"})
+_WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
 
 
 def mark_counted_feet(talk: Talk) -> None:
@@ -170,7 +170,7 @@ def join_feet(talk: Talk) -> None:
             continue
         after = talk.words[second.end] if second.end < len(talk.words) else ""
         leading = not _told_before(talk, first)
-        if after in _VERBS and not leading:
+        if after in (_VERBS | {"i", "we"}) and not leading:
             continue
         _join(first, second)
 

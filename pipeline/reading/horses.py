@@ -10,7 +10,19 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 __all__ = ["HorseFinder", "HorseTalk", "NameSpan", "NamedHorse", "name_mentions", "roster_spans"]
 
-_SHORT = 4
+_IS = (
+    "it was",
+    "it were",
+    "this is",
+    "this 's",
+    "this one is",
+    "this one 's",
+    "this here 's",
+    "this here is",
+    "it 's",
+    "it is",
+)
+_SHORT = 7
 _A_STORY = 8  # tokens of a sentence, counted twice for its first segment, that tells something of the horse
 
 
@@ -50,7 +62,18 @@ class HorseFinder(NameFinder):
             return True
         before = " ".join(self._talk.words[max(0, span.start - 3) : span.start])
         return before.endswith(
-            ("this is", "this 's", "this one is", "this one 's", "this here 's", "this here is", "it 's", "it is")
+            (
+                "it was",
+                "it were",
+                "this is",
+                "this 's",
+                "this one is",
+                "this one 's",
+                "this here 's",
+                "this here is",
+                "it 's",
+                "it is",
+            )
         )
 
     def _stands_alone(self, span: NameSpan) -> bool:
@@ -58,7 +81,11 @@ class HorseFinder(NameFinder):
         before = self._talk.words[span.start - 1] if span.start else "."
         after = self._talk.words[span.end] if span.end < len(self._talk.words) else "."
         start = self._sentence_start(span.start)
-        if after in (".", "?") and before in ("on", "to", "with", "about") and span.start - start <= _SHORT:
+        if (
+            after in (".", "?")
+            and before in ("on", "to", "with", "about", "was", "is")
+            and span.start - start <= _SHORT
+        ):
             return not self._trade_words(start, span.start)  # "What else on Clip."
         strong = [
             m
@@ -124,6 +151,9 @@ class HorseFinder(NameFinder):
 
     def _for_horse(self, segment: Segment, span: NameSpan) -> bool:
         """ "Eight weeks for Pepper": the segment is Pepper's although somebody else is in hand."""
+        owned = self._talk.words[span.end : span.end + 1] == ["'s"]
+        if owned and any(m.get("feet") and m.start - span.end <= 2 for m in segment.mentions if m.start > span.end):
+            return True  # "no mud fever on Gwen's hinds"
         if segment.having("units"):
             return True
         timed = segment.having("vet") or any(m.number for m in segment.mentions)
@@ -145,7 +175,7 @@ class HorseFinder(NameFinder):
         if "others" in cues:
             sentence = self._talk.sentence(segment.sentence)
             named = {s.horse for s in self.found.spans if sentence[0].start <= s.start < sentence[-1].end}
-            return [i for i in everyone if i not in named]
+            return [i for i in everyone if i not in (named or {segment.horse})]
         paired = "pair" in cues or any(m.get("feet") == "pair_in_hand" for m in segment.mentions)
         return everyone if paired else []
 

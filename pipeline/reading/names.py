@@ -44,6 +44,7 @@ ANIMALS = frozenset(
 )
 KNOWN_LIKENESS = 0.78
 _MARGIN = 0.04
+_SOON = 6  # tokens from a repair to the name that is meant
 
 _NEVER_NAMES = frozenset(
     [
@@ -144,11 +145,25 @@ class NameFinder:
         """ "Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
         if self._after_not(start) or self._talk.words[max(0, start - 1) : start] in (["unlike"], ["than"]):
             return True
+        if self._taken_back(start):
+            return True
         same = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start) and self._after_not(s)]
         if same and self._sentence_start(start) == self._sentence_start(same[-1]):
             return True
         mention = next((m for m in self._talk.mentions if m.get("horse") and m.start == start and m.dropped), None)
         return mention is not None
+
+    def _taken_back(self, start: int) -> bool:
+        """ "So Posy, no, sorry, it was Rosie I've just had": the first name, when a repair and another name follow."""
+        end = next(e for s, e, _ in self._exact if s == start)
+        cue = next(
+            (m for m in self._talk.mentions if m.get("taking_back") == "repair" and end < m.start <= end + 2), None
+        )
+        if cue is None or self._talk.words[end : end + 1] != [","]:
+            return False
+        other = [s for s, _, h in self._exact if cue.end <= s <= cue.end + _SOON and h.name != self._horse_at(start)]
+        named = bool(other) and self._talk.words[other[0] - 1] in ("was", "is", "'s", ",", "no", "sorry")
+        return named and "." not in self._talk.words[end : other[0]]
 
     def _after_not(self, start: int) -> bool:
         near = self._talk.words[max(0, start - 4) : start]
@@ -319,6 +334,7 @@ class NameFinder:
     def _loose_name(self) -> None:
         """No roster name anywhere: a capitalised unknown word that opens the memo stays as heard, unclear."""
         if self.found.spans:
+            self._unknown_before()
             return
         doc = self._talk.doc
         for start in range(min(len(doc), 12)):
@@ -340,6 +356,19 @@ class NameFinder:
                     NamedHorse(self._text(start, end), HorseMatch.UNCLEAR, self._text(start, end), tokens=(start, end))
                 )
                 self.found.spans.append(NameSpan(start, end, index))
+                return
+
+    def _unknown_before(self) -> None:
+        """ "Gretel to begin with … Then Bran": a name off the roster that the memo begins with."""
+        doc = self._talk.doc
+        for start in range(min(self.found.spans[0].start, 12)):
+            token = doc[start]
+            behind = self._talk.words[start + 1 : start + 3]
+            begins = behind[:1] == ["first"] or behind in (["to", "begin"], ["to", "start"])
+            named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in _NEVER_NAMES
+            if begins and named and self._unknown(start) and self._only_openers(start):
+                heard = NamedHorse(token.text, HorseMatch.UNCLEAR, token.text, tokens=(start, start + 1))
+                self.found.spans.insert(0, NameSpan(start, start + 1, self.found.index_of(heard)))
                 return
 
     def _order_horses(self) -> None:

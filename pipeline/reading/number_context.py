@@ -71,6 +71,7 @@ LIGHT = frozenset(
         "being",
         "score",
         "scored",
+        "scores",
         "grade",
         "grades",
         "graded",

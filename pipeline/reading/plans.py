@@ -98,6 +98,8 @@ def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int
     ranges = []
     for segment in sentence:
         for cue in segment.having("plans", "condition"):
+            if segment.past and talk.words[cue.start] not in ("if", "unless", "should"):
+                continue  # "had him sedated by the time I pulled in"
             mains = [m.start for s in sentence for m in s.mentions if m.start > cue.end and _opens_main(m)]
             nexts = [
                 s.start

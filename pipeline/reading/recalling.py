@@ -16,7 +16,7 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
     recalled = went_on = False
     for position, segment in enumerate(sentence):
         _recall_recent(segment)
-        _contrasted_with_now(sentence, position)
+        _contrasted_with_now(talk, sentence, position)
         cues = _earlier_cues(talk, sentence, segment)
         today = segment.having("times", "today")
         if today and "it" in talk.words[segment.start : segment.end] and not segment.drafts:
@@ -40,7 +40,7 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
         if recalled or cues:
             for draft in _recalled_by(talk, segment, cues):
                 later_today = any(t.start < draft.start and (not cues or t.start > cues[-1].start) for t in today)
-                if not later_today:
+                if not later_today and (cues or draft.slot != "manner"):
                     _recall_one(draft)
         if cues and not _leads(sentence, position, cues[0]) and not went_on:
             recalled = False
@@ -82,12 +82,15 @@ _AGAINST_TODAY = frozenset({"obel", "lameness", "body_condition", "cresty_neck",
 }
 
 
-def _contrasted_with_now(sentence: list[Segment], position: int) -> None:
+def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> None:
     """ "Crest score two, was a four": a second number of the same thing behind "was" is the earlier one."""
     segment = sentence[position]
     if not segment.past or segment.present:
         return
-    said = {(d.slot, d.feet) for s in sentence[:position] for d in s.drafts if d.status is Status.PRESENT}
+    before = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
+    said = {(d.slot, d.feet) for s in before for d in s.drafts if d.status is Status.PRESENT and not d.dropped}
+    if segment.joined_by("start") and not any(m.get("feet") for m in segment.mentions):
+        return  # only beside a value said in the same breath, or on a foot named again
     for draft in segment.drafts:
         if draft.slot in _AGAINST_TODAY and (draft.slot, draft.feet) in said:
             _recall_one(draft)

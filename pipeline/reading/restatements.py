@@ -9,7 +9,32 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
 
 _IT_WAS = frozenset(
-    ["all", "of", "the", ",", ".", "it", "was", "'s", "is", "that", "but", "should", "be", "no", "make", "they", "'re"]
+    [
+        "took",
+        "?",
+        "i",
+        "meant",
+        "mean",
+        "nails",
+        "nail",
+        "all",
+        "of",
+        "the",
+        ",",
+        ".",
+        "it",
+        "was",
+        "'s",
+        "is",
+        "that",
+        "but",
+        "should",
+        "be",
+        "no",
+        "make",
+        "they",
+        "'re",
+    ]
 )
 
 
@@ -50,12 +75,16 @@ def _said_before(talk: Talk) -> None:
         asked = talk.words[index : index + 3] == ["did", "i", "say"]
         if not asked and talk.words[index : index + 2] not in (["i", "said"], ["i", "told"], ["i", "wrote"]):
             continue
-        again = talk.mention_starting(index + (3 if asked else 2))
+        told_you = talk.words[index : index + 3] == ["i", "told", "you"]
+        again = talk.mention_starting(index + (3 if asked or told_you else 2))
         kind = kind_of(again) if again is not None else None
         if again is None or kind is None:
             continue
         new = next((m for m in talk.mentions if m.start >= again.end and not m.dropped and kind_of(m) == kind), None)
         olds = [m for m in talk.mentions if m.end <= index and not m.dropped and kind_of(m) == kind]
+        counted = counts(talk, again)
+        if kind == "number" and counted is not None:
+            olds = [m for m in olds if counts(talk, m) == counted] or olds
         olds = [m for m in olds if said_again(m, again, kind) or m.readings.get(kind, "") == again.readings.get(kind)]
         if new is not None and olds and set(talk.words[again.end : new.start]) <= _IT_WAS:
             again.dropped = True

@@ -41,13 +41,38 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     _exchanged_in_the_end(standing)
     _last_word(standing)
     standing = [d for d in standing if not d.dropped]
+    _gone_not_only_earlier(standing)
+    standing = [d for d in standing if not d.dropped]
     rows = [Settled(foot, draft) for draft in standing for foot in _feet(draft)]
+    rows = _without_needless_guess(rows)
     rows = _without_trim_under_shoes(rows)
     rows = _without_announcements(rows)
     rows = _with_exceptions(rows)
     rows = _without_denied_at_large(rows)
     rows = _without_twins(rows)
     return _last_interval(rows)
+
+
+def _gone_not_only_earlier(drafts: list[Draft]) -> None:
+    """ "It had been swollen at the coronet, the swelling has gone": one thing that is gone."""
+    for gone in [d for d in drafts if d.slot == "finding" and d.status is Status.RESOLVED]:
+        for earlier in drafts:
+            same = (earlier.slot, earlier.value, earlier.feet) == (gone.slot, gone.value, gone.feet)
+            near = gone.segment.sentence - earlier.segment.sentence in (0, 1)
+            if same and near and earlier.status is Status.HISTORY and earlier.start < gone.start:
+                gone.zone = gone.zone or earlier.zone
+                earlier.drop("it is gone")
+
+
+def _without_needless_guess(rows: list[Settled]) -> list[Settled]:
+    """ "Trimmed and reset the fronts", "barefoot mare … only trimmed the fronts": the feet said stand for the guess."""
+    named = {r.draft.value for r in rows if r.draft.slot == "work" and not r.draft.foot_guessed}
+    trimmed = bool(named & {"trim", "reset", "new_shoe"})
+
+    def needless(row: Settled) -> bool:
+        return row.draft.foot_guessed and (row.draft.value in named or (row.draft.value == "trim" and trimmed))
+
+    return [row for row in rows if not needless(row)]
 
 
 def _feet(draft: Draft) -> tuple[Foot | None, ...]:

@@ -11,6 +11,9 @@ from pipeline.reading.talk import Segment
 from pipeline.record import SHOE_SIZES
 
 _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
+_CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
+_FEWEST, _MOST = 3, 10  # nails of a shoe
+_IN_THE = 2
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
 _LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
@@ -82,6 +85,9 @@ class ShoeNumbers(NumberContext):
         if outside is not None:
             return outside
         after = self._after(mention)
+        if self._in_a_foot(segment, mention, number):
+            self._set_frame("nails", segment)
+            return self._add(segment, "nails", number.value, mention)
         if after is None:
             return self._nails_after_head(segment, mention, number)
         if self._words[mention.start - 2 : mention.start] in (["hanging", "by"], ["on", "by"]):
@@ -101,6 +107,18 @@ class ShoeNumbers(NumberContext):
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention, after.end)
         return self._nails_after_head(segment, mention, number)
+
+    def _in_a_foot(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Left that nail out, so five in the left front and six in the right": counted where a nail is spoken of."""
+        if number.plural or number.article or not _FEWEST <= number.value <= _MOST or number.high is not None:
+            return False
+        foot = next((m for m in segment.mentions if m.get("feet") and 0 < m.start - mention.end <= _IN_THE), None)
+        if foot is None or self._words[mention.end : mention.end + 1] != ["in"] or self._sized(mention):
+            return False
+        sentence = self._sentence(segment)
+        nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions if m.start < mention.start)
+        sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)
+        return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves")
 
     def _sized(self, mention: Mention) -> bool:
         before = self._before(mention)
@@ -196,9 +214,8 @@ class ShoeNumbers(NumberContext):
         return small and (footed or half) and self._shoes_named(segment)
 
     def _touches_foot(self, segment: Segment, mention: Mention) -> bool:
-        return any(
-            m.get("feet") and (m.end == mention.start or 0 <= m.start - mention.end <= 2) for m in segment.mentions
-        )
+        start = mention.start - 1 if self._words[mention.start - 1] in _CARRIES else mention.start
+        return any(m.get("feet") and (m.end == start or 0 <= m.start - mention.end <= 2) for m in segment.mentions)
 
     def _shoes_named(self, segment: Segment) -> bool:
         sentence = self._sentence(segment)
@@ -212,6 +229,8 @@ class ShoeNumbers(NumberContext):
 
     def _shoe_talk(self, segment: Segment, mention: Mention) -> bool:
         """Whether shoes are spoken of in the sentence, so that "a one" is a size."""
+        if {"takes", "wears", "wear", "take"} & set(self._words[segment.start : mention.start]):
+            return True  # "he takes a two in front"
         if self._frame is not None and self._frame.slot in ("body_condition", "cresty_neck", "lameness", "obel"):
             return self._frame.sentence != segment.sentence and mention.stands_for is None
         kinds = ("shoe_types", "shoe_materials", "work", "pads", "clips")

@@ -35,6 +35,7 @@ _NAMED_BY = frozenset(
         "again",
         "so",
         "likes",
+        "say",
     }
 )
 
@@ -73,7 +74,8 @@ def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
     if number is None or mention.dropped or number.aughts is not None or number.value > _MOST_WEEKS:
         return False
     closes = talk.words[mention.end : mention.end + 1] in ([","], ["."], [], ["and"], ["or"])
-    return closes and talk.words[mention.start - 2 : mention.start] == ["back", "in"] and not segment.having("feet")
+    led = talk.words[mention.start - 2 : mention.start] in (["back", "in"], ["book", "for"])
+    return closes and led and not segment.having("feet")
 
 
 def _several_told(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
@@ -137,7 +139,7 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     said_at = (mention.stands_for or mention).start  # "in four, I mean five"
     before = talk.words[said_at - 1] if said_at else ""
     others = [m for m in segment.mentions if m.get("horse_cues") in ("others", "pair")]
-    told = any(m.end == mention.start for m in others)
+    told = any(m.end == mention.start or (m.start < mention.start and before == "on") for m in others)
     so_it_is = talk.words[max(0, said_at - 3) : said_at] == ["so", "it", "'s"]
     if (so_it_is or before in ("so", "likes", "wanted")) and not segment.having("feet"):
         return any(d.slot == "next_visit_weeks" for s in talk.sentence(segment.sentence) for d in s.drafts)
