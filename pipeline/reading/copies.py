@@ -66,6 +66,9 @@ _AFFIRMING = frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})
 _AFFIRMED = _AFFIRMING | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
 _LIGHT_WORDS = frozenset({"a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it"})
 _SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["half"], ["egg"], ["heart"], ["nails"])
+_SAME_AGAIN = frozenset(
+    {"same deal", "same again", "the same again", "ditto", "same story", "same thing", "likewise", "exactly the same"}
+)
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
@@ -87,6 +90,8 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
             copies += _copy_size(talk, segment, groups)
         if not own and not found and _is_none(talk, segment):
             copies += _copy_none_behind(talk, segment, groups)
+        if not own and _as_the_horse_before(talk, segment):
+            copies += _copy_other_horse(talk, segment, found)
         if not found and not own and _ditto(talk, segment) and _after_a_foot(segment, groups, talk):
             copies += _copy_same(talk, segment, groups[segment.index - 1][-1].feet)
         if not found or own:
@@ -271,6 +276,29 @@ def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     said = {_what(d) for d in earlier if d.feet == feet}
     wanted = [draft for draft in source if _what(draft) not in said]
     return [copy for draft in wanted for copy in _copy(segment, draft, feet, "the same on another foot")]
+
+
+def _as_the_horse_before(talk: Talk, segment: Segment) -> bool:
+    """Whether a horse's talk opens with "same deal", before anything is said of it."""
+    said = {" ".join(talk.words[m.start : m.end]) for m in segment.having("same", "same")}
+    own = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
+    return bool(said & _SAME_AGAIN) and not any(s.drafts for s in own) and len(own) <= 1 and segment.horse > 0
+
+
+def _copy_other_horse(talk: Talk, segment: Segment, found: list[FootGroup]) -> list[Copied]:
+    """ "Jubilee, same deal front and back": the shoeing of the horse before, on the feet named or on all it had."""
+    others = [s for s in talk.segments[: segment.index] if s.horse != segment.horse]
+    drafts = [d for s in others if s.horse == others[-1].horse for d in s.drafts if not d.dropped and d.feet]
+    copies = []
+    for draft in [d for d in drafts if d.slot in SETUP_SLOTS and d.status is Status.PRESENT]:
+        feet = tuple(f for f in draft.feet or () if not found or f in found[-1].feet)
+        if feet:
+            evidence = set(range(segment.start, segment.end)) | draft.evidence
+            made = replace(draft, feet=feet, segment=segment, start=segment.start, end=segment.end, evidence=evidence)
+            made.rules = [*draft.rules, "the same as the horse before"]
+            segment.drafts.append(made)
+            copies.append(Copied(made, draft))
+    return copies
 
 
 def _what(draft: Draft) -> tuple[str, str]:

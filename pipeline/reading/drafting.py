@@ -13,6 +13,7 @@ _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
+_TAKEN_OFF = frozenset({"pulled", "removed", "stripped", "took"})
 _PULLED = 3
 _NEW_REACH = 5
 
@@ -112,6 +113,31 @@ def draft_pulled(talk: Talk) -> None:
             draft.evidence.add(foot.start - 2)
             draft.note("shoe_state: pulled by the horse")
             segment.drafts.append(draft)
+
+
+def draft_pulled_by_hand(talk: Talk) -> None:
+    """ "Pulled both front shoes", "removed the hind shoes", "took the fronts off": the farrier did it."""
+    for foot in [m for m in talk.mentions if m.get("feet")]:
+        at = next((i for i in range(foot.start - 1, foot.start - _PULLED - 1, -1) if talk.words[i] in _TAKEN_OFF), None)
+        if at is None or at < 0 or any(m.is_any(("work", "shoe_states")) and at in m.literal for m in talk.mentions):
+            continue
+        behind = talk.words[foot.end : foot.end + 1]
+        if talk.words[at] == "took" and behind != ["off"]:
+            continue
+        if talk.words[at - 1] in ("he", "she", "'d", "has", "had") or _names_horse(talk, at):
+            continue
+        segment = next((s for s in talk.segments if s.start <= at < s.end), None)
+        rest = set(talk.words[at + 1 : foot.start]) - {"both", "the", "his", "her", "all", "those", "that"}
+        if segment is not None and not rest and "nail" not in talk.words[segment.start : segment.end]:
+            draft = Draft("work", "removed", segment, at, at + 1)
+            draft.evidence.update({at, *foot.literal})
+            draft.note("work: taken off by hand")
+            segment.drafts.append(draft)
+
+
+def _names_horse(talk: Talk, at: int) -> bool:
+    name = talk.mention_ending(at)
+    return name is not None and name.get("horse") is not None
 
 
 def draft_vet(talk: Talk) -> None:

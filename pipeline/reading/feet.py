@@ -280,7 +280,7 @@ def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand
     if not trailing or found[0].anaphor:
         return False
     if draft.slot in SETUP_SLOTS and all(d.slot in SETUP_SLOTS for d in later.drafts):
-        if first.end - first.start == draft.end - draft.start and draft.slot != "work":
+        if first.joined_by("start") and first.end - first.start == draft.end - draft.start and draft.slot != "work":
             return True  # "steel, new ones all four feet": a bare word that leads
         return not any(d.slot == "work" for d in later.drafts)
     if later.own_clause or (first.past or first.present):

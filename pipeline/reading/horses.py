@@ -22,6 +22,7 @@ _IS = (
     "it 's",
     "it is",
 )
+_SEVERAL = 2
 _SHORT = 7
 _A_STORY = 8  # tokens of a sentence, counted twice for its first segment, that tells something of the horse
 
@@ -165,7 +166,7 @@ class HorseFinder(NameFinder):
         """The horses that a fact is said of together: "five weeks for the pair", "the other two in ten"."""
         cues = {m.get("horse_cues") for m in segment.mentions}
         everyone = list(range(len(self.found.horses)))
-        if "pair_any" in cues:
+        if "pair_any" in cues or self._of_them_all(segment):
             return everyone
         if slot not in ("next_visit_weeks", "manner"):
             return []
@@ -178,6 +179,22 @@ class HorseFinder(NameFinder):
             return [i for i in everyone if i not in (named or {segment.horse})]
         paired = "pair" in cues or any(m.get("feet") == "pair_in_hand" for m in segment.mentions)
         return everyone if paired else []
+
+    def _of_them_all(self, segment: Segment) -> bool:
+        """ "Pogo, Fiddle and Thimble. All trims, everybody's barefoot.": said of all before anything is said of one."""
+        if len(self.found.horses) < _SEVERAL:
+            return False
+        sentence = self._talk.sentence(segment.sentence)
+        if any(d for s in self._talk.segments[: sentence[0].index] for d in s.drafts if not d.dropped):
+            return False
+        if any(sentence[0].start <= s.start < sentence[-1].end for s in self.found.spans):
+            return False
+        words = self._talk.words[sentence[0].start : sentence[-1].end]
+        opened = words[:1] in (["both"], ["everybody"], ["everyone"]) or words[:2] in (["all", "three"], ["all", "of"])
+        noun = self._talk.words[sentence[0].start + 1 : sentence[0].start + 2]
+        feet = [m for m in sentence[0].mentions if m.get("feet") and m.start <= sentence[0].start + 2]
+        together = opened and all(m.end - m.start == 1 for m in feet) and noun not in (["his"], ["her"], ["the"])
+        return together or bool(set(words) & {"everybody", "everyone"})
 
     def _following(self, segment: Segment) -> Segment | None:
         """The next segment of the sentence when it is a few words without a fact: "four weeks, the pair of them"."""
@@ -197,6 +214,17 @@ class HorseFinder(NameFinder):
             horses.append(names[0].horse)
         return horses if len(horses) > 1 else []
 
+    def _told_together(self, before: list[Segment]) -> list[int]:
+        """ "Tahi and Rata are the same job, fores reset, hinds trimmed": what follows is said of both."""
+        named = [s for s in before if any(s.start <= n.start < s.end for n in self.found.spans)]
+        if not named or (named[-1].index != before[-1].index and any(s.drafts for s in before)):
+            return []
+        names = [n for n in self.found.spans if named[0].start <= n.start < named[-1].end]
+        verb = self._talk.words[names[-1].end : names[-1].end + 1]
+        together = verb in (["are"], ["were"], ["both"], ["all"], ["get"], ["have"])
+        horses = list(dict.fromkeys(n.horse for n in names))
+        return horses if together and len(horses) >= _SEVERAL else []
+
     def sharers(self, segment: Segment) -> list[int]:
         """All horses that a segment speaks of: "Cash and Boomer are on six"."""
         sentence = self._talk.sentence(segment.sentence)
@@ -206,7 +234,7 @@ class HorseFinder(NameFinder):
             return shared
         names_here = [s.horse for s in self.found.spans if segment.start <= s.start < segment.end]
         if not names_here:
-            return self._named_before(sentence[:position]) or shared
+            return self._named_before(sentence[:position]) or self._told_together(sentence[:position]) or shared
         shared.extend(h for h in names_here if h not in shared)
         for after in sentence[position + 1 :]:
             names = [s for s in self.found.spans if after.start <= s.start < after.end]

@@ -54,7 +54,7 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
 
 def announce(talk: Talk, sentence: list[Segment], announced: bool) -> bool:
     """ "Next trip's plan first.": what follows is planned, until today is spoken of; returns whether that goes on."""
-    if any(s.having("times", "today") for s in sentence):
+    if {"today", "now"} & set(talk.words[sentence[0].start : sentence[-1].end]):
         return False
     drafts = [d for s in sentence for d in s.drafts]
     if announced:

@@ -8,7 +8,15 @@ from fractions import Fraction
 
 from pipeline.reading.assertions import assert_all, mark_sought
 from pipeline.reading.copies import copy_statements, inherit_status
-from pipeline.reading.drafting import draft_new, draft_pronouns, draft_pulled, draft_vet, draft_white_line, draft_words
+from pipeline.reading.drafting import (
+    draft_new,
+    draft_pronouns,
+    draft_pulled,
+    draft_pulled_by_hand,
+    draft_vet,
+    draft_white_line,
+    draft_words,
+)
 from pipeline.reading.feet import attach_feet
 from pipeline.reading.foot_names import join_feet, mark_bare_sides, mark_counted_feet, mark_exceptions
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
@@ -110,6 +118,7 @@ def _draft(talk: Talk, found: HorseTalk) -> None:
     draft_pronouns(talk)
     draft_vet(talk)
     draft_pulled(talk)
+    draft_pulled_by_hand(talk)
     draft_white_line(talk)
     draft_responses(talk)
     MeasureReader(talk).read()

@@ -32,6 +32,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     standing = [d for d in drafts if not d.dropped]
     _grade_for_lame(standing)
     _removed_not_lost(standing)
+    _back_on_without_loss(standing)
     _tar_in_oakum(standing)
     _exact_answer(standing)
     _without_foot_and_with(standing)
@@ -127,6 +128,14 @@ def _exact_answer(drafts: list[Draft]) -> None:
         if exact:
             exact[0].zone = exact[0].zone or plain.zone
             plain.drop("a more exact answer stands")
+
+
+def _back_on_without_loss(drafts: list[Draft]) -> None:
+    """ "The fronts went back on": several shoes of which none was lost were reset."""
+    lost = any(d.slot == "shoe_state" and d.value == "lost" for d in drafts)
+    for draft in drafts:
+        if draft.slot == "work" and draft.value == "put_back" and len(draft.feet or ()) > 1 and not lost:
+            draft.value = "reset"
 
 
 def _tar_in_oakum(drafts: list[Draft]) -> None:
