@@ -366,6 +366,7 @@ class NameFinder:
             behind = self._talk.words[start + 1 : start + 3]
             begins = behind[:1] == ["first"] or behind in (["to", "begin"], ["to", "start"])
             named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in _NEVER_NAMES
+            named = named and "for" not in self._talk.words[start + 1 : start + 4]  # "Plan first for Banksia"
             if begins and named and self._unknown(start) and self._only_openers(start):
                 heard = NamedHorse(token.text, HorseMatch.UNCLEAR, token.text, tokens=(start, start + 1))
                 self.found.spans.insert(0, NameSpan(start, start + 1, self.found.index_of(heard)))

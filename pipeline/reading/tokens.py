@@ -40,10 +40,15 @@ def tokenize(text: str) -> Doc:
 
 def form_tokens(form: str) -> list[str]:
     """A vocabulary form in lower-case tokens, split just as transcripts are; ``...`` stays one token."""
-    parts = []
+    return list(_form_tokens(form))
+
+
+@lru_cache(maxsize=4096)  # a roster's names come again with every memo
+def _form_tokens(form: str) -> tuple[str, ...]:
+    parts: list[str] = []
     for piece in re.split(r"(\.\.\.)", form):
         if piece == "...":
             parts.append("...")
         else:
             parts.extend(token.norm_ for token in tokenize(piece) if not token.is_space)
-    return parts
+    return tuple(parts)
