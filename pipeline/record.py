@@ -242,10 +242,14 @@ class Flag(Strict):
 
 
 class Visit(Strict):
-    """What was found and done at one horse."""
+    """What was found and done at one horse.
+
+    ``place`` tells namesakes apart and is no part of the printed record: the store knows where a horse stands.
+    """
 
     horse: str | None
     horse_match: HorseMatch
+    place: str | None = Field(default=None, exclude=True)
     date: date
     facts: list[Fact] = []
     flags: list[Flag] = []

@@ -83,6 +83,8 @@ def assign(database: Database, visit: Visit, memo_id: int) -> Assignment:
     if visit.horse is None or not name_key(visit.horse) or visit.horse_match is HorseMatch.UNCLEAR:
         return Assignment(None, HorseMatch.UNCLEAR)
     horses = horses_called(database, visit.horse)
+    if len(horses) > 1 and visit.place is not None:
+        horses = horses_called(database, visit.horse, visit.place) or horses
     if not horses:
         return Assignment(_add_from_memo(database, visit.horse, memo_id), visit.horse_match)
     if len(horses) > 1:

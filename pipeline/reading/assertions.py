@@ -57,14 +57,14 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment]) -
     for position, segment in enumerate(sentence):
         for cue in segment.having("resolutions", "before"):
             for draft in drafts_after(segment, cue)[:1]:
-                _resolve_one(draft, cue)
+                _resolve_one(talk, draft, cue)
         for cue in segment.having("resolutions", "after"):
             if _piece_gone(talk, cue):
                 continue
             if talk.words[cue.start + 1 : cue.start + 2] in (["sign"], ["trace"]) and segment.having("feet"):
                 continue  # "no sign of it in the near hind" denies it there
             for draft in _gone(sentence, position, cue, previous):
-                _resolve_one(draft, cue)
+                _resolve_one(talk, draft, cue)
 
 
 def _piece_gone(talk: Talk, cue: Mention) -> bool:
@@ -97,9 +97,9 @@ def _gone(sentence: list[Segment], position: int, cue: Mention, previous: list[S
     return []
 
 
-def _resolve_one(draft: Draft, cue: Mention) -> None:
-    apart = not draft.segment.start <= cue.start < draft.segment.end
-    if draft.slot in ("finding", "gait") and ("denied" not in draft.rules or (apart and draft.slot == "finding")):
+def _resolve_one(talk: Talk, draft: Draft, cue: Mention) -> None:
+    plainly = "resolved" in talk.words[cue.start : cue.end]  # "no flare anymore, that's resolved"
+    if draft.slot in ("finding", "gait") and ("denied" not in draft.rules or plainly):
         draft.status = Status.RESOLVED
         draft.dropped = draft.dropped and SOUGHT not in draft.rules
         draft.note("gone")

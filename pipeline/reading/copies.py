@@ -228,8 +228,7 @@ def _copy_graded(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     last = findings[-1] if findings else None
     if last is None or last.segment.sentence < segment.sentence - 1 or set(feet) & set(last.feet or ()):
         return []
-    said = None if "denied" in last.rules else last.zone
-    zone = next((m.readings["zones"] for m in segment.having("zones")), said)
+    zone = next((m.readings["zones"] for m in segment.having("zones")), None)
     rules = [r for r in last.rules if r != "denied"]
     there = replace(last, status=Status.PRESENT, zone=zone, severity=None, dropped=False, rules=[*rules, AFFIRMED])
     return _copy(segment, there, feet, "the same in another degree")

@@ -8,6 +8,7 @@ from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.reading.whose import at_place, by_colour, by_kin, by_owner
 from pipeline.record import HorseMatch, RosterHorse
 
 ANIMALS = frozenset(
@@ -44,6 +45,7 @@ ANIMALS = frozenset(
 )
 KNOWN_LIKENESS = 0.78
 _MARGIN = 0.04
+_CUE_WITHIN = 4
 _SOON = 6  # tokens from a repair to the name that is meant
 
 _NEVER_NAMES = frozenset(
@@ -132,14 +134,24 @@ class NameFinder:
         named += self._named_again(named)
         for start, end, horse in self._exact:
             if not any(s.start <= start < s.end for s in named) and not self._rejected(start):
-                index = self.found.index_of(
-                    NamedHorse(horse.name, HorseMatch.KNOWN, tokens=(start, end), place=horse.place)
-                )
-                named.append(NameSpan(start, end, index))
+                place, doubtful = at_place(self._talk, horse, self._roster)
+                known = NamedHorse(horse.name, HorseMatch.KNOWN, tokens=(start, end), place=place, namesakes=doubtful)
+                named.append(NameSpan(start, end, self.found.index_of(known)))
         self.found.spans = sorted(named, key=lambda s: s.start)
         self._sound_alike_names()
+        self._told_otherwise()
         self._loose_name()
         self._order_horses()
+
+    def _told_otherwise(self) -> None:
+        """Horses told by their owner, where no name is said, by their colour and by their kin."""
+        told = by_owner(self._talk, self._roster) if not self.found.spans else None
+        kin = by_kin(self._talk)
+        for horse, span in [pair for pair in (told, kin) if pair is not None]:
+            if not any(s.start <= span.start < s.end for s in self.found.spans):
+                self.found.spans.append(NameSpan(span.start, span.end, self.found.index_of(horse)))
+        self.found.spans += by_colour(self._talk, self.found.spans)
+        self.found.spans.sort(key=lambda s: s.start)
 
     def _rejected(self, start: int) -> bool:
         """ "Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
@@ -156,14 +168,14 @@ class NameFinder:
     def _taken_back(self, start: int) -> bool:
         """ "So Posy, no, sorry, it was Rosie I've just had": the first name, when a repair and another name follow."""
         end = next(e for s, e, _ in self._exact if s == start)
-        cue = next(
-            (m for m in self._talk.mentions if m.get("taking_back") == "repair" and end < m.start <= end + 2), None
-        )
-        if cue is None or self._talk.words[end : end + 1] != [","]:
+        repairs = [m for m in self._talk.mentions if m.get("taking_back") == "repair"]
+        cue = next((m for m in repairs if end < m.start <= end + _CUE_WITHIN), None)
+        behind = self._talk.words[end : end + 1]
+        if cue is None or behind not in ([","], ["."]) or (behind == [","] and cue.start > end + 2):
             return False
         other = [s for s, _, h in self._exact if cue.end <= s <= cue.end + _SOON and h.name != self._horse_at(start)]
         named = bool(other) and self._talk.words[other[0] - 1] in ("was", "is", "'s", ",", "no", "sorry")
-        return named and "." not in self._talk.words[end : other[0]]
+        return named and "." not in self._talk.words[end + 1 : other[0]]
 
     def _after_not(self, start: int) -> bool:
         near = self._talk.words[max(0, start - 4) : start]

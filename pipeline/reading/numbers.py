@@ -15,6 +15,7 @@ _SLASH = re.compile(r"(\d+)/(\d+)")
 _PLURAL_DIGITS = re.compile(r"(\d+(?:\.\d+)?)s")
 _AUGHT_DIGITS = re.compile(r"0{1,4}")
 _GLYPHS = {"½": Fraction(1, 2), "¼": Fraction(1, 4), "¾": Fraction(3, 4)}
+_OPENERS = ("a", "an", "half", "zero", "oh", "o")
 _DIGITS_AND_GLYPHS = frozenset("0123456789½¼¾")
 _FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
 # "A pair of ones", "size ones"; behind anything else ("leather ones") it is a pronoun.
@@ -99,7 +100,18 @@ class NumberReader:
         self._parts = {w: _FRACTIONS[c] for w, c in spoken.items() if c in _FRACTIONS}
         self._times = {w: int(c.removeprefix("times")) for w, c in spoken.items() if c.startswith("times")}
         self._aughts = {w for w, c in spoken.items() if c == "aught"}
-        self._starts = {*self._cardinals, *self._parts, *self._times, *self._aughts, "a", "an", "half", "zero", "oh", "o"}
+        self._starts = {
+            *self._cardinals,
+            *self._parts,
+            *self._times,
+            *self._aughts,
+            "a",
+            "an",
+            "half",
+            "zero",
+            "oh",
+            "o",
+        }
         self._plurals = {w for w in spoken if w.endswith("s") and w.removesuffix("s") in spoken} | {"sixes"}
 
     def find(self, tokens: Sequence[str]) -> list[Number]:

@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from pipeline.reading.assertions import assert_all, mark_sought
 from pipeline.reading.copies import copy_statements, inherit_status
+from pipeline.reading.dates import draft_dates
 from pipeline.reading.drafting import (
     draft_new,
     draft_pronouns,
@@ -54,7 +55,7 @@ class Reader:
 
     def read(self, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]:
         """The visits of one memo, in the order in which the horses are named; never empty."""
-        talk, horses = self.parse(transcript, roster)
+        talk, horses = self.parse(transcript, roster, day)
         finder = horses.found
         named = finder.horses or [NamedHorse(None, HorseMatch.UNCLEAR)]
         visits = []
@@ -70,8 +71,13 @@ class Reader:
             self._finders[heard] = MentionFinder(self._vocabulary, sound_alikes=heard)
         return self._finders[heard]
 
-    def parse(self, transcript: Transcript, roster: Sequence[RosterHorse]) -> tuple[Talk, HorseFinder]:
-        """The memo with every draft settled as to foot, zone and status; for ``read`` and the explain view."""
+    def parse(
+        self, transcript: Transcript, roster: Sequence[RosterHorse], day: date | None = None
+    ) -> tuple[Talk, HorseFinder]:
+        """The memo with every draft settled as to foot, zone and status; for ``read`` and the explain view.
+
+        Without ``day`` no day of the calendar is resolved.
+        """
         doc = tokenize(transcript.text)
         exact = roster_spans(doc, roster)
         finder = self._finder(transcript.heard)
@@ -90,7 +96,7 @@ class Reader:
         horses = HorseFinder(talk, roster, exact)
         horses.find_names()
         horses.assign()
-        _draft(talk, horses.found)
+        _draft(talk, horses.found, day)
         carry_out(talk, horses.found, strikes)
         groups = attach_feet(talk)
         attach_zones(talk, groups)
@@ -112,7 +118,7 @@ def _without_empty(visits: list[Visit]) -> list[Visit]:
     return told
 
 
-def _draft(talk: Talk, found: HorseTalk) -> None:
+def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_words(talk)
     draft_new(talk)
     draft_pronouns(talk)
@@ -123,6 +129,8 @@ def _draft(talk: Talk, found: HorseTalk) -> None:
     draft_responses(talk)
     MeasureReader(talk).read()
     draft_times(talk, {i for s in found.spans for i in range(s.start, s.end)})
+    if day is not None:
+        draft_dates(talk, day)
 
 
 def _drafts_of(talk: Talk, horses: HorseFinder, index: int) -> list[Draft]:
@@ -143,7 +151,10 @@ def _visit(
     flags = _horse_flags(transcript, talk, horse)
     flags += not_understood(transcript, talk, segments)
     notes = notes_of(transcript, talk, segments, rows)
-    return Visit(horse=horse.name, horse_match=horse.match, date=day, facts=facts, flags=flags, notes=notes)
+    decided = horse.place if horse.match is HorseMatch.KNOWN and not horse.namesakes else None
+    return Visit(
+        horse=horse.name, horse_match=horse.match, place=decided, date=day, facts=facts, flags=flags, notes=notes
+    )
 
 
 def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
@@ -171,12 +182,15 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
 
 
 def _horse_flags(transcript: Transcript, talk: Talk, horse: NamedHorse) -> list[Flag]:
-    if horse.match is HorseMatch.NEW or (horse.match is HorseMatch.KNOWN and horse.likeness > 0.999):
+    sure = horse.match is HorseMatch.KNOWN and horse.likeness > 0.999 and not horse.namesakes
+    if horse.match is HorseMatch.NEW or sure:
         return []
     start, end = horse.tokens
     span = (talk.doc[start].idx, talk.doc[end - 1].idx + len(talk.doc[end - 1])) if end > start else (0, 0)
     quote = transcript.text[span[0] : span[1]]
-    if horse.match is HorseMatch.KNOWN:
+    if horse.namesakes:
+        reason = f"Several horses are called {horse.name}, and no place was said; which one is it?"
+    elif horse.match is HorseMatch.KNOWN:
         reason = f"Heard “{quote}”, taken for {horse.name}; is that the horse?"
     elif horse.name:
         reason = f"“{quote}” is not on the roster and was not called a new horse; which horse is it?"

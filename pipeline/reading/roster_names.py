@@ -18,7 +18,10 @@ _BEFORE_NAMES = frozenset(
 
 @dataclass
 class NamedHorse:
-    """A horse of the memo: roster name or the name as heard."""
+    """A horse of the memo: roster name or the name as heard.
+
+    ``namesakes`` is true when the roster has several horses of the name and the memo says no place that decides.
+    """
 
     name: str | None
     match: HorseMatch
@@ -26,6 +29,7 @@ class NamedHorse:
     likeness: float = 1.0
     tokens: tuple[int, int] = (0, 0)
     place: str | None = None
+    namesakes: bool = False
 
 
 @dataclass
