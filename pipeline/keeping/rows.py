@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from datetime import date, datetime
 from typing import Any
 
-from pipeline.keeping.kept import FoundFact, HistoryEntry, KeptHorse
+from pipeline.keeping.kept import FoundFact, HistoryEntry, KeptFact, KeptFlag, KeptHorse
 from pipeline.keeping.names import keepable, name_key
 from pipeline.record import Fact, Flag, Memo, MemoRecord, RosterHorse, Transcript, Visit, Word
 
@@ -107,6 +107,18 @@ def fact_of(row: Row) -> Fact:
     )
 
 
+def kept_fact_of(row: Row) -> KeptFact:
+    """The fact behind a row of ``facts``, with what a person decided about it."""
+    return KeptFact(
+        id=row["id"],
+        visit_id=row["visit"],
+        fact=fact_of(row),
+        stands=bool(row["stands"]),
+        settled=bool(row["settled"]),
+        by_hand=row["reading"] is None,
+    )
+
+
 def flag_columns(flag: Flag, memo_id: int, visit_id: int | None, position: int) -> Columns:
     """The row of a flag; ``visit_id`` None for a doubt of the whole memo."""
     return {
@@ -133,6 +145,11 @@ def flag_of(row: Row) -> Flag:
         end=row["end_s"],
         span=(row["span_start"], row["span_end"]),
     )
+
+
+def kept_flag_of(row: Row) -> KeptFlag:
+    """The flag behind a row of ``flags``, with its row."""
+    return KeptFlag(row["id"], flag_of(row), row["visit"])
 
 
 def horse_columns(horse: RosterHorse) -> Columns:
@@ -185,4 +202,5 @@ def history_of(row: Row) -> HistoryEntry:
         old=row["old"],
         new=row["new"],
         why=row["why"],
+        change=row["change"],
     )
