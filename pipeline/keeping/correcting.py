@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, TypedDict
 from pydantic import ValidationError
 
 from pipeline.errors import CorrectionError, NotFoundError
-from pipeline.keeping.database import insert_row
+from pipeline.keeping.database import insert_row, update_row
 from pipeline.keeping.names import name_key
 from pipeline.keeping.raw import RawRow
 from pipeline.keeping.rows import Columns, fact_columns, fact_of
@@ -80,18 +80,18 @@ def checked(fact: Fact, fields: FactFields) -> Fact:
 def settle_fact(database: Database, row: RawRow, fields: FactFields) -> None:
     """Write what a person says of a fact; with no fields he says that it is right. Raises CorrectionError."""
     columns = fact_columns(checked(fact_of(row), fields), row["visit"], row["position"])
-    update(database, "facts", row["id"], {**{name: columns[name] for name in _CORRECTED}, "settled": 1})
+    update_row(database, "facts", row["id"], {**{name: columns[name] for name in _CORRECTED}, "settled": 1})
 
 
 def drop_fact(database: Database, row: RawRow) -> None:
     """A person says that this was not said; the fact stays, and stands no more."""
-    update(database, "facts", row["id"], {"stands": 0, "settled": 1})
+    update_row(database, "facts", row["id"], {"stands": 0, "settled": 1})
 
 
 def restore_fact(database: Database, row: RawRow) -> None:
     """A person says that a dropped fact was said after all."""
     settle_fact(database, row, {})
-    update(database, "facts", row["id"], {"stands": 1})
+    update_row(database, "facts", row["id"], {"stands": 1})
 
 
 def move_fact(database: Database, row: RawRow, visit: RawRow) -> None:
@@ -101,7 +101,9 @@ def move_fact(database: Database, row: RawRow, visit: RawRow) -> None:
             f"Visit {visit['id']} is of another memo; a fact stays with the memo that it was said in."
         )
     columns: Columns = {"visit": visit["id"], "position": next_position(database, row["memo"])}
-    update(database, "facts", row["id"], {**columns, "settled": 1, "flagged": 0, "reasons": "[]", "confidence": 1.0})
+    update_row(
+        database, "facts", row["id"], {**columns, "settled": 1, "flagged": 0, "reasons": "[]", "confidence": 1.0}
+    )
 
 
 def enter_fact(database: Database, fact: Fact, visit: RawRow, transcript: Transcript, change: int) -> int:
@@ -131,16 +133,10 @@ def enter_visit(database: Database, memo_id: int, horse_id: int, day: date, chan
 
 def assign_visit(database: Database, visit_id: int, horse_id: int) -> None:
     """Give a visit to a horse; its questions about the horse are answered with that."""
-    update(database, "visits", visit_id, {"horse": horse_id, "horse_match": HorseMatch.KNOWN.value})
+    update_row(database, "visits", visit_id, {"horse": horse_id, "horse_match": HorseMatch.KNOWN.value})
     sql = "SELECT id FROM flags WHERE visit = ? AND kind = ? AND settled = 0"
     for row in list(database.query(sql, [visit_id, FlagKind.HORSE.value])):
-        update(database, "flags", row["id"], {"settled": 1})
-
-
-def update(database: Database, table: str, row_id: int, columns: Columns) -> None:
-    """Set columns of one row. Table and columns are the project's own words, never a user's."""
-    names = ", ".join(f'"{name}" = ?' for name in columns)
-    database.execute(f"UPDATE {table} SET {names} WHERE id = ?", [*columns.values(), row_id])
+        update_row(database, "flags", row["id"], {"settled": 1})
 
 
 def next_position(database: Database, memo_id: int) -> int:

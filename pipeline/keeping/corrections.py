@@ -11,7 +11,7 @@ from pipeline.errors import CorrectionError, StoreConflictError
 from pipeline.keeping import changes, correcting, reading_back, undoing
 from pipeline.keeping.changes import About, Change, ChangeKind, Noted, NotedFact, NotedVisit
 from pipeline.keeping.correcting import FactFields
-from pipeline.keeping.database import plain_errors
+from pipeline.keeping.database import plain_errors, update_row
 from pipeline.keeping.kept import KeptHorse
 from pipeline.keeping.opened import OpenedStore, now
 from pipeline.keeping.rows import Columns, transcript_of
@@ -122,7 +122,7 @@ class Corrections(OpenedStore):
         if not columns:
             raise CorrectionError("A correction must say what is right instead.")
         with self._changing(ChangeKind.VISIT, visit_id, seen, who, why) as (change, _):
-            correcting.update(self._database, "visits", visit_id, columns)
+            update_row(self._database, "visits", visit_id, columns)
             return self._noted(change, visit_id)
 
     def assign(
@@ -152,7 +152,7 @@ class Corrections(OpenedStore):
             flag = correcting.flag_row(self._database, flag_id)
             if flag["memo"] != row["memo"] or flag["visit"] not in (None, visit_id):
                 raise CorrectionError(f"Flag {flag_id} does not belong to visit {visit_id}.")
-            correcting.update(self._database, "flags", flag_id, {"settled": 1})
+            update_row(self._database, "flags", flag_id, {"settled": 1})
             return self._noted(change, visit_id)
 
     def undo(

@@ -99,12 +99,17 @@ def fact_of(row: Row) -> Fact:
     return Fact(
         **{name: row[name] for name in same},
         flagged=bool(row["flagged"]),
-        reasons=json.loads(row["reasons"]),
+        reasons=_texts(row["reasons"]),
         start=row["start_s"],
         end=row["end_s"],
         span=(row["span_start"], row["span_end"]),
-        rules=json.loads(row["rules"]),
+        rules=_texts(row["rules"]),
     )
+
+
+def _texts(kept: str) -> list[str]:
+    """A list of texts kept as JSON; most are empty, and need no reader of JSON."""
+    return [] if kept == "[]" else list(json.loads(kept))
 
 
 def kept_fact_of(row: Row) -> KeptFact:

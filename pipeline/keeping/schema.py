@@ -6,6 +6,8 @@ A version's statements never change once released: a later shape is a later vers
 
 from __future__ import annotations
 
+import sqlite3
+from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -32,11 +34,24 @@ def migrate(database: Database, folder: Path) -> None:
         with writing(database):
             # Another program may have taken the step while this one waited for the lock.
             if _version(database) == version:
-                database.executescript(MIGRATIONS[version])
+                for statement in statements(MIGRATIONS[version]):
+                    database.execute(statement)
                 database.execute(f"PRAGMA application_id={APPLICATION_ID}")
                 database.execute(f"PRAGMA user_version={version + 1}")
     if version > SCHEMA_VERSION:
         raise StoreNewerError(f"The store in {folder} was written by a later clinchbook; please update clinchbook.")
+
+
+def statements(script: str) -> Iterator[str]:
+    """The statements of a script one by one: run together, Python would commit the transaction around them first."""
+    statement = ""
+    for line in script.splitlines(keepends=True):
+        statement += line
+        if sqlite3.complete_statement(statement):
+            yield statement
+            statement = ""
+    if statement.strip():
+        yield statement
 
 
 def _version(database: Database) -> int:

@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING
 from pipeline.errors import CorrectionError, StoreConflictError
 from pipeline.keeping import changes
 from pipeline.keeping.changes import About, Change, ChangeKind, change_of
-from pipeline.keeping.correcting import next_position, update
+from pipeline.keeping.correcting import next_position
+from pipeline.keeping.database import update_row
 from pipeline.keeping.raw import RawRow
 from pipeline.keeping.rows import Columns
 
@@ -59,7 +60,7 @@ def restore(database: Database, change: int) -> None:
         if table == "facts" and "position" in old and _taken(database, {**now, **old}):
             memo = database.execute("SELECT memo FROM visits WHERE id = ?", [now["visit"]]).fetchone()[0]
             old["position"] = next_position(database, memo)
-        update(database, table, row_id, old)
+        update_row(database, table, row_id, old)
 
 
 def _by_row(rows: Iterable[RawRow]) -> dict[tuple[str, int], dict[str, tuple[Value, Value]]]:
@@ -84,12 +85,12 @@ def _check_reading(database: Database, change: Change) -> None:
 
 def _take_out_entered(database: Database, change: Change) -> None:
     for row in list(database.query("SELECT id FROM facts WHERE change = ? AND stands = 1", [change.id])):
-        update(database, "facts", row["id"], {"stands": 0})
+        update_row(database, "facts", row["id"], {"stands": 0})
     for row in list(database.query("SELECT id FROM visits WHERE change = ?", [change.id])):
         held = "SELECT 1 FROM facts WHERE visit = ? AND stands = 1"
         if database.execute(held, [row["id"]]).fetchone():
             raise StoreConflictError(f"Visit {row['id']} has facts by now; take them back first.")
-        update(database, "visits", row["id"], {"stands": 0})
+        update_row(database, "visits", row["id"], {"stands": 0})
 
 
 def _taken(database: Database, fact: RawRow) -> bool:
