@@ -131,6 +131,7 @@ class HistoryEntry:
     new: str | float | None
     why: str
     change: int | None = None
+    id: int = 0
 
 
 @dataclass(frozen=True)

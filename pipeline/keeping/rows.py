@@ -34,8 +34,13 @@ def memo_columns(record: MemoRecord, transcript: Transcript, file_name: str, sto
         "recorded_at": memo.recorded_at.isoformat() if memo.recorded_at else None,
         "recorded_from": memo.recorded_from,
         "transcript": record.transcript,
-        "words": as_json([word.model_dump(mode="json") for word in transcript.words]),
+        "words": words_json(transcript),
     }
+
+
+def words_json(transcript: Transcript) -> str:
+    """The words of a transcript as the store keeps them."""
+    return as_json([word.model_dump(mode="json") for word in transcript.words])
 
 
 def memo_of(row: Row) -> Memo:
@@ -208,4 +213,5 @@ def history_of(row: Row) -> HistoryEntry:
         new=row["new"],
         why=row["why"],
         change=row["change"],
+        id=row["id"],
     )

@@ -106,7 +106,7 @@ CREATE TRIGGER memos_indexed_again AFTER UPDATE OF transcript ON memos BEGIN
     INSERT INTO memo_words (rowid, transcript) VALUES (new.id, new.transcript);
 END;
 CREATE TRIGGER visits_heard_again BEFORE UPDATE OF horse_heard, heard_key ON visits WHEN NOT EXISTS (
-    SELECT 1 FROM pen JOIN changes ON changes.id = pen.change WHERE changes.kind = 'reread'
+    SELECT 1 FROM pen JOIN changes ON changes.id = pen.change WHERE changes.kind IN ('reread', 'undo')
 ) BEGIN SELECT RAISE(ABORT, 'what was said stays as it was'); END;
 CREATE TRIGGER facts_stay_with_their_memo BEFORE UPDATE OF visit ON facts
 WHEN (SELECT memo FROM visits WHERE id = old.visit) IS NOT (SELECT memo FROM visits WHERE id = new.visit)

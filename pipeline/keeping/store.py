@@ -17,12 +17,14 @@ from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.names import name_key
 from pipeline.keeping.opened import now
 from pipeline.keeping.originals import keep_original
+from pipeline.keeping.past import PastStates
+from pipeline.keeping.readings import Readings
 from pipeline.keeping.rows import Columns
 from pipeline.keeping.schema import migrate
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
 
-class Store(Corrections):
+class Store(Corrections, Readings, PastStates):
     """A folder with the database of all visits and the original recordings.
 
     Every method raises StoreError (StoreBusyError when another program holds the store) with one plain sentence, and

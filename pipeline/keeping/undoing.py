@@ -48,14 +48,22 @@ def take_back(database: Database, count: int, visit_id: int | None, at: str) -> 
     return last
 
 
-def restore(database: Database, change: int) -> None:
-    """Let what stood before a change stand again; raises StoreConflictError when something changed since."""
-    for (table, row_id), columns in _by_row(database.query(_WRITTEN, [change])).items():
+def restore(database: Database, change: int, only: str | None = None, where_unchanged: bool = False) -> None:
+    """Let what stood before a change stand again, in the table ``only`` or in all.
+
+    What changed since raises StoreConflictError, or stays as it is by now with ``where_unchanged``.
+    """
+    rows = [row for row in database.query(_WRITTEN, [change]) if only in (None, row["in_table"])]
+    for (table, row_id), columns in _by_row(rows).items():
         now = next(iter(database.query(f"SELECT * FROM {table} WHERE id = ?", [row_id])))
+        if where_unchanged:
+            columns = {name: values for name, values in columns.items() if now[name] == values[1]}
         if any(now[name] != new for name, (_, new) in columns.items()):
             raise StoreConflictError(
                 "What was done then has been changed again since; take the later change back first."
             )
+        if not columns:
+            continue
         old: Columns = {name: value for name, (value, _) in columns.items()}
         if table == "facts" and "position" in old and _taken(database, {**now, **old}):
             memo = database.execute("SELECT memo FROM visits WHERE id = ?", [now["visit"]]).fetchone()[0]
