@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 KEPT = as_json(["kept by a person"])
 _STATE = ("foot", "value", "zone", "status", "severity", "confidence", "flagged", "reasons", "stands", "settled")
 _NO_LONGER_FOUND = "A person stood for this; read again, the memo no longer says it{}. Is it still right?"
+_SAME_FACT = 100.0
 _SAME_FOOT, _SAME_VALUE, _SAME_ZONE = 4.0, 3.0, 1.0  # the same place in the body tells more than the same words
 
 
@@ -34,9 +35,22 @@ class Told:
     now: RawRow
     read: RawRow
 
+    @property
+    def root(self) -> int:
+        """The fact that it repeats, or itself."""
+        return int(self.now["origin"] or self.now["id"])
+
     def either(self, column: str) -> set[str | float | None]:
         """What the column says now and what it said when it was read."""
         return {self.now[column], self.read[column]}
+
+
+@dataclass(frozen=True)
+class Into:
+    """The reading that stands from now on, and the change that lets it stand."""
+
+    reading: int
+    change: int
 
 
 def told(database: Database, facts: Sequence[RawRow]) -> list[Told]:
@@ -48,9 +62,9 @@ def told(database: Database, facts: Sequence[RawRow]) -> list[Told]:
 
 
 def carry(
-    database: Database, source: Sequence[Told], target: Sequence[Told], transcript: Transcript | None, reading: int
+    database: Database, source: Sequence[Told], target: Sequence[Told], transcript: Transcript | None, into: Into
 ) -> None:
-    """Bring every settled fact of ``source`` to ``target``, the facts of ``reading`` that stands from now on.
+    """Bring every settled fact of ``source`` to ``target``, the facts of the reading that stands from now on.
 
     ``transcript`` is that reading's wording when it is another one than the source's.
     """
@@ -64,15 +78,15 @@ def carry(
                 columns |= {"visit": fact.now["visit"], "position": _behind(database, fact)}
             update_row(database, "facts", found.now["id"], columns)
         elif fact.now["stands"]:
-            _keep(database, fact, transcript, reading)
+            _keep(database, fact, transcript, into)
 
 
 def matched(source: Iterable[Told], target: Iterable[Told], same_words: bool) -> dict[int, Told]:
     """For facts of ``source``, by number, the fact of ``target`` that was read from the same words; one for one."""
-    others = list(target)
+    facts, others = list(source), list(target)
     likeness = [
         (score, fact.now["id"], -other.now["id"], fact, other)
-        for fact in source
+        for fact in facts
         for other in others
         if (score := _likeness(fact, other, same_words)) > 0
     ]
@@ -96,6 +110,8 @@ def set_aside_doubles(database: Database, by_hand: Sequence[RawRow], target: Seq
 
 def _likeness(fact: Told, other: Told, same_words: bool) -> float:
     """How surely two facts were read from the same words; 0 for surely not."""
+    if fact.root == other.root:
+        return _SAME_FACT
     if fact.now["slot"] != other.now["slot"]:
         return 0.0
     words = _shared_span(fact.now, other.now) if same_words else _shared_sound(fact.now, other.now)
@@ -125,14 +141,15 @@ def _shared(one: tuple[float, float], other: tuple[float, float]) -> float:
     return together / whole if together > 0 and whole > 0 else 0.0
 
 
-def _keep(database: Database, fact: Told, transcript: Transcript | None, reading: int) -> None:
+def _keep(database: Database, fact: Told, transcript: Transcript | None, into: Into) -> None:
     """Let what a person stands for stand in the reading that does not find it, before his eyes."""
-    kept: Columns = {name: value for name, value in fact.now.items() if name not in ("id", "change")}
+    kept: Columns = {name: value for name, value in fact.now.items() if name != "id"}
     asked_before = fact.now["rules"] == KEPT and not fact.now["flagged"]
     heard = f" (it was heard as “{kept['quote']}”)" if transcript is not None and kept["quote"] else ""
     if transcript is not None:
         kept |= _words_in(transcript, str(kept["quote"]))
-    kept |= {"reading": reading, "position": _behind(database, fact), "rules": KEPT, "settled": 1}
+    kept |= {"reading": into.reading, "change": into.change, "origin": fact.root}
+    kept |= {"position": _behind(database, fact), "rules": KEPT, "settled": 1}
     if not asked_before:
         kept |= {"flagged": 1, "reasons": as_json([_NO_LONGER_FOUND.format(heard)])}
     insert_row(database, "facts", kept)

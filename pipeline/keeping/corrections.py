@@ -8,12 +8,12 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from pipeline.errors import CorrectionError, StoreConflictError
-from pipeline.keeping import changes, correcting, reading_back, undoing
+from pipeline.keeping import changes, correcting, opened, reading_back, undoing
 from pipeline.keeping.changes import About, Change, ChangeKind, Noted, NotedFact, NotedVisit
 from pipeline.keeping.correcting import FactFields
 from pipeline.keeping.database import plain_errors, update_row
 from pipeline.keeping.kept import KeptHorse
-from pipeline.keeping.opened import OpenedStore, now
+from pipeline.keeping.opened import OpenedStore
 from pipeline.keeping.rows import Columns, transcript_of
 from pipeline.record import Fact
 
@@ -164,7 +164,7 @@ class Corrections(OpenedStore):
         A change that somebody has built upon since raises StoreConflictError, and nothing is taken back.
         """
         with self._writing(who, why):
-            return undoing.take_back(self._database, count, visit_id, now())
+            return undoing.take_back(self._database, count, visit_id, opened.now())
 
     @contextmanager
     def _changing(
@@ -182,7 +182,7 @@ class Corrections(OpenedStore):
             row = reading_back.visit_row(self._database, visit_id)
             _check_seen(row, seen)
             about = About(row["memo"], visit_id, fact, flag)
-            change = changes.begin(self._database, kind, about, now())
+            change = changes.begin(self._database, kind, about, opened.now())
             yield change, row
             if not changes.changed_anything(self._database, change):
                 raise CorrectionError("Nothing changes by this: it stands like that already.")

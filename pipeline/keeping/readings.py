@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from pipeline.errors import NotFoundError
-from pipeline.keeping import reading_back, rereading
+from pipeline.keeping import opened, reading_back, rereading
 from pipeline.keeping.database import plain_errors
-from pipeline.keeping.opened import OpenedStore, now
+from pipeline.keeping.opened import OpenedStore
 from pipeline.keeping.raw import RawRow
 from pipeline.keeping.rereading import Versions
 from pipeline.record import MemoRecord, Transcript
@@ -51,7 +51,7 @@ class Readings(OpenedStore):
             memo = self._memo_row(memo_id)
             rereading.check_reading(memo, seen)
             by = Versions(vocabulary, weights)
-            return rereading.read_again(self._database, memo, record, heard, by, now())
+            return rereading.read_again(self._database, memo, record, heard, by, opened.now())
 
     def take_reading_back(self, memo_id: int, *, who: str | None = None, why: str = "reading taken back") -> int:
         """Let the reading before the present one stand again, with what was decided since; returns its number.
@@ -59,7 +59,7 @@ class Readings(OpenedStore):
         Raises NotFoundError for an unknown memo and CorrectionError for one that was read once.
         """
         with self._writing(who, why):
-            return rereading.take_back(self._database, self._memo_row(memo_id), now())
+            return rereading.take_back(self._database, self._memo_row(memo_id), opened.now())
 
     def readings(self, memo_id: int) -> list[Reading]:
         """The readings of a memo, oldest first; NotFoundError for an unknown memo."""

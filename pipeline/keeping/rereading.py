@@ -114,7 +114,8 @@ def take_back(database: Database, memo: RawRow, at: str) -> int:
     former = [fact for fact in raw.facts.values() if fact["reading"] == number]
     other = _reading(database, memo["id"], number)["hearing"] != memo["hearing"]
     words = transcript_of(_memo_row(database, memo["id"])) if other else None
-    carrying.carry(database, carrying.told(database, again.facts), carrying.told(database, former), words, number)
+    into = carrying.Into(number, change)
+    carrying.carry(database, carrying.told(database, again.facts), carrying.told(database, former), words, into)
     for visit in raw.visits.values():
         if visit["change"] == row["change"] and not _held(database, visit["id"], number):
             update_row(database, "visits", visit["id"], {"stands": 0})
@@ -205,7 +206,7 @@ def _carry(again: Again, before: Sequence[carrying.Told], heard: Transcript | No
     new = list(again.database.query(sql, [again.memo["id"], again.number]))
     carrying.set_aside_doubles(again.database, again.by_hand, new)
     fresh = [carrying.Told(row, row) for row in new]
-    carrying.carry(again.database, before, fresh, heard, again.number)
+    carrying.carry(again.database, before, fresh, heard, carrying.Into(again.number, again.change))
 
 
 def _let_go(again: Again, found: set[int]) -> None:

@@ -8,14 +8,13 @@ from types import TracebackType
 from typing import Self
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping import changes, finding, health, horses, reading_back, writing_down
+from pipeline.keeping import changes, finding, health, horses, opened, reading_back, writing_down
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import open_database, plain_errors
 from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.names import name_key
-from pipeline.keeping.opened import now
 from pipeline.keeping.originals import keep_original
 from pipeline.keeping.past import PastStates
 from pipeline.keeping.readings import Readings
@@ -91,7 +90,7 @@ class Store(Corrections, Readings, PastStates):
             return []
         with plain_errors(self.folder):
             stored = keep_original(self.folder, sha256, original)
-            columns: Columns = {"kept_at": now(), "weights": weights, "vocabulary": vocabulary}
+            columns: Columns = {"kept_at": opened.now(), "weights": weights, "vocabulary": vocabulary}
             with self._writing("", "a memo was kept"):
                 # Another program may have kept it since.
                 if reading_back.memo_row(self._database, sha256) is not None:
