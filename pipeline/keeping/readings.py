@@ -77,6 +77,28 @@ class Readings(OpenedStore):
                 for row in rows
             ]
 
+    def memo_numbers(self) -> list[int]:
+        """The numbers of all memos, in the order in which they were kept."""
+        with plain_errors(self.folder):
+            return [row["id"] for row in self._database.query("SELECT id FROM memos ORDER BY id")]
+
+    def memo_number(self, named: str) -> int:
+        """The number of the memo that a person names by its number or by its file's name.
+
+        Raises NotFoundError when there is none, or several files of that name.
+        """
+        with plain_errors(self.folder):
+            if named.isdecimal() and reading_back.memo_row(self._database, int(named)):
+                return int(named)
+            sql = "SELECT id FROM memos WHERE file_name = ? ORDER BY id"
+            ids = [row["id"] for row in self._database.query(sql, [named])]
+        if len(ids) > 1:
+            numbers = ", ".join(str(number) for number in ids)
+            raise NotFoundError(f"{len(ids)} memos are called {named}; say which number: {numbers}.")
+        if not ids:
+            raise NotFoundError(f"There is no memo {named} in the store.")
+        return int(ids[0])
+
     def _memo_row(self, memo_id: int) -> RawRow:
         row = reading_back.memo_row(self._database, memo_id)
         if row is None:
