@@ -22,7 +22,8 @@ if TYPE_CHECKING:
 
 # The rules of a fact that a person stands for and the present reading does not find.
 KEPT = as_json(["kept by a person"])
-_STATE = ("foot", "value", "zone", "status", "severity", "confidence", "flagged", "reasons", "stands", "settled")
+_STATE = ("foot", "value", "zone", "status", "severity", "stands", "settled")
+_SURE: Columns = {"confidence": 1.0, "flagged": 0, "reasons": "[]"}
 _NO_LONGER_FOUND = "A person stood for this; read again, the memo no longer says it{}. Is it still right?"
 _SAME_FACT = 100.0
 _SAME_FOOT, _SAME_VALUE, _SAME_ZONE = 4.0, 3.0, 1.0  # the same place in the body tells more than the same words
@@ -37,7 +38,7 @@ class Told:
 
     @property
     def root(self) -> int:
-        """The fact that it repeats, or itself."""
+        """The first fact that was read from these words, in whichever reading, or itself."""
         return int(self.now["origin"] or self.now["id"])
 
     def either(self, column: str) -> set[str | float | None]:
@@ -73,7 +74,7 @@ def carry(
     for fact in settled:
         found = pairs.get(fact.now["id"])
         if found is not None:
-            columns: Columns = {name: fact.now[name] for name in _STATE}
+            columns: Columns = {name: fact.now[name] for name in _STATE} | (_SURE if fact.now["stands"] else {})
             if fact.now["visit"] != fact.read["visit"] and found.now["visit"] != fact.now["visit"]:
                 columns |= {"visit": fact.now["visit"], "position": _behind(database, fact)}
             update_row(database, "facts", found.now["id"], columns)
@@ -99,13 +100,26 @@ def matched(source: Iterable[Told], target: Iterable[Told], same_words: bool) ->
     return pairs
 
 
+def origins(source: Sequence[Told], fresh: Sequence[Told], same_words: bool) -> dict[int, int]:
+    """For new facts, by number, the fact of the former reading that was read from the same words.
+
+    What a person settled is looked for first, so that it is sure to find its like.
+    """
+    settled = matched([fact for fact in source if fact.now["settled"]], fresh, same_words)
+    taken = {other.now["id"] for other in settled.values()}
+    others = [fact for fact in source if not fact.now["settled"]]
+    pairs = settled | matched(others, [fact for fact in fresh if fact.now["id"] not in taken], same_words)
+    roots = {fact.now["id"]: fact.root for fact in source}
+    return {other.now["id"]: roots[number] for number, other in pairs.items()}
+
+
 def set_aside_doubles(database: Database, by_hand: Sequence[RawRow], target: Sequence[RawRow]) -> None:
     """A fact that a person had entered and the reader finds by now is kept once: as the person entered it."""
     same = ("visit", "foot", "slot", "value", "status")
     entered = {tuple(fact[name] for name in same) for fact in by_hand if fact["stands"]}
     for fact in target:
         if tuple(fact[name] for name in same) in entered:
-            update_row(database, "facts", fact["id"], {"stands": 0, "settled": 1})
+            update_row(database, "facts", fact["id"], {"stands": 0})
 
 
 def _likeness(fact: Told, other: Told, same_words: bool) -> float:

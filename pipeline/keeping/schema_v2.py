@@ -3,8 +3,8 @@
 A *change* is one decision of a person, or one reading again: all rows of ``history`` that it made name it. A *reading*
 is what the rules of a day made of a memo; its facts and flags stay when a later reading takes over, and
 ``memos.reading`` says which one stands. A fact without a reading was entered by hand and stands beside any of them.
-A visit or fact with a ``change`` was entered by that change; ``origin`` is the fact of another
-reading that it repeats because a person stands for it.
+A visit or fact with a ``change`` was entered by that change; ``origin`` is the fact of an earlier
+reading that was read from the same words.
 ``hearings`` holds the wordings of a memo that was heard more than once; ``memos`` has the one that counts.
 
 ``revision`` of a visit grows with whatever changes in it, so that a person cannot overwrite what he has not seen.
