@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 # The rules of a fact that a person stands for and the present reading does not find.
 KEPT = as_json(["kept by a person"])
-_STATE = ("foot", "value", "zone", "status", "severity", "stands", "settled")
+_STATE = ("foot", "value", "zone", "status", "severity", "stands")
 _SURE: Columns = {"confidence": 1.0, "flagged": 0, "reasons": "[]"}
 _NO_LONGER_FOUND = "A person stood for this; read again, the memo no longer says it{}. Is it still right?"
 _SAME_FACT = 100.0
@@ -35,6 +35,12 @@ class Told:
 
     now: RawRow
     read: RawRow
+    corrected_outside: bool = False
+
+    @property
+    def decided(self) -> bool:
+        """Whether a person stands for it or dropped it; whoever corrected it by another program stands for it too."""
+        return bool(self.now["settled"]) or self.corrected_outside
 
     @property
     def root(self) -> int:
@@ -57,24 +63,28 @@ class Into:
 def told(database: Database, facts: Sequence[RawRow]) -> list[Told]:
     """The facts with what they said when they were read, before any correction."""
     read = {row["id"]: dict(row) for row in facts}
+    outside = set()
     for entry in reversed(reading_back.history_of_rows(database, "facts", list(read))):
         read[entry.row][entry.column] = entry.old
-    return [Told(row, read[row["id"]]) for row in facts]
+        if entry.change is None:
+            outside.add(entry.row)
+    return [Told(row, read[row["id"]], row["id"] in outside) for row in facts]
 
 
 def carry(
     database: Database, source: Sequence[Told], target: Sequence[Told], transcript: Transcript | None, into: Into
 ) -> None:
-    """Bring every settled fact of ``source`` to ``target``, the facts of the reading that stands from now on.
+    """Bring every decided fact of ``source`` to ``target``, the facts of the reading that stands from now on.
 
     ``transcript`` is that reading's wording when it is another one than the source's.
     """
-    settled = [fact for fact in source if fact.now["settled"]]
+    settled = [fact for fact in source if fact.decided]
     pairs = matched(settled, target, same_words=transcript is None)
     for fact in settled:
         found = pairs.get(fact.now["id"])
         if found is not None:
-            columns: Columns = {name: fact.now[name] for name in _STATE} | (_SURE if fact.now["stands"] else {})
+            columns: Columns = {name: fact.now[name] for name in _STATE} | {"settled": 1}
+            columns |= _SURE if fact.now["stands"] else {}
             if fact.now["visit"] != fact.read["visit"] and found.now["visit"] != fact.now["visit"]:
                 columns |= {"visit": fact.now["visit"], "position": _behind(database, fact)}
             update_row(database, "facts", found.now["id"], columns)
@@ -105,9 +115,9 @@ def origins(source: Sequence[Told], fresh: Sequence[Told], same_words: bool) -> 
 
     What a person settled is looked for first, so that it is sure to find its like.
     """
-    settled = matched([fact for fact in source if fact.now["settled"]], fresh, same_words)
+    settled = matched([fact for fact in source if fact.decided], fresh, same_words)
     taken = {other.now["id"] for other in settled.values()}
-    others = [fact for fact in source if not fact.now["settled"]]
+    others = [fact for fact in source if not fact.decided]
     pairs = settled | matched(others, [fact for fact in fresh if fact.now["id"] not in taken], same_words)
     roots = {fact.now["id"]: fact.root for fact in source}
     return {other.now["id"]: roots[number] for number, other in pairs.items()}

@@ -134,8 +134,11 @@ class Corrections(OpenedStore):
         who: str | None = None,
         why: str = "assigned by hand",
     ) -> Noted:
-        """Say whose visit it was; that answers its flags about the horse. Without ``seen`` it is said of any state."""
-        with self._changing(ChangeKind.ASSIGN, visit_id, seen, who, why) as (change, _):
+        """Say whose visit it was, or confirm it; that answers its flags about the horse, and a later reading keeps it.
+
+        Without ``seen`` it is said of any state.
+        """
+        with self._changing(ChangeKind.ASSIGN, visit_id, seen, who, why, may_confirm=True) as (change, _):
             correcting.assign_visit(self._database, visit_id, horse.id)
             return self._noted(change, visit_id)
 
@@ -177,6 +180,7 @@ class Corrections(OpenedStore):
         *,
         fact: int | None = None,
         flag: int | None = None,
+        may_confirm: bool = False,
     ) -> Iterator[tuple[int, RawRow]]:
         with self._writing(who, why):
             row = reading_back.visit_row(self._database, visit_id)
@@ -184,7 +188,7 @@ class Corrections(OpenedStore):
             about = About(row["memo"], visit_id, fact, flag)
             change = changes.begin(self._database, kind, about, opened.now())
             yield change, row
-            if not changes.changed_anything(self._database, change):
+            if not may_confirm and not changes.changed_anything(self._database, change):
                 raise CorrectionError("Nothing changes by this: it stands like that already.")
 
     @contextmanager

@@ -33,8 +33,11 @@ if TYPE_CHECKING:
 # What a person said of a visit and did not take back; version 1 knew no changes, only their history.
 _DECIDED = """
 SELECT in_row, in_column FROM history LEFT JOIN changes ON changes.id = history.change
-WHERE in_table = 'visits' AND in_row IN (SELECT id FROM visits WHERE memo = ?)
-AND (changes.id IS NULL OR changes.kind IN ('assign', 'visit'))
+WHERE in_table = 'visits' AND in_row IN (SELECT id FROM visits WHERE memo = :memo)
+AND (changes.id IS NULL OR changes.kind = 'visit')
+AND NOT EXISTS (SELECT 1 FROM changes AS later WHERE later.undoes = changes.id)
+UNION
+SELECT visit, 'horse' FROM changes WHERE memo = :memo AND kind IN ('assign', 'new_visit')
 AND NOT EXISTS (SELECT 1 FROM changes AS later WHERE later.undoes = changes.id)
 """
 
@@ -80,7 +83,7 @@ def read_again(
     if heard is not None and (heard, by.weights) == (transcript_of(memo), memo["weights"]):
         heard = None
     before = carrying.told(database, [fact for fact in raw.facts.values() if fact["reading"] == memo["reading"]])
-    decided = {(row["in_row"], row["in_column"]) for row in database.query(_DECIDED, [memo["id"]])}
+    decided = {(row["in_row"], row["in_column"]) for row in database.query(_DECIDED, {"memo": memo["id"]})}
     if heard is None and reads_the_same(record, raw, memo["reading"], before, decided):
         return None
     change = changes.begin(database, ChangeKind.REREAD, About(memo["id"]), at)
