@@ -13,6 +13,7 @@ from pipeline.keeping.changes import About, Change, ChangeKind, Noted, NotedFact
 from pipeline.keeping.correcting import FactFields
 from pipeline.keeping.database import plain_errors, update_row
 from pipeline.keeping.kept import KeptHorse
+from pipeline.keeping.names import keepable
 from pipeline.keeping.opened import OpenedStore
 from pipeline.keeping.rows import Columns, transcript_of
 from pipeline.record import Fact
@@ -118,7 +119,7 @@ class Corrections(OpenedStore):
         if day is not None:
             columns["date"] = day.isoformat()
         if notes is not None:
-            columns["notes"] = notes
+            columns["notes"] = keepable(notes)
         if not columns:
             raise CorrectionError("A correction must say what is right instead.")
         with self._changing(ChangeKind.VISIT, visit_id, seen, who, why) as (change, _):

@@ -112,6 +112,8 @@ def test_what_was_said_and_where_is_not_corrected(kept: Store) -> None:
         (1, {"zone": "tail"}, "This cannot be kept: 'tail' is not a zone."),
         (1, {"foot": "XX"}, "This cannot be kept: foot input should be 'LF', 'RF', 'LH' or 'RH'."),
         (1, {"quote": "never said"}, "'quote' of a fact is not corrected by hand."),
+        (2, {"value": True}, "This cannot be kept: a value is a word or a number, not yes or no."),
+        (2, {"value": float("nan")}, "This cannot be kept: nails nan is outside 1 to 20."),
         (1, {}, "A correction must say what is right instead."),
     ],
 )
@@ -213,6 +215,12 @@ def test_day_and_notes_are_corrected(kept: Store) -> None:
     with pytest.raises(CorrectionError):
         kept.correct_visit(1, seen=noted.revision)
     assert kept.problems() == []
+
+
+def test_half_a_character_is_kept_as_a_sign_that_it_was_one(kept: Store) -> None:
+    kept.correct_visit(1, seen=0, notes="Hat \udc80.", who="An\udc80n", why="\udc80")
+    assert kept.visit(1).visit.notes == "Hat ?."
+    assert {(entry.who, entry.why) for entry in kept.history()} == {("An?n", "?")}
 
 
 def test_an_assigned_visit_asks_no_more_whose_it_was(kept: Store) -> None:
