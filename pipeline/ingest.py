@@ -168,7 +168,8 @@ class Ingest:
         Nothing is kept. When it listens it raises as ``read_sound`` does, and StoreError for a recording that is no
         longer what was kept.
         """
-        day = memo.record.visits[0].date if memo.record.visits else date.today()
+        recorded = memo.record.memo.recorded_at or memo.kept_at
+        day = memo.record.visits[0].date if memo.record.visits else recorded.date()
         if listen:
             heard = self.read_sound(memo.original, roster, day)
             if heard.record.memo.sha256 != memo.record.memo.sha256:

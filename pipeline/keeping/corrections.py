@@ -126,6 +126,20 @@ class Corrections(OpenedStore):
             update_row(self._database, "visits", visit_id, columns)
             return self._noted(change, visit_id)
 
+    def drop_visit(self, visit_id: int, *, seen: int, who: str | None = None, why: str = "no visit") -> Noted:
+        """Say that there was no such visit: it is kept with all its facts, and stands no more."""
+        with self._changing(ChangeKind.DROP_VISIT, visit_id, seen, who, why) as (change, _):
+            update_row(self._database, "visits", visit_id, {"stands": 0})
+            return self._noted(change, visit_id)
+
+    def restore_visit(
+        self, visit_id: int, *, seen: int, who: str | None = None, why: str = "a visit after all"
+    ) -> Noted:
+        """Let a dropped visit stand again."""
+        with self._changing(ChangeKind.RESTORE_VISIT, visit_id, seen, who, why) as (change, _):
+            update_row(self._database, "visits", visit_id, {"stands": 1})
+            return self._noted(change, visit_id)
+
     def assign(
         self,
         visit_id: int,

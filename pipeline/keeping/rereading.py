@@ -24,7 +24,7 @@ from pipeline.keeping.rows import (
     visit_columns,
     words_json,
 )
-from pipeline.keeping.same_visits import matching_visits, reads_the_same
+from pipeline.keeping.same_visits import matching_visits, reads_the_same, visits_to_match
 from pipeline.record import Flag, FlagKind, MemoRecord, Transcript, Visit
 
 if TYPE_CHECKING:
@@ -34,11 +34,14 @@ if TYPE_CHECKING:
 _DECIDED = """
 SELECT in_row, in_column FROM history LEFT JOIN changes ON changes.id = history.change
 WHERE in_table = 'visits' AND in_row IN (SELECT id FROM visits WHERE memo = :memo)
-AND (changes.id IS NULL OR changes.kind = 'visit')
+AND (changes.id IS NULL OR changes.kind IN ('visit', 'drop_visit', 'restore_visit'))
 AND NOT EXISTS (SELECT 1 FROM changes AS later WHERE later.undoes = changes.id)
 UNION
-SELECT visit, 'horse' FROM changes WHERE memo = :memo AND kind IN ('assign', 'new_visit')
+SELECT visit, 'horse' FROM changes WHERE memo = :memo AND kind = 'assign'
 AND NOT EXISTS (SELECT 1 FROM changes AS later WHERE later.undoes = changes.id)
+UNION
+SELECT visits.id, 'horse' FROM visits JOIN changes ON changes.id = visits.change
+WHERE visits.memo = :memo AND changes.kind = 'new_visit' AND visits.stands = 1
 """
 
 
@@ -134,8 +137,7 @@ def check_reading(memo: RawRow, seen: int) -> None:
 
 def _write_visits(again: Again, record: MemoRecord, before: Sequence[carrying.Told], same_words: bool) -> set[int]:
     """Write the new reading's visits, facts and flags; returns the numbers of the visits that it found."""
-    standing = [visit for visit in again.raw.visits.values() if visit["stands"]]
-    places = matching_visits(record.visits, standing, again.facts)
+    places = matching_visits(record.visits, visits_to_match(again.raw, again.decided), again.facts)
     # Numbers that no row has, below those of all rows.
     fresh: list[RawRow] = [
         {**fact_columns(fact, -1, 0), "id": -number, "origin": None}

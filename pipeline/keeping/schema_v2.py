@@ -20,8 +20,8 @@ CREATE TABLE changes (
     why TEXT NOT NULL,
     kind TEXT NOT NULL CHECK (
         kind IN (
-            'correct', 'accept', 'drop', 'restore', 'move', 'add', 'visit', 'new_visit', 'assign', 'look', 'reread',
-            'undo'
+            'correct', 'accept', 'drop', 'restore', 'move', 'add', 'visit', 'new_visit', 'drop_visit', 'restore_visit',
+            'assign', 'look', 'reread', 'undo'
         )
     ),
     memo INTEGER NOT NULL REFERENCES memos (id),
@@ -80,6 +80,7 @@ ALTER TABLE facts ADD COLUMN change INTEGER REFERENCES changes (id) CHECK (
 ALTER TABLE facts ADD COLUMN origin INTEGER REFERENCES facts (id);
 CREATE INDEX facts_flagged ON facts (visit) WHERE flagged = 1;
 CREATE INDEX facts_entered ON facts (change) WHERE change IS NOT NULL;
+CREATE INDEX visits_let_go ON visits (memo) WHERE stands = 0;
 CREATE INDEX visits_entered ON visits (change) WHERE change IS NOT NULL;
 ALTER TABLE flags ADD COLUMN settled INTEGER NOT NULL DEFAULT 0 CHECK (settled IN (0, 1));
 ALTER TABLE flags ADD COLUMN reading INTEGER NOT NULL DEFAULT 1 CHECK (reading >= 1);

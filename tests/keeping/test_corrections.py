@@ -30,7 +30,7 @@ if TYPE_CHECKING:
 
 TEXT = "Bramble. Left fore, thrush in the sulcus, six nails. Then Sorrel, sound."
 DAY = date(2026, 3, 2)
-CALLS = ("correct", "accept", "drop", "move", "add", "visit", "assign", "flag", "new visit")
+CALLS = ("correct", "accept", "drop", "move", "add", "visit", "assign", "flag", "new visit", "drop visit")
 
 
 def said(quote: str) -> dict[str, object]:
@@ -204,6 +204,18 @@ def test_a_missed_visit_is_added_to_the_memo(kept: Store) -> None:
     assert [kept.visit(v).id for v in kept.memo(1).visit_ids] == [1, 2, 3]
 
 
+def test_a_visit_that_was_none_stands_no_more(kept: Store) -> None:
+    noted = kept.drop_visit(1, seen=0)
+    assert (kept.memo(1).visit_ids, kept.visits_of("Bramble"), kept.visit(1).stands) == ((2,), [], False)
+    assert kept.counts() | {"horses": 0} == {"memos": 1, "visits": 1, "facts": 0, "horses": 0, "flagged": 0}
+    assert kept.search(Wanted(slots=("nails",))).facts == []
+    assert [p.visit_id for p in kept.search(Wanted(words=("thrush",))).passages] == [2]
+    with pytest.raises(CorrectionError):
+        kept.drop_visit(1, seen=noted.revision)
+    kept.restore_visit(1, seen=noted.revision)
+    assert (kept.memo(1).visit_ids, kept.counts()["facts"]) == ((1, 2), 2)
+
+
 def test_day_and_notes_are_corrected(kept: Store) -> None:
     noted = kept.correct_visit(1, seen=0, day=date(2026, 3, 1), notes="Lively.")
     visit = kept.visit(1).visit
@@ -342,5 +354,6 @@ def change_seen(store: Store, call: str, seen: dict[int, int]) -> None:
         "assign": lambda: store.assign(2, store.horse("Sorrel"), seen=seen[2]),
         "flag": lambda: store.settle_flag(1, 2, seen=seen[2]),
         "new visit": lambda: store.add_visit(1, store.horse("Sorrel"), seen=seen[1]),
+        "drop visit": lambda: store.drop_visit(1, seen=seen[1]),
     }
     calls[call]()

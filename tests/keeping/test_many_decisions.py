@@ -73,6 +73,8 @@ def decide(store: Store, chance: random.Random) -> None:
         lambda: store.add_fact(visit.id, Fact(foot="RF", slot="nails", value=7.0), seen=seen),
         lambda: store.assign(visit.id, store.horse(chance.choice(("Bramble", "Sorrel"))), seen=seen),
         lambda: store.undo(),
+        lambda: store.drop_visit(visit.id, seen=seen) if len(store.memo(1).visit_ids) > 1 else store.undo(),
+        lambda: store.add_visit(visit.id, store.horse("Sorrel"), seen=seen),
     ]
     if standing is not None:
         fact = standing.id

@@ -269,6 +269,22 @@ class TestVisits:
         again(kept, bramble(thrush("LF")).model_copy(update={"horse": "Rowan"}), sorrel(SOUND))
         assert (kept.visit(1).visit.horse, told(kept)) == ("Bramble", [("LF", "thrush")])
 
+    def test_a_visit_that_a_person_dropped_is_not_found_again(self, kept: Store) -> None:
+        kept.move(kept.visit(2).fact_ids[0], 1, seen=0)
+        kept.drop_visit(2, seen=seen(kept, 2))
+        again(kept, bramble(thrush("LF")), sorrel(SOUND, NAILS))
+        assert (kept.memo(1).visit_ids, told(kept)) == ((1,), [("LF", "thrush"), (None, "sound")])
+        assert again(kept, bramble(thrush("LF")), sorrel(SOUND, NAILS), reading=2) is None
+
+    def test_a_visit_that_a_person_added_stays_his(self, kept: Store) -> None:
+        kept.add_horses([RosterHorse(name="Teasel")])
+        added = kept.add_visit(1, kept.horse("Teasel"), seen=0)
+        kept.move(kept.visit(1).fact_ids[2], added.visit, seen=seen(kept))
+        new = sorrel(NAILS, match=HorseMatch.NEW).model_copy(update={"horse": "Thistle"})
+        again(kept, bramble(thrush("LF")), new, sorrel(SOUND))
+        assert (kept.memo(1).visit_ids, kept.visit(added.visit).visit.horse) == ((1, 2, 3), "Teasel")
+        assert told(kept, added.visit) == [("LF", 6.0)]
+
     def test_a_flag_that_was_looked_at_is_not_asked_again(self, yard: Yard, kept: Store) -> None:
         flag = Flag(kind=FlagKind.NOT_UNDERSTOOD, reason="Not understood: hat", quote="hat")
         other = Flag(kind=FlagKind.NOT_UNDERSTOOD, reason="Not understood: cap", quote="cap")
