@@ -6,7 +6,18 @@ from typing import Annotated
 
 import typer
 
-from pipeline.cli import checking, demonstrate, extracting, ingesting, looking, rostering, watching, wording
+from pipeline.cli import (
+    checking,
+    demonstrate,
+    extracting,
+    ingesting,
+    looking,
+    past,
+    rereading,
+    rostering,
+    watching,
+    wording,
+)
 from pipeline.cli.endings import PlainEndings
 
 app = typer.Typer(
@@ -40,6 +51,8 @@ app.command("show")(looking.show)
 app.command("search")(looking.search)
 app.command("export")(looking.export)
 app.command("assign")(looking.assign)
+app.command("reread")(rereading.reread)
+app.command("history")(past.history)
 app.add_typer(rostering.roster, name="roster")
 app.add_typer(wording.words, name="words")
 app.command("demo")(demonstrate.demo)
