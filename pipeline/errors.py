@@ -112,3 +112,15 @@ class SettingsError(ClinchbookError):
     """A setting outside what is allowed."""
 
     exit_code = 19
+
+
+class BackupError(ClinchbookError):
+    """A back-up that cannot be made, or cannot be restored, as it is."""
+
+    exit_code = 24
+
+
+class PassphraseError(BackupError):
+    """A passphrase that is missing or does not open the back-up."""
+
+    exit_code = 25

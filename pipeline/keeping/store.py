@@ -8,11 +8,12 @@ from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
 from types import TracebackType
-from typing import TYPE_CHECKING, Self
+from typing import Self
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping import finding, health, horses, reading_back, writing_down
+from pipeline.keeping import finding, health, horses, reading_back, waiting, writing_down
 from pipeline.keeping.database import open_database, plain_errors, writing
+from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.names import name_key
@@ -21,20 +22,13 @@ from pipeline.keeping.rows import Columns
 from pipeline.keeping.schema import migrate
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
-if TYPE_CHECKING:
-    from sqlite_utils import Database
 
-
-class Store:
+class Store(Housekeeping):
     """A folder with the database of all visits and the original recordings.
 
     Every method raises StoreError (StoreBusyError when another program holds the store) with one plain sentence, and
     after any error the store is as it was before the call.
     """
-
-    def __init__(self, database: Database, folder: Path) -> None:
-        self._database = database
-        self.folder = folder
 
     @classmethod
     def open(cls, folder: Path, create: bool = True, busy_s: float = 5.0) -> Self:
@@ -101,6 +95,10 @@ class Store:
                 # Another program may have kept it since.
                 if reading_back.memo_row(self._database, sha256) is not None:
                     return []
+                # Another program may have removed the same sound for good since it was copied.
+                if not (self.folder / stored).is_file():
+                    raise StoreError(f"The copy of {original.name} was removed while it was being kept; keep it again.")
+                waiting.take_off(self._database, sha256, original)
                 return writing_down.write_memo(self._database, record, transcript, original.name, stored, columns)
 
     def roster(self) -> list[RosterHorse]:
