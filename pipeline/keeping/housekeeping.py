@@ -1,15 +1,15 @@
-"""The store's upkeep: what waits, what is removed for good, and one program at a time where it matters."""
+"""The store's upkeep: what waits, what is removed for good, and back-ups."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Sequence
 from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from pipeline.errors import NotFoundError, StoreError
 from pipeline.keeping import forgetting, horses, waiting
+from pipeline.keeping.backing_up import BackedUp, back_up, encrypted_back_up
 from pipeline.keeping.database import plain_errors, writing
 from pipeline.keeping.forgetting import Forgotten, Plan
 from pipeline.keeping.waiting import Waiting
@@ -31,18 +31,21 @@ class Housekeeping:
         with plain_errors(self.folder):
             return str(self._database.execute("SELECT store FROM identity").fetchone()[0])
 
-    @contextmanager
-    def alone(self) -> Iterator[None]:
-        """Keep every other program from writing to the store for the length of the block.
+    def back_up(self, target: Path) -> BackedUp:
+        """Make or bring up to date the back-up in the folder ``target`` while others go on writing.
 
-        Raises StoreBusyError. Nothing of the database may be written inside; what is locked is the folder beside it.
+        What is there with the right hash is not copied again. Raises BackupError, StoreError and StoreBusyError.
         """
         with plain_errors(self.folder):
-            self._database.execute("BEGIN IMMEDIATE")
-        try:
-            yield
-        finally:
-            self._database.execute("ROLLBACK")
+            return back_up(self._database.conn, self.folder, target)
+
+    def archive(self, target: Path, passphrase: str) -> BackedUp:
+        """Write the whole store into one encrypted file that is not there yet; read back before it gets its name.
+
+        Raises BackupError, FileMissingError for a missing folder, StoreError and StoreBusyError.
+        """
+        with plain_errors(self.folder):
+            return encrypted_back_up(self._database.conn, self.folder, target, passphrase)
 
     def wait(self, path: Path, sha256: str | None, reason: str, day: date | None = None) -> None:
         """Put a memo that could not be taken in on the waiting list: a sentence why, and the day given for it."""
