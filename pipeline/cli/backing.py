@@ -94,8 +94,9 @@ def _tell(done: BackedUp, encrypted: bool) -> None:
     recordings += f", {done.there_before} there before" if done.there_before else ""
     recordings += f", {done.taken_out} taken out" if done.taken_out else ""
     typer.echo(f"Saved and checked: {counted(done.memos, 'memo')} ({recordings}) in {done.path}.")
-    for sentence in [] if encrypted else open_to_others(done.path):
-        say(f"{sentence} (clinchbook backup --encrypt keeps it from everybody)")
+    if said := [] if encrypted else open_to_others(done.path):
+        say(" ".join(said))
+        say("On a disk that knows no such rights, clinchbook backup --encrypt keeps it from everybody.")
     raise typer.Exit(BackupError.exit_code if done.problems else 0)
 
 

@@ -114,7 +114,6 @@ def _refuse_nonsense(
 
 def _keep(hearing: Ingest, paths: list[Path], store: Path | None, when: date | None, as_json: bool, again: bool) -> int:
     from pipeline.cli.endings import say
-    from pipeline.cli.output import counted
     from pipeline.cli.reporting import Report, progress
     from pipeline.ingest import sound_files
     from pipeline.keeping import Store, store_folder
@@ -130,7 +129,7 @@ def _keep(hearing: Ingest, paths: list[Path], store: Path | None, when: date | N
         with progress(len(files)) as starting:
             code = Report(as_json).tell_all(hearing.keep_all(files, kept, when, starting, days))
         if waits := len(kept.waiting()):
-            say(f"{counted(waits, 'memo waits', 'memos wait')}; see clinchbook waiting, try again with ingest --again.")
+            say(f"Memos: {waits} waiting; see clinchbook waiting, try again with clinchbook ingest --again.")
     return code
 
 

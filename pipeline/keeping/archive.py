@@ -14,6 +14,7 @@ import os
 import re
 import tarfile
 import zipfile
+import zlib
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -26,6 +27,8 @@ from pipeline.keeping.own_words import WORDS_NAME
 LEAST_PASSPHRASE = 8
 _KEY, _STORE, _HELP = "key.age", "store.tar.age", "HOW TO OPEN.txt"
 _BLOCK = 1 << 18
+_LARGEST_KEY = 1 << 16
+_NO_ZIP = (zipfile.BadZipFile, zlib.error, KeyError, RuntimeError, ValueError, EOFError)  # what zipfile complains with
 _MEMBER = re.compile(
     rf"{re.escape(DATABASE_NAME)}|{WORDS_NAME}/[a-z_]+\.csv|{ORIGINALS_NAME}/[0-9a-f]{{2}}/[0-9a-f]{{64}}\.[a-z0-9]{{1,8}}"
 )
@@ -90,10 +93,11 @@ def _decrypt(source: Path, passphrase: str, target: Any) -> None:
 
     try:
         with zipfile.ZipFile(source) as outer:
-            key = _open_key(outer.read(_KEY), passphrase)
+            with outer.open(_KEY) as sealed:
+                key = _open_key(sealed.read(_LARGEST_KEY), passphrase)
             with outer.open(_STORE) as member:
                 pyrage.decrypt_io(member, target, [key])
-    except (zipfile.BadZipFile, KeyError, NotImplementedError, EOFError) as error:
+    except _NO_ZIP as error:
         raise BackupError(f"{source.name} is no encrypted back-up of clinchbook, or it is damaged.") from error
     except (pyrage.DecryptError, OSError) as error:
         if _trouble(error):

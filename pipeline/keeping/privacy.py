@@ -16,13 +16,10 @@ def open_to_others(folder: Path) -> list[str]:
     """
     if os.name != "posix" or not _open_bits(folder):
         return []
-    said = [f"Other users of this machine can look into {folder}; make it yours alone with: chmod 700 {folder}"]
+    said = [f"Other users of this machine can look into {folder}; chmod 700 makes it yours alone."]
     loose = sum(1 for path in _files(folder) if _open_bits(path))
     if loose:
-        files = "1 file" if loose == 1 else f"{loose} files"
-        said.append(
-            f"{files} in it can be read or changed by others; a disk without such rights keeps them from nobody."
-        )
+        said.append(f"{'1 file' if loose == 1 else f'{loose} files'} in it can be read or changed by others.")
     return said
 
 
