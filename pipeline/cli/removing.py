@@ -10,6 +10,7 @@ from pipeline.cli.options import StoreOption
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
+    from pathlib import Path
 
     from pipeline.keeping import Store
     from pipeline.keeping.forgetting import Forgotten, Plan, SharedMemo
@@ -39,6 +40,7 @@ def forget(
     """
     _refuse_nonsense(horse, place, memo, whole_memos, finish)
     from pipeline.keeping import Store, store_folder
+    from pipeline.keeping.forgetting import other_copies
 
     with Store.open(store_folder(store), create=False) as kept:
         finished = kept.finish_forgetting()
@@ -56,7 +58,7 @@ def forget(
         if not yes and not _agreed(kept, plan):
             typer.echo("Nothing was removed.")
             raise typer.Exit(NOT_REMOVED)
-        _tell(kept.forget(plan, whole_memos))
+        _tell(kept.forget(plan, whole_memos), other_copies(kept.folder))
 
 
 def _refuse_nonsense(horse: str | None, place: str | None, memo: int | None, whole_memos: bool, finish: bool) -> None:
@@ -89,7 +91,7 @@ def _agreed(kept: Store, plan: Plan) -> bool:
         return False
 
 
-def _tell(forgotten: Forgotten) -> None:
+def _tell(forgotten: Forgotten, copies: Sequence[Path]) -> None:
     from pipeline.cli.endings import say
     from pipeline.cli.output import counted
     from pipeline.using.wording import harmless
@@ -105,10 +107,14 @@ def _tell(forgotten: Forgotten) -> None:
     shared = {memo.id for memo in forgotten.shared}
     for memo in (memo for memo in forgotten.still_named if memo.id not in shared):
         say(harmless(f"Memo {memo.id} ({memo.file_name}) still names it; remove it with: forget --memo {memo.id}."))
+    for table in forgotten.other_tables:
+        say(f"The name still stands in the {table} of what stays.")
     for path in forgotten.waiting:
         say(harmless(f"{path} waits and is named so; take it off the list with: clinchbook waiting --drop N."))
     for path in forgotten.elsewhere:
         say(harmless(f"{path} lies outside the store and stays; delete it, or it will be taken in again."))
+    for copy in copies:
+        say(harmless(f"{copy} is a copy of the store from before and still holds it; delete it when it is not needed."))
     say("Back-ups and exports made before still hold it; the next back-up into the same folder will not.")
 
 

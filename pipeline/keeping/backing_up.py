@@ -3,16 +3,13 @@
 from __future__ import annotations
 
 import sqlite3
-import time
-from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
-from pipeline.errors import BackupError, FileMissingError, PassphraseError
+from pipeline.errors import BackupError, FileMissingError, PassphraseError, StoreNewerError
 from pipeline.keeping.archive import LEAST_PASSPHRASE, write_archive
 from pipeline.keeping.copying import (
     ORIGINAL_FILE,
-    PART_PREFIX,
     Contents,
     contents_of,
     copy_database,
@@ -20,16 +17,17 @@ from pipeline.keeping.copying import (
     copy_own_words,
     is_store,
     is_whole,
+    only_back_up,
     own_word_files,
     part_of,
     row_counts,
 )
 from pipeline.keeping.database import plain_errors, sync_folder
-from pipeline.keeping.location import DATABASE_NAME, ORIGINALS_NAME, make_private_folder
+from pipeline.keeping.location import DATABASE_NAME, ORIGINALS_NAME, PART_PREFIX, make_private_folder
 from pipeline.keeping.own_words import WORDS_NAME
 
+_ONLY_GROWING = ("memos", "visits", "facts", "flags", "horses", "history")  # but for removals
 _OURS = frozenset({DATABASE_NAME, ORIGINALS_NAME, WORDS_NAME})
-_ABANDONED_S = 24 * 3600.0
 
 
 @dataclass(frozen=True)
@@ -54,10 +52,10 @@ def back_up(source: sqlite3.Connection, folder: Path, target: Path) -> BackedUp:
     _check_apart(folder, target)
     make_private_folder(target)
     _check_ours(target)
-    with plain_errors(target), part_of(target) as part:
+    with plain_errors(target), only_back_up(target), part_of(target) as part:
         contents = copy_checked(source, part)
         if is_store(target):
-            _check_same_store(contents, contents_of(target / DATABASE_NAME), target)
+            _check_same_store(contents, _old_contents(target), target)
         copied, problems = copy_originals(contents, folder, target)
         copy_own_words(folder, target)
         part.replace(target / DATABASE_NAME)
@@ -81,7 +79,8 @@ def encrypted_back_up(source: sqlite3.Connection, folder: Path, target: Path, pa
     with plain_errors(folder), part_of(folder) as database:
         contents = copy_checked(source, database)
         lost = [kept for kept in contents.originals if not is_whole(folder / kept.stored_path, kept.sha256)]
-        whole = [kept for kept in contents.originals if kept not in lost]
+        missing = set(lost)
+        whole = [kept for kept in contents.originals if kept not in missing]
         members = [(DATABASE_NAME, database)]
         members += [(f"{WORDS_NAME}/{path.name}", path) for path in own_word_files(folder)]
         members += [(kept.stored_path, folder / kept.stored_path) for kept in whole]
@@ -98,10 +97,12 @@ def copy_checked(source: sqlite3.Connection, part: Path) -> Contents:
     before = row_counts(source)
     copy_database(source, part)
     contents, after = contents_of(part), row_counts(source)
-    for name, rows in contents.counts.items():
-        between = sorted((before.get(name, rows), after.get(name, rows)))
-        if not between[0] <= rows <= between[1]:
-            raise BackupError(f"The copy of the database has {rows} rows of {name} instead of {between[1]}.")
+    if before["removed"] != after["removed"]:  # somebody removed a memo meanwhile, so that rows went as well as came
+        return contents
+    for name in _ONLY_GROWING:
+        rows = contents.counts[name]
+        if not before[name] <= rows <= after[name]:
+            raise BackupError(f"The copy of the database has {rows} rows of {name} instead of {after[name]}.")
     return contents
 
 
@@ -135,6 +136,15 @@ def _check_ours(target: Path) -> None:
         raise BackupError(f"{target} holds other things ({min(others)}); name a folder of its own for the back-up.")
 
 
+def _old_contents(target: Path) -> Contents:
+    try:
+        return contents_of(target / DATABASE_NAME)
+    except StoreNewerError:
+        raise
+    except BackupError as error:
+        raise BackupError(f"The back-up in {target} is damaged; name another folder for a new one.") from error
+
+
 def _check_same_store(new: Contents, old: Contents, target: Path) -> None:
     if old.identity != new.identity:
         raise BackupError(f"{target} holds the back-up of another store; name a folder of its own for this one.")
@@ -149,14 +159,10 @@ def _check_same_store(new: Contents, old: Contents, target: Path) -> None:
 
 
 def _tidy(target: Path, contents: Contents) -> int:
-    """Take out recordings that the database no longer names, and what abandoned back-ups left."""
+    """Take out recordings that the database no longer names; how many."""
     named = {target / original.stored_path for original in contents.originals}
     recordings = [path for path in (target / ORIGINALS_NAME).glob("*/*") if ORIGINAL_FILE.match(path.name)]
     strays = [path for path in recordings if path not in named]
     for path in strays:
         path.unlink()
-    for path in target.glob(f"{PART_PREFIX}*"):
-        with suppress(OSError):
-            if time.time() - path.stat().st_mtime > _ABANDONED_S:
-                path.unlink()
     return len(strays)

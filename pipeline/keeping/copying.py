@@ -14,12 +14,11 @@ from pathlib import Path
 from pipeline.errors import BackupError, FileMissingError, StoreBusyError, StoreError, StoreNewerError
 from pipeline.keeping.database import open_database, plain_errors, sync_folder
 from pipeline.keeping.health import database_problems
-from pipeline.keeping.location import DATABASE_NAME, make_private_folder
+from pipeline.keeping.location import DATABASE_NAME, PART_PREFIX, make_private_folder
 from pipeline.keeping.originals import keep_exactly, sha256_of
 from pipeline.keeping.own_words import WORDS_NAME
 from pipeline.keeping.schema import APPLICATION_ID, SCHEMA_VERSION
 
-PART_PREFIX = ".clinchbook-"
 ORIGINAL_FILE = re.compile(r"[0-9a-f]{64}")  # how the name of every recording in a store begins
 _PAGES = 2048  # copied at a time: others may write between two portions
 _PATIENCE = 3  # how often the copy is begun again because somebody wrote, before it holds the store to the end
@@ -42,6 +41,26 @@ class Contents:
     originals: tuple[Original, ...]
     removed: int
     counts: dict[str, int]
+
+
+@contextmanager
+def only_back_up(target: Path) -> Iterator[None]:
+    """Keep a second back-up out of ``target``; raises StoreBusyError. The lock goes with the process.
+
+    Whatever work in progress lies there then was left by a back-up that was interrupted, and is removed.
+    """
+    path = target / f"{PART_PREFIX}lock"
+    path.touch(mode=0o600)
+    with closing(sqlite3.connect(path, timeout=1.0)) as lock:
+        try:
+            lock.execute("BEGIN IMMEDIATE")
+        except sqlite3.OperationalError as error:
+            if error.sqlite_errorcode & 0xFF != sqlite3.SQLITE_BUSY:
+                raise
+            raise StoreBusyError(f"Another back-up into {target} is running; wait for it.") from error
+        for left in target.glob(f"{PART_PREFIX}*.part*"):
+            left.unlink()
+        yield
 
 
 @contextmanager

@@ -8,16 +8,18 @@ foreign keys; the word indexes are made anew, because they would keep the words;
 
 from __future__ import annotations
 
+import glob
 import re
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, field
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from pipeline.errors import NotFoundError
 from pipeline.keeping.database import insert_row, sync_folder
 from pipeline.keeping.kept import KeptHorse
+from pipeline.keeping.location import PART_PREFIX
 from pipeline.keeping.names import name_key
 from pipeline.keeping.rows import as_json
 from pipeline.keeping.waiting import full_path
@@ -55,7 +57,8 @@ class Forgotten:
     """What a removal took away, and what it could not reach.
 
     ``elsewhere`` are the files outside the store that the memos came from and that are still there; ``still_named``
-    are memos of the store whose words or names still hold the horse's name, ``waiting`` waiting files named so.
+    are memos of the store whose words or names still hold the horse's name, ``other_tables`` other tables that do, and
+    ``waiting`` waiting files named so.
     """
 
     memos: int
@@ -65,7 +68,8 @@ class Forgotten:
     shared: tuple[SharedMemo, ...] = ()
     elsewhere: tuple[Path, ...] = ()
     still_named: tuple[SharedMemo, ...] = ()
-    waiting: tuple[Path, ...] = field(default=())
+    other_tables: tuple[str, ...] = ()
+    waiting: tuple[Path, ...] = ()
 
 
 def plan_horse(database: Database, horse: KeptHorse, whole_memos: bool) -> Plan:
@@ -108,9 +112,9 @@ def remove(database: Database, plan: Plan, now: str) -> Forgotten:
         database.execute("INSERT OR IGNORE INTO removing (sha256) VALUES (?)", [sha256])
     taken = {table: len(doomed.get(table, ())) for table in ("memos", "visits", "facts", "horses")}
     insert_row(database, "removed", {"at": now, **taken})
-    named = _still_named(database, plan.horse) if plan.horse else ()
-    waiting = _waiting_for(database, plan.horse) if plan.horse else ()
-    return Forgotten(**taken, shared=plan.shared, elsewhere=elsewhere, still_named=named, waiting=waiting)
+    counts = (taken["memos"], taken["visits"], taken["facts"], taken["horses"])
+    forgotten = Forgotten(*counts, shared=plan.shared, elsewhere=elsewhere)
+    return _with_names_left(database, forgotten, plan.horse) if plan.horse else forgotten
 
 
 def unfinished(database: Database) -> list[str]:
@@ -119,12 +123,15 @@ def unfinished(database: Database) -> list[str]:
 
 
 def remove_files(database: Database, folder: Path) -> None:
-    """Unlink every file of the store named after a removed hash, under the write lock of the caller; raises OSError."""
+    """Unlink every file of the store named after a removed hash, under the write lock of the caller; raises OSError.
+
+    Copies of the whole database that an interrupted back-up left go too: they hold what is removed.
+    """
     gone = {sha256 for sha256 in unfinished(database) if sha256}
     kept = {row["sha256"] for row in database.query("SELECT sha256 FROM memos")}
     for path in list(folder.rglob("*")):
         named = path.name[:64]
-        if named in gone and named not in kept and path.is_file():
+        if ((named in gone and named not in kept) or path.name.startswith(PART_PREFIX)) and path.is_file():
             path.unlink()
             sync_folder(path.parent)
 
@@ -162,6 +169,12 @@ def _nobody_else_s(database: Database, plan: Plan) -> set[int]:
         AND NOT EXISTS (SELECT 1 FROM history WHERE in_table = 'horses' AND in_row = horses.id)
     """
     return _numbers(database, sql, _json(plan.memos), _json(plan.visits))
+
+
+def other_copies(folder: Path) -> list[Path]:
+    """Stores beside this one that were set aside by a restore, or left by one that was interrupted: whole copies."""
+    beside = [*folder.parent.glob(f"{glob.escape(folder.name)}.set-aside-*"), *folder.parent.glob(f"{PART_PREFIX}*")]
+    return sorted(path for path in beside if path.is_dir())
 
 
 def links(database: Database) -> list[tuple[str, str, str]]:
@@ -224,21 +237,37 @@ def _index_anew(database: Database) -> None:
         database.execute(f"INSERT INTO {name} ({name}) VALUES ('rebuild')")
 
 
-def _still_named(database: Database, horse: KeptHorse) -> tuple[SharedMemo, ...]:
-    """Memos whose words, file name or visits still hold the name."""
-    sql = """
-        SELECT memos.id, memos.file_name, memos.transcript || char(10) || coalesce(memos.path, '') || char(10)
-            || memos.file_name || char(10) || coalesce(visits.horse_heard, '') || char(10)
-            || coalesce(visits.notes, '') AS words
-        FROM memos LEFT JOIN visits ON visits.memo = memos.id ORDER BY memos.id
-    """
-    named = {row["id"]: row["file_name"] for row in database.query(sql) if _names(horse).search(name_key(row["words"]))}
-    return tuple(SharedMemo(number, file_name) for number, file_name in named.items())
+# Where a name may still stand that is no trace of the removed horse: other horses, what a fact quotes from the words
+# that are looked through as a whole, and lists that are looked through on their own.
+_NOT_LOOKED_THROUGH = frozenset({"horses", "facts", "waiting", "removing", "identity"})
 
 
-def _waiting_for(database: Database, horse: KeptHorse) -> tuple[Path, ...]:
-    rows = database.query("SELECT path FROM waiting ORDER BY id")
-    return tuple(Path(row["path"]) for row in rows if _names(horse).search(name_key(row["path"])))
+def _with_names_left(database: Database, forgotten: Forgotten, horse: KeptHorse) -> Forgotten:
+    """Find the name in what stays: memo by memo, and by table for what belongs to no memo."""
+    memos: set[int] = set()
+    tables: set[str] = set()
+    for table in _tables(database) - _NOT_LOOKED_THROUGH:
+        for row in database.query(f'SELECT rowid AS this_row, * FROM "{table}"'):
+            if not _names(horse).search(name_key("\n".join(text for text in row.values() if isinstance(text, str)))):
+                continue
+            memo = row["this_row"] if table == "memos" else row.get("memo")
+            if memo is None:
+                tables.add(table)
+            else:
+                memos.add(memo)
+    paths = (Path(row["path"]) for row in database.query("SELECT path FROM waiting ORDER BY id"))
+    return replace(
+        forgotten,
+        still_named=_files(database, memos),
+        other_tables=tuple(sorted(tables)),
+        waiting=tuple(path for path in paths if _names(horse).search(name_key(str(path)))),
+    )
+
+
+def _tables(database: Database) -> set[str]:
+    """The store's own tables, without those that make up its word indexes."""
+    rows = database.query("SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table'")
+    return {row["name"] for row in rows if not row["name"].startswith("sqlite_")}
 
 
 def _names(horse: KeptHorse) -> re.Pattern[str]:

@@ -9,13 +9,14 @@ from typing import TYPE_CHECKING
 
 from pipeline.errors import NotFoundError, StoreError
 from pipeline.keeping import forgetting, horses, waiting
-from pipeline.keeping.backing_up import BackedUp, back_up, encrypted_back_up
 from pipeline.keeping.database import plain_errors, writing
 from pipeline.keeping.forgetting import Forgotten, Plan
 from pipeline.keeping.waiting import Waiting
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
+
+    from pipeline.keeping.backing_up import BackedUp
 
 
 class Housekeeping:
@@ -36,6 +37,8 @@ class Housekeeping:
 
         What is there with the right hash is not copied again. Raises BackupError, StoreError and StoreBusyError.
         """
+        from pipeline.keeping.backing_up import back_up  # late: only back-ups need what it needs
+
         with plain_errors(self.folder):
             return back_up(self._database.conn, self.folder, target)
 
@@ -44,6 +47,8 @@ class Housekeeping:
 
         Raises BackupError, FileMissingError for a missing folder, StoreError and StoreBusyError.
         """
+        from pipeline.keeping.backing_up import encrypted_back_up
+
         with plain_errors(self.folder):
             return encrypted_back_up(self._database.conn, self.folder, target, passphrase)
 

@@ -16,7 +16,6 @@ from pipeline.errors import BackupError, FileMissingError, StoreBusyError
 from pipeline.keeping.archive import read_archive
 from pipeline.keeping.backing_up import apart, copy_originals
 from pipeline.keeping.copying import (
-    PART_PREFIX,
     Contents,
     contents_of,
     copy_database,
@@ -25,7 +24,7 @@ from pipeline.keeping.copying import (
     is_whole,
 )
 from pipeline.keeping.database import plain_errors, sync_folder
-from pipeline.keeping.location import DATABASE_NAME, make_private_folder
+from pipeline.keeping.location import DATABASE_NAME, PART_PREFIX, make_private_folder
 
 
 @dataclass(frozen=True)

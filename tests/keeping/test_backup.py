@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 import os
+import signal
 import sqlite3
 import stat
+import subprocess
+import sys
 import threading
 from contextlib import closing
 from pathlib import Path
@@ -224,7 +227,7 @@ def test_a_failing_step_leaves_the_old_back_up(
         full.back_up(target)
     now = everything(target)
     assert {name: now[name] for name in before} == before
-    assert [path.name for path in target.iterdir() if path.name.startswith(".")] == []
+    assert [path.name for path in target.iterdir() if path.name.startswith(".")] == [".clinchbook-lock"]
 
 
 def test_a_folder_with_other_things_is_refused(full: Store, target: Path) -> None:
@@ -274,6 +277,58 @@ def test_a_later_back_up_is_refused(yard: Yard, full: Store, target: Path, tmp_p
     with pytest.raises(StoreNewerError):
         restored(target, tmp_path / "again")
     assert not (tmp_path / "again").exists()
+
+
+def test_two_back_ups_into_one_folder_wait_for_each_other(full: Store, target: Path) -> None:
+    full.back_up(target)
+    (target / ".clinchbook-left.part").write_bytes(b"what an interrupted back-up left")
+    with closing(sqlite3.connect(target / ".clinchbook-lock")) as other:
+        other.execute("BEGIN IMMEDIATE")
+        with pytest.raises(StoreBusyError, match=r"Another back-up into .* is running"):
+            full.back_up(target)
+        other.execute("ROLLBACK")
+    assert (target / ".clinchbook-left.part").is_file()
+    full.back_up(target)
+    assert not (target / ".clinchbook-left.part").exists()
+
+
+def test_a_damaged_back_up_is_not_written_over(full: Store, target: Path) -> None:
+    full.back_up(target)
+    (target / "clinchbook.db").write_bytes(b"rubbish" * 1000)
+    with pytest.raises(BackupError, match="is damaged; name another folder"):
+        full.back_up(target)
+
+
+KILLED = """
+import os, signal, sys
+from pathlib import Path
+from pipeline.keeping import Store, backing_up
+
+def die(*_):
+    os.kill(os.getpid(), signal.SIGKILL)
+
+setattr(backing_up, sys.argv[3], die)
+with Store.open(Path(sys.argv[1])) as store:
+    store.back_up(Path(sys.argv[2]))
+"""
+
+
+@pytest.mark.skipif(os.name != "posix", reason="only there can a program be killed so")
+@pytest.mark.parametrize("step", ["contents_of", "copy_original", "copy_own_words", "sync_folder", "_tidy"])
+def test_a_killed_back_up_leaves_a_whole_one(yard: Yard, full: Store, target: Path, trimmed: Visit, step: str) -> None:
+    full.back_up(target)
+    before = everything(target)
+    yard.keep(full, trimmed)
+    source = Path(copying.__file__).resolve().parents[2]
+    command = [sys.executable, "-c", KILLED, str(yard.folder), str(target), step]
+    ended = subprocess.run(command, env={**os.environ, "PYTHONPATH": str(source)}, timeout=60)
+    assert ended.returncode == -signal.SIGKILL
+    now = everything(target)
+    placed = step in ("sync_folder", "_tidy")
+    assert now["memos"] == (everything(yard.folder) if placed else before)["memos"]
+    assert restored(target, yard.folder.with_name("again")).problems == ()
+    full.back_up(target)
+    assert everything(target) == everything(yard.folder)
 
 
 class TestRestore:
@@ -372,4 +427,4 @@ class TestRestore:
 def nothing_left_behind(tmp_path: Path) -> Iterator[None]:
     """No work in progress is left anywhere."""
     yield
-    assert list(tmp_path.rglob(".clinchbook-*")) == []
+    assert [path for path in tmp_path.rglob(".clinchbook-*") if path.name != ".clinchbook-lock"] == []

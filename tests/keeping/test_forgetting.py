@@ -2,12 +2,19 @@
 
 from __future__ import annotations
 
+import os
+import shutil
+import signal
 import sqlite3
+import subprocess
+import sys
 from contextlib import closing
+from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import pytest
+from sqlite_utils import Database
 
 from pipeline.errors import NotFoundError, StoreBusyError, StoreError
 from pipeline.keeping import Store, forgetting
@@ -16,7 +23,7 @@ from pipeline.record import Fact, Flag, FlagKind, HorseMatch, Memo, MemoRecord, 
 from tests.keeping.conftest import DAY, Yard
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Callable, Iterable
 
 SECRET = "Quillon. Left fore, dreadful thrush in the sulcus, owner Perpetua Vane was cross."
 
@@ -168,6 +175,26 @@ def test_other_memos_that_name_the_horse_are_named(yard: Yard, quillon: Store, t
     assert forgotten.waiting == (Path("/phone/QUILLON monday.m4a"),)
 
 
+def test_a_name_in_the_history_of_others_is_told(yard: Yard, quillon: Store, trimmed: Visit) -> None:
+    quillon.add_horses(
+        [RosterHorse(name="Bramble", owner="P. Sedge", place="River barn")], why="sold by Quillon's owner"
+    )
+    assert quillon.forget(quillon.plan_forgetting_horse("Quillon")).other_tables == ("history",)
+
+
+def test_what_an_interrupted_back_up_left_goes_too(yard: Yard, quillon: Store) -> None:
+    (yard.folder / ".clinchbook-left.part").write_bytes((yard.folder / "clinchbook.db").read_bytes())
+    quillon.forget(quillon.plan_forgetting_horse("Quillon"))
+    assert b"quillon" not in bytes_of(yard.folder)
+
+
+def test_whole_copies_beside_the_store_are_found(yard: Yard) -> None:
+    aside, left = yard.folder.with_name("book.set-aside-2026-03-02"), yard.folder.with_name(".clinchbook-restore-x")
+    for path in (aside, left, yard.folder.with_name("book2")):
+        path.mkdir()
+    assert forgetting.other_copies(yard.folder) == [left, aside]
+
+
 def test_a_memo_takes_the_horse_that_only_it_named(yard: Yard, store: Store) -> None:
     keep_secret(yard, store, visit_of("Quillon", HorseMatch.NEW))
     assert store.forget(store.plan_forgetting_memo(1)) == Forgotten(memos=1, visits=1, facts=1, horses=1)
@@ -226,6 +253,101 @@ def test_an_error_in_the_middle_removes_nothing(yard: Yard, quillon: Store, monk
     assert (shape(yard.folder), quillon.counts()) == (before, counts)
     assert quillon.problems(deep=True) == []
     assert not quillon.finish_forgetting()
+
+
+def test_an_error_at_any_statement_removes_all_or_nothing(
+    yard: Yard, quillon: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    before, counts = shape(yard.folder), quillon.counts()
+    plan, refused, done = quillon.plan_forgetting_horse("Quillon"), 0, False
+    while not done:
+        with monkeypatch.context() as patched:
+            patched.setattr(Database, "execute", Counted(Database.execute, fails_at=refused + 1))
+            try:
+                quillon.forget(plan)
+                done = True
+            except StoreError:
+                refused += 1
+        done = quillon.finish_forgetting() or done
+        assert done or quillon.counts() == counts
+    assert refused > 50
+    assert b"quillon" not in bytes_of(yard.folder)
+    assert shape(yard.folder) == before
+    assert quillon.problems(deep=True) == []
+
+
+KILLED = """
+import os, signal, sys
+from pathlib import Path
+from sqlite_utils import Database
+from pipeline.keeping import Store
+
+calls, usual = 0, Database.execute
+
+def counting(self, sql, *values):
+    global calls
+    calls += 1
+    if calls == int(sys.argv[2]):
+        os.kill(os.getpid(), signal.SIGKILL)
+    return usual(self, sql, *values)
+
+with Store.open(Path(sys.argv[1])) as store:
+    plan = store.plan_forgetting_horse("Quillon")
+    Database.execute = counting
+    store.forget(plan)
+"""
+
+
+@pytest.mark.skipif(os.name != "posix", reason="only there can a program be killed so")
+@pytest.mark.parametrize("statement", [3, 30, 70, 100, 130, -6, -4, -2, -1])
+def test_a_killed_removal_removes_all_or_nothing(yard: Yard, quillon: Store, statement: int) -> None:
+    before, kept = shape(yard.folder), quillon.visit(1)
+    statement = (
+        statement if statement > 0 else statements_of_a_removal(yard.folder, yard.folder.with_name("x")) + statement
+    )
+    source = Path(forgetting.__file__).resolve().parents[2]
+    command = [sys.executable, "-c", KILLED, str(yard.folder), str(statement)]
+    ended = subprocess.run(command, env={**os.environ, "PYTHONPATH": str(source)}, timeout=60)
+    assert ended.returncode == -signal.SIGKILL
+    with Store.open(yard.folder) as again:
+        if again.counts()["memos"] == 2:
+            assert not again.finish_forgetting()
+            again.forget(again.plan_forgetting_horse("Quillon"))
+        else:
+            assert again.finish_forgetting()
+        assert again.visit(1) == kept
+        assert again.problems(deep=True) == []
+    assert b"quillon" not in bytes_of(yard.folder)
+    assert shape(yard.folder) == before
+
+
+def statements_of_a_removal(folder: Path, copy: Path) -> int:
+    """How many statements remove Quillon, counted on a copy of the store."""
+    shutil.copytree(folder, copy)
+    counted = Counted(Database.execute)
+    with Store.open(copy) as store, pytest.MonkeyPatch.context() as patched:
+        plan = store.plan_forgetting_horse("Quillon")
+        patched.setattr(Database, "execute", counted)
+        store.forget(plan)
+    return counted.calls
+
+
+class Counted:
+    """In place of Database.execute: counts the statements and fails at one of them."""
+
+    def __init__(self, usual: Callable[..., sqlite3.Cursor], fails_at: int = 0) -> None:
+        self.usual, self.fails_at, self.calls = usual, fails_at, 0
+
+    def __get__(self, database: Database, owner: type[Database]) -> Callable[..., sqlite3.Cursor]:
+        """The method of one database."""
+        return partial(self, database)
+
+    def __call__(self, database: Database, sql: str, *values: Any) -> sqlite3.Cursor:
+        """Execute a statement, or fail; taking back and putting down always work."""
+        self.calls += 1
+        if self.calls == self.fails_at and sql not in ("COMMIT", "ROLLBACK"):
+            raise sqlite3.OperationalError("the disk went away")
+        return self.usual(database, sql, *values)
 
 
 def test_a_removal_that_was_interrupted_is_finished_later(yard: Yard, quillon: Store) -> None:
