@@ -129,7 +129,7 @@ class Ingest:
             if store.has(memo.sha256):
                 store.waits_no_more(memo.sha256, path)
                 return Outcome(path, already_kept=True)
-        read = self.read_sound(path, store.roster(), recorded)
+        read = self.read_sound(path.absolute(), store.roster(), recorded)  # so that the store knows where it lay
         visit_ids = store.keep(
             read.record, read.transcript, path, weights=read.weights, vocabulary=self.vocabulary.version
         )

@@ -134,7 +134,7 @@ def copy_original(original: Original, source: Path, target: Path) -> bool:
     """Copy a recording from one store's folder into another's, hashed; whether it had to be copied.
 
     One that is there already with the right hash is left. Raises FileMissingError when the source has lost it or holds
-    other bytes, StoreError when the copy cannot be written.
+    other bytes, BackupError when the copy cannot be written.
     """
     there = target / original.stored_path
     if is_whole(there, original.sha256):
@@ -145,8 +145,13 @@ def copy_original(original: Original, source: Path, target: Path) -> bool:
     if not is_whole(here, original.sha256):
         raise FileMissingError(f"The recording of {original.file_name} is no longer what was kept.")
     make_private_folder(there.parent)
-    with here.open("rb") as file:
-        keep_exactly(file, there, original.sha256, original.file_name)
+    try:
+        with here.open("rb") as file:
+            keep_exactly(file, there, original.sha256, original.file_name)
+    except StoreError as error:
+        reason = error.__cause__.strerror if isinstance(error.__cause__, OSError) else None
+        why = f": {reason}" if reason else ""
+        raise BackupError(f"The recording of {original.file_name} cannot be copied to {target}{why}.") from error
     return True
 
 

@@ -1,9 +1,10 @@
 """Removing for good: the one way by which rows leave the store, and everything that goes with them.
 
-The triggers that refuse deletion are taken down and put up again inside the one transaction that removes, so that no
-other program ever meets the store without them. What points to a removed row goes too, table by table along the
-foreign keys; the word indexes are made anew, because they would keep the words; files go after the transaction, and
-``removing`` remembers them until they are gone and the database file is rewritten without its free pages.
+The triggers that refuse are taken down and put up again inside the one transaction that removes, so that no other
+program ever meets the store without them; those that keep derived tables in step stay and do their work. What points
+to a removed row goes too, table by table along the foreign keys; the word indexes are made anew, because they would
+keep the words; files go after the transaction, and ``removing`` remembers them until they are gone and the database
+file is rewritten without its free pages.
 """
 
 from __future__ import annotations
@@ -101,7 +102,7 @@ def remove(database: Database, plan: Plan, now: str) -> Forgotten:
     elsewhere = tuple(Path(row["path"]) for row in rows if row["path"] and Path(row["path"]).is_file())
     database.execute("PRAGMA defer_foreign_keys=ON")
     _follow_links(database, doomed)
-    with _without_triggers(database):
+    with _without_refusals(database):
         for table, numbers in doomed.items():
             _delete(database, table, numbers)
         _forget_waiting(database, rows)
@@ -217,8 +218,9 @@ def _forget_waiting(database: Database, rows: list[dict[str, Any]]) -> None:
 
 
 @contextmanager
-def _without_triggers(database: Database) -> Iterator[None]:
-    triggers = list(database.query("SELECT name, sql FROM sqlite_master WHERE type = 'trigger' ORDER BY rowid"))
+def _without_refusals(database: Database) -> Iterator[None]:
+    sql = "SELECT name, sql FROM sqlite_master WHERE type = 'trigger' AND sql LIKE '%RAISE(%' ORDER BY rowid"
+    triggers = list(database.query(sql))
     for trigger in triggers:
         database.execute(f'DROP TRIGGER "{trigger["name"]}"')
     yield  # an error rolls the caller's transaction back, triggers and all
@@ -247,10 +249,10 @@ def _with_names_left(database: Database, forgotten: Forgotten, horse: KeptHorse)
     memos: set[int] = set()
     tables: set[str] = set()
     for table in _tables(database) - _NOT_LOOKED_THROUGH:
-        for row in database.query(f'SELECT rowid AS this_row, * FROM "{table}"'):
+        for row in database.query(f'SELECT * FROM "{table}"'):
             if not _names(horse).search(name_key("\n".join(text for text in row.values() if isinstance(text, str)))):
                 continue
-            memo = row["this_row"] if table == "memos" else row.get("memo")
+            memo = row["id"] if table == "memos" else row.get("memo")
             if memo is None:
                 tables.add(table)
             else:

@@ -66,6 +66,16 @@ def test_nonsense_is_refused(run: Run, memo: Path, arguments: list[str]) -> None
     assert run("forget", *arguments, "--yes").code == 2
 
 
+def test_where_a_memo_lay_is_known_from_any_folder(
+    run: Run, hearer: FakeHearer, make_memo: MakeMemo, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    path = make_memo("a.wav")
+    monkeypatch.chdir(path.parent)
+    assert run("ingest", "a.wav").code == 0
+    monkeypatch.chdir(tmp_path)
+    assert run("forget", "--memo", "1", "--yes").err.startswith(f"{path} lies outside the store and stays")
+
+
 def test_a_removal_can_be_finished(run: Run, memo: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     def interrupted(*_: object) -> None:
         raise OSError(5, "Input/output error")

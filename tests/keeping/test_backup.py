@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from pipeline.errors import BackupError, FileMissingError, StoreBusyError, StoreNewerError
+from pipeline.errors import BackupError, FileMissingError, StoreBusyError, StoreError, StoreNewerError
 from pipeline.keeping import Store, copying
 from pipeline.keeping.copying import copy_database
 from pipeline.keeping.own_words import add_word, forget_word
@@ -297,6 +297,21 @@ def test_a_damaged_back_up_is_not_written_over(full: Store, target: Path) -> Non
     (target / "clinchbook.db").write_bytes(b"rubbish" * 1000)
     with pytest.raises(BackupError, match="is damaged; name another folder"):
         full.back_up(target)
+
+
+def test_a_recording_that_cannot_be_written_is_a_sentence(
+    yard: Yard, full: Store, target: Path, trimmed: Visit, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full_disk(*_: object) -> None:
+        try:
+            raise OSError(28, "No space left on device")
+        except OSError as error:
+            raise StoreError("The memo cannot be copied.") from error
+
+    monkeypatch.setattr(copying, "keep_exactly", full_disk)
+    with pytest.raises(BackupError) as refused:
+        full.back_up(target)
+    assert str(refused.value) == f"The recording of full.m4a cannot be copied to {target}: No space left on device."
 
 
 KILLED = """
