@@ -8,9 +8,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from pipeline.errors import NotFoundError, StoreError
-from pipeline.keeping import forgetting, horses, waiting
+from pipeline.keeping import forgetting, horses, reading_back, waiting
 from pipeline.keeping.database import plain_errors, writing
 from pipeline.keeping.forgetting import Forgotten, Plan
+from pipeline.keeping.originals import remove_copies
 from pipeline.keeping.waiting import Waiting
 
 if TYPE_CHECKING:
@@ -70,14 +71,21 @@ class Housekeeping:
                     waiting.take_off(self._database, sha256, path)
 
     def stop_waiting(self, numbers: Sequence[int]) -> list[Waiting]:
-        """Drop entries from the waiting list, all or none, and return them; NotFoundError for an unknown number."""
+        """Drop entries from the waiting list, all or none, and return them; NotFoundError for an unknown number.
+
+        A copy of the sound that a failed try left in the store goes too; the file where it lay stays.
+        """
         with plain_errors(self.folder), writing(self._database):
             entries = {entry.id: entry for entry in waiting.all_waiting(self._database)}
             unknown = [number for number in numbers if number not in entries]
             if unknown:
                 raise NotFoundError(f"Nothing on the waiting list has the number {unknown[0]}.")
             waiting.drop(self._database, numbers)
-        return [entries[number] for number in dict.fromkeys(numbers)]
+            dropped = [entries[number] for number in dict.fromkeys(numbers)]
+            for sha256 in {entry.sha256 for entry in dropped if entry.sha256}:
+                if reading_back.memo_row(self._database, sha256) is None:
+                    remove_copies(self.folder, sha256)
+        return dropped
 
     def plan_forgetting_horse(self, name: str, place: str | None = None, whole_memos: bool = False) -> Plan:
         """What removing a horse would take away; NotFoundError for a horse that is unknown or one of several.
