@@ -9,8 +9,9 @@ from typing import TYPE_CHECKING
 
 from pipeline.errors import NotFoundError, StoreError
 from pipeline.keeping import forgetting, horses, reading_back, waiting
-from pipeline.keeping.database import plain_errors, writing
+from pipeline.keeping.database import insert_row, plain_errors, writing
 from pipeline.keeping.forgetting import Forgotten, Plan
+from pipeline.keeping.names import keepable
 from pipeline.keeping.originals import remove_copies
 from pipeline.keeping.waiting import Waiting
 
@@ -41,7 +42,7 @@ class Housekeeping:
         from pipeline.keeping.backing_up import back_up  # late: only back-ups need what it needs
 
         with plain_errors(self.folder):
-            return back_up(self._database.conn, self.folder, target)
+            return self._noted(back_up(self._database.conn, self.folder, target))
 
     def archive(self, target: Path, passphrase: str) -> BackedUp:
         """Write the whole store into one encrypted file that is not there yet; read back before it gets its name.
@@ -51,7 +52,13 @@ class Housekeeping:
         from pipeline.keeping.backing_up import encrypted_back_up
 
         with plain_errors(self.folder):
-            return encrypted_back_up(self._database.conn, self.folder, target, passphrase)
+            return self._noted(encrypted_back_up(self._database.conn, self.folder, target, passphrase))
+
+    def last_back_up(self) -> tuple[datetime, Path] | None:
+        """When this store was last saved, and where to; None when it never was."""
+        with plain_errors(self.folder):
+            row = self._database.execute("SELECT at, place FROM last_back_up").fetchone()
+        return None if row is None else (datetime.fromisoformat(row[0]), Path(row[1]))
 
     def wait(self, path: Path, sha256: str | None, reason: str, day: date | None = None) -> None:
         """Put a memo that could not be taken in on the waiting list: a sentence why, and the day given for it."""
@@ -135,6 +142,13 @@ class Housekeeping:
         """The memos of which one horse was removed while their words stayed: they are not to be read again."""
         with plain_errors(self.folder):
             return {row["memo"] for row in self._database.query("SELECT memo FROM partly_forgotten")}
+
+    def _noted(self, done: BackedUp) -> BackedUp:
+        with writing(self._database):
+            self._database.execute("DELETE FROM last_back_up")
+            place = keepable(str(done.path.absolute()))
+            insert_row(self._database, "last_back_up", {"only": 1, "at": _now(), "place": place})
+        return done
 
     def _planned_again(self, plan: Plan, whole_memos: bool) -> Plan | None:
         try:
