@@ -5,12 +5,13 @@ The recogniser and the reader load late and once: a folder of memos pays for the
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
 from pathlib import Path
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING, Protocol, runtime_checkable
 
 from pipeline.errors import ClinchbookError, FileMissingError, StoreError, WeightsError
 from pipeline.hearing.containers import HEAD_BYTES, sniff
@@ -38,6 +39,13 @@ class Hearer(Protocol):
     """Turns a sound file into words; raises ClinchbookError when there is nothing to hear."""
 
     def hear(self, path: Path, names: Sequence[str] = (), recorded: date | None = None) -> HeardMemo: ...
+
+
+@runtime_checkable
+class LearningHearer(Protocol):
+    """A hearer that can go on with other words without being made anew."""
+
+    def learn(self, vocabulary: Vocabulary) -> None: ...
 
 
 class TextReader(Protocol):
@@ -92,6 +100,14 @@ class Ingest:
         self._given_hearer = hearer
         self._given_reader = reader
 
+    def learn(self, vocabulary: Vocabulary) -> None:
+        """Go on with other words: the next memo is heard and read by them, with the weights that are loaded."""
+        self.vocabulary = vocabulary
+        self.__dict__.pop("reader", None)  # made anew, from these words, when it is needed
+        hearer = self.__dict__.get("hearer")  # one that is not there yet is made with these words anyway
+        if isinstance(hearer, LearningHearer):
+            hearer.learn(vocabulary)
+
     @cached_property
     def hearer(self) -> Hearer:
         """The recogniser; its weights load with the first memo that is heard."""
@@ -128,8 +144,9 @@ class Ingest:
         """Hear, read and keep one file. The same sound twice is noticed before any model loads."""
         with take_in(path) as memo:
             if store.has(memo.sha256):
+                store.waits_no_more(memo.sha256, path)
                 return Outcome(path, already_kept=True)
-        read = self.read_sound(path, store.roster(), recorded)
+        read = self.read_sound(path.absolute(), store.roster(), recorded)  # so that the store knows where it lay
         visit_ids = store.keep(
             read.record, read.transcript, path, weights=read.weights, vocabulary=self.vocabulary.version
         )
@@ -145,12 +162,18 @@ class Ingest:
         store: Store,
         recorded: date | None = None,
         starting: Callable[[Path], None] = lambda path: None,
+        days: Mapping[Path, date | None] | None = None,
     ) -> Iterator[Outcome]:
-        """Keep every file; one that cannot be heard is an Outcome with a problem and the rest go on.
+        """Keep every file; one that cannot be heard is an Outcome with a problem, waits, and the rest go on.
 
-        Raises WeightsError, without which nothing can be heard.
+        ``days`` are those given at an earlier try; ``recorded`` overrules them. Raises WeightsError, without which
+        nothing can be heard.
         """
-        yield from _each(paths, lambda path: self.keep(path, store, recorded), starting)
+        given = {path: recorded or day for path, day in (days or {}).items()}
+        for outcome in _each(paths, lambda path: self.keep(path, store, given.get(path, recorded)), starting):
+            if outcome.problem:
+                _wait(store, outcome.path, outcome.problem, given.get(outcome.path, recorded))
+            yield outcome
 
     def read_all(
         self,
@@ -221,6 +244,30 @@ def _each(
             raise
         except ClinchbookError as problem:
             yield Outcome(path, problem=problem)
+        except MemoryError as error:
+            yield Outcome(path, problem=_because(f"There is not enough memory to hear {path.name}.", error))
+        except OSError as error:
+            reason = error.strerror or type(error).__name__
+            yield Outcome(path, problem=_because(f"{path.name} cannot be taken in: {reason}.", error))
+        except RuntimeError as error:  # what the recogniser's engine raises when it cannot go on
+            yield Outcome(path, problem=_because(f"The recogniser gave up on {path.name}.", error))
+
+
+def _because(sentence: str, cause: BaseException) -> ClinchbookError:
+    problem = ClinchbookError(sentence)
+    problem.__cause__ = cause
+    return problem
+
+
+def _wait(store: Store, path: Path, problem: ClinchbookError, day: date | None) -> None:
+    """Put a failed memo on the store's waiting list; a store that cannot be written has said so already."""
+    from pipeline.keeping.originals import sha256_of
+
+    sha256 = None
+    with suppress(OSError, ValueError):
+        sha256 = sha256_of(path) if path.is_file() else None
+    with suppress(StoreError):
+        store.wait(path, sha256, str(problem), day)
 
 
 def load_hearer(settings: HearingSettings, vocabulary: Vocabulary) -> Hearer:

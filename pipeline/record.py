@@ -138,7 +138,8 @@ def nail_size_value(text: str) -> bool:
 class Strict(BaseModel):
     """Base of every record model: unknown keys are errors, so that a typo cannot drop a fact."""
 
-    model_config = ConfigDict(extra="forbid")
+    # What was said never gets into an error message, and so never into a log.
+    model_config = ConfigDict(extra="forbid", hide_input_in_errors=True)
 
 
 class Word(Strict):

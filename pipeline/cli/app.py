@@ -7,14 +7,17 @@ from typing import Annotated
 import typer
 
 from pipeline.cli import (
+    backing,
     checking,
     demonstrate,
     extracting,
     ingesting,
     looking,
     past,
+    removing,
     rereading,
     rostering,
+    waiting_list,
     watching,
     wording,
 )
@@ -57,6 +60,10 @@ app.add_typer(rostering.roster, name="roster")
 app.add_typer(wording.words, name="words")
 app.command("demo")(demonstrate.demo)
 app.command("check")(checking.check)
+app.command("waiting")(waiting_list.waiting)
+app.command("forget")(removing.forget)
+app.command("backup")(backing.backup)
+app.command("restore")(backing.restore)
 
 
 def main() -> None:

@@ -8,10 +8,11 @@ from types import TracebackType
 from typing import Self
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping import changes, finding, health, horses, opened, reading_back, writing_down
+from pipeline.keeping import changes, finding, health, horses, opened, reading_back, waiting, writing_down
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import open_database, plain_errors
+from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.names import name_key
@@ -23,7 +24,7 @@ from pipeline.keeping.schema import migrate
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
 
-class Store(Corrections, Readings, PastStates):
+class Store(Corrections, Readings, PastStates, Housekeeping):
     """A folder with the database of all visits and the original recordings.
 
     Every method raises StoreError (StoreBusyError when another program holds the store) with one plain sentence, and
@@ -95,6 +96,10 @@ class Store(Corrections, Readings, PastStates):
                 # Another program may have kept it since.
                 if reading_back.memo_row(self._database, sha256) is not None:
                     return []
+                # Another program may have removed the same sound for good since it was copied.
+                if not (self.folder / stored).is_file():
+                    raise StoreError(f"The copy of {original.name} was removed while it was being kept; keep it again.")
+                waiting.take_off(self._database, sha256, original)
                 return writing_down.write_memo(self._database, record, transcript, original.name, stored, columns)
 
     def roster(self) -> list[RosterHorse]:
