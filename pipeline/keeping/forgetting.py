@@ -30,8 +30,11 @@ if TYPE_CHECKING:
 
 Doomed = dict[str, set[int]]
 
-# Links that are loosened instead of followed: a horse outlives the memo that first named it.
-LOOSENED = {("horses", "from_memo"): "memos"}
+# Links that are loosened instead of followed: a horse outlives the memo that first named it, and a fact the fact of an
+# earlier reading that was read from the same words.
+LOOSENED = {("horses", "from_memo"): "memos", ("facts", "origin"): "facts"}
+# A row that was entered by a change outlives the other things that the change was about: a fact moved to another horse.
+_ENTERED_BY = (("facts", "change"), ("visits", "change"), ("readings", "change"))
 
 
 @dataclass(frozen=True)
@@ -101,8 +104,8 @@ def remove(database: Database, plan: Plan, now: str) -> Forgotten:
     rows = list(database.query(f"SELECT sha256, path FROM memos WHERE id IN {_GIVEN}", [_json(plan.memos)]))
     elsewhere = tuple(Path(row["path"]) for row in rows if row["path"] and Path(row["path"]).is_file())
     database.execute("PRAGMA defer_foreign_keys=ON")
-    _follow_links(database, doomed)
     with _without_refusals(database):
+        _follow_links(database, doomed)
         for table, numbers in doomed.items():
             _delete(database, table, numbers)
         _forget_waiting(database, rows)
@@ -194,12 +197,26 @@ def _follow_links(database: Database, doomed: Doomed) -> None:
     while grown:
         grown = False
         for table, column, parent in known:
-            if (table, column) in LOOSENED or not doomed.get(parent):
+            if (table, column) in LOOSENED or (table, column) in _ENTERED_BY or not doomed.get(parent):
                 continue
             sql = f'SELECT rowid AS id FROM "{table}" WHERE "{column}" IN {_GIVEN}'
             found = _numbers(database, sql, _json(doomed[parent]))
             grown = grown or not found <= doomed.get(table, set())
             doomed.setdefault(table, set()).update(found)
+    _spare_entries(database, doomed)
+
+
+def _spare_entries(database: Database, doomed: Doomed) -> None:
+    """Keep the changes by which rows that stay were entered, without a word of what goes."""
+    needed: set[int] = set()
+    for table, column in _ENTERED_BY:
+        sql = f'SELECT "{column}" AS id FROM "{table}" WHERE "{column}" IS NOT NULL AND rowid NOT IN {_GIVEN}'
+        needed |= _numbers(database, sql, _json(doomed.get(table, set())))
+    needed &= doomed.get("changes", set())
+    doomed.get("changes", set()).difference_update(needed)
+    for column, parent in (("visit", "visits"), ("fact", "facts"), ("flag", "flags")):
+        sql = f'UPDATE changes SET why = \'\', "{column}" = NULL WHERE id IN {_GIVEN} AND "{column}" IN {_GIVEN}'
+        database.execute(sql, [_json(needed), _json(doomed.get(parent, set()))])
 
 
 def _delete(database: Database, table: str, numbers: set[int]) -> None:

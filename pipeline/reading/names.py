@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from pipeline.reading.name_words import ANIMALS, NAME_FOLLOWERS, NEVER_NAMES
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
@@ -11,112 +12,10 @@ from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.whose import at_place, by_colour, by_kin, by_owner
 from pipeline.record import HorseMatch, RosterHorse
 
-ANIMALS = frozenset(
-    [
-        "dog",
-        "dogs",
-        "cat",
-        "pup",
-        "puppy",
-        "bitch",
-        "terrier",
-        "collie",
-        "sheepdog",
-        "goat",
-        "donkey",
-        "rooster",
-        "hen",
-        "kelpie",
-        "heeler",
-        "spaniel",
-        "lurcher",
-        "labrador",
-        "lab",
-        "parrot",
-        "pig",
-        "sheep",
-        "lamb",
-        "calf",
-        "cow",
-        "bull",
-        "mouse",
-        "kitten",
-    ]
-)
 KNOWN_LIKENESS = 0.78
 _MARGIN = 0.04
 _CUE_WITHIN = 4
 _SOON = 6  # tokens from a repair to the name that is meant
-
-_NEVER_NAMES = frozenset(
-    [
-        "i",
-        "monday",
-        "tuesday",
-        "wednesday",
-        "thursday",
-        "friday",
-        "saturday",
-        "sunday",
-        "january",
-        "february",
-        "march",
-        "april",
-        "may",
-        "june",
-        "july",
-        "august",
-        "september",
-        "october",
-        "november",
-        "december",
-        "christmas",
-        "easter",
-        "obel",
-        "aaep",
-        "henneke",
-        "bcs",
-        "mr",
-        "mrs",
-        "ms",
-        "miss",
-        "doc",
-        "dr",
-    ]
-)
-_NAME_FOLLOWERS = frozenset(
-    {
-        ",",
-        ".",
-        "'s",
-        "had",
-        "has",
-        "is",
-        "was",
-        "first",
-        "then",
-        "next",
-        "stood",
-        "threw",
-        "lost",
-        "today",
-        "came",
-        "got",
-        "went",
-        "cast",
-        "pulled",
-        "at",
-        "on",
-        "in",
-        "and",
-        ":",
-        ";",
-        "needs",
-        "again",
-        "here",
-        "now",
-    }
-)
 
 
 class NameFinder:
@@ -255,7 +154,7 @@ class NameFinder:
         for start in range(cue.end, min(len(self._talk.words), cue.end + 25)):
             token = self._talk.doc[start]
             exact = any(a <= start < b for a, b, _ in self._exact)
-            if exact or not token.text[:1].isupper() or token.lower_ in _NEVER_NAMES or not self._unknown(start):
+            if exact or not token.text[:1].isupper() or token.lower_ in NEVER_NAMES or not self._unknown(start):
                 continue
             initial = self._talk.words[start - 1] in SENTENCE_ENDS
             if initial and (token.is_stop or not self._follows_like_name(start + 1)):
@@ -274,7 +173,7 @@ class NameFinder:
     def _name_end(self, start: int) -> int:
         """A name is one capitalised word, or two in a row; in text without capitals one word."""
         doc = self._talk.doc
-        if start >= len(doc) or doc[start].is_punct or doc[start].lower_ in _NEVER_NAMES:
+        if start >= len(doc) or doc[start].is_punct or doc[start].lower_ in NEVER_NAMES:
             return start
         cased = any(token.text[:1].isupper() for token in doc)
         if not cased:
@@ -300,7 +199,7 @@ class NameFinder:
         return not any(index in m.literal and set(m.readings) - {"horse"} for m in self._talk.mentions)
 
     def _follows_like_name(self, index: int) -> bool:
-        return index >= len(self._talk.words) or self._talk.words[index] in _NAME_FOLLOWERS
+        return index >= len(self._talk.words) or self._talk.words[index] in NAME_FOLLOWERS
 
     def _best(self, text: str) -> tuple[RosterHorse, float] | None:
         scored = sorted(
@@ -321,7 +220,7 @@ class NameFinder:
             if (
                 start in taken
                 or not doc[start].text[:1].isupper()
-                or doc[start].lower_ in _NEVER_NAMES
+                or doc[start].lower_ in NEVER_NAMES
                 or not self._unknown(start)
             ):
                 continue
@@ -351,12 +250,7 @@ class NameFinder:
         doc = self._talk.doc
         for start in range(min(len(doc), 12)):
             token = doc[start]
-            if (
-                not token.text[:1].isupper()
-                or token.is_stop
-                or token.lower_ in _NEVER_NAMES
-                or not self._unknown(start)
-            ):
+            if not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES or not self._unknown(start):
                 continue
             end = self._name_end(start)
             if (
@@ -377,7 +271,7 @@ class NameFinder:
             token = doc[start]
             behind = self._talk.words[start + 1 : start + 3]
             begins = behind[:1] == ["first"] or behind in (["to", "begin"], ["to", "start"])
-            named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in _NEVER_NAMES
+            named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in NEVER_NAMES
             named = named and "for" not in self._talk.words[start + 1 : start + 4]  # "Plan first for Banksia"
             if begins and named and self._unknown(start) and self._only_openers(start):
                 heard = NamedHorse(token.text, HorseMatch.UNCLEAR, token.text, tokens=(start, start + 1))

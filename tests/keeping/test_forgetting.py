@@ -395,18 +395,31 @@ def test_the_same_sound_kept_again_meanwhile_is_not_taken_from_it(yard: Yard, qu
 def test_every_link_of_the_store_is_known_to_forgetting(store: Store) -> None:
     """A new table must be thought of here: its rows go along these links, or they would outlive what they tell of."""
     assert set(forgetting.links(store._database)) == {
+        ("changes", "fact", "facts"),
+        ("changes", "flag", "flags"),
+        ("changes", "memo", "memos"),
+        ("changes", "undoes", "changes"),
+        ("changes", "visit", "visits"),
+        ("facts", "change", "changes"),
+        ("facts", "origin", "facts"),
         ("facts", "visit", "visits"),
         ("flags", "memo", "memos"),
         ("flags", "visit", "visits"),
+        ("hearings", "memo", "memos"),
+        ("history", "change", "changes"),
         ("horses", "from_memo", "memos"),
         ("partly_forgotten", "memo", "memos"),
+        ("pen", "change", "changes"),
+        ("readings", "change", "changes"),
+        ("readings", "memo", "memos"),
+        ("visits", "change", "changes"),
         ("visits", "horse", "horses"),
         ("visits", "memo", "memos"),
     }
     sql = "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%'"
     assert {row["name"] for row in store._database.query(sql)} == {
-        "facts", "flags", "history", "horses", "identity", "last_back_up", "memos", "partly_forgotten", "pen",
-        "removed", "removing", "visits", "waiting",
+        "changes", "facts", "flags", "hearings", "history", "horses", "identity", "last_back_up", "memos",
+        "partly_forgotten", "pen", "readings", "removed", "removing", "visits", "waiting",
     }  # fmt: skip
 
 
@@ -416,3 +429,18 @@ def test_a_memo_without_a_known_path_can_be_forgotten(yard: Yard, store: Store, 
     nowhere = record.model_copy(update={"memo": Memo(sha256=record.memo.sha256)})
     store.keep(nowhere, Transcript(text=record.transcript), path)
     assert store.forget(store.plan_forgetting_memo(1)).memos == 1
+
+
+def test_a_fact_moved_to_another_horse_outlives_the_horse_that_it_was_entered_for(yard: Yard, store: Store) -> None:
+    store.add_horses([RosterHorse(name="Quillon"), RosterHorse(name="Bramble")])
+    keep_secret(yard, store, visit_of("Quillon"), visit_of("Bramble"))
+    quillon, bramble = (store.visit(number) for number in store.memo(1).visit_ids)
+    entered = Fact(foot="RH", slot="finding", value="corn", quote="", span=(0, 0))
+    noted = store.add_fact(quillon.id, entered, seen=quillon.revision, why="Perpetua told me of Quillon")
+    store.move(noted.fact, bramble.id, seen=noted.revision, why="it was not Quillon")
+    store.forget(store.plan_forgetting_horse("Quillon"))
+    kept = store.visit(bramble.id)
+    assert ("RH", "corn") in [(fact.fact.foot, fact.fact.value) for fact in kept.facts]
+    changes = store._database.execute("SELECT why FROM changes").fetchall()
+    assert not any("Quillon" in why for (why,) in changes)
+    assert store.problems(deep=True) == []
