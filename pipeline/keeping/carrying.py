@@ -85,7 +85,7 @@ def carry(
         if found is not None:
             columns: Columns = {name: fact.now[name] for name in _STATE} | {"settled": 1}
             columns |= _SURE if fact.now["stands"] else {}
-            if fact.now["visit"] != fact.read["visit"] and found.now["visit"] != fact.now["visit"]:
+            if _stays_in_its_visit(database, fact, found):
                 columns |= {"visit": fact.now["visit"], "position": _behind(database, fact)}
             update_row(database, "facts", found.now["id"], columns)
         elif fact.now["stands"]:
@@ -163,6 +163,19 @@ def _shared(one: tuple[float, float], other: tuple[float, float]) -> float:
     together = min(one[1], other[1]) - max(one[0], other[0])
     whole = max(one[1], other[1]) - min(one[0], other[0])
     return together / whole if together > 0 and whole > 0 else 0.0
+
+
+def _stays_in_its_visit(database: Database, fact: Told, found: Told) -> bool:
+    """Whether a decided fact stays in its visit though it is found in another one by now.
+
+    It does when a person moved it there, and when one of the two visits stands and the other does not: what a person
+    stands for is not lost in a visit that he dropped, and what he dropped with a visit does not come back in another.
+    """
+    if fact.now["visit"] == found.now["visit"]:
+        return False
+    moved = bool(fact.now["visit"] != fact.read["visit"])
+    sql = "SELECT count(DISTINCT stands) FROM visits WHERE id IN (?, ?)"
+    return moved or database.execute(sql, [fact.now["visit"], found.now["visit"]]).fetchone()[0] == 2
 
 
 def _keep(database: Database, fact: Told, transcript: Transcript | None, into: Into) -> None:

@@ -104,7 +104,7 @@ def past(visit: KeptVisit) -> dict[str, object]:
     return {**vars(visit), "revision": 0}
 
 
-@pytest.mark.parametrize("seed", range(10))
+@pytest.mark.parametrize("seed", [*range(6), 214, 223, 268, 314])
 def test_nothing_is_lost_or_doubled(seed: int, yard: Yard, store: Store, monkeypatch: pytest.MonkeyPatch) -> None:
     chance = random.Random(seed)
     moment = datetime(2026, 3, 2, 12, tzinfo=UTC)

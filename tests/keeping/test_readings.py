@@ -276,6 +276,12 @@ class TestVisits:
         assert (kept.memo(1).visit_ids, told(kept)) == ((1,), [("LF", "thrush"), (None, "sound")])
         assert again(kept, bramble(thrush("LF")), sorrel(SOUND, NAILS), reading=2) is None
 
+    def test_what_a_person_stands_for_is_not_lost_in_a_visit_that_he_dropped(self, kept: Store) -> None:
+        kept.accept(kept.visit(1).fact_ids[2], seen=0)
+        kept.drop_visit(2, seen=0)
+        again(kept, bramble(thrush("LF")), sorrel(NAILS, SOUND))
+        assert (kept.memo(1).visit_ids, told(kept)) == ((1,), [("LF", "thrush"), ("LF", 6.0)])
+
     def test_a_visit_that_a_person_added_stays_his(self, kept: Store) -> None:
         kept.add_horses([RosterHorse(name="Teasel")])
         added = kept.add_visit(1, kept.horse("Teasel"), seen=0)
