@@ -105,3 +105,25 @@ def test_shod_as_the_horse_before(reader: Reader) -> None:
         "Fennel": ["LF+RF shoe_size 1", "LF+RF work new_shoe"],
         "Basil": ["LF+RF shoe_size 1", "LF+RF work new_shoe", "LH finding thrush"],
     }
+
+
+def test_a_turn_to_a_name_on_no_list_takes_the_facts_from_the_horse_before(reader: Reader) -> None:
+    for text in ("Fennel, corn in the left front. Then Zephyr, trimmed all four.", "Zephyr and Fennel today."):
+        assert "Zephyr" in {visit.horse for visit in said(reader, f"{text} Zephyr, thrush in the left hind.")}
+    visits = said(reader, "Fennel, corn in the left front. Then Zephyr, trimmed all four.")
+    assert [(v.horse, v.horse_match, told(v)) for v in visits] == [
+        ("Fennel", HorseMatch.KNOWN, ["LF finding corn"]),
+        ("Zephyr", HorseMatch.UNCLEAR, ["LF+RF+LH+RH work trim"]),
+    ]
+
+
+def test_a_name_on_no_list_in_the_first_sentence(reader: Reader) -> None:
+    for text in (
+        "Did Zephyr this morning. Trimmed.",
+        "Here with Zephyr. Trimmed.",
+        "Right, that's Zephyr done. Trimmed.",
+    ):
+        (visit,) = said(reader, text)
+        assert (visit.horse, visit.horse_match) == ("Zephyr", HorseMatch.UNCLEAR)
+    (visit,) = said(reader, "Zephyr is a new horse, so this is his first time. Trimmed.")
+    assert (visit.horse, visit.horse_match) == ("Zephyr", HorseMatch.NEW)
