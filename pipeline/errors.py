@@ -114,6 +114,18 @@ class SettingsError(ClinchbookError):
     exit_code = 19
 
 
+class StoreConflictError(StoreError):
+    """Somebody else changed the visit since it was looked at."""
+
+    exit_code = 21
+
+
+class CorrectionError(ClinchbookError):
+    """A correction that no record can hold, or that nothing is left to apply to."""
+
+    exit_code = 22
+
+
 class BackupError(ClinchbookError):
     """A back-up that cannot be made, or cannot be restored, as it is."""
 

@@ -87,6 +87,12 @@ def insert_row(database: Database, table: str, row: Mapping[str, str | float | i
     return int(cursor.lastrowid or 0)
 
 
+def update_row(database: Database, table: str, row_id: int, columns: Mapping[str, str | float | int | None]) -> None:
+    """Set columns of one row. Table and columns are the project's own words, never a user's."""
+    names = ", ".join(f'"{name}" = ?' for name in columns)
+    database.execute(f"UPDATE {table} SET {names} WHERE id = ?", [*columns.values(), row_id])
+
+
 def sync_folder(folder: Path) -> None:
     """Make a rename inside ``folder`` survive a power cut, where the system can."""
     if os.name != "posix":

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import UTC, date, datetime
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -11,20 +11,15 @@ from pipeline.errors import NotFoundError, StoreError
 from pipeline.keeping import forgetting, horses, waiting
 from pipeline.keeping.database import plain_errors, writing
 from pipeline.keeping.forgetting import Forgotten, Plan
+from pipeline.keeping.opened import OpenedStore, now
 from pipeline.keeping.waiting import Waiting
 
 if TYPE_CHECKING:
-    from sqlite_utils import Database
-
     from pipeline.keeping.backing_up import BackedUp
 
 
-class Housekeeping:
+class Housekeeping(OpenedStore):
     """The part of ``Store`` that keeps house; same promises as the rest."""
-
-    def __init__(self, database: Database, folder: Path) -> None:
-        self._database = database
-        self.folder = folder
 
     @property
     def identity(self) -> str:
@@ -55,7 +50,7 @@ class Housekeeping:
     def wait(self, path: Path, sha256: str | None, reason: str, day: date | None = None) -> None:
         """Put a memo that could not be taken in on the waiting list: a sentence why, and the day given for it."""
         with plain_errors(self.folder), writing(self._database):
-            waiting.put(self._database, path, sha256, day, reason, _now())
+            waiting.put(self._database, path, sha256, day, reason, now())
 
     def waiting(self) -> list[Waiting]:
         """The memos that could not be taken in yet, in the order in which they were first tried."""
@@ -106,7 +101,7 @@ class Housekeeping:
             with writing(self._database):
                 if self._planned_again(plan, whole_memos) != plan:
                     raise StoreError("The store changed meanwhile; nothing was removed. Please ask again.")
-                forgotten = forgetting.remove(self._database, plan, _now())
+                forgotten = forgetting.remove(self._database, plan, now())
         self.finish_forgetting()
         return forgotten
 
@@ -136,7 +131,3 @@ class Housekeeping:
             return forgetting.plan_horse(self._database, known[plan.horse.id], whole_memos)
         except (NotFoundError, KeyError):
             return None
-
-
-def _now() -> str:
-    return datetime.now(UTC).isoformat(timespec="seconds")

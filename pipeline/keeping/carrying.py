@@ -1,0 +1,153 @@
+"""What a person decided about the facts of one reading, carried over to the facts of another.
+
+A settled fact is one that a person stands for, or dropped: the fact of the other reading that was read from the same
+words takes its whole state. Where no fact was read from them, what the person stands for is kept and put before him.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from pipeline.keeping import reading_back
+from pipeline.keeping.correcting import next_position
+from pipeline.keeping.database import insert_row, update_row
+from pipeline.keeping.raw import RawRow
+from pipeline.keeping.rows import Columns, as_json
+from pipeline.record import Transcript
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
+
+# The rules of a fact that a person stands for and the present reading does not find.
+KEPT = as_json(["kept by a person"])
+_STATE = ("foot", "value", "zone", "status", "severity", "confidence", "flagged", "reasons", "stands", "settled")
+_NO_LONGER_FOUND = "A person stood for this; read again, the memo no longer says it{}. Is it still right?"
+_SAME_FOOT, _SAME_VALUE, _SAME_ZONE = 4.0, 3.0, 1.0  # the same place in the body tells more than the same words
+
+
+@dataclass(frozen=True)
+class Told:
+    """A fact as it is now and as it was read."""
+
+    now: RawRow
+    read: RawRow
+
+    def either(self, column: str) -> set[str | float | None]:
+        """What the column says now and what it said when it was read."""
+        return {self.now[column], self.read[column]}
+
+
+def told(database: Database, facts: Sequence[RawRow]) -> list[Told]:
+    """The facts with what they said when they were read, before any correction."""
+    read = {row["id"]: dict(row) for row in facts}
+    for entry in reversed(reading_back.history_of_rows(database, "facts", list(read))):
+        read[entry.row][entry.column] = entry.old
+    return [Told(row, read[row["id"]]) for row in facts]
+
+
+def carry(
+    database: Database, source: Sequence[Told], target: Sequence[Told], transcript: Transcript | None, reading: int
+) -> None:
+    """Bring every settled fact of ``source`` to ``target``, the facts of ``reading`` that stands from now on.
+
+    ``transcript`` is that reading's wording when it is another one than the source's.
+    """
+    settled = [fact for fact in source if fact.now["settled"]]
+    pairs = matched(settled, target, same_words=transcript is None)
+    for fact in settled:
+        found = pairs.get(fact.now["id"])
+        if found is not None:
+            columns: Columns = {name: fact.now[name] for name in _STATE}
+            if fact.now["visit"] != fact.read["visit"] and found.now["visit"] != fact.now["visit"]:
+                columns |= {"visit": fact.now["visit"], "position": _behind(database, fact)}
+            update_row(database, "facts", found.now["id"], columns)
+        elif fact.now["stands"]:
+            _keep(database, fact, transcript, reading)
+
+
+def matched(source: Iterable[Told], target: Iterable[Told], same_words: bool) -> dict[int, Told]:
+    """For facts of ``source``, by number, the fact of ``target`` that was read from the same words; one for one."""
+    others = list(target)
+    likeness = [
+        (score, fact.now["id"], -other.now["id"], fact, other)
+        for fact in source
+        for other in others
+        if (score := _likeness(fact, other, same_words)) > 0
+    ]
+    pairs: dict[int, Told] = {}
+    taken: set[int] = set()
+    for _, _, _, fact, other in sorted(likeness, key=lambda pair: (-pair[0], pair[1], -pair[2])):
+        if fact.now["id"] not in pairs and other.now["id"] not in taken:
+            pairs[fact.now["id"]] = other
+            taken.add(other.now["id"])
+    return pairs
+
+
+def set_aside_doubles(database: Database, by_hand: Sequence[RawRow], target: Sequence[RawRow]) -> None:
+    """A fact that a person had entered and the reader finds by now is kept once: as the person entered it."""
+    same = ("visit", "foot", "slot", "value", "status")
+    entered = {tuple(fact[name] for name in same) for fact in by_hand if fact["stands"]}
+    for fact in target:
+        if tuple(fact[name] for name in same) in entered:
+            update_row(database, "facts", fact["id"], {"stands": 0, "settled": 1})
+
+
+def _likeness(fact: Told, other: Told, same_words: bool) -> float:
+    """How surely two facts were read from the same words; 0 for surely not."""
+    if fact.now["slot"] != other.now["slot"]:
+        return 0.0
+    words = _shared_span(fact.now, other.now) if same_words else _shared_sound(fact.now, other.now)
+    foot = bool(fact.either("foot") & other.either("foot"))
+    value = bool(fact.either("value") & other.either("value"))
+    if words <= 0 or not (foot or value):
+        return 0.0
+    zone = bool(fact.either("zone") & other.either("zone"))
+    exact = float(fact.read["foot"] == other.read["foot"])  # of four feet in one statement, the one that was read
+    return words + _SAME_FOOT * foot + _SAME_VALUE * value + _SAME_ZONE * zone + exact
+
+
+def _shared_span(one: RawRow, other: RawRow) -> float:
+    return _shared((one["span_start"], one["span_end"]), (other["span_start"], other["span_end"]))
+
+
+def _shared_sound(one: RawRow, other: RawRow) -> float:
+    """Of two hearings: the share of the seconds, or else the same words."""
+    if None in (one["start_s"], one["end_s"], other["start_s"], other["end_s"]):
+        return float(bool(one["quote"]) and one["quote"].casefold() == other["quote"].casefold())
+    return _shared((one["start_s"], one["end_s"]), (other["start_s"], other["end_s"]))
+
+
+def _shared(one: tuple[float, float], other: tuple[float, float]) -> float:
+    together = min(one[1], other[1]) - max(one[0], other[0])
+    whole = max(one[1], other[1]) - min(one[0], other[0])
+    return together / whole if together > 0 and whole > 0 else 0.0
+
+
+def _keep(database: Database, fact: Told, transcript: Transcript | None, reading: int) -> None:
+    """Let what a person stands for stand in the reading that does not find it, before his eyes."""
+    kept: Columns = {name: value for name, value in fact.now.items() if name not in ("id", "change")}
+    asked_before = fact.now["rules"] == KEPT and not fact.now["flagged"]
+    heard = f" (it was heard as “{kept['quote']}”)" if transcript is not None and kept["quote"] else ""
+    if transcript is not None:
+        kept |= _words_in(transcript, str(kept["quote"]))
+    kept |= {"reading": reading, "position": _behind(database, fact), "rules": KEPT, "settled": 1}
+    if not asked_before:
+        kept |= {"flagged": 1, "reasons": as_json([_NO_LONGER_FOUND.format(heard)])}
+    insert_row(database, "facts", kept)
+
+
+def _words_in(transcript: Transcript, quote: str) -> Columns:
+    """Where the words of a fact are in another wording; nowhere when they are not in it."""
+    start = transcript.text.find(quote) if quote else -1
+    if start < 0:
+        return {"quote": "", "span_start": 0, "span_end": 0, "start_s": None, "end_s": None}
+    end = start + len(quote)
+    seconds = transcript.seconds_of(start, end)
+    return {"span_start": start, "span_end": end, "start_s": seconds[0], "end_s": seconds[1]}
+
+
+def _behind(database: Database, fact: Told) -> int:
+    memo = database.execute("SELECT memo FROM visits WHERE id = ?", [fact.now["visit"]]).fetchone()[0]
+    return next_position(database, int(memo))
