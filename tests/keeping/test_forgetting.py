@@ -77,6 +77,7 @@ def quillon(yard: Yard, store: Store, trimmed: Visit) -> Store:
     store.add_horses([RosterHorse(name="Quillon", owner="Perpetua Vane", place="Gorse end", also_called=["Quilly"])])
     store.add_horses([RosterHorse(name="Quillon", owner="Perpetua Vane-Holt", place="Gorse end")])
     record = keep_secret(yard, store, visit_of("Quillon"))
+    store.assign(2, store.horse("Bramble"), why="a slip")
     store.assign(2, store.horse("Quillon"), why="Perpetua Vane says so")
     clips = yard.folder / "clips"
     clips.mkdir(mode=0o700)
