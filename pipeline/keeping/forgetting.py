@@ -29,9 +29,12 @@ if TYPE_CHECKING:
     from sqlite_utils import Database
 
 Doomed = dict[str, set[int]]
+_GIVEN = "(SELECT value FROM json_each(?))"  # the numbers of a list that is handed over as JSON
 
-# Links that are loosened instead of followed: a horse outlives the memo that first named it.
-LOOSENED = {("horses", "from_memo"): "memos"}
+# Links that are loosened instead of followed: a horse outlives the memo that first named it, the pen every change.
+LOOSENED = {("horses", "from_memo"): "memos", ("pen", "change"): "changes"}
+# Links that hold a change: one that entered or read what stays is emptied, not removed.
+HOLDING = (("facts", "change"), ("visits", "change"), ("readings", "change"), ("changes", "undoes"))
 
 
 @dataclass(frozen=True)
@@ -77,7 +80,8 @@ def plan_horse(database: Database, horse: KeptHorse, whole_memos: bool) -> Plan:
     """The removal of a horse with its visits; memos that hold only this horse go whole, or all with ``whole_memos``."""
     own = _numbers(database, "SELECT id FROM visits WHERE horse = ?", horse.id)
     memos = _numbers(database, "SELECT DISTINCT memo AS id FROM visits WHERE horse = ?", horse.id)
-    mixed = "SELECT DISTINCT memo AS id FROM visits WHERE horse IS NOT ? AND memo IN (SELECT value FROM json_each(?))"
+    # A visit that no longer stands is no other horse's.
+    mixed = f"SELECT DISTINCT memo AS id FROM visits WHERE horse IS NOT ? AND stands = 1 AND memo IN {_GIVEN}"
     with_others = _numbers(database, mixed, horse.id, as_json(sorted(memos)))
     if whole_memos:
         plan = _plan_memos(database, memos)
@@ -102,7 +106,10 @@ def remove(database: Database, plan: Plan, now: str) -> Forgotten:
     elsewhere = tuple(Path(row["path"]) for row in rows if row["path"] and Path(row["path"]).is_file())
     database.execute("PRAGMA defer_foreign_keys=ON")
     _follow_links(database, doomed)
+    held = _held_changes(database, doomed)
+    doomed["changes"] -= held
     with _without_refusals(database):
+        _empty_changes(database, held, doomed)
         for table, numbers in doomed.items():
             _delete(database, table, numbers)
         _forget_waiting(database, rows)
@@ -116,6 +123,11 @@ def remove(database: Database, plan: Plan, now: str) -> Forgotten:
     counts = (taken["memos"], taken["visits"], taken["facts"], taken["horses"])
     forgotten = Forgotten(*counts, shared=plan.shared, elsewhere=elsewhere)
     return _with_names_left(database, forgotten, plan.horse) if plan.horse else forgotten
+
+
+def is_partly_forgotten(database: Database, memo_id: int) -> bool:
+    """Whether a horse was removed from this memo while its words stayed."""
+    return bool(_numbers(database, "SELECT memo AS id FROM partly_forgotten WHERE memo = ?", memo_id))
 
 
 def unfinished(database: Database) -> list[str]:
@@ -135,9 +147,6 @@ def remove_files(database: Database, folder: Path) -> None:
         if ((named in gone and named not in kept) or path.name.startswith(PART_PREFIX)) and path.is_file():
             path.unlink()
             sync_folder(path.parent)
-
-
-_GIVEN = "(SELECT value FROM json_each(?))"
 
 
 def _json(numbers: frozenset[int] | set[int]) -> str:
@@ -194,12 +203,36 @@ def _follow_links(database: Database, doomed: Doomed) -> None:
     while grown:
         grown = False
         for table, column, parent in known:
-            if (table, column) in LOOSENED or not doomed.get(parent):
+            if (table, column) in LOOSENED or (table, column) in HOLDING or not doomed.get(parent):
                 continue
             sql = f'SELECT rowid AS id FROM "{table}" WHERE "{column}" IN {_GIVEN}'
             found = _numbers(database, sql, _json(doomed[parent]))
             grown = grown or not found <= doomed.get(table, set())
             doomed.setdefault(table, set()).update(found)
+
+
+def _held_changes(database: Database, doomed: Doomed) -> set[int]:
+    """The changes that would go although something that stays was entered or read by them."""
+    held: set[int] = set()
+    going = doomed.setdefault("changes", set())
+    while True:
+        more: set[int] = set()
+        for table, column in HOLDING:
+            gone = doomed.get(table, set()) - (held if table == "changes" else set())
+            sql = f'SELECT "{column}" AS id FROM "{table}" WHERE "{column}" IN {_GIVEN} AND id NOT IN {_GIVEN}'
+            more |= _numbers(database, sql, _json(going), _json(gone))
+        if more <= held:
+            return held
+        held |= more
+
+
+def _empty_changes(database: Database, held: set[int], doomed: Doomed) -> None:
+    """Take out of changes that must stay what they say of what goes: the reason, and what they were about."""
+    database.execute(f"UPDATE changes SET why = '' WHERE id IN {_GIVEN}", [_json(held)])
+    for column, parent in (("visit", "visits"), ("fact", "facts"), ("flag", "flags")):
+        sql = f"UPDATE changes SET {column} = NULL WHERE id IN {_GIVEN} AND {column} IN {_GIVEN}"
+        database.execute(sql, [_json(held), _json(doomed.get(parent, set()))])
+    database.execute(f"UPDATE history SET why = '' WHERE change IN {_GIVEN}", [_json(held)])
 
 
 def _delete(database: Database, table: str, numbers: set[int]) -> None:

@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 from sqlite_utils import Database
 
-from pipeline.errors import NotFoundError, StoreBusyError, StoreError
+from pipeline.errors import CorrectionError, NotFoundError, StoreBusyError, StoreError
 from pipeline.keeping import Store, forgetting
 from pipeline.keeping.forgetting import Forgotten, SharedMemo
 from pipeline.record import Fact, Flag, FlagKind, HorseMatch, Memo, MemoRecord, RosterHorse, Transcript, Visit, Word
@@ -181,6 +181,42 @@ def test_a_name_in_the_history_of_others_is_told(yard: Yard, quillon: Store, tri
         [RosterHorse(name="Bramble", owner="P. Sedge", place="River barn")], why="sold by Quillon's owner"
     )
     assert quillon.forget(quillon.plan_forgetting_horse("Quillon")).other_tables == ("history",)
+
+
+def test_a_fact_moved_to_another_horse_stays_and_its_change_is_emptied(yard: Yard, store: Store) -> None:
+    store.add_horses([RosterHorse(name="Quillon")])
+    keep_secret(yard, store, visit_of("Quillon"), visit_of("Bramble"), name="both.m4a")
+    corn = Fact(foot="RF", slot="finding", value="corn")
+    added = store.add_fact(1, corn, seen=store.visit(1).revision, why="Quillon was cross")
+    fact_id = store.visit(1).fact_ids[-1]
+    store.move(fact_id, visit_id=2, seen=added.revision, why="it was Bramble's")
+    before = store.visit(2).visit
+    assert [fact.value for fact in before.facts] == ["thrush", "corn"]
+    store.forget(store.plan_forgetting_horse("Quillon"))
+    assert store.visit(2).visit == before
+    assert [change.why for change in store.changes_of_memo(1) if "Quillon" in change.why] == []
+    assert store.problems(deep=True) == []
+
+
+def test_corrections_of_a_forgotten_horse_go_with_it(yard: Yard, quillon: Store) -> None:
+    seen = quillon.visit(2).revision
+    noted = quillon.correct(quillon.visit(2).fact_ids[0], {"zone": "sulcus"}, seen=seen, why="Perpetua looked again")
+    quillon.drop(quillon.visit(2).fact_ids[0], seen=noted.revision, why="Perpetua was wrong")
+    quillon.undo()
+    quillon.forget(quillon.plan_forgetting_horse("Quillon"))
+    assert b"perpetua" not in bytes_of(yard.folder)
+    assert quillon.problems(deep=True) == []
+    with closing(sqlite3.connect(yard.folder / "clinchbook.db")) as raw:
+        assert raw.execute("SELECT count(*) FROM changes").fetchone() == (0,)
+
+
+def test_a_memo_of_which_a_horse_was_removed_is_not_read_again(yard: Yard, store: Store) -> None:
+    store.add_horses([RosterHorse(name="Quillon")])
+    record = keep_secret(yard, store, visit_of("Quillon"), visit_of("Bramble"), name="both.m4a")
+    store.forget(store.plan_forgetting_horse("Quillon"))
+    with pytest.raises(CorrectionError, match="would bring it back"):
+        store.read_again(1, record, seen=1, vocabulary=None)
+    assert [horse.name for horse in store.horses()] == ["Bramble"]
 
 
 def test_what_an_interrupted_back_up_left_goes_too(yard: Yard, quillon: Store) -> None:
@@ -395,18 +431,30 @@ def test_the_same_sound_kept_again_meanwhile_is_not_taken_from_it(yard: Yard, qu
 def test_every_link_of_the_store_is_known_to_forgetting(store: Store) -> None:
     """A new table must be thought of here: its rows go along these links, or they would outlive what they tell of."""
     assert set(forgetting.links(store._database)) == {
+        ("changes", "fact", "facts"),
+        ("changes", "flag", "flags"),
+        ("changes", "memo", "memos"),
+        ("changes", "undoes", "changes"),
+        ("changes", "visit", "visits"),
+        ("facts", "change", "changes"),
         ("facts", "visit", "visits"),
         ("flags", "memo", "memos"),
         ("flags", "visit", "visits"),
+        ("hearings", "memo", "memos"),
+        ("history", "change", "changes"),
         ("horses", "from_memo", "memos"),
         ("partly_forgotten", "memo", "memos"),
+        ("pen", "change", "changes"),
+        ("readings", "change", "changes"),
+        ("readings", "memo", "memos"),
+        ("visits", "change", "changes"),
         ("visits", "horse", "horses"),
         ("visits", "memo", "memos"),
     }
     sql = "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%'"
     assert {row["name"] for row in store._database.query(sql)} == {
-        "facts", "flags", "history", "horses", "identity", "memos", "partly_forgotten", "pen", "removed", "removing",
-        "visits", "waiting",
+        "changes", "facts", "flags", "hearings", "history", "horses", "identity", "memos", "partly_forgotten", "pen",
+        "readings", "removed", "removing", "visits", "waiting",
     }  # fmt: skip
 
 
