@@ -74,9 +74,19 @@ def writing(database: Database) -> Iterator[None]:
         yield
         database.execute("COMMIT")
     except BaseException:
-        if database.conn.in_transaction:
-            database.execute("ROLLBACK")
+        _take_back(database)
         raise
+
+
+def _take_back(database: Database) -> None:
+    """End a transaction that failed. A connection that cannot even do that is closed: left open, it would hold the
+    lock and show its reader what was never kept."""
+    if not database.conn.in_transaction:
+        return
+    try:
+        database.execute("ROLLBACK")
+    except sqlite3.Error:
+        database.conn.close()
 
 
 def insert_row(database: Database, table: str, row: Mapping[str, str | float | int | None]) -> int:
