@@ -117,6 +117,7 @@ def _weights(model: str | None, deep: bool) -> str:
 def _store(store: Path | None, deep: bool) -> str:
     from pipeline.cli.output import counted
     from pipeline.keeping import Store, store_folder
+    from pipeline.keeping.shares import share_warning
 
     folder = store_folder(store)
     if not folder.exists():
@@ -125,4 +126,6 @@ def _store(store: Path | None, deep: bool) -> str:
         problems, horses, memos = kept.problems(deep=deep), len(kept.horses()), len(kept.memos())
     if problems:
         raise StoreError(f"{' '.join(problems)} Take the last back-up of {folder}.")
-    return f"whole, with {counted(horses, 'horse')} and {counted(memos, 'memo')}, in {folder}"
+    warning = share_warning(folder)
+    whole = f"whole, with {counted(horses, 'horse')} and {counted(memos, 'memo')}, in {folder}"
+    return f"{whole}. {warning}" if warning else whole

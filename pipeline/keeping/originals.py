@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import BinaryIO
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping.database import sync_folder
+from pipeline.keeping.database import sync_file, sync_folder
 from pipeline.keeping.location import ORIGINALS_NAME, make_private_folder
 
 if sys.platform != "win32":
@@ -80,7 +80,7 @@ def _copy(source: BinaryIO, target: Path, sha256: str, file_name: str) -> None:
             while block := source.read(_BLOCK):
                 copy.write(block)
             copy.flush()
-            os.fsync(copy.fileno())
+            sync_file(copy.fileno())
             if sha256_of(part) != sha256:
                 raise StoreError(f"The memo {file_name} changed while it was being kept; keep it again.")
             if sys.platform == "win32":

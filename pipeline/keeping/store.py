@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import getpass
+import logging
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from datetime import UTC, datetime
@@ -12,13 +13,14 @@ from typing import TYPE_CHECKING, Self
 
 from pipeline.errors import FileMissingError, StoreError
 from pipeline.keeping import finding, health, horses, reading_back, writing_down
-from pipeline.keeping.database import open_database, plain_errors, writing
+from pipeline.keeping.database import check_in_place, open_database, plain_errors, writing
 from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.names import name_key
 from pipeline.keeping.originals import keep_original
 from pipeline.keeping.rows import Columns
 from pipeline.keeping.schema import migrate
+from pipeline.keeping.shares import share_warning
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
 if TYPE_CHECKING:
@@ -41,7 +43,8 @@ class Store:
         """Open the store in ``folder``, waiting ``busy_s`` seconds for another program that writes.
 
         With ``create`` a missing store is made; without, it is a FileMissingError. Raises StoreNewerError for a store
-        of a later version and StoreError for a file that is no store.
+        of a later version and StoreError for a file that is no store. A program that may write is warned, through
+        logging, of a store on a network share.
         """
         path = folder / DATABASE_NAME
         with plain_errors(folder):
@@ -55,6 +58,8 @@ class Store:
             except BaseException:
                 database.close()
                 raise
+        if create and (warning := share_warning(folder)):
+            logging.getLogger("clinchbook").warning(warning)
         return cls(database, folder)
 
     def close(self) -> None:
@@ -95,6 +100,7 @@ class Store:
         if self.has(sha256):
             return []
         with plain_errors(self.folder):
+            check_in_place(self._database)
             stored = keep_original(self.folder, sha256, original)
             columns: Columns = {"kept_at": _now(), "weights": weights, "vocabulary": vocabulary}
             with self._writing("", "a memo was kept"):

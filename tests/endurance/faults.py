@@ -18,6 +18,7 @@ from unittest import mock
 
 from pipeline.errors import ClinchbookError
 from pipeline.keeping import Store
+from pipeline.keeping.database import _Connection
 from pipeline.keeping.originals import clear_parts
 from pipeline.record import RosterHorse
 from tests.endurance.apart import Caught
@@ -58,7 +59,7 @@ class Fault:
 def faulty_statements(fault: Fault) -> Iterator[None]:
     """Every connection made inside counts its statements with ``fault``."""
 
-    class Connection(sqlite3.Connection):
+    class Connection(_Connection):
         def execute(self, sql: str, *rest: Any) -> sqlite3.Cursor:
             fault.step(" ".join(sql.split())[:60])
             return super().execute(sql, *rest)
@@ -74,7 +75,8 @@ def faulty_statements(fault: Fault) -> Iterator[None]:
     real = sqlite3.connect
 
     def connect(path: Any, **named: Any) -> sqlite3.Connection:
-        return real(path, factory=Connection, **named)
+        opened: sqlite3.Connection = real(path, **{**named, "factory": Connection})
+        return opened
 
     with mock.patch.object(sqlite3, "connect", connect):
         yield

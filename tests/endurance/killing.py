@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import os
 import random
+import signal
 import tempfile
 import time
+from collections.abc import Callable
 from pathlib import Path
 
 from pipeline.keeping import Store
@@ -15,7 +17,7 @@ from tests.endurance.yard import HORSES, Spoken, keep, spoken, wholeness, with_r
 
 _KILLS_A_STORE = 20
 _MEMOS_A_STORE = 60
-_SPAN_S = 0.02  # a kill falls into the first few memos or corrections; one takes 1 to 5 ms
+_STEPS = 4  # a kill falls somewhere into the first few memos or corrections of a program
 
 
 def run(kills: int, seed: int) -> list[Outcome]:
@@ -45,10 +47,15 @@ class Yard:
         self.acknowledged: set[str] = set()
         self.horse_of: dict[int, str] = {}
         with_roster(self.store)
+        with Store.open(self.store) as store:
+            keep(store, self.memos[0])
+            self.keep_s = _seconds(lambda: keep(store, self.memos[1]))
+            number, horse = store.memos()[0].visit_ids[0], store.horses()[0]
+            self.assign_s = _seconds(lambda: store.assign(number, horse, who="Ann"))
 
     def kill_while_keeping(self, outcome: Outcome) -> None:
         """One program, one kill, and a look at what is left."""
-        told = self._killed(start(lambda pipe: _keep_all(self.store, self.memos, pipe)))
+        told = self._killed(start(lambda pipe: _keep_all(self.store, self.memos, pipe)), self.keep_s, outcome)
         self.acknowledged.update(line.split()[1] for line in told if line.startswith("kept"))
         outcome.cases += 1
         with Store.open(self.store) as store:
@@ -62,7 +69,7 @@ class Yard:
     def kill_while_correcting(self, outcome: Outcome) -> None:
         """As for keeping; a correction that was acknowledged stands, or the one that was under way after it."""
         plan = [(self.chance.randrange(1 << 30), self.chance.choice(HORSES).name) for _ in range(400)]
-        told = self._killed(start(lambda pipe: _correct_all(self.store, plan, pipe)))
+        told = self._killed(start(lambda pipe: _correct_all(self.store, plan, pipe)), self.assign_s, outcome)
         done = [(int(number), name) for verb, number, name in map(str.split, told[1:]) if verb == "gave"]
         outcome.cases += 1
         for number, name in done:
@@ -88,13 +95,20 @@ class Yard:
                 self.horse_of[number] = str(now)
         return wrong
 
-    def _killed(self, child: Child) -> list[str]:
+    def _killed(self, child: Child, step_s: float, outcome: Outcome) -> list[str]:
         first = os.read(child.pipe, 6)  # "ready\n": from here on it keeps
-        time.sleep(self.chance.uniform(0, _SPAN_S))
+        time.sleep(self.chance.uniform(0, _STEPS * step_s))
         child.kill()
         told = (first + child.written()).decode().split("\n")[:-1]  # what follows the last line end was cut off
-        child.wait()
+        status = child.wait()
+        outcome.expect(status in (0, signal.SIGKILL), f"a program ended by itself with status {status}")
         return told
+
+
+def _seconds(work: Callable[[], object]) -> float:
+    began = time.monotonic()
+    work()
+    return time.monotonic() - began
 
 
 def _keep_all(folder: Path, memos: list[Spoken], pipe: int) -> None:

