@@ -15,7 +15,7 @@ from dataclasses import dataclass
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # a process that forks must have one thread
 
 from pipeline import __version__
-from tests.endurance import faults, killing, power_cuts, system_calls
+from tests.endurance import disks, faults, killing, power_cuts, sounds, system_calls, texts
 from tests.endurance.outcome import CannotRunError, Outcome, remember
 
 
@@ -34,6 +34,9 @@ PARTS = (
     Part("faults", lambda seed: faults.run(9), lambda seed: faults.run(1)),
     Part("calls", lambda seed: [system_calls.each(120)], lambda seed: [system_calls.each(1)]),
     Part("power", lambda seed: [power_cuts.run(seed, 8, 1)], lambda seed: [power_cuts.run(seed, 1, 8)]),
+    Part("disks", lambda seed: disks.run(320), lambda seed: disks.run(8)),
+    Part("sounds", lambda seed: sounds.run(5, seed), lambda seed: sounds.run(500, seed)),
+    Part("texts", lambda seed: texts.run(300, 0, seed), lambda seed: texts.run(100_000, 5, seed)),
 )
 
 
