@@ -22,6 +22,7 @@ from pipeline.keeping.database import insert_row, sync_folder
 from pipeline.keeping.kept import KeptHorse
 from pipeline.keeping.location import PART_PREFIX
 from pipeline.keeping.names import name_key
+from pipeline.keeping.originals import clear_parts
 from pipeline.keeping.rows import as_json
 from pipeline.keeping.waiting import full_path
 
@@ -138,8 +139,10 @@ def unfinished(database: Database) -> list[str]:
 def remove_files(database: Database, folder: Path) -> None:
     """Unlink every file of the store named after a removed hash, under the write lock of the caller; raises OSError.
 
-    Copies of the whole database that an interrupted back-up left go too: they hold what is removed.
+    Copies of the whole database that an interrupted back-up left, and half copies of recordings, go too: they may
+    hold what is removed.
     """
+    clear_parts(folder)
     gone = {sha256 for sha256 in unfinished(database) if sha256}
     kept = {row["sha256"] for row in database.query("SELECT sha256 FROM memos")}
     for path in list(folder.rglob("*")):

@@ -221,6 +221,7 @@ def test_a_memo_of_which_a_horse_was_removed_is_not_read_again(yard: Yard, store
 
 def test_what_an_interrupted_back_up_left_goes_too(yard: Yard, quillon: Store) -> None:
     (yard.folder / ".clinchbook-left.part").write_bytes((yard.folder / "clinchbook.db").read_bytes())
+    (yard.folder / "originals" / "left.part").write_bytes(b"QUILLON-SOUND")
     quillon.forget(quillon.plan_forgetting_horse("Quillon"))
     assert b"quillon" not in bytes_of(yard.folder)
 
