@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
 from pathlib import Path
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING, Protocol, runtime_checkable
 
 from pipeline.errors import ClinchbookError, FileMissingError, StoreError, WeightsError
 from pipeline.hearing.containers import HEAD_BYTES, sniff
@@ -39,6 +39,12 @@ class Hearer(Protocol):
     """Turns a sound file into words; raises ClinchbookError when there is nothing to hear."""
 
     def hear(self, path: Path, names: Sequence[str] = (), recorded: date | None = None) -> HeardMemo: ...
+
+
+@runtime_checkable
+class LearningHearer(Protocol):
+    """A hearer that can go on with other words without being made anew."""
+
     def learn(self, vocabulary: Vocabulary) -> None: ...
 
 
@@ -88,8 +94,9 @@ class Ingest:
         """Go on with other words: the next memo is heard and read by them, with the weights that are loaded."""
         self.vocabulary = vocabulary
         self.__dict__.pop("reader", None)  # made anew, from these words, when it is needed
-        if "hearer" in self.__dict__:
-            self.hearer.learn(vocabulary)
+        hearer = self.__dict__.get("hearer")  # one that is not there yet is made with these words anyway
+        if isinstance(hearer, LearningHearer):
+            hearer.learn(vocabulary)
 
     @cached_property
     def hearer(self) -> Hearer:
