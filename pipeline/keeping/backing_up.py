@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -26,6 +28,7 @@ from pipeline.keeping.database import plain_errors, sync_folder
 from pipeline.keeping.location import DATABASE_NAME, ORIGINALS_NAME, PART_PREFIX, make_private_folder
 from pipeline.keeping.own_words import WORDS_NAME
 
+_PATIENCE_MS = 20_000
 _ONLY_GROWING = ("memos", "visits", "facts", "flags", "horses", "history")  # but for removals
 _OURS = frozenset({DATABASE_NAME, ORIGINALS_NAME, WORDS_NAME})
 
@@ -94,9 +97,10 @@ def encrypted_back_up(source: sqlite3.Connection, folder: Path, target: Path, pa
 
 def copy_checked(source: sqlite3.Connection, part: Path) -> Contents:
     """Copy the database to ``part``, open and check the copy, and compare its rows with the store's."""
-    before = row_counts(source)
-    copy_database(source, part)
-    contents, after = contents_of(part), row_counts(source)
+    with _waiting_longer(source):
+        before = row_counts(source)
+        copy_database(source, part)
+        contents, after = contents_of(part), row_counts(source)
     if before["removed"] != after["removed"]:  # somebody removed a memo meanwhile, so that rows went as well as came
         return contents
     for name in _ONLY_GROWING:
@@ -104,6 +108,17 @@ def copy_checked(source: sqlite3.Connection, part: Path) -> Contents:
         if not before[name] <= rows <= after[name]:
             raise BackupError(f"The copy of the database has {rows} rows of {name} instead of {after[name]}.")
     return contents
+
+
+@contextmanager
+def _waiting_longer(source: sqlite3.Connection) -> Iterator[None]:
+    """Let a connection wait longer for other programs than a person would: a back-up has the time."""
+    usual = int(source.execute("PRAGMA busy_timeout").fetchone()[0])
+    source.execute(f"PRAGMA busy_timeout={_PATIENCE_MS}")
+    try:
+        yield
+    finally:
+        source.execute(f"PRAGMA busy_timeout={usual}")
 
 
 def copy_originals(contents: Contents, source: Path, target: Path) -> tuple[int, list[str]]:

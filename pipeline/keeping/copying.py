@@ -124,10 +124,14 @@ def _contents(path: Path) -> Contents:
 
 
 def row_counts(connection: sqlite3.Connection) -> dict[str, int]:
-    """How many rows each table has."""
+    """How many rows each table has, all at one moment."""
     sql = "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%'"
-    names = [str(name) for (name,) in connection.execute(sql)]
-    return {name: int(connection.execute(f'SELECT count(*) FROM "{name}"').fetchone()[0]) for name in sorted(names)}
+    connection.execute("BEGIN")
+    try:
+        names = sorted(str(name) for (name,) in connection.execute(sql))
+        return {name: int(connection.execute(f'SELECT count(*) FROM "{name}"').fetchone()[0]) for name in names}
+    finally:
+        connection.execute("ROLLBACK")
 
 
 def copy_original(original: Original, source: Path, target: Path) -> bool:

@@ -9,6 +9,7 @@ import stat
 import subprocess
 import sys
 import threading
+import time
 from contextlib import closing
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -16,7 +17,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from pipeline.errors import BackupError, FileMissingError, StoreBusyError, StoreError, StoreNewerError
-from pipeline.keeping import Store, copying
+from pipeline.keeping import Store, backing_up, copying
 from pipeline.keeping.copying import copy_database
 from pipeline.keeping.own_words import add_word, forget_word
 from pipeline.keeping.restoring import Restored, restore
@@ -166,6 +167,7 @@ def test_others_may_write_meanwhile(yard: Yard, full: Store, target: Path, trimm
         with Store.open(yard.folder) as other:
             while not stop.is_set() or not kept:
                 kept.append(other.add_horses([RosterHorse(name=f"Horse {len(kept)}")]))
+                time.sleep(0.002)  # others come to their turn too
 
     writer = threading.Thread(target=writing)
     writer.start()
@@ -200,8 +202,9 @@ def test_a_restless_store_is_copied_in_one_go(
     assert copying.contents_of(tmp_path / "copy.db").counts == copying.row_counts(full._database.conn)
 
 
-def test_a_store_that_is_held_is_busy(yard: Yard, full: Store, target: Path) -> None:
+def test_a_store_that_is_held_is_busy(yard: Yard, full: Store, target: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     full.back_up(target)
+    monkeypatch.setattr(backing_up, "_PATIENCE_MS", 50)
     before = everything(target)
     with closing(sqlite3.connect(yard.folder / "clinchbook.db")) as other:
         with Store.open(yard.folder, busy_s=0.05) as second:
