@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Annotated
 
@@ -13,6 +14,7 @@ from pipeline.cli.options import JsonOption, ModelOption, StoreOption, hearing_s
 from pipeline.errors import ClinchbookError, StoreError
 
 DISTRIBUTION = "clinchbook"
+BACK_UP_DAYS = 14  # after so many a back-up is old; common practice, no source
 
 
 @dataclass(frozen=True)
@@ -50,6 +52,7 @@ def check(
         _look("words", lambda: _words(store)),
         _look("weights", lambda: _weights(model, deep)),
         _look("store", lambda: _store(store, deep)),
+        *_unless_wrong("back-up", lambda: _back_up(store)),
         *_unless_wrong("waiting", lambda: _waiting(store)),
         *_unless_wrong("privacy", lambda: _privacy(store)),
     ]
@@ -147,6 +150,22 @@ def _store(store: Path | None, deep: bool) -> str:
     whole = f"whole, with {counted(counts['horses'], 'horse')} and {counted(counts['memos'], 'memo')}, in {folder}"
     warning = share_warning(folder)
     return f"{whole}. {warning}" if warning else whole
+
+
+def _back_up(store: Path | None) -> str | None:
+    from pipeline.keeping import Store, store_folder
+
+    folder = store_folder(store)
+    if not folder.exists():
+        return None
+    with Store.open(folder, create=False) as kept:
+        last, memos = kept.last_back_up(), kept.counts()["memos"]
+    if not memos:
+        return None
+    if last is None:
+        return "this store was never saved: see clinchbook backup"
+    days = (datetime.now(UTC) - last[0]).days
+    return f"the last one is {days} days old, in {last[1]}: see clinchbook backup" if days > BACK_UP_DAYS else None
 
 
 def _waiting(store: Path | None) -> str | None:

@@ -277,7 +277,7 @@ def _index_anew(database: Database) -> None:
 
 # Where a name may still stand that is no trace of the removed horse: other horses, what a fact quotes from the words
 # that are looked through as a whole, and lists that are looked through on their own.
-_NOT_LOOKED_THROUGH = frozenset({"horses", "facts", "waiting", "removing", "identity"})
+_NOT_LOOKED_THROUGH = frozenset({"horses", "facts", "waiting", "removing", "identity", "last_back_up"})
 
 
 def _with_names_left(database: Database, forgotten: Forgotten, horse: KeptHorse) -> Forgotten:

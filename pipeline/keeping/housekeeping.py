@@ -8,10 +8,12 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from pipeline.errors import NotFoundError, StoreError
-from pipeline.keeping import forgetting, horses, waiting
-from pipeline.keeping.database import plain_errors, writing
+from pipeline.keeping import forgetting, horses, reading_back, waiting
+from pipeline.keeping.database import insert_row, plain_errors, writing
 from pipeline.keeping.forgetting import Forgotten, Plan
+from pipeline.keeping.names import keepable
 from pipeline.keeping.opened import OpenedStore, now
+from pipeline.keeping.originals import remove_copies
 from pipeline.keeping.waiting import Waiting
 
 if TYPE_CHECKING:
@@ -35,7 +37,7 @@ class Housekeeping(OpenedStore):
         from pipeline.keeping.backing_up import back_up  # late: only back-ups need what it needs
 
         with plain_errors(self.folder):
-            return back_up(self._database.conn, self.folder, target)
+            return self._noted(back_up(self._database.conn, self.folder, target))
 
     def archive(self, target: Path, passphrase: str) -> BackedUp:
         """Write the whole store into one encrypted file that is not there yet; read back before it gets its name.
@@ -45,7 +47,13 @@ class Housekeeping(OpenedStore):
         from pipeline.keeping.backing_up import encrypted_back_up
 
         with plain_errors(self.folder):
-            return encrypted_back_up(self._database.conn, self.folder, target, passphrase)
+            return self._noted(encrypted_back_up(self._database.conn, self.folder, target, passphrase))
+
+    def last_back_up(self) -> tuple[datetime, Path] | None:
+        """When this store was last saved, and where to; None when it never was."""
+        with plain_errors(self.folder):
+            row = self._database.execute("SELECT at, place FROM last_back_up").fetchone()
+        return None if row is None else (datetime.fromisoformat(row[0]), Path(row[1]))
 
     def wait(self, path: Path, sha256: str | None, reason: str, day: date | None = None) -> None:
         """Put a memo that could not be taken in on the waiting list: a sentence why, and the day given for it."""
@@ -65,14 +73,21 @@ class Housekeeping(OpenedStore):
                     waiting.take_off(self._database, sha256, path)
 
     def stop_waiting(self, numbers: Sequence[int]) -> list[Waiting]:
-        """Drop entries from the waiting list, all or none, and return them; NotFoundError for an unknown number."""
+        """Drop entries from the waiting list, all or none, and return them; NotFoundError for an unknown number.
+
+        A copy of the sound that a failed try left in the store goes too; the file where it lay stays.
+        """
         with plain_errors(self.folder), writing(self._database):
             entries = {entry.id: entry for entry in waiting.all_waiting(self._database)}
             unknown = [number for number in numbers if number not in entries]
             if unknown:
                 raise NotFoundError(f"Nothing on the waiting list has the number {unknown[0]}.")
             waiting.drop(self._database, numbers)
-        return [entries[number] for number in dict.fromkeys(numbers)]
+            dropped = [entries[number] for number in dict.fromkeys(numbers)]
+            for sha256 in {entry.sha256 for entry in dropped if entry.sha256}:
+                if reading_back.memo_row(self._database, sha256) is None:
+                    remove_copies(self.folder, sha256)
+        return dropped
 
     def plan_forgetting_horse(self, name: str, place: str | None = None, whole_memos: bool = False) -> Plan:
         """What removing a horse would take away; NotFoundError for a horse that is unknown or one of several.
@@ -122,6 +137,13 @@ class Housekeeping(OpenedStore):
         """The memos of which one horse was removed while their words stayed: they are not to be read again."""
         with plain_errors(self.folder):
             return {row["memo"] for row in self._database.query("SELECT memo FROM partly_forgotten")}
+
+    def _noted(self, done: BackedUp) -> BackedUp:
+        with writing(self._database):
+            self._database.execute("DELETE FROM last_back_up")
+            place = keepable(str(done.path.absolute()))
+            insert_row(self._database, "last_back_up", {"only": 1, "at": now(), "place": place})
+        return done
 
     def _planned_again(self, plan: Plan, whole_memos: bool) -> Plan | None:
         try:

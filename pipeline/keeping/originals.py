@@ -72,6 +72,14 @@ def clear_parts(folder: Path) -> None:
                 part.unlink()
 
 
+def remove_copies(folder: Path, sha256: str) -> None:
+    """Unlink every copy of this sound in the store, under the write lock of the caller; raises OSError."""
+    place = folder / ORIGINALS_NAME / sha256[:2]
+    for path in list(place.glob(f"{sha256}*")):
+        path.unlink()
+        sync_folder(place)
+
+
 def keep_exactly(source: BinaryIO, target: Path, sha256: str, file_name: str) -> None:
     """Copy an open file to ``target`` in a store: synced, read back, hashed and only then renamed.
 

@@ -3,6 +3,7 @@
 ``waiting`` is a list of things to do, not part of the record: a line goes when its memo is kept or a person drops it.
 ``removed`` says when something was removed and how much, never what. ``removing`` holds the hashes of recordings whose
 files are still to go, and an empty one until the database has been rewritten: what an interrupted removal left to do.
+``last_back_up`` is when the store was last saved and where to; a back-up itself holds that of the one before.
 ``partly_forgotten`` are memos of several horses of which one was removed: nobody may read it out of the words again.
 """
 
@@ -33,6 +34,12 @@ CREATE TABLE removed (
     visits INTEGER NOT NULL CHECK (visits >= 0),
     facts INTEGER NOT NULL CHECK (facts >= 0),
     horses INTEGER NOT NULL CHECK (horses >= 0)
+) STRICT;
+
+CREATE TABLE last_back_up (
+    only INTEGER PRIMARY KEY CHECK (only = 1),
+    at TEXT NOT NULL,
+    place TEXT NOT NULL
 ) STRICT;
 
 CREATE TABLE removing (sha256 TEXT NOT NULL UNIQUE) STRICT;

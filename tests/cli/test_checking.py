@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -107,7 +108,7 @@ def test_an_interrupted_removal_is_found(
         store._database.execute("INSERT INTO removing VALUES ('')")
     ended = run("check", "--model", model)
     assert ended.code == StoreError.exit_code
-    assert ended.out.splitlines()[-1] == (
+    assert ended.out.splitlines()[3] == (
         "WRONG  store      A removal was interrupted; finish it with: clinchbook forget --finish."
     )
 
@@ -129,3 +130,20 @@ def test_a_record_without_its_sound_still_serves(
     assert ended.code == StoreError.exit_code
     what = {"missing": "is missing from the store", "changed": "is no longer what was kept"}[harm]
     assert f"The recording of a.wav {what}. What is lost may be in the last back-up of {own_surroundings}." in ended.out
+
+
+def test_a_store_that_was_not_saved_lately_is_told(
+    run: Run, hearer: FakeHearer, make_memo: MakeMemo, model: Path, own_surroundings: Path, tmp_path: Path
+) -> None:
+    run("ingest", make_memo("a.wav"))
+    ended = run("check", "--model", model)
+    assert ended.code == 0
+    assert ended.out.splitlines()[-1] == "look   back-up    this store was never saved: see clinchbook backup"
+    run("backup", tmp_path / "disk")
+    assert "back-up" not in run("check", "--model", model).out
+    with Store.open(own_surroundings) as store:
+        long_ago = (datetime.now(UTC) - timedelta(days=15, hours=1)).isoformat(timespec="seconds")
+        store._database.execute("UPDATE last_back_up SET at = ?", [long_ago])
+    assert run("check", "--model", model).out.splitlines()[-1] == (
+        f"look   back-up    the last one is 15 days old, in {tmp_path / 'disk'}: see clinchbook backup"
+    )

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from pipeline.errors import FileMissingError, NoSpeechError, NotFoundError, NotSoundError
+from pipeline.errors import FileMissingError, NoSpeechError, NotFoundError, NotSoundError, StoreError
 from pipeline.keeping import Store
 from tests.cli.conftest import FakeHeard, FakeHearer
 
@@ -143,6 +143,28 @@ def test_a_person_drops_what_need_not_be_heard(
     assert first.is_file()
     with Store.open(own_surroundings, create=False) as store:
         assert [entry.id for entry in store.waiting()] == [2]
+
+
+def test_dropping_takes_the_copy_that_a_failed_try_left(
+    run: Run, hearer: FakeHearer, make_memo: MakeMemo, own_surroundings: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    kept, failed = make_memo("1.wav", seed=1), make_memo("2.wav", seed=2)
+    assert run("ingest", kept).code == 0
+
+    def failing(*_: object) -> None:
+        raise StoreError("The disk is full.")
+
+    with monkeypatch.context() as patched:
+        patched.setattr("pipeline.keeping.writing_down.write_memo", failing)
+        assert run("ingest", failed).code == StoreError.exit_code
+    assert len(list((own_surroundings / "originals").rglob("*.wav"))) == 2
+    with Store.open(own_surroundings) as store:
+        store.wait(kept, store.memo(1).record.memo.sha256, "An older try failed.")
+    assert run("waiting", "--drop", "1", "--drop", "2").code == 0
+    with Store.open(own_surroundings) as store:
+        assert list((own_surroundings / "originals").rglob("*.wav")) == [store.memo(1).original]
+        assert store.problems(deep=True) == []
+    assert failed.is_file()
 
 
 @pytest.mark.parametrize(

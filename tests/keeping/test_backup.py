@@ -11,6 +11,7 @@ import sys
 import threading
 import time
 from contextlib import closing
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -31,10 +32,10 @@ if TYPE_CHECKING:
 
 
 def everything(folder: Path) -> dict[str, Sequence[object]]:
-    """Every row of every table, every recording's bytes, and every own word."""
+    """Every row of every table but that of the last back-up, every recording's bytes, and every own word."""
     found: dict[str, Sequence[object]] = {}
     with closing(sqlite3.connect(folder / "clinchbook.db")) as raw:
-        for (name,) in raw.execute("SELECT name FROM sqlite_master WHERE type = 'table'").fetchall():
+        for (name,) in raw.execute("SELECT name FROM sqlite_master WHERE type = 'table' AND name <> 'last_back_up'"):
             found[name] = raw.execute(f'SELECT * FROM "{name}" ORDER BY 1, 2').fetchall() if _ordered(raw, name) else []
     for part in ("originals", "words"):
         for path in sorted((folder / part).rglob("*")):
@@ -104,6 +105,21 @@ def test_what_is_there_already_is_not_copied_again(yard: Yard, full: Store, targ
     assert (done.memos, done.copied, done.there_before) == (3, 1, 2)
     assert {path: path.stat().st_mtime_ns for path in old} == old
     assert everything(target) == everything(yard.folder)
+
+
+def test_the_store_knows_when_it_was_last_saved_and_where_to(full: Store, target: Path, tmp_path: Path) -> None:
+    assert full.last_back_up() is None
+    full.back_up(target)
+    first = full.last_back_up()
+    assert first is not None
+    assert first[1] == target
+    assert abs((datetime.now(UTC) - first[0]).total_seconds()) < 600
+    with pytest.raises(BackupError):
+        full.back_up(full.folder)
+    assert full.last_back_up() == first
+    restored(target, tmp_path / "new")
+    with Store.open(tmp_path / "new") as again:
+        assert again.last_back_up() is None
 
 
 def test_a_damaged_copy_in_the_back_up_is_made_good(yard: Yard, full: Store, target: Path) -> None:

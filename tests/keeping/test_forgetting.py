@@ -454,8 +454,8 @@ def test_every_link_of_the_store_is_known_to_forgetting(store: Store) -> None:
     }
     sql = "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%'"
     assert {row["name"] for row in store._database.query(sql)} == {
-        "changes", "facts", "flags", "hearings", "history", "horses", "identity", "memos", "partly_forgotten", "pen",
-        "readings", "removed", "removing", "visits", "waiting",
+        "changes", "facts", "flags", "hearings", "history", "horses", "identity", "last_back_up", "memos",
+        "partly_forgotten", "pen", "readings", "removed", "removing", "visits", "waiting",
     }  # fmt: skip
 
 
