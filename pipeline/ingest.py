@@ -21,7 +21,7 @@ from pipeline.vocabulary import Vocabulary
 
 if TYPE_CHECKING:
     from pipeline.hearing.settings import HearingSettings
-    from pipeline.keeping import Store
+    from pipeline.keeping import KeptMemo, KeptVisit, Store
 
 
 class HeardMemo(Protocol):
@@ -72,6 +72,16 @@ class Outcome:
     visit_ids: list[int] = field(default_factory=list)
     already_kept: bool = False
     problem: ClinchbookError | None = None
+
+
+@dataclass(frozen=True)
+class Reread:
+    """What reading again came to: the new reading's number, None when it says the same; the visits before and after."""
+
+    memo: KeptMemo
+    reading: int | None
+    was: list[KeptVisit]
+    now: list[KeptVisit]
 
 
 class Ingest:
@@ -174,6 +184,44 @@ class Ingest:
     ) -> Iterator[Outcome]:
         """Hear and read every file and keep nothing; problems are Outcomes as in ``keep_all``."""
         yield from _each(paths, lambda path: Outcome(path, self.read_sound(path, roster, recorded).record), starting)
+
+    def read_again(self, memo: KeptMemo, roster: Sequence[RosterHorse], listen: bool = False) -> ReadMemo:
+        """Read a kept memo by today's rules and words; with ``listen`` hear its original again first.
+
+        Nothing is kept. When it listens it raises as ``read_sound`` does, and StoreError for a recording that is no
+        longer what was kept.
+        """
+        recorded = memo.record.memo.recorded_at or memo.kept_at
+        day = memo.record.visits[0].date if memo.record.visits else recorded.date()
+        if listen:
+            heard = self.read_sound(memo.original, roster, day)
+            if heard.record.memo.sha256 != memo.record.memo.sha256:
+                raise StoreError(f"The recording of {memo.file_name} in the store is no longer what was kept.")
+            return heard
+        record = self._judged(memo.record.memo, memo.transcript, roster, day, list(memo.record.flags))
+        return ReadMemo(record, memo.transcript, memo.weights or "")
+
+    def reread(self, store: Store, memo_id: int, listen: bool = False) -> Reread:
+        """Let a new reading of a kept memo stand beside the former one; every decision of a person is carried over.
+
+        Raises NotFoundError for an unknown memo, StoreConflictError when somebody else read it again meanwhile, and
+        as ``read_again`` does.
+        """
+        before = store.memo(memo_id)
+        # A horse that this memo named first is found as it was then, not known from the roster.
+        roster = [kept.horse for kept in store.horses() if kept.from_memo != memo_id]
+        read = self.read_again(before, roster, listen)
+        was = [store.visit(number) for number in before.visit_ids]
+        number = store.read_again(
+            memo_id,
+            read.record,
+            seen=before.reading,
+            vocabulary=self.vocabulary.version,
+            heard=read.transcript if listen else None,
+            weights=read.weights if listen else None,
+            why="heard and read again" if listen else "read again",
+        )
+        return Reread(store.memo(memo_id), number, was, [store.visit(one) for one in store.memo(memo_id).visit_ids])
 
     def _judged(
         self, memo: Memo, transcript: Transcript, roster: Sequence[RosterHorse], day: date, flags: list[Flag]

@@ -13,7 +13,9 @@ from pipeline.cli import (
     extracting,
     ingesting,
     looking,
+    past,
     removing,
+    rereading,
     rostering,
     waiting_list,
     watching,
@@ -52,6 +54,8 @@ app.command("show")(looking.show)
 app.command("search")(looking.search)
 app.command("export")(looking.export)
 app.command("assign")(looking.assign)
+app.command("reread")(rereading.reread)
+app.command("history")(past.history)
 app.add_typer(rostering.roster, name="roster")
 app.add_typer(wording.words, name="words")
 app.command("demo")(demonstrate.demo)

@@ -15,6 +15,8 @@ from pipeline.keeping.kept import (
     Wanted,
 )
 from pipeline.keeping.location import STORE_VARIABLE, store_folder
+from pipeline.keeping.past import PastChange, VisitHistory
+from pipeline.keeping.readings import Reading
 from pipeline.keeping.store import Store
 
 __all__ = [
@@ -34,7 +36,10 @@ __all__ = [
     "NotedFact",
     "NotedVisit",
     "Passage",
+    "PastChange",
+    "Reading",
     "Store",
+    "VisitHistory",
     "Wanted",
     "store_folder",
 ]

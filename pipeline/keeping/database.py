@@ -13,7 +13,7 @@ from pathlib import Path
 from types import ModuleType
 from typing import TYPE_CHECKING
 
-from pipeline.errors import StoreBusyError, StoreError
+from pipeline.errors import NotFoundError, StoreBusyError, StoreError
 
 if sys.platform != "win32":
     import fcntl
@@ -62,7 +62,10 @@ class _Connection(sqlite3.Connection):
 
 @contextmanager
 def plain_errors(folder: Path) -> Iterator[None]:
-    """Turn what the database or the disk complains of into one sentence (StoreError, StoreBusyError)."""
+    """Turn what the database or the disk complains of into one sentence (StoreError, StoreBusyError).
+
+    A number too large for the database is one that nothing in the store has: NotFoundError.
+    """
     try:
         yield
     except sqlite3.Error as error:
@@ -74,6 +77,8 @@ def plain_errors(folder: Path) -> Iterator[None]:
     except OSError as error:
         reason = error.strerror or type(error).__name__
         raise StoreError(f"The store in {folder} cannot be used: {reason}.") from error
+    except OverflowError as error:
+        raise NotFoundError("There is no such number in the store; it is larger than any.") from error
 
 
 @contextmanager

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
+from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -37,7 +37,7 @@ class Housekeeping(OpenedStore):
         from pipeline.keeping.backing_up import back_up  # late: only back-ups need what it needs
 
         with plain_errors(self.folder):
-            return self._noted(back_up(self._database.conn, self.folder, target))
+            return self._note_back_up(back_up(self._database.conn, self.folder, target))
 
     def archive(self, target: Path, passphrase: str) -> BackedUp:
         """Write the whole store into one encrypted file that is not there yet; read back before it gets its name.
@@ -47,7 +47,7 @@ class Housekeeping(OpenedStore):
         from pipeline.keeping.backing_up import encrypted_back_up
 
         with plain_errors(self.folder):
-            return self._noted(encrypted_back_up(self._database.conn, self.folder, target, passphrase))
+            return self._note_back_up(encrypted_back_up(self._database.conn, self.folder, target, passphrase))
 
     def last_back_up(self) -> tuple[datetime, Path] | None:
         """When this store was last saved, and where to; None when it never was."""
@@ -138,7 +138,7 @@ class Housekeeping(OpenedStore):
         with plain_errors(self.folder):
             return {row["memo"] for row in self._database.query("SELECT memo FROM partly_forgotten")}
 
-    def _noted(self, done: BackedUp) -> BackedUp:
+    def _note_back_up(self, done: BackedUp) -> BackedUp:
         with writing(self._database):
             self._database.execute("DELETE FROM last_back_up")
             place = keepable(str(done.path.absolute()))

@@ -147,7 +147,7 @@ def _flags_by_place(raw: Raw) -> dict[tuple[int, int | None], list[KeptFlag]]:
 
 
 def _visit_of(row: RawRow, raw: Raw, facts: Sequence[KeptFact], flags: Sequence[KeptFlag]) -> _Parts:
-    horse = horse_of(raw.horses[row["horse"]]) if row["horse"] is not None else None
+    horse = horse_of(raw.horses[row["horse"]]) if row["horse"] in raw.horses else None
     standing = tuple(fact for fact in facts if fact.stands)
     visit = Visit(
         horse=horse.name if horse else row["horse_heard"],

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from pipeline.errors import CorrectionError, NotFoundError
-from pipeline.keeping import forgetting, reading_back, rereading
+from pipeline.keeping import forgetting, opened, reading_back, rereading
 from pipeline.keeping.database import plain_errors
-from pipeline.keeping.opened import OpenedStore, now
+from pipeline.keeping.opened import OpenedStore
 from pipeline.keeping.raw import RawRow
 from pipeline.keeping.rereading import Versions
 from pipeline.record import MemoRecord, Transcript
@@ -56,7 +56,7 @@ class Readings(OpenedStore):
                 )
             rereading.check_reading(memo, seen)
             by = Versions(vocabulary, weights)
-            return rereading.read_again(self._database, memo, record, heard, by, now())
+            return rereading.read_again(self._database, memo, record, heard, by, opened.now())
 
     def take_reading_back(self, memo_id: int, *, who: str | None = None, why: str = "reading taken back") -> int:
         """Let the reading before the present one stand again, with what was decided since; returns its number.
@@ -64,7 +64,7 @@ class Readings(OpenedStore):
         Raises NotFoundError for an unknown memo and CorrectionError for one that was read once.
         """
         with self._writing(who, why):
-            return rereading.take_back(self._database, self._memo_row(memo_id), now())
+            return rereading.take_back(self._database, self._memo_row(memo_id), opened.now())
 
     def readings(self, memo_id: int) -> list[Reading]:
         """The readings of a memo, oldest first; NotFoundError for an unknown memo."""
@@ -81,6 +81,28 @@ class Readings(OpenedStore):
                 )
                 for row in rows
             ]
+
+    def memo_numbers(self) -> list[int]:
+        """The numbers of all memos, in the order in which they were kept."""
+        with plain_errors(self.folder):
+            return [row["id"] for row in self._database.query("SELECT id FROM memos ORDER BY id")]
+
+    def memo_number(self, named: str) -> int:
+        """The number of the memo that a person names by its number or by its file's name.
+
+        Raises NotFoundError when there is none, or several files of that name.
+        """
+        with plain_errors(self.folder):
+            if named.isdecimal() and reading_back.memo_row(self._database, int(named)):
+                return int(named)
+            sql = "SELECT id FROM memos WHERE file_name = ? ORDER BY id"
+            ids = [row["id"] for row in self._database.query(sql, [named])]
+        if len(ids) > 1:
+            numbers = ", ".join(str(number) for number in ids)
+            raise NotFoundError(f"{len(ids)} memos are called {named}; say which number: {numbers}.")
+        if not ids:
+            raise NotFoundError(f"There is no memo {named} in the store.")
+        return int(ids[0])
 
     def _memo_row(self, memo_id: int) -> RawRow:
         row = reading_back.memo_row(self._database, memo_id)

@@ -9,7 +9,7 @@ from types import TracebackType
 from typing import Self
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping import changes, finding, health, horses, reading_back, waiting, writing_down
+from pipeline.keeping import changes, finding, health, horses, opened, reading_back, waiting, writing_down
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import check_in_place, open_database, plain_errors
@@ -17,7 +17,6 @@ from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.names import name_key
-from pipeline.keeping.opened import now
 from pipeline.keeping.originals import keep_original
 from pipeline.keeping.past import PastStates
 from pipeline.keeping.readings import Readings
@@ -98,7 +97,7 @@ class Store(Corrections, Readings, PastStates, Housekeeping):
         with plain_errors(self.folder):
             check_in_place(self._database)
             stored = keep_original(self.folder, sha256, original)
-            columns: Columns = {"kept_at": now(), "weights": weights, "vocabulary": vocabulary}
+            columns: Columns = {"kept_at": opened.now(), "weights": weights, "vocabulary": vocabulary}
             with self._writing("", "a memo was kept"):
                 # Another program may have kept it since.
                 if reading_back.memo_row(self._database, sha256) is not None:
