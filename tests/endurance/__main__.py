@@ -54,8 +54,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         if chosen.part is None or part.name in chosen.part:
             outcomes += _run(part, chosen.full, chosen.seed)
     if chosen.full:
-        command = f"python -m tests.endurance --full --seed {chosen.seed}"
-        remember(outcomes, command, __version__)
+        parts = "".join(f" --part {name}" for name in chosen.part or ())
+        remember(outcomes, f"python -m tests.endurance --full{parts} --seed {chosen.seed}", __version__)
     return int(any(outcome.failures for outcome in outcomes))
 
 
