@@ -15,7 +15,7 @@ from dataclasses import dataclass
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # a process that forks must have one thread
 
 from pipeline import __version__
-from tests.endurance import disks, faults, killing, power_cuts, sounds, system_calls, texts
+from tests.endurance import disks, faults, killing, lists, network, power_cuts, sounds, system_calls, texts
 from tests.endurance.outcome import CannotRunError, Outcome, remember
 
 
@@ -37,6 +37,8 @@ PARTS = (
     Part("disks", lambda seed: disks.run(320), lambda seed: disks.run(8)),
     Part("sounds", lambda seed: sounds.run(5, seed), lambda seed: sounds.run(500, seed)),
     Part("texts", lambda seed: texts.run(300, 0, seed), lambda seed: texts.run(100_000, 5, seed)),
+    Part("lists", lambda seed: lists.run(30, seed), lambda seed: lists.run(5000, seed)),
+    Part("network", lambda seed: network.run(False), lambda seed: network.run(True)),
 )
 
 
@@ -52,8 +54,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         if chosen.part is None or part.name in chosen.part:
             outcomes += _run(part, chosen.full, chosen.seed)
     if chosen.full:
-        command = f"python -m tests.endurance --full --seed {chosen.seed}"
-        remember(outcomes, command, __version__)
+        parts = "".join(f" --part {name}" for name in chosen.part or ())
+        remember(outcomes, f"python -m tests.endurance --full{parts} --seed {chosen.seed}", __version__)
     return int(any(outcome.failures for outcome in outcomes))
 
 

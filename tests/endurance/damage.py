@@ -41,7 +41,7 @@ def _cut(data: bytearray, chance: random.Random) -> None:
 def _turn_bits(data: bytearray, chance: random.Random) -> None:
     for _ in range(chance.choice((1, 3, 20, 200))):
         if data:
-            data[_place(data, chance)] ^= 1 << chance.randrange(8)
+            data[_place(data, chance) % len(data)] ^= 1 << chance.randrange(8)
 
 
 def _number(data: bytearray, chance: random.Random) -> None:

@@ -6,9 +6,10 @@ import tempfile
 from collections.abc import Sequence
 from pathlib import Path
 
+from pipeline.errors import ClinchbookError
 from pipeline.keeping import Store
 from pipeline.keeping.originals import original_name
-from tests.endurance.keep_one import ACKNOWLEDGED
+from tests.endurance.keep_one import ACKNOWLEDGED, do
 from tests.endurance.outcome import Outcome
 from tests.endurance.tracing import Call, calls, needs_strace, program, run_traced
 from tests.endurance.yard import keep, spoken, wholeness, with_roster
@@ -128,9 +129,10 @@ def _with_trouble(folder: Path, task: str, fresh: bool, call: Call, trouble: str
     if trouble != "signal=KILL" and (ended.returncode == 0) != acknowledged:
         wrong.append(f"exit code {ended.returncode}, acknowledged {acknowledged}, said “{ended.stderr.strip()}”")
     wrong += _state(folder, task, must=acknowledged, may=acknowledged or trouble == "signal=KILL")
-    again = run_traced(folder / "calls", program(task, folder))
-    if again.returncode:
-        wrong.append(f"the next run says “{again.stderr.strip()}”")
+    try:
+        do(task, folder)
+    except ClinchbookError as error:
+        wrong.append(f"the next run says “{error}”")
     return wrong + _state(folder, task, must=True, may=True)
 
 

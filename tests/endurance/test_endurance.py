@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.endurance import power_cuts, system_calls
+from tests.endurance import network, power_cuts, system_calls
 from tests.endurance.outcome import CannotRunError
 from tests.endurance.tracing import ROOT, Call, calls, needs_strace
 
@@ -21,6 +21,11 @@ PARTS = {
     "faults": [50, 15],
     "calls": [9],
     "power": [100],
+    "disks": [6, 6, 44],
+    "sounds": [65, 20],
+    "texts": [300, 0],
+    "lists": [50, 100, 300, 50],
+    "network": [3],
 }
 
 pytestmark = pytest.mark.skipif(os.name != "posix", reason="forks, signals and mounts are those of POSIX systems")
@@ -52,6 +57,13 @@ def strace() -> None:
 def unsynced(log: Path) -> list[Call]:
     """The calls as those of a program that never syncs a recording."""
     return [call for call in calls(log) if call.name != "fsync"]
+
+
+def test_a_call_to_another_machine_would_be_noticed() -> None:
+    outside = "7 connect(3, {sa_family=AF_INET, sin_port=htons(443)}, 16) = -1 EINPROGRESS"
+    inside = '7 connect(3, {sa_family=AF_UNIX, sun_path="/run/x"}, 110) = -1 ENOENT'
+    own = '7 bind(3, {sa_family=AF_INET6, sin6_port=htons(0), inet_pton(AF_INET6, "::1", &sin6_addr)}, 28) = 0'
+    assert network.calls_outside("\n".join((inside, outside, own))) == [outside]
 
 
 @pytest.mark.usefixtures("strace")
