@@ -32,8 +32,9 @@ if TYPE_CHECKING:
 Doomed = dict[str, set[int]]
 _GIVEN = "(SELECT value FROM json_each(?))"  # the numbers of a list that is handed over as JSON
 
-# Links that are loosened instead of followed: a horse outlives the memo that first named it, the pen every change.
-LOOSENED = {("horses", "from_memo"): "memos", ("pen", "change"): "changes"}
+# Links that are loosened instead of followed: a horse outlives the memo that first named it, the pen every change, and
+# a fact of a later reading the fact of an earlier one that it came from.
+LOOSENED = {("horses", "from_memo"): "memos", ("pen", "change"): "changes", ("facts", "origin"): "facts"}
 # Links that hold a change: one that entered or read what stays is emptied, not removed.
 HOLDING = (("facts", "change"), ("visits", "change"), ("readings", "change"), ("changes", "undoes"))
 

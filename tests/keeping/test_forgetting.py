@@ -219,6 +219,19 @@ def test_a_memo_of_which_a_horse_was_removed_is_not_read_again(yard: Yard, store
     assert [horse.name for horse in store.horses()] == ["Bramble"]
 
 
+def test_a_reading_can_be_taken_back_after_a_removal(yard: Yard, store: Store) -> None:
+    store.add_horses([RosterHorse(name="Quillon")])
+    record = keep_secret(yard, store, visit_of("Quillon"), visit_of("Bramble"), name="both.m4a")
+    fewer = [visit.model_copy(update={"facts": []}) for visit in record.visits]
+    assert store.read_again(1, record.model_copy(update={"visits": fewer}), seen=1, vocabulary="later") == 2
+    store.forget(store.plan_forgetting_horse("Quillon"))
+    assert store.visits_of("Bramble")[0].visit.facts == []
+    assert store.take_reading_back(1) == 1
+    assert [fact.value for fact in store.visits_of("Bramble")[0].visit.facts] == ["thrush"]
+    assert [horse.name for horse in store.horses()] == ["Bramble"]
+    assert store.problems(deep=True) == []
+
+
 def test_what_an_interrupted_back_up_left_goes_too(yard: Yard, quillon: Store) -> None:
     (yard.folder / ".clinchbook-left.part").write_bytes((yard.folder / "clinchbook.db").read_bytes())
     (yard.folder / "originals" / "left.part").write_bytes(b"QUILLON-SOUND")
@@ -438,6 +451,7 @@ def test_every_link_of_the_store_is_known_to_forgetting(store: Store) -> None:
         ("changes", "undoes", "changes"),
         ("changes", "visit", "visits"),
         ("facts", "change", "changes"),
+        ("facts", "origin", "facts"),
         ("facts", "visit", "visits"),
         ("flags", "memo", "memos"),
         ("flags", "visit", "visits"),
