@@ -37,11 +37,12 @@ class UnlistedNames(NameBase):
     def _unknown_before(self) -> None:
         """ "Gretel to begin with … Then Bran": a name off the roster that the memo begins with."""
         doc = self._talk.doc
-        for start in range(min(self.found.spans[0].start, 12)):
+        first = self.found.spans[0].start
+        for start in range(min(first, 12)):
             token = doc[start]
             behind = self._talk.words[start + 1 : start + 3]
             begins = behind[:1] == ["first"] or behind in (["to", "begin"], ["to", "start"])
-            begins = begins or (behind[:1] == ["and"] and self.found.spans[0].start == start + 2)
+            begins = begins or (behind[:1] == ["and"] and first == start + 2)
             named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in NEVER_NAMES
             named = named and "for" not in self._talk.words[start + 1 : start + 4]  # "Plan first for Banksia"
             if begins and named and self._unknown(start) and self._only_openers(start):
