@@ -112,3 +112,9 @@ class SettingsError(ClinchbookError):
     """A setting outside what is allowed."""
 
     exit_code = 19
+
+
+class RecordError(ClinchbookError):
+    """A record file that cannot be taken in: broken, hostile, redacted, or at odds with the store."""
+
+    exit_code = 26

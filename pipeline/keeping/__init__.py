@@ -2,7 +2,10 @@
 
 from pipeline.keeping.kept import Found, FoundFact, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Passage, Wanted
 from pipeline.keeping.location import STORE_VARIABLE, store_folder
+from pipeline.keeping.meeting_horses import Prefer
+from pipeline.keeping.reading_out import Leaving
 from pipeline.keeping.store import Store
+from pipeline.keeping.taking_in import Taken
 
 __all__ = [
     "STORE_VARIABLE",
@@ -12,8 +15,11 @@ __all__ = [
     "KeptHorse",
     "KeptMemo",
     "KeptVisit",
+    "Leaving",
     "Passage",
+    "Prefer",
     "Store",
+    "Taken",
     "Wanted",
     "store_folder",
 ]

@@ -11,6 +11,15 @@ from pipeline.keeping.originals import sha256_of
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
+# A memo that was taken in from another store's record may never have had its recording here.
+_RECORDINGS = """
+SELECT file_name, stored_path, sha256 FROM memos
+WHERE NOT EXISTS (
+    SELECT 1 FROM history
+    WHERE in_table = 'memos' AND in_row = memos.id AND in_column = 'taken_in' AND new = 'without its recording'
+)
+ORDER BY id
+"""
 INDEXES = ("memo_words", "visit_words", "fact_words")
 
 
@@ -21,7 +30,7 @@ def problems(database: Database, folder: Path, deep: bool) -> list[str]:
     if broken_links:
         found.append(f"{len(broken_links)} rows of the database point to rows that are gone.")
     found.extend(f"The word index {name} does not fit the records." for name in INDEXES if not _fits(database, name))
-    for row in database.query("SELECT file_name, stored_path, sha256 FROM memos ORDER BY id"):
+    for row in database.query(_RECORDINGS):
         sentence = _recording_problem(folder / row["stored_path"], row["sha256"], deep)
         if sentence:
             found.append(f"The recording of {row['file_name']} {sentence}.")
