@@ -6,7 +6,7 @@ from typing import Annotated
 
 import typer
 
-from pipeline.cli import checking, demonstrate, extracting, ingesting, looking, rostering, watching, wording
+from pipeline.cli import checking, demonstrate, extracting, handing_on, ingesting, looking, rostering, watching, wording
 from pipeline.cli.endings import PlainEndings
 
 app = typer.Typer(
@@ -38,7 +38,8 @@ app.command("watch")(watching.watch)
 app.command("extract")(extracting.extract)
 app.command("show")(looking.show)
 app.command("search")(looking.search)
-app.command("export")(looking.export)
+app.command("export")(handing_on.export)
+app.command("import")(handing_on.take_in)
 app.command("assign")(looking.assign)
 app.add_typer(rostering.roster, name="roster")
 app.add_typer(wording.words, name="words")

@@ -22,7 +22,7 @@ _WHAT = {"memos": "memo", "horses": "horse", "visits": "visit", "facts": "fact"}
 
 @dataclass(frozen=True)
 class Leaving:
-    """What goes out, in an order that does not depend on the store: horses, memos, corrections; and per memo its row."""
+    """What goes out, in an order that does not depend on the store; ``memo_rows`` are the rows of the memos."""
 
     horses: list[HorseOnFile]
     memos: list[MemoOnFile]

@@ -16,7 +16,9 @@ from pipeline.record import Fact, Flag, HorseMatch, Memo, RosterHorse, Strict, W
 FORMAT = "clinchbook-record"
 VERSION = 1
 Sha256 = Annotated[str, StringConstraints(pattern="^[0-9a-f]{64}$")]
-Place = Annotated[int, Field(ge=0)]
+# A column of the store, never anything that could be read as SQL.
+Column = Annotated[str, StringConstraints(pattern="^[a-z_]{1,40}$")]
+Place = Annotated[int, Field(ge=0, le=2**31 - 1)]
 
 
 class HorseOnFile(RosterHorse):
@@ -32,8 +34,8 @@ class VisitOnFile(Strict):
     horse: str | None
     horse_match: HorseMatch
     date: date
-    facts: list[Fact] = []
-    flags: list[Flag] = []
+    facts: list[Fact] = Field(default_factory=list)
+    flags: list[Flag] = Field(default_factory=list)
     notes: str = ""
     of_horse: Place | None
     position: Place
@@ -47,11 +49,11 @@ class MemoOnFile(Strict):
     id: str | None = None
     memo: Memo
     transcript: str
-    visits: list[VisitOnFile] = Field(min_length=0)
-    cautions: list[str] = []
-    flags: list[Flag] = []
+    visits: list[VisitOnFile]
+    cautions: list[str] = Field(default_factory=list)
+    flags: list[Flag] = Field(default_factory=list)
     whole: bool = True
-    words: list[Word] = []
+    words: list[Word] = Field(default_factory=list)
     kept_at: datetime
     weights: str | None = None
     vocabulary: str | None = None
@@ -72,7 +74,7 @@ class ChangeOnFile(Strict):
     visit: Place | None = None
     fact: Place | None = None
     horse: Place | None = None
-    column: str
+    column: Column
     old: str | float | None
     new: str | float | None
     why: str
@@ -90,4 +92,4 @@ class RecordFile(Strict):
     since: date | None = None
     horses: list[HorseOnFile]
     memos: list[MemoOnFile]
-    history: list[ChangeOnFile] = []
+    history: list[ChangeOnFile] = Field(default_factory=list)

@@ -1,0 +1,189 @@
+"""A record as a PDF: real text that can be searched, page numbers, links from each fact to its words.
+
+fpdf2 is pure Python and draws SVG as vectors; the letters are those of DejaVu Sans, which comes with matplotlib and
+knows ½, ° and the accents of names. Both load when the first PDF is made.
+"""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, time
+from io import BytesIO
+from typing import TYPE_CHECKING
+
+from pipeline.using.handover import FootRecord, Handover
+from pipeline.using.hoof_map import HEIGHT, WIDTH, Mark, hoof_svg
+from pipeline.using.origin import long_date
+from pipeline.using.pdf_paper import Paper
+from pipeline.using.plots import trend_svg
+from pipeline.using.visits import Said
+from pipeline.using.wording import number_words
+
+if TYPE_CHECKING:
+    from pipeline.record import Foot
+
+_INK = "#222222"
+_MAP_MM = 40.0
+_TREND_MM = (150.0, 58.0)
+
+
+def as_pdf(page: Handover) -> bytes:
+    """The PDF's bytes; the same record of the same day gives the same bytes."""
+    paper = Paper(
+        title=f"{page.title}: hoof record{' for the vet' if page.for_vet else ''}, {long_date(page.choice.on)}",
+        foot_line=f"A record, not a diagnosis. {page.origin}",
+        made=datetime.combine(page.choice.on, time(), UTC),
+    )
+    _head(paper, page)
+    if not page.visits:
+        paper.text(f"No visit of this horse has been kept {'since that day' if page.choice.since else 'yet'}.")
+        return paper.bytes()
+    links = {quote.number: paper.new_link() for quote in page.quotes}
+    if not page.for_vet:
+        _last_visit(paper, page, links)
+        _explained(paper, page)
+    _maps(paper, page)
+    _measures(paper, page)
+    _scales(paper, page)
+    _timeline(paper, page, links)
+    _visits(paper, page)
+    _edits(paper, page)
+    _quotes(paper, page, links)
+    return paper.bytes()
+
+
+def _head(paper: Paper, page: Handover) -> None:
+    left_out = ", names and quotes left out" if page.choice.redact else ""
+    paper.faint(f"Hoof record for the {'vet' if page.for_vet else 'owner'}{left_out}")
+    paper.title(page.title)
+    for what, text in page.identity:
+        paper.pair(what, text)
+    paper.gap()
+    paper.strong(page.disclaimer)
+    since = f" Visits since {long_date(page.choice.since)} only." if page.choice.since else ""
+    paper.faint(f"{page.origin}{since}")
+    if page.cautions or page.vet_wanted:
+        paper.notice("Cautions", [*page.vet_wanted, *page.cautions])
+    if page.next_visit:
+        paper.pair("Next visit", page.next_visit)
+    if page.to_review:
+        paper.text(f"(!) Facts not reviewed by a person yet: {page.to_review}; each is marked so.")
+
+
+def _last_visit(paper: Paper, page: Handover, links: dict[int, int]) -> None:
+    if page.last_day:
+        paper.heading(f"The last visit, {long_date(page.last_day)}")
+    for foot in page.last:
+        paper.subheading(foot.name)
+        for day in foot.days:
+            for line in day.lines:
+                _said(paper, line, links)
+
+
+def _explained(paper: Paper, page: Handover) -> None:
+    if not page.explained:
+        return
+    paper.heading("What the words mean, and what to mind")
+    paper.faint("General explanations, not about your horse alone; your farrier and your vet know more.")
+    for word in page.explained:
+        paper.bullet([(f"{word.word} ({word.feet}): ", "strong"), (f"{word.plain} ", ""), (word.advice, "strong")])
+
+
+def _maps(paper: Paper, page: Handover) -> None:
+    if page.last_day:
+        paper.heading(f"The feet on {long_date(page.last_day)}")
+    paper.faint("Each foot seen from below, toe up. The numbers belong to the lines beside.")
+    for foot in page.feet:
+        if foot.foot:
+            _map(paper, foot, foot.foot, foot.marks)
+    testers = [foot for foot in page.feet if foot.foot and foot.tester_marks]
+    if page.for_vet and testers:
+        paper.heading("Hoof testers, all visits")
+        for foot in testers:
+            if foot.foot:
+                _map(paper, foot, foot.foot, foot.tester_marks)
+
+
+def _map(paper: Paper, record: FootRecord, foot: Foot, marks: list[Mark]) -> None:
+    told = [
+        f"{mark.number}  {mark.words} – {mark.kind.value}{'' if mark.zone else ', no place said'}" for mark in marks
+    ]
+    drawing = BytesIO(hoof_svg(foot, marks, _INK).encode("utf-8"))
+    paper.beside(drawing, _MAP_MM, _MAP_MM * HEIGHT / WIDTH, record.name, told or ["Nothing to mark."])
+
+
+def _measures(paper: Paper, page: Handover) -> None:
+    if page.measures:
+        paper.heading("Measures and grades")
+    for measure in page.measures:
+        paper.subheading(f"{measure.name}{f' ({measure.unit})' if measure.unit else ''}", room_mm=70)
+        if measure.has_trend:
+            svg = trend_svg(measure, _INK, words_as_shapes=True)
+            paper.drawing(BytesIO(svg.encode("utf-8")), *_TREND_MM)
+        rows = [
+            [day.isoformat(), *("" if number is None else number_words(number) for number in numbers)]
+            for day, numbers in measure.rows
+        ]
+        paper.table([22.0, *(28.0 for _ in measure.columns)], ["Day", *measure.column_names], rows)
+
+
+def _scales(paper: Paper, page: Handover) -> None:
+    if page.scales and page.for_vet:
+        paper.heading("Scales")
+        for scale in page.scales:
+            steps = "".join(f"{step}; " for step in scale.steps)
+            paper.bullet([(f"{scale.name}. ", "strong"), (steps, ""), (f"Source: {scale.source}.", "faint")])
+
+
+def _timeline(paper: Paper, page: Handover, links: dict[int, int]) -> None:
+    paper.heading("Foot by foot through time")
+    for foot in page.feet:
+        if foot.days:
+            paper.subheading(foot.name)
+        for day in foot.days:
+            paper.faint(day.date.isoformat(), room_mm=10)
+            for line in day.lines:
+                _said(paper, line, links)
+
+
+def _said(paper: Paper, line: Said, links: dict[int, int]) -> None:
+    pieces = [(line.words, "")]
+    if line.before:
+        pieces.append((f" (before: {line.before})", "faint"))
+    if line.doubt:
+        pieces.append((f" (!) not reviewed yet: {line.doubt}", "warn"))
+    paper.bullet(pieces, (f" [{line.quote}]", links[line.quote]) if line.quote else None)
+
+
+def _visits(paper: Paper, page: Handover) -> None:
+    paper.heading("Visits")
+    for visit in page.visits:
+        memo = f", memo {visit.memo}" if visit.memo else ""
+        paper.subheading(long_date(visit.date))
+        paper.faint(f"Visit {visit.number}{memo}")
+        if visit.notes:
+            paper.text(f"Notes: {visit.notes}")
+        for doubt in visit.doubts:
+            paper.bullet([("(!) ", "warn"), (doubt, "")])
+
+
+def _edits(paper: Paper, page: Handover) -> None:
+    if not page.for_vet:
+        return
+    paper.heading("Corrections")
+    for edit in page.edits:
+        who = f" by {edit.who}" if edit.who else ""
+        why = f" ({edit.why})" if edit.why else ""
+        when = f"{edit.at:%Y-%m-%d %H:%M} UTC{who}: "
+        paper.bullet([(when, "faint"), (f"{edit.about}: {edit.column} from {edit.old} to {edit.new}{why}", "")])
+    if not page.edits:
+        paper.text("Nothing of this record was corrected after it was first written.")
+
+
+def _quotes(paper: Paper, page: Handover, links: dict[int, int]) -> None:
+    if page.quotes:
+        paper.heading("What was said")
+    for quote in page.quotes:
+        paper.anchor(links[quote.number])
+        at = f" at {quote.at}" if quote.at else ""
+        where = f" {quote.date.isoformat()}, {quote.file_name}{at}"
+        paper.numbered(quote.number, [(f"“{quote.words}”", ""), (where, "faint")])

@@ -1,0 +1,225 @@
+"""The paper that a record is written on: A4 with margins, page numbers and a few styles. Lengths are mm."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from datetime import datetime
+from io import BytesIO
+from pathlib import Path
+
+import matplotlib
+from fpdf import FPDF
+from fpdf.enums import XPos, YPos
+
+from pipeline.using.wording import harmless
+
+_MARGIN, _LINE, _INDENT = 17.0, 4.8, 5.0
+_SIZE = 9.5
+_FAMILY = "DejaVu"
+_STYLES = {
+    "": ("", (34, 34, 34)),
+    "strong": ("B", (34, 34, 34)),
+    "faint": ("", (95, 90, 82)),
+    "warn": ("B", (138, 59, 0)),
+}
+Pieces = Sequence[tuple[str, str]]  # words and the name of their style
+
+
+class _Pages(FPDF):
+    """Pages with a foot line and their numbers."""
+
+    foot_line = ""
+
+    def footer(self) -> None:
+        """Called by the library at the end of each page."""
+        self.set_y(-12)
+        self.set_font(_FAMILY, size=7.5)
+        self.set_text_color(95, 90, 82)
+        self.cell(0, 5, self.foot_line, align="L")
+        self.set_x(self.l_margin)
+        self.cell(0, 5, f"page {self.page_no()} of {{nb}}", align="R")
+
+
+class Paper:
+    """Writes from the top down; a style is "", "strong", "faint" or "warn"."""
+
+    def __init__(self, title: str, foot_line: str, made: datetime) -> None:
+        self._pdf = _Pages(format="A4", unit="mm")
+        self._pdf.foot_line = foot_line
+        fonts = Path(matplotlib.get_data_path()) / "fonts" / "ttf"
+        self._pdf.add_font(_FAMILY, "", fonts / "DejaVuSans.ttf")
+        self._pdf.add_font(_FAMILY, "B", fonts / "DejaVuSans-Bold.ttf")
+        self._pdf.set_margins(_MARGIN, 15, _MARGIN)
+        self._pdf.set_auto_page_break(True, margin=17)
+        self._pdf.set_title(harmless(title))
+        self._pdf.set_creator("clinchbook")
+        self._pdf.set_lang("en")
+        self._pdf.set_creation_date(made)
+        self._pdf.add_page()
+        self._style("")
+
+    def bytes(self) -> bytes:
+        """The finished PDF."""
+        return bytes(self._pdf.output())
+
+    def title(self, text: str) -> None:
+        """The one title."""
+        self._pdf.set_font(_FAMILY, "B", 20)
+        self._pdf.set_text_color(34, 34, 34)
+        self._block(text, 9)
+
+    def heading(self, text: str) -> None:
+        """A heading with a rule beneath, also in the outline; never alone at the foot of a page."""
+        self._room(28)
+        self.gap(4)
+        self._pdf.start_section(harmless(text))
+        self._pdf.set_font(_FAMILY, "B", 13)
+        self._pdf.set_text_color(34, 34, 34)
+        self._block(text, 7)
+        self._pdf.set_draw_color(190, 184, 172)
+        self._pdf.line(_MARGIN, self._pdf.get_y(), self._pdf.w - _MARGIN, self._pdf.get_y())
+        self.gap(1.5)
+
+    def subheading(self, text: str, room_mm: float = 16) -> None:
+        """A smaller heading with ``room_mm`` of room beneath it on its page."""
+        self._room(room_mm)
+        self.gap(1.5)
+        self._pdf.set_font(_FAMILY, "B", 10.5)
+        self._pdf.set_text_color(34, 34, 34)
+        self._block(text, 5.5)
+
+    def text(self, text: str) -> None:
+        """A paragraph."""
+        self._style("")
+        self._block(text, _LINE)
+
+    def strong(self, text: str) -> None:
+        """A paragraph that stands out."""
+        self._style("strong")
+        self._block(text, _LINE)
+
+    def faint(self, text: str, room_mm: float = 0) -> None:
+        """A paragraph that stands back, with room beneath it."""
+        self._room(room_mm)
+        self._style("faint")
+        self._block(text, _LINE)
+
+    def pair(self, what: str, text: str) -> None:
+        """A name and what it names."""
+        self._style("faint")
+        self._pdf.cell(28, _LINE, harmless(what))
+        self._style("")
+        self._block(text, _LINE)
+
+    def notice(self, title: str, lines: Sequence[str]) -> None:
+        """A block with a bar at its side, kept together where it fits on a page."""
+        self._room(10 + 10 * len(lines))
+        self.gap(2)
+        top, first_page = self._pdf.get_y(), self._pdf.page_no()
+        with self._indented(4):
+            self._style("warn")
+            self._block(title, 5.5)
+        for line in lines:
+            with self._indented(4):
+                self.bullet([(line, "")])
+        if self._pdf.page_no() == first_page:
+            self._pdf.set_fill_color(138, 59, 0)
+            self._pdf.rect(_MARGIN, top, 1.2, self._pdf.get_y() - top, style="F")
+        self.gap(2)
+
+    def bullet(self, pieces: Pieces, link: tuple[str, int] | None = None) -> None:
+        """A line of a list; ``link`` is a last piece that leads elsewhere in the record."""
+        self._item("•", pieces, link)
+
+    def numbered(self, number: int, pieces: Pieces) -> None:
+        """A line of a numbered list."""
+        self._item(f"{number}", pieces, None, width=10)
+
+    def table(self, widths: Sequence[float], head: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
+        """A small table of short cells: the first column left, the others right; its head again on each page."""
+        self._row(widths, head, "strong")
+        for row in rows:
+            if self._room(_LINE):
+                self._row(widths, head, "strong")
+            self._row(widths, row, "")
+        self.gap(1.5)
+
+    def drawing(self, svg: BytesIO, width: float, height: float) -> None:
+        """A drawing on a line of its own."""
+        self._room(height)
+        self._pdf.image(svg, x=_MARGIN, y=self._pdf.get_y(), w=width, h=height)
+        self._pdf.set_y(self._pdf.get_y() + height + 1)
+
+    def beside(self, svg: BytesIO, width: float, height: float, title: str, lines: Sequence[str]) -> None:
+        """A drawing with a title and lines at its right, kept on one page where it fits."""
+        self._room(max(height, 7 + 2 * _LINE * len(lines)) + 3)
+        top, first_page = self._pdf.get_y() + 1, self._pdf.page_no()
+        self._pdf.image(svg, x=_MARGIN, y=top, w=width, h=height)
+        self._pdf.set_y(top + 2)
+        with self._indented(width + 8):
+            self.subheading(title, room_mm=0)
+            for line in lines:
+                self.text(line)
+        if self._pdf.page_no() == first_page:
+            self._pdf.set_y(max(self._pdf.get_y(), top + height) + 1)
+
+    def new_link(self) -> int:
+        """A place to lead to, set later with ``anchor``."""
+        return int(self._pdf.add_link())
+
+    def anchor(self, link: int) -> None:
+        """``link`` leads to here."""
+        self._room(2 * _LINE)
+        self._pdf.set_link(link, y=self._pdf.get_y(), page=self._pdf.page_no())
+
+    def gap(self, height: float = 2) -> None:
+        """Empty space."""
+        self._pdf.ln(height)
+
+    def _item(self, sign: str, pieces: Pieces, link: tuple[str, int] | None, width: float = _INDENT) -> None:
+        self._room(_LINE)
+        self._style("faint")
+        self._pdf.cell(width, _LINE, sign)
+        with self._indented(width, here=True):
+            for words, style in pieces:
+                self._style(style)
+                self._pdf.write(_LINE, _one_line(words))
+            if link:
+                self._style("faint")
+                self._pdf.write(_LINE, link[0], link=link[1])
+        self._pdf.ln(_LINE)
+
+    def _row(self, widths: Sequence[float], cells: Sequence[str], style: str) -> None:
+        self._style(style)
+        for place, (width, cell) in enumerate(zip(widths, cells, strict=True)):
+            self._pdf.cell(width, _LINE, _one_line(cell), align="R" if place else "L")
+        self._pdf.ln(_LINE)
+
+    def _block(self, text: str, line: float) -> None:
+        self._pdf.multi_cell(0, line, _one_line(text), align="L", new_x=XPos.LMARGIN, new_y=YPos.NEXT)
+
+    def _style(self, name: str) -> None:
+        weight, colour = _STYLES[name]
+        self._pdf.set_font(_FAMILY, weight, _SIZE)
+        self._pdf.set_text_color(*colour)
+
+    def _room(self, height: float) -> bool:
+        """Turn the page when less than ``height`` is left on it; whether it was turned."""
+        if not self._pdf.will_page_break(height):
+            return False
+        self._pdf.add_page()
+        return True
+
+    @contextmanager
+    def _indented(self, by: float, here: bool = False) -> Iterator[None]:
+        margin = self._pdf.l_margin
+        self._pdf.set_left_margin(margin + by)
+        if not here:
+            self._pdf.set_x(margin + by)
+        yield
+        self._pdf.set_left_margin(margin)
+
+
+def _one_line(text: str) -> str:
+    return " ".join(harmless(text).split(" ")).replace("\n", " ").replace("\t", " ")
