@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Literal
 
@@ -21,6 +21,7 @@ from pipeline.using.scales import SCALES, Scale
 from pipeline.using.visits import Before, Quote, Quotes, Said, VisitTold, said, told
 from pipeline.using.wording import FOOT_NAMES
 
+NO_FOOT = "Whole horse, or no foot said"
 Audience = Literal["owner", "vet"]
 
 
@@ -81,6 +82,14 @@ class Handover:
         """Whether a vet reads it."""
         return self.choice.audience == "vet"
 
+    @property
+    def through_time(self) -> list[FootRecord]:
+        """The feet through time; the owner reads of the last day elsewhere already."""
+        if self.for_vet:
+            return [foot for foot in self.feet if foot.days]
+        earlier = [replace(foot, days=[day for day in foot.days if day.date != self.last_day]) for foot in self.feet]
+        return [foot for foot in earlier if foot.days]
+
 
 Clip = Callable[[KeptVisit, float, float], bytes]
 
@@ -99,18 +108,16 @@ def handover(
     """
     visits = [visit for visit in visits if choice.since is None or visit.visit.date >= choice.since]
     quotes = Quotes(clip)
-    feet = _feet(visits, quotes)
+    feet = _feet(visits, quotes, with_changes=choice.audience == "vet")
     facts = [fact for visit in visits for fact in visit.visit.facts]
     last = visits[-1].visit.date if visits else None
-    # What the owner has to mind today are the cautions of the last visit; a vet reads those of the whole record.
-    minded = facts if choice.audience == "vet" else _of_last_day(visits)
     return Handover(
         choice=choice,
         title=horse.name,
         identity=_identity(horse),
         origin=f"Made on {long_date(choice.on)} with clinchbook {program_version()}.",
         disclaimer=DISCLAIMER,
-        cautions=cautions(minded),
+        cautions=cautions(facts),
         next_visit=next_visit(visits),
         vet_wanted=vet_wanted(visits),
         to_review=sum(fact.flagged for fact in facts),
@@ -145,14 +152,14 @@ def _of_last_day(visits: Sequence[KeptVisit]) -> list[Fact]:
     return [fact for visit in visits if visit.visit.date == last for fact in visit.visit.facts]
 
 
-def _feet(visits: Sequence[KeptVisit], quotes: Quotes) -> list[FootRecord]:
+def _feet(visits: Sequence[KeptVisit], quotes: Quotes, with_changes: bool) -> list[FootRecord]:
     records = []
     for foot in (*FEET, None):
         before = Before()
         days: list[Day] = []
         for visit in visits:
             lines = [
-                said(fact, quotes.number(visit, fact), before.of(fact, visit.visit.date))
+                said(fact, quotes.number(visit, fact), before.of(fact, visit.visit.date) if with_changes else None)
                 for fact in visit.visit.facts
                 if fact.foot == foot
             ]
@@ -163,7 +170,7 @@ def _feet(visits: Sequence[KeptVisit], quotes: Quotes) -> list[FootRecord]:
         marks = latest_marks(visits, foot) if foot else []
         testers = tester_marks(visits, foot) if foot else []
         if days or foot:
-            records.append(FootRecord(foot, FOOT_NAMES[foot].capitalize(), days, marks, testers))
+            records.append(FootRecord(foot, FOOT_NAMES[foot].capitalize() if foot else NO_FOOT, days, marks, testers))
     return records
 
 

@@ -1,11 +1,11 @@
-"""What is marked on the drawing of a foot: the last visit's findings, or every answer to the hoof testers."""
+"""What is marked on the drawing of a foot: the last visit's findings, or the last answers to the hoof testers."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
 from pipeline.keeping import KeptVisit
-from pipeline.record import Fact, Foot
+from pipeline.record import Fact, Foot, Status
 from pipeline.using.hoof_map import Kind, Mark, kind_of
 from pipeline.using.wording import fact_words
 
@@ -22,14 +22,13 @@ def latest_marks(visits: Sequence[KeptVisit], foot: Foot) -> list[Mark]:
 
 
 def tester_marks(visits: Sequence[KeptVisit], foot: Foot) -> list[Mark]:
-    """Every answer to the hoof testers with its day, the most pressing first and then the latest."""
-    told = [
-        (fact, f"{visit.visit.date.isoformat()} {fact_words(fact)}")
-        for visit in reversed(visits)
-        for fact in visit.visit.facts
-        if fact.foot == foot and fact.slot == "tester"
-    ]
-    return _marks(told)
+    """The last answer to the hoof testers at each place of the foot, with its day, the most pressing first."""
+    last: dict[str | None, tuple[Fact, str]] = {}
+    for visit in visits:
+        for fact in visit.visit.facts:
+            if fact.foot == foot and fact.slot == "tester" and fact.status in (Status.PRESENT, Status.SUSPECTED):
+                last[fact.zone] = (fact, f"{visit.visit.date.isoformat()} {fact_words(fact)}")
+    return _marks(list(last.values()))
 
 
 def _marks(told: Sequence[tuple[Fact, str]]) -> list[Mark]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from pipeline.keeping import KeptVisit
-from pipeline.record import FEET, Status
+from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS, Status
 from pipeline.using.wording import FOOT_NAMES, MEASURE_UNITS
 
 _MEASURED = {
@@ -43,7 +43,8 @@ class Measure:
     @property
     def column_names(self) -> list[str]:
         """The columns' headings."""
-        return [FOOT_NAMES[column].capitalize() for column in self.columns]
+        none = "Whole horse" if self.slot in HORSE_SLOTS | EITHER_SLOTS else "No foot said"
+        return [FOOT_NAMES[column].capitalize() if column else none for column in self.columns]
 
     @property
     def has_trend(self) -> bool:

@@ -13,9 +13,9 @@ from typing import TYPE_CHECKING
 from pipeline.using.handover import FootRecord, Handover
 from pipeline.using.hoof_map import HEIGHT, WIDTH, Mark, hoof_svg
 from pipeline.using.origin import long_date
-from pipeline.using.pdf_paper import Paper
+from pipeline.using.pdf_paper import Paper, Piece
 from pipeline.using.plots import trend_svg
-from pipeline.using.visits import Said
+from pipeline.using.visits import Quote, Said
 from pipeline.using.wording import number_words
 
 if TYPE_CHECKING:
@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
 _INK = "#222222"
 _MAP_MM = 40.0
+_SMALL = 8.5  # points
 _TREND_MM = (150.0, 58.0)
 
 
@@ -76,7 +77,7 @@ def _last_visit(paper: Paper, page: Handover, links: dict[int, int]) -> None:
         paper.subheading(foot.name)
         for day in foot.days:
             for line in day.lines:
-                _said(paper, line, links)
+                paper.bullet(_said(line, links))
 
 
 def _explained(paper: Paper, page: Handover) -> None:
@@ -85,7 +86,7 @@ def _explained(paper: Paper, page: Handover) -> None:
     paper.heading("What the words mean, and what to mind")
     paper.faint("General explanations, not about your horse alone; your farrier and your vet know more.")
     for word in page.explained:
-        paper.bullet([(f"{word.word} ({word.feet}): ", "strong"), (f"{word.plain} ", ""), (word.advice, "strong")])
+        paper.bullet([Piece(f"{word.word} ({word.feet}):", "strong"), Piece(word.plain), Piece(word.advice, "strong")])
 
 
 def _maps(paper: Paper, page: Handover) -> None:
@@ -97,7 +98,7 @@ def _maps(paper: Paper, page: Handover) -> None:
             _map(paper, foot, foot.foot, foot.marks)
     testers = [foot for foot in page.feet if foot.foot and foot.tester_marks]
     if page.for_vet and testers:
-        paper.heading("Hoof testers, all visits")
+        paper.heading("Hoof testers, the last answer at each place")
         for foot in testers:
             if foot.foot:
                 _map(paper, foot, foot.foot, foot.tester_marks)
@@ -131,27 +132,31 @@ def _scales(paper: Paper, page: Handover) -> None:
         paper.heading("Scales")
         for scale in page.scales:
             steps = "".join(f"{step}; " for step in scale.steps)
-            paper.bullet([(f"{scale.name}. ", "strong"), (steps, ""), (f"Source: {scale.source}.", "faint")])
+            paper.bullet([Piece(f"{scale.name}.", "strong"), Piece(steps), Piece(f"Source: {scale.source}.", "faint")])
 
 
 def _timeline(paper: Paper, page: Handover, links: dict[int, int]) -> None:
-    paper.heading("Foot by foot through time")
-    for foot in page.feet:
-        if foot.days:
-            paper.subheading(foot.name)
+    if page.through_time:
+        paper.heading("Foot by foot through time" if page.for_vet else "Earlier visits, foot by foot")
+    for foot in page.through_time:
+        paper.subheading(foot.name)
         for day in foot.days:
-            paper.faint(day.date.isoformat(), room_mm=10)
-            for line in day.lines:
-                _said(paper, line, links)
+            pieces = [Piece(day.date.isoformat(), "strong")]
+            for number, line in enumerate(day.lines, start=1):
+                pieces += _said(line, links, ";" if number < len(day.lines) else "")
+            paper.paragraph(pieces, hang=23)
 
 
-def _said(paper: Paper, line: Said, links: dict[int, int]) -> None:
-    pieces = [(line.words, "")]
+def _said(line: Said, links: dict[int, int], end: str = "") -> list[Piece]:
+    pieces: list[tuple[str, str, int | None]] = [(line.words, "", None)]
     if line.before:
-        pieces.append((f" (before: {line.before})", "faint"))
+        pieces.append((f"(before: {line.before})", "faint", None))
     if line.doubt:
-        pieces.append((f" (!) not reviewed yet: {line.doubt}", "warn"))
-    paper.bullet(pieces, (f" [{line.quote}]", links[line.quote]) if line.quote else None)
+        pieces.append((f"(!) not reviewed yet: {line.doubt}", "warn", None))
+    if line.quote:
+        pieces.append((f"[{line.quote}]", "faint", links[line.quote]))
+    words, style, link = pieces[-1]
+    return [Piece(*piece) for piece in (*pieces[:-1], (words + end, style, link))]
 
 
 def _visits(paper: Paper, page: Handover) -> None:
@@ -163,7 +168,7 @@ def _visits(paper: Paper, page: Handover) -> None:
         if visit.notes:
             paper.text(f"Notes: {visit.notes}")
         for doubt in visit.doubts:
-            paper.bullet([("(!) ", "warn"), (doubt, "")])
+            paper.bullet([Piece("(!)", "warn"), Piece(doubt)])
 
 
 def _edits(paper: Paper, page: Handover) -> None:
@@ -173,8 +178,8 @@ def _edits(paper: Paper, page: Handover) -> None:
     for edit in page.edits:
         who = f" by {edit.who}" if edit.who else ""
         why = f" ({edit.why})" if edit.why else ""
-        when = f"{edit.at:%Y-%m-%d %H:%M} UTC{who}: "
-        paper.bullet([(when, "faint"), (f"{edit.about}: {edit.column} from {edit.old} to {edit.new}{why}", "")])
+        when = f"{edit.at:%Y-%m-%d %H:%M} UTC{who}:"
+        paper.bullet([Piece(when, "faint"), Piece(f"{edit.about}: {edit.column} from {edit.old} to {edit.new}{why}")])
     if not page.edits:
         paper.text("Nothing of this record was corrected after it was first written.")
 
@@ -182,8 +187,13 @@ def _edits(paper: Paper, page: Handover) -> None:
 def _quotes(paper: Paper, page: Handover, links: dict[int, int]) -> None:
     if page.quotes:
         paper.heading("What was said")
+    by_memo: dict[tuple[str, str], list[Quote]] = {}
     for quote in page.quotes:
-        paper.anchor(links[quote.number])
-        at = f" at {quote.at}" if quote.at else ""
-        where = f" {quote.date.isoformat()}, {quote.file_name}{at}"
-        paper.numbered(quote.number, [(f"“{quote.words}”", ""), (where, "faint")])
+        by_memo.setdefault((quote.date.isoformat(), quote.file_name), []).append(quote)
+    for (day, file_name), quotes in by_memo.items():
+        pieces = [Piece(f"{day}, {file_name}:", "faint")]
+        for quote in quotes:
+            at = f" {quote.at}" if quote.at else ""
+            pieces.append(Piece(f"[{quote.number}] “{quote.words}”{at}", anchor=links[quote.number]))
+        paper.paragraph(pieces, size=_SMALL)
+        paper.gap(1)

@@ -25,6 +25,8 @@ _LINES: dict[str | None, tuple[str, str, str]] = {
     "RH": ("#CC79A7", "D", ":"),
     None: ("#0072B2", "o", "-"),
 }
+_NO_METADATA: dict[str, Any] = dict.fromkeys(("Date", "Creator", "Format", "Type"))
+_CROWDED = 40  # days; beyond, markers would hide the lines
 _SIZE_IN = (6.4, 2.5)
 _SETTINGS: dict[Any, Any] = {
     "date.converter": "concise",
@@ -48,7 +50,7 @@ def trend_svg(measure: Measure, ink: str = "currentColor", words_as_shapes: bool
 
     out = io.StringIO()
     with rc_context({**_SETTINGS, "svg.fonttype": "path" if words_as_shapes else "none"}):
-        _figure(measure).savefig(out, format="svg", transparent=True, metadata={"Date": None, "Creator": None})
+        _figure(measure).savefig(out, format="svg", transparent=True, metadata=_NO_METADATA)
     svg = out.getvalue()
     svg = svg[svg.index("<svg") :]
     label = escape(f"{measure.name} through time: {_ends(measure)}", quote=True)
@@ -66,7 +68,9 @@ def _ends(measure: Measure) -> str:
 def _figure(measure: Measure) -> Figure:
     from matplotlib.figure import Figure
 
-    figure = Figure(figsize=_SIZE_IN, layout="constrained")
+    figure = Figure(figsize=_SIZE_IN)
+    figure.subplots_adjust(left=0.09, right=0.985, bottom=0.12, top=0.88)
+    crowded = len(measure.rows) > _CROWDED
     axes = figure.add_subplot()
     for position, (foot, name) in enumerate(zip(measure.columns, measure.column_names, strict=True)):
         points: list[tuple[Any, float]] = [
@@ -75,9 +79,8 @@ def _figure(measure: Measure) -> Figure:
         colour, marker, dash = _LINES[foot]
         axes.plot(
             [x for x, _ in points], [y for _, y in points],
-            color=colour, marker=marker, linestyle=dash, markersize=4, linewidth=1.4, label=name,
+            color=colour, marker="" if crowded else marker, linestyle=dash, markersize=4, linewidth=1.4, label=name,
         )  # fmt: skip
-    axes.locator_params(axis="x", maxticks=6)
     axes.set_ylabel(measure.unit or "grade")
     if measure.scale:
         low, high = measure.scale
