@@ -38,6 +38,13 @@ COLOURS = {
     Kind.DONE: "#56B4E9",
     Kind.CLEAR: "#009E73",
 }
+COLOUR_NAMES = {
+    Kind.TESTER: "pink",
+    Kind.FINDING: "red-orange",
+    Kind.SUSPECTED: "yellow-orange with a dashed edge",
+    Kind.DONE: "blue",
+    Kind.CLEAR: "green outline",
+}
 _ORDER = tuple(Kind)
 Point = tuple[float, float]
 

@@ -6,20 +6,17 @@ knows ½, ° and the accents of names. Both load when the first PDF is made.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import UTC, datetime, time
 from io import BytesIO
-from typing import TYPE_CHECKING
 
 from pipeline.using.handover import FootRecord, Handover
-from pipeline.using.hoof_map import HEIGHT, WIDTH, Mark, hoof_svg
+from pipeline.using.hoof_map import COLOUR_NAMES, HEIGHT, WIDTH, Kind, Mark, hoof_svg
 from pipeline.using.origin import long_date
 from pipeline.using.pdf_paper import Paper, Piece
 from pipeline.using.plots import trend_svg
 from pipeline.using.visits import Quote, Said
 from pipeline.using.wording import number_words
-
-if TYPE_CHECKING:
-    from pipeline.record import Foot
 
 _INK = "#222222"
 _MAP_MM = 40.0
@@ -91,30 +88,29 @@ def _explained(paper: Paper, page: Handover) -> None:
 
 def _maps(paper: Paper, page: Handover) -> None:
     if page.last_day:
-        paper.heading(f"The feet on {long_date(page.last_day)}")
-    paper.faint("Each foot seen from below, toe up. The numbers belong to the lines beside.")
-    for foot in page.feet:
-        if foot.foot:
-            _map(paper, foot, foot.foot, foot.marks)
-    testers = [foot for foot in page.feet if foot.foot and foot.tester_marks]
+        paper.heading(f"The feet on {long_date(page.last_day)}", room_mm=60)
+    colours = "; ".join(f"{COLOUR_NAMES[kind]}: {kind.value}" for kind in Kind)
+    paper.faint(f"Each foot seen from below, toe up. The numbers belong to the lines beside. {colours}.")
+    _drawn(paper, [(foot, foot.marks) for foot in page.feet])
+    testers = [(foot, foot.tester_marks) for foot in page.feet if foot.tester_marks]
     if page.for_vet and testers:
-        paper.heading("Hoof testers, the last answer at each place")
-        for foot in testers:
-            if foot.foot:
-                _map(paper, foot, foot.foot, foot.tester_marks)
+        paper.heading("Hoof testers, the last answer at each place", room_mm=60)
+        _drawn(paper, testers)
 
 
-def _map(paper: Paper, record: FootRecord, foot: Foot, marks: list[Mark]) -> None:
-    told = [
-        f"{mark.number}  {mark.words} – {mark.kind.value}{'' if mark.zone else ', no place said'}" for mark in marks
-    ]
-    drawing = BytesIO(hoof_svg(foot, marks, _INK).encode("utf-8"))
-    paper.beside(drawing, _MAP_MM, _MAP_MM * HEIGHT / WIDTH, record.name, told or ["Nothing to mark."])
+def _drawn(paper: Paper, marked: Sequence[tuple[FootRecord, list[Mark]]]) -> None:
+    blocks = []
+    for record, marks in marked:
+        if record.foot:
+            lines = [f"{mark.number}  {mark.words}{'' if mark.zone else '; no place said'}" for mark in marks]
+            svg = hoof_svg(record.foot, marks, _INK)
+            blocks.append((BytesIO(svg.encode("utf-8")), record.name, lines or ["Nothing to mark."]))
+    paper.in_pairs(blocks, _MAP_MM, _MAP_MM * HEIGHT / WIDTH)
 
 
 def _measures(paper: Paper, page: Handover) -> None:
     if page.measures:
-        paper.heading("Measures and grades")
+        paper.heading("Measures and grades", room_mm=85)
     for measure in page.measures:
         paper.subheading(f"{measure.name}{f' ({measure.unit})' if measure.unit else ''}", room_mm=70)
         if measure.has_trend:

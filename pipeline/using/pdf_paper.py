@@ -56,9 +56,11 @@ class _Pages(FPDF):
         self.set_y(-12)
         self.set_font(_FAMILY, size=7.5)
         self.set_text_color(95, 90, 82)
-        self.cell(0, 5, self.foot_line, align="L")
-        self.set_x(self.l_margin)
-        self.cell(0, 5, f"page {self.page_no()} of {{nb}}", align="R")
+        width = self.w - 2 * _MARGIN  # the page may turn inside a narrower block
+        self.set_x(_MARGIN)
+        self.cell(width, 5, self.foot_line, align="L")
+        self.set_x(_MARGIN)
+        self.cell(width, 5, f"page {self.page_no()} of {{nb}}", align="R")
 
 
 class Paper:
@@ -72,6 +74,7 @@ class Paper:
         self._pdf.add_font(_FAMILY, "", fonts / "DejaVuSans.ttf")
         self._pdf.add_font(_FAMILY, "B", fonts / "DejaVuSans-Bold.ttf")
         self._pdf.set_margins(_MARGIN, 15, _MARGIN)
+        self._pdf.c_margin = 0
         self._pdf.set_auto_page_break(True, margin=17)
         self._pdf.set_title(harmless(title))
         self._pdf.set_creator("clinchbook")
@@ -90,9 +93,9 @@ class Paper:
         self._pdf.set_text_color(34, 34, 34)
         self._block(text, 9)
 
-    def heading(self, text: str) -> None:
-        """A heading with a rule beneath, also in the outline; never alone at the foot of a page."""
-        self._room(28)
+    def heading(self, text: str, room_mm: float = 28) -> None:
+        """A heading with a rule beneath, also in the outline, with ``room_mm`` of room beneath it on its page."""
+        self._room(room_mm)
         self.gap(4)
         self._pdf.start_section(harmless(text))
         self._pdf.set_font(_FAMILY, "B", 13)
@@ -136,11 +139,10 @@ class Paper:
         self._room(10 + 10 * len(lines))
         self.gap(2)
         top, first_page = self._pdf.get_y(), self._pdf.page_no()
-        with self._indented(4):
+        with self._between(_MARGIN + 4, self._pdf.w - _MARGIN):
             self._style("warn")
             self._block(title, 5.5)
-        for line in lines:
-            with self._indented(4):
+            for line in lines:
                 self.bullet([Piece(line)])
         if self._pdf.page_no() == first_page:
             self._pdf.set_fill_color(138, 59, 0)
@@ -157,7 +159,7 @@ class Paper:
         The library's own running text measures every letter of every line; a record of two hundred visits has some
         twenty thousand words, of which most are the same few, so words are measured once here.
         """
-        line = size * 0.5
+        line = size / _SIZE * _LINE
         for runs in self._lines(pieces, hang, size):
             self._room(line)
             top = self._pdf.get_y()
@@ -180,18 +182,26 @@ class Paper:
         self._pdf.image(svg, x=_MARGIN, y=self._pdf.get_y(), w=width, h=height)
         self._pdf.set_y(self._pdf.get_y() + height + 1)
 
-    def beside(self, svg: BytesIO, width: float, height: float, title: str, lines: Sequence[str]) -> None:
-        """A drawing with a title and lines at its right, kept on one page where it fits."""
-        self._room(max(height, 7 + 2 * _LINE * len(lines)) + 3)
-        top, first_page = self._pdf.get_y() + 1, self._pdf.page_no()
-        self._pdf.image(svg, x=_MARGIN, y=top, w=width, h=height)
-        self._pdf.set_y(top + 2)
-        with self._indented(width + 8):
-            self.subheading(title, room_mm=0)
-            for line in lines:
-                self.text(line)
-        if self._pdf.page_no() == first_page:
-            self._pdf.set_y(max(self._pdf.get_y(), top + height) + 1)
+    def in_pairs(self, blocks: Sequence[tuple[BytesIO, str, Sequence[str]]], width: float, height: float) -> None:
+        """Drawings of ``width`` by ``height``, two a row, each with its title and lines at its right."""
+        half = (self._pdf.w - 2 * _MARGIN) / 2
+        for first in range(0, len(blocks), 2):
+            row = blocks[first : first + 2]
+            room = half - width - 5
+            tallest = max(sum(self._height(line, room) for line in lines) for _, _, lines in row)
+            self._room(max(height, 12 + tallest) + 3)
+            top, page, bottom = self._pdf.get_y() + 1, self._pdf.page_no(), 0.0
+            for place, (svg, title, lines) in enumerate(row):
+                left = _MARGIN + place * half
+                self._pdf.image(svg, x=left, y=top, w=width, h=height)
+                self._pdf.set_y(top + 2)
+                with self._between(left + width + 3, left + half - 2):
+                    self.subheading(title, room_mm=0)
+                    for line in lines:
+                        self.text(line)
+                bottom = max(bottom, self._pdf.get_y(), top + height)
+            if self._pdf.page_no() == page:
+                self._pdf.set_y(bottom + 2)
 
     def new_link(self) -> int:
         """A place to lead to, set by the piece that has it as its anchor."""
@@ -247,6 +257,10 @@ class Paper:
         if run.piece.anchor is not None:
             self._pdf.set_link(run.piece.anchor, y=top, page=self._pdf.page_no())
 
+    def _height(self, text: str, width: float) -> float:
+        with self._between(_MARGIN, _MARGIN + width):
+            return _LINE * len(list(self._lines([Piece(text)], 0, _SIZE)))
+
     def _row(self, widths: Sequence[float], cells: Sequence[str], style: str) -> None:
         self._style(style)
         x, top = self._pdf.l_margin, self._pdf.get_y()
@@ -272,12 +286,16 @@ class Paper:
         return True
 
     @contextmanager
-    def _indented(self, by: float) -> Iterator[None]:
-        margin = self._pdf.l_margin
-        self._pdf.set_left_margin(margin + by)
-        self._pdf.set_x(margin + by)
+    def _between(self, left: float, right: float) -> Iterator[None]:
+        """Write between two distances from the paper's left edge."""
+        margins = self._pdf.l_margin, self._pdf.r_margin
+        self._pdf.set_left_margin(left)
+        self._pdf.set_right_margin(self._pdf.w - right)
+        self._pdf.set_x(left)
         yield
-        self._pdf.set_left_margin(margin)
+        self._pdf.set_left_margin(margins[0])
+        self._pdf.set_right_margin(margins[1])
+        self._pdf.set_x(margins[0])
 
 
 def _one_line(text: str) -> str:
