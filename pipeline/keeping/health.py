@@ -16,7 +16,7 @@ _RECORDINGS = """
 SELECT file_name, stored_path, sha256 FROM memos
 WHERE NOT EXISTS (
     SELECT 1 FROM history
-    WHERE in_table = 'memos' AND in_row = memos.id AND in_column = 'taken_in' AND new = 'without its recording'
+    WHERE in_table = 'memos' AND in_row = memos.id AND in_column = 'taken_in' AND new LIKE '%without its recording'
 )
 ORDER BY id
 """

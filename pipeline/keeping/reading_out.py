@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 
 # Written down when a memo came from another store's record; it tells of this store alone, so it never goes out.
 TAKEN_IN = "taken_in"
+IN_PART = "in part, "  # of a memo whose other visits and transcript stayed where it came from
 _WHAT = {"memos": "memo", "horses": "horse", "visits": "visit", "facts": "fact"}
 
 
@@ -41,14 +42,16 @@ def leaving(
             by_memo.setdefault(visit.memo.id, []).append(visit)
     ordered = sorted(by_memo.values(), key=lambda kept: (min(v.visit.date for v in kept), _sha256(kept[0])))
     heard = _heard(database)
-    memos = [_memo(kept, places, heard) for kept in ordered]
+    history = reading_back.history(database)
+    in_part = {e.row for e in history if e.column == TAKEN_IN and str(e.new).startswith(IN_PART)}
+    memos = [_memo(kept, places, heard, kept[0].memo.id not in in_part) for kept in ordered]
     rows = {_sha256(kept[0]): kept[0].memo.id for kept in ordered}
     named = {row: sha256 for sha256, row in rows.items()}
     on_file = [
         HorseOnFile(**horse.horse.model_dump(), first_named_in=named.get(horse.from_memo or 0)) for horse in horses
     ]
-    history = _Naming(places, ordered).changes(reading_back.history(database))
-    return Leaving(on_file, memos, history, [kept[0].memo.id for kept in ordered])
+    changes = _Naming(places, ordered).changes(history)
+    return Leaving(on_file, memos, changes, [kept[0].memo.id for kept in ordered])
 
 
 def _sha256(visit: KeptVisit) -> str:
@@ -60,9 +63,11 @@ def _heard(database: Database) -> dict[int, tuple[int, str | None]]:
     return {row["id"]: (row["position"], row["horse_heard"]) for row in rows}
 
 
-def _memo(kept: list[KeptVisit], places: Mapping[int, int], heard: Mapping[int, tuple[int, str | None]]) -> MemoOnFile:
+def _memo(
+    kept: list[KeptVisit], places: Mapping[int, int], heard: Mapping[int, tuple[int, str | None]], came_whole: bool
+) -> MemoOnFile:
     memo = kept[0].memo
-    whole = len(kept) == len(memo.visit_ids)
+    whole = came_whole and len(kept) == len(memo.visit_ids)
     flags = memo.record.flags
     if not whole:
         flags = [

@@ -12,7 +12,7 @@ from pipeline.keeping import reading_back
 from pipeline.keeping.database import insert_row
 from pipeline.keeping.meeting_horses import Meeting
 from pipeline.keeping.originals import original_name
-from pipeline.keeping.reading_out import TAKEN_IN
+from pipeline.keeping.reading_out import IN_PART, TAKEN_IN
 from pipeline.keeping.record_file import ChangeOnFile, MemoOnFile, RecordFile, VisitOnFile
 from pipeline.keeping.rows import Columns, fact_columns, flag_columns, memo_columns, visit_columns
 from pipeline.record import MemoRecord, Transcript, Visit
@@ -78,7 +78,8 @@ class TakingIn:
         for place, flag in enumerate(memo.flags):
             insert_row(self.database, "flags", flag_columns(flag, memo_id, None, place))
         self.new["memo", number, None, None] = memo_id
-        self._write_down("memos", memo_id, TAKEN_IN, None, WITH_SOUND if sound else WITHOUT_SOUND)
+        how = ("" if memo.whole else IN_PART) + (WITH_SOUND if sound else WITHOUT_SOUND)
+        self._write_down("memos", memo_id, TAKEN_IN, None, how)
         return memo_id
 
     def _visit(self, number: int, place: int, on_file: VisitOnFile, memo_id: int, horses: Sequence[int]) -> None:
