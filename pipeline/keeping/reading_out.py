@@ -18,6 +18,15 @@ if TYPE_CHECKING:
 # Written down when a memo came from another store's record; it tells of this store alone, so it never goes out.
 TAKEN_IN = "taken_in"
 IN_PART = "in part, "  # of a memo whose other visits and transcript stayed where it came from
+# What goes out of the history. A wording that another hearing replaced may speak of other horses, and stays.
+_COLUMNS = {
+    "memos": frozenset({"recorded_at", "recorded_from"}),
+    "horses": frozenset({"name", "name_key", "owner", "place", "place_key", "also_called", "other"}),
+    "visits": frozenset({"horse", "horse_match", "date", "notes"}),
+    "facts": frozenset(
+        {"foot", "slot", "value", "zone", "status", "severity", "confidence", "flagged", "reasons", "settled"}
+    ),
+}
 _WHAT = {"memos": "memo", "horses": "horse", "visits": "visit", "facts": "fact"}
 
 
@@ -118,7 +127,7 @@ class _Naming:
         return [
             self._change(entry)
             for entry in history
-            if (entry.table, entry.row) in self.rows and entry.column != TAKEN_IN
+            if (entry.table, entry.row) in self.rows and entry.column in _COLUMNS[entry.table]
         ]
 
     def _change(self, entry: HistoryEntry) -> ChangeOnFile:

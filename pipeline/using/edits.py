@@ -13,8 +13,13 @@ from pipeline.using.wording import FOOT_NAMES, fact_words
 
 # Spellings for comparing and weights of evidence mean nothing to a reader.
 _INNER = frozenset({"name_key", "place_key", "confidence", "reasons", "heard_key"})
-# A horse's roster entry is nobody's business but the owner's and the farrier's, and a visit's horse is a row number.
-_COLUMNS = {"horse_match": "how sure the horse's name is", "flagged": "to be looked at", "horse": "whose visit it was"}
+_COLUMNS = {
+    "horse_match": "how sure the horse's name is",
+    "flagged": "to be looked at",
+    "settled": "confirmed by a person",
+    "horse": "whose visit it was",
+}
+_YES_OR_NO = frozenset({"flagged", "settled"})
 
 
 @dataclass(frozen=True)
@@ -66,7 +71,7 @@ def _about(change: ChangeOnFile, memos: Sequence[Sequence[KeptVisit]]) -> str | 
 def _words(column: str, value: str | float | None) -> str:
     if column == "horse":
         return "nobody yet" if value is None else "this horse"
-    if column == "flagged":
+    if column in _YES_OR_NO:
         return "yes" if value else "no"
     if value is None:
         return "nothing"

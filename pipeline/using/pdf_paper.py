@@ -69,6 +69,7 @@ class Paper:
     def __init__(self, title: str, foot_line: str, made: datetime) -> None:
         self._pdf = _Pages(format="A4", unit="mm")
         self._widths: dict[tuple[str, str, float], float] = {}
+        self._parted: dict[tuple[str, str, float, float], list[tuple[str, float]]] = {}
         self._pdf.foot_line = foot_line
         fonts = Path(matplotlib.get_data_path()) / "fonts" / "ttf"
         self._pdf.add_font(_FAMILY, "", fonts / "DejaVuSans.ttf")
@@ -219,8 +220,7 @@ class Paper:
             if number == 1:
                 x = max(x, left + hang)
             space = self._width(" ", piece.style, size)
-            for word in self._words(piece, size, right - left - hang):
-                width = self._width(word, piece.style, size)
+            for word, width in self._words(piece, size, right - left - hang):
                 if runs and x + width > right:
                     yield runs
                     runs, x = [], left + hang
@@ -233,13 +233,20 @@ class Paper:
         if runs:
             yield runs
 
-    def _words(self, piece: Piece, size: float, room: float) -> Iterator[str]:
-        for word in _one_line(piece.words).split():
-            while self._width(word, piece.style, size) > room:
-                short = max(1, int(len(word) * room / self._width(word, piece.style, size)) - 1)
-                yield word[:short]
-                word = word[short:]
-            yield word
+    def _words(self, piece: Piece, size: float, room: float) -> list[tuple[str, float]]:
+        """The words of a piece with their widths; one that is wider than ``room`` is cut."""
+        key = (piece.words, piece.style, size, room)
+        if key not in self._parted:
+            words = [part for word in _one_line(piece.words).split() for part in self._cut(word, piece, size, room)]
+            self._parted[key] = [(word, self._width(word, piece.style, size)) for word in words]
+        return self._parted[key]
+
+    def _cut(self, word: str, piece: Piece, size: float, room: float) -> Iterator[str]:
+        while (width := self._width(word, piece.style, size)) > room:
+            short = max(1, int(len(word) * room / width) - 1)
+            yield word[:short]
+            word = word[short:]
+        yield word
 
     def _width(self, word: str, style: str, size: float) -> float:
         weight, _ = _STYLES[style]
@@ -275,7 +282,8 @@ class Paper:
 
     def _style(self, name: str, size: float = _SIZE) -> None:
         weight, colour = _STYLES[name]
-        self._pdf.set_font(_FAMILY, weight, size)
+        if (self._pdf.font_style, self._pdf.font_size_pt) != (weight, size):
+            self._pdf.set_font(_FAMILY, weight, size)
         self._pdf.set_text_color(*colour)
 
     def _room(self, height: float) -> bool:
