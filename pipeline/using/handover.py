@@ -15,7 +15,7 @@ from pipeline.using.edits import Edit
 from pipeline.using.hoof_map import Mark
 from pipeline.using.marks import latest_marks, tester_marks
 from pipeline.using.measures import Measure, measures
-from pipeline.using.origin import DISCLAIMER, long_date, program_version
+from pipeline.using.origin import DEFER, DISCLAIMER, long_date, program_version
 from pipeline.using.owner_words import Explained, explained, next_visit, vet_wanted
 from pipeline.using.scales import SCALES, Scale
 from pipeline.using.visits import Before, Quote, Quotes, Said, VisitTold, said, told
@@ -63,6 +63,7 @@ class Handover:
     identity: list[tuple[str, str]]
     origin: str
     disclaimer: str
+    defer: str
     cautions: list[str]
     next_visit: str | None
     vet_wanted: list[str]
@@ -117,6 +118,7 @@ def handover(
         identity=_identity(horse),
         origin=f"Made on {long_date(choice.on)} with clinchbook {program_version()}.",
         disclaimer=DISCLAIMER,
+        defer=DEFER,
         cautions=cautions(facts),
         next_visit=next_visit(visits),
         vet_wanted=vet_wanted(visits),

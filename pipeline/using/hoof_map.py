@@ -82,6 +82,7 @@ def hoof_svg(foot: Foot, marks: Sequence[Mark], ink: str = INK) -> str:
     # Large places first, so that a small one inside stays to be seen.
     for zone in sorted(by_zone, key=lambda zone: ZONE_SHAPES_ORDER.index(zone)):
         drawing.mark(zone, by_zone[zone])
+    drawing.placeless([mark for mark in marks if not mark.zone])
     told = "; ".join(f"{mark.number} {mark.words}" for mark in marks) or "nothing marked"
     label = escape(f"{FOOT_NAMES[foot].capitalize()} from below, toe up: {told}", quote=True)
     return (
@@ -192,6 +193,14 @@ class _Drawing:
         numbers = ",".join(str(mark.number) for mark in marks)
         self.badges.append(_badge(at, numbers))
 
+    def placeless(self, marks: Sequence[Mark]) -> None:
+        """Put the numbers of what has no place in the corner, under a word that says so."""
+        if marks:
+            kind = min((mark.kind for mark in marks), key=_ORDER.index)
+            numbers = ",".join(str(mark.number) for mark in marks)
+            self.badges.append(_word((4, 14), "no place said:", "start", self.ink))
+            self.badges.append(_badge((14 + 3.4 * (len(numbers) - 1), 28), numbers, COLOURS[kind]))
+
     def shapes(self) -> str:
         """Everything drawn, the plain outlines over the colours and the numbers on top."""
         outlines = [
@@ -250,12 +259,12 @@ def _hatched(shape: Sequence[Point], ink: str) -> str:
     return _path(shape, f'fill="none" stroke="{ink}" stroke-width="1.4" stroke-dasharray="3 2"')
 
 
-def _badge(at: Point, numbers: str) -> str:
+def _badge(at: Point, numbers: str, edge: str = "#222222") -> str:
     half = 9 + 3.4 * (len(numbers) - 1)
     x, y = at
     return (
         f'<rect x="{x - half:.1f}" y="{y - 8:.1f}" width="{2 * half:.1f}" height="16" rx="8" fill="#ffffff" '
-        f'stroke="#222222" stroke-width="1"/>'
+        f'stroke="{edge}" stroke-width="{1 if edge == "#222222" else 3}"/>'
         f'<text x="{x:.1f}" y="{y + 4:.1f}" font-size="11" font-weight="bold" font-family="sans-serif" '
         f'text-anchor="middle" fill="#222222">{numbers}</text>'
     )

@@ -39,7 +39,7 @@ def _head(page: Handover) -> Iterator[str]:
     for what, text in page.identity:
         yield f"{plain_markdown(what)}: {plain_markdown(text)}  "
     since = f" Visits since {long_date(page.choice.since)} only." if page.choice.since else ""
-    yield from ("", page.disclaimer, "", f"{page.origin}{since}", "")
+    yield from ("", f"{page.disclaimer} {page.defer}", "", f"{page.origin}{since}", "")
     if page.cautions or page.vet_wanted:
         yield from ("## Cautions", "")
         yield from (f"- {plain_markdown(caution)}" for caution in (*page.vet_wanted, *page.cautions))

@@ -9,6 +9,7 @@ from pipeline import __version__
 DISCLAIMER = "This is a record of what was said, found and done: a record, not a diagnosis."
 
 
+DEFER = "Lameness, laminitis, punctures and quicked nails belong before a vet; local rules apply."
 _MONTHS = (
     "January", "February", "March", "April", "May", "June",
     "July", "August", "September", "October", "November", "December",

@@ -57,6 +57,7 @@ def _head(paper: Paper, page: Handover) -> None:
         paper.pair(what, text)
     paper.gap()
     paper.strong(page.disclaimer)
+    paper.text(page.defer)
     since = f" Visits since {long_date(page.choice.since)} only." if page.choice.since else ""
     paper.faint(f"{page.origin}{since}")
     if page.cautions or page.vet_wanted:
@@ -90,7 +91,7 @@ def _maps(paper: Paper, page: Handover) -> None:
     if page.last_day:
         paper.heading(f"The feet on {long_date(page.last_day)}", room_mm=60)
     colours = "; ".join(f"{COLOUR_NAMES[kind]}: {kind.value}" for kind in Kind)
-    paper.faint(f"Each foot seen from below, toe up. The numbers belong to the lines beside. {colours}.")
+    paper.faint(f"Each foot seen from below, toe up. The numbers belong to the lines beside. {colours.capitalize()}.")
     _drawn(paper, [(foot, foot.marks) for foot in page.feet])
     testers = [(foot, foot.tester_marks) for foot in page.feet if foot.tester_marks]
     if page.for_vet and testers:
@@ -102,7 +103,7 @@ def _drawn(paper: Paper, marked: Sequence[tuple[FootRecord, list[Mark]]]) -> Non
     blocks = []
     for record, marks in marked:
         if record.foot:
-            lines = [f"{mark.number}  {mark.words}{'' if mark.zone else '; no place said'}" for mark in marks]
+            lines = [f"{mark.number}  {mark.words}" for mark in marks]
             svg = hoof_svg(record.foot, marks, _INK)
             blocks.append((BytesIO(svg.encode("utf-8")), record.name, lines or ["Nothing to mark."]))
     paper.in_pairs(blocks, _MAP_MM, _MAP_MM * HEIGHT / WIDTH)
