@@ -151,7 +151,7 @@ def _said(line: Said, links: dict[int, int], end: str = "") -> list[Piece]:
     if line.doubt:
         pieces.append((f"(!) not reviewed yet: {line.doubt}", "warn", None))
     if line.quote:
-        pieces.append((f"[{line.quote}]", "faint", links[line.quote]))
+        pieces.append((f"[{line.quote}]", "", links[line.quote]))
     words, style, link = pieces[-1]
     return [Piece(*piece) for piece in (*pieces[:-1], (words + end, style, link))]
 

@@ -164,8 +164,8 @@ class Paper:
         for runs in self._lines(pieces, hang, size):
             self._room(line)
             top = self._pdf.get_y()
-            for run in runs:
-                self._print(run, top, line, size)
+            for beside in self._of_one_style(runs, size):
+                self._print(beside, top, line, size)
             self._pdf.set_xy(self._pdf.l_margin, top + line)
 
     def table(self, widths: Sequence[float], head: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
@@ -256,13 +256,27 @@ class Paper:
             self._widths[key] = self._pdf.get_string_width(word)
         return self._widths[key]
 
-    def _print(self, run: _Run, top: float, line: float, size: float) -> None:
-        self._style(run.piece.style, size)
-        self._pdf.text(run.x, top + 0.72 * line, run.words)
-        if run.piece.link is not None:
-            self._pdf.link(run.x, top, run.width, line, run.piece.link)
-        if run.piece.anchor is not None:
-            self._pdf.set_link(run.piece.anchor, y=top, page=self._pdf.page_no())
+    def _of_one_style(self, runs: Sequence[_Run], size: float) -> Iterator[list[_Run]]:
+        """Runs that one stroke of the pen can write: of one style, with no more than a space between them."""
+        beside: list[_Run] = []
+        for run in runs:
+            if beside:
+                last = beside[-1]
+                gap = run.x - last.x - last.width - self._width(" ", last.piece.style, size)
+                if run.piece.style != last.piece.style or abs(gap) > 0.01:
+                    yield beside
+                    beside = []
+            beside.append(run)
+        yield beside
+
+    def _print(self, runs: Sequence[_Run], top: float, line: float, size: float) -> None:
+        self._style(runs[0].piece.style, size)
+        self._pdf.text(runs[0].x, top + 0.72 * line, " ".join(run.words for run in runs))
+        for run in runs:
+            if run.piece.link is not None:
+                self._pdf.link(run.x, top, run.width, line, run.piece.link)
+            if run.piece.anchor is not None:
+                self._pdf.set_link(run.piece.anchor, y=top, page=self._pdf.page_no())
 
     def _height(self, text: str, width: float) -> float:
         with self._between(_MARGIN, _MARGIN + width):
