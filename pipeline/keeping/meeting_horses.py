@@ -49,16 +49,18 @@ class Meeting:
 
         Raises RecordError for a horse that may or may not be one of the store's, or is told of differently.
         """
-        return [self._meet(horse, memo_rows) for horse in horses]
-
-    def _meet(self, on_file: HorseOnFile, memo_rows: Mapping[str, int]) -> Met:
-        horse = RosterHorse.model_validate(on_file.model_dump(exclude={"first_named_in"}))
         known = all_horses(self.database)
+        return [self._meet(horse, memo_rows, known) for horse in horses]
+
+    def _meet(self, on_file: HorseOnFile, memo_rows: Mapping[str, int], known: list[KeptHorse]) -> Met:
+        horse = RosterHorse.model_validate(on_file.model_dump(exclude={"first_named_in"}))
         same = self._same(horse, known)
         self._check_numbers(horse, same, known)
         if same is None:
             row = {**horse_columns(horse), "from_memo": memo_rows.get(on_file.first_named_in or "")}
-            return Met(insert_row(self.database, "horses", row), new=True)
+            made = insert_row(self.database, "horses", row)
+            known.append(KeptHorse(made, horse))
+            return Met(made, new=True)
         differences = _differences(same.horse, horse)
         if differences and self.prefer is Prefer.ASK:
             raise RecordError(
@@ -69,6 +71,7 @@ class Meeting:
             before = horse_columns(same.horse)
             changed: Columns = {name: value for name, value in horse_columns(horse).items() if before[name] != value}
             self.database.table("horses").update(same.id, changed)
+            known[known.index(same)] = KeptHorse(same.id, horse, same.from_memo)
         return Met(same.id)
 
     def _same(self, horse: RosterHorse, known: Sequence[KeptHorse]) -> KeptHorse | None:
