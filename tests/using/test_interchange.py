@@ -268,6 +268,10 @@ class TestSchema:
         published = files("pipeline.using").joinpath(SCHEMA_NAME).read_text(encoding="utf-8")
         assert published == schema_text()
 
+    def test_its_copy_among_the_examples_is_the_same(self) -> None:
+        copy = Path(__file__).resolve().parents[2] / "outputs" / "handover" / SCHEMA_NAME
+        assert copy.read_text(encoding="utf-8") == schema_text()
+
     def test_it_is_a_schema(self) -> None:
         jsonschema.Draft202012Validator.check_schema(json.loads(schema_text()))
 
