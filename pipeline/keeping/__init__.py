@@ -1,8 +1,28 @@
-"""The store: schema, migrations, the only SQL of the project, originals and history."""
+"""The store: schema, migrations, the only SQL of the project, originals and history.
 
-from pipeline.keeping.kept import Found, FoundFact, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Passage, Wanted
-from pipeline.keeping.location import STORE_VARIABLE, store_folder
-from pipeline.keeping.store import Store
+Names load when they are first used, so that looking things up need not load what keeping a memo needs.
+"""
+
+from __future__ import annotations
+
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from pipeline.keeping.kept import HistoryEntry, KeptHorse, KeptMemo, KeptVisit
+    from pipeline.keeping.location import STORE_VARIABLE, store_folder
+    from pipeline.keeping.looking import Looking
+    from pipeline.keeping.seen import Found, FoundFact, Passage, SeenFact, Wanted
+    from pipeline.keeping.store import Store
+
+_HOMES = {
+    "kept": ("HistoryEntry", "KeptHorse", "KeptMemo", "KeptVisit"),
+    "location": ("STORE_VARIABLE", "store_folder"),
+    "looking": ("Looking",),
+    "seen": ("Found", "FoundFact", "Passage", "SeenFact", "Wanted"),
+    "store": ("Store",),
+}
+_HOME_OF = {name: home for home, names in _HOMES.items() for name in names}
 
 __all__ = [
     "STORE_VARIABLE",
@@ -12,8 +32,17 @@ __all__ = [
     "KeptHorse",
     "KeptMemo",
     "KeptVisit",
+    "Looking",
     "Passage",
+    "SeenFact",
     "Store",
     "Wanted",
     "store_folder",
 ]
+
+
+def __getattr__(name: str) -> object:
+    """A public name, from the module that it lives in."""
+    if name not in _HOME_OF:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    return getattr(import_module(f"{__name__}.{_HOME_OF[name]}"), name)

@@ -12,11 +12,12 @@ from typing import TYPE_CHECKING
 from pipeline.errors import StoreError, StoreNewerError
 from pipeline.keeping.database import writing
 from pipeline.keeping.schema_v1 import VERSION_1
+from pipeline.keeping.schema_v3 import VERSION_3
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-MIGRATIONS: tuple[str, ...] = (VERSION_1,)
+MIGRATIONS: tuple[str, ...] = (VERSION_1, VERSION_3)
 SCHEMA_VERSION = len(MIGRATIONS)
 APPLICATION_ID = 0x436C6E42  # marks the file as clinchbook's own: "ClnB"
 

@@ -11,14 +11,15 @@ from types import TracebackType
 from typing import TYPE_CHECKING, Self
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping import finding, health, horses, reading_back, writing_down
+from pipeline.keeping import health, horses, looking, reading_back, writing_down
 from pipeline.keeping.database import open_database, plain_errors, writing
-from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
+from pipeline.keeping.kept import HistoryEntry, KeptHorse, KeptMemo, KeptVisit
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.names import name_key
 from pipeline.keeping.originals import keep_original
 from pipeline.keeping.rows import Columns
 from pipeline.keeping.schema import migrate
+from pipeline.keeping.seen import Found, Wanted
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
 if TYPE_CHECKING:
@@ -167,13 +168,7 @@ class Store:
         Raises NotFoundError for a horse that neither the roster nor any visit knows.
         """
         with plain_errors(self.folder):
-            ids = [] if wanted.horse is None else self._ids_for_search(wanted.horse)
-            found = finding.find_facts(self._database, wanted, ids)
-            about_facts = wanted.slots or wanted.values or wanted.feet or wanted.zones or wanted.flagged is not None
-            if not wanted.words or about_facts:
-                return found
-            passages = finding.find_passages(self._database, wanted, ids)
-            return Found(found.facts, passages[: wanted.limit], found.more or len(passages) > wanted.limit)
+            return looking.search(self._database.conn, wanted)
 
     def history(self) -> list[HistoryEntry]:
         """Every correction ever made, oldest first."""
@@ -184,12 +179,6 @@ class Store:
         """What is wrong with the store, one sentence each; ``deep`` reads every recording again."""
         with plain_errors(self.folder):
             return health.problems(self._database, self.folder, deep)
-
-    def _ids_for_search(self, name: str) -> list[int]:
-        ids = [horse.id for horse in horses.horses_called(self._database, name)]
-        if not ids and not reading_back.heard(self._database, name):
-            ids = [horses.the_horse_called(self._database, name).id]  # says which names are close
-        return ids
 
     @contextmanager
     def _writing(self, who: str | None, why: str) -> Iterator[None]:
