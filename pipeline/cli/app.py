@@ -6,7 +6,7 @@ from typing import Annotated
 
 import typer
 
-from pipeline.cli import checking, demonstrate, extracting, ingesting, looking, rostering, watching, wording
+from pipeline.cli import checking, demonstrate, extracting, ingesting, looking, rostering, rounds, watching, wording
 from pipeline.cli.endings import PlainEndings
 
 app = typer.Typer(
@@ -38,6 +38,9 @@ app.command("watch")(watching.watch)
 app.command("extract")(extracting.extract)
 app.command("show")(looking.show)
 app.command("search")(looking.search)
+app.command("brief")(rounds.brief)
+app.command("due")(rounds.due)
+app.command("stock")(rounds.stock)
 app.command("export")(looking.export)
 app.command("assign")(looking.assign)
 app.add_typer(rostering.roster, name="roster")

@@ -89,8 +89,13 @@ class Looking:
         with plain_errors(self.folder):
             return visiting.horses_on(self._connection, day)
 
+    def seen_count(self, place: str | None = None) -> int:
+        """How many horses were ever seen, at ``place`` if one is given."""
+        with plain_errors(self.folder):
+            return visiting.seen_count(self._connection, place)
+
     def last_seen(self, since: date | None = None, place: str | None = None) -> list[LastSeen]:
-        """Every horse that was seen, with its last day and what was said then of the next visit."""
+        """Every horse that was seen ``since``, with its last day and what was said then of the next visit."""
         with plain_errors(self.folder):
             return visiting.last_seen(self._connection, since, place)
 

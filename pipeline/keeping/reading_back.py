@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING, Any
 
 from pipeline.errors import NotFoundError
 from pipeline.keeping.kept import HistoryEntry, KeptHorse, KeptMemo, KeptVisit
-from pipeline.keeping.names import name_key
 from pipeline.keeping.rows import fact_of, flag_of, history_of, horse_of, memo_of, transcript_of
 from pipeline.record import Flag, HorseMatch, MemoRecord, Visit
 
@@ -68,11 +67,6 @@ def visit(database: Database, folder: Path, visit_id: int) -> KeptVisit:
 def visit_ids_of(database: Database, horse_id: int | None) -> list[int]:
     """The numbers of a horse's visits, oldest first; of None, the visits that belong to no horse."""
     return _ids(database, "SELECT id FROM visits WHERE horse IS ? ORDER BY date, id", horse_id)
-
-
-def heard(database: Database, name: str) -> bool:
-    """Whether an unassigned visit names a horse so."""
-    return bool(_ids(database, "SELECT id FROM visits WHERE horse IS NULL AND heard_key = ?", name_key(name)))
 
 
 def history(database: Database) -> list[HistoryEntry]:

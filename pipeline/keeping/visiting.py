@@ -72,11 +72,16 @@ def unassigned_count(connection: sqlite3.Connection) -> int:
     return int(connection.execute("SELECT count(*) FROM visits WHERE horse IS NULL").fetchone()[0])
 
 
+def seen_count(connection: sqlite3.Connection, place: str | None = None) -> int:
+    """How many horses were ever seen, at ``place`` if one is given."""
+    where = _of_a_horse(place)
+    sql = f"SELECT count(DISTINCT horse) FROM visits WHERE {where.sql}"
+    return int(connection.execute(sql, where.parameters).fetchone()[0])
+
+
 def last_seen(connection: sqlite3.Connection, since: date | None, place: str | None = None) -> list[LastSeen]:
     """Every horse that was seen, once, with its last day and what was said then; seen ``since``, at ``place``."""
-    where = Where(["horse IS NOT NULL"])
-    if place is not None:
-        where.add("horse IN (SELECT id FROM horses WHERE instr(place_key, ?) > 0)", name_key(place))
+    where = _of_a_horse(place)
     if since is not None:
         # A horse seen since that day: its last day is the same whether older visits are counted or not.
         where.add("date >= ?", since.isoformat())
@@ -128,11 +133,17 @@ def facts_of_horses(
 
 def horse_ids_between(connection: sqlite3.Connection, since: date, until: date, place: str | None = None) -> list[int]:
     """The horses that were seen from ``since`` to ``until``, at ``place`` if one is given."""
-    where = Where(["horse IS NOT NULL", "date BETWEEN ? AND ?"], [since.isoformat(), until.isoformat()])
-    if place is not None:
-        where.add("horse IN (SELECT id FROM horses WHERE instr(place_key, ?) > 0)", name_key(place))
+    where = _of_a_horse(place)
+    where.add("date BETWEEN ? AND ?", since.isoformat(), until.isoformat())
     sql = f"SELECT DISTINCT horse FROM visits WHERE {where.sql} ORDER BY horse"
     return [horse for (horse,) in connection.execute(sql, where.parameters)]
+
+
+def _of_a_horse(place: str | None) -> Where:
+    where = Where(["horse IS NOT NULL"])
+    if place is not None:
+        where.add("horse IN (SELECT id FROM horses WHERE instr(place_key, ?) > 0)", name_key(place))
+    return where
 
 
 def _hint(connection: sqlite3.Connection, name: str) -> str:

@@ -28,12 +28,19 @@ def table(
 ) -> list[str]:
     """The lines of a table with a heading. Column ``wrapped`` takes the room that is left and wraps; the others are
     cut at ``widest`` characters; columns in ``right`` are set to the right."""
+    return [line for lines in row_lines(head, rows, wrapped, right, widest) for line in lines]
+
+
+def row_lines(
+    head: Sequence[str], rows: Sequence[Sequence[str]], wrapped: int, right: Sequence[int] = (), widest: int = 22
+) -> list[list[str]]:
+    """The same table as the lines of its heading and of every row, so that something may stand between them."""
     cells = [[plain(cell) for cell in row] for row in (head, *rows)]
     widths = [min(widest, max(len(row[place]) for row in cells)) for place in range(len(head))]
-    left = WIDTH - sum(width for place, width in enumerate(widths) if place != wrapped) - len(_GAP) * (len(head) - 1)
+    left = WIDTH - sum(one for place, one in enumerate(widths) if place != wrapped) - len(_GAP) * (len(head) - 1)
     longest = max(len(row[wrapped]) for row in cells)
     widths[wrapped] = min(max(left, _NARROWEST), max(longest, 1))
-    return [line for row in cells for line in _lines(row, widths, wrapped, right)]
+    return [_lines(row, widths, wrapped, right) for row in cells]
 
 
 def _lines(row: Sequence[str], widths: Sequence[int], wrapped: int, right: Sequence[int]) -> list[str]:
