@@ -42,10 +42,14 @@ class Count:
     flagged: int
 
 
+def _of_a_horse(wanted: Wanted) -> bool:
+    return wanted.horse is not None or wanted.owner is not None or wanted.place is not None
+
+
 def count_facts(connection: sqlite3.Connection, wanted: Wanted, by: str, horse_ids: Sequence[int]) -> list[Count]:
     """The facts that hold all of what is wanted, counted by one of COUNTED_BY; the limit does not apply."""
     key, order = _KEYS[by]
-    where = search_conditions(wanted, horse_ids)
+    where = search_conditions(wanted, horse_ids, by_value=not _of_a_horse(wanted))
     sql = (
         f"SELECT {key} AS key, count(*) AS facts, count(DISTINCT facts.visit) AS visits, "
         "count(DISTINCT facts.horse_id) AS horses, sum(facts.flagged) AS flagged "

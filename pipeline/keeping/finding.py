@@ -55,10 +55,14 @@ def found_of(row: sqlite3.Row) -> FoundFact:
     )
 
 
-def search_conditions(wanted: Wanted, horse_ids: Sequence[int]) -> Where:
-    """All that is wanted, in a query over ``facts_in_full AS facts`` and ``visits``."""
+def search_conditions(wanted: Wanted, horse_ids: Sequence[int], by_value: bool = False) -> Where:
+    """All that is wanted, in a query over ``facts_in_full AS facts`` and ``visits``.
+
+    Unless the query is to go ``by_value``, the facts come from elsewhere (their visit, their number) and the plus sign
+    keeps SQLite from running through every fact of a value at each of those.
+    """
     where = Where()
-    fact_conditions(where, wanted, "facts")
+    fact_conditions(where, wanted, "facts" if by_value else "+facts")
     visit_conditions(where, wanted, horse_ids)
     expression = match_expression(wanted.words)
     if expression is not None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import groupby
@@ -12,11 +12,11 @@ from pipeline.keeping.looking import Looking
 from pipeline.keeping.seen import SeenFact, SeenVisit
 from pipeline.terms import SHOE_SIZES, Status
 from pipeline.using.due import DueHorse, due_list
-from pipeline.using.set_ups import BARE, SET_UP_SLOTS, Part, SetUp, last_set_ups, set_ups_over
+from pipeline.using.set_ups import BARE, SET_UP_SLOTS, Part, SetUp, set_ups_over
 
 KINDS = ("shoe", "nail", "pad", "packing", "bare foot")
 _FRONTS = frozenset({"LF", "RF"})
-_LOOK_BACK = timedelta(days=731)  # what a shoe that is not described was before: two years of visits tell
+_LOOK_BACK = timedelta(days=365)  # what a shoe that is not described was before: a year of visits tells
 _SLOTS = (*SET_UP_SLOTS, "shoe_state")
 
 
@@ -75,41 +75,35 @@ def stock(store: Looking, since: date, today: date, weeks: int, place: str | Non
     """
     if since > today:
         raise SettingsError(f"{since} is still to come: the time to look at starts later than it ends.")
-    horses = store.horse_ids_between(since, today, place)
-    used = [
-        needed
-        for visits in _by_horse(store, horses, since - _LOOK_BACK, today)
-        for visit, _, set_up in set_ups_over(visits)
-        if visit.date >= since
-        for needed in _used(set_up)
-    ]
     until = today + timedelta(weeks=weeks)
-    due = due_list(store, today, until, place).horses
-    foreseen, unknown = _foreseen(store, due, today, until)
-    times = sum(_times(one, until) for one in due)
-    return Stock(since, today, until, _lines(used), _lines(foreseen), times, unknown)
-
-
-def _foreseen(store: Looking, due: Sequence[DueHorse], today: date, until: date) -> tuple[list[Needed], int]:
-    needed: list[Needed] = []
-    times = {one.horse.id: _times(one, until) for one in due}
+    due = {one.horse.id: one for one in due_list(store, today, until, place).horses}
+    seen = set(store.horse_ids_between(since, today, place))
+    used: list[Needed] = []
+    foreseen: list[Needed] = []
     known = set()
-    for visits in _by_horse(store, sorted(times), today - _LOOK_BACK, today):
-        horse = visits[0].horse
-        set_ups = last_set_ups(visits)
-        if horse is None or not set_ups:
-            continue
-        known.add(horse.id)
-        for set_up in set_ups.values():
-            next_one = _as_planned(set_up, visits[-1])
-            needed += [one for _ in range(times[horse.id]) for one in _needs(next_one, shoes=True)]
-    return needed, len(times) - len(known)
+    for horse, visits in _by_horse(store, sorted(seen | due.keys()), min(since, today) - _LOOK_BACK, today):
+        steps = list(set_ups_over(visits))
+        used += [needed for visit, _, set_up in steps if visit.date >= since for needed in _used(set_up)]
+        if horse in due and steps:
+            known.add(horse)
+            last = {set_up.foot: set_up for _, _, set_up in steps}
+            foreseen += _foreseen(last.values(), visits[-1], _times(due[horse], until))
+    times = sum(_times(one, until) for one in due.values())
+    return Stock(since, today, until, _lines(used), _lines(foreseen), times, len(due.keys() - known))
 
 
-def _by_horse(store: Looking, horse_ids: Sequence[int], since: date, until: date) -> Iterator[list[SeenVisit]]:
+def _foreseen(set_ups: Iterable[SetUp], last: SeenVisit, times: int) -> list[Needed]:
+    needed = [one for set_up in set_ups for one in _needs(_as_planned(set_up, last), shoes=True)]
+    return needed * times
+
+
+def _by_horse(
+    store: Looking, horse_ids: Sequence[int], since: date, until: date
+) -> Iterator[tuple[int, list[SeenVisit]]]:
     visits = store.facts_of_horses(horse_ids, _SLOTS, since, until)
-    for _, own in groupby(visits, key=lambda visit: visit.horse):
-        yield list(own)
+    for horse, own in groupby(visits, key=lambda visit: visit.horse):
+        if horse is not None:
+            yield horse.id, list(own)
 
 
 def _times(one: DueHorse, until: date) -> int:

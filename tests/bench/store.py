@@ -28,7 +28,7 @@ from tests.bench.store_maker import LAST_DAY, make_store
 
 RESULTS = Path(__file__).parent / "results" / "store.csv"
 COLUMNS = ("day", "version", "visits", "what", "figure", "unit", "target")
-RUNS = 9
+RUNS = 5
 TODAY = LAST_DAY.isoformat()
 COMMANDS: dict[str, tuple[str, ...]] = {
     "search thrush": ("search", "thrush", "--limit", "100"),
@@ -117,7 +117,7 @@ def cost(*command: str) -> tuple[float, float]:
     surroundings = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
     seconds, memory = [], 0.0
     for _ in range(RUNS):
-        process = subprocess.Popen([sys.executable, *command], stdout=subprocess.DEVNULL, env=surroundings)
+        process = subprocess.Popen([sys.executable, *command], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, env=surroundings)
         _, status, used = os.wait4(process.pid, 0)
         process.returncode = os.waitstatus_to_exitcode(status)
         if process.returncode:
