@@ -30,7 +30,8 @@ class OpenFinding:
 
 
 def open_findings(visits: Iterable[SeenVisit]) -> list[OpenFinding]:
-    """What is still open after all visits (oldest first): lately said first, then the worse, then by foot.
+    """What is still open after all visits (oldest first): lately said before long unsaid, seen before only
+    suspected, the worse before the milder, then by foot.
 
     Silence closes nothing. "Gone" or "no thrush" of a foot closes that finding at every place of the foot, or at the
     place that it names; what a visit says both of, seen and gone, stays open.
@@ -56,7 +57,13 @@ def _closes(gone: SeenFact, key: tuple[str | None, str, str | None]) -> bool:
     return gone.foot == foot and gone.value == value and gone.zone in (None, zone)
 
 
-def _order(finding: OpenFinding) -> tuple[int, int, int, str]:
+def _order(finding: OpenFinding) -> tuple[int, bool, int, int, str]:
     fact = finding.fact
     foot = FEET.index(fact.foot) if fact.foot in FEET else len(FEET)
-    return (-finding.last.toordinal(), _WORST_FIRST[fact.severity], foot, str(fact.value))
+    return (
+        -finding.last.toordinal(),
+        fact.status is Status.SUSPECTED,
+        _WORST_FIRST[fact.severity],
+        foot,
+        str(fact.value),
+    )

@@ -87,8 +87,8 @@ def stock(store: Looking, since: date, today: date, weeks: int, place: str | Non
         if horse in due and steps:
             known.add(horse)
             last = {set_up.foot: set_up for _, _, set_up in steps}
-            foreseen += _foreseen(last.values(), visits[-1], _times(due[horse], until))
-    times = sum(_times(one, until) for one in due.values())
+            foreseen += _foreseen(last.values(), visits[-1], _times(due[horse], today, until))
+    times = sum(_times(one, today, until) for one in due.values())
     return Stock(since, today, until, _lines(used), _lines(foreseen), times, len(due.keys() - known))
 
 
@@ -106,11 +106,11 @@ def _by_horse(
             yield horse.id, list(own)
 
 
-def _times(one: DueHorse, until: date) -> int:
-    """How often a horse is due by a day: its interval may fit several times."""
+def _times(one: DueHorse, today: date, until: date) -> int:
+    """How often a horse is due by a day: its interval may fit several times after its next visit."""
     if one.due.day is None or not one.due.weeks:
         return 1
-    return 1 + max(0, (until - one.due.day).days) // max(7, round(one.due.weeks * 7))
+    return 1 + max(0, (until - max(one.due.day, today)).days) // max(7, round(one.due.weeks * 7))
 
 
 def _as_planned(set_up: SetUp, last: SeenVisit) -> SetUp:

@@ -117,7 +117,9 @@ def cost(*command: str) -> tuple[float, float]:
     surroundings = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
     seconds, memory = [], 0.0
     for _ in range(RUNS):
-        process = subprocess.Popen([sys.executable, *command], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, env=surroundings)
+        process = subprocess.Popen(
+            [sys.executable, *command], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, env=surroundings
+        )
         _, status, used = os.wait4(process.pid, 0)
         process.returncode = os.waitstatus_to_exitcode(status)
         if process.returncode:
