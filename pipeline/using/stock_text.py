@@ -26,7 +26,8 @@ def stock_lines(stock: Stock) -> list[str]:
     lines += [f"Foreseen to {day_words(stock.due_until)}, {visits}, if every shod foot gets a new shoe"]
     lines += [*_table(stock.foreseen), *_legend([*stock.used, *stock.foreseen])]
     if stock.not_known:
-        lines.append(f"{stock.not_known} of the horses due have no set-up on record and are not in it.")
+        have = "has no set-up on record and is" if stock.not_known == 1 else "have no set-up on record and are"
+        lines.append(f"{stock.not_known} of the horses due {have} not in it.")
     return lines
 
 

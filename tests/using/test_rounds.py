@@ -6,7 +6,6 @@ import csv
 import io
 import json
 from datetime import UTC, date, datetime, timedelta
-from itertools import product
 from typing import TYPE_CHECKING
 
 import pytest
@@ -40,8 +39,14 @@ def fact(foot: str | None, slot: str, value: str | float, status: str = "present
 
 def shod(size: str, kind: str, nails: float = 6.0) -> list[Fact]:
     """New shoes in front."""
-    values = (("work", "new_shoe"), ("shoe_size", size), ("shoe_type", kind), ("nails", nails), ("nail_size", "5"))
-    return [fact(foot, slot, value) for foot, (slot, value) in product(FRONTS, values)]
+    values: tuple[tuple[str, str | float], ...] = (
+        ("work", "new_shoe"),
+        ("shoe_size", size),
+        ("shoe_type", kind),
+        ("nails", nails),
+        ("nail_size", "5"),
+    )
+    return [fact(foot, slot, value) for foot in FRONTS for slot, value in values]
 
 
 def trimmed(*feet: str) -> list[Fact]:
