@@ -122,7 +122,7 @@ def _store(store: Path | None, deep: bool) -> str:
     if not folder.exists():
         return f"none yet; the first memo makes it in {folder}"
     with Store.open(folder, create=False) as kept:
-        problems, horses, memos = kept.problems(deep=deep), len(kept.horses()), len(kept.memos())
+        problems, counts = kept.problems(deep=deep), kept.counts()
     if problems:
         raise StoreError(f"{' '.join(problems)} Take the last back-up of {folder}.")
-    return f"whole, with {counted(horses, 'horse')} and {counted(memos, 'memo')}, in {folder}"
+    return f"whole, with {counted(counts['horses'], 'horse')} and {counted(counts['memos'], 'memo')}, in {folder}"

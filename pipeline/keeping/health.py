@@ -21,6 +21,8 @@ def problems(database: Database, folder: Path, deep: bool) -> list[str]:
     if broken_links:
         found.append(f"{len(broken_links)} rows of the database point to rows that are gone.")
     found.extend(f"The word index {name} does not fit the records." for name in INDEXES if not _fits(database, name))
+    if not _days_fit(database):
+        found.append("The index of days, fact_days, does not fit the records.")
     for row in database.query("SELECT file_name, stored_path, sha256 FROM memos ORDER BY id"):
         sentence = _recording_problem(folder / row["stored_path"], row["sha256"], deep)
         if sentence:
@@ -41,6 +43,15 @@ def _fits(database: Database, name: str) -> bool:
             raise
         return False
     return True
+
+
+def _days_fit(database: Database) -> bool:
+    facts = """SELECT facts.slot, facts.value, facts.status, visits.date, facts.id, facts.foot
+               FROM facts JOIN visits ON visits.id = facts.visit"""
+    days = "SELECT slot, value, status, date, fact, foot FROM fact_days"
+    counts = database.execute("SELECT (SELECT count(*) FROM facts), (SELECT count(*) FROM fact_days)").fetchone()
+    missing = database.execute(f"SELECT 1 FROM ({facts} EXCEPT {days}) LIMIT 1").fetchone()
+    return counts[0] == counts[1] and missing is None
 
 
 def _recording_problem(path: Path, sha256: str, deep: bool) -> str | None:

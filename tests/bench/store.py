@@ -19,6 +19,7 @@ import time
 from collections.abc import Callable, Sequence
 from contextlib import closing
 from datetime import UTC, datetime
+from importlib.metadata import version
 from pathlib import Path
 
 from pipeline import __version__
@@ -76,7 +77,7 @@ def measure(folder: Path, visits: int) -> list[tuple[str | int | float, ...]]:
     start = cost("-c", "pass")[0]
     library = cost("-c", "import typer")[0]
     tell(0, "python -c pass", start * 1000, "ms")
-    tell(0, "python -c import typer", library * 1000, "ms")
+    tell(0, f"python -c import typer, {version('typer')}", library * 1000, "ms")
     times: dict[tuple[int, str], float] = {}
     for count in (visits // 10, visits):
         store = prepared(folder, count)

@@ -116,3 +116,10 @@ def test_the_newest_of_many_come_first_whatever_order_they_were_kept_in(yard: Ya
         assert ([str(hit.date) for hit in found.facts], found.more) == (["2026-05-04", "2026-03-02"], True)
         by_day = looking.search(Wanted(limit=3))
         assert [str(hit.date) for hit in by_day.facts] == ["2026-05-04", "2026-03-02", "2025-01-07"]
+
+
+def test_an_index_of_days_that_does_not_fit_is_a_problem(yard: Yard, store: Store, trimmed: Visit) -> None:
+    yard.keep(store, trimmed)
+    assert store.problems() == []
+    store._database.execute("UPDATE fact_days SET foot = 'RH'")
+    assert store.problems() == ["The index of days, fact_days, does not fit the records."]
