@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from pipeline.keeping.asking import rows
-from pipeline.keeping.finding import search_conditions
+from pipeline.keeping.finding import of_a_horse, search_conditions
 from pipeline.keeping.seen import Wanted
 
 _KEYS = {
@@ -33,28 +33,30 @@ COUNTED_BY = tuple(_KEYS)
 
 @dataclass(frozen=True, slots=True)
 class Count:
-    """How many facts, visits and horses share a key; ``flagged`` of the facts are not looked at yet."""
+    """How many facts, visits and horses share a key; ``suspected`` of the facts are only suspected, and ``flagged`` are
+    not looked at yet."""
 
     key: str
     facts: int
+    suspected: int
     visits: int
     horses: int
     flagged: int
 
 
-def _of_a_horse(wanted: Wanted) -> bool:
-    return wanted.horse is not None or wanted.owner is not None or wanted.place is not None
-
-
 def count_facts(connection: sqlite3.Connection, wanted: Wanted, by: str, horse_ids: Sequence[int]) -> list[Count]:
     """The facts that hold all of what is wanted, counted by one of COUNTED_BY; the limit does not apply."""
     key, order = _KEYS[by]
-    where = search_conditions(wanted, horse_ids, by_value=not _of_a_horse(wanted))
+    where = search_conditions(wanted, horse_ids, by_value=not of_a_horse(wanted))
     sql = (
-        f"SELECT {key} AS key, count(*) AS facts, count(DISTINCT facts.visit) AS visits, "
+        f"SELECT {key} AS key, count(*) AS facts, sum(facts.status = 'suspected') AS suspected, "
+        "count(DISTINCT facts.visit) AS visits, "
         "count(DISTINCT facts.horse_id) AS horses, sum(facts.flagged) AS flagged "
         "FROM facts_in_full AS facts JOIN visits ON visits.id = facts.visit "
         f"WHERE {where.sql} GROUP BY 1 ORDER BY {order}"
     )
     found = rows(connection, sql, where.parameters)
-    return [Count(str(row["key"]), row["facts"], row["visits"], row["horses"], row["flagged"]) for row in found]
+    return [
+        Count(str(row["key"]), *(row[name] for name in ("facts", "suspected", "visits", "horses", "flagged")))
+        for row in found
+    ]

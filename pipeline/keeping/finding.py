@@ -27,6 +27,7 @@ from pipeline.keeping.seen import Found, FoundFact, Wanted, seen_fact
 from pipeline.terms import Status
 
 _BATCH = 500
+_FACTS_A_VISIT = 20  # about; only the way to the facts depends on it
 _FULL = "SELECT facts.* FROM facts_in_full AS facts"
 
 
@@ -70,14 +71,31 @@ def search_conditions(wanted: Wanted, horse_ids: Sequence[int], by_value: bool =
     return where
 
 
+def of_a_horse(wanted: Wanted) -> bool:
+    """Whether only some horses are asked about."""
+    return wanted.horse is not None or wanted.owner is not None or wanted.place is not None
+
+
 def _facts(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequence[int]) -> Iterator[sqlite3.Row]:
     """The facts that fit, newest day first."""
     if wanted.words:
         return _by_words(connection, wanted, horse_ids)
-    of_a_horse = wanted.horse is not None or wanted.owner is not None or wanted.place is not None
-    if not of_a_horse and (wanted.values or wanted.slots or compared_alone(wanted)):
+    has_value = wanted.values or wanted.slots or compared_alone(wanted)
+    if has_value and not (of_a_horse(wanted) and _few_visits(connection, wanted, horse_ids)):
         return _by_value(connection, wanted, horse_ids)
     return _by_visit(connection, wanted, horse_ids)
+
+
+def _few_visits(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequence[int]) -> bool:
+    """Whether reading all facts of the horses' visits is less than reading the value's newest until enough are theirs.
+
+    With a share of the visits, about limit / share facts of the value are read, against some twenty a visit.
+    """
+    where = Where()
+    visit_conditions(where, wanted, horse_ids)
+    theirs = connection.execute(f"SELECT count(*) FROM visits WHERE {where.sql}", where.parameters).fetchone()[0]
+    everyone = connection.execute("SELECT max(id) FROM visits").fetchone()[0] or 0
+    return bool(_FACTS_A_VISIT * theirs * theirs < wanted.limit * everyone)
 
 
 def _by_words(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequence[int]) -> Iterator[sqlite3.Row]:
@@ -88,15 +106,17 @@ def _by_words(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequenc
         f"WHERE {where.sql} ORDER BY visits.date DESC, facts.id DESC LIMIT ?"
     )
     ids = [row["id"] for row in rows(connection, sql, [*where.parameters, wanted.limit + 1])]
-    return _in_full(connection, iter(ids), Where())
+    return _in_full(connection, iter(ids), Where(), wanted.limit)
 
 
 def _by_visit(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequence[int]) -> Iterator[sqlite3.Row]:
-    # A horse's visits come from the index of horses; all visits from that of days, and no more of them than it takes.
+    # All visits come from the index of days, and no more of them than it takes; a horse's from that of horses, which
+    # the plus sign leaves as the only one.
+    day = "+visits.date" if of_a_horse(wanted) else "visits.date"
     where = search_conditions(wanted, horse_ids)
     sql = (
         f"SELECT facts.* FROM visits CROSS JOIN facts_in_full AS facts ON facts.visit = visits.id WHERE {where.sql} "
-        "ORDER BY visits.date DESC, visits.id, facts.position LIMIT ?"
+        f"ORDER BY {day} DESC, visits.id, facts.position LIMIT ?"
     )
     return rows(connection, sql, [*where.parameters, wanted.limit + 1])
 
@@ -108,7 +128,7 @@ def _by_value(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequenc
         for status in wanted.statuses or [status.value for status in Status]
     ]
     ids = (fact for _, fact in merge(*streams, reverse=True))
-    return _in_full(connection, ids, search_conditions(wanted, horse_ids))
+    return _in_full(connection, ids, search_conditions(wanted, horse_ids), wanted.limit)
 
 
 def _pairs(connection: sqlite3.Connection, wanted: Wanted) -> list[tuple[str, Parameter]]:
@@ -144,10 +164,12 @@ def _days_of(
     return iter(connection.execute(sql, where.parameters))
 
 
-def _in_full(connection: sqlite3.Connection, ids: Iterator[int], where: Where) -> Iterator[sqlite3.Row]:
+def _in_full(connection: sqlite3.Connection, ids: Iterator[int], where: Where, limit: int) -> Iterator[sqlite3.Row]:
     """The facts of these numbers that fit, in the same order, a batch at a time."""
     join = "JOIN visits ON visits.id = facts.visit" if where.parts else ""
-    while batch := list(islice(ids, _BATCH)):
+    size = min(limit + 1, _BATCH)
+    while batch := list(islice(ids, size)):
+        size = _BATCH
         sql = f"{_FULL} {join} WHERE facts.id IN ({marks(batch)}) AND {where.sql}"
         found = {row["id"]: row for row in rows(connection, sql, [*batch, *where.parameters])}
         yield from (found[fact] for fact in batch if fact in found)

@@ -85,16 +85,17 @@ def last_seen(connection: sqlite3.Connection, since: date | None, place: str | N
     if since is not None:
         # A horse seen since that day: its last day is the same whether older visits are counted or not.
         where.add("date >= ?", since.isoformat())
-    said = """(SELECT {} FROM visits CROSS JOIN facts_in_full AS facts ON facts.visit = visits.id
-        WHERE visits.horse = latest.horse AND visits.date = latest.date
-            AND +facts.slot = 'next_visit_weeks' AND +facts.status = 'planned')"""
     sql = f"""WITH latest AS MATERIALIZED (
         SELECT horse, max(date) AS date FROM visits WHERE {where.sql} GROUP BY horse
+    ), said AS MATERIALIZED (
+        SELECT latest.horse, min(facts.value) AS weeks, max(facts.flagged) AS doubt FROM latest
+        CROSS JOIN visits ON visits.horse = latest.horse AND visits.date = latest.date
+        CROSS JOIN facts_in_full AS facts ON facts.visit = visits.id
+        WHERE +facts.slot = 'next_visit_weeks' AND +facts.status = 'planned' GROUP BY latest.horse
     )
-    SELECT horses.id, horses.name, horses.owner, horses.place, latest.date,
-        (SELECT max(id) FROM visits WHERE visits.horse = latest.horse AND visits.date = latest.date) AS visit,
-        {said.format("min(facts.value)")} AS weeks, {said.format("max(facts.flagged)")} AS doubt
-    FROM latest JOIN horses ON horses.id = latest.horse"""
+    SELECT horses.id, horses.name, horses.owner, horses.place, latest.date, said.weeks, said.doubt,
+        (SELECT max(id) FROM visits WHERE visits.horse = latest.horse AND visits.date = latest.date) AS visit
+    FROM latest JOIN horses ON horses.id = latest.horse LEFT JOIN said ON said.horse = latest.horse"""
     return [
         LastSeen(_horse(row), row["visit"], date.fromisoformat(row["date"]), row["weeks"], bool(row["doubt"]))
         for row in rows(connection, sql, where.parameters)

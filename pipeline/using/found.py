@@ -5,13 +5,23 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Sequence
+from itertools import islice
 
 from pipeline.keeping.counting import Count
 from pipeline.keeping.seen import Found, FoundFact, Passage
+from pipeline.terms import Status
 from pipeline.using.cells import spreadsheet_safe
-from pipeline.using.columns import plain, table
+from pipeline.using.columns import plain, row_lines, table
 from pipeline.using.wording import SIGN, fact_words
 
+_SENSES = {
+    Status.PRESENT: "Seen or done",
+    Status.SUSPECTED: "Only suspected",
+    Status.RESOLVED: "Gone",
+    Status.HISTORY: "Said of an earlier time",
+    Status.PLANNED: "Planned",
+    Status.ABSENT: "Denied",
+}
 CSV_COLUMNS = (
     "date", "horse", "assigned", "owner", "place", "visit", "foot", "slot", "value", "zone", "status", "severity",
     "in_words", "confidence", "flagged", "reasons", "quote", "start_s", "end_s", "memo_file",
@@ -21,13 +31,22 @@ CSV_COLUMNS = (
 def found_lines(found: Found) -> list[str]:
     """A table of 80 columns, a find a row: day, horse, foot (``--`` for the whole horse), what was said, the visit.
 
-    ``(?)`` after a horse's name marks a visit that is not assigned to a horse yet, ``(!)`` a fact that nobody has
-    looked at yet.
+    What was seen, only suspected, said to be gone, planned or denied stands apart, each newest first. ``(?)`` after a
+    horse's name marks a visit that is not assigned to a horse yet, ``(!)`` a fact that nobody has looked at yet.
     """
-    rows = [*map(_fact_row, found.facts), *map(_passage_row, found.passages)]
-    if not rows:
+    senses = {status: [_fact_row(hit) for hit in found.facts if hit.fact.status is status] for status in _SENSES}
+    groups = {_SENSES[status]: rows for status, rows in senses.items() if rows}
+    if found.passages:
+        groups["Other words of memos and notes"] = [_passage_row(passage) for passage in found.passages]
+    if not groups:
         return []
-    return table(("date", "horse", "foot", "what was said", "visit"), rows, wrapped=3, right=(4,))
+    rows = [row for rows in groups.values() for row in rows]
+    head, *told = row_lines(("date", "horse", "foot", "what was said", "visit"), rows, wrapped=3, right=(4,))
+    lines, rest = list(head), iter(told)
+    for name, rows in groups.items():
+        lines += [name] if len(groups) > 1 else []
+        lines += [line for own in islice(rest, len(rows)) for line in own]
+    return lines
 
 
 def found_json(found: Found) -> dict[str, object]:
@@ -57,10 +76,13 @@ def found_csv(found: Found) -> str:
 
 
 def count_lines(counts: Sequence[Count], by: str) -> list[str]:
-    """A table of counts; the last column says how many of the facts nobody has looked at yet."""
-    rows = [(count.key, str(count.facts), str(count.visits), str(count.horses), str(count.flagged)) for count in counts]
-    head = (by, "facts", "visits", "horses", f"not looked at {SIGN}")
-    return table(head, rows, wrapped=0, right=(1, 2, 3, 4)) if rows else []
+    """A table of counts: how many of the facts are only suspected, and how many nobody has looked at yet."""
+    rows = [
+        tuple(map(str, (count.key, count.facts, count.suspected, count.visits, count.horses, count.flagged)))
+        for count in counts
+    ]
+    head = (by, "facts", "perhaps", "visits", "horses", f"not looked at {SIGN}")
+    return table(head, rows, wrapped=0, right=(1, 2, 3, 4, 5)) if rows else []
 
 
 def count_json(counts: Sequence[Count], by: str) -> dict[str, object]:
@@ -72,7 +94,7 @@ def count_csv(counts: Sequence[Count], by: str) -> str:
     """The counts as rows."""
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow((by, "facts", "visits", "horses", "flagged"))
+    writer.writerow((by, "facts", "suspected", "visits", "horses", "flagged"))
     writer.writerows([spreadsheet_safe(cell) for cell in _count_values(count).values()] for count in counts)
     return out.getvalue()
 
@@ -81,6 +103,7 @@ def _count_values(count: Count) -> dict[str, str | int]:
     return {
         "key": count.key,
         "facts": count.facts,
+        "suspected": count.suspected,
         "visits": count.visits,
         "horses": count.horses,
         "flagged": count.flagged,

@@ -144,14 +144,16 @@ class TestSearch:
 
     def test_counted(self, run: Run) -> None:
         assert run("search", "thrush", "--count", "month").out.splitlines() == [
-            "month    facts  visits  horses  not looked at (!)",
-            "2026-01      1       1       1                  0",
-            "2026-02      1       1       1                  0",
+            "month    facts  perhaps  visits  horses  not looked at (!)",
+            "2026-01      1        0       1       1                  0",
+            "2026-02      1        0       1       1                  0",
         ]
         told = json.loads(run("search", "thrush", "--count", "horse", "--json").out)
-        assert told["counts"] == [{"key": "Bramble, River barn", "facts": 2, "visits": 2, "horses": 1, "flagged": 0}]
+        assert told["counts"] == [
+            {"key": "Bramble, River barn", "facts": 2, "suspected": 0, "visits": 2, "horses": 1, "flagged": 0}
+        ]
         rows = run("search", "thrush", "--count", "year", "--csv").out.splitlines()
-        assert rows == ["year,facts,visits,horses,flagged", "2026,2,2,1,0"]
+        assert rows == ["year,facts,suspected,visits,horses,flagged", "2026,2,0,2,1,0"]
 
     @pytest.mark.parametrize(
         ("arguments", "found"),

@@ -69,12 +69,22 @@ def test_suspected_is_listed_and_marked(store: Store, vocabulary: Vocabulary) ->
     ]
 
 
+def test_what_was_seen_stands_apart_from_what_was_only_suspected(store: Store, vocabulary: Vocabulary) -> None:
+    both = search(
+        store, Asked(horse="Bramble", slots=["finding"], statuses=["absent", "suspected", "present"]), vocabulary
+    )
+    assert [line.split("  ")[0] for line in found_lines(both)] == [
+        "date", "Seen or done", "2026-04-13", "2026-04-13", "2026-03-02", "Only suspected", "2026-04-13", "Denied",
+        "2026-03-02",
+    ]  # fmt: skip
+
+
 def test_free_words_find_notes_and_the_facts_own_words(store: Store, vocabulary: Vocabulary) -> None:
     notes = search(store, Asked("kicking"), vocabulary)
     assert [(passage.horse, passage.where) for passage in notes.passages] == [("Sorrel", "notes")]
     double = search(store, Asked("double AUGHT"), vocabulary)
     assert told(double) == [("2026-03-02", "LH", "00", "present")]
-    assert found_lines(double)[1].startswith("2026-03-02  Bramble  LH    (!) shoe size 00 ")
+    assert found_lines(double)[2].startswith("2026-03-02  Bramble  LH    (!) shoe size 00 ")
     assert found_json(double)["more"] is False
 
 
@@ -156,6 +166,11 @@ def test_findings_are_split_from_other_words(vocabulary: Vocabulary) -> None:
         (Asked("seedy toe"), (("finding", "white_line_disease"),)),
         (Asked("stretched white line"), (("finding", "white_line_separation"),)),
         (Asked(values=["egg bars"]), (("shoe_type", "egg_bar"),)),
+        (Asked("founder"), (("finding", "laminitis"),)),
+        (Asked("Egg bars, near fore"), (("shoe_type", "egg_bar"),)),
+        (Asked("copper sulphate"), (("treatment", "copper_sulfate"),)),
+        (Asked("toe"), ()),
+        (Asked("egg timer"), ()),
         (Asked(slots=["treatment"], values=["copper sulphate"]), (("treatment", "copper_sulfate"),)),
     ],
 )
@@ -255,27 +270,27 @@ def test_every_fact_has_its_day(store: Store) -> None:
 @pytest.mark.parametrize(
     ("by", "asked", "expected"),
     [
-        ("month", Asked(slots=["finding"]), [("2026-03", 1, 1, 1, 0), ("2026-04", 3, 1, 1, 0)]),
+        ("month", Asked(slots=["finding"]), [("2026-03", 1, 0, 1, 1, 0), ("2026-04", 3, 1, 1, 1, 0)]),
         (
             "horse",
             Asked(statuses=["present"]),
-            [("Bramble, River barn", 6, 2, 1, 1), ("Sorrel, Hill yard", 1, 1, 1, 0)],
+            [("Bramble, River barn", 6, 0, 2, 1, 1), ("Sorrel, Hill yard", 1, 0, 1, 1, 0)],
         ),
-        ("foot", Asked(slots=["finding"]), [("LF", 1, 1, 1, 0), ("RF", 2, 1, 1, 0), ("LH", 1, 1, 1, 0)]),
-        ("value", Asked("thrush"), [("finding thrush", 1, 1, 1, 0)]),
-        ("status", Asked("thrush", statuses=["absent"]), [("absent", 1, 1, 1, 0)]),
-        ("year", Asked("thrush"), [("2026", 1, 1, 1, 0)]),
-        ("place", Asked(slots=["gait"]), [("Hill yard", 1, 1, 1, 0)]),
-        ("owner", Asked(slots=["gait"]), [("C. Lind", 1, 1, 1, 0)]),
-        ("zone", Asked("thrush"), [("sulcus", 1, 1, 1, 0)]),
+        ("foot", Asked(slots=["finding"]), [("LF", 1, 0, 1, 1, 0), ("RF", 2, 1, 1, 1, 0), ("LH", 1, 0, 1, 1, 0)]),
+        ("value", Asked("thrush"), [("finding thrush", 1, 0, 1, 1, 0)]),
+        ("status", Asked("thrush", statuses=["absent"]), [("absent", 1, 0, 1, 1, 0)]),
+        ("year", Asked("thrush"), [("2026", 1, 0, 1, 1, 0)]),
+        ("place", Asked(slots=["gait"]), [("Hill yard", 1, 0, 1, 1, 0)]),
+        ("owner", Asked(slots=["gait"]), [("C. Lind", 1, 0, 1, 1, 0)]),
+        ("zone", Asked("thrush"), [("sulcus", 1, 0, 1, 1, 0)]),
     ],
 )
 def test_finds_are_counted(
-    store: Store, vocabulary: Vocabulary, by: str, asked: Asked, expected: list[tuple[str, int, int, int, int]]
+    store: Store, vocabulary: Vocabulary, by: str, asked: Asked, expected: list[tuple[str, int, int, int, int, int]]
 ) -> None:
     with Looking.open(store.folder) as looking:
         counts = count(looking, asked, by, vocabulary)
-    assert [(one.key, one.facts, one.visits, one.horses, one.flagged) for one in counts] == expected
+    assert [(one.key, one.facts, one.suspected, one.visits, one.horses, one.flagged) for one in counts] == expected
 
 
 def test_there_is_no_counting_by_moon(store: Store, vocabulary: Vocabulary) -> None:
