@@ -116,10 +116,10 @@ class Looking:
         with plain_errors(self.folder):
             yield from visiting.facts_of_horses(self._connection, horse_ids, slots, since, until)
 
-    def unassigned_count(self) -> int:
-        """How many visits belong to no horse yet."""
+    def unassigned_count(self, horse: SeenHorse | None = None) -> int:
+        """How many visits belong to no horse yet; with a horse, how many of those were heard under its names."""
         with plain_errors(self.folder):
-            return visiting.unassigned_count(self._connection)
+            return visiting.unassigned_count(self._connection, horse)
 
 
 def search(connection: sqlite3.Connection, wanted: Wanted) -> Found:

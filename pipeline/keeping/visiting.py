@@ -67,9 +67,14 @@ def horses_on(connection: sqlite3.Connection, day: date) -> list[SeenHorse]:
     return [_horse(row) for row in rows(connection, sql, [day.isoformat()])]
 
 
-def unassigned_count(connection: sqlite3.Connection) -> int:
-    """How many visits belong to no horse yet."""
-    return int(connection.execute("SELECT count(*) FROM visits WHERE horse IS NULL").fetchone()[0])
+def unassigned_count(connection: sqlite3.Connection, horse: SeenHorse | None = None) -> int:
+    """How many visits belong to no horse yet; of those, how many were heard under a horse's names, if one is given."""
+    if horse is None:
+        return int(connection.execute("SELECT count(*) FROM visits WHERE horse IS NULL").fetchone()[0])
+    sql = """SELECT count(*) FROM visits WHERE horse IS NULL AND heard_key IN (
+        SELECT name_key FROM horses WHERE id = :horse
+        UNION SELECT name_key(json_each.value) FROM horses, json_each(also_called) WHERE horses.id = :horse)"""
+    return int(connection.execute(sql, {"horse": horse.id}).fetchone()[0])
 
 
 def seen_count(connection: sqlite3.Connection, place: str | None = None) -> int:

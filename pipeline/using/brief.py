@@ -27,28 +27,30 @@ _WARNINGS = frozenset({"dangerous", "sedated"})
 
 @dataclass(frozen=True, slots=True)
 class Manner:
-    """How the horse stood: what was said last, and the last day of each manner to be warned of."""
+    """How the horse stood: what was said last, and, with its day, the last word of each manner to be warned of."""
 
     last: SeenFact
     on: date
-    warned: dict[str, date]
+    warned: list[tuple[SeenFact, date]]
 
 
 @dataclass(frozen=True, slots=True)
 class LostShoes:
     """Shoes found lost: in the year before the brief, a year over all the time since the first visit, and by foot.
 
-    ``a_year`` is None for a horse known for less than a year.
+    ``a_year`` is None for a horse known for less than a year; ``flagged`` of them nobody has looked at yet.
     """
 
     last_year: int
     a_year: float | None
     by_foot: dict[str, int]
+    flagged: int
 
 
 @dataclass(frozen=True)
 class Brief:
-    """All of a brief; ``unreviewed`` counts what nobody has looked at yet among the last visit's facts."""
+    """All of a brief; ``unreviewed`` counts what nobody has looked at yet among the last visit's facts, ``unassigned``
+    the visits that were heard under the horse's name and belong to no horse yet."""
 
     horse: SeenHorse
     today: date
@@ -66,6 +68,7 @@ class Brief:
     manner: Manner | None
     cautions: list[str]
     unreviewed: int
+    unassigned: int
     note: str = NOTE
 
     @property
@@ -101,6 +104,7 @@ def brief(store: Looking, horse: SeenHorse, today: date) -> Brief:
         manner=_manner(visits),
         cautions=cautions([*last_day, *(one.fact for one in still_open if one.spoken_of_by(today))]),
         unreviewed=sum(fact.flagged for fact in last_day),
+        unassigned=store.unassigned_count(horse),
     )
 
 
@@ -138,17 +142,17 @@ def _due(visits: Sequence[SeenVisit]) -> DueDate:
 
 def _lost_shoes(visits: Sequence[SeenVisit], today: date) -> LostShoes:
     lost = [
-        (visit.date, fact.foot or "horse")
+        (visit.date, fact.foot or "horse", fact.flagged)
         for visit in visits
         for fact in visit.facts
         if fact.slot == "shoe_state" and fact.value == "lost" and fact.status is Status.PRESENT
     ]
     days_known = (today - visits[0].date).days if visits else 0
     a_year = round(len(lost) * 365.25 / days_known, 1) if days_known >= 365 else None
-    feet = sorted({foot for _, foot in lost}, key=["LF", "RF", "LH", "RH", "horse"].index)
-    by_foot = {foot: sum(other == foot for _, other in lost) for foot in feet}
-    recent = sum(day > today - timedelta(days=365) for day, _ in lost)
-    return LostShoes(recent, a_year, by_foot)
+    feet = sorted({foot for _, foot, _ in lost}, key=["LF", "RF", "LH", "RH", "horse"].index)
+    by_foot = {foot: sum(other == foot for _, other, _ in lost) for foot in feet}
+    recent = sum(day > today - timedelta(days=365) for day, _, _ in lost)
+    return LostShoes(recent, a_year, by_foot, sum(flagged for _, _, flagged in lost))
 
 
 def _manner(visits: Sequence[SeenVisit]) -> Manner | None:
@@ -160,5 +164,5 @@ def _manner(visits: Sequence[SeenVisit]) -> Manner | None:
     ]
     if not said:
         return None
-    warned = {str(fact.value): day for day, fact in said if fact.value in _WARNINGS}
-    return Manner(said[-1][1], said[-1][0], warned)
+    warned = {fact.value: (fact, day) for day, fact in said if fact.value in _WARNINGS}
+    return Manner(said[-1][1], said[-1][0], list(warned.values()))

@@ -173,7 +173,8 @@ def _outcomes(found: Sequence[Outcome]) -> list[str]:
     for one in found:
         if one.after.visits:
             planned = "planned, " if one.planned else ""
-            words = f"{one.old} to {one.new} ({planned}{day_words(one.day)}): before {side_words(one.before)}"
+            sign = f"{SIGN} " if one.flagged else ""
+            words = f"{sign}{one.old} to {one.new} ({planned}{day_words(one.day)}): before {side_words(one.before)}"
             feet.setdefault(f"{words}; after {side_words(one.after)}", []).append(one.foot)
     return [f"{' '.join(names)}: {words}" for words, names in feet.items()]
 
@@ -184,7 +185,8 @@ def _lost(brief: Brief) -> str:
         return "no shoe found lost"
     feet = ", ".join(f"{foot} {count}" for foot, count in lost.by_foot.items())
     rate = f"; {lost.a_year:g} a year" if lost.a_year is not None else ""
-    return f"{lost.last_year} in the last year{rate}; in all {feet}"
+    doubt = f" ({SIGN} {lost.flagged} not looked at yet)" if lost.flagged else ""
+    return f"{lost.last_year} in the last year{rate}; in all {feet}{doubt}"
 
 
 def _manner(brief: Brief) -> list[str]:
@@ -194,15 +196,20 @@ def _manner(brief: Brief) -> list[str]:
     earlier = " at an earlier time" if brief.manner.last.status is Status.HISTORY else ""
     words = f"{sign}{brief.manner.last.value}{earlier} ({day_words(brief.manner.on)})"
     warned = [
-        f"WARNING: {manner} {day_words(day)}"
-        for manner, day in brief.manner.warned.items()
-        if (manner, day) != (brief.manner.last.value, brief.manner.on) or manner == "dangerous"
+        f"WARNING: {SIGN + ' ' if fact.flagged else ''}{fact.value} {day_words(day)}"
+        for fact, day in brief.manner.warned
+        if fact is not brief.manner.last or fact.value == "dangerous"
     ]
     return ["; ".join([*warned, words])]
 
 
 def _last_line(brief: Brief) -> str:
     looks = f"{SIGN} {brief.unreviewed} of the last visit not looked at yet. " if brief.unreviewed else ""
+    if brief.unassigned:
+        visits = (
+            "1 visit heard under this name belongs" if brief.unassigned == 1 else f"{brief.unassigned} visits heard"
+        )
+        looks += f"(?) {visits}{'' if brief.unassigned == 1 else ' under this name belong'} to no horse yet. "
     return f"{looks}{brief.note}"
 
 

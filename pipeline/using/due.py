@@ -49,13 +49,15 @@ class DueHorse:
 
 @dataclass(frozen=True)
 class DueList:
-    """The horses that are due, the longest overdue first; ``long_gone`` and ``unknown`` were left out, counted."""
+    """The horses that are due, the longest overdue first; ``long_gone`` and ``unknown`` were left out, counted;
+    ``unassigned`` visits belong to no horse yet, so that some horse may be due later than it says."""
 
     today: date
     until: date
     horses: list[DueHorse]
     long_gone: int
     unknown: int
+    unassigned: int
 
 
 def due_date(last: date, weeks: float | None, flagged: bool, days: Sequence[date]) -> DueDate:
@@ -88,7 +90,7 @@ def due_list(
     due = [one for one in horses if one.due.day is not None and one.due.day <= until]
     due.sort(key=lambda one: (one.due.day or today, one.horse.place or "", one.horse.name))
     unknown = sum(one.due.day is None for one in horses)
-    return DueList(today, until, due, long_gone, unknown)
+    return DueList(today, until, due, long_gone, unknown, store.unassigned_count())
 
 
 def by_place(due: Sequence[DueHorse]) -> dict[str, list[DueHorse]]:

@@ -39,6 +39,7 @@ def due_json(due: DueList) -> dict[str, object]:
         "horses": [_values(one, due) for one in due.horses],
         "not_seen_for_a_year": due.long_gone,
         "no_date_known": due.unknown,
+        "visits_of_no_horse_yet": due.unassigned,
     }
 
 
@@ -75,6 +76,9 @@ def _left_out(due: DueList) -> list[str]:
         lines.append(f"{_horses(due.long_gone)} not seen for {LONG_GONE_WEEKS} weeks: left out (--all lists them).")
     if due.unknown:
         lines.append(f"{_horses(due.unknown)} seen once, with nothing said of the next visit: no date known.")
+    if due.unassigned:
+        belong = "visit belongs" if due.unassigned == 1 else "visits belong"
+        lines.append(f"{due.unassigned} {belong} to no horse yet (assign gives it one): a horse may be due later.")
     return lines
 
 

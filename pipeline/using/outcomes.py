@@ -35,7 +35,8 @@ class Side:
 
 @dataclass(frozen=True)
 class Outcome:
-    """A change of one foot's set-up on a day, and the sides of it. ``planned`` when an earlier visit planned it."""
+    """A change of one foot's set-up on a day, and the sides of it. ``planned`` when an earlier visit planned it,
+    ``flagged`` when nobody has looked yet at what the old or the new set-up rests on."""
 
     foot: str
     day: date
@@ -45,6 +46,7 @@ class Outcome:
     planned: bool
     before: Side
     after: Side
+    flagged: bool = False
 
 
 def outcomes(visits: Sequence[SeenVisit]) -> list[Outcome]:
@@ -67,7 +69,9 @@ def outcomes(visits: Sequence[SeenVisit]) -> list[Outcome]:
             after = _side(_speaking(visits[at + 1 : last + 1], foot)[:VISITS_EITHER_SIDE], foot)
             planned = _was_planned(visits[:at], foot, new)
             day = visits[at].date
-            found.append(Outcome(foot, day, new.visit_id, kind_words(old), kind_words(new), planned, before, after))
+            kinds = (kind_words(old), kind_words(new))
+            flagged = _doubted(old) or _doubted(new)
+            found.append(Outcome(foot, day, new.visit_id, *kinds, planned, before, after, flagged))
     return sorted(found, key=lambda outcome: (-outcome.day.toordinal(), outcome.foot))
 
 
@@ -104,6 +108,11 @@ def _changed(old: SetUp, new: SetUp) -> bool:
         if before != now and not unknown:
             return True
     return False
+
+
+def _doubted(set_up: SetUp) -> bool:
+    parts = [part for slot in COMPARED_SLOTS for part in set_up.parts.get(slot, ())]
+    return any(part.fact.flagged for part in [*parts, *([set_up.work] if set_up.work else [])])
 
 
 def _speaking(visits: Sequence[SeenVisit], foot: str) -> list[SeenVisit]:

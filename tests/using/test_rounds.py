@@ -6,7 +6,7 @@ import csv
 import io
 import json
 from datetime import UTC, date, datetime, timedelta
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import pytest
 import vobject
@@ -169,6 +169,28 @@ class TestBrief:
         assert len(short) <= 24 < len(full)
         assert any("more (--full)" in line or "to be seen with --full" in line for line in short)
         assert sum("canker" in line for line in full) >= 1
+
+    def test_what_is_doubtful_is_marked_wherever_it_stands(self, empty: Store, keep_memo: Keep) -> None:
+        doubt: dict[str, Any] = {"flagged": True, "reasons": ["an unsure word"]}
+        first = seen("Bramble", 0, *shod("0", "plain"), fact(None, "manner", "dangerous", **doubt))
+        second = seen("Bramble", 6, *shod("0", "plain")[5:], fact("LF", "work", "trim", **doubt))
+        third = seen("Bramble", 12, fact("LF", "shoe_state", "lost", **doubt))
+        unclear = Visit(horse="Bram", horse_match=HorseMatch.UNCLEAR, date=JANUARY + 13 * WEEK)
+        for number, one in enumerate((first, second, third, unclear)):
+            keep_memo(empty, f"{number}.m4a", "Bramble.", [one])
+        with Looking.open(empty.folder) as looking:
+            lines = brief_lines(brief(looking, looking.horse("Bramble"), TODAY))
+            assert due_lines(due_list(looking, TODAY, TODAY))[-1] == (
+                "1 visit belongs to no horse yet (assign gives it one): a horse may be due later."
+            )
+        assert "On now    LF: bare ((!) trim) (16 Feb 2026)" in lines
+        assert "Worked?   LF: (!) plain to bare (16 Feb 2026): before no finding said, 2 visits;" in lines
+        assert "Lost      1 in the last year; in all LF 1 ((!) 1 not looked at yet)" in lines
+        assert "Manner    WARNING: (!) dangerous 5 Jan 2026; (!) dangerous (5 Jan 2026)" in lines
+        assert " ".join(lines[-2:]) == (
+            "(!) 1 of the last visit not looked at yet. (?) 1 visit heard under this name belongs to no horse yet. "
+            "A record, not a diagnosis."
+        )
 
     def test_the_round_of_a_day_that_was_worked_and_of_one_to_come(self, yard: Looking) -> None:
         worked = round_of(yard, JANUARY + 7 * WEEK)
