@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from pipeline.keeping.asking import rows
 from pipeline.keeping.finding import of_a_horse, search_conditions
@@ -31,8 +31,7 @@ _KEYS = {
 COUNTED_BY = tuple(_KEYS)
 
 
-@dataclass(frozen=True, slots=True)
-class Count:
+class Count(NamedTuple):
     """How many facts, visits and horses share a key; ``suspected`` of the facts are only suspected, and ``flagged`` are
     not looked at yet."""
 

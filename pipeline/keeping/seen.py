@@ -1,20 +1,18 @@
 """What a look into the store brings back: light rows, of which a thousand are made at once.
 
-They are no pydantic models: loading those takes longer than a whole search may.
+They are no pydantic models: loading those takes longer than a whole search may. Named tuples are made in an eighth of
+the time that frozen dataclasses take, as long as their annotations are no strings that must be compiled.
 """
-
-from __future__ import annotations
 
 import json
 from dataclasses import dataclass, field
 from datetime import date
-from typing import Any
+from typing import Any, NamedTuple
 
 from pipeline.terms import Severity, Status
 
 
-@dataclass(frozen=True, slots=True)
-class SeenFact:
+class SeenFact(NamedTuple):
     """A fact as the store has it, with its row. Lengths are mm, angles degrees; ``start`` and ``end`` are seconds."""
 
     id: int
@@ -55,8 +53,7 @@ class SeenFact:
         }
 
 
-@dataclass(frozen=True, slots=True)
-class FoundFact:
+class FoundFact(NamedTuple):
     """A fact that a search found, and whose it is."""
 
     fact: SeenFact
@@ -69,8 +66,7 @@ class FoundFact:
     file_name: str
 
 
-@dataclass(frozen=True, slots=True)
-class Passage:
+class Passage(NamedTuple):
     """Words of a memo or of its notes that a search found; ``text`` is the stretch around them."""
 
     visit_id: int
@@ -80,8 +76,7 @@ class Passage:
     where: str  # "notes" or "transcript"
 
 
-@dataclass(frozen=True, slots=True)
-class Comparison:
+class Comparison(NamedTuple):
     """A slot whose value lies on one side of a bound, or is it. ``sign`` is one of ``< <= = != >= >``.
 
     ``among`` lists the values that fit where a slot's values have no numbers (shoe sizes); it is None elsewhere.
@@ -93,8 +88,7 @@ class Comparison:
     among: tuple[str, ...] | None = None
 
 
-@dataclass(frozen=True)
-class Wanted:
+class Wanted(NamedTuple):
     """What a search asks for. An empty tuple or None asks for nothing in particular.
 
     ``values`` are (slot, value) pairs of which one must hold; ``compared`` must all hold, of the same fact where they
@@ -127,8 +121,7 @@ class Found:
     more: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class SeenHorse:
+class SeenHorse(NamedTuple):
     """A horse of the store: its row, its name, whose it is and where it stands."""
 
     id: int
@@ -137,8 +130,7 @@ class SeenHorse:
     place: str | None
 
 
-@dataclass(frozen=True)
-class SeenVisit:
+class SeenVisit(NamedTuple):
     """A visit with its facts in the order in which they were said."""
 
     id: int

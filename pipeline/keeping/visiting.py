@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import date
 from itertools import groupby
+from typing import NamedTuple
 
 from pipeline.errors import NotFoundError
 from pipeline.keeping.asking import Parameter, Where, marks, rows
@@ -17,8 +17,7 @@ from pipeline.keeping.seen import SeenHorse, SeenVisit, seen_fact
 _HORSE = "SELECT id, name, owner, place FROM horses"
 
 
-@dataclass(frozen=True, slots=True)
-class LastSeen:
+class LastSeen(NamedTuple):
     """When a horse was last seen, and what that visit said of the next: the earliest of its intervals, in weeks.
 
     ``weeks_flagged`` says that a person must still look at that interval.

@@ -6,8 +6,8 @@ A record, not a diagnosis: nothing here is concluded, everything was said.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import NamedTuple
 
 from pipeline.errors import NotFoundError
 from pipeline.judging.cautions import cautions
@@ -25,8 +25,7 @@ NOTE = "A record, not a diagnosis."
 _WARNINGS = frozenset({"dangerous", "sedated"})
 
 
-@dataclass(frozen=True, slots=True)
-class Manner:
+class Manner(NamedTuple):
     """How the horse stood: what was said last, and, with its day, the last word of each manner to be warned of."""
 
     last: SeenFact
@@ -34,8 +33,7 @@ class Manner:
     warned: list[tuple[SeenFact, date]]
 
 
-@dataclass(frozen=True, slots=True)
-class LostShoes:
+class LostShoes(NamedTuple):
     """Shoes found lost: in the year before the brief, a year over all the time since the first visit, and by foot.
 
     ``a_year`` is None for a horse known for less than a year; ``flagged`` of them nobody has looked at yet.
@@ -47,8 +45,7 @@ class LostShoes:
     flagged: int
 
 
-@dataclass(frozen=True)
-class Brief:
+class Brief(NamedTuple):
     """All of a brief; ``unreviewed`` counts what nobody has looked at yet among the last visit's facts, ``unassigned``
     the visits that were heard under the horse's name and belong to no horse yet."""
 

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import date
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from pipeline.keeping.seen import SeenFact, SeenVisit
 from pipeline.terms import FEET, Status
@@ -20,8 +19,7 @@ _REACTION = {"none": {0}, "mild": {1}, "moderate": {2}, "strong": {3}, "positive
 _SAME_MM = 0.05
 
 
-@dataclass(frozen=True, slots=True)
-class Change:
+class Change(NamedTuple):
     """A value at the last visit that says it, and at the one before. ``course`` is only said of the hoof testers:
     whether a longer toe is better is for the farrier to know."""
 

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import pairwise
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from pipeline.errors import SettingsError
 from pipeline.keeping.looking import Looking
@@ -18,8 +17,7 @@ _RECENT_GAPS = 6
 Basis = Literal["said", "rhythm", "unknown"]
 
 
-@dataclass(frozen=True, slots=True)
-class DueDate:
+class DueDate(NamedTuple):
     """The day on which a horse is due and what that rests on; ``day`` is None when nothing tells.
 
     ``weeks`` is the interval; ``gaps`` the number of gaps that a rhythm rests on; ``flagged`` says that a person must
@@ -33,8 +31,7 @@ class DueDate:
     flagged: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class DueHorse:
+class DueHorse(NamedTuple):
     """A horse of the due list, with the day and the number of its last visit."""
 
     horse: SeenHorse
@@ -47,8 +44,7 @@ class DueHorse:
         return (today - self.due.day).days if self.due.day else 0
 
 
-@dataclass(frozen=True)
-class DueList:
+class DueList(NamedTuple):
     """The horses that are due, the longest overdue first; ``long_gone`` and ``unknown`` were left out, counted;
     ``unassigned`` visits belong to no horse yet, so that some horse may be due later than it says."""
 

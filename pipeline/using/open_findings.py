@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from pipeline.keeping.seen import SeenFact, SeenVisit
 from pipeline.terms import FEET, Status
@@ -14,8 +14,7 @@ _GONE = frozenset({Status.RESOLVED, Status.ABSENT})
 _WORST_FIRST = {"severe": 0, "moderate": 1, "mild": 3, None: 2}
 
 
-@dataclass(frozen=True, slots=True)
-class OpenFinding:
+class OpenFinding(NamedTuple):
     """A finding still open: its last fact, the day since when it was said without a break, the day it was last said,
     and at how many visits."""
 

@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from datetime import date
+from typing import NamedTuple
 
 from pipeline.keeping.seen import SeenFact, SeenVisit
 from pipeline.terms import Status
@@ -21,20 +21,18 @@ _NEVER_WITHOUT = frozenset({"shoe_type", "shoe_material"})  # every shoe has one
 _SEEN = (Status.PRESENT, Status.SUSPECTED)
 
 
-@dataclass(frozen=True)
-class Side:
+class Side(NamedTuple):
     """The visits on one side of a change that speak of the foot: how many there are, at how many of them each finding
     was seen, and the hoof testers' answers in order. Findings only suspected are counted with "perhaps" before them.
     ``flagged`` of the facts are not looked at yet."""
 
     visits: int
-    findings: dict[str, int] = field(default_factory=dict)
-    testers: tuple[str, ...] = ()
-    flagged: int = 0
+    findings: dict[str, int]
+    testers: tuple[str, ...]
+    flagged: int
 
 
-@dataclass(frozen=True)
-class Outcome:
+class Outcome(NamedTuple):
     """A change of one foot's set-up on a day, and the sides of it. ``planned`` when an earlier visit planned it,
     ``flagged`` when nobody has looked yet at what the old or the new set-up rests on."""
 

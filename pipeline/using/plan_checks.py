@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from pipeline.keeping.seen import SeenFact, SeenVisit
 from pipeline.terms import Status
 
 
-@dataclass(frozen=True, slots=True)
-class PlanCheck:
+class PlanCheck(NamedTuple):
     """A planned thing and what came of it.
 
     ``came`` is ``to_come`` (no visit since), ``done`` (a later visit says so), ``otherwise`` (a later visit says
@@ -26,8 +25,7 @@ class PlanCheck:
     visits_since: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class IntervalCheck:
+class IntervalCheck(NamedTuple):
     """The interval asked for at the visit before the last, in weeks, and after how many weeks the horse was seen."""
 
     asked_on: date

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
+from typing import NamedTuple
 
 from pipeline.keeping.seen import SeenFact, SeenVisit
 from pipeline.terms import FEET, Status
@@ -25,8 +26,7 @@ _WITH_THE_SHOE = ("pad", "wedge", "packing")
 _OF_ITS_TYPE = ("shoe_material", "clips", "traction")
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """One thing of a set-up: the fact that says it, and the day on which it was said."""
 
     fact: SeenFact
