@@ -124,7 +124,11 @@ def _open(one: OpenFinding, brief: Brief) -> str:
 
 
 def _plans(brief: Brief) -> list[str]:
-    lines = [_plan(check) for check in brief.plans]
+    """What was planned, the vet before all else; feet with the same plan share a line."""
+    feet: dict[str, list[str]] = {}
+    for check in sorted(brief.plans, key=lambda check: check.fact.slot != "vet"):
+        feet.setdefault(_plan(check), []).append(check.fact.foot or "")
+    lines = [f"{' '.join(names)}: {words}" if any(names) else words for words, names in feet.items()]
     if asked := brief.interval:
         sign = f"{SIGN} " if asked.flagged else ""
         lines.append(f"{sign}{asked.asked_weeks:g} weeks asked for last time, seen after {asked.came_weeks:g}")
@@ -133,14 +137,13 @@ def _plans(brief: Brief) -> list[str]:
 
 def _plan(check: PlanCheck) -> str:
     sign = f"{SIGN} " if check.fact.flagged else ""
-    foot = f"{check.fact.foot}: " if check.fact.foot else ""
     what = fact_words(check.fact).removesuffix(": planned")
     came = _CAME.get(check.came, "")
     if check.by is not None and check.on is not None:
         doubt = f"{SIGN} " if check.by.flagged else ""
         done = f"{doubt}done" if check.came == "done" else f"{doubt}{fact_words(check.by)} instead"
         came = f"{done} {day_words(check.on)}"
-    return f"{foot}{sign}{what} ({day_words(check.planned_on)}): {came}"
+    return f"{sign}{what} ({day_words(check.planned_on)}): {came}"
 
 
 def _changes(found: Sequence[Change]) -> list[str]:
