@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 import sqlite3
+import subprocess
+import sys
 from contextlib import closing
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -13,7 +16,7 @@ from pipeline.errors import FileMissingError, StoreBusyError, StoreError, StoreN
 from pipeline.keeping import Looking, Store, schema
 from pipeline.keeping.schema_v1 import VERSION_1
 from pipeline.keeping.seen import Wanted
-from pipeline.record import Fact, HorseMatch, Visit
+from pipeline.record import Fact, HorseMatch, Status, Visit
 
 if TYPE_CHECKING:
     from tests.keeping.conftest import Yard
@@ -123,3 +126,54 @@ def test_an_index_of_days_that_does_not_fit_is_a_problem(yard: Yard, store: Stor
     assert store.problems() == []
     store._database.execute("UPDATE fact_days SET foot = 'RH'")
     assert store.problems() == ["The index of days, fact_days, does not fit the records."]
+
+
+CUT_OFF = """
+import os, sqlite3, sys
+connection = sqlite3.connect(sys.argv[1])
+connection.execute("PRAGMA cache_size=1")
+connection.execute("BEGIN IMMEDIATE")
+connection.execute("CREATE TABLE half (text)")
+connection.executemany("INSERT INTO half VALUES (?)", [("x" * 4000,)] * 500)
+os._exit(1)
+"""
+
+
+def test_what_a_power_cut_left_half_done_is_undone_first(yard: Yard, store: Store, trimmed: Visit) -> None:
+    yard.keep(store, trimmed)
+    store.close()
+    path = yard.folder / "clinchbook.db"
+    assert subprocess.run([sys.executable, "-c", CUT_OFF, str(path)], check=False).returncode == 1
+    assert path.with_name("clinchbook.db-journal").stat().st_size > 0
+    with Looking.open(yard.folder) as looking:
+        assert [visit.id for visit in looking.visits_of(looking.horse("Bramble"))] == [1]
+    with closing(sqlite3.connect(path)) as plain:
+        assert plain.execute("SELECT count(*) FROM sqlite_master WHERE name = 'half'").fetchone() == (0,)
+
+
+def test_what_does_not_stand_any_more_is_nowhere(yard: Yard, store: Store) -> None:
+    facts = [
+        Fact(foot="LF", slot="finding", value="thrush", quote="thrush"),
+        Fact(foot="RF", slot="finding", value="thrush", quote="thrush"),
+        Fact(foot=None, slot="next_visit_weeks", value=6.0, status=Status.PLANNED),
+    ]
+    visit = Visit(horse="Bramble", horse_match=HorseMatch.KNOWN, date=date(2026, 3, 2), facts=facts)
+    yard.keep(store, visit)
+    view = store._database.execute("SELECT sql FROM sqlite_master WHERE name = 'facts_in_full'").fetchone()[0]
+    joint = "AND" if "WHERE" in view else "WHERE"
+    store._database.executescript(f"DROP VIEW facts_in_full; {view} {joint} facts.id NOT IN (1, 3);")
+    seen = (("finding", "thrush"),)
+    with Looking.open(yard.folder) as looking:
+        ways = (
+            Wanted(values=seen), Wanted(slots=("finding",)), Wanted(words=("thrush",)), Wanted(),
+            Wanted(values=seen, horse="Bramble"), Wanted(values=seen, place="river"),
+        )  # fmt: skip
+        assert [[hit.fact.id for hit in looking.search(wanted).facts] for wanted in ways] == [[2]] * len(ways)
+        assert [count.facts for count in looking.count(Wanted(values=seen), "month")] == [1]
+        assert [fact.id for fact in looking.visits_of(looking.horse("Bramble"))[0].facts] == [2]
+        assert [one.weeks for one in looking.last_seen()] == [None]
+        bramble = looking.horse("Bramble").id
+        told = looking.facts_of_horses([bramble], ("finding",), date(2026, 1, 1), date(2026, 12, 31))
+        assert [fact.id for visit in told for fact in visit.facts] == [2]
+    with closing(sqlite3.connect(yard.folder / "clinchbook.db")) as plain:
+        assert plain.execute("SELECT fact FROM findings").fetchall() == [(2,)]
