@@ -9,16 +9,24 @@ from importlib import import_module
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from pipeline.keeping.kept import HistoryEntry, KeptHorse, KeptMemo, KeptVisit
+    from pipeline.keeping.changes import Change, ChangeKind, Noted, NotedFact, NotedVisit
+    from pipeline.keeping.correcting import FactFields
+    from pipeline.keeping.kept import HistoryEntry, KeptFact, KeptFlag, KeptHorse, KeptMemo, KeptVisit
     from pipeline.keeping.location import STORE_VARIABLE, store_folder
     from pipeline.keeping.looking import Looking
+    from pipeline.keeping.past import PastChange, VisitHistory
+    from pipeline.keeping.readings import Reading
     from pipeline.keeping.seen import Found, FoundFact, Passage, SeenFact, Wanted
     from pipeline.keeping.store import Store
 
 _HOMES = {
-    "kept": ("HistoryEntry", "KeptHorse", "KeptMemo", "KeptVisit"),
+    "changes": ("Change", "ChangeKind", "Noted", "NotedFact", "NotedVisit"),
+    "correcting": ("FactFields",),
+    "kept": ("HistoryEntry", "KeptFact", "KeptFlag", "KeptHorse", "KeptMemo", "KeptVisit"),
     "location": ("STORE_VARIABLE", "store_folder"),
     "looking": ("Looking",),
+    "past": ("PastChange", "VisitHistory"),
+    "readings": ("Reading",),
     "seen": ("Found", "FoundFact", "Passage", "SeenFact", "Wanted"),
     "store": ("Store",),
 }
@@ -26,16 +34,27 @@ _HOME_OF = {name: home for home, names in _HOMES.items() for name in names}
 
 __all__ = [
     "STORE_VARIABLE",
+    "Change",
+    "ChangeKind",
+    "FactFields",
     "Found",
     "FoundFact",
     "HistoryEntry",
+    "KeptFact",
+    "KeptFlag",
     "KeptHorse",
     "KeptMemo",
     "KeptVisit",
     "Looking",
+    "Noted",
+    "NotedFact",
+    "NotedVisit",
     "Passage",
+    "PastChange",
+    "Reading",
     "SeenFact",
     "Store",
+    "VisitHistory",
     "Wanted",
     "store_folder",
 ]

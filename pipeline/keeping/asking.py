@@ -87,7 +87,8 @@ def fact_conditions(where: Where, wanted: Wanted, table: str) -> None:
 
 
 def visit_conditions(where: Where, wanted: Wanted, horse_ids: Sequence[int], table: str = "visits") -> None:
-    """What is wanted of the visit: horse, owner, place and days, in a table with the columns of ``visits``."""
+    """What is wanted of a visit that stands: horse, owner, place, days; in a table with the columns of ``visits``."""
+    where.add(f"{table}.stands = 1")
     if wanted.horse is not None:
         heard = f"({table}.horse IS NULL AND {table}.heard_key = ?)"
         where.add(f"({table}.horse IN ({marks(horse_ids)}) OR {heard})", *horse_ids, name_key(wanted.horse))

@@ -12,6 +12,7 @@ from pipeline.errors import StoreError
 STORE_VARIABLE = "CLINCHBOOK_STORE"
 DATABASE_NAME = "clinchbook.db"
 ORIGINALS_NAME = "originals"
+PART_PREFIX = ".clinchbook-"  # how the names of files and folders begin that are only work in progress
 
 
 def store_folder(explicit: Path | None = None) -> Path:

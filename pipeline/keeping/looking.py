@@ -139,7 +139,7 @@ def _ids_for_search(connection: sqlite3.Connection, name: str | None) -> list[in
     if name is None:
         return []
     ids = finding.horse_ids_called(connection, name)
-    heard = "SELECT 1 FROM visits WHERE horse IS NULL AND heard_key = ? LIMIT 1"
+    heard = "SELECT 1 FROM visits WHERE horse IS NULL AND heard_key = ? AND stands = 1 LIMIT 1"
     if not ids and next(rows(connection, heard, [name_key(name)]), None) is None:
         visiting.the_horse(connection, name)  # says which names are close
     return ids

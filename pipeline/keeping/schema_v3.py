@@ -8,9 +8,9 @@ The views under plain names are for any SQLite tool; ``said`` is their fact, and
 from __future__ import annotations
 
 _INDEXES = """
-CREATE INDEX IF NOT EXISTS visits_by_date ON visits (date);
-CREATE INDEX IF NOT EXISTS visits_by_heard ON visits (heard_key) WHERE horse IS NULL;
-CREATE INDEX IF NOT EXISTS facts_to_review ON facts (visit) WHERE flagged = 1;
+CREATE INDEX visits_by_date ON visits (date) WHERE stands = 1;
+CREATE INDEX visits_by_heard ON visits (heard_key) WHERE horse IS NULL;
+CREATE INDEX visits_of_a_horse ON visits (horse, date) WHERE stands = 1;
 
 CREATE TABLE fact_days (
     slot TEXT NOT NULL,
@@ -30,7 +30,7 @@ CREATE TRIGGER facts_dated AFTER INSERT ON facts BEGIN
     INSERT INTO fact_days (slot, value, status, date, fact, foot)
     SELECT new.slot, new.value, new.status, date, new.id, new.foot FROM visits WHERE id = new.visit;
 END;
-CREATE TRIGGER facts_dated_again AFTER UPDATE OF slot, value, status, foot ON facts BEGIN
+CREATE TRIGGER facts_dated_again AFTER UPDATE OF visit, slot, value, status, foot ON facts BEGIN
     DELETE FROM fact_days WHERE fact = old.id AND slot = old.slot AND value = old.value AND status = old.status;
     INSERT INTO fact_days (slot, value, status, date, fact, foot)
     SELECT new.slot, new.value, new.status, date, new.id, new.foot FROM visits WHERE id = new.visit;
@@ -50,15 +50,16 @@ END;
 _VIEWS = """
 CREATE VIEW the_horses AS
 SELECT id AS horse_id, name AS horse, owner, place, also_called,
-    (SELECT count(*) FROM visits WHERE visits.horse = horses.id) AS visits,
-    (SELECT min(date) FROM visits WHERE visits.horse = horses.id) AS first_visit,
-    (SELECT max(date) FROM visits WHERE visits.horse = horses.id) AS last_visit
+    (SELECT count(*) FROM visits WHERE visits.horse = horses.id AND visits.stands = 1) AS visits,
+    (SELECT min(date) FROM visits WHERE visits.horse = horses.id AND visits.stands = 1) AS first_visit,
+    (SELECT max(date) FROM visits WHERE visits.horse = horses.id AND visits.stands = 1) AS last_visit
 FROM horses;
 
 CREATE VIEW the_visits AS
 SELECT visits.id AS visit, visits.date, visits.horse AS horse_id, coalesce(horses.name, visits.horse_heard) AS horse,
     horses.owner, horses.place, visits.horse_match, visits.notes, memos.file_name AS memo, memos.transcript
-FROM visits JOIN memos ON memos.id = visits.memo LEFT JOIN horses ON horses.id = visits.horse;
+FROM visits JOIN memos ON memos.id = visits.memo LEFT JOIN horses ON horses.id = visits.horse
+WHERE visits.stands = 1;
 
 CREATE VIEW the_facts AS
 SELECT id AS fact, visit, date, horse_id, horse, owner, place, foot, slot, value, zone, status, severity, confidence,

@@ -48,7 +48,9 @@ def visits_of(connection: sqlite3.Connection, horse: SeenHorse) -> list[SeenVisi
     """All visits of a horse with what stands of them, oldest first."""
     visits = [
         (row["id"], date.fromisoformat(row["date"]))
-        for row in rows(connection, "SELECT id, date FROM visits WHERE horse = ? ORDER BY date, id", [horse.id])
+        for row in rows(
+            connection, "SELECT id, date FROM visits WHERE horse = ? AND stands = 1 ORDER BY date, id", [horse.id]
+        )
     ]
     sql = """SELECT facts.* FROM visits CROSS JOIN facts_in_full AS facts ON facts.visit = visits.id
              WHERE visits.horse = ? ORDER BY visits.date, visits.id, facts.position"""
@@ -61,7 +63,7 @@ def visits_of(connection: sqlite3.Connection, horse: SeenHorse) -> list[SeenVisi
 
 def horses_on(connection: sqlite3.Connection, day: date) -> list[SeenHorse]:
     """The horses that were seen on a day, by place and name."""
-    sql = f"""{_HORSE} WHERE id IN (SELECT horse FROM visits WHERE date = ? AND horse IS NOT NULL)
+    sql = f"""{_HORSE} WHERE id IN (SELECT horse FROM visits WHERE date = ? AND horse IS NOT NULL AND stands = 1)
               ORDER BY place_key, name_key"""
     return [_horse(row) for row in rows(connection, sql, [day.isoformat()])]
 
@@ -69,8 +71,8 @@ def horses_on(connection: sqlite3.Connection, day: date) -> list[SeenHorse]:
 def unassigned_count(connection: sqlite3.Connection, horse: SeenHorse | None = None) -> int:
     """How many visits belong to no horse yet; of those, how many were heard under a horse's names, if one is given."""
     if horse is None:
-        return int(connection.execute("SELECT count(*) FROM visits WHERE horse IS NULL").fetchone()[0])
-    sql = """SELECT count(*) FROM visits WHERE horse IS NULL AND heard_key IN (
+        return int(connection.execute("SELECT count(*) FROM visits WHERE horse IS NULL AND stands = 1").fetchone()[0])
+    sql = """SELECT count(*) FROM visits WHERE horse IS NULL AND stands = 1 AND heard_key IN (
         SELECT name_key FROM horses WHERE id = :horse
         UNION SELECT name_key(json_each.value) FROM horses, json_each(also_called) WHERE horses.id = :horse)"""
     return int(connection.execute(sql, {"horse": horse.id}).fetchone()[0])
@@ -98,7 +100,8 @@ def last_seen(connection: sqlite3.Connection, since: date | None, place: str | N
         WHERE +facts.slot = 'next_visit_weeks' AND +facts.status = 'planned' GROUP BY latest.horse
     )
     SELECT horses.id, horses.name, horses.owner, horses.place, latest.date, said.weeks, said.doubt,
-        (SELECT max(id) FROM visits WHERE visits.horse = latest.horse AND visits.date = latest.date) AS visit
+        (SELECT max(id) FROM visits WHERE visits.horse = latest.horse AND visits.date = latest.date
+            AND visits.stands = 1) AS visit
     FROM latest JOIN horses ON horses.id = latest.horse LEFT JOIN said ON said.horse = latest.horse"""
     return [
         LastSeen(_horse(row), row["visit"], date.fromisoformat(row["date"]), row["weeks"], bool(row["doubt"]))
@@ -110,7 +113,8 @@ def days_of(connection: sqlite3.Connection, horse_ids: Sequence[int]) -> dict[in
     """The days on which each of these horses was seen, oldest first, each once."""
     found: dict[int, list[date]] = {}
     for some in _batches(horse_ids):
-        sql = f"SELECT DISTINCT horse, date FROM visits WHERE horse IN ({marks(some)}) ORDER BY horse, date"
+        theirs = f"horse IN ({marks(some)}) AND stands = 1"
+        sql = f"SELECT DISTINCT horse, date FROM visits WHERE {theirs} ORDER BY horse, date"
         for horse, day in connection.execute(sql, some):
             found.setdefault(horse, []).append(date.fromisoformat(day))
     return found
@@ -142,7 +146,7 @@ def horse_ids_between(connection: sqlite3.Connection, since: date, until: date, 
 
 
 def _of_a_horse(place: str | None) -> Where:
-    where = Where(["horse IS NOT NULL"])
+    where = Where(["horse IS NOT NULL", "stands = 1"])
     if place is not None:
         where.add("horse IN (SELECT id FROM horses WHERE instr(place_key, ?) > 0)", name_key(place))
     return where

@@ -55,6 +55,7 @@ def make_store(folder: Path, visits: int, seed: int = 7) -> None:
             "SELECT facts.slot, facts.value, facts.status, visits.date, facts.id, facts.foot "
             "FROM facts JOIN visits ON visits.id = facts.visit ORDER BY 1, 2, 3, 4, 5"
         )
+        connection.execute("INSERT INTO readings (memo, number, hearing, made_at) SELECT id, 1, 1, kept_at FROM memos")
         for sql in triggers:
             connection.execute(sql)
         connection.commit()
