@@ -136,6 +136,7 @@ def _weights(model: str | None, deep: bool) -> str:
 def _store(store: Path | None, deep: bool) -> str:
     from pipeline.cli.output import counted
     from pipeline.keeping import Store, store_folder
+    from pipeline.keeping.shares import share_warning
 
     folder = store_folder(store)
     if not folder.exists():
@@ -146,7 +147,9 @@ def _store(store: Path | None, deep: bool) -> str:
         lost = [problem for problem in problems if "removal" not in problem]
         advice = f" What is lost may be in the last back-up of {folder}." if lost else ""
         raise StoreError(" ".join(problems) + advice)
-    return f"whole, with {counted(counts['horses'], 'horse')} and {counted(counts['memos'], 'memo')}, in {folder}"
+    whole = f"whole, with {counted(counts['horses'], 'horse')} and {counted(counts['memos'], 'memo')}, in {folder}"
+    warning = share_warning(folder)
+    return f"{whole}. {warning}" if warning else whole
 
 
 def _back_up(store: Path | None) -> str | None:

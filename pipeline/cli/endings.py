@@ -12,7 +12,7 @@ from typing import Any
 import typer
 from typer.core import TyperGroup
 
-from pipeline.errors import ClinchbookError
+from pipeline.errors import ClinchbookError, TextError
 
 INTERRUPTED = 130  # 128 + SIGINT, as shells count
 PIPE_CLOSED = 141  # 128 + SIGPIPE
@@ -45,14 +45,19 @@ def plain_endings() -> Iterator[None]:
         # Whatever is still buffered must not raise a second time when Python closes stdout.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         raise typer.Exit(PIPE_CLOSED) from error
+    except UnicodeEncodeError as error:
+        say("Something given here holds bytes that are not UTF-8 text, which no name or word can have.")
+        raise typer.Exit(TextError.exit_code) from error
     except OSError as error:
         say(f"{error.filename or 'A file'} cannot be used: {error.strerror or error}.")
         raise typer.Exit(FILE_TROUBLE) from error
 
 
 def say(sentence: str) -> None:
-    """One line on stderr: messages never mix with results."""
-    sys.stderr.write(f"{sentence}\n")
+    """One line on stderr, harmless to a terminal whatever names are in it: messages never mix with results."""
+    from pipeline.using.wording import harmless
+
+    sys.stderr.write(f"{harmless(sentence)}\n")
 
 
 def exit_code_of(problems: Iterable[ClinchbookError]) -> int:

@@ -73,6 +73,9 @@ class Answerer:
         except ClinchbookError as problem:
             failed = failed_record(problem, self.failure)
             return failed.model_copy(update={"id": name}), problem
+        except UnicodeEncodeError:
+            halved = TextError("The line holds half of a character, written as an escape.")
+            return failed_record(halved, self.failure).model_copy(update={"id": name}), halved
         return record.model_copy(update={"id": name}), None
 
 
@@ -85,7 +88,7 @@ def _numbered_lines(path: Path) -> Iterator[tuple[int, bytes]]:
 def _parse(line: str) -> dict[str, object]:
     try:
         given = json.loads(line)
-    except (json.JSONDecodeError, RecursionError) as error:
+    except (ValueError, RecursionError) as error:  # no JSON, a number of thousands of digits, nested too deep
         raise TextError("This is not one JSON object on one line.") from error
     if not isinstance(given, dict):
         raise TextError("This is not one JSON object on one line.")

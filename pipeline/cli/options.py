@@ -16,7 +16,12 @@ if TYPE_CHECKING:
 
 StoreOption = Annotated[
     Path | None,
-    typer.Option("--store", metavar="FOLDER", help="The store. Default: CLINCHBOOK_STORE, else your user data folder."),
+    typer.Option(
+        "--store",
+        metavar="FOLDER",
+        readable=False,  # not asked here: the store says itself, and better, why it cannot be used
+        help="The store. Default: CLINCHBOOK_STORE, else your user data folder.",
+    ),
 ]
 DateOption = Annotated[
     str | None, typer.Option("--date", metavar="YYYY-MM-DD", help="The day of the visits; overrules the file's own.")

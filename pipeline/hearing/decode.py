@@ -12,6 +12,7 @@ import numpy as np
 from pipeline.errors import ClinchbookError, DamagedSoundError, NoSoundTrackError, TooLongError
 from pipeline.hearing.chunks import announced_share
 from pipeline.hearing.intake import Intake
+from pipeline.hearing.readable import Readable
 from pipeline.record import Flag, FlagKind
 
 if TYPE_CHECKING:
@@ -51,7 +52,8 @@ def decode(memo: Intake, max_minutes: float = 60) -> Sound:
     Raises NoSoundTrackError, DamagedSoundError when nothing can be decoded, and TooLongError as soon as more than
     ``max_minutes`` are decoded; sound that is merely incomplete gets a Flag of kind SOUND.
     """
-    with _open(memo) as container:
+    handle = Readable(memo.handle)
+    with _open(memo, handle) as container:
         if not container.streams.audio:
             raise NoSoundTrackError(f"{memo.path.name} holds no sound track.")
         stream = container.streams.audio[0]
@@ -64,6 +66,9 @@ def decode(memo: Intake, max_minutes: float = 60) -> Sound:
             raise TooLongError(
                 f"{memo.path.name} is longer than {max_minutes:g} minutes, the longest allowed."
             ) from error
+    if handle.error is not None:
+        reason = (handle.error.strerror or type(handle.error).__name__).lower()
+        raise ClinchbookError(f"{memo.path} cannot be read to its end: {reason}.") from handle.error
     if not chunks:
         raise DamagedSoundError(f"{memo.path.name} is damaged: no sound in it can be decoded.")
     samples = np.concatenate(chunks)
@@ -74,11 +79,11 @@ def decode(memo: Intake, max_minutes: float = 60) -> Sound:
     return replace(sound, flags=_doubts(sound))
 
 
-def _open(memo: Intake) -> InputContainer:
+def _open(memo: Intake, handle: Readable) -> InputContainer:
     memo.handle.seek(0)
     try:
         return av.open(
-            memo.handle, mode="r", format=memo.container.demuxer, options=_SAFE_OPTIONS, metadata_errors="replace"
+            handle, mode="r", format=memo.container.demuxer, options=_SAFE_OPTIONS, metadata_errors="replace"
         )
     except (av.FFmpegError, ValueError) as error:
         raise DamagedSoundError(f"{memo.path.name} is damaged or cut off: it cannot be opened as sound.") from error
@@ -137,14 +142,23 @@ class _Reader:
             yield from self._flushed()
             self._shape = shape
             self._resampler = av.AudioResampler(format="flt", layout="mono", rate=SAMPLE_RATE)
-        if self._resampler is not None:
-            frame.pts = None  # gaps and jumps in time stamps must not become errors or silence
-            yield from map(self._taken, self._resampler.resample(frame))
+        frame.pts = None  # gaps and jumps in time stamps must not become errors or silence
+        yield from map(self._taken, self._resample(frame))
 
     def _flushed(self) -> Iterator[Samples]:
-        if self._resampler is not None:
-            yield from map(self._taken, self._resampler.resample(None))
-            self._resampler = None
+        yield from map(self._taken, self._resample(None))
+        self._resampler = None
+
+    def _resample(self, frame: AudioFrame | None) -> list[AudioFrame]:
+        """What comes of a frame; nothing of one whose rate or channels no sound has, which counts as broken."""
+        if self._resampler is None:
+            return []
+        try:
+            return self._resampler.resample(frame)
+        except av.FFmpegError:
+            self.broken += 1
+            self._resampler = self._shape = None
+            return []
 
     def _taken(self, frame: AudioFrame) -> Samples:
         samples: Samples = np.asarray(frame.to_ndarray(), dtype=np.float32).reshape(-1)

@@ -47,7 +47,15 @@ def take_in(path: Path | str) -> Iterator[Intake]:
         if container is None:
             raise NotSoundError(f"{path.name} is not a recording but {what_else(head)}.")
         digest = _hash(path, handle, status.st_size)
-        yield Intake(path, handle, status.st_size, digest, container, datetime.fromtimestamp(status.st_mtime))
+        yield Intake(path, handle, status.st_size, digest, container, _local_time(status.st_mtime))
+
+
+def _local_time(seconds: float) -> datetime:
+    """Local time of seconds since 1970; 1970 itself for a time that no calendar has, as broken cards write it."""
+    try:
+        return datetime.fromtimestamp(seconds)
+    except (OverflowError, ValueError, OSError):
+        return datetime(1970, 1, 1)
 
 
 def _open(path: Path) -> BinaryIO:

@@ -15,6 +15,9 @@ from typing import TYPE_CHECKING
 
 from pipeline.errors import NotFoundError, StoreBusyError, StoreError
 
+if sys.platform != "win32":
+    import fcntl
+
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
@@ -40,14 +43,21 @@ def open_database(path: Path, busy_s: float) -> Database:
     with plain_errors(path.parent):
         if not path.exists():
             path.touch(mode=0o600)
-        connection = sqlite3.connect(path, timeout=busy_s)
+        connection = sqlite3.connect(path, timeout=busy_s, factory=_Connection)
         try:
+            connection.opened = (path, _identity(path))
             database = _wrapped(connection)
             _settle(database, path.parent)
         except BaseException:
             connection.close()
             raise
     return database
+
+
+class _Connection(sqlite3.Connection):
+    """A connection that knows which file it opened: its path, and the file's own number there."""
+
+    opened: tuple[Path, tuple[int, int]]
 
 
 @contextmanager
@@ -73,15 +83,53 @@ def plain_errors(folder: Path) -> Iterator[None]:
 
 @contextmanager
 def writing(database: Database) -> Iterator[None]:
-    """One transaction that takes the write lock at once; any error leaves nothing of it."""
+    """One transaction that takes the write lock at once; any error leaves nothing of it.
+
+    Raises StoreError when the file is no longer where it was opened, so that nothing is written into a drive that was
+    taken out, or into a store that was set aside.
+    """
+    check_in_place(database)
     database.execute("BEGIN IMMEDIATE")
     try:
         yield
+        check_in_place(database)
         database.execute("COMMIT")
     except BaseException:
-        if database.conn.in_transaction:
-            database.execute("ROLLBACK")
+        _take_back(database)
         raise
+
+
+def check_in_place(database: Database) -> None:
+    """Raise StoreError when another file, or none, lies where this database was opened."""
+    connection = database.conn
+    if not isinstance(connection, _Connection):
+        return
+    path, identity = connection.opened
+    try:
+        same = _identity(path) == identity
+    except FileNotFoundError:
+        same = False
+    if not same:
+        raise StoreError(
+            f"The store in {path.parent} was moved, replaced or taken away (a drive pulled out?) while it was in use; "
+            "nothing new was kept."
+        )
+
+
+def _identity(path: Path) -> tuple[int, int]:
+    status = path.stat()
+    return status.st_dev, status.st_ino
+
+
+def _take_back(database: Database) -> None:
+    """End a transaction that failed. A connection that cannot even do that is closed: left open, it would hold the
+    lock and show its reader what was never kept."""
+    if not database.conn.in_transaction:
+        return
+    try:
+        database.execute("ROLLBACK")
+    except sqlite3.Error:
+        database.conn.close()
 
 
 def insert_row(database: Database, table: str, row: Mapping[str, str | float | int | None]) -> int:
@@ -96,6 +144,16 @@ def update_row(database: Database, table: str, row_id: int, columns: Mapping[str
     """Set columns of one row. Table and columns are the project's own words, never a user's."""
     names = ", ".join(f'"{name}" = ?' for name in columns)
     database.execute(f"UPDATE {table} SET {names} WHERE id = ?", [*columns.values(), row_id])
+
+
+def sync_file(handle: int) -> None:
+    """Make the bytes of an open file survive a power cut."""
+    # macOS: there fsync leaves them in the drive's own memory (its manual page fsync(2); from memory).
+    full = getattr(fcntl, "F_FULLFSYNC", None) if sys.platform != "win32" else None
+    if full is None:
+        os.fsync(handle)
+    else:
+        fcntl.fcntl(handle, full)
 
 
 def sync_folder(folder: Path) -> None:
@@ -146,6 +204,7 @@ def _without(*names: str) -> Iterator[None]:
 
 def _settle(database: Database, folder: Path) -> None:
     database.execute("PRAGMA foreign_keys=ON")
+    database.execute("PRAGMA fullfsync=ON")  # macOS only, as in sync_file
     journal = str(database.execute("PRAGMA journal_mode=DELETE").fetchone()[0])
     database.execute(f"PRAGMA synchronous={EXTRA}")
     settled = database.execute("PRAGMA synchronous").fetchone()[0]

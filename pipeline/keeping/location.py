@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import os
+from contextlib import suppress
 from pathlib import Path
 
 from platformdirs import user_data_dir
 
 from pipeline.errors import StoreError
+from pipeline.keeping.database import sync_folder
 
 STORE_VARIABLE = "CLINCHBOOK_STORE"
 DATABASE_NAME = "clinchbook.db"
@@ -26,7 +28,7 @@ def store_folder(explicit: Path | None = None) -> Path:
 
 
 def make_private_folder(folder: Path) -> None:
-    """Create ``folder`` and its missing parents, each for this user alone (0700); raises StoreError.
+    """Create ``folder`` and its missing parents, each for this user alone (0700) and to last; raises StoreError.
 
     A folder that is there already keeps the rights its owner gave it.
     """
@@ -34,7 +36,11 @@ def make_private_folder(folder: Path) -> None:
     try:
         for path in reversed(missing):
             path.mkdir(mode=0o700, exist_ok=True)
-    except (OSError, ValueError) as error:
-        raise StoreError(f"The folder {folder} cannot be made.") from error
+            with suppress(PermissionError):  # a folder of somebody else's that may be written but not read
+                sync_folder(path.parent)
+    except OSError as error:
+        raise StoreError(f"The folder {folder} cannot be made: {error.strerror or type(error).__name__}.") from error
+    except ValueError as error:
+        raise StoreError(f"The folder {folder} cannot be made: no folder can have this name.") from error
     if not folder.is_dir():
         raise StoreError(f"{folder} is no folder.")

@@ -5,14 +5,18 @@ from __future__ import annotations
 import hashlib
 import os
 import re
+import sys
 import tempfile
 from contextlib import suppress
 from pathlib import Path
 from typing import BinaryIO
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping.database import sync_folder
+from pipeline.keeping.database import sync_file, sync_folder
 from pipeline.keeping.location import ORIGINALS_NAME, make_private_folder
+
+if sys.platform != "win32":
+    import fcntl
 
 _BLOCK = 1 << 20
 _ENDING = re.compile(r"\.[a-z0-9]{1,8}")
@@ -36,10 +40,12 @@ def keep_original(folder: Path, sha256: str, original: Path) -> str:
     target = folder / name
     try:
         if target.is_file() and sha256_of(target) == sha256:
+            _sync_way_to(target)  # the run that left it may have been stopped before it did
             return name
     except OSError as error:
         raise StoreError(f"The copy {target} in the store cannot be read.") from error
     make_private_folder(target.parent)
+    clear_parts(folder)
     try:
         source = original.open("rb")
     except (OSError, ValueError) as error:
@@ -58,6 +64,14 @@ def sha256_of(path: Path) -> str:
     return digest.hexdigest()
 
 
+def clear_parts(folder: Path) -> None:
+    """Remove half copies that stopped programs left in the store; one that a running program still writes stays."""
+    for part in (folder / ORIGINALS_NAME).glob(f"*{_TEMPORARY}"):
+        with suppress(OSError), part.open("rb+") as file:
+            if _claim(file):
+                part.unlink()
+
+
 def remove_copies(folder: Path, sha256: str) -> None:
     """Unlink every copy of this sound in the store, under the write lock of the caller; raises OSError."""
     place = folder / ORIGINALS_NAME / sha256[:2]
@@ -73,18 +87,18 @@ def keep_exactly(source: BinaryIO, target: Path, sha256: str, file_name: str) ->
     """
     part: Path | None = None
     try:
-        handle, temporary = tempfile.mkstemp(prefix=target.stem, suffix=_TEMPORARY, dir=target.parent)
-        part = Path(temporary)
-        with os.fdopen(handle, "wb") as copy:
+        copy, part = _new_part(target.parent.parent)
+        with copy:
             while block := source.read(_BLOCK):
                 copy.write(block)
             copy.flush()
-            os.fsync(copy.fileno())
-        if sha256_of(part) != sha256:
-            raise StoreError(f"The memo {file_name} changed while it was being kept; keep it again.")
-        part.replace(target)
-        for changed in (target.parent, target.parent.parent, target.parent.parent.parent):
-            sync_folder(changed)
+            sync_file(copy.fileno())
+            if sha256_of(part) != sha256:
+                raise StoreError(f"The memo {file_name} changed while it was being kept; keep it again.")
+            if sys.platform == "win32":
+                copy.close()  # an open file cannot be renamed there; elsewhere it stays marked until it has its name
+            part.replace(target)
+        _sync_way_to(target)
     except OSError as error:
         reason = error.strerror or type(error).__name__
         raise StoreError(f"The memo {file_name} cannot be copied into the store: {reason}.") from error
@@ -92,3 +106,35 @@ def keep_exactly(source: BinaryIO, target: Path, sha256: str, file_name: str) ->
         if part is not None:
             with suppress(OSError):
                 part.unlink(missing_ok=True)
+
+
+def _new_part(folder: Path) -> tuple[BinaryIO, Path]:
+    """A file for a copy in the making, marked as in use until it is closed."""
+    while True:
+        handle, temporary = tempfile.mkstemp(suffix=_TEMPORARY, dir=folder)
+        copy = os.fdopen(handle, "wb")
+        # Another program may have taken it for a left one before it was marked.
+        claimed = True
+        with suppress(OSError):  # a file system without such marks
+            claimed = _claim(copy)
+        if claimed and os.fstat(handle).st_nlink:
+            return copy, Path(temporary)
+        copy.close()
+
+
+def _claim(file: BinaryIO) -> bool:
+    """Mark an open file as in use; False when another program has. The mark goes when the file is closed.
+
+    Windows needs no mark: a file that is in use cannot be removed there.
+    """
+    if sys.platform != "win32":
+        try:
+            fcntl.flock(file, fcntl.LOCK_EX | fcntl.LOCK_NB)
+        except BlockingIOError:
+            return False
+    return True
+
+
+def _sync_way_to(target: Path) -> None:
+    for folder in (target.parent, target.parent.parent, target.parent.parent.parent):
+        sync_folder(folder)

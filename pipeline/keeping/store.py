@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 from collections.abc import Sequence
 from pathlib import Path
 from types import TracebackType
@@ -11,7 +12,7 @@ from pipeline.errors import FileMissingError, StoreError
 from pipeline.keeping import changes, health, horses, looking, opened, reading_back, waiting, writing_down
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
-from pipeline.keeping.database import open_database, plain_errors
+from pipeline.keeping.database import check_in_place, open_database, plain_errors
 from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import HistoryEntry, KeptHorse, KeptMemo, KeptVisit
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
@@ -22,6 +23,7 @@ from pipeline.keeping.readings import Readings
 from pipeline.keeping.rows import Columns
 from pipeline.keeping.schema import migrate
 from pipeline.keeping.seen import Found, Wanted
+from pipeline.keeping.shares import share_warning
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
 
@@ -37,7 +39,8 @@ class Store(Corrections, Readings, PastStates, Housekeeping):
         """Open the store in ``folder``, waiting ``busy_s`` seconds for another program that writes.
 
         With ``create`` a missing store is made; without, it is a FileMissingError. Raises StoreNewerError for a store
-        of a later version and StoreError for a file that is no store.
+        of a later version and StoreError for a file that is no store. A program that may write is warned, through
+        logging, of a store on a network share.
         """
         path = folder / DATABASE_NAME
         with plain_errors(folder):
@@ -51,6 +54,8 @@ class Store(Corrections, Readings, PastStates, Housekeeping):
             except BaseException:
                 database.close()
                 raise
+        if create and (warning := share_warning(folder)):
+            logging.getLogger("clinchbook").warning(warning)
         return cls(database, folder)
 
     def close(self) -> None:
@@ -91,6 +96,7 @@ class Store(Corrections, Readings, PastStates, Housekeeping):
         if self.has(sha256):
             return []
         with plain_errors(self.folder):
+            check_in_place(self._database)
             stored = keep_original(self.folder, sha256, original)
             columns: Columns = {"kept_at": opened.now(), "weights": weights, "vocabulary": vocabulary}
             with self._writing("", "a memo was kept"):

@@ -16,7 +16,7 @@ from pipeline.errors import FileMissingError, StoreBusyError, StoreError, StoreN
 from pipeline.keeping import Looking, Store, schema
 from pipeline.keeping.schema_v1 import VERSION_1
 from pipeline.keeping.seen import Wanted
-from pipeline.record import Fact, HorseMatch, Status, Visit
+from pipeline.record import Fact, HorseMatch, RosterHorse, Status, Visit
 
 if TYPE_CHECKING:
     from tests.keeping.conftest import Yard
@@ -177,3 +177,35 @@ def test_what_does_not_stand_any_more_is_nowhere(yard: Yard, store: Store) -> No
         assert [fact.id for visit in told for fact in visit.facts] == [2]
     with closing(sqlite3.connect(yard.folder / "clinchbook.db")) as plain:
         assert plain.execute("SELECT fact FROM findings").fetchall() == [(2,)]
+
+
+def test_a_fact_that_is_moved_or_dropped_is_found_where_it_stands(yard: Yard, store: Store) -> None:
+    store.add_horses([RosterHorse(name="Sorrel")])
+    day = date(2026, 3, 2)
+    thrush = Fact(foot="LF", slot="finding", value="thrush")
+    first = Visit(horse="Bramble", horse_match=HorseMatch.KNOWN, date=day, facts=[thrush])
+    second = Visit(horse="Sorrel", horse_match=HorseMatch.KNOWN, date=date(2026, 3, 5), facts=[])
+    yard.keep(store, first, second)
+    wanted = Wanted(values=(("finding", "thrush"),), statuses=("present",))
+    kept = store.visit(1)
+    store.move(kept.fact_ids[0], 2, seen=kept.revision)
+    with Looking.open(yard.folder) as looking:
+        assert [(hit.horse, str(hit.date)) for hit in looking.search(wanted).facts] == [("Sorrel", "2026-03-05")]
+    assert store.problems() == []
+    moved = store.visit(2)
+    store.drop(moved.fact_ids[0], seen=moved.revision)
+    with Looking.open(yard.folder) as looking:
+        assert looking.search(wanted).facts == []
+    assert store.problems() == []
+
+
+def test_a_visit_that_was_dropped_is_no_visit(yard: Yard, store: Store) -> None:
+    days = [date(2026, 3, 2), date(2026, 4, 13)]
+    for day in days:
+        yard.keep(store, Visit(horse="Bramble", horse_match=HorseMatch.KNOWN, date=day))
+    store.drop_visit(2, seen=store.visit(2).revision)
+    with Looking.open(yard.folder) as looking:
+        assert [visit.id for visit in looking.visits_of(looking.horse("Bramble"))] == [1]
+        assert [str(one.date) for one in looking.last_seen()] == ["2026-03-02"]
+        assert looking.days_of([looking.horse("Bramble").id]) == {1: [days[0]]}
+        assert looking.horses_on(days[1]) == []
