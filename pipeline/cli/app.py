@@ -18,6 +18,7 @@ from pipeline.cli import (
     removing,
     rereading,
     rostering,
+    rounds,
     waiting_list,
     watching,
     wording,
@@ -53,6 +54,9 @@ app.command("watch")(watching.watch)
 app.command("extract")(extracting.extract)
 app.command("show")(looking.show)
 app.command("search")(looking.search)
+app.command("brief")(rounds.brief)
+app.command("due")(rounds.due)
+app.command("stock")(rounds.stock)
 app.command("export")(handing_on.export)
 app.command("import")(handing_on.take_in)
 app.command("assign")(looking.assign)

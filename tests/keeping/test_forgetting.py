@@ -176,6 +176,14 @@ def test_other_memos_that_name_the_horse_are_named(yard: Yard, quillon: Store, t
     assert forgotten.waiting == (Path("/phone/QUILLON monday.m4a"),)
 
 
+def test_a_word_of_the_trade_is_no_trace_of_the_horse_called_after_it(yard: Yard, store: Store) -> None:
+    store.add_horses([RosterHorse(name="Thrush")])
+    path = yard.recording()
+    store.keep(yard.record(path, visit_of("Bramble"), text="Bramble."), Transcript(text="Bramble."), path)
+    forgotten = store.forget(store.plan_forgetting_horse("Thrush"))
+    assert (forgotten.still_named, forgotten.other_tables) == ((), ())
+
+
 def test_a_name_in_the_history_of_others_is_told(yard: Yard, quillon: Store, trimmed: Visit) -> None:
     quillon.add_horses(
         [RosterHorse(name="Bramble", owner="P. Sedge", place="River barn")], why="sold by Quillon's owner"
@@ -443,7 +451,10 @@ def test_the_same_sound_kept_again_meanwhile_is_not_taken_from_it(yard: Yard, qu
 
 
 def test_every_link_of_the_store_is_known_to_forgetting(store: Store) -> None:
-    """A new table must be thought of here: its rows go along these links, or they would outlive what they tell of."""
+    """A new table must be thought of here: its rows go along these links, or they would outlive what they tell of.
+
+    Those of ``fact_days`` go with their facts, by a trigger.
+    """
     assert set(forgetting.links(store._database)) == {
         ("changes", "fact", "facts"),
         ("changes", "flag", "flags"),
@@ -468,7 +479,7 @@ def test_every_link_of_the_store_is_known_to_forgetting(store: Store) -> None:
     }
     sql = "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%'"
     assert {row["name"] for row in store._database.query(sql)} == {
-        "changes", "facts", "flags", "hearings", "history", "horses", "identity", "last_back_up", "memos",
+        "changes", "fact_days", "facts", "flags", "hearings", "history", "horses", "identity", "last_back_up", "memos",
         "partly_forgotten", "pen", "readings", "removed", "removing", "visits", "waiting",
     }  # fmt: skip
 
