@@ -12,7 +12,9 @@ from pipeline.keeping import changes, finding, health, horses, opened, reading_b
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import open_database, plain_errors
+from pipeline.keeping.deciding import Deciding
 from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
+from pipeline.keeping.lessons import Lessons
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.names import name_key
 from pipeline.keeping.originals import keep_original
@@ -20,10 +22,11 @@ from pipeline.keeping.past import PastStates
 from pipeline.keeping.readings import Readings
 from pipeline.keeping.rows import Columns
 from pipeline.keeping.schema import migrate
+from pipeline.keeping.to_review import ToReview
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
 
-class Store(Corrections, Readings, PastStates):
+class Store(Corrections, Readings, PastStates, Deciding, ToReview, Lessons):
     """A folder with the database of all visits and the original recordings.
 
     Every method raises StoreError (StoreBusyError when another program holds the store) with one plain sentence, and
