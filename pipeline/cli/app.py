@@ -14,6 +14,7 @@ from pipeline.cli import (
     looking,
     past,
     rereading,
+    reviewing,
     rostering,
     watching,
     wording,
@@ -51,6 +52,7 @@ app.command("show")(looking.show)
 app.command("search")(looking.search)
 app.command("export")(looking.export)
 app.command("assign")(looking.assign)
+app.command("review")(reviewing.review)
 app.command("reread")(rereading.reread)
 app.command("history")(past.history)
 app.add_typer(rostering.roster, name="roster")

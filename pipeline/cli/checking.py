@@ -46,6 +46,7 @@ def check(
         _look("words", lambda: _words(store)),
         _look("weights", lambda: _weights(model, deep)),
         _look("store", lambda: _store(store, deep)),
+        _look("review", lambda: _review(store)),
     ]
     for finding in findings:
         right = finding.problem is None
@@ -126,3 +127,14 @@ def _store(store: Path | None, deep: bool) -> str:
     if problems:
         raise StoreError(f"{' '.join(problems)} Take the last back-up of {folder}.")
     return f"whole, with {counted(horses, 'horse')} and {counted(memos, 'memo')}, in {folder}"
+
+
+def _review(store: Path | None) -> str:
+    from pipeline.keeping import Store, store_folder
+    from pipeline.using.review.spot_checks import silent_errors
+
+    folder = store_folder(store)
+    if not folder.exists():
+        return "no spot check yet; there is no store"
+    with Store.open(folder, create=False) as kept:
+        return silent_errors(kept)

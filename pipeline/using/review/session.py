@@ -48,11 +48,15 @@ class Shown:
 
 @dataclass(frozen=True)
 class Done:
-    """What an answer did, in a sentence; what it could teach; and what was learned by it."""
+    """What an answer did, in a sentence; what it could teach; and what was learned by it.
+
+    ``answered`` is False when the question itself is still open.
+    """
 
     says: str
     lesson: learning.Lesson | None = None
     learned: str | None = None
+    answered: bool = True
 
     @property
     def offer(self) -> str | None:
@@ -173,7 +177,7 @@ class Review:
         added = ", ".join(dict.fromkeys(with_feet(fact, (fact.foot,)) for fact in facts))
         if item.kind is not ItemKind.WORDS:  # the question itself is still to be answered
             self.store.decide(item.visit.id, decisions, seen=item.seen, who=self.who, why="missed")
-            return Done(f"Added: {added}.")
+            return Done(f"Added: {added}.", answered=False)
         return self._decide(item, decisions, f"Added: {added}.", lesson)
 
     def assign(self, item: Item, horse: KeptHorse) -> Done:

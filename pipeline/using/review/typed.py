@@ -18,6 +18,7 @@ from pipeline.record import (
     Visit,
     value_problem,
 )
+from pipeline.using.review.harm import foot_in_doubt
 from pipeline.vocabulary import CLASS_SLOTS, Vocabulary
 
 _SLOT_CLASSES = {slot: name for name, slot in CLASS_SLOTS.items()}
@@ -51,7 +52,7 @@ def read_facts(text: str, reader: TextReader, day: date) -> list[Fact]:
     if not facts:
         raise CorrectionError(f"“{text.strip()}” is not understood; say it as in a memo: left fore, mild thrush.")
     for fact in facts:
-        if fact.foot is None and "foot: not said" in fact.rules:
+        if foot_in_doubt(fact):
             raise CorrectionError("Say the foot too, such as left fore.")
     # The words are typed, not said: what stands in the memo is not claimed to hold them.
     return [fact.model_copy(update={"quote": "", "span": (0, 0), "start": None, "end": None}) for fact in facts]
