@@ -9,16 +9,21 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from difflib import SequenceMatcher
+from itertools import product
 
 from pipeline.errors import VocabularyError
 from pipeline.keeping import KeptHorse, Store
 from pipeline.keeping.lessons import LessonStep, WordLesson
 from pipeline.keeping.own_words import add_heard, forget_word, plain_form
+from pipeline.reading.sounds import likeness
 from pipeline.record import Fact
 from pipeline.vocabulary import CLASS_SLOTS, Vocabulary
 
 TIMES = 2  # after which a mishearing is learned without asking
 _MOST_WORDS = 5
+_SHORTEST = 3  # letters
+_STRETCH = 3  # words that are compared at once
+_ALIKE = 0.4  # below this nobody would mistake one for the other
 _SLOT_CLASSES = {slot: name for name, slot in CLASS_SLOTS.items()}
 _TOKEN = re.compile(r"[a-z0-9'./½¼¾%°]+")
 _NOT_LEARNED = frozenset({"bias", "fillers", "clause_words", "not_facts", "asides", "denials", "feet"})
@@ -49,6 +54,7 @@ def from_value(before: Fact, after: Fact, vocabulary: Vocabulary) -> WordLesson 
     wrote = [
         form for form, meant in vocabulary.heard_as(name).items() if meant == before.value and f" {form} " in quote
     ]
+    wrote = [form for form in wrote if not _ordinary(form.split())]
     if not wrote:
         return None
     return WordLesson(name, str(after.value), max(wrote, key=len))
@@ -71,9 +77,16 @@ def from_words(text: str, heard: str, meant: str, vocabulary: Vocabulary) -> Wor
             if start > at or start + len(form) < at + len(right) or read[start : start + len(form)] != form:
                 continue
             wrote = [*read[start:at], *wrong, *read[at + len(right) : start + len(form)]]
-            if len(wrote) <= _MOST_WORDS and (best is None or len(form) > best[0]):
+            if len(wrote) <= _MOST_WORDS and not _ordinary(wrote) and (best is None or len(form) > best[0]):
                 best = len(form), WordLesson(name, canonical, " ".join(wrote))
     return best[1] if best else None
+
+
+def _ordinary(words: list[str]) -> bool:
+    """Words that every memo is full of: whoever gave them a meaning would read it everywhere."""
+    from spacy.lang.en.stop_words import STOP_WORDS
+
+    return all(word in STOP_WORDS or len(word) < _SHORTEST for word in words)
 
 
 def _forms(vocabulary: Vocabulary) -> list[tuple[str, str, list[str]]]:
@@ -158,14 +171,25 @@ def forget(store: Store, form: str) -> list[str]:
 
 
 def from_rewording(heard: str, meant: str, vocabulary: Vocabulary) -> WordLesson | None:
-    """The one stretch of a quote that was typed otherwise, when it is a word of the trade that was misheard."""
+    """The stretch of a quote that was typed otherwise and sounds most like what was typed there.
+
+    None when nothing of the trade was typed there, or nothing sounds like it.
+    """
     wrote, said = tokens(heard), tokens(meant)
-    changed = [op for op in SequenceMatcher(None, wrote, said, autojunk=False).get_opcodes() if op[0] == "replace"]
-    for _, a, b, c, d in changed:
-        lesson = from_words(" ".join(wrote), " ".join(wrote[a:b]), " ".join(said[c:d]), vocabulary)
-        if lesson is not None:
-            return lesson
-    return None
+    best: tuple[float, WordLesson] | None = None
+    for op, a, b, c, d in SequenceMatcher(None, wrote, said, autojunk=False).get_opcodes():
+        if op != "replace":
+            continue
+        for wrong, right in product(_stretches(wrote[a:b]), _stretches(said[c:d])):
+            alike = likeness(wrong, right)
+            lesson = from_words(" ".join(wrote), wrong, right, vocabulary) if alike >= _ALIKE else None
+            if lesson is not None and (best is None or alike > best[0]):
+                best = alike, lesson
+    return best[1] if best else None
+
+
+def _stretches(words: list[str]) -> list[str]:
+    return [" ".join(words[at : at + size]) for size in range(1, _STRETCH + 1) for at in range(len(words) - size + 1)]
 
 
 def offer(lesson: Lesson) -> str:

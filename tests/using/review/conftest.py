@@ -16,7 +16,7 @@ from pipeline.judging import judge
 from pipeline.keeping import Store
 from pipeline.keeping.roster import read_roster
 from pipeline.reading import Reader
-from pipeline.record import Flag, Memo, MemoRecord, RosterHorse, Transcript, Visit, Word
+from pipeline.record import Flag, FlagKind, Memo, MemoRecord, RosterHorse, Transcript, Visit, Word
 from pipeline.using.review import Review
 from pipeline.vocabulary import load_vocabulary
 
@@ -85,12 +85,28 @@ def yard(tmp_path: Path, reader: Reader) -> Iterator[Review]:
         yield Review(store, load_vocabulary(), "Reviewer", reader)
 
 
+def unclear_flag(transcript: Transcript, quote: str) -> Flag:
+    """What hearing says of a stretch that it was unsure of."""
+    span = transcript.text.index(quote), transcript.text.index(quote) + len(quote)
+    start, end = transcript.seconds_of(*span)
+    reason = "these words could not be made out with any certainty"
+    return Flag(kind=FlagKind.UNCLEAR_SPEECH, reason=reason, quote=quote, span=span, start=start, end=end)
+
+
 @pytest.fixture
 def hear(tmp_path: Path, reader: Reader) -> Keep:
-    """Keep a memo as if it had been heard, a word every half second; ``unsure`` words were hard to hear."""
+    """Keep a memo as if it had been heard, a word every half second; ``unsure`` words were hard to hear.
+
+    ``unclear`` is a stretch that could not be made out.
+    """
 
     def hearing(
-        review: Review, text: str, day: str = "2026-05-12", unsure: tuple[str, ...] = (), read: Reader | None = None
+        review: Review,
+        text: str,
+        day: str = "2026-05-12",
+        unsure: tuple[str, ...] = (),
+        unclear: str = "",
+        read: Reader | None = None,
     ) -> list[int]:
         words, at = [], 0
         for number, said in enumerate(text.split()):
@@ -110,6 +126,7 @@ def hear(tmp_path: Path, reader: Reader) -> Keep:
         path.write_bytes(f"{text}{day}".encode() * 20)
         digest = hashlib.sha256(path.read_bytes()).hexdigest()
         memo = Memo(path=str(path), sha256=digest, seconds=len(words) / 2)
-        return review.store.keep(MemoRecord(memo=memo, transcript=text, visits=visits), transcript, path)
+        flags = [unclear_flag(transcript, unclear)] if unclear else []
+        return review.store.keep(MemoRecord(memo=memo, transcript=text, visits=visits, flags=flags), transcript, path)
 
     return hearing
