@@ -230,7 +230,7 @@ class Review:
 
     def _horse_confirmed(self, item: Item, horse: KeptHorse) -> Done:
         lesson = learning.from_name(horse, item.heard_name(), self.vocabulary)
-        return self._decide(item, [], f"Right: this was {horse.name}.", lesson)
+        return self._decide(item, [AssignHorse(horse)], f"Right: this was {horse.name}.", lesson)
 
     def _decide(
         self, item: Item, decisions: Sequence[Decision], says: str, lesson: learning.Lesson | None = None

@@ -225,3 +225,14 @@ def test_everything_said_stands_in_history(three: Review) -> None:
     told = [e for e in three.store.history() if e.column == "value"]
     assert [(e.who, e.old, e.new, e.why) for e in told] == [("Reviewer", "3", "2", "reviewed")] * 2
     assert {change.kind for change in three.store.changes(1)} == {ChangeKind.CORRECT}
+
+
+def test_a_name_that_was_taken_for_a_horse_is_confirmed(yard: Review, hear: Keep) -> None:
+    hear(yard, "Hestor. Trimmed all four.")
+    item = asked(yard, ItemKind.HORSE)
+    assert (item.as_read(), item.reason()) == ("horse: Hester", "Heard “Hestor”, taken for Hester; is that the horse?")
+    done = yard.accept(item)
+    assert done.says == "Right: this was Hester."
+    assert done.offer == "Is Hester called “Hestor”, or is it heard so?"
+    assert [change.kind for change in yard.store.changes(1)] == [ChangeKind.ASSIGN]
+    assert [other for other in yard.queue() if other.kind is ItemKind.HORSE] == []
