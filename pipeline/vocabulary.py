@@ -20,6 +20,7 @@ from pipeline.errors import VocabularyError
 from pipeline.record import WORDED_SLOTS, ZONES
 
 COLUMNS = ("canonical", "spoken", "heard_as", "source")
+LEARNED_SOURCE = "learned from a correction"  # the source of what the user's corrections showed to be misheard
 
 # Files whose canonical names are values of the record contract.
 CLASS_SLOTS = {
@@ -147,7 +148,7 @@ def _check_entry(entry: Entry, name: str) -> None:
         raise VocabularyError(f"{where}: {entry.canonical!r} is no {slot} of the record.")
     if name == "zones" and entry.canonical not in ZONES:
         raise VocabularyError(f"{where}: {entry.canonical!r} is no zone of the record.")
-    if not entry.spoken:
+    if not entry.spoken and not (entry.heard_as and entry.source == LEARNED_SOURCE):
         raise VocabularyError(f"{where}: {entry.canonical!r} has no spoken form.")
     if not entry.source:
         raise VocabularyError(f"{where}: no source; write 'common practice, no source' if there is none.")

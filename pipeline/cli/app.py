@@ -16,6 +16,7 @@ from pipeline.cli import (
     past,
     removing,
     rereading,
+    reviewing,
     rostering,
     waiting_list,
     watching,
@@ -54,6 +55,7 @@ app.command("show")(looking.show)
 app.command("search")(looking.search)
 app.command("export")(looking.export)
 app.command("assign")(looking.assign)
+app.command("review")(reviewing.review)
 app.command("reread")(rereading.reread)
 app.command("history")(past.history)
 app.add_typer(rostering.roster, name="roster")

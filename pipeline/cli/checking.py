@@ -55,6 +55,7 @@ def check(
         *_unless_wrong("back-up", lambda: _back_up(store)),
         *_unless_wrong("waiting", lambda: _waiting(store)),
         *_unless_wrong("privacy", lambda: _privacy(store)),
+        _look("review", lambda: _review(store)),
     ]
     for finding in findings:
         right = finding.problem is None
@@ -189,3 +190,14 @@ def _privacy(store: Path | None) -> str | None:
     from pipeline.keeping.privacy import open_to_others
 
     return " ".join(open_to_others(store_folder(store))) or None
+
+
+def _review(store: Path | None) -> str:
+    from pipeline.keeping import Store, store_folder
+    from pipeline.using.review.spot_checks import silent_errors
+
+    folder = store_folder(store)
+    if not folder.exists():
+        return "no spot check yet; there is no store"
+    with Store.open(folder, create=False) as kept:
+        return silent_errors(kept)

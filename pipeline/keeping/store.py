@@ -13,8 +13,10 @@ from pipeline.keeping import changes, finding, health, horses, opened, reading_b
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import check_in_place, open_database, plain_errors
+from pipeline.keeping.deciding import Deciding
 from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
+from pipeline.keeping.lessons import Lessons
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.names import name_key
 from pipeline.keeping.originals import keep_original
@@ -23,10 +25,11 @@ from pipeline.keeping.readings import Readings
 from pipeline.keeping.rows import Columns
 from pipeline.keeping.schema import migrate
 from pipeline.keeping.shares import share_warning
+from pipeline.keeping.to_review import ToReview
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
 
-class Store(Corrections, Readings, PastStates, Housekeeping):
+class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview, Lessons):
     """A folder with the database of all visits and the original recordings.
 
     Every method raises StoreError (StoreBusyError when another program holds the store) with one plain sentence, and
