@@ -43,6 +43,9 @@ CLASS_SLOTS = {
     "vet": "vet",
 }
 
+# The file that holds most words of a slot: the first one named above.
+SLOT_CLASSES = {slot: name for name, slot in reversed(CLASS_SLOTS.items())}
+
 _FORM = re.compile(r"[a-z0-9'./½¼¾%°]+(?: (?:\.\.\.|[a-z0-9'./½¼¾%°]+))*")
 
 

@@ -52,10 +52,10 @@ def check(
         _look("words", lambda: _words(store)),
         _look("weights", lambda: _weights(model, deep)),
         _look("store", lambda: _store(store, deep)),
+        _look("review", lambda: _review(store)),
         *_unless_wrong("back-up", lambda: _back_up(store)),
         *_unless_wrong("waiting", lambda: _waiting(store)),
         *_unless_wrong("privacy", lambda: _privacy(store)),
-        _look("review", lambda: _review(store)),
     ]
     for finding in findings:
         right = finding.problem is None

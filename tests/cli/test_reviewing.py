@@ -255,4 +255,4 @@ def test_learned_words_are_listed_and_forgotten(run: Run, keep: Keep, own_surrou
 def test_check_tells_the_silent_errors(run: Run, keep: Keep) -> None:
     keep()
     told = [json.loads(line) for line in run("check", "--json").out.splitlines()]
-    assert {"what": "review", "right": True, "found": "no spot check yet; the review asks some"} in told
+    assert {"what": "review", "right": True, "look": False, "found": "no spot check yet; the review asks some"} in told

@@ -11,11 +11,10 @@ from pipeline.record import NUMBER_SLOTS, SHOE_SIZES, WORDED_SLOTS, Fact, Foot, 
 from pipeline.using.review.harm import foot_in_doubt
 from pipeline.using.review.items import Item, ItemKind, with_feet
 from pipeline.using.review.surroundings import LastTime
-from pipeline.vocabulary import CLASS_SLOTS, Vocabulary
+from pipeline.vocabulary import SLOT_CLASSES, Vocabulary
 
 MOST = 6  # numbered keys for what may be right instead
 _ALIKE = 0.6  # below this a word of the trade does not sound like what was heard
-_SLOT_CLASSES = {slot: name for name, slot in CLASS_SLOTS.items()}
 # A "no" that was missed, or heard where there was none, turns the record round.
 _DENIABLE = frozenset({"finding", "vet"})
 _FEET_ASKED: tuple[tuple[Foot | None, ...], ...] = (("LF", "RF"), ("LH", "RH"), ("LF",), ("RF",), ("LH",), ("RH",))
@@ -94,7 +93,7 @@ def _nail_sizes(value: str) -> Iterator[str]:
 
 
 def _sounding_alike(fact: Fact, vocabulary: Vocabulary) -> Iterator[str]:
-    name = _SLOT_CLASSES[fact.slot]
+    name = SLOT_CLASSES[fact.slot]
     if name not in vocabulary.classes:
         return
     windows = word_windows(fact.quote)

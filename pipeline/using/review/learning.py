@@ -17,14 +17,13 @@ from pipeline.keeping.lessons import LessonStep, WordLesson
 from pipeline.keeping.own_words import add_heard, forget_word, plain_form
 from pipeline.reading.sounds import likeness
 from pipeline.record import Fact
-from pipeline.vocabulary import CLASS_SLOTS, Vocabulary
+from pipeline.vocabulary import SLOT_CLASSES, Vocabulary
 
 TIMES = 2  # after which a mishearing is learned without asking
 _MOST_WORDS = 5
 _SHORTEST = 3  # letters
 _STRETCH = 3  # words that are compared at once
 _ALIKE = 0.45  # below this nobody would mistake one for the other
-_SLOT_CLASSES = {slot: name for name, slot in CLASS_SLOTS.items()}
 _TOKEN = re.compile(r"[a-z0-9'./½¼¾%°]+")
 _NOT_LEARNED = frozenset({"bias", "fillers", "clause_words", "not_facts", "asides", "denials", "feet"})
 
@@ -47,7 +46,7 @@ def tokens(text: str) -> list[str]:
 
 def from_value(before: Fact, after: Fact, vocabulary: Vocabulary) -> WordLesson | None:
     """The words in the quote that were taken for the old value, when they are no word of the trade themselves."""
-    name = _SLOT_CLASSES.get(before.slot)
+    name = SLOT_CLASSES.get(before.slot)
     if name is None or before.value == after.value or name not in vocabulary.classes:
         return None
     quote = f" {' '.join(tokens(before.quote))} "

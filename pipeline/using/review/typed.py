@@ -19,9 +19,8 @@ from pipeline.record import (
     value_problem,
 )
 from pipeline.using.review.harm import foot_in_doubt
-from pipeline.vocabulary import CLASS_SLOTS, Vocabulary
+from pipeline.vocabulary import SLOT_CLASSES, Vocabulary
 
-_SLOT_CLASSES = {slot: name for name, slot in CLASS_SLOTS.items()}
 # How a value is said so that the reader knows what it counts; the value alone is tried last.
 _SAID = {
     "shoe_size": "size {}",
@@ -81,7 +80,7 @@ def _plainly(slot: str, said: str, vocabulary: Vocabulary) -> list[str | float]:
             return [float(said)]
         except ValueError:
             return []
-    spoken = vocabulary.classes.get(_SLOT_CLASSES.get(slot, ""), ())
+    spoken = vocabulary.classes.get(SLOT_CLASSES.get(slot, ""), ())
     low = said.lower()
     return [low, low.replace(" ", "_"), *(entry.canonical for entry in spoken if low in entry.spoken)]
 
