@@ -112,3 +112,27 @@ class SettingsError(ClinchbookError):
     """A setting outside what is allowed."""
 
     exit_code = 19
+
+
+class StoreConflictError(StoreError):
+    """Somebody else changed the visit since it was looked at."""
+
+    exit_code = 21
+
+
+class CorrectionError(ClinchbookError):
+    """A correction that no record can hold, or that nothing is left to apply to."""
+
+    exit_code = 22
+
+
+class BackupError(ClinchbookError):
+    """A back-up that cannot be made, or cannot be restored, as it is."""
+
+    exit_code = 24
+
+
+class PassphraseError(BackupError):
+    """A passphrase that is missing or does not open the back-up."""
+
+    exit_code = 25

@@ -5,14 +5,15 @@ The recogniser and the reader load late and once: a folder of memos pays for the
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
 from pathlib import Path
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING, Protocol, runtime_checkable
 
-from pipeline.errors import ClinchbookError, FileMissingError, WeightsError
+from pipeline.errors import ClinchbookError, FileMissingError, StoreError, WeightsError
 from pipeline.hearing.containers import HEAD_BYTES, sniff
 from pipeline.hearing.intake import take_in
 from pipeline.record import Fact, Flag, FlagKind, Memo, MemoRecord, RosterHorse, Transcript, Visit
@@ -20,7 +21,7 @@ from pipeline.vocabulary import Vocabulary
 
 if TYPE_CHECKING:
     from pipeline.hearing.settings import HearingSettings
-    from pipeline.keeping import Store
+    from pipeline.keeping import KeptMemo, KeptVisit, Store
 
 
 class HeardMemo(Protocol):
@@ -38,6 +39,13 @@ class Hearer(Protocol):
     """Turns a sound file into words; raises ClinchbookError when there is nothing to hear."""
 
     def hear(self, path: Path, names: Sequence[str] = (), recorded: date | None = None) -> HeardMemo: ...
+
+
+@runtime_checkable
+class LearningHearer(Protocol):
+    """A hearer that can go on with other words without being made anew."""
+
+    def learn(self, vocabulary: Vocabulary) -> None: ...
 
 
 class TextReader(Protocol):
@@ -66,6 +74,16 @@ class Outcome:
     problem: ClinchbookError | None = None
 
 
+@dataclass(frozen=True)
+class Reread:
+    """What reading again came to: the new reading's number, None when it says the same; the visits before and after."""
+
+    memo: KeptMemo
+    reading: int | None
+    was: list[KeptVisit]
+    now: list[KeptVisit]
+
+
 class Ingest:
     """Hearing, reading and judging in their order, with the heavy parts loaded when first needed."""
 
@@ -81,6 +99,14 @@ class Ingest:
         self.vocabulary = vocabulary
         self._given_hearer = hearer
         self._given_reader = reader
+
+    def learn(self, vocabulary: Vocabulary) -> None:
+        """Go on with other words: the next memo is heard and read by them, with the weights that are loaded."""
+        self.vocabulary = vocabulary
+        self.__dict__.pop("reader", None)  # made anew, from these words, when it is needed
+        hearer = self.__dict__.get("hearer")  # one that is not there yet is made with these words anyway
+        if isinstance(hearer, LearningHearer):
+            hearer.learn(vocabulary)
 
     @cached_property
     def hearer(self) -> Hearer:
@@ -118,8 +144,9 @@ class Ingest:
         """Hear, read and keep one file. The same sound twice is noticed before any model loads."""
         with take_in(path) as memo:
             if store.has(memo.sha256):
+                store.waits_no_more(memo.sha256, path)
                 return Outcome(path, already_kept=True)
-        read = self.read_sound(path, store.roster(), recorded)
+        read = self.read_sound(path.absolute(), store.roster(), recorded)  # so that the store knows where it lay
         visit_ids = store.keep(
             read.record, read.transcript, path, weights=read.weights, vocabulary=self.vocabulary.version
         )
@@ -135,12 +162,18 @@ class Ingest:
         store: Store,
         recorded: date | None = None,
         starting: Callable[[Path], None] = lambda path: None,
+        days: Mapping[Path, date | None] | None = None,
     ) -> Iterator[Outcome]:
-        """Keep every file; one that cannot be heard is an Outcome with a problem and the rest go on.
+        """Keep every file; one that cannot be heard is an Outcome with a problem, waits, and the rest go on.
 
-        Raises WeightsError, without which nothing can be heard.
+        ``days`` are those given at an earlier try; ``recorded`` overrules them. Raises WeightsError, without which
+        nothing can be heard.
         """
-        yield from _each(paths, lambda path: self.keep(path, store, recorded), starting)
+        given = {path: recorded or day for path, day in (days or {}).items()}
+        for outcome in _each(paths, lambda path: self.keep(path, store, given.get(path, recorded)), starting):
+            if outcome.problem:
+                _wait(store, outcome.path, outcome.problem, given.get(outcome.path, recorded))
+            yield outcome
 
     def read_all(
         self,
@@ -151,6 +184,44 @@ class Ingest:
     ) -> Iterator[Outcome]:
         """Hear and read every file and keep nothing; problems are Outcomes as in ``keep_all``."""
         yield from _each(paths, lambda path: Outcome(path, self.read_sound(path, roster, recorded).record), starting)
+
+    def read_again(self, memo: KeptMemo, roster: Sequence[RosterHorse], listen: bool = False) -> ReadMemo:
+        """Read a kept memo by today's rules and words; with ``listen`` hear its original again first.
+
+        Nothing is kept. When it listens it raises as ``read_sound`` does, and StoreError for a recording that is no
+        longer what was kept.
+        """
+        recorded = memo.record.memo.recorded_at or memo.kept_at
+        day = memo.record.visits[0].date if memo.record.visits else recorded.date()
+        if listen:
+            heard = self.read_sound(memo.original, roster, day)
+            if heard.record.memo.sha256 != memo.record.memo.sha256:
+                raise StoreError(f"The recording of {memo.file_name} in the store is no longer what was kept.")
+            return heard
+        record = self._judged(memo.record.memo, memo.transcript, roster, day, list(memo.record.flags))
+        return ReadMemo(record, memo.transcript, memo.weights or "")
+
+    def reread(self, store: Store, memo_id: int, listen: bool = False) -> Reread:
+        """Let a new reading of a kept memo stand beside the former one; every decision of a person is carried over.
+
+        Raises NotFoundError for an unknown memo, StoreConflictError when somebody else read it again meanwhile, and
+        as ``read_again`` does.
+        """
+        before = store.memo(memo_id)
+        # A horse that this memo named first is found as it was then, not known from the roster.
+        roster = [kept.horse for kept in store.horses() if kept.from_memo != memo_id]
+        read = self.read_again(before, roster, listen)
+        was = [store.visit(number) for number in before.visit_ids]
+        number = store.read_again(
+            memo_id,
+            read.record,
+            seen=before.reading,
+            vocabulary=self.vocabulary.version,
+            heard=read.transcript if listen else None,
+            weights=read.weights if listen else None,
+            why="heard and read again" if listen else "read again",
+        )
+        return Reread(store.memo(memo_id), number, was, [store.visit(one) for one in store.memo(memo_id).visit_ids])
 
     def _judged(
         self, memo: Memo, transcript: Transcript, roster: Sequence[RosterHorse], day: date, flags: list[Flag]
@@ -173,6 +244,30 @@ def _each(
             raise
         except ClinchbookError as problem:
             yield Outcome(path, problem=problem)
+        except MemoryError as error:
+            yield Outcome(path, problem=_because(f"There is not enough memory to hear {path.name}.", error))
+        except OSError as error:
+            reason = error.strerror or type(error).__name__
+            yield Outcome(path, problem=_because(f"{path.name} cannot be taken in: {reason}.", error))
+        except RuntimeError as error:  # what the recogniser's engine raises when it cannot go on
+            yield Outcome(path, problem=_because(f"The recogniser gave up on {path.name}.", error))
+
+
+def _because(sentence: str, cause: BaseException) -> ClinchbookError:
+    problem = ClinchbookError(sentence)
+    problem.__cause__ = cause
+    return problem
+
+
+def _wait(store: Store, path: Path, problem: ClinchbookError, day: date | None) -> None:
+    """Put a failed memo on the store's waiting list; a store that cannot be written has said so already."""
+    from pipeline.keeping.originals import sha256_of
+
+    sha256 = None
+    with suppress(OSError, ValueError):
+        sha256 = sha256_of(path) if path.is_file() else None
+    with suppress(StoreError):
+        store.wait(path, sha256, str(problem), day)
 
 
 def load_hearer(settings: HearingSettings, vocabulary: Vocabulary) -> Hearer:

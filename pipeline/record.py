@@ -138,7 +138,8 @@ def nail_size_value(text: str) -> bool:
 class Strict(BaseModel):
     """Base of every record model: unknown keys are errors, so that a typo cannot drop a fact."""
 
-    model_config = ConfigDict(extra="forbid")
+    # What was said never gets into an error message, and so never into a log.
+    model_config = ConfigDict(extra="forbid", hide_input_in_errors=True)
 
 
 class Word(Strict):
@@ -242,10 +243,14 @@ class Flag(Strict):
 
 
 class Visit(Strict):
-    """What was found and done at one horse."""
+    """What was found and done at one horse.
+
+    ``place`` tells namesakes apart and is no part of the printed record: the store knows where a horse stands.
+    """
 
     horse: str | None
     horse_match: HorseMatch
+    place: str | None = Field(default=None, exclude=True)
     date: date
     facts: list[Fact] = []
     flags: list[Flag] = []

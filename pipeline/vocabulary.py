@@ -24,6 +24,7 @@ COLUMNS = ("canonical", "spoken", "heard_as", "source")
 # Files whose canonical names are values of the record contract.
 CLASS_SLOTS = {
     "findings": "finding",
+    "warmths": "finding",  # "hot" is a finding beside a foot, and the weather else
     "tester_responses": "tester",
     "pulses": "pulse",
     "shoe_types": "shoe_type",

@@ -6,7 +6,21 @@ from typing import Annotated
 
 import typer
 
-from pipeline.cli import checking, demonstrate, extracting, ingesting, looking, rostering, watching, wording
+from pipeline.cli import (
+    backing,
+    checking,
+    demonstrate,
+    extracting,
+    ingesting,
+    looking,
+    past,
+    removing,
+    rereading,
+    rostering,
+    waiting_list,
+    watching,
+    wording,
+)
 from pipeline.cli.endings import PlainEndings
 
 app = typer.Typer(
@@ -40,10 +54,16 @@ app.command("show")(looking.show)
 app.command("search")(looking.search)
 app.command("export")(looking.export)
 app.command("assign")(looking.assign)
+app.command("reread")(rereading.reread)
+app.command("history")(past.history)
 app.add_typer(rostering.roster, name="roster")
 app.add_typer(wording.words, name="words")
 app.command("demo")(demonstrate.demo)
 app.command("check")(checking.check)
+app.command("waiting")(waiting_list.waiting)
+app.command("forget")(removing.forget)
+app.command("backup")(backing.backup)
+app.command("restore")(backing.restore)
 
 
 def main() -> None:

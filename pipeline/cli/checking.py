@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Annotated
 
@@ -13,15 +14,20 @@ from pipeline.cli.options import JsonOption, ModelOption, StoreOption, hearing_s
 from pipeline.errors import ClinchbookError, StoreError
 
 DISTRIBUTION = "clinchbook"
+BACK_UP_DAYS = 14  # after so many a back-up is old; common practice, no source
 
 
 @dataclass(frozen=True)
 class Finding:
-    """One thing that was looked at: what was found, or what is wrong and what to do."""
+    """One thing that was looked at: what was found, or what is wrong and what to do.
+
+    ``look`` marks what is not wrong but wants a person's look.
+    """
 
     what: str
     found: str
     problem: ClinchbookError | None = None
+    look: bool = False
 
 
 def check(
@@ -46,13 +52,18 @@ def check(
         _look("words", lambda: _words(store)),
         _look("weights", lambda: _weights(model, deep)),
         _look("store", lambda: _store(store, deep)),
+        *_unless_wrong("back-up", lambda: _back_up(store)),
+        *_unless_wrong("waiting", lambda: _waiting(store)),
+        *_unless_wrong("privacy", lambda: _privacy(store)),
+        *_unless_wrong("place", lambda: _place(store)),
     ]
     for finding in findings:
         right = finding.problem is None
         if as_json:
-            print_json({"what": finding.what, "right": right, "found": finding.found})
+            print_json({"what": finding.what, "right": right, "look": finding.look, "found": finding.found})
         else:
-            typer.echo(f"{'ok   ' if right else 'WRONG'}  {finding.what:<10} {finding.found}")
+            word = "look " if finding.look else "ok   "
+            typer.echo(f"{word if right else 'WRONG'}  {finding.what:<10} {finding.found}")
     raise typer.Exit(exit_code_of(finding.problem for finding in findings if finding.problem))
 
 
@@ -73,6 +84,15 @@ def _look(what: str, looking: Callable[[], str]) -> Finding:
         return Finding(what, looking())
     except ClinchbookError as problem:
         return Finding(what, str(problem), problem)
+
+
+def _unless_wrong(what: str, looking: Callable[[], str | None]) -> list[Finding]:
+    """A finding that wants a look, or none when there is nothing to say; a store that cannot be read said so above."""
+    try:
+        found = looking()
+    except StoreError:
+        return []
+    return [Finding(what, found, look=True)] if found else []
 
 
 def _libraries() -> str:
@@ -117,15 +137,60 @@ def _weights(model: str | None, deep: bool) -> str:
 def _store(store: Path | None, deep: bool) -> str:
     from pipeline.cli.output import counted
     from pipeline.keeping import Store, store_folder
-    from pipeline.keeping.shares import share_warning
 
     folder = store_folder(store)
     if not folder.exists():
         return f"none yet; the first memo makes it in {folder}"
     with Store.open(folder, create=False) as kept:
-        problems, horses, memos = kept.problems(deep=deep), len(kept.horses()), len(kept.memos())
+        problems, counts = kept.problems(deep=deep), kept.counts()
     if problems:
-        raise StoreError(f"{' '.join(problems)} Take the last back-up of {folder}.")
-    warning = share_warning(folder)
-    whole = f"whole, with {counted(horses, 'horse')} and {counted(memos, 'memo')}, in {folder}"
-    return f"{whole}. {warning}" if warning else whole
+        lost = [problem for problem in problems if "removal" not in problem]
+        advice = f" What is lost may be in the last back-up of {folder}." if lost else ""
+        raise StoreError(" ".join(problems) + advice)
+    return f"whole, with {counted(counts['horses'], 'horse')} and {counted(counts['memos'], 'memo')}, in {folder}"
+
+
+def _back_up(store: Path | None) -> str | None:
+    from pipeline.keeping import Store, store_folder
+
+    folder = store_folder(store)
+    if not folder.exists():
+        return None
+    with Store.open(folder, create=False) as kept:
+        last, memos = kept.last_back_up(), kept.counts()["memos"]
+    if not memos:
+        return None
+    if last is None:
+        return "this store was never saved: see clinchbook backup"
+    days = (datetime.now(UTC) - last[0]).days
+    return f"the last one is {days} days old, in {last[1]}: see clinchbook backup" if days > BACK_UP_DAYS else None
+
+
+def _waiting(store: Path | None) -> str | None:
+    from pipeline.cli.output import counted
+    from pipeline.keeping import Store, store_folder
+
+    folder = store_folder(store)
+    if not folder.exists():
+        return None
+    with Store.open(folder, create=False) as kept:
+        entries = kept.waiting()
+    if not entries:
+        return None
+    since = entries[0].since.astimezone().date().isoformat()
+    what = counted(len(entries), "memo could not be taken in", "memos could not be taken in")
+    return f"{what}, the first on {since}: see clinchbook waiting, try again with clinchbook ingest --again"
+
+
+def _privacy(store: Path | None) -> str | None:
+    from pipeline.keeping import store_folder
+    from pipeline.keeping.privacy import open_to_others
+
+    return " ".join(open_to_others(store_folder(store))) or None
+
+
+def _place(store: Path | None) -> str | None:
+    from pipeline.keeping import store_folder
+    from pipeline.keeping.shares import share_warning
+
+    return share_warning(store_folder(store))

@@ -38,6 +38,9 @@ LinesOption = Annotated[
     Path | None,
     typer.Option("--jsonl", metavar="FILE", help='With --dry-run: lines of {"id", "date", "roster", "audio"}.'),
 ]
+AgainOption = Annotated[
+    bool, typer.Option("--again", help="Try those that wait too; without a PATH, only those. See waiting.")
+]
 
 
 def ingest(
@@ -55,14 +58,16 @@ def ingest(
     dry_run: DryRunOption = False,
     as_json: JsonOption = False,
     jsonl: LinesOption = None,
+    again: AgainOption = False,
 ) -> None:
     """Hear memos and keep what was said, with the sound.
 
-    A memo that cannot be heard is named on stderr and the others go on. The same sound twice adds nothing.
+    A memo that cannot be heard is named on stderr and waits, and the others go on. The same sound twice
+    adds nothing.
 
     Example: clinchbook ingest memos/ --date 2026-03-02
     """
-    _refuse_nonsense(paths, day, roster, dry_run, jsonl)
+    _refuse_nonsense(paths, day, roster, dry_run, jsonl, again)
     when = read_day(day)
     settings = hearing_settings(
         model=model,
@@ -86,18 +91,20 @@ def ingest(
     elif dry_run:
         code = _try_out(hearing, paths or [], _roster(roster, store), when, as_json)
     else:
-        code = _keep(hearing, paths or [], store, when, as_json)
+        code = _keep(hearing, paths or [], store, when, as_json, again)
     raise typer.Exit(code)
 
 
 def _refuse_nonsense(
-    paths: list[Path] | None, day: str | None, roster: Path | None, dry_run: bool, jsonl: Path | None
+    paths: list[Path] | None, day: str | None, roster: Path | None, dry_run: bool, jsonl: Path | None, again: bool
 ) -> None:
+    if again and (dry_run or jsonl is not None):
+        raise typer.BadParameter("--again keeps what it hears, so it does not go with --dry-run or --jsonl.")
     if jsonl is not None and not dry_run:
         raise typer.BadParameter("--jsonl keeps nothing; say so with --dry-run.")
     if jsonl is not None and (paths or roster is not None or day is not None):
         raise typer.BadParameter("With --jsonl every line brings its own audio, roster and date; leave the others out.")
-    if jsonl is None and not paths:
+    if jsonl is None and not paths and not again:
         raise typer.BadParameter("Name at least one sound file or folder.")
     if roster is not None and not dry_run:
         raise typer.BadParameter(
@@ -105,15 +112,25 @@ def _refuse_nonsense(
         )
 
 
-def _keep(hearing: Ingest, paths: list[Path], store: Path | None, when: date | None, as_json: bool) -> int:
+def _keep(hearing: Ingest, paths: list[Path], store: Path | None, when: date | None, as_json: bool, again: bool) -> int:
+    from pipeline.cli.endings import say
     from pipeline.cli.reporting import Report, progress
     from pipeline.ingest import sound_files
     from pipeline.keeping import Store, store_folder
 
     folder = store_folder(store)
-    files = sound_files(paths, leave_out=folder)
-    with Store.open(folder) as kept, progress(len(files)) as starting:
-        return Report(as_json).tell_all(hearing.keep_all(files, kept, when, starting))
+    named = sound_files(paths, leave_out=folder)
+    with Store.open(folder) as kept:
+        days = {entry.path: entry.day for entry in kept.waiting()} if again else {}
+        files = [*days, *(path for path in named if path.absolute() not in days)]
+        if again and not files:
+            say("No memo waits.")
+            return 0
+        with progress(len(files)) as starting:
+            code = Report(as_json).tell_all(hearing.keep_all(files, kept, when, starting, days))
+        if waits := len(kept.waiting()):
+            say(f"Memos: {waits} waiting; see clinchbook waiting, try again with clinchbook ingest --again.")
+    return code
 
 
 def _try_out(hearing: Ingest, paths: list[Path], horses: list[RosterHorse], when: date | None, as_json: bool) -> int:

@@ -67,6 +67,7 @@ def _sweep(hearing: Ingest, folder: Path, store: Path | None, report: Report, se
         if look == 0:
             say(f"Looking through {folder}." if once else f"Watching {folder}.")
         if complete:
+            _hear_new_words(hearing, kept_in)
             with Store.open(kept_in) as kept:
                 for outcome in hearing.keep_all(complete, kept):
                     report.tell(outcome)
@@ -75,3 +76,19 @@ def _sweep(hearing: Ingest, folder: Path, store: Path | None, report: Report, se
         time.sleep(settle_s if once else POLL_S)
     for path in settling.growing():
         say(f"{path} is still growing and is left for the next sweep.")
+
+
+def _hear_new_words(hearing: Ingest, store: Path) -> None:
+    """Go on with the user's own words as they are now; while they have a mistake, with those known before."""
+    from pipeline.cli.endings import say
+    from pipeline.errors import VocabularyError
+    from pipeline.keeping.own_words import vocabulary_with_own
+
+    try:
+        words = vocabulary_with_own(store)
+    except VocabularyError as error:
+        say(f"{error} Your words stay as they were before.")
+        return
+    if words.version != hearing.vocabulary.version:
+        hearing.learn(words)
+        say("Your own words changed; they count from the next memo on.")

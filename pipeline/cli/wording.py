@@ -26,12 +26,10 @@ def add(
 
     Example: clinchbook words add findings thrush "the rot"
     """
-    from pipeline.keeping import Store, store_folder
+    from pipeline.keeping import store_folder
     from pipeline.keeping.own_words import add_word
 
-    folder = store_folder(store)
-    with Store.open(folder):  # a store that is not there yet is made whole, not as a folder of words alone
-        added = add_word(folder, name, canonical, form)
+    added = add_word(store_folder(store), name, canonical, form)
     meaning = canonical.replace("_", " ")
     typer.echo(f"“{added.form}” means {meaning} now." if added else f"“{form}” meant {meaning} already.")
 

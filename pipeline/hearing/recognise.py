@@ -48,6 +48,10 @@ class Recogniser:
         """The name and digest of the weights; raises WeightsError."""
         return weights_version(self._settings.model, self._settings.allow_download)
 
+    def learn(self, vocabulary: Vocabulary) -> None:
+        """Listen for these words from the next memo on; the weights stay loaded."""
+        self._vocabulary = vocabulary
+
     def hear(self, path: Path | str, names: Sequence[str] = (), recorded: date | None = None) -> Heard:
         """Check, decode and recognise one memo. ``names`` are the roster's; ``recorded`` overrides every other date.
 

@@ -13,7 +13,7 @@ from pathlib import Path
 from types import ModuleType
 from typing import TYPE_CHECKING
 
-from pipeline.errors import StoreBusyError, StoreError
+from pipeline.errors import NotFoundError, StoreBusyError, StoreError
 
 if sys.platform != "win32":
     import fcntl
@@ -62,7 +62,10 @@ class _Connection(sqlite3.Connection):
 
 @contextmanager
 def plain_errors(folder: Path) -> Iterator[None]:
-    """Turn what the database or the disk complains of into one sentence (StoreError, StoreBusyError)."""
+    """Turn what the database or the disk complains of into one sentence (StoreError, StoreBusyError).
+
+    A number too large for the database is one that nothing in the store has: NotFoundError.
+    """
     try:
         yield
     except sqlite3.Error as error:
@@ -74,6 +77,8 @@ def plain_errors(folder: Path) -> Iterator[None]:
     except OSError as error:
         reason = error.strerror or type(error).__name__
         raise StoreError(f"The store in {folder} cannot be used: {reason}.") from error
+    except OverflowError as error:
+        raise NotFoundError("There is no such number in the store; it is larger than any.") from error
 
 
 @contextmanager
@@ -143,6 +148,12 @@ def sync_file(handle: int) -> None:
         os.fsync(handle)
     else:
         fcntl.fcntl(handle, full)
+
+
+def update_row(database: Database, table: str, row_id: int, columns: Mapping[str, str | float | int | None]) -> None:
+    """Set columns of one row. Table and columns are the project's own words, never a user's."""
+    names = ", ".join(f'"{name}" = ?' for name in columns)
+    database.execute(f"UPDATE {table} SET {names} WHERE id = ?", [*columns.values(), row_id])
 
 
 def sync_folder(folder: Path) -> None:

@@ -26,7 +26,7 @@ SELECT visits.id AS visit, visits.date, coalesce(horses.name, visits.horse_heard
     memos.id AS memo
 FROM {index} JOIN {table} ON {table}.id = {index}.rowid {join}
 LEFT JOIN horses ON horses.id = visits.horse
-WHERE {index} MATCH ? AND {where} ORDER BY visits.date DESC, visits.id LIMIT ?
+WHERE {index} MATCH ? AND visits.stands = 1 AND {where} ORDER BY visits.date DESC, visits.id LIMIT ?
 """
 _NOTES = ("notes", "visits.notes", "visit_words", "visits", "JOIN memos ON memos.id = visits.memo")
 _TRANSCRIPT = ("transcript", "memos.transcript", "memo_words", "memos", "JOIN visits ON visits.memo = memos.id")
@@ -136,8 +136,7 @@ def _hides_absent(wanted: Wanted) -> bool:
 
 
 def _denied_spans(database: Database, memo_id: int) -> list[tuple[int, int]]:
-    sql = """SELECT span_start, span_end FROM facts JOIN visits ON visits.id = facts.visit
-             WHERE visits.memo = ? AND facts.status = 'absent'"""
+    sql = "SELECT span_start, span_end FROM facts_in_full WHERE memo = ? AND status = 'absent'"
     return [(row["span_start"], row["span_end"]) for row in database.query(sql, [memo_id])]
 
 

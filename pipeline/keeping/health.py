@@ -6,21 +6,38 @@ import sqlite3
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from pipeline.keeping.forgetting import unfinished, word_indexes
 from pipeline.keeping.originals import sha256_of
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-INDEXES = ("memo_words", "visit_words", "fact_words")
-
 
 def problems(database: Database, folder: Path, deep: bool) -> list[str]:
-    """One sentence for everything that is wrong; an empty list for a whole store."""
+    """One sentence for everything that is wrong; an empty list for a whole store.
+
+    The recordings are looked for, and with ``deep`` read and hashed again.
+    """
+    found = database_problems(database)
+    if unfinished(database):
+        found.append("A removal was interrupted; finish it with: clinchbook forget --finish.")
+    return found + recording_problems(database, folder, deep)
+
+
+def database_problems(database: Database) -> list[str]:
+    """What is wrong with the database alone."""
     found = [f"The database is damaged: {row['integrity_check']}." for row in _bad_pages(database)]
     broken_links = list(database.query("PRAGMA foreign_key_check"))
     if broken_links:
         found.append(f"{len(broken_links)} rows of the database point to rows that are gone.")
-    found.extend(f"The word index {name} does not fit the records." for name in INDEXES if not _fits(database, name))
+    indexes = word_indexes(database)
+    found.extend(f"The word index {name} does not fit the records." for name in indexes if not _fits(database, name))
+    return found
+
+
+def recording_problems(database: Database, folder: Path, deep: bool) -> list[str]:
+    """A sentence for every recording that is missing from ``folder`` or, when ``deep``, not what was kept."""
+    found = []
     for row in database.query("SELECT file_name, stored_path, sha256 FROM memos ORDER BY id"):
         sentence = _recording_problem(folder / row["stored_path"], row["sha256"], deep)
         if sentence:

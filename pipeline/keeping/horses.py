@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from difflib import get_close_matches
 from typing import TYPE_CHECKING
 
 from pipeline.errors import NotFoundError, RosterError
-from pipeline.keeping.database import insert_row
+from pipeline.keeping.database import insert_row, update_row
 from pipeline.keeping.kept import KeptHorse
 from pipeline.keeping.names import name_key
 from pipeline.keeping.rows import Columns, horse_columns, horse_of
@@ -56,11 +56,11 @@ def add_horses(database: Database, horses: Sequence[RosterHorse]) -> tuple[int, 
 def horses_called(database: Database, name: str, place: str | None = None) -> list[KeptHorse]:
     """The horses of this name, or else those also called so; at ``place`` if one is given."""
     key = name_key(name)
-    horses = all_horses(database)
-    if place is not None:
-        horses = [horse for horse in horses if name_key(horse.horse.place) == name_key(place)]
-    exact = [horse for horse in horses if name_key(horse.name) == key]
-    return exact or [horse for horse in horses if key in map(name_key, horse.horse.also_called)]
+    there = "1" if place is None else "place_key = :place"
+    keys = {"name": key, "place": name_key(place)}
+    exact = _horses(database, f"name_key = :name AND {there}", keys)
+    also = "EXISTS (SELECT 1 FROM json_each(also_called) WHERE name_key(json_each.value) = :name)"
+    return exact or _horses(database, f"{also} AND {there}", keys)
 
 
 def the_horse_called(database: Database, name: str, place: str | None = None) -> KeptHorse:
@@ -83,6 +83,8 @@ def assign(database: Database, visit: Visit, memo_id: int) -> Assignment:
     if visit.horse is None or not name_key(visit.horse) or visit.horse_match is HorseMatch.UNCLEAR:
         return Assignment(None, HorseMatch.UNCLEAR)
     horses = horses_called(database, visit.horse)
+    if len(horses) > 1 and visit.place is not None:
+        horses = horses_called(database, visit.horse, visit.place) or horses
     if not horses:
         return Assignment(_add_from_memo(database, visit.horse, memo_id), visit.horse_match)
     if len(horses) > 1:
@@ -94,11 +96,15 @@ def assign(database: Database, visit: Visit, memo_id: int) -> Assignment:
     return Assignment(horses[0].id, visit.horse_match)
 
 
+def _horses(database: Database, where: str, keys: Mapping[str, str]) -> list[KeptHorse]:
+    sql = f"SELECT * FROM horses WHERE {where} ORDER BY name_key, place_key"
+    return [horse_of(row) for row in database.query(sql, dict(keys))]
+
+
 def _same_horse(database: Database, horse: RosterHorse, alone: bool) -> KeptHorse | None:
-    key, place_key = name_key(horse.name), name_key(horse.place)
-    same_name = [other for other in all_horses(database) if name_key(other.name) == key]
+    same_name = _horses(database, "name_key = :name", {"name": name_key(horse.name)})
     for other in same_name:
-        if name_key(other.horse.place) == place_key:
+        if name_key(other.horse.place) == name_key(horse.place):
             return other
     placeless = [other for other in same_name if not name_key(other.horse.place) and other.from_memo is not None]
     return placeless[0] if placeless and alone and len(same_name) == 1 else None
@@ -117,7 +123,7 @@ def _update(database: Database, kept: KeptHorse, new: RosterHorse) -> int:
         return 0
     before = horse_columns(old)
     changed: Columns = {name: value for name, value in horse_columns(merged).items() if before[name] != value}
-    database.table("horses").update(kept.id, changed)
+    update_row(database, "horses", kept.id, changed)
     return 1
 
 

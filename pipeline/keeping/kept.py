@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime
 from pathlib import Path
 
-from pipeline.record import Fact, MemoRecord, RosterHorse, Transcript, Visit
+from pipeline.record import Fact, Flag, MemoRecord, RosterHorse, Transcript, Visit
 
 
 @dataclass(frozen=True)
@@ -24,8 +24,37 @@ class KeptHorse:
 
 
 @dataclass(frozen=True)
+class KeptFact:
+    """A fact of the store, with what a person decided about it.
+
+    ``stands`` is False for one that a person dropped, ``settled`` True for one that a person confirmed or corrected,
+    ``by_hand`` True for one that a person entered; the reader found the others.
+    """
+
+    id: int
+    visit_id: int
+    fact: Fact
+    stands: bool = True
+    settled: bool = False
+    by_hand: bool = False
+
+
+@dataclass(frozen=True)
+class KeptFlag:
+    """A flag of the store that no fact carries; ``visit_id`` is None for a doubt about the whole memo."""
+
+    id: int
+    flag: Flag
+    visit_id: int | None = None
+
+
+@dataclass(frozen=True)
 class KeptMemo:
-    """A memo as kept: its record without the cautions, its words, and where its original lies."""
+    """A memo as kept: its record without the cautions, its words, and where its original lies.
+
+    The record holds what stands by the present ``reading`` (1 is the first) and by what a person decided; ``flags``
+    are the doubts about the whole memo that nobody has looked at yet, with their rows.
+    """
 
     id: int
     record: MemoRecord
@@ -36,17 +65,29 @@ class KeptMemo:
     visit_ids: tuple[int, ...] = ()
     weights: str | None = None
     vocabulary: str | None = None
+    reading: int = 1
+    flags: tuple[KeptFlag, ...] = ()
 
 
 @dataclass(frozen=True)
 class KeptVisit:
-    """A visit as kept, with its horse (None while unassigned), its memo, and the row of each fact, in order."""
+    """A visit as kept, with its horse (None while unassigned), its memo, and the row of each fact, in order.
+
+    ``visit`` holds what stands. ``facts`` are its facts with their rows, in the same order; ``dropped`` those that a
+    person said were not said; ``flags`` the doubts of ``visit.flags`` with their rows. ``revision`` grows with every
+    change; a correction names the one it saw. ``stands`` is False when a later reading no longer finds the visit.
+    """
 
     id: int
     visit: Visit
     horse: KeptHorse | None
     memo: KeptMemo
     fact_ids: tuple[int, ...] = ()
+    revision: int = 0
+    facts: tuple[KeptFact, ...] = ()
+    dropped: tuple[KeptFact, ...] = ()
+    flags: tuple[KeptFlag, ...] = ()
+    stands: bool = True
 
 
 @dataclass(frozen=True)
@@ -76,7 +117,10 @@ class Passage:
 
 @dataclass(frozen=True)
 class HistoryEntry:
-    """One correction: what stood in a row's column before, what after, who and why."""
+    """One correction: what stood in a row's column before, what after, who and why.
+
+    ``change`` is the decision that it belongs to; None for what a roster list or another program changed.
+    """
 
     at: datetime
     who: str
@@ -86,6 +130,8 @@ class HistoryEntry:
     old: str | float | None
     new: str | float | None
     why: str
+    change: int | None = None
+    id: int = 0
 
 
 @dataclass(frozen=True)

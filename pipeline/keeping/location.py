@@ -14,6 +14,7 @@ from pipeline.keeping.database import sync_folder
 STORE_VARIABLE = "CLINCHBOOK_STORE"
 DATABASE_NAME = "clinchbook.db"
 ORIGINALS_NAME = "originals"
+PART_PREFIX = ".clinchbook-"  # how the names of files and folders begin that are only work in progress
 
 
 def store_folder(explicit: Path | None = None) -> Path:

@@ -51,7 +51,7 @@ def keep_original(folder: Path, sha256: str, original: Path) -> str:
     except (OSError, ValueError) as error:
         raise FileMissingError(f"The memo {original.name} is no longer there or cannot be read.") from error
     with source:
-        _copy(source, target, sha256, original.name)
+        keep_exactly(source, target, sha256, original.name)
     return name
 
 
@@ -72,7 +72,19 @@ def clear_parts(folder: Path) -> None:
                 part.unlink()
 
 
-def _copy(source: BinaryIO, target: Path, sha256: str, file_name: str) -> None:
+def remove_copies(folder: Path, sha256: str) -> None:
+    """Unlink every copy of this sound in the store, under the write lock of the caller; raises OSError."""
+    place = folder / ORIGINALS_NAME / sha256[:2]
+    for path in list(place.glob(f"{sha256}*")):
+        path.unlink()
+        sync_folder(place)
+
+
+def keep_exactly(source: BinaryIO, target: Path, sha256: str, file_name: str) -> None:
+    """Copy an open file to ``target`` in a store: synced, read back, hashed and only then renamed.
+
+    Raises StoreError when the bytes are not those of ``sha256`` or the copy cannot be written.
+    """
     part: Path | None = None
     try:
         copy, part = _new_part(target)

@@ -16,6 +16,7 @@ from pathlib import Path
 from pipeline.errors import NotFoundError, StoreError, VocabularyError
 from pipeline.keeping.database import sync_folder
 from pipeline.keeping.location import make_private_folder
+from pipeline.keeping.locking import alone
 from pipeline.record import WORDED_SLOTS, ZONES
 from pipeline.vocabulary import CLASS_SLOTS, COLUMNS, Entry, Vocabulary, load_vocabulary
 
@@ -50,9 +51,14 @@ def add_word(folder: Path, name: str, canonical: str, spoken: str) -> OwnWord | 
     """Give a spoken form a meaning and return it as kept; None when it has that meaning already.
 
     Raises VocabularyError for an unknown class or canonical name (the sentence lists those there are), a form that is
-    not plain words, and a form that means something else already; StoreError when the file cannot be written.
+    not plain words, and a form that means something else already; StoreError when the file cannot be written and
+    StoreBusyError when another program is writing: two programs that add at once lose nothing.
     """
-    form = plain_form(spoken)
+    with alone(folder):
+        return _add(folder, name, canonical, plain_form(spoken))
+
+
+def _add(folder: Path, name: str, canonical: str, form: str) -> OwnWord | None:
     vocabulary = vocabulary_with_own(folder)
     _check_meaning(vocabulary, name, canonical)
     if vocabulary.spoken(name).get(form) == canonical:
@@ -75,15 +81,19 @@ def forget_word(folder: Path, spoken: str) -> list[OwnWord]:
     Raises NotFoundError when the user added no such word, StoreError when a file cannot be written.
     """
     form = plain_form(spoken)
-    entries = _entries(folder)
-    gone = [OwnWord(name, entry.canonical, form) for name, entry in entries if form in entry.spoken]
-    if not gone:
+    if not _own_with(folder, form):
         shipped = any(form in load_vocabulary().spoken(name) for name in load_vocabulary().classes)
         why = "it is one of clinchbook's words, which stay" if shipped else "see clinchbook words list"
         raise NotFoundError(f"“{form}” is no word of your own; {why}.")
-    for name in dict.fromkeys(word.name for word in gone):
-        _write(folder, name, [_without(entry, form) for other, entry in entries if other == name])
+    with alone(folder):
+        gone, entries = _own_with(folder, form), _entries(folder)
+        for name in dict.fromkeys(word.name for word in gone):
+            _write(folder, name, [_without(entry, form) for other, entry in entries if other == name])
     return gone
+
+
+def _own_with(folder: Path, form: str) -> list[OwnWord]:
+    return [OwnWord(name, entry.canonical, form) for name, entry in _entries(folder) if form in entry.spoken]
 
 
 def plain_form(spoken: str) -> str:

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from datetime import date, datetime
 from typing import Any
 
-from pipeline.keeping.kept import FoundFact, HistoryEntry, KeptHorse
+from pipeline.keeping.kept import FoundFact, HistoryEntry, KeptFact, KeptFlag, KeptHorse
 from pipeline.keeping.names import keepable, name_key
 from pipeline.record import Fact, Flag, Memo, MemoRecord, RosterHorse, Transcript, Visit, Word
 
@@ -34,8 +34,13 @@ def memo_columns(record: MemoRecord, transcript: Transcript, file_name: str, sto
         "recorded_at": memo.recorded_at.isoformat() if memo.recorded_at else None,
         "recorded_from": memo.recorded_from,
         "transcript": record.transcript,
-        "words": as_json([word.model_dump(mode="json") for word in transcript.words]),
+        "words": words_json(transcript),
     }
+
+
+def words_json(transcript: Transcript) -> str:
+    """The words of a transcript as the store keeps them."""
+    return as_json([word.model_dump(mode="json") for word in transcript.words])
 
 
 def memo_of(row: Row) -> Memo:
@@ -99,11 +104,28 @@ def fact_of(row: Row) -> Fact:
     return Fact(
         **{name: row[name] for name in same},
         flagged=bool(row["flagged"]),
-        reasons=json.loads(row["reasons"]),
+        reasons=_texts(row["reasons"]),
         start=row["start_s"],
         end=row["end_s"],
         span=(row["span_start"], row["span_end"]),
-        rules=json.loads(row["rules"]),
+        rules=_texts(row["rules"]),
+    )
+
+
+def _texts(kept: str) -> list[str]:
+    """A list of texts kept as JSON; most are empty, and need no reader of JSON."""
+    return [] if kept == "[]" else list(json.loads(kept))
+
+
+def kept_fact_of(row: Row) -> KeptFact:
+    """The fact behind a row of ``facts``, with what a person decided about it."""
+    return KeptFact(
+        id=row["id"],
+        visit_id=row["visit"],
+        fact=fact_of(row),
+        stands=bool(row["stands"]),
+        settled=bool(row["settled"]),
+        by_hand=row["reading"] is None,
     )
 
 
@@ -133,6 +155,11 @@ def flag_of(row: Row) -> Flag:
         end=row["end_s"],
         span=(row["span_start"], row["span_end"]),
     )
+
+
+def kept_flag_of(row: Row) -> KeptFlag:
+    """The flag behind a row of ``flags``, with its row."""
+    return KeptFlag(row["id"], flag_of(row), row["visit"])
 
 
 def horse_columns(horse: RosterHorse) -> Columns:
@@ -185,4 +212,6 @@ def history_of(row: Row) -> HistoryEntry:
         old=row["old"],
         new=row["new"],
         why=row["why"],
+        change=row["change"],
+        id=row["id"],
     )

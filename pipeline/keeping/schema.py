@@ -6,17 +6,21 @@ A version's statements never change once released: a later shape is a later vers
 
 from __future__ import annotations
 
+import sqlite3
+from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from pipeline.errors import StoreError, StoreNewerError
 from pipeline.keeping.database import writing
 from pipeline.keeping.schema_v1 import VERSION_1
+from pipeline.keeping.schema_v2 import VERSION_2
+from pipeline.keeping.schema_v4 import VERSION_4
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-MIGRATIONS: tuple[str, ...] = (VERSION_1,)
+MIGRATIONS: tuple[str, ...] = (VERSION_1, VERSION_2, VERSION_4)
 SCHEMA_VERSION = len(MIGRATIONS)
 APPLICATION_ID = 0x436C6E42  # marks the file as clinchbook's own: "ClnB"
 
@@ -31,11 +35,24 @@ def migrate(database: Database, folder: Path) -> None:
         with writing(database):
             # Another program may have taken the step while this one waited for the lock.
             if _version(database) == version:
-                database.executescript(MIGRATIONS[version])
+                for statement in statements(MIGRATIONS[version]):
+                    database.execute(statement)
                 database.execute(f"PRAGMA application_id={APPLICATION_ID}")
                 database.execute(f"PRAGMA user_version={version + 1}")
     if version > SCHEMA_VERSION:
         raise StoreNewerError(f"The store in {folder} was written by a later clinchbook; please update clinchbook.")
+
+
+def statements(script: str) -> Iterator[str]:
+    """The statements of a script one by one: run together, Python would commit the transaction around them first."""
+    statement = ""
+    for line in script.splitlines(keepends=True):
+        statement += line
+        if sqlite3.complete_statement(statement):
+            yield statement
+            statement = ""
+    if statement.strip():
+        yield statement
 
 
 def _version(database: Database) -> int:

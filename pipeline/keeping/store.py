@@ -2,41 +2,36 @@
 
 from __future__ import annotations
 
-import getpass
 import logging
-from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
-from datetime import UTC, datetime
+from collections.abc import Sequence
 from pathlib import Path
 from types import TracebackType
-from typing import TYPE_CHECKING, Self
+from typing import Self
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping import finding, health, horses, reading_back, writing_down
-from pipeline.keeping.database import check_in_place, open_database, plain_errors, writing
+from pipeline.keeping import changes, finding, health, horses, opened, reading_back, waiting, writing_down
+from pipeline.keeping.changes import Change
+from pipeline.keeping.corrections import Corrections
+from pipeline.keeping.database import check_in_place, open_database, plain_errors
+from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.names import name_key
 from pipeline.keeping.originals import keep_original
+from pipeline.keeping.past import PastStates
+from pipeline.keeping.readings import Readings
 from pipeline.keeping.rows import Columns
 from pipeline.keeping.schema import migrate
 from pipeline.keeping.shares import share_warning
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
-if TYPE_CHECKING:
-    from sqlite_utils import Database
 
-
-class Store:
+class Store(Corrections, Readings, PastStates, Housekeeping):
     """A folder with the database of all visits and the original recordings.
 
     Every method raises StoreError (StoreBusyError when another program holds the store) with one plain sentence, and
     after any error the store is as it was before the call.
     """
-
-    def __init__(self, database: Database, folder: Path) -> None:
-        self._database = database
-        self.folder = folder
 
     @classmethod
     def open(cls, folder: Path, create: bool = True, busy_s: float = 5.0) -> Self:
@@ -102,11 +97,15 @@ class Store:
         with plain_errors(self.folder):
             check_in_place(self._database)
             stored = keep_original(self.folder, sha256, original)
-            columns: Columns = {"kept_at": _now(), "weights": weights, "vocabulary": vocabulary}
+            columns: Columns = {"kept_at": opened.now(), "weights": weights, "vocabulary": vocabulary}
             with self._writing("", "a memo was kept"):
                 # Another program may have kept it since.
                 if reading_back.memo_row(self._database, sha256) is not None:
                     return []
+                # Another program may have removed the same sound for good since it was copied.
+                if not (self.folder / stored).is_file():
+                    raise StoreError(f"The copy of {original.name} was removed while it was being kept; keep it again.")
+                waiting.take_off(self._database, sha256, original)
                 return writing_down.write_memo(self._database, record, transcript, original.name, stored, columns)
 
     def roster(self) -> list[RosterHorse]:
@@ -125,13 +124,8 @@ class Store:
 
     def add_horses(self, new: Sequence[RosterHorse], *, who: str | None = None, why: str = "roster") -> tuple[int, int]:
         """Add new horses and update known ones (same name, same place); how many were added and updated."""
-        with plain_errors(self.folder), self._writing(who, why):
+        with self._writing(who, why):
             return horses.add_horses(self._database, new)
-
-    def assign(self, visit_id: int, horse: KeptHorse, *, who: str | None = None, why: str = "assigned by hand") -> None:
-        """Say whose visit it was; NotFoundError for an unknown visit."""
-        with plain_errors(self.folder), self._writing(who, why):
-            writing_down.assign_visit(self._database, visit_id, horse.id)
 
     def memo(self, key: int | str) -> KeptMemo:
         """A memo by its number or its hash, with all its visits; NotFoundError when it is not there."""
@@ -141,8 +135,7 @@ class Store:
     def memos(self) -> list[KeptMemo]:
         """Every memo in the order in which it was kept."""
         with plain_errors(self.folder):
-            ids = reading_back.memo_ids(self._database)
-            return [reading_back.memo(self._database, self.folder, memo_id) for memo_id in ids]
+            return reading_back.memos(self._database, self.folder)
 
     def counts(self) -> dict[str, int]:
         """How many memos, visits, facts and horses are kept, and how many facts are flagged; quick."""
@@ -158,14 +151,12 @@ class Store:
         """A horse's visits, oldest first; NotFoundError for a horse that is unknown or one of several."""
         with plain_errors(self.folder):
             kept = horses.the_horse_called(self._database, horse, place)
-            ids = reading_back.visit_ids_of(self._database, kept.id)
-            return [reading_back.visit(self._database, self.folder, visit_id) for visit_id in ids]
+            return reading_back.visits_of(self._database, self.folder, kept.id)
 
     def unassigned(self) -> list[KeptVisit]:
         """The visits that belong to no horse yet, oldest first."""
         with plain_errors(self.folder):
-            ids = reading_back.visit_ids_of(self._database, None)
-            return [reading_back.visit(self._database, self.folder, visit_id) for visit_id in ids]
+            return reading_back.visits_of(self._database, self.folder, None)
 
     def search(self, wanted: Wanted) -> Found:
         """The facts that hold all that is wanted and, when only words are wanted of them, passages with those words.
@@ -186,6 +177,16 @@ class Store:
         with plain_errors(self.folder):
             return reading_back.history(self._database)
 
+    def changes(self, visit_id: int) -> list[Change]:
+        """The changes to a visit and to whatever is or was in it, oldest first; NotFoundError for an unknown visit."""
+        with plain_errors(self.folder):
+            return changes.changes_of_visit(self._database, visit_id)
+
+    def changes_of_memo(self, memo_id: int) -> list[Change]:
+        """The changes to a memo and all its visits, oldest first."""
+        with plain_errors(self.folder):
+            return changes.changes_of_memo(self._database, memo_id)
+
     def problems(self, deep: bool = False) -> list[str]:
         """What is wrong with the store, one sentence each; ``deep`` reads every recording again."""
         with plain_errors(self.folder):
@@ -196,21 +197,3 @@ class Store:
         if not ids and not reading_back.heard(self._database, name):
             ids = [horses.the_horse_called(self._database, name).id]  # says which names are close
         return ids
-
-    @contextmanager
-    def _writing(self, who: str | None, why: str) -> Iterator[None]:
-        with writing(self._database):
-            writing_down.take_pen(self._database, who or _login(), why)
-            yield
-            writing_down.take_pen(self._database, "unknown", "")
-
-
-def _now() -> str:
-    return datetime.now(UTC).isoformat(timespec="seconds")
-
-
-def _login() -> str:
-    try:
-        return getpass.getuser()
-    except (OSError, KeyError, ImportError):
-        return "unknown"

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from pipeline.errors import NotFoundError
 from pipeline.keeping.database import insert_row
 from pipeline.keeping.horses import assign
 from pipeline.keeping.rows import Columns, fact_columns, flag_columns, memo_columns, visit_columns
-from pipeline.record import Flag, HorseMatch, MemoRecord, Transcript, Visit
+from pipeline.record import Flag, MemoRecord, Transcript, Visit
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
@@ -29,18 +28,9 @@ def write_memo(
     return [_write_visit(database, visit, memo_id, position) for position, visit in enumerate(record.visits)]
 
 
-def assign_visit(database: Database, visit_id: int, horse_id: int) -> None:
-    """Give a visit to a horse; raises NotFoundError for an unknown visit."""
-    done = database.execute(
-        "UPDATE visits SET horse = ?, horse_match = ? WHERE id = ?", [horse_id, HorseMatch.KNOWN.value, visit_id]
-    )
-    if done.rowcount != 1:
-        raise NotFoundError(f"There is no visit {visit_id} in the store.")
-
-
-def take_pen(database: Database, who: str, why: str) -> None:
-    """Say who writes from here on and why; the triggers copy it into history."""
-    database.execute("UPDATE pen SET who = ?, why = ?", [who, why])
+def take_pen(database: Database, who: str, why: str, change: int | None = None) -> None:
+    """Say who writes from here on, why, and as part of which change; the triggers copy it into history."""
+    database.execute("UPDATE pen SET who = ?, why = ?, change = ?", [who, why, change])
 
 
 def _write_visit(database: Database, visit: Visit, memo_id: int, position: int) -> int:

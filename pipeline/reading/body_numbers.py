@@ -5,6 +5,7 @@ Inches are turned into millimetres (1 in = 25.4 mm exactly; international inch, 
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
@@ -12,6 +13,7 @@ from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES, NumberConte
 from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Segment
 
+_MOST_WEDGE = 12  # degrees; common practice, no source
 MM_PER_UNIT = {"inch": Fraction(254, 10), "mm": Fraction(1), "cm": Fraction(10)}
 _ANGLE_OF = {"toe": "toe_angle", "heel": "heel_angle"}
 
@@ -20,6 +22,8 @@ class BodyNumbers(NumberContext):
     """Rules for what is measured and scored on the horse."""
 
     def _grade_out_of(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        if number.out_of is None and mention.stands_for is not None and mention.stands_for.number is not None:
+            number = replace(number, out_of=mention.stands_for.number.out_of)  # "two out of five, call it three"
         if number.out_of is None:
             return False
         grade = number.value * number.out_of if number.fraction else number.value
@@ -49,7 +53,7 @@ class BodyNumbers(NumberContext):
             if any(m.get("findings") == "rotation" and abs(m.start - end) <= 4 for m in segment.mentions):
                 self._used.add(mention.start)
                 return True
-            if self._wedged(segment, mention, end):
+            if self._wedged(segment, mention, end) or self._wedge_spoken_of(segment, number):
                 self._set_frame("wedge", segment)
                 return self._add(segment, "wedge", number.value, mention, end)
             slot = self._angle_slot(segment, before, mention)
@@ -77,6 +81,14 @@ class BodyNumbers(NumberContext):
             and mention.number.value < 10
         )
 
+    def _wedge_spoken_of(self, segment: Segment, number: Number) -> bool:
+        """ "We put wedges. Three degree near fore.": so few degrees are no angle of a hoof."""
+        if number.value > _MOST_WEDGE:
+            return False
+        near = (segment.sentence, segment.sentence - 1, segment.sentence - 2)
+        spoken = [m for s in self._talk.segments for m in s.mentions if s.sentence in near and m.get("pads") == "wedge"]
+        return bool(spoken)
+
     def _angle_slot(self, segment: Segment, before: Mention | None, mention: Mention) -> str | None:
         if before is not None and before.get("measures") in ANGLES:
             return before.readings["measures"]
@@ -102,7 +114,14 @@ class BodyNumbers(NumberContext):
         if unit is None and self._measured_without_unit(mention, number):
             mm = self._frame.unit if self._frame is not None and self._frame.slot in LENGTHS else _likely_unit(number)
             head = self._before(mention)
+            if head is not None:
+                self._set_frame(head.readings["measures"], segment, mm)
             return head is not None and self._add(segment, head.readings["measures"], number.value * mm, mention)
+        behind = self._after(mention)
+        if unit is None and behind is not None and behind.get("measures") in LENGTHS and len(behind.literal) > 1:
+            self._set_frame(behind.readings["measures"], segment, _likely_unit(number))
+            mm = _likely_unit(number)  # "left front 3 1/4 toe length"
+            return self._add(segment, behind.readings["measures"], number.value * mm, mention, behind.end)
         if unit not in MM_PER_UNIT:
             return False
         value, end = number.value, unit_mention.end if unit_mention else mention.end + 1
@@ -141,12 +160,20 @@ class BodyNumbers(NumberContext):
         named = [m for m in heads if len(m.literal) > 1 or m.get("zones") is None]
         if named or heads:
             return (named or heads)[-1].readings["measures"]
+        if any(m.get("findings") == "thin_sole" for s in self._sentence(segment) for m in s.mentions):
+            return "sole_depth"  # "thin soles in front, 3/8 of an inch left front"
+        if self._words[mention.start - 2 : mention.start] == ["back", "to"] and self._toes_long(segment):
+            return "toe_length"  # "toes were long, brought them back to three and a quarter inches"
         later = [m for m in segment.mentions if m.get("measures") in LENGTHS and m.get("zones") is None]
         if later:
             return later[0].readings["measures"]
         if self._frame is not None and self._frame.slot in LENGTHS and segment.sentence - self._frame.sentence <= 1:
             return self._frame.slot
         return None
+
+    def _toes_long(self, segment: Segment) -> bool:
+        near = [s for s in self._talk.segments if 0 <= segment.sentence - s.sentence <= 1]
+        return any(m.get("findings") == "long_toe" for s in near for m in s.mentions)
 
     def _score(self, segment: Segment, mention: Mention, number: Number) -> bool:
         before = self._before(mention)

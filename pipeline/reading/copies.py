@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from pipeline.reading.assertions import SOUGHT
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
-from pipeline.record import HORSE_SLOTS, Status
+from pipeline.record import HORSE_SLOTS, Severity, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
 _NONE_WORDS = frozenset(
@@ -53,7 +54,20 @@ _NONE_WORDS = frozenset(
         "signs",
         "trace",
         "evidence",
+        "they",
+        "'re",
+        "are",
+        "were",
+        "like",
     ]
+)
+AFFIRMED = "said to be there"
+_AFFIRMING = frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})
+_AFFIRMED = _AFFIRMING | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
+_LIGHT_WORDS = frozenset({"a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it"})
+_SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["half"], ["egg"], ["heart"], ["nails"])
+_SAME_AGAIN = frozenset(
+    {"same deal", "same again", "the same again", "ditto", "same story", "same thing", "likewise", "exactly the same"}
 )
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
@@ -74,20 +88,42 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
         own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
         if segment.having("same", "same_size") and not segment.having("times", "neutral"):
             copies += _copy_size(talk, segment, groups)
-        if not own and talk.words[segment.start : segment.end] in (["none"], ["nothing"]):
+        if not own and not found and _is_none(talk, segment):
             copies += _copy_none_behind(talk, segment, groups)
-        if not found and not own and segment.having("same", "same") and _after_a_foot(segment, groups, talk):
+        if not own and _as_the_horse_before(talk, segment):
+            copies += _copy_other_horse(talk, segment, found)
+        if not found and not own and _ditto(talk, segment) and _after_a_foot(segment, groups, talk):
             copies += _copy_same(talk, segment, groups[segment.index - 1][-1].feet)
         if not found or own:
             continue
         feet = next((g for g in found if not g.anaphor), found[0]).feet
         if _is_none(talk, segment):
             copies += _copy_none(talk, segment, feet)
-        elif segment.having("same", "same"):
+        elif _is_affirmed(talk, segment):
+            copies += _copy_affirmed(talk, segment, feet)
+        elif _only_graded(talk, segment):
+            copies += _copy_graded(talk, segment, feet)
+        elif _ditto(talk, segment):
             copies += _copy_same(talk, segment, feet)
-        elif segment.having("same", "too") or _just_a_foot(talk, segment, found[0]):
+        elif segment.having("same", "too") or (_just_a_foot(talk, segment, found[0]) and not _told_next(talk, segment)):
             copies += _copy_last(talk, segment, feet, groups)
+    for copy in copies:
+        _own_severity(talk, copy.draft, groups)
     return copies
+
+
+def _own_severity(talk: Talk, draft: Draft, groups: dict[int, list[FootGroup]]) -> None:
+    """ "Near hind as well, only that one's mild": the copy has a degree of its own."""
+    if draft.slot != "finding":
+        return
+    for segment in talk.segments[draft.segment.index :]:
+        other = segment is not draft.segment and (groups.get(segment.index) or segment.drafts)
+        if segment.sentence != draft.segment.sentence or other:
+            return
+        for mention in segment.having("severities"):
+            draft.severity = Severity(mention.readings["severities"])
+            draft.evidence.update(mention.literal)
+            return
 
 
 def inherit_status(copies: list[Copied]) -> None:
@@ -95,7 +131,7 @@ def inherit_status(copies: list[Copied]) -> None:
     for copy in copies:
         if copy.source.dropped and SOUGHT not in copy.source.rules:
             copy.draft.drop("its source was taken back")
-        elif copy.draft.status is Status.PRESENT and "denied" not in copy.draft.rules:
+        elif copy.draft.status is Status.PRESENT and not {"denied", AFFIRMED} & set(copy.draft.rules):
             copy.draft.status, copy.draft.value = copy.source.status, copy.source.value
 
 
@@ -108,7 +144,10 @@ def _copy_size(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]])
 
 def _is_none(talk: Talk, segment: Segment) -> bool:
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones")) for i in m.literal}
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+    if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
+        return words <= _NONE_WORDS | {"clear"}
     none = bool({"nothing", "none", "not", "n't", "neither"} & words) or {"no", "it"} <= words
     return none and words <= _NONE_WORDS
 
@@ -127,6 +166,8 @@ def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     if not findings:
         return []
     last = findings[-1]
+    if last.slot == "finding" and "report" in talk.words[segment.start : segment.end]:
+        return []  # "near hind nothing to report" denies nothing in particular
     if SOUGHT in last.rules and last.feet == feet:  # "Thrush? None in the left hind."
         last.dropped, last.status = False, Status.ABSENT
         last.note("denied")
@@ -139,6 +180,58 @@ def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _ditto(talk: Talk, segment: Segment) -> bool:
+    """Whether "same" is said of the statement before, not of a shoe: "back in his same shoes"."""
+    cues = segment.having("same", "same")
+    return any(talk.words[m.end : m.end + 1] not in _SHOE_WORDS for m in cues)
+
+
+def _light(talk: Talk, segment: Segment) -> bool:
+    """Whether nothing is done in the segment: "right hind too", against "I left the hinds shod as well"."""
+    return not talk.plays("action", segment.start, segment.end)
+
+
+def _content(talk: Talk, segment: Segment) -> set[str]:
+    feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    return {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+
+
+def _is_affirmed(talk: Talk, segment: Segment) -> bool:
+    """ "No thrush in the left hind but the right hind does", "right pair has it"."""
+    words = _content(talk, segment)
+    return bool(words & _AFFIRMING or "some" in words) and words <= _AFFIRMED
+
+
+def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
+    findings = [d for d in _before(talk, segment) if d.slot == "finding"]
+    if not findings or findings[-1].segment.sentence < segment.sentence - 1 or "denied" not in findings[-1].rules:
+        return []
+    rules = [r for r in findings[-1].rules if r != "denied"]
+    there = replace(findings[-1], status=Status.PRESENT, zone=None, severity=None, rules=[*rules, AFFIRMED])
+    return _copy(segment, there, feet, "there in the other foot")
+
+
+def _only_graded(talk: Talk, segment: Segment) -> bool:
+    """ "Near hind a small bit in the frog": a foot with a degree or a place and nothing else."""
+    told = {i for m in segment.mentions if m.is_any(("severities", "zones")) for i in m.literal}
+    if not told or segment.drafts or segment.having("taking_back"):
+        return False
+    feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet | told}
+    return rest <= _LIGHT_WORDS
+
+
+def _copy_graded(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
+    findings = [d for d in _before(talk, segment) if d.slot == "finding"]
+    last = findings[-1] if findings else None
+    if last is None or last.segment.sentence < segment.sentence - 1 or set(feet) & set(last.feet or ()):
+        return []
+    zone = next((m.readings["zones"] for m in segment.having("zones")), None)
+    rules = [r for r in last.rules if r != "denied"]
+    there = replace(last, status=Status.PRESENT, zone=zone, severity=None, dropped=False, rules=[*rules, AFFIRMED])
+    return _copy(segment, there, feet, "the same in another degree")
 
 
 def _after_a_foot(segment: Segment, groups: dict[int, list[FootGroup]], talk: Talk) -> bool:
@@ -164,6 +257,8 @@ def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     if not earlier:
         return []
     last = earlier[-1]
+    if isinstance(last.value, Fraction) and last.slot not in SETUP_SLOTS:
+        return _copy(segment, last, feet, "the same on another foot")
     if last.slot in SETUP_SLOTS:
         alone = segment.delimiter == "start"
         source = [
@@ -182,6 +277,29 @@ def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     return [copy for draft in wanted for copy in _copy(segment, draft, feet, "the same on another foot")]
 
 
+def _as_the_horse_before(talk: Talk, segment: Segment) -> bool:
+    """Whether a horse's talk opens with "same deal", before anything is said of it."""
+    said = {" ".join(talk.words[m.start : m.end]) for m in segment.having("same", "same")}
+    own = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
+    return bool(said & _SAME_AGAIN) and not any(s.drafts for s in own) and len(own) <= 1 and segment.horse > 0
+
+
+def _copy_other_horse(talk: Talk, segment: Segment, found: list[FootGroup]) -> list[Copied]:
+    """ "Jubilee, same deal front and back": the shoeing of the horse before, on the feet named or on all it had."""
+    others = [s for s in talk.segments[: segment.index] if s.horse != segment.horse]
+    drafts = [d for s in others if s.horse == others[-1].horse for d in s.drafts if not d.dropped and d.feet]
+    copies = []
+    for draft in [d for d in drafts if d.slot in SETUP_SLOTS and d.status is Status.PRESENT]:
+        feet = tuple(f for f in draft.feet or () if not found or f in found[-1].feet)
+        if feet:
+            evidence = set(range(segment.start, segment.end)) | draft.evidence
+            made = replace(draft, feet=feet, segment=segment, start=segment.start, end=segment.end, evidence=evidence)
+            made.rules = [*draft.rules, "the same as the horse before"]
+            segment.drafts.append(made)
+            copies.append(Copied(made, draft))
+    return copies
+
+
 def _what(draft: Draft) -> tuple[str, str]:
     """What a draft tells: a foot has one set-up of a kind, but any number of findings."""
     return draft.slot, str(draft.value) if draft.slot in _FOUND else ""
@@ -191,6 +309,14 @@ def _just_a_foot(talk: Talk, segment: Segment, group: FootGroup) -> bool:
     """ "… and the right hind": a foot joined by "and" to a statement that has its own."""
     extra = set(talk.words[segment.start : segment.end]) - set(talk.words[group.start : group.end])
     return segment.delimiter in _ALSO and not group.anaphor and extra <= {"the", "in", "on", "his", "her", "also"}
+
+
+def _told_next(talk: Talk, segment: Segment) -> bool:
+    """ "… and the right hind, that one's only loose": the foot opens a statement of its own."""
+    behind = talk.segments[segment.index + 1] if segment.index + 1 < len(talk.segments) else None
+    if behind is None or behind.sentence != segment.sentence or not behind.drafts:
+        return False
+    return talk.words[behind.start] in ("that", "it", "this")
 
 
 def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[FootGroup]]) -> list[Copied]:

@@ -28,6 +28,7 @@ _DENIABLE = frozenset(
         "nail_line",
     }
 )
+_NOT_DONE = "denied: not done"
 SOUGHT = "only looked for"
 _BARE_DENIALS = (
     ["it", "is", "n't"],
@@ -77,13 +78,40 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             for draft in before[-1:] or ahead or _sought(sentence, position) or earlier[-1:]:
                 _deny_one(draft, cue)
-        answers = talk.words[segment.start : segment.end] in _BARE_ANSWERS and position == len(sentence) - 1
+        answers = talk.words[segment.start : segment.end] in _BARE_ANSWERS and _closes(sentence, position)
+        led_by_none = talk.words[segment.start] == "none" and not segment.drafts and position
+        if led_by_none and not answers and _only_none(talk, segment):
+            for draft in _asked(talk, sentence, position):
+                _deny_one(draft)
         if answers and (segment.having("denials") or talk.words[segment.start] != "no"):
             for draft in _asked(talk, sentence, position):
                 _deny_one(draft)
         if talk.words[segment.start : segment.end] in _BARE_DENIALS and position:
             for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
                 _deny_one(draft)
+    _never_done(sentence)
+
+
+def _never_done(sentence: list[Segment]) -> None:
+    """ "Soaked it, no I didn't soak it": the first word goes with its denial."""
+    drafts = [d for s in sentence for d in s.drafts]
+    for denied in [d for d in drafts if _NOT_DONE in d.rules]:
+        for draft in drafts:
+            if draft.start < denied.start and (draft.slot, draft.value) == (denied.slot, denied.value):
+                draft.drop(_NOT_DONE)
+
+
+def _only_none(talk: Talk, segment: Segment) -> bool:
+    """ "Sidebone, none that I can feel in either front": nothing but the answer and the feet."""
+    told = {i for m in segment.mentions if m.is_any(("feet", "fillers", "denials")) for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    return rest <= {"none", "in", "on", "of", "the", "at", "all", "either", "any"}
+
+
+def _closes(sentence: list[Segment], position: int) -> bool:
+    """ "Sidebone, none." and "Sidebone, none, either fore.": at the end, or before nothing but a foot."""
+    behind = sentence[position + 1 :]
+    return not behind or (len(behind) == 1 and not behind[0].drafts and bool(behind[0].having("feet")))
 
 
 def _sought(sentence: list[Segment], position: int) -> list[Draft]:
@@ -108,7 +136,7 @@ def _deny_one(draft: Draft, cue: Mention | None = None) -> None:
     if draft.slot not in _DENIABLE or "denied" in draft.rules:
         return None
     if draft.slot in ("work", "manner", "treatment"):
-        return draft.drop("denied: not done")
+        return draft.drop(_NOT_DONE)
     draft.note("denied")
     draft.evidence.update(cue.literal if cue is not None else ())
     if SOUGHT in draft.rules:

@@ -14,6 +14,8 @@ def doubt(talk: Talk, sentence: list[Segment]) -> None:
     for position, segment in enumerate(sentence):
         for cue in segment.having("doubts", "before"):
             touched = reached(talk, sentence, position, cue)
+            if talk.words[cue.end - 1] == "like" and not touched and cue.end < segment.end:
+                continue  # "smells like a drain" compares
             if not touched and position and not segment.drafts and segment.end - segment.start <= _COMMENT:
                 touched = last_doubtable(sentence[:position])
             if not touched and position + 1 < len(sentence) and not drafts_after(segment, cue):

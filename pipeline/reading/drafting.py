@@ -10,7 +10,11 @@ from pipeline.vocabulary import CLASS_SLOTS
 _WORD_CLASSES = tuple(name for name in CLASS_SLOTS if name not in ("tester_responses", "pulses", "nail_lines"))
 _SHOE_NOUNS = ("shoe_types", "shoe_materials")
 _NEW = frozenset({"new", "fresh", "brand"})
-_NEW_ALONE = frozenset({"new", "brand", "also", "all", "both", "they", "'re", "those", "are", "it", "'s", "that"})
+_NEW_ALONE = frozenset(
+    {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
+)
+_TAKEN_OFF = frozenset({"pulled", "removed", "stripped", "took"})
+_PULLED = 3
 _NEW_REACH = 5
 
 
@@ -42,9 +46,16 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
         return None
     if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):
         return None
+    if names[0] == "warmths" and not _of_a_foot(talk, segment):
+        return None
     if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None
     return names[0]
+
+
+def _of_a_foot(talk: Talk, segment: Segment) -> bool:
+    """ "Both fores hot" tells of a foot, "it's hot" of the day."""
+    return bool(segment.having("feet")) or bool({"foot", "feet", "hoof"} & set(talk.words[segment.start : segment.end]))
 
 
 def _answers_a_head(segment: Segment, mention: Mention) -> bool:
@@ -56,6 +67,10 @@ def _answers_a_head(segment: Segment, mention: Mention) -> bool:
 def _new_shoe_talk(talk: Talk, segment: Segment, mention: Mention) -> bool:
     """ "I made him a new one, size two" against "pleased to see the new one"."""
     near = [m for m in segment.mentions if m is not mention]
+    before = talk.segments[segment.index - 1] if segment.index else None
+    shod = before is not None and before.sentence == segment.sentence
+    if shod and before is not None and any(m.is_any(("shoe_types", "shoe_states")) for m in before.mentions):
+        return True  # "straight bar on that foot, a new one"
     return (
         bool(talk.plays("action", segment.start, segment.end))
         or mention.start == segment.start
@@ -85,6 +100,57 @@ def draft_white_line(talk: Talk) -> None:
                 draft.note("white line: denied by name")
 
 
+def draft_pulled(talk: Talk) -> None:
+    """ "Tally pulled her right hind": the horse did it, not the farrier."""
+    for foot in [m for m in talk.mentions if m.get("feet")]:
+        words = talk.words[max(0, foot.start - 3) : foot.start]
+        if len(words) < _PULLED or words[1] != "pulled" or words[2] not in ("his", "her", "a", "the"):
+            continue
+        name = talk.mention_ending(foot.start - 2)
+        if words[0] in ("he", "she") or (name is not None and name.get("horse") is not None):
+            segment = next(s for s in talk.segments if s.start <= foot.start - 2 < s.end)
+            draft = Draft("shoe_state", "lost", segment, foot.start - 2, foot.start - 1)
+            draft.evidence.add(foot.start - 2)
+            draft.note("shoe_state: pulled by the horse")
+            segment.drafts.append(draft)
+
+
+def draft_pulled_by_hand(talk: Talk) -> None:
+    """ "Pulled both front shoes", "removed the hind shoes", "took the fronts off": the farrier did it."""
+    for foot in [m for m in talk.mentions if m.get("feet")]:
+        at = next((i for i in range(foot.start - 1, foot.start - _PULLED - 1, -1) if talk.words[i] in _TAKEN_OFF), None)
+        if at is None or at < 0 or any(m.is_any(("work", "shoe_states")) and at in m.literal for m in talk.mentions):
+            continue
+        behind = talk.words[foot.end : foot.end + 1]
+        if talk.words[at] == "took" and behind != ["off"]:
+            continue
+        if talk.words[at - 1] in ("he", "she", "'d", "has", "had") or _names_horse(talk, at):
+            continue
+        segment = next((s for s in talk.segments if s.start <= at < s.end), None)
+        rest = set(talk.words[at + 1 : foot.start]) - {"both", "the", "his", "her", "all", "those", "that"}
+        if segment is not None and not rest and "nail" not in talk.words[segment.start : segment.end]:
+            draft = Draft("work", "removed", segment, at, at + 1)
+            draft.evidence.update({at, *foot.literal})
+            draft.note("work: taken off by hand")
+            segment.drafts.append(draft)
+
+
+def _names_horse(talk: Talk, at: int) -> bool:
+    name = talk.mention_ending(at)
+    return name is not None and name.get("horse") is not None
+
+
+def draft_vet(talk: Talk) -> None:
+    """ "No better by Tuesday, vet.": the vet alone, at the end of a sentence."""
+    for sentence in talk.sentences():
+        last = sentence[-1]
+        if talk.words[last.start : last.end] in (["vet"], ["the", "vet"]) and len(sentence) > 1:
+            draft = Draft("vet", "referral", last, last.start, last.end)
+            draft.evidence.update(range(last.start, last.end))
+            draft.note("vet: named alone")
+            last.drafts.append(draft)
+
+
 def draft_pronouns(talk: Talk) -> None:
     """ "There's one in the off fore now": "one" is the finding spoken of last."""
     last: Draft | None = None
@@ -99,11 +165,11 @@ def draft_pronouns(talk: Talk) -> None:
 
 
 def _foot_near(talk: Talk, segment: Segment, mention: Mention) -> bool:
-    """Whether a foot follows the pronoun, or stands alone in the segment before it."""
+    """Whether a foot stands beside the pronoun, or alone in the segment before it."""
     before = talk.segments[segment.index - 1] if segment.index else None
     alone = before is not None and before.sentence == segment.sentence and not before.drafts
-    behind = any(m.get("feet") and m.start >= mention.start for m in segment.mentions)
-    return behind or (alone and before is not None and bool(before.having("feet")))
+    here = any(m.get("feet") for m in segment.mentions)
+    return here or (alone and before is not None and bool(before.having("feet")))
 
 
 def draft_new(talk: Talk) -> None:
@@ -113,7 +179,12 @@ def draft_new(talk: Talk) -> None:
             if talk.words[index] not in _NEW or _inside_strong(segment, index):
                 continue
             noun = next((m for m in segment.mentions if m.start > index and m.is_any(_SHOE_NOUNS)), None)
-            if set(talk.words[segment.start : segment.end]) <= _NEW_ALONE:
+            sized = next((m for m in segment.mentions if m.start == index + 1 and m.number is not None), None)
+            if sized is not None and talk.words[index - 1] in ("a", "an"):
+                segment.drafts.append(_new_draft(segment, index, set()))  # "so that's a new ten"
+                continue
+            feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+            if {talk.words[i] for i in range(segment.start, segment.end) if i not in feet} <= _NEW_ALONE:
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             footed = next((m for m in segment.mentions if m.start == index + 1 and m.get("feet")), None)

@@ -11,6 +11,7 @@ from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 __all__ = ["SETUP_SLOTS", "FootGroup", "attach_feet"]
 
 _LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
+_OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
 
@@ -39,7 +40,20 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
         _foot_behind_sentence(talk, sentence, groups)
         _except_feet(sentence, groups)
         hand = contrasted(sentence, groups) or hand
+    _feet_of_before(talk)
     return groups
+
+
+def _feet_of_before(talk: Talk) -> None:
+    """Back to a horse, "her pads aren't leather, they're full pads": on the feet where the pads were said to be."""
+    for segment in talk.segments:
+        for draft in segment.drafts:
+            if draft.feet is None and draft.slot in SETUP_SLOTS - {"work"}:
+                same = [d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]
+                feet = [d.feet for d in same if d.slot == draft.slot and d.feet]
+                if feet:
+                    draft.feet, draft.foot_carried = feet[-1], True
+                    draft.note("foot: where it was said to be before")
 
 
 def _except_feet(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
@@ -54,7 +68,7 @@ def _except_feet(sentence: list[Segment], groups: dict[int, list[FootGroup]]) ->
 
 def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
     """ "Hondo lost one. Left front.": a foot alone in its sentence belongs to a statement that still lacks one."""
-    alone = len(sentence) == 1 and not sentence[0].drafts and groups[sentence[0].index]
+    alone = not any(s.drafts for s in sentence) and groups[sentence[0].index]
     if not alone or not sentence[0].sentence:
         return
     for draft in [d for s in talk.sentence(sentence[0].sentence - 1) for d in s.drafts if s.horse == sentence[0].horse]:
@@ -72,8 +86,13 @@ def _attach_segment(
         if draft.slot in HORSE_SLOTS:
             draft.feet = ()
             continue
+        narrower = _in_apposition(talk, sentence, position, groups)
+        if own and narrower is not None and set(narrower) < set(_nearest(draft, segment, own).feet):
+            draft.feet = narrower
+            draft.note("foot: named more exactly behind")
+            continue
         if own:
-            draft.feet = _nearest(draft, segment, own).feet
+            draft.feet = _as_well_as(talk, own) or _nearest(draft, segment, own).feet
             draft.note("foot: named beside it")
             continue
         listed = (
@@ -98,6 +117,29 @@ def _attach_segment(
         )
         draft.foot_carried = True
         draft.note("foot: still in hand")
+
+
+def _in_apposition(
+    talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]
+) -> Feet | None:
+    """ "He'd lost one in front, the near fore": the foot alone behind a comma is the one meant."""
+    behind = sentence[position + 1] if position + 1 < len(sentence) else None
+    one = "one" in talk.words[sentence[position].start : sentence[position].end]
+    if behind is None or not one or behind.delimiter != "," or behind.drafts or len(groups[behind.index]) != 1:
+        return None
+    group = groups[behind.index][0]
+    rest = {talk.words[i] for i in range(behind.start, behind.end) if not group.start <= i < group.end}
+    return group.feet if rest <= {"the", "his", "her"} else None
+
+
+def _as_well_as(talk: Talk, own: list[FootGroup]) -> Feet | None:
+    """ "The near fore reset as well as the off": both."""
+    for first, second in pairwise(own):
+        if talk.words[second.start - 3 : second.start][:3] in (["well", "as", "the"],) or talk.words[
+            second.start - 2 : second.start
+        ] == ["well", "as"]:
+            return tuple(foot for foot in FEET if foot in first.feet or foot in second.feet)
+    return None
 
 
 def _clause_follows(sentence: list[Segment], position: int) -> bool:
@@ -167,6 +209,12 @@ def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:
     first_fact = min(d.start for d in segment.drafts)
     if real[0].start < first_fact:
         before = [g for g in real if g.start < draft.start]
+        touching = [g for g in real if 0 <= g.start - draft.end <= 1]
+        if draft.slot in SETUP_SLOTS and touching and before and draft.start - before[-1].end > _OF_THE_RIGHT:
+            return touching[0]  # "if that near fore won't take it she'll go into boots in front"
+        behind = [g for g in real if g.start >= draft.end and before and set(g.feet) < set(before[-1].feet)]
+        if draft.slot in ("tester", "finding") and behind and behind[0].start - draft.end <= _OF_THE_RIGHT:
+            return behind[0]  # "on the fronts I got a moderate at the toe of the right"
         return before[-1] if before else real[0]
     after = [g for g in real if g.start >= draft.start]
     return after[0] if after else real[-1]
@@ -201,6 +249,8 @@ def _from_list(
                 return None
             continue
         foot_only = not [d for d in later.drafts if d.slot not in HORSE_SLOTS]
+        if foot_only and _named_after_all(talk, later, found[0]):
+            return found[0].feet
         if foot_only:
             return None if later.past or (later.own_clause and later.joined_by("and", ", and")) else found[0].feet
         denied = _leading_denial(sentence[position]) and _closes_with_or(talk, later)
@@ -210,13 +260,18 @@ def _from_list(
     return None
 
 
+def _named_after_all(talk: Talk, segment: Segment, group: FootGroup) -> bool:
+    """ "I pricked him, near fore that was": the foot comes as an afterthought."""
+    return talk.words[group.end : segment.end] in (["that", "was"], ["that", "is"], ["that", "'s"], ["it", "was"])
+
+
 def _foot_behind(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> Feet | None:
     """ "Strong at the toe, left front, moderate at the toe, right front": each answer has its foot behind it."""
     following = sentence[position + 1] if position + 1 < len(sentence) else None
     if following is None or following.delimiter != "," or following.drafts or not groups[following.index]:
         return None
-    first_draft = next((s.index for s in sentence if s.drafts), -1)
-    first_foot = next(s.index for s in sentence if groups[s.index])
+    first_draft = next((s.drafts[0].start for s in sentence if s.drafts), -1)
+    first_foot = next(groups[s.index][0].start for s in sentence if groups[s.index])
     return groups[following.index][0].feet if first_draft < first_foot else None
 
 
@@ -225,6 +280,8 @@ def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand
     if not trailing or found[0].anaphor:
         return False
     if draft.slot in SETUP_SLOTS and all(d.slot in SETUP_SLOTS for d in later.drafts):
+        if first.joined_by("start") and first.end - first.start == draft.end - draft.start and draft.slot != "work":
+            return True  # "steel, new ones all four feet": a bare word that leads
         return not any(d.slot == "work" for d in later.drafts)
     if later.own_clause or (first.past or first.present):
         return False

@@ -27,6 +27,13 @@ SETUP_SLOTS = frozenset(
 )
 
 
+_PAIR = 2
+_PRONOUNS = (["them"], ["it"], ["that"], ["those"])
+_ANSWERS = frozenset(
+    {"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt", "gone", "cleared"}
+)
+
+
 @dataclass
 class FootGroup:
     """Feet named at the token ``start``; ``anaphor`` when they were only pointed at ("that foot")."""
@@ -47,13 +54,15 @@ def groups_of(
         counted = (
             mention.get("totals") is not None and hand is not None and numbered
         )  # "six nails each foot": of those in hand
-        if name is None or counted or _compared(talk, mention):
-            continue
         working = any(d.slot == "work" for d in segment.drafts)
+        if name is None or counted or (_compared(talk, mention) and not (working and _the_lot(talk, mention))):
+            continue
         feet = _rest(talk, segment) if name == "other_three" and working else None
-        feet = feet or resolve(name, hand)
+        feet = feet or (talk.left_out if name == "in_hand" else None) or resolve(name, hand)
         if feet is None:
             continue
+        if name != "in_hand":
+            talk.left_out = resolve(name.split("-", 1)[1], hand) if "-" in name else None
         anaphor = name in ("in_hand", "pair_in_hand")
         found.append(FootGroup(mention.start, mention.end, feet, anaphor))
         if segment.drafts or name not in ("other_three", "other_two"):
@@ -73,14 +82,27 @@ def _rest(talk: Talk, segment: Segment) -> Feet | None:
     return tuple(foot for foot in FEET if foot not in worked) if len(worked) == 1 else None
 
 
+def _after_packing(talk: Talk, mention: Mention) -> bool:
+    before = talk.mention_ending(mention.start)
+    return before is not None and before.is_any(("packings", "pads"))
+
+
+def _the_lot(talk: Talk, mention: Mention) -> bool:
+    return talk.words[mention.start : mention.end] == ["the", "lot"]
+
+
 def _compared(talk: Talk, mention: Mention) -> bool:
     """ "Match the right", "seen from the front": a foot that is only looked at."""
-    if (
-        talk.words[mention.start : mention.end] == ["the", "lot"]
-        and mention.start
-        and talk.words[mention.start - 1] not in (",", ".")
-    ):
+    if _the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", "."):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
+    pronoun = talk.words[mention.end : mention.end + 1] in _PRONOUNS
+    if talk.words[mention.start : mention.end] == ["behind"] and pronoun and _after_packing(talk, mention):
+        return True  # "full pads with silicone behind them"
+    if talk.words[mention.start : mention.end] == ["every", "one"] and talk.words[mention.start - 1] == "through":
+        return True  # "I went through every one"
+    packed = talk.mention_ending(mention.start)
+    if talk.words[mention.start : mention.end] == ["in", "behind"] and packed is not None and packed.get("packings"):
+        return True  # "putty in behind" lies behind the pad
     after = talk.words[mention.end] if mention.end < len(talk.words) else "."
     if talk.words[mention.start] in ("anywhere", "everywhere") and after not in (
         ",",
@@ -93,8 +115,15 @@ def _compared(talk: Talk, mention: Mention) -> bool:
         "in",
     ):
         return True  # "I couldn't find anywhere decent to nail"
+    if (
+        "same" in talk.words[max(0, mention.start - 4) : mention.start]
+        and "as" in talk.words[max(0, mention.start - 2) : mention.start]
+    ):
+        return True  # "same size as the fronts"
     near = talk.words[max(0, mention.start - 2) : mention.start]
     before = set(near[-1:] if near[-1:] == ["."] or near[:1] in (["."], [","]) else near)
+    if "from" in before and _ANSWERS & set(talk.words[max(0, mention.start - 6) : mention.start]):
+        before.discard("from")  # "nothing from the off fore"
     return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
 
 
@@ -102,7 +131,7 @@ def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None
     """ "That crack" is the crack of before, on the foot where it was."""
     before = talk.words[max(0, draft.start - 2) : draft.start]
     pointed = draft.slot == "finding" and before[-1:] in (["that"], ["this"], ["the"])
-    if not pointed and not (draft.slot == "shoe_type" and before in (["in", "the"], ["on", "the"])):
+    if not pointed and not (draft.slot == "shoe_type" and before in (["in", "the"], ["on", "the"], ["under", "the"])):
         return None
     for earlier in reversed([d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]):
         if (earlier.slot, earlier.value) == (draft.slot, draft.value) and earlier.feet:
@@ -114,6 +143,10 @@ def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None
 def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> Feet | None:
     """After "number two up front and number one behind" the shoeing of all of them is in hand again."""
     named = [s for s in sentence if groups[s.index] and s.drafts and s.horse == sentence[-1].horse]
+    if named and len(groups[named[-1].index]) == _PAIR and setup_only(named[-1]):
+        one, other = (g.feet for g in groups[named[-1].index])
+        if len(one) == len(other) == _PAIR and not set(one) & set(other):
+            return tuple(foot for foot in FEET if foot in one or foot in other)  # "2s front 1 1/2 hind"
     if len(named) < 2:
         return None
     first, second = named[-2], named[-1]

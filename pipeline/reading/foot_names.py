@@ -6,7 +6,9 @@ from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Feet, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
+from pipeline.vocabulary import CLASS_SLOTS
 
 _GROUPS: dict[str, Feet] = {
     "LF": ("LF",),
@@ -69,8 +71,11 @@ def mark_bare_sides(talk: Talk) -> None:
             continue
         before = talk.words[index - 1]
         after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
-        near = word == "near" and after not in (",", ".", "and", "but")
-        counted = before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
+        near = word == "near" and after not in (",", ".", "and", "but", "one", "foot", "side")
+        numbered = any(m.number and m.end == index for m in talk.mentions) and after in (",", "and", ".", "but")
+        counted = numbered or (
+            before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
+        )
         determined = (
             counted
             or (before in ("the", "his", "her", "its") and not near)
@@ -84,6 +89,68 @@ def mark_bare_sides(talk: Talk) -> None:
             end = index + 2 if after in ("one", "foot", "side") else index + 1
             mention = Mention(index, end, (index,), {"feet": f"bare_{_SIDES[word]}"}, MatchKind.VARIANT)
             talk.mentions.append(mention)
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+_EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
+_LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
+_WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
+
+
+def mark_counted_feet(talk: Talk) -> None:
+    """ "4 resets", "trimmed four", "trim on four", "all reset": the work says that feet are counted."""
+    for work in [m for m in talk.mentions if m.get("work") is not None]:
+        for at in range(work.start, work.end - 1):
+            if talk.words[at : at + 2] == ["all", "four"] and talk.mention_starting(at) is None:
+                talk.mentions.append(Mention(at, at + 2, (at, at + 1), {"feet": "all"}, MatchKind.VARIANT))
+        before, behind = talk.mention_ending(work.start), talk.mention_starting(work.end)
+        if talk.words[work.end : work.end + 1] == ["on"]:
+            behind = talk.mention_starting(work.end + 1)
+        four = next((m for m in (before, behind) if m is not None and _is_four(talk, m)), None)
+        if four is not None:
+            four.number = None
+            four.readings = {"feet": "all"}
+        elif (talk.words[work.start - 1 : work.start] == ["all"] and work.start == 1) or (
+            work.start > 1 and talk.words[work.start - 2 : work.start] == [".", "all"]
+        ):
+            at = work.start - 1
+            talk.mentions.append(Mention(at, work.start, (at,), {"feet": "all"}, MatchKind.VARIANT))
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _is_four(talk: Talk, mention: Mention) -> bool:
+    number = mention.number
+    if number is None or number.value != 4 or number.aughts is not None or number.plural or number.article:
+        return False
+    counted = talk.mention_starting(mention.end)
+    return counted is None or not counted.is_any(("units", "measures", "totals", "feet"))
+
+
+def mark_exceptions(talk: Talk) -> None:
+    """ "All but the left hind", "every foot bar the off fore": one group, the whole without the foot named."""
+    for out in [m for m in talk.mentions if m.get("feet")]:
+        start = out.start
+        while start and talk.words[start - 1] in _LEADING_IN:
+            start -= 1
+        cue = next((c for c in _EXCEPT if talk.words[start - len(c) : start] == c and start > len(c)), None)
+        if cue is None:
+            continue
+        at = start - len(cue)
+        if talk.words[at - 1] == "," and cue != ["but"]:
+            at -= 1
+        whole = talk.mention_ending(at)
+        bare = talk.words[at - 1] in _WHOLE
+        if whole is not None and whole.get("feet") in ("all", "any", "hinds", "fronts"):
+            begin, name = whole.start, whole.readings["feet"]
+        elif bare and (whole is None or not whole.is_any(("number",)) or whole.number is not None):
+            begin, name = at - 1, "all"
+        else:
+            continue
+        for mention in talk.mentions:
+            if begin <= mention.start < out.start and mention is not out:
+                mention.dropped = True
+        out.readings = {"feet": f"{name}-{out.readings['feet']}"}
+        out.start, out.literal = begin, tuple(range(begin, out.end))
     talk.mentions.sort(key=lambda m: (m.start, m.end))
 
 
@@ -102,10 +169,21 @@ def join_feet(talk: Talk) -> None:
         ):
             continue
         after = talk.words[second.end] if second.end < len(talk.words) else ""
-        leading = first.start == 0 or talk.words[first.start - 1] in (".", ",", "the", "and")
-        if after in _VERBS and not leading:
+        leading = not _told_before(talk, first)
+        if after in (_VERBS | {"i", "we"}) and not leading:
             continue
         _join(first, second)
+
+
+def _told_before(talk: Talk, foot: Mention) -> bool:
+    """ "Cast the near hind and the off hind was loose", "size one on the near fore and the off fore's the bigger".
+
+    Whether a word of the trade stands before the first foot in its clause, so that the second opens another.
+    """
+    start = foot.start
+    while start and talk.words[start - 1] not in (",", *SENTENCE_ENDS):
+        start -= 1
+    return any(m.is_any(CLASS_SLOTS) or m.number for m in talk.mentions if start <= m.start < foot.start)
 
 
 def _join(first: Mention, second: Mention) -> None:
@@ -123,6 +201,9 @@ def _listed_feet(talk: Talk, first: Mention, second: Mention) -> bool:
 
 def resolve(name: str, hand: Feet | None) -> Feet | None:
     """The feet that a canonical foot name stands for, given the feet in hand; None when nothing can be pointed at."""
+    if "-" in name:
+        whole, out = (resolve(part, hand) or () for part in name.split("-", 1))
+        return tuple(foot for foot in whole if foot not in out) or None
     if "+" in name:
         return _resolve_joined(name, hand)
     if name in _GROUPS:
@@ -138,6 +219,8 @@ def resolve(name: str, hand: Feet | None) -> Feet | None:
         return None
     if name == "in_hand":
         return hand
+    if name == "those_three":
+        return hand if len(hand) > 1 else tuple(foot for foot in FEET if foot not in hand)
     if name == "pair_in_hand":
         pair = _pair_of(hand)
         return (f"L{pair}", f"R{pair}") if pair else hand

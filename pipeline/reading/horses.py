@@ -6,8 +6,25 @@ from pipeline.reading.names import NameFinder
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_mentions, roster_spans
 from pipeline.reading.talk import Segment
 from pipeline.record import HorseMatch
+from pipeline.vocabulary import CLASS_SLOTS
 
 __all__ = ["HorseFinder", "HorseTalk", "NameSpan", "NamedHorse", "name_mentions", "roster_spans"]
+
+_IS = (
+    "it was",
+    "it were",
+    "this is",
+    "this 's",
+    "this one is",
+    "this one 's",
+    "this here 's",
+    "this here is",
+    "it 's",
+    "it is",
+)
+_SEVERAL = 2
+_SHORT = 7
+_A_STORY = 8  # tokens of a sentence, counted twice for its first segment, that tells something of the horse
 
 
 class HorseFinder(NameFinder):
@@ -35,6 +52,8 @@ class HorseFinder(NameFinder):
         """ "Nantucket's next door, this is Regent", "they led out Rangi, who'd sprung his left fore"."""
         last = self._talk.words[span.start - 1] if span.start else ""
         after = self._talk.words[span.end : span.end + 2]
+        if after[:1] == [","] and last == "about" and "thing" in self._talk.words[max(0, span.start - 3) : span.start]:
+            return True  # "and the other thing about Rosie, …"
         led = " ".join(self._talk.words[max(0, span.start - 2) : span.start])
         if (
             after == [",", "who"]
@@ -44,7 +63,18 @@ class HorseFinder(NameFinder):
             return True
         before = " ".join(self._talk.words[max(0, span.start - 3) : span.start])
         return before.endswith(
-            ("this is", "this 's", "this one is", "this one 's", "this here 's", "this here is", "it 's", "it is")
+            (
+                "it was",
+                "it were",
+                "this is",
+                "this 's",
+                "this one is",
+                "this one 's",
+                "this here 's",
+                "this here is",
+                "it 's",
+                "it is",
+            )
         )
 
     def _stands_alone(self, span: NameSpan) -> bool:
@@ -52,6 +82,12 @@ class HorseFinder(NameFinder):
         before = self._talk.words[span.start - 1] if span.start else "."
         after = self._talk.words[span.end] if span.end < len(self._talk.words) else "."
         start = self._sentence_start(span.start)
+        if (
+            after in (".", "?")
+            and before in ("on", "to", "with", "about", "was", "is")
+            and span.start - start <= _SHORT
+        ):
+            return not self._trade_words(start, span.start)  # "What else on Clip."
         strong = [
             m
             for m in self._talk.mentions
@@ -60,6 +96,9 @@ class HorseFinder(NameFinder):
             and set(m.readings) - {"horse_cues", "fillers", "horse", "feet", "measures"}
         ]
         return before == "," and after in (".", ",") and not strong and span.start - start <= 8
+
+    def _trade_words(self, start: int, end: int) -> bool:
+        return any(m.is_any(CLASS_SLOTS) or m.number for m in self._talk.mentions if start <= m.start < end)
 
     def assign(self) -> None:
         """Give each segment its horse: the one named last at the head of a sentence, or named within the segment."""
@@ -75,9 +114,47 @@ class HorseFinder(NameFinder):
                     segment.horse = current
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
+        self._give_back_asides()
+
+    def _give_back_asides(self) -> None:
+        """ "Doris trod on the phone. … Next visit four weeks.": a horse of whom no trade word is said had no visit.
+
+        Only for a name that opens a sentence about something else; what follows belongs to the horse before.
+        """
+        runs = self._runs()
+        for number, run in enumerate(runs[1:], start=1):
+            horse = run[0].horse
+            name = next((s for s in self.found.spans if run[0].start <= s.start < run[0].end), None)
+            said = run[0].end - run[0].start + sum(s.end - s.start for s in run if s.sentence == run[0].sentence)
+            others = [s for r in runs if r is not run for s in r if s.horse == horse]
+            if name is None or others or said < _A_STORY or any(self._told_of(s) for s in run):
+                continue
+            if any(span.horse == horse and span is not name for span in self.found.spans):
+                continue
+            for segment in run:
+                segment.horse = runs[number - 1][0].horse
+
+    def _runs(self) -> list[list[Segment]]:
+        runs: list[list[Segment]] = []
+        for segment in self._talk.segments:
+            if runs and runs[-1][0].horse == segment.horse:
+                runs[-1].append(segment)
+            else:
+                runs.append([segment])
+        return runs
+
+    def _told_of(self, segment: Segment) -> bool:
+        """Whether anything but the next visit is said in the segment."""
+        words = set(CLASS_SLOTS) - {"vet"}
+        names = [s for s in self.found.spans if segment.start <= s.start < segment.end]
+        timed = bool(names) and any(m.number for m in segment.mentions)
+        return timed or any(m.is_any(words) or m.get("feet") for m in segment.mentions)
 
     def _for_horse(self, segment: Segment, span: NameSpan) -> bool:
         """ "Eight weeks for Pepper": the segment is Pepper's although somebody else is in hand."""
+        owned = self._talk.words[span.end : span.end + 1] == ["'s"]
+        if owned and any(m.get("feet") and m.start - span.end <= 2 for m in segment.mentions if m.start > span.end):
+            return True  # "no mud fever on Gwen's hinds"
         if segment.having("units"):
             return True
         timed = segment.having("vet") or any(m.number for m in segment.mentions)
@@ -89,7 +166,7 @@ class HorseFinder(NameFinder):
         """The horses that a fact is said of together: "five weeks for the pair", "the other two in ten"."""
         cues = {m.get("horse_cues") for m in segment.mentions}
         everyone = list(range(len(self.found.horses)))
-        if "pair_any" in cues:
+        if "pair_any" in cues or self._of_them_all(segment):
             return everyone
         if slot not in ("next_visit_weeks", "manner"):
             return []
@@ -99,9 +176,25 @@ class HorseFinder(NameFinder):
         if "others" in cues:
             sentence = self._talk.sentence(segment.sentence)
             named = {s.horse for s in self.found.spans if sentence[0].start <= s.start < sentence[-1].end}
-            return [i for i in everyone if i not in named]
+            return [i for i in everyone if i not in (named or {segment.horse})]
         paired = "pair" in cues or any(m.get("feet") == "pair_in_hand" for m in segment.mentions)
         return everyone if paired else []
+
+    def _of_them_all(self, segment: Segment) -> bool:
+        """ "Pogo, Fiddle and Thimble. All trims, everybody's barefoot.": said of all before anything is said of one."""
+        if len(self.found.horses) < _SEVERAL:
+            return False
+        sentence = self._talk.sentence(segment.sentence)
+        if any(d for s in self._talk.segments[: sentence[0].index] for d in s.drafts if not d.dropped):
+            return False
+        if any(sentence[0].start <= s.start < sentence[-1].end for s in self.found.spans):
+            return False
+        words = self._talk.words[sentence[0].start : sentence[-1].end]
+        opened = words[:1] in (["both"], ["everybody"], ["everyone"]) or words[:2] in (["all", "three"], ["all", "of"])
+        noun = self._talk.words[sentence[0].start + 1 : sentence[0].start + 2]
+        feet = [m for m in sentence[0].mentions if m.get("feet") and m.start <= sentence[0].start + 2]
+        together = opened and all(m.end - m.start == 1 for m in feet) and noun not in (["his"], ["her"], ["the"])
+        return together or bool(set(words) & {"everybody", "everyone"})
 
     def _following(self, segment: Segment) -> Segment | None:
         """The next segment of the sentence when it is a few words without a fact: "four weeks, the pair of them"."""
@@ -110,6 +203,27 @@ class HorseFinder(NameFinder):
             return None
         following = self._talk.segments[index]
         return following if not following.drafts and following.end - following.start <= 5 else None
+
+    def _named_before(self, before: list[Segment]) -> list[int]:
+        """ "Pilchard and Linnet, six weeks": the horses of the segments before that hold a name and nothing else."""
+        horses: list[int] = []
+        for segment in reversed(before):
+            names = [s for s in self.found.spans if segment.start <= s.start < segment.end]
+            if segment.drafts or len(names) != 1 or names[0].start != segment.start or names[0].end != segment.end:
+                break
+            horses.append(names[0].horse)
+        return horses if len(horses) > 1 else []
+
+    def _told_together(self, before: list[Segment]) -> list[int]:
+        """ "Tahi and Rata are the same job, fores reset, hinds trimmed": what follows is said of both."""
+        named = [s for s in before if any(s.start <= n.start < s.end for n in self.found.spans)]
+        if not named or (named[-1].index != before[-1].index and any(s.drafts for s in before)):
+            return []
+        names = [n for n in self.found.spans if named[0].start <= n.start < named[-1].end]
+        verb = self._talk.words[names[-1].end : names[-1].end + 1]
+        together = verb in (["are"], ["were"], ["both"], ["all"], ["get"], ["have"])
+        horses = list(dict.fromkeys(n.horse for n in names))
+        return horses if together and len(horses) >= _SEVERAL else []
 
     def sharers(self, segment: Segment) -> list[int]:
         """All horses that a segment speaks of: "Cash and Boomer are on six"."""
@@ -120,7 +234,7 @@ class HorseFinder(NameFinder):
             return shared
         names_here = [s.horse for s in self.found.spans if segment.start <= s.start < segment.end]
         if not names_here:
-            return shared
+            return self._named_before(sentence[:position]) or self._told_together(sentence[:position]) or shared
         shared.extend(h for h in names_here if h not in shared)
         for after in sentence[position + 1 :]:
             names = [s for s in self.found.spans if after.start <= s.start < after.end]

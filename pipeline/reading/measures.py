@@ -15,6 +15,14 @@ from pipeline.reading.number_context import ANGLES, SCORES
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers, plain, size_name
 from pipeline.reading.talk import Segment
+from pipeline.record import HORSE_SLOTS
+
+# Before a bare number these say what the thing counted last came to.
+_SAID = frozenset({"was", "is", "'s", "at", "to", "a", "an", "so", "say", "said", "wrote", "reads", "read", "got"})
+
+
+_AGAIN = 2
+_SKIPPED = 3  # segments between a foot and the number that was looked up meanwhile
 
 
 class MeasureReader(ShoeNumbers, BodyNumbers):
@@ -54,13 +62,18 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
     def _elliptic(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """A bare number beside a foot counts what the last one counted."""
         frame = self._frame
-        if frame is None or segment.sentence - frame.sentence > 1:
-            return False
+        again = {"too", "also", "well"} & set(self._words[mention.start : segment.end])
+        if frame is None or segment.sentence - frame.sentence > (_AGAIN if again else 1):
+            return False  # "six nails … Off fore was loose so I reset it, seven in that as well"
+        if frame.slot in HORSE_SLOTS and segment.having("feet"):
+            return False  # "rotation, six degrees on the left and four on the right" is no grade
         after = self._after(mention)
-        said = self._words[mention.start - 1] in ("was", "is", "'s", "at", "to", "a", "an")
+        said = self._words[mention.start - 1] in _SAID
+        called = self._words[mention.start - 2 : mention.start] in (["call", "it"], ["make", "it"], ["say", "it"])
+        said = said or called
         now = said and frame.sentence == segment.sentence
         blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
-        score = frame.slot in SCORES and (number.article or said)
+        score = frame.slot in SCORES and (number.article or said or bool(segment.having("times", "history")))
         repeated = mention.stands_for is not None or self._words[mention.start - 1] in ("also", "too")
         if blocked or not (segment.having("feet") or score or repeated or now or self._behind_foot(segment)):
             return False
@@ -77,8 +90,11 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
         return added
 
     def _behind_foot(self, segment: Segment) -> bool:
-        """Whether the segment before names a foot and nothing else: "right front, three and three eighths"."""
-        before = self._talk.segments[segment.index - 1] if segment.index else None
-        if before is None or before.sentence != segment.sentence:
-            return False
-        return bool(before.having("feet")) and not before.drafts and not any(m.number for m in before.mentions)
+        """Whether a foot stands alone before: "right front, three and three eighths", "off fore, where is it, 84"."""
+        for before in reversed(self._talk.segments[max(0, segment.index - _SKIPPED) : segment.index]):
+            told = before.drafts or any(m.number for m in before.mentions)
+            if before.sentence != segment.sentence or told:
+                return False
+            if before.having("feet"):
+                return True
+        return False

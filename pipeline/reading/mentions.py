@@ -72,7 +72,7 @@ class MentionFinder:
         self._alike_numbers = vocabulary.heard_as("numbers") if sound_alikes else {}
         self._counted = set(vocabulary.spoken("units")) | {"nail", "nails"}
         nlp = language()
-        self._phrases = PhraseMatcher(nlp.vocab, attr="LOWER")
+        self._phrases = PhraseMatcher(nlp.vocab, attr="NORM")
         self._gapped = Matcher(nlp.vocab)
         self._meaning: dict[int, list[tuple[str, str, MatchKind]]] = {}
         self._gap_meaning: dict[int, tuple[list[str], tuple[str, str, MatchKind]]] = {}
@@ -98,7 +98,7 @@ class MentionFinder:
         pattern: list[dict[str, object]] = []
         for token in tokens:
             gap = {"IS_PUNCT": False, "OP": f"{{1,{_GAP_WORDS}}}"}
-            pattern.append(gap if token == "..." else {"LOWER": token})
+            pattern.append(gap if token == "..." else {"NORM": token})
         for number, meaning in enumerate(meanings):
             label = f"gap:{number}:{form}"
             self._gap_meaning[nlp.vocab.strings.add(label)] = (tokens, meaning)
@@ -108,7 +108,7 @@ class MentionFinder:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
         named = [_Candidate(n.start, n.end, n.literal, "horse", n.readings["horse"], MatchKind.EXACT) for n in names]
         chosen = _choose([*named, *_with_heads(doc, list(self._candidates(doc)))])
-        masked = [token.lower_ for token in doc]
+        masked = [token.norm_ for token in doc]
         for mention in chosen:
             if len(mention.literal) > 1 or mention.is_any(("not_facts", "horse")):
                 for index in mention.literal:
@@ -138,7 +138,7 @@ class MentionFinder:
         for key, start, end, alignment in cast("list[_Aligned]", self._gapped(doc, with_alignments=True)):
             words, (name, canonical, match) = self._gap_meaning[key]
             literal = tuple(start + i for i, position in enumerate(alignment) if words[position] != "...")
-            if not any(doc[i].lower_ in (".", ",", "and", "but") for i in range(start, end)):
+            if not any(doc[i].norm_ in (".", ",", "and", "but") for i in range(start, end)):
                 yield _Candidate(start, end, literal, name, canonical, match)
 
 

@@ -4,83 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from pipeline.reading.name_words import ANIMALS, NAME_FOLLOWERS, NEVER_NAMES
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.reading.whose import at_place, by_colour, by_kin, by_owner
 from pipeline.record import HorseMatch, RosterHorse
 
 KNOWN_LIKENESS = 0.78
 _MARGIN = 0.04
-
-_NEVER_NAMES = frozenset(
-    [
-        "i",
-        "monday",
-        "tuesday",
-        "wednesday",
-        "thursday",
-        "friday",
-        "saturday",
-        "sunday",
-        "january",
-        "february",
-        "march",
-        "april",
-        "may",
-        "june",
-        "july",
-        "august",
-        "september",
-        "october",
-        "november",
-        "december",
-        "christmas",
-        "easter",
-        "obel",
-        "aaep",
-        "henneke",
-        "bcs",
-        "mr",
-        "mrs",
-        "ms",
-        "miss",
-        "doc",
-        "dr",
-    ]
-)
-_NAME_FOLLOWERS = frozenset(
-    {
-        ",",
-        ".",
-        "'s",
-        "had",
-        "has",
-        "is",
-        "was",
-        "first",
-        "then",
-        "next",
-        "stood",
-        "threw",
-        "lost",
-        "today",
-        "came",
-        "got",
-        "went",
-        "cast",
-        "pulled",
-        "at",
-        "on",
-        "in",
-        "and",
-        ":",
-        ";",
-        "needs",
-        "again",
-        "here",
-    }
-)
+_CUE_WITHIN = 4
+_SOON = 6  # tokens from a repair to the name that is meant
 
 
 class NameFinder:
@@ -98,24 +33,48 @@ class NameFinder:
         named += self._named_again(named)
         for start, end, horse in self._exact:
             if not any(s.start <= start < s.end for s in named) and not self._rejected(start):
-                index = self.found.index_of(
-                    NamedHorse(horse.name, HorseMatch.KNOWN, tokens=(start, end), place=horse.place)
-                )
-                named.append(NameSpan(start, end, index))
+                place, doubtful = at_place(self._talk, horse, self._roster)
+                known = NamedHorse(horse.name, HorseMatch.KNOWN, tokens=(start, end), place=place, namesakes=doubtful)
+                named.append(NameSpan(start, end, self.found.index_of(known)))
         self.found.spans = sorted(named, key=lambda s: s.start)
         self._sound_alike_names()
+        self._told_otherwise()
         self._loose_name()
         self._order_horses()
+
+    def _told_otherwise(self) -> None:
+        """Horses told by their owner, where no name is said, by their colour and by their kin."""
+        told = by_owner(self._talk, self._roster) if not self.found.spans else None
+        kin = by_kin(self._talk)
+        for horse, span in [pair for pair in (told, kin) if pair is not None]:
+            if not any(s.start <= span.start < s.end for s in self.found.spans):
+                self.found.spans.append(NameSpan(span.start, span.end, self.found.index_of(horse)))
+        self.found.spans += by_colour(self._talk, self.found.spans)
+        self.found.spans.sort(key=lambda s: s.start)
 
     def _rejected(self, start: int) -> bool:
         """ "Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
         if self._after_not(start) or self._talk.words[max(0, start - 1) : start] in (["unlike"], ["than"]):
+            return True
+        if self._taken_back(start):
             return True
         same = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start) and self._after_not(s)]
         if same and self._sentence_start(start) == self._sentence_start(same[-1]):
             return True
         mention = next((m for m in self._talk.mentions if m.get("horse") and m.start == start and m.dropped), None)
         return mention is not None
+
+    def _taken_back(self, start: int) -> bool:
+        """ "So Posy, no, sorry, it was Rosie I've just had": the first name, when a repair and another name follow."""
+        end = next(e for s, e, _ in self._exact if s == start)
+        repairs = [m for m in self._talk.mentions if m.get("taking_back") == "repair"]
+        cue = next((m for m in repairs if end < m.start <= end + _CUE_WITHIN), None)
+        behind = self._talk.words[end : end + 1]
+        if cue is None or behind not in ([","], ["."]) or (behind == [","] and cue.start > end + 2):
+            return False
+        other = [s for s, _, h in self._exact if cue.end <= s <= cue.end + _SOON and h.name != self._horse_at(start)]
+        named = bool(other) and self._talk.words[other[0] - 1] in ("was", "is", "'s", ",", "no", "sorry")
+        return named and "." not in self._talk.words[end + 1 : other[0]]
 
     def _after_not(self, start: int) -> bool:
         near = self._talk.words[max(0, start - 4) : start]
@@ -128,7 +87,7 @@ class NameFinder:
         spans: list[NameSpan] = []
         cue_new = any(m.get("horse_cues") == "new" for m in self._talk.mentions)
         for mention in self._talk.mentions:
-            if mention.get("horse_cues") != "named":
+            if mention.get("horse_cues") != "named" or self._names_an_animal(mention.start):
                 continue
             start = mention.end
             while start < len(self._talk.words) and self._talk.words[start] in (
@@ -147,6 +106,11 @@ class NameFinder:
         if not spans and cue_new:
             spans.extend(self._name_near_new())
         return spans
+
+    def _names_an_animal(self, at: int) -> bool:
+        """ "They've got a dog called Thrush", "barn dog, name of Borium": no horse."""
+        before = [word for word in self._talk.words[max(0, at - 3) : at] if word not in (",", "'s", "is", "s")]
+        return before[-1:] != [] and before[-1] in ANIMALS
 
     def _named(self, start: int, end: int, cue_new: bool) -> NameSpan:
         text = self._text(start, end)
@@ -190,7 +154,7 @@ class NameFinder:
         for start in range(cue.end, min(len(self._talk.words), cue.end + 25)):
             token = self._talk.doc[start]
             exact = any(a <= start < b for a, b, _ in self._exact)
-            if exact or not token.text[:1].isupper() or token.lower_ in _NEVER_NAMES or not self._unknown(start):
+            if exact or not token.text[:1].isupper() or token.lower_ in NEVER_NAMES or not self._unknown(start):
                 continue
             initial = self._talk.words[start - 1] in SENTENCE_ENDS
             if initial and (token.is_stop or not self._follows_like_name(start + 1)):
@@ -209,7 +173,7 @@ class NameFinder:
     def _name_end(self, start: int) -> int:
         """A name is one capitalised word, or two in a row; in text without capitals one word."""
         doc = self._talk.doc
-        if start >= len(doc) or doc[start].is_punct or doc[start].lower_ in _NEVER_NAMES:
+        if start >= len(doc) or doc[start].is_punct or doc[start].lower_ in NEVER_NAMES:
             return start
         cased = any(token.text[:1].isupper() for token in doc)
         if not cased:
@@ -235,7 +199,7 @@ class NameFinder:
         return not any(index in m.literal and set(m.readings) - {"horse"} for m in self._talk.mentions)
 
     def _follows_like_name(self, index: int) -> bool:
-        return index >= len(self._talk.words) or self._talk.words[index] in _NAME_FOLLOWERS
+        return index >= len(self._talk.words) or self._talk.words[index] in NAME_FOLLOWERS
 
     def _best(self, text: str) -> tuple[RosterHorse, float] | None:
         scored = sorted(
@@ -256,7 +220,7 @@ class NameFinder:
             if (
                 start in taken
                 or not doc[start].text[:1].isupper()
-                or doc[start].lower_ in _NEVER_NAMES
+                or doc[start].lower_ in NEVER_NAMES
                 or not self._unknown(start)
             ):
                 continue
@@ -281,27 +245,37 @@ class NameFinder:
     def _loose_name(self) -> None:
         """No roster name anywhere: a capitalised unknown word that opens the memo stays as heard, unclear."""
         if self.found.spans:
+            self._unknown_before()
             return
         doc = self._talk.doc
         for start in range(min(len(doc), 12)):
             token = doc[start]
-            if (
-                not token.text[:1].isupper()
-                or token.is_stop
-                or token.lower_ in _NEVER_NAMES
-                or not self._unknown(start)
-            ):
+            if not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES or not self._unknown(start):
                 continue
             end = self._name_end(start)
             if (
                 end < len(doc)
-                and doc[end].lower_ in (",", "'s", ".", "first", "stood", "had")
+                and doc[end].lower_ in (",", "'s", ".", "first", "stood", "had", "the", "here", "today")
                 and self._only_openers(start)
             ):
                 index = self.found.index_of(
                     NamedHorse(self._text(start, end), HorseMatch.UNCLEAR, self._text(start, end), tokens=(start, end))
                 )
                 self.found.spans.append(NameSpan(start, end, index))
+                return
+
+    def _unknown_before(self) -> None:
+        """ "Gretel to begin with … Then Bran": a name off the roster that the memo begins with."""
+        doc = self._talk.doc
+        for start in range(min(self.found.spans[0].start, 12)):
+            token = doc[start]
+            behind = self._talk.words[start + 1 : start + 3]
+            begins = behind[:1] == ["first"] or behind in (["to", "begin"], ["to", "start"])
+            named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in NEVER_NAMES
+            named = named and "for" not in self._talk.words[start + 1 : start + 4]  # "Plan first for Banksia"
+            if begins and named and self._unknown(start) and self._only_openers(start):
+                heard = NamedHorse(token.text, HorseMatch.UNCLEAR, token.text, tokens=(start, start + 1))
+                self.found.spans.insert(0, NameSpan(start, start + 1, self.found.index_of(heard)))
                 return
 
     def _order_horses(self) -> None:

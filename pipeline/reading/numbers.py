@@ -15,11 +15,15 @@ _SLASH = re.compile(r"(\d+)/(\d+)")
 _PLURAL_DIGITS = re.compile(r"(\d+(?:\.\d+)?)s")
 _AUGHT_DIGITS = re.compile(r"0{1,4}")
 _GLYPHS = {"½": Fraction(1, 2), "¼": Fraction(1, 4), "¾": Fraction(3, 4)}
+_OPENERS = ("a", "an", "half", "zero", "oh", "o")
+_DIGITS_AND_GLYPHS = frozenset("0123456789½¼¾")
 _FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
 # "A pair of ones", "size ones"; behind anything else ("leather ones") it is a pronoun.
 _BEFORE_ONES = frozenset(
     ["size", "sizes", "of", "number", "are", "were", "in", "with", "to", "from", "and", ",", ".", "single"]
 )
+# Before these, "one" is a thing that did something ("one snapped, so six").
+_VERBS_OF_ONE = frozenset(["broke", "bent", "came", "fell", "went", "split", "sheared", "was", "had", "has", "did"])
 # After these, "one" is a pronoun ("that one", "the loose one" is caught by the caller).
 _PRONOUN_BEFORE = frozenset(
     [
@@ -45,6 +49,17 @@ _PRONOUN_BEFORE = frozenset(
         "rear",
         "left",
         "right",
+        "near",
+        "off",
+        "plain",
+        "steel",
+        "leather",
+        "broke",
+        "bent",
+        "snapped",
+        "lost",
+        "dropped",
+        "pulled",
         "new",
         "old",
         "those",
@@ -85,6 +100,18 @@ class NumberReader:
         self._parts = {w: _FRACTIONS[c] for w, c in spoken.items() if c in _FRACTIONS}
         self._times = {w: int(c.removeprefix("times")) for w, c in spoken.items() if c.startswith("times")}
         self._aughts = {w for w, c in spoken.items() if c == "aught"}
+        self._starts = {
+            *self._cardinals,
+            *self._parts,
+            *self._times,
+            *self._aughts,
+            "a",
+            "an",
+            "half",
+            "zero",
+            "oh",
+            "o",
+        }
         self._plurals = {w for w in spoken if w.endswith("s") and w.removesuffix("s") in spoken} | {"sixes"}
 
     def find(self, tokens: Sequence[str]) -> list[Number]:
@@ -103,6 +130,9 @@ class NumberReader:
         return found
 
     def _at(self, tokens: Sequence[str], index: int) -> Number | None:
+        word = tokens[index]
+        if word not in self._starts and not any(letter in _DIGITS_AND_GLYPHS for letter in word[:4]):
+            return None  # most words: no number begins with them
         return (
             self._aught(tokens, index)
             or self._article(tokens, index)
@@ -182,7 +212,8 @@ class NumberReader:
         value, end = self._count(tokens, index)
         if value is None or self._pronoun(tokens, index):
             return None
-        plural = tokens[end - 1] in self._plurals or bool(_PLURAL_DIGITS.fullmatch(tokens[end - 1]))
+        halves = tokens[min(end + 2, len(tokens) - 1)] in ("halves", "halfs")  # "two and a halves"
+        plural = halves or tokens[end - 1] in self._plurals or bool(_PLURAL_DIGITS.fullmatch(tokens[end - 1]))
         article = index > 0 and tokens[index - 1] in ("a", "an")
         whole = value
         extra, after = self._and_part(tokens, end)
@@ -195,6 +226,9 @@ class NumberReader:
             return Fraction(int(match[1]), int(match[2])), end + 1
         if rest and rest[0] in _GLYPHS:
             return _GLYPHS[rest[0]], end + 1
+        slashed = _SLASH.fullmatch(rest[1]) if len(rest) > 1 and rest[0] == "and" else None
+        if slashed and int(slashed[2]) in (2, 4, 8, 16):
+            return Fraction(int(slashed[1]), int(slashed[2])), end + 2
         if len(rest) >= 3 and rest[0] == "and":
             count, after = self._count(tokens, end + 1, allow_article=True)
             if count is not None and after < len(tokens) and tokens[after] in self._parts:
@@ -207,8 +241,13 @@ class NumberReader:
         return Fraction(0), end
 
     def _pronoun(self, tokens: Sequence[str], index: int) -> bool:
-        if tokens[index] == "one" and index + 1 < len(tokens) and tokens[index + 1] in ("'s", "of", "thing", "more"):
-            return tokens[index + 1] != "of" or index + 2 < len(tokens)
+        follower = tokens[index + 1] if index + 1 < len(tokens) else ""
+        if tokens[index] == "one" and follower in ("'s", "of", "thing", "more"):
+            return follower != "of" or index + 2 < len(tokens)
+        if tokens[index] == "one" and (
+            follower in _VERBS_OF_ONE or (follower.endswith("ed") and follower not in self._cardinals)
+        ):
+            return True
         masked = tokens[index] == "ones" and index > 0 and tokens[index - 1] not in _BEFORE_ONES
         return tokens[index] in ("one", "ones") and index > 0 and (masked or tokens[index - 1] in _PRONOUN_BEFORE)
 
@@ -255,6 +294,8 @@ class NumberReader:
             total, end = self._count(tokens, number.end + 2)
             if total is not None and total.denominator == 1:
                 return Number(number.start, end, number.value, out_of=int(total))
+        if tokens[number.end : number.end + 2] in (["of", "5"], ["of", "five"], ["over", "five"], ["over", "5"]):
+            return Number(number.start, number.end + 2, number.value, out_of=5)
         if number.out_of is not None:  # "2/5" was read as a fraction; whether it is a grade is the caller's question
             return Number(number.start, number.end, number.value, out_of=number.out_of, fraction=True)
         return number

@@ -31,30 +31,75 @@ _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "
 
 def plan(talk: Talk, sentence: list[Segment]) -> None:
     end = sentence[-1].end
-    conditions = _conditions(sentence, end)
+    conditions = _conditions(talk, sentence, end)
     planned_from = [(m.start, _plan_end(sentence, m)) for s in sentence for m in s.having("plans", "before")]
     planned_from += [(stop, end) for _, stop in conditions if stop < end]
-    for segment in sentence:
+    for position, segment in enumerate(sentence):
+        for cue in segment.having("plans", "unmet"):
+            _drop_unmet(sentence, position, cue)
+        for cue in segment.having("plans", "given_up"):
+            _give_up(talk, sentence, cue)
         whole = any(_is_time_of_plan(talk, m) for m in segment.mentions)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
             if any(start <= draft.start < stop for start, stop in conditions):
                 _drop_in_condition(draft)
+            elif conditional and not whole and draft.slot not in _PLANNABLE:
+                continue  # "he overreaches when he's tired"
             elif whole or conditional or any(start <= draft.start < stop for start, stop in planned_from):
                 _plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
                 draft.status = Status.PLANNED
 
 
+def announce(talk: Talk, sentence: list[Segment], announced: bool) -> bool:
+    """ "Next trip's plan first.": what follows is planned, until today is spoken of; returns whether that goes on."""
+    if {"today", "now"} & set(talk.words[sentence[0].start : sentence[-1].end]):
+        return False
+    drafts = [d for s in sentence for d in s.drafts]
+    if announced:
+        for draft in drafts:
+            _plan_one(draft)
+        return not drafts
+    words = set(talk.words[sentence[0].start : sentence[-1].end])
+    return not drafts and "plan" in words and not words & {"no", "without"}
+
+
+def _drop_unmet(sentence: list[Segment], position: int, cue: Mention) -> None:
+    """ "I was going to do straight bars but …": what was only intended, up to the next clause."""
+    for segment in sentence[position:]:
+        if segment is not sentence[position] and (segment.own_clause or not segment.delimiter.startswith(",")):
+            return
+        for draft in segment.drafts:
+            if draft.start >= cue.end and draft.slot in _PLANNABLE:
+                draft.drop("only intended")
+
+
+def _give_up(talk: Talk, sentence: list[Segment], cue: Mention) -> None:
+    """ "I'd put wedges on, but thought better of it": what was planned before goes."""
+    for draft in [d for s in sentence for d in s.drafts if d.start < cue.start]:
+        if draft.status is Status.PLANNED and draft.slot not in ALWAYS_PLANNED:
+            draft.drop("only intended")
+
+
 def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
     return mention.get("plans") == "before" and " ".join(talk.words[mention.start : mention.end]) in _PLAN_TIMES
 
 
-def _conditions(sentence: list[Segment], end: int) -> list[tuple[int, int]]:
+def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:
+    """ "Once it dries up she gets a new shoe": the main clause opens with the next subject or foot."""
+    feet = [m.start for m in segment.mentions if m.start > cue.end + 1 and m.get("feet")]
+    subjects = [i for i in talk.plays("subject", cue.end + 1, segment.end) if talk.words[i] not in ("that", "there")]
+    return min([*feet, *subjects], default=end)
+
+
+def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int, int]]:
     """Token ranges of "if …" up to where the main clause starts."""
     ranges = []
     for segment in sentence:
         for cue in segment.having("plans", "condition"):
+            if segment.past and talk.words[cue.start] not in ("if", "unless", "should"):
+                continue  # "had him sedated by the time I pulled in"
             mains = [m.start for s in sentence for m in s.mentions if m.start > cue.end and _opens_main(m)]
             nexts = [
                 s.start
@@ -64,6 +109,8 @@ def _conditions(sentence: list[Segment], end: int) -> list[tuple[int, int]]:
             stop = min(mains, default=end)
             if not mains and nexts:
                 stop = nexts[0]
+            elif not mains:
+                stop = _main_behind(talk, segment, cue, end)
             ranges.append((cue.start, stop))
     return ranges
 
@@ -75,7 +122,7 @@ def _opens_main(mention: Mention) -> bool:
 def _plan_end(sentence: list[Segment], cue: Mention) -> int:
     """A plan reaches to the end of its sentence, or to the first word of today."""
     today = [m.start for s in sentence for m in s.having("times", "today") if m.start > cue.end]
-    turns = [s.start for s in sentence if s.start > cue.end and s.joined_by("but", ", but")]
+    turns = [s.start for s in sentence if s.start > cue.end and s.joined_by("but", ", but", "so", ", so")]
     return min([*today, *turns], default=sentence[-1].end)
 
 
@@ -89,6 +136,10 @@ def _drop_in_condition(draft: Draft) -> None:
 def _plan_one(draft: Draft) -> None:
     if draft.dropped or draft.status in (Status.HISTORY, Status.RESOLVED):
         return
+    if draft.slot == "manner" and draft.value != "sedated":
+        return
+    if draft.slot not in _PLANNABLE and "denied" in draft.rules:
+        return  # "thinking I'll find corns and no, no corns in either fore"
     if draft.slot not in _PLANNABLE:
         draft.drop("spoken of in a plan")
     elif draft.status is not Status.ABSENT:

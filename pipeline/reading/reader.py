@@ -8,17 +8,27 @@ from fractions import Fraction
 
 from pipeline.reading.assertions import assert_all, mark_sought
 from pipeline.reading.copies import copy_statements, inherit_status
-from pipeline.reading.drafting import draft_new, draft_pronouns, draft_white_line, draft_words
+from pipeline.reading.dates import draft_dates
+from pipeline.reading.drafting import (
+    draft_new,
+    draft_pronouns,
+    draft_pulled,
+    draft_pulled_by_hand,
+    draft_vet,
+    draft_white_line,
+    draft_words,
+)
 from pipeline.reading.feet import attach_feet
-from pipeline.reading.foot_names import join_feet, mark_bare_sides
+from pipeline.reading.foot_names import join_feet, mark_bare_sides, mark_counted_feet, mark_exceptions
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
 from pipeline.reading.notes import not_understood, notes_of
-from pipeline.reading.repairs import Strike, repair
+from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
+from pipeline.reading.strikes import carry_out
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
@@ -45,7 +55,7 @@ class Reader:
 
     def read(self, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]:
         """The visits of one memo, in the order in which the horses are named; never empty."""
-        talk, horses = self.parse(transcript, roster)
+        talk, horses = self.parse(transcript, roster, day)
         finder = horses.found
         named = finder.horses or [NamedHorse(None, HorseMatch.UNCLEAR)]
         visits = []
@@ -61,26 +71,33 @@ class Reader:
             self._finders[heard] = MentionFinder(self._vocabulary, sound_alikes=heard)
         return self._finders[heard]
 
-    def parse(self, transcript: Transcript, roster: Sequence[RosterHorse]) -> tuple[Talk, HorseFinder]:
-        """The memo with every draft settled as to foot, zone and status; for ``read`` and the explain view."""
+    def parse(
+        self, transcript: Transcript, roster: Sequence[RosterHorse], day: date | None = None
+    ) -> tuple[Talk, HorseFinder]:
+        """The memo with every draft settled as to foot, zone and status; for ``read`` and the explain view.
+
+        Without ``day`` no day of the calendar is resolved.
+        """
         doc = tokenize(transcript.text)
         exact = roster_spans(doc, roster)
         finder = self._finder(transcript.heard)
         mentions = finder.find(doc, name_mentions(exact))
         exact = [e for e in exact if any(m.get("horse") and m.start == e[0] for m in mentions)]
-        words = [token.lower_ for token in doc]
+        words = [token.norm_ for token in doc]
         footed = {i for m in mentions if m.get("feet") for i in m.literal}  # the "left" of "left front" is no verb
         roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(words)]
         talk = Talk(doc, words, mentions, roles)
         mark_bare_sides(talk)
+        mark_counted_feet(talk)
+        mark_exceptions(talk)
         strikes = repair(talk)
         join_feet(talk)
         split_segments(talk)
         horses = HorseFinder(talk, roster, exact)
         horses.find_names()
         horses.assign()
-        _draft(talk, horses.found)
-        _strike(talk, horses.found, strikes)
+        _draft(talk, horses.found, day)
+        carry_out(talk, horses.found, strikes)
         groups = attach_feet(talk)
         attach_zones(talk, groups)
         attach_severity(talk, groups)
@@ -101,74 +118,19 @@ def _without_empty(visits: list[Visit]) -> list[Visit]:
     return told
 
 
-def _draft(talk: Talk, found: HorseTalk) -> None:
+def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_words(talk)
     draft_new(talk)
     draft_pronouns(talk)
+    draft_vet(talk)
+    draft_pulled(talk)
+    draft_pulled_by_hand(talk)
     draft_white_line(talk)
     draft_responses(talk)
     MeasureReader(talk).read()
     draft_times(talk, {i for s in found.spans for i in range(s.start, s.end)})
-
-
-def _strike(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
-    for strike in strikes:
-        before = [s for s in talk.segments if s.start < strike.at]
-        if not before:
-            continue
-        if strike.about is not None:
-            _strike_slot(before, strike.about)
-            continue
-        if strike.what is not None:
-            _strike_what(before, strike)
-            continue
-        last = _last_statement(talk, before, strike)
-        for segment in last:
-            if strike.other_horse:
-                _move(segment, found, strike)
-            else:
-                for draft in segment.drafts:
-                    if draft.start < strike.at:
-                        draft.drop("taken back")
-
-
-def _strike_slot(before: list[Segment], slot: str) -> None:
-    slots = {"pad", "wedge", "packing"} if slot == "pad" else {slot}
-    for segment in before:
-        if segment.horse == before[-1].horse:
-            for draft in segment.drafts:
-                if draft.slot in slots:
-                    draft.drop("taken back")
-
-
-def _strike_what(before: list[Segment], strike: Strike) -> None:
-    """ "Forget the heat": the last thing of that name is taken back."""
-    for segment in reversed(before):
-        same = [d for d in segment.drafts if (d.slot, d.value) == strike.what and d.start < strike.at and not d.dropped]
-        for draft in same:
-            draft.drop("taken back")
-        if same:
-            return
-
-
-def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[Segment]:
-    """The segments that a strike takes back: its own sentence so far, or the one before when it opens a sentence."""
-    sentence = [s for s in before if s.sentence == before[-1].sentence]
-    drafted = [s for s in sentence if any(d.start < strike.at for d in s.drafts)]
-    if drafted:
-        return drafted
-    number = before[-1].sentence - 1
-    return [s for s in before if s.sentence == number]
-
-
-def _move(segment: Segment, found: HorseTalk, strike: Strike) -> None:
-    """The statement belongs to the horse named behind the cue, or to the only other one."""
-    named = next((s.horse for s in found.spans if s.start == strike.named), None)
-    segment.moved = True
-    if named is not None:
-        segment.horse = named
-    elif len(found.horses) == 2:
-        segment.horse = 1 - segment.horse
+    if day is not None:
+        draft_dates(talk, day)
 
 
 def _drafts_of(talk: Talk, horses: HorseFinder, index: int) -> list[Draft]:
@@ -189,7 +151,10 @@ def _visit(
     flags = _horse_flags(transcript, talk, horse)
     flags += not_understood(transcript, talk, segments)
     notes = notes_of(transcript, talk, segments, rows)
-    return Visit(horse=horse.name, horse_match=horse.match, date=day, facts=facts, flags=flags, notes=notes)
+    decided = horse.place if horse.match is HorseMatch.KNOWN and not horse.namesakes else None
+    return Visit(
+        horse=horse.name, horse_match=horse.match, place=decided, date=day, facts=facts, flags=flags, notes=notes
+    )
 
 
 def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
@@ -217,12 +182,15 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
 
 
 def _horse_flags(transcript: Transcript, talk: Talk, horse: NamedHorse) -> list[Flag]:
-    if horse.match is HorseMatch.NEW or (horse.match is HorseMatch.KNOWN and horse.likeness > 0.999):
+    sure = horse.match is HorseMatch.KNOWN and horse.likeness > 0.999 and not horse.namesakes
+    if horse.match is HorseMatch.NEW or sure:
         return []
     start, end = horse.tokens
     span = (talk.doc[start].idx, talk.doc[end - 1].idx + len(talk.doc[end - 1])) if end > start else (0, 0)
     quote = transcript.text[span[0] : span[1]]
-    if horse.match is HorseMatch.KNOWN:
+    if horse.namesakes:
+        reason = f"Several horses are called {horse.name}, and no place was said; which one is it?"
+    elif horse.match is HorseMatch.KNOWN:
         reason = f"Heard “{quote}”, taken for {horse.name}; is that the horse?"
     elif horse.name:
         reason = f"“{quote}” is not on the roster and was not called a new horse; which horse is it?"

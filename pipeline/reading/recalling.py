@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.plans import ALWAYS_PLANNED
 from pipeline.reading.talk import Draft, Segment, Talk
-from pipeline.record import Status
+from pipeline.record import Severity, Status
 
 
 def recall(talk: Talk, sentence: list[Segment]) -> None:
@@ -15,9 +16,8 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
     recalled = went_on = False
     for position, segment in enumerate(sentence):
         _recall_recent(segment)
-        cues = [
-            m for m in segment.having("times", "history") if not _season_ahead(talk, sentence, m)
-        ] or _before_at_end(talk, segment)
+        _contrasted_with_now(talk, sentence, position)
+        cues = _earlier_cues(talk, sentence, segment)
         today = segment.having("times", "today")
         if today and "it" in talk.words[segment.start : segment.end] and not segment.drafts:
             _still_there(sentence[:position])
@@ -38,19 +38,69 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             went_on = recalled
             recalled = True if leads or not segment.present else recalled
         if recalled or cues:
-            for draft in segment.drafts:
+            for draft in _recalled_by(talk, segment, cues):
                 later_today = any(t.start < draft.start and (not cues or t.start > cues[-1].start) for t in today)
-                if not later_today:
+                if not later_today and (cues or draft.slot != "manner"):
                     _recall_one(draft)
         if cues and not _leads(sentence, position, cues[0]) and not went_on:
             recalled = False
+        _recall_then(talk, sentence, position)
+
+
+def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
+    cues = segment.having("times", "history")
+    told = [m for m in cues if not _season_ahead(talk, sentence, m) and not _still_to_come(talk, segment, m)]
+    return told or _before_at_end(talk, segment)
+
+
+def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
+    segment = sentence[position]
+    earlier = segment.past or any(s.having("times", "history") for s in sentence[:position])
+    if earlier and _closed_by_then(talk, segment):
+        for draft in segment.drafts:
+            _recall_one(draft)
+
+
+def _recalled_by(talk: Talk, segment: Segment, cues: list[Mention]) -> list[Draft]:
+    """ "Crest is a three where it used to be a four": behind a word of the present, only what follows."""
+    used_to = next((m for m in cues if talk.words[m.start : m.end] == ["used", "to"]), None)
+    if used_to is None or not talk.plays("present", segment.start, used_to.start):
+        return segment.drafts
+    return [d for d in segment.drafts if d.start > used_to.start]
+
+
+def _closed_by_then(talk: Talk, segment: Segment) -> bool:
+    """ "He foundered two years back, Obel two then,": a "then" at the end is that earlier time."""
+    end = segment.end - 1 if talk.words[segment.end - 1] == "then" else segment.end
+    behind = talk.words[end + 1 : end + 2]
+    return talk.words[end : end + 1] == ["then"] and behind in ([","], ["."], ["and"], [])
+
+
+_AGAINST_TODAY = frozenset({"obel", "lameness", "body_condition", "cresty_neck", "wedge", "shoe_size"}) | {
+    *ANGLES,
+    *LENGTHS,
+}
+
+
+def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> None:
+    """ "Crest score two, was a four": a second number of the same thing behind "was" is the earlier one."""
+    segment = sentence[position]
+    if not segment.past or segment.present:
+        return
+    before = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
+    said = {(d.slot, d.feet) for s in before for d in s.drafts if d.status is Status.PRESENT and not d.dropped}
+    if segment.joined_by("start") and not any(m.get("feet") for m in segment.mentions):
+        return  # only beside a value said in the same breath, or on a foot named again
+    for draft in segment.drafts:
+        if draft.slot in _AGAINST_TODAY and (draft.slot, draft.feet) in said:
+            _recall_one(draft)
 
 
 def _recall_recent(segment: Segment) -> None:
     """ "He was lame on Saturday": a gait of some days ago is history; a shoe lost on Saturday is as found."""
-    if segment.past and not segment.present and segment.having("times", "recent"):
+    if not segment.present and segment.having("times", "recent"):
         for draft in segment.drafts:
-            if draft.slot in ("gait", "lameness"):
+            if draft.slot in ("gait", "lameness", "obel") and (segment.past or draft.slot == "obel"):
                 _recall_one(draft)
 
 
@@ -58,6 +108,11 @@ def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
     """ "We'll try bars in the spring": a season behind a plan is to come."""
     planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))
     return planned and talk.words[cue.start] in ("in", "over")
+
+
+def _still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "They're off the road till fall": of today, and until a time to come."""
+    return talk.words[cue.start] in ("till", "until") and segment.present and not segment.past
 
 
 def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
@@ -84,15 +139,16 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
         return
     for earlier in reversed(before):
         for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
-            if earlier.present and draft.slot == "finding":
+            graded = next((m.readings["severities"] for m in segment.having("severities")), None)
+            if (earlier.present or graded) and draft.slot == "finding":
                 again = replace(
                     draft,
                     segment=segment,
                     start=segment.start,
                     end=segment.end,
                     status=Status.HISTORY,
-                    severity=None,
-                    zone=None,
+                    severity=Severity(graded) if graded else None,
+                    zone=draft.zone if graded else None,
                     rules=["it: the finding before"],
                 )
                 segment.drafts.append(again)

@@ -7,15 +7,23 @@ back the statement before it.
 
 from __future__ import annotations
 
-import itertools
 from dataclasses import dataclass
 
+from pipeline.reading.exchanges import (
+    kind_of,
+    opened_sentence,
+    said_again,
+    same_count,
+    sentence_end,
+    swap,
+    window,
+)
 from pipeline.reading.mentions import Mention
+from pipeline.reading.restatements import restate
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
-_KINDS = (*CLASS_SLOTS, "zones", "severities")
 _STRONG_NEXT = frozenset(
     {
         ",",
@@ -38,10 +46,13 @@ _STRONG_NEXT = frozenset(
         "not",
     }
 )
-_AFTERTHOUGHTS = (["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
+_AFTERTHOUGHTS = (["call", "it"], ["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
-_REPAIR_REACH = 16
-_NEAR = 4
+_ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
+_ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
+_GROUPED = frozenset({"all", "fronts", "hinds"})
+_NO = (["no"], ["nah"], ["naw"], ["nope"])
+_REPAIR_REACH = 24
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 
 
@@ -62,7 +73,7 @@ class Strike:
 
 def repair(talk: Talk) -> list[Strike]:
     """Carry out every repair on the mentions; returns the strikes, which are carried out on the drafts."""
-    _restart(talk)
+    restate(talk)
     strikes: list[Strike] = []
     for mention in talk.mentions:
         if mention.get("taking_back") == "strike_object" and (what := _object(talk, mention)) is not None:
@@ -81,15 +92,6 @@ def repair(talk: Talk) -> list[Strike]:
         index += 1
         _handle(talk, run, strikes)
     return strikes
-
-
-def _restart(talk: Talk) -> None:
-    """ "Fifty, er, fifty two": a number begun anew after a filler."""
-    numbers = [m for m in talk.mentions if m.number is not None]
-    for first, second in itertools.pairwise(numbers):
-        between = talk.words[first.end : second.start]
-        if between and set(between) <= {",", "uh", "um", "er", "erm", "eh"} and set(between) - {","}:
-            _swap(first, second, "number")
 
 
 def _object(talk: Talk, cue: Mention) -> tuple[str, str] | None:
@@ -157,7 +159,7 @@ def _other_named(talk: Talk, cue: Mention) -> int | None:
 
 def _after_not_that_one(talk: Talk, start: int) -> int | None:
     """ "That's not Mustard, sorry, it's Custard that has the crack"."""
-    names = [m for m in talk.mentions if m.get("horse") is not None and start <= m.start < _sentence_end(talk, start)]
+    names = [m for m in talk.mentions if m.get("horse") is not None and start <= m.start < sentence_end(talk, start)]
     return names[1].start if len(names) > 1 else None
 
 
@@ -173,6 +175,10 @@ def _is_no_cue(talk: Talk, cue: Mention) -> bool:
         before = talk.words[cue.start - 1] if cue.start else "."
         after = talk.words[cue.end] if cue.end < len(talk.words) else "."
         return before not in (",", ".", "no", "uh", "um", "oh", "or") and after not in (",", ".")
+    if talk.words[cue.start : cue.end] == ["should", "be"] and talk.words[cue.start - 1] in ("it", "he", "she", "they"):
+        return True
+    if talk.words[cue.start : cue.end] in _ASSESSED and cue.start and talk.words[cue.start - 1] in _ASSESSING:
+        return True  # "today I'd call it grade one" corrects nothing
     if talk.words[cue.start : cue.end] != ["no"]:
         return False
     follower = talk.mention_starting(cue.end)
@@ -181,7 +187,7 @@ def _is_no_cue(talk: Talk, cue: Mention) -> bool:
 
 def _is_repair(talk: Talk, run: list[Mention]) -> bool:
     """A lone "no" before a finding is a denial; before a comma, another cue, a number or a foot it takes back."""
-    if len(run) > 1 or talk.words[run[0].start : run[0].end] != ["no"]:
+    if len(run) > 1 or talk.words[run[0].start : run[0].end] not in _NO:
         return True
     after = talk.words[run[0].end] if run[0].end < len(talk.words) else "."
     follower = talk.mention_starting(run[0].end)
@@ -191,11 +197,6 @@ def _is_repair(talk: Talk, run: list[Mention]) -> bool:
         return beyond is not None and (beyond.number is not None or beyond.get("feet") is not None)
     opened = run[0].start == 0 or talk.words[run[0].start - 1] in (",", ".", "uh", "um")
     return after in _STRONG_NEXT or (counted and opened)
-
-
-def opened_sentence(talk: Talk, index: int) -> bool:
-    """Whether the token opens its sentence."""
-    return index == 0 or talk.words[index - 1] in SENTENCE_ENDS
 
 
 def _about(talk: Talk, cue: Mention) -> str | None:
@@ -228,34 +229,104 @@ def _about(talk: Talk, cue: Mention) -> str | None:
 def _replace(talk: Talk, run: list[Mention]) -> bool:
     """Replace what the words behind the cue correct; False when nothing before is of their kind."""
     begin = run[-1].end + 1 if talk.words[run[-1].end : run[-1].end + 1] == ["."] else run[-1].end
-    new_ones = [m for m in talk.mentions if begin <= m.start < _sentence_end(talk, begin) and not m.dropped]
+    new_ones = [m for m in talk.mentions if begin <= m.start < sentence_end(talk, begin) and not m.dropped]
     stop = _segment_end(talk, begin)
     if any(m.get("denials") == "before" for m in new_ones[:1]):
-        return False
-    start = _window(talk, run[0].start)
+        return _not_that(talk, run, new_ones)
+    start = window(talk, run[0].start)
     first_old: Mention | None = None
     for new in new_ones:
-        kind = _kind(new)
-        if new.start >= stop:
+        kind = kind_of(new)
+        if new.start >= stop or (first_old is None and "and" in talk.words[begin : new.start]):
             break
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
+        begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start
         olds = [
             m
             for m in talk.mentions
-            if start <= m.start and m.end <= run[0].start and not m.dropped and _kind(m) == kind
+            if begins <= m.start and m.end <= run[0].start and not m.dropped and kind_of(m) == kind
         ]
-        old = _same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
+        if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones):
+            continue  # "size four all round, no, fronts are four and the backs are three"
+        if kind == "number" and _for_a_horse(talk, run[-1].end, new):
+            continue  # "Biddy and Corny in seven. No, eight for Corny": the seven stays Biddy's
+        old = same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
         if old is None and first_old is None:
             return False
-        if old is not None and _said_again(old, new, kind):
+        if old is not None and said_again(old, new, kind):
             stop = _segment_end(talk, new.end + 1)  # "near fore's still there, it's the off fore": the next foot counts
             continue
         if old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):
             continue
-        _swap(old, new, kind)
+        swap(talk, old, new, kind)
         first_old = first_old or old
     return first_old is not None
+
+
+def _same_thing(old: Mention, again: Mention, kind: str) -> bool:
+    """Whether the word behind "not" is the one said before: "rim pads, sorry, not rim"; "both hinds, no, not both"."""
+    if kind == "feet":
+        pair = again.readings["feet"] == "pair_in_hand" and old.get("feet") in ("fronts", "hinds", "lefts", "rights")
+        return old.get("feet") is not None and (pair or old.readings["feet"] == again.readings["feet"])
+    said = kind_of(old)
+    return said is not None and said != "number" and old.readings.get(said) in again.readings.values()
+
+
+def _in_next_sentence(talk: Talk, again: Mention) -> list[Mention]:
+    """ "Hang on, not the near hind. That crack's in the off hind."."""
+    stop = sentence_end(talk, again.end)
+    if talk.words[stop + 1 : stop + 2] not in (["that"], ["it"]):
+        return []
+    following = [m for m in talk.mentions if stop < m.start < sentence_end(talk, stop + 1) and m.get("feet")]
+    return following[:1]
+
+
+def _for_a_horse(talk: Talk, cue_end: int, number: Mention) -> bool:
+    if any(m.get("horse") is not None for m in talk.mentions if cue_end <= m.start < number.start):
+        return True  # "No, Lacey can go eight"
+    name = talk.mention_starting(number.end + 1)
+    return talk.words[number.end : number.end + 1] == ["for"] and name is not None and name.get("horse") is not None
+
+
+def _wrong_way_round(talk: Talk, run: list[Mention]) -> bool:
+    """ "I had that backwards, … it's the left hind": the foot named last, however far back."""
+    return any("backwards" in talk.words[m.start : m.end] for m in run)
+
+
+def _several_feet(mentions: list[Mention]) -> bool:
+    return sum(m.get("feet") is not None for m in mentions) > 1
+
+
+def _not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
+    """ "Trailers, no, not trailers, rolled toes": what is named behind "not" goes, what follows stands for it.
+
+    Only when the words behind "not" were said before the cue; else it is a denial of its own.
+    """
+    again = next((m for m in new_ones[1:] if kind_of(m) is not None), None)
+    kind = kind_of(again) if again is not None else None
+    if again is None or kind is None or talk.words[new_ones[0].start : new_ones[0].end] != ["not"]:
+        return False
+    start = window(talk, run[0].start)
+    olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
+    olds = [m for m in olds if _same_thing(m, again, kind)]
+    kind = kind_of(olds[-1]) or kind if olds else kind
+    later = [m for m in new_ones if m.start > again.start and kind_of(m) == kind]
+    if not later and kind == "feet":
+        later = _in_next_sentence(talk, again)
+    if not olds or set(talk.words[new_ones[0].end : again.start]) - {"the", "a", "his", "her", "on", "in"}:
+        return False
+    if not later and kind in ("findings", "feet"):
+        return False
+    new_ones[0].readings.pop("denials", None)
+    again.dropped = True
+    if not later:
+        olds[-1].dropped = True
+        return True
+    swap(talk, olds[-1], later[0], kind)
+    if kind == "feet":
+        later[0].dropped = True
+    return True
 
 
 def _replace_before(talk: Talk, run: list[Mention]) -> bool:
@@ -265,34 +336,40 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
     if len(run) > 1 or follower not in (",", ".") or talk.words[cue.start : cue.end] not in _AFTERTHOUGHTS:
         return False
     alone = cue.start > 1 and talk.words[cue.start - 1] == ","
+    if alone and _number_alone(talk, cue):
+        return _exchange_number(talk, cue)
     if alone and (follower != "." or talk.words[cue.start : cue.end] == ["sorry"]):
         return False
     limit = cue.start - 1 if alone else cue.start
     comma = max((i for i in range(limit) if talk.words[i] in (",", ".")), default=-1)
     new = next(
-        (m for m in talk.mentions if comma < m.start and m.end <= cue.start and not m.dropped and _kind(m)), None
+        (m for m in talk.mentions if comma < m.start and m.end <= cue.start and not m.dropped and kind_of(m)), None
     )
     if new is None or comma < 0 or (talk.words[comma] != "," and not alone):
         return False
-    kind = _kind(new)
-    start = _window(talk, comma)
-    olds = [m for m in talk.mentions if start <= m.start and m.end <= comma and not m.dropped and _kind(m) == kind]
+    kind = kind_of(new)
+    start = window(talk, comma)
+    olds = [m for m in talk.mentions if start <= m.start and m.end <= comma and not m.dropped and kind_of(m) == kind]
     if not olds or kind is None:
         return False
-    _swap(olds[-1], new, kind)
+    swap(talk, olds[-1], new, kind)
     return True
 
 
-def _said_again(old: Mention, new: Mention, kind: str) -> bool:
-    """ "Size two, no, I told the owner two but they're size one": the same once more corrects nothing yet."""
-    if kind == "feet":
-        return old.readings["feet"] == new.readings["feet"]
-    return (
-        kind == "number"
-        and old.number is not None
-        and new.number is not None
-        and ((old.number.value, old.number.aughts) == (new.number.value, new.number.aughts))
-    )
+def _number_alone(talk: Talk, cue: Mention) -> bool:
+    """ "Seven nails. Eight, sorry, in each.": the repair opens its sentence."""
+    number = talk.mention_ending(cue.start - 1)
+    return number is not None and number.number is not None and opened_sentence(talk, number.start)
+
+
+def _exchange_number(talk: Talk, cue: Mention) -> bool:
+    new = talk.mention_ending(cue.start - 1)
+    olds = [m for m in talk.mentions if new is not None and m.end <= new.start and not m.dropped and m.number]
+    old = next((m for m in reversed(olds) if m.start >= window(talk, new.start)), None) if new is not None else None
+    if new is None or old is None:
+        return False
+    swap(talk, old, new, "number")
+    return True
 
 
 def _segment_end(talk: Talk, index: int) -> int:
@@ -300,72 +377,10 @@ def _segment_end(talk: Talk, index: int) -> int:
     begun = False
     for at in range(index, min(len(talk.words), index + _REPAIR_REACH)):
         word = talk.words[at]
+        if not begun and talk.words[at - 2 : at] in (["was", "the"], ["'s", "the"], ["is", "the"]):
+            begun = True  # "hold on, I was turned around, it was the right front"
         if word in SENTENCE_ENDS or (begun and word in (",", "and", "but", "so")):
             return at
         found = talk.mention_starting(at)
-        begun = begun or (found is not None and _kind(found) is not None)
+        begun = begun or (found is not None and kind_of(found) is not None)
     return min(len(talk.words), index + _REPAIR_REACH)
-
-
-def _sentence_end(talk: Talk, index: int) -> int:
-    ends = (i for i in range(index, len(talk.words)) if talk.words[i] in SENTENCE_ENDS)
-    return next(ends, len(talk.words))
-
-
-def _window(talk: Talk, at: int) -> int:
-    """Where the thing taken back may start: this sentence, or the one before when the cue opens its sentence."""
-    starts = [0] + [i + 1 for i, w in enumerate(talk.words[:at]) if w in SENTENCE_ENDS]
-    this = starts[-1]
-    if any(_kind(m) for m in talk.mentions if this <= m.start < at and not m.dropped):
-        return this
-    return starts[-2] if len(starts) > 1 else this
-
-
-def _kind(mention: Mention) -> str | None:
-    if mention.number is not None:
-        return "number"
-    if mention.get("feet") is not None:
-        return "feet"
-    return next((name for name in _KINDS if mention.get(name) is not None), None)
-
-
-def _same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
-    """The last number that counted the same thing; any number when the new one does not say what it counts."""
-    counted = _counts(talk, new)
-    if counted is None:
-        return olds[-1] if olds else None
-    if olds and _counts(talk, olds[-1]) is None and new.start - olds[-1].end <= _NEAR:
-        return olds[-1]  # "six nails in front and six, no, five in each behind"
-    same = [m for m in olds if _counts(talk, m) == counted]
-    if same:
-        return same[-1]
-    silent = [m for m in olds if _counts(talk, m) is None]
-    return (
-        silent[-1]
-        if silent and silent[-1] is olds[-1]
-        else (olds[-1] if counted in ("week", "degree", "inch", "mm") and olds else None)
-    )
-
-
-def _counts(talk: Talk, mention: Mention) -> str | None:
-    after = talk.mention_starting(mention.end)
-    if after is not None:
-        for name in ("units", "measures", "totals"):
-            if after.get(name) is not None and after.get(name) not in ("outside", "inside"):
-                return after.readings[name].replace("each_side", "nails").replace("each", "nails")
-    before = talk.mention_ending(mention.start)
-    if before is not None and before.get("measures") is not None:
-        counted = before.readings["measures"]
-        return "grade" if counted in ("obel", "lameness") else counted
-    return None
-
-
-def _swap(old: Mention, new: Mention, kind: str) -> None:
-    if kind == "feet":
-        old.readings["feet"] = new.readings["feet"]
-        return
-    if kind == "findings" and old.readings[kind] == new.readings[kind]:
-        new.dropped = True  # "it's the off hind that's got the thrush" says the thrush of before again
-        return
-    old.dropped = True
-    new.stands_for = old

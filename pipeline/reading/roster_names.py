@@ -18,7 +18,10 @@ _BEFORE_NAMES = frozenset(
 
 @dataclass
 class NamedHorse:
-    """A horse of the memo: roster name or the name as heard."""
+    """A horse of the memo: roster name or the name as heard.
+
+    ``namesakes`` is true when the roster has several horses of the name and the memo says no place that decides.
+    """
 
     name: str | None
     match: HorseMatch
@@ -26,6 +29,7 @@ class NamedHorse:
     likeness: float = 1.0
     tokens: tuple[int, int] = (0, 0)
     place: str | None = None
+    namesakes: bool = False
 
 
 @dataclass
@@ -56,7 +60,7 @@ class HorseTalk:
 
 def roster_spans(doc: Doc, roster: Sequence[RosterHorse]) -> list[tuple[int, int, RosterHorse]]:
     """Roster names that stand in the text as spelled, the longest first at each place."""
-    words = [token.lower_ for token in doc]
+    words = [token.norm_ for token in doc]
     cased = any(token.text[:1].isupper() for token in doc)
     wanted: list[tuple[list[str], RosterHorse]] = []
     for horse in roster:

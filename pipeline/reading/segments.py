@@ -15,7 +15,7 @@ _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 
 def split_segments(talk: Talk) -> None:
     """Fill ``talk.segments``; each mention goes to the segment that its first token lies in."""
-    claimed = _claimed(talk.mentions)
+    claimed = _claimed(talk.mentions, talk.words)
     sentence, start, delimiter = 0, 0, "start"
     pieces: list[tuple[int, int, int, str]] = []
     for index, word in enumerate([*talk.words, "."]):
@@ -47,12 +47,15 @@ def _join(before: str, mark: str) -> str:
     return f", {mark}" if before.startswith(",") else mark
 
 
-def _claimed(mentions: list[Mention]) -> set[int]:
+def _claimed(mentions: list[Mention], talk_words: list[str]) -> set[int]:
     """Tokens inside a phrase, where "and" or a comma joins nothing."""
     inside: set[int] = set()
     for mention in mentions:
         if set(mention.readings) - _WEAK and not mention.dropped:
             inside.update(mention.literal)
+        part = mention.number is not None and mention.number.fraction
+        if part and talk_words[mention.start - 2 : mention.start - 1] in (["inch"], ["inches"]):
+            inside.add(mention.start - 1)  # "an inch and three quarters"
     return inside
 
 

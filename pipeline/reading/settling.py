@@ -5,11 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from pipeline.reading.foot_groups import SETUP_SLOTS
+from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.talk import Draft
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 
 _SHOD = frozenset({"reset", "new_shoe", "put_back"})
 _COUNTED = frozenset({"nails", "nail_size", "shoe_size", "shoe_type", "work"})
+_COUNTS = frozenset({"nails", "nail_size", "shoe_size"})
+_ONE_NUMBER = _COUNTS | {*LENGTHS, *ANGLES, *SCORES, "wedge"}
+_ANSWERED_WITHIN = 2  # sentences from a thought to its denial
 _UNDER_SHOES = frozenset({"trim", "removed"})
 _WHOLE_HORSE_WORK = frozenset({"trim", "reset", "new_shoe"})
 
@@ -27,15 +32,48 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     standing = [d for d in drafts if not d.dropped]
     _grade_for_lame(standing)
     _removed_not_lost(standing)
+    _back_on_without_loss(standing)
+    _tar_in_oakum(standing)
+    _exact_answer(standing)
+    _without_foot_and_with(standing)
+    _thought_then_denied(standing)
     _denied_in_the_end(standing)
     _doubted_in_the_end(standing)
+    _exchanged_in_the_end(standing)
+    _last_word(standing)
+    standing = [d for d in standing if not d.dropped]
+    _gone_not_only_earlier(standing)
     standing = [d for d in standing if not d.dropped]
     rows = [Settled(foot, draft) for draft in standing for foot in _feet(draft)]
+    rows = _without_needless_guess(rows)
     rows = _without_trim_under_shoes(rows)
     rows = _without_announcements(rows)
     rows = _with_exceptions(rows)
+    rows = _without_denied_at_large(rows)
     rows = _without_twins(rows)
     return _last_interval(rows)
+
+
+def _gone_not_only_earlier(drafts: list[Draft]) -> None:
+    """ "It had been swollen at the coronet, the swelling has gone": one thing that is gone."""
+    for gone in [d for d in drafts if d.slot == "finding" and d.status is Status.RESOLVED]:
+        for earlier in drafts:
+            same = (earlier.slot, earlier.value, earlier.feet) == (gone.slot, gone.value, gone.feet)
+            near = gone.segment.sentence - earlier.segment.sentence in (0, 1)
+            if same and near and earlier.status is Status.HISTORY and earlier.start < gone.start:
+                gone.zone = gone.zone or earlier.zone
+                earlier.drop("it is gone")
+
+
+def _without_needless_guess(rows: list[Settled]) -> list[Settled]:
+    """ "Trimmed and reset the fronts", "barefoot mare … only trimmed the fronts": the feet said stand for the guess."""
+    named = {r.draft.value for r in rows if r.draft.slot == "work" and not r.draft.foot_guessed}
+    trimmed = bool(named & {"trim", "reset", "new_shoe"})
+
+    def needless(row: Settled) -> bool:
+        return row.draft.foot_guessed and (row.draft.value in named or (row.draft.value == "trim" and trimmed))
+
+    return [row for row in rows if not needless(row)]
 
 
 def _feet(draft: Draft) -> tuple[Foot | None, ...]:
@@ -73,12 +111,57 @@ def _removed_not_lost(drafts: list[Draft]) -> None:
             draft.drop("taken off, not lost")
 
 
+def _without_foot_and_with(drafts: list[Draft]) -> None:
+    """ "The founder mare. Laminitis in both fronts.": the finding that has its feet stands for the one without."""
+    footed = {(d.value, d.status) for d in drafts if d.slot == "finding" and d.feet}
+    for draft in drafts:
+        if draft.slot == "finding" and not draft.feet and draft.zone is None and (draft.value, draft.status) in footed:
+            draft.drop("said again with its feet")
+
+
+def _exact_answer(drafts: list[Draft]) -> None:
+    """ "He snatched it away, strong reaction there": of a plain and an exact answer in a sentence the exact one."""
+    testers = [d for d in drafts if d.slot == "tester"]
+    for plain in [d for d in testers if d.value == "positive"]:
+        same = [d for d in testers if (d.segment.sentence, d.feet) == (plain.segment.sentence, plain.feet)]
+        exact = [d for d in same if d.value not in ("positive", "none") and None in (d.zone, plain.zone)]
+        if exact:
+            exact[0].zone = exact[0].zone or plain.zone
+            plain.drop("a more exact answer stands")
+
+
+def _back_on_without_loss(drafts: list[Draft]) -> None:
+    """ "The fronts went back on": several shoes of which none was lost were reset."""
+    lost = any(d.slot == "shoe_state" and d.value == "lost" for d in drafts)
+    for draft in drafts:
+        if draft.slot == "work" and draft.value == "put_back" and len(draft.feet or ()) > 1 and not lost:
+            draft.value = "reset"
+
+
+def _tar_in_oakum(drafts: list[Draft]) -> None:
+    """ "Oakum, pine tar with it": oakum is one packing, with or without pine tar."""
+    oakum = {(d.segment.sentence, d.feet) for d in drafts if d.slot == "packing" and d.value == "oakum"}
+    for draft in drafts:
+        if draft.slot == "packing" and draft.value == "pine_tar" and (draft.segment.sentence, draft.feet) in oakum:
+            draft.drop("belongs to the oakum")
+
+
+def _thought_then_denied(drafts: list[Draft]) -> None:
+    """ "I was thinking laminitis. No laminitis.": the doubt goes with its answer."""
+    for draft in drafts:
+        if draft.slot == "finding" and draft.status is Status.SUSPECTED:
+            answers = [o for o in drafts if (o.slot, o.value) == (draft.slot, draft.value) and o.start > draft.start]
+            answers = [o for o in answers if o.segment.sentence - draft.segment.sentence <= _ANSWERED_WITHIN]
+            if any(o.status is Status.ABSENT and (not draft.feet or draft.feet == o.feet) for o in answers):
+                draft.drop("denied in the end")
+
+
 def _denied_in_the_end(drafts: list[Draft]) -> None:
     """ "I thought he had a corn in that foot, but no, no corn": the denial stands."""
     for draft in drafts:
         if (
-            draft.slot == "finding"
-            and draft.status in (Status.PRESENT, Status.SUSPECTED)
+            draft.slot in ("finding", "vet")
+            and draft.status in (Status.PRESENT, Status.SUSPECTED, Status.PLANNED)
             and any(
                 o.status is Status.ABSENT
                 and o.start > draft.start
@@ -89,6 +172,34 @@ def _denied_in_the_end(drafts: list[Draft]) -> None:
             )
         ):
             draft.drop("denied in the end")
+
+
+def _last_word(drafts: list[Draft]) -> None:
+    """ "I read 53 but it was crooked, so fifty two and a half": of two counts in a sentence the last one stands."""
+    for draft in drafts:
+        said_after = [
+            o
+            for o in drafts
+            if (o.slot, o.feet, o.status) == (draft.slot, draft.feet, draft.status)
+            and o.segment.sentence == draft.segment.sentence
+            and o.start > draft.start
+            and o.value != draft.value
+        ]
+        if draft.slot in _ONE_NUMBER and draft.status is Status.PRESENT and draft.feet is not None and said_after:
+            draft.drop("another number was said last")
+
+
+def _exchanged_in_the_end(drafts: list[Draft]) -> None:
+    """ "Wait, the pads aren't leather, they're full pads": what was said before goes with its denial."""
+    for denial in drafts:
+        if denial.slot not in SETUP_SLOTS or denial.status is not Status.ABSENT:
+            continue
+        same = [d for d in drafts if (d.slot, d.feet) == (denial.slot, denial.feet) and d.status is Status.PRESENT]
+        before = [d for d in same if d.start < denial.start and d.value == denial.value]
+        after = [d for d in same if d.start > denial.start and d.value != denial.value]
+        if before and after:
+            for draft in (*before, denial):
+                draft.drop("exchanged for another")
 
 
 def _doubted_in_the_end(drafts: list[Draft]) -> None:
@@ -138,13 +249,17 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
 
     def announced(row: Settled) -> bool:
         draft = row.draft
-        return draft.foot_carried and any(
-            o.draft is not draft
-            and not o.draft.foot_carried
-            and o.draft.segment.sentence == draft.segment.sentence
-            and (o.draft.slot, o.draft.value, o.draft.status) == (draft.slot, draft.value, draft.status)
-            and o.draft.start > draft.start
-            for o in rows
+        return (
+            draft.foot_carried
+            and draft.slot in SETUP_SLOTS - _COUNTS
+            and any(
+                o.draft is not draft
+                and not o.draft.foot_carried
+                and o.draft.segment.sentence == draft.segment.sentence
+                and (o.draft.slot, o.draft.value, o.draft.status) == (draft.slot, draft.value, draft.status)
+                and o.draft.start > draft.start
+                for o in rows
+            )
         )
 
     return [row for row in rows if not announced(row)]
@@ -163,6 +278,28 @@ def _with_exceptions(rows: list[Settled]) -> list[Settled]:
                 and o.draft.slot == draft.slot
                 and o.draft.status is draft.status
                 and o.draft.value != draft.value
+                and o.draft.start > draft.start
+                and len(o.draft.feet or ()) < len(draft.feet or ())
+                for o in rows
+            )
+        )
+
+    return [row for row in rows if not excepted(row)]
+
+
+def _without_denied_at_large(rows: list[Settled]) -> list[Settled]:
+    """ "No cracks anywhere. Well, hold on, there's one in the left hind": the foot named alone is the exception."""
+
+    def excepted(row: Settled) -> bool:
+        draft = row.draft
+        return (
+            draft.slot == "finding"
+            and draft.status is Status.ABSENT
+            and len(draft.feet or ()) > 1
+            and any(
+                o.foot == row.foot
+                and o.draft.value == draft.value
+                and o.draft.status in (Status.PRESENT, Status.SUSPECTED)
                 and o.draft.start > draft.start
                 and len(o.draft.feet or ()) < len(draft.feet or ())
                 for o in rows

@@ -10,6 +10,12 @@ from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Segment
 from pipeline.record import SHOE_SIZES
 
+_BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
+_CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
+_FEWEST, _MOST = 3, 10  # nails of a shoe
+_IN_THE = 2
+_LARGEST = 12  # the largest shoe size kept
+_SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
 _LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
 
 
@@ -22,14 +28,20 @@ class ShoeNumbers(NumberContext):
             self._set_frame("nail_size", segment)  # nobody drives half a nail
             return self._add(segment, "nail_size", plain(number.value), mention, after.end)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
-        slim = after is not None and after.get("measures") == "slim"
+        ahead = self._talk.mention_ending(mention.start)
+        slim = (after is not None and after.get("measures") == "slim") or (
+            ahead is not None and ahead.get("measures") == "slim"
+        )
         nails = after is not None and after.get("measures") == "nails"
         nail_cue = before is not None and (
             before.get("measures") == "nail_size"
             or self._nail_word_before(before)
             or self._after_nails(segment, before, mention)
         )
-        nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment))
+        nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment, number))
+        if number.plural and self._words[mention.end : mention.end + 2] == ["for", "nails"]:
+            self._set_frame("nail_size", segment)
+            return self._add(segment, "nail_size", plain(number.value), mention, mention.end + 2)
         if number.aughts is not None or not (slim or (sized and nails) or nail_cue):
             return False
         end = after.end if (slim or nails) and after is not None else mention.end
@@ -43,11 +55,12 @@ class ShoeNumbers(NumberContext):
         head = self._talk.mention_ending(before.start) or self._talk.mention_ending(before.start - 1)
         return head is not None and head.get("measures") == "nails"
 
-    def _plural_after_nails(self, segment: Segment) -> bool:
+    def _plural_after_nails(self, segment: Segment, number: Number) -> bool:
         """ "Eight nails to a shoe, sevens": a plural right after the nails of a sized shoe."""
         drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
         own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
-        return bool(drafts) and drafts[-1].slot == "nails" and any(d.slot == "shoe_size" for d in own)
+        nailed = bool(drafts) and drafts[-1].slot == "nails"
+        return nailed and (any(d.slot == "shoe_size" for d in own) or number.value >= _BIG_NAIL)
 
     def _after_nails(self, segment: Segment, before: Mention, mention: Mention) -> bool:
         """ "Three nails a side, size five": a size right after the nails of a sized shoe is theirs."""
@@ -72,8 +85,13 @@ class ShoeNumbers(NumberContext):
         if outside is not None:
             return outside
         after = self._after(mention)
+        if self._in_a_foot(segment, mention, number):
+            self._set_frame("nails", segment)
+            return self._add(segment, "nails", number.value, mention)
         if after is None:
             return self._nails_after_head(segment, mention, number)
+        if self._words[mention.start - 2 : mention.start] in (["hanging", "by"], ["on", "by"]):
+            return False  # "hanging by two nails"
         if after.get("measures") == "nails" and number.value < 2:
             return False  # one nail holds no shoe: "one nail sat close"
         if after.get("measures") == "nails":
@@ -90,6 +108,18 @@ class ShoeNumbers(NumberContext):
             return self._add(segment, "nails", number.value, mention, after.end)
         return self._nails_after_head(segment, mention, number)
 
+    def _in_a_foot(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Left that nail out, so five in the left front and six in the right": counted where a nail is spoken of."""
+        if number.plural or number.article or not _FEWEST <= number.value <= _MOST or number.high is not None:
+            return False
+        foot = next((m for m in segment.mentions if m.get("feet") and 0 < m.start - mention.end <= _IN_THE), None)
+        if foot is None or self._words[mention.end : mention.end + 1] != ["in"] or self._sized(mention):
+            return False
+        sentence = self._sentence(segment)
+        nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions if m.start < mention.start)
+        sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)
+        return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves")
+
     def _sized(self, mention: Mention) -> bool:
         before = self._before(mention)
         return before is not None and before.get("measures") in ("shoe_size", "nail_size")
@@ -103,6 +133,9 @@ class ShoeNumbers(NumberContext):
 
     def _two_sides(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
         """ "Four outside and three inside" is seven nails."""
+        in_and_out = self._in_and_out(segment, mention, number)
+        if in_and_out is not None:
+            return in_and_out
         first = self._after(mention, frozenset({"nails", "nail", "on", "the"}))
         if first is None or first.get("totals") not in ("outside", "inside"):
             first = self._skip_nails(first)
@@ -120,6 +153,20 @@ class ShoeNumbers(NumberContext):
         self._used.add(following.start)
         self._set_frame("nails", segment)
         return self._add(segment, "nails", number.value + following.number.value, mention, second.end)
+
+    def _in_and_out(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
+        """ "Three in and two out": said short for inside and outside."""
+        words = self._words[mention.end : mention.end + 2]
+        other = self._talk.mention_starting(mention.end + 2)
+        if words[:1] in (["in"], ["out"]) and words[1:] != ["and"]:
+            other = self._talk.mention_starting(mention.end + 1)
+        if words[:1] not in (["in"], ["out"]) or other is None or other.number is None:
+            return None
+        if self._words[other.end : other.end + 1] != ["out" if words[0] == "in" else "in"]:
+            return None
+        self._used.add(other.start)
+        self._set_frame("nails", segment)
+        return self._add(segment, "nails", number.value + other.number.value, mention, other.end + 1)
 
     def _skip_nails(self, mention: Mention | None) -> Mention | None:
         if mention is None or mention.get("measures") != "nails":
@@ -146,10 +193,35 @@ class ShoeNumbers(NumberContext):
         shoe = after is not None and after.is_any(("shoe_types", "shoe_materials")) and number.value <= 12
         noun = number.article or number.plural or pair
         framed = noun and self._shoe_talk(segment, mention) and not self._counts_something(mention)
+        framed = framed or self._beside_feet(segment, mention, number)
+        framed = framed or (self._words[mention.start - 2 : mention.start] == ["a", "new"] and number.value <= _LARGEST)
         if not (cued or aught or pair or framed or (shoe and noun)):
             return False
         self._set_frame("shoe_size", segment)
         return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _beside_feet(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "8s in front, 6s behind"; "plain steel, fronts one, hinds aught"; "new shoes, one and a half, clips"."""
+        if number.value > _LARGEST or number.value.denominator > 2 or self._counts_something(mention):
+            return False
+        if any(m.is_any(("measures", "units", "times", "gaits", "findings")) for m in segment.mentions):
+            return False
+        footed = self._touches_foot(segment, mention)
+        if footed and number.plural:
+            return not any(m.get("measures") == "nails" for s in self._sentence(segment) for m in s.mentions)
+        small = number.value <= _SMALL_SIZE or bool(number.aughts)
+        half = number.value.denominator == 2 and segment.end - segment.start <= mention.end - mention.start + 1
+        return small and (footed or half) and self._shoes_named(segment)
+
+    def _touches_foot(self, segment: Segment, mention: Mention) -> bool:
+        start = mention.start - 1 if self._words[mention.start - 1] in _CARRIES else mention.start
+        return any(m.get("feet") and (m.end == start or 0 <= m.start - mention.end <= 2) for m in segment.mentions)
+
+    def _shoes_named(self, segment: Segment) -> bool:
+        sentence = self._sentence(segment)
+        kinds = ("shoe_types", "shoe_materials", "work")
+        nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions)
+        return not nailed and any(m.is_any(kinds) for s in sentence for m in s.mentions)
 
     def _counts_something(self, mention: Mention) -> bool:
         after = self._after(mention)
@@ -157,6 +229,8 @@ class ShoeNumbers(NumberContext):
 
     def _shoe_talk(self, segment: Segment, mention: Mention) -> bool:
         """Whether shoes are spoken of in the sentence, so that "a one" is a size."""
+        if {"takes", "wears", "wear", "take"} & set(self._words[segment.start : mention.start]):
+            return True  # "he takes a two in front"
         if self._frame is not None and self._frame.slot in ("body_condition", "cresty_neck", "lameness", "obel"):
             return self._frame.sentence != segment.sentence and mention.stands_for is None
         kinds = ("shoe_types", "shoe_materials", "work", "pads", "clips")

@@ -80,8 +80,8 @@ class Draft:
 class Talk:
     """One memo: its tokens, mentions, segments and the drafts read so far.
 
-    ``roles`` holds, token by token, what a little word does in a clause: "past", "present", "action", "subject" or
-    "determiner".
+    ``left_out`` are the feet of "all but the left hind" that a following "that one" means; ``roles`` holds, token by
+    token, what a little word does in a clause: "past", "present", "action", "subject" or "determiner".
     """
 
     doc: Doc
@@ -89,6 +89,7 @@ class Talk:
     mentions: list[Mention]
     roles: list[str | None] = field(default_factory=list)
     segments: list[Segment] = field(default_factory=list)
+    left_out: Feet | None = None
     unread: list[tuple[int, int, str]] = field(default_factory=list)
 
     @property

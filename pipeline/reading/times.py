@@ -10,13 +10,33 @@ from pipeline.record import Status, value_problem
 
 WEEKS_PER_UNIT = {"day": Fraction(1, 7), "week": Fraction(1), "fortnight": Fraction(2), "month": Fraction(4)}
 _PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of"})
+_MOST_WEEKS = 16
 _RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibiotics"})
 _PAST_BEFORE = frozenset(
     {"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"}
 )
 _ASKED = frozenset({"asked", "wanted", "asking", "liked"})
 _NAMED_BY = frozenset(
-    {"for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again"}
+    {
+        "for",
+        "at",
+        "on",
+        "in",
+        "to",
+        "'s",
+        "are",
+        "is",
+        "both",
+        "gets",
+        "get",
+        "goes",
+        "go",
+        "back",
+        "again",
+        "so",
+        "likes",
+        "say",
+    }
 )
 
 
@@ -25,7 +45,7 @@ def draft_times(talk: Talk, names: set[int]) -> None:
     framed = False
     for sentence in talk.sentences():
         timed_here = any(_timed(talk, s, m) is not None for s in sentence for m in s.mentions)
-        framed = timed_here or (framed and sentence[0].start in names)
+        framed = timed_here or _several_told(talk, sentence, names) or (framed and _names_first(talk, sentence, names))
         for segment in sentence:
             for mention in list(segment.mentions):
                 timed = _timed(talk, segment, mention)
@@ -33,9 +53,35 @@ def draft_times(talk: Talk, names: set[int]) -> None:
                     value, end, start = timed
                     if not _not_next(talk, sentence, segment, mention, start, end):
                         _add(segment, value, start, end)
-                elif framed and mention.number is not None and _bare(talk, segment, mention, names):
-                    _add(segment, mention.number.value, mention.start, mention.end)
+                elif _back_in(talk, segment, mention) or (
+                    framed and mention.number is not None and _bare(talk, segment, mention, names)
+                ):
+                    value = mention.number.value if mention.number is not None else Fraction(0)
+                    _add(segment, value, mention.start, mention.end)
         _keep_told(talk, sentence)
+
+
+def _names_first(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
+    """Whether a horse's name opens the sentence, or follows its number: "no, eight for Corny"."""
+    numbers = [m for s in sentence for m in s.mentions if m.number is not None]
+    told = any(talk.words[m.end : m.end + 1] in (["for"], ["on"]) and m.end + 1 in names for m in numbers)
+    return sentence[0].start in names or told
+
+
+def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "Back in 4.": nothing else is counted in coming back."""
+    number = mention.number
+    if number is None or mention.dropped or number.aughts is not None or number.value > _MOST_WEEKS:
+        return False
+    closes = talk.words[mention.end : mention.end + 1] in ([","], ["."], [], ["and"], ["or"])
+    led = talk.words[mention.start - 2 : mention.start] in (["back", "in"], ["book", "for"])
+    return closes and led and not segment.having("feet")
+
+
+def _several_told(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
+    """ "Five on Jubal, six on Jubilee": two numbers with a horse each count weeks without the word."""
+    numbers = [m for s in sentence for m in s.mentions if m.number is not None]
+    return sum(talk.words[m.end : m.end + 1] in (["for"], ["on"]) and m.end + 1 in names for m in numbers) > 1
 
 
 def _timed(talk: Talk, segment: Segment, mention: Mention) -> tuple[Fraction, int, int] | None:
@@ -55,6 +101,10 @@ def _timed(talk: Talk, segment: Segment, mention: Mention) -> tuple[Fraction, in
     return None
 
 
+def _till_stop(words: list[str]) -> list[str]:
+    return words[: words.index(".")] if "." in words else words
+
+
 def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Mention, start: int, end: int) -> bool:
     after = talk.words[end] if end < len(talk.words) else "."
     before = talk.words[max(segment.start, start - 3) : start]
@@ -64,9 +114,10 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         before[-1:] == ["for"] and set(talk.words[segment.start : start]) & {"rest", "off", "boots", "in", "on"}
     ):
         return True
-    if _RESTING & set(talk.words[end : end + 3]):
+    if _RESTING & set(_till_stop(talk.words[end : end + 3])):
         return True
-    if segment.having("asides", "event"):
+    events = segment.having("asides", "event")
+    if events and not (events[0].start > end and "or" in talk.words[end : events[0].start]):
         return True
     covering = [
         m for m in talk.mentions if m.get("times") in ("history", "neutral") and m.start < end and m.end > start
@@ -85,9 +136,16 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     if (after in ("for", "on") and mention.end + 1 in names) or mention.end in names:
         return True
     named = any(i in names for i in range(segment.start, mention.start))
-    before = talk.words[mention.start - 1] if mention.start else ""
+    said_at = (mention.stands_for or mention).start  # "in four, I mean five"
+    before = talk.words[said_at - 1] if said_at else ""
     others = [m for m in segment.mentions if m.get("horse_cues") in ("others", "pair")]
-    told = any(m.end == mention.start for m in others)
+    told = any(m.end == mention.start or (m.start < mention.start and before == "on") for m in others)
+    so_it_is = talk.words[max(0, said_at - 3) : said_at] == ["so", "it", "'s"]
+    if (so_it_is or before in ("so", "likes", "wanted")) and not segment.having("feet"):
+        return any(d.slot == "next_visit_weeks" for s in talk.sentence(segment.sentence) for d in s.drafts)
+    again = before == "in" and said_at > 1 and talk.words[said_at - 2] in ("again", "back")
+    if again and after in (".", ","):
+        return True  # "the ride's in six weeks so he wants doing again in five"
     behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um") or told
     named = named or any(
         m.get("horse_cues") in ("others", "pair") and m.start < mention.start for m in segment.mentions

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
 from functools import lru_cache
 
 import spacy
@@ -14,6 +13,8 @@ _LETTER_HYPHEN = re.compile(r"(?<=[A-Za-z])-(?=[A-Za-z])")
 _LEVELLED = str.maketrans(
     {"’": "'", "‘": "'", "“": '"', "”": '"', "—": ",", "–": ",", "…": ",", "\n": " ", "\t": " ", "‑": "-"}
 )
+# Words clipped in speech, read as the whole word.
+_CLIPPED = {"'em": "them", "em": "them", "'cause": "because", "cos": "because", "'til": "till", "til": "till"}
 SENTENCE_ENDS = frozenset(".?!")
 
 
@@ -29,21 +30,25 @@ def level(text: str) -> str:
 
 
 def tokenize(text: str) -> Doc:
-    """The tokens of ``text``; ``token.idx`` is the offset in the original text."""
-    return language().make_doc(level(text))
+    """The tokens of ``text``; ``token.idx`` is the offset in the original text, ``token.norm_`` what is matched."""
+    doc = language().make_doc(level(text))
+    for token in doc:
+        lower = token.lower_
+        token.norm_ = _CLIPPED.get(lower, lower)  # else the tokenizer's own norm: "not" for "n't"
+    return doc
 
 
 def form_tokens(form: str) -> list[str]:
     """A vocabulary form in lower-case tokens, split just as transcripts are; ``...`` stays one token."""
-    parts = []
+    return list(_form_tokens(form))
+
+
+@lru_cache(maxsize=4096)  # a roster's names come again with every memo
+def _form_tokens(form: str) -> tuple[str, ...]:
+    parts: list[str] = []
     for piece in re.split(r"(\.\.\.)", form):
         if piece == "...":
             parts.append("...")
         else:
-            parts.extend(token.lower_ for token in language().make_doc(level(piece)) if not token.is_space)
-    return parts
-
-
-def lower_tokens(tokens: Iterable[str]) -> list[str]:
-    """Lower-case copies."""
-    return [token.lower() for token in tokens]
+            parts.extend(token.norm_ for token in tokenize(piece) if not token.is_space)
+    return tuple(parts)

@@ -90,7 +90,7 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
         return
     if any(d.slot not in _ZONED for d in segment.drafts):
         return
-    if segment.own_clause and not _placed(talk, segment, mention):
+    if segment.own_clause and not _placed(talk, segment, mention) and not _heading(talk, segment):
         return
     earlier = [d for s in sentence[:position] for d in s.drafts if d.slot in _ZONED]
     if not earlier and not any(s.drafts for s in sentence) and segment.sentence:
@@ -104,6 +104,8 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
             [*talk.sentence(segment.sentence - 1), *sentence],
             position + len(talk.sentence(segment.sentence - 1)),
         )
+    if earlier and _another_foot(earlier[-1], groups.get(segment.index, [])):
+        return
     if earlier and not _other_work_between(sentence[:position], earlier[-1]):
         draft = _narrow(earlier[-1], sentence, position, groups)
         _give(draft, zone, mention, joined=segment.joined_by("and", ", and"))
@@ -112,6 +114,13 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
     following = [d for d in later.drafts if d.slot in _ZONED] if later is not None else []
     if following and not _zone_words(sentence[position + 1]):
         _give(following[0], zone, mention, joined=False)
+
+
+def _heading(talk: Talk, segment: Segment) -> bool:
+    """ "Left hind frog, thrush": a foot and a place, and what is there behind the comma."""
+    told = {i for m in segment.mentions if m.is_any(("feet", "zones")) for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    return bool(segment.having("feet")) and rest <= {"the", "on", "in", "at"}
 
 
 def _placed(talk: Talk, segment: Segment, mention: Mention) -> bool:
@@ -182,28 +191,39 @@ def _combine(old: str | None, new: str) -> str | None:
     return None
 
 
+def _another_foot(draft: Draft, found: list[FootGroup]) -> bool:
+    """Whether the segment names a foot that the draft is not on: its degree is not the draft's."""
+    return bool(found) and draft.feet is not None and not set(found[0].feet) & set(draft.feet)
+
+
 def attach_severity(talk: Talk, groups: Groups) -> None:
     """Give each severity word its finding or gait."""
     for sentence in talk.sentences():
         for position, segment in enumerate(sentence):
             for mention in segment.having("severities"):
-                _attach_severity(sentence, position, mention, groups)
+                _attach_severity(talk, sentence, position, mention, groups)
 
 
-def _attach_severity(sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
+def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
     segment = sentence[position]
     if any(set(mention.literal) & d.evidence for d in segment.drafts):
         return
     own = [d for d in segment.drafts if d.slot in _GRADED]
-    draft: Draft | None = None
-    if own:
+    draft: Draft | None = next((d for d in own if d.start < mention.start and mention.end < d.end), None)
+    if draft is not None:
+        pass  # "the toe's a bit long": the degree stands inside the phrase
+    elif own:
         after = [d for d in own if d.start >= mention.end]
         before = [d for d in own if d.end <= mention.start]
         close = after and (not before or after[0].start - mention.end <= _NEXT)
+        if close and before and "with" in talk.words[mention.end : after[0].start]:
+            close = False  # "crack, medial quarter, moderate with heat above it"
         draft = after[0] if close else next(iter(reversed(before or after)), None)
     elif not segment.drafts:
         earlier = [d for s in sentence[:position] for d in s.drafts]
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
+        if draft is not None and _another_foot(draft, groups.get(segment.index, [])):
+            return
         draft = _narrow(draft, sentence, position, groups) if draft is not None else None
     if draft is None or draft.severity is not None or draft.status is Status.ABSENT:
         return

@@ -15,6 +15,7 @@ from pipeline.cli import app
 from pipeline.errors import NoSpeechError
 from pipeline.hearing.intake import take_in
 from pipeline.record import Fact, Flag, HorseMatch, Memo, RosterHorse, Status, Transcript, Visit, Word
+from pipeline.vocabulary import Vocabulary
 
 SAID = "Bramble. Thrush in the left hind."
 
@@ -56,6 +57,11 @@ class FakeHearer:
     """Hears the same words in every sound; ``heard`` tells how often it was asked. Files called silent hold none."""
 
     heard: list[tuple[str, tuple[str, ...]]] = field(default_factory=list)
+    learned: list[str] = field(default_factory=list)
+
+    def learn(self, vocabulary: Vocabulary) -> None:
+        """Note the version of the words."""
+        self.learned.append(vocabulary.version)
 
     def hear(self, path: Path, names: Sequence[str] = (), recorded: date | None = None) -> FakeHeard:
         """Check the file as the real one does and pretend to hear SAID."""

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import json
+import os
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -10,6 +12,7 @@ import pytest
 
 from pipeline import __version__
 from pipeline.errors import StoreError, WeightsError
+from pipeline.keeping import Store
 from pipeline.vocabulary import load_vocabulary
 
 if TYPE_CHECKING:
@@ -68,3 +71,79 @@ def test_a_lost_recording_is_found(
     assert (findings["store"]["right"], findings["words"]["right"]) == (False, True)
     assert "a.wav is missing" in findings["store"]["found"]
     assert ended.code == StoreError.exit_code
+
+
+def test_memos_that_wait_are_counted_and_no_fault(
+    run: Run, hearer: FakeHearer, make_memo: MakeMemo, model: Path
+) -> None:
+    make_memo("1 silent.wav", seed=1)
+    run("ingest", make_memo("2 silent.wav", seed=2).parent)
+    ended = run("check", "--model", model)
+    assert ended.code == 0
+    told = ended.out.splitlines()[-1]
+    assert told.startswith("look   waiting    2 memos could not be taken in, the first on 20")
+    assert told.endswith(": see clinchbook waiting, try again with clinchbook ingest --again")
+    finding = json.loads(run("check", "--model", model, "--json").out.splitlines()[-1])
+    assert (finding["what"], finding["right"], finding["look"]) == ("waiting", True, True)
+
+
+@pytest.mark.skipif(os.name != "posix", reason="only there do files have these rights")
+def test_a_store_that_others_can_read_is_told(run: Run, model: Path, own_surroundings: Path) -> None:
+    run("roster", "add", "Bramble")
+    own_surroundings.chmod(0o755)
+    (own_surroundings / "clinchbook.db").chmod(0o644)
+    ended = run("check", "--model", model)
+    assert ended.code == 0
+    assert ended.out.splitlines()[-1] == (
+        f"look   privacy    Other users of this machine can look into {own_surroundings}; chmod 700 makes it yours "
+        "alone. 1 file in it can be read or changed by others."
+    )
+
+
+def test_an_interrupted_removal_is_found(
+    run: Run, hearer: FakeHearer, make_memo: MakeMemo, model: Path, own_surroundings: Path
+) -> None:
+    run("ingest", make_memo("a.wav"))
+    with Store.open(own_surroundings) as store:
+        store._database.execute("INSERT INTO removing VALUES ('')")
+    ended = run("check", "--model", model)
+    assert ended.code == StoreError.exit_code
+    assert ended.out.splitlines()[3] == (
+        "WRONG  store      A removal was interrupted; finish it with: clinchbook forget --finish."
+    )
+
+
+@pytest.mark.parametrize("harm", ["missing", "changed"])
+def test_a_record_without_its_sound_still_serves(
+    run: Run, hearer: FakeHearer, make_memo: MakeMemo, model: Path, own_surroundings: Path, harm: str
+) -> None:
+    run("ingest", make_memo("a.wav"))
+    original = next((own_surroundings / "originals").rglob("*.wav"))
+    shown = [run("show", "1"), run("search", "thrush"), run("export", "Bramble", "--format", "csv")]
+    if harm == "missing":
+        original.unlink()
+    else:
+        original.write_bytes(b"another sound")
+    assert [run("show", "1"), run("search", "thrush"), run("export", "Bramble", "--format", "csv")] == shown
+    assert [ended.code for ended in shown] == [0, 0, 0]
+    ended = run("check", "--model", model, "--deep")
+    assert ended.code == StoreError.exit_code
+    what = {"missing": "is missing from the store", "changed": "is no longer what was kept"}[harm]
+    assert f"The recording of a.wav {what}. What is lost may be in the last back-up of {own_surroundings}." in ended.out
+
+
+def test_a_store_that_was_not_saved_lately_is_told(
+    run: Run, hearer: FakeHearer, make_memo: MakeMemo, model: Path, own_surroundings: Path, tmp_path: Path
+) -> None:
+    run("ingest", make_memo("a.wav"))
+    ended = run("check", "--model", model)
+    assert ended.code == 0
+    assert ended.out.splitlines()[-1] == "look   back-up    this store was never saved: see clinchbook backup"
+    run("backup", tmp_path / "disk")
+    assert "back-up" not in run("check", "--model", model).out
+    with Store.open(own_surroundings) as store:
+        long_ago = (datetime.now(UTC) - timedelta(days=15, hours=1)).isoformat(timespec="seconds")
+        store._database.execute("UPDATE last_back_up SET at = ?", [long_ago])
+    assert run("check", "--model", model).out.splitlines()[-1] == (
+        f"look   back-up    the last one is 15 days old, in {tmp_path / 'disk'}: see clinchbook backup"
+    )

@@ -6,9 +6,13 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+import pytest
+
 from pipeline.cli.settling import Settling
 from pipeline.errors import FileMissingError, NoSpeechError
 from pipeline.keeping import Store
+from pipeline.keeping.own_words import add_word
+from pipeline.vocabulary import load_vocabulary
 
 if TYPE_CHECKING:
     from tests.cli.conftest import FakeHearer, MakeMemo, Run
@@ -94,3 +98,35 @@ def test_a_folder_that_is_not_there(run: Run, tmp_path: Path) -> None:
     ended = run("watch", tmp_path / "none", "--once")
     assert (ended.code, ended.out) == (FileMissingError.exit_code, "")
     assert ended.err == f"There is no file or folder {tmp_path / 'none'}.\n"
+
+
+def test_own_words_that_change_count_from_the_next_memo_on(
+    run: Run, hearer: FakeHearer, make_memo: MakeMemo, own_surroundings: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    first = make_memo("1.wav", seed=1)
+    looks: list[float] = []
+
+    def between_looks(_: float) -> None:
+        looks.append(_)
+        if len(looks) == 2:
+            add_word(own_surroundings, "findings", "thrush", "stinky frog")
+            make_memo("2.wav", seed=2)
+        elif len(looks) == 4:
+            (own_surroundings / "words" / "findings.csv").write_text("no vocabulary", encoding="utf-8")
+            make_memo("3.wav", seed=3)
+        elif len(looks) == 6:
+            raise KeyboardInterrupt
+
+    monkeypatch.setattr("pipeline.cli.watching.time.sleep", between_looks)
+    ended = run("watch", first.parent, "--settle", "0")
+    assert ended.code == 0
+    with Store.open(own_surroundings) as store:
+        first_words, second_words, third_words = (memo.vocabulary for memo in store.memos())
+    assert first_words == load_vocabulary().version
+    assert hearer.learned == [second_words]
+    assert second_words == third_words != first_words
+    told = ended.err.splitlines()
+    assert told[1] == "Your own words changed; they count from the next memo on."
+    assert told[2].startswith("In your own words in ")
+    assert told[2].endswith(" Your words stay as they were before.")
+    assert told[3] == "Watching ended. Memos: 3 kept."

@@ -18,6 +18,12 @@ def finding(scene: Scene, canonical: str, form: str) -> Framed:
     return Framed(text, (Gold(feet[0], "finding", canonical, severity=degree(filled(form))),))
 
 
+def warmth(scene: Scene, canonical: str, form: str) -> Framed:
+    """ "The left hind is hot." """
+    feet = scene.one_foot()
+    return Framed(sentence(f"{scene.the(feet)} is {form}"), (Gold(feet[0], "finding", canonical),))
+
+
 def zone(scene: Scene, canonical: str, form: str) -> Framed:
     """ "Left hind, bruise, outside quarter." """
     feet = scene.one_foot()
@@ -151,6 +157,7 @@ _POINTING: dict[str, tuple[Feet, Feet]] = {
 }
 
 FRAMES = {
+    "warmths": warmth,
     "findings": finding,
     "zones": zone,
     "severities": severity,

@@ -64,8 +64,13 @@ def test_a_corrected_fact_is_found_by_its_new_words(yard: Yard, store: Store, tr
     [
         "UPDATE history SET who = 'nobody'",
         "DELETE FROM history",
-        "INSERT OR REPLACE INTO history SELECT id, at, 'nobody', in_table, in_row, in_column, 0, 0, why FROM history",
-        "INSERT OR REPLACE INTO visits SELECT id, memo, 9, NULL, '', '', 'new', date, notes FROM visits",
+        "INSERT OR REPLACE INTO history SELECT id, at, 'me', in_table, in_row, in_column, 0, 0, why, 0 FROM history",
+        "INSERT OR REPLACE INTO visits SELECT id, memo, 9, NULL, '', '', 'new', date, notes, 1, NULL, 9 FROM visits",
+        "INSERT OR REPLACE INTO facts (visit, position, slot, value, status, confidence, flagged, reasons, quote,"
+        " span_start, span_end, match, rules)"
+        " SELECT visit, position, slot, 'reset', status, 1, 0, '[]', '', 0, 0, match, '[]' FROM facts",
+        "UPDATE OR REPLACE facts SET position = 0 WHERE position = 1",
+        "UPDATE OR REPLACE horses SET name_key = 'bramble', place_key = 'river barn' WHERE name = 'Sorrel'",
         "DELETE FROM memos",
         "DELETE FROM visits",
         "DELETE FROM facts",
@@ -73,17 +78,24 @@ def test_a_corrected_fact_is_found_by_its_new_words(yard: Yard, store: Store, tr
         "DELETE FROM horses",
         "DELETE FROM pen",
         "UPDATE memos SET transcript = 'something else'",
-        "UPDATE memos SET words = '[]'",
+        "UPDATE memos SET words = '[1]'",
         "UPDATE memos SET stored_path = 'originals/ab/x.m4a'",
         "UPDATE facts SET quote = 'never said'",
         "UPDATE visits SET horse_heard = 'never said'",
         "UPDATE flags SET reason = 'none'",
+        "UPDATE memos SET reading = 2",
+        "UPDATE memos SET hearing = 2",
+        "UPDATE memos SET vocabulary = 'other words'",
+        "UPDATE facts SET reading = NULL",
+        "UPDATE readings SET made_at = ''",
+        "DELETE FROM readings",
+        "UPDATE visits SET revision = revision - 1",
     ],
 )
 def test_what_was_kept_is_neither_deleted_nor_rewritten(yard: Yard, store: Store, trimmed: Visit, sql: str) -> None:
-    doubtful = trimmed.model_copy(update={"horse_match": HorseMatch.NEW})
+    doubtful = trimmed.model_copy(update={"horse_match": HorseMatch.NEW, "facts": trimmed.facts * 2})
     yard.keep(store, doubtful)
-    store.add_horses([RosterHorse(name="Bramble", place="River barn", owner="B. Reed")])
+    store.add_horses([RosterHorse(name="Bramble", place="River barn", owner="B. Reed"), RosterHorse(name="Sorrel")])
     before = (store.history(), store.memos(), store.horses())
     with pytest.raises(sqlite3.IntegrityError):
         changed(yard, sql)

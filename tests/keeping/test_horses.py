@@ -102,3 +102,27 @@ def test_a_horse_without_a_name_adds_none_of_the_list(store: Store) -> None:
 def test_a_mistyped_name_names_what_is_close(store: Store) -> None:
     with pytest.raises(NotFoundError, match="Did you mean Bramble"):
         store.visits_of("Brambel")
+
+
+def test_a_list_of_thousands_asks_the_store_once_a_horse(store: Store) -> None:
+    asked: list[str] = []
+    many = [RosterHorse(name=f"Horse {number}", place=f"Yard {number % 7}") for number in range(3000)]
+    with store._database.tracer(lambda sql, parameters: asked.append(sql)):
+        assert store.add_horses(many) == (3000, 0)
+    assert len([sql for sql in asked if sql.startswith("SELECT * FROM horses")]) == 3000
+    plan = store._database.query("EXPLAIN QUERY PLAN SELECT * FROM horses WHERE name_key = 'x'")
+    assert "USING INDEX" in next(iter(plan))["detail"]
+
+
+def test_all_memos_are_read_with_as_many_questions_as_one(yard: Yard, store: Store, trimmed: Visit) -> None:
+    def questions() -> int:
+        asked: list[str] = []
+        with store._database.tracer(lambda sql, parameters: asked.append(sql)):
+            store.memos()
+        return len(asked)
+
+    yard.keep(store, trimmed)
+    one = questions()
+    for _ in range(20):
+        yard.keep(store, trimmed, trimmed)
+    assert (questions(), len(store.memos())) == (one, 21)

@@ -336,3 +336,20 @@ def test_many_at_once_make_one_store_and_keep_a_memo_once(yard: Yard, trimmed: V
     assert kept == [[], [], [], [1]]
     with yard.open() as opened:
         assert opened.problems(deep=True) == []
+
+
+def test_a_copy_that_is_removed_meanwhile_is_not_kept_without_its_sound(
+    yard: Yard, store: Store, trimmed: Visit, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = yard.recording()
+    usual = originals.keep_original
+
+    def removed_at_once(folder: Path, sha256: str, original: Path) -> str:
+        name = usual(folder, sha256, original)
+        (folder / name).unlink()
+        return name
+
+    monkeypatch.setattr("pipeline.keeping.store.keep_original", removed_at_once)
+    with pytest.raises(StoreError, match=r"memo\.m4a was removed while it was being kept; keep it again"):
+        store.keep(yard.record(path, trimmed), Transcript(text="Bramble"), path)
+    assert nothing_kept(store)

@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
+from functools import partial
 from pathlib import Path
 
 import pytest
 
-from pipeline.errors import NotFoundError, StoreError, VocabularyError
+from pipeline.errors import NotFoundError, StoreBusyError, StoreError, VocabularyError
+from pipeline.keeping.locking import alone
 from pipeline.keeping.own_words import OwnWord, add_word, forget_word, own_words, vocabulary_with_own
 from pipeline.vocabulary import load_vocabulary
 
@@ -105,3 +110,37 @@ def test_a_write_that_fails_leaves_the_words_as_they_were(tmp_path: Path, monkey
         add_word(tmp_path, "findings", "thrush", "stinky frog")
     assert own_words(tmp_path) == [OwnWord("findings", "thrush", "the rot")]
     assert [path.name for path in (tmp_path / "words").iterdir()] == ["findings.csv"]
+
+
+ADDING = """
+import sys
+from pathlib import Path
+from pipeline.keeping.own_words import add_word
+for number in range(int(sys.argv[3])):
+    add_word(Path(sys.argv[1]), "findings", "thrush", f"{sys.argv[2]} number {number}")
+"""
+
+
+def test_two_programs_that_add_at_once_lose_nothing(tmp_path: Path) -> None:
+    source = Path(__file__).resolve().parents[2]
+    programs = [
+        subprocess.Popen(
+            [sys.executable, "-c", ADDING, str(tmp_path / "book"), who, "8"],
+            env={**os.environ, "PYTHONPATH": str(source)},
+        )
+        for who in ("first", "second", "third")
+    ]
+    assert [program.wait(timeout=120) for program in programs] == [0, 0, 0]
+    forms = {word.form for word in own_words(tmp_path / "book")}
+    assert forms == {f"{who} number {number}" for who in ("first", "second", "third") for number in range(8)}
+
+
+def test_a_store_that_is_held_refuses_words_with_a_sentence(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    add_word(tmp_path, "findings", "thrush", "stinky frog")
+    monkeypatch.setattr("pipeline.keeping.own_words.alone", partial(alone, busy_s=0.05))
+    with alone(tmp_path):
+        with pytest.raises(StoreBusyError, match="Another program is writing"):
+            add_word(tmp_path, "findings", "thrush", "the rot")
+        with pytest.raises(StoreBusyError):
+            forget_word(tmp_path, "stinky frog")
+    assert [word.form for word in own_words(tmp_path)] == ["stinky frog"]

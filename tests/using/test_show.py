@@ -72,7 +72,8 @@ def test_an_unassigned_visit_never_bears_a_sure_name(empty: Store, keep_memo: Ke
 def test_the_json_is_the_contracts_visit_with_its_memo(store: Store) -> None:
     kept = store.visit(1)
     data = json.loads(json.dumps(visit_json(kept)))
-    assert Visit.model_validate({name: data[name] for name in Visit.model_fields}) == kept.visit
+    printed = {name for name, field in Visit.model_fields.items() if not field.exclude}
+    assert Visit.model_validate({name: data[name] for name in printed}) == kept.visit
     assert data["id"] == 1
     assert data["roster"]["owner"] == "A. Fern"
     assert data["memo"]["sha256"] == kept.memo.record.memo.sha256

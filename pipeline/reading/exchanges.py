@@ -1,0 +1,127 @@
+"""Exchanging one word for another of its kind: the shared ground of everything that is taken back."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.numbers import Number
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.vocabulary import CLASS_SLOTS
+
+_KINDS = (*CLASS_SLOTS, "zones", "severities")
+_NEAR = 4
+_HUNDRED = 100
+
+
+def kind_of(mention: Mention) -> str | None:
+    """The class of word that a mention is exchanged within: "number", "feet" or a class of the vocabulary."""
+    if mention.number is not None:
+        return "number"
+    if mention.get("feet") is not None:
+        return "feet"
+    return next((name for name in _KINDS if mention.get(name) is not None), None)
+
+
+def counts(talk: Talk, mention: Mention) -> str | None:
+    """What a number counts, by the words around it; None when they do not say."""
+    after = talk.mention_starting(mention.end)
+    if after is not None:
+        for name in ("units", "measures", "totals"):
+            if after.get(name) in ("each", "each_side", "outside", "inside"):
+                return "nails"
+            if after.get(name) is not None:
+                return after.readings[name]
+    before = talk.mention_ending(mention.start)
+    if before is not None and before.get("measures") is not None:
+        counted = before.readings["measures"]
+        return "grade" if counted in ("obel", "lameness") else counted
+    return None
+
+
+def same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
+    """The last number that counted the same thing; any number when the new one does not say what it counts."""
+    counted = counts(talk, new)
+    if counted is None:
+        return olds[-1] if olds else None
+    if olds and counts(talk, olds[-1]) is None and new.start - olds[-1].end <= _NEAR:
+        return olds[-1]  # "six nails in front and six, no, five in each behind"
+    same = [m for m in olds if counts(talk, m) == counted]
+    if same:
+        return same[-1]
+    silent = [m for m in olds if counts(talk, m) is None]
+    return (
+        silent[-1]
+        if silent and silent[-1] is olds[-1]
+        else (olds[-1] if counted in ("week", "degree", "inch", "mm") and olds else None)
+    )
+
+
+def said_again(old: Mention, new: Mention, kind: str) -> bool:
+    """ "Size two, no, I told the owner two but they're size one": the same once more corrects nothing yet."""
+    if kind == "feet":
+        return old.readings["feet"] == new.readings["feet"]
+    return (
+        kind == "number"
+        and old.number is not None
+        and new.number is not None
+        and ((old.number.value, old.number.aughts) == (new.number.value, new.number.aughts))
+    )
+
+
+def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
+    """``new`` stands for ``old``."""
+    if kind == "feet":
+        old.readings["feet"] = new.readings["feet"]
+        return
+    ahead = talk.mention_ending(new.start)
+    if kind == "findings" and ahead is not None and ahead.get("denials") is not None:
+        return  # "and the right hind, hold on, right hind's got no thrush"
+    if kind == "findings" and old.readings[kind] == new.readings[kind]:
+        new.dropped = True  # "it's the off hind that's got the thrush" says the thrush of before again
+        return
+    if kind == "zones" or (kind != "number" and SENTENCE_ENDS & set(talk.words[old.end : new.start])):
+        put_in_place(old, new, kind)
+        return
+    if kind == "number" and old.number is not None and new.number is not None:
+        new.number = _within_the_hundred(old.number, new.number)
+    old.dropped = True
+    new.stands_for = old
+
+
+def _within_the_hundred(old: Number, new: Number) -> Number:
+    """ "A hundred and twenty five, no, twenty six": the hundreds stand."""
+    if old.value < _HUNDRED or new.value >= _HUNDRED or old.value % _HUNDRED == 0:
+        return new
+    return replace(new, value=old.value - old.value % _HUNDRED + new.value)
+
+
+def put_in_place(old: Mention, new: Mention, kind: str) -> None:
+    """ "Testers at the frog, mild. Er, no, call it moderate.": the correction stays in the sentence it corrects."""
+    for name in [n for n in old.readings if n == kind or n in new.readings]:
+        old.readings.pop(name)
+    old.readings.update({name: value for name, value in new.readings.items() if name != "taking_back"})
+    old.literal = (*old.literal, *new.literal)
+    old.match = new.match
+    new.dropped = True
+
+
+def sentence_end(talk: Talk, index: int) -> int:
+    """The token that ends the sentence."""
+    ends = (i for i in range(index, len(talk.words)) if talk.words[i] in SENTENCE_ENDS)
+    return next(ends, len(talk.words))
+
+
+def window(talk: Talk, at: int) -> int:
+    """Where the thing taken back may start: this sentence, or the one before when the cue opens its sentence."""
+    starts = [0] + [i + 1 for i, w in enumerate(talk.words[:at]) if w in SENTENCE_ENDS]
+    this = starts[-1]
+    if any(kind_of(m) for m in talk.mentions if this <= m.start < at and not m.dropped):
+        return this
+    return starts[-2] if len(starts) > 1 else this
+
+
+def opened_sentence(talk: Talk, index: int) -> bool:
+    """Whether the token opens its sentence."""
+    return index == 0 or talk.words[index - 1] in SENTENCE_ENDS

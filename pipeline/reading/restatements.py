@@ -1,0 +1,153 @@
+"""What is said anew without a cue: "fifty, er, fifty two"; "I said six, it was seven"; "medial, not lateral"."""
+
+from __future__ import annotations
+
+import itertools
+
+from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+
+_IT_WAS = frozenset(
+    [
+        "took",
+        "?",
+        "i",
+        "meant",
+        "mean",
+        "nails",
+        "nail",
+        "all",
+        "of",
+        "the",
+        ",",
+        ".",
+        "it",
+        "was",
+        "'s",
+        "is",
+        "that",
+        "but",
+        "should",
+        "be",
+        "no",
+        "make",
+        "they",
+        "'re",
+    ]
+)
+
+
+def restate(talk: Talk) -> None:
+    """Exchange, on the mentions, what was begun anew, said wrongly before, or only denied."""
+    _restart(talk)
+    _said_before(talk)
+    _would_not_say(talk)
+    _this_not_that(talk)
+    _more_than_that(talk)
+
+
+def _restart(talk: Talk) -> None:
+    """ "Fifty, er, fifty two": a number begun anew after a filler."""
+    numbers = [m for m in talk.mentions if m.number is not None]
+    for first, second in itertools.pairwise(numbers):
+        between = talk.words[first.end : second.start]
+        begun = between == ["and", ","] and first.number is not None and _begun_anew(first, second)
+        fillers = set(between) <= {",", "uh", "um", "er", "erm", "eh"} and set(between) - {","}
+        if not between or not (fillers or begun):
+            continue
+        counted, again = counts(talk, first), counts(talk, second)
+        sized = first.number is not None and first.number.aughts is not None
+        if (counted not in (None, again) and again is not None) or (sized and again is not None):
+            continue  # "double aught, uh, five nails" counts two things
+        swap(talk, first, second, "number")
+
+
+def _begun_anew(first: Mention, second: Mention) -> bool:
+    """ "Three and, three and five eighths": the whole number is said again with its part."""
+    one, other = first.number, second.number
+    return one is not None and other is not None and one.value == int(other.value) and other.value.denominator > 1
+
+
+def _said_before(talk: Talk) -> None:
+    """ "I said six, it was seven": the six of before is exchanged, wherever it was said."""
+    for index in range(len(talk.words) - 1):
+        asked = talk.words[index : index + 3] == ["did", "i", "say"]
+        if not asked and talk.words[index : index + 2] not in (["i", "said"], ["i", "told"], ["i", "wrote"]):
+            continue
+        told_you = talk.words[index : index + 3] == ["i", "told", "you"]
+        again = talk.mention_starting(index + (3 if asked or told_you else 2))
+        kind = kind_of(again) if again is not None else None
+        if again is None or kind is None:
+            continue
+        new = next((m for m in talk.mentions if m.start >= again.end and not m.dropped and kind_of(m) == kind), None)
+        olds = [m for m in talk.mentions if m.end <= index and not m.dropped and kind_of(m) == kind]
+        counted = counts(talk, again)
+        if kind == "number" and counted is not None:
+            olds = [m for m in olds if counts(talk, m) == counted] or olds
+        olds = [m for m in olds if said_again(m, again, kind) or m.readings.get(kind, "") == again.readings.get(kind)]
+        if new is not None and olds and set(talk.words[again.end : new.start]) <= _IT_WAS:
+            again.dropped = True
+            if kind == "feet":
+                for old in olds[-1:]:
+                    old.readings["feet"] = new.readings["feet"]
+                continue
+            olds[-1].dropped = True
+            new.stands_for = olds[-1]
+
+
+def _would_not_say(talk: Talk) -> None:
+    """ "I wouldn't even say three": a number that is only denied."""
+    for mention in [m for m in talk.mentions if m.number is not None]:
+        before = talk.words[max(0, mention.start - 5) : mention.start]
+        if before[-1:] in (["say"], ["call", "it"]) and "would" in before and {"n't", "not"} & set(before):
+            mention.dropped = True
+
+
+def _this_not_that(talk: Talk) -> None:
+    """ "Medial, not lateral"; "it's the left hind, not the right": the word behind "not" was said before in error."""
+    for cue in [m for m in talk.mentions if talk.words[m.start : m.end] == ["not"]]:
+        at = cue.end + 1 if talk.words[cue.end : cue.end + 1] == ["the"] else cue.end
+        wrong = talk.mention_starting(at)
+        before = cue.start - 1 if cue.start and talk.words[cue.start - 1] == "," else cue.start
+        right = talk.mention_ending(before)
+        if wrong is None or right is None:
+            continue
+        for kind in ("feet", "zones", "severities"):
+            if wrong.get(kind) is not None and right.get(kind) is not None:
+                _exchange_earlier(talk, kind, right, wrong, cue)
+
+
+def _exchange_earlier(talk: Talk, kind: str, right: Mention, wrong: Mention, cue: Mention) -> None:
+    earlier = [m for m in talk.mentions if m.end <= right.start and m.get(kind) is not None]
+    said = next((m for m in reversed(earlier) if _holds(m.readings[kind], wrong.readings[kind])), None)
+    if said is None and kind == "feet":
+        return  # "toe crack in the left front, not the right front" denies it there
+    cue.readings.pop("denials", None)
+    wrong.dropped = True
+    if said is not None and said is (earlier[-1] if kind == "feet" else said):
+        if kind == "zones":
+            said.readings[kind] = said.readings[kind].replace(wrong.readings[kind], right.readings[kind])
+        else:
+            said.readings[kind] = right.readings[kind]
+        right.dropped = True
+
+
+def _holds(said: str, wrong: str) -> bool:
+    """Whether a word said is the wrong one, or holds it ("lateral_heel", "lateral")."""
+    return said == wrong or said.startswith(f"{wrong}_")
+
+
+def _more_than_that(talk: Talk) -> None:
+    """ "Pulse raised. More than raised, bounding.": the stronger word stands for the first."""
+    for index in range(1, len(talk.words)):
+        if talk.words[index - 1 : index + 1] != ["more", "than"]:
+            continue
+        again, new = talk.mention_starting(index + 1), talk.mention_starting(index + 3)
+        if again is None or new is None or talk.words[index + 2 : index + 3] != [","]:
+            continue
+        kinds = [k for k in ("pulses", "severities", "tester_responses") if again.get(k) and new.get(k)]
+        olds = [m for m in talk.mentions if m.end < index and kinds and m.get(kinds[0]) == again.get(kinds[0])]
+        if olds:
+            again.dropped = True
+            put_in_place(olds[-1], new, kinds[0])

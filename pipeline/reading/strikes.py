@@ -1,0 +1,77 @@
+"""Carrying out what was taken back as a whole: a statement, a slot, one thing, or a statement of another horse."""
+
+from __future__ import annotations
+
+from pipeline.reading.repairs import Strike
+from pipeline.reading.roster_names import HorseTalk
+from pipeline.reading.talk import Segment, Talk
+
+
+def carry_out(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
+    """Drop, or move to another horse, the drafts that each strike takes back."""
+    for strike in strikes:
+        before = [s for s in talk.segments if s.start < strike.at]
+        if not before:
+            continue
+        if strike.about is not None:
+            _strike_slot(before, strike.about)
+            continue
+        if strike.what is not None:
+            _strike_what(before, strike)
+            continue
+        last = _last_statement(talk, before, strike)
+        for segment in last:
+            if strike.other_horse:
+                _move(segment, found, strike)
+            else:
+                _drop_before(before, segment, strike)
+
+
+def _drop_before(before: list[Segment], segment: Segment, strike: Strike) -> None:
+    """Drop the segment's drafts, and the same said just before: "Canker. No, I shouldn't say canker, scratch that"."""
+    for draft in [d for d in segment.drafts if d.start < strike.at]:
+        draft.drop("taken back")
+        for earlier in before:
+            near = earlier.horse == segment.horse and segment.sentence - earlier.sentence <= 1
+            for same in earlier.drafts if near and draft.slot == "finding" else []:
+                if (same.slot, same.value) == (draft.slot, draft.value):
+                    same.drop("taken back")
+
+
+def _strike_slot(before: list[Segment], slot: str) -> None:
+    slots = {"pad", "wedge", "packing"} if slot == "pad" else {slot}
+    for segment in before:
+        if segment.horse == before[-1].horse:
+            for draft in segment.drafts:
+                if draft.slot in slots:
+                    draft.drop("taken back")
+
+
+def _strike_what(before: list[Segment], strike: Strike) -> None:
+    """ "Forget the heat": the last thing of that name is taken back."""
+    for segment in reversed(before):
+        same = [d for d in segment.drafts if (d.slot, d.value) == strike.what and d.start < strike.at and not d.dropped]
+        for draft in same:
+            draft.drop("taken back")
+        if same:
+            return
+
+
+def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[Segment]:
+    """The segments that a strike takes back: its own sentence so far, or the one before when it opens a sentence."""
+    sentence = [s for s in before if s.sentence == before[-1].sentence]
+    drafted = [s for s in sentence if any(d.start < strike.at for d in s.drafts)]
+    if drafted:
+        return drafted
+    number = before[-1].sentence - 1
+    return [s for s in before if s.sentence == number]
+
+
+def _move(segment: Segment, found: HorseTalk, strike: Strike) -> None:
+    """The statement belongs to the horse named behind the cue, or to the only other one."""
+    named = next((s.horse for s in found.spans if s.start == strike.named), None)
+    segment.moved = True
+    if named is not None:
+        segment.horse = named
+    elif len(found.horses) == 2:
+        segment.horse = 1 - segment.horse
