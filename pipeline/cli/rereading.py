@@ -67,7 +67,12 @@ def reread(
 
     folder = store_folder(store)
     with Store.open(folder, create=False) as kept:
-        numbers = kept.memo_numbers() if every else [kept.memo_number(name) for name in dict.fromkeys(memos or ())]
+        # A memo of which a horse was removed for good is not read again, or the horse would be back.
+        numbers = (
+            [number for number in kept.memo_numbers() if number not in kept.partly_forgotten()]
+            if every
+            else [kept.memo_number(name) for name in dict.fromkeys(memos or ())]
+        )
         if undo:
             _take_back(kept, numbers, every, as_json)
         else:

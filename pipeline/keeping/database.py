@@ -140,6 +140,12 @@ def insert_row(database: Database, table: str, row: Mapping[str, str | float | i
     return int(cursor.lastrowid or 0)
 
 
+def update_row(database: Database, table: str, row_id: int, columns: Mapping[str, str | float | int | None]) -> None:
+    """Set columns of one row. Table and columns are the project's own words, never a user's."""
+    names = ", ".join(f'"{name}" = ?' for name in columns)
+    database.execute(f"UPDATE {table} SET {names} WHERE id = ?", [*columns.values(), row_id])
+
+
 def sync_file(handle: int) -> None:
     """Make the bytes of an open file survive a power cut."""
     # macOS: there fsync leaves them in the drive's own memory (its manual page fsync(2); from memory).
@@ -148,12 +154,6 @@ def sync_file(handle: int) -> None:
         os.fsync(handle)
     else:
         fcntl.fcntl(handle, full)
-
-
-def update_row(database: Database, table: str, row_id: int, columns: Mapping[str, str | float | int | None]) -> None:
-    """Set columns of one row. Table and columns are the project's own words, never a user's."""
-    names = ", ".join(f'"{name}" = ?' for name in columns)
-    database.execute(f"UPDATE {table} SET {names} WHERE id = ?", [*columns.values(), row_id])
 
 
 def sync_folder(folder: Path) -> None:

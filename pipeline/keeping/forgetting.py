@@ -22,6 +22,7 @@ from pipeline.keeping.database import insert_row, sync_folder
 from pipeline.keeping.kept import KeptHorse
 from pipeline.keeping.location import PART_PREFIX
 from pipeline.keeping.names import name_key
+from pipeline.keeping.originals import clear_parts
 from pipeline.keeping.rows import as_json
 from pipeline.keeping.waiting import full_path
 
@@ -29,12 +30,13 @@ if TYPE_CHECKING:
     from sqlite_utils import Database
 
 Doomed = dict[str, set[int]]
+_GIVEN = "(SELECT value FROM json_each(?))"  # the numbers of a list that is handed over as JSON
 
-# Links that are loosened instead of followed: a horse outlives the memo that first named it, and a fact the fact of an
-# earlier reading that was read from the same words.
-LOOSENED = {("horses", "from_memo"): "memos", ("facts", "origin"): "facts"}
-# A row that was entered by a change outlives the other things that the change was about: a fact moved to another horse.
-_ENTERED_BY = (("facts", "change"), ("visits", "change"), ("readings", "change"))
+# Links that are loosened instead of followed: a horse outlives the memo that first named it, the pen every change, and
+# a fact of a later reading the fact of an earlier one that it came from.
+LOOSENED = {("horses", "from_memo"): "memos", ("pen", "change"): "changes", ("facts", "origin"): "facts"}
+# Links that hold a change: one that entered or read what stays is emptied, not removed.
+HOLDING = (("facts", "change"), ("visits", "change"), ("readings", "change"), ("changes", "undoes"))
 
 
 @dataclass(frozen=True)
@@ -80,7 +82,8 @@ def plan_horse(database: Database, horse: KeptHorse, whole_memos: bool) -> Plan:
     """The removal of a horse with its visits; memos that hold only this horse go whole, or all with ``whole_memos``."""
     own = _numbers(database, "SELECT id FROM visits WHERE horse = ?", horse.id)
     memos = _numbers(database, "SELECT DISTINCT memo AS id FROM visits WHERE horse = ?", horse.id)
-    mixed = "SELECT DISTINCT memo AS id FROM visits WHERE horse IS NOT ? AND memo IN (SELECT value FROM json_each(?))"
+    # A visit that no longer stands is no other horse's.
+    mixed = f"SELECT DISTINCT memo AS id FROM visits WHERE horse IS NOT ? AND stands = 1 AND memo IN {_GIVEN}"
     with_others = _numbers(database, mixed, horse.id, as_json(sorted(memos)))
     if whole_memos:
         plan = _plan_memos(database, memos)
@@ -104,8 +107,11 @@ def remove(database: Database, plan: Plan, now: str) -> Forgotten:
     rows = list(database.query(f"SELECT sha256, path FROM memos WHERE id IN {_GIVEN}", [_json(plan.memos)]))
     elsewhere = tuple(Path(row["path"]) for row in rows if row["path"] and Path(row["path"]).is_file())
     database.execute("PRAGMA defer_foreign_keys=ON")
+    _follow_links(database, doomed)
+    held = _held_changes(database, doomed)
+    doomed["changes"] -= held
     with _without_refusals(database):
-        _follow_links(database, doomed)
+        _empty_changes(database, held, doomed)
         for table, numbers in doomed.items():
             _delete(database, table, numbers)
         _forget_waiting(database, rows)
@@ -121,6 +127,11 @@ def remove(database: Database, plan: Plan, now: str) -> Forgotten:
     return _with_names_left(database, forgotten, plan.horse) if plan.horse else forgotten
 
 
+def is_partly_forgotten(database: Database, memo_id: int) -> bool:
+    """Whether a horse was removed from this memo while its words stayed."""
+    return bool(_numbers(database, "SELECT memo AS id FROM partly_forgotten WHERE memo = ?", memo_id))
+
+
 def unfinished(database: Database) -> list[str]:
     """The hashes of recordings still to remove; an empty one stands for the rewriting of the database."""
     return [row["sha256"] for row in database.query("SELECT sha256 FROM removing")]
@@ -129,8 +140,10 @@ def unfinished(database: Database) -> list[str]:
 def remove_files(database: Database, folder: Path) -> None:
     """Unlink every file of the store named after a removed hash, under the write lock of the caller; raises OSError.
 
-    Copies of the whole database that an interrupted back-up left go too: they hold what is removed.
+    Copies of the whole database that an interrupted back-up left, and half copies of recordings, go too: they may
+    hold what is removed.
     """
+    clear_parts(folder)
     gone = {sha256 for sha256 in unfinished(database) if sha256}
     kept = {row["sha256"] for row in database.query("SELECT sha256 FROM memos")}
     for path in list(folder.rglob("*")):
@@ -138,9 +151,6 @@ def remove_files(database: Database, folder: Path) -> None:
         if ((named in gone and named not in kept) or path.name.startswith(PART_PREFIX)) and path.is_file():
             path.unlink()
             sync_folder(path.parent)
-
-
-_GIVEN = "(SELECT value FROM json_each(?))"
 
 
 def _json(numbers: frozenset[int] | set[int]) -> str:
@@ -197,26 +207,36 @@ def _follow_links(database: Database, doomed: Doomed) -> None:
     while grown:
         grown = False
         for table, column, parent in known:
-            if (table, column) in LOOSENED or (table, column) in _ENTERED_BY or not doomed.get(parent):
+            if (table, column) in LOOSENED or (table, column) in HOLDING or not doomed.get(parent):
                 continue
             sql = f'SELECT rowid AS id FROM "{table}" WHERE "{column}" IN {_GIVEN}'
             found = _numbers(database, sql, _json(doomed[parent]))
             grown = grown or not found <= doomed.get(table, set())
             doomed.setdefault(table, set()).update(found)
-    _spare_entries(database, doomed)
 
 
-def _spare_entries(database: Database, doomed: Doomed) -> None:
-    """Keep the changes by which rows that stay were entered, without a word of what goes."""
-    needed: set[int] = set()
-    for table, column in _ENTERED_BY:
-        sql = f'SELECT "{column}" AS id FROM "{table}" WHERE "{column}" IS NOT NULL AND rowid NOT IN {_GIVEN}'
-        needed |= _numbers(database, sql, _json(doomed.get(table, set())))
-    needed &= doomed.get("changes", set())
-    doomed.get("changes", set()).difference_update(needed)
+def _held_changes(database: Database, doomed: Doomed) -> set[int]:
+    """The changes that would go although something that stays was entered or read by them."""
+    held: set[int] = set()
+    going = doomed.setdefault("changes", set())
+    while True:
+        more: set[int] = set()
+        for table, column in HOLDING:
+            gone = doomed.get(table, set()) - (held if table == "changes" else set())
+            sql = f'SELECT "{column}" AS id FROM "{table}" WHERE "{column}" IN {_GIVEN} AND id NOT IN {_GIVEN}'
+            more |= _numbers(database, sql, _json(going), _json(gone))
+        if more <= held:
+            return held
+        held |= more
+
+
+def _empty_changes(database: Database, held: set[int], doomed: Doomed) -> None:
+    """Take out of changes that must stay what they say of what goes: the reason, and what they were about."""
+    database.execute(f"UPDATE changes SET why = '' WHERE id IN {_GIVEN}", [_json(held)])
     for column, parent in (("visit", "visits"), ("fact", "facts"), ("flag", "flags")):
-        sql = f'UPDATE changes SET why = \'\', "{column}" = NULL WHERE id IN {_GIVEN} AND "{column}" IN {_GIVEN}'
-        database.execute(sql, [_json(needed), _json(doomed.get(parent, set()))])
+        sql = f"UPDATE changes SET {column} = NULL WHERE id IN {_GIVEN} AND {column} IN {_GIVEN}"
+        database.execute(sql, [_json(held), _json(doomed.get(parent, set()))])
+    database.execute(f"UPDATE history SET why = '' WHERE change IN {_GIVEN}", [_json(held)])
 
 
 def _delete(database: Database, table: str, numbers: set[int]) -> None:

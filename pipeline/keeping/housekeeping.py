@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import UTC, date, datetime
+from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -12,7 +12,7 @@ from pipeline.keeping import forgetting, horses, reading_back, waiting
 from pipeline.keeping.database import insert_row, plain_errors, writing
 from pipeline.keeping.forgetting import Forgotten, Plan
 from pipeline.keeping.names import keepable
-from pipeline.keeping.opened import OpenedStore
+from pipeline.keeping.opened import OpenedStore, now
 from pipeline.keeping.originals import remove_copies
 from pipeline.keeping.waiting import Waiting
 
@@ -58,7 +58,7 @@ class Housekeeping(OpenedStore):
     def wait(self, path: Path, sha256: str | None, reason: str, day: date | None = None) -> None:
         """Put a memo that could not be taken in on the waiting list: a sentence why, and the day given for it."""
         with plain_errors(self.folder), writing(self._database):
-            waiting.put(self._database, path, sha256, day, reason, _now())
+            waiting.put(self._database, path, sha256, day, reason, now())
 
     def waiting(self) -> list[Waiting]:
         """The memos that could not be taken in yet, in the order in which they were first tried."""
@@ -116,7 +116,7 @@ class Housekeeping(OpenedStore):
             with writing(self._database):
                 if self._planned_again(plan, whole_memos) != plan:
                     raise StoreError("The store changed meanwhile; nothing was removed. Please ask again.")
-                forgotten = forgetting.remove(self._database, plan, _now())
+                forgotten = forgetting.remove(self._database, plan, now())
         self.finish_forgetting()
         return forgotten
 
@@ -142,7 +142,7 @@ class Housekeeping(OpenedStore):
         with writing(self._database):
             self._database.execute("DELETE FROM last_back_up")
             place = keepable(str(done.path.absolute()))
-            insert_row(self._database, "last_back_up", {"only": 1, "at": _now(), "place": place})
+            insert_row(self._database, "last_back_up", {"only": 1, "at": now(), "place": place})
         return done
 
     def _planned_again(self, plan: Plan, whole_memos: bool) -> Plan | None:
@@ -153,7 +153,3 @@ class Housekeeping(OpenedStore):
             return forgetting.plan_horse(self._database, known[plan.horse.id], whole_memos)
         except (NotFoundError, KeyError):
             return None
-
-
-def _now() -> str:
-    return datetime.now(UTC).isoformat(timespec="seconds")

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 
-from pipeline.errors import NotFoundError
-from pipeline.keeping import opened, reading_back, rereading
+from pipeline.errors import CorrectionError, NotFoundError
+from pipeline.keeping import forgetting, opened, reading_back, rereading
 from pipeline.keeping.database import plain_errors
 from pipeline.keeping.opened import OpenedStore
 from pipeline.keeping.raw import RawRow
@@ -45,10 +45,15 @@ class Readings(OpenedStore):
         ``record`` is what was read now. ``heard`` and ``weights`` are given when the sound was heard again. What a
         person decided is carried over: he keeps what he confirmed, corrected, dropped or entered, and what he stands
         for and the new reading does not find stands with a flag. ``seen`` is the number of the reading that stood
-        when this one was begun; StoreConflictError when another one does by now. NotFoundError for an unknown memo.
+        when this one was begun; StoreConflictError when another one does by now. NotFoundError for an unknown memo,
+        CorrectionError for one of which a horse was removed: its words would bring it back.
         """
         with self._writing(who, why):
             memo = self._memo_row(memo_id)
+            if forgetting.is_partly_forgotten(self._database, memo_id):
+                raise CorrectionError(
+                    f"A horse was removed for good from memo {memo_id}; reading it again would bring it back."
+                )
             rereading.check_reading(memo, seen)
             by = Versions(vocabulary, weights)
             return rereading.read_again(self._database, memo, record, heard, by, opened.now())

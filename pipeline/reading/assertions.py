@@ -45,8 +45,15 @@ def set_aside(talk: Talk, sentence: list[Segment]) -> None:
     for position, segment in enumerate(sentence):
         for cue in (m for m in segment.mentions if m.get("asides") not in (None, "event", "not_today")):
             whole = cue.get("asides") == "not_mine"
+            story = cue.get("asides") == "story"  # a story goes on to the end of its sentence
             for later in sentence if whole else sentence[position:]:
-                if later is not segment and later.own_clause and not whole and not _same_subject(talk, later):
+                if (
+                    later is not segment
+                    and later.own_clause
+                    and not whole
+                    and not story
+                    and not _same_subject(talk, later)
+                ):
                     break
                 for draft in later.drafts:
                     if draft.slot not in ALWAYS_PLANNED:

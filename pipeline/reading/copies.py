@@ -117,7 +117,8 @@ def _own_severity(talk: Talk, draft: Draft, groups: dict[int, list[FootGroup]]) 
     if draft.slot != "finding":
         return
     for segment in talk.segments[draft.segment.index :]:
-        other = segment is not draft.segment and (groups.get(segment.index) or segment.drafts)
+        feet = [g for g in groups.get(segment.index, []) if not g.anaphor]
+        other = segment is not draft.segment and (feet or segment.drafts)
         if segment.sentence != draft.segment.sentence or other:
             return
         for mention in segment.having("severities"):
@@ -206,7 +207,11 @@ def _is_affirmed(talk: Talk, segment: Segment) -> bool:
 
 def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     findings = [d for d in _before(talk, segment) if d.slot == "finding"]
-    if not findings or findings[-1].segment.sentence < segment.sentence - 1 or "denied" not in findings[-1].rules:
+    if (
+        not findings
+        or findings[-1].segment.sentence < segment.sentence - 1
+        or not findings[-1].segment.having("denials")
+    ):
         return []
     rules = [r for r in findings[-1].rules if r != "denied"]
     there = replace(findings[-1], status=Status.PRESENT, zone=None, severity=None, rules=[*rules, AFFIRMED])

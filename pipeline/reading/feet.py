@@ -69,7 +69,8 @@ def _except_feet(sentence: list[Segment], groups: dict[int, list[FootGroup]]) ->
 def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
     """ "Hondo lost one. Left front.": a foot alone in its sentence belongs to a statement that still lacks one."""
     alone = not any(s.drafts for s in sentence) and groups[sentence[0].index]
-    if not alone or not sentence[0].sentence:
+    nothing = {"none", "nothing", "no", "not", "n't"} & set(talk.words[sentence[0].start : sentence[0].end])
+    if not alone or not sentence[0].sentence or nothing:
         return
     for draft in [d for s in talk.sentence(sentence[0].sentence - 1) for d in s.drafts if s.horse == sentence[0].horse]:
         if draft.feet is None:

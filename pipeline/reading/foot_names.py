@@ -144,6 +144,8 @@ def mark_exceptions(talk: Talk) -> None:
             begin, name = whole.start, whole.readings["feet"]
         elif bare and (whole is None or not whole.is_any(("number",)) or whole.number is not None):
             begin, name = at - 1, "all"
+            ahead = talk.mention_ending(at - 1)  # "on any foot but the near hind": "on any" is a form too
+            begin = ahead.start if ahead is not None and ahead.get("feet") == "all" else begin
         else:
             continue
         for mention in talk.mentions:

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
-from pipeline.reading.name_words import ANIMALS, NAME_FOLLOWERS, NEVER_NAMES
-from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan
+from pipeline.reading.name_words import ANIMALS, NEVER_NAMES
+from pipeline.reading.roster_names import NamedHorse, NameSpan
 from pipeline.reading.sounds import likeness
-from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.reading.unlisted import UnlistedNames
 from pipeline.reading.whose import at_place, by_colour, by_kin, by_owner
 from pipeline.record import HorseMatch, RosterHorse
 
@@ -18,14 +16,8 @@ _CUE_WITHIN = 4
 _SOON = 6  # tokens from a repair to the name that is meant
 
 
-class NameFinder:
+class NameFinder(UnlistedNames):
     """Finds the names of one memo."""
-
-    def __init__(self, talk: Talk, roster: Sequence[RosterHorse], exact: list[tuple[int, int, RosterHorse]]) -> None:
-        self._talk = talk
-        self._roster = roster
-        self._exact = exact
-        self.found = HorseTalk()
 
     def find_names(self) -> None:
         """Fill ``found`` with every name: new ones, roster ones, and those a recogniser misspelled."""
@@ -149,8 +141,18 @@ class NameFinder:
             if mention.get("horse_cues") == "new" and start - 20 < mention.start < start:
                 mention.readings.pop("work", None)
 
+    def _may_be(self, start: int) -> bool:
+        token = self._talk.doc[start]
+        named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in NEVER_NAMES
+        return named and self._unknown(start)
+
     def _name_near_new(self) -> list[NameSpan]:
         cue = next(m for m in self._talk.mentions if m.get("horse_cues") == "new")
+        head = self._sentence_start(cue.start)
+        behind = self._talk.words[head + 1 : head + 2]
+        exact_first = any(a == head for a, _, _ in self._exact)
+        if head < cue.start and behind in (["is"], ["'s"], ["was"], [","]) and not exact_first and self._may_be(head):
+            return [self._named(head, self._name_end(head), True)]  # "Zephyr is a new horse"
         for start in range(cue.end, min(len(self._talk.words), cue.end + 25)):
             token = self._talk.doc[start]
             exact = any(a <= start < b for a, b, _ in self._exact)
@@ -163,43 +165,6 @@ class NameFinder:
                 continue
             return [self._named(start, self._name_end(start), True)]
         return []
-
-    def _is_place(self, start: int) -> bool:
-        return (
-            self._talk.words[start - 1] in ("the", "at", "from", "in", "near", "down", "over")
-            and self._talk.words[start - 1] != "is"
-        )
-
-    def _name_end(self, start: int) -> int:
-        """A name is one capitalised word, or two in a row; in text without capitals one word."""
-        doc = self._talk.doc
-        if start >= len(doc) or doc[start].is_punct or doc[start].lower_ in NEVER_NAMES:
-            return start
-        cased = any(token.text[:1].isupper() for token in doc)
-        if not cased:
-            return start + 1
-        if not doc[start].text[:1].isupper():
-            return start
-        end = start + 1
-        while (
-            end < len(doc)
-            and end - start < 3
-            and doc[end].text[:1].isupper()
-            and not doc[end].is_stop
-            and doc[end].lower_ != "i"
-        ):
-            end += 1
-        return end
-
-    def _text(self, start: int, end: int) -> str:
-        return self._talk.doc[start:end].text
-
-    def _unknown(self, index: int) -> bool:
-        """Whether the token is no word of the trade or of the grammar."""
-        return not any(index in m.literal and set(m.readings) - {"horse"} for m in self._talk.mentions)
-
-    def _follows_like_name(self, index: int) -> bool:
-        return index >= len(self._talk.words) or self._talk.words[index] in NAME_FOLLOWERS
 
     def _best(self, text: str) -> tuple[RosterHorse, float] | None:
         scored = sorted(
@@ -242,60 +207,9 @@ class NameFinder:
                 break
         self.found.spans.sort(key=lambda s: s.start)
 
-    def _loose_name(self) -> None:
-        """No roster name anywhere: a capitalised unknown word that opens the memo stays as heard, unclear."""
-        if self.found.spans:
-            self._unknown_before()
-            return
-        doc = self._talk.doc
-        for start in range(min(len(doc), 12)):
-            token = doc[start]
-            if not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES or not self._unknown(start):
-                continue
-            end = self._name_end(start)
-            if (
-                end < len(doc)
-                and doc[end].lower_ in (",", "'s", ".", "first", "stood", "had", "the", "here", "today")
-                and self._only_openers(start)
-            ):
-                index = self.found.index_of(
-                    NamedHorse(self._text(start, end), HorseMatch.UNCLEAR, self._text(start, end), tokens=(start, end))
-                )
-                self.found.spans.append(NameSpan(start, end, index))
-                return
-
-    def _unknown_before(self) -> None:
-        """ "Gretel to begin with … Then Bran": a name off the roster that the memo begins with."""
-        doc = self._talk.doc
-        for start in range(min(self.found.spans[0].start, 12)):
-            token = doc[start]
-            behind = self._talk.words[start + 1 : start + 3]
-            begins = behind[:1] == ["first"] or behind in (["to", "begin"], ["to", "start"])
-            named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in NEVER_NAMES
-            named = named and "for" not in self._talk.words[start + 1 : start + 4]  # "Plan first for Banksia"
-            if begins and named and self._unknown(start) and self._only_openers(start):
-                heard = NamedHorse(token.text, HorseMatch.UNCLEAR, token.text, tokens=(start, start + 1))
-                self.found.spans.insert(0, NameSpan(start, start + 1, self.found.index_of(heard)))
-                return
-
     def _order_horses(self) -> None:
         """Horses in the order in which they are first named."""
         order = list(dict.fromkeys(s.horse for s in self.found.spans))
         self.found.horses = [self.found.horses[i] for i in order]
         for span in self.found.spans:
             span.horse = order.index(span.horse)
-
-    def _sentence_start(self, index: int) -> int:
-        while index > 0 and self._talk.words[index - 1] not in SENTENCE_ENDS:
-            index -= 1
-        return index
-
-    def _only_openers(self, index: int) -> bool:
-        """Whether nothing but "okay", "then", "on to" and the like stands before the name in its sentence."""
-        start = self._sentence_start(index)
-        allowed: set[int] = set()
-        for mention in self._talk.mentions:
-            if mention.is_any(("horse_cues", "fillers", "taking_back")) and mention.start >= start:
-                allowed.update(mention.literal)
-        light = (",", "and", "then", "so", "is", "'s", "a", "an", "the", "there", "of", "to", "i", "forgot")
-        return all(i in allowed or self._talk.words[i] in light for i in range(start, index))

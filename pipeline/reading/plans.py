@@ -78,7 +78,8 @@ def _drop_unmet(sentence: list[Segment], position: int, cue: Mention) -> None:
 def _give_up(talk: Talk, sentence: list[Segment], cue: Mention) -> None:
     """ "I'd put wedges on, but thought better of it": what was planned before goes."""
     for draft in [d for s in sentence for d in s.drafts if d.start < cue.start]:
-        if draft.status is Status.PLANNED and draft.slot not in ALWAYS_PLANNED:
+        would = {"'d", "would", "could"} & set(talk.words[draft.segment.start : draft.start])
+        if draft.slot in _PLANNABLE - ALWAYS_PLANNED and (draft.status is Status.PLANNED or would):
             draft.drop("only intended")
 
 

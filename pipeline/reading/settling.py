@@ -113,9 +113,10 @@ def _removed_not_lost(drafts: list[Draft]) -> None:
 
 def _without_foot_and_with(drafts: list[Draft]) -> None:
     """ "The founder mare. Laminitis in both fronts.": the finding that has its feet stands for the one without."""
-    footed = {(d.value, d.status) for d in drafts if d.slot == "finding" and d.feet}
-    for draft in drafts:
-        if draft.slot == "finding" and not draft.feet and draft.zone is None and (draft.value, draft.status) in footed:
+    footed = {(d.value, d.status, d.zone) for d in drafts if d.slot == "finding" and d.feet}
+    for draft in [d for d in drafts if d.slot == "finding" and not d.feet]:
+        same = {zone for value, status, zone in footed if (value, status) == (draft.value, draft.status)}
+        if draft.zone in same or (draft.zone is None and same):
             draft.drop("said again with its feet")
 
 

@@ -26,17 +26,18 @@ def read_all(reader: Reader, paths: list[Path]) -> Score:
 
 def test_open_corpus(reader: Reader) -> None:
     total = read_all(reader, sorted(CORPUS.glob("open_*.jsonl")))
-    assert total.memos >= 150
+    assert total.memos == 438
     assert total.f1 >= 0.985
     assert total.horses / total.visits >= 0.985
-    assert total.inverted <= 6  # all six in the newest set, which no rule was written with
+    assert total.inverted <= 9  # seven of them in the set that was written to be hard, ramblee
 
 
 def test_kept_corpus(reader: Reader) -> None:
     total = read_all(reader, sorted(CORPUS.glob("kept_*.jsonl")))
-    assert total.memos == 42
-    assert total.f1 >= 0.92
-    assert total.horses / total.visits >= 0.98
+    assert total.memos == 78
+    assert total.f1 >= 0.94
+    assert total.horses / total.visits >= 0.95
+    assert total.inverted <= 2
 
 
 def test_demo_scripts(reader: Reader) -> None:

@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING, Any
 import pytest
 from sqlite_utils import Database
 
-from pipeline.errors import NotFoundError, StoreBusyError, StoreError
+from pipeline.errors import CorrectionError, NotFoundError, StoreBusyError, StoreError
 from pipeline.keeping import Store, forgetting
 from pipeline.keeping.forgetting import Forgotten, SharedMemo
 from pipeline.record import Fact, Flag, FlagKind, HorseMatch, Memo, MemoRecord, RosterHorse, Transcript, Visit, Word
@@ -183,8 +183,58 @@ def test_a_name_in_the_history_of_others_is_told(yard: Yard, quillon: Store, tri
     assert quillon.forget(quillon.plan_forgetting_horse("Quillon")).other_tables == ("history",)
 
 
+def test_a_fact_moved_to_another_horse_stays_and_its_change_is_emptied(yard: Yard, store: Store) -> None:
+    store.add_horses([RosterHorse(name="Quillon")])
+    keep_secret(yard, store, visit_of("Quillon"), visit_of("Bramble"), name="both.m4a")
+    corn = Fact(foot="RF", slot="finding", value="corn")
+    added = store.add_fact(1, corn, seen=store.visit(1).revision, why="Quillon was cross")
+    fact_id = store.visit(1).fact_ids[-1]
+    store.move(fact_id, visit_id=2, seen=added.revision, why="it was Bramble's")
+    before = store.visit(2).visit
+    assert [fact.value for fact in before.facts] == ["thrush", "corn"]
+    store.forget(store.plan_forgetting_horse("Quillon"))
+    assert store.visit(2).visit == before
+    assert [change.why for change in store.changes_of_memo(1) if "Quillon" in change.why] == []
+    assert store.problems(deep=True) == []
+
+
+def test_corrections_of_a_forgotten_horse_go_with_it(yard: Yard, quillon: Store) -> None:
+    seen = quillon.visit(2).revision
+    noted = quillon.correct(quillon.visit(2).fact_ids[0], {"zone": "sulcus"}, seen=seen, why="Perpetua looked again")
+    quillon.drop(quillon.visit(2).fact_ids[0], seen=noted.revision, why="Perpetua was wrong")
+    quillon.undo()
+    quillon.forget(quillon.plan_forgetting_horse("Quillon"))
+    assert b"perpetua" not in bytes_of(yard.folder)
+    assert quillon.problems(deep=True) == []
+    with closing(sqlite3.connect(yard.folder / "clinchbook.db")) as raw:
+        assert raw.execute("SELECT count(*) FROM changes").fetchone() == (0,)
+
+
+def test_a_memo_of_which_a_horse_was_removed_is_not_read_again(yard: Yard, store: Store) -> None:
+    store.add_horses([RosterHorse(name="Quillon")])
+    record = keep_secret(yard, store, visit_of("Quillon"), visit_of("Bramble"), name="both.m4a")
+    store.forget(store.plan_forgetting_horse("Quillon"))
+    with pytest.raises(CorrectionError, match="would bring it back"):
+        store.read_again(1, record, seen=1, vocabulary=None)
+    assert [horse.name for horse in store.horses()] == ["Bramble"]
+
+
+def test_a_reading_can_be_taken_back_after_a_removal(yard: Yard, store: Store) -> None:
+    store.add_horses([RosterHorse(name="Quillon")])
+    record = keep_secret(yard, store, visit_of("Quillon"), visit_of("Bramble"), name="both.m4a")
+    fewer = [visit.model_copy(update={"facts": []}) for visit in record.visits]
+    assert store.read_again(1, record.model_copy(update={"visits": fewer}), seen=1, vocabulary="later") == 2
+    store.forget(store.plan_forgetting_horse("Quillon"))
+    assert store.visits_of("Bramble")[0].visit.facts == []
+    assert store.take_reading_back(1) == 1
+    assert [fact.value for fact in store.visits_of("Bramble")[0].visit.facts] == ["thrush"]
+    assert [horse.name for horse in store.horses()] == ["Bramble"]
+    assert store.problems(deep=True) == []
+
+
 def test_what_an_interrupted_back_up_left_goes_too(yard: Yard, quillon: Store) -> None:
     (yard.folder / ".clinchbook-left.part").write_bytes((yard.folder / "clinchbook.db").read_bytes())
+    (yard.folder / "originals" / "left.part").write_bytes(b"QUILLON-SOUND")
     quillon.forget(quillon.plan_forgetting_horse("Quillon"))
     assert b"quillon" not in bytes_of(yard.folder)
 

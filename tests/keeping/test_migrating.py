@@ -113,8 +113,8 @@ def died_in(folder: Path, patched: pytest.MonkeyPatch) -> int:
     """Open the store in a child whose power is cut inside the step; returns the signal that ended it."""
     connect = sqlite3.connect
 
-    def connecting(path: Path, timeout: float) -> sqlite3.Connection:
-        connection = connect(path, timeout=timeout)
+    def connecting(path: Path, timeout: float, factory: type[sqlite3.Connection]) -> sqlite3.Connection:
+        connection = connect(path, timeout=timeout, factory=factory)
         # A small cache: the rows of the step are on the disk already when the power goes.
         connection.execute("PRAGMA cache_size=5")
         connection.create_function("cut_the_power", 0, lambda: os.kill(os.getpid(), signal.SIGKILL))

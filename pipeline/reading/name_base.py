@@ -1,0 +1,73 @@
+"""What every way of finding a horse's name shares: the memo, the roster, and where a name begins and ends."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from pipeline.reading.name_words import NAME_FOLLOWERS, NEVER_NAMES
+from pipeline.reading.roster_names import HorseTalk
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import RosterHorse
+
+
+class NameBase:
+    """The names of one memo, found so far in ``found``."""
+
+    def __init__(self, talk: Talk, roster: Sequence[RosterHorse], exact: list[tuple[int, int, RosterHorse]]) -> None:
+        self._talk = talk
+        self._roster = roster
+        self._exact = exact
+        self.found = HorseTalk()
+
+    def _sentence_start(self, index: int) -> int:
+        while index > 0 and self._talk.words[index - 1] not in SENTENCE_ENDS:
+            index -= 1
+        return index
+
+    def _only_openers(self, index: int) -> bool:
+        """Whether nothing but "okay", "then", "on to" and the like stands before the name in its sentence."""
+        start = self._sentence_start(index)
+        allowed: set[int] = set()
+        for mention in self._talk.mentions:
+            if mention.is_any(("horse_cues", "fillers", "taking_back")) and mention.start >= start:
+                allowed.update(mention.literal)
+        light = (",", "and", "then", "so", "is", "'s", "a", "an", "the", "there", "of", "to", "i", "forgot")
+        return all(i in allowed or self._talk.words[i] in light for i in range(start, index))
+
+    def _name_end(self, start: int) -> int:
+        """A name is one capitalised word, or two in a row; in text without capitals one word."""
+        doc = self._talk.doc
+        if start >= len(doc) or doc[start].is_punct or doc[start].lower_ in NEVER_NAMES:
+            return start
+        cased = any(token.text[:1].isupper() for token in doc)
+        if not cased:
+            return start + 1
+        if not doc[start].text[:1].isupper():
+            return start
+        end = start + 1
+        while (
+            end < len(doc)
+            and end - start < 3
+            and doc[end].text[:1].isupper()
+            and not doc[end].is_stop
+            and doc[end].lower_ != "i"
+        ):
+            end += 1
+        return end
+
+    def _text(self, start: int, end: int) -> str:
+        return self._talk.doc[start:end].text
+
+    def _unknown(self, index: int) -> bool:
+        """Whether the token is no word of the trade or of the grammar."""
+        return not any(index in m.literal and set(m.readings) - {"horse"} for m in self._talk.mentions)
+
+    def _follows_like_name(self, index: int) -> bool:
+        return index >= len(self._talk.words) or self._talk.words[index] in NAME_FOLLOWERS
+
+    def _is_place(self, start: int) -> bool:
+        return (
+            self._talk.words[start - 1] in ("the", "at", "from", "in", "near", "down", "over")
+            and self._talk.words[start - 1] != "is"
+        )

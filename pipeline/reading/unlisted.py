@@ -1,0 +1,112 @@
+"""Names that the roster lacks and nobody called new: kept as heard, so that no other horse gets their facts."""
+
+from __future__ import annotations
+
+from pipeline.reading.name_base import NameBase
+from pipeline.reading.name_words import NEVER_NAMES
+from pipeline.reading.roster_names import NamedHorse, NameSpan
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import HorseMatch
+
+_BEHIND_A_NAME = frozenset({",", "'s", ".", "first", "stood", "had", "the", "here", "today", "is", "was"})
+_BEFORE_A_NAME = frozenset({"did", "done", "doing", "with", "to", "that's", "finished", "for", "was", "is", "'s"})
+_LIGHT = frozenset({"and", "so", "there", "was", "is", "'s", "on", "to", "it", "came", "up", ",", "i", "did", "that"})
+_TURNS = frozenset({"then", "next", "now", "lastly", "finally", "after"})
+
+
+class UnlistedNames(NameBase):
+    """Capitalised words that stand where a horse is named and mean nothing else."""
+
+    def _loose_name(self) -> None:
+        """No roster name anywhere: a capitalised unknown word that opens the memo stays as heard, unclear."""
+        if self.found.spans:
+            self._unknown_before()
+            self._unknown_later()
+            return
+        doc = self._talk.doc
+        for start in range(min(len(doc), 12)):
+            token = doc[start]
+            if not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES or not self._unknown(start):
+                continue
+            end = self._name_end(start)
+            opens = end < len(doc) and doc[end].lower_ in _BEHIND_A_NAME and self._only_openers(start)
+            if opens or (start and self._introduced_unlisted(start, end)):
+                self._hear(start, end)
+                return
+
+    def _unknown_before(self) -> None:
+        """ "Gretel to begin with … Then Bran": a name off the roster that the memo begins with."""
+        doc = self._talk.doc
+        first = self.found.spans[0].start
+        for start in range(min(first, 12)):
+            token = doc[start]
+            behind = self._talk.words[start + 1 : start + 3]
+            begins = behind[:1] == ["first"] or behind in (["to", "begin"], ["to", "start"])
+            begins = begins or (behind[:1] == ["and"] and first == start + 2)
+            named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in NEVER_NAMES
+            named = named and "for" not in self._talk.words[start + 1 : start + 4]  # "Plan first for Banksia"
+            if begins and named and self._unknown(start) and self._only_openers(start):
+                self._hear(start, start + 1)
+                self._again(start)
+                return
+
+    def _introduced_unlisted(self, start: int, end: int) -> bool:
+        """ "Did Zephyr this morning", "here with Zephyr.", in the memo's first sentence."""
+        if SENTENCE_ENDS & set(self._talk.words[:start]) or self._is_place(start):
+            return False
+        lead = self._talk.words[start - 1]
+        behind = self._talk.words[end] if end < len(self._talk.words) else "."
+        return lead in _BEFORE_A_NAME and (behind in (",", ".", "at", "done", "again") or lead in ("did", "done"))
+
+    def _unknown_later(self) -> None:
+        """ "Maisie, corn in the left front. Then Zephyr, trimmed.": a turn to a name that is on no list."""
+        doc, taken = self._talk.doc, {i for s in self.found.spans for i in range(s.start, s.end)}
+        for start in range(1, len(doc)):
+            token = doc[start]
+            if start in taken or not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES:
+                continue
+            head = self._sentence_start(start)
+            turned = head < start and bool(_TURNS & set(self._talk.words[head:start]))
+            end = self._name_end(start)
+            behind = self._talk.words[end] if end < len(doc) else "."
+            if turned and behind in (",", ".", "'s") and self._unknown(start) and self._leads_up(head, start):
+                self._hear(start, end)
+                self._again(start)
+                return
+
+    def _leads_up(self, head: int, start: int) -> bool:
+        """Whether only a turn stands before the name: "and then there was Zephyr", "next is Zephyr"."""
+        light = _TURNS | {
+            "and",
+            "so",
+            "there",
+            "was",
+            "is",
+            "'s",
+            "on",
+            "to",
+            "it",
+            "came",
+            "up",
+            ",",
+            "i",
+            "did",
+            "that",
+        }
+        return all(word in light for word in self._talk.words[head:start])
+
+    def _hear(self, start: int, end: int) -> None:
+        text = self._text(start, end)
+        index = self.found.index_of(NamedHorse(text, HorseMatch.UNCLEAR, text, tokens=(start, end)))
+        self.found.spans.append(NameSpan(start, end, index))
+        self.found.spans.sort(key=lambda span: span.start)
+
+    def _again(self, start: int) -> None:
+        """The same name further on in the memo."""
+        heard = self._talk.doc[start].text
+        horse = next(span.horse for span in self.found.spans if span.start == start)
+        taken = {span.start for span in self.found.spans}
+        for at in range(start + 1, len(self._talk.doc)):
+            if self._talk.doc[at].text == heard and at not in taken:
+                self.found.spans.append(NameSpan(at, at + 1, horse))
+        self.found.spans.sort(key=lambda span: span.start)

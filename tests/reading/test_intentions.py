@@ -1,0 +1,46 @@
+"""What was only intended, given up, announced or conditional."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = {
+    "was going to": (
+        "I was going to put straight bars on the fronts, but they're reset.",
+        ["LF+RF work reset"],
+    ),
+    "thought better": (
+        "I'd put wedges on the fronts, but thought better of it.",
+        [],
+    ),
+    "wanted": (
+        "I wanted toe clips in front and it's quarter clips.",
+        ["LF+RF clips quarter"],
+    ),
+    "announced": (
+        "Next trip's plan first. Leather pads on the fronts. Today, trimmed all four.",
+        ["LF+RF pad leather planned", "LF+RF+LH+RH work trim"],
+    ),
+    "then he": (
+        "Once he's right he gets a new shoe on the left front.",
+        ["LF work new_shoe planned"],
+    ),
+    "when": (
+        "He overreaches when he's tired.",
+        ["- gait overreach"],
+    ),
+    "honest": (
+        "If I'm honest it's a severe crack at the toe of the left front.",
+        ["LF finding crack @toe ~severe"],
+    ),
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_said(name: str, read: Read) -> None:
+    text, facts = CASES[name]
+    (visit,) = read(text, "Bob")
+    assert told(visit) == sorted(facts)
