@@ -25,7 +25,7 @@ PARTS = {
     "sounds": [65, 20],
     "texts": [200, 0],
     "lists": [50, 100, 50, 50],
-    "network": [3],
+    "network": [4],
 }
 
 pytestmark = pytest.mark.skipif(os.name != "posix", reason="forks, signals and mounts are those of POSIX systems")

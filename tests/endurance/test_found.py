@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 import json
+import os
 import struct
+import subprocess
+import sys
 from contextlib import suppress
 from datetime import datetime
 from io import BytesIO
@@ -21,6 +24,7 @@ from pipeline.hearing.intake import _local_time, take_in
 from pipeline.hearing.readable import Readable
 from pipeline.keeping.roster import read_roster
 from tests.endurance.commands import wav
+from tests.endurance.tracing import ROOT
 
 
 def odd_wav(path: Path, channels: int) -> Path:
@@ -127,3 +131,16 @@ def test_a_message_cannot_rewrite_the_screen(tmp_path: Path) -> None:
     assert result.exit_code == 5
     assert "\x1b" not in result.stderr
     assert "is not a recording but plain text" in result.stderr
+
+
+def test_the_library_of_voice_activity_is_told_to_report_nothing() -> None:
+    """It is told before it can load, in a process of its own that says otherwise."""
+    script = "import pipeline.hearing.edges, os; print(os.environ['ORT_DISABLE_TELEMETRY'])"
+    told = subprocess.run(
+        [sys.executable, "-c", script],
+        env={**os.environ, "PYTHONPATH": str(ROOT), "ORT_DISABLE_TELEMETRY": "0"},
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    assert told.stdout == "1\n"
