@@ -56,6 +56,7 @@ def check(
         *_unless_wrong("back-up", lambda: _back_up(store)),
         *_unless_wrong("waiting", lambda: _waiting(store)),
         *_unless_wrong("privacy", lambda: _privacy(store)),
+        *_unless_wrong("place", lambda: _place(store)),
     ]
     for finding in findings:
         right = finding.problem is None
@@ -137,7 +138,6 @@ def _weights(model: str | None, deep: bool) -> str:
 def _store(store: Path | None, deep: bool) -> str:
     from pipeline.cli.output import counted
     from pipeline.keeping import Store, store_folder
-    from pipeline.keeping.shares import share_warning
 
     folder = store_folder(store)
     if not folder.exists():
@@ -148,9 +148,7 @@ def _store(store: Path | None, deep: bool) -> str:
         lost = [problem for problem in problems if "removal" not in problem]
         advice = f" What is lost may be in the last back-up of {folder}." if lost else ""
         raise StoreError(" ".join(problems) + advice)
-    whole = f"whole, with {counted(counts['horses'], 'horse')} and {counted(counts['memos'], 'memo')}, in {folder}"
-    warning = share_warning(folder)
-    return f"{whole}. {warning}" if warning else whole
+    return f"whole, with {counted(counts['horses'], 'horse')} and {counted(counts['memos'], 'memo')}, in {folder}"
 
 
 def _back_up(store: Path | None) -> str | None:
@@ -201,3 +199,10 @@ def _review(store: Path | None) -> str:
         return "no spot check yet; there is no store"
     with Store.open(folder, create=False) as kept:
         return silent_errors(kept)
+
+
+def _place(store: Path | None) -> str | None:
+    from pipeline.keeping import store_folder
+    from pipeline.keeping.shares import share_warning
+
+    return share_warning(store_folder(store))
