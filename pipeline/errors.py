@@ -136,3 +136,9 @@ class PassphraseError(BackupError):
     """A passphrase that is missing or does not open the back-up."""
 
     exit_code = 25
+
+
+class RecordError(ClinchbookError):
+    """A record file that cannot be taken in: broken, hostile, redacted, or at odds with the store."""
+
+    exit_code = 26

@@ -11,6 +11,7 @@ from pipeline.cli import (
     checking,
     demonstrate,
     extracting,
+    handing_on,
     ingesting,
     looking,
     past,
@@ -53,7 +54,8 @@ app.command("watch")(watching.watch)
 app.command("extract")(extracting.extract)
 app.command("show")(looking.show)
 app.command("search")(looking.search)
-app.command("export")(looking.export)
+app.command("export")(handing_on.export)
+app.command("import")(handing_on.take_in)
 app.command("assign")(looking.assign)
 app.command("review")(reviewing.review)
 app.command("reread")(rereading.reread)

@@ -1,9 +1,8 @@
-"""``clinchbook show``, ``search`` and ``export``: what is kept, looked at and handed on."""
+"""``clinchbook show`` and ``search``: what is kept, looked at."""
 
 from __future__ import annotations
 
-from pathlib import Path
-from typing import Annotated, Literal
+from typing import Annotated
 
 import typer
 
@@ -108,29 +107,6 @@ def search(
         say("Nothing found.")
     elif found.more:
         say(f"There is more; these are the first {limit}.")
-
-
-def export(
-    horse: Annotated[str, typer.Argument(metavar="HORSE", help="The horse's name.")],
-    form: Annotated[
-        Literal["json", "csv", "md"], typer.Option("--format", help="For programs, for tables, or for people.")
-    ] = "md",
-    out: Annotated[Path | None, typer.Option(metavar="FILE", help="Write here instead of on the screen.")] = None,
-    place: PlaceOption = None,
-    store: StoreOption = None,
-) -> None:
-    """Hand on one horse's whole record.
-
-    Example: clinchbook export Bramble --format md --out bramble.md
-    """
-    from pipeline.keeping import Store, store_folder
-    from pipeline.using.export import export_horse, export_to
-
-    with Store.open(store_folder(store), create=False) as kept:
-        if out is None:
-            typer.echo(export_horse(kept, horse, form, place), nl=False)
-        else:
-            export_to(kept, horse, form, out, place)
 
 
 def assign(

@@ -68,8 +68,9 @@ def reread(
     folder = store_folder(store)
     with Store.open(folder, create=False) as kept:
         # A memo of which a horse was removed for good is not read again, or the horse would be back.
+        left_out = kept.not_to_read()
         numbers = (
-            [number for number in kept.memo_numbers() if number not in kept.partly_forgotten()]
+            [number for number in kept.memo_numbers() if number not in left_out]
             if every
             else [kept.memo_number(name) for name in dict.fromkeys(memos or ())]
         )

@@ -22,7 +22,8 @@ def import_file(
     """Take a list of horses from a CSV file.
 
     Horses known already by name and place are brought up to date. Several other names in
-    also_called are separated by a semicolon; further columns are kept as they are.
+    also_called are separated by a semicolon; the columns ueln and microchip are checked, and
+    further columns are kept as they are.
 
     Example: clinchbook roster import horses.csv
     """
@@ -43,6 +44,8 @@ def add(
     also_called: Annotated[
         list[str] | None, typer.Option(metavar="NAME", help="Another name for it; may be given several times.")
     ] = None,
+    ueln: Annotated[str | None, typer.Option(metavar="NUMBER", help="Its UELN, 15 characters.")] = None,
+    microchip: Annotated[str | None, typer.Option(metavar="NUMBER", help="Its microchip, 15 digits.")] = None,
     store: StoreOption = None,
 ) -> None:
     """Add one horse.
@@ -51,11 +54,17 @@ def add(
     """
     from pipeline.errors import RosterError
     from pipeline.keeping import Store, store_folder
+    from pipeline.keeping.identity import IdentityError, with_identity
     from pipeline.record import RosterHorse
 
     if not name.strip():
         raise RosterError("A horse needs a name.")
-    horse = RosterHorse(name=name.strip(), owner=owner, place=place, also_called=also_called or [])
+    given = {"ueln": ueln, "microchip": microchip}
+    try:
+        numbers = with_identity({kind: number for kind, number in given.items() if number})
+    except IdentityError as error:
+        raise RosterError(f"{name.strip()}: {error}.") from error
+    horse = RosterHorse(name=name.strip(), owner=owner, place=place, also_called=also_called or [], other=numbers)
     with Store.open(store_folder(store)) as kept:
         added, _ = kept.add_horses([horse])
     typer.echo(f"{horse.name} added." if added else f"{horse.name} was known already and is brought up to date.")

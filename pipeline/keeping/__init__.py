@@ -15,9 +15,12 @@ from pipeline.keeping.kept import (
     Wanted,
 )
 from pipeline.keeping.location import STORE_VARIABLE, store_folder
+from pipeline.keeping.meeting_horses import Prefer
 from pipeline.keeping.past import PastChange, VisitHistory
+from pipeline.keeping.reading_out import Leaving
 from pipeline.keeping.readings import Reading
 from pipeline.keeping.store import Store
+from pipeline.keeping.taking_in import Taken
 
 __all__ = [
     "STORE_VARIABLE",
@@ -32,13 +35,16 @@ __all__ = [
     "KeptHorse",
     "KeptMemo",
     "KeptVisit",
+    "Leaving",
     "Noted",
     "NotedFact",
     "NotedVisit",
     "Passage",
     "PastChange",
+    "Prefer",
     "Reading",
     "Store",
+    "Taken",
     "VisitHistory",
     "Wanted",
     "store_folder",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
@@ -13,6 +13,7 @@ from pipeline.keeping.archive import LEAST_PASSPHRASE, write_archive
 from pipeline.keeping.copying import (
     ORIGINAL_FILE,
     Contents,
+    Original,
     contents_of,
     copy_database,
     copy_original,
@@ -59,12 +60,13 @@ def back_up(source: sqlite3.Connection, folder: Path, target: Path) -> BackedUp:
         contents = copy_checked(source, part)
         if is_store(target):
             _check_same_store(contents, _old_contents(target), target)
-        copied, problems = copy_originals(contents, folder, target)
+        recordings = contents.recordings(folder)
+        copied, problems = copy_originals(recordings, folder, target)
         copy_own_words(folder, target)
         part.replace(target / DATABASE_NAME)
         sync_folder(target)
         taken_out = _tidy(target, contents)
-    whole = len(contents.originals) - len(problems)
+    whole = len(recordings) - len(problems)
     return BackedUp(target, len(contents.originals), copied, whole - copied, taken_out, tuple(problems))
 
 
@@ -81,9 +83,10 @@ def encrypted_back_up(source: sqlite3.Connection, folder: Path, target: Path, pa
         raise FileMissingError(f"There is no folder {target.parent} to write the back-up into.")
     with plain_errors(folder), part_of(folder) as database:
         contents = copy_checked(source, database)
-        lost = [kept for kept in contents.originals if not is_whole(folder / kept.stored_path, kept.sha256)]
+        recordings = contents.recordings(folder)
+        lost = [kept for kept in recordings if not is_whole(folder / kept.stored_path, kept.sha256)]
         missing = set(lost)
-        whole = [kept for kept in contents.originals if kept not in missing]
+        whole = [kept for kept in recordings if kept not in missing]
         members = [(DATABASE_NAME, database)]
         members += [(f"{WORDS_NAME}/{path.name}", path) for path in own_word_files(folder)]
         members += [(kept.stored_path, folder / kept.stored_path) for kept in whole]
@@ -121,10 +124,10 @@ def _waiting_longer(source: sqlite3.Connection) -> Iterator[None]:
         source.execute(f"PRAGMA busy_timeout={usual}")
 
 
-def copy_originals(contents: Contents, source: Path, target: Path) -> tuple[int, list[str]]:
-    """Copy every recording that ``target`` lacks; how many were copied, and a sentence for each that could not be."""
+def copy_originals(recordings: Sequence[Original], source: Path, target: Path) -> tuple[int, list[str]]:
+    """Copy those that ``target`` lacks; how many were copied, and a sentence for each that could not be."""
     copied, problems = 0, []
-    for original in contents.originals:
+    for original in recordings:
         try:
             copied += copy_original(original, source, target)
         except FileMissingError as error:

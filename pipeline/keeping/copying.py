@@ -13,7 +13,7 @@ from pathlib import Path
 
 from pipeline.errors import BackupError, FileMissingError, StoreBusyError, StoreError, StoreNewerError
 from pipeline.keeping.database import open_database, plain_errors, sync_folder
-from pipeline.keeping.health import database_problems
+from pipeline.keeping.health import RECORDINGS, database_problems
 from pipeline.keeping.location import DATABASE_NAME, PART_PREFIX, make_private_folder
 from pipeline.keeping.originals import keep_exactly, sha256_of
 from pipeline.keeping.own_words import WORDS_NAME
@@ -26,11 +26,15 @@ _PATIENCE = 3  # how often the copy is begun again because somebody wrote, befor
 
 @dataclass(frozen=True)
 class Original:
-    """A recording as the database knows it: where it lies in the store, its hash, and the file it came from."""
+    """A recording as the database knows it: where it lies in the store, its hash, and the file it came from.
+
+    ``came_without``: its memo was taken in from another store's record, and the recording did not come along.
+    """
 
     stored_path: str
     sha256: str
     file_name: str
+    came_without: bool = False
 
 
 @dataclass(frozen=True)
@@ -41,6 +45,10 @@ class Contents:
     originals: tuple[Original, ...]
     removed: int
     counts: dict[str, int]
+
+    def recordings(self, folder: Path) -> list[Original]:
+        """The recordings that ``folder`` must hold, and those that it holds although their memo came without."""
+        return [kept for kept in self.originals if not kept.came_without or (folder / kept.stored_path).exists()]
 
 
 @contextmanager
@@ -115,8 +123,10 @@ def _contents(path: Path) -> Contents:
         problems = database_problems(database)
         if problems:
             raise StoreError(" ".join(problems))
-        rows = database.query("SELECT stored_path, sha256, file_name FROM memos ORDER BY id")
-        originals = tuple(Original(row["stored_path"], row["sha256"], row["file_name"]) for row in rows)
+        originals = tuple(
+            Original(row["stored_path"], row["sha256"], row["file_name"], bool(row["came_without"]))
+            for row in database.query(RECORDINGS)
+        )
         known = "identity" in database.table_names()
         identity = database.execute("SELECT store FROM identity").fetchone()[0] if known else None
         removed = database.execute("SELECT coalesce(sum(memos), 0) FROM removed").fetchone()[0] if known else 0

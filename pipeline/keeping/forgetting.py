@@ -132,6 +132,11 @@ def is_partly_forgotten(database: Database, memo_id: int) -> bool:
     return bool(_numbers(database, "SELECT memo AS id FROM partly_forgotten WHERE memo = ?", memo_id))
 
 
+def partly_forgotten(database: Database) -> set[int]:
+    """The memos that a horse was removed from while their words stayed."""
+    return _numbers(database, "SELECT memo AS id FROM partly_forgotten")
+
+
 def unfinished(database: Database) -> list[str]:
     """The hashes of recordings still to remove; an empty one stands for the rewriting of the database."""
     return [row["sha256"] for row in database.query("SELECT sha256 FROM removing")]

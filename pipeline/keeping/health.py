@@ -12,6 +12,15 @@ from pipeline.keeping.originals import sha256_of
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
+# A memo that was taken in from another store's record may never have had its recording here.
+RECORDINGS = """
+SELECT stored_path, sha256, file_name, EXISTS (
+    SELECT 1 FROM history
+    WHERE in_table = 'memos' AND in_row = memos.id AND in_column = 'taken_in' AND new LIKE '%without its recording'
+) AS came_without
+FROM memos ORDER BY id
+"""
+
 
 def problems(database: Database, folder: Path, deep: bool) -> list[str]:
     """One sentence for everything that is wrong; an empty list for a whole store.
@@ -38,8 +47,11 @@ def database_problems(database: Database) -> list[str]:
 def recording_problems(database: Database, folder: Path, deep: bool) -> list[str]:
     """A sentence for every recording that is missing from ``folder`` or, when ``deep``, not what was kept."""
     found = []
-    for row in database.query("SELECT file_name, stored_path, sha256 FROM memos ORDER BY id"):
-        sentence = _recording_problem(folder / row["stored_path"], row["sha256"], deep)
+    for row in database.query(RECORDINGS):
+        path = folder / row["stored_path"]
+        if row["came_without"] and not path.exists():
+            continue
+        sentence = _recording_problem(path, row["sha256"], deep)
         if sentence:
             found.append(f"The recording of {row['file_name']} {sentence}.")
     return found

@@ -136,7 +136,7 @@ class Housekeeping(OpenedStore):
     def partly_forgotten(self) -> set[int]:
         """The memos of which one horse was removed while their words stayed: they are not to be read again."""
         with plain_errors(self.folder):
-            return {row["memo"] for row in self._database.query("SELECT memo FROM partly_forgotten")}
+            return forgetting.partly_forgotten(self._database)
 
     def _note_back_up(self, done: BackedUp) -> BackedUp:
         with writing(self._database):

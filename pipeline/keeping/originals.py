@@ -7,7 +7,8 @@ import os
 import re
 import sys
 import tempfile
-from contextlib import suppress
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import BinaryIO
 
@@ -53,6 +54,25 @@ def keep_original(folder: Path, sha256: str, original: Path) -> str:
     with source:
         keep_exactly(source, target, sha256, original.name)
     return name
+
+
+@contextmanager
+def originals_or_none(folder: Path, hashes: Sequence[str], sounds: Sequence[Path | None]) -> Iterator[list[str | None]]:
+    """Copy the recordings that are given into the store; what the block then refuses leaves none of them behind."""
+    made: list[Path] = []
+    stored: list[str | None] = []
+    try:
+        for sha256, sound in zip(hashes, sounds, strict=True):
+            there = sound is not None and (folder / original_name(sha256, sound.name)).exists()
+            stored.append(None if sound is None else keep_original(folder, sha256, sound))
+            if sound is not None and not there:
+                made.append(folder / original_name(sha256, sound.name))
+        yield stored
+    except BaseException:
+        for path in made:
+            with suppress(OSError):
+                path.unlink(missing_ok=True)
+        raise
 
 
 def sha256_of(path: Path) -> str:

@@ -10,6 +10,7 @@ from pipeline.keeping import forgetting, opened, reading_back, rereading
 from pipeline.keeping.database import plain_errors
 from pipeline.keeping.opened import OpenedStore
 from pipeline.keeping.raw import RawRow
+from pipeline.keeping.reading_out import memos_in_part
 from pipeline.keeping.rereading import Versions
 from pipeline.record import MemoRecord, Transcript
 
@@ -46,13 +47,18 @@ class Readings(OpenedStore):
         person decided is carried over: he keeps what he confirmed, corrected, dropped or entered, and what he stands
         for and the new reading does not find stands with a flag. ``seen`` is the number of the reading that stood
         when this one was begun; StoreConflictError when another one does by now. NotFoundError for an unknown memo,
-        CorrectionError for one of which a horse was removed: its words would bring it back.
+        CorrectionError for one of which a horse was removed, because its words would bring it back, and for one that
+        came from another store without its words.
         """
         with self._writing(who, why):
             memo = self._memo_row(memo_id)
             if forgetting.is_partly_forgotten(self._database, memo_id):
                 raise CorrectionError(
                     f"A horse was removed for good from memo {memo_id}; reading it again would bring it back."
+                )
+            if memo_id in memos_in_part(self._database):
+                raise CorrectionError(
+                    f"Memo {memo_id} came from another store in part, without its words; it cannot be read again."
                 )
             rereading.check_reading(memo, seen)
             by = Versions(vocabulary, weights)
@@ -81,6 +87,11 @@ class Readings(OpenedStore):
                 )
                 for row in rows
             ]
+
+    def not_to_read(self) -> set[int]:
+        """The memos that are not read again: a horse was removed from them, or they came without their words."""
+        with plain_errors(self.folder):
+            return forgetting.partly_forgotten(self._database) | memos_in_part(self._database)
 
     def memo_numbers(self) -> list[int]:
         """The numbers of all memos, in the order in which they were kept."""

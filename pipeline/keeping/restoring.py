@@ -89,7 +89,7 @@ def _from_folder(source: Path, made: Path) -> tuple[Contents, list[str]]:
     except sqlite3.DatabaseError as error:
         raise BackupError(f"The database of the back-up {source} is damaged or none of clinchbook's.") from error
     contents = contents_of(database)
-    _, problems = copy_originals(contents, source, made)
+    _, problems = copy_originals(contents.recordings(source), source, made)
     copy_own_words(source, made)
     return contents, problems
 
@@ -99,7 +99,8 @@ def _from_archive(source: Path, made: Path, passphrase: str) -> tuple[Contents, 
     if not is_store(made):
         raise BackupError(f"The back-up {source.name} holds no database.")
     contents = contents_of(made / DATABASE_NAME)
-    lost = [original for original in contents.originals if not is_whole(made / original.stored_path, original.sha256)]
+    wanted = contents.recordings(made)
+    lost = [original for original in wanted if not is_whole(made / original.stored_path, original.sha256)]
     return contents, [f"The recording of {original.file_name} is missing from the back-up." for original in lost]
 
 

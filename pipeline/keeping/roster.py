@@ -9,6 +9,7 @@ from collections import Counter
 from pathlib import Path
 
 from pipeline.errors import FileMissingError, RosterError
+from pipeline.keeping.identity import MICROCHIP, UELN, IdentityError, with_identity
 from pipeline.keeping.names import name_key
 from pipeline.record import RosterHorse
 
@@ -19,12 +20,14 @@ _LONGEST = 200  # characters of a name; more is a broken file
 def read_roster(path: Path) -> list[RosterHorse]:
     """The horses of a CSV file, in its order. Several other names are separated by ``;``.
 
-    Other columns are kept in ``other``. Raises FileMissingError, and RosterError naming the line for text that is no
-    UTF-8, a missing name column, an empty name, a line of the wrong length, or one name twice at one place.
+    Other columns are kept in ``other``, a UELN and a microchip in their written form. Raises FileMissingError, and
+    RosterError naming the line for text that is no UTF-8, a missing name column, an empty name, a line of the wrong
+    length, one name twice at one place, a number that is no UELN or microchip, or one such number twice.
     """
     lines = csv.reader(io.StringIO(_text(path), newline=""), strict=True)
     horses: list[RosterHorse] = []
     seen: dict[tuple[str, str], int] = {}
+    numbers: dict[tuple[str, str], int] = {}
     header: list[str] = []
     line = 1
     try:
@@ -36,6 +39,7 @@ def read_roster(path: Path) -> list[RosterHorse]:
                     fitted = _fitted(cells, header, path.name, line)
                     horse = _horse(dict(zip(header, fitted, strict=True)), path.name, line)
                     _check_once(horse, seen, path.name, line)
+                    _check_numbers_once(horse, numbers, path.name, line)
                     horses.append(horse)
             line = lines.line_num + 1
     except csv.Error as error:
@@ -86,12 +90,17 @@ def _horse(cells: dict[str, str], file: str, line: int) -> RosterHorse:
         if any(unicodedata.category(letter) == "Cc" and letter not in "\n\t" for letter in cell):
             raise RosterError(f"{file} line {line} has a character that cannot be printed.")
     also = [" ".join(other.split()) for other in cells.get("also_called", "").split(";")]
+    others = {column: cell for column, cell in cells.items() if column not in _OWN_COLUMNS and cell}
+    try:
+        others = with_identity(others)
+    except IdentityError as error:
+        raise RosterError(f"{file} line {line}: {error}.") from error
     return RosterHorse(
         name=name,
         owner=cells.get("owner") or None,
         place=cells.get("place") or None,
         also_called=[other for other in dict.fromkeys(also) if name_key(other)],
-        other={column: cell for column, cell in cells.items() if column not in _OWN_COLUMNS and cell},
+        other=others,
     )
 
 
@@ -100,3 +109,11 @@ def _check_once(horse: RosterHorse, seen: dict[tuple[str, str], int], file: str,
     if first != line:
         where = f" at {horse.place}" if horse.place else ""
         raise RosterError(f"{file} has {horse.name}{where} twice: line {first} and line {line}.")
+
+
+def _check_numbers_once(horse: RosterHorse, seen: dict[tuple[str, str], int], file: str, line: int) -> None:
+    for kind in (UELN, MICROCHIP):
+        number = horse.other.get(kind)
+        first = seen.setdefault((kind, number), line) if number else line
+        if first != line:
+            raise RosterError(f"{file} gives the {kind} {number} to two horses: line {first} and line {line}.")

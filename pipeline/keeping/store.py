@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Sequence
+from datetime import date
 from pathlib import Path
 from types import TracebackType
 from typing import Self
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping import changes, finding, health, horses, opened, reading_back, waiting, writing_down
+from pipeline.keeping import changes, finding, health, horses, opened, reading_back, reading_out, waiting, writing_down
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import check_in_place, open_database, plain_errors
@@ -18,13 +19,17 @@ from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
 from pipeline.keeping.lessons import Lessons
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
+from pipeline.keeping.meeting_horses import Meeting, Prefer
 from pipeline.keeping.names import name_key
-from pipeline.keeping.originals import keep_original
+from pipeline.keeping.originals import keep_original, originals_or_none
 from pipeline.keeping.past import PastStates
+from pipeline.keeping.reading_out import Leaving
 from pipeline.keeping.readings import Readings
+from pipeline.keeping.record_file import RecordFile
 from pipeline.keeping.rows import Columns
 from pipeline.keeping.schema import migrate
 from pipeline.keeping.shares import share_warning
+from pipeline.keeping.taking_in import Taken, TakingIn
 from pipeline.keeping.to_review import ToReview
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
@@ -174,6 +179,31 @@ class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview,
                 return found
             passages = finding.find_passages(self._database, wanted, ids)
             return Found(found.facts, passages[: wanted.limit], found.more or len(passages) > wanted.limit)
+
+    def leaving(self, kept: Sequence[KeptHorse], visits: Sequence[KeptVisit], since: date | None = None) -> Leaving:
+        """The record of these horses with these visits, of which those before ``since`` stay out."""
+        with plain_errors(self.folder):
+            return reading_out.leaving(self._database, kept, visits, since)
+
+    def take_in(
+        self,
+        record: RecordFile,
+        sounds: Sequence[Path | None],
+        *,
+        prefer: Prefer = Prefer.ASK,
+        who: str | None = None,
+        why: str = "taken in",
+    ) -> Taken:
+        """Take in a record of another store, all of it or nothing; ``sounds`` are the memos' recordings, where given.
+
+        What is kept already adds nothing. Raises RecordError for a record that is at odds with the store.
+        """
+        with plain_errors(self.folder):
+            hashes = [memo.memo.sha256 or "" for memo in record.memos]
+            with originals_or_none(self.folder, hashes, sounds) as stored, self._writing(who, why):
+                meeting = Meeting(self._database, prefer)
+                by = who or opened.login_name()
+                return TakingIn(self._database, record, meeting, by, why, opened.now()).write(stored)
 
     def history(self) -> list[HistoryEntry]:
         """Every correction ever made, oldest first."""

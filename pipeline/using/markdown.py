@@ -1,36 +1,32 @@
-"""A horse's record as a page for people: cautions first, then each foot through time, then the visits."""
+"""A record as Markdown for people. Words of a memo can never become Markdown or HTML."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator
 
-from pipeline.judging import cautions
-from pipeline.keeping import KeptHorse, KeptVisit
-from pipeline.record import FEET, Fact, Flag, FlagKind
-from pipeline.using.wording import FOOT_NAMES, clock, fact_words, harmless
+from pipeline.using.handover import FootRecord, Handover
+from pipeline.using.origin import long_date
+from pipeline.using.visits import Said, VisitTold
+from pipeline.using.wording import harmless, number_words
 
-DISCLAIMER = "This is a record of what was said, found and done: a record, not a diagnosis."
 _MARKDOWN = re.compile(r"([\\`*_{}\[\]<>#|~&])")
 
 
-def as_markdown(horse: KeptHorse, visits: Sequence[KeptVisit]) -> str:
-    """The page; ``visits`` are the horse's, oldest first. Words of a memo can never become Markdown or HTML."""
-    lines = [f"# {plain_markdown(horse.name)}", ""]
-    known = (("Owner", horse.horse.owner), ("Place", horse.horse.place))
-    lines += [f"{what}: {plain_markdown(text)}  " for what, text in known if text]
-    lines += ["", DISCLAIMER, ""]
-    warned = cautions(fact for visit in visits for fact in visit.visit.facts)
-    if warned:
-        lines += ["## Cautions", "", *(f"- {plain_markdown(caution)}" for caution in warned), ""]
-    for foot in (*FEET, None):
-        lines += _foot_lines(foot, visits)
-    lines += ["## Visits", ""]
-    for visit in visits:
-        lines += _visit_lines(visit)
-    if not visits:
-        lines += ["No visit of this horse has been kept yet.", ""]
-    return "\n".join(lines)
+def as_markdown(page: Handover) -> str:
+    """The record, ending in a line feed."""
+    lines = [*_head(page)]
+    if not page.visits:
+        lines += [f"No visit of this horse has been kept {'since that day' if page.choice.since else 'yet'}.", ""]
+    lines += _explained(page)
+    for foot in page.feet:
+        lines += _foot(foot)
+    lines += [*_measures(page), *_scales(page)]
+    lines += ["## Visits", ""] if page.visits else []
+    for visit in page.visits:
+        lines += _visit(visit)
+    lines += [*_edits(page), *_quotes(page)]
+    return "\n".join(lines).rstrip() + "\n"
 
 
 def plain_markdown(text: str) -> str:
@@ -38,41 +34,100 @@ def plain_markdown(text: str) -> str:
     return _MARKDOWN.sub(r"\\\1", " ".join(harmless(text).split()))
 
 
-def own_flags(kept: KeptVisit) -> list[Flag]:
-    """The doubts of the whole memo that may go to this horse's owner: of a shared memo only those without words."""
-    flags = kept.memo.record.flags
-    if len(kept.memo.record.visits) == 1:
-        return flags
-    return [flag.model_copy(update={"quote": ""}) for flag in flags if flag.kind in (FlagKind.DATE, FlagKind.SOUND)]
+def _head(page: Handover) -> Iterator[str]:
+    yield from (f"# {plain_markdown(page.title)}", "")
+    for what, text in page.identity:
+        yield f"{plain_markdown(what)}: {plain_markdown(text)}  "
+    since = f" Visits since {long_date(page.choice.since)} only." if page.choice.since else ""
+    yield from ("", f"{page.disclaimer} {page.defer}", "", f"{page.origin}{since}", "")
+    if page.cautions or page.vet_wanted:
+        yield from ("## Cautions", "")
+        yield from (f"- {plain_markdown(caution)}" for caution in (*page.vet_wanted, *page.cautions))
+        yield ""
+    if page.next_visit:
+        yield from (f"**Next visit:** {page.next_visit}.", "")
+    if page.to_review:
+        yield from (f"Facts not reviewed by a person yet, marked (!): {page.to_review}.", "")
 
 
-def _foot_lines(foot: str | None, visits: Sequence[KeptVisit]) -> list[str]:
-    lines: list[str] = []
-    for visit in visits:
-        told = [_told(fact) for fact in visit.visit.facts if fact.foot == foot]
-        if told:
-            lines.append(f"- **{visit.visit.date.isoformat()}**: {'; '.join(told)}")
-    return [f"## {FOOT_NAMES[foot].capitalize()}", "", *lines, ""] if lines else []
+def _explained(page: Handover) -> Iterator[str]:
+    if page.explained:
+        yield from ("## What the words mean, and what to mind", "")
+        for word in page.explained:
+            advice = f" **{word.advice}**" if word.advice else ""
+            yield f"- **{plain_markdown(word.word)}** ({word.feet}): {word.plain}{advice}"
+        yield ""
 
 
-def _told(fact: Fact) -> str:
-    doubt = f" (! to be looked at: {plain_markdown('; '.join(fact.reasons) or 'not sure')})" if fact.flagged else ""
-    return f"{plain_markdown(fact_words(fact))}{doubt}"
+def _foot(foot: FootRecord) -> Iterator[str]:
+    if foot.days:
+        yield from (f"## {foot.name}", "")
+        for day in foot.days:
+            yield f"- **{day.date.isoformat()}**: {'; '.join(_told(line) for line in day.lines)}"
+        yield ""
 
 
-def _visit_lines(kept: KeptVisit) -> list[str]:
-    day = kept.visit.date
-    seconds = kept.memo.record.memo.seconds
-    length = f", {clock(seconds)} long" if seconds is not None else ""
-    lines = [
-        f"### {day.isoformat()}, {day:%A}",
-        "",
-        f"Memo {plain_markdown(kept.memo.file_name)}{length}, visit {kept.id}.",
-        "",
-    ]
-    if kept.visit.notes.strip():
-        lines += [f"Notes: {plain_markdown(kept.visit.notes)}", ""]
-    doubts = [f"- {plain_markdown(flag.reason)}" for flag in (*kept.visit.flags, *own_flags(kept))]
-    if doubts:
-        lines += ["To be looked at:", "", *doubts, ""]
-    return lines
+def _told(line: Said) -> str:
+    parts = [plain_markdown(line.words)]
+    if line.before:
+        parts.append(f"(before: {plain_markdown(line.before)})")
+    if line.doubt:
+        parts.append(f"(! not reviewed yet: {plain_markdown(line.doubt)})")
+    if line.quote:
+        parts.append(f"\\[{line.quote}\\]")
+    return " ".join(parts)
+
+
+def _measures(page: Handover) -> Iterator[str]:
+    for measure in page.measures:
+        yield from (f"## {measure.name}{f' ({measure.unit})' if measure.unit else ''}", "")
+        yield f"| Day | {' | '.join(measure.column_names)} |"
+        yield f"| --- |{' ---: |' * len(measure.columns)}"
+        for day, numbers in measure.rows:
+            cells = ["" if number is None else number_words(number) for number in numbers]
+            yield f"| {day.isoformat()} | {' | '.join(cells)} |"
+        yield ""
+
+
+def _scales(page: Handover) -> Iterator[str]:
+    if page.for_vet and page.scales:
+        yield from ("## Scales", "")
+        for scale in page.scales:
+            steps = "".join(f" {step};" for step in scale.steps)
+            yield f"- **{scale.name}.**{steps} Source: {scale.source}."
+        yield ""
+
+
+def _visit(visit: VisitTold) -> Iterator[str]:
+    memo = f"Memo {plain_markdown(visit.memo)}, visit {visit.number}." if visit.memo else f"Visit {visit.number}."
+    yield from (f"### {visit.date.isoformat()}, {visit.date:%A}", "", memo, "")
+    if visit.notes:
+        yield from (f"Notes: {plain_markdown(visit.notes)}", "")
+    if visit.doubts:
+        yield from ("To be looked at:", "", *(f"- {plain_markdown(doubt)}" for doubt in visit.doubts), "")
+
+
+def _edits(page: Handover) -> Iterator[str]:
+    if not page.for_vet:
+        return
+    yield from ("## Corrections", "")
+    for edit in page.edits:
+        who = f" by {plain_markdown(edit.who)}" if edit.who else ""
+        why = f" ({plain_markdown(edit.why)})" if edit.why else ""
+        yield (
+            f"- {edit.at:%Y-%m-%d %H:%M} UTC{who}: {plain_markdown(edit.about)}: {plain_markdown(edit.column)} from "
+            f"{plain_markdown(edit.old)} to {plain_markdown(edit.new)}{why}"
+        )
+    if not page.edits:
+        yield "Nothing of this record was corrected after it was first written."
+    yield ""
+
+
+def _quotes(page: Handover) -> Iterator[str]:
+    if page.quotes:
+        yield from ("## What was said", "")
+        for quote in page.quotes:
+            at = f" at {quote.at}" if quote.at else ""
+            memo = plain_markdown(quote.file_name)
+            yield f"{quote.number}. “{plain_markdown(quote.words)}” {quote.date.isoformat()}, {memo}{at}"
+        yield ""

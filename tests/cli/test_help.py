@@ -18,7 +18,18 @@ from pipeline.cli import app
 if TYPE_CHECKING:
     from tests.cli.conftest import Run
 
-HEAVY = ("spacy", "faster_whisper", "ctranslate2", "onnxruntime", "av", "numpy", "torch")
+HEAVY = (
+    "spacy",
+    "faster_whisper",
+    "ctranslate2",
+    "onnxruntime",
+    "av",
+    "numpy",
+    "torch",
+    "matplotlib",
+    "fpdf",
+    "jinja2",
+)
 PROBE = """
 import sys
 from pipeline.cli import app
@@ -49,7 +60,7 @@ def all_commands() -> list[tuple[str, ...]]:
 
 def test_the_commands_that_are_promised_are_there() -> None:
     names = {" ".join(words) for words in all_commands()}
-    promised = "ingest,watch,extract,show,search,export,roster import,roster add,roster list,review,demo,check"
+    promised = "ingest,watch,extract,show,search,export,import,review,roster import,roster add,roster list,demo,check"
     assert names >= set(promised.split(","))
 
 
@@ -90,7 +101,8 @@ def test_looking_things_up_loads_nothing_heavy(tmp_path: Path) -> None:
     assert loaded_by("roster", "add", "Bramble", store=store) == ["0"]
     assert loaded_by("roster", "list", store=store) == ["0"]
     assert loaded_by("search", "thrush", store=store) == ["0"]
-    assert loaded_by("export", "Bramble", "--format", "csv", store=store) == ["0"]
+    for form in ("csv", "json", "md"):
+        assert loaded_by("export", "Bramble", "--format", form, store=store) == ["0"]
     assert loaded_by("review", "--no-input", store=store) == ["0"]
     assert loaded_by("review", "--json", store=store) == ["0"]
 

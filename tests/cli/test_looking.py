@@ -1,9 +1,7 @@
-"""What is kept, shown, found, assigned and handed on."""
+"""What is kept, shown, found and assigned."""
 
 from __future__ import annotations
 
-import csv
-import io
 import json
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -89,32 +87,6 @@ class TestSearch:
         ended = run("search", "--foot", "fifth")
         assert (ended.code, ended.out) == (SettingsError.exit_code, "")
         assert "'fifth' is no foot" in ended.err
-
-
-@pytest.mark.usefixtures("kept")
-class TestExport:
-    """One horse's record."""
-
-    def test_for_people_on_the_screen(self, run: Run) -> None:
-        out = run("export", "Bramble").out
-        assert out.startswith("# Bramble\n")
-        assert "thrush" in out
-
-    def test_for_tables_into_a_file(self, run: Run, tmp_path: Path) -> None:
-        target = tmp_path / "bramble.csv"
-        ended = run("export", "Bramble", "--format", "csv", "--out", target)
-        assert (ended.code, ended.out) == (0, "")
-        rows = list(csv.DictReader(io.StringIO(target.read_text(encoding="utf-8"))))
-        assert [(row["horse"], row["foot"], row["value"]) for row in rows] == [("Bramble", "LH", "thrush")]
-
-    def test_for_programs(self, run: Run) -> None:
-        exported = json.loads(run("export", "Bramble", "--format", "json").out)
-        assert exported["memos"][0]["visits"][0]["facts"][0]["quote"] == "Thrush"
-
-    def test_a_folder_that_is_not_there(self, run: Run, tmp_path: Path) -> None:
-        ended = run("export", "Bramble", "--out", tmp_path / "none" / "bramble.md")
-        assert (ended.code, ended.out) == (3, "")
-        assert "There is no folder" in ended.err
 
 
 class TestAssign:

@@ -1,0 +1,117 @@
+"""A record as a tidy table, one fact a row, and the data dictionary that says what its columns hold."""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections.abc import Iterable, Sequence
+
+from pipeline.judging import cautions
+from pipeline.keeping import KeptHorse, KeptVisit
+from pipeline.keeping.identity import MICROCHIP, UELN
+from pipeline.record import FEET, NUMBER_SLOTS, SLOTS, ZONES, Fact, Severity, Status
+from pipeline.using.handover import Choice
+from pipeline.using.origin import DISCLAIMER, program_version
+from pipeline.using.wording import MEASURE_UNITS, fact_words
+
+Cell = str | float | int | None
+_COLUMNS: tuple[tuple[str, str], ...] = (
+    ("horse", "The horse's name; a number in a redacted record."),
+    ("owner", "Whose horse it is; empty when redacted or unknown."),
+    ("place", "Where it stands; empty when redacted or unknown."),
+    ("ueln", "Its Universal Equine Life Number, 15 characters."),
+    ("microchip", "Its microchip, 15 digits (ISO 11784). Read this column as text."),
+    ("date", "Day of the visit, YYYY-MM-DD."),
+    ("visit", "Number of the visit in the store that it came from."),
+    ("foot", f"One of {', '.join(FEET)} (left or right, fore or hind); empty for the whole horse."),
+    ("slot", f"What the fact is about: {', '.join(SLOTS)}."),
+    ("value", "The fact's value. Read this column as text: shoe sizes such as 00 or 1-2 are no numbers."),
+    ("number", f"The value once more when it is a number: {', '.join(NUMBER_SLOTS)}."),
+    ("unit", "Unit of the number: mm, ° or weeks; empty for counts and grades."),
+    ("zone", f"Where on the foot: {', '.join(ZONES)}; empty when no place was said."),
+    ("status", f"One of {', '.join(Status)}; absent is said not to be there, history is said of an earlier time."),
+    ("severity", f"One of {', '.join(Severity)}; empty when not said."),
+    ("in_words", "The fact as a person reads it. Grades name their scale."),
+    ("confidence", "How probable it is that the fact is right as written, 0 to 1."),
+    ("flagged", "yes: not reviewed by a person yet, though a person must look; no: nothing in doubt."),
+    ("reasons", "Why a person must look."),
+    ("quote", "The words of the memo that it was read from; empty when redacted."),
+    ("start_s", "Where the words begin in the memo, seconds; empty for typed text."),
+    ("end_s", "Where they end, seconds."),
+    ("memo_file", "The memo's file name; empty when redacted."),
+    ("memo_sha256", "SHA-256 of the memo's bytes; empty when redacted."),
+    ("cautions", "The cautions that the facts of this visit call for."),
+    ("exported_on", "Day of this export, YYYY-MM-DD."),
+    ("clinchbook", "Version of the program that made it."),
+    ("note", DISCLAIMER),
+)
+COLUMNS = tuple(name for name, _ in _COLUMNS)
+# The wide forms are formula signs to some spreadsheets too.
+_DANGEROUS = ("=", "+", "-", "@", "\t", "\r", "＝", "＋", "－", "＠")
+
+
+def as_csv(horses: Iterable[tuple[KeptHorse, Sequence[KeptVisit]]], choice: Choice) -> str:
+    """One fact a row under ``COLUMNS``; text that a spreadsheet would run is made plain text by an apostrophe."""
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow(COLUMNS)
+    for horse, visits in horses:
+        for visit in visits:
+            if choice.since is None or visit.visit.date >= choice.since:
+                warned = " ".join(cautions(visit.visit.facts))
+                for fact in visit.visit.facts:
+                    row = [*_row(horse, visit, fact), warned, choice.on.isoformat(), program_version(), DISCLAIMER]
+                    writer.writerow([_cell(value) for value in row])
+    return out.getvalue()
+
+
+def dictionary_csv(choice: Choice) -> str:
+    """The data dictionary: column and meaning, and when and with what the table was made."""
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow(("column", "meaning"))
+    writer.writerows(_COLUMNS)
+    writer.writerow(("(this table)", f"Made on {choice.on.isoformat()} with clinchbook {program_version()}."))
+    return out.getvalue()
+
+
+def _row(horse: KeptHorse, kept: KeptVisit, fact: Fact) -> list[Cell]:
+    roster = horse.horse
+    return [
+        horse.name,
+        roster.owner,
+        roster.place,
+        roster.other.get(UELN),
+        roster.other.get(MICROCHIP),
+        kept.visit.date.isoformat(),
+        kept.id,
+        fact.foot,
+        fact.slot,
+        fact.value,
+        fact.value if isinstance(fact.value, int | float) else None,
+        MEASURE_UNITS.get(fact.slot),
+        fact.zone,
+        fact.status.value,
+        fact.severity.value if fact.severity else None,
+        fact_words(fact),
+        round(fact.confidence, 4),
+        "yes" if fact.flagged else "no",
+        "; ".join(fact.reasons),
+        fact.quote,
+        fact.start,
+        fact.end,
+        kept.memo.file_name,
+        kept.memo.record.memo.sha256,
+    ]
+
+
+def _cell(value: Cell) -> str | float | int:
+    if value is None:
+        return ""
+    if isinstance(value, float) and value.is_integer():
+        return int(value)
+    if not isinstance(value, str):
+        return value
+    plain = value.replace("\x00", "")
+    # Some spreadsheets pass over white space before they look for a formula.
+    return f"'{plain}" if plain.lstrip(" \n").startswith(_DANGEROUS) else plain
