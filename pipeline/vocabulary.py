@@ -17,7 +17,7 @@ from importlib.resources import files
 from pathlib import Path
 
 from pipeline.errors import VocabularyError
-from pipeline.record import WORDED_SLOTS, ZONES
+from pipeline.terms import WORDED_SLOTS, ZONES
 
 COLUMNS = ("canonical", "spoken", "heard_as", "source")
 LEARNED_SOURCE = "learned from a correction"  # the source of what the user's corrections showed to be misheard

@@ -19,6 +19,7 @@ from pipeline.cli import (
     rereading,
     reviewing,
     rostering,
+    rounds,
     waiting_list,
     watching,
     wording,
@@ -54,6 +55,9 @@ app.command("watch")(watching.watch)
 app.command("extract")(extracting.extract)
 app.command("show")(looking.show)
 app.command("search")(looking.search)
+app.command("brief")(rounds.brief)
+app.command("due")(rounds.due)
+app.command("stock")(rounds.stock)
 app.command("export")(handing_on.export)
 app.command("import")(handing_on.take_in)
 app.command("assign")(looking.assign)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from calendar import monthrange
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import TYPE_CHECKING, Annotated, Literal
 
 import typer
 
-from pipeline.errors import DateError
+from pipeline.errors import DateError, SettingsError
 
 if TYPE_CHECKING:
     from pipeline.hearing.settings import HearingSettings
@@ -26,6 +27,7 @@ DateOption = Annotated[
     str | None, typer.Option("--date", metavar="YYYY-MM-DD", help="The day of the visits; overrules the file's own.")
 ]
 JsonOption = Annotated[bool, typer.Option("--json", help="Print JSON, one object a line.")]
+CsvOption = Annotated[bool, typer.Option("--csv", help="Print rows for a spreadsheet.")]
 ModelOption = Annotated[
     str | None, typer.Option("--model", metavar="NAME", help="Recogniser: base, tiny.en or a folder with a model.")
 ]
@@ -51,6 +53,28 @@ def read_day(text: str | None) -> date | None:
         return date.fromisoformat(text)
     except ValueError as error:
         raise DateError(f"{text!r} is no date; write it as YYYY-MM-DD, such as 2026-03-02.") from error
+
+
+def read_first_day(text: str | None) -> date | None:
+    """A day, or the first one of a month (YYYY-MM) or year (YYYY); None stays None. Raises DateError."""
+    if text is None:
+        return None
+    return read_day(text + {4: "-01-01", 7: "-01"}.get(len(text), ""))
+
+
+def read_last_day(text: str | None) -> date | None:
+    """A day, or the last one of a month (YYYY-MM) or year (YYYY); None stays None. Raises DateError."""
+    if text is None or len(text) not in (4, 7):
+        return read_day(text)
+    first = read_day(f"{text}-12-01" if len(text) == 4 else f"{text}-01")
+    return first and first.replace(day=monthrange(first.year, first.month)[1])
+
+
+def one_form(as_json: bool, as_csv: bool) -> Literal["json", "csv", "text"]:
+    """How to print. Raises SettingsError when two ways are asked for at once."""
+    if as_json and as_csv:
+        raise SettingsError("Either --json or --csv can be printed, not both at once.")
+    return "json" if as_json else "csv" if as_csv else "text"
 
 
 def hearing_settings(

@@ -7,11 +7,11 @@ import sys
 from collections.abc import Iterable, Mapping
 from typing import TYPE_CHECKING
 
-from pipeline.record import Fact, Flag, MemoRecord, Visit
-
 if TYPE_CHECKING:
     from rich.console import Console
     from rich.table import Table
+
+    from pipeline.record import Fact, Flag, MemoRecord, Visit
 
 LOOK = "(!)"  # marks what a person must look at, as a visit's own page does; colour alone may not be seen
 

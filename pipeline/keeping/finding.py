@@ -1,155 +1,184 @@
-"""Search inside the store: by what the facts say, and by free words through the full-text index."""
+"""Search inside the store: by what the facts say, and by free words through the full-text index.
+
+However many facts fit, only as many are read as are asked for. Which way leads to them soonest depends on what is
+asked: a horse's own visits, the words' index, the days of a value (``fact_days``), or the visits day by day.
+"""
 
 from __future__ import annotations
 
-import re
-from collections.abc import Sequence
-from dataclasses import dataclass, field
+import sqlite3
+from collections.abc import Iterator, Sequence
 from datetime import date
-from typing import TYPE_CHECKING
+from heapq import merge
+from itertools import islice
 
-from pipeline.keeping.kept import Found, Passage, Wanted
+from pipeline.keeping.asking import (
+    Parameter,
+    Where,
+    compared_alone,
+    fact_conditions,
+    marks,
+    match_expression,
+    rows,
+    visit_conditions,
+)
 from pipeline.keeping.names import name_key
-from pipeline.keeping.rows import found_of
-from pipeline.record import Status
+from pipeline.keeping.seen import Found, FoundFact, Wanted, seen_fact
+from pipeline.terms import Status
 
-if TYPE_CHECKING:
-    from sqlite_utils import Database
-
-Parameter = str | float | int
-
-_WORD = re.compile(r"\w+")
-_AROUND = 60  # characters of a passage on either side of the word that was found
-
-_PASSAGES = """
-SELECT visits.id AS visit, visits.date, coalesce(horses.name, visits.horse_heard) AS horse, {column} AS text,
-    memos.id AS memo
-FROM {index} JOIN {table} ON {table}.id = {index}.rowid {join}
-LEFT JOIN horses ON horses.id = visits.horse
-WHERE {index} MATCH ? AND visits.stands = 1 AND {where} ORDER BY visits.date DESC, visits.id LIMIT ?
-"""
-_NOTES = ("notes", "visits.notes", "visit_words", "visits", "JOIN memos ON memos.id = visits.memo")
-_TRANSCRIPT = ("transcript", "memos.transcript", "memo_words", "memos", "JOIN visits ON visits.memo = memos.id")
+_BATCH = 500
+_FACTS_A_VISIT = 20  # about; only the way to the facts depends on it
+_FULL = "SELECT facts.* FROM facts_in_full AS facts"
 
 
-@dataclass
-class _Where:
-    """Conditions joined by AND, with their parameters."""
-
-    parts: list[str] = field(default_factory=list)
-    parameters: list[Parameter] = field(default_factory=list)
-
-    def add(self, condition: str, *parameters: Parameter) -> None:
-        self.parts.append(condition)
-        self.parameters.extend(parameters)
-
-    def one_of(self, column: str, values: Sequence[Parameter]) -> None:
-        if values:
-            self.add(f"{column} IN ({','.join('?' * len(values))})", *values)
-
-    @property
-    def sql(self) -> str:
-        return " AND ".join(self.parts) or "1"
-
-
-def match_expression(words: Sequence[str]) -> str | None:
-    """A full-text query in which every word is quoted, so that no punctuation is an operator; None without words."""
-    tokens = [token for word in words for token in _WORD.findall(word)]
-    return " ".join(f'"{token}"' for token in tokens) if tokens else None
-
-
-def find_facts(database: Database, wanted: Wanted, horse_ids: Sequence[int]) -> Found:
+def find_facts(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequence[int]) -> Found:
     """The facts that hold all of what is wanted, newest visit first, at most ``wanted.limit``."""
-    where = _fact_conditions(wanted)
-    _visit_conditions(where, wanted, horse_ids, horse="horse_id")
-    if wanted.words:
-        expression = match_expression(wanted.words)
-        if expression is None:
-            return Found()
-        where.add("id IN (SELECT rowid FROM fact_words WHERE fact_words MATCH ?)", expression)
-    sql = f"SELECT * FROM facts_in_full WHERE {where.sql} ORDER BY date DESC, visit, position LIMIT ?"
-    facts = [found_of(row) for row in database.query(sql, [*where.parameters, wanted.limit + 1])]
-    return Found(facts=facts[: wanted.limit], more=len(facts) > wanted.limit)
+    if wanted.words and match_expression(wanted.words) is None:
+        return Found()
+    found = list(islice(_facts(connection, wanted, horse_ids), wanted.limit + 1))
+    found.sort(key=lambda row: (row["visit"], row["position"]))
+    found.sort(key=lambda row: row["date"], reverse=True)
+    facts = [found_of(row) for row in found[: wanted.limit]]
+    return Found(facts=facts, more=len(found) > wanted.limit)
 
 
-def find_passages(database: Database, wanted: Wanted, horse_ids: Sequence[int]) -> list[Passage]:
-    """Stretches of notes and transcripts that hold every wanted word, of the visits that fit;
-    more than ``wanted.limit`` of them say that there are more.
+def found_of(row: sqlite3.Row) -> FoundFact:
+    """A search's find behind a row of ``facts_in_full``."""
+    return FoundFact(
+        fact=seen_fact(row),
+        visit_id=row["visit"],
+        date=date.fromisoformat(row["date"]),
+        horse=row["horse"],
+        owner=row["owner"],
+        place=row["place"],
+        assigned=row["horse_id"] is not None,
+        file_name=row["file_name"],
+    )
 
-    Unless absent facts are wanted, a word that a memo says only to deny it finds nothing there.
+
+def search_conditions(wanted: Wanted, horse_ids: Sequence[int], by_value: bool = False) -> Where:
+    """All that is wanted, in a query over ``facts_in_full AS facts`` and ``visits``.
+
+    Unless the query is to go ``by_value``, the facts come from elsewhere (their visit, their number) and the plus sign
+    keeps SQLite from running through every fact of a value at each of those.
     """
+    where = Where()
+    fact_conditions(where, wanted, "facts" if by_value else "+facts")
+    visit_conditions(where, wanted, horse_ids)
     expression = match_expression(wanted.words)
-    if expression is None:
-        return []
-    where = _Where()
-    _visit_conditions(where, wanted, horse_ids, horse="visits.horse", prefix="visits.")
-    tokens = [token.casefold() for word in wanted.words for token in _WORD.findall(word)]
-    found: list[Passage] = []
-    for name, column, index, table, join in (_NOTES, _TRANSCRIPT):
-        sql = _PASSAGES.format(column=column, index=index, table=table, join=join, where=where.sql)
-        for row in database.query(sql, [expression, *where.parameters, wanted.limit + 1]):
-            denied = _denied_spans(database, row["memo"]) if name == "transcript" and _hides_absent(wanted) else []
-            places = [_places_of(token, row["text"], denied) for token in tokens]
-            if all(place is not None for place in places):
-                text = _around(row["text"], min(place for place in places if place is not None))
-                found.append(Passage(row["visit"], date.fromisoformat(row["date"]), row["horse"], text, name))
-    return found
-
-
-def _fact_conditions(wanted: Wanted) -> _Where:
-    where = _Where()
-    where.one_of("slot", wanted.slots)
-    where.one_of("zone", wanted.zones)
-    where.one_of("status", wanted.statuses)
-    if wanted.values:
-        where.add(
-            "(" + " OR ".join("(slot = ? AND value = ?)" for _ in wanted.values) + ")",
-            *(part for pair in wanted.values for part in pair),
-        )
-    if wanted.feet:
-        feet = [foot for foot in wanted.feet if foot is not None]
-        whole = ["foot IS NULL"] if None in wanted.feet else []
-        named = [f"foot IN ({','.join('?' * len(feet))})"] if feet else []
-        where.add(f"({' OR '.join(whole + named)})", *feet)
-    if wanted.flagged is not None:
-        where.add("flagged = ?", int(wanted.flagged))
+    if expression is not None:
+        where.add("facts.id IN (SELECT rowid FROM fact_words WHERE fact_words MATCH ?)", expression)
     return where
 
 
-def _visit_conditions(where: _Where, wanted: Wanted, horse_ids: Sequence[int], horse: str, prefix: str = "") -> None:
-    if wanted.horse is not None:
-        marks = ",".join("?" * len(horse_ids))
-        heard = f"({horse} IS NULL AND {prefix}heard_key = ?)"
-        where.add(f"({horse} IN ({marks}) OR {heard})", *horse_ids, name_key(wanted.horse))
-    if wanted.owner is not None:
-        where.add(f"{horse} IN (SELECT id FROM horses WHERE instr(name_key(owner), ?) > 0)", name_key(wanted.owner))
-    if wanted.place is not None:
-        where.add(f"{horse} IN (SELECT id FROM horses WHERE instr(place_key, ?) > 0)", name_key(wanted.place))
+def of_a_horse(wanted: Wanted) -> bool:
+    """Whether only some horses are asked about."""
+    return wanted.horse is not None or wanted.owner is not None or wanted.place is not None
+
+
+def _facts(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequence[int]) -> Iterator[sqlite3.Row]:
+    """The facts that fit, newest day first."""
+    if wanted.words:
+        return _by_words(connection, wanted, horse_ids)
+    has_value = wanted.values or wanted.slots or compared_alone(wanted)
+    if has_value and not (of_a_horse(wanted) and _few_visits(connection, wanted, horse_ids)):
+        return _by_value(connection, wanted, horse_ids)
+    return _by_visit(connection, wanted, horse_ids)
+
+
+def _few_visits(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequence[int]) -> bool:
+    """Whether reading all facts of the horses' visits is less than reading the value's newest until enough are theirs.
+
+    With a share of the visits, about limit / share facts of the value are read, against some twenty a visit.
+    """
+    where = Where()
+    visit_conditions(where, wanted, horse_ids)
+    theirs = connection.execute(f"SELECT count(*) FROM visits WHERE {where.sql}", where.parameters).fetchone()[0]
+    everyone = connection.execute("SELECT max(id) FROM visits").fetchone()[0] or 0
+    return bool(_FACTS_A_VISIT * theirs * theirs < wanted.limit * everyone)
+
+
+def _by_words(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequence[int]) -> Iterator[sqlite3.Row]:
+    where = search_conditions(wanted, horse_ids)
+    # The numbers and days are sorted alone; what belongs to a fact is read for those that are listed.
+    sql = (
+        "SELECT facts.id FROM facts_in_full AS facts JOIN visits ON visits.id = facts.visit "
+        f"WHERE {where.sql} ORDER BY visits.date DESC, facts.id DESC LIMIT ?"
+    )
+    ids = [row["id"] for row in rows(connection, sql, [*where.parameters, wanted.limit + 1])]
+    return _in_full(connection, iter(ids), Where(), wanted.limit)
+
+
+def _by_visit(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequence[int]) -> Iterator[sqlite3.Row]:
+    # All visits come from the index of days, and no more of them than it takes; a horse's from that of horses, which
+    # the plus sign leaves as the only one.
+    day = "+visits.date" if of_a_horse(wanted) else "visits.date"
+    where = search_conditions(wanted, horse_ids)
+    sql = (
+        f"SELECT facts.* FROM visits CROSS JOIN facts_in_full AS facts ON facts.visit = visits.id WHERE {where.sql} "
+        f"ORDER BY {day} DESC, visits.id, facts.position LIMIT ?"
+    )
+    return rows(connection, sql, [*where.parameters, wanted.limit + 1])
+
+
+def _by_value(connection: sqlite3.Connection, wanted: Wanted, horse_ids: Sequence[int]) -> Iterator[sqlite3.Row]:
+    streams = [
+        _days_of(connection, slot, value, status, wanted)
+        for slot, value in _pairs(connection, wanted)
+        for status in wanted.statuses or [status.value for status in Status]
+    ]
+    ids = (fact for _, fact in merge(*streams, reverse=True))
+    return _in_full(connection, ids, search_conditions(wanted, horse_ids), wanted.limit)
+
+
+def _pairs(connection: sqlite3.Connection, wanted: Wanted) -> list[tuple[str, Parameter]]:
+    """Slot and value of the facts that can fit; their conditions are asked again with the facts themselves."""
+    if wanted.values:
+        return list(dict.fromkeys(pair for pair in wanted.values if not wanted.slots or pair[0] in wanted.slots))
+    slots = wanted.slots or tuple(dict.fromkeys(comparison.slot for comparison in wanted.compared))
+    return [(slot, value) for slot in slots for value in _values_of(connection, slot)]
+
+
+def _values_of(connection: sqlite3.Connection, slot: str) -> list[Parameter]:
+    """Every value that the store has in a slot: one step of the index a value, however many facts there are."""
+    sql = """WITH RECURSIVE found (value) AS (
+        SELECT min(value) FROM fact_days WHERE slot = :slot
+        UNION ALL
+        SELECT (SELECT min(value) FROM fact_days WHERE slot = :slot AND value > found.value)
+        FROM found WHERE found.value IS NOT NULL
+    ) SELECT value FROM found WHERE value IS NOT NULL"""
+    return [value for (value,) in connection.execute(sql, {"slot": slot})]
+
+
+def _days_of(
+    connection: sqlite3.Connection, slot: str, value: Parameter, status: str, wanted: Wanted
+) -> Iterator[tuple[str, int]]:
+    where = Where()
+    where.add("slot = ? AND value = ? AND status = ?", slot, value, status)
+    where.feet("foot", wanted.feet)
     if wanted.since is not None:
-        where.add(f"{prefix}date >= ?", wanted.since.isoformat())
+        where.add("date >= ?", wanted.since.isoformat())
     if wanted.until is not None:
-        where.add(f"{prefix}date <= ?", wanted.until.isoformat())
+        where.add("date <= ?", wanted.until.isoformat())
+    sql = f"SELECT date, fact FROM fact_days WHERE {where.sql} ORDER BY date DESC, fact DESC"
+    return iter(connection.execute(sql, where.parameters))
 
 
-def _hides_absent(wanted: Wanted) -> bool:
-    return bool(wanted.statuses) and Status.ABSENT.value not in wanted.statuses
+def _in_full(connection: sqlite3.Connection, ids: Iterator[int], where: Where, limit: int) -> Iterator[sqlite3.Row]:
+    """The facts of these numbers that fit, in the same order, a batch at a time."""
+    join = "JOIN visits ON visits.id = facts.visit" if where.parts else ""
+    size = min(limit + 1, _BATCH)
+    while batch := list(islice(ids, size)):
+        size = _BATCH
+        sql = f"{_FULL} {join} WHERE facts.id IN ({marks(batch)}) AND {where.sql}"
+        found = {row["id"]: row for row in rows(connection, sql, [*batch, *where.parameters])}
+        yield from (found[fact] for fact in batch if fact in found)
 
 
-def _denied_spans(database: Database, memo_id: int) -> list[tuple[int, int]]:
-    sql = "SELECT span_start, span_end FROM facts_in_full WHERE memo = ? AND status = 'absent'"
-    return [(row["span_start"], row["span_end"]) for row in database.query(sql, [memo_id])]
-
-
-def _places_of(token: str, text: str, denied: Sequence[tuple[int, int]]) -> int | None:
-    """Where ``token`` first stands outside what was denied; 0 when it cannot be located, None when only denied."""
-    starts = [match.start() for match in _WORD.finditer(text) if match.group().casefold() == token]
-    if not starts:
-        return 0
-    return next((start for start in starts if not any(low <= start < high for low, high in denied)), None)
-
-
-def _around(text: str, place: int) -> str:
-    low, high = max(0, place - _AROUND), min(len(text), place + _AROUND)
-    low = text.rfind(" ", 0, low) + 1 if low else 0
-    high = text.find(" ", high) if text.find(" ", high) >= 0 else len(text)
-    return f"{'…' if low else ''}{text[low:high]}{'…' if high < len(text) else ''}"
+def horse_ids_called(connection: sqlite3.Connection, name: str) -> list[int]:
+    """The horses of this name, or else those also called so."""
+    key = name_key(name)
+    exact = "SELECT id FROM horses WHERE name_key = ? ORDER BY place_key"
+    called = """SELECT id FROM horses WHERE also_called <> '[]' AND EXISTS (
+        SELECT 1 FROM json_each(also_called) WHERE name_key(json_each.value) = ?) ORDER BY name_key, place_key"""
+    return next(filter(None, ([row["id"] for row in rows(connection, sql, [key])] for sql in (exact, called))), [])

@@ -41,6 +41,8 @@ def database_problems(database: Database) -> list[str]:
         found.append(f"{len(broken_links)} rows of the database point to rows that are gone.")
     indexes = word_indexes(database)
     found.extend(f"The word index {name} does not fit the records." for name in indexes if not _fits(database, name))
+    if not _days_fit(database):
+        found.append("The index of days, fact_days, does not fit the records.")
     return found
 
 
@@ -70,6 +72,17 @@ def _fits(database: Database, name: str) -> bool:
             raise
         return False
     return True
+
+
+def _days_fit(database: Database) -> bool:
+    if not database.execute("SELECT 1 FROM sqlite_master WHERE name = 'fact_days'").fetchone():
+        return True  # a store of an earlier version, such as a back-up has
+    facts = """SELECT facts.slot, facts.value, facts.status, visits.date, facts.id, facts.foot
+               FROM facts JOIN visits ON visits.id = facts.visit"""
+    days = "SELECT slot, value, status, date, fact, foot FROM fact_days"
+    counts = database.execute("SELECT (SELECT count(*) FROM facts), (SELECT count(*) FROM fact_days)").fetchone()
+    missing = database.execute(f"SELECT 1 FROM ({facts} EXCEPT {days}) LIMIT 1").fetchone()
+    return counts[0] == counts[1] and missing is None
 
 
 def _recording_problem(path: Path, sha256: str, deep: bool) -> str | None:

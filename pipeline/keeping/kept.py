@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-from datetime import date, datetime
+from dataclasses import dataclass
+from datetime import datetime
 from pathlib import Path
 
 from pipeline.record import Fact, Flag, MemoRecord, RosterHorse, Transcript, Visit
@@ -91,31 +91,6 @@ class KeptVisit:
 
 
 @dataclass(frozen=True)
-class FoundFact:
-    """A fact that a search found, and whose it is."""
-
-    fact: Fact
-    visit_id: int
-    date: date
-    horse: str | None
-    owner: str | None
-    place: str | None
-    assigned: bool
-    file_name: str
-
-
-@dataclass(frozen=True)
-class Passage:
-    """Words of a memo or of its notes that a search found; ``text`` is the stretch around them."""
-
-    visit_id: int
-    date: date
-    horse: str | None
-    text: str
-    where: str  # "notes" or "transcript"
-
-
-@dataclass(frozen=True)
 class HistoryEntry:
     """One correction: what stood in a row's column before, what after, who and why.
 
@@ -132,35 +107,3 @@ class HistoryEntry:
     why: str
     change: int | None = None
     id: int = 0
-
-
-@dataclass(frozen=True)
-class Wanted:
-    """What a search asks for. An empty tuple or None asks for nothing in particular.
-
-    ``values`` are (slot, value) pairs of which one must hold; ``feet`` may hold None for the whole horse. ``since``
-    and ``until`` are both included. ``words`` must all occur in the fact's own words.
-    """
-
-    slots: tuple[str, ...] = ()
-    values: tuple[tuple[str, str | float], ...] = ()
-    feet: tuple[str | None, ...] = ()
-    zones: tuple[str, ...] = ()
-    statuses: tuple[str, ...] = ()
-    horse: str | None = None
-    owner: str | None = None
-    place: str | None = None
-    since: date | None = None
-    until: date | None = None
-    flagged: bool | None = None
-    words: tuple[str, ...] = ()
-    limit: int = 1000
-
-
-@dataclass(frozen=True)
-class Found:
-    """What a search found; ``more`` says that its limit cut them off."""
-
-    facts: list[FoundFact] = field(default_factory=list)
-    passages: list[Passage] = field(default_factory=list)
-    more: bool = False

@@ -17,7 +17,7 @@ from pipeline.errors import NotFoundError, StoreError, VocabularyError
 from pipeline.keeping.database import sync_folder
 from pipeline.keeping.location import make_private_folder
 from pipeline.keeping.locking import alone
-from pipeline.record import WORDED_SLOTS, ZONES
+from pipeline.terms import WORDED_SLOTS, ZONES
 from pipeline.vocabulary import CLASS_SLOTS, COLUMNS, LEARNED_SOURCE, Entry, Vocabulary, load_vocabulary
 
 WORDS_NAME = "words"

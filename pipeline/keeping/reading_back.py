@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 
 from pipeline.errors import NotFoundError
 from pipeline.keeping.kept import HistoryEntry, KeptMemo, KeptVisit
-from pipeline.keeping.names import name_key
 from pipeline.keeping.raw import RawRow, built_memos
 from pipeline.keeping.rows import history_of
 
@@ -67,12 +66,6 @@ def visits_of(database: Database, folder: Path, horse_id: int | None) -> list[Ke
     """A horse's visits, oldest first; of None, the visits that belong to no horse."""
     sql = "SELECT id, memo FROM visits WHERE horse IS ? AND stands = 1 ORDER BY date, id"
     return _visits(database, folder, [(row["id"], row["memo"]) for row in database.query(sql, [horse_id])])
-
-
-def heard(database: Database, name: str) -> bool:
-    """Whether an unassigned visit names a horse so."""
-    sql = "SELECT 1 FROM visits WHERE horse IS NULL AND heard_key = ? AND stands = 1 LIMIT 1"
-    return database.execute(sql, [name_key(name)]).fetchone() is not None
 
 
 def history(database: Database) -> list[HistoryEntry]:

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from datetime import date, datetime
+from datetime import datetime
 from typing import Any
 
-from pipeline.keeping.kept import FoundFact, HistoryEntry, KeptFact, KeptFlag, KeptHorse
+from pipeline.keeping.kept import HistoryEntry, KeptFact, KeptFlag, KeptHorse
 from pipeline.keeping.names import keepable, name_key
 from pipeline.record import Fact, Flag, Memo, MemoRecord, RosterHorse, Transcript, Visit, Word
 
@@ -185,20 +185,6 @@ def horse_of(row: Row) -> KeptHorse:
         other=json.loads(row["other"]),
     )
     return KeptHorse(row["id"], horse, row["from_memo"])
-
-
-def found_of(row: Row) -> FoundFact:
-    """A search's find behind a row of ``facts_in_full``."""
-    return FoundFact(
-        fact=fact_of(row),
-        visit_id=row["visit"],
-        date=date.fromisoformat(row["date"]),
-        horse=row["horse"],
-        owner=row["owner"],
-        place=row["place"],
-        assigned=row["horse_id"] is not None,
-        file_name=row["file_name"],
-    )
 
 
 def history_of(row: Row) -> HistoryEntry:

@@ -10,13 +10,13 @@ from types import TracebackType
 from typing import Self
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping import changes, finding, health, horses, opened, reading_back, reading_out, waiting, writing_down
+from pipeline.keeping import changes, health, horses, looking, opened, reading_back, reading_out, waiting, writing_down
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import check_in_place, open_database, plain_errors
 from pipeline.keeping.deciding import Deciding
 from pipeline.keeping.housekeeping import Housekeeping
-from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
+from pipeline.keeping.kept import HistoryEntry, KeptHorse, KeptMemo, KeptVisit
 from pipeline.keeping.lessons import Lessons
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.meeting_horses import Meeting, Prefer
@@ -28,6 +28,7 @@ from pipeline.keeping.readings import Readings
 from pipeline.keeping.record_file import RecordFile
 from pipeline.keeping.rows import Columns
 from pipeline.keeping.schema import migrate
+from pipeline.keeping.seen import Found, Wanted
 from pipeline.keeping.shares import share_warning
 from pipeline.keeping.taking_in import Taken, TakingIn
 from pipeline.keeping.to_review import ToReview
@@ -172,13 +173,7 @@ class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview,
         Raises NotFoundError for a horse that neither the roster nor any visit knows.
         """
         with plain_errors(self.folder):
-            ids = [] if wanted.horse is None else self._ids_for_search(wanted.horse)
-            found = finding.find_facts(self._database, wanted, ids)
-            about_facts = wanted.slots or wanted.values or wanted.feet or wanted.zones or wanted.flagged is not None
-            if not wanted.words or about_facts:
-                return found
-            passages = finding.find_passages(self._database, wanted, ids)
-            return Found(found.facts, passages[: wanted.limit], found.more or len(passages) > wanted.limit)
+            return looking.search(self._database.conn, wanted)
 
     def leaving(self, kept: Sequence[KeptHorse], visits: Sequence[KeptVisit], since: date | None = None) -> Leaving:
         """The record of these horses with these visits, of which those before ``since`` stay out."""
@@ -224,9 +219,3 @@ class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview,
         """What is wrong with the store, one sentence each; ``deep`` reads every recording again."""
         with plain_errors(self.folder):
             return health.problems(self._database, self.folder, deep)
-
-    def _ids_for_search(self, name: str) -> list[int]:
-        ids = [horse.id for horse in horses.horses_called(self._database, name)]
-        if not ids and not reading_back.heard(self._database, name):
-            ids = [horses.the_horse_called(self._database, name).id]  # says which names are close
-        return ids

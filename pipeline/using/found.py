@@ -1,18 +1,52 @@
-"""What a search found, as lines for a person and as values for a program."""
+"""What a search found, as a table for a person and as values for a program."""
 
 from __future__ import annotations
 
-from pipeline.keeping import Found, FoundFact, Passage
-from pipeline.using.show import SIGN
-from pipeline.using.wording import fact_words, harmless
+import csv
+import io
+from collections.abc import Sequence
+from itertools import islice
+
+from pipeline.keeping.counting import Count
+from pipeline.keeping.seen import Found, FoundFact, Passage
+from pipeline.terms import Status
+from pipeline.using.cells import spreadsheet_safe
+from pipeline.using.columns import plain, row_lines, table
+from pipeline.using.wording import SIGN, fact_words
+
+_SENSES = {
+    Status.PRESENT: "Seen or done",
+    Status.SUSPECTED: "Only suspected",
+    Status.RESOLVED: "Gone",
+    Status.HISTORY: "Said of an earlier time",
+    Status.PLANNED: "Planned",
+    Status.ABSENT: "Denied",
+}
+CSV_COLUMNS = (
+    "date", "horse", "assigned", "owner", "place", "visit", "foot", "slot", "value", "zone", "status", "severity",
+    "in_words", "confidence", "flagged", "reasons", "quote", "start_s", "end_s", "memo_file",
+)  # fmt: skip
 
 
 def found_lines(found: Found) -> list[str]:
-    """One line a find: day, horse, foot (``--`` for the whole horse), what was said, and the visit's number.
+    """A table of 80 columns, a find a row: day, horse, foot (``--`` for the whole horse), what was said, the visit.
 
-    ``(?)`` after a horse's name marks a visit that is not assigned to a horse yet.
+    What was seen, only suspected, said to be gone, planned or denied stands apart, each newest first. ``(?)`` after a
+    horse's name marks a visit that is not assigned to a horse yet, ``(!)`` a fact that nobody has looked at yet.
     """
-    return [_line(text) for text in (*map(_fact_line, found.facts), *map(_passage_line, found.passages))]
+    senses = {status: [_fact_row(hit) for hit in found.facts if hit.fact.status is status] for status in _SENSES}
+    groups = {_SENSES[status]: rows for status, rows in senses.items() if rows}
+    if found.passages:
+        groups["Other words of memos and notes"] = [_passage_row(passage) for passage in found.passages]
+    if not groups:
+        return []
+    rows = [row for rows in groups.values() for row in rows]
+    head, *told = row_lines(("date", "horse", "foot", "what was said", "visit"), rows, wrapped=3, right=(4,))
+    lines, rest = list(head), iter(told)
+    for name, rows in groups.items():
+        lines += [name] if len(groups) > 1 else []
+        lines += [line for own in islice(rest, len(rows)) for line in own]
+    return lines
 
 
 def found_json(found: Found) -> dict[str, object]:
@@ -24,24 +58,72 @@ def found_json(found: Found) -> dict[str, object]:
     }
 
 
-def _fact_line(hit: FoundFact) -> str:
+def found_csv(found: Found) -> str:
+    """The facts found, one a row under CSV_COLUMNS; passages are words of no fact and are not in it."""
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow(CSV_COLUMNS)
+    for hit in found.facts:
+        fact = hit.fact
+        row = (
+            hit.date.isoformat(), hit.horse, "yes" if hit.assigned else "no", hit.owner, hit.place, hit.visit_id,
+            fact.foot, fact.slot, fact.value, fact.zone, fact.status.value, fact.severity and fact.severity.value,
+            fact_words(fact), fact.confidence, "yes" if fact.flagged else "no", "; ".join(fact.reasons), fact.quote,
+            fact.start, fact.end, hit.file_name,
+        )  # fmt: skip
+        writer.writerow([spreadsheet_safe(cell) for cell in row])
+    return out.getvalue()
+
+
+def count_lines(counts: Sequence[Count], by: str) -> list[str]:
+    """A table of counts: how many of the facts are only suspected, and how many nobody has looked at yet."""
+    rows = [
+        tuple(map(str, (count.key, count.facts, count.suspected, count.visits, count.horses, count.flagged)))
+        for count in counts
+    ]
+    head = (by, "facts", "perhaps", "visits", "horses", f"not looked at {SIGN}")
+    return table(head, rows, wrapped=0, right=(1, 2, 3, 4, 5)) if rows else []
+
+
+def count_json(counts: Sequence[Count], by: str) -> dict[str, object]:
+    """The counts as JSON values."""
+    return {"by": by, "counts": [_count_values(count) for count in counts]}
+
+
+def count_csv(counts: Sequence[Count], by: str) -> str:
+    """The counts as rows."""
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow((by, "facts", "suspected", "visits", "horses", "flagged"))
+    writer.writerows([spreadsheet_safe(cell) for cell in _count_values(count).values()] for count in counts)
+    return out.getvalue()
+
+
+def _count_values(count: Count) -> dict[str, str | int]:
+    return {
+        "key": count.key,
+        "facts": count.facts,
+        "suspected": count.suspected,
+        "visits": count.visits,
+        "horses": count.horses,
+        "flagged": count.flagged,
+    }
+
+
+def _fact_row(hit: FoundFact) -> tuple[str, ...]:
     horse = f"{hit.horse or 'unknown horse'}{'' if hit.assigned else ' (?)'}"
     sign = f"{SIGN} " if hit.fact.flagged else ""
-    return f"{hit.date}  {horse}  {hit.fact.foot or '--'}  {sign}{fact_words(hit.fact)}  [visit {hit.visit_id}]"
+    return (hit.date.isoformat(), horse, hit.fact.foot or "--", f"{sign}{fact_words(hit.fact)}", str(hit.visit_id))
 
 
-def _passage_line(passage: Passage) -> str:
-    horse = passage.horse or "unknown horse"
-    return f"{passage.date}  {horse}  {passage.where}: {passage.text}  [visit {passage.visit_id}]"
-
-
-def _line(text: str) -> str:
-    return harmless(text).replace("\n", " ").replace("\t", " ")
+def _passage_row(passage: Passage) -> tuple[str, ...]:
+    said = f"{passage.where}: {plain(passage.text)}"
+    return (passage.date.isoformat(), passage.horse or "unknown horse", "", said, str(passage.visit_id))
 
 
 def _fact_json(hit: FoundFact) -> dict[str, object]:
     return {
-        **hit.fact.model_dump(mode="json"),
+        **hit.fact.as_json(),
         "visit": hit.visit_id,
         "date": hit.date.isoformat(),
         "horse": hit.horse,

@@ -9,10 +9,14 @@ import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
+from typing import Protocol
 
 from pipeline.errors import SettingsError
-from pipeline.keeping import Found, Store, Wanted
-from pipeline.record import FEET, NUMBER_SLOTS, SLOTS, WORDED_SLOTS, ZONES, Status, value_problem
+from pipeline.keeping.counting import COUNTED_BY, Count
+from pipeline.keeping.looking import Looking
+from pipeline.keeping.seen import Found, Wanted
+from pipeline.terms import FEET, NUMBER_SLOTS, SLOTS, WORDED_SLOTS, ZONES, Status, value_problem
+from pipeline.using.comparing import comparisons
 from pipeline.vocabulary import CLASS_SLOTS, SLOT_CLASSES, Vocabulary
 
 DEFAULT_STATUSES = (Status.PRESENT.value, Status.SUSPECTED.value)
@@ -37,6 +41,7 @@ class Asked:
     feet: Sequence[str] = ()
     zones: Sequence[str] = ()
     statuses: Sequence[str] = ()
+    compared: Sequence[str] = ()
     horse: str | None = None
     owner: str | None = None
     place: str | None = None
@@ -46,19 +51,40 @@ class Asked:
     limit: int = 1000
 
 
-def search(store: Store, asked: Asked, vocabulary: Vocabulary) -> Found:
+class Searchable(Protocol):
+    """What can be searched: the store itself, or a look into it."""
+
+    def search(self, wanted: Wanted) -> Found:
+        """The facts and passages that hold all that is wanted."""
+
+
+def search(store: Searchable, asked: Asked, vocabulary: Vocabulary) -> Found:
     """Look for what is asked. Raises SettingsError for a slot, value, foot, zone or status that there is none of.
 
-    Free words that name a finding ("seedy toe") look for that finding, and a foot beside it ("left hind") for that
-    foot; the others must stand in the memo's words.
+    Free words that name a finding ("seedy toe") look for that finding; words that together name another thing of the
+    trade ("egg bars", "copper sulphate") look for that; and a foot beside either ("left hind") for that foot. Other
+    words must stand in the memo's words.
     """
     return store.search(wanted_of(asked, vocabulary))
+
+
+def count(store: Looking, asked: Asked, by: str, vocabulary: Vocabulary) -> list[Count]:
+    """Count what is asked for, by month, horse and so on; errors as in ``search``.
+
+    Free words that name no finding must stand in the fact's own words: passages are not counted.
+    """
+    return store.count(wanted_of(asked, vocabulary), _one_of(by, COUNTED_BY, "way to count"))
 
 
 def wanted_of(asked: Asked, vocabulary: Vocabulary) -> Wanted:
     """What is asked, in canonical names; see ``search`` for the errors."""
     findings_said, words = split_findings(asked.words, vocabulary)
-    feet_said, words = _split_feet(words) if findings_said else ([], words)
+    feet_said, others = _split_feet(words)
+    named = [] if findings_said else _named(others, vocabulary)
+    if findings_said or named:
+        words = [] if named else others
+    else:
+        feet_said = []
     findings = [*(_finding(said, vocabulary) for said in asked.findings), *findings_said]
     slots = tuple(_one_of(slot, SLOTS, "slot") for slot in asked.slots)
     values = [("finding", finding) for finding in findings]
@@ -68,10 +94,11 @@ def wanted_of(asked: Asked, vocabulary: Vocabulary) -> Wanted:
         raise SettingsError("At least one result must be asked for.")
     return Wanted(
         slots=slots,
-        values=(*values, *(pair for said in asked.values for pair in _values(said, slots, vocabulary))),
+        values=(*values, *named, *(pair for said in asked.values for pair in _values(said, slots, vocabulary))),
         feet=(*(foot_asked(foot) for foot in asked.feet), *feet_said),
         zones=tuple(_zone(zone, vocabulary) for zone in asked.zones),
         statuses=tuple(_one_of(status, list(Status), "status") for status in asked.statuses) or DEFAULT_STATUSES,
+        compared=tuple(one for said in asked.compared for one in comparisons(said, vocabulary)),
         horse=asked.horse,
         owner=asked.owner,
         place=asked.place,
@@ -100,6 +127,18 @@ def split_findings(words: str, vocabulary: Vocabulary) -> tuple[list[str], list[
         else:
             others.append(left.pop(0))
     return list(dict.fromkeys(findings)), others
+
+
+def _named(words: Sequence[str], vocabulary: Vocabulary) -> list[tuple[str, str | float]]:
+    """What all the words together are a name of, outside the findings; a bare place ("toe") names nothing."""
+    form = _plain(" ".join(words))
+    if form in forms_of("zones", vocabulary):
+        return []
+    return [
+        (slot, forms[form])
+        for name, slot in CLASS_SLOTS.items()
+        if name != "findings" and form in (forms := forms_of(name, vocabulary))
+    ]
 
 
 def _split_feet(words: list[str]) -> tuple[list[str], list[str]]:

@@ -14,10 +14,9 @@ from rich.text import Text
 from pipeline.judging import cautions
 from pipeline.keeping import KeptVisit
 from pipeline.record import FEET, Fact, Flag, HorseMatch, Status
-from pipeline.using.wording import FOOT_NAMES, FOUND_SLOTS, clock, fact_words, harmless
+from pipeline.using.wording import FOOT_NAMES, FOUND_SLOTS, SIGN, clock, fact_words, harmless
 
 WIDTH = 80
-SIGN = "(!)"  # marks what a person must look at; a sign, since colour alone may not be seen
 _PLAN_SLOTS = frozenset({"next_visit_weeks", "vet"})
 
 

@@ -5,8 +5,9 @@ from __future__ import annotations
 import re
 import unicodedata
 
-from pipeline.record import Fact, Status
+from pipeline.terms import Said, Status
 
+SIGN = "(!)"  # marks what a person must look at; a sign, since colour alone may not be seen
 FOOT_NAMES = {"LF": "left fore", "RF": "right fore", "LH": "left hind", "RH": "right hind", None: "whole horse"}
 FOUND_SLOTS = frozenset(
     {
@@ -53,7 +54,7 @@ def number_words(value: float) -> str:
     return f"{value:g}"
 
 
-def fact_words(fact: Fact) -> str:
+def fact_words(fact: Said) -> str:
     """What a fact says, without its foot: ``thrush (sulcus, mild)``, ``no thrush``, ``shoe size 00``."""
     value = fact.value.replace("_", " ") if isinstance(fact.value, str) else number_words(fact.value)
     slot = fact.slot.replace("_", " ")

@@ -60,7 +60,10 @@ def all_commands() -> list[tuple[str, ...]]:
 
 def test_the_commands_that_are_promised_are_there() -> None:
     names = {" ".join(words) for words in all_commands()}
-    promised = "ingest,watch,extract,show,search,export,import,review,roster import,roster add,roster list,demo,check"
+    promised = (
+        "ingest,watch,extract,show,search,brief,due,stock,export,import,review,roster import,roster add,roster list,"
+        "demo,check"
+    )
     assert names >= set(promised.split(","))
 
 
@@ -73,13 +76,13 @@ def test_help_answers_with_an_example(words: tuple[str, ...], run: Run) -> None:
     assert ended.err == ""
 
 
-def loaded_by(*arguments: str, store: Path) -> list[str]:
+def loaded_by(*arguments: str, store: Path, heavy: tuple[str, ...] = HEAVY) -> list[str]:
     """Run a command in a fresh Python; returns its exit code and the heavy modules that it loaded."""
     done = subprocess.run(
         [
             sys.executable,
             "-c",
-            PROBE.format(heavy=HEAVY),
+            PROBE.format(heavy=heavy),
             *arguments,
             *(() if "--help" in arguments else ("--store", str(store))),
         ],
@@ -105,6 +108,16 @@ def test_looking_things_up_loads_nothing_heavy(tmp_path: Path) -> None:
         assert loaded_by("export", "Bramble", "--format", form, store=store) == ["0"]
     assert loaded_by("review", "--no-input", store=store) == ["0"]
     assert loaded_by("review", "--json", store=store) == ["0"]
+    assert loaded_by("brief", "Bramble", store=store) == ["0"]
+    assert loaded_by("due", store=store) == ["0"]
+    assert loaded_by("stock", store=store) == ["0"]
+
+
+def test_a_query_loads_no_models_and_no_tables(tmp_path: Path) -> None:
+    store = tmp_path / "store"
+    assert loaded_by("roster", "add", "Bramble", store=store) == ["0"]
+    for words in (["search", "thrush"], ["brief", "Bramble"], ["due"], ["stock"]):
+        assert loaded_by(*words, store=store, heavy=("pydantic", "rich", "sqlite_utils", "icalendar")) == ["0"]
 
 
 def processor_seconds(*command: str) -> float:

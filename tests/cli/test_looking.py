@@ -62,7 +62,7 @@ class TestSearch:
         ended = run("search", *arguments)
         assert (ended.code, ended.err) == (0, "")
         lines = ended.out.splitlines()
-        assert any("Bramble" in line and "LH" in line and "[visit 1]" in line for line in lines)
+        assert lines[1].split() == ["2026-03-02", "Bramble", "LH", "thrush", "1"]
 
     @pytest.mark.parametrize(
         "arguments",
@@ -80,7 +80,7 @@ class TestSearch:
     def test_more_than_asked_for_is_said(self, run: Run, make_memo: MakeMemo) -> None:
         assert run("ingest", make_memo("b.wav", seed=2)).code == 0
         ended = run("search", "--finding", "thrush", "--limit", "1")
-        assert len(ended.out.splitlines()) == 1
+        assert len(ended.out.splitlines()) == 2
         assert ended.err == "There is more; these are the first 1.\n"
 
     def test_a_foot_that_is_none(self, run: Run) -> None:

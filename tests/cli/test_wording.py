@@ -26,7 +26,7 @@ def test_a_search_understands_it(run: Run, hearer: FakeHearer, make_memo: MakeMe
     before = run("search", "--finding", "stinky frog")
     assert (before.code, before.out) == (19, "")
     assert run("words", "add", "findings", "thrush", "stinky frog").code == 0
-    assert "[visit 1]" in run("search", "--finding", "stinky frog").out
+    assert "thrush             1" in run("search", "--finding", "stinky frog").out
 
 
 def test_check_counts_it(run: Run) -> None:

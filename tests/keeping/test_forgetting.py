@@ -443,7 +443,10 @@ def test_the_same_sound_kept_again_meanwhile_is_not_taken_from_it(yard: Yard, qu
 
 
 def test_every_link_of_the_store_is_known_to_forgetting(store: Store) -> None:
-    """A new table must be thought of here: its rows go along these links, or they would outlive what they tell of."""
+    """A new table must be thought of here: its rows go along these links, or they would outlive what they tell of.
+
+    Those of ``fact_days`` go with their facts, by a trigger.
+    """
     assert set(forgetting.links(store._database)) == {
         ("changes", "fact", "facts"),
         ("changes", "flag", "flags"),
@@ -468,7 +471,8 @@ def test_every_link_of_the_store_is_known_to_forgetting(store: Store) -> None:
     }
     sql = "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%'"
     assert {row["name"] for row in store._database.query(sql)} == {
-        "changes", "facts", "flags", "hearings", "history", "horses", "identity", "last_back_up", "lessons", "memos",
+        "changes", "fact_days", "facts", "flags", "hearings", "history", "horses", "identity", "last_back_up",
+        "lessons", "memos",
         "partly_forgotten", "pen", "readings", "removed", "removing", "visits", "waiting",
     }  # fmt: skip
 

@@ -1,0 +1,210 @@
+"""How long search, brief, due and stock take as whole commands, over a store of twenty years.
+
+``python -m tests.bench.store [VISITS]`` makes (or takes from ``--keep FOLDER``) a store of a tenth of VISITS and one of
+VISITS (100,000 unless given) and measures, on both, each command as a process of its own: processor time, beyond
+Python's own start and beyond ``import typer``, and the most memory. Then the store's own answer beside SQL that was
+written by hand for the same rows, in the same process. Rows are added to results/store.csv.
+"""
+
+from __future__ import annotations
+
+import argparse
+import csv
+import os
+import resource
+import sqlite3
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Sequence
+from contextlib import closing
+from datetime import UTC, datetime
+from importlib.metadata import version
+from pathlib import Path
+
+from pipeline import __version__
+from pipeline.keeping import Looking
+from pipeline.keeping.finding import found_of
+from pipeline.keeping.seen import FoundFact, Wanted
+from tests.bench.store_maker import LAST_DAY, make_store
+
+RESULTS = Path(__file__).parent / "results" / "store.csv"
+COLUMNS = ("day", "version", "visits", "what", "figure", "unit", "target")
+RUNS = 5
+TODAY = LAST_DAY.isoformat()
+COMMANDS: dict[str, tuple[str, ...]] = {
+    "search thrush": ("search", "thrush", "--limit", "100"),
+    "search thrush LF 2025": ("search", "thrush", "--foot", "LF", "--since", "2025", "--limit", "100"),
+    "search keratoma": ("search", "keratoma"),
+    "search --where": ("search", "--where", "toe angle below 46", "--limit", "100"),
+    "search thrush --where": ("search", "thrush", "--where", "toe angle below 46", "--limit", "100"),
+    "search a place": ("search", "thrush", "--place", "Yard 7", "--limit", "100"),
+    "search free words": ("search", "kicks", "dog", "--limit", "100"),
+    "search --count month": ("search", "thrush", "--count", "month"),
+    "brief": ("brief", "Bramble 1", "--day", TODAY),
+    "due": ("due", "--weeks", "1", "--day", TODAY),
+    "stock": ("stock", "--day", TODAY),
+}
+INDEXED = ("search thrush", "search thrush LF 2025", "search keratoma", "search --where", "brief")
+
+
+def main() -> int:
+    """Print and append the figures."""
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("visits", nargs="?", type=int, default=100_000)
+    parser.add_argument("--keep", type=Path, help="make the stores here, or take those that are here")
+    given = parser.parse_args()
+    with tempfile.TemporaryDirectory() as temporary:
+        folder = given.keep or Path(temporary)
+        rows = measure(folder, given.visits)
+    new = not RESULTS.exists()
+    with RESULTS.open("a", encoding="utf-8", newline="") as file:
+        out = csv.writer(file)
+        if new:
+            out.writerow(COLUMNS)
+        day = f"{datetime.now(UTC):%Y-%m-%d}"
+        out.writerows([day, __version__, *row] for row in rows)
+    return 0
+
+
+def measure(folder: Path, visits: int) -> list[tuple[str | int | float, ...]]:
+    """All figures, printed as they come: visits, what, figure, unit, target."""
+    rows: list[tuple[str | int | float, ...]] = []
+
+    def tell(count: int, what: str, figure: float, unit: str, target: str = "") -> None:
+        rows.append((count, what, round(figure, 2), unit, target))
+        print(f"{count:>7}  {what:32} {figure:>8.2f} {unit:6} {target}", flush=True)
+
+    start = cost("-c", "pass")
+    library = cost("-c", "import typer")
+    tell(0, "python -c pass", start * 1000, "ms")
+    tell(0, f"python -c import typer, {version('typer')}", library * 1000, "ms")
+    times: dict[tuple[int, str], float] = {}
+    for count in (visits // 10, visits):
+        store = prepared(folder, count)
+        for name, words in COMMANDS.items():
+            seconds = cost("-m", "pipeline.cli", *words, "--store", str(store))
+            times[count, name] = seconds
+            tell(count, f"{name}, beyond Python", (seconds - start) * 1000, "ms", "<= 150")
+            tell(count, f"{name}, beyond typer", (seconds - library) * 1000, "ms")
+            tell(count, f"{name}, memory", peak(*words, "--store", str(store)), "MB")
+    answers = {count: {name: answer(folder / str(count), name) for name in ANSWERS} for count in (visits // 10, visits)}
+    for name in ANSWERS:
+        ours, by_hand = answers[visits][name]
+        tell(visits, f"{name}: ours", ours * 1000, "ms")
+        tell(visits, f"{name}: beside SQL by hand", ours / by_hand, "times", "<= 1.3")
+        if wanted_rows(name):
+            tell(visits, f"{name}: growth from a tenth", ours / answers[visits // 10][name][0], "times", "<= 1.5")
+    for name in INDEXED:
+        grown = times[visits, name] / times[visits // 10, name]
+        tell(visits, f"{name}: whole command's growth", grown, "times", "<= 1.5")
+    return rows
+
+
+def prepared(folder: Path, visits: int) -> Path:
+    """The store of so many visits, made if it is not there."""
+    store = folder / str(visits)
+    if not (store / "clinchbook.db").exists():
+        began = time.monotonic()
+        make_store(store, visits)
+        with closing(sqlite3.connect(store / "clinchbook.db")) as made:
+            facts = made.execute("SELECT count(*) FROM facts").fetchone()[0]
+        size = (store / "clinchbook.db").stat().st_size / 2**20
+        print(f"{visits:>7}  made: {facts} facts, {size:.0f} MB, in {time.monotonic() - began:.0f} s", flush=True)
+    return store
+
+
+def cost(*command: str) -> float:
+    """The least processor seconds of a few runs of Python."""
+    seconds = []
+    for _ in range(RUNS):
+        began = resource.getrusage(resource.RUSAGE_CHILDREN)
+        subprocess.run([sys.executable, *command], check=True, capture_output=True, env=surroundings())
+        ended = resource.getrusage(resource.RUSAGE_CHILDREN)
+        seconds.append(ended.ru_utime + ended.ru_stime - began.ru_utime - began.ru_stime)
+    return min(seconds)
+
+
+def peak(*words: str) -> float:
+    """The most memory of a command in MB, as Linux counts it; not a number elsewhere."""
+    done = subprocess.run([sys.executable, "-c", PEAK, *words], check=True, capture_output=True, env=surroundings())
+    return int(done.stderr.rsplit(b"PEAK", 1)[1]) / 1024 if sys.platform == "linux" else float("nan")
+
+
+def surroundings() -> dict[str, str]:
+    """This process's variables; compiled modules are kept, as they are where the program is installed."""
+    return {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
+
+
+PEAK = """
+import sys
+from pipeline.cli import app
+try:
+    app(sys.argv[1:])
+except SystemExit:
+    pass
+with open("/proc/self/status") as status:
+    print("PEAK", [line.split()[1] for line in status if line.startswith("VmHWM")][0], file=sys.stderr)
+"""
+FULL = """SELECT facts.*, visits.date, visits.horse AS horse_id, horses.name AS horse, horses.owner, horses.place,
+              memos.file_name FROM facts
+          JOIN visits ON visits.id = facts.visit JOIN memos ON memos.id = visits.memo
+          LEFT JOIN horses ON horses.id = visits.horse"""
+# What a search wants, and the same rows by hand: with the index of days where there is one to be had.
+ANSWERS: dict[str, tuple[Wanted, str]] = {
+    "thrush seen, newest 100": (
+        Wanted(values=(("finding", "thrush"),), statuses=("present",), limit=100),
+        f"""{FULL} WHERE facts.id IN (SELECT fact FROM fact_days WHERE slot = 'finding' AND value = 'thrush'
+            AND status = 'present' ORDER BY date DESC, fact DESC LIMIT 101)
+            ORDER BY visits.date DESC, facts.visit, facts.position""",
+    ),
+    "keratoma seen, all": (
+        Wanted(values=(("finding", "keratoma"),), statuses=("present",)),
+        f"""{FULL} WHERE slot = 'finding' AND value = 'keratoma' AND status = 'present'
+            ORDER BY visits.date DESC, facts.visit, facts.position""",
+    ),
+    "Bramble 1's findings": (
+        Wanted(slots=("finding",), statuses=("present",), horse="Bramble 1"),
+        f"""{FULL} WHERE horses.name_key = 'bramble 1' AND +slot = 'finding' AND +status = 'present'
+            ORDER BY visits.date DESC, facts.visit, facts.position""",
+    ),
+}
+
+
+def wanted_rows(name: str) -> bool:
+    """Whether the answer has as many rows in a small store as in a large one, so that times may be compared."""
+    return ANSWERS[name][0].limit == 100
+
+
+def answer(store: Path, name: str) -> tuple[float, float]:
+    """The least seconds of the store's own answer and of SQL by hand, each down to the same typed rows; raises
+    RuntimeError when those differ."""
+    wanted, sql = ANSWERS[name]
+    with Looking.open(store) as looking, closing(sqlite3.connect(store / "clinchbook.db")) as connection:
+        connection.row_factory = sqlite3.Row
+
+        def by_hand() -> list[FoundFact]:
+            return [found_of(row) for row in connection.execute(sql).fetchall()[: wanted.limit]]
+
+        def ours() -> list[FoundFact]:
+            return looking.search(wanted).facts
+
+        if ours() != by_hand():
+            raise RuntimeError(f"{name}: the rows are not the same")
+        print(f"{store.name:>7}  {name}: {len(ours())} rows")
+        return least(ours), least(by_hand)
+
+
+def least(work: Callable[[], Sequence[object]]) -> float:
+    """The least processor seconds that the work took."""
+    taken = []
+    for _ in range(3 * RUNS):
+        began = time.process_time()
+        work()
+        taken.append(time.process_time() - began)
+    return min(taken)
+
+
+if __name__ == "__main__":
+    sys.exit(main())
