@@ -20,6 +20,7 @@ from pipeline.errors import VocabularyError
 from pipeline.terms import WORDED_SLOTS, ZONES
 
 COLUMNS = ("canonical", "spoken", "heard_as", "source")
+LEARNED_SOURCE = "learned from a correction"  # the source of what the user's corrections showed to be misheard
 
 # Files whose canonical names are values of the record contract.
 CLASS_SLOTS = {
@@ -41,6 +42,9 @@ CLASS_SLOTS = {
     "manners": "manner",
     "vet": "vet",
 }
+
+# The file that holds most words of a slot: the first one named above.
+SLOT_CLASSES = {slot: name for name, slot in reversed(CLASS_SLOTS.items())}
 
 _FORM = re.compile(r"[a-z0-9'./½¼¾%°]+(?: (?:\.\.\.|[a-z0-9'./½¼¾%°]+))*")
 
@@ -147,7 +151,7 @@ def _check_entry(entry: Entry, name: str) -> None:
         raise VocabularyError(f"{where}: {entry.canonical!r} is no {slot} of the record.")
     if name == "zones" and entry.canonical not in ZONES:
         raise VocabularyError(f"{where}: {entry.canonical!r} is no zone of the record.")
-    if not entry.spoken:
+    if not entry.spoken and not (entry.heard_as and entry.source == LEARNED_SOURCE):
         raise VocabularyError(f"{where}: {entry.canonical!r} has no spoken form.")
     if not entry.source:
         raise VocabularyError(f"{where}: no source; write 'common practice, no source' if there is none.")

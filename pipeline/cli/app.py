@@ -17,6 +17,7 @@ from pipeline.cli import (
     past,
     removing,
     rereading,
+    reviewing,
     rostering,
     rounds,
     waiting_list,
@@ -60,6 +61,7 @@ app.command("stock")(rounds.stock)
 app.command("export")(handing_on.export)
 app.command("import")(handing_on.take_in)
 app.command("assign")(looking.assign)
+app.command("review")(reviewing.review)
 app.command("reread")(rereading.reread)
 app.command("history")(past.history)
 app.add_typer(rostering.roster, name="roster")

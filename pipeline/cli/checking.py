@@ -52,9 +52,11 @@ def check(
         _look("words", lambda: _words(store)),
         _look("weights", lambda: _weights(model, deep)),
         _look("store", lambda: _store(store, deep)),
+        _look("review", lambda: _review(store)),
         *_unless_wrong("back-up", lambda: _back_up(store)),
         *_unless_wrong("waiting", lambda: _waiting(store)),
         *_unless_wrong("privacy", lambda: _privacy(store)),
+        *_unless_wrong("place", lambda: _place(store)),
     ]
     for finding in findings:
         right = finding.problem is None
@@ -136,7 +138,6 @@ def _weights(model: str | None, deep: bool) -> str:
 def _store(store: Path | None, deep: bool) -> str:
     from pipeline.cli.output import counted
     from pipeline.keeping import Store, store_folder
-    from pipeline.keeping.shares import share_warning
 
     folder = store_folder(store)
     if not folder.exists():
@@ -147,9 +148,7 @@ def _store(store: Path | None, deep: bool) -> str:
         lost = [problem for problem in problems if "removal" not in problem]
         advice = f" What is lost may be in the last back-up of {folder}." if lost else ""
         raise StoreError(" ".join(problems) + advice)
-    whole = f"whole, with {counted(counts['horses'], 'horse')} and {counted(counts['memos'], 'memo')}, in {folder}"
-    warning = share_warning(folder)
-    return f"{whole}. {warning}" if warning else whole
+    return f"whole, with {counted(counts['horses'], 'horse')} and {counted(counts['memos'], 'memo')}, in {folder}"
 
 
 def _back_up(store: Path | None) -> str | None:
@@ -189,3 +188,21 @@ def _privacy(store: Path | None) -> str | None:
     from pipeline.keeping.privacy import open_to_others
 
     return " ".join(open_to_others(store_folder(store))) or None
+
+
+def _review(store: Path | None) -> str:
+    from pipeline.keeping import Store, store_folder
+    from pipeline.using.review.spot_checks import silent_errors
+
+    folder = store_folder(store)
+    if not folder.exists():
+        return "no spot check yet; there is no store"
+    with Store.open(folder, create=False) as kept:
+        return silent_errors(kept)
+
+
+def _place(store: Path | None) -> str | None:
+    from pipeline.keeping import store_folder
+    from pipeline.keeping.shares import share_warning
+
+    return share_warning(store_folder(store))

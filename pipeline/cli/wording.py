@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Annotated
 
 import typer
@@ -42,27 +43,52 @@ def list_words(store: StoreOption = None, as_json: JsonOption = False) -> None:
     """
     from pipeline.cli.endings import say
     from pipeline.cli.output import print_json
-    from pipeline.keeping import store_folder
+    from pipeline.keeping import Store, store_folder
     from pipeline.keeping.own_words import own_words
+    from pipeline.using.wording import harmless
 
-    found = own_words(store_folder(store))
+    folder = store_folder(store)
+    found = own_words(folder)
+    names = []
+    if has_store(folder):
+        with Store.open(folder, create=False) as kept:
+            names = kept.learned_names()
     for word in found:
         if as_json:
-            print_json({"class": word.name, "canonical": word.canonical, "form": word.form})
+            told = {"class": word.name, "canonical": word.canonical, "form": word.form}
+            print_json({**told, "heard": True} if word.heard else told)
         else:
-            typer.echo(f"{word.name}  {word.canonical}  “{word.form}”")
-    if not found:
+            typer.echo(f"{word.name}  {word.canonical}  “{word.form}”{' as heard' if word.heard else ''}")
+    for learned in names:
+        if as_json:
+            print_json({"class": "horse", "canonical": learned.horse, "form": learned.name, "heard": True})
+        else:
+            typer.echo(harmless(f"horse  {learned.horse}  “{learned.name}” as heard"))
+    if not found and not names:
         say("You have added no words of your own yet.")
 
 
 @words.command("forget")
 def forget(form: FormArgument, store: StoreOption = None) -> None:
-    """Take a word of yours out again; memos that are kept stay as they are.
+    """Take a word of yours, or what was learned from a correction, out again; memos that are kept stay as they are.
 
     Example: clinchbook words forget "the rot"
     """
-    from pipeline.keeping import store_folder
+    from pipeline.keeping import Store, store_folder
     from pipeline.keeping.own_words import forget_word
+    from pipeline.using.review.learning import forget
+    from pipeline.using.wording import harmless
 
-    for word in forget_word(store_folder(store), form):
-        typer.echo(f"“{word.form}” no longer means {word.canonical.replace('_', ' ')}.")
+    folder = store_folder(store)
+    if not has_store(folder):
+        forget_word(folder, form)  # says that there is no such word
+    with Store.open(folder, create=False) as kept:
+        for said in forget(kept, form):
+            typer.echo(harmless(said))
+
+
+def has_store(folder: Path) -> bool:
+    """Whether a store was made in this folder."""
+    from pipeline.keeping.location import DATABASE_NAME
+
+    return (folder / DATABASE_NAME).is_file()

@@ -12,7 +12,7 @@ import re
 from collections.abc import Callable, Iterable, Sequence
 
 from pipeline.errors import VocabularyError
-from pipeline.vocabulary import Vocabulary
+from pipeline.vocabulary import LEARNED_SOURCE, Vocabulary
 
 # Whisper gives half of its 448 text positions to what came before; the recogniser cuts a longer prompt off unasked.
 PROMPT_TOKENS = 223
@@ -26,13 +26,27 @@ CountTokens = Callable[[str], int]
 
 
 def bias_forms(vocabulary: Vocabulary) -> list[str]:
-    """The trade's words in the order of their rank; raises VocabularyError for a rank that is no number."""
+    """The trade's words in the order of their rank, behind those that were misheard here and corrected.
+
+    Raises VocabularyError for a rank that is no number.
+    """
     ranked = []
     for entry in vocabulary.entries("bias"):
         if not entry.canonical.isdigit():
             raise VocabularyError(f"{entry.file} line {entry.line}: the rank {entry.canonical!r} must be a number.")
         ranked.append((int(entry.canonical), entry.spoken))
-    return [form for _, forms in sorted(ranked, key=lambda item: item[0]) for form in forms]
+    expected = [form for _, forms in sorted(ranked, key=lambda item: item[0]) for form in forms]
+    return list(dict.fromkeys([*_misheard_before(vocabulary), *expected]))
+
+
+def _misheard_before(vocabulary: Vocabulary) -> list[str]:
+    """The first spoken form of everything that corrections showed to be misheard, the latest first."""
+    forms = []
+    for entries in vocabulary.classes.values():
+        for learned in (entry for entry in entries if entry.source == LEARNED_SOURCE):
+            said = next((e.spoken[0] for e in entries if e.spoken and e.canonical == learned.canonical), None)
+            forms.extend([said] if said else [])
+    return forms[::-1]
 
 
 def bias_prompt(forms: Sequence[str], names: Iterable[str], count: CountTokens, budget: int = PROMPT_TOKENS) -> str:

@@ -26,9 +26,11 @@ def _wav_data(handle: BinaryIO, size: int) -> tuple[int, int]:
     """Offset and announced length of the data chunk; (0, 0) without one or for a length left open."""
     position = 12
     for _ in range(_MAX_CHUNKS):
+        if position >= size:  # before it is sought: a broken length leads to places that no file has
+            break
         handle.seek(position)
         header = handle.read(8)
-        if len(header) < 8 or position >= size:
+        if len(header) < 8:
             break
         length = int.from_bytes(header[4:], "little")
         if header[:4] == b"data":
@@ -41,9 +43,11 @@ def _caf_data(handle: BinaryIO, size: int) -> tuple[int, int]:
     """As for WAV; the length of a recording that was never closed is -1."""
     position = 8
     for _ in range(_MAX_CHUNKS):
+        if position >= size:
+            break
         handle.seek(position)
         header = handle.read(12)
-        if len(header) < 12 or position >= size:
+        if len(header) < 12:
             break
         length = int.from_bytes(header[4:], "big", signed=True)
         if header[:4] == b"data":

@@ -86,7 +86,7 @@ def sha256_of(path: Path) -> str:
 
 def clear_parts(folder: Path) -> None:
     """Remove half copies that stopped programs left in the store; one that a running program still writes stays."""
-    for part in (folder / ORIGINALS_NAME).glob(f"*{_TEMPORARY}"):
+    for part in (folder / ORIGINALS_NAME).glob(f"*/*{_TEMPORARY}"):
         with suppress(OSError), part.open("rb+") as file:
             if _claim(file):
                 part.unlink()
@@ -107,7 +107,7 @@ def keep_exactly(source: BinaryIO, target: Path, sha256: str, file_name: str) ->
     """
     part: Path | None = None
     try:
-        copy, part = _new_part(target.parent.parent)
+        copy, part = _new_part(target)
         with copy:
             while block := source.read(_BLOCK):
                 copy.write(block)
@@ -128,10 +128,10 @@ def keep_exactly(source: BinaryIO, target: Path, sha256: str, file_name: str) ->
                 part.unlink(missing_ok=True)
 
 
-def _new_part(folder: Path) -> tuple[BinaryIO, Path]:
+def _new_part(target: Path) -> tuple[BinaryIO, Path]:
     """A file for a copy in the making, marked as in use until it is closed."""
     while True:
-        handle, temporary = tempfile.mkstemp(suffix=_TEMPORARY, dir=folder)
+        handle, temporary = tempfile.mkstemp(prefix=target.stem, suffix=_TEMPORARY, dir=target.parent)
         copy = os.fdopen(handle, "wb")
         # Another program may have taken it for a left one before it was marked.
         claimed = True

@@ -18,7 +18,7 @@ from pipeline.keeping.database import sync_folder
 from pipeline.keeping.location import make_private_folder
 from pipeline.keeping.locking import alone
 from pipeline.terms import WORDED_SLOTS, ZONES
-from pipeline.vocabulary import CLASS_SLOTS, COLUMNS, Entry, Vocabulary, load_vocabulary
+from pipeline.vocabulary import CLASS_SLOTS, COLUMNS, LEARNED_SOURCE, Entry, Vocabulary, load_vocabulary
 
 WORDS_NAME = "words"
 OWN_SOURCE = "own word"
@@ -27,11 +27,15 @@ _NO_MEANING = frozenset({"bias"})  # what the recogniser is told to expect; it g
 
 @dataclass(frozen=True)
 class OwnWord:
-    """One spoken form that the user gave a meaning: a class of words and a canonical name there."""
+    """One form that the user gave a meaning: a class of words and a canonical name there.
+
+    ``heard`` is True for what the recogniser writes instead, which counts only in memos that were heard.
+    """
 
     name: str
     canonical: str
     form: str
+    heard: bool = False
 
 
 def vocabulary_with_own(folder: Path) -> Vocabulary:
@@ -44,7 +48,7 @@ def vocabulary_with_own(folder: Path) -> Vocabulary:
 
 def own_words(folder: Path) -> list[OwnWord]:
     """Every word of the user's own, by class and then as added. Raises VocabularyError for a file with a mistake."""
-    return [OwnWord(name, entry.canonical, form) for name, entry in _entries(folder) for form in entry.spoken]
+    return [word for name, entry in _entries(folder) for word in _words_of(name, entry)]
 
 
 def add_word(folder: Path, name: str, canonical: str, spoken: str) -> OwnWord | None:
@@ -93,7 +97,30 @@ def forget_word(folder: Path, spoken: str) -> list[OwnWord]:
 
 
 def _own_with(folder: Path, form: str) -> list[OwnWord]:
-    return [OwnWord(name, entry.canonical, form) for name, entry in _entries(folder) if form in entry.spoken]
+    return [word for name, entry in _entries(folder) for word in _words_of(name, entry) if word.form == form]
+
+
+def add_heard(folder: Path, name: str, canonical: str, heard: str) -> OwnWord | None:
+    """Say what the recogniser writes where something of the trade was said; None when that is known already.
+
+    Raises VocabularyError for an unknown class or name, a form that is not plain words, and a form that is itself a
+    word of the trade: what is truly said must stay readable. Raises StoreError when the file cannot be written.
+    """
+    form = plain_form(heard)
+    with alone(folder):
+        vocabulary = vocabulary_with_own(folder)
+        _check_meaning(vocabulary, name, canonical)
+        if vocabulary.heard_as(name).get(form) == canonical:
+            return None
+        _check_free(vocabulary, name, form)
+        entries = _entries(folder)
+        new = Entry(canonical, (), (form,), LEARNED_SOURCE, "new", 1)
+        try:
+            load_vocabulary(own_words=[*entries, (name, new)])
+        except VocabularyError as error:
+            raise VocabularyError(str(error).removeprefix("new line 1: ")) from error
+        _write(folder, name, [*(entry for other, entry in entries if other == name), new])
+    return OwnWord(name, canonical, form, heard=True)
 
 
 def plain_form(spoken: str) -> str:
@@ -143,7 +170,13 @@ def _entries(folder: Path) -> list[tuple[str, Entry]]:
 
 
 def _without(entry: Entry, form: str) -> Entry:
-    return replace(entry, spoken=tuple(other for other in entry.spoken if other != form))
+    spoken = tuple(other for other in entry.spoken if other != form)
+    return replace(entry, spoken=spoken, heard_as=tuple(other for other in entry.heard_as if other != form))
+
+
+def _words_of(name: str, entry: Entry) -> list[OwnWord]:
+    spoken = [OwnWord(name, entry.canonical, form) for form in entry.spoken]
+    return spoken + [OwnWord(name, entry.canonical, form, heard=True) for form in entry.heard_as]
 
 
 def _write(folder: Path, name: str, entries: list[Entry]) -> None:
@@ -152,12 +185,12 @@ def _write(folder: Path, name: str, entries: list[Entry]) -> None:
     rows = csv.writer(text, lineterminator="\n")
     rows.writerow(COLUMNS)
     for entry in entries:
-        if entry.spoken:
+        if entry.spoken or entry.heard_as:
             rows.writerow([entry.canonical, "|".join(entry.spoken), "|".join(entry.heard_as), entry.source])
     path = folder / WORDS_NAME / f"{name}.csv"
     make_private_folder(path.parent)
     try:
-        if any(entry.spoken for entry in entries):
+        if any(entry.spoken or entry.heard_as for entry in entries):
             _replace(path, text.getvalue())
         else:
             path.unlink()

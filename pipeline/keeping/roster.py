@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import unicodedata
+from collections import Counter
 from pathlib import Path
 
 from pipeline.errors import FileMissingError, RosterError
@@ -67,7 +68,7 @@ def _header(cells: list[str], file: str) -> list[str]:
     header = [name or f"column {number}" for number, name in enumerate(named, start=1)]
     if "name" not in header:
         raise RosterError(f"{file} has no column name; its first line must name the columns.")
-    twice = {column for column in header if header.count(column) > 1}
+    twice = [column for column, times in Counter(header).items() if times > 1]
     if twice:
         raise RosterError(f"{file} has the column {min(twice)} twice.")
     return header

@@ -14,8 +14,10 @@ from pipeline.keeping import changes, health, horses, looking, opened, reading_b
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import check_in_place, open_database, plain_errors
+from pipeline.keeping.deciding import Deciding
 from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import HistoryEntry, KeptHorse, KeptMemo, KeptVisit
+from pipeline.keeping.lessons import Lessons
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.meeting_horses import Meeting, Prefer
 from pipeline.keeping.names import name_key
@@ -29,10 +31,11 @@ from pipeline.keeping.schema import migrate
 from pipeline.keeping.seen import Found, Wanted
 from pipeline.keeping.shares import share_warning
 from pipeline.keeping.taking_in import Taken, TakingIn
+from pipeline.keeping.to_review import ToReview
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
 
-class Store(Corrections, Readings, PastStates, Housekeeping):
+class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview, Lessons):
     """A folder with the database of all visits and the original recordings.
 
     Every method raises StoreError (StoreBusyError when another program holds the store) with one plain sentence, and

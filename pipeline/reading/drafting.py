@@ -42,7 +42,7 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
     names = [name for name in _WORD_CLASSES if mention.get(name) is not None]
     if not names:
         return None
-    if names[0] == "manners" and _answers_a_head(segment, mention):
+    if names[0] == "manners" and (_answers_a_head(segment, mention) or _answers_before(talk, segment, mention)):
         return None
     if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):
         return None
@@ -51,6 +51,14 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
     if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None
     return names[0]
+
+
+def _answers_before(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "Testers on the off fore, quiet.": the answer alone in its segment, the testers before it in the sentence."""
+    if mention.get("tester_responses") is None or segment.end - segment.start != mention.end - mention.start:
+        return False
+    sentence = talk.sentence(segment.sentence)
+    return any(s.having("tester_heads") for s in sentence if s.index < segment.index)
 
 
 def _of_a_foot(talk: Talk, segment: Segment) -> bool:

@@ -62,7 +62,8 @@ def _claimed(mentions: list[Mention], talk_words: list[str]) -> set[int]:
 def _deal_mentions(talk: Talk) -> None:
     holder = {index: segment for segment in talk.segments for index in range(segment.start, segment.end)}
     for mention in talk.mentions:
-        segment = holder.get(mention.start)
+        # "And one on": the joiner that opens the mention belongs to no segment.
+        segment = next((holder[index] for index in (mention.start, *mention.literal) if index in holder), None)
         if segment is not None:
             segment.mentions.append(mention)
 

@@ -46,8 +46,8 @@ class UnlistedNames(NameBase):
             named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in NEVER_NAMES
             named = named and "for" not in self._talk.words[start + 1 : start + 4]  # "Plan first for Banksia"
             if begins and named and self._unknown(start) and self._only_openers(start):
-                heard = NamedHorse(token.text, HorseMatch.UNCLEAR, token.text, tokens=(start, start + 1))
-                self.found.spans.insert(0, NameSpan(start, start + 1, self.found.index_of(heard)))
+                self._hear(start, start + 1)
+                self._again(start)
                 return
 
     def _introduced_unlisted(self, start: int, end: int) -> bool:

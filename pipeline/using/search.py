@@ -17,7 +17,7 @@ from pipeline.keeping.looking import Looking
 from pipeline.keeping.seen import Found, Wanted
 from pipeline.terms import FEET, NUMBER_SLOTS, SLOTS, WORDED_SLOTS, ZONES, Status, value_problem
 from pipeline.using.comparing import comparisons
-from pipeline.vocabulary import CLASS_SLOTS, Vocabulary
+from pipeline.vocabulary import CLASS_SLOTS, SLOT_CLASSES, Vocabulary
 
 DEFAULT_STATUSES = (Status.PRESENT.value, Status.SUSPECTED.value)
 WHOLE_HORSE = "horse"
@@ -194,7 +194,7 @@ def _zone(said: str, vocabulary: Vocabulary) -> str:
 def _values(said: str, slots: Sequence[str], vocabulary: Vocabulary) -> list[tuple[str, str | float]]:
     """The (slot, value) pairs that ``said`` can mean, in the asked slots or, without any, in every slot."""
     pairs: list[tuple[str, str | float]] = []
-    classes = {slot: name for name, slot in CLASS_SLOTS.items()}
+    classes = SLOT_CLASSES
     for slot in slots or SLOTS:
         value: str | float | None = said.strip()
         if slot in classes:

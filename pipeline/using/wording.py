@@ -80,7 +80,7 @@ def clock(seconds: float) -> str:
 
 def harmless(text: str) -> str:
     """``text`` without control and writing-direction characters, which could rewrite a screen; line ends stay."""
-    if text.isprintable():  # neither control characters nor direction signs are
+    if text.isprintable():  # so is nearly all that is ever said, and a long record holds much of it
         return text
     text = _DIRECTION_SIGNS.sub("", text)
     return "".join("\ufffd" if unicodedata.category(sign) == "Cc" and sign not in "\n\t" else sign for sign in text)

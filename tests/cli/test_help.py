@@ -61,7 +61,8 @@ def all_commands() -> list[tuple[str, ...]]:
 def test_the_commands_that_are_promised_are_there() -> None:
     names = {" ".join(words) for words in all_commands()}
     promised = (
-        "ingest,watch,extract,show,search,brief,due,stock,export,import,roster import,roster add,roster list,demo,check"
+        "ingest,watch,extract,show,search,brief,due,stock,export,import,review,roster import,roster add,roster list,"
+        "demo,check"
     )
     assert names >= set(promised.split(","))
 
@@ -103,11 +104,13 @@ def test_looking_things_up_loads_nothing_heavy(tmp_path: Path) -> None:
     assert loaded_by("roster", "add", "Bramble", store=store) == ["0"]
     assert loaded_by("roster", "list", store=store) == ["0"]
     assert loaded_by("search", "thrush", store=store) == ["0"]
+    for form in ("csv", "json", "md"):
+        assert loaded_by("export", "Bramble", "--format", form, store=store) == ["0"]
+    assert loaded_by("review", "--no-input", store=store) == ["0"]
+    assert loaded_by("review", "--json", store=store) == ["0"]
     assert loaded_by("brief", "Bramble", store=store) == ["0"]
     assert loaded_by("due", store=store) == ["0"]
     assert loaded_by("stock", store=store) == ["0"]
-    for form in ("csv", "json", "md"):
-        assert loaded_by("export", "Bramble", "--format", form, store=store) == ["0"]
 
 
 def test_a_query_loads_no_models_and_no_tables(tmp_path: Path) -> None:

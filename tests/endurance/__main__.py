@@ -31,13 +31,13 @@ class Part:
 PARTS = (
     Part("order", lambda seed: [system_calls.order()], lambda seed: [system_calls.order()]),
     Part("kills", lambda seed: killing.run(20, seed), lambda seed: killing.run(1000, seed)),
-    Part("faults", lambda seed: faults.run(9), lambda seed: faults.run(1)),
-    Part("calls", lambda seed: [system_calls.each(120)], lambda seed: [system_calls.each(1)]),
+    Part("faults", lambda seed: faults.run(13), lambda seed: faults.run(1)),
+    Part("calls", lambda seed: [system_calls.each(150)], lambda seed: [system_calls.each(1)]),
     Part("power", lambda seed: [power_cuts.run(seed, 8, 1)], lambda seed: [power_cuts.run(seed, 1, 8)]),
     Part("disks", lambda seed: disks.run(320), lambda seed: disks.run(8)),
     Part("sounds", lambda seed: sounds.run(5, seed), lambda seed: sounds.run(500, seed)),
-    Part("texts", lambda seed: texts.run(300, 0, seed), lambda seed: texts.run(100_000, 5, seed)),
-    Part("lists", lambda seed: lists.run(30, seed), lambda seed: lists.run(5000, seed)),
+    Part("texts", lambda seed: texts.run(200, 0, seed), lambda seed: texts.run(100_000, 5, seed)),
+    Part("lists", lambda seed: lists.run(30, 7, seed), lambda seed: lists.run(5000, 1, seed)),
     Part("network", lambda seed: network.run(False), lambda seed: network.run(True)),
 )
 

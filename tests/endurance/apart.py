@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 import pickle
-import resource
 import select
 import signal
 import sys
@@ -15,6 +14,9 @@ from contextlib import suppress
 from dataclasses import dataclass
 from types import TracebackType
 from typing import Any
+
+if sys.platform != "win32":
+    import resource
 
 
 @dataclass(frozen=True)

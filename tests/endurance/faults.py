@@ -20,7 +20,7 @@ from pipeline.errors import ClinchbookError
 from pipeline.keeping import Store
 from pipeline.keeping.database import _Connection
 from pipeline.keeping.originals import clear_parts
-from pipeline.record import RosterHorse
+from pipeline.record import RosterHorse, Status
 from tests.endurance.apart import Caught
 from tests.endurance.outcome import Outcome
 from tests.endurance.yard import Spoken, keep, spoken, wholeness, with_roster
@@ -105,11 +105,12 @@ def faulty_files(fault: Fault) -> Iterator[None]:
 
 @dataclass(frozen=True)
 class Task:
-    """Something that is done to a store, and whether it was."""
+    """Something that is done to a store, and whether it was; ``changes_facts`` of the memo that was kept before."""
 
     name: str
     do: Callable[[Store, Spoken], object]
     done: Callable[[Store, Spoken], bool]
+    changes_facts: bool = False
 
 
 def _first_visit(store: Store) -> int:
@@ -120,6 +121,17 @@ def _assign(store: Store, memo: Spoken) -> None:
     store.assign(_first_visit(store), store.horse("Tansy"), who="Ann")
 
 
+def _correct(store: Store, memo: Spoken) -> None:
+    visit = store.visit(_first_visit(store))
+    if visit.visit.facts[0].status is Status.SUSPECTED:
+        return  # a correction that changes nothing is refused
+    store.correct(visit.fact_ids[0], {"status": Status.SUSPECTED}, seen=visit.revision, who="Ann")
+
+
+def _is_corrected(store: Store, memo: Spoken) -> bool:
+    return store.visit(_first_visit(store)).visit.facts[0].status is Status.SUSPECTED
+
+
 def _has_new_owner(store: Store) -> bool:
     names = {kept.name: kept.horse.owner for kept in store.horses()}
     return (names["Bramble"], "Fennel" in names) == ("B. Reed", True)
@@ -128,6 +140,7 @@ def _has_new_owner(store: Store) -> bool:
 TASKS = (
     Task("keep a memo", keep, lambda store, memo: store.has(memo.sha256)),
     Task("add horses", lambda store, memo: store.add_horses(NEW_OWNER), lambda store, memo: _has_new_owner(store)),
+    Task("correct a fact", _correct, _is_corrected, changes_facts=True),
     Task("assign a visit", _assign, lambda store, memo: store.visit(_first_visit(store)).visit.horse == "Tansy"),
 )
 
@@ -179,6 +192,7 @@ def _all_steps(
 def _one(outcome: Outcome, task: Task, faulty: Faulty, fault: Fault, folder: Path, words: str) -> None:
     """One fault in a fresh store, then the same task again in the store that was open all the time."""
     memos = [spoken(folder, 1), spoken(folder, 2)]
+    unchanged = memos[1:] if task.changes_facts else memos
     book = folder / "book"
     with_roster(book)
     with Store.open(book) as store:
@@ -200,7 +214,7 @@ def _one(outcome: Outcome, task: Task, faulty: Faulty, fault: Fault, folder: Pat
         with Store.open(book) as other:  # as another program sees it
             stands = task.done(other, memos[1])
             outcome.expect(stands == (ended == "done"), f"{words}: ended with “{ended}”, but done is {stands}")
-            outcome.failures += [f"{words}: {problem}" for problem in wholeness(other, memos)]
+            outcome.failures += [f"{words}: {problem}" for problem in wholeness(other, unchanged)]
         try:
             task.do(store, memos[1])
         except ClinchbookError as error:
@@ -210,7 +224,7 @@ def _one(outcome: Outcome, task: Task, faulty: Faulty, fault: Fault, folder: Pat
         if not task.done(other, memos[1]):
             task.do(other, memos[1])
         outcome.expect(task.done(other, memos[1]), f"{words}: the next try did not do it")
-        outcome.failures += [f"{words}, next try: {problem}" for problem in wholeness(other, memos)]
+        outcome.failures += [f"{words}, next try: {problem}" for problem in wholeness(other, unchanged)]
         clear_parts(book)
         left = [path.name for path in book.rglob("*") if path.name.endswith((".part", "-journal"))]
         outcome.expect(not left, f"{words}: {left} was left behind")

@@ -151,10 +151,10 @@ _LINES = (
 )
 
 
-def run(count: int, seed: int) -> list[Outcome]:
-    """Every crafted list, line and name once, and ``count`` damaged lists and lines."""
+def run(count: int, every: int, seed: int) -> list[Outcome]:
+    """Every crafted list and line and each ``every``-th name once, and ``count`` damaged lists and lines."""
     loaded_reader()
-    return [_lists(count, seed), _lines(count, seed), _names(), _files()]
+    return [_lists(count, seed), _lines(count, seed), _names(every), _files()]
 
 
 def _lists(count: int, seed: int) -> Outcome:
@@ -220,7 +220,7 @@ def _wrong_answers(ended: Ended, asked: list[bytes]) -> list[str]:
     return wrong
 
 
-def _names() -> Outcome:
+def _names(every: int) -> Outcome:
     outcome = Outcome("hostile names")
     with tempfile.TemporaryDirectory(prefix="clinchbook-") as named:
         outside = Path(named)
@@ -228,7 +228,7 @@ def _names() -> Outcome:
         with_roster(book)
         command("ingest", wav(outside / "2026-03-02.wav", 1), "--store", book)
         before = snapshot(outside, book)
-        for name in NAMES:
+        for name in NAMES[::every]:
             for arguments in _uses(book, name):
                 outcome.cases += 1
                 ended = command(*arguments)

@@ -26,7 +26,8 @@ def run(demo: bool) -> list[Outcome]:
     with tempfile.TemporaryDirectory(prefix="clinchbook-") as named:
         folder = Path(named)
         tasks = [["extract", "-", "--json", "--date", "2026-03-02"], ["check"], ["--version"]]
-        tasks += [["demo", "--out", str(folder / "out")]] if demo else []
+        one = ROOT / "demo_audio" / "2026-05-12_09-21-40.wav"  # heard for real: libraries of sound report their use
+        tasks += [["demo", "--out", str(folder / "out")]] if demo else [["ingest", str(one)]]
         for arguments in tasks:
             outcome.cases += 1
             outcome.failures += [f"{arguments[0]}: {wrong}" for wrong in _traced(folder, arguments)]
@@ -59,7 +60,7 @@ def _cut_off(folder: Path) -> list[str]:
         raise CannotRunError("a network of its own is not allowed here")
     program = [sys.executable, "-m", "pipeline.cli", "demo", "--out", str(folder / "cut off")]
     done = _run(["unshare", "-n", *program], folder)
-    if done.returncode or "Bramble" not in done.stdout:
+    if done.returncode or "Hester" not in done.stdout:
         return [f"demo without a network: exit code {done.returncode}, “{done.stderr.strip()[-300:]}”"]
     return []
 

@@ -69,6 +69,7 @@ def run(seed: int, every: int, tries: int) -> Outcome:
             run_traced(folder / "calls", program(task, folder))
             traced = list(calls(folder / "calls"))
             steps, told = changes(traced, before, folder)
+            outcome.expect(bool(steps) and told < len(traced), f"{task} fresh={fresh}: nothing was traced")
             cuts = [*range(0, len(traced) + 1, every), len(traced)]
             points = [n for n in cuts if n == len(traced) or any(step.at == n for step in steps)]
             for at in points:

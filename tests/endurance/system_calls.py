@@ -41,6 +41,7 @@ def each(every: int) -> Outcome:
         with tempfile.TemporaryDirectory(prefix="clinchbook-") as named:
             book = Path(named) / "book"
             traced = [call for call in _traced(Path(named), task, fresh) if any(map(book.__eq__, _above(call)))]
+        outcome.expect(bool(traced), f"{task}: nothing was traced")
         for call in traced[::every]:
             for trouble in _TROUBLES:
                 outcome.cases += 1

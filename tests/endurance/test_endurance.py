@@ -18,14 +18,14 @@ from tests.endurance.tracing import ROOT, Call, calls, needs_strace
 PARTS = {
     "order": [3],
     "kills": [20, 20],
-    "faults": [50, 15],
+    "faults": [30, 10],
     "calls": [9],
     "power": [100],
     "disks": [6, 6, 44],
     "sounds": [65, 20],
-    "texts": [300, 0],
-    "lists": [50, 100, 300, 50],
-    "network": [3],
+    "texts": [200, 0],
+    "lists": [50, 100, 50, 50],
+    "network": [4],
 }
 
 pytestmark = pytest.mark.skipif(os.name != "posix", reason="forks, signals and mounts are those of POSIX systems")

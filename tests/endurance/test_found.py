@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 import json
+import os
 import struct
+import subprocess
+import sys
 from contextlib import suppress
 from datetime import datetime
 from io import BytesIO
@@ -13,11 +16,15 @@ import pytest
 from typer.testing import CliRunner
 
 from pipeline.cli import app
-from pipeline.errors import ClinchbookError, DamagedSoundError
+from pipeline.errors import ClinchbookError, DamagedSoundError, RosterError
+from pipeline.hearing.chunks import announced_share
+from pipeline.hearing.containers import CAF
 from pipeline.hearing.decode import decode
 from pipeline.hearing.intake import _local_time, take_in
 from pipeline.hearing.readable import Readable
+from pipeline.keeping.roster import read_roster
 from tests.endurance.commands import wav
+from tests.endurance.tracing import ROOT
 
 
 def odd_wav(path: Path, channels: int) -> Path:
@@ -49,6 +56,19 @@ def test_a_broken_length_prints_no_traceback(tmp_path: Path, capfd: pytest.Captu
 def test_no_place_that_is_none_is_sought() -> None:
     readable = Readable(BytesIO(b"sound"))
     assert (readable.seek(-1), readable.seek(2), readable.tell(), readable.read(9)) == (-1, 2, 2, b"und")
+
+
+@pytest.mark.parametrize("length", [2**62, 2**63 - 1])
+def test_a_chunk_longer_than_any_file_ends_the_look_for_announced_sound(length: int) -> None:
+    data = b"caff" + bytes(4) + b"desc" + length.to_bytes(8, "big") + bytes(100)
+    assert announced_share(BytesIO(data), len(data), CAF) == 1.0
+
+
+def test_a_list_of_very_many_columns_is_told_twice_columns_at_once(tmp_path: Path) -> None:
+    path = tmp_path / "horses.csv"
+    path.write_text("name," + ",".join(f"c{n}" for n in range(50_000)) + ",c7\nBramble\n")
+    with pytest.raises(RosterError, match=r"has the column c7 twice\.$"):
+        read_roster(path)
 
 
 class BadCard(BytesIO):
@@ -111,3 +131,16 @@ def test_a_message_cannot_rewrite_the_screen(tmp_path: Path) -> None:
     assert result.exit_code == 5
     assert "\x1b" not in result.stderr
     assert "is not a recording but plain text" in result.stderr
+
+
+def test_the_library_of_voice_activity_is_told_to_report_nothing() -> None:
+    """It is told before it can load, in a process of its own that says otherwise."""
+    script = "import pipeline.hearing.edges, os; print(os.environ['ORT_DISABLE_TELEMETRY'])"
+    told = subprocess.run(
+        [sys.executable, "-c", script],
+        env={**os.environ, "PYTHONPATH": str(ROOT), "ORT_DISABLE_TELEMETRY": "0"},
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    assert told.stdout == "1\n"

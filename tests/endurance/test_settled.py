@@ -56,8 +56,8 @@ def test_a_copy_that_a_killed_program_left_goes_with_the_next_memo(
 def test_a_copy_that_another_program_is_still_writing_stays(tmp_path: Path) -> None:
     import fcntl
 
-    part = tmp_path / "originals" / "busy.part"
-    part.parent.mkdir()
+    part = tmp_path / "originals" / "ab" / "busy.part"
+    part.parent.mkdir(parents=True)
     part.write_bytes(b"half of a recording")
     with part.open("rb+") as busy:
         fcntl.flock(busy, fcntl.LOCK_EX)

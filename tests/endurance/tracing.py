@@ -15,7 +15,7 @@ from tests.endurance.outcome import CannotRunError
 
 ROOT = Path(__file__).resolve().parents[2]
 CALLS = ("openat", "write", "pwrite64", "fsync", "fdatasync", "rename", "mkdir", "unlink", "ftruncate")
-_LINE = re.compile(r"(?P<pid>\d+) (?P<name>\w+)\((?P<given>.*)\) += (?P<answer>-?\d+|\?)(?P<rest>.*)")
+_LINE = re.compile(r"(?P<pid>\d+) +(?P<name>\w+)\((?P<given>.*)\) += (?P<answer>-?\d+|\?)(?P<rest>.*)")
 _HEX = re.compile(r'"((?:\\x[0-9a-f]{2})*)"|<((?:\\x[0-9a-f]{2})*)>')
 
 

@@ -69,7 +69,7 @@ def resolution(scene: Scene, canonical: str, form: str) -> Framed | None:
 
 def time(scene: Scene, canonical: str, form: str) -> Framed | None:
     """ "Last time, thrush in the left hind", with the verb that the time wants."""
-    feet = scene.one_foot()
+    feet, form = scene.one_foot(), filled(form, "three")
     if form in ("history of", "used to", "wore") or form.endswith((" in", "after the")) or " in" in form[-4:]:
         return None
     if canonical == "today":

@@ -479,7 +479,8 @@ def test_every_link_of_the_store_is_known_to_forgetting(store: Store) -> None:
     }
     sql = "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%'"
     assert {row["name"] for row in store._database.query(sql)} == {
-        "changes", "fact_days", "facts", "flags", "hearings", "history", "horses", "identity", "last_back_up", "memos",
+        "changes", "fact_days", "facts", "flags", "hearings", "history", "horses", "identity", "last_back_up",
+        "lessons", "memos",
         "partly_forgotten", "pen", "readings", "removed", "removing", "visits", "waiting",
     }  # fmt: skip
 

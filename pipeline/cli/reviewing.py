@@ -1,0 +1,78 @@
+"""``clinchbook review``: what is doubtful, one question after the other, by single keys."""
+
+from __future__ import annotations
+
+import sys
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from pipeline.cli.options import JsonOption, StoreOption
+
+if TYPE_CHECKING:
+    from pipeline.using.review import Review
+
+
+def review(
+    store: StoreOption = None,
+    as_json: JsonOption = False,
+    no_input: Annotated[
+        bool, typer.Option("--no-input", help="Only list the questions, never wait for a key.")
+    ] = False,
+    who: Annotated[
+        str | None, typer.Option("--who", metavar="NAME", help="Whose answers these are. Default: your login name.")
+    ] = None,
+) -> None:
+    """Look at what is doubtful, the most harmful first.
+
+    One question a field, with the words around it and their sound. A key answers it; every answer is kept at once,
+    and u takes the last one back. Without a keyboard, the questions are listed.
+
+    Example: clinchbook review
+    """
+    from pipeline.cli.endings import say
+    from pipeline.cli.output import counted
+    from pipeline.keeping import Store, store_folder
+    from pipeline.keeping.own_words import vocabulary_with_own
+    from pipeline.using.review import Review
+
+    folder = store_folder(store)
+    with Store.open(folder, create=False) as kept:
+        asking = Review(kept, vocabulary_with_own(folder), who)
+        if as_json or no_input or not sys.stdin.isatty():
+            number = _list(asking, as_json)
+            say(f"{counted(number, 'question')} to answer." if number else "Nothing is doubtful. All done.")
+            return
+        _ask(asking)
+
+
+def _list(asking: Review, as_json: bool) -> int:
+    from pipeline.cli.output import print_json
+    from pipeline.cli.review_screen import list_line, question_json
+
+    items = asking.queue()
+    for item in items:
+        if as_json:
+            print_json(question_json(asking.show(item)))
+        else:
+            typer.echo(list_line(item))
+    return len(items)
+
+
+def _ask(asking: Review) -> None:
+    from pipeline.cli.playing import Player
+    from pipeline.cli.review_keys import KeyReview, Terminal
+
+    def key() -> str:
+        try:
+            pressed: str = typer.getchar()
+        except EOFError:  # Ctrl-D, or the line to the terminal is gone
+            return "q"
+        return pressed
+
+    def line(asked: str) -> str:
+        typed: str = typer.prompt(asked, default="", show_default=False)
+        return typed
+
+    with Player() as player:
+        KeyReview(asking, Terminal(key, line, typer.echo), player).run()

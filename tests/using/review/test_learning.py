@@ -1,0 +1,183 @@
+"""What a correction teaches counts from the next memo on, and is out again once forgotten."""
+
+from __future__ import annotations
+
+import pytest
+
+from pipeline.errors import NotFoundError, VocabularyError
+from pipeline.hearing.bias import bias_forms
+from pipeline.keeping.correcting import FactFields
+from pipeline.keeping.lessons import LearnedName, WordLesson
+from pipeline.keeping.own_words import OwnWord, own_words, vocabulary_with_own
+from pipeline.reading import Reader
+from pipeline.record import HorseMatch
+from pipeline.using.review import ItemKind, Review, learning
+from pipeline.using.review.session import Done
+from pipeline.vocabulary import load_vocabulary
+from tests.using.review.conftest import Keep
+
+MISHEARD = "Hester. On the left front, thruss in the sulcus."
+UNCLEAR = "thruss in the sulcus"
+MEANT = "left fore, thrush in the sulcus"
+LESSON = WordLesson("findings", "thrush", "thruss")
+VOCABULARY = load_vocabulary()
+
+
+def say_what_was_said(review: Review) -> Done:
+    """Answer the open stretch of unclear words."""
+    return review.add(next(item for item in review.queue() if item.kind is ItemKind.WORDS), MEANT)
+
+
+def found(review: Review, visit: int) -> list[tuple[str | None, str | float, bool]]:
+    """The findings of a visit: foot, value and whether a person entered them."""
+    facts = review.store.visit(visit).facts
+    return [(kept.fact.foot, kept.fact.value, kept.by_hand) for kept in facts if kept.fact.slot == "finding"]
+
+
+def again(review: Review, hear: Keep, day: str) -> int:
+    """The same mistake once more, heard and read with all that was learned; returns the visit."""
+    return hear(review, MISHEARD, day=day, read=Reader(vocabulary_with_own(review.store.folder)))[0]
+
+
+def test_a_mishearing_is_offered_once_and_learned_at_the_second_time(yard: Review, hear: Keep) -> None:
+    hear(yard, MISHEARD, day="2026-05-10", unclear=UNCLEAR)
+    first = say_what_was_said(yard)
+    assert (first.lesson, first.learned) == (LESSON, None)
+    assert first.offer == "Read “thruss” as thrush from now on?"
+    assert found(yard, again(yard, hear, "2026-05-11")) == []
+
+    hear(yard, MISHEARD, day="2026-05-12", unclear=UNCLEAR)
+    assert say_what_was_said(yard).learned == "“thruss” is read as thrush from the next memo on."
+    assert found(yard, again(yard, hear, "2026-05-13")) == [("LF", "thrush", False)]
+
+
+def test_it_is_learned_at_once_when_he_says_so(yard: Review, hear: Keep) -> None:
+    hear(yard, MISHEARD, day="2026-05-10", unclear=UNCLEAR)
+    lesson = say_what_was_said(yard).lesson
+    assert lesson is not None
+    assert yard.learn(lesson) == "“thruss” is read as thrush from the next memo on."
+    assert own_words(yard.store.folder) == [OwnWord("findings", "thrush", "thruss", heard=True)]
+    assert yard.learned == ["“thruss” is read as thrush from the next memo on."]
+    visit = again(yard, hear, "2026-05-13")
+    assert found(yard, visit) == [("LF", "thrush", False)]
+    assert yard.store.visit(visit).facts[0].fact.flagged  # a sound-alike is still put before him
+
+
+def test_hearing_expects_what_was_misheard_before(yard: Review) -> None:
+    learning.learn(yard.store, WordLesson("findings", "canker", "conquer"))
+    assert bias_forms(VOCABULARY)[0] != "canker"
+    assert bias_forms(vocabulary_with_own(yard.store.folder))[0] == "canker"
+
+
+def test_what_is_forgotten_is_not_learned_again_unasked(yard: Review, hear: Keep) -> None:
+    learning.learn(yard.store, LESSON)
+    assert learning.forget(yard.store, "Thruss") == ["“thruss” is no longer read as thrush."]
+    assert found(yard, again(yard, hear, "2026-05-09")) == []
+    for day in ("2026-05-10", "2026-05-11", "2026-05-12"):
+        hear(yard, MISHEARD, day=day, unclear=UNCLEAR)
+        assert say_what_was_said(yard).learned is None
+    assert own_words(yard.store.folder) == []
+    yard.learn(LESSON)
+    assert own_words(yard.store.folder) == [OwnWord("findings", "thrush", "thruss", heard=True)]
+
+
+def test_a_correction_that_is_taken_back_teaches_nothing(yard: Review, hear: Keep) -> None:
+    hear(yard, MISHEARD, day="2026-05-10", unclear=UNCLEAR)
+    say_what_was_said(yard)
+    yard.undo()
+    assert yard.store.times_seen(LESSON) == 0
+    say_what_was_said(yard)
+    hear(yard, MISHEARD, day="2026-05-12", unclear=UNCLEAR)
+    assert say_what_was_said(yard).learned is not None
+    yard.undo()
+    assert own_words(yard.store.folder) == []
+    assert yard.learned == []
+
+
+def test_a_wrong_sound_alike_gets_its_true_meaning(yard: Review, hear: Keep) -> None:
+    hear(yard, "Hester. Left hind has fresh at the toe.", day="2026-05-10")
+    item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
+    assert item.as_read() == "left hind: thrush (toe)"
+    lesson = yard.correct(item, FactFields(value="crack")).lesson
+    assert lesson == WordLesson("findings", "crack", "fresh")
+    learning.learn(yard.store, lesson)
+    reader = Reader(vocabulary_with_own(yard.store.folder))
+    visit = hear(yard, "Hester. Left hind has fresh at the toe.", day="2026-05-13", read=reader)[0]
+    assert found(yard, visit) == [("LH", "crack", False)]
+
+
+@pytest.mark.parametrize(
+    ("lesson", "why"),
+    [
+        (WordLesson("findings", "abscess", "bruise"), "has a meaning already: bruise"),
+        (WordLesson("findings", "abscess", "no"), "has a meaning already"),
+        (WordLesson("findings", "thrush", "fresh"), "is read as thrush already"),
+    ],
+)
+def test_a_word_of_the_trade_never_gets_a_second_meaning(yard: Review, lesson: WordLesson, why: str) -> None:
+    with pytest.raises(VocabularyError, match=why):
+        yard.learn(lesson)
+    assert own_words(yard.store.folder) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "heard", "meant", "lesson"),
+    [
+        ("the male line is low", "male", "nail", WordLesson("nail_line_heads", "nail_line", "male line")),
+        ("size augment behind", "augment", "aught", WordLesson("numbers", "aught", "augment")),
+        ("he stood by the tractor", "tractor", "gate", None),
+        ("trimmed all four", "snow", "thrush", None),
+        ("in the sulcus", "the", "thrush", None),
+    ],
+)
+def test_the_phrase_that_follows_from_a_reworded_stretch(
+    text: str, heard: str, meant: str, lesson: WordLesson | None
+) -> None:
+    assert learning.from_words(text, heard, meant, VOCABULARY) == lesson
+
+
+def test_words_that_nobody_would_mistake_teach_nothing() -> None:
+    assert learning.from_rewording("the tractor was by the gate", "left fore, mild thrush", VOCABULARY) is None
+
+
+NAMELESS = "Rohand. First one stood quiet. Trimmed all four."
+
+
+def name_it(review: Review) -> Done:
+    """Say that the visit was Rowan's."""
+    return review.assign(
+        next(item for item in review.queue() if item.kind is ItemKind.HORSE), review.store.horse("Rowan")
+    )
+
+
+def test_a_name_is_learned_at_the_second_time(yard: Review, hear: Keep) -> None:
+    hear(yard, NAMELESS, day="2026-05-10")
+    first = name_it(yard)
+    assert (first.learned, first.offer) == (None, "Is Rowan called “Rohand”, or is it heard so?")
+    hear(yard, NAMELESS, day="2026-05-11")
+    assert name_it(yard).learned == "“Rohand” is a name for Rowan from the next memo on."
+    assert yard.store.learned_names() == [LearnedName("Rowan", "Rohand")]
+    visit = yard.store.visit(hear(yard, NAMELESS, day="2026-05-12")[0])
+    assert visit.horse is not None
+    assert (visit.horse.name, visit.visit.horse_match, visit.flags) == ("Rowan", HorseMatch.KNOWN, ())
+
+
+def test_a_learned_name_is_forgotten(yard: Review, hear: Keep) -> None:
+    hear(yard, NAMELESS, day="2026-05-10")
+    lesson = name_it(yard).lesson
+    assert lesson is not None
+    yard.learn(lesson)
+    assert learning.forget(yard.store, "rohand") == ["Rowan is no longer called “Rohand”."]
+    assert yard.store.horse("Rowan").horse.also_called == []
+    assert yard.store.visit(hear(yard, NAMELESS, day="2026-05-11")[0]).horse is None
+    assert name_it(yard).learned is None
+
+
+def test_the_name_of_another_horse_is_never_learned(yard: Review) -> None:
+    with pytest.raises(VocabularyError, match="A horse is called “Hester” already"):
+        yard.learn(learning.NameLesson(yard.store.horse("Rowan"), "Hester"))
+
+
+def test_forgetting_what_was_never_learned(yard: Review) -> None:
+    with pytest.raises(NotFoundError):
+        learning.forget(yard.store, "rohand")
