@@ -149,6 +149,7 @@ def remove_files(database: Database, folder: Path) -> None:
     hold what is removed.
     """
     clear_parts(folder)
+    clear_parts(folder)
     gone = {sha256 for sha256 in unfinished(database) if sha256}
     kept = {row["sha256"] for row in database.query("SELECT sha256 FROM memos")}
     for path in list(folder.rglob("*")):

@@ -242,7 +242,8 @@ def test_a_reading_can_be_taken_back_after_a_removal(yard: Yard, store: Store) -
 
 def test_what_an_interrupted_back_up_left_goes_too(yard: Yard, quillon: Store) -> None:
     (yard.folder / ".clinchbook-left.part").write_bytes((yard.folder / "clinchbook.db").read_bytes())
-    (yard.folder / "originals" / "left.part").write_bytes(b"QUILLON-SOUND")
+    (yard.folder / "originals" / "c9").mkdir(exist_ok=True)
+    (yard.folder / "originals" / "c9" / "left.part").write_bytes(b"QUILLON-SOUND")
     quillon.forget(quillon.plan_forgetting_horse("Quillon"))
     assert b"quillon" not in bytes_of(yard.folder)
 
