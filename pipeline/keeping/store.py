@@ -12,6 +12,7 @@ from pipeline.keeping import changes, finding, health, horses, opened, reading_b
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import open_database, plain_errors
+from pipeline.keeping.days import Days
 from pipeline.keeping.deciding import Deciding
 from pipeline.keeping.kept import Found, HistoryEntry, KeptHorse, KeptMemo, KeptVisit, Wanted
 from pipeline.keeping.lessons import Lessons
@@ -26,7 +27,7 @@ from pipeline.keeping.to_review import ToReview
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
 
-class Store(Corrections, Readings, PastStates, Deciding, ToReview, Lessons):
+class Store(Corrections, Readings, PastStates, Deciding, ToReview, Lessons, Days):
     """A folder with the database of all visits and the original recordings.
 
     Every method raises StoreError (StoreBusyError when another program holds the store) with one plain sentence, and
