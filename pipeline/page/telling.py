@@ -12,8 +12,7 @@ from markupsafe import Markup
 from pipeline.judging import cautions
 from pipeline.keeping import KeptVisit
 from pipeline.record import FEET, Fact, Foot, HorseMatch, Status
-from pipeline.using.hoof_map import Mark, hoof_svg
-from pipeline.using.marks import latest_marks
+from pipeline.using.hoof_map import Kind, Mark, hoof_svg, kind_of
 from pipeline.using.review.surroundings import PAD_S, Clip
 from pipeline.using.wording import FOOT_NAMES, FOUND_SLOTS, clock, fact_words, harmless
 
@@ -38,6 +37,16 @@ class Line:
 
 
 @dataclass(frozen=True)
+class Marked:
+    """A line that has its number and colour on the drawing; ``placed`` is False when no place was said."""
+
+    number: int
+    kind: Kind
+    line: Line
+    placed: bool
+
+
+@dataclass(frozen=True)
 class Quote:
     """Words of the memo behind some facts, where they were said, and their sound."""
 
@@ -48,12 +57,12 @@ class Quote:
 
 @dataclass(frozen=True)
 class FootTold:
-    """One foot, or the whole horse: its drawing with the numbered lines beside it, what was found and done, and the
-    words behind it."""
+    """One foot, or the whole horse: its drawing with the numbered lines beneath, what else was found and done, and the
+    words behind it all."""
 
     name: str
     drawing: Markup | None
-    marks: list[Mark]
+    marks: list[Marked]
     found: list[Line]
     done: list[Line]
     quotes: list[Quote]
@@ -168,15 +177,27 @@ def _gist(facts: Iterable[Fact]) -> str:
 def _foot(visit: KeptVisit, foot: Foot | None, facts: Sequence[Fact]) -> FootTold | None:
     if not facts:
         return None
-    marks = latest_marks([visit], foot) if foot else []
+    marks, others = _marked(facts) if foot else ([], list(facts))
+    drawn = [Mark(one.number, fact.zone, one.line.words, one.kind) for one, fact in marks]
     return FootTold(
         name=FOOT_NAMES[foot].capitalize(),
-        drawing=Markup(hoof_svg(foot, marks)) if foot else None,
-        marks=marks,
-        found=[_line(fact) for fact in facts if fact.slot in FOUND_SLOTS],
-        done=[_line(fact) for fact in facts if fact.slot not in FOUND_SLOTS],
+        drawing=Markup(hoof_svg(foot, drawn)) if foot else None,
+        marks=[one for one, _ in marks],
+        found=[_line(fact) for fact in others if fact.slot in FOUND_SLOTS],
+        done=[_line(fact) for fact in others if fact.slot not in FOUND_SLOTS],
         quotes=_quotes(visit, facts),
     )
+
+
+def _marked(facts: Sequence[Fact]) -> tuple[list[tuple[Marked, Fact]], list[Fact]]:
+    """The facts that are drawn, the most pressing first, and the others."""
+    kinds = [(kind, fact) for fact in facts if (kind := kind_of(fact)) is not None]
+    kinds.sort(key=lambda pair: tuple(Kind).index(pair[0]))
+    marks = [
+        (Marked(number, kind, _line(fact), fact.zone is not None), fact)
+        for number, (kind, fact) in enumerate(kinds, start=1)
+    ]
+    return marks, [fact for fact in facts if kind_of(fact) is None]
 
 
 def _line(fact: Fact, with_foot: bool = False) -> Line:
