@@ -12,7 +12,7 @@ from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
-from pipeline.errors import ClinchbookError, FileMissingError, WeightsError
+from pipeline.errors import ClinchbookError, FileMissingError, StoreError, WeightsError
 from pipeline.hearing.containers import HEAD_BYTES, sniff
 from pipeline.hearing.intake import take_in
 from pipeline.record import Fact, Flag, FlagKind, Memo, MemoRecord, RosterHorse, Transcript, Visit
@@ -165,12 +165,17 @@ class Ingest:
     def read_again(self, memo: KeptMemo, roster: Sequence[RosterHorse], listen: bool = False) -> ReadMemo:
         """Read a kept memo by today's rules and words; with ``listen`` hear its original again first.
 
-        Nothing is kept. Raises as ``read_sound`` does when it listens.
+        Nothing is kept. When it listens it raises as ``read_sound`` does, and StoreError for a recording that is no
+        longer what was kept.
         """
-        day = memo.record.visits[0].date if memo.record.visits else None
+        recorded = memo.record.memo.recorded_at or memo.kept_at
+        day = memo.record.visits[0].date if memo.record.visits else recorded.date()
         if listen:
-            return self.read_sound(memo.original, roster, day or date.today())
-        record = self._judged(memo.record.memo, memo.transcript, roster, day or date.today(), list(memo.record.flags))
+            heard = self.read_sound(memo.original, roster, day)
+            if heard.record.memo.sha256 != memo.record.memo.sha256:
+                raise StoreError(f"The recording of {memo.file_name} in the store is no longer what was kept.")
+            return heard
+        record = self._judged(memo.record.memo, memo.transcript, roster, day, list(memo.record.flags))
         return ReadMemo(record, memo.transcript, memo.weights or "")
 
     def reread(self, store: Store, memo_id: int, listen: bool = False) -> Reread:

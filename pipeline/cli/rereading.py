@@ -69,13 +69,14 @@ def reread(
     with Store.open(folder, create=False) as kept:
         numbers = kept.memo_numbers() if every else [kept.memo_number(name) for name in dict.fromkeys(memos or ())]
         if undo:
-            _take_back(kept, numbers, every)
+            _take_back(kept, numbers, every, as_json)
         else:
             raise typer.Exit(_read(Ingest(settings, vocabulary_with_own(folder)), kept, numbers, listen, as_json))
 
 
-def _take_back(kept: Store, numbers: list[int], every: bool) -> None:
-    from pipeline.cli.output import counted
+def _take_back(kept: Store, numbers: list[int], every: bool, as_json: bool) -> None:
+    from pipeline.cli.endings import say
+    from pipeline.cli.output import counted, print_json
 
     back = 0
     for number in numbers:
@@ -83,9 +84,12 @@ def _take_back(kept: Store, numbers: list[int], every: bool) -> None:
             continue
         reading = kept.take_reading_back(number)
         back += 1
-        typer.echo(f"memo {number}: reading {reading} stands again.")
+        if as_json:
+            print_json({"memo": number, "reading": reading})
+        else:
+            typer.echo(f"memo {number}: reading {reading} stands again.")
     if every:
-        typer.echo(f"{counted(back, 'memo')} taken back.")
+        say(f"{counted(back, 'memo')} taken back.")
 
 
 def _read(hearing: Ingest, kept: Store, numbers: list[int], listen: bool, as_json: bool) -> int:

@@ -48,8 +48,9 @@ class KeyReview:
     def run(self) -> None:
         """Ask until all is answered, skipped or left for another time, then say how it ended."""
         try:
-            while (item := self._next()) is not None:
-                self._ask(item)
+            while (item := self._next()) is not None or self._once_more():
+                if item is not None:
+                    self._ask(item)
         except _Stop:
             pass
         self._say_end()
@@ -58,6 +59,13 @@ class KeyReview:
         # The queue is made anew each time: an answer may have answered another question too.
         self._open = [item for item in self.review.queue() if item.key not in self.skipped]
         return self._open[0] if self._open else None
+
+    def _once_more(self) -> bool:
+        """The last answer can be taken back like any other: whether it was."""
+        if not self._asked_on:
+            return False
+        self.terminal.tell("That was the last question.  u undo the last answer, any other key ends")
+        return self.terminal.key() == "u" and self._undo()
 
     def _ask(self, item: Item) -> None:
         shown = self.review.show(item)

@@ -84,9 +84,16 @@ def _ask(asking: Review) -> None:
     from pipeline.cli.playing import Player
     from pipeline.cli.review_keys import KeyReview, Terminal
 
+    def key() -> str:
+        try:
+            pressed: str = typer.getchar()
+        except EOFError:  # Ctrl-D, or the line to the terminal is gone
+            return "q"
+        return pressed
+
     def line(asked: str) -> str:
         typed: str = typer.prompt(asked, default="", show_default=False)
         return typed
 
     with Player() as player:
-        KeyReview(asking, Terminal(typer.getchar, line, typer.echo), player).run()
+        KeyReview(asking, Terminal(key, line, typer.echo), player).run()

@@ -22,7 +22,8 @@ if TYPE_CHECKING:
 
 # The rules of a fact that a person stands for and the present reading does not find.
 KEPT = as_json(["kept by a person"])
-_STATE = ("foot", "value", "zone", "status", "severity", "confidence", "flagged", "reasons", "stands", "settled")
+_STATE = ("foot", "value", "zone", "status", "severity", "stands")
+_SURE: Columns = {"confidence": 1.0, "flagged": 0, "reasons": "[]"}
 _NO_LONGER_FOUND = "A person stood for this; read again, the memo no longer says it{}. Is it still right?"
 _SAME_FACT = 100.0
 _SAME_FOOT, _SAME_VALUE, _SAME_ZONE = 4.0, 3.0, 1.0  # the same place in the body tells more than the same words
@@ -34,10 +35,16 @@ class Told:
 
     now: RawRow
     read: RawRow
+    corrected_outside: bool = False
+
+    @property
+    def decided(self) -> bool:
+        """Whether a person stands for it or dropped it; whoever corrected it by another program stands for it too."""
+        return bool(self.now["settled"]) or self.corrected_outside
 
     @property
     def root(self) -> int:
-        """The fact that it repeats, or itself."""
+        """The first fact that was read from these words, in whichever reading, or itself."""
         return int(self.now["origin"] or self.now["id"])
 
     def either(self, column: str) -> set[str | float | None]:
@@ -56,25 +63,29 @@ class Into:
 def told(database: Database, facts: Sequence[RawRow]) -> list[Told]:
     """The facts with what they said when they were read, before any correction."""
     read = {row["id"]: dict(row) for row in facts}
+    outside = set()
     for entry in reversed(reading_back.history_of_rows(database, "facts", list(read))):
         read[entry.row][entry.column] = entry.old
-    return [Told(row, read[row["id"]]) for row in facts]
+        if entry.change is None:
+            outside.add(entry.row)
+    return [Told(row, read[row["id"]], row["id"] in outside) for row in facts]
 
 
 def carry(
     database: Database, source: Sequence[Told], target: Sequence[Told], transcript: Transcript | None, into: Into
 ) -> None:
-    """Bring every settled fact of ``source`` to ``target``, the facts of the reading that stands from now on.
+    """Bring every decided fact of ``source`` to ``target``, the facts of the reading that stands from now on.
 
     ``transcript`` is that reading's wording when it is another one than the source's.
     """
-    settled = [fact for fact in source if fact.now["settled"]]
+    settled = [fact for fact in source if fact.decided]
     pairs = matched(settled, target, same_words=transcript is None)
     for fact in settled:
         found = pairs.get(fact.now["id"])
         if found is not None:
-            columns: Columns = {name: fact.now[name] for name in _STATE}
-            if fact.now["visit"] != fact.read["visit"] and found.now["visit"] != fact.now["visit"]:
+            columns: Columns = {name: fact.now[name] for name in _STATE} | {"settled": 1}
+            columns |= _SURE if fact.now["stands"] else {}
+            if _stays_in_its_visit(database, fact, found):
                 columns |= {"visit": fact.now["visit"], "position": _behind(database, fact)}
             update_row(database, "facts", found.now["id"], columns)
         elif fact.now["stands"]:
@@ -99,13 +110,26 @@ def matched(source: Iterable[Told], target: Iterable[Told], same_words: bool) ->
     return pairs
 
 
+def origins(source: Sequence[Told], fresh: Sequence[Told], same_words: bool) -> dict[int, int]:
+    """For new facts, by number, the fact of the former reading that was read from the same words.
+
+    What a person settled is looked for first, so that it is sure to find its like.
+    """
+    settled = matched([fact for fact in source if fact.decided], fresh, same_words)
+    taken = {other.now["id"] for other in settled.values()}
+    others = [fact for fact in source if not fact.decided]
+    pairs = settled | matched(others, [fact for fact in fresh if fact.now["id"] not in taken], same_words)
+    roots = {fact.now["id"]: fact.root for fact in source}
+    return {other.now["id"]: roots[number] for number, other in pairs.items()}
+
+
 def set_aside_doubles(database: Database, by_hand: Sequence[RawRow], target: Sequence[RawRow]) -> None:
     """A fact that a person had entered and the reader finds by now is kept once: as the person entered it."""
     same = ("visit", "foot", "slot", "value", "status")
     entered = {tuple(fact[name] for name in same) for fact in by_hand if fact["stands"]}
     for fact in target:
         if tuple(fact[name] for name in same) in entered:
-            update_row(database, "facts", fact["id"], {"stands": 0, "settled": 1})
+            update_row(database, "facts", fact["id"], {"stands": 0})
 
 
 def _likeness(fact: Told, other: Told, same_words: bool) -> float:
@@ -139,6 +163,19 @@ def _shared(one: tuple[float, float], other: tuple[float, float]) -> float:
     together = min(one[1], other[1]) - max(one[0], other[0])
     whole = max(one[1], other[1]) - min(one[0], other[0])
     return together / whole if together > 0 and whole > 0 else 0.0
+
+
+def _stays_in_its_visit(database: Database, fact: Told, found: Told) -> bool:
+    """Whether a decided fact stays in its visit though it is found in another one by now.
+
+    It does when a person moved it there, and when one of the two visits stands and the other does not: what a person
+    stands for is not lost in a visit that he dropped, and what he dropped with a visit does not come back in another.
+    """
+    if fact.now["visit"] == found.now["visit"]:
+        return False
+    moved = bool(fact.now["visit"] != fact.read["visit"])
+    sql = "SELECT count(DISTINCT stands) FROM visits WHERE id IN (?, ?)"
+    return moved or database.execute(sql, [fact.now["visit"], found.now["visit"]]).fetchone()[0] == 2
 
 
 def _keep(database: Database, fact: Told, transcript: Transcript | None, into: Into) -> None:

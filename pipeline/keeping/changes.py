@@ -24,6 +24,8 @@ class ChangeKind(StrEnum):
     ADD = "add"  # a fact that was missed
     VISIT = "visit"  # a visit's day or notes
     NEW_VISIT = "new_visit"  # a visit that was missed
+    DROP_VISIT = "drop_visit"  # a visit that was none
+    RESTORE_VISIT = "restore_visit"  # a dropped visit that was one after all
     ASSIGN = "assign"  # whose visit it was
     LOOK = "look"  # a flag that somebody has looked at
     REREAD = "reread"  # a memo read again, or that taken back

@@ -70,6 +70,8 @@ def checked(fact: Fact, fields: FactFields) -> Fact:
     unknown = fields.keys() - FactFields.__annotations__.keys()
     if unknown:
         raise CorrectionError(f"{min(unknown)!r} of a fact is not corrected by hand.")
+    if isinstance(fields.get("value"), bool):
+        raise CorrectionError("This cannot be kept: a value is a word or a number, not yes or no.")
     sure = {"confidence": 1.0, "flagged": False, "reasons": []}
     try:
         return Fact.model_validate({**fact.model_dump(), **sure, **fields})

@@ -13,6 +13,7 @@ from pipeline.keeping.changes import About, Change, ChangeKind, Noted, NotedFact
 from pipeline.keeping.correcting import FactFields
 from pipeline.keeping.database import plain_errors, update_row
 from pipeline.keeping.kept import KeptHorse
+from pipeline.keeping.names import keepable
 from pipeline.keeping.opened import OpenedStore
 from pipeline.keeping.rows import Columns, transcript_of
 from pipeline.record import Fact
@@ -118,11 +119,25 @@ class Corrections(OpenedStore):
         if day is not None:
             columns["date"] = day.isoformat()
         if notes is not None:
-            columns["notes"] = notes
+            columns["notes"] = keepable(notes)
         if not columns:
             raise CorrectionError("A correction must say what is right instead.")
         with self._changing(ChangeKind.VISIT, visit_id, seen, who, why) as (change, _):
             update_row(self._database, "visits", visit_id, columns)
+            return self._noted(change, visit_id)
+
+    def drop_visit(self, visit_id: int, *, seen: int, who: str | None = None, why: str = "no visit") -> Noted:
+        """Say that there was no such visit: it is kept with all its facts, and stands no more."""
+        with self._changing(ChangeKind.DROP_VISIT, visit_id, seen, who, why) as (change, _):
+            update_row(self._database, "visits", visit_id, {"stands": 0})
+            return self._noted(change, visit_id)
+
+    def restore_visit(
+        self, visit_id: int, *, seen: int, who: str | None = None, why: str = "a visit after all"
+    ) -> Noted:
+        """Let a dropped visit stand again."""
+        with self._changing(ChangeKind.RESTORE_VISIT, visit_id, seen, who, why) as (change, _):
+            update_row(self._database, "visits", visit_id, {"stands": 1})
             return self._noted(change, visit_id)
 
     def assign(
@@ -134,8 +149,11 @@ class Corrections(OpenedStore):
         who: str | None = None,
         why: str = "assigned by hand",
     ) -> Noted:
-        """Say whose visit it was; that answers its flags about the horse. Without ``seen`` it is said of any state."""
-        with self._changing(ChangeKind.ASSIGN, visit_id, seen, who, why) as (change, _):
+        """Say whose visit it was, or confirm it; that answers its flags about the horse, and a later reading keeps it.
+
+        Without ``seen`` it is said of any state.
+        """
+        with self._changing(ChangeKind.ASSIGN, visit_id, seen, who, why, may_confirm=True) as (change, _):
             correcting.assign_visit(self._database, visit_id, horse.id)
             return self._noted(change, visit_id)
 
@@ -177,6 +195,7 @@ class Corrections(OpenedStore):
         *,
         fact: int | None = None,
         flag: int | None = None,
+        may_confirm: bool = False,
     ) -> Iterator[tuple[int, RawRow]]:
         with self._writing(who, why):
             row = reading_back.visit_row(self._database, visit_id)
@@ -184,7 +203,7 @@ class Corrections(OpenedStore):
             about = About(row["memo"], visit_id, fact, flag)
             change = changes.begin(self._database, kind, about, opened.now())
             yield change, row
-            if not changes.changed_anything(self._database, change):
+            if not may_confirm and not changes.changed_anything(self._database, change):
                 raise CorrectionError("Nothing changes by this: it stands like that already.")
 
     @contextmanager

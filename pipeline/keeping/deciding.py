@@ -145,7 +145,8 @@ def _write(database: Database, visit: RawRow, decision: Decision, at: str) -> No
     kind, about = _about(visit, decision)
     change = changes.begin(database, kind, about, at)
     _WRITERS[type(decision)](database, visit, decision, change)
-    if not changes.changed_anything(database, change):
+    # Whose visit it was may be confirmed: a later reading keeps it then.
+    if not isinstance(decision, AssignHorse) and not changes.changed_anything(database, change):
         raise CorrectionError("Nothing changes by this: it stands like that already.")
 
 

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 
 from pipeline.keeping import writing_down
 from pipeline.keeping.database import plain_errors, writing
+from pipeline.keeping.names import keepable
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
@@ -27,7 +28,7 @@ class OpenedStore:
     def _writing(self, who: str | None, why: str) -> Iterator[None]:
         """One transaction under somebody's name; StoreError with one plain sentence when it cannot be."""
         with plain_errors(self.folder), writing(self._database):
-            writing_down.take_pen(self._database, who or login_name(), why)
+            writing_down.take_pen(self._database, keepable(who or login_name()), keepable(why))
             yield
             writing_down.take_pen(self._database, "unknown", "")
 

@@ -23,6 +23,11 @@ JOIN facts ON facts.visit = visits.id
 WHERE readings.number = (SELECT max(number) FROM readings WHERE memo = memos.id AND number > 1)
 AND facts.stands = 1 AND facts.reading <> memos.reading
 """
+# The facts of the reading that stands, in visits that do not.
+_LET_GO = """
+SELECT count(*) FROM visits JOIN memos ON memos.id = visits.memo JOIN facts ON facts.visit = visits.id
+WHERE visits.stands = 0 AND facts.stands = 1 AND (facts.reading IS NULL OR facts.reading = memos.reading)
+"""
 
 
 def memo_row(database: Database, key: int | str) -> RawRow | None:
@@ -91,7 +96,7 @@ def counts(database: Database) -> dict[str, int]:
     return {
         "memos": counted("SELECT count(*) FROM memos"),
         "visits": counted("SELECT count(*) FROM visits WHERE stands = 1"),
-        "facts": facts - counted(_OVERTAKEN),
+        "facts": facts - counted(_OVERTAKEN) - counted(_LET_GO),
         "horses": counted("SELECT count(*) FROM horses"),
         "flagged": counted("SELECT count(*) FROM to_review"),
     }

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date
+from itertools import islice
 from typing import TYPE_CHECKING
 
 from pipeline.errors import CorrectionError, StoreConflictError
-from pipeline.keeping import carrying, changes, undoing
+from pipeline.keeping import carrying, changes, reading_back, undoing
 from pipeline.keeping.changes import About, ChangeKind
 from pipeline.keeping.correcting import heard_columns, next_position
 from pipeline.keeping.database import insert_row, update_row
@@ -23,7 +24,7 @@ from pipeline.keeping.rows import (
     visit_columns,
     words_json,
 )
-from pipeline.keeping.same_visits import matching_visits, reads_the_same
+from pipeline.keeping.same_visits import matching_visits, reads_the_same, visits_to_match
 from pipeline.record import Flag, FlagKind, MemoRecord, Transcript, Visit
 
 if TYPE_CHECKING:
@@ -32,9 +33,15 @@ if TYPE_CHECKING:
 # What a person said of a visit and did not take back; version 1 knew no changes, only their history.
 _DECIDED = """
 SELECT in_row, in_column FROM history LEFT JOIN changes ON changes.id = history.change
-WHERE in_table = 'visits' AND in_row IN (SELECT id FROM visits WHERE memo = ?)
-AND (changes.id IS NULL OR changes.kind IN ('assign', 'visit'))
+WHERE in_table = 'visits' AND in_row IN (SELECT id FROM visits WHERE memo = :memo)
+AND (changes.id IS NULL OR changes.kind IN ('visit', 'drop_visit', 'restore_visit'))
 AND NOT EXISTS (SELECT 1 FROM changes AS later WHERE later.undoes = changes.id)
+UNION
+SELECT visit, 'horse' FROM changes WHERE memo = :memo AND kind = 'assign'
+AND NOT EXISTS (SELECT 1 FROM changes AS later WHERE later.undoes = changes.id)
+UNION
+SELECT visits.id, 'horse' FROM visits JOIN changes ON changes.id = visits.change
+WHERE visits.memo = :memo AND changes.kind = 'new_visit' AND visits.stands = 1
 """
 
 
@@ -79,7 +86,7 @@ def read_again(
     if heard is not None and (heard, by.weights) == (transcript_of(memo), memo["weights"]):
         heard = None
     before = carrying.told(database, [fact for fact in raw.facts.values() if fact["reading"] == memo["reading"]])
-    decided = {(row["in_row"], row["in_column"]) for row in database.query(_DECIDED, [memo["id"]])}
+    decided = {(row["in_row"], row["in_column"]) for row in database.query(_DECIDED, {"memo": memo["id"]})}
     if heard is None and reads_the_same(record, raw, memo["reading"], before, decided):
         return None
     change = changes.begin(database, ChangeKind.REREAD, About(memo["id"]), at)
@@ -88,7 +95,7 @@ def read_again(
     hearing = memo["hearing"] if heard is None else _new_hearing(again, heard, by.weights)
     reading: Columns = {"hearing": hearing, "made_at": at, "vocabulary": by.vocabulary, "change": change}
     insert_row(database, "readings", {"memo": memo["id"], "number": number, **reading})
-    found = _write_visits(again, record)
+    found = _write_visits(again, record, before, same_words=heard is None)
     _write_flags(again, None, _memo_flags(again, record, heard))
     _stand(database, memo["id"], number)
     _carry(again, before, heard)
@@ -115,7 +122,7 @@ def take_back(database: Database, memo: RawRow, at: str) -> int:
     other = _reading(database, memo["id"], number)["hearing"] != memo["hearing"]
     words = transcript_of(_memo_row(database, memo["id"])) if other else None
     into = carrying.Into(number, change)
-    carrying.carry(database, carrying.told(database, again.facts), carrying.told(database, former), words, into)
+    carrying.carry(database, _decided_since(again, row["change"]), carrying.told(database, former), words, into)
     for visit in raw.visits.values():
         if visit["change"] == row["change"] and not _held(database, visit["id"], number):
             update_row(database, "visits", visit["id"], {"stands": 0})
@@ -128,17 +135,23 @@ def check_reading(memo: RawRow, seen: int) -> None:
         raise StoreConflictError(f"Memo {memo['id']} was read again by somebody else meanwhile; nothing was changed.")
 
 
-def _write_visits(again: Again, record: MemoRecord) -> set[int]:
+def _write_visits(again: Again, record: MemoRecord, before: Sequence[carrying.Told], same_words: bool) -> set[int]:
     """Write the new reading's visits, facts and flags; returns the numbers of the visits that it found."""
-    standing = [visit for visit in again.raw.visits.values() if visit["stands"]]
+    places = matching_visits(record.visits, visits_to_match(again.raw, again.decided), again.facts)
+    # Numbers that no row has, below those of all rows.
+    fresh: list[RawRow] = [
+        {**fact_columns(fact, -1, 0), "id": -number, "origin": None}
+        for number, fact in enumerate((fact for visit in record.visits for fact in visit.facts), start=1)
+    ]
+    origin = carrying.origins(before, [carrying.Told(row, row) for row in fresh], same_words)
+    rows = iter(fresh)
     found = set()
-    places = matching_visits(record.visits, standing, again.facts)
     for visit, row in zip(record.visits, places, strict=True):
         visit_id, doubts = _new_visit(again, visit) if row is None else _same_visit(again, visit, row)
         first = next_position(again.database, again.memo["id"])
-        for place, fact in enumerate(visit.facts, start=first):
-            columns = fact_columns(fact, visit_id, place)
-            insert_row(again.database, "facts", {**columns, "reading": again.number})
+        for place, new in enumerate(islice(rows, len(visit.facts)), start=first):
+            own = {"visit": visit_id, "position": place, "reading": again.number, "origin": origin.get(new["id"])}
+            insert_row(again.database, "facts", {**{k: v for k, v in new.items() if k != "id"}, **own})
         _write_flags(again, visit_id, [*visit.flags, *doubts])
         found.add(visit_id)
     return found
@@ -207,6 +220,14 @@ def _carry(again: Again, before: Sequence[carrying.Told], heard: Transcript | No
     carrying.set_aside_doubles(again.database, again.by_hand, new)
     fresh = [carrying.Told(row, row) for row in new]
     carrying.carry(again.database, before, fresh, heard, carrying.Into(again.number, again.change))
+
+
+def _decided_since(again: Again, change: int) -> list[carrying.Told]:
+    """The facts of the reading that is taken back about which a person decided something after it was made."""
+    numbers = [fact["id"] for fact in again.facts]
+    entries = reading_back.history_of_rows(again.database, "facts", numbers)
+    later = {entry.row for entry in entries if entry.change != change}
+    return carrying.told(again.database, [fact for fact in again.facts if fact["id"] in later])
 
 
 def _let_go(again: Again, found: set[int]) -> None:

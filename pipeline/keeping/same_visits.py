@@ -13,6 +13,12 @@ from pipeline.record import MemoRecord, Visit
 _READ = ("foot", "slot", "value", "zone", "status", "severity", "flagged", "reasons", "quote", "span_start", "span_end")
 
 
+def visits_to_match(raw: Raw, decided: set[tuple[int, str]]) -> list[RawRow]:
+    """The visits that stand, then those that a person dropped: a reader that finds these again finds nothing new."""
+    rows = [visit for visit in raw.visits.values() if visit["stands"] or (visit["id"], "stands") in decided]
+    return sorted(rows, key=lambda visit: not visit["stands"])
+
+
 def matching_visits(visits: Sequence[Visit], rows: Sequence[RawRow], facts: Sequence[RawRow]) -> list[RawRow | None]:
     """For each visit the row that it had until now, or None for one that was missed until now.
 
@@ -40,7 +46,7 @@ def reads_the_same(
     record: MemoRecord, raw: Raw, reading: int, before: Sequence[Told], decided: set[tuple[int, str]]
 ) -> bool:
     """Whether a new reading says what the present one said when it was read; certainty aside."""
-    rows = [visit for visit in raw.visits.values() if visit["stands"]]
+    rows = visits_to_match(raw, decided)
     places = matching_visits(record.visits, rows, [told.now for told in before])
     if len(places) != len(rows) or None in places:
         return False

@@ -3,8 +3,8 @@
 A *change* is one decision of a person, or one reading again: all rows of ``history`` that it made name it. A *reading*
 is what the rules of a day made of a memo; its facts and flags stay when a later reading takes over, and
 ``memos.reading`` says which one stands. A fact without a reading was entered by hand and stands beside any of them.
-A visit or fact with a ``change`` was entered by that change; ``origin`` is the fact of another
-reading that it repeats because a person stands for it.
+A visit or fact with a ``change`` was entered by that change; ``origin`` is the fact of an earlier
+reading that was read from the same words.
 ``hearings`` holds the wordings of a memo that was heard more than once; ``memos`` has the one that counts.
 
 ``revision`` of a visit grows with whatever changes in it, so that a person cannot overwrite what he has not seen.
@@ -20,8 +20,8 @@ CREATE TABLE changes (
     why TEXT NOT NULL,
     kind TEXT NOT NULL CHECK (
         kind IN (
-            'correct', 'accept', 'drop', 'restore', 'move', 'add', 'visit', 'new_visit', 'assign', 'look', 'reread',
-            'undo'
+            'correct', 'accept', 'drop', 'restore', 'move', 'add', 'visit', 'new_visit', 'drop_visit', 'restore_visit',
+            'assign', 'look', 'reread', 'undo'
         )
     ),
     memo INTEGER NOT NULL REFERENCES memos (id),
@@ -80,6 +80,7 @@ ALTER TABLE facts ADD COLUMN change INTEGER REFERENCES changes (id) CHECK (
 ALTER TABLE facts ADD COLUMN origin INTEGER REFERENCES facts (id);
 CREATE INDEX facts_flagged ON facts (visit) WHERE flagged = 1;
 CREATE INDEX facts_entered ON facts (change) WHERE change IS NOT NULL;
+CREATE INDEX visits_let_go ON visits (memo) WHERE stands = 0;
 CREATE INDEX visits_entered ON visits (change) WHERE change IS NOT NULL;
 ALTER TABLE flags ADD COLUMN settled INTEGER NOT NULL DEFAULT 0 CHECK (settled IN (0, 1));
 ALTER TABLE flags ADD COLUMN reading INTEGER NOT NULL DEFAULT 1 CHECK (reading >= 1);

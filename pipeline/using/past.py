@@ -19,6 +19,8 @@ _KINDS = {
     ChangeKind.ADD: "added",
     ChangeKind.VISIT: "corrected the visit",
     ChangeKind.NEW_VISIT: "added a visit",
+    ChangeKind.DROP_VISIT: "dropped the visit",
+    ChangeKind.RESTORE_VISIT: "restored the visit",
     ChangeKind.ASSIGN: "said whose visit it was",
     ChangeKind.LOOK: "looked at a flag",
     ChangeKind.REREAD: "read the memo again",

@@ -42,6 +42,7 @@ def test_all_is_well(run: Run, model: Path) -> None:
         ["ok", "words"],
         ["ok", "weights"],
         ["ok", "store"],
+        ["ok", "review"],
     ]
     assert "whole, with 1 horse and 0 memos" in ended.out
 

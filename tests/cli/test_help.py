@@ -49,7 +49,7 @@ def all_commands() -> list[tuple[str, ...]]:
 
 def test_the_commands_that_are_promised_are_there() -> None:
     names = {" ".join(words) for words in all_commands()}
-    promised = "ingest,watch,extract,show,search,export,roster import,roster add,roster list,demo,check"
+    promised = "ingest,watch,extract,show,search,export,roster import,roster add,roster list,review,demo,check"
     assert names >= set(promised.split(","))
 
 
@@ -91,6 +91,8 @@ def test_looking_things_up_loads_nothing_heavy(tmp_path: Path) -> None:
     assert loaded_by("roster", "list", store=store) == ["0"]
     assert loaded_by("search", "thrush", store=store) == ["0"]
     assert loaded_by("export", "Bramble", "--format", "csv", store=store) == ["0"]
+    assert loaded_by("review", "--no-input", store=store) == ["0"]
+    assert loaded_by("review", "--json", store=store) == ["0"]
 
 
 def processor_seconds(*command: str) -> float:

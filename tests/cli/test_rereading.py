@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from pipeline.cli.past import read_moment
-from pipeline.errors import CorrectionError, DateError, NoSpeechError, NotFoundError
+from pipeline.errors import CorrectionError, DateError, NoSpeechError, NotFoundError, StoreError
 from pipeline.keeping import Store, store_folder
 from pipeline.record import Fact, RosterHorse, Transcript, Visit
 from tests.cli.conftest import FakeReader
@@ -69,7 +69,8 @@ class TestReread:
         assert run("reread", "--all").err == "2 memos: 0 read differently, 2 the same.\n"
         assert run("reread", "--undo", "a.wav").out == "memo 1: reading 1 stands again.\n"
         assert run("show", "1").out == before
-        assert run("reread", "--undo", "--all").out == "memo 2: reading 1 stands again.\n1 memo taken back.\n"
+        ended = run("reread", "--undo", "--all")
+        assert (ended.out, ended.err) == ("memo 2: reading 1 stands again.\n", "1 memo taken back.\n")
         ended = run("reread", "--undo", "1")
         assert (ended.code, ended.err) == (
             CorrectionError.exit_code, "Memo 1 stands as it was first read; there is nothing to take back.\n",
@@ -81,6 +82,7 @@ class TestReread:
         assert (told["memo"], told["reading"], told["visits"][0]["visit"]) == (2, 2, 2)
         assert [fact["value"] for fact in told["visits"][0]["new"]] == ["corn"]
         assert told["visits"][0]["gone"] == []
+        assert json.loads(run("reread", "2", "--undo", "--json").out) == {"memo": 2, "reading": 1}
 
     @pytest.mark.usefixtures("today")
     def test_what_a_person_corrected_stays(self, run: Run) -> None:
@@ -115,6 +117,15 @@ class TestReread:
         assert ended.err == (
             "memo 1: Nobody speaks in it.\n2 memos: 0 read differently, 1 the same, 1 could not be read.\n"
         )
+
+    def test_a_recording_that_is_another_by_now_is_not_heard(self, run: Run, make_memo: MakeMemo) -> None:
+        with Store.open(store_folder()) as store:
+            original = store.memo(1).original
+        original.write_bytes(make_memo("other.wav", seed=5).read_bytes())
+        ended = run("reread", "--listen", "1")
+        assert ended.code == StoreError.exit_code
+        assert ended.err.startswith("memo 1: The recording of a.wav in the store is no longer what was kept.\n")
+        assert "reading" not in run("history", "1").out
 
     @pytest.mark.parametrize("arguments", [[], ["--all", "1"], ["--undo", "--listen", "1"]], ids=" ".join)
     def test_nonsense_is_refused(self, run: Run, arguments: list[str]) -> None:

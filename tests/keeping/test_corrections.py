@@ -30,7 +30,7 @@ if TYPE_CHECKING:
 
 TEXT = "Bramble. Left fore, thrush in the sulcus, six nails. Then Sorrel, sound."
 DAY = date(2026, 3, 2)
-CALLS = ("correct", "accept", "drop", "move", "add", "visit", "assign", "flag", "new visit")
+CALLS = ("correct", "accept", "drop", "move", "add", "visit", "assign", "flag", "new visit", "drop visit")
 
 
 def said(quote: str) -> dict[str, object]:
@@ -112,6 +112,8 @@ def test_what_was_said_and_where_is_not_corrected(kept: Store) -> None:
         (1, {"zone": "tail"}, "This cannot be kept: 'tail' is not a zone."),
         (1, {"foot": "XX"}, "This cannot be kept: foot input should be 'LF', 'RF', 'LH' or 'RH'."),
         (1, {"quote": "never said"}, "'quote' of a fact is not corrected by hand."),
+        (2, {"value": True}, "This cannot be kept: a value is a word or a number, not yes or no."),
+        (2, {"value": float("nan")}, "This cannot be kept: nails nan is outside 1 to 20."),
         (1, {}, "A correction must say what is right instead."),
     ],
 )
@@ -202,6 +204,18 @@ def test_a_missed_visit_is_added_to_the_memo(kept: Store) -> None:
     assert [kept.visit(v).id for v in kept.memo(1).visit_ids] == [1, 2, 3]
 
 
+def test_a_visit_that_was_none_stands_no_more(kept: Store) -> None:
+    noted = kept.drop_visit(1, seen=0)
+    assert (kept.memo(1).visit_ids, kept.visits_of("Bramble"), kept.visit(1).stands) == ((2,), [], False)
+    assert kept.counts() | {"horses": 0} == {"memos": 1, "visits": 1, "facts": 0, "horses": 0, "flagged": 0}
+    assert kept.search(Wanted(slots=("nails",))).facts == []
+    assert [p.visit_id for p in kept.search(Wanted(words=("thrush",))).passages] == [2]
+    with pytest.raises(CorrectionError):
+        kept.drop_visit(1, seen=noted.revision)
+    kept.restore_visit(1, seen=noted.revision)
+    assert (kept.memo(1).visit_ids, kept.counts()["facts"]) == ((1, 2), 2)
+
+
 def test_day_and_notes_are_corrected(kept: Store) -> None:
     noted = kept.correct_visit(1, seen=0, day=date(2026, 3, 1), notes="Lively.")
     visit = kept.visit(1).visit
@@ -213,6 +227,12 @@ def test_day_and_notes_are_corrected(kept: Store) -> None:
     with pytest.raises(CorrectionError):
         kept.correct_visit(1, seen=noted.revision)
     assert kept.problems() == []
+
+
+def test_half_a_character_is_kept_as_a_sign_that_it_was_one(kept: Store) -> None:
+    kept.correct_visit(1, seen=0, notes="Hat \udc80.", who="An\udc80n", why="\udc80")
+    assert kept.visit(1).visit.notes == "Hat ?."
+    assert {(entry.who, entry.why) for entry in kept.history()} == {("An?n", "?")}
 
 
 def test_an_assigned_visit_asks_no_more_whose_it_was(kept: Store) -> None:
@@ -334,5 +354,6 @@ def change_seen(store: Store, call: str, seen: dict[int, int]) -> None:
         "assign": lambda: store.assign(2, store.horse("Sorrel"), seen=seen[2]),
         "flag": lambda: store.settle_flag(1, 2, seen=seen[2]),
         "new visit": lambda: store.add_visit(1, store.horse("Sorrel"), seen=seen[1]),
+        "drop visit": lambda: store.drop_visit(1, seen=seen[1]),
     }
     calls[call]()

@@ -131,7 +131,18 @@ def test_a_migration_that_fails_leaves_no_half_store(yard: Yard, monkeypatch: py
 def test_every_own_table_is_strict(store: Store) -> None:
     rows = store._database.query("SELECT name, strict FROM pragma_table_list WHERE schema = 'main' AND type = 'table'")
     strict = {row["name"]: row["strict"] for row in rows if not row["name"].startswith("sqlite_")}
-    assert set(strict) >= {"memos", "horses", "visits", "facts", "flags", "history", "pen"}
+    assert set(strict) >= {
+        "memos",
+        "horses",
+        "visits",
+        "facts",
+        "flags",
+        "history",
+        "pen",
+        "changes",
+        "readings",
+        "hearings",
+    }
     assert set(strict.values()) == {1}
 
 

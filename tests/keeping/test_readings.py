@@ -142,6 +142,13 @@ def test_what_a_person_decided_is_carried_over(kept: Store) -> None:
     assert (kept.visit(1).visit, kept.visit(2).visit) == before
 
 
+def test_what_another_program_corrected_is_carried_over_too(kept: Store) -> None:
+    kept._database.execute("UPDATE facts SET value = 5.0 WHERE slot = 'nails'")
+    assert again(kept, BETTER, sorrel(SOUND)) == 2
+    assert told(kept)[2] == ("LF", 5.0)
+    assert kept.visit(1).facts[2].settled
+
+
 def test_a_correction_follows_its_foot_among_facts_of_the_same_words(kept: Store) -> None:
     right = kept.visit(1).fact_ids[1]
     kept.correct(right, {"foot": "RH"}, seen=0)
@@ -255,6 +262,34 @@ class TestVisits:
         doubt = Flag(kind=FlagKind.HORSE, reason="Which horse is it?")
         again(kept, bramble(thrush("LF"), flags=(doubt,)), sorrel(SOUND))
         assert (kept.visit(1).visit.horse, kept.visit(1).visit.flags) == ("Sorrel", [])
+
+    def test_whose_visit_a_person_confirmed_it_was_stays(self, kept: Store) -> None:
+        kept.assign(1, kept.horse("Bramble"))
+        kept.add_horses([RosterHorse(name="Rowan")])
+        again(kept, bramble(thrush("LF")).model_copy(update={"horse": "Rowan"}), sorrel(SOUND))
+        assert (kept.visit(1).visit.horse, told(kept)) == ("Bramble", [("LF", "thrush")])
+
+    def test_a_visit_that_a_person_dropped_is_not_found_again(self, kept: Store) -> None:
+        kept.move(kept.visit(2).fact_ids[0], 1, seen=0)
+        kept.drop_visit(2, seen=seen(kept, 2))
+        again(kept, bramble(thrush("LF")), sorrel(SOUND, NAILS))
+        assert (kept.memo(1).visit_ids, told(kept)) == ((1,), [("LF", "thrush"), (None, "sound")])
+        assert again(kept, bramble(thrush("LF")), sorrel(SOUND, NAILS), reading=2) is None
+
+    def test_what_a_person_stands_for_is_not_lost_in_a_visit_that_he_dropped(self, kept: Store) -> None:
+        kept.accept(kept.visit(1).fact_ids[2], seen=0)
+        kept.drop_visit(2, seen=0)
+        again(kept, bramble(thrush("LF")), sorrel(NAILS, SOUND))
+        assert (kept.memo(1).visit_ids, told(kept)) == ((1,), [("LF", "thrush"), ("LF", 6.0)])
+
+    def test_a_visit_that_a_person_added_stays_his(self, kept: Store) -> None:
+        kept.add_horses([RosterHorse(name="Teasel")])
+        added = kept.add_visit(1, kept.horse("Teasel"), seen=0)
+        kept.move(kept.visit(1).fact_ids[2], added.visit, seen=seen(kept))
+        new = sorrel(NAILS, match=HorseMatch.NEW).model_copy(update={"horse": "Thistle"})
+        again(kept, bramble(thrush("LF")), new, sorrel(SOUND))
+        assert (kept.memo(1).visit_ids, kept.visit(added.visit).visit.horse) == ((1, 2, 3), "Teasel")
+        assert told(kept, added.visit) == [("LF", 6.0)]
 
     def test_a_flag_that_was_looked_at_is_not_asked_again(self, yard: Yard, kept: Store) -> None:
         flag = Flag(kind=FlagKind.NOT_UNDERSTOOD, reason="Not understood: hat", quote="hat")

@@ -23,7 +23,7 @@ TIMES = 2  # after which a mishearing is learned without asking
 _MOST_WORDS = 5
 _SHORTEST = 3  # letters
 _STRETCH = 3  # words that are compared at once
-_ALIKE = 0.4  # below this nobody would mistake one for the other
+_ALIKE = 0.45  # below this nobody would mistake one for the other
 _SLOT_CLASSES = {slot: name for name, slot in CLASS_SLOTS.items()}
 _TOKEN = re.compile(r"[a-z0-9'./½¼¾%°]+")
 _NOT_LEARNED = frozenset({"bias", "fillers", "clause_words", "not_facts", "asides", "denials", "feet"})
@@ -181,7 +181,7 @@ def from_rewording(heard: str, meant: str, vocabulary: Vocabulary) -> WordLesson
         if op != "replace":
             continue
         for wrong, right in product(_stretches(wrote[a:b]), _stretches(said[c:d])):
-            alike = likeness(wrong, right)
+            alike = likeness(wrong, right) if abs(wrong.count(" ") - right.count(" ")) <= 1 else 0.0
             lesson = from_words(" ".join(wrote), wrong, right, vocabulary) if alike >= _ALIKE else None
             if lesson is not None and (best is None or alike > best[0]):
                 best = alike, lesson

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date
@@ -32,6 +33,8 @@ from pipeline.using.review.queue import carrying, items_of, queue
 from pipeline.using.review.surroundings import Clip, LastTime, Words, clip_of, last_time, words_of
 from pipeline.using.review.typed import TextReader, read_facts, read_value
 from pipeline.vocabulary import Vocabulary
+
+_KEY = re.compile(r"v([0-9]{1,15})-")
 
 
 @dataclass(frozen=True)
@@ -92,8 +95,8 @@ class Review:
 
     def item(self, key: str) -> Item:
         """The open question of this key as it is now; NotFoundError once it is answered."""
-        number = key.partition("-")[0].removeprefix("v")
-        found = items_of(self.store, self.store.visit(int(number))) if number.isdigit() else []
+        visit = _KEY.match(key)
+        found = items_of(self.store, self.store.visit(int(visit.group(1)))) if visit else []
         for item in found:
             if item.key == key:
                 return item
@@ -182,6 +185,7 @@ class Review:
 
     def assign(self, item: Item, horse: KeptHorse) -> Done:
         """It was this horse's visit, all of it."""
+        _must_be(item, ItemKind.HORSE)
         if item.visit.horse and item.visit.horse.id == horse.id and item.visit.visit.horse_match is HorseMatch.KNOWN:
             return self._horse_confirmed(item, horse)
         lesson = learning.from_name(horse, item.heard_name(), self.vocabulary)
@@ -189,6 +193,7 @@ class Review:
 
     def new_horse(self, item: Item, name: str, place: str | None = None) -> Done:
         """It was a horse that is not on the roster yet. Raises CorrectionError for a name that is there already."""
+        _must_be(item, ItemKind.HORSE)
         wanted = " ".join(name.split())
         if any(kept.name.casefold() == wanted.casefold() and kept.horse.place == place for kept in self.store.horses()):
             raise CorrectionError(f"{wanted} is on the roster already; choose it there.")
@@ -198,12 +203,14 @@ class Review:
 
     def no_horse(self, item: Item) -> Done:
         """It is none of these: the visit stays without a horse, and is asked no more."""
+        _must_be(item, ItemKind.HORSE)
         if not item.flags:
             raise CorrectionError("Say which horse it was, or skip it.")
         return self._decide(item, [], "Left without a horse.")
 
     def set_day(self, item: Item, text: str) -> Done:
         """The memo is of this day (YYYY-MM-DD). Raises CorrectionError for what is no day."""
+        _must_be(item, ItemKind.DAY)
         try:
             day = date.fromisoformat(text.strip())
         except ValueError as error:
@@ -230,7 +237,7 @@ class Review:
 
     def _horse_confirmed(self, item: Item, horse: KeptHorse) -> Done:
         lesson = learning.from_name(horse, item.heard_name(), self.vocabulary)
-        return self._decide(item, [], f"Right: this was {horse.name}.", lesson)
+        return self._decide(item, [AssignHorse(horse)], f"Right: this was {horse.name}.", lesson)
 
     def _decide(
         self, item: Item, decisions: Sequence[Decision], says: str, lesson: learning.Lesson | None = None
@@ -255,6 +262,12 @@ class Review:
         self.learned.append(said)
         if last:
             self._taught.append((last[0].id, lesson))
+
+
+def _must_be(item: Item, kind: ItemKind) -> None:
+    """An answer to another question would answer this one's flags unread."""
+    if item.kind is not kind:
+        raise CorrectionError("This is no answer to what is asked here.")
 
 
 def _field(item: Item) -> Fact:

@@ -97,7 +97,7 @@ def unclear_flag(transcript: Transcript, quote: str) -> Flag:
 def hear(tmp_path: Path, reader: Reader) -> Keep:
     """Keep a memo as if it had been heard, a word every half second; ``unsure`` words were hard to hear.
 
-    ``unclear`` is a stretch that could not be made out.
+    ``unclear`` is a stretch that could not be made out; with ``guessed_day`` the memo's day is in doubt.
     """
 
     def hearing(
@@ -106,6 +106,7 @@ def hear(tmp_path: Path, reader: Reader) -> Keep:
         day: str = "2026-05-12",
         unsure: tuple[str, ...] = (),
         unclear: str = "",
+        guessed_day: bool = False,
         read: Reader | None = None,
     ) -> list[int]:
         words, at = [], 0
@@ -127,6 +128,8 @@ def hear(tmp_path: Path, reader: Reader) -> Keep:
         digest = hashlib.sha256(path.read_bytes()).hexdigest()
         memo = Memo(path=str(path), sha256=digest, seconds=len(words) / 2)
         flags = [unclear_flag(transcript, unclear)] if unclear else []
+        if guessed_day:
+            flags.append(Flag(kind=FlagKind.DATE, reason="the day was taken from the file's time"))
         return review.store.keep(MemoRecord(memo=memo, transcript=text, visits=visits, flags=flags), transcript, path)
 
     return hearing

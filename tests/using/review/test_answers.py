@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import pytest
 
 from pipeline.errors import CorrectionError, StoreConflictError
 from pipeline.keeping import ChangeKind
 from pipeline.keeping.correcting import FactFields
 from pipeline.record import Status
-from pipeline.using.review import Item, ItemKind, Review
+from pipeline.using.review import Done, Item, ItemKind, Review
 from pipeline.using.review.nearest import nearest
 from tests.using.review.conftest import Keep
 
@@ -142,13 +144,31 @@ def test_unclear_words_are_answered_by_what_was_said(demo: Review) -> None:
     assert item.key not in {other.key for other in demo.queue()}
 
 
-def test_a_day_that_was_guessed_is_set_for_the_whole_memo(demo: Review) -> None:
-    item = demo.queue()[0]
+def test_a_day_that_was_guessed_is_set_for_the_whole_memo(yard: Review, hear: Keep) -> None:
+    numbers = hear(yard, "Hester. Trimmed all four. Next, Rowan. Trimmed all four.", guessed_day=True)
+    assert len(numbers) == 2
+    item = asked(yard, ItemKind.DAY)
+    assert (item.as_read(), item.reason()) == ("day: 2026-05-12", "The day was taken from the file's time.")
     with pytest.raises(CorrectionError, match="is no day"):
-        demo.set_day(item, "yesterday")
-    demo.set_day(item, "2026-05-11")
-    memo = demo.store.memo(item.visit.memo.id)
-    assert {demo.store.visit(number).visit.date.isoformat() for number in memo.visit_ids} == {"2026-05-11"}
+        yard.set_day(item, "yesterday")
+    yard.set_day(item, "2026-05-11")
+    assert {yard.store.visit(number).visit.date.isoformat() for number in numbers} == {"2026-05-11"}
+    assert [other for other in yard.queue() if other.kind is ItemKind.DAY] == []
+
+
+def test_an_answer_to_another_question_is_refused(three: Review) -> None:
+    item, rowan = asked(three), three.store.horse("Rowan")
+    answers: list[Callable[[], Done]] = [
+        lambda: three.assign(item, rowan),
+        lambda: three.no_horse(item),
+        lambda: three.new_horse(item, "Peregrine"),
+        lambda: three.set_day(item, "2026-05-11"),
+    ]
+    for answer in answers:
+        with pytest.raises(CorrectionError, match="no answer to what is asked"):
+            answer()
+    assert three.store.changes(1) == []
+    assert len(three.store.horses()) == 3
 
 
 def test_a_nameless_visit_is_given_to_a_horse(demo: Review) -> None:
@@ -225,3 +245,14 @@ def test_everything_said_stands_in_history(three: Review) -> None:
     told = [e for e in three.store.history() if e.column == "value"]
     assert [(e.who, e.old, e.new, e.why) for e in told] == [("Reviewer", "3", "2", "reviewed")] * 2
     assert {change.kind for change in three.store.changes(1)} == {ChangeKind.CORRECT}
+
+
+def test_a_name_that_was_taken_for_a_horse_is_confirmed(yard: Review, hear: Keep) -> None:
+    hear(yard, "Hestor. Trimmed all four.")
+    item = asked(yard, ItemKind.HORSE)
+    assert (item.as_read(), item.reason()) == ("horse: Hester", "Heard “Hestor”, taken for Hester; is that the horse?")
+    done = yard.accept(item)
+    assert done.says == "Right: this was Hester."
+    assert done.offer == "Is Hester called “Hestor”, or is it heard so?"
+    assert [change.kind for change in yard.store.changes(1)] == [ChangeKind.ASSIGN]
+    assert [other for other in yard.queue() if other.kind is ItemKind.HORSE] == []

@@ -57,8 +57,10 @@ class Scripted:
     def key(self) -> str:
         """The next key; a new question is thought over once."""
         if not self.waiting:
-            item = self.review.queue()[0]
-            self.waiting = self.decide(item)
+            items = self.review.queue()
+            if not items:
+                return "q"
+            self.waiting = self.decide(items[0])
             self.keys.append(list(self.waiting))
         return self.waiting.pop(0)
 

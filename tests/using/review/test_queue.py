@@ -95,6 +95,6 @@ def test_a_question_is_found_by_its_key_until_it_is_answered(demo: Review) -> No
 
 
 def test_a_key_that_never_was(demo: Review) -> None:
-    for key in ("", "v1", "v1-f99999", "x", "v999-h"):
+    for key in ("", "v1", "v1-f99999", "x", "v999-h", "v²-h", "v99999999999999999999999-h", "v١-h"):
         with pytest.raises(NotFoundError):
             demo.item(key)
