@@ -38,6 +38,7 @@ class Desk:
     gate: Gate
     who: str | None = None
     reader: TextReader | None = None
+    busy_s: float = 5.0  # how long a page waits for another program that writes
     evening: Evening = field(default_factory=Evening)
     _review: Review | None = None
     _lock: RLock = field(default_factory=RLock)
@@ -46,7 +47,7 @@ class Desk:
     @contextmanager
     def review(self) -> Iterator[Review]:
         """The review over a store that is open for this request alone; one request at a time."""
-        with self._lock, Store.open(self.folder, create=False) as store:
+        with self._lock, Store.open(self.folder, create=False, busy_s=self.busy_s) as store:
             if self._review is None:
                 self._review = Review(store, self.vocabulary, self.who, self.reader or _LateReader(self.vocabulary))
             # A connection belongs to the thread that opened it; what was learned tonight goes on.
@@ -55,7 +56,7 @@ class Desk:
 
     def wav(self, memo_id: int, start_ms: int, end_ms: int) -> bytes:
         """Some seconds of a memo's sound as a WAV. Raises NotFoundError for a memo or seconds that are not there."""
-        with self._lock, Store.open(self.folder, create=False) as store:
+        with self._lock, Store.open(self.folder, create=False, busy_s=self.busy_s) as store:
             memo = store.memo(memo_id)
         length_ms = (memo.record.memo.seconds or 0.0) * 1000
         if not 0 <= start_ms < min(end_ms, length_ms) or end_ms - start_ms > LONGEST_CLIP_S * 1000:

@@ -25,6 +25,10 @@ from pipeline.page.gate import Gate
 LOOPBACK = "127.0.0.1"
 # An address of the documentation block (RFC 5737), which no network carries.
 _NOWHERE = ("192.0.2.1", 9)
+# Private and link-local addresses (RFC 1918, RFC 3927).
+_PRIVATE = [
+    ipaddress.IPv4Network(block) for block in ("10.0.0.0/8", "172.16.0.0/12", "192.168.0.0/16", "169.254.0.0/16")
+]
 _THREADS = 4
 
 
@@ -83,7 +87,7 @@ def lan_address(named: str | None) -> str:
         address = ipaddress.IPv4Address(found)
     except ValueError as error:
         raise SettingsError(f"{found!r} is no address; write it as 192.168.1.20.") from error
-    if not address.is_private or address.is_loopback or address.is_unspecified:
+    if not any(address in block for block in _PRIVATE):
         raise SettingsError(f"{found} is no address of a private network; the page is not opened to the internet.")
     return str(address)
 
