@@ -36,9 +36,13 @@ class Evening:
         self._look_again(review)
 
     def next(self, review: Review) -> Item | None:
-        """The next open question; None when only skipped ones are left, or none at all."""
+        """The next open question; None when only skipped ones are left, or none at all.
+
+        A review that nobody has started yet is that of the newest day.
+        """
         if not self.started:
-            self.start(review, None)
+            newest = review.store.days(1)
+            self.start(review, newest[0].day if newest else None)
         item = self._first_open(review)
         if item is None:
             # Another reviewer, or an answer, may have opened a question since.

@@ -6,6 +6,7 @@ from flask import Blueprint, redirect, render_template, request
 from flask.typing import ResponseReturnValue
 
 from pipeline.errors import ClinchbookError, CorrectionError, NotFoundError, StoreConflictError
+from pipeline.judging import cautions
 from pipeline.keeping import KeptHorse
 from pipeline.page.answers import answer
 from pipeline.page.days import read_day
@@ -126,6 +127,7 @@ def _page(review: Review, item: Item, trouble: str | None = None) -> str:
         horse=horse_of(item.visit),
         place=place,
         total=total,
+        cautions=cautions(kept.fact for kept in item.facts),
         sound=sound_of(shown.clip),
         wider=sound_of(shown.clip, MORE_S, length),
         feet=_FEET,

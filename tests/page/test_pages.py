@@ -8,8 +8,10 @@ from pathlib import Path
 
 import pytest
 
+from pipeline.judging import cautions
 from pipeline.keeping import Store
-from tests.page.conftest import Browser, MakeBrowser
+from pipeline.record import Fact, HorseMatch, Visit
+from tests.page.conftest import DAY, Browser, MakeBrowser, keep
 
 
 def test_the_first_page_leads_to_the_newest_day(inside: Browser) -> None:
@@ -48,6 +50,20 @@ def test_a_visit_is_told_foot_by_foot(inside: Browser) -> None:
 
 
 SAID_START = "Hester. Left front thruss in the sulcus"
+
+
+def test_a_question_about_what_can_hurt_carries_its_caution(at_the_door: MakeBrowser, tmp_path: Path) -> None:
+    quicked = Fact(
+        foot="LF", slot="finding", value="quicked", flagged=True, confidence=0.5, reasons=["hard to hear"]
+    )  # fmt: skip
+    with Store.open(tmp_path / "book") as store:
+        visit = Visit(horse="Hester", horse_match=HorseMatch.NEW, date=DAY, facts=[quicked])
+        keep(store, tmp_path, "may.wav", "Quicked him on the left front.", [visit])
+    browser = at_the_door(tmp_path / "book")
+    browser.enter()
+    (caution,) = cautions([quicked])
+    assert f"Hard to hear. {caution}" in browser.get("/review/v1-f1").words
+    assert caution in browser.get("/visit/1").words
 
 
 @pytest.mark.parametrize(

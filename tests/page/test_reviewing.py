@@ -37,6 +37,15 @@ def test_the_question_comes_with_its_words_reason_and_sound(inside: Browser) -> 
     assert re.findall(r"<[^>]*autofocus[^>]*>", page.text) == ['<h1 tabindex="-1" autofocus>']
 
 
+def test_the_review_begins_with_the_newest_day_and_goes_on_to_the_others(inside: Browser) -> None:
+    assert "1 of 4" in inside.get("/review").words
+    while key := asked(inside):
+        inside.answer(key, "right")
+    assert "All done 4 questions are answered" in inside.get("/review").words
+    inside.post("/review", {"do": "all"})
+    assert "1 of 2" in inside.get("/review").words
+
+
 def test_progress_counts_answers_and_skips(inside: Browser) -> None:
     assert "1 of 4" in begin(inside)
     inside.post(f"/review/{asked(inside)}", {"do": "skip"})

@@ -23,16 +23,22 @@ def review_page(*arguments: str | Path) -> subprocess.CompletedProcess[str]:
     return subprocess.run(command, cwd=ROOT, capture_output=True, text=True, timeout=60, check=False)
 
 
+def listening_at(port: int) -> set[str] | None:
+    """The addresses, in hexadecimal, at which this machine listens at a port; None where Linux does not tell."""
+    table = Path("/proc/net/tcp")
+    if not table.exists():
+        return None
+    rows = [line.split() for line in table.read_text(encoding="ascii").splitlines()[1:]]
+    return {row[1].partition(":")[0] for row in rows if row[3] == "0A" and int(row[1].partition(":")[2], 16) == port}
+
+
 def test_it_prints_its_address_listens_at_loopback_and_ends_by_ctrl_c(book: Path) -> None:
     with served(book) as address:
         origin, _, token = address.partition("/enter?token=")
         port = origin.removeprefix("http://127.0.0.1:")
         assert int(port) > 0
         assert len(token) == 43
-        listening = {line.split()[1] for line in Path("/proc/net/tcp").read_text().splitlines()[1:]}
-        at_port = [place for place in listening if int(place.partition(":")[2], 16) == int(port)]
-        assert [place.partition(":")[0] for place in at_port if place.startswith("0100007F")] != []
-        assert "00000000" not in [place.partition(":")[0] for place in at_port]
+        assert listening_at(int(port)) in ({"0100007F"}, None)
         busy = review_page("--page", "--port", port, "--store", book)
     assert (busy.returncode, busy.stdout) == (19, "")
     assert busy.stderr == f"Port {port} is taken by another program; name another one with --port.\n"
@@ -55,6 +61,34 @@ def test_what_cannot_be_served_is_one_sentence(
     ended = review_page(*arguments, "--store", book)
     assert (ended.returncode, ended.stdout, ended.stderr.count("\n")) == (code, "", 1)
     assert sentence in ended.stderr
+
+
+BOTH = """
+import sys, threading, urllib.request
+from pathlib import Path
+from pipeline.page.server import make_server
+
+server = make_server(Path(sys.argv[1]), None, 0, "127.0.0.2")
+threading.Thread(target=server.run, daemon=True).start()
+for address in (server.addresses.here, server.addresses.lan):
+    print(address.partition("/enter")[0].rpartition(":")[0], urllib.request.urlopen(address).status)
+foreign = urllib.request.Request(server.addresses.lan, headers={"Host": "book.example"})
+try:
+    urllib.request.urlopen(foreign)
+except urllib.error.HTTPError as refused:
+    print(refused.code, refused.headers["Content-Security-Policy"][:18])
+server.close()
+"""
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="only Linux has a second loopback address without being asked")
+def test_with_lan_it_listens_at_both_addresses_and_at_no_other(book: Path) -> None:
+    command = [sys.executable, "-c", BOTH, str(book)]
+    done = subprocess.run(command, cwd=ROOT, capture_output=True, text=True, timeout=60, check=False)
+    assert (done.stdout.splitlines(), done.stderr) == (
+        ["http://127.0.0.1 200", "http://127.0.0.2 200", "421 default-src 'none'"],
+        "",
+    )
 
 
 def test_a_missing_store_is_told_before_anything_listens(tmp_path: Path) -> None:
