@@ -134,6 +134,7 @@ def _page(review: Review, item: Item, trouble: str | None = None) -> str:
         is_field=item.kind in _FIELDS,
         kind=item.kind.value,
         horses=_listed(review, item),
+        did=request.form.get("do", "") if trouble else "",
         typed=request.form.get("text", "") if trouble else "",
         trouble=trouble,
         notice=evening.say_once(),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
 
@@ -32,14 +33,14 @@ def keep(store: Store, folder: Path, day: date, horse: str | None, flagged: int)
 
 
 @pytest.fixture
-def three_days(tmp_path: Path) -> Store:
+def three_days(tmp_path: Path) -> Iterator[Store]:
     """A store of three days, kept out of order."""
-    store = Store.open(tmp_path / "store")
-    keep(store, tmp_path, SECOND, "Bramble", 2)
-    keep(store, tmp_path, THIRD, None, 0)
-    keep(store, tmp_path, FIRST, "Sorrel", 1)
-    keep(store, tmp_path, SECOND, "Teasel", 1)
-    return store
+    with Store.open(tmp_path / "store") as store:
+        keep(store, tmp_path, SECOND, "Bramble", 2)
+        keep(store, tmp_path, THIRD, None, 0)
+        keep(store, tmp_path, FIRST, "Sorrel", 1)
+        keep(store, tmp_path, SECOND, "Teasel", 1)
+        yield store
 
 
 def test_days_come_newest_first_with_their_counts(three_days: Store) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import math
 import re
+import shutil
 import struct
 import wave
 from collections.abc import Callable
@@ -123,13 +124,13 @@ def heard(text: str) -> Transcript:
 
 
 def tone(path: Path, seed: int) -> None:
-    """SECONDS of a tone, so that there is something to cut."""
-    samples = (int(9000 * math.sin(at * (300 + seed) / 2000)) for at in range(int(SECONDS * 16000)))
+    """SECONDS of a tone, so that there is something to cut: a tenth of a second again and again."""
+    tenth = b"".join(struct.pack("<h", int(9000 * math.sin(at * (300 + seed) / 2000))) for at in range(1600))
     with wave.open(str(path), "wb") as sound:
         sound.setnchannels(1)
         sound.setsampwidth(2)
         sound.setframerate(16000)
-        sound.writeframes(b"".join(struct.pack("<h", sample) for sample in samples))
+        sound.writeframes(tenth * int(SECONDS * 10))
 
 
 def hester() -> Visit:
@@ -188,18 +189,25 @@ def reader() -> Reader:
     return Reader(load_vocabulary())
 
 
-@pytest.fixture
-def book(tmp_path: Path) -> Path:
-    """A store: visit 1 Hester and 2 Rowan on 12 May, 3 nobody's on 11 May; four horses on the roster."""
-    folder = tmp_path / "book"
+@pytest.fixture(scope="session")
+def book_once(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The store of ``book``, made once; never changed."""
+    place = tmp_path_factory.mktemp("page")
+    folder = place / "book"
     with Store.open(folder) as store:
         store.add_horses(
             [RosterHorse(name="Hester", owner="A. Fern", place="Quince Farm"), RosterHorse(name="Rowan"),
              RosterHorse(name="Figaro"), RosterHorse(name="Larkspur")]
         )  # fmt: skip
-        keep(store, tmp_path, "may.wav", SAID, [hester(), rowan()])
-        keep(store, tmp_path, "earlier.wav", "Trimmed Hesta all round.", [nameless()])
+        keep(store, place, "may.wav", SAID, [hester(), rowan()])
+        keep(store, place, "earlier.wav", "Trimmed Hesta all round.", [nameless()])
     return folder
+
+
+@pytest.fixture
+def book(book_once: Path, tmp_path: Path) -> Path:
+    """A store: visit 1 Hester and 2 Rowan on 12 May, 3 nobody's on 11 May; four horses on the roster."""
+    return shutil.copytree(book_once, tmp_path / "book")
 
 
 MakeBrowser = Callable[[Path], Browser]

@@ -99,7 +99,11 @@ def test_an_answer_that_cannot_be_shows_its_question_again(
 
 
 def test_what_was_typed_is_not_lost_by_a_mistake(inside: Browser) -> None:
-    assert 'value="seventy &lt;b&gt;"' in inside.answer(SIZE, "type", text="seventy <b>").text
+    for do, summary in (("type", "It is something else"), ("missed", "Something was missed here")):
+        page = inside.answer(SIZE, do, text="seventy <b>").text
+        assert page.count('value="seventy &lt;b&gt;"') == 1
+        assert re.findall(r"<details open>\s*<summary>([^<]*)", page) == [summary]
+    assert "<details open>" not in inside.get(f"/review/{SIZE}").text
 
 
 def test_not_said_other_feet_other_horse(inside: Browser, book: Path) -> None:
