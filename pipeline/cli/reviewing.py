@@ -54,6 +54,8 @@ def review(
     if page:
         from pipeline.cli.serving import serve_page
 
+        if as_json or no_input:
+            raise SettingsError("--json and --no-input belong to the review without --page.")
         serve_page(folder, who, port, lan, address)
         return
     if port is not None or lan or address:

@@ -48,6 +48,8 @@ def test_it_prints_its_address_listens_at_loopback_and_ends_by_ctrl_c(book: Path
     ("arguments", "code", "sentence"),
     [
         (("--port", "0"), 19, "--port, --lan and --address belong to --page."),
+        (("--page", "--json"), 19, "--json and --no-input belong to the review without --page."),
+        (("--page", "--no-input"), 19, "--json and --no-input belong to the review without --page."),
         (("--lan",), 19, "--port, --lan and --address belong to --page."),
         (("--page", "--address", "192.168.1.20"), 19, "--address belongs to --lan."),
         (("--page", "--lan", "--address", "192.168.255.254"), 19, "That address is not one of this machine."),
