@@ -16,7 +16,7 @@ pages = Blueprint("searching", __name__)
 MOST = 60  # finds on one page
 _FEET = {"": "any foot", **{foot or "horse": name for foot, name in FOOT_NAMES.items()}}
 _STATUSES = {
-    "": "found, or perhaps",
+    "": "found or perhaps",
     Status.ABSENT.value: "said not to be there",
     Status.HISTORY.value: "at an earlier time",
     Status.RESOLVED.value: "gone now",
