@@ -10,7 +10,7 @@ import sys
 import tempfile
 from pathlib import Path
 
-from playwright.sync_api import FloatRect
+from playwright.sync_api import FloatRect, Locator
 
 from tests.page.browsing import PHONE, Window, enter, served, window
 
@@ -43,21 +43,20 @@ def _take(at: Window, address: str, folder: Path, name: str) -> None:
     shot("enter")
     enter(at, address)
     shot("day")
-    page.get_by_role("link", name="Larkspur").first.click()
+    follow(page.get_by_role("link", name="Larkspur").first)
     shot("visit")
-    page.get_by_role("link", name="Review").click()
+    follow(page.get_by_role("link", name="Review"))
     shot("question-horse")
-    page.get_by_role("button", name="Skip for now").click()
+    follow(page.get_by_role("button", name="Skip for now"))
     shot("question-field")
     page.goto(page.url.partition("/review")[0] + "/search?words=thrush")
     shot("search")
-    page.get_by_role("link", name="Review").click()
+    follow(page.get_by_role("link", name="Review"))
     while page.get_by_role("button", name="Skip for now").count():
         _answer(at)
         if page.get_by_role("button", name="Yes, learn it").count():
             shot("learning")
-            with page.expect_navigation():
-                page.get_by_role("button", name="Yes, learn it").click()
+            follow(page.get_by_role("button", name="Yes, learn it"))
     shot("done")
     page.goto(page.url.partition("/review")[0] + "/days")
     shot("days")
@@ -66,14 +65,19 @@ def _take(at: Window, address: str, folder: Path, name: str) -> None:
     print(f"{name}: {at.complaints}")
 
 
+def follow(link: Locator) -> None:
+    """Press it and wait for the page that it leads to."""
+    with link.page.expect_navigation():
+        link.click()
+
+
 def _answer(at: Window) -> None:
     """Say what is right: the lameness that was misheard is none, and all else is as it was read."""
     page = at.page
     sound = page.get_by_role("button", name="sound", exact=True)
     right = page.locator("button.main")
     skip = page.get_by_role("button", name="Skip for now")
-    with page.expect_navigation():
-        (sound if sound.count() else right if right.count() else skip).first.click()
+    follow((sound if sound.count() else right if right.count() else skip).first)
 
 
 if __name__ == "__main__":
