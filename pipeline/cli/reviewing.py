@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from pipeline.cli.options import JsonOption, StoreOption
+from pipeline.errors import SettingsError
 
 if TYPE_CHECKING:
     from pipeline.using.review import Review
@@ -22,11 +23,24 @@ def review(
     who: Annotated[
         str | None, typer.Option("--who", metavar="NAME", help="Whose answers these are. Default: your login name.")
     ] = None,
+    page: Annotated[bool, typer.Option("--page", help="As a web page on this machine, until Ctrl-C.")] = False,
+    port: Annotated[
+        int | None,
+        typer.Option(metavar="N", min=0, max=65535, help="The page's port; 0 is any free one. Default: 8437."),
+    ] = None,
+    lan: Annotated[
+        bool, typer.Option("--lan", help="Open the page to the phones of this local network too, by a QR code.")
+    ] = False,
+    address: Annotated[
+        str | None, typer.Option(metavar="IP", help="This machine's address for --lan, when it has several.")
+    ] = None,
 ) -> None:
     """Look at what is doubtful, the most harmful first.
 
     One question a field, with the words around it and their sound. A key answers it; every answer is kept at once,
     and u takes the last one back. Without a keyboard, the questions are listed.
+
+    With --page the same review runs in a browser: the day, each visit with its drawn feet, and a search besides.
 
     Example: clinchbook review
     """
@@ -37,6 +51,15 @@ def review(
     from pipeline.using.review import Review
 
     folder = store_folder(store)
+    if page:
+        from pipeline.cli.serving import serve_page
+
+        if as_json or no_input:
+            raise SettingsError("--json and --no-input belong to the review without --page.")
+        serve_page(folder, who, port, lan, address)
+        return
+    if port is not None or lan or address:
+        raise SettingsError("--port, --lan and --address belong to --page.")
     with Store.open(folder, create=False) as kept:
         asking = Review(kept, vocabulary_with_own(folder), who)
         if as_json or no_input or not sys.stdin.isatty():

@@ -282,9 +282,10 @@ def _index_anew(database: Database) -> None:
         database.execute(f"INSERT INTO {name} ({name}) VALUES ('rebuild')")
 
 
-# Where a name may still stand that is no trace of the removed horse: other horses, what a fact quotes from the words
-# that are looked through as a whole, and lists that are looked through on their own.
-_NOT_LOOKED_THROUGH = frozenset({"horses", "facts", "waiting", "removing", "identity", "last_back_up"})
+# Where a name may still stand that is no trace of the removed horse: other horses, the trade's words that a horse may
+# be called after, what a fact quotes from the words that are looked through as a whole, and lists that are looked
+# through on their own.
+_NOT_LOOKED_THROUGH = frozenset({"horses", "facts", "fact_days", "waiting", "removing", "identity", "last_back_up"})
 
 
 def _with_names_left(database: Database, forgotten: Forgotten, horse: KeptHorse) -> Forgotten:

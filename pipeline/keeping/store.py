@@ -14,6 +14,7 @@ from pipeline.keeping import changes, health, horses, looking, opened, reading_b
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import check_in_place, open_database, plain_errors
+from pipeline.keeping.days import Days
 from pipeline.keeping.deciding import Deciding
 from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import HistoryEntry, KeptHorse, KeptMemo, KeptVisit
@@ -35,7 +36,7 @@ from pipeline.keeping.to_review import ToReview
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
 
-class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview, Lessons):
+class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview, Lessons, Days):
     """A folder with the database of all visits and the original recordings.
 
     Every method raises StoreError (StoreBusyError when another program holds the store) with one plain sentence, and

@@ -126,8 +126,9 @@ def draft_pulled(talk: Talk) -> None:
 def draft_pulled_by_hand(talk: Talk) -> None:
     """ "Pulled both front shoes", "removed the hind shoes", "took the fronts off": the farrier did it."""
     for foot in [m for m in talk.mentions if m.get("feet")]:
-        at = next((i for i in range(foot.start - 1, foot.start - _PULLED - 1, -1) if talk.words[i] in _TAKEN_OFF), None)
-        if at is None or at < 0 or any(m.is_any(("work", "shoe_states")) and at in m.literal for m in talk.mentions):
+        before = range(foot.start - 1, max(-1, foot.start - _PULLED - 1), -1)
+        at = next((i for i in before if talk.words[i] in _TAKEN_OFF), None)
+        if at is None or any(m.is_any(("work", "shoe_states")) and at in m.literal for m in talk.mentions):
             continue
         behind = talk.words[foot.end : foot.end + 1]
         if talk.words[at] == "took" and behind != ["off"]:

@@ -10,6 +10,7 @@ from pipeline.judging import cautions
 from pipeline.keeping import KeptHorse, KeptVisit
 from pipeline.keeping.identity import MICROCHIP, UELN
 from pipeline.record import FEET, NUMBER_SLOTS, SLOTS, ZONES, Fact, Severity, Status
+from pipeline.using.cells import spreadsheet_safe
 from pipeline.using.handover import Choice
 from pipeline.using.origin import DISCLAIMER, program_version
 from pipeline.using.wording import MEASURE_UNITS, fact_words
@@ -46,8 +47,6 @@ _COLUMNS: tuple[tuple[str, str], ...] = (
     ("note", DISCLAIMER),
 )
 COLUMNS = tuple(name for name, _ in _COLUMNS)
-# The wide forms are formula signs to some spreadsheets too.
-_DANGEROUS = ("=", "+", "-", "@", "\t", "\r", "＝", "＋", "－", "＠")
 
 
 def as_csv(horses: Iterable[tuple[KeptHorse, Sequence[KeptVisit]]], choice: Choice) -> str:
@@ -61,7 +60,7 @@ def as_csv(horses: Iterable[tuple[KeptHorse, Sequence[KeptVisit]]], choice: Choi
                 warned = " ".join(cautions(visit.visit.facts))
                 for fact in visit.visit.facts:
                     row = [*_row(horse, visit, fact), warned, choice.on.isoformat(), program_version(), DISCLAIMER]
-                    writer.writerow([_cell(value) for value in row])
+                    writer.writerow([spreadsheet_safe(value) for value in row])
     return out.getvalue()
 
 
@@ -103,15 +102,3 @@ def _row(horse: KeptHorse, kept: KeptVisit, fact: Fact) -> list[Cell]:
         kept.memo.file_name,
         kept.memo.record.memo.sha256,
     ]
-
-
-def _cell(value: Cell) -> str | float | int:
-    if value is None:
-        return ""
-    if isinstance(value, float) and value.is_integer():
-        return int(value)
-    if not isinstance(value, str):
-        return value
-    plain = value.replace("\x00", "")
-    # Some spreadsheets pass over white space before they look for a formula.
-    return f"'{plain}" if plain.lstrip(" \n").startswith(_DANGEROUS) else plain

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date
 from fractions import Fraction
 
@@ -18,7 +19,9 @@ from pipeline.record import SHOE_SIZES, RosterHorse, Transcript, shoe_size_value
 from pipeline.vocabulary import load_vocabulary
 
 NUMBERS = NumberReader(load_vocabulary().spoken("numbers"))
-QUIET = settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+QUIET = settings(
+    max_examples=150, deadline=None, derandomize=True, suppress_health_check=[HealthCheck.function_scoped_fixture]
+)
 _TALK = """left right front hind near off fore fronts hinds all four thrush corn crack heat no not none possible size
     one two aught nails a side three degree wedge pads testers nothing mild strong pulse bounding reset trimmed new
     shoes if we'll last time gone weeks six sorry wait make that scratch and but , . in on the toe heel Bramble Otter
@@ -69,6 +72,10 @@ def test_no_text_breaks_the_reader(reader: Reader, text: str) -> None:
             assert text[fact.span[0] : fact.span[1]] == fact.quote
 
 
+# A side that names no foot is a verb ("left it") or an opener ("right, then"), and these are no mirror of each other.
+_STRAY = re.compile(r"(?<!the )\b(?:left|right)\b(?! (?:front|fore|hind|back|rear)\b) ?")
+
+
 @given(st.lists(st.sampled_from(WORDS), min_size=3, max_size=40).map(" ".join))
 @QUIET
 def test_mirrored_words_give_mirrored_feet(reader: Reader, text: str) -> None:
@@ -76,6 +83,7 @@ def test_mirrored_words_give_mirrored_feet(reader: Reader, text: str) -> None:
     swap = {"left": "right", "right": "left", "near": "off", "off": "near"}
     if {"near", "off"} & set(text.split()):
         text = text.replace("near ", "left ").replace("off ", "right ")
+    text = _STRAY.sub("", text)
     mirrored = " ".join(swap.get(word, word) for word in text.split(" "))
     one, other = (
         [f for v in reader.read(Transcript(text=t), [], date(2026, 5, 12)) for f in v.facts] for t in (text, mirrored)

@@ -176,6 +176,14 @@ def test_other_memos_that_name_the_horse_are_named(yard: Yard, quillon: Store, t
     assert forgotten.waiting == (Path("/phone/QUILLON monday.m4a"),)
 
 
+def test_a_word_of_the_trade_is_no_trace_of_the_horse_called_after_it(yard: Yard, store: Store) -> None:
+    store.add_horses([RosterHorse(name="Thrush")])
+    path = yard.recording()
+    store.keep(yard.record(path, visit_of("Bramble"), text="Bramble."), Transcript(text="Bramble."), path)
+    forgotten = store.forget(store.plan_forgetting_horse("Thrush"))
+    assert (forgotten.still_named, forgotten.other_tables) == ((), ())
+
+
 def test_a_name_in_the_history_of_others_is_told(yard: Yard, quillon: Store, trimmed: Visit) -> None:
     quillon.add_horses(
         [RosterHorse(name="Bramble", owner="P. Sedge", place="River barn")], why="sold by Quillon's owner"

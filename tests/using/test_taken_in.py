@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from pipeline.errors import CorrectionError
-from pipeline.keeping import Store
+from pipeline.keeping import Looking, Store, Wanted
 from pipeline.keeping.restoring import restore
 from pipeline.using.export import Request, choice_of, export_all, export_horse
 from pipeline.using.interchange import read_record, take_in
@@ -89,6 +89,27 @@ def test_a_memo_that_came_without_its_words_is_not_read_again(store: Store, othe
     with pytest.raises(CorrectionError, match="came from another store in part, without its words"):
         other.read_again(april.id, april.record, seen=1, vocabulary="later")
     assert len(other.visit(april.visit_ids[0]).visit.facts) == 5
+
+
+def found(folder: Path, *asked: tuple[str, str]) -> list[tuple[str | None, str, str | float]]:
+    """Horse, day and value of what a search finds."""
+    with Looking.open(folder) as looking:
+        hits = looking.search(Wanted(values=asked)).facts
+    return [(hit.horse, hit.date.isoformat(), hit.fact.value) for hit in hits]
+
+
+def test_what_was_taken_in_is_found_like_all_else(store: Store, other: Store, tmp_path: Path) -> None:
+    take_in(other, brought(store, tmp_path / "all.json"))
+    assert found(tmp_path / "other", ("finding", "abscess"), ("gait", "sound")) == [
+        ("Bramble", "2026-04-13", "abscess"),
+        ("Sorrel", "2026-04-13", "sound"),
+    ]
+    april = other.visits_of("Bramble")[-1]
+    other.drop(april.fact_ids[1], seen=april.revision)
+    assert found(tmp_path / "other", ("finding", "abscess")) == []
+    other.forget(other.plan_forgetting_horse("Sorrel"))
+    assert found(tmp_path / "other", ("gait", "sound")) == []
+    assert other.problems(deep=True) == []
 
 
 def test_a_memo_that_waits_is_off_the_list_once_it_was_taken_in(store: Store, other: Store, tmp_path: Path) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
+from datetime import date
 
 from pipeline.keeping import ChangeKind, KeptFact, KeptFlag, KeptVisit, Store
 from pipeline.record import FlagKind
@@ -15,9 +16,10 @@ _KINDS = {FlagKind.DATE: ItemKind.DAY, FlagKind.HORSE: ItemKind.HORSE}
 _GROUPED = ("span", "slot", "value", "zone", "status", "severity")
 
 
-def queue(store: Store) -> list[Item]:
-    """Every open question of the store: the horse with the most harmful doubt first, its own questions together."""
-    visits = store.visits_to_review(DRAWN_DAYS)
+def queue(store: Store, day: date | None = None) -> list[Item]:
+    """Every open question of the store, or of one day: the horse with the most harmful doubt first, its own questions
+    together."""
+    visits = store.visits_to_review(DRAWN_DAYS) if day is None else store.visits_on(day)
     checks = _spot_checks(store, visits)
     by_visit = {visit.id: _items_of(store, visit, checks.get(visit.id, [])) for visit in visits}
     ranked = sorted((items for items in by_visit.values() if items), key=lambda items: (-_worst(items), items[0].key))

@@ -89,9 +89,9 @@ class Review:
 
         return self.given_reader or Reader(self.vocabulary)
 
-    def queue(self) -> list[Item]:
-        """All open questions in their order."""
-        return queue(self.store)
+    def queue(self, day: date | None = None) -> list[Item]:
+        """All open questions, or those of one day, in their order."""
+        return queue(self.store, day)
 
     def item(self, key: str) -> Item:
         """The open question of this key as it is now; NotFoundError once it is answered."""
