@@ -24,8 +24,8 @@ if TYPE_CHECKING:
     from tests.cli.conftest import Ended, MakeMemo, Run
 
 STICK = "/media/stick"
-# Of this machine rather than of the store (tests/cli/test_checking.py), and what would never end by itself.
-LEFT_OUT = ("clinchbook check",)
+# Of this machine rather than of the store (tests/cli/test_checking.py), or serving until Ctrl-C (tests/page).
+LEFT_OUT = ("clinchbook check", "clinchbook review --page")
 ENDLESS = {"watch": ("--once", "--settle", "0")}
 
 
