@@ -58,10 +58,10 @@ class Reader:
         talk, horses = self.parse(transcript, roster, day)
         finder = horses.found
         named = finder.horses or [NamedHorse(None, HorseMatch.UNCLEAR)]
-        visits = []
+        visits, dealt = [], _deal(talk, horses)
         for index, horse in enumerate(named):
             segments = [s for s in talk.segments if s.horse in (index, -1 if index == 0 else index)]
-            drafts = _drafts_of(talk, horses, index)
+            drafts = dealt.get(index, [])
             visits.append(_visit(transcript, talk, horse, day, settle(drafts), segments))
         return _without_empty(visits)
 
@@ -92,6 +92,7 @@ class Reader:
         mark_exceptions(talk)
         strikes = repair(talk)
         join_feet(talk)
+        talk.fix_places()
         split_segments(talk)
         horses = HorseFinder(talk, roster, exact)
         horses.find_names()
@@ -133,15 +134,16 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
         draft_dates(talk, day)
 
 
-def _drafts_of(talk: Talk, horses: HorseFinder, index: int) -> list[Draft]:
-    drafts = []
+def _deal(talk: Talk, horses: HorseFinder) -> dict[int, list[Draft]]:
+    """The drafts of each horse, in the order said; a draft may be several horses'."""
+    dealt: dict[int, list[Draft]] = {}
     for segment in talk.segments:
-        shared = horses.sharers(segment)
+        shared = horses.sharers(segment) if segment.drafts else []
         for draft in segment.drafts:
-            told = horses.sharing(segment, draft.slot)
-            if index in told or (not told and (max(segment.horse, 0) == index or index in shared)):
-                drafts.append(draft)
-    return drafts
+            told = horses.sharing(segment, draft.slot) or [max(segment.horse, 0), *shared]
+            for index in dict.fromkeys(told):
+                dealt.setdefault(index, []).append(draft)
+    return dealt
 
 
 def _visit(

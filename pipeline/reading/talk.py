@@ -90,6 +90,9 @@ class Talk:
     roles: list[str | None] = field(default_factory=list)
     segments: list[Segment] = field(default_factory=list)
     left_out: Feet | None = None
+    _grouped: tuple[list[Segment], dict[int, list[Segment]]] | None = None
+    _starting: dict[int, list[Mention]] | None = None
+    _ending: dict[int, list[Mention]] | None = None
     unread: list[tuple[int, int, str]] = field(default_factory=list)
 
     @property
@@ -103,7 +106,12 @@ class Talk:
 
     def sentence(self, number: int) -> list[Segment]:
         """The segments of one sentence."""
-        return [s for s in self.segments if s.sentence == number]
+        if self._grouped is None or self._grouped[0] is not self.segments:
+            grouped: dict[int, list[Segment]] = {}
+            for segment in self.segments:
+                grouped.setdefault(segment.sentence, []).append(segment)
+            self._grouped = (self.segments, grouped)
+        return list(self._grouped[1].get(number, ()))
 
     def sentences(self) -> list[list[Segment]]:
         """All sentences in order."""
@@ -114,8 +122,17 @@ class Talk:
 
     def mention_ending(self, index: int) -> Mention | None:
         """The mention whose last token is ``index - 1``."""
-        return next((m for m in self.mentions if m.end == index and not m.dropped), None)
+        near = self.mentions if self._ending is None else self._ending.get(index, ())
+        return next((m for m in near if m.end == index and not m.dropped), None)
 
     def mention_starting(self, index: int) -> Mention | None:
         """The mention whose first token is ``index``."""
-        return next((m for m in self.mentions if m.start == index and not m.dropped), None)
+        near = self.mentions if self._starting is None else self._starting.get(index, ())
+        return next((m for m in near if m.start == index and not m.dropped), None)
+
+    def fix_places(self) -> None:
+        """Say that no mention changes its place any more, so that they are found without looking through all."""
+        self._starting, self._ending = {}, {}
+        for mention in self.mentions:
+            self._starting.setdefault(mention.start, []).append(mention)
+            self._ending.setdefault(mention.end, []).append(mention)
