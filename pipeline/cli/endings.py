@@ -5,8 +5,9 @@ from __future__ import annotations
 import io
 import os
 import sys
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from contextlib import contextmanager
+from pathlib import Path
 from typing import Any
 
 import typer
@@ -58,6 +59,14 @@ def say(sentence: str) -> None:
     from pipeline.using.wording import harmless
 
     sys.stderr.write(f"{harmless(sentence)}\n")
+
+
+def say_written(paths: Sequence[Path]) -> None:
+    """Tell on stderr which files were written; of more than three, how many and where."""
+    if len(paths) > 3:
+        say(f"{len(paths)} files are written into {paths[0].parent}.")
+    elif paths:
+        say(f"Written: {', '.join(map(str, paths))}")
 
 
 def exit_code_of(problems: Iterable[ClinchbookError]) -> int:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Annotated, Literal
 
 import typer
 
+from pipeline.cli.endings import say_written
 from pipeline.cli.looking import PlaceOption
 from pipeline.cli.options import StoreOption, read_day
 from pipeline.errors import SettingsError
@@ -97,6 +98,6 @@ def _hand_on(kept: Store, horse: str | None, request: Request, out: Path | None,
         data = export_all(kept, request) if horse is None else export_horse(kept, horse, request, place)
         sys.stdout.write(data.decode("utf-8"))
     elif horse is None:
-        export_all_to(kept, request, out)
+        say_written(export_all_to(kept, request, out))
     else:
-        export_horse_to(kept, horse, request, out, place)
+        say_written(export_horse_to(kept, horse, request, out, place))

@@ -31,10 +31,11 @@ def forget(
     finish: Annotated[bool, typer.Option("--finish", help="Only finish a removal that was interrupted.")] = False,
     store: StoreOption = None,
 ) -> None:
-    """Remove a horse or a memo for good: sound, words, facts and every trace in the store.
+    """Remove a horse or a memo for good.
 
-    This cannot be undone. A memo that also holds another horse stays with its sound and words
-    unless --whole-memos. A note of when and how much stays in the store, never of what.
+    Sound, words, facts and every trace in the store go; this cannot be undone. A memo that also
+    holds another horse stays with its sound and words unless --whole-memos. A note of when and how
+    much stays in the store, never of what.
 
     Example: clinchbook forget --horse Bramble --place "River barn"
     """

@@ -9,6 +9,7 @@ from typing import Annotated
 
 import typer
 
+from pipeline.cli.endings import say_written
 from pipeline.cli.options import CsvOption, JsonOption, StoreOption, one_form, read_day, read_first_day
 
 PlaceOption = Annotated[str | None, typer.Option(metavar="TEXT", help="Only horses at this place.")]
@@ -90,6 +91,7 @@ def due(
         from pipeline.using.files import write_whole
 
         write_whole(ics, due_calendar(found, datetime.now(UTC), owners).decode("utf-8"))
+        say_written([ics])
     if form == "json":
         print_json(due_json(found))
     else:

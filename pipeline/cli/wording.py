@@ -70,7 +70,9 @@ def list_words(store: StoreOption = None, as_json: JsonOption = False) -> None:
 
 @words.command("forget")
 def forget(form: FormArgument, store: StoreOption = None) -> None:
-    """Take a word of yours, or what was learned from a correction, out again; memos that are kept stay as they are.
+    """Take out a word of yours, or one learned from you.
+
+    Memos that are kept stay as they are; reread reads them without it.
 
     Example: clinchbook words forget "the rot"
     """

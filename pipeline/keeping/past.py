@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from itertools import groupby
@@ -42,7 +43,7 @@ class VisitHistory:
     """All that was changed in a visit since it was kept, oldest first.
 
     ``facts`` are all facts that are or were in it, by number, as they were read or entered; ``flags`` the reasons of
-    its flags and of its memo's.
+    its flags and of its memo's, ``horses`` the names of the horses that it was said to be of.
     """
 
     visit_id: int
@@ -50,6 +51,7 @@ class VisitHistory:
     past: tuple[PastChange, ...]
     facts: dict[int, Fact]
     flags: dict[int, str]
+    horses: dict[int, str]
 
 
 class PastStates(OpenedStore):
@@ -107,7 +109,15 @@ def visit_history(database: Database, visit_id: int) -> VisitHistory:
         past=tuple(_past(database, visit_id, entries, facts)),
         facts={number: fact_of(row) for number, row in facts.items()},
         flags={number: row["reason"] for number, row in flags.items()},
+        horses=_horse_names(database, entries),
     )
+
+
+def _horse_names(database: Database, entries: list[HistoryEntry]) -> dict[int, str]:
+    told = [(entry.old, entry.new) for entry in entries if (entry.table, entry.column) == ("visits", "horse")]
+    numbers = json.dumps([number for pair in told for number in pair if number is not None])
+    sql = "SELECT id, name FROM horses WHERE id IN (SELECT value FROM json_each(?))"
+    return {row["id"]: row["name"] for row in database.query(sql, [numbers])}
 
 
 def _past(database: Database, visit_id: int, entries: list[HistoryEntry], facts: dict[int, RawRow]) -> list[PastChange]:

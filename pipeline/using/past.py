@@ -95,8 +95,16 @@ def _details(history: VisitHistory, past: PastChange) -> Iterator[str]:
                 yield f"{_named(fact)}: {'settled' if entry.new else 'no longer settled'}"
         elif entry.table == "flags":
             yield f"flag: {history.flags[entry.row]}: {'looked at' if entry.new else 'to look at again'}"
+        elif (entry.table, entry.column) == ("visits", "horse"):
+            yield f"horse: {_horse(history, entry.old)} → {_horse(history, entry.new)}"
         elif entry.column not in _UNSAID:
             yield _step(entry)
+
+
+def _horse(history: VisitHistory, number: str | float | None) -> str:
+    if not isinstance(number, (int, float)):
+        return "nobody yet"
+    return history.horses.get(int(number), f"horse {number:g}, no longer known")
 
 
 def _only_settled(past: PastChange, row: int) -> bool:

@@ -40,10 +40,11 @@ class TestExport:
     def test_for_tables_into_a_file(self, run: Run, tmp_path: Path) -> None:
         target = tmp_path / "bramble.csv"
         ended = run("export", "Bramble", "--format", "csv", "--out", target)
-        assert (ended.code, ended.out) == (0, "")
+        columns = tmp_path / "bramble-columns.csv"
+        assert (ended.code, ended.out, ended.err) == (0, "", f"Written: {target}, {columns}\n")
         rows = list(csv.DictReader(io.StringIO(target.read_text(encoding="utf-8-sig"))))
         assert [(row["horse"], row["foot"], row["value"]) for row in rows] == [("Bramble", "LH", "thrush")]
-        assert (tmp_path / "bramble-columns.csv").is_file()
+        assert columns.is_file()
 
     def test_for_programs(self, run: Run) -> None:
         exported = json.loads(run("export", "Bramble", "--format", "json").out)

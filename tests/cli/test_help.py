@@ -76,6 +76,11 @@ def test_help_answers_with_an_example(words: tuple[str, ...], run: Run) -> None:
     assert ended.err == ""
 
 
+@pytest.mark.parametrize("group", [(), ("roster",), ("words",)], ids=" ".join)
+def test_the_list_of_commands_cuts_no_sentence_short(group: tuple[str, ...], run: Run) -> None:
+    assert "..." not in run(*group, "--help").out.rpartition("Commands:")[2]
+
+
 def loaded_by(*arguments: str, store: Path, heavy: tuple[str, ...] = HEAVY) -> list[str]:
     """Run a command in a fresh Python; returns its exit code and the heavy modules that it loaded."""
     done = subprocess.run(

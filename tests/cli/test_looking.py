@@ -96,6 +96,7 @@ class TestAssign:
     def test_a_visit_is_given_to_another_horse(self, run: Run, own_surroundings: Path) -> None:
         assert run("roster", "add", "Bracken").code == 0
         assert run("assign", "1", "Bracken").out == "Visit 1 belongs to Bracken now.\n"
+        assert "    horse: Bramble → Bracken\n" in run("history", "1").out
         with Store.open(own_surroundings, create=False) as store:
             assert [visit.id for visit in store.visits_of("Bracken")] == [1]
             assert store.visits_of("Bramble") == []

@@ -75,7 +75,8 @@ class TestDue:
 
     def test_a_calendar_file_beside_the_list(self, run: Run, tmp_path: Path) -> None:
         target = tmp_path / "due.ics"
-        assert run("due", "--day", "2026-04-01", "--ics", target).code == 0
+        ended = run("due", "--day", "2026-04-01", "--ics", target)
+        assert (ended.code, ended.err) == (0, f"Written: {target}\n")
         text = target.read_text(encoding="utf-8")
         assert "DTSTART;VALUE=DATE:20260401" in text
         assert "Fern" not in text

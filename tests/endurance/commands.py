@@ -87,6 +87,7 @@ def loaded_reader() -> Reader:
     import_module("rich.progress")
     import_module("pipeline.judging")
     import_module("pipeline.using.search")
+    import_module("pipeline.using.review.spot_checks")
     reader = Reader(load_vocabulary())
     reader.read(Transcript(text=SAID), [], date(2026, 3, 2))
     return reader

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import sqlite3
 from contextlib import closing
 from pathlib import Path
@@ -15,9 +16,11 @@ from tests.using.test_rounds import BRAMBLES, SORRELS
 if TYPE_CHECKING:
     from tests.using.conftest import Keep
 
+DEVELOPERS = Path(__file__).resolve().parents[2] / "DEVELOPERS.md"
 QUERIES = [
     query.strip()
-    for query in Path(__file__).with_name("open_queries.sql").read_text(encoding="utf-8").split(";")
+    for block in re.findall(r"^```sql\n(.*?)^```", DEVELOPERS.read_text(encoding="utf-8"), re.MULTILINE | re.DOTALL)
+    for query in block.split(";")
     if query.strip()
 ]
 ANSWERS: dict[str, list[tuple[object, ...]]] = {
@@ -45,6 +48,10 @@ def plain(empty: Store, keep_memo: Keep) -> sqlite3.Connection:
     for number, visit in enumerate([*BRAMBLES, *SORRELS]):
         keep_memo(empty, f"memo{number}.m4a", f"{visit.horse}.", [visit])
     return sqlite3.connect(f"{(empty.folder / 'clinchbook.db').as_uri()}?mode=ro", uri=True)
+
+
+def test_the_questions_are_found() -> None:
+    assert len(QUERIES) == 10
 
 
 @pytest.mark.parametrize("query", QUERIES, ids=lambda query: query.splitlines()[0].removeprefix("-- ")[:40])
