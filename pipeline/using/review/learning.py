@@ -7,6 +7,7 @@ he says so.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass
 from difflib import SequenceMatcher
 from itertools import product
@@ -24,6 +25,7 @@ _MOST_WORDS = 5
 _SHORTEST = 3  # letters
 _STRETCH = 3  # words that are compared at once
 _ALIKE = 0.45  # below this nobody would mistake one for the other
+_SURELY_ALIKE = 0.6  # where it is not sure that these are the words that were meant
 _TOKEN = re.compile(r"[a-z0-9'./½¼¾%°]+")
 _NOT_LEARNED = frozenset({"bias", "fillers", "clause_words", "not_facts", "asides", "denials", "feet"})
 
@@ -45,7 +47,11 @@ def tokens(text: str) -> list[str]:
 
 
 def from_value(before: Fact, after: Fact, vocabulary: Vocabulary) -> WordLesson | None:
-    """The words in the quote that were taken for the old value, when they are no word of the trade themselves."""
+    """The words in the quote that were taken for the old value, when they are no word of the trade themselves.
+
+    None when they sound like nothing that the new value is called: then he said something else, or the words were not
+    what was wrong. "Lane" that is corrected from lame to sound teaches nothing.
+    """
     name = SLOT_CLASSES.get(before.slot)
     if name is None or before.value == after.value or name not in vocabulary.classes:
         return None
@@ -53,10 +59,15 @@ def from_value(before: Fact, after: Fact, vocabulary: Vocabulary) -> WordLesson 
     wrote = [
         form for form, meant in vocabulary.heard_as(name).items() if meant == before.value and f" {form} " in quote
     ]
-    wrote = [form for form in wrote if not _ordinary(form.split())]
+    called = [form for form, meant in vocabulary.spoken(name).items() if meant == after.value and "..." not in form]
+    wrote = [form for form in wrote if not _ordinary(form.split()) and _sounds_like_one(form, called)]
     if not wrote:
         return None
     return WordLesson(name, str(after.value), max(wrote, key=len))
+
+
+def _sounds_like_one(heard: str, called: Iterable[str]) -> bool:
+    return any(likeness(heard, form) >= _ALIKE for form in called)
 
 
 def from_words(text: str, heard: str, meant: str, vocabulary: Vocabulary) -> WordLesson | None:
@@ -174,6 +185,17 @@ def from_rewording(heard: str, meant: str, vocabulary: Vocabulary) -> WordLesson
 
     None when nothing of the trade was typed there, or nothing sounds like it.
     """
+    best = _reworded(heard, meant, vocabulary, _ALIKE)
+    return best[1] if best else None
+
+
+def from_missed(unread: Iterable[str], meant: str, vocabulary: Vocabulary) -> WordLesson | None:
+    """As ``from_rewording``, where only one of several sentences can have been meant: the one that sounds most so."""
+    found = [best for heard in unread if (best := _reworded(heard, meant, vocabulary, _SURELY_ALIKE))]
+    return max(found, key=lambda one: one[0])[1] if found else None
+
+
+def _reworded(heard: str, meant: str, vocabulary: Vocabulary, least: float) -> tuple[float, WordLesson] | None:
     wrote, said = tokens(heard), tokens(meant)
     best: tuple[float, WordLesson] | None = None
     for op, a, b, c, d in SequenceMatcher(None, wrote, said, autojunk=False).get_opcodes():
@@ -181,10 +203,10 @@ def from_rewording(heard: str, meant: str, vocabulary: Vocabulary) -> WordLesson
             continue
         for wrong, right in product(_stretches(wrote[a:b]), _stretches(said[c:d])):
             alike = likeness(wrong, right) if abs(wrong.count(" ") - right.count(" ")) <= 1 else 0.0
-            lesson = from_words(" ".join(wrote), wrong, right, vocabulary) if alike >= _ALIKE else None
+            lesson = from_words(" ".join(wrote), wrong, right, vocabulary) if alike >= least else None
             if lesson is not None and (best is None or alike > best[0]):
                 best = alike, lesson
-    return best[1] if best else None
+    return best
 
 
 def _stretches(words: list[str]) -> list[str]:

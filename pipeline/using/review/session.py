@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
 
@@ -174,14 +174,14 @@ class Review:
         facts = read_facts(text, self.reader, item.visit.visit.date)
         words = {"span": item.span, "quote": ""}
         decisions: list[Decision] = [AddFact(fact.model_copy(update=words)) for fact in facts]
-        lesson = None
+        added = ", ".join(dict.fromkeys(with_feet(fact, (fact.foot,)) for fact in facts))
         if item.kind is ItemKind.WORDS:
             lesson = learning.from_rewording(_quote(item), text, self.vocabulary)
-        added = ", ".join(dict.fromkeys(with_feet(fact, (fact.foot,)) for fact in facts))
-        if item.kind is not ItemKind.WORDS:  # the question itself is still to be answered
-            self.store.decide(item.visit.id, decisions, seen=item.seen, who=self.who, why="missed")
-            return Done(f"Added: {added}.", answered=False)
-        return self._decide(item, decisions, f"Added: {added}.", lesson)
+            return self._decide(item, decisions, f"Added: {added}.", lesson)
+        # The question itself is still to be answered, and the words that were meant are among those of no fact.
+        lesson = learning.from_missed(item.visit.visit.notes.splitlines(), text, self.vocabulary)
+        self.store.decide(item.visit.id, decisions, seen=item.seen, who=self.who, why="missed")
+        return replace(self._taught_by(f"Added: {added}.", lesson), answered=False)
 
     def assign(self, item: Item, horse: KeptHorse) -> Done:
         """It was this horse's visit, all of it."""
@@ -246,6 +246,10 @@ class Review:
         whole = [*decisions, *(LookedAt(flag) for flag in _answered(item))]
         why = SPOT_CHECK if item.spot_check else "reviewed"
         self.store.decide(item.visit.id, whole, seen=item.seen, who=self.who, why=why)
+        return self._taught_by(says, lesson)
+
+    def _taught_by(self, says: str, lesson: learning.Lesson | None) -> Done:
+        """What the answer that was just written teaches: noted, and learned when it is due."""
         if lesson is None:
             return Done(says)
         change = max(change.id for change in self.store.last_action(who=self.who))

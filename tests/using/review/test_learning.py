@@ -98,12 +98,49 @@ def test_a_wrong_sound_alike_gets_its_true_meaning(yard: Review, hear: Keep) -> 
     hear(yard, "Hester. Left hind has fresh at the toe.", day="2026-05-10")
     item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
     assert item.as_read() == "left hind: thrush (toe)"
-    lesson = yard.correct(item, FactFields(value="crack")).lesson
-    assert lesson == WordLesson("findings", "crack", "fresh")
+    lesson = yard.correct(item, FactFields(value="flare")).lesson
+    assert lesson == WordLesson("findings", "flare", "fresh")
     learning.learn(yard.store, lesson)
     reader = Reader(vocabulary_with_own(yard.store.folder))
     visit = hear(yard, "Hester. Left hind has fresh at the toe.", day="2026-05-13", read=reader)[0]
-    assert found(yard, visit) == [("LH", "crack", False)]
+    assert found(yard, visit) == [("LH", "flare", False)]
+
+
+@pytest.mark.parametrize(
+    ("said", "instead"),
+    [("Hester. Left hind has fresh at the toe.", "crack"), ("Hester. Trotted up lane.", "sound")],
+)
+def test_words_that_sound_like_nothing_of_the_new_value_teach_nothing(
+    yard: Review, hear: Keep, said: str, instead: str
+) -> None:
+    hear(yard, said)
+    item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
+    done = yard.correct(item, FactFields(value=instead))
+    assert (done.lesson, done.offer) == (None, None)
+
+
+def test_what_was_missed_is_looked_for_among_the_words_of_no_fact(yard: Review, hear: Keep) -> None:
+    said = "Hester. New shoes in front, size three. There is kerry toma at the toe of the off fore. She stood by the gate."
+    visit = hear(yard, said, unsure=("three",))[0]
+    item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
+    done = yard.add(item, "off fore, keratoma at the toe")
+    assert (done.says, done.answered) == ("Added: right fore: keratoma (toe).", False)
+    assert done.lesson == WordLesson("findings", "keratoma", "kerry toma")
+    assert done.offer == "Read “kerry toma” as keratoma from now on?"
+    assert found(yard, visit) == [("RF", "keratoma", True)]
+    yard.learn(done.lesson)
+    visit = hear(yard, said, day="2026-05-13", read=Reader(vocabulary_with_own(yard.store.folder)))[0]
+    assert found(yard, visit) == [("RF", "keratoma", False)]
+
+
+def test_a_learned_phrase_may_hold_words_that_mean_something_alone(yard: Review, hear: Keep) -> None:
+    said = "Hester. Left hind has greedy toe. Off fore has the in soul."
+    assert found(yard, hear(yard, said, day="2026-05-10")[0]) == []
+    learning.learn(yard.store, WordLesson("findings", "white_line_disease", "greedy toe"))
+    learning.learn(yard.store, WordLesson("findings", "thin_sole", "the in soul"))
+    reader = Reader(vocabulary_with_own(yard.store.folder))
+    visit = hear(yard, said, day="2026-05-13", read=reader)[0]
+    assert found(yard, visit) == [("LH", "white_line_disease", False), ("RF", "thin_sole", False)]
 
 
 @pytest.mark.parametrize(
