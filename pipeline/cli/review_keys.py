@@ -85,7 +85,7 @@ class KeyReview:
 
     def _answer(self, shown: Shown) -> bool:
         """Take one key; whether the question has to be shown anew or the next one asked."""
-        key = self.terminal.key()
+        key = self.terminal.key().lower()
         if key in ("q", "\x03", "\x04", ""):
             raise _Stop("stopped")
         if key == "p":
@@ -175,7 +175,8 @@ class KeyReview:
         end = f"{left} left for another time." if left else "All done."
         if self.skipped:
             end += f" {len(self.skipped)} skipped; they are asked again next time."
-        told = ["-" * 80, f"{end} {self.answered} answered, all of them kept."]
+        kept = "1 answered, and kept." if self.answered == 1 else f"{self.answered} answered, all of them kept."
+        told = ["-" * 80, f"{end} {kept if self.answered else 'None answered.'}"]
         if self.review.learned:
             told += ["Learned tonight:", *(f"  {harmless(said)}" for said in self.review.learned)]
             told.append("clinchbook words forget takes a word or a name out again.")

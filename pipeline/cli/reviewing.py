@@ -94,7 +94,11 @@ def _ask(asking: Review) -> None:
         return pressed
 
     def line(asked: str) -> str:
-        typed: str = typer.prompt(asked, default="", show_default=False)
+        try:
+            typed: str = typer.prompt(asked, default="", show_default=False)
+        except typer.Abort:  # Ctrl-C: he thought better of it
+            typer.echo()
+            return ""
         return typed
 
     with Player() as player:

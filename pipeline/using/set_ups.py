@@ -1,6 +1,7 @@
 """What is on a horse's feet: set-ups carried from visit to visit, and what each rests on.
 
-The rules are common practice, no source: a trim or a shoe taken off leaves the foot bare; a reset or a lost shoe put
+The rules are common practice, no source: a trim or a shoe taken off leaves the foot bare, in a boot if one is said to
+be put on; a reset or a lost shoe put
 back keeps what was on it; a new shoe without a word of its size or type is taken to be as before, and says so; pads,
 wedges and packing go with the old shoe.
 """
@@ -23,6 +24,7 @@ SET_UP_SLOTS = (
 BARE = frozenset({"trim", "removed"})
 SHOD = frozenset({"new_shoe", "reset", "put_back"})
 _WITH_THE_SHOE = ("pad", "wedge", "packing")
+_OVER_A_BARE_FOOT = frozenset({"boot"})
 _OF_ITS_TYPE = ("shoe_material", "clips", "traction")
 
 
@@ -36,6 +38,8 @@ class Part(NamedTuple):
 @dataclass(frozen=True)
 class SetUp:
     """What is on one foot since ``day``. ``parts`` has every slot of SET_UP_SLOTS that is known, but for ``work``.
+
+    A bare foot has no parts but the boot that was put on it.
 
     ``work`` is what was done that day, if it was said; ``lost`` the day on which the shoe was found lost, as long as
     none was said to be put on since.
@@ -80,7 +84,8 @@ def last_set_ups(visits: Iterable[SeenVisit]) -> dict[str, SetUp]:
 def set_up_words(set_up: SetUp) -> str:
     """``bare (trim)``, ``new shoe, size 0; from before: aluminum``; ``(!)`` marks what nobody has looked at yet."""
     if set_up.bare:
-        return f"bare ({_said(set_up.work)})" if set_up.work else "bare"
+        bare = f"bare ({_said(set_up.work)})" if set_up.work else "bare"
+        return ", ".join([bare, *(_said(part) for part in set_up.parts.get("shoe_type", ()))])
     today = [_said(set_up.work)] if set_up.work else []
     before: list[str] = []
     for slot in SET_UP_SLOTS[1:]:
@@ -108,7 +113,9 @@ def _after(before: SetUp | None, facts: Sequence[SeenFact], foot: str, visit: Se
     shod = [part for part in works if part.fact.value in SHOD]
     work = next(reversed(shod or works), None)
     if work is not None and work.fact.value in BARE:
-        return SetUp(foot, visit.date, visit.id, work, bare=True)
+        over = [fact for fact in said if fact.slot == "shoe_type" and fact.value in _OVER_A_BARE_FOOT]
+        parts = {"shoe_type": tuple(Part(fact, visit.date) for fact in over)} if over else {}
+        return SetUp(foot, visit.date, visit.id, work, bare=True, parts=parts)
     if not said and not denied:
         if not lost or before is None or before.bare:
             return None

@@ -72,8 +72,15 @@ def follow(link: Locator) -> None:
 
 
 def _answer(at: Window) -> None:
-    """Say what is right: the lameness that was misheard is none, and all else is as it was read."""
+    """Say what is right: the crack that was misheard is added, no horse is lame, all else is as it was read."""
     page = at.page
+    nameless = page.get_by_role("heading", name="Horse: nobody yet").count()
+    if nameless and not at.value("window.name"):
+        at.value("window.name = 'added'")
+        page.get_by_text("Something was missed here").click()
+        page.get_by_label("What was said, with its foot").fill("right hind, heel crack, medial heel, moderate")
+        follow(page.get_by_role("button", name="Add it"))
+        return
     sound = page.get_by_role("button", name="sound", exact=True)
     right = page.locator("button.main")
     skip = page.get_by_role("button", name="Skip for now")

@@ -25,7 +25,7 @@ _MOST_WORDS = 5
 _SHORTEST = 3  # letters
 _STRETCH = 3  # words that are compared at once
 _ALIKE = 0.45  # below this nobody would mistake one for the other
-_SURELY_ALIKE = 0.6  # where it is not sure that these are the words that were meant
+_SURELY_ALIKE = 0.7  # where it is not sure that these are the words that were meant
 _TOKEN = re.compile(r"[a-z0-9'./½¼¾%°]+")
 _NOT_LEARNED = frozenset({"bias", "fillers", "clause_words", "not_facts", "asides", "denials", "feet"})
 
@@ -190,9 +190,16 @@ def from_rewording(heard: str, meant: str, vocabulary: Vocabulary) -> WordLesson
 
 
 def from_missed(unread: Iterable[str], meant: str, vocabulary: Vocabulary) -> WordLesson | None:
-    """As ``from_rewording``, where only one of several sentences can have been meant: the one that sounds most so."""
+    """As ``from_rewording``, where it is not known which of several sentences was meant: the one that sounds most so.
+
+    Little words at either end are no part of a name: "copper in" sounds like corn and is none.
+    """
+    from spacy.lang.en.stop_words import STOP_WORDS
+
     found = [best for heard in unread if (best := _reworded(heard, meant, vocabulary, _SURELY_ALIKE))]
-    return max(found, key=lambda one: one[0])[1] if found else None
+    ends = [(alike, lesson, lesson.form.split()) for alike, lesson in found]
+    sure = [(alike, lesson) for alike, lesson, words in ends if not STOP_WORDS & {words[0], words[-1]}]
+    return max(sure, key=lambda one: one[0])[1] if sure else None
 
 
 def _reworded(heard: str, meant: str, vocabulary: Vocabulary, least: float) -> tuple[float, WordLesson] | None:

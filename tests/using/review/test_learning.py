@@ -120,7 +120,9 @@ def test_words_that_sound_like_nothing_of_the_new_value_teach_nothing(
 
 
 def test_what_was_missed_is_looked_for_among_the_words_of_no_fact(yard: Review, hear: Keep) -> None:
-    said = "Hester. New shoes in front, size three. There is kerry toma at the toe of the off fore. She stood by the gate."
+    said = (
+        "Hester. New shoes in front, size three. There is kerry toma at the toe of the off fore. She stood by the gate."
+    )
     visit = hear(yard, said, unsure=("three",))[0]
     item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
     done = yard.add(item, "off fore, keratoma at the toe")
@@ -131,6 +133,16 @@ def test_what_was_missed_is_looked_for_among_the_words_of_no_fact(yard: Review, 
     yard.learn(done.lesson)
     visit = hear(yard, said, day="2026-05-13", read=Reader(vocabulary_with_own(yard.store.folder)))[0]
     assert found(yard, visit) == [("RF", "keratoma", False)]
+
+
+def test_nothing_is_made_of_words_that_only_sound_a_little_like_what_was_missed() -> None:
+    unread = ["There was copper in the bucket", "Kicks when the dog is near"]
+    assert learning.from_missed(unread, "left fore, corn at the toe", VOCABULARY) is None
+    assert learning.from_missed([], "left fore, corn at the toe", VOCABULARY) is None
+    meant = "off hind, thrush in the commissure"
+    assert learning.from_missed([*unread, "In the commissa"], meant, VOCABULARY) == (
+        WordLesson("zones", "commissure", "commissa")
+    )
 
 
 def test_a_learned_phrase_may_hold_words_that_mean_something_alone(yard: Review, hear: Keep) -> None:
