@@ -51,7 +51,7 @@ def play(at: Window) -> None:
 
 def learn_what_was_said(at: Window, said: str, offer: str) -> None:
     """Answer the next stretch of unclear words, and say yes to what is offered then."""
-    while (at.page.get_by_role("heading", name="Nothing was read here")).count() == 0:
+    while (at.page.get_by_role("heading", name="Words to look at")).count() == 0:
         with at.page.expect_navigation():
             ask = at.page.get_by_role("button", name="skipped question")
             (ask if ask.count() else at.page.get_by_role("button", name="Skip for now")).first.click()

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from textwrap import shorten
 
 from pipeline.keeping import KeptFact, KeptFlag, KeptVisit
 from pipeline.record import FEET, Fact, FlagKind
 from pipeline.using.wording import FOOT_NAMES, fact_words
+
+_LONGEST_QUOTE = 60  # characters of the words in question; all of them stand in the text below
 
 
 class ItemKind(StrEnum):
@@ -80,7 +83,10 @@ class Item:
             return f"day: {self.visit.visit.date.isoformat()}"
         if self.kind is ItemKind.CHOICE:
             return " or ".join(dict.fromkeys(with_feet(kept.fact, (kept.fact.foot,)) for kept in self.facts))
-        return with_feet(self.facts[0].fact, self.feet) if self.facts else "nothing was read here"
+        if self.facts:
+            return with_feet(self.facts[0].fact, self.feet)
+        quote = shorten(self.flags[0].flag.quote, _LONGEST_QUOTE, placeholder=" …") if self.flags else ""
+        return f"words to look at: “{quote}”" if quote else "nothing was read here"
 
     def reason(self) -> str:
         """Why it is asked, in one or more plain sentences."""

@@ -49,6 +49,13 @@ def test_one_field_on_several_feet_is_one_question(yard: Review, hear: Keep) -> 
     assert item.reason() == "The word “three” was hard to hear; please listen."
 
 
+def test_unclear_words_are_named_but_not_all_of_a_long_stretch(yard: Review, hear: Keep) -> None:
+    words = "thruss in the sulcus and some more that goes on and on as he talks in the wind there"
+    hear(yard, f"Hester. Left front {words}.", unclear=words)
+    item = next(item for item in yard.queue() if item.kind is ItemKind.WORDS)
+    assert item.as_read() == "words to look at: “thruss in the sulcus and some more that goes on and on as …”"
+
+
 def test_a_contradiction_is_one_question_with_both_readings(yard: Review, hear: Keep) -> None:
     hear(yard, "Hester. On the left front, toe angle 48 degrees. Left front toe angle 52 degrees.")
     items = [item for item in yard.queue() if item.kind is not ItemKind.SPOT_CHECK]
