@@ -12,7 +12,7 @@ from playwright.sync_api import Dialog
 from pipeline.keeping import Store
 from pipeline.record import Fact, Flag, FlagKind, HorseMatch, RosterHorse, Visit
 from pipeline.using.export import Request, choice_of, export_all_to
-from tests.page.browsing import CHROMIUM, PHONE, enter, served, window
+from tests.page.browsing import CHROMIUM, PHONE, Window, enter, served, window
 from tests.page.conftest import DAY, Browser, MakeBrowser, keep
 from tests.using.hostile import HOSTILE_TEXTS
 
@@ -103,17 +103,23 @@ def test_what_is_typed_is_shown_as_text(inside: Browser) -> None:
             assert looking.handlers == []
 
 
+def dialogs(at: Window) -> list[str]:
+    """What any script that runs would say, gathered as it comes."""
+    said: list[str] = []
+
+    def note(dialog: Dialog) -> None:
+        said.append(dialog.message)
+        dialog.dismiss()
+
+    at.page.on("dialog", note)
+    return said
+
+
 @pytest.mark.skipif(CHROMIUM is None, reason="no Chromium here; Debian has it in the package chromium")
 def test_nothing_of_it_runs_in_a_browser(tmp_path: Path) -> None:
     book = hostile_book(tmp_path, HOSTILE_TEXTS)
-    ran: list[str] = []
-
-    def note(dialog: Dialog) -> None:
-        ran.append(dialog.message)
-        dialog.dismiss()
-
     with served(book) as address, window(PHONE) as at:
-        at.page.on("dialog", note)
+        ran = dialogs(at)
         enter(at, address)
         origin = address.partition("/enter")[0]
         visits = [f"/visit/{number + 1}" for number in range(len(HOSTILE_TEXTS))]
@@ -135,9 +141,8 @@ def test_nothing_of_it_runs_from_an_exported_record(tmp_path: Path, audience: st
             store.assign(number + 1, horses[number % len(horses)])
         (tmp_path / "out").mkdir()
         written = export_all_to(store, Request("html", choice_of(DAY, audience)), tmp_path / "out")
-    ran: list[str] = []
     with window(PHONE) as at:
-        at.page.on("dialog", lambda dialog: (ran.append(dialog.message), dialog.dismiss()))
+        ran = dialogs(at)
         for path in written:
             at.page.goto(path.as_uri())
             at.page.evaluate_handle("document.body")

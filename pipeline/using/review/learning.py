@@ -25,6 +25,7 @@ _MOST_WORDS = 5
 _SHORTEST = 3  # letters
 _STRETCH = 3  # words that are compared at once
 _ALIKE = 0.45  # below this nobody would mistake one for the other
+_MISTAKEN = 0.55  # the same for words that were read as something already
 _SURELY_ALIKE = 0.7  # where it is not sure that these are the words that were meant
 _TOKEN = re.compile(r"[a-z0-9'./½¼¾%°]+")
 _NOT_LEARNED = frozenset({"bias", "fillers", "clause_words", "not_facts", "asides", "denials", "feet"})
@@ -67,7 +68,8 @@ def from_value(before: Fact, after: Fact, vocabulary: Vocabulary) -> WordLesson 
 
 
 def _sounds_like_one(heard: str, called: Iterable[str]) -> bool:
-    return any(likeness(heard, form) >= _ALIKE for form in called)
+    near = (form for form in called if abs(form.count(" ") - heard.count(" ")) <= 1)
+    return any(likeness(heard, form) >= _MISTAKEN for form in near)
 
 
 def from_words(text: str, heard: str, meant: str, vocabulary: Vocabulary) -> WordLesson | None:

@@ -108,7 +108,11 @@ def test_a_wrong_sound_alike_gets_its_true_meaning(yard: Review, hear: Keep) -> 
 
 @pytest.mark.parametrize(
     ("said", "instead"),
-    [("Hester. Left hind has fresh at the toe.", "crack"), ("Hester. Trotted up lane.", "sound")],
+    [
+        ("Hester. Left hind has fresh at the toe.", "crack"),
+        ("Hester. Trotted up lane.", "sound"),
+        ("Hester. He kept leaning on the trot.", "sound"),
+    ],
 )
 def test_words_that_sound_like_nothing_of_the_new_value_teach_nothing(
     yard: Review, hear: Keep, said: str, instead: str

@@ -63,10 +63,10 @@ def correct_it(store: Store) -> Review:
     return review
 
 
-def heard_and_found(store: Store, visit: int) -> tuple[bool, list[tuple[str | None, object, str | None, object, bool]]]:
+def heard_and_found(store: Store, visit: int) -> tuple[bool, list[tuple[object, ...]]]:
     """Whether the mistake is in the words, and the findings that were read from them."""
     kept = store.visit(visit)
-    found = [
+    found: list[tuple[object, ...]] = [
         (fact.foot, fact.value, fact.zone, fact.severity, fact.flagged)
         for fact in kept.visit.facts
         if fact.slot == "finding"
