@@ -123,6 +123,17 @@ def add_heard(folder: Path, name: str, canonical: str, heard: str) -> OwnWord | 
     return OwnWord(name, canonical, form, heard=True)
 
 
+def may_be_heard(vocabulary: Vocabulary, name: str, canonical: str, heard: str) -> bool:
+    """Whether ``add_heard`` would add it to these words: it is not known yet, and means nothing else."""
+    form = plain_form(heard)
+    try:
+        _check_meaning(vocabulary, name, canonical)
+        _check_free(vocabulary, name, form)
+    except VocabularyError:
+        return False
+    return vocabulary.heard_as(name).get(form) != canonical
+
+
 def plain_form(spoken: str) -> str:
     """A form as the vocabulary writes it: lower case, single spaces, no hyphen between words, straight apostrophes."""
     return " ".join(spoken.lower().replace("’", "'").replace("-", " ").split())

@@ -15,7 +15,7 @@ from itertools import product
 from pipeline.errors import VocabularyError
 from pipeline.keeping import KeptHorse, Store
 from pipeline.keeping.lessons import LessonStep, WordLesson
-from pipeline.keeping.own_words import add_heard, forget_word, plain_form
+from pipeline.keeping.own_words import add_heard, forget_word, may_be_heard, plain_form
 from pipeline.reading.sounds import likeness
 from pipeline.record import Fact
 from pipeline.vocabulary import SLOT_CLASSES, Vocabulary
@@ -122,6 +122,15 @@ def from_name(horse: KeptHorse, heard: str, vocabulary: Vocabulary) -> NameLesso
     if any(form == [word.lower() for word in words] for _, _, form in _forms(vocabulary)):
         return None
     return NameLesson(horse, name)
+
+
+def may_be_learned(store: Store, lesson: Lesson, vocabulary: Vocabulary) -> bool:
+    """Whether it would be learned if he said so: nobody is asked about what is known or means something else."""
+    if isinstance(lesson, WordLesson):
+        return may_be_heard(vocabulary, lesson.name, lesson.canonical, lesson.form)
+    name = lesson.heard.casefold()
+    called = (one for kept in store.horses() for one in (kept.name, *kept.horse.also_called))
+    return name not in (one.casefold() for one in called)
 
 
 def due(store: Store, lesson: Lesson) -> bool:

@@ -250,7 +250,7 @@ class Review:
 
     def _taught_by(self, says: str, lesson: learning.Lesson | None) -> Done:
         """What the answer that was just written teaches: noted, and learned when it is due."""
-        if lesson is None:
+        if lesson is None or not learning.may_be_learned(self.store, lesson, self.vocabulary):
             return Done(says)
         change = max(change.id for change in self.store.last_action(who=self.who))
         if isinstance(lesson, WordLesson):

@@ -149,6 +149,21 @@ def test_nothing_is_made_of_words_that_only_sound_a_little_like_what_was_missed(
     )
 
 
+def test_what_would_be_refused_is_not_offered(yard: Review, hear: Keep) -> None:
+    said = "Hester. New shoes in front, size three. There's a heel cracking it too on the medial heel."
+    hear(yard, said, unsure=("three",))
+    item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
+    meant = "right hind, heel crack, medial heel, moderate"
+    lesson = learning.from_missed(item.visit.visit.notes.splitlines(), meant, VOCABULARY)
+    assert lesson == WordLesson("findings", "crack", "cracking")
+    with pytest.raises(VocabularyError, match="has a meaning already"):
+        yard.learn(lesson)
+    assert yard.add(item, meant).lesson is None
+    hear(yard, "Rohand. First one stood quiet. Trimmed all four.", day="2026-05-11")
+    yard.store.call_also(yard.store.horse("Figaro").id, "Rohand")
+    assert name_it(yard).lesson is None
+
+
 def test_a_learned_phrase_may_hold_words_that_mean_something_alone(yard: Review, hear: Keep) -> None:
     said = "Hester. Left hind has greedy toe. Off fore has the in soul."
     assert found(yard, hear(yard, said, day="2026-05-10")[0]) == []
