@@ -60,7 +60,10 @@ def _take(at: Window, address: str, folder: Path, name: str) -> None:
     page.goto(page.url.partition("/review")[0] + "/search?words=thrush")
     shot("search")
     follow(page.get_by_role("link", name="Review"))
-    while page.get_by_role("button", name="Skip for now").count():
+    ask = page.get_by_role("button", name="skipped question")
+    while page.get_by_role("button", name="Skip for now").or_(ask).count():
+        if ask.count():
+            follow(ask)
         _answer(at)
     shot("done")
     page.goto(page.url.partition("/review")[0] + "/days")
