@@ -45,22 +45,27 @@ class LearnedName:
     name: str
 
 
+def write_lesson(database: Database, lesson: WordLesson, step: LessonStep, change: int | None) -> None:
+    """Write down what happened to a mishearing, inside the caller's transaction."""
+    row = {
+        "at": now(),
+        "who": login_name(),
+        "what": step.value,
+        "class": lesson.name,
+        "canonical": lesson.canonical,
+        "form": lesson.form,
+        "change": change,
+    }
+    insert_row(database, "lessons", row)
+
+
 class Lessons(OpenedStore):
     """What was learned, and how often a mishearing was seen. Every method raises StoreError."""
 
     def note_lesson(self, lesson: WordLesson, step: LessonStep, *, change: int | None = None) -> None:
         """Write down that a mishearing was seen (in ``change``), learned or forgotten."""
-        row = {
-            "at": now(),
-            "who": login_name(),
-            "what": step.value,
-            "class": lesson.name,
-            "canonical": lesson.canonical,
-            "form": lesson.form,
-            "change": change,
-        }
         with self._writing(None, "a lesson"):
-            insert_row(self._database, "lessons", row)
+            write_lesson(self._database, lesson, step, change)
 
     def times_seen(self, lesson: WordLesson) -> int:
         """How often this mishearing was corrected, those corrections aside that were taken back."""

@@ -6,18 +6,22 @@ import os
 import re
 import subprocess
 import sys
+import time
 from pathlib import Path
 
 import pytest
 
-from tests.endurance import network, power_cuts, system_calls
-from tests.endurance.outcome import CannotRunError
+from pipeline.keeping import Store
+from pipeline.record import RosterHorse
+from tests.endurance import network, power_cuts, reviews, system_calls
+from tests.endurance.outcome import CannotRunError, Outcome
 from tests.endurance.tracing import ROOT, Call, calls, needs_strace
 
 # Part and how many cases each of its outcomes must at least have tried.
 PARTS = {
     "order": [3],
     "kills": [20, 20],
+    "reviews": [20],
     "faults": [30, 10],
     "calls": [9],
     "power": [100],
@@ -57,6 +61,30 @@ def strace() -> None:
 def unsynced(log: Path) -> list[Call]:
     """The calls as those of a program that never syncs a recording."""
     return [call for call in calls(log) if call.name != "fsync"]
+
+
+def test_a_half_answer_and_one_that_is_only_told_would_be_noticed(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    desk, outcome = reviews.Desk(tmp_path, "7"), Outcome("reviews")
+    desk.answer_s = 1.0
+
+    def half(folder: Path, evening: str, pipe: int) -> None:
+        with Store.open(folder) as store:
+            store.add_horses([RosterHorse(name="Foal z")])
+        os.write(pipe, b"writes\nbegin 0\n" * 4)
+        time.sleep(60)
+
+    def only_told(folder: Path, evening: str, pipe: int) -> None:
+        os.write(pipe, b"begin 0\nsaid Right: sole.\n" + b"writes\nbegin 1\n" * 4)
+        time.sleep(60)
+
+    monkeypatch.setattr(reviews, "_answer_all", half)
+    desk.kill(outcome)
+    monkeypatch.setattr(reviews, "_answer_all", only_told)
+    desk.kill(outcome)
+    assert "an answer is half there or gone: horses holds [(4, 'Foal z'" in outcome.failures[0]
+    assert any("answers came out as ['Right: sole.'] and, not killed, as [" in failure for failure in outcome.failures)
 
 
 def test_a_call_to_another_machine_would_be_noticed() -> None:

@@ -11,10 +11,10 @@ from dataclasses import dataclass
 from difflib import SequenceMatcher
 from itertools import product
 
-from pipeline.errors import VocabularyError
+from pipeline.errors import StoreError, VocabularyError
 from pipeline.keeping import KeptHorse, Store
 from pipeline.keeping.lessons import LessonStep, WordLesson
-from pipeline.keeping.own_words import add_heard, forget_word, plain_form
+from pipeline.keeping.own_words import add_heard, forget_word, own_words, plain_form
 from pipeline.reading.sounds import likeness
 from pipeline.record import Fact
 from pipeline.vocabulary import SLOT_CLASSES, Vocabulary
@@ -135,12 +135,13 @@ def learn(store: Store, lesson: Lesson) -> str:
 
 
 def learn_if_due(store: Store, lesson: Lesson) -> str | None:
-    """Learn what was seen often enough; None when it was not, or may not be learned."""
-    if not due(store, lesson):
-        return None
+    """Learn what was seen often enough; None when it was not, may not be learned, or cannot be written just now.
+
+    The answer that it follows from is kept by then, and must not look as if it was not.
+    """
     try:
-        return learn(store, lesson)
-    except VocabularyError:
+        return learn(store, lesson) if due(store, lesson) else None
+    except (VocabularyError, StoreError):
         return None
 
 
@@ -161,9 +162,10 @@ def forget(store: Store, form: str) -> list[str]:
     if names:
         return [f"{learned.horse} is no longer called “{learned.name}”." for learned in names]
     told = []
-    for word in forget_word(store.folder, form):
-        if word.heard:
+    for word in own_words(store.folder):
+        if word.heard and word.form == plain_form(form):  # noted first: a power cut must not let it be learned again
             store.note_lesson(WordLesson(word.name, word.canonical, word.form), LessonStep.FORGOTTEN)
+    for word in forget_word(store.folder, form):
         verb = "is no longer read as" if word.heard else "no longer means"
         told.append(f"“{word.form}” {verb} {word.canonical.replace('_', ' ')}.")
     return told

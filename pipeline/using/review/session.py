@@ -15,6 +15,7 @@ from pipeline.keeping.deciding import (
     AcceptFact,
     AddFact,
     AssignHorse,
+    AssignNewHorse,
     CorrectFact,
     Decision,
     DropFact,
@@ -22,7 +23,7 @@ from pipeline.keeping.deciding import (
     MoveFact,
     SetDay,
 )
-from pipeline.keeping.lessons import LessonStep, WordLesson
+from pipeline.keeping.lessons import WordLesson
 from pipeline.keeping.to_review import SPOT_CHECK
 from pipeline.record import Fact, FlagKind, Foot, HorseMatch, RosterHorse
 from pipeline.using.review import learning
@@ -198,8 +199,7 @@ class Review:
         if any(kept.name.casefold() == wanted.casefold() and kept.horse.place == place for kept in self.store.horses()):
             raise CorrectionError(f"{wanted} is on the roster already; choose it there.")
         self.item(item.key)  # still open: no horse is made for a question that somebody has answered
-        self.store.add_horses([RosterHorse(name=wanted, place=place)], who=self.who, why="new horse, by review")
-        return self._decide(item, [AssignHorse(self.store.horse(wanted, place))], f"{wanted} is a new horse.")
+        return self._decide(item, [AssignNewHorse(RosterHorse(name=wanted, place=place))], f"{wanted} is a new horse.")
 
     def no_horse(self, item: Item) -> Done:
         """It is none of these: the visit stays without a horse, and is asked no more."""
@@ -245,12 +245,10 @@ class Review:
         """Write an answer with all that it answers besides, and see what it teaches."""
         whole = [*decisions, *(LookedAt(flag) for flag in _answered(item))]
         why = SPOT_CHECK if item.spot_check else "reviewed"
-        self.store.decide(item.visit.id, whole, seen=item.seen, who=self.who, why=why)
+        shows = lesson if isinstance(lesson, WordLesson) else None
+        self.store.decide(item.visit.id, whole, seen=item.seen, who=self.who, why=why, shows=shows)
         if lesson is None:
             return Done(says)
-        change = max(change.id for change in self.store.last_action(who=self.who))
-        if isinstance(lesson, WordLesson):
-            self.store.note_lesson(lesson, LessonStep.SEEN, change=change)
         said = learning.learn_if_due(self.store, lesson)
         if said is None:
             return Done(says, lesson)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from pipeline.errors import NotFoundError, VocabularyError
+from pipeline.errors import NotFoundError, StoreError, VocabularyError
 from pipeline.hearing.bias import bias_forms
 from pipeline.keeping.correcting import FactFields
 from pipeline.keeping.lessons import LearnedName, WordLesson
@@ -79,6 +79,18 @@ def test_what_is_forgotten_is_not_learned_again_unasked(yard: Review, hear: Keep
     assert own_words(yard.store.folder) == []
     yard.learn(LESSON)
     assert own_words(yard.store.folder) == [OwnWord("findings", "thrush", "thruss", heard=True)]
+
+
+def test_that_it_is_not_wanted_is_kept_before_it_goes(yard: Review, monkeypatch: pytest.MonkeyPatch) -> None:
+    learning.learn(yard.store, LESSON)
+
+    def pulled_out(*given: object) -> None:
+        raise StoreError("The drive was pulled out.")
+
+    monkeypatch.setattr(learning, "forget_word", pulled_out)
+    with pytest.raises(StoreError):
+        learning.forget(yard.store, "thruss")
+    assert yard.store.lesson_refused(LESSON)
 
 
 def test_a_correction_that_is_taken_back_teaches_nothing(yard: Review, hear: Keep) -> None:
