@@ -16,6 +16,7 @@ from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import check_in_place, open_database, plain_errors
 from pipeline.keeping.days import Days
 from pipeline.keeping.deciding import Deciding
+from pipeline.keeping.doubted import Doubts
 from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import HistoryEntry, KeptHorse, KeptMemo, KeptVisit
 from pipeline.keeping.lessons import Lessons
@@ -36,7 +37,7 @@ from pipeline.keeping.to_review import ToReview
 from pipeline.record import MemoRecord, RosterHorse, Transcript
 
 
-class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview, Lessons, Days):
+class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview, Doubts, Lessons, Days):
     """A folder with the database of all visits and the original recordings.
 
     Every method raises StoreError (StoreBusyError when another program holds the store) with one plain sentence, and

@@ -81,7 +81,7 @@ class Reviewer:
     def __init__(self, store: Store, seed: str) -> None:
         self.review = Review(store, load_vocabulary(), WHO, reader())
         self.seed = seed
-        self.keys = [item.key for item in self.review.queue()]
+        self.keys = self.review.open_keys()
         random.Random(seed).shuffle(self.keys)
 
     def answer(self, number: int) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
@@ -30,7 +30,8 @@ from pipeline.using.review import learning
 from pipeline.using.review.choices import Choice, choices_of
 from pipeline.using.review.items import Item, ItemKind, with_feet
 from pipeline.using.review.nearest import Near, nearest
-from pipeline.using.review.queue import carrying, items_of, queue
+from pipeline.using.review.questions import carrying
+from pipeline.using.review.queue import items_of, keys, queue
 from pipeline.using.review.surroundings import Clip, LastTime, Words, clip_of, last_time, words_of
 from pipeline.using.review.typed import TextReader, read_facts, read_value
 from pipeline.vocabulary import Vocabulary
@@ -90,9 +91,17 @@ class Review:
 
         return self.given_reader or Reader(self.vocabulary)
 
+    def open_keys(self, day: date | None = None) -> list[str]:
+        """The keys of all open questions, or of those of one day, in their order; quick however many there are."""
+        return keys(self.store, day)
+
     def queue(self, day: date | None = None) -> list[Item]:
         """All open questions, or those of one day, in their order."""
-        return queue(self.store, day)
+        return list(queue(self.store, day))
+
+    def each(self) -> Iterator[Item]:
+        """All open questions in their order, one by one, without waiting for the last."""
+        return queue(self.store)
 
     def item(self, key: str) -> Item:
         """The open question of this key as it is now; NotFoundError once it is answered."""
@@ -283,7 +292,7 @@ def _answered(item: Item) -> list[int]:
     own = [flag.id for flag in item.flags]
     decided = {kept.id for kept in item.facts}
     for flag in item.visit.flags:
-        left = {kept.id for kept in carrying(item.visit, flag)}
+        left = {kept.id for kept in carrying(item.visit.facts, flag)}
         if flag.flag.kind is FlagKind.CONTRADICTION and flag.id not in own and left and left <= decided:
             own.append(flag.id)
     return own
