@@ -180,7 +180,7 @@ def _words_of(name: str, entry: Entry) -> list[OwnWord]:
 
 
 def _write(folder: Path, name: str, entries: list[Entry]) -> None:
-    """Write one class whole or not at all; a class without words has no file."""
+    """Write one class whole or not at all, under the lock of ``alone``; a class without words has no file."""
     text = io.StringIO(newline="")
     rows = csv.writer(text, lineterminator="\n")
     rows.writerow(COLUMNS)
@@ -190,6 +190,8 @@ def _write(folder: Path, name: str, entries: list[Entry]) -> None:
     path = folder / WORDS_NAME / f"{name}.csv"
     make_private_folder(path.parent)
     try:
+        for left in path.parent.glob(".*.part"):  # by a program that was stopped; no other writes now
+            left.unlink(missing_ok=True)
         if any(entry.spoken or entry.heard_as for entry in entries):
             _replace(path, text.getvalue())
         else:
