@@ -7,6 +7,7 @@ he says so.
 from __future__ import annotations
 
 import re
+from contextlib import suppress
 from dataclasses import dataclass
 from difflib import SequenceMatcher
 from itertools import product
@@ -130,7 +131,8 @@ def learn(store: Store, lesson: Lesson) -> str:
         return f"“{lesson.heard}” is a name for {lesson.horse.name} from the next memo on."
     if add_heard(store.folder, lesson.name, lesson.canonical, lesson.form) is None:
         raise VocabularyError(f"“{lesson.form}” is read as {_meaning(lesson)} already.")
-    store.note_lesson(lesson, LessonStep.LEARNED)
+    with suppress(StoreError):  # it counts from now on, also where that can no longer be noted
+        store.note_lesson(lesson, LessonStep.LEARNED)
     return f"“{lesson.form}” is read as {_meaning(lesson)} from the next memo on."
 
 
