@@ -23,6 +23,11 @@ if TYPE_CHECKING:
 
 EXTRA = 3  # PRAGMA synchronous: also the folder is synced when the rollback journal goes
 
+WRITTEN = (
+    "This is written into the store, but the disk gave an error; after a power cut it may be gone: look before you "
+    "enter it again."
+)
+
 _SENTENCES = {
     sqlite3.SQLITE_READONLY: "The store in {folder} may only be read, not written.",
     sqlite3.SQLITE_CANTOPEN: "The store in {folder} cannot be opened.",
@@ -82,8 +87,8 @@ def plain_errors(folder: Path) -> Iterator[None]:
 
 
 @contextmanager
-def writing(database: Database) -> Iterator[None]:
-    """One transaction that takes the write lock at once; any error leaves nothing of it.
+def writing(database: Database, written: str = WRITTEN) -> Iterator[None]:
+    """One transaction that takes the write lock at once; any error leaves nothing of it, but one that says ``written``.
 
     Raises StoreError when the file is no longer where it was opened, so that nothing is written into a drive that was
     taken out, or into a store that was set aside.
@@ -93,10 +98,21 @@ def writing(database: Database) -> Iterator[None]:
     try:
         yield
         check_in_place(database)
-        database.execute("COMMIT")
+        _commit(database, written)
     except BaseException:
         _take_back(database)
         raise
+
+
+def _commit(database: Database, written: str) -> None:
+    """End the transaction. One error alone comes after the end: the journal is gone, so that all is written, but its
+    folder could not be synced (unixDelete in SQLite's os_unix.c gives this code for nothing else)."""
+    try:
+        database.execute("COMMIT")
+    except sqlite3.OperationalError as error:
+        if error.sqlite_errorcode != sqlite3.SQLITE_IOERR_DIR_FSYNC:
+            raise
+        raise StoreError(written) from error
 
 
 def check_in_place(database: Database) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING
@@ -66,6 +67,14 @@ class Lessons(OpenedStore):
         """Write down that a mishearing was seen (in ``change``), learned or forgotten."""
         with self._writing(None, "a lesson"):
             write_lesson(self._database, lesson, step, change)
+
+    def learned_in(self, changes: Iterable[int]) -> list[WordLesson]:
+        """The mishearings that were learned from these corrections."""
+        sql = """SELECT DISTINCT class, canonical, form FROM lessons WHERE what = 'learned'
+                 AND change IN (SELECT value FROM json_each(?)) ORDER BY id"""
+        with plain_errors(self.folder):
+            rows = self._database.execute(sql, [as_json(sorted(changes))]).fetchall()
+        return [WordLesson(*row) for row in rows]
 
     def times_seen(self, lesson: WordLesson) -> int:
         """How often this mishearing was corrected, those corrections aside that were taken back."""

@@ -12,6 +12,7 @@ from pathlib import Path
 
 from pipeline.errors import ClinchbookError
 from pipeline.keeping import Store
+from pipeline.keeping.database import WRITTEN
 from pipeline.keeping.originals import original_name
 from tests.endurance.apart import Caught
 from tests.endurance.keep_one import ACKNOWLEDGED, do
@@ -163,7 +164,8 @@ def _with_trouble(begun: Path, folder: Path, task: str, call: Call, trouble: str
         wrong.append("the call did not come, so that nothing was tried")
     if not (acknowledged or killed or ended.written.startswith(_REFUSED)):
         wrong.append(f"no sentence: {ended.written.strip().splitlines()[-1:]}")
-    wrong += _state(folder, task, must=acknowledged, may=acknowledged or killed)
+    told = ended.written == f"{_REFUSED}{WRITTEN}"  # it is there, and whether it lasts is said to be unsure
+    wrong += _state(folder, task, must=acknowledged or told, may=acknowledged or told or killed)
     try:
         do(task, folder)
     except ClinchbookError as error:

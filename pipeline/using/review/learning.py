@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from difflib import SequenceMatcher
 from itertools import product
 
-from pipeline.errors import StoreError, VocabularyError
+from pipeline.errors import NotFoundError, StoreError, VocabularyError
 from pipeline.keeping import KeptHorse, Store
 from pipeline.keeping.lessons import LessonStep, WordLesson
 from pipeline.keeping.own_words import add_heard, forget_word, own_words, plain_form
@@ -120,8 +120,9 @@ def due(store: Store, lesson: Lesson) -> bool:
     return times >= TIMES and not store.name_refused(lesson.horse.id, lesson.heard)
 
 
-def learn(store: Store, lesson: Lesson) -> str:
-    """Learn it, and say so. Raises VocabularyError when it is known already or means something else.
+def learn(store: Store, lesson: Lesson, change: int | None = None) -> str:
+    """Learn it, from the correction ``change``, and say so. Raises VocabularyError when it is known already or means
+    something else.
 
     A word that means something in the trade, and a name that another horse has, are never given a second meaning.
     """
@@ -132,27 +133,39 @@ def learn(store: Store, lesson: Lesson) -> str:
     if add_heard(store.folder, lesson.name, lesson.canonical, lesson.form) is None:
         raise VocabularyError(f"“{lesson.form}” is read as {_meaning(lesson)} already.")
     with suppress(StoreError):  # it counts from now on, also where that can no longer be noted
-        store.note_lesson(lesson, LessonStep.LEARNED)
+        store.note_lesson(lesson, LessonStep.LEARNED, change=change)
     return f"“{lesson.form}” is read as {_meaning(lesson)} from the next memo on."
 
 
-def learn_if_due(store: Store, lesson: Lesson) -> str | None:
+def learn_if_due(store: Store, lesson: Lesson, change: int | None = None) -> str | None:
     """Learn what was seen often enough; None when it was not, may not be learned, or cannot be written just now.
 
     The answer that it follows from is kept by then, and must not look as if it was not.
     """
     try:
-        return learn(store, lesson) if due(store, lesson) else None
+        return learn(store, lesson, change) if due(store, lesson) else None
     except (VocabularyError, StoreError):
         return None
 
 
-def unlearn(store: Store, lesson: Lesson) -> None:
-    """Take out what was learned from a correction that is itself taken back."""
-    if isinstance(lesson, NameLesson):
-        store.forget_name(lesson.heard)
-    else:
-        forget_word(store.folder, lesson.form)
+def unlearn(store: Store, lesson: Lesson) -> bool:
+    """Take out what was learned from a correction that is itself taken back; False when it cannot be written now."""
+    try:
+        if isinstance(lesson, NameLesson):
+            store.forget_name(lesson.heard)
+        else:
+            forget_word(store.folder, lesson.form)
+    except NotFoundError:
+        return True  # he has taken it out himself
+    except StoreError:
+        return False
+    return True
+
+
+def still_learned(lesson: Lesson) -> str:
+    """What to do about a lesson that could not be taken out, as a sentence to go on with."""
+    form = lesson.heard if isinstance(lesson, NameLesson) else lesson.form
+    return f" What was learned from it could not be taken out: clinchbook words forget “{form}”."
 
 
 def forget(store: Store, form: str) -> list[str]:

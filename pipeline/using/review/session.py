@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
 
-from pipeline.errors import CorrectionError, NotFoundError
+from pipeline.errors import CorrectionError, NotFoundError, StoreError
 from pipeline.keeping import KeptHorse, Store
 from pipeline.keeping.correcting import FactFields
 from pipeline.keeping.deciding import (
@@ -227,21 +228,24 @@ class Review:
         return self._decide(item, [SetDay(day)], f"The day is {day.isoformat()}.")
 
     def undo(self) -> Done:
-        """Take back the last answer of this name that still stands, whenever it was given."""
+        """Take back the last answer of this name that still stands, whenever it was given, and what it taught."""
         changes = self.store.undo_action(who=self.who)
         gone = {change.id for change in changes}
+        lessons: list[learning.Lesson] = [*self.store.learned_in(gone)]
         for change, lesson in [taught for taught in self._taught if taught[0] in gone]:
-            learning.unlearn(self.store, lesson)
+            lessons += [] if lesson in lessons else [lesson]
             self._taught.remove((change, lesson))
             self.learned.pop()
+        stays = [lesson for lesson in lessons if not learning.unlearn(self.store, lesson)]
         whose = self.store.visit(changes[0].visit) if changes[0].visit else None
         name = f" at {whose.horse.name}" if whose and whose.horse else ""
-        return Done(f"Taken back{name}; it is asked again.")
+        return Done(f"Taken back{name}; it is asked again.{''.join(map(learning.still_learned, stays))}")
 
     def learn(self, lesson: learning.Lesson) -> str:
         """Learn it at once, because he says so; returns a sentence. Raises VocabularyError when it may not be."""
-        said = learning.learn(self.store, lesson)
-        self._note_learned(lesson, said)
+        change = self._last_change()
+        said = learning.learn(self.store, lesson, change)
+        self._note_learned(lesson, said, change)
         return said
 
     def _horse_confirmed(self, item: Item, horse: KeptHorse) -> Done:
@@ -258,17 +262,23 @@ class Review:
         self.store.decide(item.visit.id, whole, seen=item.seen, who=self.who, why=why, shows=shows)
         if lesson is None:
             return Done(says)
-        said = learning.learn_if_due(self.store, lesson)
+        change = self._last_change()
+        said = learning.learn_if_due(self.store, lesson, change)
         if said is None:
             return Done(says, lesson)
-        self._note_learned(lesson, said)
+        self._note_learned(lesson, said, change)
         return Done(says, learned=said)
 
-    def _note_learned(self, lesson: learning.Lesson, said: str) -> None:
-        last = self.store.last_action(who=self.who)
+    def _last_change(self) -> int | None:
+        """The number of the last change of this name; None when it cannot be told just now."""
+        with suppress(StoreError):  # the answer is kept by then, and must not look as if it was not
+            return next((change.id for change in self.store.last_action(who=self.who)), None)
+        return None
+
+    def _note_learned(self, lesson: learning.Lesson, said: str, change: int | None) -> None:
         self.learned.append(said)
-        if last:
-            self._taught.append((last[0].id, lesson))
+        if change is not None:
+            self._taught.append((change, lesson))
 
 
 def _must_be(item: Item, kind: ItemKind) -> None:

@@ -106,6 +106,43 @@ def test_a_correction_that_is_taken_back_teaches_nothing(yard: Review, hear: Kee
     assert yard.learned == []
 
 
+def learned_on_an_earlier_evening(yard: Review, hear: Keep) -> Review:
+    """What was misheard twice is learned; the review of the next evening."""
+    for day in ("2026-05-10", "2026-05-12"):
+        hear(yard, MISHEARD, day=day, unclear=UNCLEAR)
+        say_what_was_said(yard)
+    assert own_words(yard.store.folder) == [OwnWord("findings", "thrush", "thruss", heard=True)]
+    return Review(yard.store, VOCABULARY, "Reviewer", yard.given_reader)
+
+
+def test_a_correction_of_another_evening_takes_its_lesson_back_too(yard: Review, hear: Keep) -> None:
+    assert learned_on_an_earlier_evening(yard, hear).undo().says == "Taken back at Hester; it is asked again."
+    assert own_words(yard.store.folder) == []
+
+
+def test_taking_back_is_done_though_he_has_forgotten_the_word_himself(yard: Review, hear: Keep) -> None:
+    later = learned_on_an_earlier_evening(yard, hear)
+    learning.forget(yard.store, "thruss")
+    assert later.undo().says == "Taken back at Hester; it is asked again."
+    assert yard.store.times_seen(LESSON) == 1
+
+
+def test_taking_back_is_done_though_the_lesson_cannot_be_taken_out(
+    yard: Review, hear: Keep, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    later = learned_on_an_earlier_evening(yard, hear)
+
+    def pulled_out(*given: object) -> None:
+        raise StoreError("The drive was pulled out.")
+
+    monkeypatch.setattr(learning, "forget_word", pulled_out)
+    assert later.undo().says == (
+        "Taken back at Hester; it is asked again. What was learned from it could not be taken out: "
+        "clinchbook words forget “thruss”."
+    )
+    assert yard.store.times_seen(LESSON) == 1
+
+
 def test_a_wrong_sound_alike_gets_its_true_meaning(yard: Review, hear: Keep) -> None:
     hear(yard, "Hester. Left hind has fresh at the toe.", day="2026-05-10")
     item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
