@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from pipeline.cli.review_screen import key_lines, question_text
-from pipeline.errors import ClinchbookError, CorrectionError, NotFoundError, StoreConflictError
+from pipeline.errors import ClinchbookError, CorrectionError, NotFoundError, StoreConflictError, StoreUnsureError
 from pipeline.using.review.items import Item, ItemKind
 from pipeline.using.review.typed import FEET_SAID
 from pipeline.using.wording import harmless
@@ -79,8 +79,8 @@ class KeyReview:
             try:
                 if self._answer(shown):
                     return
-            except StoreConflictError as conflict:
-                self.terminal.tell(str(conflict))
+            except (StoreConflictError, StoreUnsureError) as changed:
+                self.terminal.tell(str(changed))
                 return
             except _Stop:
                 raise

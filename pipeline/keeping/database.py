@@ -13,7 +13,7 @@ from pathlib import Path
 from types import ModuleType
 from typing import TYPE_CHECKING
 
-from pipeline.errors import NotFoundError, StoreBusyError, StoreError
+from pipeline.errors import NotFoundError, StoreBusyError, StoreError, StoreUnsureError
 
 if sys.platform != "win32":
     import fcntl
@@ -88,10 +88,11 @@ def plain_errors(folder: Path) -> Iterator[None]:
 
 @contextmanager
 def writing(database: Database, written: str = WRITTEN) -> Iterator[None]:
-    """One transaction that takes the write lock at once; any error leaves nothing of it, but one that says ``written``.
+    """One transaction that takes the write lock at once; any error but StoreUnsureError leaves nothing of it.
 
-    Raises StoreError when the file is no longer where it was opened, so that nothing is written into a drive that was
-    taken out, or into a store that was set aside.
+    That one says ``written``: all is there, but the disk gave an error in the end. Raises StoreError when the file is
+    no longer where it was opened, so that nothing is written into a drive that was taken out, or into a store that
+    was set aside.
     """
     check_in_place(database)
     database.execute("BEGIN IMMEDIATE")
@@ -112,7 +113,7 @@ def _commit(database: Database, written: str) -> None:
     except sqlite3.OperationalError as error:
         if error.sqlite_errorcode != sqlite3.SQLITE_IOERR_DIR_FSYNC:
             raise
-        raise StoreError(written) from error
+        raise StoreUnsureError(written) from error
 
 
 def check_in_place(database: Database) -> None:

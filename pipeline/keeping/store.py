@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Sequence
+from contextlib import suppress
 from datetime import date
 from pathlib import Path
 from types import TracebackType
@@ -13,7 +14,7 @@ from pipeline.errors import FileMissingError, StoreError
 from pipeline.keeping import changes, health, horses, looking, opened, reading_back, reading_out, waiting, writing_down
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
-from pipeline.keeping.database import check_in_place, open_database, plain_errors
+from pipeline.keeping.database import check_in_place, open_database, plain_errors, writing
 from pipeline.keeping.days import Days
 from pipeline.keeping.deciding import Deciding
 from pipeline.keeping.doubted import Doubts
@@ -23,7 +24,7 @@ from pipeline.keeping.lessons import Lessons
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.meeting_horses import Meeting, Prefer
 from pipeline.keeping.names import name_key
-from pipeline.keeping.originals import keep_original, originals_or_none
+from pipeline.keeping.originals import keep_original, originals_or_none, remove_copies
 from pipeline.keeping.past import PastStates
 from pipeline.keeping.reading_out import Leaving
 from pipeline.keeping.readings import Readings
@@ -197,10 +198,17 @@ class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview,
         """
         with plain_errors(self.folder):
             hashes = [memo.memo.sha256 or "" for memo in record.memos]
-            with originals_or_none(self.folder, hashes, sounds) as stored, self._writing(who, why):
+            with originals_or_none(self.folder, hashes, sounds, self._drop) as stored, self._writing(who, why):
                 meeting = Meeting(self._database, prefer)
                 by = who or opened.login_name()
                 return TakingIn(self._database, record, meeting, by, why, opened.now()).write(stored)
+
+    def _drop(self, hashes: Sequence[str]) -> None:
+        """Remove copies of recordings that no memo here has; a store that cannot be written keeps them."""
+        with suppress(StoreError), plain_errors(self.folder), writing(self._database):
+            for sha256 in hashes:
+                if reading_back.memo_row(self._database, sha256) is None:
+                    remove_copies(self.folder, sha256)
 
     def history(self) -> list[HistoryEntry]:
         """Every correction ever made, oldest first."""

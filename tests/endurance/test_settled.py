@@ -11,7 +11,7 @@ from unittest import mock
 
 import pytest
 
-from pipeline.errors import StoreError
+from pipeline.errors import StoreError, StoreUnsureError
 from pipeline.keeping import Store
 from pipeline.keeping.database import WRITTEN, _Connection
 from pipeline.keeping.originals import clear_parts
@@ -83,7 +83,7 @@ def test_a_folder_that_cannot_be_synced_after_the_end_is_no_refusal(tmp_path: Pa
 
     Store.open(tmp_path / "book").close()
     with mock.patch("pipeline.keeping.database._Connection", Connection), Store.open(tmp_path / "book") as store:
-        with pytest.raises(StoreError, match=WRITTEN):
+        with pytest.raises(StoreUnsureError, match=WRITTEN):
             store.add_horses(NEW_OWNER)
         assert len(store.horses()) == 2
 
