@@ -9,7 +9,7 @@ from datetime import date, timedelta
 from functools import cache, partial
 from pathlib import Path
 
-from pipeline.errors import CorrectionError, NotFoundError, StoreConflictError, VocabularyError
+from pipeline.errors import CorrectionError, NotFoundError, StoreBusyError, StoreConflictError, VocabularyError
 from pipeline.judging import judge
 from pipeline.keeping import Store
 from pipeline.reading import Reader
@@ -30,7 +30,7 @@ _SAID: tuple[tuple[str, tuple[str, ...], str], ...] = (
     ("Figaro. Heat in the left fore. Testers positive at the toe. Then Rowan, corn in the off hind.", ("corn",), ""),
     ("Rowan. Trimmed her and toe length is 92 millimetres. Back in six weeks.", ("weeks",), ""),
 )
-_REFUSED = (CorrectionError, StoreConflictError, NotFoundError, VocabularyError)
+_REFUSED = (CorrectionError, StoreConflictError, StoreBusyError, NotFoundError, VocabularyError)
 Answer = Callable[[], Done]
 
 
@@ -45,18 +45,24 @@ def make_yard(folder: Path, memos: int) -> None:
     with Store.open(folder / "book") as store:
         store.add_horses(ROSTER, who=WHO)
         for number in range(memos):
-            said, unsure, unclear = _SAID[number % len(_SAID)]
-            day = date(2026, 3, 2) + timedelta(days=number // 4)
-            transcript = _transcript(said, unsure)
-            flags = [_flag(transcript, FlagKind.UNCLEAR_SPEECH, unclear)] if unclear else []
-            if number % 5 == 0:
-                flags.append(_flag(transcript, FlagKind.DATE, ""))
-            path = folder / f"memo {number}.m4a"
-            path.write_bytes(random.Random(f"answered {number}").randbytes(2000))
-            memo = Memo(path=str(path), sha256=hashlib.sha256(path.read_bytes()).hexdigest(), seconds=20.0)
-            visits = judge(reader().read(transcript, list(ROSTER), day), transcript)
-            record = MemoRecord(memo=memo, transcript=said, visits=visits, flags=flags)
-            store.keep(record, transcript, path)
+            keep_memo(store, folder, number)
+
+
+def keep_memo(store: Store, folder: Path, number: int) -> str:
+    """Read, judge and keep memo ``number``, the same each time; returns its hash."""
+    said, unsure, unclear = _SAID[number % len(_SAID)]
+    day = date(2026, 3, 2) + timedelta(days=number // 4)
+    transcript = _transcript(said, unsure)
+    flags = [_flag(transcript, FlagKind.UNCLEAR_SPEECH, unclear)] if unclear else []
+    if number % 5 == 0:
+        flags.append(_flag(transcript, FlagKind.DATE, ""))
+    path = folder / f"memo {number}.m4a"
+    path.write_bytes(random.Random(f"answered {number}").randbytes(2000))
+    digest = hashlib.sha256(path.read_bytes()).hexdigest()
+    visits = judge(reader().read(transcript, list(ROSTER), day), transcript)
+    memo = Memo(path=str(path), sha256=digest, seconds=20.0)
+    store.keep(MemoRecord(memo=memo, transcript=said, visits=visits, flags=flags), transcript, path)
+    return digest
 
 
 def _transcript(said: str, unsure: Sequence[str]) -> Transcript:
@@ -76,11 +82,15 @@ def _flag(transcript: Transcript, kind: FlagKind, quote: str) -> Flag:
 
 
 class Reviewer:
-    """One evening at a store. What answer ``number`` is follows from ``seed`` and from what stands in the store."""
+    """One evening at a store. What answer ``number`` is follows from ``seed`` and from what stands in the store.
 
-    def __init__(self, store: Store, seed: str) -> None:
-        self.review = Review(store, load_vocabulary(), WHO, reader())
+    ``given`` counts the answers that were kept, each a single action.
+    """
+
+    def __init__(self, store: Store, seed: str, who: str = WHO) -> None:
+        self.review = Review(store, load_vocabulary(), who, reader())
         self.seed = seed
+        self.given = 0
         self.keys = self.review.open_keys()
         random.Random(seed).shuffle(self.keys)
 
@@ -89,8 +99,11 @@ class Reviewer:
         chance = random.Random(f"{self.seed} {number}")
         try:
             if chance.random() < 0.2:
-                return self.review.undo().says
+                said = [self.review.undo().says]
+                self.given += 1
+                return said[0]
             done = self._done(self.review.item(self.keys[number % len(self.keys)]), chance)
+            self.given += 1
             said = [done.says, done.learned or ""]
             if done.lesson is not None and chance.random() < 0.5:
                 said.append(self.review.learn(done.lesson))
