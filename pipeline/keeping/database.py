@@ -111,7 +111,7 @@ def _commit(database: Database, written: str) -> None:
     try:
         database.execute("COMMIT")
     except sqlite3.OperationalError as error:
-        if error.sqlite_errorcode != sqlite3.SQLITE_IOERR_DIR_FSYNC:
+        if getattr(error, "sqlite_errorcode", None) != sqlite3.SQLITE_IOERR_DIR_FSYNC:
             raise
         raise StoreUnsureError(written) from error
 
