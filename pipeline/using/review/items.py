@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
 from textwrap import shorten
@@ -63,9 +64,7 @@ class Item:
     @property
     def span(self) -> tuple[int, int]:
         """The words in question, as a half-open span of the memo's transcript; (0, 0) when there are none."""
-        spans = [kept.fact.span for kept in self.facts] + [flag.flag.span for flag in self.flags]
-        told = [span for span in spans if span[1] > span[0]]
-        return (min(span[0] for span in told), max(span[1] for span in told)) if told else (0, 0)
+        return told_span([*(kept.fact.span for kept in self.facts), *(flag.flag.span for flag in self.flags)])
 
     @property
     def seconds(self) -> tuple[float, float] | None:
@@ -103,6 +102,12 @@ class Item:
         """The horse's name as it was heard; empty when none was."""
         quotes = [flag.flag.quote for flag in self.flags if flag.flag.kind is FlagKind.HORSE and flag.flag.quote]
         return quotes[0] if quotes else self.visit.visit.horse or ""
+
+
+def told_span(spans: Iterable[tuple[int, int]]) -> tuple[int, int]:
+    """The one span that holds all of these; empty ones tell nothing, and without any other it is (0, 0)."""
+    told = [span for span in spans if span[1] > span[0]]
+    return (min(span[0] for span in told), max(span[1] for span in told)) if told else (0, 0)
 
 
 def with_feet(fact: Fact, feet: tuple[str | None, ...]) -> str:

@@ -8,14 +8,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
+from contextlib import suppress
 from dataclasses import dataclass
 from difflib import SequenceMatcher
 from itertools import product
 
-from pipeline.errors import VocabularyError
+from pipeline.errors import NotFoundError, StoreError, VocabularyError
 from pipeline.keeping import KeptHorse, Store
 from pipeline.keeping.lessons import LessonStep, WordLesson
-from pipeline.keeping.own_words import add_heard, forget_word, may_be_heard, plain_form
+from pipeline.keeping.own_words import add_heard, forget_word, may_be_heard, own_words, plain_form
 from pipeline.reading.sounds import likeness
 from pipeline.record import Fact
 from pipeline.vocabulary import SLOT_CLASSES, Vocabulary
@@ -141,8 +142,9 @@ def due(store: Store, lesson: Lesson) -> bool:
     return times >= TIMES and not store.name_refused(lesson.horse.id, lesson.heard)
 
 
-def learn(store: Store, lesson: Lesson) -> str:
-    """Learn it, and say so. Raises VocabularyError when it is known already or means something else.
+def learn(store: Store, lesson: Lesson, change: int | None = None) -> str:
+    """Learn it, from the correction ``change``, and say so. Raises VocabularyError when it is known already or means
+    something else.
 
     A word that means something in the trade, and a name that another horse has, are never given a second meaning.
     """
@@ -152,26 +154,40 @@ def learn(store: Store, lesson: Lesson) -> str:
         return f"“{lesson.heard}” is a name for {lesson.horse.name} from the next memo on."
     if add_heard(store.folder, lesson.name, lesson.canonical, lesson.form) is None:
         raise VocabularyError(f"“{lesson.form}” is read as {_meaning(lesson)} already.")
-    store.note_lesson(lesson, LessonStep.LEARNED)
+    with suppress(StoreError):  # it counts from now on, also where that can no longer be noted
+        store.note_lesson(lesson, LessonStep.LEARNED, change=change)
     return f"“{lesson.form}” is read as {_meaning(lesson)} from the next memo on."
 
 
-def learn_if_due(store: Store, lesson: Lesson) -> str | None:
-    """Learn what was seen often enough; None when it was not, or may not be learned."""
-    if not due(store, lesson):
-        return None
+def learn_if_due(store: Store, lesson: Lesson, change: int | None = None) -> str | None:
+    """Learn what was seen often enough; None when it was not, may not be learned, or cannot be written just now.
+
+    The answer that it follows from is kept by then, and must not look as if it was not.
+    """
     try:
-        return learn(store, lesson)
-    except VocabularyError:
+        return learn(store, lesson, change) if due(store, lesson) else None
+    except (VocabularyError, StoreError):
         return None
 
 
-def unlearn(store: Store, lesson: Lesson) -> None:
-    """Take out what was learned from a correction that is itself taken back."""
-    if isinstance(lesson, NameLesson):
-        store.forget_name(lesson.heard)
-    else:
-        forget_word(store.folder, lesson.form)
+def unlearn(store: Store, lesson: Lesson) -> bool:
+    """Take out what was learned from a correction that is itself taken back; False when it cannot be written now."""
+    try:
+        if isinstance(lesson, NameLesson):
+            store.forget_name(lesson.heard)
+        else:
+            forget_word(store.folder, lesson.form)
+    except NotFoundError:
+        return True  # he has taken it out himself
+    except StoreError:
+        return False
+    return True
+
+
+def still_learned(lesson: Lesson) -> str:
+    """What to do about a lesson that could not be taken out, as a sentence to go on with."""
+    form = lesson.heard if isinstance(lesson, NameLesson) else lesson.form
+    return f" What was learned from it could not be taken out: clinchbook words forget “{form}”."
 
 
 def forget(store: Store, form: str) -> list[str]:
@@ -183,9 +199,10 @@ def forget(store: Store, form: str) -> list[str]:
     if names:
         return [f"{learned.horse} is no longer called “{learned.name}”." for learned in names]
     told = []
-    for word in forget_word(store.folder, form):
-        if word.heard:
+    for word in own_words(store.folder):
+        if word.heard and word.form == plain_form(form):  # noted first: a power cut must not let it be learned again
             store.note_lesson(WordLesson(word.name, word.canonical, word.form), LessonStep.FORGOTTEN)
+    for word in forget_word(store.folder, form):
         verb = "is no longer read as" if word.heard else "no longer means"
         told.append(f"“{word.form}” {verb} {word.canonical.replace('_', ' ')}.")
     return told

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from pipeline.errors import NotFoundError, VocabularyError
+from pipeline.errors import NotFoundError, StoreError, VocabularyError
 from pipeline.hearing.bias import bias_forms
 from pipeline.keeping.correcting import FactFields
 from pipeline.keeping.lessons import LearnedName, WordLesson
@@ -14,7 +14,7 @@ from pipeline.record import HorseMatch
 from pipeline.using.review import ItemKind, Review, learning
 from pipeline.using.review.session import Done
 from pipeline.vocabulary import load_vocabulary
-from tests.using.review.conftest import Keep
+from tests.using.review.conftest import Keep, no_disk
 
 MISHEARD = "Hester. On the left front, thruss in the sulcus."
 UNCLEAR = "thruss in the sulcus"
@@ -81,6 +81,18 @@ def test_what_is_forgotten_is_not_learned_again_unasked(yard: Review, hear: Keep
     assert own_words(yard.store.folder) == [OwnWord("findings", "thrush", "thruss", heard=True)]
 
 
+def test_that_it_is_not_wanted_is_kept_before_it_goes(yard: Review, monkeypatch: pytest.MonkeyPatch) -> None:
+    learning.learn(yard.store, LESSON)
+
+    def pulled_out(*given: object) -> None:
+        raise StoreError("The drive was pulled out.")
+
+    monkeypatch.setattr(learning, "forget_word", pulled_out)
+    with pytest.raises(StoreError):
+        learning.forget(yard.store, "thruss")
+    assert yard.store.lesson_refused(LESSON)
+
+
 def test_a_correction_that_is_taken_back_teaches_nothing(yard: Review, hear: Keep) -> None:
     hear(yard, MISHEARD, day="2026-05-10", unclear=UNCLEAR)
     say_what_was_said(yard)
@@ -92,6 +104,43 @@ def test_a_correction_that_is_taken_back_teaches_nothing(yard: Review, hear: Kee
     yard.undo()
     assert own_words(yard.store.folder) == []
     assert yard.learned == []
+
+
+def learned_on_an_earlier_evening(yard: Review, hear: Keep) -> Review:
+    """What was misheard twice is learned; the review of the next evening."""
+    for day in ("2026-05-10", "2026-05-12"):
+        hear(yard, MISHEARD, day=day, unclear=UNCLEAR)
+        say_what_was_said(yard)
+    assert own_words(yard.store.folder) == [OwnWord("findings", "thrush", "thruss", heard=True)]
+    return Review(yard.store, VOCABULARY, "Reviewer", yard.given_reader)
+
+
+def test_a_correction_of_another_evening_takes_its_lesson_back_too(yard: Review, hear: Keep) -> None:
+    assert learned_on_an_earlier_evening(yard, hear).undo().says == "Taken back at Hester; it is asked again."
+    assert own_words(yard.store.folder) == []
+
+
+def test_taking_back_is_done_though_he_has_forgotten_the_word_himself(yard: Review, hear: Keep) -> None:
+    later = learned_on_an_earlier_evening(yard, hear)
+    learning.forget(yard.store, "thruss")
+    assert later.undo().says == "Taken back at Hester; it is asked again."
+    assert yard.store.times_seen(LESSON) == 1
+
+
+def test_taking_back_is_done_though_the_lesson_cannot_be_taken_out(
+    yard: Review, hear: Keep, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    later = learned_on_an_earlier_evening(yard, hear)
+
+    def pulled_out(*given: object) -> None:
+        raise StoreError("The drive was pulled out.")
+
+    monkeypatch.setattr(learning, "forget_word", pulled_out)
+    assert later.undo().says == (
+        "Taken back at Hester; it is asked again. What was learned from it could not be taken out: "
+        "clinchbook words forget “thruss”."
+    )
+    assert yard.store.times_seen(LESSON) == 1
 
 
 def test_a_wrong_sound_alike_gets_its_true_meaning(yard: Review, hear: Keep) -> None:
@@ -137,6 +186,25 @@ def test_what_was_missed_is_looked_for_among_the_words_of_no_fact(yard: Review, 
     yard.learn(done.lesson)
     visit = hear(yard, said, day="2026-05-13", read=Reader(vocabulary_with_own(yard.store.folder)))[0]
     assert found(yard, visit) == [("RF", "keratoma", False)]
+
+
+def test_what_was_missed_and_taught_is_kept_whole_and_taken_back_whole(
+    yard: Review, hear: Keep, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    visit = hear(yard, "Hester. New shoes in front, size three. There is kerry toma at the toe.", unsure=("three",))[0]
+    item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
+    lesson = WordLesson("findings", "keratoma", "kerry toma")
+    with monkeypatch.context() as broken:
+        broken.setattr("pipeline.keeping.deciding.write_lesson", no_disk)
+        with pytest.raises(StoreError):
+            yard.add(item, "off fore, keratoma at the toe")
+    assert (found(yard, visit), yard.store.times_seen(lesson)) == ([], 0)
+    assert yard.add(item, "off fore, keratoma at the toe").lesson == lesson
+    yard.learn(lesson)
+    assert (found(yard, visit), yard.store.times_seen(lesson)) == ([("RF", "keratoma", True)], 1)
+    later = Review(yard.store, VOCABULARY, "Reviewer")
+    assert later.undo().says == "Taken back at Hester; it is asked again."
+    assert (found(yard, visit), yard.store.times_seen(lesson), own_words(yard.store.folder)) == ([], 0, [])
 
 
 def test_nothing_is_made_of_words_that_only_sound_a_little_like_what_was_missed() -> None:
