@@ -14,7 +14,7 @@ from pipeline.hearing.intake import take_in
 from pipeline.hearing.settings import HearingSettings
 from pipeline.ingest import Ingest
 from pipeline.keeping import Store
-from pipeline.record import Flag, Memo, RosterHorse, Transcript
+from pipeline.record import Flag, Memo, RosterHorse, Transcript, Visit
 from pipeline.vocabulary import load_vocabulary
 
 
@@ -56,15 +56,22 @@ def store(tmp_path: Path) -> Iterator[Store]:
         yield opened
 
 
+def kept(ingest: Ingest, path: Path, store: Store, day: date) -> Visit:
+    record = ingest.keep(path, store, day).record
+    assert record is not None
+    (visit,) = record.visits
+    return visit
+
+
 def test_jumps_and_what_is_left_unsaid(store: Store, tmp_path: Path) -> None:
     said = {
-        "1.wav": "Bramble. Left front toe angle 50 degrees. Abscess in the right hind. Both fronts new shoes, size one.",
+        "1.wav": "Bramble. Left front toe angle 50 degrees. Abscess in the right hind. New shoes in front, size one.",
         "2.wav": "Bramble. Left front toe angle 56 degrees. New shoes on both fronts, size three.",
         "3.wav": "Bramble. Left front toe angle 50 degrees. Abscess in the right hind is gone.",
     }  # fmt: skip
     ingest = Ingest(HearingSettings(), load_vocabulary(), hearer=Hearer(said))
     ingest.keep(memo(tmp_path, 1), store, date(2026, 3, 3))
-    (second,) = ingest.keep(memo(tmp_path, 2), store, date(2026, 4, 14)).record.visits  # type: ignore[union-attr]
+    second = kept(ingest, memo(tmp_path, 2), store, date(2026, 4, 14))
     reasons = {(f.foot, f.slot): f.reasons for f in second.facts if f.flagged}
     assert reasons == {
         ("LF", "toe_angle"): ["Toe angle 56 on LF; on 3 March 2026 it was 50. Is that right?"],
@@ -74,7 +81,7 @@ def test_jumps_and_what_is_left_unsaid(store: Store, tmp_path: Path) -> None:
     assert [flag.reason for flag in second.flags] == [
         "Found on 3 March 2026 and not spoken of today: abscess on the right hind. Is it gone?"
     ]
-    (third,) = ingest.keep(memo(tmp_path, 3), store, date(2026, 3, 31)).record.visits  # type: ignore[union-attr]
+    third = kept(ingest, memo(tmp_path, 3), store, date(2026, 3, 31))
     assert third.flags == []  # beside 3 March, which was the visit before it
     assert not any(fact.flagged for fact in third.facts)
 
