@@ -246,7 +246,7 @@ class Ingest:
     ) -> MemoRecord:
         from pipeline.judging import cautions, judge
 
-        visits = judge(self.reader.read(transcript, roster, day), transcript, last_of)
+        visits = judge(self.reader.read(transcript, roster, day), transcript, last_of, flags)
         facts: list[Fact] = [fact for visit in visits for fact in visit.facts]
         return MemoRecord(memo=memo, transcript=transcript.text, visits=visits, cautions=cautions(facts), flags=flags)
 

@@ -7,6 +7,8 @@ from collections.abc import Callable, Sequence
 from pipeline.judging.agreement import disagreements
 from pipeline.judging.confidence import FLAG_BELOW, weigh
 from pipeline.judging.earlier import LastVisit, changed, unmentioned
+from pipeline.judging.surroundings import Surroundings
+from pipeline.judging.unread import unread_sentences
 from pipeline.record import Fact, Flag, FlagKind, Transcript, Visit
 
 _CONTRADICTED = 0.5
@@ -14,12 +16,19 @@ _CONTRADICTED = 0.5
 LastOf = Callable[[Visit], LastVisit | None]
 
 
-def judge(visits: Sequence[Visit], transcript: Transcript, last_of: LastOf | None = None) -> list[Visit]:
+def judge(
+    visits: Sequence[Visit], transcript: Transcript, last_of: LastOf | None = None, flags: Sequence[Flag] = ()
+) -> list[Visit]:
     """The same visits with confidence, flags and reasons filled in; the facts themselves are never changed.
 
-    ``last_of`` gives the visit before of the same horse, or None where it is not known.
+    ``last_of`` gives the visit before of the same horse, or None where it is not known; ``flags`` are what hearing has
+    flagged already.
     """
-    return [_judge_visit(visit, transcript, last_of(visit) if last_of else None) for visit in visits]
+    judged = [_judge_visit(visit, transcript, last_of(visit) if last_of else None) for visit in visits]
+    if transcript.heard and judged:
+        for number, flag in unread_sentences(transcript, Surroundings(transcript.text), judged, flags):
+            judged[number].flags.append(flag)
+    return judged
 
 
 def _judge_visit(visit: Visit, transcript: Transcript, last: LastVisit | None) -> Visit:
