@@ -11,7 +11,19 @@ from types import TracebackType
 from typing import Self
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping import changes, health, horses, looking, opened, reading_back, reading_out, waiting, writing_down
+from pipeline.judging.earlier import LastVisit
+from pipeline.keeping import (
+    before,
+    changes,
+    health,
+    horses,
+    looking,
+    opened,
+    reading_back,
+    reading_out,
+    waiting,
+    writing_down,
+)
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
 from pipeline.keeping.database import check_in_place, open_database, plain_errors, writing
@@ -35,7 +47,7 @@ from pipeline.keeping.seen import Found, Wanted
 from pipeline.keeping.shares import share_warning
 from pipeline.keeping.taking_in import Taken, TakingIn
 from pipeline.keeping.to_review import ToReview
-from pipeline.record import MemoRecord, RosterHorse, Transcript
+from pipeline.record import MemoRecord, RosterHorse, Transcript, Visit
 
 
 class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview, Doubts, Lessons, Days):
@@ -164,6 +176,11 @@ class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview,
         with plain_errors(self.folder):
             kept = horses.the_horse_called(self._database, horse, place)
             return reading_back.visits_of(self._database, self.folder, kept.id)
+
+    def last_visit(self, visit: Visit) -> LastVisit | None:
+        """What stands of the same horse's last visit before this one; None where horse or visit is not known."""
+        with plain_errors(self.folder):
+            return before.last_visit(self._database, visit)
 
     def unassigned(self) -> list[KeptVisit]:
         """The visits that belong to no horse yet, oldest first."""
