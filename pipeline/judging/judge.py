@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from pipeline.judging.agreement import disagreements
 from pipeline.judging.confidence import FLAG_BELOW, weigh
 from pipeline.judging.earlier import LastVisit, changed, unmentioned
+from pipeline.judging.rewordings import doubtful_rewordings
 from pipeline.judging.surroundings import Surroundings
 from pipeline.judging.unread import unread_sentences
 from pipeline.record import Fact, Flag, FlagKind, Transcript, Visit
@@ -25,6 +26,8 @@ def judge(
     flagged already.
     """
     judged = [_judge_visit(visit, transcript, last_of(visit) if last_of else None) for visit in visits]
+    for seen, doubts in zip(judged, doubtful_rewordings(judged, transcript), strict=True):
+        seen.flags.extend(doubts)
     if transcript.heard and judged:
         for number, flag in unread_sentences(transcript, Surroundings(transcript.text), judged, flags):
             judged[number].flags.append(flag)
