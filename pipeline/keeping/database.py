@@ -7,7 +7,6 @@ import sqlite3
 import sys
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from importlib.abc import MetaPathFinder
 from importlib.machinery import ModuleSpec
 from pathlib import Path
 from types import ModuleType
@@ -173,8 +172,8 @@ def _wrapped(connection: sqlite3.Connection) -> Database:
     return Database(connection, execute_plugins=False)
 
 
-class _Absent(MetaPathFinder):
-    """Says of a few packages that they are not installed."""
+class _Absent:
+    """A finder of modules that says of a few packages that they are not installed."""
 
     def __init__(self, names: frozenset[str]) -> None:
         self.names = names

@@ -8,7 +8,6 @@ from __future__ import annotations
 import csv
 import io
 import os
-import tempfile
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -18,7 +17,15 @@ from pipeline.keeping.database import sync_folder
 from pipeline.keeping.location import make_private_folder
 from pipeline.keeping.locking import alone
 from pipeline.terms import WORDED_SLOTS, ZONES
-from pipeline.vocabulary import CLASS_SLOTS, COLUMNS, LEARNED_SOURCE, Entry, Vocabulary, load_vocabulary
+from pipeline.vocabulary import (
+    CLASS_SLOTS,
+    COLUMNS,
+    LEARNED_SOURCE,
+    Entry,
+    Vocabulary,
+    late_vocabulary,
+    load_vocabulary,
+)
 
 WORDS_NAME = "words"
 OWN_SOURCE = "own word"
@@ -44,6 +51,14 @@ def vocabulary_with_own(folder: Path) -> Vocabulary:
     Raises VocabularyError naming file and line when one of the user's files has a mistake.
     """
     return load_vocabulary(own_words=_entries(folder))
+
+
+def late_vocabulary_with_own(folder: Path) -> Vocabulary:
+    """The same words, each class of them read when it is first asked for; raises VocabularyError then.
+
+    A mistake in one of the user's own files is refused at once.
+    """
+    return late_vocabulary(_entries(folder))
 
 
 def own_words(folder: Path) -> list[OwnWord]:
@@ -200,6 +215,8 @@ def _write(folder: Path, name: str, entries: list[Entry]) -> None:
 
 
 def _replace(path: Path, text: str) -> None:
+    import tempfile  # looking for words need not wait for it
+
     handle, temporary = tempfile.mkstemp(prefix=f".{path.stem}-", suffix=".part", dir=path.parent)
     part = Path(temporary)
     try:

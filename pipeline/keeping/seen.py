@@ -5,6 +5,7 @@ the time that frozen dataclasses take, as long as their annotations are no strin
 """
 
 import json
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from typing import Any, NamedTuple
@@ -139,24 +140,26 @@ class SeenVisit(NamedTuple):
     facts: tuple[SeenFact, ...]
 
 
-def seen_fact(row: Any) -> SeenFact:
-    """The fact behind a row of ``facts``, whose columns go by their names."""
-    reasons, rules = row["reasons"], row["rules"]
-    return SeenFact(
-        id=row["id"],
-        foot=row["foot"],
-        slot=row["slot"],
-        value=row["value"],
-        zone=row["zone"],
-        status=Status(row["status"]),
-        severity=None if row["severity"] is None else Severity(row["severity"]),
-        confidence=row["confidence"],
-        flagged=bool(row["flagged"]),
-        reasons=() if reasons == "[]" else tuple(json.loads(reasons)),
-        quote=row["quote"],
-        start=row["start_s"],
-        end=row["end_s"],
-        span=(row["span_start"], row["span_end"]),
-        match=row["match"],
-        rules=() if rules == "[]" else tuple(json.loads(rules)),
+# The columns of ``facts`` that make a fact, in the order in which ``seen_fact`` takes them.
+FACT_COLUMNS = ", ".join(
+    f"facts.{name}"
+    for name in (
+        "id", "foot", "slot", "value", "zone", "status", "severity", "confidence", "flagged", "reasons", "quote",
+        "start_s", "end_s", "span_start", "span_end", "match", "rules",
     )
+)  # fmt: skip
+_STATUSES = {status.value: status for status in Status}
+_SEVERITIES: dict[str | None, Severity | None] = {None: None, **{one.value: one for one in Severity}}
+
+
+def seen_fact(row: Sequence[Any]) -> SeenFact:
+    """The fact behind a row that begins with FACT_COLUMNS."""
+    (
+        number, foot, slot, value, zone, status, severity, confidence, flagged, reasons, quote, start, end, low, high,
+        match, rules, *_,
+    ) = row  # fmt: skip
+    return SeenFact(
+        number, foot, slot, value, zone, _STATUSES[status], _SEVERITIES[severity], confidence, bool(flagged),
+        () if reasons == "[]" else tuple(json.loads(reasons)), quote, start, end, (low, high), match,
+        () if rules == "[]" else tuple(json.loads(rules)),
+    )  # fmt: skip
