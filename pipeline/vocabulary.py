@@ -10,9 +10,9 @@ from __future__ import annotations
 import csv
 import re
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
 from functools import cached_property
 from pathlib import Path
+from typing import NamedTuple
 
 from pipeline.errors import VocabularyError
 from pipeline.terms import WORDED_SLOTS, ZONES
@@ -47,8 +47,7 @@ SLOT_CLASSES = {slot: name for name, slot in reversed(CLASS_SLOTS.items())}
 _FORM = re.compile(r"[a-z0-9'./½¼¾%°]+(?: (?:\.\.\.|[a-z0-9'./½¼¾%°]+))*")
 
 
-@dataclass(frozen=True)
-class Entry:
+class Entry(NamedTuple):
     """One line of a vocabulary file."""
 
     canonical: str
@@ -59,11 +58,11 @@ class Entry:
     line: int
 
 
-@dataclass(frozen=True)
 class Vocabulary:
     """All classes of words, by file name without its ending."""
 
-    classes: Mapping[str, tuple[Entry, ...]] = field(default_factory=dict)
+    def __init__(self, classes: Mapping[str, tuple[Entry, ...]]) -> None:
+        self.classes = classes
 
     def entries(self, name: str) -> tuple[Entry, ...]:
         """The entries of a class; raises VocabularyError when there is no such file."""
@@ -166,7 +165,9 @@ def _read_file(path: Path) -> Iterator[Entry]:
     for number, line in enumerate(text.splitlines(), start=1):
         if not line.strip() or line.lstrip().startswith("#"):
             continue
-        row = [cell.strip() for cell in next(csv.reader([line]))]
+        # A reader is made only where it is needed: making one takes longer than the line does.
+        cells = next(csv.reader([line])) if '"' in line else line.split(",")
+        row = [cell.strip() for cell in cells]
         if header is None:
             header = row
             if tuple(header) != COLUMNS:

@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 import sqlite3
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
 from datetime import date
 
 from pipeline.keeping.names import name_key
@@ -20,12 +19,12 @@ _WORD = re.compile(r"\w+")
 _SIGNS = frozenset({"<", "<=", "=", "!=", ">=", ">"})
 
 
-@dataclass
 class Where:
     """Conditions joined by AND, with their parameters."""
 
-    parts: list[str] = field(default_factory=list)
-    parameters: list[Parameter] = field(default_factory=list)
+    def __init__(self, parts: Sequence[str] = (), parameters: Sequence[Parameter] = ()) -> None:
+        self.parts = list(parts)
+        self.parameters = list(parameters)
 
     def add(self, condition: str, *parameters: Parameter) -> None:
         """One more condition, which must hold too."""
@@ -128,6 +127,11 @@ def _whose(where: Where, wanted: Wanted, column: str) -> None:
         where.add(f"{column} IN (SELECT id FROM horses WHERE instr(name_key(owner), ?) > 0)", name_key(wanted.owner))
     if wanted.place is not None:
         where.add(f"{column} IN (SELECT id FROM horses WHERE instr(place_key, ?) > 0)", name_key(wanted.place))
+
+
+def of_a_horse(wanted: Wanted) -> bool:
+    """Whether only some horses are asked about."""
+    return wanted.horse is not None or wanted.owner is not None or wanted.place is not None
 
 
 def compared_alone(wanted: Wanted) -> bool:

@@ -6,8 +6,8 @@ import sqlite3
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from pipeline.keeping.asking import Where, rows
-from pipeline.keeping.finding import of_a_horse, search_conditions, value_conditions
+from pipeline.keeping.asking import Where, compared_alone, of_a_horse, rows
+from pipeline.keeping.finding import day_of_value, pairs_of, search_conditions
 from pipeline.keeping.seen import Wanted
 
 _HORSE = "horse, CASE WHEN horse IS NULL THEN visit END"
@@ -63,7 +63,7 @@ def count_facts(connection: sqlite3.Connection, wanted: Wanted, by: str, horse_i
     groups of one name that have not the same horse, so that their counts add up.
     """
     key = _KEYS[by]
-    where = value_conditions(wanted) or _through_the_facts(wanted, horse_ids)
+    where = _through_their_days(connection, wanted) or _through_the_facts(wanted, horse_ids)
     sql = f"""WITH counted AS MATERIALIZED (
         SELECT slot, value, month, visit, foot, zone, status, horse, count(*) AS facts,
             count(*) FILTER (WHERE status = 'suspected') AS suspected, count(DISTINCT visit) AS visits,
@@ -79,6 +79,19 @@ def count_facts(connection: sqlite3.Connection, wanted: Wanted, by: str, horse_i
         Count(str(row["key"]), *(row[name] for name in ("facts", "suspected", "visits", "horses", "flagged")))
         for row in rows(connection, sql, where.parameters)
     ]
+
+
+def _through_their_days(connection: sqlite3.Connection, wanted: Wanted) -> Where | None:
+    where = day_of_value(connection, wanted)
+    if where is None:
+        return None
+    if wanted.values or compared_alone(wanted):
+        pairs = pairs_of(connection, wanted)
+        either = " OR ".join(["slot = ? AND value = ?"] * len(pairs)) or "0"
+        where.add(f"({either})", *(part for pair in pairs for part in pair))
+    else:
+        where.one_of("slot", wanted.slots)
+    return where
 
 
 def _through_the_facts(wanted: Wanted, horse_ids: Sequence[int]) -> Where:

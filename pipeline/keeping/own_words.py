@@ -9,8 +9,8 @@ import csv
 import io
 import os
 from contextlib import suppress
-from dataclasses import dataclass, replace
 from pathlib import Path
+from typing import NamedTuple
 
 from pipeline.errors import NotFoundError, StoreError, VocabularyError
 from pipeline.keeping.database import sync_folder
@@ -32,8 +32,7 @@ OWN_SOURCE = "own word"
 _NO_MEANING = frozenset({"bias"})  # what the recogniser is told to expect; it gives no word a meaning
 
 
-@dataclass(frozen=True)
-class OwnWord:
+class OwnWord(NamedTuple):
     """One form that the user gave a meaning: a class of words and a canonical name there.
 
     ``heard`` is True for what the recogniser writes instead, which counts only in memos that were heard.
@@ -178,7 +177,7 @@ def _entries(folder: Path) -> list[tuple[str, Entry]]:
     except VocabularyError as error:
         raise VocabularyError(f"In your own words in {words}: {error}") from error
     return [
-        (name, replace(entry, file=f"{WORDS_NAME}/{entry.file}"))
+        (name, entry._replace(file=f"{WORDS_NAME}/{entry.file}"))
         for name, entries in classes.items()
         for entry in entries
     ]
@@ -186,7 +185,7 @@ def _entries(folder: Path) -> list[tuple[str, Entry]]:
 
 def _without(entry: Entry, form: str) -> Entry:
     spoken = tuple(other for other in entry.spoken if other != form)
-    return replace(entry, spoken=spoken, heard_as=tuple(other for other in entry.heard_as if other != form))
+    return entry._replace(spoken=spoken, heard_as=tuple(other for other in entry.heard_as if other != form))
 
 
 def _words_of(name: str, entry: Entry) -> list[OwnWord]:

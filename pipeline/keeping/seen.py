@@ -6,7 +6,6 @@ the time that frozen dataclasses take, as long as their annotations are no strin
 
 import json
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from datetime import date
 from typing import Any, NamedTuple
 
@@ -113,13 +112,12 @@ class Wanted(NamedTuple):
     limit: int = 1000
 
 
-@dataclass(frozen=True)
-class Found:
+class Found(NamedTuple):
     """What a search found; ``more`` says that its limit cut them off."""
 
-    facts: list[FoundFact] = field(default_factory=list)
-    passages: list[Passage] = field(default_factory=list)
-    more: bool = False
+    facts: list[FoundFact]
+    passages: list[Passage]
+    more: bool
 
 
 class SeenHorse(NamedTuple):

@@ -11,7 +11,7 @@ from typing import NamedTuple
 
 from pipeline.errors import NotFoundError
 from pipeline.keeping.asking import STANDING, Parameter, Where, marks, rows
-from pipeline.keeping.finding import horse_ids_called
+from pipeline.keeping.called import horse_ids_called
 from pipeline.keeping.names import name_key
 from pipeline.keeping.seen import FACT_COLUMNS, SeenHorse, SeenVisit, seen_fact
 
