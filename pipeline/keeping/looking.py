@@ -17,7 +17,7 @@ from pipeline.keeping.database import plain_errors
 from pipeline.keeping.location import DATABASE_NAME
 from pipeline.keeping.names import name_key
 from pipeline.keeping.schema import APPLICATION_ID, SCHEMA_VERSION
-from pipeline.keeping.seen import Found, SeenHorse, SeenVisit, Wanted
+from pipeline.keeping.seen import Found, SeenHorse, SeenVisit, ShodVisit, Wanted
 from pipeline.keeping.visiting import LastSeen
 
 if TYPE_CHECKING:
@@ -114,12 +114,13 @@ class Looking:
         with plain_errors(self.folder):
             return visiting.horse_ids_between(self._connection, since, until, place)
 
-    def facts_of_horses(
-        self, horse_ids: Sequence[int], slots: Sequence[str], since: date, until: date
-    ) -> Iterator[SeenVisit]:
-        """Visits of these horses, horse by horse and oldest first, with the facts of these slots alone."""
+    def facts_on_feet(
+        self, horse_ids: Sequence[int], slots: Sequence[str], statuses: Sequence[str], since: date, until: date
+    ) -> Iterator[ShodVisit]:
+        """Visits of these horses, horse by horse and oldest first, with their feet's facts of these slots and statuses
+        alone."""
         with plain_errors(self.folder):
-            yield from visiting.facts_of_horses(self._connection, horse_ids, slots, since, until)
+            yield from visiting.facts_on_feet(self._connection, horse_ids, slots, statuses, since, until)
 
     def unassigned_count(self, horse: SeenHorse | None = None) -> int:
         """How many visits belong to no horse yet; with a horse, how many of those were heard under its names."""

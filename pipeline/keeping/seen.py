@@ -138,6 +138,27 @@ class SeenVisit(NamedTuple):
     facts: tuple[SeenFact, ...]
 
 
+class FootFact(NamedTuple):
+    """A fact of one foot as far as it can be told: for whoever reads tens of thousands and shows none."""
+
+    foot: str
+    slot: str
+    value: str | float
+    zone: str | None
+    status: Status
+    severity: Severity | None
+    flagged: bool
+
+
+class ShodVisit(NamedTuple):
+    """A visit with facts of its feet in the order in which they were said."""
+
+    id: int
+    date: date
+    horse_id: int
+    facts: tuple[FootFact, ...]
+
+
 # The columns of ``facts`` that make a fact, in the order in which ``seen_fact`` takes them.
 FACT_COLUMNS = ", ".join(
     f"facts.{name}"
@@ -146,8 +167,8 @@ FACT_COLUMNS = ", ".join(
         "start_s", "end_s", "span_start", "span_end", "match", "rules",
     )
 )  # fmt: skip
-_STATUSES = {status.value: status for status in Status}
-_SEVERITIES: dict[str | None, Severity | None] = {None: None, **{one.value: one for one in Severity}}
+STATUSES = {status.value: status for status in Status}
+SEVERITIES: dict[str | None, Severity | None] = {None: None, **{one.value: one for one in Severity}}
 
 
 def seen_fact(row: Sequence[Any]) -> SeenFact:
@@ -157,7 +178,7 @@ def seen_fact(row: Sequence[Any]) -> SeenFact:
         match, rules, *_,
     ) = row  # fmt: skip
     return SeenFact(
-        number, foot, slot, value, zone, _STATUSES[status], _SEVERITIES[severity], confidence, bool(flagged),
+        number, foot, slot, value, zone, STATUSES[status], SEVERITIES[severity], confidence, bool(flagged),
         () if reasons == "[]" else tuple(json.loads(reasons)), quote, start, end, (low, high), match,
         () if rules == "[]" else tuple(json.loads(rules)),
     )  # fmt: skip

@@ -5,7 +5,7 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Iterator, Sequence
 from datetime import date
-from itertools import groupby
+from itertools import chain, groupby
 from operator import itemgetter
 from typing import NamedTuple
 
@@ -13,7 +13,16 @@ from pipeline.errors import NotFoundError
 from pipeline.keeping.asking import STANDING, Parameter, Where, marks, rows
 from pipeline.keeping.called import horse_ids_called
 from pipeline.keeping.names import name_key
-from pipeline.keeping.seen import FACT_COLUMNS, SeenHorse, SeenVisit, seen_fact
+from pipeline.keeping.seen import (
+    FACT_COLUMNS,
+    SEVERITIES,
+    STATUSES,
+    FootFact,
+    SeenHorse,
+    SeenVisit,
+    ShodVisit,
+    seen_fact,
+)
 
 _FACTS = """visits CROSS JOIN memos ON memos.id = visits.memo CROSS JOIN facts ON facts.visit = visits.id"""
 _HORSE = "SELECT id, name, owner, place FROM horses"
@@ -126,20 +135,31 @@ def days_of(connection: sqlite3.Connection, horse_ids: Sequence[int]) -> dict[in
     return found
 
 
-def facts_of_horses(
-    connection: sqlite3.Connection, horse_ids: Sequence[int], slots: Sequence[str], since: date, until: date
-) -> Iterator[SeenVisit]:
+def facts_on_feet(
+    connection: sqlite3.Connection,
+    horse_ids: Sequence[int],
+    slots: Sequence[str],
+    statuses: Sequence[str],
+    since: date,
+    until: date,
+) -> Iterator[ShodVisit]:
     """The visits of these horses from ``since`` to ``until``, horse by horse and oldest first, with the facts of these
-    slots alone; visits without any are left out."""
-    horses = {horse.id: horse for horse in map(_horse, _by_id(connection, horse_ids))}
+    slots and statuses that are of a foot; visits without any are left out."""
     for some in _batches(horse_ids):
-        sql = f"""SELECT {FACT_COLUMNS}, facts.visit, visits.date, visits.horse FROM {_FACTS}
+        sql = f"""SELECT visits.id, visits.date, visits.horse, facts.foot, facts.slot, facts.value, facts.zone,
+                      facts.status, facts.severity, facts.flagged FROM {_FACTS}
                   WHERE visits.horse IN ({marks(some)}) AND visits.date BETWEEN ? AND ?
-                      AND +facts.slot IN ({marks(slots)}) AND {STANDING}
+                      AND +facts.slot IN ({marks(slots)}) AND +facts.status IN ({marks(statuses)})
+                      AND facts.foot IS NOT NULL AND {STANDING}
                   ORDER BY visits.horse, visits.date, visits.id, facts.position"""
-        found = connection.execute(sql, [*some, since.isoformat(), until.isoformat(), *slots])
-        for (visit, day, horse), facts in groupby(found, key=itemgetter(-3, -2, -1)):
-            yield SeenVisit(visit, date.fromisoformat(day), horses[horse], tuple(map(seen_fact, facts)))
+        found = connection.execute(sql, [*some, since.isoformat(), until.isoformat(), *slots, *statuses])
+        for visit, told in groupby(found, key=itemgetter(0)):
+            first = next(told)
+            facts = tuple(
+                FootFact(foot, slot, value, zone, STATUSES[status], SEVERITIES[severity], bool(flagged))
+                for _, _, _, foot, slot, value, zone, status, severity, flagged in chain((first,), told)
+            )
+            yield ShodVisit(visit, date.fromisoformat(first[1]), first[2], facts)
 
 
 def horse_ids_between(connection: sqlite3.Connection, since: date, until: date, place: str | None = None) -> list[int]:

@@ -16,8 +16,9 @@ if TYPE_CHECKING:
 READ_AGAIN = """
 INSERT INTO changes (id, at, who, why, kind, memo) VALUES (1, '2026-03-09T18:00:00+00:00', 'Ann', '', 'reread', 1);
 INSERT INTO readings (memo, number, hearing, made_at, change) VALUES (1, 2, 1, '2026-03-09T18:00:00+00:00', 1);
-INSERT INTO facts (visit, position, foot, slot, value, status, confidence, flagged, reasons, quote, span_start, span_end,
-    match, rules, reading) VALUES (1, 3, 'RH', 'finding', 'canker', 'present', 0.9, 0, '[]', '', 0, 0, 'exact', '[]', 2);
+INSERT INTO facts (visit, position, foot, slot, value, status, confidence, flagged, reasons, quote, span_start,
+    span_end, match, rules, reading)
+VALUES (1, 3, 'RH', 'finding', 'canker', 'present', 0.9, 0, '[]', '', 0, 0, 'exact', '[]', 2);
 UPDATE memos SET reading = 2 WHERE id = 1;
 """
 THRUSH = ("finding", "thrush", 202603, 2, 1, 1, "present", "LF", "sulcus", 1, 0)

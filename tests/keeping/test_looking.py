@@ -171,8 +171,8 @@ def test_what_does_not_stand_any_more_is_nowhere(yard: Yard, store: Store) -> No
         assert [fact.id for fact in looking.visits_of(looking.horse("Bramble"))[0].facts] == [2]
         assert [one.weeks for one in looking.last_seen()] == [None]
         bramble = looking.horse("Bramble").id
-        told = looking.facts_of_horses([bramble], ("finding",), date(2026, 1, 1), date(2026, 12, 31))
-        assert [fact.id for visit in told for fact in visit.facts] == [2]
+        told = looking.facts_on_feet([bramble], ("finding",), ("present",), date(2026, 1, 1), date(2026, 12, 31))
+        assert [(visit.id, fact.foot) for visit in told for fact in visit.facts] == [(1, "RF")]
     with closing(sqlite3.connect(yard.folder / "clinchbook.db")) as plain:
         assert plain.execute("SELECT fact FROM findings").fetchall() == [(2,)]
 
