@@ -6,18 +6,23 @@ string, what a letter is in its font, and on looking through twenty fields of ev
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from importlib.util import find_spec
 from pathlib import Path
 from typing import Any
 
-from fpdf import FPDF
-from fpdf.annotations import AnnotationDict
-
+from pipeline.keeping.database import without
 from pipeline.using.trends import WIDTH, WORD_SIZE, Drawing, Line
+
+with without("numpy"):
+    from fpdf import FPDF
+    from fpdf.annotations import AnnotationDict
 
 FAMILY = "DejaVu"
 MARGIN = 17.0  # mm
+Colour = tuple[int, int, int]
 INK, FAINT = (34, 34, 34), (225, 223, 218)
+_WEIGHTS = {"": "DejaVuSans.ttf", "B": "DejaVuSans-Bold.ttf"}
 
 
 class Pages(FPDF):
@@ -27,10 +32,10 @@ class Pages(FPDF):
 
     def __init__(self) -> None:
         super().__init__(format="A4", unit="mm")
-        self._codes: dict[str, dict[str, str]] = {}
-        for weight, name in (("", "DejaVuSans.ttf"), ("B", "DejaVuSans-Bold.ttf")):
+        self._letters = {weight: _Letters() for weight in _WEIGHTS}
+        self._inks: dict[Colour, str] = {}
+        for weight, name in _WEIGHTS.items():
             self.add_font(FAMILY, weight, _fonts() / name)
-            self._codes[weight] = {}
 
     def footer(self) -> None:
         """Called by the library at the end of each page."""
@@ -43,19 +48,17 @@ class Pages(FPDF):
         self.set_x(MARGIN)
         self.cell(width, 5, f"page {self.page_no()} of {{nb}}", align="R")
 
-    def put(self, x: float, y: float, words: str) -> None:
-        """Words with their first letter's foot at ``x``, ``y`` (mm), in the font and colour that are set."""
+    def put(self, x: float, y: float, words: str, colour: Colour) -> None:
+        """Words with their first letter's foot at ``x``, ``y`` (mm), in the font that is set."""
         font = self.current_font
         assert font is not None
-        assert self.text_color is not None
         if not self.current_font_is_set_on_page:
             self._out(self._set_font_for_page(font, self.font_size_pt))
-        codes = self._codes[self.font_style]
-        for letter in set(words).difference(codes):
-            codes[letter] = font.encode_text(letter).removeprefix("(").removesuffix(") Tj")
-        text = "".join([codes[letter] for letter in words])
-        place = f"{x * self.k:.2f} {(self.h - y) * self.k:.2f}"
-        self._out(f"q {self.text_color.serialize().lower()} BT {place} Td ({text}) Tj ET Q")
+        letters = self._letters[self.font_style]
+        letters.encode = font.encode_text
+        text = "".join(map(letters.__getitem__, words))
+        ink = self._inks.get(colour) or self._inks.setdefault(colour, _ink(colour))
+        self._out(f"q {ink} BT {x * self.k:.2f} {(self.h - y) * self.k:.2f} Td ({text}) Tj ET Q")
 
     def width_of(self, words: str, size: float) -> float:
         """How wide words are in the font that is set, at ``size`` points."""
@@ -82,16 +85,25 @@ class Pages(FPDF):
             self.polygon([(x + mm * across, y + mm * down) for across, down in shape.points], style="F")
         size = WORD_SIZE * mm * self.k
         self.set_font(FAMILY, "", size)
-        self.set_text_color(*INK)
         for words in drawing.words:
             wide = {"start": 0.0, "middle": 0.5, "end": 1.0}[words.anchor] * self.width_of(words.text, size)
-            self.put(x + mm * words.x - wide, y + mm * words.y, words.text)
+            self.put(x + mm * words.x - wide, y + mm * words.y, words.text, INK)
 
     def _pen(self, line: Line, mm: float) -> None:
         self.set_draw_color(*(FAINT if line.faint else _rgb(line.colour) if line.colour else INK))
         self.set_line_width(line.width * mm)
         dash, gap = line.dash or (0.0, 0.0)
         self.set_dash_pattern(dash * mm, gap * mm)
+
+
+class _Letters(dict[str, str]):
+    """What each letter is in a font, found out once."""
+
+    encode: Callable[[str], str]
+
+    def __missing__(self, letter: str) -> str:
+        self[letter] = self.encode(letter).removeprefix("(").removesuffix(") Tj")
+        return self[letter]
 
 
 class _Link(AnnotationDict):
@@ -114,6 +126,11 @@ def _fonts() -> Path:
     return Path(found.submodule_search_locations[0]) / "mpl-data" / "fonts" / "ttf"
 
 
-def _rgb(colour: str) -> tuple[int, int, int]:
+def _ink(colour: Colour) -> str:
+    """The colour as PDF sets it for what is filled, letters too."""
+    return " ".join(f"{part / 255:.3f}" for part in colour) + " rg"
+
+
+def _rgb(colour: str) -> Colour:
     """The parts of ``#RRGGBB``."""
     return int(colour[1:3], 16), int(colour[3:5], 16), int(colour[5:7], 16)

@@ -8,8 +8,6 @@ from dataclasses import dataclass
 from datetime import datetime
 from io import BytesIO
 
-from fpdf.enums import XPos, YPos
-
 from pipeline.using.pdf_pages import FAMILY, MARGIN, Pages
 from pipeline.using.trends import HEIGHT, WIDTH, Drawing
 from pipeline.using.wording import harmless
@@ -248,8 +246,9 @@ class Paper:
         yield beside
 
     def _print(self, runs: Sequence[_Run], top: float, line: float, size: float) -> None:
-        self._style(runs[0].piece.style, size)
-        self._pdf.put(runs[0].x, top + 0.72 * line, " ".join(run.words for run in runs))
+        style = runs[0].piece.style
+        self._font(style, size)
+        self._pdf.put(runs[0].x, top + 0.72 * line, " ".join(run.words for run in runs), _STYLES[style][1])
         for run in runs:
             if run.piece.link is not None:
                 self._pdf.lead(run.x, top, run.width, line, run.piece.link)
@@ -261,22 +260,26 @@ class Paper:
             return _LINE * len(list(self._lines([Piece(text)], 0, _SIZE)))
 
     def _row(self, widths: Sequence[float], cells: Sequence[str], style: str) -> None:
-        self._style(style)
+        self._font(style, _SIZE)
         x, top = self._pdf.l_margin, self._pdf.get_y()
         for place, (width, cell) in enumerate(zip(widths, map(_one_line, cells), strict=True)):
             left = x + width - self._width(cell, style, _SIZE) if place else x
-            self._pdf.put(left, top + 0.72 * _LINE, cell)
+            self._pdf.put(left, top + 0.72 * _LINE, cell, _STYLES[style][1])
             x += width
         self._pdf.set_y(top + _LINE)
 
     def _block(self, text: str, line: float) -> None:
-        self._pdf.multi_cell(0, line, _one_line(text), align="L", new_x=XPos.LMARGIN, new_y=YPos.NEXT)
+        self._pdf.multi_cell(0, line, _one_line(text), align="L", new_x="LMARGIN", new_y="NEXT")
 
-    def _style(self, name: str, size: float = _SIZE) -> None:
-        weight, colour = _STYLES[name]
+    def _style(self, name: str) -> None:
+        """The style of what the library sets."""
+        self._font(name, _SIZE)
+        self._pdf.set_text_color(*_STYLES[name][1])
+
+    def _font(self, style: str, size: float) -> None:
+        weight, _ = _STYLES[style]
         if (self._pdf.font_style, self._pdf.font_size_pt) != (weight, size):
             self._pdf.set_font(FAMILY, weight, size)
-        self._pdf.set_text_color(*colour)
 
     def _room(self, height: float) -> bool:
         """Turn the page when less than ``height`` is left on it; whether it was turned."""
