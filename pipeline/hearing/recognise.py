@@ -17,6 +17,7 @@ from pipeline.hearing.bias import MANNER, PROMPT_TOKENS, bias_forms, bias_prompt
 from pipeline.hearing.decode import Samples, Sound, decode
 from pipeline.hearing.edges import cut_off, passed_over, speech_stretches
 from pipeline.hearing.intake import Intake, take_in
+from pipeline.hearing.pieces import mended
 from pipeline.hearing.recorded import RecordedAt, recorded_at
 from pipeline.hearing.settings import HearingSettings
 from pipeline.hearing.sieve import Segment, SpokenWord, sieve, unsure_stretches
@@ -80,13 +81,15 @@ class Recogniser:
         settings = self._settings
         source = weights_folder(settings.model, settings.allow_download)
         try:
-            return WhisperModel(
+            model = WhisperModel(
                 source,
                 device=settings.device,
                 compute_type=settings.compute_type,
                 cpu_threads=settings.threads or cores(),
                 local_files_only=not settings.allow_download,
             )
+            model.hf_tokenizer = mended(model.hf_tokenizer)
+            return model
         except (RuntimeError, ValueError, OSError) as error:
             raise WeightsError(
                 f"The recogniser cannot be started with the model {settings.model!r}: {error}."

@@ -225,7 +225,15 @@ def _only_graded(talk: Talk, segment: Segment) -> bool:
         return False
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
     rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet | told}
-    return rest <= _LIGHT_WORDS
+    return rest <= _LIGHT_WORDS and (bool(segment.having("severities")) or not _opens_finding(talk, segment))
+
+
+def _opens_finding(talk: Talk, segment: Segment) -> bool:
+    """ "Right hind frog, canker": the place is that of the finding behind it."""
+    behind = talk.segments[segment.index + 1] if segment.index + 1 < len(talk.segments) else None
+    if behind is None or behind.sentence != segment.sentence or not behind.joined_by(","):
+        return False
+    return any(d.slot in ("finding", "tester") for d in behind.drafts) and not behind.having("feet")
 
 
 def _copy_graded(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:

@@ -28,6 +28,7 @@ from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
+from pipeline.reading.stops import soften_stops
 from pipeline.reading.strikes import carry_out
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.times import draft_times
@@ -87,6 +88,7 @@ class Reader:
         footed = {i for m in mentions if m.get("feet") for i in m.literal}  # the "left" of "left front" is no verb
         roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(words)]
         talk = Talk(doc, words, mentions, roles)
+        soften_stops(talk)
         mark_bare_sides(talk)
         mark_counted_feet(talk)
         mark_exceptions(talk)

@@ -74,12 +74,12 @@ def test_explain_says_so_when_there_is_nothing(run: Run) -> None:
 
 
 def test_own_words_are_understood(run: Run) -> None:
-    said = b"Bramble. Stinky frog in the left hind."
+    said = b"Bramble. Porridge frog in the left hind."
     assert MemoRecord.model_validate_json(run("extract", "--json", given=said).out).visits[0].facts == []
-    run("words", "add", "findings", "thrush", "stinky frog")
+    run("words", "add", "findings", "thrush", "porridge frog")
     (fact,) = MemoRecord.model_validate_json(run("extract", "--json", given=said).out).visits[0].facts
     assert (fact.foot, fact.value) == ("LH", "thrush")
-    run("words", "forget", "stinky frog")
+    run("words", "forget", "porridge frog")
     assert MemoRecord.model_validate_json(run("extract", "--json", given=said).out).visits[0].facts == []
 
 

@@ -109,7 +109,7 @@ def test_own_words_that_change_count_from_the_next_memo_on(
     def between_looks(_: float) -> None:
         looks.append(_)
         if len(looks) == 2:
-            add_word(own_surroundings, "findings", "thrush", "stinky frog")
+            add_word(own_surroundings, "findings", "thrush", "porridge frog")
             make_memo("2.wav", seed=2)
         elif len(looks) == 4:
             (own_surroundings / "words" / "findings.csv").write_text("no vocabulary", encoding="utf-8")

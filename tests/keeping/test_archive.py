@@ -51,7 +51,7 @@ def saved(quick_seal: None, yard: Yard, store: Store, trimmed: Visit, tmp_path: 
     """An encrypted back-up of two memos and an own word."""
     yard.keep(store, trimmed, text="Bramble, dreadful thrush.")
     yard.keep(store, trimmed)
-    add_word(yard.folder, "findings", "thrush", "stinky frog")
+    add_word(yard.folder, "findings", "thrush", "porridge frog")
     path = tmp_path / "book.zip"
     done = store.archive(path, PASSPHRASE)
     assert (done.path, done.memos, done.copied, done.problems) == (path, 2, 2, ())

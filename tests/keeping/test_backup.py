@@ -65,7 +65,7 @@ def full(yard: Yard, store: Store, trimmed: Visit) -> Store:
     store.add_horses([RosterHorse(name="Bramble", owner="B. Fern", place="River barn")])
     store.forget(store.plan_forgetting_memo(3))
     store.wait(yard.memos / "quiet.m4a", None, "Nobody speaks.")
-    add_word(yard.folder, "findings", "thrush", "stinky frog")
+    add_word(yard.folder, "findings", "thrush", "porridge frog")
     return store
 
 
@@ -100,7 +100,7 @@ def test_what_is_there_already_is_not_copied_again(yard: Yard, full: Store, targ
     full.back_up(target)
     old = {path: path.stat().st_mtime_ns for path in (target / "originals").rglob("*.m4a")}
     yard.keep(full, trimmed)
-    forget_word(yard.folder, "stinky frog")
+    forget_word(yard.folder, "porridge frog")
     done = full.back_up(target)
     assert (done.memos, done.copied, done.there_before) == (3, 1, 2)
     assert {path: path.stat().st_mtime_ns for path in old} == old

@@ -17,11 +17,11 @@ from pipeline.vocabulary import load_vocabulary
 
 
 def test_a_word_joins_and_is_out_again_once_forgotten(tmp_path: Path) -> None:
-    word = OwnWord("findings", "thrush", "stinky frog")
-    assert add_word(tmp_path, "findings", "thrush", "Stinky-frog") == word
-    assert vocabulary_with_own(tmp_path).spoken("findings")["stinky frog"] == "thrush"
+    word = OwnWord("findings", "thrush", "porridge frog")
+    assert add_word(tmp_path, "findings", "thrush", "Porridge-frog") == word
+    assert vocabulary_with_own(tmp_path).spoken("findings")["porridge frog"] == "thrush"
     assert own_words(tmp_path) == [word]
-    assert forget_word(tmp_path, "stinky frog") == [word]
+    assert forget_word(tmp_path, "porridge frog") == [word]
     assert vocabulary_with_own(tmp_path).version == load_vocabulary().version
     assert list((tmp_path / "words").iterdir()) == []
 
@@ -85,10 +85,10 @@ def test_only_own_words_can_be_forgotten(tmp_path: Path, form: str, why: str) ->
 
 def test_forgetting_one_form_leaves_the_others(tmp_path: Path) -> None:
     (tmp_path / "words").mkdir()
-    lines = "canonical,spoken,heard_as,source\nthrush,the rot|stinky frog,,own word\n"
+    lines = "canonical,spoken,heard_as,source\nthrush,the rot|porridge frog,,own word\n"
     (tmp_path / "words" / "findings.csv").write_text(lines, encoding="utf-8")
     forget_word(tmp_path, "the rot")
-    assert own_words(tmp_path) == [OwnWord("findings", "thrush", "stinky frog")]
+    assert own_words(tmp_path) == [OwnWord("findings", "thrush", "porridge frog")]
 
 
 def test_a_mistake_made_by_hand_names_file_and_line(tmp_path: Path) -> None:
@@ -107,7 +107,7 @@ def test_a_write_that_fails_leaves_the_words_as_they_were(tmp_path: Path, monkey
 
     monkeypatch.setattr("os.fsync", full)
     with pytest.raises(StoreError, match="they stay as they were"):
-        add_word(tmp_path, "findings", "thrush", "stinky frog")
+        add_word(tmp_path, "findings", "thrush", "porridge frog")
     assert own_words(tmp_path) == [OwnWord("findings", "thrush", "the rot")]
     assert [path.name for path in (tmp_path / "words").iterdir()] == ["findings.csv"]
 
@@ -136,11 +136,11 @@ def test_two_programs_that_add_at_once_lose_nothing(tmp_path: Path) -> None:
 
 
 def test_a_store_that_is_held_refuses_words_with_a_sentence(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    add_word(tmp_path, "findings", "thrush", "stinky frog")
+    add_word(tmp_path, "findings", "thrush", "porridge frog")
     monkeypatch.setattr("pipeline.keeping.own_words.alone", partial(alone, busy_s=0.05))
     with alone(tmp_path):
         with pytest.raises(StoreBusyError, match="Another program is writing"):
             add_word(tmp_path, "findings", "thrush", "the rot")
         with pytest.raises(StoreBusyError):
-            forget_word(tmp_path, "stinky frog")
-    assert [word.form for word in own_words(tmp_path)] == ["stinky frog"]
+            forget_word(tmp_path, "porridge frog")
+    assert [word.form for word in own_words(tmp_path)] == ["porridge frog"]

@@ -29,7 +29,7 @@ def test_whatever_the_umask_the_store_is_private(tmp_path: Path, trimmed: Visit,
         with yard.open() as store:
             yard.keep(store, trimmed)
             yard.keep(store, trimmed)
-            add_word(yard.folder, "findings", "thrush", "stinky frog")
+            add_word(yard.folder, "findings", "thrush", "porridge frog")
             store.forget(store.plan_forgetting_memo(2))
             store._database.execute("BEGIN IMMEDIATE")
             store._database.execute("UPDATE pen SET who = 'somebody'")
