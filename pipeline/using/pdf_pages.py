@@ -32,10 +32,12 @@ class Pages(FPDF):
 
     def __init__(self) -> None:
         super().__init__(format="A4", unit="mm")
-        self._letters = {weight: _Letters() for weight in _WEIGHTS}
         self._inks: dict[Colour, str] = {}
+        self._sizes: dict[tuple[int, str, float], str] = {}
         for weight, name in _WEIGHTS.items():
             self.add_font(FAMILY, weight, _fonts() / name)
+        self._faces = {weight: self.fonts[f"{FAMILY.lower()}{weight}"] for weight in _WEIGHTS}
+        self._letters = {weight: _Letters(face.encode_text) for weight, face in self._faces.items()}
 
     def footer(self) -> None:
         """Called by the library at the end of each page."""
@@ -48,23 +50,16 @@ class Pages(FPDF):
         self.set_x(MARGIN)
         self.cell(width, 5, f"page {self.page_no()} of {{nb}}", align="R")
 
-    def put(self, x: float, y: float, words: str, colour: Colour) -> None:
-        """Words with their first letter's foot at ``x``, ``y`` (mm), in the font that is set."""
-        font = self.current_font
-        assert font is not None
-        if not self.current_font_is_set_on_page:
-            self._out(self._set_font_for_page(font, self.font_size_pt))
-        letters = self._letters[self.font_style]
-        letters.encode = font.encode_text
-        text = "".join(map(letters.__getitem__, words))
+    def put(self, x: float, y: float, words: str, weight: str, size: float, colour: Colour) -> None:
+        """Words with their first letter's foot at ``x``, ``y`` (mm), at ``size`` points, whatever font is set."""
+        text = "".join(map(self._letters[weight].__getitem__, words))
         ink = self._inks.get(colour) or self._inks.setdefault(colour, _ink(colour))
-        self._out(f"q {ink} BT {x * self.k:.2f} {(self.h - y) * self.k:.2f} Td ({text}) Tj ET Q")
+        font = self._sizes.get((self.page, weight, size)) or self._sized(weight, size)
+        self._out(f"q {ink} BT {font} {x * self.k:.2f} {(self.h - y) * self.k:.2f} Td ({text}) Tj ET Q")
 
-    def width_of(self, words: str, size: float) -> float:
-        """How wide words are in the font that is set, at ``size`` points."""
-        font = self.current_font
-        assert font is not None
-        return float(font.get_text_width(words, size, None)[1] / self.k)
+    def width_of(self, words: str, weight: str, size: float) -> float:
+        """How wide words are at ``size`` points, in mm."""
+        return float(self._faces[weight].get_text_width(words, size, None)[1] / self.k)
 
     def lead(self, x: float, y: float, width: float, height: float, link: int) -> None:
         """Let a part of the page lead to another place of the record."""
@@ -84,10 +79,16 @@ class Pages(FPDF):
             self.set_fill_color(*_rgb(shape.colour))
             self.polygon([(x + mm * across, y + mm * down) for across, down in shape.points], style="F")
         size = WORD_SIZE * mm * self.k
-        self.set_font(FAMILY, "", size)
         for words in drawing.words:
-            wide = {"start": 0.0, "middle": 0.5, "end": 1.0}[words.anchor] * self.width_of(words.text, size)
-            self.put(x + mm * words.x - wide, y + mm * words.y, words.text, INK)
+            wide = {"start": 0.0, "middle": 0.5, "end": 1.0}[words.anchor] * self.width_of(words.text, "", size)
+            self.put(x + mm * words.x - wide, y + mm * words.y, words.text, "", size, INK)
+
+    def _sized(self, weight: str, size: float) -> str:
+        """What chooses a font on this page; what the library thinks is chosen stays, as ``put`` gives it back."""
+        chosen = self.current_font_is_set_on_page
+        font = self._set_font_for_page(self._faces[weight], size, wrap_in_text_object=False)
+        self.current_font_is_set_on_page = chosen
+        return self._sizes.setdefault((self.page, weight, size), font)
 
     def _pen(self, line: Line, mm: float) -> None:
         self.set_draw_color(*(FAINT if line.faint else _rgb(line.colour) if line.colour else INK))
@@ -99,7 +100,9 @@ class Pages(FPDF):
 class _Letters(dict[str, str]):
     """What each letter is in a font, found out once."""
 
-    encode: Callable[[str], str]
+    def __init__(self, encode: Callable[[str], str]) -> None:
+        super().__init__()
+        self.encode = encode
 
     def __missing__(self, letter: str) -> str:
         self[letter] = self.encode(letter).removeprefix("(").removesuffix(") Tj")

@@ -228,8 +228,7 @@ class Paper:
         weight, _ = _STYLES[style]
         key = (word, weight, size)
         if key not in self._widths:
-            self._pdf.set_font(FAMILY, weight, size)
-            self._widths[key] = self._pdf.width_of(word, size)
+            self._widths[key] = self._pdf.width_of(word, weight, size)
         return self._widths[key]
 
     def _of_one_style(self, runs: Sequence[_Run], size: float) -> Iterator[list[_Run]]:
@@ -246,9 +245,9 @@ class Paper:
         yield beside
 
     def _print(self, runs: Sequence[_Run], top: float, line: float, size: float) -> None:
-        style = runs[0].piece.style
-        self._font(style, size)
-        self._pdf.put(runs[0].x, top + 0.72 * line, " ".join(run.words for run in runs), _STYLES[style][1])
+        words = " ".join([run.words for run in runs])
+        weight, colour = _STYLES[runs[0].piece.style]
+        self._pdf.put(runs[0].x, top + 0.72 * line, words, weight, size, colour)
         for run in runs:
             if run.piece.link is not None:
                 self._pdf.lead(run.x, top, run.width, line, run.piece.link)
@@ -260,11 +259,11 @@ class Paper:
             return _LINE * len(list(self._lines([Piece(text)], 0, _SIZE)))
 
     def _row(self, widths: Sequence[float], cells: Sequence[str], style: str) -> None:
-        self._font(style, _SIZE)
+        weight, colour = _STYLES[style]
         x, top = self._pdf.l_margin, self._pdf.get_y()
         for place, (width, cell) in enumerate(zip(widths, map(_one_line, cells), strict=True)):
             left = x + width - self._width(cell, style, _SIZE) if place else x
-            self._pdf.put(left, top + 0.72 * _LINE, cell, _STYLES[style][1])
+            self._pdf.put(left, top + 0.72 * _LINE, cell, weight, _SIZE, colour)
             x += width
         self._pdf.set_y(top + _LINE)
 
@@ -273,13 +272,9 @@ class Paper:
 
     def _style(self, name: str) -> None:
         """The style of what the library sets."""
-        self._font(name, _SIZE)
-        self._pdf.set_text_color(*_STYLES[name][1])
-
-    def _font(self, style: str, size: float) -> None:
-        weight, _ = _STYLES[style]
-        if (self._pdf.font_style, self._pdf.font_size_pt) != (weight, size):
-            self._pdf.set_font(FAMILY, weight, size)
+        weight, colour = _STYLES[name]
+        self._pdf.set_font(FAMILY, weight, _SIZE)
+        self._pdf.set_text_color(*colour)
 
     def _room(self, height: float) -> bool:
         """Turn the page when less than ``height`` is left on it; whether it was turned."""
