@@ -120,6 +120,12 @@ class StoreConflictError(StoreError):
     exit_code = 21
 
 
+class StoreUnsureError(StoreError):
+    """It is written, but the disk gave an error in the end, so that a power cut may undo it."""
+
+    exit_code = 27
+
+
 class CorrectionError(ClinchbookError):
     """A correction that no record can hold, or that nothing is left to apply to."""
 

@@ -21,6 +21,7 @@ from pipeline.vocabulary import Vocabulary
 
 if TYPE_CHECKING:
     from pipeline.hearing.settings import HearingSettings
+    from pipeline.judging import LastOf
     from pipeline.keeping import KeptMemo, KeptVisit, Store
 
 
@@ -129,15 +130,23 @@ class Ingest:
         """Read typed text of the given day; it has no sound, so no fact carries seconds."""
         return self._judged(Memo(), Transcript(text=text), roster, day, [])
 
-    def read_sound(self, path: Path, roster: Sequence[RosterHorse], recorded: date | None = None) -> ReadMemo:
+    def read_sound(
+        self,
+        path: Path,
+        roster: Sequence[RosterHorse],
+        recorded: date | None = None,
+        last_of: LastOf | None = None,
+    ) -> ReadMemo:
         """Hear and read one sound file; ``recorded`` overrules every other source of the date.
+
+        ``last_of`` tells of a horse's visit before, with which this one is compared.
 
         Raises ClinchbookError when the file holds no speech that can be heard, WeightsError for an unknown model.
         """
         weights = self.weights  # first: a model that is not there is refused before any sound is decoded
         heard = self.hearer.hear(path, names=spoken_names(roster), recorded=recorded)
         day = recorded or (heard.memo.recorded_at.date() if heard.memo.recorded_at else date.today())
-        record = self._judged(heard.memo, heard.transcript, roster, day, list(heard.flags))
+        record = self._judged(heard.memo, heard.transcript, roster, day, list(heard.flags), last_of)
         return ReadMemo(record, heard.transcript, weights)
 
     def keep(self, path: Path, store: Store, recorded: date | None = None) -> Outcome:
@@ -146,7 +155,8 @@ class Ingest:
             if store.has(memo.sha256):
                 store.waits_no_more(memo.sha256, path)
                 return Outcome(path, already_kept=True)
-        read = self.read_sound(path.absolute(), store.roster(), recorded)  # so that the store knows where it lay
+        where = path.absolute()  # so that the store knows where it lay
+        read = self.read_sound(where, store.roster(), recorded, store.last_visit)
         visit_ids = store.keep(
             read.record, read.transcript, path, weights=read.weights, vocabulary=self.vocabulary.version
         )
@@ -185,7 +195,9 @@ class Ingest:
         """Hear and read every file and keep nothing; problems are Outcomes as in ``keep_all``."""
         yield from _each(paths, lambda path: Outcome(path, self.read_sound(path, roster, recorded).record), starting)
 
-    def read_again(self, memo: KeptMemo, roster: Sequence[RosterHorse], listen: bool = False) -> ReadMemo:
+    def read_again(
+        self, memo: KeptMemo, roster: Sequence[RosterHorse], listen: bool = False, last_of: LastOf | None = None
+    ) -> ReadMemo:
         """Read a kept memo by today's rules and words; with ``listen`` hear its original again first.
 
         Nothing is kept. When it listens it raises as ``read_sound`` does, and StoreError for a recording that is no
@@ -194,11 +206,11 @@ class Ingest:
         recorded = memo.record.memo.recorded_at or memo.kept_at
         day = memo.record.visits[0].date if memo.record.visits else recorded.date()
         if listen:
-            heard = self.read_sound(memo.original, roster, day)
+            heard = self.read_sound(memo.original, roster, day, last_of)
             if heard.record.memo.sha256 != memo.record.memo.sha256:
                 raise StoreError(f"The recording of {memo.file_name} in the store is no longer what was kept.")
             return heard
-        record = self._judged(memo.record.memo, memo.transcript, roster, day, list(memo.record.flags))
+        record = self._judged(memo.record.memo, memo.transcript, roster, day, list(memo.record.flags), last_of)
         return ReadMemo(record, memo.transcript, memo.weights or "")
 
     def reread(self, store: Store, memo_id: int, listen: bool = False) -> Reread:
@@ -210,7 +222,7 @@ class Ingest:
         before = store.memo(memo_id)
         # A horse that this memo named first is found as it was then, not known from the roster.
         roster = [kept.horse for kept in store.horses() if kept.from_memo != memo_id]
-        read = self.read_again(before, roster, listen)
+        read = self.read_again(before, roster, listen, store.last_visit)
         was = [store.visit(number) for number in before.visit_ids]
         number = store.read_again(
             memo_id,
@@ -224,11 +236,17 @@ class Ingest:
         return Reread(store.memo(memo_id), number, was, [store.visit(one) for one in store.memo(memo_id).visit_ids])
 
     def _judged(
-        self, memo: Memo, transcript: Transcript, roster: Sequence[RosterHorse], day: date, flags: list[Flag]
+        self,
+        memo: Memo,
+        transcript: Transcript,
+        roster: Sequence[RosterHorse],
+        day: date,
+        flags: list[Flag],
+        last_of: LastOf | None = None,
     ) -> MemoRecord:
         from pipeline.judging import cautions, judge
 
-        visits = judge(self.reader.read(transcript, roster, day), transcript)
+        visits = judge(self.reader.read(transcript, roster, day), transcript, last_of, flags)
         facts: list[Fact] = [fact for visit in visits for fact in visit.facts]
         return MemoRecord(memo=memo, transcript=transcript.text, visits=visits, cautions=cautions(facts), flags=flags)
 

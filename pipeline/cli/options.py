@@ -47,27 +47,29 @@ DownloadOption = Annotated[
 
 def read_day(text: str | None) -> date | None:
     """A day written as YYYY-MM-DD; None stays None. Raises DateError."""
-    if text is None:
-        return None
+    return None if text is None else _day(text, text)
+
+
+def _day(written: str, said: str) -> date:
     try:
-        return date.fromisoformat(text)
+        return date.fromisoformat(written)
     except ValueError as error:
-        raise DateError(f"{text!r} is no date; write it as YYYY-MM-DD, such as 2026-03-02.") from error
+        raise DateError(f"{said!r} is no date; write it as YYYY-MM-DD, such as 2026-03-02.") from error
 
 
 def read_first_day(text: str | None) -> date | None:
     """A day, or the first one of a month (YYYY-MM) or year (YYYY); None stays None. Raises DateError."""
     if text is None:
         return None
-    return read_day(text + {4: "-01-01", 7: "-01"}.get(len(text), ""))
+    return _day(text + {4: "-01-01", 7: "-01"}.get(len(text), ""), text)
 
 
 def read_last_day(text: str | None) -> date | None:
     """A day, or the last one of a month (YYYY-MM) or year (YYYY); None stays None. Raises DateError."""
     if text is None or len(text) not in (4, 7):
         return read_day(text)
-    first = read_day(f"{text}-12-01" if len(text) == 4 else f"{text}-01")
-    return first and first.replace(day=monthrange(first.year, first.month)[1])
+    first = _day(f"{text}-12-01" if len(text) == 4 else f"{text}-01", text)
+    return first.replace(day=monthrange(first.year, first.month)[1])
 
 
 def one_form(as_json: bool, as_csv: bool) -> Literal["json", "csv", "text"]:

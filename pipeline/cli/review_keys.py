@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from pipeline.cli.review_screen import key_lines, question_text
-from pipeline.errors import ClinchbookError, CorrectionError, StoreConflictError
+from pipeline.errors import ClinchbookError, CorrectionError, NotFoundError, StoreConflictError, StoreUnsureError
 from pipeline.using.review.items import Item, ItemKind
 from pipeline.using.review.typed import FEET_SAID
 from pipeline.using.wording import harmless
@@ -56,9 +57,12 @@ class KeyReview:
         self._say_end()
 
     def _next(self) -> Item | None:
-        # The queue is made anew each time: an answer may have answered another question too.
-        self._open = [item for item in self.review.queue() if item.key not in self.skipped]
-        return self._open[0] if self._open else None
+        # The order is made anew each time: an answer may have answered another question too.
+        self._open = [key for key in self.review.open_keys() if key not in self.skipped]
+        for key in self._open:
+            with suppress(NotFoundError):  # somebody else answered it this very moment
+                return self.review.item(key)
+        return None
 
     def _once_more(self) -> bool:
         """The last answer can be taken back like any other: whether it was."""
@@ -75,8 +79,8 @@ class KeyReview:
             try:
                 if self._answer(shown):
                     return
-            except StoreConflictError as conflict:
-                self.terminal.tell(str(conflict))
+            except (StoreConflictError, StoreUnsureError) as changed:
+                self.terminal.tell(str(changed))
                 return
             except _Stop:
                 raise
@@ -85,7 +89,7 @@ class KeyReview:
 
     def _answer(self, shown: Shown) -> bool:
         """Take one key; whether the question has to be shown anew or the next one asked."""
-        key = self.terminal.key()
+        key = self.terminal.key().lower()
         if key in ("q", "\x03", "\x04", ""):
             raise _Stop("stopped")
         if key == "p":
@@ -171,11 +175,12 @@ class KeyReview:
         return True
 
     def _say_end(self) -> None:
-        left = len([item for item in self.review.queue() if item.key not in self.skipped])
+        left = len([key for key in self.review.open_keys() if key not in self.skipped])
         end = f"{left} left for another time." if left else "All done."
         if self.skipped:
             end += f" {len(self.skipped)} skipped; they are asked again next time."
-        told = ["-" * 80, f"{end} {self.answered} answered, all of them kept."]
+        kept = "1 answered, and kept." if self.answered == 1 else f"{self.answered} answered, all of them kept."
+        told = ["-" * 80, f"{end} {kept if self.answered else 'None answered.'}"]
         if self.review.learned:
             told += ["Learned tonight:", *(f"  {harmless(said)}" for said in self.review.learned)]
             told.append("clinchbook words forget takes a word or a name out again.")

@@ -43,7 +43,10 @@ def question_text(shown: Shown, place: int, total: int) -> str:
 
 def key_lines(item: Item) -> list[str]:
     """The keys that this question knows, a line for its own and one for those that every question knows."""
-    return [f"  {_KEYS[item.kind]}", f"  {_ALWAYS}"]
+    own = _KEYS[item.kind]
+    if item.kind is ItemKind.HORSE and item.visit.horse is None:
+        own = own.removeprefix("a right  ")  # there is nothing yet that could be right
+    return [f"  {own}", f"  {_ALWAYS}"]
 
 
 def answers(shown: Shown) -> list[str]:

@@ -73,13 +73,14 @@ def _list(asking: Review, as_json: bool) -> int:
     from pipeline.cli.output import print_json
     from pipeline.cli.review_screen import list_line, question_json
 
-    items = asking.queue()
-    for item in items:
+    number = 0
+    for item in asking.each():
+        number += 1
         if as_json:
             print_json(question_json(asking.show(item)))
         else:
             typer.echo(list_line(item))
-    return len(items)
+    return number
 
 
 def _ask(asking: Review) -> None:
@@ -94,7 +95,11 @@ def _ask(asking: Review) -> None:
         return pressed
 
     def line(asked: str) -> str:
-        typed: str = typer.prompt(asked, default="", show_default=False)
+        try:
+            typed: str = typer.prompt(asked, default="", show_default=False)
+        except typer.Abort:  # Ctrl-C: he thought better of it
+            typer.echo()
+            return ""
         return typed
 
     with Player() as player:

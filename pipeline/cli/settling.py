@@ -28,6 +28,11 @@ class Settling:
         """The files of ``paths`` that are complete and were not handed out in this state before."""
         return [path for path in paths if self._is_ready(path)]
 
+    def again(self, path: Path) -> None:
+        """Hand a file out once more, after it has waited as long as a new one."""
+        if path in self._seen:
+            self._seen[path].handed_out, self._seen[path].since_s = False, self.clock()
+
     def growing(self) -> list[Path]:
         """The files seen so far that were never handed out as they are now."""
         return [path for path, seen in self._seen.items() if not seen.handed_out]

@@ -56,26 +56,64 @@ def watch(
 def _sweep(hearing: Ingest, folder: Path, store: Path | None, report: Report, settle_s: float, once: bool) -> None:
     from pipeline.cli.endings import say
     from pipeline.cli.settling import Settling
-    from pipeline.ingest import sound_files
-    from pipeline.keeping import Store, store_folder
+    from pipeline.keeping import store_folder
 
     settling, kept_in = Settling(settle_s), store_folder(store)
+    there = True
     # One sweep looks twice: a file that did not change in between is complete.
     last_look = 1 if once else None
     for look in itertools.count():
-        complete = settling.ready(sound_files([folder], leave_out=kept_in))
+        there, found = _found(folder, kept_in, told=not there, must=once or look == 0)
+        complete = settling.ready(found)
         if look == 0:
             say(f"Looking through {folder}." if once else f"Watching {folder}.")
-        if complete:
-            _hear_new_words(hearing, kept_in)
-            with Store.open(kept_in) as kept:
-                for outcome in hearing.keep_all(complete, kept):
-                    report.tell(outcome)
+        for path in _taken_in(hearing, complete, kept_in, report, once) if complete else []:
+            settling.again(path)
         if look == last_look:
             break
         time.sleep(settle_s if once else POLL_S)
     for path in settling.growing():
         say(f"{path} is still growing and is left for the next sweep.")
+
+
+def _found(folder: Path, kept_in: Path, told: bool, must: bool) -> tuple[bool, list[Path]]:
+    """Whether the folder is there, and its memos. A stick or a share may be gone for a while; that is said once."""
+    from pipeline.cli.endings import say
+    from pipeline.errors import FileMissingError
+    from pipeline.ingest import sound_files
+
+    try:
+        return True, sound_files([folder], leave_out=kept_in)
+    except (FileMissingError, OSError):
+        if must:
+            raise
+    if not told:
+        say(f"{folder} cannot be read just now; its memos are taken in when it is back.")
+    return False, []
+
+
+def _taken_in(hearing: Ingest, complete: list[Path], kept_in: Path, report: Report, once: bool) -> list[Path]:
+    """Keep the memos; those that must be tried again because another program held the store, unless it is ``once``."""
+    from pipeline.cli.endings import say
+    from pipeline.errors import StoreBusyError
+    from pipeline.keeping import Store
+
+    again: list[Path] = []
+    _hear_new_words(hearing, kept_in)
+    try:
+        with Store.open(kept_in) as kept:
+            for outcome in hearing.keep_all(complete, kept):
+                if isinstance(outcome.problem, StoreBusyError) and not once:
+                    say(f"{outcome.path}: {outcome.problem} It is tried again.")
+                    again.append(outcome.path)
+                else:
+                    report.tell(outcome)
+    except StoreBusyError as busy:
+        if once:
+            raise
+        say(f"{busy} The memos are tried again.")
+        return complete
+    return again
 
 
 def _hear_new_words(hearing: Ingest, store: Path) -> None:

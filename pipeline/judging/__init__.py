@@ -7,16 +7,21 @@ from typing import TYPE_CHECKING
 from pipeline.judging.cautions import cautions
 
 if TYPE_CHECKING:
-    from pipeline.judging.judge import judge
+    from pipeline.judging.earlier import LastVisit
+    from pipeline.judging.judge import LastOf, judge
 
-__all__ = ["cautions", "judge"]
+__all__ = ["LastOf", "LastVisit", "cautions", "judge"]
 
 
 def __getattr__(name: str) -> object:
-    """``judge``, loaded when it is asked for: whoever only reads what was judged needs none of it."""
-    if name != "judge":
+    """The rest, loaded when it is asked for: whoever only reads what was judged needs none of it."""
+    if name == "LastVisit":
+        from pipeline.judging.earlier import LastVisit
+
+        return LastVisit
+    if name not in ("judge", "LastOf"):
         raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
-    from pipeline.judging.judge import judge
+    from pipeline.judging.judge import LastOf, judge
 
     globals()["judge"] = judge  # the import has put the module of the same name there
-    return judge
+    return judge if name == "judge" else LastOf

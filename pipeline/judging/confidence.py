@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from pipeline.judging.feet import unusual_foot
 from pipeline.judging.plausibility import implausible
 from pipeline.record import (
     EITHER_SLOTS,
@@ -92,4 +93,6 @@ def _of_foot(fact: Fact) -> Evidence:
 
 def _of_value(fact: Fact) -> Evidence:
     reason = implausible(fact) if fact.status is not Status.HISTORY else None
+    if reason is None and fact.status in (Status.PRESENT, Status.SUSPECTED):
+        reason = unusual_foot(fact)
     return Evidence(0.6, reason) if reason else Evidence(1.0)

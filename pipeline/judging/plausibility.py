@@ -7,7 +7,16 @@ from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
 
+from pipeline.judging.naming import slot_name
 from pipeline.record import Fact
+
+# How a value is told where the slot's name is no noun for it.
+_SAID = {
+    "nails": "a shoe with {value:g} nails",
+    "wedge": "a wedge of {value:g} degrees",
+    "next_visit_weeks": "a next visit after {value:g} weeks",
+    "obel": "an Obel grade of {value:g}",
+}
 
 
 @dataclass(frozen=True)
@@ -39,9 +48,10 @@ def implausible(fact: Fact) -> str | None:
     limits = load_limits().get(fact.slot)
     if limits is None or isinstance(fact.value, str):
         return None
-    name = fact.slot.replace("_", " ")
+    said = _SAID.get(fact.slot, "a {name} of {value:g}").format(name=slot_name(fact.slot), value=fact.value)
+    said = said[0].upper() + said[1:]
     if not limits.low <= fact.value <= limits.high:
-        return f"A {name} of {fact.value:g} hardly occurs ({limits.low:g} to {limits.high:g} does); please check."
+        return f"{said} hardly occurs ({limits.low:g} to {limits.high:g} does); please check."
     if not limits.unusual_low <= fact.value <= limits.unusual_high:
-        return f"A {name} of {fact.value:g} is unusual; please check."
+        return f"{said} is unusual; please check."
     return None

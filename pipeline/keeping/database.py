@@ -12,7 +12,7 @@ from pathlib import Path
 from types import ModuleType
 from typing import TYPE_CHECKING
 
-from pipeline.errors import NotFoundError, StoreBusyError, StoreError
+from pipeline.errors import NotFoundError, StoreBusyError, StoreError, StoreUnsureError
 
 if sys.platform != "win32":
     import fcntl
@@ -21,6 +21,11 @@ if TYPE_CHECKING:
     from sqlite_utils import Database
 
 EXTRA = 3  # PRAGMA synchronous: also the folder is synced when the rollback journal goes
+
+WRITTEN = (
+    "This is written into the store, but the disk gave an error; after a power cut it may be gone: look before you "
+    "enter it again."
+)
 
 _SENTENCES = {
     sqlite3.SQLITE_READONLY: "The store in {folder} may only be read, not written.",
@@ -81,21 +86,33 @@ def plain_errors(folder: Path) -> Iterator[None]:
 
 
 @contextmanager
-def writing(database: Database) -> Iterator[None]:
-    """One transaction that takes the write lock at once; any error leaves nothing of it.
+def writing(database: Database, written: str = WRITTEN) -> Iterator[None]:
+    """One transaction that takes the write lock at once; any error but StoreUnsureError leaves nothing of it.
 
-    Raises StoreError when the file is no longer where it was opened, so that nothing is written into a drive that was
-    taken out, or into a store that was set aside.
+    That one says ``written``: all is there, but the disk gave an error in the end. Raises StoreError when the file is
+    no longer where it was opened, so that nothing is written into a drive that was taken out, or into a store that
+    was set aside.
     """
     check_in_place(database)
     database.execute("BEGIN IMMEDIATE")
     try:
         yield
         check_in_place(database)
-        database.execute("COMMIT")
+        _commit(database, written)
     except BaseException:
         _take_back(database)
         raise
+
+
+def _commit(database: Database, written: str) -> None:
+    """End the transaction. One error alone comes after the end: the journal is gone, so that all is written, but its
+    folder could not be synced (unixDelete in SQLite's os_unix.c gives this code for nothing else)."""
+    try:
+        database.execute("COMMIT")
+    except sqlite3.OperationalError as error:
+        if getattr(error, "sqlite_errorcode", None) != sqlite3.SQLITE_IOERR_DIR_FSYNC:
+            raise
+        raise StoreUnsureError(written) from error
 
 
 def check_in_place(database: Database) -> None:

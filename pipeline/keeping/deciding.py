@@ -8,14 +8,15 @@ from datetime import UTC, date, datetime
 from typing import TYPE_CHECKING
 
 from pipeline.errors import CorrectionError, StoreConflictError
-from pipeline.keeping import changes, correcting, reading_back, undoing
+from pipeline.keeping import changes, correcting, horses, reading_back, undoing
 from pipeline.keeping.changes import About, Change, ChangeKind
 from pipeline.keeping.correcting import FactFields
 from pipeline.keeping.database import plain_errors, update_row
 from pipeline.keeping.kept import KeptHorse
+from pipeline.keeping.lessons import LessonStep, WordLesson, write_lesson
 from pipeline.keeping.opened import OpenedStore, login_name
 from pipeline.keeping.rows import transcript_of
-from pipeline.record import Fact
+from pipeline.record import Fact, RosterHorse
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
@@ -68,6 +69,13 @@ class AssignHorse:
 
 
 @dataclass(frozen=True)
+class AssignNewHorse:
+    """It was the visit of a horse that joins the roster with this."""
+
+    horse: RosterHorse
+
+
+@dataclass(frozen=True)
 class SetDay:
     """The day of all visits of the memo."""
 
@@ -81,19 +89,27 @@ class LookedAt:
     flag: int
 
 
-Decision = AcceptFact | CorrectFact | DropFact | MoveFact | AddFact | AssignHorse | SetDay | LookedAt
+Decision = AcceptFact | CorrectFact | DropFact | MoveFact | AddFact | AssignHorse | AssignNewHorse | SetDay | LookedAt
 
 
 class Deciding(OpenedStore):
     """Several changes as one action of a person: one transaction, one moment, taken back together."""
 
     def decide(
-        self, visit_id: int, decisions: Sequence[Decision], *, seen: int, who: str | None = None, why: str = "reviewed"
+        self,
+        visit_id: int,
+        decisions: Sequence[Decision],
+        *,
+        seen: int,
+        who: str | None = None,
+        why: str = "reviewed",
+        shows: WordLesson | None = None,
     ) -> int:
         """Write all decisions about one visit, or none; returns the visit's revision then.
 
-        ``seen`` is the revision of the visit that he had before him. Raises StoreConflictError when the visit was
-        changed since, CorrectionError for what no record can hold, NotFoundError for a row that is not there.
+        ``seen`` is the revision of the visit that he had before him, ``shows`` a mishearing that is seen in them.
+        Raises StoreConflictError when the visit was changed since, CorrectionError for what no record can hold,
+        NotFoundError for a row that is not there.
         """
         at = datetime.now(UTC).isoformat(timespec="microseconds")  # one moment: what is taken back together
         with self._writing(who, why):
@@ -104,6 +120,9 @@ class Deciding(OpenedStore):
                 )
             for decision in decisions:
                 _write(self._database, row, decision, at)
+            if shows is not None:
+                change = self._database.execute("SELECT change FROM pen").fetchone()[0]
+                write_lesson(self._database, shows, LessonStep.SEEN, change)
             return int(reading_back.visit_row(self._database, visit_id)["revision"])
 
     def undo_action(self, *, who: str | None = None, why: str = "taken back") -> list[Change]:
@@ -140,6 +159,8 @@ def _write(database: Database, visit: RawRow, decision: Decision, at: str) -> No
     if isinstance(decision, MoveFact) and _visit_at(database, visit, decision.horse) is None:
         opened = changes.begin(database, ChangeKind.NEW_VISIT, About(visit["memo"], visit["id"]), at)
         correcting.enter_visit(database, visit["memo"], decision.horse.id, date.fromisoformat(visit["date"]), opened)
+    if isinstance(decision, AssignNewHorse):  # before the change begins: taken back, the horse stays on the roster
+        decision = AssignHorse(KeptHorse(horses.add_one(database, decision.horse), decision.horse))
     if isinstance(decision, LookedAt) and correcting.flag_row(database, decision.flag)["settled"]:
         return  # naming the horse has answered it a moment ago, in this same action
     kind, about = _about(visit, decision)

@@ -108,9 +108,11 @@ def remove(database: Database, plan: Plan, now: str) -> Forgotten:
     elsewhere = tuple(Path(row["path"]) for row in rows if row["path"] and Path(row["path"]).is_file())
     database.execute("PRAGMA defer_foreign_keys=ON")
     _follow_links(database, doomed)
+    touched = set(doomed.get("changes", ()))
     held = _held_changes(database, doomed)
     doomed["changes"] -= held
     with _without_refusals(database):
+        _forget_lessons(database, touched)
         _empty_changes(database, held, doomed)
         for table, numbers in doomed.items():
             _delete(database, table, numbers)
@@ -252,6 +254,12 @@ def _delete(database: Database, table: str, numbers: set[int]) -> None:
             database.execute(f'UPDATE "{other}" SET "{column}" = NULL WHERE "{column}" IN {_GIVEN}', [given])
     database.execute(f"DELETE FROM history WHERE in_table = ? AND in_row IN {_GIVEN}", [table, given])
     database.execute(f'DELETE FROM "{table}" WHERE rowid IN {_GIVEN}', [given])
+
+
+def _forget_lessons(database: Database, changes: set[int]) -> None:
+    """What was misheard there goes with the words. No foreign key leads to it, and the number of a change that is gone
+    may be another's one day."""
+    database.execute(f"DELETE FROM lessons WHERE change IN {_GIVEN}", [_json(changes)])
 
 
 def _forget_waiting(database: Database, rows: list[dict[str, Any]]) -> None:

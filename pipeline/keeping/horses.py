@@ -53,6 +53,13 @@ def add_horses(database: Database, horses: Sequence[RosterHorse]) -> tuple[int, 
     return added, updated
 
 
+def add_one(database: Database, horse: RosterHorse) -> int:
+    """Add a horse, or what is new of a known one, as ``add_horses`` does; returns its number."""
+    add_horses(database, [horse])
+    keys = {"name": name_key(horse.name), "place": name_key(horse.place)}
+    return _horses(database, "name_key = :name AND place_key = :place", keys)[0].id
+
+
 def horses_called(database: Database, name: str, place: str | None = None) -> list[KeptHorse]:
     """The horses of this name, or else those also called so; at ``place`` if one is given."""
     key = name_key(name)

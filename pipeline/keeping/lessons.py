@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING
@@ -45,22 +46,35 @@ class LearnedName:
     name: str
 
 
+def write_lesson(database: Database, lesson: WordLesson, step: LessonStep, change: int | None) -> None:
+    """Write down what happened to a mishearing, inside the caller's transaction."""
+    row = {
+        "at": now(),
+        "who": login_name(),
+        "what": step.value,
+        "class": lesson.name,
+        "canonical": lesson.canonical,
+        "form": lesson.form,
+        "change": change,
+    }
+    insert_row(database, "lessons", row)
+
+
 class Lessons(OpenedStore):
     """What was learned, and how often a mishearing was seen. Every method raises StoreError."""
 
     def note_lesson(self, lesson: WordLesson, step: LessonStep, *, change: int | None = None) -> None:
         """Write down that a mishearing was seen (in ``change``), learned or forgotten."""
-        row = {
-            "at": now(),
-            "who": login_name(),
-            "what": step.value,
-            "class": lesson.name,
-            "canonical": lesson.canonical,
-            "form": lesson.form,
-            "change": change,
-        }
         with self._writing(None, "a lesson"):
-            insert_row(self._database, "lessons", row)
+            write_lesson(self._database, lesson, step, change)
+
+    def learned_in(self, changes: Iterable[int]) -> list[WordLesson]:
+        """The mishearings that were learned from these corrections."""
+        sql = """SELECT DISTINCT class, canonical, form FROM lessons WHERE what = 'learned'
+                 AND change IN (SELECT value FROM json_each(?)) ORDER BY id"""
+        with plain_errors(self.folder):
+            rows = self._database.execute(sql, [as_json(sorted(changes))]).fetchall()
+        return [WordLesson(*row) for row in rows]
 
     def times_seen(self, lesson: WordLesson) -> int:
         """How often this mishearing was corrected, those corrections aside that were taken back."""

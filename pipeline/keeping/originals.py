@@ -7,7 +7,7 @@ import os
 import re
 import sys
 import tempfile
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import BinaryIO
@@ -57,21 +57,24 @@ def keep_original(folder: Path, sha256: str, original: Path) -> str:
 
 
 @contextmanager
-def originals_or_none(folder: Path, hashes: Sequence[str], sounds: Sequence[Path | None]) -> Iterator[list[str | None]]:
-    """Copy the recordings that are given into the store; what the block then refuses leaves none of them behind."""
-    made: list[Path] = []
+def originals_or_none(
+    folder: Path, hashes: Sequence[str], sounds: Sequence[Path | None], drop: Callable[[Sequence[str]], None]
+) -> Iterator[list[str | None]]:
+    """Copy the recordings that are given into the store; what the block then refuses is given to ``drop`` by its hash.
+
+    Another program may have kept the same sound meanwhile, and rely on the copy: ``drop`` has to look.
+    """
+    made: list[str] = []
     stored: list[str | None] = []
     try:
         for sha256, sound in zip(hashes, sounds, strict=True):
             there = sound is not None and (folder / original_name(sha256, sound.name)).exists()
             stored.append(None if sound is None else keep_original(folder, sha256, sound))
             if sound is not None and not there:
-                made.append(folder / original_name(sha256, sound.name))
+                made.append(sha256)
         yield stored
     except BaseException:
-        for path in made:
-            with suppress(OSError):
-                path.unlink(missing_ok=True)
+        drop(made)
         raise
 
 

@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from pipeline.errors import NotFoundError, StoreError, VocabularyError
-from pipeline.keeping.database import sync_folder
+from pipeline.keeping.database import plain_errors, sync_folder
 from pipeline.keeping.location import make_private_folder
 from pipeline.keeping.locking import alone
 from pipeline.terms import WORDED_SLOTS, ZONES
@@ -47,7 +47,8 @@ class OwnWord(NamedTuple):
 def vocabulary_with_own(folder: Path) -> Vocabulary:
     """The shipped words joined by those of the store in ``folder``; a store without any, or none at all, adds nothing.
 
-    Raises VocabularyError naming file and line when one of the user's files has a mistake.
+    Raises VocabularyError naming file and line when one of the user's files has a mistake, StoreError for a file that
+    cannot be read.
     """
     return load_vocabulary(own_words=_entries(folder))
 
@@ -72,7 +73,7 @@ def add_word(folder: Path, name: str, canonical: str, spoken: str) -> OwnWord | 
     not plain words, and a form that means something else already; StoreError when the file cannot be written and
     StoreBusyError when another program is writing: two programs that add at once lose nothing.
     """
-    with alone(folder):
+    with plain_errors(folder), alone(folder):
         return _add(folder, name, canonical, plain_form(spoken))
 
 
@@ -103,7 +104,7 @@ def forget_word(folder: Path, spoken: str) -> list[OwnWord]:
         shipped = any(form in load_vocabulary().spoken(name) for name in load_vocabulary().classes)
         why = "it is one of clinchbook's words, which stay" if shipped else "see clinchbook words list"
         raise NotFoundError(f"“{form}” is no word of your own; {why}.")
-    with alone(folder):
+    with plain_errors(folder), alone(folder):
         gone, entries = _own_with(folder, form), _entries(folder)
         for name in dict.fromkeys(word.name for word in gone):
             _write(folder, name, [_without(entry, form) for other, entry in entries if other == name])
@@ -121,7 +122,7 @@ def add_heard(folder: Path, name: str, canonical: str, heard: str) -> OwnWord | 
     word of the trade: what is truly said must stay readable. Raises StoreError when the file cannot be written.
     """
     form = plain_form(heard)
-    with alone(folder):
+    with plain_errors(folder), alone(folder):
         vocabulary = vocabulary_with_own(folder)
         _check_meaning(vocabulary, name, canonical)
         if vocabulary.heard_as(name).get(form) == canonical:
@@ -135,6 +136,17 @@ def add_heard(folder: Path, name: str, canonical: str, heard: str) -> OwnWord | 
             raise VocabularyError(str(error).removeprefix("new line 1: ")) from error
         _write(folder, name, [*(entry for other, entry in entries if other == name), new])
     return OwnWord(name, canonical, form, heard=True)
+
+
+def may_be_heard(vocabulary: Vocabulary, name: str, canonical: str, heard: str) -> bool:
+    """Whether ``add_heard`` would add it to these words: it is not known yet, and means nothing else."""
+    form = plain_form(heard)
+    try:
+        _check_meaning(vocabulary, name, canonical)
+        _check_free(vocabulary, name, form)
+    except VocabularyError:
+        return False
+    return vocabulary.heard_as(name).get(form) != canonical
 
 
 def plain_form(spoken: str) -> str:
@@ -170,10 +182,9 @@ def _check_free(vocabulary: Vocabulary, name: str, form: str) -> None:
 
 def _entries(folder: Path) -> list[tuple[str, Entry]]:
     words = folder / WORDS_NAME
-    if not any(words.glob("*.csv")):
-        return []
     try:
-        classes = load_vocabulary(words).classes
+        with plain_errors(folder):
+            classes = load_vocabulary(words).classes if any(words.glob("*.csv")) else {}
     except VocabularyError as error:
         raise VocabularyError(f"In your own words in {words}: {error}") from error
     return [
@@ -194,7 +205,7 @@ def _words_of(name: str, entry: Entry) -> list[OwnWord]:
 
 
 def _write(folder: Path, name: str, entries: list[Entry]) -> None:
-    """Write one class whole or not at all; a class without words has no file."""
+    """Write one class whole or not at all, under the lock of ``alone``; a class without words has no file."""
     text = io.StringIO(newline="")
     rows = csv.writer(text, lineterminator="\n")
     rows.writerow(COLUMNS)
@@ -204,13 +215,21 @@ def _write(folder: Path, name: str, entries: list[Entry]) -> None:
     path = folder / WORDS_NAME / f"{name}.csv"
     make_private_folder(path.parent)
     try:
+        for left in path.parent.glob(".*.part"):  # by a program that was stopped; no other writes now
+            left.unlink(missing_ok=True)
         if any(entry.spoken or entry.heard_as for entry in entries):
             _replace(path, text.getvalue())
         else:
             path.unlink()
-        sync_folder(path.parent)
     except OSError as error:
         raise StoreError(f"Your own words in {path} cannot be written; they stay as they were.") from error
+    try:
+        sync_folder(path.parent)
+    except OSError as error:
+        raise StoreError(
+            f"Your own words in {path} are changed, but the disk gave an error; "
+            "after a power cut they may be as before."
+        ) from error
 
 
 def _replace(path: Path, text: str) -> None:

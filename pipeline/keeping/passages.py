@@ -98,4 +98,6 @@ def _around(text: str, place: int) -> str:
     low, high = max(0, place - _AROUND), min(len(text), place + _AROUND)
     low = text.rfind(" ", 0, low) + 1 if low else 0
     high = text.find(" ", high) if text.find(" ", high) >= 0 else len(text)
-    return f"{'…' if low else ''}{text[low:high]}{'…' if high < len(text) else ''}"
+    # Notes are a sentence a line without its full stop.
+    words = text[low:high].replace("\n", "; ")
+    return f"{'…' if low else ''}{words}{'…' if high < len(text) else ''}"

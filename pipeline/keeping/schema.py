@@ -35,7 +35,7 @@ def migrate(database: Database, folder: Path) -> None:
     """
     _check_ours(database, folder)
     while (version := _version(database)) < SCHEMA_VERSION:
-        with writing(database):
+        with writing(database, f"The disk gave an error while the store in {folder} was made ready; try again."):
             # Another program may have taken the step while this one waited for the lock.
             if _version(database) == version:
                 for statement in statements(MIGRATIONS[version]):

@@ -4,25 +4,39 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Sequence
+from contextlib import suppress
 from datetime import date
 from pathlib import Path
 from types import TracebackType
 from typing import Self
 
 from pipeline.errors import FileMissingError, StoreError
-from pipeline.keeping import changes, health, horses, looking, opened, reading_back, reading_out, waiting, writing_down
+from pipeline.judging.earlier import LastVisit
+from pipeline.keeping import (
+    before,
+    changes,
+    health,
+    horses,
+    looking,
+    opened,
+    reading_back,
+    reading_out,
+    waiting,
+    writing_down,
+)
 from pipeline.keeping.changes import Change
 from pipeline.keeping.corrections import Corrections
-from pipeline.keeping.database import check_in_place, open_database, plain_errors
+from pipeline.keeping.database import check_in_place, open_database, plain_errors, writing
 from pipeline.keeping.days import Days
 from pipeline.keeping.deciding import Deciding
+from pipeline.keeping.doubted import Doubts
 from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import HistoryEntry, KeptHorse, KeptMemo, KeptVisit
 from pipeline.keeping.lessons import Lessons
 from pipeline.keeping.location import DATABASE_NAME, make_private_folder
 from pipeline.keeping.meeting_horses import Meeting, Prefer
 from pipeline.keeping.names import name_key
-from pipeline.keeping.originals import keep_original, originals_or_none
+from pipeline.keeping.originals import keep_original, originals_or_none, remove_copies
 from pipeline.keeping.past import PastStates
 from pipeline.keeping.reading_out import Leaving
 from pipeline.keeping.readings import Readings
@@ -33,10 +47,10 @@ from pipeline.keeping.seen import Found, Wanted
 from pipeline.keeping.shares import share_warning
 from pipeline.keeping.taking_in import Taken, TakingIn
 from pipeline.keeping.to_review import ToReview
-from pipeline.record import MemoRecord, RosterHorse, Transcript
+from pipeline.record import MemoRecord, RosterHorse, Transcript, Visit
 
 
-class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview, Lessons, Days):
+class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview, Doubts, Lessons, Days):
     """A folder with the database of all visits and the original recordings.
 
     Every method raises StoreError (StoreBusyError when another program holds the store) with one plain sentence, and
@@ -163,6 +177,11 @@ class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview,
             kept = horses.the_horse_called(self._database, horse, place)
             return reading_back.visits_of(self._database, self.folder, kept.id)
 
+    def last_visit(self, visit: Visit) -> LastVisit | None:
+        """What stands of the same horse's last visit before this one; None where horse or visit is not known."""
+        with plain_errors(self.folder):
+            return before.last_visit(self._database, visit)
+
     def unassigned(self) -> list[KeptVisit]:
         """The visits that belong to no horse yet, oldest first."""
         with plain_errors(self.folder):
@@ -196,10 +215,17 @@ class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview,
         """
         with plain_errors(self.folder):
             hashes = [memo.memo.sha256 or "" for memo in record.memos]
-            with originals_or_none(self.folder, hashes, sounds) as stored, self._writing(who, why):
+            with originals_or_none(self.folder, hashes, sounds, self._drop) as stored, self._writing(who, why):
                 meeting = Meeting(self._database, prefer)
                 by = who or opened.login_name()
                 return TakingIn(self._database, record, meeting, by, why, opened.now()).write(stored)
+
+    def _drop(self, hashes: Sequence[str]) -> None:
+        """Remove copies of recordings that no memo here has; a store that cannot be written keeps them."""
+        with suppress(StoreError), plain_errors(self.folder), writing(self._database):
+            for sha256 in hashes:
+                if reading_back.memo_row(self._database, sha256) is None:
+                    remove_copies(self.folder, sha256)
 
     def history(self) -> list[HistoryEntry]:
         """Every correction ever made, oldest first."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
@@ -16,13 +16,6 @@ from pipeline.keeping.rows import kept_fact_of
 
 SPOT_CHECK = "spot check"  # why a change of a fact was made that nobody had flagged
 
-_OPEN = """
-SELECT visits.memo FROM facts_in_full AS facts JOIN visits ON visits.id = facts.visit WHERE facts.flagged = 1
-UNION SELECT flags.memo FROM flags JOIN memos ON memos.id = flags.memo
-    WHERE flags.settled = 0 AND flags.reading = memos.reading
-UNION SELECT memo FROM visits WHERE horse IS NULL AND stands = 1
-UNION SELECT memo FROM visits WHERE stands = 1 AND date >= :since
-"""
 _STILL_DONE = "NOT EXISTS (SELECT 1 FROM changes AS later WHERE later.undoes = changes.id)"
 
 
@@ -37,16 +30,25 @@ class SpotChecked:
 class ToReview(OpenedStore):
     """What the review of an evening needs to know of the store."""
 
-    def visits_to_review(self, days: int) -> list[KeptVisit]:
-        """The standing visits of every memo with an open doubt, and of the last ``days`` days with a visit in them.
-
-        They come in the order in which they were kept.
-        """
+    def visits_since(self, day: date | None) -> list[KeptVisit]:
+        """The standing visits of this day and all later ones, in the order in which they were kept; of None, none."""
+        sql = "SELECT DISTINCT memo FROM visits WHERE date >= ? AND stands = 1 ORDER BY memo"
+        if day is None:
+            return []
         with plain_errors(self.folder):
-            since = {"since": str(self.days_back(days) or date.max)}
-            memos = [row["memo"] for row in self._database.query(f"{_OPEN} ORDER BY 1", since)]
+            memos = [row["memo"] for row in self._database.query(sql, [day.isoformat()])]
             found = built_memos(self._database, self.folder, memos)
-            return [visit for built in found for visit in built.visits if visit.stands]
+            return [visit for built in found for visit in built.visits if visit.stands and visit.visit.date >= day]
+
+    def visits_numbered(self, numbers: Sequence[int]) -> list[KeptVisit]:
+        """Those of these visits that stand, in their order."""
+        sql = "SELECT DISTINCT memo FROM visits WHERE id IN (SELECT value FROM json_each(?)) ORDER BY memo"
+        with plain_errors(self.folder):
+            memos = [row["memo"] for row in self._database.query(sql, [json.dumps(list(numbers))])]
+            found = {
+                visit.id: visit for built in built_memos(self._database, self.folder, memos) for visit in built.visits
+            }
+        return [found[number] for number in numbers if number in found and found[number].stands]
 
     def days_back(self, days: int) -> date | None:
         """The first of the last ``days`` days up to the newest visit; None in a store without visits."""

@@ -104,4 +104,4 @@ class Evening:
         return None
 
     def _look_again(self, review: Review) -> None:
-        self.waiting = [item.key for item in review.queue(self.day) if item.key not in self.skipped]
+        self.waiting = [key for key in review.open_keys(self.day) if key not in self.skipped]

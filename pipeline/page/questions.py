@@ -127,6 +127,7 @@ def _page(review: Review, item: Item, trouble: str | None = None) -> str:
         horse=horse_of(item.visit),
         place=place,
         total=total,
+        counted=item.key in evening.waiting,  # not a question that he opened from a visit, outside the review
         cautions=cautions(kept.fact for kept in item.facts),
         sound=sound_of(shown.clip),
         wider=sound_of(shown.clip, MORE_S, length),

@@ -16,7 +16,7 @@ from spacy.tokens import Doc
 from pipeline.reading.numbers import Number, NumberReader
 from pipeline.reading.tokens import SENTENCE_ENDS, form_tokens, language
 from pipeline.record import MatchKind
-from pipeline.vocabulary import Vocabulary
+from pipeline.vocabulary import LEARNED_SOURCE, Vocabulary
 
 # Classes that are read elsewhere, not matched as phrases.
 _NOT_PHRASES = frozenset({"numbers", "bias", "clause_words"})
@@ -24,6 +24,10 @@ _NOT_PHRASES = frozenset({"numbers", "bias", "clause_words"})
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 _POINTING = frozenset({"in_hand", "pair_in_hand", "other"})
 _HEADED = {"tester_responses": "tester_heads", "pulses": "pulse_heads", "nail_lines": "nail_line_heads"}
+# Never taken for a part of a longer sound-alike: what names a horse or turns the sense round, and little words that
+# every sentence has ("thin so", "all for"), unless a person said what the longer words stand for.
+_LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
+_NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | _LITTLE_WORDS
 _GAP_WORDS = 4
 _Aligned = tuple[int, int, int, list[int]]  # key, start, end and the pattern token of each token
 
@@ -61,6 +65,7 @@ class _Candidate:
     name: str
     canonical: str
     match: MatchKind
+    learned: bool = False
 
 
 class MentionFinder:
@@ -76,6 +81,7 @@ class MentionFinder:
         self._gapped = Matcher(nlp.vocab)
         self._meaning: dict[int, list[tuple[str, str, MatchKind]]] = {}
         self._gap_meaning: dict[int, tuple[list[str], tuple[str, str, MatchKind]]] = {}
+        self._learned = _learned_forms(vocabulary)
         forms: dict[str, list[tuple[str, str, MatchKind]]] = {}
         for name in sorted(set(vocabulary.classes) - _NOT_PHRASES):
             for form, canonical in vocabulary.spoken(name).items():
@@ -130,9 +136,11 @@ class MentionFinder:
         return {i for i, word in enumerate(words[:-1]) if word in self._alike_numbers and words[i + 1] in self._counted}
 
     def _candidates(self, doc: Doc) -> Iterable[_Candidate]:
+        strings = doc.vocab.strings
         for key, start, end in self._phrases(doc):
             for name, canonical, match in self._meaning[key]:
-                yield _Candidate(start, end, tuple(range(start, end)), name, canonical, match)
+                literal, learned = tuple(range(start, end)), (name, strings[key]) in self._learned
+                yield _Candidate(start, end, literal, name, canonical, match, learned)
         if not len(self._gapped):
             return
         for key, start, end, alignment in cast("list[_Aligned]", self._gapped(doc, with_alignments=True)):
@@ -140,6 +148,17 @@ class MentionFinder:
             literal = tuple(start + i for i, position in enumerate(alignment) if words[position] != "...")
             if not any(doc[i].norm_ in (".", ",", "and", "but") for i in range(start, end)):
                 yield _Candidate(start, end, literal, name, canonical, match)
+
+
+def _learned_forms(vocabulary: Vocabulary) -> frozenset[tuple[str, str]]:
+    """The class and the matcher's label of every sound-alike that corrections taught."""
+    return frozenset(
+        (name, f"form:{form}")
+        for name, entries in vocabulary.classes.items()
+        for entry in entries
+        if entry.source == LEARNED_SOURCE
+        for form in entry.heard_as
+    )
 
 
 def _with_heads(doc: Doc, candidates: list[_Candidate]) -> list[_Candidate]:
@@ -185,7 +204,7 @@ def _choose(candidates: list[_Candidate]) -> list[Mention]:
 
     used: dict[int, Mention] = {}
     chosen: list[Mention] = []
-    for candidate in sorted(candidates, key=lambda c: (rank(c), c.start)):
+    for candidate in sorted(_without_parts(candidates), key=lambda c: (rank(c), c.start)):
         holders = {id(used[i]): used[i] for i in candidate.literal if i in used}
         if not holders:
             mention = Mention(
@@ -203,3 +222,25 @@ def _choose(candidates: list[_Candidate]) -> list[Mention]:
             if holder.literal == candidate.literal and not named and holder.match is not MatchKind.SOUND_ALIKE:
                 holder.readings.setdefault(candidate.name, candidate.canonical)
     return chosen
+
+
+def _without_parts(candidates: list[_Candidate]) -> list[_Candidate]:
+    """Without the words that are only a part of what a recogniser wrote for something longer.
+
+    The toe of "CD toe" is no toe: there the longer sound-alike stands, as the longer phrase does elsewhere.
+    """
+    exact = [c for c in candidates if c.match is not MatchKind.SOUND_ALIKE]
+    parts: set[int] = set()
+    for alike in (c for c in candidates if c.match is MatchKind.SOUND_ALIKE and len(c.literal) > 1):
+        touched = [c for c in exact if not set(c.literal).isdisjoint(alike.literal)]
+        if all(_is_part(one, alike) for one in touched):
+            parts.update(id(c) for c in touched)
+    return [c for c in candidates if id(c) not in parts]
+
+
+def _is_part(exact: _Candidate, alike: _Candidate) -> bool:
+    """Whether a sound-alike may stand in place of an exact word: not of one that goes on beyond it, nor of one that
+    means the same, which is the surer of the two, nor of one of _NEVER_A_PART."""
+    kept = _NEVER_A_PART - _LITTLE_WORDS if alike.learned else _NEVER_A_PART
+    same = (exact.name, exact.canonical) == (alike.name, alike.canonical)
+    return set(exact.literal) < set(alike.literal) and not same and exact.name not in kept

@@ -36,7 +36,24 @@ ANIMALS = frozenset(
 )
 # "Paint gelding" and "bay mare" describe a horse, also where a recogniser writes them large.
 HORSE_WORDS = frozenset(
-    "gelding mare stallion colt filly pony horse cob foal yearling mule mini weanling broodmare hunter cross".split()
+    [
+        "gelding",
+        "mare",
+        "stallion",
+        "colt",
+        "filly",
+        "pony",
+        "horse",
+        "cob",
+        "foal",
+        "yearling",
+        "mule",
+        "mini",
+        "weanling",
+        "broodmare",
+        "hunter",
+        "cross",
+    ]
 )
 NEVER_NAMES = frozenset(
     [

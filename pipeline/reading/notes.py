@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from pipeline.reading.leftovers import leftovers
 from pipeline.reading.settling import Settled
 from pipeline.reading.talk import Segment, Talk
 from pipeline.record import Flag, FlagKind, Transcript
@@ -33,7 +34,10 @@ def _says_nothing(talk: Talk, segment: Segment) -> bool:
 def not_understood(transcript: Transcript, talk: Talk, segments: Iterable[Segment]) -> list[Flag]:
     """Flags for numbers beside a count or size word, and testers without an answer, that became no fact."""
     flags = []
-    for segment in segments:
+    own = list(segments)
+    for first, end, reason in leftovers(talk, own):
+        flags.append(_flagged(transcript, talk, first, end, reason))
+    for segment in own:
         for start, end, what in talk.unread:
             if segment.start <= start < segment.end:
                 flags.append(_flag(transcript, talk, segment, start, end, f"Heard {what}."))
@@ -54,7 +58,11 @@ def not_understood(transcript: Transcript, talk: Talk, segments: Iterable[Segmen
 
 
 def _flag(transcript: Transcript, talk: Talk, segment: Segment, start: int, end: int, reason: str) -> Flag:
-    first, last = talk.doc[segment.start], talk.doc[segment.end - 1]
+    return _flagged(transcript, talk, segment.start, segment.end, reason)
+
+
+def _flagged(transcript: Transcript, talk: Talk, start: int, end: int, reason: str) -> Flag:
+    first, last = talk.doc[start], talk.doc[end - 1]
     span = (first.idx, last.idx + len(last))
     seconds = transcript.seconds_of(*span)
     quote = transcript.text[span[0] : span[1]]

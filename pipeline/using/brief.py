@@ -22,6 +22,10 @@ from pipeline.using.plan_checks import IntervalCheck, PlanCheck, interval_check,
 from pipeline.using.set_ups import SetUp, last_set_ups
 
 NOTE = "A record, not a diagnosis."
+# What a horse showed, with the answers that show nothing.
+_SIGNS: dict[str, tuple[str | float, ...]] = {
+    "lameness": (0.0,), "gait": ("sound",), "obel": (), "pulse": ("normal",), "tester": ("none",),
+}  # fmt: skip
 _WARNINGS = frozenset({"dangerous", "sedated"})
 
 
@@ -46,7 +50,8 @@ class LostShoes(NamedTuple):
 
 
 class Brief(NamedTuple):
-    """All of a brief; ``unreviewed`` counts what nobody has looked at yet among the last visit's facts, ``unassigned``
+    """All of a brief; ``signs`` are lameness, pulse and answers to the hoof testers at the last visit that show
+    something; ``unreviewed`` counts what nobody has looked at yet among the last visit's facts, ``unassigned``
     the visits that were heard under the horse's name and belong to no horse yet."""
 
     horse: SeenHorse
@@ -56,6 +61,7 @@ class Brief(NamedTuple):
     visit_id: int | None
     due: DueDate
     set_ups: dict[str, SetUp]
+    signs: list[SeenFact]
     open_findings: list[OpenFinding]
     plans: list[PlanCheck]
     interval: IntervalCheck | None
@@ -92,6 +98,7 @@ def brief(store: Looking, horse: SeenHorse, today: date) -> Brief:
         visit_id=visits[-1].id if visits else None,
         due=_due(visits),
         set_ups=last_set_ups(visits),
+        signs=[fact for fact in last_day if _shows(fact)],
         open_findings=still_open,
         plans=plan_checks(visits),
         interval=interval_check(visits),
@@ -120,6 +127,11 @@ def round_of(store: Looking, day: date, place: str | None = None) -> list[Brief]
         raise NotFoundError(f"No horse was seen on {day}, and none is due by then.")
     due.sort(key=lambda one: (one.horse.place or "", one.horse.name))
     return [brief(store, one.horse, day) for one in due]
+
+
+def _shows(fact: SeenFact) -> bool:
+    now = fact.status in (Status.PRESENT, Status.SUSPECTED)
+    return now and fact.slot in _SIGNS and fact.value not in _SIGNS[fact.slot]
 
 
 def _due(visits: Sequence[SeenVisit]) -> DueDate:

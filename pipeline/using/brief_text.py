@@ -22,10 +22,10 @@ HEIGHT = 24
 _LABEL = 10
 # How many lines of a part are shown, from the first row on until all fits one screen.
 _MOST = (
-    {"open": 5, "plans": 4, "changes": 4, "outcomes": 4},
-    {"open": 4, "plans": 3, "changes": 3, "outcomes": 2},
-    {"open": 4, "plans": 2, "changes": 2, "outcomes": 1},
-    {"open": 3, "plans": 2, "changes": 2, "outcomes": 0},
+    {"signs": 5, "open": 5, "plans": 4, "changes": 4, "outcomes": 4},
+    {"signs": 4, "open": 4, "plans": 3, "changes": 3, "outcomes": 2},
+    {"signs": 3, "open": 4, "plans": 2, "changes": 2, "outcomes": 1},
+    {"signs": 3, "open": 3, "plans": 2, "changes": 2, "outcomes": 0},
 )
 _ALL = dict.fromkeys(_MOST[0], 10**6)
 _CAME = {"to_come": "still to come", "not_said": "nothing said of it since"}
@@ -43,6 +43,7 @@ def _lines(brief: Brief, most: Mapping[str, int]) -> list[str]:
     parts = [
         _heading(brief),
         _labelled("On now", _set_ups(brief)),
+        _labelled("Signs", _cut(_signs(brief), most["signs"])),
         _labelled("Open", _open_findings(brief, most["open"])),
         _labelled("Planned", _cut(_plans(brief), most["plans"])),
         _labelled("Changed", _cut(_changes(brief.changes), most["changes"])),
@@ -99,6 +100,19 @@ def _set_ups(brief: Brief) -> list[str]:
         day = "" if set_up.day == brief.last else f" ({day_words(set_up.day)})"
         feet.setdefault(f"{set_up_words(set_up)}{day}", []).append(foot)
     return [f"{' '.join(names)}: {words}" for words, names in feet.items()]
+
+
+def _signs(brief: Brief) -> list[str]:
+    """What the horse showed at the last visit, worst first; what the changes tell anyway is left to them."""
+    told = {change.now.id for change in brief.changes}
+    feet: dict[str | None, list[str]] = {}
+    for fact in brief.signs:
+        if fact.id not in told:
+            feet.setdefault(fact.foot, []).append(f"{SIGN} {fact_words(fact)}" if fact.flagged else fact_words(fact))
+    shared: dict[str, list[str]] = {}
+    for foot, words in feet.items():
+        shared.setdefault(", ".join(dict.fromkeys(words)), []).append(foot or "horse")
+    return [f"{' '.join(names)}: {words}" for words, names in shared.items()]
 
 
 def _open_findings(brief: Brief, most: int) -> list[str]:

@@ -102,7 +102,7 @@ def _visit(visit: VisitTold) -> Iterator[str]:
     memo = f"Memo {plain_markdown(visit.memo)}, visit {visit.number}." if visit.memo else f"Visit {visit.number}."
     yield from (f"### {visit.date.isoformat()}, {visit.date:%A}", "", memo, "")
     if visit.notes:
-        yield from (f"Notes: {plain_markdown(visit.notes)}", "")
+        yield from ("Notes:", "", *(f"- {plain_markdown(line)}" for line in visit.notes.splitlines()), "")
     if visit.doubts:
         yield from ("To be looked at:", "", *(f"- {plain_markdown(doubt)}" for doubt in visit.doubts), "")
 

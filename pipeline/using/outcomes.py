@@ -74,9 +74,9 @@ def outcomes(visits: Sequence[SeenVisit]) -> list[Outcome]:
 
 
 def kind_words(set_up: SetUp) -> str:
-    """The kind of a set-up in a few words: ``bare``, ``egg bar, wedge pad, 3° wedge``."""
+    """The kind of a set-up in a few words: ``bare``, ``bare, boot``, ``egg bar, wedge pad, 3° wedge``."""
     if set_up.bare:
-        return "bare"
+        return ", ".join(["bare", *(str(value) for value in set_up.values("shoe_type"))])
     words = []
     for slot in COMPARED_SLOTS:
         for value in set_up.values(slot):

@@ -162,7 +162,9 @@ def _visits(paper: Paper, page: Handover) -> None:
         paper.subheading(long_date(visit.date))
         paper.faint(f"Visit {visit.number}{memo}")
         if visit.notes:
-            paper.text(f"Notes: {visit.notes}")
+            paper.text("Notes:")
+        for line in visit.notes.splitlines():
+            paper.bullet([Piece(line)])
         for doubt in visit.doubts:
             paper.bullet([Piece("(!)", "warn"), Piece(doubt)])
 

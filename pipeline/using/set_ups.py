@@ -1,8 +1,8 @@
 """What is on a horse's feet: set-ups carried from visit to visit, and what each rests on.
 
-The rules are common practice, no source: a trim or a shoe taken off leaves the foot bare; a reset or a lost shoe put
-back keeps what was on it; a new shoe without a word of its size or type is taken to be as before, and says so; pads,
-wedges and packing go with the old shoe.
+The rules are common practice, no source: a trim or a shoe taken off leaves the foot bare, in a boot if one is said to
+be put on; a reset or a lost shoe put back keeps what was on it; a new shoe without a word of its size or type is taken
+to be as before, and says so; pads, wedges and packing go with the old shoe.
 """
 
 from __future__ import annotations
@@ -23,6 +23,7 @@ _KNOWN_SLOTS = frozenset(SET_UP_SLOTS)
 BARE = frozenset({"trim", "removed"})
 SHOD = frozenset({"new_shoe", "reset", "put_back"})
 _WITH_THE_SHOE = ("pad", "wedge", "packing")
+_OVER_A_BARE_FOOT = frozenset({"boot"})
 _OF_ITS_TYPE = ("shoe_material", "clips", "traction")
 
 
@@ -54,6 +55,8 @@ class Part(NamedTuple):
 
 class SetUp(NamedTuple):
     """What is on one foot since ``day``. ``parts`` has every slot of SET_UP_SLOTS that is known, but for ``work``.
+
+    A bare foot has no parts but the boot that was put on it.
 
     ``work`` is what was done that day, if it was said; ``lost`` the day on which the shoe was found lost, as long as
     none was said to be put on since.
@@ -103,7 +106,8 @@ def last_set_ups(visits: Iterable[VisitSaid]) -> dict[str, SetUp]:
 def set_up_words(set_up: SetUp) -> str:
     """``bare (trim)``, ``new shoe, size 0; from before: aluminum``; ``(!)`` marks what nobody has looked at yet."""
     if set_up.bare:
-        return f"bare ({_said(set_up.work)})" if set_up.work else "bare"
+        bare = f"bare ({_said(set_up.work)})" if set_up.work else "bare"
+        return ", ".join([bare, *(_said(part) for part in set_up.parts.get("shoe_type", ()))])
     today = [_said(set_up.work)] if set_up.work else []
     before: list[str] = []
     for slot in SET_UP_SLOTS[1:]:
@@ -129,7 +133,8 @@ def _after(before: SetUp | None, facts: Sequence[Said], foot: str, visit: VisitS
     works = said.pop("work", [])
     work = next((part for part in reversed(works) if part.fact.value in SHOD), works[-1] if works else None)
     if work is not None and work.fact.value in BARE:
-        return SetUp(foot, day, visit.id, work, bare=True)
+        over = tuple(part for part in said.get("shoe_type", ()) if part.fact.value in _OVER_A_BARE_FOOT)
+        return SetUp(foot, day, visit.id, work, bare=True, parts={"shoe_type": over} if over else {})
     if not said and not works and not denied:
         if not lost or before is None or before.bare:
             return None

@@ -123,7 +123,7 @@ def _as_planned(set_up: SetUp, last: ShodVisit) -> SetUp:
     works = [Part(fact, last.date) for fact in planned if fact.slot == "work"]
     if works and works[-1].fact.value in BARE:
         return SetUp(set_up.foot, last.date, last.id, works[-1], bare=True)
-    parts = dict(set_up.parts)
+    parts = {} if set_up.bare else dict(set_up.parts)
     for slot in {fact.slot for fact in planned} - {"work"}:
         parts[slot] = tuple(Part(fact, last.date) for fact in planned if fact.slot == slot)
     bare = set_up.bare and not planned

@@ -111,7 +111,7 @@ def test_keys_answer_and_take_back(keep: Keep, own_surroundings: Path) -> None:
     assert "1 of 2 Bramble, 2026-03-02" in told
     assert "2 of 2 Bramble, 2026-03-02" in told
     assert "Taken back at Bramble; it is asked again." in told
-    assert told.endswith("1 left for another time. 1 answered, all of them kept.")
+    assert told.endswith("1 left for another time. 1 answered, and kept.")
 
 
 def test_a_value_is_typed(keep: Keep, own_surroundings: Path) -> None:
@@ -151,7 +151,7 @@ def test_stopping_keeps_what_was_said(keep: Keep, own_surroundings: Path, key: s
     with Store.open(own_surroundings) as store, Player() as player:
         terminal = Terminal(lambda: waiting.pop(0), lambda asked: "", told.append)
         KeyReview(Review(store, load_vocabulary(), "Reviewer"), terminal, player).run()
-    assert told[-1].endswith("1 left for another time. 1 answered, all of them kept.")
+    assert told[-1].endswith("1 left for another time. 1 answered, and kept.")
 
 
 def test_without_a_player_it_says_where_the_sound_lies(
@@ -210,12 +210,32 @@ def test_a_real_terminal(keep: Keep, own_surroundings: Path, last: str) -> None:
         shown += seen_until(ours, "2 of 2")
         seen_until(ours, "q stop")
         press(ours, theirs, last)
-        shown += seen_until(ours, "all of them kept.")
+        shown += seen_until(ours, "and kept.")
         assert running.wait(timeout=30) == 0
     os.close(theirs)
     os.close(ours)
     assert "1 of 2 Bramble, 2026-03-02" in shown
-    assert shown.endswith("1 left for another time. 1 answered, all of them kept.")
+    assert shown.endswith("1 left for another time. 1 answered, and kept.")
+
+
+@pytest.mark.skipif(not hasattr(os, "openpty"), reason="this system has no terminals of this kind")
+def test_ctrl_c_while_typing_changes_nothing_and_asks_on(keep: Keep, own_surroundings: Path) -> None:
+    keep()
+    ours, theirs = os.openpty()
+    with subprocess.Popen(
+        [sys.executable, "-m", "pipeline.cli", "review", "--store", str(own_surroundings)],
+        preexec_fn=lambda: os.login_tty(theirs),  # so that the key reaches it as a signal
+    ) as running:
+        seen_until(ours, "q stop")
+        press(ours, theirs, "m")
+        seen_until(ours, "What was said, with its foot")
+        os.write(ours, b"left fo\x03")
+        seen_until(ours, "Nothing was typed; nothing is changed.")
+        press(ours, theirs, "Q")
+        seen_until(ours, "2 left for another time. None answered.")
+        assert running.wait(timeout=30) == 0
+    os.close(theirs)
+    os.close(ours)
 
 
 def press(ours: int, theirs: int, key: str) -> None:

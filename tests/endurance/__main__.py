@@ -15,7 +15,19 @@ from dataclasses import dataclass
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # a process that forks must have one thread
 
 from pipeline import __version__
-from tests.endurance import disks, faults, killing, lists, network, power_cuts, sounds, system_calls, texts
+from tests.endurance import (
+    disks,
+    faults,
+    killing,
+    lists,
+    network,
+    power_cuts,
+    reviews,
+    sounds,
+    system_calls,
+    texts,
+    together,
+)
 from tests.endurance.outcome import CannotRunError, Outcome, remember
 
 
@@ -31,6 +43,8 @@ class Part:
 PARTS = (
     Part("order", lambda seed: [system_calls.order()], lambda seed: [system_calls.order()]),
     Part("kills", lambda seed: killing.run(20, seed), lambda seed: killing.run(1000, seed)),
+    Part("reviews", lambda seed: reviews.run(20, seed), lambda seed: reviews.run(1000, seed)),
+    Part("together", lambda seed: together.run(1, seed), lambda seed: together.run(25, seed)),
     Part("faults", lambda seed: faults.run(13), lambda seed: faults.run(1)),
     Part("calls", lambda seed: [system_calls.each(150)], lambda seed: [system_calls.each(1)]),
     Part("power", lambda seed: [power_cuts.run(seed, 8, 1)], lambda seed: [power_cuts.run(seed, 1, 8)]),

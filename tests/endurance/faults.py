@@ -19,12 +19,17 @@ from unittest import mock
 from pipeline.errors import ClinchbookError
 from pipeline.keeping import Store
 from pipeline.keeping.database import _Connection
+from pipeline.keeping.deciding import AcceptFact, AssignNewHorse
+from pipeline.keeping.lessons import WordLesson
 from pipeline.keeping.originals import clear_parts
+from pipeline.keeping.own_words import own_words
 from pipeline.record import RosterHorse, Status
+from pipeline.using.review import learning
 from tests.endurance.apart import Caught
 from tests.endurance.outcome import Outcome
 from tests.endurance.yard import Spoken, keep, spoken, wholeness, with_roster
 
+LESSON = WordLesson("findings", "thrush", "thruss")
 NEW_OWNER = [RosterHorse(name="Bramble", place="River barn", owner="B. Reed"), RosterHorse(name="Fennel")]
 # Where Python itself touches files: every one of these is made to fail, once and from then on.
 _FILE_OPERATIONS = (
@@ -132,6 +137,34 @@ def _is_corrected(store: Store, memo: Spoken) -> bool:
     return store.visit(_first_visit(store)).visit.facts[0].status is Status.SUSPECTED
 
 
+def _name_new_horse(store: Store, memo: Spoken) -> None:
+    visit = store.visit(_first_visit(store))
+    if not _is_new_horse_s(store, memo):
+        decisions = (AssignNewHorse(RosterHorse(name="Fennel", place="River barn")), AcceptFact(visit.fact_ids[0]))
+        store.decide(visit.id, decisions, seen=visit.revision, who="Ann", shows=LESSON)
+
+
+def _is_new_horse_s(store: Store, memo: Spoken) -> bool:
+    """Whether the horse, its visit and the mishearing are there; AssertionError when only some of them are."""
+    there = {
+        "Fennel" in [kept.name for kept in store.horses()],
+        store.visit(_first_visit(store)).visit.horse == "Fennel",
+        store.visit(_first_visit(store)).facts[0].settled,
+        store.times_seen(LESSON) == 1,
+    }
+    assert len(there) == 1, "an answer is half there"
+    return there == {True}
+
+
+def _learn(store: Store, memo: Spoken) -> None:
+    if not _has_learned(store, memo):
+        learning.learn(store, LESSON)
+
+
+def _has_learned(store: Store, memo: Spoken) -> bool:
+    return [word.form for word in own_words(store.folder)] == [LESSON.form]
+
+
 def _has_new_owner(store: Store) -> bool:
     names = {kept.name: kept.horse.owner for kept in store.horses()}
     return (names["Bramble"], "Fennel" in names) == ("B. Reed", True)
@@ -142,6 +175,8 @@ TASKS = (
     Task("add horses", lambda store, memo: store.add_horses(NEW_OWNER), lambda store, memo: _has_new_owner(store)),
     Task("correct a fact", _correct, _is_corrected, changes_facts=True),
     Task("assign a visit", _assign, lambda store, memo: store.visit(_first_visit(store)).visit.horse == "Tansy"),
+    Task("name a new horse", _name_new_horse, _is_new_horse_s, changes_facts=True),
+    Task("learn a word", _learn, _has_learned),
 )
 
 
@@ -213,7 +248,10 @@ def _one(outcome: Outcome, task: Task, faulty: Faulty, fault: Fault, folder: Pat
     with store:
         with Store.open(book) as other:  # as another program sees it
             stands = task.done(other, memos[1])
-            outcome.expect(stands == (ended == "done"), f"{words}: ended with “{ended}”, but done is {stands}")
+            unsure = ended.endswith("after a power cut they may be as before.")  # done, and said that it may not last
+            outcome.expect(
+                stands == (ended == "done" or unsure), f"{words}: ended with “{ended}”, but done is {stands}"
+            )
             outcome.failures += [f"{words}: {problem}" for problem in wholeness(other, unchanged)]
         try:
             task.do(store, memos[1])

@@ -2,20 +2,27 @@
 
 from __future__ import annotations
 
+import os
+import shutil
+import signal
 import tempfile
 from collections.abc import Sequence
+from functools import partial
 from pathlib import Path
 
 from pipeline.errors import ClinchbookError
 from pipeline.keeping import Store
+from pipeline.keeping.database import WRITTEN
 from pipeline.keeping.originals import original_name
+from tests.endurance.apart import Caught
 from tests.endurance.keep_one import ACKNOWLEDGED, do
 from tests.endurance.outcome import Outcome
-from tests.endurance.tracing import Call, calls, needs_strace, program, run_traced
+from tests.endurance.tracing import Call, calls, needs_strace, program, run_attached, run_traced
 from tests.endurance.yard import keep, spoken, wholeness, with_roster
 
 # What a disk may answer to each call, and the end of the program right before it.
 _TROUBLES = ("error=EIO", "error=ENOSPC", "signal=KILL")
+_REFUSED = "refused: "
 
 
 def order() -> Outcome:
@@ -39,16 +46,16 @@ def each(every: int) -> Outcome:
     outcome = Outcome("system calls failing")
     for task, fresh in (("keep", False), ("keep", True), ("assign", False)):
         with tempfile.TemporaryDirectory(prefix="clinchbook-") as named:
-            book = Path(named) / "book"
-            traced = [call for call in _traced(Path(named), task, fresh) if any(map(book.__eq__, _above(call)))]
-        outcome.expect(bool(traced), f"{task}: nothing was traced")
-        for call in traced[::every]:
-            for trouble in _TROUBLES:
-                outcome.cases += 1
-                with tempfile.TemporaryDirectory(prefix="clinchbook-") as named:
+            begun, folder = Path(named) / "begun", Path(named) / "tried"
+            prepare(begun, fresh)
+            for _ in range(2):  # the first time loads what the task needs, once for all children
+                book, traced = folder / "book", _watched(begun, folder, task)
+            for call in [call for call in traced if any(map(book.__eq__, _above(call)))][::every]:
+                for trouble in _TROUBLES:
+                    outcome.cases += 1
                     words = f"{task}{' in a fresh store' if fresh else ''}, {trouble} at {call.name} {call.ordinal}"
-                    wrong = _with_trouble(Path(named), task, fresh, call, trouble)
-                outcome.failures += [f"{words}: {problem}" for problem in wrong]
+                    wrong = _with_trouble(begun, folder, task, call, trouble)
+                    outcome.failures += [f"{words}: {problem}" for problem in wrong]
     return outcome
 
 
@@ -100,6 +107,7 @@ def _synced(traced: Sequence[Call], path: Path, after: int, before: int) -> bool
 
 def prepare(folder: Path, fresh: bool) -> None:
     """A store with one memo in ``folder``, or with ``fresh`` none at all."""
+    folder.mkdir(exist_ok=True)
     if not fresh:
         with_roster(folder / "book")
         with Store.open(folder / "book") as store:
@@ -118,18 +126,46 @@ def _above(call: Call) -> list[Path]:
     return [above for path in call.paths for above in (path, *path.parents)]
 
 
-def _with_trouble(folder: Path, task: str, fresh: bool, call: Call, trouble: str) -> list[str]:
+def _as_begun(begun: Path, folder: Path) -> None:
+    shutil.rmtree(folder, ignore_errors=True)
+    shutil.copytree(begun, folder)
+
+
+def _watched(begun: Path, folder: Path, task: str) -> list[Call]:
+    """The calls of the task in a copy of what was prepared."""
+    _as_begun(begun, folder)
+    do(task, folder)
+    _as_begun(begun, folder)
+    done = run_attached(folder / "calls", partial(_tell, task, folder))
+    assert done.written == ACKNOWLEDGED, done.written
+    return list(calls(folder / "calls"))
+
+
+def _tell(task: str, folder: Path, pipe: int) -> None:
+    """Do it and say so; a problem is a sentence, and anything else a traceback."""
+    with Caught() as caught:
+        try:
+            do(task, folder)
+            told = ACKNOWLEDGED
+        except ClinchbookError as error:
+            told = f"{_REFUSED}{error}"
+    os.write(pipe, (caught.trouble or told).encode())
+
+
+def _with_trouble(begun: Path, folder: Path, task: str, call: Call, trouble: str) -> list[str]:
     """One run in which this call is answered with trouble, and a second one without."""
-    prepare(folder, fresh)
+    _as_begun(begun, folder)
     option = f"inject={call.name}:{trouble}:when={call.ordinal}"
-    ended = run_traced(folder / "calls", program(task, folder), "-e", option)
-    acknowledged = ACKNOWLEDGED in ended.stdout
+    ended = run_attached(folder / "calls", partial(_tell, task, folder), "-e", option)
+    acknowledged, killed = ended.written == ACKNOWLEDGED, ended.signal == signal.SIGKILL
     wrong = []
-    if "Traceback" in ended.stderr:
-        wrong.append(f"a traceback: {ended.stderr.strip().splitlines()[-1]}")
-    if trouble != "signal=KILL" and (ended.returncode == 0) != acknowledged:
-        wrong.append(f"exit code {ended.returncode}, acknowledged {acknowledged}, said “{ended.stderr.strip()}”")
-    wrong += _state(folder, task, must=acknowledged, may=acknowledged or trouble == "signal=KILL")
+    hit = killed if trouble == "signal=KILL" else "(INJECTED)" in (folder / "calls").read_text(encoding="ascii")
+    if not hit:
+        wrong.append("the call did not come, so that nothing was tried")
+    if not (acknowledged or killed or ended.written.startswith(_REFUSED)):
+        wrong.append(f"no sentence: {ended.written.strip().splitlines()[-1:]}")
+    told = ended.written == f"{_REFUSED}{WRITTEN}"  # it is there, and whether it lasts is said to be unsure
+    wrong += _state(folder, task, must=acknowledged or told, may=acknowledged or told or killed)
     try:
         do(task, folder)
     except ClinchbookError as error:

@@ -4,20 +4,28 @@ from __future__ import annotations
 
 import os
 import re
+import sqlite3
 import subprocess
 import sys
+import time
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 
-from tests.endurance import network, power_cuts, system_calls
-from tests.endurance.outcome import CannotRunError
+from pipeline.keeping import Store
+from pipeline.record import RosterHorse
+from tests.endurance import network, power_cuts, reviews, system_calls, together
+from tests.endurance.outcome import CannotRunError, Outcome
 from tests.endurance.tracing import ROOT, Call, calls, needs_strace
+from tests.endurance.yard import keep, spoken, with_roster
 
 # Part and how many cases each of its outcomes must at least have tried.
 PARTS = {
     "order": [3],
     "kills": [20, 20],
+    "reviews": [20],
+    "together": [50],
     "faults": [30, 10],
     "calls": [9],
     "power": [100],
@@ -57,6 +65,45 @@ def strace() -> None:
 def unsynced(log: Path) -> list[Call]:
     """The calls as those of a program that never syncs a recording."""
     return [call for call in calls(log) if call.name != "fsync"]
+
+
+def test_a_half_answer_and_one_that_is_only_told_would_be_noticed(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    desk, outcome = reviews.Desk(tmp_path, "7"), Outcome("reviews")
+    desk.answer_s = 1.0
+
+    def half(folder: Path, evening: str, pipe: int) -> None:
+        with Store.open(folder) as store:
+            store.add_horses([RosterHorse(name="Foal z")])
+        os.write(pipe, b"writes\nbegin 0\n" * 4)
+        time.sleep(60)
+
+    def only_told(folder: Path, evening: str, pipe: int) -> None:
+        os.write(pipe, b"begin 0\nsaid Right: sole.\n" + b"writes\nbegin 1\n" * 4)
+        time.sleep(60)
+
+    monkeypatch.setattr(reviews, "_answer_all", half)
+    desk.kill(outcome)
+    monkeypatch.setattr(reviews, "_answer_all", only_told)
+    desk.kill(outcome)
+    assert "an answer is half there or gone: horses holds [(4, 'Foal z'" in outcome.failures[0]
+    assert any("answers came out as ['Right: sole.'] and, not killed, as [" in failure for failure in outcome.failures)
+
+
+def test_a_lost_update_would_be_noticed(tmp_path: Path) -> None:
+    with_roster(tmp_path / "book")
+    with Store.open(tmp_path / "book") as store:
+        number = keep(store, spoken(tmp_path, 1))[0]
+        fact = store.visit(number).fact_ids[0]
+        for finding in ("keratoma", "canker"):
+            store.correct(fact, {"value": finding}, seen=store.visit(number).revision)
+    with closing(sqlite3.connect(tmp_path / "book" / "clinchbook.db")) as database:
+        assert together.broken_chains(database) == []
+        database.execute("DROP TRIGGER facts_value_written_down")
+        database.execute("UPDATE facts SET value = 'flare' WHERE id = ?", [fact])
+        lost = f"value of facts {fact} is flare, but the last correction made it canker"
+        assert together.broken_chains(database) == [lost]
 
 
 def test_a_call_to_another_machine_would_be_noticed() -> None:

@@ -6,11 +6,14 @@ import os
 import signal
 import sqlite3
 from pathlib import Path
+from typing import Any
+from unittest import mock
 
 import pytest
 
-from pipeline.errors import StoreError
+from pipeline.errors import StoreError, StoreUnsureError
 from pipeline.keeping import Store
+from pipeline.keeping.database import WRITTEN, _Connection
 from pipeline.keeping.originals import clear_parts
 from tests.endurance.apart import start
 from tests.endurance.faults import NEW_OWNER, Fault, faulty_statements
@@ -65,6 +68,24 @@ def test_a_copy_that_another_program_is_still_writing_stays(tmp_path: Path) -> N
         assert part.exists()
     clear_parts(tmp_path)
     assert not part.exists()
+
+
+def test_a_folder_that_cannot_be_synced_after_the_end_is_no_refusal(tmp_path: Path) -> None:
+    error = sqlite3.OperationalError("disk I/O error")
+    error.sqlite_errorcode = sqlite3.SQLITE_IOERR_DIR_FSYNC
+
+    class Connection(_Connection):
+        def execute(self, sql: str, *given: Any) -> sqlite3.Cursor:
+            done = super().execute(sql, *given)
+            if sql == "COMMIT":
+                raise error
+            return done
+
+    Store.open(tmp_path / "book").close()
+    with mock.patch("pipeline.keeping.database._Connection", Connection), Store.open(tmp_path / "book") as store:
+        with pytest.raises(StoreUnsureError, match=WRITTEN):
+            store.add_horses(NEW_OWNER)
+        assert len(store.horses()) == 2
 
 
 def test_a_transaction_that_cannot_be_taken_back_lets_go_of_the_store(tmp_path: Path) -> None:

@@ -7,10 +7,11 @@ import re
 import shutil
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
+from tests.endurance.apart import start
 from tests.endurance.outcome import CannotRunError
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -65,6 +66,37 @@ def run_traced(log: Path, command: list[str], *options: str) -> subprocess.Compl
         [*tracer, *watched, *options, *command],
         env={**os.environ, **settled}, cwd=ROOT, capture_output=True, text=True, timeout=120,
     )  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Attached:
+    """How a traced child ended: what it wrote, and the signal that killed it, 0 for none."""
+
+    written: str
+    signal: int
+
+
+def run_attached(log: Path, work: Callable[[int], None], *options: str) -> Attached:
+    """Fork, let strace watch the child, then let it do ``work``: many times as fast as a program that loads anew."""
+    going, go = os.pipe()
+
+    def when_watched(pipe: int) -> None:
+        os.close(go)
+        os.read(going, 1)
+        work(pipe)
+
+    child = start(when_watched)
+    os.close(going)
+    tracer = ["strace", "-f", "-y", "-xx", "-s", "10000000", "-o", str(log), "-p", str(child.pid)]
+    watched = ["-e", f"trace={','.join(CALLS)}", *options]
+    with subprocess.Popen([*tracer, *watched], stderr=subprocess.PIPE, text=True) as strace:
+        said = strace.stderr.readline() if strace.stderr else ""
+        os.write(go, b"!")
+        os.close(go)
+        written, status = child.written().decode(), child.wait()
+    if "attached" not in said:
+        raise CannotRunError(f"strace cannot watch a running program here: {said.strip()}")
+    return Attached(written, os.WTERMSIG(status) if os.WIFSIGNALED(status) else 0)
 
 
 def calls(log: Path) -> Iterator[Call]:

@@ -64,7 +64,9 @@ def _score_visit(total: Score, gold: list[GoldFact], facts: list[Fact]) -> None:
     total.said += len(facts)
     left = list(facts)
     for foot, slot, value, status, zone, _ in gold:
-        hits = [f for f in left if (f.foot, f.slot, f.status) == (foot, slot, status) and _same(slot, f.value, value)]
+        hits = [
+            f for f in left if (f.foot, f.slot, f.status) == (foot, slot, status) and same_value(slot, f.value, value)
+        ]
         hit = next((f for f in hits if f.zone == zone), hits[0] if hits else None)
         if hit is not None:
             left.remove(hit)
@@ -73,7 +75,8 @@ def _score_visit(total: Score, gold: list[GoldFact], facts: list[Fact]) -> None:
     total.inverted += sum(_inverted(fact, gold) for fact in left)
 
 
-def _same(slot: str, one: object, other: object) -> bool:
+def same_value(slot: str, one: object, other: object) -> bool:
+    """Whether two values of a slot are one: numbers within 1 %, words but for their case."""
     if slot not in _WORDED and isinstance(one, int | float) and isinstance(other, int | float):
         return abs(one - other) <= 0.01 * max(abs(one), abs(other), 1e-9)
     return str(one).lower() == str(other).lower()
@@ -83,5 +86,5 @@ def _inverted(fact: Fact, gold: list[GoldFact]) -> bool:
     """Whether gold has the same fact with the opposite sense: denied as present, another time as today's."""
     opposite = {"present": ("absent", "history", "planned"), "absent": ("present", "suspected")}.get(fact.status, ())
     return any(
-        (g[0], g[1]) == (fact.foot, fact.slot) and _same(g[1], fact.value, g[2]) and g[3] in opposite for g in gold
+        (g[0], g[1]) == (fact.foot, fact.slot) and same_value(g[1], fact.value, g[2]) and g[3] in opposite for g in gold
     )

@@ -41,7 +41,9 @@ def test_beyond_a_scale_nothing_can_be_recorded(slot: str) -> None:
 def test_limits_name_their_source(slot: str) -> None:
     limits = load_limits()[slot]
     published = {"lameness": "AAEP", "obel": "Obel 1948", "body_condition": "Henneke et al. 1983",
-                 "cresty_neck": "Carter et al. 2009"}  # fmt: skip
+                 "cresty_neck": "Carter et al. 2009", "toe_angle": "45 (Hickman 1987) to 60 degrees (Ovnicek 1995)",
+                 "heel_angle": "5 degrees less than the toe's is underrun (Turner",
+                 "sole_depth": "at least 15 mm is wanted and 7 mm is thin (Baus"}  # fmt: skip
     assert limits.source.startswith(published.get(slot, "common practice, no source"))
 
 
@@ -64,6 +66,11 @@ def test_a_value_is_questioned_just_outside_its_usual_range(slot: str, share: fl
 def test_the_sentence_names_the_value_and_the_range() -> None:
     assert implausible(fact("toe_angle", 33.0)) == "A toe angle of 33 hardly occurs (35 to 70 does); please check."
     assert implausible(fact("toe_angle", 44.0)) == "A toe angle of 44 is unusual; please check."
+    assert implausible(fact("nails", 9.0)) == "A shoe with 9 nails is unusual; please check."
+    assert implausible(fact("nails", 11.0)) == "A shoe with 11 nails hardly occurs (3 to 10 does); please check."
+    assert implausible(fact("wedge", 6.0)) == "A wedge of 6 degrees is unusual; please check."
+    weeks = fact("next_visit_weeks", 16.0, None)
+    assert implausible(weeks) == "A next visit after 16 weeks is unusual; please check."
 
 
 def test_words_are_never_questioned() -> None:

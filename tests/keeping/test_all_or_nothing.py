@@ -13,7 +13,9 @@ import pytest
 
 from pipeline.errors import StoreConflictError, StoreError
 from pipeline.keeping import Store
-from pipeline.record import Fact, Flag, FlagKind, HorseMatch, Memo, MemoRecord, Transcript, Visit
+from pipeline.keeping.deciding import AssignNewHorse, DropFact
+from pipeline.keeping.lessons import WordLesson
+from pipeline.record import Fact, Flag, FlagKind, HorseMatch, Memo, MemoRecord, RosterHorse, Transcript, Visit
 from tests.keeping import released
 
 if TYPE_CHECKING:
@@ -22,7 +24,7 @@ if TYPE_CHECKING:
 TEXT = "Bramble. Thrush, six nails."
 THRUSH = Fact(foot="LF", slot="finding", value="thrush", quote="Thrush", span=(9, 15))
 NAILS = Fact(foot="LF", slot="nails", value=6.0, quote="six nails", span=(17, 26))
-CALLS = ("correct", "add", "move", "undo", "reread", "take back")
+CALLS = ("correct", "add", "move", "undo", "reread", "take back", "answer", "name")
 
 
 def visit(*facts: Fact) -> Visit:
@@ -65,6 +67,13 @@ def prepared(yard: Yard, store: Store, call: str) -> Callable[[], object]:
             1, record, seen=1, vocabulary="words 2", heard=Transcript(text=TEXT + " Good.")
         ),
         "take back": lambda: store.take_reading_back(1),
+        "answer": lambda: store.decide(
+            1,
+            [AssignNewHorse(RosterHorse(name="Fennel")), DropFact(2)],
+            seen=seen,
+            shows=WordLesson("findings", "thrush", "thruss"),
+        ),
+        "name": lambda: store.call_also(1, "Brambel"),
     }
     return calls[call]
 

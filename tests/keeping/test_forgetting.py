@@ -18,7 +18,9 @@ from sqlite_utils import Database
 
 from pipeline.errors import CorrectionError, NotFoundError, StoreBusyError, StoreError
 from pipeline.keeping import Store, forgetting
+from pipeline.keeping.deciding import DropFact
 from pipeline.keeping.forgetting import Forgotten, SharedMemo
+from pipeline.keeping.lessons import WordLesson
 from pipeline.record import Fact, Flag, FlagKind, HorseMatch, Memo, MemoRecord, RosterHorse, Transcript, Visit, Word
 from tests.keeping.conftest import DAY, Yard
 
@@ -216,6 +218,23 @@ def test_corrections_of_a_forgotten_horse_go_with_it(yard: Yard, quillon: Store)
     assert quillon.problems(deep=True) == []
     with closing(sqlite3.connect(yard.folder / "clinchbook.db")) as raw:
         assert raw.execute("SELECT count(*) FROM changes").fetchone() == (0,)
+
+
+def test_what_was_misheard_in_a_forgotten_memo_goes_with_it(yard: Yard, quillon: Store) -> None:
+    lesson = WordLesson("findings", "thrush", "dreadful thruss")
+    numbers = []
+    for visit in (1, 2):
+        drop = [DropFact(quillon.visit(visit).fact_ids[0])]
+        quillon.decide(visit, drop, seen=quillon.visit(visit).revision, shows=lesson)
+        numbers.append(quillon.last_action()[0].id)
+    assert quillon.times_seen(lesson) == 2
+    quillon.forget(quillon.plan_forgetting_horse("Quillon"))
+    assert rows_of(yard.folder, ["lessons"])["lessons"][0][-1] == numbers[0]
+    assert quillon.times_seen(lesson) == 1
+    # The next change takes the number that is free now; taking it back takes no lesson of another one.
+    quillon.assign(1, quillon.horse("Bramble"))
+    quillon.undo()
+    assert quillon.times_seen(lesson) == 1
 
 
 def test_a_memo_of_which_a_horse_was_removed_is_not_read_again(yard: Yard, store: Store) -> None:

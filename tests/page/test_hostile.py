@@ -11,7 +11,8 @@ from playwright.sync_api import Dialog
 
 from pipeline.keeping import Store
 from pipeline.record import Fact, Flag, FlagKind, HorseMatch, RosterHorse, Visit
-from tests.page.browsing import CHROMIUM, PHONE, enter, served, window
+from pipeline.using.export import Request, choice_of, export_all_to
+from tests.page.browsing import CHROMIUM, PHONE, Window, enter, served, window
 from tests.page.conftest import DAY, Browser, MakeBrowser, keep
 from tests.using.hostile import HOSTILE_TEXTS
 
@@ -102,17 +103,23 @@ def test_what_is_typed_is_shown_as_text(inside: Browser) -> None:
             assert looking.handlers == []
 
 
+def dialogs(at: Window) -> list[str]:
+    """What any script that runs would say, gathered as it comes."""
+    said: list[str] = []
+
+    def note(dialog: Dialog) -> None:
+        said.append(dialog.message)
+        dialog.dismiss()
+
+    at.page.on("dialog", note)
+    return said
+
+
 @pytest.mark.skipif(CHROMIUM is None, reason="no Chromium here; Debian has it in the package chromium")
 def test_nothing_of_it_runs_in_a_browser(tmp_path: Path) -> None:
     book = hostile_book(tmp_path, HOSTILE_TEXTS)
-    ran: list[str] = []
-
-    def note(dialog: Dialog) -> None:
-        ran.append(dialog.message)
-        dialog.dismiss()
-
     with served(book) as address, window(PHONE) as at:
-        at.page.on("dialog", note)
+        ran = dialogs(at)
         enter(at, address)
         origin = address.partition("/enter")[0]
         visits = [f"/visit/{number + 1}" for number in range(len(HOSTILE_TEXTS))]
@@ -123,3 +130,22 @@ def test_nothing_of_it_runs_in_a_browser(tmp_path: Path) -> None:
             assert at.value("document.documentElement.scrollWidth <= document.documentElement.clientWidth"), path
         elsewhere = [url for _, url in at.fetched if not url.startswith(origin)]
     assert (ran, elsewhere, at.complaints) == ([], [], [])
+
+
+@pytest.mark.skipif(CHROMIUM is None, reason="no Chromium here; Debian has it in the package chromium")
+@pytest.mark.parametrize("audience", ["owner", "vet"])
+def test_nothing_of_it_runs_from_an_exported_record(tmp_path: Path, audience: str) -> None:
+    with Store.open(hostile_book(tmp_path, HOSTILE_TEXTS), create=False) as store:
+        horses = store.horses()
+        for number in range(len(HOSTILE_TEXTS)):
+            store.assign(number + 1, horses[number % len(horses)])
+        (tmp_path / "out").mkdir()
+        written = export_all_to(store, Request("html", choice_of(DAY, audience)), tmp_path / "out")
+    with window(PHONE) as at:
+        ran = dialogs(at)
+        for path in written:
+            at.page.goto(path.as_uri())
+            at.page.evaluate_handle("document.body")
+            assert at.value("document.documentElement.scrollWidth <= document.documentElement.clientWidth"), path
+        elsewhere = [url for _, url in at.fetched if not url.startswith("file:")]
+    assert (len(written), ran, elsewhere, at.complaints) == (len(horses), [], [], [])

@@ -54,6 +54,14 @@ def test_progress_counts_answers_and_skips(inside: Browser) -> None:
     assert "3 of 4" in inside.get("/review").words
 
 
+def test_a_question_opened_from_a_visit_is_not_counted_in_a_review_that_does_not_hold_it(inside: Browser) -> None:
+    page = inside.get(f"/review/{SIZE}")
+    assert not re.search(r"\d of \d", page.words)
+    assert "<progress" not in page.text
+    begin(inside)
+    assert "1 of 4" in inside.get(f"/review/{asked(inside)}").words
+
+
 def test_a_field_is_accepted_on_all_its_feet(inside: Browser, book: Path) -> None:
     answer = inside.answer(SIZE, "right")
     assert (answer.status, answer.headers["Location"]) == (303, "/review")

@@ -58,6 +58,26 @@ def test_sound_alikes_count_only_for_what_was_heard(typed: MentionFinder, heard:
     assert of_class(heard, "some fresh in the frog", "findings") == [("fresh", "thrush", MatchKind.SOUND_ALIKE)]
 
 
+def test_the_words_of_a_longer_sound_alike_are_only_its_parts(heard: MentionFinder) -> None:
+    text = "the CD toe he had, and rode nails"
+    assert of_class(heard, text, "findings") == [("cd toe", "white_line_disease", MatchKind.SOUND_ALIKE)]
+    assert of_class(heard, text, "traction") == [("rode nails", "road_nails", MatchKind.SOUND_ALIKE)]
+    assert of_class(heard, text, "measures") == []
+
+
+def test_a_sound_alike_takes_nothing_that_is_surer(heard: MentionFinder) -> None:
+    assert of_class(heard, "the pulse is up in both", "pulses") == [("up", "raised", MatchKind.VARIANT)]
+    assert of_class(heard, "her feet are thin so the shoes stay off", "findings") == []
+    assert of_class(heard, "no action", "denials") == [("no", "before", MatchKind.VARIANT)]
+    assert of_class(heard, "you could see the toe", "findings") == []
+
+
+def test_a_sound_alike_never_takes_a_name(heard: MentionFinder) -> None:
+    doc = tokenize("Seedy to the field")
+    found = heard.find(doc, [Mention(0, 1, (0,), {"horse": "Seedy"})])
+    assert [m.readings for m in found if m.start == 0] == [{"horse": "Seedy"}]
+
+
 def test_a_name_gives_way_only_to_a_longer_phrase(typed: MentionFinder) -> None:
     doc = tokenize("Copper had copper sulfate")
     names = [Mention(i, i + 1, (i,), {"horse": "Copper"}) for i in (0, 2)]

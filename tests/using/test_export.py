@@ -55,7 +55,7 @@ def test_markdown_tells_each_foot_through_time(store: Store) -> None:
         r"(! not reviewed yet: double could be triple) \[6\]"
     )
     assert page.index("## Cautions") < page.index("## Left fore")
-    assert "Notes: =SUM(A1) he said, \\*twice\\*, about his hat" in page
+    assert "Notes:\n\n- =SUM(A1) he said, \\*twice\\*, about his hat" in page
 
 
 def test_markdown_of_a_horse_without_visits_says_so(store: Store) -> None:

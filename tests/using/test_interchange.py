@@ -5,6 +5,7 @@ from __future__ import annotations
 import base64
 import json
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from datetime import date
 from importlib.resources import files
 from pathlib import Path
@@ -259,6 +260,31 @@ def test_a_recording_of_a_refused_record_does_not_stay(store: Store, other: Stor
     with pytest.raises(RecordError, match="Bramble is known already"):
         take_in(other, path)
     assert [file for file in (other.folder / "originals").rglob("*") if file.is_file()] == []
+
+
+def test_a_recording_that_another_program_keeps_meanwhile_stays(
+    store: Store, other: Store, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    other.add_horses([RosterHorse(name="Bramble", owner="B. Holt", place="River barn")])
+    path = tmp_path / "all.json"
+    path.write_bytes(export_all(store, Request("json", choice_of(DAY), with_audio=True)))
+    real, meanwhile, memo = Store._writing, [True], store.memos()[0]
+
+    @contextmanager
+    def writing(self: Store, who: str | None, why: str) -> Iterator[None]:
+        if meanwhile:
+            meanwhile.clear()
+            with Store.open(other.folder) as second:
+                second.keep(memo.record, memo.transcript, memo.original)
+        with real(self, who, why):
+            yield
+
+    monkeypatch.setattr(Store, "_writing", writing)
+    with pytest.raises(RecordError, match="Bramble is known already"):
+        take_in(other, path)
+    kept = [file for file in (other.folder / "originals").rglob("*") if file.is_file()]
+    assert [file.name[:64] for file in kept] == [memo.record.memo.sha256]
+    assert other.problems(deep=True) == []
 
 
 class TestSchema:

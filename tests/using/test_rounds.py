@@ -148,6 +148,32 @@ class TestBrief:
         assert [one["fact"]["flagged"] for one in values["open_findings"]] == [False, True]
         assert values["note"] == "A record, not a diagnosis."
 
+    def test_what_the_horse_showed_at_the_last_visit(self, empty: Store, keep_memo: Keep) -> None:
+        doubt: dict[str, Any] = {"flagged": True, "reasons": ["an unsure word"]}
+        booted = [
+            fact(foot, slot, value)
+            for foot in FRONTS
+            for slot, value in (("pulse", "bounding"), ("work", "removed"), ("shoe_type", "boot"))
+        ]
+        last = seen("Bramble", 6, *booted, fact("LF", "tester", "strong", zone="toe", **doubt),
+                    fact("RF", "tester", "none"), fact("LH", "pulse", "normal"), fact(None, "lameness", 3.0),
+                    fact("RF", "tester", "moderate", zone="toe"))  # fmt: skip
+        keep_memo(empty, "0.m4a", "Bramble.", [seen("Bramble", 0, fact("RF", "tester", "mild", zone="toe"))])
+        keep_memo(empty, "6.m4a", "Bramble.", [last])
+        with Looking.open(empty.folder) as looking:
+            told = brief(looking, looking.horse("Bramble"), TODAY)
+        lines = brief_lines(told)
+        at = lines.index("On now    LF RF: bare (removed), boot")
+        assert lines[at + 1 : at + 5] == [
+            "Signs     LF: digital pulse bounding, (!) hoof testers: strong (toe)",
+            "          RF: digital pulse bounding",
+            "          horse: lameness grade 3 of 5 (AAEP)",
+            "Changed   RF: testers toe mild to moderate: worse",
+        ]
+        assert [one["value"] for one in json.loads(json.dumps(brief_json(told)))["signs"]] == [
+            "bounding", "bounding", "strong", 3.0, "moderate",
+        ]  # fmt: skip
+
     def test_a_horse_never_seen(self, empty: Store) -> None:
         with Looking.open(empty.folder) as looking:
             assert brief_lines(brief(looking, looking.horse("Teasel"), TODAY)) == [

@@ -36,6 +36,14 @@ def test_a_trim_or_a_shoe_taken_off_leaves_the_foot_bare(work: str) -> None:
     assert words(SHOD, visit(6, said("LF", "work", work))) == f"bare ({work})"
 
 
+def test_a_bare_foot_may_stand_in_a_boot_and_the_boot_is_gone_with_the_next_shoe() -> None:
+    booted = visit(6, said("LF", "work", "removed"), said("LF", "shoe_type", "boot", flagged=True))
+    assert words(SHOD, booted) == "bare (removed), (!) boot"
+    assert words(SHOD, booted, visit(8, said("LF", "work", "new_shoe"))) == "new shoe"
+    taken_off = visit(6, said("LF", "work", "removed"), said("LF", "shoe_type", "egg_bar"))
+    assert words(SHOD, taken_off) == "bare (removed)"
+
+
 def test_a_reset_keeps_what_was_on_it() -> None:
     assert words(SHOD, visit(6, said("LF", "work", "reset"), said("LF", "nails", 7.0))) == (
         "reset, 7 nails; from before: size 0, egg bar, aluminum, wedge pad, wedge 3°, putty, nail size 5 slim"

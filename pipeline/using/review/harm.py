@@ -3,12 +3,28 @@
 from __future__ import annotations
 
 import csv
+from collections.abc import Sequence
 from functools import lru_cache
 from importlib.resources import files
+from typing import Protocol
 
-from pipeline.record import EITHER_SLOTS, HORSE_SLOTS, Fact, Flag, FlagKind
+from pipeline.record import EITHER_SLOTS, HORSE_SLOTS, FlagKind
+from pipeline.terms import Said
 
 _ANY = "*"
+_UNFOOTED = HORSE_SLOTS | EITHER_SLOTS
+
+
+class Weighed(Said, Protocol):
+    """A fact as far as its harm and doubt go."""
+
+    @property
+    def confidence(self) -> float:
+        """The probability that it is right as written."""
+
+    @property
+    def rules(self) -> Sequence[str]:
+        """The rules that decided it."""
 
 
 @lru_cache(maxsize=1)
@@ -19,7 +35,7 @@ def weights() -> dict[str, tuple[float, float | None]]:
     return {row["subject"]: (float(row["weight"]), float(row["doubt"]) if row["doubt"] else None) for row in rows}
 
 
-def fact_score(fact: Fact) -> float:
+def fact_score(fact: Weighed) -> float:
     """Harm times doubt of a fact; a fact whose foot is not sure does the harm of the wrong foot at least."""
     table = weights()
     harm = next(table[key][0] for key in (str(fact.value), fact.slot, _ANY) if key in table)
@@ -28,9 +44,9 @@ def fact_score(fact: Fact) -> float:
     return harm * (1 - fact.confidence)
 
 
-def flag_score(flag: Flag) -> float:
-    """Harm times doubt of a flag that no fact carries."""
-    subject = "horse" if flag.kind is FlagKind.HORSE else flag.kind.value
+def flag_score(kind: FlagKind) -> float:
+    """Harm times doubt of a flag of this kind that no fact carries."""
+    subject = "horse" if kind is FlagKind.HORSE else kind.value
     harm, doubt = weights()[subject]
     return harm * (doubt or 0)
 
@@ -41,7 +57,7 @@ def horse_score() -> float:
     return harm * (doubt or 0)
 
 
-def foot_in_doubt(fact: Fact) -> bool:
+def foot_in_doubt(fact: Weighed) -> bool:
     """Whether no foot was said where one belongs."""
-    unplaced = fact.foot is None and fact.slot not in HORSE_SLOTS | EITHER_SLOTS
+    unplaced = fact.foot is None and fact.slot not in _UNFOOTED
     return unplaced or "foot: not said" in fact.rules

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
+from textwrap import shorten
 
 from pipeline.keeping import KeptFact, KeptFlag, KeptVisit
 from pipeline.record import FEET, Fact, FlagKind
 from pipeline.using.wording import FOOT_NAMES, fact_words
+
+_LONGEST_QUOTE = 60  # characters of the words in question; all of them stand in the text below
 
 
 class ItemKind(StrEnum):
@@ -60,9 +64,7 @@ class Item:
     @property
     def span(self) -> tuple[int, int]:
         """The words in question, as a half-open span of the memo's transcript; (0, 0) when there are none."""
-        spans = [kept.fact.span for kept in self.facts] + [flag.flag.span for flag in self.flags]
-        told = [span for span in spans if span[1] > span[0]]
-        return (min(span[0] for span in told), max(span[1] for span in told)) if told else (0, 0)
+        return told_span([*(kept.fact.span for kept in self.facts), *(flag.flag.span for flag in self.flags)])
 
     @property
     def seconds(self) -> tuple[float, float] | None:
@@ -80,7 +82,10 @@ class Item:
             return f"day: {self.visit.visit.date.isoformat()}"
         if self.kind is ItemKind.CHOICE:
             return " or ".join(dict.fromkeys(with_feet(kept.fact, (kept.fact.foot,)) for kept in self.facts))
-        return with_feet(self.facts[0].fact, self.feet) if self.facts else "nothing was read here"
+        if self.facts:
+            return with_feet(self.facts[0].fact, self.feet)
+        quote = shorten(self.flags[0].flag.quote, _LONGEST_QUOTE, placeholder=" …") if self.flags else ""
+        return f"words to look at: “{quote}”" if quote else "nothing was read here"
 
     def reason(self) -> str:
         """Why it is asked, in one or more plain sentences."""
@@ -97,6 +102,12 @@ class Item:
         """The horse's name as it was heard; empty when none was."""
         quotes = [flag.flag.quote for flag in self.flags if flag.flag.kind is FlagKind.HORSE and flag.flag.quote]
         return quotes[0] if quotes else self.visit.visit.horse or ""
+
+
+def told_span(spans: Iterable[tuple[int, int]]) -> tuple[int, int]:
+    """The one span that holds all of these; empty ones tell nothing, and without any other it is (0, 0)."""
+    told = [span for span in spans if span[1] > span[0]]
+    return (min(span[0] for span in told), max(span[1] for span in told)) if told else (0, 0)
 
 
 def with_feet(fact: Fact, feet: tuple[str | None, ...]) -> str:

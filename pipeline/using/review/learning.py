@@ -7,14 +7,16 @@ he says so.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
+from contextlib import suppress
 from dataclasses import dataclass
 from difflib import SequenceMatcher
 from itertools import product
 
-from pipeline.errors import VocabularyError
+from pipeline.errors import NotFoundError, StoreError, VocabularyError
 from pipeline.keeping import KeptHorse, Store
 from pipeline.keeping.lessons import LessonStep, WordLesson
-from pipeline.keeping.own_words import add_heard, forget_word, plain_form
+from pipeline.keeping.own_words import add_heard, forget_word, may_be_heard, own_words, plain_form
 from pipeline.reading.sounds import likeness
 from pipeline.record import Fact
 from pipeline.vocabulary import SLOT_CLASSES, Vocabulary
@@ -24,6 +26,8 @@ _MOST_WORDS = 5
 _SHORTEST = 3  # letters
 _STRETCH = 3  # words that are compared at once
 _ALIKE = 0.45  # below this nobody would mistake one for the other
+_MISTAKEN = 0.55  # the same for words that were read as something already
+_SURELY_ALIKE = 0.7  # where it is not sure that these are the words that were meant
 _TOKEN = re.compile(r"[a-z0-9'./½¼¾%°]+")
 _NOT_LEARNED = frozenset({"bias", "fillers", "clause_words", "not_facts", "asides", "denials", "feet"})
 
@@ -45,7 +49,11 @@ def tokens(text: str) -> list[str]:
 
 
 def from_value(before: Fact, after: Fact, vocabulary: Vocabulary) -> WordLesson | None:
-    """The words in the quote that were taken for the old value, when they are no word of the trade themselves."""
+    """The words in the quote that were taken for the old value, when they are no word of the trade themselves.
+
+    None when they sound like nothing that the new value is called: then he said something else, or the words were not
+    what was wrong. "Lane" that is corrected from lame to sound teaches nothing.
+    """
     name = SLOT_CLASSES.get(before.slot)
     if name is None or before.value == after.value or name not in vocabulary.classes:
         return None
@@ -53,10 +61,16 @@ def from_value(before: Fact, after: Fact, vocabulary: Vocabulary) -> WordLesson 
     wrote = [
         form for form, meant in vocabulary.heard_as(name).items() if meant == before.value and f" {form} " in quote
     ]
-    wrote = [form for form in wrote if not _ordinary(form.split())]
+    called = [form for form, meant in vocabulary.spoken(name).items() if meant == after.value and "..." not in form]
+    wrote = [form for form in wrote if not _ordinary(form.split()) and _sounds_like_one(form, called)]
     if not wrote:
         return None
     return WordLesson(name, str(after.value), max(wrote, key=len))
+
+
+def _sounds_like_one(heard: str, called: Iterable[str]) -> bool:
+    near = (form for form in called if abs(form.count(" ") - heard.count(" ")) <= 1)
+    return any(likeness(heard, form) >= _MISTAKEN for form in near)
 
 
 def from_words(text: str, heard: str, meant: str, vocabulary: Vocabulary) -> WordLesson | None:
@@ -111,6 +125,15 @@ def from_name(horse: KeptHorse, heard: str, vocabulary: Vocabulary) -> NameLesso
     return NameLesson(horse, name)
 
 
+def may_be_learned(store: Store, lesson: Lesson, vocabulary: Vocabulary) -> bool:
+    """Whether it would be learned if he said so: nobody is asked about what is known or means something else."""
+    if isinstance(lesson, WordLesson):
+        return may_be_heard(vocabulary, lesson.name, lesson.canonical, lesson.form)
+    name = lesson.heard.casefold()
+    called = (one for kept in store.horses() for one in (kept.name, *kept.horse.also_called))
+    return name not in (one.casefold() for one in called)
+
+
 def due(store: Store, lesson: Lesson) -> bool:
     """Whether it was seen often enough to be learned unasked, and was never taken out again."""
     if isinstance(lesson, WordLesson):
@@ -119,8 +142,9 @@ def due(store: Store, lesson: Lesson) -> bool:
     return times >= TIMES and not store.name_refused(lesson.horse.id, lesson.heard)
 
 
-def learn(store: Store, lesson: Lesson) -> str:
-    """Learn it, and say so. Raises VocabularyError when it is known already or means something else.
+def learn(store: Store, lesson: Lesson, change: int | None = None) -> str:
+    """Learn it, from the correction ``change``, and say so. Raises VocabularyError when it is known already or means
+    something else.
 
     A word that means something in the trade, and a name that another horse has, are never given a second meaning.
     """
@@ -130,26 +154,40 @@ def learn(store: Store, lesson: Lesson) -> str:
         return f"“{lesson.heard}” is a name for {lesson.horse.name} from the next memo on."
     if add_heard(store.folder, lesson.name, lesson.canonical, lesson.form) is None:
         raise VocabularyError(f"“{lesson.form}” is read as {_meaning(lesson)} already.")
-    store.note_lesson(lesson, LessonStep.LEARNED)
+    with suppress(StoreError):  # it counts from now on, also where that can no longer be noted
+        store.note_lesson(lesson, LessonStep.LEARNED, change=change)
     return f"“{lesson.form}” is read as {_meaning(lesson)} from the next memo on."
 
 
-def learn_if_due(store: Store, lesson: Lesson) -> str | None:
-    """Learn what was seen often enough; None when it was not, or may not be learned."""
-    if not due(store, lesson):
-        return None
+def learn_if_due(store: Store, lesson: Lesson, change: int | None = None) -> str | None:
+    """Learn what was seen often enough; None when it was not, may not be learned, or cannot be written just now.
+
+    The answer that it follows from is kept by then, and must not look as if it was not.
+    """
     try:
-        return learn(store, lesson)
-    except VocabularyError:
+        return learn(store, lesson, change) if due(store, lesson) else None
+    except (VocabularyError, StoreError):
         return None
 
 
-def unlearn(store: Store, lesson: Lesson) -> None:
-    """Take out what was learned from a correction that is itself taken back."""
-    if isinstance(lesson, NameLesson):
-        store.forget_name(lesson.heard)
-    else:
-        forget_word(store.folder, lesson.form)
+def unlearn(store: Store, lesson: Lesson) -> bool:
+    """Take out what was learned from a correction that is itself taken back; False when it cannot be written now."""
+    try:
+        if isinstance(lesson, NameLesson):
+            store.forget_name(lesson.heard)
+        else:
+            forget_word(store.folder, lesson.form)
+    except NotFoundError:
+        return True  # he has taken it out himself
+    except StoreError:
+        return False
+    return True
+
+
+def still_learned(lesson: Lesson) -> str:
+    """What to do about a lesson that could not be taken out, as a sentence to go on with."""
+    form = lesson.heard if isinstance(lesson, NameLesson) else lesson.form
+    return f" What was learned from it could not be taken out: clinchbook words forget “{form}”."
 
 
 def forget(store: Store, form: str) -> list[str]:
@@ -161,9 +199,10 @@ def forget(store: Store, form: str) -> list[str]:
     if names:
         return [f"{learned.horse} is no longer called “{learned.name}”." for learned in names]
     told = []
-    for word in forget_word(store.folder, form):
-        if word.heard:
+    for word in own_words(store.folder):
+        if word.heard and word.form == plain_form(form):  # noted first: a power cut must not let it be learned again
             store.note_lesson(WordLesson(word.name, word.canonical, word.form), LessonStep.FORGOTTEN)
+    for word in forget_word(store.folder, form):
         verb = "is no longer read as" if word.heard else "no longer means"
         told.append(f"“{word.form}” {verb} {word.canonical.replace('_', ' ')}.")
     return told
@@ -174,6 +213,24 @@ def from_rewording(heard: str, meant: str, vocabulary: Vocabulary) -> WordLesson
 
     None when nothing of the trade was typed there, or nothing sounds like it.
     """
+    best = _reworded(heard, meant, vocabulary, _ALIKE)
+    return best[1] if best else None
+
+
+def from_missed(unread: Iterable[str], meant: str, vocabulary: Vocabulary) -> WordLesson | None:
+    """As ``from_rewording``, where it is not known which of several sentences was meant: the one that sounds most so.
+
+    Little words at either end are no part of a name: "copper in" sounds like corn and is none.
+    """
+    from spacy.lang.en.stop_words import STOP_WORDS
+
+    found = [best for heard in unread if (best := _reworded(heard, meant, vocabulary, _SURELY_ALIKE))]
+    ends = [(alike, lesson, lesson.form.split()) for alike, lesson in found]
+    sure = [(alike, lesson) for alike, lesson, words in ends if not STOP_WORDS & {words[0], words[-1]}]
+    return max(sure, key=lambda one: one[0])[1] if sure else None
+
+
+def _reworded(heard: str, meant: str, vocabulary: Vocabulary, least: float) -> tuple[float, WordLesson] | None:
     wrote, said = tokens(heard), tokens(meant)
     best: tuple[float, WordLesson] | None = None
     for op, a, b, c, d in SequenceMatcher(None, wrote, said, autojunk=False).get_opcodes():
@@ -181,10 +238,10 @@ def from_rewording(heard: str, meant: str, vocabulary: Vocabulary) -> WordLesson
             continue
         for wrong, right in product(_stretches(wrote[a:b]), _stretches(said[c:d])):
             alike = likeness(wrong, right) if abs(wrong.count(" ") - right.count(" ")) <= 1 else 0.0
-            lesson = from_words(" ".join(wrote), wrong, right, vocabulary) if alike >= _ALIKE else None
+            lesson = from_words(" ".join(wrote), wrong, right, vocabulary) if alike >= least else None
             if lesson is not None and (best is None or alike > best[0]):
                 best = alike, lesson
-    return best[1] if best else None
+    return best
 
 
 def _stretches(words: list[str]) -> list[str]:

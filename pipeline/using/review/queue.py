@@ -1,125 +1,108 @@
-"""The questions of a review in their order: harm times doubt, one horse together."""
+"""The questions of a review in their order: harm times doubt, one horse together.
+
+The order is made of light rows; a visit in full is built when its questions are asked.
+"""
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from datetime import date
+from typing import NamedTuple
 
-from pipeline.keeping import ChangeKind, KeptFact, KeptFlag, KeptVisit, Store
-from pipeline.record import FlagKind
-from pipeline.using.review.harm import fact_score, flag_score, horse_score
-from pipeline.using.review.items import Item, ItemKind
-from pipeline.using.review.spot_checks import DRAWN_DAYS, drawn, place_of
+from pipeline.keeping import KeptFlag, KeptVisit, Store
+from pipeline.keeping.doubted import DoubtedVisit
+from pipeline.using.review.items import Item
+from pipeline.using.review.questions import Asked, Question, questions_of, spot_checks
+from pipeline.using.review.spot_checks import DRAWN_DAYS, drawn
 
-_KINDS = {FlagKind.DATE: ItemKind.DAY, FlagKind.HORSE: ItemKind.HORSE}
-_GROUPED = ("span", "slot", "value", "zone", "status", "severity")
+_AT_ONCE = 50  # visits that are built together
+Checks = dict[int, list[Question]]
 
 
-def queue(store: Store, day: date | None = None) -> list[Item]:
-    """Every open question of the store, or of one day: the horse with the most harmful doubt first, its own questions
-    together."""
-    visits = store.visits_to_review(DRAWN_DAYS) if day is None else store.visits_on(day)
-    checks = _spot_checks(store, visits)
-    by_visit = {visit.id: _items_of(store, visit, checks.get(visit.id, [])) for visit in visits}
-    ranked = sorted((items for items in by_visit.values() if items), key=lambda items: (-_worst(items), items[0].key))
-    horses = list(dict.fromkeys(_whose(items[0]) for items in ranked))
-    ranked.sort(key=lambda items: horses.index(_whose(items[0])))
-    return [item for items in ranked for item in items]
+class _Ranked(NamedTuple):
+    """A visit with its open questions, and the horse that they are asked together with."""
+
+    visit: int
+    whose: tuple[str, int]
+    questions: list[Question]
+
+
+def keys(store: Store, day: date | None = None) -> list[str]:
+    """The key of every open question of the store, or of one day: the horse with the most harmful doubt first, its own
+    questions together."""
+    ranked, _ = _in_order(store, day)
+    return [question.key for one in ranked for question in one.questions]
+
+
+def queue(store: Store, day: date | None = None) -> Iterator[Item]:
+    """Every open question of the store, or of one day, in the order of ``keys``; built while they are taken."""
+    ranked, checks = _in_order(store, day)
+    numbers = [one.visit for one in ranked]
+    for start in range(0, len(numbers), _AT_ONCE):
+        for visit in store.visits_numbered(numbers[start : start + _AT_ONCE]):
+            yield from _items(store, visit, checks[visit.id])
 
 
 def items_of(store: Store, visit: KeptVisit) -> list[Item]:
     """The open questions of one visit in their order."""
-    checks = _spot_checks(store, store.visits_on(visit.visit.date))
-    return _items_of(store, visit, checks.get(visit.id, []))
+    return _items(store, visit, _checks(store, store.visits_on(visit.visit.date))[visit.id])
 
 
-def _items_of(store: Store, visit: KeptVisit, checks: Sequence[Item]) -> list[Item]:
-    first = visit.memo.visit_ids[:1] == (visit.id,)
-    flags = [*visit.flags, *(visit.memo.flags if first else ())]
-    horse = _horse_items(store, visit, [flag for flag in flags if flag.flag.kind is FlagKind.HORSE])
-    choices = list(_choices(visit, flags))
-    taken = {kept.id for item in choices for kept in item.facts} | {flag.id for item in choices for flag in item.flags}
-    rest = [*choices, *_fields(visit, taken)]
-    rest += [_flag_item(visit, flag) for flag in flags if flag.flag.kind is not FlagKind.HORSE and _apart(visit, flag)]
-    rest.sort(key=lambda item: (-item.score, item.span, item.key))
-    for check in checks:
-        rest.insert(place_of(check.key, len(rest) + 1), check)
-    return [*horse, *rest]
+def _items(store: Store, visit: KeptVisit, checks: Sequence[Question]) -> list[Item]:
+    facts, flags = {kept.id: kept for kept in visit.facts}, {flag.id: flag for flag in _flags(visit)}
+    still = [check for check in checks if all(kept.id in facts for kept in check.facts)]
+    return [
+        Item(
+            one.key, one.kind, visit, one.score, tuple(facts[kept.id] for kept in one.facts),
+            tuple(flags[kept.id] for kept in one.flags),
+        )
+        for one in questions_of(_in_full(store, visit), still)
+    ]  # fmt: skip
 
 
-def _spot_checks(store: Store, visits: Sequence[KeptVisit]) -> dict[int, list[Item]]:
-    found: dict[int, list[Item]] = defaultdict(list)
+def _in_order(store: Store, day: date | None) -> tuple[list[_Ranked], Checks]:
+    """The visits with open questions, the horse with the worst doubt first; and the spot checks among them."""
+    if day is None:
+        recent = store.visits_since(store.days_back(DRAWN_DAYS))
+        doubted = store.doubted()
+    else:
+        recent, doubted = store.visits_on(day), {}
+    checks = _checks(store, recent)
+    ranked = [_ranked(_light(visit), visit.horse, checks[number]) for number, visit in doubted.items()]
+    for visit in recent:
+        if visit.id not in doubted and (day is not None or checks[visit.id]):
+            ranked.append(_ranked(_in_full(store, visit), visit.horse.id if visit.horse else None, checks[visit.id]))
+    ranked = [one for one in ranked if one.questions]
+    ranked.sort(key=lambda one: (-max(question.score for question in one.questions), one.questions[0].key))
+    horses = {whose: place for place, whose in enumerate(dict.fromkeys(one.whose for one in ranked))}
+    ranked.sort(key=lambda one: horses[one.whose])
+    return ranked, checks
+
+
+def _ranked(visit: Asked, horse: int | None, checks: Sequence[Question]) -> _Ranked:
+    whose = ("visit", visit.id) if horse is None else ("horse", horse)
+    return _Ranked(visit.id, whose, questions_of(visit, checks))
+
+
+def _checks(store: Store, visits: Sequence[KeptVisit]) -> Checks:
+    found: Checks = defaultdict(list)
     since = store.days_back(DRAWN_DAYS)
     recent = [visit for visit in visits if since is not None and visit.visit.date >= since]
     for visit, facts in drawn(store, recent):
-        for kept in grouped(facts):
-            key = f"v{visit.id}-s{kept[0].id}"
-            found[visit.id].append(Item(key, ItemKind.SPOT_CHECK, visit, fact_score(kept[0].fact), tuple(kept)))
+        found[visit.id] += spot_checks(visit.id, facts)
     return found
 
 
-def _worst(items: Iterable[Item]) -> float:
-    return max(item.score for item in items)
+def _light(visit: DoubtedVisit) -> Asked:
+    return Asked(visit.id, visit.horse is None and not visit.left, visit.facts, visit.flags)
 
 
-def _whose(item: Item) -> tuple[str, int]:
-    return ("horse", item.visit.horse.id) if item.visit.horse else ("visit", item.visit.id)
+def _in_full(store: Store, visit: KeptVisit) -> Asked:
+    nameless = visit.horse is None and not store.left_without_horse(visit.id)
+    return Asked(visit.id, nameless, visit.facts, _flags(visit))
 
 
-def _horse_items(store: Store, visit: KeptVisit, flags: list[KeptFlag]) -> list[Item]:
-    if flags or (visit.horse is None and not _left_without_horse(store, visit)):
-        score = max([flag_score(flag.flag) for flag in flags], default=horse_score())
-        return [Item(f"v{visit.id}-h", ItemKind.HORSE, visit, score, flags=tuple(flags))]
-    return []
-
-
-def _left_without_horse(store: Store, visit: KeptVisit) -> bool:
-    """Whether a person looked at the question and left it: its flags are answered, and there is no horse."""
-    changes = store.changes(visit.id)
-    undone = {change.undoes for change in changes}
-    return any(change.kind is ChangeKind.LOOK and change.id not in undone for change in changes)
-
-
-def _choices(visit: KeptVisit, flags: Iterable[KeptFlag]) -> Iterator[Item]:
-    """Contradictions between fields of one foot: one question about all of them."""
-    taken: set[int] = set()
-    for flag in flags:
-        facts = [kept for kept in carrying(visit, flag) if kept.id not in taken]
-        if flag.flag.kind is not FlagKind.CONTRADICTION or len(facts) < 2 or len({k.fact.foot for k in facts}) > 1:
-            continue
-        taken.update(kept.id for kept in facts)
-        score = max(flag_score(flag.flag), *(fact_score(kept.fact) for kept in facts))
-        yield Item(f"v{visit.id}-c{flag.id}", ItemKind.CHOICE, visit, score, tuple(facts), (flag,))
-
-
-def carrying(visit: KeptVisit, flag: KeptFlag) -> list[KeptFact]:
-    """The fields that are doubted for the very reason of this flag."""
-    return [kept for kept in visit.facts if kept.fact.flagged and flag.flag.reason in kept.fact.reasons]
-
-
-def _apart(visit: KeptVisit, flag: KeptFlag) -> bool:
-    """A contradiction that its fields carry is asked with them."""
-    return flag.flag.kind is not FlagKind.CONTRADICTION or not carrying(visit, flag)
-
-
-def _fields(visit: KeptVisit, taken: set[int]) -> Iterator[Item]:
-    flagged = [kept for kept in visit.facts if kept.fact.flagged and kept.id not in taken]
-    for kept in grouped(flagged):
-        score = max(fact_score(one.fact) for one in kept)
-        yield Item(f"v{visit.id}-f{kept[0].id}", ItemKind.FIELD, visit, score, tuple(kept))
-
-
-def grouped(facts: Iterable[KeptFact]) -> list[list[KeptFact]]:
-    """The same field on several feet, said once, together."""
-    groups: dict[tuple[object, ...], list[KeptFact]] = defaultdict(list)
-    for kept in facts:
-        one = kept.fact
-        alone = kept.id if one.span[0] == one.span[1] else 0  # typed by hand: no words say that they belong together
-        groups[(*(getattr(one, name) for name in _GROUPED), alone)].append(kept)
-    return list(groups.values())
-
-
-def _flag_item(visit: KeptVisit, flag: KeptFlag) -> Item:
-    kind = _KINDS.get(flag.flag.kind, ItemKind.WORDS)
-    return Item(f"v{visit.id}-g{flag.id}", kind, visit, flag_score(flag.flag), flags=(flag,))
+def _flags(visit: KeptVisit) -> list[KeptFlag]:
+    first = visit.memo.visit_ids[:1] == (visit.id,)
+    return [*visit.flags, *(visit.memo.flags if first else ())]

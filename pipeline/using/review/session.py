@@ -3,18 +3,20 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Sequence
+from contextlib import suppress
+from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
 
-from pipeline.errors import CorrectionError, NotFoundError
+from pipeline.errors import CorrectionError, NotFoundError, StoreError
 from pipeline.keeping import KeptHorse, Store
 from pipeline.keeping.correcting import FactFields
 from pipeline.keeping.deciding import (
     AcceptFact,
     AddFact,
     AssignHorse,
+    AssignNewHorse,
     CorrectFact,
     Decision,
     DropFact,
@@ -22,14 +24,15 @@ from pipeline.keeping.deciding import (
     MoveFact,
     SetDay,
 )
-from pipeline.keeping.lessons import LessonStep, WordLesson
+from pipeline.keeping.lessons import WordLesson
 from pipeline.keeping.to_review import SPOT_CHECK
 from pipeline.record import Fact, FlagKind, Foot, HorseMatch, RosterHorse
 from pipeline.using.review import learning
 from pipeline.using.review.choices import Choice, choices_of
 from pipeline.using.review.items import Item, ItemKind, with_feet
 from pipeline.using.review.nearest import Near, nearest
-from pipeline.using.review.queue import carrying, items_of, queue
+from pipeline.using.review.questions import carrying
+from pipeline.using.review.queue import items_of, keys, queue
 from pipeline.using.review.surroundings import Clip, LastTime, Words, clip_of, last_time, words_of
 from pipeline.using.review.typed import TextReader, read_facts, read_value
 from pipeline.vocabulary import Vocabulary
@@ -89,9 +92,17 @@ class Review:
 
         return self.given_reader or Reader(self.vocabulary)
 
+    def open_keys(self, day: date | None = None) -> list[str]:
+        """The keys of all open questions, or of those of one day, in their order; quick however many there are."""
+        return keys(self.store, day)
+
     def queue(self, day: date | None = None) -> list[Item]:
         """All open questions, or those of one day, in their order."""
-        return queue(self.store, day)
+        return list(queue(self.store, day))
+
+    def each(self) -> Iterator[Item]:
+        """All open questions in their order, one by one, without waiting for the last."""
+        return queue(self.store)
 
     def item(self, key: str) -> Item:
         """The open question of this key as it is now; NotFoundError once it is answered."""
@@ -174,14 +185,13 @@ class Review:
         facts = read_facts(text, self.reader, item.visit.visit.date)
         words = {"span": item.span, "quote": ""}
         decisions: list[Decision] = [AddFact(fact.model_copy(update=words)) for fact in facts]
-        lesson = None
+        added = ", ".join(dict.fromkeys(with_feet(fact, (fact.foot,)) for fact in facts))
         if item.kind is ItemKind.WORDS:
             lesson = learning.from_rewording(_quote(item), text, self.vocabulary)
-        added = ", ".join(dict.fromkeys(with_feet(fact, (fact.foot,)) for fact in facts))
-        if item.kind is not ItemKind.WORDS:  # the question itself is still to be answered
-            self.store.decide(item.visit.id, decisions, seen=item.seen, who=self.who, why="missed")
-            return Done(f"Added: {added}.", answered=False)
-        return self._decide(item, decisions, f"Added: {added}.", lesson)
+            return self._decide(item, decisions, f"Added: {added}.", lesson)
+        # The question itself is still to be answered, and the words that were meant are among those of no fact.
+        lesson = learning.from_missed(item.visit.visit.notes.splitlines(), text, self.vocabulary)
+        return replace(self._answered_with(item, decisions, "missed", f"Added: {added}.", lesson), answered=False)
 
     def assign(self, item: Item, horse: KeptHorse) -> Done:
         """It was this horse's visit, all of it."""
@@ -198,8 +208,7 @@ class Review:
         if any(kept.name.casefold() == wanted.casefold() and kept.horse.place == place for kept in self.store.horses()):
             raise CorrectionError(f"{wanted} is on the roster already; choose it there.")
         self.item(item.key)  # still open: no horse is made for a question that somebody has answered
-        self.store.add_horses([RosterHorse(name=wanted, place=place)], who=self.who, why="new horse, by review")
-        return self._decide(item, [AssignHorse(self.store.horse(wanted, place))], f"{wanted} is a new horse.")
+        return self._decide(item, [AssignNewHorse(RosterHorse(name=wanted, place=place))], f"{wanted} is a new horse.")
 
     def no_horse(self, item: Item) -> Done:
         """It is none of these: the visit stays without a horse, and is asked no more."""
@@ -218,21 +227,24 @@ class Review:
         return self._decide(item, [SetDay(day)], f"The day is {day.isoformat()}.")
 
     def undo(self) -> Done:
-        """Take back the last answer of this name that still stands, whenever it was given."""
+        """Take back the last answer of this name that still stands, whenever it was given, and what it taught."""
         changes = self.store.undo_action(who=self.who)
         gone = {change.id for change in changes}
+        lessons: list[learning.Lesson] = [*self.store.learned_in(gone)]
         for change, lesson in [taught for taught in self._taught if taught[0] in gone]:
-            learning.unlearn(self.store, lesson)
+            lessons += [] if lesson in lessons else [lesson]
             self._taught.remove((change, lesson))
             self.learned.pop()
+        stays = [lesson for lesson in lessons if not learning.unlearn(self.store, lesson)]
         whose = self.store.visit(changes[0].visit) if changes[0].visit else None
         name = f" at {whose.horse.name}" if whose and whose.horse else ""
-        return Done(f"Taken back{name}; it is asked again.")
+        return Done(f"Taken back{name}; it is asked again.{''.join(map(learning.still_learned, stays))}")
 
     def learn(self, lesson: learning.Lesson) -> str:
         """Learn it at once, because he says so; returns a sentence. Raises VocabularyError when it may not be."""
-        said = learning.learn(self.store, lesson)
-        self._note_learned(lesson, said)
+        change = self._last_change()
+        said = learning.learn(self.store, lesson, change)
+        self._note_learned(lesson, said, change)
         return said
 
     def _horse_confirmed(self, item: Item, horse: KeptHorse) -> Done:
@@ -245,23 +257,35 @@ class Review:
         """Write an answer with all that it answers besides, and see what it teaches."""
         whole = [*decisions, *(LookedAt(flag) for flag in _answered(item))]
         why = SPOT_CHECK if item.spot_check else "reviewed"
-        self.store.decide(item.visit.id, whole, seen=item.seen, who=self.who, why=why)
+        return self._answered_with(item, whole, why, says, lesson)
+
+    def _answered_with(
+        self, item: Item, decisions: Sequence[Decision], why: str, says: str, lesson: learning.Lesson | None
+    ) -> Done:
+        """Write it whole; then learn what it teaches when that is due, or offer it when it may be learned."""
+        if lesson is not None and not learning.may_be_learned(self.store, lesson, self.vocabulary):
+            lesson = None
+        shows = lesson if isinstance(lesson, WordLesson) else None
+        self.store.decide(item.visit.id, decisions, seen=item.seen, who=self.who, why=why, shows=shows)
         if lesson is None:
             return Done(says)
-        change = max(change.id for change in self.store.last_action(who=self.who))
-        if isinstance(lesson, WordLesson):
-            self.store.note_lesson(lesson, LessonStep.SEEN, change=change)
-        said = learning.learn_if_due(self.store, lesson)
+        change = self._last_change()
+        said = learning.learn_if_due(self.store, lesson, change)
         if said is None:
             return Done(says, lesson)
-        self._note_learned(lesson, said)
+        self._note_learned(lesson, said, change)
         return Done(says, learned=said)
 
-    def _note_learned(self, lesson: learning.Lesson, said: str) -> None:
-        last = self.store.last_action(who=self.who)
+    def _last_change(self) -> int | None:
+        """The number of the last change of this name; None when it cannot be told just now."""
+        with suppress(StoreError):  # the answer is kept by then, and must not look as if it was not
+            return next((change.id for change in self.store.last_action(who=self.who)), None)
+        return None
+
+    def _note_learned(self, lesson: learning.Lesson, said: str, change: int | None) -> None:
         self.learned.append(said)
-        if last:
-            self._taught.append((last[0].id, lesson))
+        if change is not None:
+            self._taught.append((change, lesson))
 
 
 def _must_be(item: Item, kind: ItemKind) -> None:
@@ -285,7 +309,7 @@ def _answered(item: Item) -> list[int]:
     own = [flag.id for flag in item.flags]
     decided = {kept.id for kept in item.facts}
     for flag in item.visit.flags:
-        left = {kept.id for kept in carrying(item.visit, flag)}
+        left = {kept.id for kept in carrying(item.visit.facts, flag)}
         if flag.flag.kind is FlagKind.CONTRADICTION and flag.id not in own and left and left <= decided:
             own.append(flag.id)
     return own

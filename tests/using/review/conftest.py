@@ -12,6 +12,7 @@ from typing import Any
 
 import pytest
 
+from pipeline.errors import StoreError
 from pipeline.judging import judge
 from pipeline.keeping import Store
 from pipeline.keeping.roster import read_roster
@@ -23,6 +24,11 @@ from pipeline.vocabulary import load_vocabulary
 DEMO = Path(__file__).resolve().parents[3] / "demo_audio"
 HEARD = Path(__file__).with_name("demo_heard.jsonl")
 Keep = Callable[..., list[int]]
+
+
+def no_disk(*given: object) -> None:
+    """What fails when nothing more can be written."""
+    raise StoreError("The disk is full.")
 
 
 @pytest.fixture(scope="session")

@@ -6,13 +6,13 @@ from collections.abc import Callable
 
 import pytest
 
-from pipeline.errors import CorrectionError, StoreConflictError
+from pipeline.errors import CorrectionError, StoreConflictError, StoreError
 from pipeline.keeping import ChangeKind
 from pipeline.keeping.correcting import FactFields
 from pipeline.record import Status
 from pipeline.using.review import Done, Item, ItemKind, Review
 from pipeline.using.review.nearest import nearest
-from tests.using.review.conftest import Keep
+from tests.using.review.conftest import Keep, no_disk
 
 THREE = "Hester. New shoes in front, size three. Six weeks."
 
@@ -194,6 +194,48 @@ def test_a_new_horse_joins_the_roster(demo: Review) -> None:
         demo.new_horse(item, "hester", "Quince Farm")
     demo.new_horse(item, "Peregrine")
     assert [visit.id for visit in demo.store.visits_of("Peregrine")] == [item.visit.id]
+
+
+def test_a_new_horse_of_a_name_that_another_place_knows(demo: Review) -> None:
+    item = asked(demo, ItemKind.HORSE)
+    demo.new_horse(item, "Hester")
+    horse = demo.store.visit(item.visit.id).horse
+    assert horse is not None
+    assert (horse.name, horse.horse.place) == ("Hester", None)
+    demo.undo()
+    assert demo.store.visit(item.visit.id).horse is None
+    assert horse.id in [kept.id for kept in demo.store.horses()]  # taken back, it stays on the roster
+
+
+def test_a_new_horse_joins_with_the_answer_or_not_at_all(demo: Review, monkeypatch: pytest.MonkeyPatch) -> None:
+    item, before = asked(demo, ItemKind.HORSE), demo.store.horses()
+    monkeypatch.setattr("pipeline.keeping.correcting.assign_visit", no_disk)
+    with pytest.raises(StoreError):
+        demo.new_horse(item, "Peregrine")
+    assert demo.store.horses() == before
+
+
+def test_an_answer_and_the_mishearing_that_it_shows_are_kept_together(
+    yard: Review, hear: Keep, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    hear(yard, "Hester. Left hind has fresh at the toe.")
+    item = asked(yard)
+    monkeypatch.setattr("pipeline.keeping.deciding.write_lesson", no_disk)
+    with pytest.raises(StoreError):
+        yard.correct(item, FactFields(value="flare"))
+    assert yard.store.changes(1) == []
+
+
+def test_an_answer_stands_when_what_it_teaches_cannot_be_written(
+    yard: Review, hear: Keep, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("pipeline.using.review.learning.add_heard", no_disk)
+    for day in ("2026-05-10", "2026-05-11"):
+        visit = hear(yard, "Hester. Left hind has fresh at the toe.", day=day)[0]
+        done = yard.correct(asked(yard), FactFields(value="flare"))
+        assert (done.says, done.learned) == ("Corrected: left hind: flare (toe).", None)
+        assert values(yard, visit, "finding") == [("LH", "flare")]
+    assert done.offer == "Read “fresh” as flare from now on?"
 
 
 def test_the_nearest_names_come_by_sound(yard: Review, hear: Keep) -> None:

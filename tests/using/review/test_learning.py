@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from pipeline.errors import NotFoundError, VocabularyError
+from pipeline.errors import NotFoundError, StoreError, VocabularyError
 from pipeline.hearing.bias import bias_forms
 from pipeline.keeping.correcting import FactFields
 from pipeline.keeping.lessons import LearnedName, WordLesson
@@ -14,7 +14,7 @@ from pipeline.record import HorseMatch
 from pipeline.using.review import ItemKind, Review, learning
 from pipeline.using.review.session import Done
 from pipeline.vocabulary import load_vocabulary
-from tests.using.review.conftest import Keep
+from tests.using.review.conftest import Keep, no_disk
 
 MISHEARD = "Hester. On the left front, thruss in the sulcus."
 UNCLEAR = "thruss in the sulcus"
@@ -81,6 +81,18 @@ def test_what_is_forgotten_is_not_learned_again_unasked(yard: Review, hear: Keep
     assert own_words(yard.store.folder) == [OwnWord("findings", "thrush", "thruss", heard=True)]
 
 
+def test_that_it_is_not_wanted_is_kept_before_it_goes(yard: Review, monkeypatch: pytest.MonkeyPatch) -> None:
+    learning.learn(yard.store, LESSON)
+
+    def pulled_out(*given: object) -> None:
+        raise StoreError("The drive was pulled out.")
+
+    monkeypatch.setattr(learning, "forget_word", pulled_out)
+    with pytest.raises(StoreError):
+        learning.forget(yard.store, "thruss")
+    assert yard.store.lesson_refused(LESSON)
+
+
 def test_a_correction_that_is_taken_back_teaches_nothing(yard: Review, hear: Keep) -> None:
     hear(yard, MISHEARD, day="2026-05-10", unclear=UNCLEAR)
     say_what_was_said(yard)
@@ -94,16 +106,140 @@ def test_a_correction_that_is_taken_back_teaches_nothing(yard: Review, hear: Kee
     assert yard.learned == []
 
 
+def learned_on_an_earlier_evening(yard: Review, hear: Keep) -> Review:
+    """What was misheard twice is learned; the review of the next evening."""
+    for day in ("2026-05-10", "2026-05-12"):
+        hear(yard, MISHEARD, day=day, unclear=UNCLEAR)
+        say_what_was_said(yard)
+    assert own_words(yard.store.folder) == [OwnWord("findings", "thrush", "thruss", heard=True)]
+    return Review(yard.store, VOCABULARY, "Reviewer", yard.given_reader)
+
+
+def test_a_correction_of_another_evening_takes_its_lesson_back_too(yard: Review, hear: Keep) -> None:
+    assert learned_on_an_earlier_evening(yard, hear).undo().says == "Taken back at Hester; it is asked again."
+    assert own_words(yard.store.folder) == []
+
+
+def test_taking_back_is_done_though_he_has_forgotten_the_word_himself(yard: Review, hear: Keep) -> None:
+    later = learned_on_an_earlier_evening(yard, hear)
+    learning.forget(yard.store, "thruss")
+    assert later.undo().says == "Taken back at Hester; it is asked again."
+    assert yard.store.times_seen(LESSON) == 1
+
+
+def test_taking_back_is_done_though_the_lesson_cannot_be_taken_out(
+    yard: Review, hear: Keep, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    later = learned_on_an_earlier_evening(yard, hear)
+
+    def pulled_out(*given: object) -> None:
+        raise StoreError("The drive was pulled out.")
+
+    monkeypatch.setattr(learning, "forget_word", pulled_out)
+    assert later.undo().says == (
+        "Taken back at Hester; it is asked again. What was learned from it could not be taken out: "
+        "clinchbook words forget “thruss”."
+    )
+    assert yard.store.times_seen(LESSON) == 1
+
+
 def test_a_wrong_sound_alike_gets_its_true_meaning(yard: Review, hear: Keep) -> None:
     hear(yard, "Hester. Left hind has fresh at the toe.", day="2026-05-10")
     item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
     assert item.as_read() == "left hind: thrush (toe)"
-    lesson = yard.correct(item, FactFields(value="crack")).lesson
-    assert lesson == WordLesson("findings", "crack", "fresh")
+    lesson = yard.correct(item, FactFields(value="flare")).lesson
+    assert lesson == WordLesson("findings", "flare", "fresh")
     learning.learn(yard.store, lesson)
     reader = Reader(vocabulary_with_own(yard.store.folder))
     visit = hear(yard, "Hester. Left hind has fresh at the toe.", day="2026-05-13", read=reader)[0]
-    assert found(yard, visit) == [("LH", "crack", False)]
+    assert found(yard, visit) == [("LH", "flare", False)]
+
+
+@pytest.mark.parametrize(
+    ("said", "instead"),
+    [
+        ("Hester. Left hind has fresh at the toe.", "crack"),
+        ("Hester. Trotted up lane.", "sound"),
+        ("Hester. He kept leaning on the trot.", "sound"),
+    ],
+)
+def test_words_that_sound_like_nothing_of_the_new_value_teach_nothing(
+    yard: Review, hear: Keep, said: str, instead: str
+) -> None:
+    hear(yard, said)
+    item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
+    done = yard.correct(item, FactFields(value=instead))
+    assert (done.lesson, done.offer) == (None, None)
+
+
+def test_what_was_missed_is_looked_for_among_the_words_of_no_fact(yard: Review, hear: Keep) -> None:
+    said = (
+        "Hester. New shoes in front, size three. There is kerry toma at the toe of the off fore. She stood by the gate."
+    )
+    visit = hear(yard, said, unsure=("three",))[0]
+    item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
+    done = yard.add(item, "off fore, keratoma at the toe")
+    assert (done.says, done.answered) == ("Added: right fore: keratoma (toe).", False)
+    assert done.lesson == WordLesson("findings", "keratoma", "kerry toma")
+    assert done.offer == "Read “kerry toma” as keratoma from now on?"
+    assert found(yard, visit) == [("RF", "keratoma", True)]
+    yard.learn(done.lesson)
+    visit = hear(yard, said, day="2026-05-13", read=Reader(vocabulary_with_own(yard.store.folder)))[0]
+    assert found(yard, visit) == [("RF", "keratoma", False)]
+
+
+def test_what_was_missed_and_taught_is_kept_whole_and_taken_back_whole(
+    yard: Review, hear: Keep, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    visit = hear(yard, "Hester. New shoes in front, size three. There is kerry toma at the toe.", unsure=("three",))[0]
+    item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
+    lesson = WordLesson("findings", "keratoma", "kerry toma")
+    with monkeypatch.context() as broken:
+        broken.setattr("pipeline.keeping.deciding.write_lesson", no_disk)
+        with pytest.raises(StoreError):
+            yard.add(item, "off fore, keratoma at the toe")
+    assert (found(yard, visit), yard.store.times_seen(lesson)) == ([], 0)
+    assert yard.add(item, "off fore, keratoma at the toe").lesson == lesson
+    yard.learn(lesson)
+    assert (found(yard, visit), yard.store.times_seen(lesson)) == ([("RF", "keratoma", True)], 1)
+    later = Review(yard.store, VOCABULARY, "Reviewer")
+    assert later.undo().says == "Taken back at Hester; it is asked again."
+    assert (found(yard, visit), yard.store.times_seen(lesson), own_words(yard.store.folder)) == ([], 0, [])
+
+
+def test_nothing_is_made_of_words_that_only_sound_a_little_like_what_was_missed() -> None:
+    unread = ["There was copper in the bucket", "Kicks when the dog is near"]
+    assert learning.from_missed(unread, "left fore, corn at the toe", VOCABULARY) is None
+    assert learning.from_missed([], "left fore, corn at the toe", VOCABULARY) is None
+    meant = "off hind, thrush in the commissure"
+    assert learning.from_missed([*unread, "In the commissa"], meant, VOCABULARY) == (
+        WordLesson("zones", "commissure", "commissa")
+    )
+
+
+def test_what_would_be_refused_is_not_offered(yard: Review, hear: Keep) -> None:
+    said = "Hester. New shoes in front, size three. There's a heel cracking it too on the medial heel."
+    hear(yard, said, unsure=("three",))
+    item = next(item for item in yard.queue() if item.kind is ItemKind.FIELD)
+    meant = "right hind, heel crack, medial heel, moderate"
+    lesson = learning.from_missed(item.visit.visit.notes.splitlines(), meant, VOCABULARY)
+    assert lesson == WordLesson("findings", "crack", "cracking")
+    with pytest.raises(VocabularyError, match="has a meaning already"):
+        yard.learn(lesson)
+    assert yard.add(item, meant).lesson is None
+    hear(yard, "Rohand. First one stood quiet. Trimmed all four.", day="2026-05-11")
+    yard.store.call_also(yard.store.horse("Figaro").id, "Rohand")
+    assert name_it(yard).lesson is None
+
+
+def test_a_learned_phrase_may_hold_words_that_mean_something_alone(yard: Review, hear: Keep) -> None:
+    said = "Hester. Left hind has greedy toe. Off fore has the in soul."
+    assert found(yard, hear(yard, said, day="2026-05-10")[0]) == []
+    learning.learn(yard.store, WordLesson("findings", "white_line_disease", "greedy toe"))
+    learning.learn(yard.store, WordLesson("findings", "thin_sole", "the in soul"))
+    reader = Reader(vocabulary_with_own(yard.store.folder))
+    visit = hear(yard, said, day="2026-05-13", read=reader)[0]
+    assert found(yard, visit) == [("LH", "white_line_disease", False), ("RF", "thin_sole", False)]
 
 
 @pytest.mark.parametrize(

@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+from datetime import date
 from itertools import groupby
+from pathlib import Path
 
 import pytest
 
 from pipeline.errors import NotFoundError
-from pipeline.record import Fact
+from pipeline.keeping import Store
+from pipeline.record import Fact, Memo, MemoRecord
 from pipeline.using.review import ItemKind, Review
 from pipeline.using.review.harm import fact_score, weights
+from pipeline.using.review.queue import items_of
 from pipeline.using.review.surroundings import clip_of, words_of
+from tests.endurance.answering import Reviewer, make_yard
 from tests.using.review.conftest import Keep
 
 
@@ -19,6 +24,37 @@ def test_a_visit_without_a_horse_comes_first_and_every_horse_is_asked_about_at_o
     assert (items[0].kind, items[0].visit.horse) == (ItemKind.HORSE, None)
     runs = [whose for whose, _ in groupby(item.visit.horse.name if item.visit.horse else "?" for item in items)]
     assert len(runs) == len(set(runs))
+
+
+def in_full(review: Review) -> list[str]:
+    """The order as it is promised, from every visit of the store in full."""
+    visits = [review.store.visit(number) for memo in review.store.memos() for number in memo.visit_ids]
+    asked = [items for items in (items_of(review.store, visit) for visit in visits) if items]
+    worst = {id(items): -max(item.score for item in items) for items in asked}
+    asked.sort(key=lambda items: (worst[id(items)], items[0].key))
+    whose = [items[0].visit.horse.id if items[0].visit.horse else -items[0].visit.id for items in asked]
+    return [item.key for one in dict.fromkeys(whose) for name, items in zip(whose, asked, strict=True) if name == one
+            for item in items]  # fmt: skip
+
+
+def test_the_order_of_the_whole_store_is_that_of_its_visits_in_full(demo: Review) -> None:
+    assert demo.open_keys() == in_full(demo) == [item.key for item in demo.queue()]
+    assert demo.open_keys(date(2026, 5, 12)) == [item.key for item in demo.queue(date(2026, 5, 12))]
+    assert len(demo.open_keys()) > 20
+
+
+def test_the_order_stays_the_same_whatever_is_answered(tmp_path: Path) -> None:
+    make_yard(tmp_path, 15)
+    with Store.open(tmp_path / "book") as store:
+        for evening in range(3):
+            reviewer = Reviewer(store, f"evening {evening}")
+            for number in range(10):
+                reviewer.answer(number)
+                assert reviewer.review.open_keys() == in_full(reviewer.review)
+        memo = store.memos()[5]
+        record = MemoRecord(memo=Memo(), transcript=memo.record.transcript, visits=memo.record.visits[:1])
+        store.read_again(memo.id, record, seen=1, vocabulary="other")
+        assert reviewer.review.open_keys() == in_full(reviewer.review)
 
 
 def test_within_a_horse_the_most_harmful_comes_first(demo: Review) -> None:
@@ -47,6 +83,13 @@ def test_one_field_on_several_feet_is_one_question(yard: Review, hear: Keep) -> 
     assert item.feet == ("LF", "RF")
     assert item.as_read() == "left fore, right fore: shoe size 3"
     assert item.reason() == "The word “three” was hard to hear; please listen."
+
+
+def test_unclear_words_are_named_but_not_all_of_a_long_stretch(yard: Review, hear: Keep) -> None:
+    words = "thruss in the sulcus and some more that goes on and on as he talks in the wind there"
+    hear(yard, f"Hester. Left front {words}.", unclear=words)
+    item = next(item for item in yard.queue() if item.kind is ItemKind.WORDS)
+    assert item.as_read() == "words to look at: “thruss in the sulcus and some more that goes on and on as …”"
 
 
 def test_a_contradiction_is_one_question_with_both_readings(yard: Review, hear: Keep) -> None:

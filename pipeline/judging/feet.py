@@ -1,0 +1,92 @@
+"""Foot beside foot: the two of a pair, toe beside heel, and what hardly occurs in front or behind."""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Iterator, Sequence
+from functools import lru_cache
+from importlib.resources import files
+
+from pipeline.judging.naming import plain, slot_name, the_foot
+from pipeline.record import Fact
+
+_PAIRS = (("LF", "RF"), ("LH", "RH"))
+# Degrees between left and right. That a pair's angles should match: Turner, Objective Assessment of Hoof Balance
+# (mismatched angles among six faults of balance); the four degrees are common practice, no source.
+_MOST_DEGREES = 4.0
+# Heels are called underrun when their angle is 5 degrees less than the toe's: Turner, as above.
+_HEEL_BELOW_TOE = 5.0
+_UNDERRUN = "underrun_heels"
+_MOST_SIZES = 1  # between left and right of a pair; common practice, no source
+
+Group = tuple[list[Fact], str]
+
+
+def uneven_feet(present: Sequence[Fact]) -> Iterator[Group]:
+    """Pairs and single feet whose measures do not go together, each with its sentence."""
+    by_slot: dict[str, dict[str | None, list[Fact]]] = {}
+    for fact in present:
+        by_slot.setdefault(fact.slot, {}).setdefault(fact.foot, []).append(fact)
+    for slot in ("toe_angle", "heel_angle"):
+        for one, other in _across(by_slot.get(slot, {})):
+            if abs(float(one.value) - float(other.value)) > _MOST_DEGREES:
+                yield [one, other], f"Left and right {slot_name(slot)} differ by more than {_MOST_DEGREES:g} degrees."
+    for one, other in _across(by_slot.get("shoe_size", {})):
+        apart = sizes_apart(str(one.value), str(other.value))
+        if apart is not None and apart > _MOST_SIZES:
+            yield [one, other], f"Left and right shoe differ by more than a size: {plain(one)} and {plain(other)}."
+    yield from _heel_and_toe(by_slot)
+
+
+def _across(by_foot: dict[str | None, list[Fact]]) -> Iterator[tuple[Fact, Fact]]:
+    for left, right in _PAIRS:
+        for one in by_foot.get(left, []):
+            for other in by_foot.get(right, []):
+                yield one, other
+
+
+def _heel_and_toe(by_slot: dict[str, dict[str | None, list[Fact]]]) -> Iterator[Group]:
+    told = {f.foot for feet in by_slot.get("finding", {}).values() for f in feet if f.value == _UNDERRUN}
+    for foot, heels in by_slot.get("heel_angle", {}).items():
+        for heel in heels:
+            for toe in by_slot.get("toe_angle", {}).get(foot, []):
+                apart = float(toe.value) - float(heel.value)
+                if abs(apart) > _HEEL_BELOW_TOE and foot is not None and not (apart > 0 and foot in told):
+                    yield (
+                        [toe, heel],
+                        f"Toe {plain(toe)} and heel {plain(heel)} degrees on {foot} are more than "
+                        f"{_HEEL_BELOW_TOE:g} degrees apart; are both right?",
+                    )
+
+
+def sizes_apart(one: str, other: str) -> float | None:
+    """How many sizes lie between two shoes, half sizes and "00-0" between counted as halves; None if unknown."""
+    places = [_size_place(one), _size_place(other)]
+    if places[0] is None or places[1] is None:
+        return None
+    return abs(places[0] - places[1])
+
+
+def _size_place(size: str) -> float | None:
+    noughts = {"0": 0.0, "00": -1.0, "000": -2.0, "0000": -3.0}
+    parts = size.split("-")
+    found = [noughts[p] if p in noughts else (float(p) if p.replace(".", "", 1).isdigit() else None) for p in parts]
+    known = [place for place in found if place is not None]
+    return sum(known) / len(known) if len(known) == len(parts) else None
+
+
+@lru_cache(maxsize=1)
+def _usual_feet() -> dict[tuple[str, str], tuple[frozenset[str], str]]:
+    text = (files("pipeline.judging") / "usual_feet.csv").read_text(encoding="utf-8")
+    return {
+        (row["slot"], row["value"]): (frozenset(row["feet"].split()), row["why"])
+        for row in csv.DictReader(text.splitlines())
+    }
+
+
+def unusual_foot(fact: Fact) -> str | None:
+    """A sentence when the thing hardly occurs on this foot, else None."""
+    feet, why = _usual_feet().get((fact.slot, str(fact.value)), (frozenset(), ""))
+    if not feet or fact.foot is None or fact.foot in feet:
+        return None
+    return f"{why}, and this says {the_foot(fact.foot)}; is it the right foot?"
