@@ -8,13 +8,11 @@ recognisers tend to write instead. A line that starts with ``#`` is a comment. A
 from __future__ import annotations
 
 import csv
-import hashlib
 import re
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Iterator, Mapping
 from functools import cached_property
-from importlib.resources import files
 from pathlib import Path
+from typing import NamedTuple
 
 from pipeline.errors import VocabularyError
 from pipeline.terms import WORDED_SLOTS, ZONES
@@ -49,8 +47,7 @@ SLOT_CLASSES = {slot: name for name, slot in reversed(CLASS_SLOTS.items())}
 _FORM = re.compile(r"[a-z0-9'./½¼¾%°]+(?: (?:\.\.\.|[a-z0-9'./½¼¾%°]+))*")
 
 
-@dataclass(frozen=True)
-class Entry:
+class Entry(NamedTuple):
     """One line of a vocabulary file."""
 
     canonical: str
@@ -61,11 +58,11 @@ class Entry:
     line: int
 
 
-@dataclass(frozen=True)
 class Vocabulary:
     """All classes of words, by file name without its ending."""
 
-    classes: dict[str, tuple[Entry, ...]] = field(default_factory=dict)
+    def __init__(self, classes: Mapping[str, tuple[Entry, ...]]) -> None:
+        self.classes = classes
 
     def entries(self, name: str) -> tuple[Entry, ...]:
         """The entries of a class; raises VocabularyError when there is no such file."""
@@ -85,14 +82,17 @@ class Vocabulary:
     @cached_property
     def version(self) -> str:
         """A short digest that changes with any word."""
+        import hashlib  # loads long, and a search needs no digest
+
         lines = (f"{name}|{entry}" for name in sorted(self.classes) for entry in self.classes[name])
         return hashlib.sha256("\n".join(lines).encode()).hexdigest()[:12]
 
 
 def vocabulary_folder() -> Path:
     """Where the shipped words lie: inside the wheel, or beside the package in a source tree."""
-    packaged = Path(str(files("pipeline"))) / "vocab"
-    return packaged if packaged.is_dir() else Path(__file__).resolve().parent.parent / "vocab"
+    package = Path(__file__).resolve().parent
+    packaged = package / "vocab"
+    return packaged if packaged.is_dir() else package.parent / "vocab"
 
 
 def load_vocabulary(folder: Path | None = None, own_words: Iterable[tuple[str, Entry]] = ()) -> Vocabulary:
@@ -101,11 +101,7 @@ def load_vocabulary(folder: Path | None = None, own_words: Iterable[tuple[str, E
     Raises VocabularyError, naming file and line, for a wrong column, an unknown canonical name, a form that is not
     plain lower-case words, or one form given to two canonical names.
     """
-    folder = folder or vocabulary_folder()
-    paths = sorted(folder.glob("*.csv"))
-    if not paths:
-        raise VocabularyError(f"No vocabulary files in {folder}.")
-    classes = {path.stem: list(_read_file(path)) for path in paths}
+    classes = {name: list(_read_file(path)) for name, path in _files(folder or vocabulary_folder()).items()}
     for name, entry in own_words:
         if name not in classes:
             raise VocabularyError(f"There is no class of words {name!r}; known are {', '.join(sorted(classes))}.")
@@ -114,6 +110,50 @@ def load_vocabulary(folder: Path | None = None, own_words: Iterable[tuple[str, E
     for name, entries in classes.items():
         _check_unique(name, entries)
     return Vocabulary({name: tuple(entries) for name, entries in classes.items()})
+
+
+def late_vocabulary(own_words: Iterable[tuple[str, Entry]] = ()) -> Vocabulary:
+    """The shipped words joined by the user's own, each class read and checked when it is first asked for.
+
+    For whoever needs few of them: a search for a finding needs one class in forty. What ``load_vocabulary`` raises is
+    raised then, for that class alone.
+    """
+    return Vocabulary(_LateClasses(_files(vocabulary_folder()), own_words))
+
+
+class _LateClasses(Mapping[str, tuple[Entry, ...]]):
+    """Classes of words by name, read when asked for."""
+
+    def __init__(self, paths: Mapping[str, Path], own_words: Iterable[tuple[str, Entry]]) -> None:
+        self._paths = paths
+        self._own = tuple(own_words)
+        self._read: dict[str, tuple[Entry, ...]] = {}
+
+    def __getitem__(self, name: str) -> tuple[Entry, ...]:
+        if name not in self._read:
+            entries = list(_read_file(self._paths[name]))
+            for _, entry in (own for own in self._own if own[0] == name):
+                _check_entry(entry, name)
+                entries.append(entry)
+            _check_unique(name, entries)
+            self._read[name] = tuple(entries)
+        return self._read[name]
+
+    def __contains__(self, name: object) -> bool:
+        return name in self._paths
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._paths)
+
+    def __len__(self) -> int:
+        return len(self._paths)
+
+
+def _files(folder: Path) -> dict[str, Path]:
+    paths = sorted(folder.glob("*.csv"))
+    if not paths:
+        raise VocabularyError(f"No vocabulary files in {folder}.")
+    return {path.stem: path for path in paths}
 
 
 def _read_file(path: Path) -> Iterator[Entry]:
@@ -125,7 +165,9 @@ def _read_file(path: Path) -> Iterator[Entry]:
     for number, line in enumerate(text.splitlines(), start=1):
         if not line.strip() or line.lstrip().startswith("#"):
             continue
-        row = [cell.strip() for cell in next(csv.reader([line]))]
+        # A reader is made only where it is needed: making one takes longer than the line does.
+        cells = next(csv.reader([line])) if '"' in line else line.split(",")
+        row = [cell.strip() for cell in cells]
         if header is None:
             header = row
             if tuple(header) != COLUMNS:

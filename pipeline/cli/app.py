@@ -2,32 +2,50 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, Any
 
 import typer
 
-from pipeline.cli import (
-    backing,
-    checking,
-    demonstrate,
-    extracting,
-    handing_on,
-    ingesting,
-    looking,
-    past,
-    removing,
-    rereading,
-    reviewing,
-    rostering,
-    rounds,
-    waiting_list,
-    watching,
-    wording,
-)
 from pipeline.cli.endings import PlainEndings
+from pipeline.cli.late import LateCommands
+
+# Every command or group of commands, in the order of the help: the module of this folder that holds it, its name there.
+COMMANDS = {
+    "ingest": ("ingesting", "ingest"),
+    "watch": ("watching", "watch"),
+    "extract": ("extracting", "extract"),
+    "show": ("looking", "show"),
+    "search": ("looking", "search"),
+    "brief": ("rounds", "brief"),
+    "due": ("rounds", "due"),
+    "stock": ("rounds", "stock"),
+    "export": ("handing_on", "export"),
+    "import": ("handing_on", "take_in"),
+    "assign": ("looking", "assign"),
+    "review": ("reviewing", "review"),
+    "reread": ("rereading", "reread"),
+    "history": ("past", "history"),
+    "demo": ("demonstrate", "demo"),
+    "check": ("checking", "check"),
+    "waiting": ("waiting_list", "waiting"),
+    "forget": ("removing", "forget"),
+    "backup": ("backing", "backup"),
+    "restore": ("backing", "restore"),
+    "roster": ("rostering", "roster"),
+    "words": ("wording", "words"),
+}
+
+
+class Clinchbook(PlainEndings):
+    """The root command, whose commands are made when they are asked for."""
+
+    def __init__(self, **settings: Any) -> None:
+        super().__init__(**settings)
+        self.commands = LateCommands(COMMANDS)
+
 
 app = typer.Typer(
-    cls=PlainEndings,
+    cls=Clinchbook,
     name="clinchbook",
     # Plain help: rich would more than double the time that --help takes.
     rich_markup_mode=None,
@@ -46,32 +64,10 @@ def clinchbook(
     Example: clinchbook ingest memos/
     """
     if version:
-        checking.print_versions()
+        from pipeline.cli.checking import print_versions
+
+        print_versions()
         raise typer.Exit
-
-
-app.command("ingest")(ingesting.ingest)
-app.command("watch")(watching.watch)
-app.command("extract")(extracting.extract)
-app.command("show")(looking.show)
-app.command("search")(looking.search)
-app.command("brief")(rounds.brief)
-app.command("due")(rounds.due)
-app.command("stock")(rounds.stock)
-app.command("export")(handing_on.export)
-app.command("import")(handing_on.take_in)
-app.command("assign")(looking.assign)
-app.command("review")(reviewing.review)
-app.command("reread")(rereading.reread)
-app.command("history")(past.history)
-app.add_typer(rostering.roster, name="roster")
-app.add_typer(wording.words, name="words")
-app.command("demo")(demonstrate.demo)
-app.command("check")(checking.check)
-app.command("waiting")(waiting_list.waiting)
-app.command("forget")(removing.forget)
-app.command("backup")(backing.backup)
-app.command("restore")(backing.restore)
 
 
 def main() -> None:

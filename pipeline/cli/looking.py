@@ -83,7 +83,7 @@ def search(
     """
     from pipeline.keeping.location import store_folder
     from pipeline.keeping.looking import Looking
-    from pipeline.keeping.own_words import vocabulary_with_own
+    from pipeline.keeping.own_words import late_vocabulary_with_own
     from pipeline.using.search import Asked
 
     asked = Asked(
@@ -106,7 +106,7 @@ def search(
     folder = store_folder(store)
     form = one_form(as_json, as_csv)
     with Looking.open(folder) as kept:
-        vocabulary = vocabulary_with_own(folder)
+        vocabulary = late_vocabulary_with_own(folder)
         if count is None:
             print_found(kept, asked, vocabulary, form)
         else:

@@ -5,23 +5,26 @@ from __future__ import annotations
 import re
 import sqlite3
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from datetime import date
 
 from pipeline.keeping.names import name_key
 from pipeline.keeping.seen import Comparison, Wanted
 
 Parameter = str | float | int
 
+# What the view facts_in_full asks of a fact, for queries that join its tables themselves, each once.
+STANDING = "facts.stands = 1 AND visits.stands = 1 AND (facts.reading IS NULL OR facts.reading = memos.reading)"
+
 _WORD = re.compile(r"\w+")
 _SIGNS = frozenset({"<", "<=", "=", "!=", ">=", ">"})
 
 
-@dataclass
 class Where:
     """Conditions joined by AND, with their parameters."""
 
-    parts: list[str] = field(default_factory=list)
-    parameters: list[Parameter] = field(default_factory=list)
+    def __init__(self, parts: Sequence[str] = (), parameters: Sequence[Parameter] = ()) -> None:
+        self.parts = list(parts)
+        self.parameters = list(parameters)
 
     def add(self, condition: str, *parameters: Parameter) -> None:
         """One more condition, which must hold too."""
@@ -30,7 +33,9 @@ class Where:
 
     def one_of(self, column: str, values: Sequence[Parameter]) -> None:
         """The column must hold one of the values; without any it may hold anything."""
-        if values:
+        if len(values) == 1:
+            self.add(f"{column} = ?", *values)
+        elif values:
             self.add(f"{column} IN ({marks(values)})", *values)
 
     def feet(self, column: str, feet: Sequence[str | None]) -> None:
@@ -92,15 +97,41 @@ def visit_conditions(where: Where, wanted: Wanted, horse_ids: Sequence[int], tab
     if wanted.horse is not None:
         heard = f"({table}.horse IS NULL AND {table}.heard_key = ?)"
         where.add(f"({table}.horse IN ({marks(horse_ids)}) OR {heard})", *horse_ids, name_key(wanted.horse))
-    if wanted.owner is not None:
-        of_owner = f"{table}.horse IN (SELECT id FROM horses WHERE instr(name_key(owner), ?) > 0)"
-        where.add(of_owner, name_key(wanted.owner))
-    if wanted.place is not None:
-        where.add(f"{table}.horse IN (SELECT id FROM horses WHERE instr(place_key, ?) > 0)", name_key(wanted.place))
+    _whose(where, wanted, f"{table}.horse")
     if wanted.since is not None:
         where.add(f"{table}.date >= ?", wanted.since.isoformat())
     if wanted.until is not None:
         where.add(f"{table}.date <= ?", wanted.until.isoformat())
+
+
+def day_conditions(where: Where, wanted: Wanted) -> None:
+    """What is wanted of a fact and its visit as far as ``fact_days`` tells: all but slot, value, words and horse."""
+    where.one_of("zone", wanted.zones)
+    where.one_of("status", wanted.statuses)
+    where.feet("foot", wanted.feet)
+    if wanted.flagged is not None:
+        where.add("flagged = ?", int(wanted.flagged))
+    _whose(where, wanted, "horse")
+    if wanted.since is not None:
+        where.add("(month, day) >= (?, ?)", *_month_and_day(wanted.since))
+    if wanted.until is not None:
+        where.add("(month, day) <= (?, ?)", *_month_and_day(wanted.until))
+
+
+def _month_and_day(day: date) -> tuple[int, int]:
+    return 100 * day.year + day.month, day.day
+
+
+def _whose(where: Where, wanted: Wanted, column: str) -> None:
+    if wanted.owner is not None:
+        where.add(f"{column} IN (SELECT id FROM horses WHERE instr(name_key(owner), ?) > 0)", name_key(wanted.owner))
+    if wanted.place is not None:
+        where.add(f"{column} IN (SELECT id FROM horses WHERE instr(place_key, ?) > 0)", name_key(wanted.place))
+
+
+def of_a_horse(wanted: Wanted) -> bool:
+    """Whether only some horses are asked about."""
+    return wanted.horse is not None or wanted.owner is not None or wanted.place is not None
 
 
 def compared_alone(wanted: Wanted) -> bool:
@@ -108,38 +139,47 @@ def compared_alone(wanted: Wanted) -> bool:
     return bool(wanted.compared) and not (wanted.slots or wanted.values or wanted.words)
 
 
+def by_slot(compared: Sequence[Comparison]) -> dict[str, list[Comparison]]:
+    """The comparisons of each slot."""
+    groups: dict[str, list[Comparison]] = {}
+    for comparison in compared:
+        groups.setdefault(comparison.slot, []).append(comparison)
+    return groups
+
+
+def compare(where: Where, column: str, group: Sequence[Comparison]) -> None:
+    """The column must hold a value of which all comparisons hold."""
+    for comparison in group:
+        if comparison.among is not None:
+            where.add(f"{column} IN ({marks(comparison.among)})", *comparison.among)
+        elif comparison.sign in _SIGNS and comparison.bound is not None:
+            # Inches were turned into mm on the way in, and their last digits differ.
+            where.add(f"round({column}, 3) {comparison.sign} ?", comparison.bound)
+        else:
+            raise ValueError(f"{comparison!r} compares with nothing")
+
+
 def _comparisons(where: Where, wanted: Wanted, table: str) -> None:
     """Listed alone, a fact must be one of those compared; and its foot must hold a fact for every slot compared."""
-    slots = dict.fromkeys(comparison.slot for comparison in wanted.compared)
-    groups = [[comparison for comparison in wanted.compared if comparison.slot == slot] for slot in slots]
+    groups = by_slot(wanted.compared)
     if compared_alone(wanted):
-        compared = [_compared(table, group) for group in groups]
-        either = " OR ".join(sql for sql, _ in compared)
-        where.add(f"({either})", *(part for _, values in compared for part in values))
+        compared = [_compared(table, slot, group) for slot, group in groups.items()]
+        either = " OR ".join(f"({one.sql})" for one in compared)
+        where.add(f"({either})", *(part for one in compared for part in one.parameters))
         if len(groups) == 1:
             return
-    for group in groups:
-        sql, values = _compared("other", group)
+    for slot, group in groups.items():
+        other = _compared("other", slot, group)
         where.add(
             f"EXISTS (SELECT 1 FROM facts_in_full AS other WHERE other.visit = {table}.visit AND "
             f"(other.foot IS {table}.foot OR other.foot IS NULL OR {table}.foot IS NULL) AND "
-            f"other.status = 'present' AND {sql})",
-            *values,
+            f"other.status = 'present' AND {other.sql})",
+            *other.parameters,
         )
 
 
-def _compared(table: str, group: Sequence[Comparison]) -> tuple[str, list[Parameter]]:
+def _compared(table: str, slot: str, group: Sequence[Comparison]) -> Where:
     """What one fact must hold, all comparisons of the group being of its slot."""
-    parts = [f"{table}.slot = ?"]
-    values: list[Parameter] = [group[0].slot]
-    for comparison in group:
-        if comparison.among is not None:
-            parts.append(f"{table}.value IN ({marks(comparison.among)})")
-            values.extend(comparison.among)
-        elif comparison.sign in _SIGNS and comparison.bound is not None:
-            # Inches were turned into mm on the way in, and their last digits differ.
-            parts.append(f"round({table}.value, 3) {comparison.sign} ?")
-            values.append(comparison.bound)
-        else:
-            raise ValueError(f"{comparison!r} compares with nothing")
-    return f"({' AND '.join(parts)})", values
+    where = Where([f"{table}.slot = ?"], [slot])
+    compare(where, f"{table}.value", group)
+    return where

@@ -8,12 +8,12 @@ from sqlite_utils import Database
 
 from pipeline.judging.earlier import LastVisit
 from pipeline.keeping.horses import horses_called
-from pipeline.keeping.seen import seen_fact
+from pipeline.keeping.seen import FACT_COLUMNS, seen_fact
 from pipeline.record import HorseMatch, Visit
 
 _LAST_DAY = "SELECT max(date) AS day FROM visits WHERE horse = ? AND stands = 1 AND date < ?"
-_FACTS_OF_DAY = """SELECT facts.* FROM visits CROSS JOIN facts_in_full AS facts ON facts.visit = visits.id
-                   WHERE visits.horse = ? AND visits.date = ? ORDER BY visits.id, facts.position"""
+_FACTS_OF_DAY = f"""SELECT {FACT_COLUMNS} FROM visits CROSS JOIN facts_in_full AS facts ON facts.visit = visits.id
+                    WHERE visits.horse = ? AND visits.date = ? ORDER BY visits.id, facts.position"""
 
 
 def last_visit(database: Database, visit: Visit) -> LastVisit | None:
@@ -29,5 +29,5 @@ def last_visit(database: Database, visit: Visit) -> LastVisit | None:
     day = next(iter(database.query(_LAST_DAY, [horses[0].id, visit.date.isoformat()])))["day"]
     if day is None:
         return None
-    rows = database.query(_FACTS_OF_DAY, [horses[0].id, day])
-    return LastVisit(date.fromisoformat(day), [seen_fact(row) for row in rows])
+    rows = database.execute(_FACTS_OF_DAY, [horses[0].id, day])
+    return LastVisit(date.fromisoformat(day), list(map(seen_fact, rows)))

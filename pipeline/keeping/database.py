@@ -7,7 +7,6 @@ import sqlite3
 import sys
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from importlib.abc import MetaPathFinder
 from importlib.machinery import ModuleSpec
 from pathlib import Path
 from types import ModuleType
@@ -185,13 +184,13 @@ def sync_folder(folder: Path) -> None:
 
 
 def _wrapped(connection: sqlite3.Connection) -> Database:
-    with _without("numpy", "pandas"):
+    with without("numpy", "pandas"):
         from sqlite_utils import Database
     return Database(connection, execute_plugins=False)
 
 
-class _Absent(MetaPathFinder):
-    """Says of a few packages that they are not installed."""
+class _Absent:
+    """A finder of modules that says of a few packages that they are not installed."""
 
     def __init__(self, names: frozenset[str]) -> None:
         self.names = names
@@ -206,10 +205,11 @@ class _Absent(MetaPathFinder):
 
 
 @contextmanager
-def _without(*names: str) -> Iterator[None]:
-    """Hide packages that sqlite-utils loads only to know their column types: the store keeps none of those.
+def without(*names: str) -> Iterator[None]:
+    """Hide packages that a library loads while it is imported and that are not needed here.
 
-    Without this a search would wait for numpy to load.
+    sqlite-utils loads numpy only to know its column types, of which the store keeps none, and fpdf2 for pictures that
+    are made of dots; loading it takes a tenth of a second.
     """
     absent = _Absent(frozenset(names))
     sys.meta_path.insert(0, absent)

@@ -75,14 +75,13 @@ def _fits(database: Database, name: str) -> bool:
 
 
 def _days_fit(database: Database) -> bool:
-    if not database.execute("SELECT 1 FROM sqlite_master WHERE name = 'fact_days'").fetchone():
+    if not database.execute("SELECT 1 FROM sqlite_master WHERE name = 'fact_days_now'").fetchone():
         return True  # a store of an earlier version, such as a back-up has
-    facts = """SELECT facts.slot, facts.value, facts.status, visits.date, facts.id, facts.foot
-               FROM facts JOIN visits ON visits.id = facts.visit"""
-    days = "SELECT slot, value, status, date, fact, foot FROM fact_days"
-    counts = database.execute("SELECT (SELECT count(*) FROM facts), (SELECT count(*) FROM fact_days)").fetchone()
-    missing = database.execute(f"SELECT 1 FROM ({facts} EXCEPT {days}) LIMIT 1").fetchone()
-    return counts[0] == counts[1] and missing is None
+    counts = database.execute(
+        "SELECT (SELECT count(*) FROM fact_days_now), (SELECT count(*) FROM fact_days)"
+    ).fetchone()
+    sql = "SELECT 1 FROM (SELECT * FROM fact_days_now EXCEPT SELECT * FROM fact_days) LIMIT 1"
+    return counts[0] == counts[1] and database.execute(sql).fetchone() is None
 
 
 def _recording_problem(path: Path, sha256: str, deep: bool) -> str | None:

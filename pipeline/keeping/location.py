@@ -6,8 +6,6 @@ import os
 from contextlib import suppress
 from pathlib import Path
 
-from platformdirs import user_data_dir
-
 from pipeline.errors import StoreError
 from pipeline.keeping.database import sync_folder
 
@@ -24,6 +22,8 @@ def store_folder(explicit: Path | None = None) -> Path:
     named = os.environ.get(STORE_VARIABLE, "").strip()
     if named:
         return Path(named).expanduser()
+    from platformdirs import user_data_dir
+
     return Path(user_data_dir("clinchbook", appauthor=False))
 
 

@@ -7,18 +7,21 @@ from collections.abc import Iterator, Sequence
 from datetime import date
 from pathlib import Path
 from types import TracebackType
-from typing import Self
+from typing import TYPE_CHECKING, Self
 
 from pipeline.errors import FileMissingError
-from pipeline.keeping import counting, finding, passages, visiting
+from pipeline.keeping import visiting
 from pipeline.keeping.asking import rows
-from pipeline.keeping.counting import Count
+from pipeline.keeping.called import horse_ids_called
 from pipeline.keeping.database import plain_errors
 from pipeline.keeping.location import DATABASE_NAME
 from pipeline.keeping.names import name_key
 from pipeline.keeping.schema import APPLICATION_ID, SCHEMA_VERSION
-from pipeline.keeping.seen import Found, SeenHorse, SeenVisit, Wanted
+from pipeline.keeping.seen import Found, SeenHorse, SeenVisit, ShodVisit, Wanted
 from pipeline.keeping.visiting import LastSeen
+
+if TYPE_CHECKING:
+    from pipeline.keeping.counting import Count
 
 
 class Looking:
@@ -71,8 +74,10 @@ class Looking:
 
     def count(self, wanted: Wanted, by: str) -> list[Count]:
         """The facts that hold all that is wanted, counted by one of COUNTED_BY; errors as in ``search``."""
+        from pipeline.keeping.counting import count_facts
+
         with plain_errors(self.folder):
-            return counting.count_facts(self._connection, wanted, by, _ids_for_search(self._connection, wanted.horse))
+            return count_facts(self._connection, wanted, by, _ids_for_search(self._connection, wanted.horse))
 
     def horse(self, name: str, place: str | None = None) -> SeenHorse:
         """The one horse of this name or other name; NotFoundError when there is none or several."""
@@ -109,12 +114,13 @@ class Looking:
         with plain_errors(self.folder):
             return visiting.horse_ids_between(self._connection, since, until, place)
 
-    def facts_of_horses(
-        self, horse_ids: Sequence[int], slots: Sequence[str], since: date, until: date
-    ) -> Iterator[SeenVisit]:
-        """Visits of these horses, horse by horse and oldest first, with the facts of these slots alone."""
+    def facts_on_feet(
+        self, horse_ids: Sequence[int], slots: Sequence[str], statuses: Sequence[str], since: date, until: date
+    ) -> Iterator[ShodVisit]:
+        """Visits of these horses, horse by horse and oldest first, with their feet's facts of these slots and statuses
+        alone."""
         with plain_errors(self.folder):
-            yield from visiting.facts_of_horses(self._connection, horse_ids, slots, since, until)
+            yield from visiting.facts_on_feet(self._connection, horse_ids, slots, statuses, since, until)
 
     def unassigned_count(self, horse: SeenHorse | None = None) -> int:
         """How many visits belong to no horse yet; with a horse, how many of those were heard under its names."""
@@ -124,21 +130,25 @@ class Looking:
 
 def search(connection: sqlite3.Connection, wanted: Wanted) -> Found:
     """What ``Looking.search`` finds, on a connection that knows ``name_key``."""
+    from pipeline.keeping.finding import find_facts  # the due list and the brief need none of it
+
     ids = _ids_for_search(connection, wanted.horse)
-    found = finding.find_facts(connection, wanted, ids)
+    found = find_facts(connection, wanted, ids)
     about_facts = (
         wanted.slots or wanted.values or wanted.feet or wanted.zones or wanted.compared or wanted.flagged is not None
     )
     if not wanted.words or about_facts:
         return found
-    said = passages.find_passages(connection, wanted, ids)
+    from pipeline.keeping.passages import find_passages
+
+    said = find_passages(connection, wanted, ids)
     return Found(found.facts, said[: wanted.limit], found.more or len(said) > wanted.limit)
 
 
 def _ids_for_search(connection: sqlite3.Connection, name: str | None) -> list[int]:
     if name is None:
         return []
-    ids = finding.horse_ids_called(connection, name)
+    ids = horse_ids_called(connection, name)
     heard = "SELECT 1 FROM visits WHERE horse IS NULL AND heard_key = ? AND stands = 1 LIMIT 1"
     if not ids and next(rows(connection, heard, [name_key(name)]), None) is None:
         visiting.the_horse(connection, name)  # says which names are close

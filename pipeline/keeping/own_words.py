@@ -8,25 +8,31 @@ from __future__ import annotations
 import csv
 import io
 import os
-import tempfile
 from contextlib import suppress
-from dataclasses import dataclass, replace
 from pathlib import Path
+from typing import NamedTuple
 
 from pipeline.errors import NotFoundError, StoreError, VocabularyError
 from pipeline.keeping.database import plain_errors, sync_folder
 from pipeline.keeping.location import make_private_folder
 from pipeline.keeping.locking import alone
 from pipeline.terms import WORDED_SLOTS, ZONES
-from pipeline.vocabulary import CLASS_SLOTS, COLUMNS, LEARNED_SOURCE, Entry, Vocabulary, load_vocabulary
+from pipeline.vocabulary import (
+    CLASS_SLOTS,
+    COLUMNS,
+    LEARNED_SOURCE,
+    Entry,
+    Vocabulary,
+    late_vocabulary,
+    load_vocabulary,
+)
 
 WORDS_NAME = "words"
 OWN_SOURCE = "own word"
 _NO_MEANING = frozenset({"bias"})  # what the recogniser is told to expect; it gives no word a meaning
 
 
-@dataclass(frozen=True)
-class OwnWord:
+class OwnWord(NamedTuple):
     """One form that the user gave a meaning: a class of words and a canonical name there.
 
     ``heard`` is True for what the recogniser writes instead, which counts only in memos that were heard.
@@ -45,6 +51,14 @@ def vocabulary_with_own(folder: Path) -> Vocabulary:
     cannot be read.
     """
     return load_vocabulary(own_words=_entries(folder))
+
+
+def late_vocabulary_with_own(folder: Path) -> Vocabulary:
+    """The same words, each class of them read when it is first asked for; raises VocabularyError then.
+
+    A mistake in one of the user's own files is refused at once.
+    """
+    return late_vocabulary(_entries(folder))
 
 
 def own_words(folder: Path) -> list[OwnWord]:
@@ -174,7 +188,7 @@ def _entries(folder: Path) -> list[tuple[str, Entry]]:
     except VocabularyError as error:
         raise VocabularyError(f"In your own words in {words}: {error}") from error
     return [
-        (name, replace(entry, file=f"{WORDS_NAME}/{entry.file}"))
+        (name, entry._replace(file=f"{WORDS_NAME}/{entry.file}"))
         for name, entries in classes.items()
         for entry in entries
     ]
@@ -182,7 +196,7 @@ def _entries(folder: Path) -> list[tuple[str, Entry]]:
 
 def _without(entry: Entry, form: str) -> Entry:
     spoken = tuple(other for other in entry.spoken if other != form)
-    return replace(entry, spoken=spoken, heard_as=tuple(other for other in entry.heard_as if other != form))
+    return entry._replace(spoken=spoken, heard_as=tuple(other for other in entry.heard_as if other != form))
 
 
 def _words_of(name: str, entry: Entry) -> list[OwnWord]:
@@ -219,6 +233,8 @@ def _write(folder: Path, name: str, entries: list[Entry]) -> None:
 
 
 def _replace(path: Path, text: str) -> None:
+    import tempfile  # looking for words need not wait for it
+
     handle, temporary = tempfile.mkstemp(prefix=f".{path.stem}-", suffix=".part", dir=path.parent)
     part = Path(temporary)
     try:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -54,8 +55,7 @@ def leaving(
         if since is None or visit.visit.date >= since:
             by_memo.setdefault(visit.memo.id, []).append(visit)
     ordered = sorted(by_memo.values(), key=lambda kept: (min(v.visit.date for v in kept), _sha256(kept[0])))
-    heard = _heard(database)
-    history = reading_back.history(database)
+    heard = _heard(database, ordered)
     # What is left of a memo whose other horse was removed goes out as any other part does: without its words.
     in_part = memos_in_part(database) | partly_forgotten(database)
     memos = [_memo(kept, places, heard, kept[0].memo.id not in in_part) for kept in ordered]
@@ -64,7 +64,7 @@ def leaving(
     on_file = [
         HorseOnFile(**horse.horse.model_dump(), first_named_in=named.get(horse.from_memo or 0)) for horse in horses
     ]
-    changes = _Naming(places, ordered).changes(history)
+    changes = _Naming(places, ordered).changes(database)
     by_hand = decided(database, (visit for kept in ordered for visit in kept))
     return Leaving(on_file, memos, changes, [kept[0].memo.id for kept in ordered], by_hand)
 
@@ -79,8 +79,10 @@ def _sha256(visit: KeptVisit) -> str:
     return visit.memo.record.memo.sha256 or ""
 
 
-def _heard(database: Database) -> dict[int, tuple[int, str | None]]:
-    rows = database.query("SELECT id, position, horse_heard FROM visits")
+def _heard(database: Database, memos: Sequence[Sequence[KeptVisit]]) -> dict[int, tuple[int, str | None]]:
+    ids = json.dumps([visit.id for kept in memos for visit in kept])
+    sql = "SELECT id, position, horse_heard FROM visits WHERE id IN (SELECT value FROM json_each(?))"
+    rows = database.query(sql, [ids])
     return {row["id"]: (row["position"], row["horse_heard"]) for row in rows}
 
 
@@ -111,7 +113,7 @@ def _memo(
 
 def _visit(kept: KeptVisit, places: Mapping[int, int], position: int, heard_as: str | None) -> VisitOnFile:
     return VisitOnFile(
-        **kept.visit.model_dump(),
+        **{name: value for name, value in kept.visit if name in VisitOnFile.model_fields},
         of_horse=places.get(kept.horse.id) if kept.horse else None,
         position=position,
         heard_as=heard_as,
@@ -134,13 +136,18 @@ class _Naming:
                 self.rows["visits", visit.id] = where
                 self.rows.update({("facts", row): {**where, "fact": which} for which, row in enumerate(visit.fact_ids)})
 
-    def changes(self, history: Sequence[HistoryEntry]) -> list[ChangeOnFile]:
-        """The corrections of what goes out, oldest first."""
-        return [
-            self._change(entry)
-            for entry in history
-            if (entry.table, entry.row) in self.rows and entry.column in _COLUMNS[entry.table]
+    def changes(self, database: Database) -> list[ChangeOnFile]:
+        """The corrections of what goes out, oldest first; the history of what does not is not read."""
+        by_table: dict[str, list[int]] = {}
+        for table, row in self.rows:
+            by_table.setdefault(table, []).append(row)
+        entries = [
+            entry
+            for table, rows in by_table.items()
+            for entry in reading_back.history_of_rows(database, table, rows)
+            if entry.column in _COLUMNS[table]
         ]
+        return [self._change(entry) for entry in sorted(entries, key=lambda entry: entry.id)]
 
     def _change(self, entry: HistoryEntry) -> ChangeOnFile:
         of_horse = entry.table == "visits" and entry.column == "horse"

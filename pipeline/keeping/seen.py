@@ -5,7 +5,7 @@ the time that frozen dataclasses take, as long as their annotations are no strin
 """
 
 import json
-from dataclasses import dataclass, field
+from collections.abc import Sequence
 from datetime import date
 from typing import Any, NamedTuple
 
@@ -112,13 +112,12 @@ class Wanted(NamedTuple):
     limit: int = 1000
 
 
-@dataclass(frozen=True)
-class Found:
+class Found(NamedTuple):
     """What a search found; ``more`` says that its limit cut them off."""
 
-    facts: list[FoundFact] = field(default_factory=list)
-    passages: list[Passage] = field(default_factory=list)
-    more: bool = False
+    facts: list[FoundFact]
+    passages: list[Passage]
+    more: bool
 
 
 class SeenHorse(NamedTuple):
@@ -139,24 +138,47 @@ class SeenVisit(NamedTuple):
     facts: tuple[SeenFact, ...]
 
 
-def seen_fact(row: Any) -> SeenFact:
-    """The fact behind a row of ``facts``, whose columns go by their names."""
-    reasons, rules = row["reasons"], row["rules"]
-    return SeenFact(
-        id=row["id"],
-        foot=row["foot"],
-        slot=row["slot"],
-        value=row["value"],
-        zone=row["zone"],
-        status=Status(row["status"]),
-        severity=None if row["severity"] is None else Severity(row["severity"]),
-        confidence=row["confidence"],
-        flagged=bool(row["flagged"]),
-        reasons=() if reasons == "[]" else tuple(json.loads(reasons)),
-        quote=row["quote"],
-        start=row["start_s"],
-        end=row["end_s"],
-        span=(row["span_start"], row["span_end"]),
-        match=row["match"],
-        rules=() if rules == "[]" else tuple(json.loads(rules)),
+class FootFact(NamedTuple):
+    """A fact of one foot as far as it can be told: for whoever reads tens of thousands and shows none."""
+
+    foot: str
+    slot: str
+    value: str | float
+    zone: str | None
+    status: Status
+    severity: Severity | None
+    flagged: bool
+
+
+class ShodVisit(NamedTuple):
+    """A visit with facts of its feet in the order in which they were said."""
+
+    id: int
+    date: date
+    horse_id: int
+    facts: tuple[FootFact, ...]
+
+
+# The columns of ``facts`` that make a fact, in the order in which ``seen_fact`` takes them.
+FACT_COLUMNS = ", ".join(
+    f"facts.{name}"
+    for name in (
+        "id", "foot", "slot", "value", "zone", "status", "severity", "confidence", "flagged", "reasons", "quote",
+        "start_s", "end_s", "span_start", "span_end", "match", "rules",
     )
+)  # fmt: skip
+STATUSES = {status.value: status for status in Status}
+SEVERITIES: dict[str | None, Severity | None] = {None: None, **{one.value: one for one in Severity}}
+
+
+def seen_fact(row: Sequence[Any]) -> SeenFact:
+    """The fact behind a row that begins with FACT_COLUMNS."""
+    (
+        number, foot, slot, value, zone, status, severity, confidence, flagged, reasons, quote, start, end, low, high,
+        match, rules, *_,
+    ) = row  # fmt: skip
+    return SeenFact(
+        number, foot, slot, value, zone, STATUSES[status], SEVERITIES[severity], confidence, bool(flagged),
+        () if reasons == "[]" else tuple(json.loads(reasons)), quote, start, end, (low, high), match,
+        () if rules == "[]" else tuple(json.loads(rules)),
+    )  # fmt: skip

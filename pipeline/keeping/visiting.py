@@ -5,15 +5,26 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Iterator, Sequence
 from datetime import date
-from itertools import groupby
+from itertools import chain, groupby
+from operator import itemgetter
 from typing import NamedTuple
 
 from pipeline.errors import NotFoundError
-from pipeline.keeping.asking import Parameter, Where, marks, rows
-from pipeline.keeping.finding import horse_ids_called
+from pipeline.keeping.asking import STANDING, Parameter, Where, marks, rows
+from pipeline.keeping.called import horse_ids_called
 from pipeline.keeping.names import name_key
-from pipeline.keeping.seen import SeenHorse, SeenVisit, seen_fact
+from pipeline.keeping.seen import (
+    FACT_COLUMNS,
+    SEVERITIES,
+    STATUSES,
+    FootFact,
+    SeenHorse,
+    SeenVisit,
+    ShodVisit,
+    seen_fact,
+)
 
+_FACTS = """visits CROSS JOIN memos ON memos.id = visits.memo CROSS JOIN facts ON facts.visit = visits.id"""
 _HORSE = "SELECT id, name, owner, place FROM horses"
 
 
@@ -52,11 +63,11 @@ def visits_of(connection: sqlite3.Connection, horse: SeenHorse) -> list[SeenVisi
             connection, "SELECT id, date FROM visits WHERE horse = ? AND stands = 1 ORDER BY date, id", [horse.id]
         )
     ]
-    sql = """SELECT facts.* FROM visits CROSS JOIN facts_in_full AS facts ON facts.visit = visits.id
-             WHERE visits.horse = ? ORDER BY visits.date, visits.id, facts.position"""
+    sql = f"""SELECT {FACT_COLUMNS}, facts.visit FROM {_FACTS}
+              WHERE visits.horse = ? AND {STANDING} ORDER BY visits.date, visits.id, facts.position"""
     by_visit = {
         visit: tuple(map(seen_fact, facts))
-        for visit, facts in groupby(rows(connection, sql, [horse.id]), key=lambda row: int(row["visit"]))
+        for visit, facts in groupby(connection.execute(sql, [horse.id]), key=itemgetter(-1))
     }
     return [SeenVisit(visit, day, horse, by_visit.get(visit, ())) for visit, day in visits]
 
@@ -80,8 +91,11 @@ def unassigned_count(connection: sqlite3.Connection, horse: SeenHorse | None = N
 
 def seen_count(connection: sqlite3.Connection, place: str | None = None) -> int:
     """How many horses were ever seen, at ``place`` if one is given."""
-    where = _of_a_horse(place)
-    sql = f"SELECT count(DISTINCT horse) FROM visits WHERE {where.sql}"
+    # Asked horse by horse, as there are fifty visits to one.
+    where = Where(["EXISTS (SELECT 1 FROM visits WHERE visits.horse = horses.id AND visits.stands = 1)"])
+    if place is not None:
+        where.add("instr(place_key, ?) > 0", name_key(place))
+    sql = f"SELECT count(*) FROM horses WHERE {where.sql}"
     return int(connection.execute(sql, where.parameters).fetchone()[0])
 
 
@@ -96,8 +110,9 @@ def last_seen(connection: sqlite3.Connection, since: date | None, place: str | N
     ), said AS MATERIALIZED (
         SELECT latest.horse, min(facts.value) AS weeks, max(facts.flagged) AS doubt FROM latest
         CROSS JOIN visits ON visits.horse = latest.horse AND visits.date = latest.date
-        CROSS JOIN facts_in_full AS facts ON facts.visit = visits.id
-        WHERE +facts.slot = 'next_visit_weeks' AND +facts.status = 'planned' GROUP BY latest.horse
+        CROSS JOIN memos ON memos.id = visits.memo
+        CROSS JOIN facts INDEXED BY facts_of_the_next_visit ON facts.visit = visits.id
+        WHERE facts.slot = 'next_visit_weeks' AND facts.status = 'planned' AND {STANDING} GROUP BY latest.horse
     )
     SELECT horses.id, horses.name, horses.owner, horses.place, latest.date, said.weeks, said.doubt,
         (SELECT max(id) FROM visits WHERE visits.horse = latest.horse AND visits.date = latest.date
@@ -120,21 +135,31 @@ def days_of(connection: sqlite3.Connection, horse_ids: Sequence[int]) -> dict[in
     return found
 
 
-def facts_of_horses(
-    connection: sqlite3.Connection, horse_ids: Sequence[int], slots: Sequence[str], since: date, until: date
-) -> Iterator[SeenVisit]:
+def facts_on_feet(
+    connection: sqlite3.Connection,
+    horse_ids: Sequence[int],
+    slots: Sequence[str],
+    statuses: Sequence[str],
+    since: date,
+    until: date,
+) -> Iterator[ShodVisit]:
     """The visits of these horses from ``since`` to ``until``, horse by horse and oldest first, with the facts of these
-    slots alone; visits without any are left out."""
-    horses = {horse.id: horse for horse in map(_horse, _by_id(connection, horse_ids))}
+    slots and statuses that are of a foot; visits without any are left out."""
     for some in _batches(horse_ids):
-        sql = f"""SELECT facts.*, visits.horse AS owner_row FROM visits
-                  CROSS JOIN facts_in_full AS facts ON facts.visit = visits.id
+        sql = f"""SELECT visits.id, visits.date, visits.horse, facts.foot, facts.slot, facts.value, facts.zone,
+                      facts.status, facts.severity, facts.flagged FROM {_FACTS}
                   WHERE visits.horse IN ({marks(some)}) AND visits.date BETWEEN ? AND ?
-                      AND +facts.slot IN ({marks(slots)})
+                      AND +facts.slot IN ({marks(slots)}) AND +facts.status IN ({marks(statuses)})
+                      AND facts.foot IS NOT NULL AND {STANDING}
                   ORDER BY visits.horse, visits.date, visits.id, facts.position"""
-        found = rows(connection, sql, [*some, since.isoformat(), until.isoformat(), *slots])
-        for (visit, day, horse), facts in groupby(found, key=lambda row: (row["visit"], row["date"], row["owner_row"])):
-            yield SeenVisit(visit, date.fromisoformat(day), horses[horse], tuple(map(seen_fact, facts)))
+        found = connection.execute(sql, [*some, since.isoformat(), until.isoformat(), *slots, *statuses])
+        for visit, told in groupby(found, key=itemgetter(0)):
+            first = next(told)
+            facts = tuple(
+                FootFact(foot, slot, value, zone, STATUSES[status], SEVERITIES[severity], bool(flagged))
+                for _, _, _, foot, slot, value, zone, status, severity, flagged in chain((first,), told)
+            )
+            yield ShodVisit(visit, date.fromisoformat(first[1]), first[2], facts)
 
 
 def horse_ids_between(connection: sqlite3.Connection, since: date, until: date, place: str | None = None) -> list[int]:

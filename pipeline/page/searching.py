@@ -31,7 +31,7 @@ def look() -> ResponseReturnValue:
     words = request.args.get("words", "").strip()
     foot, status = request.args.get("foot", ""), request.args.get("status", "")
     horse = request.args.get("horse", "").strip()
-    found, trouble = Found(), None
+    found, trouble = Found([], [], False), None
     if words or foot or horse:
         try:
             found = _found(words, foot, status, horse)

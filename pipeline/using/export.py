@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+import gc
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -121,7 +123,24 @@ def visits_of(store: Store, horse: KeptHorse) -> list[KeptVisit]:
 
 
 def _one(store: Store, horse: KeptHorse, request: Request, number: int) -> bytes:
-    return _RENDERERS[request.form](told_of(store, horse, request, number))
+    with _nothing_thrown_away():
+        return _RENDERERS[request.form](told_of(store, horse, request, number))
+
+
+@contextmanager
+def _nothing_thrown_away() -> Iterator[None]:
+    """Keep Python from looking for what could be thrown away while one record is made.
+
+    A record of two hundred visits is some hundred thousand objects, all of which are needed to its end; looking
+    through them again and again took a fifth of the time.
+    """
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()
 
 
 def told_of(store: Store, horse: KeptHorse, request: Request, number: int = 0) -> Handover:

@@ -6,13 +6,16 @@ import csv
 import io
 from collections.abc import Sequence
 from itertools import islice
+from typing import TYPE_CHECKING
 
-from pipeline.keeping.counting import Count
 from pipeline.keeping.seen import Found, FoundFact, Passage
 from pipeline.terms import Status
 from pipeline.using.cells import spreadsheet_safe
 from pipeline.using.columns import plain, row_lines, table
 from pipeline.using.wording import SIGN, fact_words
+
+if TYPE_CHECKING:
+    from pipeline.keeping.counting import Count
 
 _SENSES = {
     Status.PRESENT: "Seen or done",

@@ -1,7 +1,7 @@
 """A record as one self-contained web page: it opens offline, prints, fits a phone, and runs no script.
 
 Every word of a memo or a roster is escaped by the template engine; a policy in the page forbids scripts and any
-address. Jinja2 and matplotlib load when the first page is made.
+address. Jinja2 loads when the first page is made.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """A record as a PDF: real text that can be searched, page numbers, links from each fact to its words.
 
 fpdf2 is pure Python and draws SVG as vectors; the letters are those of DejaVu Sans, which comes with matplotlib and
-knows ½, ° and the accents of names. Both load when the first PDF is made.
+knows ½, ° and the accents of names. It loads when the first PDF is made.
 """
 
 from __future__ import annotations
@@ -14,14 +14,14 @@ from pipeline.using.handover import FootRecord, Handover
 from pipeline.using.hoof_map import COLOUR_NAMES, HEIGHT, WIDTH, Kind, Mark, hoof_svg
 from pipeline.using.origin import long_date
 from pipeline.using.pdf_paper import Paper, Piece
-from pipeline.using.plots import trend_svg
+from pipeline.using.trends import trend
 from pipeline.using.visits import Quote, Said
 from pipeline.using.wording import number_words
 
 _INK = "#222222"
 _MAP_MM = 40.0
 _SMALL = 8.5  # points
-_TREND_MM = (150.0, 58.0)
+_TREND_MM = 150.0
 
 
 def as_pdf(page: Handover) -> bytes:
@@ -115,8 +115,7 @@ def _measures(paper: Paper, page: Handover) -> None:
     for measure in page.measures:
         paper.subheading(f"{measure.name}{f' ({measure.unit})' if measure.unit else ''}", room_mm=70)
         if measure.has_trend:
-            svg = trend_svg(measure, _INK, words_as_shapes=True)
-            paper.drawing(BytesIO(svg.encode("utf-8")), *_TREND_MM)
+            paper.drawing(trend(measure), _TREND_MM)
         rows = [
             [day.isoformat(), *("" if number is None else number_words(number) for number in numbers)]
             for day, numbers in measure.rows

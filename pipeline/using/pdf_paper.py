@@ -7,17 +7,13 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime
 from io import BytesIO
-from pathlib import Path
 
-import matplotlib
-from fpdf import FPDF
-from fpdf.enums import XPos, YPos
-
+from pipeline.using.pdf_pages import FAMILY, MARGIN, Pages
+from pipeline.using.trends import HEIGHT, WIDTH, Drawing
 from pipeline.using.wording import harmless
 
-_MARGIN, _LINE, _INDENT = 17.0, 4.8, 5.0
+_LINE, _INDENT = 4.8, 5.0
 _SIZE = 9.5
-_FAMILY = "DejaVu"
 _STYLES = {
     "": ("", (34, 34, 34)),
     "strong": ("B", (34, 34, 34)),
@@ -46,35 +42,15 @@ class _Run:
     width: float
 
 
-class _Pages(FPDF):
-    """Pages with a foot line and their numbers."""
-
-    foot_line = ""
-
-    def footer(self) -> None:
-        """Called by the library at the end of each page."""
-        self.set_y(-12)
-        self.set_font(_FAMILY, size=7.5)
-        self.set_text_color(95, 90, 82)
-        width = self.w - 2 * _MARGIN  # the page may turn inside a narrower block
-        self.set_x(_MARGIN)
-        self.cell(width, 5, self.foot_line, align="L")
-        self.set_x(_MARGIN)
-        self.cell(width, 5, f"page {self.page_no()} of {{nb}}", align="R")
-
-
 class Paper:
     """Writes from the top down; a style is "", "strong", "faint" or "warn"."""
 
     def __init__(self, title: str, foot_line: str, made: datetime) -> None:
-        self._pdf = _Pages(format="A4", unit="mm")
+        self._pdf = Pages()
         self._widths: dict[tuple[str, str, float], float] = {}
         self._parted: dict[tuple[str, str, float, float], list[tuple[str, float]]] = {}
         self._pdf.foot_line = foot_line
-        fonts = Path(matplotlib.get_data_path()) / "fonts" / "ttf"
-        self._pdf.add_font(_FAMILY, "", fonts / "DejaVuSans.ttf")
-        self._pdf.add_font(_FAMILY, "B", fonts / "DejaVuSans-Bold.ttf")
-        self._pdf.set_margins(_MARGIN, 15, _MARGIN)
+        self._pdf.set_margins(MARGIN, 15, MARGIN)
         self._pdf.c_margin = 0
         self._pdf.set_auto_page_break(True, margin=17)
         self._pdf.set_title(harmless(title))
@@ -90,7 +66,7 @@ class Paper:
 
     def title(self, text: str) -> None:
         """The one title."""
-        self._pdf.set_font(_FAMILY, "B", 20)
+        self._pdf.set_font(FAMILY, "B", 20)
         self._pdf.set_text_color(34, 34, 34)
         self._block(text, 9)
 
@@ -99,18 +75,18 @@ class Paper:
         self._room(room_mm)
         self.gap(4)
         self._pdf.start_section(harmless(text))
-        self._pdf.set_font(_FAMILY, "B", 13)
+        self._pdf.set_font(FAMILY, "B", 13)
         self._pdf.set_text_color(34, 34, 34)
         self._block(text, 7)
         self._pdf.set_draw_color(190, 184, 172)
-        self._pdf.line(_MARGIN, self._pdf.get_y(), self._pdf.w - _MARGIN, self._pdf.get_y())
+        self._pdf.line(MARGIN, self._pdf.get_y(), self._pdf.w - MARGIN, self._pdf.get_y())
         self.gap(1.5)
 
     def subheading(self, text: str, room_mm: float = 16) -> None:
         """A smaller heading with ``room_mm`` of room beneath it on its page."""
         self._room(room_mm)
         self.gap(1.5)
-        self._pdf.set_font(_FAMILY, "B", 10.5)
+        self._pdf.set_font(FAMILY, "B", 10.5)
         self._pdf.set_text_color(34, 34, 34)
         self._block(text, 5.5)
 
@@ -140,14 +116,14 @@ class Paper:
         self._room(10 + 10 * len(lines))
         self.gap(2)
         top, first_page = self._pdf.get_y(), self._pdf.page_no()
-        with self._between(_MARGIN + 4, self._pdf.w - _MARGIN):
+        with self._between(MARGIN + 4, self._pdf.w - MARGIN):
             self._style("warn")
             self._block(title, 5.5)
             for line in lines:
                 self.bullet([Piece(line)])
         if self._pdf.page_no() == first_page:
             self._pdf.set_fill_color(138, 59, 0)
-            self._pdf.rect(_MARGIN, top, 1.2, self._pdf.get_y() - top, style="F")
+            self._pdf.rect(MARGIN, top, 1.2, self._pdf.get_y() - top, style="F")
         self.gap(2)
 
     def bullet(self, pieces: Sequence[Piece]) -> None:
@@ -177,15 +153,16 @@ class Paper:
             self._row(widths, row, "")
         self.gap(1.5)
 
-    def drawing(self, svg: BytesIO, width: float, height: float) -> None:
+    def drawing(self, drawing: Drawing, width: float) -> None:
         """A drawing on a line of its own."""
+        height = width / WIDTH * HEIGHT
         self._room(height)
-        self._pdf.image(svg, x=_MARGIN, y=self._pdf.get_y(), w=width, h=height)
+        self._pdf.draw(drawing, MARGIN, self._pdf.get_y(), width)
         self._pdf.set_y(self._pdf.get_y() + height + 1)
 
     def in_pairs(self, blocks: Sequence[tuple[BytesIO, str, Sequence[str]]], width: float, height: float) -> None:
         """Drawings of ``width`` by ``height``, two a row, each with its title and lines at its right."""
-        half = (self._pdf.w - 2 * _MARGIN) / 2
+        half = (self._pdf.w - 2 * MARGIN) / 2
         for first in range(0, len(blocks), 2):
             row = blocks[first : first + 2]
             room = half - width - 5
@@ -193,7 +170,7 @@ class Paper:
             self._room(max(height, 12 + tallest) + 3)
             top, page, bottom = self._pdf.get_y() + 1, self._pdf.page_no(), 0.0
             for place, (svg, title, lines) in enumerate(row):
-                left = _MARGIN + place * half
+                left = MARGIN + place * half
                 self._pdf.image(svg, x=left, y=top, w=width, h=height)
                 self._pdf.set_y(top + 2)
                 with self._between(left + width + 3, left + half - 2):
@@ -237,23 +214,21 @@ class Paper:
         """The words of a piece with their widths; one that is wider than ``room`` is cut."""
         key = (piece.words, piece.style, size, room)
         if key not in self._parted:
-            words = [part for word in _one_line(piece.words).split() for part in self._cut(word, piece, size, room)]
-            self._parted[key] = [(word, self._width(word, piece.style, size)) for word in words]
+            found: list[tuple[str, float]] = []
+            for word in _one_line(piece.words).split():
+                while (width := self._width(word, piece.style, size)) > room:
+                    short = max(1, int(len(word) * room / width) - 1)
+                    found.append((word[:short], self._width(word[:short], piece.style, size)))
+                    word = word[short:]
+                found.append((word, width))
+            self._parted[key] = found
         return self._parted[key]
-
-    def _cut(self, word: str, piece: Piece, size: float, room: float) -> Iterator[str]:
-        while (width := self._width(word, piece.style, size)) > room:
-            short = max(1, int(len(word) * room / width) - 1)
-            yield word[:short]
-            word = word[short:]
-        yield word
 
     def _width(self, word: str, style: str, size: float) -> float:
         weight, _ = _STYLES[style]
         key = (word, weight, size)
         if key not in self._widths:
-            self._pdf.set_font(_FAMILY, weight, size)
-            self._widths[key] = self._pdf.get_string_width(word)
+            self._widths[key] = self._pdf.width_of(word, weight, size)
         return self._widths[key]
 
     def _of_one_style(self, runs: Sequence[_Run], size: float) -> Iterator[list[_Run]]:
@@ -270,34 +245,35 @@ class Paper:
         yield beside
 
     def _print(self, runs: Sequence[_Run], top: float, line: float, size: float) -> None:
-        self._style(runs[0].piece.style, size)
-        self._pdf.text(runs[0].x, top + 0.72 * line, " ".join(run.words for run in runs))
+        words = " ".join([run.words for run in runs])
+        weight, colour = _STYLES[runs[0].piece.style]
+        self._pdf.put(runs[0].x, top + 0.72 * line, words, weight, size, colour)
         for run in runs:
             if run.piece.link is not None:
-                self._pdf.link(run.x, top, run.width, line, run.piece.link)
+                self._pdf.lead(run.x, top, run.width, line, run.piece.link)
             if run.piece.anchor is not None:
                 self._pdf.set_link(run.piece.anchor, y=top, page=self._pdf.page_no())
 
     def _height(self, text: str, width: float) -> float:
-        with self._between(_MARGIN, _MARGIN + width):
+        with self._between(MARGIN, MARGIN + width):
             return _LINE * len(list(self._lines([Piece(text)], 0, _SIZE)))
 
     def _row(self, widths: Sequence[float], cells: Sequence[str], style: str) -> None:
-        self._style(style)
+        weight, colour = _STYLES[style]
         x, top = self._pdf.l_margin, self._pdf.get_y()
         for place, (width, cell) in enumerate(zip(widths, map(_one_line, cells), strict=True)):
             left = x + width - self._width(cell, style, _SIZE) if place else x
-            self._pdf.text(left, top + 0.72 * _LINE, cell)
+            self._pdf.put(left, top + 0.72 * _LINE, cell, weight, _SIZE, colour)
             x += width
         self._pdf.set_y(top + _LINE)
 
     def _block(self, text: str, line: float) -> None:
-        self._pdf.multi_cell(0, line, _one_line(text), align="L", new_x=XPos.LMARGIN, new_y=YPos.NEXT)
+        self._pdf.multi_cell(0, line, _one_line(text), align="L", new_x="LMARGIN", new_y="NEXT")
 
-    def _style(self, name: str, size: float = _SIZE) -> None:
+    def _style(self, name: str) -> None:
+        """The style of what the library sets."""
         weight, colour = _STYLES[name]
-        if (self._pdf.font_style, self._pdf.font_size_pt) != (weight, size):
-            self._pdf.set_font(_FAMILY, weight, size)
+        self._pdf.set_font(FAMILY, weight, _SIZE)
         self._pdf.set_text_color(*colour)
 
     def _room(self, height: float) -> bool:

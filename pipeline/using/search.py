@@ -7,17 +7,17 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import date
-from typing import Protocol
+from typing import TYPE_CHECKING, NamedTuple, Protocol
 
 from pipeline.errors import SettingsError
-from pipeline.keeping.counting import COUNTED_BY, Count
-from pipeline.keeping.looking import Looking
-from pipeline.keeping.seen import Found, Wanted
+from pipeline.keeping.seen import Comparison, Found, Wanted
 from pipeline.terms import FEET, NUMBER_SLOTS, SLOTS, WORDED_SLOTS, ZONES, Status, value_problem
-from pipeline.using.comparing import comparisons
 from pipeline.vocabulary import CLASS_SLOTS, SLOT_CLASSES, Vocabulary
+
+if TYPE_CHECKING:
+    from pipeline.keeping.counting import Count
+    from pipeline.keeping.looking import Looking
 
 DEFAULT_STATUSES = (Status.PRESENT.value, Status.SUSPECTED.value)
 WHOLE_HORSE = "horse"
@@ -30,8 +30,7 @@ _ASKED_FEET = {
 }  # fmt: skip
 
 
-@dataclass(frozen=True)
-class Asked:
+class Asked(NamedTuple):
     """A search as the command line takes it: words as a farrier says them, nothing resolved yet."""
 
     words: str = ""
@@ -73,6 +72,8 @@ def count(store: Looking, asked: Asked, by: str, vocabulary: Vocabulary) -> list
 
     Free words that name no finding must stand in the fact's own words: passages are not counted.
     """
+    from pipeline.keeping.counting import COUNTED_BY
+
     return store.count(wanted_of(asked, vocabulary), _one_of(by, COUNTED_BY, "way to count"))
 
 
@@ -98,7 +99,7 @@ def wanted_of(asked: Asked, vocabulary: Vocabulary) -> Wanted:
         feet=(*(foot_asked(foot) for foot in asked.feet), *feet_said),
         zones=tuple(_zone(zone, vocabulary) for zone in asked.zones),
         statuses=tuple(_one_of(status, list(Status), "status") for status in asked.statuses) or DEFAULT_STATUSES,
-        compared=tuple(one for said in asked.compared for one in comparisons(said, vocabulary)),
+        compared=tuple(one for said in asked.compared for one in _compared(said, vocabulary)),
         horse=asked.horse,
         owner=asked.owner,
         place=asked.place,
@@ -108,6 +109,12 @@ def wanted_of(asked: Asked, vocabulary: Vocabulary) -> Wanted:
         words=tuple(words),
         limit=asked.limit,
     )
+
+
+def _compared(said: str, vocabulary: Vocabulary) -> list[Comparison]:
+    from pipeline.using.comparing import comparisons  # its patterns take long to make, and few searches compare
+
+    return comparisons(said, vocabulary)
 
 
 def split_findings(words: str, vocabulary: Vocabulary) -> tuple[list[str], list[str]]:

@@ -6,11 +6,13 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import groupby
+from operator import attrgetter
+from typing import NamedTuple
 
 from pipeline.errors import SettingsError
 from pipeline.keeping.looking import Looking
-from pipeline.keeping.seen import SeenFact, SeenVisit
-from pipeline.terms import SHOE_SIZES, Status
+from pipeline.keeping.seen import ShodVisit
+from pipeline.terms import SHOE_SIZES, Said, Status
 from pipeline.using.due import DueHorse, due_list
 from pipeline.using.set_ups import BARE, SET_UP_SLOTS, Part, SetUp, set_ups_over
 
@@ -18,10 +20,10 @@ KINDS = ("shoe", "nail", "pad", "packing", "bare foot")
 _FRONTS = frozenset({"LF", "RF"})
 _LOOK_BACK = timedelta(days=365)  # what a shoe that is not described was before: a year of visits tells
 _SLOTS = (*SET_UP_SLOTS, "shoe_state")
+_STATUSES = (Status.PRESENT, Status.ABSENT, Status.PLANNED)
 
 
-@dataclass(frozen=True, slots=True)
-class Needed:
+class Needed(NamedTuple):
     """So many of one thing on one foot. ``assumed`` when its size or type comes from an earlier visit, ``unsure`` when
     it was not said whether the shoe is new, ``flagged`` when nobody has looked at it yet."""
 
@@ -92,18 +94,16 @@ def stock(store: Looking, since: date, today: date, weeks: int, place: str | Non
     return Stock(since, today, until, _lines(used), _lines(foreseen), times, len(due.keys() - known))
 
 
-def _foreseen(set_ups: Iterable[SetUp], last: SeenVisit, times: int) -> list[Needed]:
+def _foreseen(set_ups: Iterable[SetUp], last: ShodVisit, times: int) -> list[Needed]:
     needed = [one for set_up in set_ups for one in _needs(_as_planned(set_up, last), shoes=True)]
     return needed * times
 
 
 def _by_horse(
     store: Looking, horse_ids: Sequence[int], since: date, until: date
-) -> Iterator[tuple[int, list[SeenVisit]]]:
-    visits = store.facts_of_horses(horse_ids, _SLOTS, since, until)
-    for horse, own in groupby(visits, key=lambda visit: visit.horse):
-        if horse is not None:
-            yield horse.id, list(own)
+) -> Iterator[tuple[int, list[ShodVisit]]]:
+    for horse, own in groupby(store.facts_on_feet(horse_ids, _SLOTS, _STATUSES, since, until), attrgetter("horse_id")):
+        yield horse, list(own)
 
 
 def _times(one: DueHorse, today: date, until: date) -> int:
@@ -113,7 +113,7 @@ def _times(one: DueHorse, today: date, until: date) -> int:
     return 1 + max(0, (until - max(one.due.day, today)).days) // max(7, round(one.due.weeks * 7))
 
 
-def _as_planned(set_up: SetUp, last: SeenVisit) -> SetUp:
+def _as_planned(set_up: SetUp, last: ShodVisit) -> SetUp:
     """The set-up as the last visit planned it for next time, where it planned anything."""
     planned = [
         fact
@@ -174,7 +174,7 @@ def _older(set_up: SetUp, *slots: str) -> bool:
     return any(part.day != set_up.day for slot in slots for part in set_up.parts.get(slot, ()))
 
 
-def _pad(fact: SeenFact, set_up: SetUp) -> str:
+def _pad(fact: Said, set_up: SetUp) -> str:
     degrees = set_up.one("wedge")
     if fact.value == "wedge" and isinstance(degrees, float):
         return f"wedge {degrees:g}°"

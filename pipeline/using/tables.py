@@ -9,7 +9,7 @@ from collections.abc import Iterable, Sequence
 from pipeline.judging import cautions
 from pipeline.keeping import KeptHorse, KeptVisit
 from pipeline.keeping.identity import MICROCHIP, UELN
-from pipeline.record import FEET, NUMBER_SLOTS, SLOTS, ZONES, Fact, Severity, Status
+from pipeline.record import FEET, NUMBER_SLOTS, SIZED_SLOTS, SLOTS, ZONES, Fact, Severity, Status
 from pipeline.using.cells import spreadsheet_safe
 from pipeline.using.handover import Choice
 from pipeline.using.origin import DISCLAIMER, program_version
@@ -22,12 +22,14 @@ _COLUMNS: tuple[tuple[str, str], ...] = (
     ("place", "Where it stands; empty when redacted or unknown."),
     ("ueln", "Its Universal Equine Life Number, 15 characters."),
     ("microchip", "Its microchip, 15 digits (ISO 11784). Read this column as text."),
+    ("identity", "Both once more as text that no spreadsheet takes for a number: UELN ..., microchip ..."),
     ("date", "Day of the visit, YYYY-MM-DD."),
     ("visit", "Number of the visit in the store that it came from."),
     ("foot", f"One of {', '.join(FEET)} (left or right, fore or hind); empty for the whole horse."),
     ("slot", f"What the fact is about: {', '.join(SLOTS)}."),
     ("value", "The fact's value. Read this column as text: shoe sizes such as 00 or 1-2 are no numbers."),
     ("number", f"The value once more when it is a number: {', '.join(NUMBER_SLOTS)}."),
+    ("size", "A shoe or nail size once more as text that no spreadsheet takes for a number or a day: size 00."),
     ("unit", "Unit of the number: mm, ° or weeks; empty for counts and grades."),
     ("zone", f"Where on the foot: {', '.join(ZONES)}; empty when no place was said."),
     ("status", f"One of {', '.join(Status)}; absent is said not to be there, history is said of an earlier time."),
@@ -82,12 +84,14 @@ def _row(horse: KeptHorse, kept: KeptVisit, fact: Fact) -> list[Cell]:
         roster.place,
         roster.other.get(UELN),
         roster.other.get(MICROCHIP),
+        _identity(roster.other.get(UELN), roster.other.get(MICROCHIP)),
         kept.visit.date.isoformat(),
         kept.id,
         fact.foot,
         fact.slot,
         fact.value,
         fact.value if isinstance(fact.value, int | float) else None,
+        f"size {fact.value}" if fact.slot in SIZED_SLOTS else None,
         MEASURE_UNITS.get(fact.slot),
         fact.zone,
         fact.status.value,
@@ -102,3 +106,8 @@ def _row(horse: KeptHorse, kept: KeptVisit, fact: Fact) -> list[Cell]:
         kept.memo.file_name,
         kept.memo.record.memo.sha256,
     ]
+
+
+def _identity(ueln: str | None, microchip: str | None) -> str | None:
+    said = [f"{name} {number}" for name, number in (("UELN", ueln), ("microchip", microchip)) if number]
+    return ", ".join(said) or None

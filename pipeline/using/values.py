@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import fields, is_dataclass
 from datetime import date
 from enum import Enum
@@ -17,7 +18,7 @@ def as_values(thing: object) -> object:
         return {one.name: as_values(getattr(thing, one.name)) for one in fields(thing)}
     if isinstance(thing, tuple) and hasattr(thing, "_fields"):
         return {name: as_values(getattr(thing, name)) for name in thing._fields}
-    if isinstance(thing, dict):
+    if isinstance(thing, Mapping):
         return {str(key): as_values(value) for key, value in thing.items()}
     if isinstance(thing, list | tuple):
         return [as_values(one) for one in thing]

@@ -1,9 +1,11 @@
 """How long search, brief, due and stock take as whole commands, over a store of twenty years.
 
 ``python -m tests.bench.store [VISITS]`` makes (or takes from ``--keep FOLDER``) a store of a tenth of VISITS and one of
-VISITS (100,000 unless given) and measures, on both, each command as a process of its own: processor time, beyond
-Python's own start and beyond ``import typer``, and the most memory. Then the store's own answer beside SQL that was
-written by hand for the same rows, in the same process. Rows are added to results/store.csv.
+VISITS (100,000 unless given) and measures, on both, each command as a process of its own: processor and clock time
+beyond Python's own start, processor time beyond ``import typer``, and the most memory. The commands take turns, round
+by round, and each shows its least: other work on the machine then weighs on all of them alike. Then the store's own
+answer beside SQL that was written by hand for the same rows, in turns too, in the same process. Rows are added to
+results/store.csv.
 """
 
 from __future__ import annotations
@@ -22,16 +24,18 @@ from contextlib import closing
 from datetime import UTC, datetime
 from importlib.metadata import version
 from pathlib import Path
+from typing import NamedTuple
 
 from pipeline import __version__
 from pipeline.keeping import Looking
-from pipeline.keeping.finding import found_of
+from pipeline.keeping.finding import FOUND_COLUMNS, found_of
 from pipeline.keeping.seen import FoundFact, Wanted
 from tests.bench.store_maker import LAST_DAY, make_store
 
 RESULTS = Path(__file__).parent / "results" / "store.csv"
 COLUMNS = ("day", "version", "visits", "what", "figure", "unit", "target")
-RUNS = 5
+ROUNDS = 9
+REPEATS = 25
 TODAY = LAST_DAY.isoformat()
 COMMANDS: dict[str, tuple[str, ...]] = {
     "search thrush": ("search", "thrush", "--limit", "100"),
@@ -46,7 +50,15 @@ COMMANDS: dict[str, tuple[str, ...]] = {
     "due": ("due", "--weeks", "1", "--day", TODAY),
     "stock": ("stock", "--day", TODAY),
 }
+START, LIBRARY = "python -c pass", "python -c import typer"
 INDEXED = ("search thrush", "search thrush LF 2025", "search keratoma", "search --where", "brief")
+
+
+class Cost(NamedTuple):
+    """Milliseconds of the processor, and of the clock."""
+
+    processor: float
+    clock: float
 
 
 def main() -> int:
@@ -71,25 +83,24 @@ def main() -> int:
 def measure(folder: Path, visits: int) -> list[tuple[str | int | float, ...]]:
     """All figures, printed as they come: visits, what, figure, unit, target."""
     rows: list[tuple[str | int | float, ...]] = []
+    counts = (0, visits // 10, visits)
 
     def tell(count: int, what: str, figure: float, unit: str, target: str = "") -> None:
         rows.append((count, what, round(figure, 2), unit, target))
-        print(f"{count:>7}  {what:32} {figure:>8.2f} {unit:6} {target}", flush=True)
+        print(f"{count:>7}  {what:52} {figure:>8.2f} {unit:6} {target}", flush=True)
 
-    start = cost("-c", "pass")
-    library = cost("-c", "import typer")
-    tell(0, "python -c pass", start * 1000, "ms")
-    tell(0, f"python -c import typer, {version('typer')}", library * 1000, "ms")
-    times: dict[tuple[int, str], float] = {}
-    for count in (visits // 10, visits):
-        store = prepared(folder, count)
+    costs = taking_turns({(count, name): words for count in counts for name, words in commands(folder, count).items()})
+    start, library = costs[0, START], costs[0, LIBRARY]
+    tell(0, START, start.processor, "ms")
+    tell(0, f"{LIBRARY}, {version('typer')}", library.processor, "ms")
+    for count in counts[1:]:
         for name, words in COMMANDS.items():
-            seconds = cost("-m", "pipeline.cli", *words, "--store", str(store))
-            times[count, name] = seconds
-            tell(count, f"{name}, beyond Python", (seconds - start) * 1000, "ms", "<= 150")
-            tell(count, f"{name}, beyond typer", (seconds - library) * 1000, "ms")
-            tell(count, f"{name}, memory", peak(*words, "--store", str(store)), "MB")
-    answers = {count: {name: answer(folder / str(count), name) for name in ANSWERS} for count in (visits // 10, visits)}
+            cost = costs[count, name]
+            tell(count, f"{name}, beyond Python", cost.processor - start.processor, "ms", "<= 150")
+            tell(count, f"{name}, beyond Python, by the clock", cost.clock - start.clock, "ms")
+            tell(count, f"{name}, beyond typer", cost.processor - library.processor, "ms")
+            tell(count, f"{name}, memory", peak(*words, "--store", str(folder / str(count))), "MB")
+    answers = {count: {name: answer(folder / str(count), name) for name in ANSWERS} for count in counts[1:]}
     for name in ANSWERS:
         ours, by_hand = answers[visits][name]
         tell(visits, f"{name}: ours", ours * 1000, "ms")
@@ -97,7 +108,7 @@ def measure(folder: Path, visits: int) -> list[tuple[str | int | float, ...]]:
         if wanted_rows(name):
             tell(visits, f"{name}: growth from a tenth", ours / answers[visits // 10][name][0], "times", "<= 1.5")
     for name in INDEXED:
-        grown = times[visits, name] / times[visits // 10, name]
+        grown = costs[visits, name].processor / costs[visits // 10, name].processor
         tell(visits, f"{name}: whole command's growth", grown, "times", "<= 1.5")
     return rows
 
@@ -115,15 +126,31 @@ def prepared(folder: Path, visits: int) -> Path:
     return store
 
 
-def cost(*command: str) -> float:
-    """The least processor seconds of a few runs of Python."""
-    seconds = []
-    for _ in range(RUNS):
-        began = resource.getrusage(resource.RUSAGE_CHILDREN)
-        subprocess.run([sys.executable, *command], check=True, capture_output=True, env=surroundings())
-        ended = resource.getrusage(resource.RUSAGE_CHILDREN)
-        seconds.append(ended.ru_utime + ended.ru_stime - began.ru_utime - began.ru_stime)
-    return min(seconds)
+def commands(folder: Path, visits: int) -> dict[str, tuple[str, ...]]:
+    """What Python is given for each command on the store of so many visits; without a store, to start at all."""
+    if not visits:
+        return {START: ("-c", "pass"), LIBRARY: ("-c", "import typer")}
+    store = str(prepared(folder, visits))
+    return {name: ("-m", "pipeline.cli", *words, "--store", store) for name, words in COMMANDS.items()}
+
+
+def taking_turns(tried: dict[tuple[int, str], tuple[str, ...]]) -> dict[tuple[int, str], Cost]:
+    """The least of what each costs, run in turns."""
+    least: dict[tuple[int, str], Cost] = {}
+    for _ in range(ROUNDS):
+        for key, command in tried.items():
+            once = cost(*command)
+            least[key] = Cost(*map(min, once, least.get(key, once)))
+    return least
+
+
+def cost(*command: str) -> Cost:
+    """What one run of Python takes."""
+    before, began = resource.getrusage(resource.RUSAGE_CHILDREN), time.monotonic()
+    subprocess.run([sys.executable, *command], check=True, capture_output=True, env=surroundings())
+    clock, after = time.monotonic() - began, resource.getrusage(resource.RUSAGE_CHILDREN)
+    processor = after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
+    return Cost(processor * 1000, clock * 1000)
 
 
 def peak(*words: str) -> float:
@@ -147,26 +174,26 @@ except SystemExit:
 with open("/proc/self/status") as status:
     print("PEAK", [line.split()[1] for line in status if line.startswith("VmHWM")][0], file=sys.stderr)
 """
-FULL = """SELECT facts.*, visits.date, visits.horse AS horse_id, horses.name AS horse, horses.owner, horses.place,
-              memos.file_name FROM facts
-          JOIN visits ON visits.id = facts.visit JOIN memos ON memos.id = visits.memo
-          LEFT JOIN horses ON horses.id = visits.horse"""
+FULL = f"""SELECT {FOUND_COLUMNS} FROM facts JOIN visits ON visits.id = facts.visit
+          JOIN memos ON memos.id = visits.memo LEFT JOIN horses ON horses.id = visits.horse"""
+STANDING = "facts.stands = 1 AND visits.stands = 1 AND (facts.reading IS NULL OR facts.reading = memos.reading)"
 # What a search wants, and the same rows by hand: with the index of days where there is one to be had.
 ANSWERS: dict[str, tuple[Wanted, str]] = {
     "thrush seen, newest 100": (
         Wanted(values=(("finding", "thrush"),), statuses=("present",), limit=100),
         f"""{FULL} WHERE facts.id IN (SELECT fact FROM fact_days WHERE slot = 'finding' AND value = 'thrush'
-            AND status = 'present' ORDER BY date DESC, fact DESC LIMIT 101)
+            AND status = 'present' ORDER BY month DESC, day DESC, visit DESC, fact DESC LIMIT 101)
             ORDER BY visits.date DESC, facts.visit, facts.position""",
     ),
     "keratoma seen, all": (
         Wanted(values=(("finding", "keratoma"),), statuses=("present",)),
-        f"""{FULL} WHERE slot = 'finding' AND value = 'keratoma' AND status = 'present'
+        f"""{FULL} WHERE facts.id IN (SELECT fact FROM fact_days WHERE slot = 'finding' AND value = 'keratoma'
+            AND status = 'present')
             ORDER BY visits.date DESC, facts.visit, facts.position""",
     ),
     "Bramble 1's findings": (
         Wanted(slots=("finding",), statuses=("present",), horse="Bramble 1"),
-        f"""{FULL} WHERE horses.name_key = 'bramble 1' AND +slot = 'finding' AND +status = 'present'
+        f"""{FULL} WHERE horses.name_key = 'bramble 1' AND +slot = 'finding' AND +status = 'present' AND {STANDING}
             ORDER BY visits.date DESC, facts.visit, facts.position""",
     ),
 }
@@ -182,7 +209,6 @@ def answer(store: Path, name: str) -> tuple[float, float]:
     RuntimeError when those differ."""
     wanted, sql = ANSWERS[name]
     with Looking.open(store) as looking, closing(sqlite3.connect(store / "clinchbook.db")) as connection:
-        connection.row_factory = sqlite3.Row
 
         def by_hand() -> list[FoundFact]:
             return [found_of(row) for row in connection.execute(sql).fetchall()[: wanted.limit]]
@@ -193,17 +219,19 @@ def answer(store: Path, name: str) -> tuple[float, float]:
         if ours() != by_hand():
             raise RuntimeError(f"{name}: the rows are not the same")
         print(f"{store.name:>7}  {name}: {len(ours())} rows")
-        return least(ours), least(by_hand)
+        first, second = least(ours, by_hand)
+        return first, second
 
 
-def least(work: Callable[[], Sequence[object]]) -> float:
-    """The least processor seconds that the work took."""
-    taken = []
-    for _ in range(3 * RUNS):
-        began = time.process_time()
-        work()
-        taken.append(time.process_time() - began)
-    return min(taken)
+def least(*works: Callable[[], Sequence[object]]) -> list[float]:
+    """The least processor seconds that each of the works took, in turns."""
+    taken: list[list[float]] = [[] for _ in works]
+    for _ in range(REPEATS):
+        for work, seconds in zip(works, taken, strict=True):
+            began = time.process_time()
+            work()
+            seconds.append(time.process_time() - began)
+    return [min(seconds) for seconds in taken]
 
 
 if __name__ == "__main__":

@@ -50,11 +50,7 @@ def make_store(folder: Path, visits: int, seed: int = 7) -> None:
         _add_visits(connection, horses, visits, chance)
         for table in ("memo_words", "visit_words", "fact_words"):
             connection.execute(f"INSERT INTO {table} ({table}) VALUES ('rebuild')")
-        connection.execute(
-            "INSERT INTO fact_days (slot, value, status, date, fact, foot) "
-            "SELECT facts.slot, facts.value, facts.status, visits.date, facts.id, facts.foot "
-            "FROM facts JOIN visits ON visits.id = facts.visit ORDER BY 1, 2, 3, 4, 5"
-        )
+        connection.execute("INSERT INTO fact_days SELECT * FROM fact_days_now ORDER BY 1, 2, 3, 4, 5, 6")
         connection.execute("INSERT INTO readings (memo, number, hearing, made_at) SELECT id, 1, 1, kept_at FROM memos")
         for sql in triggers:
             connection.execute(sql)

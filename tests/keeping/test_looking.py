@@ -53,8 +53,8 @@ def test_a_store_of_the_first_release_is_brought_up_to_date(first_release: Path)
         assert [(hit.horse, str(hit.date), hit.fact.foot) for hit in found.facts] == [("Bramble", "2026-03-02", "LF")]
     with closing(sqlite3.connect(first_release / "clinchbook.db")) as plain:
         assert plain.execute("PRAGMA user_version").fetchone() == (schema.SCHEMA_VERSION,)
-        assert plain.execute("SELECT slot, value, status, date, fact, foot FROM fact_days").fetchall() == [
-            ("finding", "thrush", "present", "2026-03-02", 1, "LF")
+        assert plain.execute("SELECT * FROM fact_days").fetchall() == [
+            ("finding", "thrush", 202603, 2, 1, 1, "present", "LF", None, 1, 0)
         ]
 
 
@@ -159,9 +159,7 @@ def test_what_does_not_stand_any_more_is_nowhere(yard: Yard, store: Store) -> No
     ]
     visit = Visit(horse="Bramble", horse_match=HorseMatch.KNOWN, date=date(2026, 3, 2), facts=facts)
     yard.keep(store, visit)
-    view = store._database.execute("SELECT sql FROM sqlite_master WHERE name = 'facts_in_full'").fetchone()[0]
-    joint = "AND" if "WHERE" in view else "WHERE"
-    store._database.executescript(f"DROP VIEW facts_in_full; {view} {joint} facts.id NOT IN (1, 3);")
+    store._database.execute("UPDATE facts SET stands = 0 WHERE id IN (1, 3)")
     seen = (("finding", "thrush"),)
     with Looking.open(yard.folder) as looking:
         ways = (
@@ -173,8 +171,8 @@ def test_what_does_not_stand_any_more_is_nowhere(yard: Yard, store: Store) -> No
         assert [fact.id for fact in looking.visits_of(looking.horse("Bramble"))[0].facts] == [2]
         assert [one.weeks for one in looking.last_seen()] == [None]
         bramble = looking.horse("Bramble").id
-        told = looking.facts_of_horses([bramble], ("finding",), date(2026, 1, 1), date(2026, 12, 31))
-        assert [fact.id for visit in told for fact in visit.facts] == [2]
+        told = looking.facts_on_feet([bramble], ("finding",), ("present",), date(2026, 1, 1), date(2026, 12, 31))
+        assert [(visit.id, fact.foot) for visit in told for fact in visit.facts] == [(1, "RF")]
     with closing(sqlite3.connect(yard.folder / "clinchbook.db")) as plain:
         assert plain.execute("SELECT fact FROM findings").fetchall() == [(2,)]
 

@@ -23,7 +23,7 @@ DAY = date(2026, 5, 12)
 ALLOWED = {
     "html", "head", "meta", "title", "style", "body", "main", "header", "section", "footer", "h1", "h2", "h3", "p",
     "a", "ul", "ol", "li", "dl", "dt", "dd", "div", "span", "strong", "q", "table", "thead", "tbody", "tr", "th", "td",
-    "svg", "g", "defs", "path", "rect", "text", "use", "clippath", "audio",
+    "svg", "g", "path", "polyline", "polygon", "rect", "text", "use", "clippath", "defs", "audio",
 }  # fmt: skip
 
 

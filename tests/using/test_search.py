@@ -44,7 +44,7 @@ def test_denied_thrush_is_listed_when_asked_for(store: Store, vocabulary: Vocabu
 
 
 def test_words_that_were_only_denied_find_no_passage(store: Store, vocabulary: Vocabulary) -> None:
-    assert search(store, Asked("anywhere"), vocabulary) == Found()
+    assert search(store, Asked("anywhere"), vocabulary) == Found([], [], False)
     asked = search(store, Asked("anywhere", statuses=["absent"]), vocabulary)
     assert [passage.where for passage in asked.passages] == ["transcript"]
 
@@ -201,8 +201,8 @@ def test_operators_are_only_words(store: Store, vocabulary: Vocabulary, words: s
 
 
 def test_a_word_with_a_star_is_no_prefix(store: Store, vocabulary: Vocabulary) -> None:
-    assert search(store, Asked("kick*"), vocabulary) == Found()
-    assert search(store, Asked("NOT kicking"), vocabulary) == Found()
+    assert search(store, Asked("kick*"), vocabulary) == Found([], [], False)
+    assert search(store, Asked("NOT kicking"), vocabulary) == Found([], [], False)
 
 
 MEASURED = [

@@ -55,6 +55,27 @@ def test_identity_stands_in_its_columns(store: Store) -> None:
     store.add_horses([RosterHorse(name="Bramble", place="River barn", other=other)])
     table = rows(export_horse(store, "Bramble", Request("csv", CHOICE)).decode("utf-8"))
     assert {(row["ueln"], row["microchip"]) for row in table} == {("25000100155928M", "250001234567890")}
+    assert {row["identity"] for row in table} == {"UELN 25000100155928M, microchip 250001234567890"}
+
+
+@pytest.mark.parametrize(
+    ("slot", "value", "size"),
+    [
+        ("shoe_size", "00", "size 00"),
+        ("shoe_size", "1-1.5", "size 1-1.5"),
+        ("shoe_size", "2", "size 2"),
+        ("nail_size", "5 slim", "size 5 slim"),
+        ("nails", 6.0, ""),
+        ("finding", "corn", ""),
+    ],
+)
+def test_a_size_is_there_as_text_that_is_no_number_and_no_day(
+    store: Store, slot: str, value: str | float, size: str
+) -> None:
+    kept = store.visit(2)
+    visit = kept.visit.model_copy(update={"facts": [Fact(foot="LF", slot=slot, value=value)]})
+    (row,) = rows(as_csv([(KeptHorse(1, RosterHorse(name="Bramble")), [replace(kept, visit=visit)])], CHOICE))
+    assert (row["value"], row["size"], row["identity"]) == (f"{value:g}" if slot == "nails" else value, size, "")
 
 
 def test_a_file_carries_the_mark_and_its_dictionary(store: Store, tmp_path: Path) -> None:
