@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from datetime import date
-
-from sqlite_utils import Database
+from typing import TYPE_CHECKING
 
 from pipeline.judging.earlier import LastVisit
 from pipeline.keeping.horses import horses_called
 from pipeline.keeping.seen import FACT_COLUMNS, seen_fact
 from pipeline.record import HorseMatch, Visit
+
+if TYPE_CHECKING:
+    from sqlite_utils import Database
 
 _LAST_DAY = "SELECT max(date) AS day FROM visits WHERE horse = ? AND stands = 1 AND date < ?"
 _FACTS_OF_DAY = f"""SELECT {FACT_COLUMNS} FROM visits CROSS JOIN facts_in_full AS facts ON facts.visit = visits.id
