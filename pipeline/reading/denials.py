@@ -93,6 +93,7 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
                 _deny_one(draft)
     _never_done(sentence)
+    _gone_by_now(talk, sentence)
 
 
 def _never_done(sentence: list[Segment]) -> None:
@@ -102,6 +103,16 @@ def _never_done(sentence: list[Segment]) -> None:
         for draft in drafts:
             if draft.start < denied.start and (draft.slot, draft.value) == (denied.slot, denied.value):
                 draft.drop(_NOT_DONE)
+
+
+def _gone_by_now(talk: Talk, sentence: list[Segment]) -> None:
+    """ "Her heels aren't underrun anymore": what is denied was there once."""
+    for segment in sentence:
+        words = talk.words[segment.start : segment.end]
+        pairs = set(zip(words, words[1:], strict=False))
+        if "anymore" in words or pairs & {("any", "more"), ("any", "longer")}:
+            for draft in [d for d in segment.drafts if d.slot == "finding" and d.status is Status.ABSENT]:
+                draft.status = Status.RESOLVED
 
 
 def _only_none(talk: Talk, segment: Segment) -> bool:

@@ -72,7 +72,9 @@ def mark_bare_sides(talk: Talk) -> None:
         before = talk.words[index - 1]
         after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
         near = word == "near" and after not in (",", ".", "and", "but", "one", "foot", "side")
-        numbered = any(m.number and m.end == index for m in talk.mentions) and after in (",", "and", ".", "but")
+        told = next((m for m in talk.mentions if m.end == index and m.get("units") in ("mm", "cm", "inch", "degree")), None)
+        at = told.start if told is not None else index
+        numbered = any(m.number and m.end == at for m in talk.mentions) and after in (",", "and", ".", "but")
         counted = numbered or (
             before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
         )

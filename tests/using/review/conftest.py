@@ -126,14 +126,14 @@ def hear(tmp_path: Path, reader: Reader) -> Keep:
             )  # fmt: skip
             at += len(said)
         transcript = Transcript(text=text, words=words)
+        flags = [unclear_flag(transcript, unclear)] if unclear else []
         visits: list[Visit] = judge(
-            (read or reader).read(transcript, review.store.roster(), date.fromisoformat(day)), transcript
+            (read or reader).read(transcript, review.store.roster(), date.fromisoformat(day)), transcript, flags=flags
         )
         path = tmp_path / f"memo{len(review.store.memos())}.wav"
         path.write_bytes(f"{text}{day}".encode() * 20)
         digest = hashlib.sha256(path.read_bytes()).hexdigest()
         memo = Memo(path=str(path), sha256=digest, seconds=len(words) / 2)
-        flags = [unclear_flag(transcript, unclear)] if unclear else []
         if guessed_day:
             flags.append(Flag(kind=FlagKind.DATE, reason="the day was taken from the file's time"))
         return review.store.keep(MemoRecord(memo=memo, transcript=text, visits=visits, flags=flags), transcript, path)
