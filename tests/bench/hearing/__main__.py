@@ -1,0 +1,144 @@
+"""The hearing bench: recognisers beside each other on spoken memos, on real readings, and on noise.
+
+``python -m tests.bench.hearing [--voices DIR]``. Memos of the corpora are spoken once by synthetic voices and kept
+below ``--sound``, and so is what each recogniser heard, so that scoring again takes seconds. Adds to
+``results/hearing.csv`` and ``results/hearing_noise.csv``. Three configurations, all with the base weights, all behind
+the same reader and judge: ``plain``, faster-whisper at its own defaults; ``unbiased``, this project's hearing without
+the trade's words and the roster's names; ``ours``.
+
+The columns: word error rate (how words are levelled is told in ``words.py``); the share of the trade's words that were
+lost; the share of trade terms and of roster names that were heard; the share of heard trade terms that nobody said;
+facts F1 and horses (``tests/facts/scoring.py``); the share of facts that are flagged, and that are wrong without a
+flag; seconds of one core for a second of sound.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+
+from platformdirs import user_cache_path
+
+from pipeline.errors import ClinchbookError
+from pipeline.ingest import load_reader
+from pipeline.vocabulary import load_vocabulary
+from tests.bench.hearing.figures import COLUMNS, Figures
+from tests.bench.hearing.making import make, speak_small_talk
+from tests.bench.hearing.noise_memos import NOISE_COLUMNS, noise_rows
+from tests.bench.hearing.real import DATA, FOLDERS, HOW_TO_GET_READINGS, real_figures
+from tests.bench.hearing.recognising import CONFIGURATIONS, Listener, ears
+from tests.bench.hearing.results import add_rows, print_table
+from tests.bench.hearing.running import Bench
+from tests.bench.hearing.takes import CONDITIONS, PARTS, Take
+from tests.bench.hearing.terms import trade_terms
+
+SETS = ("tune", "report", "real", "noise")
+
+
+def arguments(given: Sequence[str]) -> argparse.Namespace:
+    """What to measure."""
+    parser = argparse.ArgumentParser(prog="python -m tests.bench.hearing", description=(__doc__ or "").split("\n")[0])
+    parser.add_argument("--sets", nargs="+", choices=SETS, default=["tune", "report", "real", "noise"])
+    parser.add_argument("--conditions", nargs="+", choices=CONDITIONS, default=list(CONDITIONS))
+    parser.add_argument("--configurations", nargs="+", choices=CONFIGURATIONS, default=list(CONFIGURATIONS))
+    parser.add_argument("--limit", type=int, metavar="N", help="only the first N takes of each condition")
+    parser.add_argument(
+        "--voices", type=Path, metavar="DIR", help="the folder of say.py, to make sound that is missing"
+    )
+    parser.add_argument("--sound", type=Path, metavar="DIR", default=user_cache_path("clinchbook") / "bench-sound")
+    parser.add_argument("--threads", type=int, default=1, metavar="N", help="cores for each recogniser (default 1)")
+    parser.add_argument("--by-voice", action="store_true", help="a row for each voice as well")
+    parser.add_argument("--confusions", action="store_true", help="only list the commonest mishearings of tune")
+    parser.add_argument("--make-only", action="store_true", help="make the sound and hear nothing")
+    return parser.parse_args(given)
+
+
+def takes_of(part: str, conditions: Sequence[str], limit: int | None) -> list[Take]:
+    """The takes of a set under these conditions, at most ``limit`` of each."""
+    counted: Counter[str] = Counter()
+    chosen = []
+    for take in PARTS[part]():
+        if take.condition in conditions and (limit is None or counted[take.condition] < limit):
+            counted[take.condition] += 1
+            chosen.append(take)
+    return chosen
+
+
+def memo_rows(
+    bench: Bench, listeners: Sequence[Listener], takes: Sequence[Take], by_voice: bool
+) -> Iterator[list[str]]:
+    """A row a condition and configuration, then, when wanted, one a voice."""
+    part = takes[0].part
+    for condition in dict.fromkeys(take.condition for take in takes):
+        chosen = [take for take in takes if take.condition == condition]
+        for listener in listeners:
+            yield [part, condition, "all", listener.ear.name, *bench.figures(chosen, listener).row()]
+            for voice in sorted({take.voice for take in chosen}) if by_voice else ():
+                spoken = [take for take in chosen if take.voice == voice]
+                yield [part, condition, voice, listener.ear.name, *bench.figures(spoken, listener).row()]
+
+
+def real_rows(listeners: Sequence[Listener]) -> Iterator[list[str]]:
+    """A row a folder of readings and configuration."""
+    if not DATA.is_dir():
+        print(HOW_TO_GET_READINGS, file=sys.stderr)
+        return
+    for folder in FOLDERS:
+        for listener in listeners:
+            yield ["real", folder, "all", listener.ear.name, *real_figures(folder, listener).row()]
+
+
+def tell_confusions(figures: Figures, most: int = 20) -> None:
+    """The commonest stretches with a trade word that were heard otherwise."""
+    for (said, heard), count in figures.counts.confusions.most_common(most):
+        print(f"{count:3}  {said} -> {heard}")
+
+
+def run(chosen: argparse.Namespace) -> None:
+    """Make what sound is missing, then measure and tell."""
+    parts = [part for part in ("tune", "report") if part in chosen.sets]
+    takes = {part: takes_of(part, chosen.conditions, chosen.limit) for part in parts}
+    for part in parts:
+        make(takes[part], chosen.sound, chosen.voices)
+    if "noise" in chosen.sets and chosen.voices:
+        speak_small_talk(chosen.sound, chosen.voices)
+    if chosen.make_only:
+        return
+    vocabulary = load_vocabulary()
+    bench = Bench(vocabulary, load_reader(vocabulary), trade_terms(vocabulary), chosen.sound)
+    names = chosen.configurations
+    listeners = [Listener(ear, chosen.sound / "heard") for ear in ears(names, vocabulary, chosen.threads)]
+    if chosen.confusions:
+        for listener in listeners:
+            print(f"{listener.ear.name}:")
+            tell_confusions(bench.figures(takes_of("tune", ["clean"], chosen.limit), listener))
+        return
+    rows = [row for part in parts for row in memo_rows(bench, listeners, takes[part], chosen.by_voice)]
+    rows += real_rows(listeners) if "real" in chosen.sets else []
+    tell("hearing", ("set", "condition", "voice", "configuration", *COLUMNS), rows)
+    if "noise" in chosen.sets:
+        tell("hearing_noise", NOISE_COLUMNS, noise_rows(bench, listeners))
+
+
+def tell(name: str, columns: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
+    """Print the rows and put them behind the earlier ones."""
+    if rows:
+        print_table(columns, rows)
+        add_rows(name, columns, rows)
+
+
+def main(given: Sequence[str] | None = None) -> int:
+    """Run the bench; 1, with one sentence, when something is missing."""
+    try:
+        run(arguments(sys.argv[1:] if given is None else given))
+    except ClinchbookError as error:
+        print(error, file=sys.stderr)
+        return 1
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
