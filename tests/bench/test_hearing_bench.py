@@ -60,6 +60,10 @@ def test_a_stretch_counts_its_longer_side() -> None:
     assert counts.confusions == {("six nails", "snails"): 1}
 
 
+def test_a_compound_written_apart_is_no_mistake() -> None:
+    assert not list(mistakes(["no", "sidebone", "a", "side"], ["no", "side", "bone", "aside"]))
+
+
 def test_trade_words_terms_and_names_are_counted() -> None:
     counts = WordCounts()
     counts.count(

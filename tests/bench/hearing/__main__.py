@@ -26,7 +26,7 @@ from pipeline.errors import ClinchbookError
 from pipeline.ingest import load_reader
 from pipeline.vocabulary import load_vocabulary
 from tests.bench.hearing.figures import COLUMNS, Figures
-from tests.bench.hearing.making import make, speak_small_talk
+from tests.bench.hearing.making import make, small_talk, speak_small_talk
 from tests.bench.hearing.noise_memos import NOISE_COLUMNS, noise_rows
 from tests.bench.hearing.real import DATA, FOLDERS, HOW_TO_GET_READINGS, real_figures
 from tests.bench.hearing.recognising import CONFIGURATIONS, Listener, ears
@@ -103,8 +103,8 @@ def run(chosen: argparse.Namespace) -> None:
     takes = {part: takes_of(part, chosen.conditions, chosen.limit) for part in parts}
     for part in parts:
         make(takes[part], chosen.sound, chosen.voices)
-    if "noise" in chosen.sets and chosen.voices:
-        speak_small_talk(chosen.sound, chosen.voices)
+    if "noise" in chosen.sets:
+        prepare_small_talk(chosen.sound, chosen.voices)
     if chosen.make_only:
         return
     vocabulary = load_vocabulary()
@@ -121,6 +121,14 @@ def run(chosen: argparse.Namespace) -> None:
     tell("hearing", ("set", "condition", "voice", "configuration", *COLUMNS), rows)
     if "noise" in chosen.sets:
         tell("hearing_noise", NOISE_COLUMNS, noise_rows(bench, listeners))
+
+
+def prepare_small_talk(sound: Path, voices: Path | None) -> None:
+    """Speak what other voices say in the noise; without voices that noise is left out, which is said."""
+    if voices:
+        speak_small_talk(sound, voices)
+    elif not small_talk(sound):
+        print("The noise of other voices is left out: it needs --voices.", file=sys.stderr)
 
 
 def tell(name: str, columns: Sequence[str], rows: Sequence[Sequence[str]]) -> None:

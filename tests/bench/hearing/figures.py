@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import Any
 
 import jiwer
@@ -65,24 +66,28 @@ def mistakes(said: Sequence[str], heard: Sequence[str]) -> Iterator[tuple[int, i
     """Stretches that were heard otherwise: where they begin and end in ``said``, what was said and what was heard.
 
     A stretch counts as many mistakes as its longer side has words, which is what an alignment with fewest edits gives.
+    A compound written apart or together ("side bone") is no mistake.
     """
+    for at, to, first, last in _unequal(said, heard):
+        one, other = said[at:to], heard[first:last]
+        if "".join(one) != "".join(other):
+            yield at, to, one, other
+
+
+def _unequal(said: Sequence[str], heard: Sequence[str]) -> Iterator[tuple[int, int, int, int]]:
+    """Where stretches that are not equal begin and end in ``said``, then in ``heard``."""
     if not said or not heard:
-        if said or heard:
-            yield 0, len(said), said, heard
+        yield 0, len(said), 0, len(heard)
         return
-    chunks = jiwer.process_words(" ".join(said), " ".join(heard)).alignments[0]
-    open_at: tuple[int, int] | None = None
-    ends = (0, 0)
-    for chunk in chunks:
-        if chunk.type == "equal":
-            if open_at is not None:
-                yield open_at[0], ends[0], said[open_at[0] : ends[0]], heard[open_at[1] : ends[1]]
-            open_at = None
-        elif open_at is None:
-            open_at = (chunk.ref_start_idx, chunk.hyp_start_idx)
-        ends = (chunk.ref_end_idx, chunk.hyp_end_idx)
-    if open_at is not None:
-        yield open_at[0], ends[0], said[open_at[0] : ends[0]], heard[open_at[1] : ends[1]]
+    equal = [
+        (chunk.ref_start_idx, chunk.ref_end_idx, chunk.hyp_start_idx, chunk.hyp_end_idx)
+        for chunk in jiwer.process_words(" ".join(said), " ".join(heard)).alignments[0]
+        if chunk.type == "equal"
+    ]
+    end = (len(said), len(said), len(heard), len(heard))
+    for before, after in pairwise([(0, 0, 0, 0), *equal, end]):
+        if before[1] < after[0] or before[3] < after[2]:
+            yield before[1], after[0], before[3], after[2]
 
 
 @dataclass

@@ -10,7 +10,7 @@ from pipeline.errors import ClinchbookError
 from tests.bench.hearing.conditions import disturb, read_wav, write_wav
 from tests.bench.hearing.noises import Sound
 from tests.bench.hearing.speaking import HOW_TO_GET_VOICES, Spoken, speak
-from tests.bench.hearing.takes import CLEAN, PARTS, Take
+from tests.bench.hearing.takes import CLEAN, FAST, PARTS, Take
 
 # Small talk that has nothing of the trade in it, for the voices in the background.
 _SMALL_TALK = {
@@ -41,22 +41,26 @@ def make(takes: Sequence[Take], sound: Path, voices: Path | None) -> None:
     if missing and voices is None:
         raise ClinchbookError(HOW_TO_GET_VOICES.format(sound=sound))
     if missing and voices is not None:
-        spoken = [take if take.speed != 1 else take.clean for take in missing]
-        speak([Spoken(t.memo["text"], t.voice, path_of(t, sound), t.speed) for t in dict_of(spoken)], voices)
+        _speak_takes(missing, sound, voices)
         if any(take.condition.startswith("voices") for take in missing):
             speak_small_talk(sound, voices)
         talkers = small_talk(sound)
         for take in missing:
-            if take.speed == 1 and take.condition != CLEAN:
+            if not _is_spoken(take):
                 clean = read_wav(path_of(take.clean, sound))
                 write_wav(path_of(take, sound), *disturb(clean, take.condition, take.memo["id"], talkers))
     for part in {take.part for take in takes}:
         write_list(PARTS[part](), sound)
 
 
-def dict_of(takes: Sequence[Take]) -> list[Take]:
-    """Each take once, in order."""
-    return list({take.stem: take for take in takes}.values())
+def _is_spoken(take: Take) -> bool:
+    return take.condition in (CLEAN, FAST)
+
+
+def _speak_takes(takes: Sequence[Take], sound: Path, voices: Path) -> None:
+    """Speak what these takes are, or are made from, each once."""
+    spoken = {take.stem: take for take in (take if _is_spoken(take) else take.clean for take in takes)}
+    speak([Spoken(t.memo["text"], t.voice, path_of(t, sound), t.speed) for t in spoken.values()], voices)
 
 
 def write_list(takes: Sequence[Take], sound: Path) -> None:

@@ -48,8 +48,8 @@ class Bench:
             roster = [RosterHorse(name=name) for name in take.memo["roster"]]
             heard = listener.hear(path, spoken_names(roster))
             figures.add(take.memo, heard, self.read(heard, path, roster, take.memo["date"]), self.terms)
-            print(f"\r{listener.ear.name}: {figures.files} heard ", end="", file=sys.stderr, flush=True)
-        print("\r" + " " * 40 + "\r", end="", file=sys.stderr)
+            _tell(f"{listener.ear.name}: {figures.files} heard")
+        _tell(" " * 40 + "\r")
         return figures
 
     def read(self, heard: Hearing, path: Path, roster: Sequence[RosterHorse], day: str) -> list[Visit]:
@@ -58,3 +58,9 @@ class Bench:
             return []
         ingest = Ingest(HearingSettings(), self.vocabulary, hearer=Remembered(heard), reader=self.reader)
         return ingest.read_sound(path, roster, date.fromisoformat(day)).record.visits
+
+
+def _tell(progress: str) -> None:
+    """How far it is, to whoever watches; nothing in a log."""
+    if sys.stderr.isatty():
+        print(f"\r{progress}", end="", file=sys.stderr, flush=True)

@@ -2,7 +2,8 @@
 
 Lower case without punctuation; figures, fractions and ordinals spelled out as they are spoken ("3½" is "three and a
 half", "00" is "double aught", "#5" is "number five"); nought, naught and zero are aught; units and a few spellings are
-brought to one form. "Ought" for aught stays a mistake, and so does every other sound-alike.
+brought to one form; a compound may be written apart or together (``figures.py``). "Ought" for aught stays a mistake,
+and so does every other sound-alike.
 """
 
 from __future__ import annotations
