@@ -54,8 +54,15 @@ class Strict(BaseModel):
     model_config = ConfigDict(extra="forbid", hide_input_in_errors=True)
 
 
+SURE_SUPPORT = -1.5  # nats; below, a person is asked to listen
+
+
 class Word(Strict):
-    """One recognised word: its slice of the transcript, its seconds and the recogniser's probability."""
+    """One recognised word: its slice of the transcript, its seconds and the recogniser's probability.
+
+    ``heard`` is what the recogniser wrote at first where the sound bears out a word of the trade instead; ``support``
+    says how far, in nats (``SURE_SUPPORT`` and above is sure).
+    """
 
     text: str
     start: int
@@ -63,6 +70,8 @@ class Word(Strict):
     start_s: float
     end_s: float
     probability: float
+    heard: str | None = None
+    support: float | None = None
 
 
 class Transcript(Strict):

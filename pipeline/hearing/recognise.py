@@ -17,11 +17,14 @@ from pipeline.hearing.bias import MANNER, PROMPT_TOKENS, bias_forms, bias_prompt
 from pipeline.hearing.decode import Samples, Sound, decode
 from pipeline.hearing.edges import cut_off, passed_over, speech_stretches
 from pipeline.hearing.intake import Intake, take_in
+from pipeline.hearing.listening import ListeningPipeline
 from pipeline.hearing.pieces import mended
 from pipeline.hearing.recorded import RecordedAt, recorded_at
 from pipeline.hearing.settings import HearingSettings
 from pipeline.hearing.sieve import Segment, SpokenWord, sieve, unsure_stretches
+from pipeline.hearing.verified import Replacement
 from pipeline.hearing.weights import weights_folder, weights_version
+from pipeline.hearing.wordings import Wordings
 from pipeline.record import Flag, Memo, Transcript, Word
 from pipeline.vocabulary import Vocabulary
 
@@ -65,7 +68,7 @@ class Recogniser:
         if self._settings.vad and not stretches:
             raise NoSpeechError(f"Nobody speaks in {memo.path.name}: it is silence or noise.")
         prompt = self._prompt(names)
-        segments = self._segments(sound.samples, prompt)
+        segments = self._segments(sound.samples, prompt, names)
         if not segments:
             raise NoSpeechError(f"No words could be heard in {memo.path.name}.")
         kept, dropped = sieve(segments, prompt)
@@ -104,7 +107,7 @@ class Recogniser:
     def _count_tokens(self, text: str) -> int:
         return len(self._model.hf_tokenizer.encode(" " + text, add_special_tokens=False).ids)
 
-    def _segments(self, samples: Samples, prompt: str) -> list[Segment]:
+    def _segments(self, samples: Samples, prompt: str, names: Sequence[str]) -> list[Segment]:
         """Recognise stretch by stretch between silences, so that no window ends inside a word.
 
         Half-minute windows that follow the recogniser's own time stamps were measured to lose whole sentences as soon
@@ -118,13 +121,18 @@ class Recogniser:
             "word_timestamps": True,
             "condition_on_previous_text": False,
         }
-        if self._settings.vad:
-            pipeline = BatchedInferencePipeline(self._model)
-            found, _ = pipeline.transcribe(samples, batch_size=_BATCH, vad_filter=True, **options)
-        else:
+        if not self._settings.vad:
             # a window that the recogniser takes for silence would else be skipped without a trace
             found, _ = self._model.transcribe(samples, no_speech_threshold=None, **options)
-        return [_segment(item) for item in found if item.words]
+            return [_segment(item) for item in found if item.words]
+        if not self._settings.verify:
+            found, _ = BatchedInferencePipeline(self._model).transcribe(samples, batch_size=_BATCH, **options)
+            return [_segment(item) for item in found if item.words]
+        pipeline = ListeningPipeline(self._model, Wordings(self._vocabulary, names))
+        found, _ = pipeline.transcribe(samples, batch_size=_BATCH, **options)
+        stretches = list(found)
+        pairs = zip(stretches, pipeline.replacements, strict=True)
+        return [_segment(item, replacements) for item, replacements in pairs if item.words]
 
 
 def cores() -> int:
@@ -151,18 +159,31 @@ def transcript_of(segments: Iterable[Segment]) -> Transcript:
                 start_s=spoken.start_s,
                 end_s=max(spoken.start_s, spoken.end_s),
                 probability=spoken.probability,
+                heard=spoken.heard,
+                support=spoken.support,
             )
         )
     return Transcript(text=text, words=words)
 
 
-def _segment(item: Any) -> Segment:
-    words = tuple(
-        SpokenWord(word.word, round(float(word.start), 2), round(float(word.end), 2), round(float(word.probability), 4))
-        for word in item.words
-    )
+def _segment(item: Any, replacements: Sequence[Replacement] = ()) -> Segment:
+    words = []
+    at = 0
+    for word in item.words:
+        start, at = at, at + len(word.word)
+        instead = next((r for r in replacements if r.start < at and start < r.end), None)
+        words.append(
+            SpokenWord(
+                word.word,
+                round(float(word.start), 2),
+                round(float(word.end), 2),
+                round(float(word.probability), 4),
+                instead.heard if instead else None,
+                instead.support if instead else None,
+            )
+        )
     return Segment(
-        words=words,
+        words=tuple(words),
         start_s=float(item.start),
         end_s=float(item.end),
         avg_logprob=float(item.avg_logprob),

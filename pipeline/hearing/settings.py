@@ -29,6 +29,7 @@ class HearingSettings(BaseModel):
     allow_download: bool = Field(default=False, description="yes or no")
     bias: bool = Field(default=True, description="yes or no")
     vad: bool = Field(default=True, description="yes or no")
+    verify: bool = Field(default=True, description="yes or no")
 
     @classmethod
     def from_environment(cls, **flags: object) -> HearingSettings:

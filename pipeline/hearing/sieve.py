@@ -28,12 +28,17 @@ _STOCK_SPEECH_PROB = 0.2
 
 @dataclass(frozen=True)
 class SpokenWord:
-    """A word as the recogniser gave it; ``text`` keeps its leading space, seconds count from the memo's start."""
+    """A word as the recogniser gave it; ``text`` keeps its leading space, seconds count from the memo's start.
+
+    ``heard`` is what stood there before the sound was weighed again, ``support`` how far it bears the new word out.
+    """
 
     text: str
     start_s: float
     end_s: float
     probability: float
+    heard: str | None = None
+    support: float | None = None
 
 
 @dataclass(frozen=True)

@@ -9,11 +9,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from pipeline.judging.plausibility import implausible
+from pipeline.judging.rewordings import reworded
 from pipeline.record import (
     EITHER_SLOTS,
     HORSE_SLOTS,
     NUMBER_SLOTS,
     SIZED_SLOTS,
+    SURE_SUPPORT,
     Fact,
     MatchKind,
     Status,
@@ -42,7 +44,13 @@ class Evidence:
 
 def weigh(fact: Fact, transcript: Transcript) -> tuple[float, list[str]]:
     """Confidence (0-1) and the reasons that lowered it below trust, in plain words."""
-    evidence = [_of_match(fact), _of_words(fact, transcript), _of_foot(fact), _of_value(fact)]
+    evidence = [
+        _of_match(fact),
+        _of_wording(fact, transcript),
+        _of_words(fact, transcript),
+        _of_foot(fact),
+        _of_value(fact),
+    ]
     confidence = _BASE
     for piece in evidence:
         confidence *= piece.factor
@@ -54,6 +62,16 @@ def _of_match(fact: Fact) -> Evidence:
         name = str(fact.value).replace("_", " ")
         return Evidence(0.6, f"Heard “{fact.quote}”, read as {name}; please listen.")
     return Evidence(1.0)
+
+
+def _of_wording(fact: Fact, transcript: Transcript) -> Evidence:
+    """Words that stand for others since the sound was weighed: how far it bears them out."""
+    words = transcript.words_of(*fact.span) if fact.match is MatchKind.VERIFIED else []
+    doubtful = [word for word in words if word.support is not None and word.support < SURE_SUPPORT]
+    if not doubtful:
+        return Evidence(1.0)
+    heard = min(doubtful, key=lambda word: word.support or 0.0).heard or ""
+    return Evidence(0.6, reworded(heard, [word for word in doubtful if word.heard == heard]))
 
 
 def _of_words(fact: Fact, transcript: Transcript) -> Evidence:

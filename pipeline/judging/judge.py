@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from pipeline.judging.agreement import disagreements
 from pipeline.judging.confidence import FLAG_BELOW, weigh
+from pipeline.judging.rewordings import doubtful_rewordings
 from pipeline.record import Fact, Flag, FlagKind, Transcript, Visit
 
 _CONTRADICTED = 0.5
@@ -13,7 +14,12 @@ _CONTRADICTED = 0.5
 
 def judge(visits: Sequence[Visit], transcript: Transcript) -> list[Visit]:
     """The same visits with confidence, flags and reasons filled in; the facts themselves are never changed."""
-    return [_judge_visit(visit, transcript) for visit in visits]
+    judged = [_judge_visit(visit, transcript) for visit in visits]
+    doubts = doubtful_rewordings(judged, transcript)
+    return [
+        visit.model_copy(update={"flags": visit.flags + own}) if own else visit
+        for visit, own in zip(judged, doubts, strict=True)
+    ]
 
 
 def _judge_visit(visit: Visit, transcript: Transcript) -> Visit:

@@ -34,9 +34,25 @@ ANIMALS = frozenset(
         "kitten",
     ]
 )
+# "Paint gelding" and "bay mare" describe a horse, also where a recogniser writes them large.
+HORSE_WORDS = frozenset(
+    "gelding mare stallion colt filly pony horse cob foal yearling mule mini weanling broodmare hunter cross".split()
+)
 NEVER_NAMES = frozenset(
     [
         "i",
+        "man",
+        "boy",
+        "lord",
+        "jeez",
+        "gosh",
+        "folks",
+        "lads",
+        "nobody",
+        "somebody",
+        "everybody",
+        "everyone",
+        "anyway",
         "monday",
         "tuesday",
         "wednesday",

@@ -39,6 +39,7 @@ from pipeline.record import (
     Flag,
     FlagKind,
     HorseMatch,
+    MatchKind,
     RosterHorse,
     Transcript,
     Visit,
@@ -180,22 +181,28 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
         span=span,
         start=start,
         end=end,
-        match=draft.match,
+        match=_match(transcript, draft, span),
         rules=[*draft.rules, *(["foot: not said"] if draft.foot_guessed else [])],
     )
 
 
+def _match(transcript: Transcript, draft: Draft, span: tuple[int, int]) -> MatchKind:
+    verified = any(word.heard is not None for word in transcript.words_of(*span))
+    return MatchKind.VERIFIED if verified else draft.match
+
+
 def _horse_flags(transcript: Transcript, talk: Talk, horse: NamedHorse) -> list[Flag]:
-    sure = horse.match is HorseMatch.KNOWN and horse.likeness > 0.999 and not horse.namesakes
-    if horse.match is HorseMatch.NEW or sure:
-        return []
     start, end = horse.tokens
     span = (talk.doc[start].idx, talk.doc[end - 1].idx + len(talk.doc[end - 1])) if end > start else (0, 0)
+    instead = [word.heard for word in transcript.words_of(*span) if word.heard is not None]
+    sure = horse.match is HorseMatch.KNOWN and horse.likeness > 0.999 and not horse.namesakes and not instead
+    if horse.match is HorseMatch.NEW or sure:
+        return []
     quote = transcript.text[span[0] : span[1]]
     if horse.namesakes:
         reason = f"Several horses are called {horse.name}, and no place was said; which one is it?"
     elif horse.match is HorseMatch.KNOWN:
-        reason = f"Heard “{quote}”, taken for {horse.name}; is that the horse?"
+        reason = f"Heard “{instead[0] if instead else quote}”, taken for {horse.name}; is that the horse?"
     elif horse.name:
         reason = f"“{quote}” is not on the roster and was not called a new horse; which horse is it?"
     else:

@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from pipeline.reading.name_base import NameBase
-from pipeline.reading.name_words import NEVER_NAMES
+from pipeline.reading.name_words import HORSE_WORDS, NEVER_NAMES
 from pipeline.reading.roster_names import NamedHorse, NameSpan
-from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.reading.tokens import SENTENCE_ENDS, form_tokens
 from pipeline.record import HorseMatch
 
 _BEHIND_A_NAME = frozenset({",", "'s", ".", "first", "stood", "had", "the", "here", "today", "is", "was"})
 _BEFORE_A_NAME = frozenset({"did", "done", "doing", "with", "to", "that's", "finished", "for", "was", "is", "'s"})
 _LIGHT = frozenset({"and", "so", "there", "was", "is", "'s", "on", "to", "it", "came", "up", ",", "i", "did", "that"})
+_OPENING = 12  # tokens in which a memo names its first horse
+_SMALL = 0.99  # likeness of a name in small letters: taken, and asked about
 _TURNS = frozenset({"then", "next", "now", "lastly", "finally", "after"})
 
 
@@ -23,22 +25,40 @@ class UnlistedNames(NameBase):
             self._unknown_before()
             self._unknown_later()
             return
+        if self._written_small():
+            return
         doc = self._talk.doc
-        for start in range(min(len(doc), 12)):
+        for start in range(min(len(doc), _OPENING)):
             token = doc[start]
             if not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES or not self._unknown(start):
                 continue
             end = self._name_end(start)
+            if end > start + 1 and doc[end - 1].lower_ in HORSE_WORDS:
+                continue
             opens = end < len(doc) and doc[end].lower_ in _BEHIND_A_NAME and self._only_openers(start)
             if opens or (start and self._introduced_unlisted(start, end)):
                 self._hear(start, end)
                 return
 
+    def _written_small(self) -> bool:
+        """ "Okay, cinder fronts": where no other name is said, a roster name that opens the memo in small letters."""
+        words = self._talk.words
+        for start in range(min(len(words), _OPENING)):
+            for horse in self._roster:
+                end = start + len(form_tokens(horse.name.lower()))
+                if words[start:end] == list(form_tokens(horse.name.lower())) and self._only_openers(start):
+                    known = NamedHorse(
+                        horse.name, HorseMatch.KNOWN, self._text(start, end), _SMALL, (start, end), horse.place
+                    )
+                    self.found.spans.append(NameSpan(start, end, self.found.index_of(known)))
+                    return True
+        return False
+
     def _unknown_before(self) -> None:
         """ "Gretel to begin with … Then Bran": a name off the roster that the memo begins with."""
         doc = self._talk.doc
         first = self.found.spans[0].start
-        for start in range(min(first, 12)):
+        for start in range(min(first, _OPENING)):
             token = doc[start]
             behind = self._talk.words[start + 1 : start + 3]
             begins = behind[:1] == ["first"] or behind in (["to", "begin"], ["to", "start"])

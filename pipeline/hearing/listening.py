@@ -1,0 +1,65 @@
+"""The recogniser that listens again: what it wrote is weighed against the trade's words on the same encoded sound."""
+
+from __future__ import annotations
+
+import re
+from typing import Any
+
+import numpy as np
+from ctranslate2 import StorageView
+from faster_whisper import BatchedInferencePipeline
+from numpy.typing import NDArray
+
+from pipeline.hearing.verified import Replacement, replaced
+from pipeline.hearing.weighing import weigh
+from pipeline.hearing.wordings import Wordings
+
+_WORD = re.compile(r"\s*\S+")
+_FRAMES = 3000  # of the half minute that the encoder always sees
+_AT_ONCE = 8  # texts in one go; more needs more memory
+_LEAST = 1e-9
+
+
+class ListeningPipeline(BatchedInferencePipeline):
+    """Decodes in batches as its base does, then weighs other wordings before the words get their seconds.
+
+    ``replacements`` has one list for every stretch decoded, in order.
+    """
+
+    def __init__(self, model: Any, wordings: Wordings) -> None:
+        super().__init__(model)
+        self._wordings = wordings
+        self.replacements: list[list[Replacement]] = []
+
+    def generate_segment_batched(self, features: Any, tokenizer: Any, options: Any) -> Any:
+        """The base's encoder output and texts, each text with the wordings that the sound bears out."""
+        encoded, outputs = super().generate_segment_batched(features, tokenizer, options)
+        for index, output in enumerate(outputs):
+            self.replacements.append(self._weighed(encoded, index, output, tokenizer))
+        return encoded, outputs
+
+    def _weighed(self, encoded: Any, index: int, output: dict[str, Any], tokenizer: Any) -> list[Replacement]:
+        def encode(text: str) -> list[int]:
+            return list(tokenizer.tokenizer.encode(text, add_special_tokens=False).ids)
+
+        def probabilities(texts: list[list[int]]) -> list[NDArray[np.float64]]:
+            sound = np.asarray(encoded)[index : index + 1]
+            start = [*tokenizer.sot_sequence, tokenizer.no_timestamps]
+            return [
+                logs
+                for at in range(0, len(texts), _AT_ONCE)
+                for logs in self._logs(sound, start, texts[at:][:_AT_ONCE])
+            ]
+
+        words = _WORD.findall(tokenizer.decode(output["tokens"]))
+        weighed = weigh(words, self._wordings.propose(words), encode, probabilities)
+        text, done = replaced(words, weighed, encode)
+        if done:
+            output["tokens"] = encode(text)
+        return done
+
+    def _logs(self, sound: NDArray[np.float32], start: list[int], texts: list[list[int]]) -> list[NDArray[np.float64]]:
+        """Log probabilities of the pieces of each text behind the sound of one stretch."""
+        copies = StorageView.from_array(np.ascontiguousarray(np.repeat(sound, len(texts), axis=0)))
+        found = self.model.model.align(copies, start, texts, [_FRAMES] * len(texts))
+        return [np.log(np.maximum(np.asarray(item.text_token_probs, dtype=np.float64), _LEAST)) for item in found]

@@ -1,0 +1,57 @@
+"""Real weights on a spoken sentence: what was written wrong is put right by the sound, and nothing else is touched."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+
+from pipeline.hearing.recognise import Heard, Recogniser
+from pipeline.hearing.settings import HearingSettings
+from pipeline.vocabulary import load_vocabulary
+from tests.hearing.test_real_speech import DATA, needs_data
+
+# "Both fronts, aluminum, size double aught. No, make that single aught. Leather pads with, um, oakum under them."
+SPOKEN = Path(__file__).with_name("oakum.ogg")  # a synthetic voice: flite's slt, free of conditions
+
+
+@pytest.fixture(scope="module", params=[False, True], ids=["as written", "weighed"])
+def weighed(request: pytest.FixtureRequest) -> bool:
+    """Whether the sound is weighed again."""
+    return bool(request.param)
+
+
+@pytest.fixture(scope="module")
+def heard(weighed: bool) -> Heard:
+    """The sentence with the shipped words."""
+    return Recogniser(HearingSettings(verify=weighed), load_vocabulary()).hear(SPOKEN, ["Marigold"])
+
+
+def test_the_sound_puts_the_trades_word_right(heard: Heard, weighed: bool) -> None:
+    assert ("oakum under them" in heard.transcript.text) == weighed
+
+
+def test_the_replacement_can_be_seen_and_taken_back(heard: Heard, weighed: bool) -> None:
+    instead = [word for word in heard.transcript.words if word.heard is not None]
+    assert [word.text for word in instead] == (["oakum"] if weighed else [])
+    assert all(word.support is not None and -7.8 <= word.support < 0 for word in instead)
+    assert all(word.heard and "oakum" not in word.heard for word in instead)
+
+
+def test_words_lie_in_their_text_and_in_order_of_time(heard: Heard) -> None:
+    words = heard.transcript.words
+    assert all(heard.transcript.text[word.start : word.end] == word.text for word in words)
+    assert all(one.start_s <= other.start_s for one, other in pairwise(words))
+
+
+@needs_data
+def test_readings_of_another_kind_get_no_word_of_the_trade() -> None:
+    """Real readings from a novel, 25 s in all, with a roster of ten: nothing in them is about hooves."""
+    names = ["Marigold", "Nullarbor", "Otter", "Bramble", "Doris", "Sorrel", "Percy", "Juniper", "Tansy", "Quill"]
+    recogniser = Recogniser(HearingSettings(), load_vocabulary())
+    words = [
+        w for path in sorted((DATA / "librivox").glob("*.wav")) for w in recogniser.hear(path, names).transcript.words
+    ]
+    assert len(words) > 60
+    assert [(word.heard, word.text, word.support) for word in words if word.heard is not None] == []
