@@ -17,10 +17,11 @@ from pipeline.record import Fact, Foot, HorseMatch, Memo, Transcript, Visit
 from pipeline.vocabulary import load_vocabulary
 from tests.bench.hearing.conditions import at_ratio, disturb, read_wav, speech_power, write_wav
 from tests.bench.hearing.figures import Figures, WordCounts, mistakes
+from tests.bench.hearing.filling import fill
 from tests.bench.hearing.making import make, path_of, write_list
 from tests.bench.hearing.noise_memos import noise_rows
 from tests.bench.hearing.noises import RATE, noise
-from tests.bench.hearing.recognising import OURS, Hearing, Listener, OwnEar, memo_of
+from tests.bench.hearing.recognising import OURS, UNBIASED, Device, Hearing, Listener, OwnEar, ears, memo_of
 from tests.bench.hearing.running import Bench
 from tests.bench.hearing.takes import CONDITIONS, report_takes, tune_takes
 from tests.bench.hearing.terms import names_in, trade_terms
@@ -159,12 +160,16 @@ class _Counting:
     """An ear that hears nothing and counts how often it was asked."""
 
     name = "counting"
+    device: Device = "cpu"
 
     def __init__(self) -> None:
         self.times = 0
 
     def identity(self, names: Sequence[str]) -> str:
         return repr(names)
+
+    def load(self) -> None:
+        pass
 
     def hear(self, path: Path, names: Sequence[str]) -> Heard:
         self.times += 1
@@ -185,6 +190,32 @@ def test_what_was_heard_is_remembered_until_the_sound_or_the_names_change(tmp_pa
     assert ear.times == 3
 
 
+def test_no_core_seconds_are_told_of_a_graphics_card(tmp_path: Path) -> None:
+    ear = _Counting()
+    ear.device = "cuda"
+    write_wav(tmp_path / "a.wav", np.zeros(1600), RATE)
+    heard = Listener(ear, tmp_path / "heard").hear(tmp_path / "a.wav", [])
+    figures = Figures()
+    figures.add({"text": "thrush"}, heard, None, TERMS)
+    assert (heard.work_s, figures.row()[-1]) == (None, "")
+
+
+def test_files_heard_in_other_processes_need_no_hearing_again(tmp_path: Path) -> None:
+    paths = [tmp_path / "short.wav", tmp_path / "long.wav"]
+    for path, samples in zip(paths, (16000, 32000), strict=True):
+        write_wav(path, np.zeros(samples), RATE)
+    (ear,) = ears([UNBIASED], load_vocabulary(), threads=1)
+    try:
+        assert ear.identity([])
+        fill([(path, ()) for path in paths], [UNBIASED], tmp_path / "heard", "cpu", processes=1)
+    except WeightsError as error:
+        pytest.skip(f"the packaged weights are not installed: {error}")
+    kept = sorted((tmp_path / "heard").iterdir())
+    assert [Listener(ear, tmp_path / "heard").hear(path, []).memo.seconds for path in paths] == [1.0, 2.0]
+    assert len(kept) == 2
+    assert sorted((tmp_path / "heard").iterdir()) == kept
+
+
 def test_half_a_minute_of_noise_gives_no_facts(tmp_path: Path) -> None:
     """Through the real recogniser, reader and judge: wind, hammer and engine say nothing."""
     vocabulary = load_vocabulary()
@@ -195,7 +226,7 @@ def test_half_a_minute_of_noise_gives_no_facts(tmp_path: Path) -> None:
         pytest.skip(f"the packaged weights are not installed: {error}")
     bench = Bench(vocabulary, load_reader(vocabulary), TERMS, tmp_path)
     rows = noise_rows(bench, [Listener(ear, tmp_path / "heard")], minutes=0.5)
-    assert [(name, words, facts) for name, _, _, words, facts, *_ in rows] == [
+    assert [(name, words, facts) for name, _, _, _, words, facts, *_ in rows] == [
         ("wind", "0", "0"),
         ("hammer", "0", "0"),
         ("diesel", "0", "0"),

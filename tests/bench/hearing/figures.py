@@ -97,14 +97,14 @@ class Figures:
     files: int = 0
     counts: WordCounts = field(default_factory=WordCounts)
     pairs: list[tuple[dict[str, Any], list[Visit]]] = field(default_factory=list)
-    work_s: float = 0.0
+    work_s: float | None = 0.0  # None where not all of it was the processor's
     sound_s: float = 0.0
 
     def add(self, memo: dict[str, Any], heard: Hearing, visits: list[Visit] | None, terms: Terms) -> None:
         """One take: its gold, what was heard, and what was read from that, None when it has no facts to read."""
         self.files += 1
         self.counts.count(memo["text"], heard.transcript.text, terms, memo.get("roster", []))
-        self.work_s += heard.work_s
+        self.work_s = None if self.work_s is None or heard.work_s is None else self.work_s + heard.work_s
         self.sound_s += heard.memo.seconds or 0
         if visits is not None:
             self.pairs.append((memo, visits))
@@ -133,7 +133,7 @@ class Figures:
             f"{facts.horses}/{facts.visits}" if self.pairs else "",
             _share(facts.said - silent.said, facts.said),
             _share(silent.said - silent.right, facts.said),
-            f"{self.work_s / self.sound_s:.2f}" if self.sound_s else "",
+            core_seconds(self.work_s, self.sound_s),
         ]
 
 
@@ -141,6 +141,11 @@ COLUMNS = (
     *("files", "wer", "trade_wer", "terms_recall", "terms_made_up", "names_recall", "f1", "horses", "flagged"),
     *("wrong_unflagged", "core_s_per_s"),
 )
+
+
+def core_seconds(work_s: float | None, sound_s: float) -> str:
+    """Seconds of one core for a second of sound; "" where the processor did not do the work."""
+    return f"{work_s / sound_s:.2f}" if work_s is not None and sound_s else ""
 
 
 def _unflagged(visit: Visit) -> Visit:

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from tests.bench.hearing.figures import Figures
+from tests.bench.hearing.filling import Job
 from tests.bench.hearing.recognising import Listener
 from tests.bench.hearing.terms import Terms
 
@@ -20,6 +21,11 @@ def readings(folder: str) -> Iterator[tuple[Path, str]]:
     (list_path,) = (DATA / folder).glob("*transcription")
     for text, stem in re.findall(r"^(.*)\((\S+)\)\s*$", list_path.read_text(encoding="utf-8"), re.MULTILINE):
         yield DATA / folder / f"{stem}.wav", re.sub(r"</?s>", " ", text)
+
+
+def real_jobs() -> list[Job]:
+    """What is to be heard for the rows of the readings; nothing where they are missing."""
+    return [(path, ()) for folder in FOLDERS if DATA.is_dir() for path, _ in readings(folder)]
 
 
 def real_figures(folder: str, listener: Listener) -> Figures:

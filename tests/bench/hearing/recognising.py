@@ -15,7 +15,7 @@ from functools import cached_property
 from hashlib import sha256
 from importlib.metadata import version
 from pathlib import Path
-from typing import Any, Protocol
+from typing import Any, Literal, Protocol
 
 from pydantic import BaseModel, ConfigDict
 
@@ -28,13 +28,18 @@ from pipeline.hearing.weights import weights_folder
 from pipeline.record import Flag, Memo, Transcript
 from pipeline.vocabulary import Vocabulary
 
-PLAIN, UNBIASED, OURS = "plain", "unbiased", "ours"
-CONFIGURATIONS = (PLAIN, UNBIASED, OURS)
+PLAIN, UNBIASED, UNVERIFIED, OURS = "plain", "unbiased", "unverified", "ours"
+CONFIGURATIONS = (PLAIN, UNBIASED, UNVERIFIED, OURS)
+Device = Literal["cpu", "cuda"]
+DEVICES: tuple[Device, ...] = ("cpu", "cuda")
 _HEARING = Path(pipeline.hearing.__file__).resolve().parent
 
 
 class Hearing(BaseModel):
-    """What a configuration heard in one file, and the core seconds that it took; no words when nobody speaks."""
+    """What a configuration heard in one file; no words when nobody speaks.
+
+    ``work_s`` is the core seconds that it took, None on a graphics card, whose work is not the processor's.
+    """
 
     model_config = ConfigDict(frozen=True)
 
@@ -42,16 +47,20 @@ class Hearing(BaseModel):
     memo: Memo
     transcript: Transcript
     flags: list[Flag]
-    work_s: float
+    work_s: float | None
 
 
 class Ear(Protocol):
     """One configuration of the recogniser."""
 
     name: str
+    device: Device
 
     def identity(self, names: Sequence[str]) -> str:
         """All that decides what is heard, apart from the sound."""
+
+    def load(self) -> None:
+        """Load the weights, so that their time is not counted as hearing."""
 
     def hear(self, path: Path, names: Sequence[str]) -> Heard:
         """The words of a file; none when nobody speaks."""
@@ -62,18 +71,24 @@ class PlainEar:
 
     name = PLAIN
 
-    def __init__(self, threads: int) -> None:
+    def __init__(self, threads: int, device: Device = "cpu") -> None:
+        self.device = device
         self._threads = threads
 
     def identity(self, names: Sequence[str]) -> str:
-        """The version of the library."""
-        return f"faster-whisper {version('faster-whisper')} ctranslate2 {version('ctranslate2')}"
+        """The version of the library, and the device unless it is the processor."""
+        told = f"faster-whisper {version('faster-whisper')} ctranslate2 {version('ctranslate2')}"
+        return told if self.device == "cpu" else f"{told} {self.device}"
 
     @cached_property
     def _model(self) -> Any:
         from faster_whisper import WhisperModel
 
-        return WhisperModel(weights_folder("base"), device="cpu", compute_type="int8", cpu_threads=self._threads)
+        return WhisperModel(weights_folder("base"), device=self.device, compute_type="int8", cpu_threads=self._threads)
+
+    def load(self) -> None:
+        """Load the weights."""
+        _ = self._model
 
     def hear(self, path: Path, names: Sequence[str]) -> Heard:
         """The words, each with its seconds and probability."""
@@ -89,15 +104,20 @@ class OwnEar:
 
     def __init__(self, name: str, settings: HearingSettings, vocabulary: Vocabulary) -> None:
         self.name = name
+        self.device: Device = "cuda" if settings.device == "cuda" else "cpu"
         self._settings = settings
         self._vocabulary = vocabulary
-        self._recogniser = Recogniser(settings, vocabulary)
+        self._recogniser = _Loadable(settings, vocabulary)
 
     def identity(self, names: Sequence[str]) -> str:
-        """Settings, code, weights, and with bias the names and the vocabulary."""
+        """Settings, code, weights, and the names and the vocabulary where they are listened for."""
         settings = self._settings.model_dump(exclude={"threads"})
-        told = [list(names), self._vocabulary.version] if self._settings.bias else []
+        told = [list(names), self._vocabulary.version] if self._settings.bias or self._settings.verify else []
         return json.dumps([settings, told, hearing_code(), self._recogniser.version])
+
+    def load(self) -> None:
+        """Load the weights."""
+        self._recogniser.load()
 
     def hear(self, path: Path, names: Sequence[str]) -> Heard:
         """The words, none for silence and noise."""
@@ -105,6 +125,14 @@ class OwnEar:
             return self._recogniser.hear(path, names)
         except NoSpeechError:
             return Heard(memo_of(path), Transcript(text=""))
+
+
+class _Loadable(Recogniser):
+    """The recogniser of this project, whose weights can be loaded before the first memo."""
+
+    def load(self) -> None:
+        """Load the weights."""
+        _ = self._model
 
 
 def _segment(item: Any) -> Segment:
@@ -121,12 +149,13 @@ def hearing_code() -> str:
     return digest.hexdigest()[:16]
 
 
-def ears(names: Sequence[str], vocabulary: Vocabulary, threads: int) -> list[Ear]:
+def ears(names: Sequence[str], vocabulary: Vocabulary, threads: int, device: Device = "cpu") -> list[Ear]:
     """The configurations by name; ``threads`` changes the time alone."""
-    own = HearingSettings(threads=threads)
+    own = HearingSettings(threads=threads, device=device)
     known: dict[str, Ear] = {
-        PLAIN: PlainEar(threads),
-        UNBIASED: OwnEar(UNBIASED, own.model_copy(update={"bias": False}), vocabulary),
+        PLAIN: PlainEar(threads, device),
+        UNBIASED: OwnEar(UNBIASED, own.model_copy(update={"bias": False, "verify": False}), vocabulary),
+        UNVERIFIED: OwnEar(UNVERIFIED, own.model_copy(update={"verify": False}), vocabulary),
         OURS: OwnEar(OURS, own, vocabulary),
     }
     return [known[name] for name in names]
@@ -145,9 +174,10 @@ class Listener:
         place = self._kept / f"{sha256(key.encode()).hexdigest()[:32]}.json"
         if place.exists():
             return Hearing.model_validate_json(place.read_text(encoding="utf-8"))
+        self.ear.load()
         start = time.process_time()
         heard = self.ear.hear(path, names)
-        work_s = round(time.process_time() - start, 3)
+        work_s = round(time.process_time() - start, 3) if self.ear.device == "cpu" else None
         told = Hearing(ear=self.ear.name, memo=heard.memo, transcript=heard.transcript, flags=heard.flags,
                        work_s=work_s)  # fmt: skip
         self._kept.mkdir(parents=True, exist_ok=True)

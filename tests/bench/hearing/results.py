@@ -24,7 +24,7 @@ def add_rows(name: str, columns: Sequence[str], rows: Sequence[Sequence[str]]) -
     path = RESULTS / f"{name}.csv"
     new = not path.exists()
     with path.open("a", encoding="utf-8", newline="") as file:
-        out = csv.writer(file)
+        out = csv.writer(file, lineterminator="\n")
         if new:
             out.writerow(["day", "version", *columns])
         out.writerows([f"{datetime.now(UTC):%Y-%m-%d}", __version__, *row] for row in rows)

@@ -14,6 +14,7 @@ from pipeline.ingest import Ingest, TextReader, spoken_names
 from pipeline.record import RosterHorse, Visit
 from pipeline.vocabulary import Vocabulary
 from tests.bench.hearing.figures import Figures
+from tests.bench.hearing.filling import Job
 from tests.bench.hearing.making import path_of
 from tests.bench.hearing.recognising import Hearing, Listener
 from tests.bench.hearing.takes import Take
@@ -45,7 +46,7 @@ class Bench:
         figures = Figures()
         for take in takes:
             path = path_of(take, self.sound)
-            roster = [RosterHorse(name=name) for name in take.memo["roster"]]
+            roster = roster_of(take)
             heard = listener.hear(path, spoken_names(roster))
             figures.add(take.memo, heard, self.read(heard, path, roster, take.memo["date"]), self.terms)
             _tell(f"{listener.ear.name}: {figures.files} heard")
@@ -58,6 +59,16 @@ class Bench:
             return []
         ingest = Ingest(HearingSettings(), self.vocabulary, hearer=Remembered(heard), reader=self.reader)
         return ingest.read_sound(path, roster, date.fromisoformat(day)).record.visits
+
+
+def roster_of(take: Take) -> list[RosterHorse]:
+    """The horses that the memo may be about."""
+    return [RosterHorse(name=name) for name in take.memo["roster"]]
+
+
+def memo_jobs(takes: Iterable[Take], sound: Path) -> list[Job]:
+    """What is to be heard for the rows of these takes."""
+    return [(path_of(take, sound), tuple(spoken_names(roster_of(take)))) for take in takes]
 
 
 def _tell(progress: str) -> None:
