@@ -6,7 +6,7 @@ import re
 from typing import Any
 
 import numpy as np
-from ctranslate2 import StorageView
+from ctranslate2 import Device, StorageView
 from faster_whisper import BatchedInferencePipeline
 from numpy.typing import NDArray
 
@@ -43,7 +43,7 @@ class ListeningPipeline(BatchedInferencePipeline):
             return list(tokenizer.tokenizer.encode(text, add_special_tokens=False).ids)
 
         def probabilities(texts: list[list[int]]) -> list[NDArray[np.float64]]:
-            sound = np.asarray(encoded)[index : index + 1]
+            sound = _at_hand(encoded)[index : index + 1]
             start = [*tokenizer.sot_sequence, tokenizer.no_timestamps]
             return [
                 logs
@@ -63,3 +63,8 @@ class ListeningPipeline(BatchedInferencePipeline):
         copies = StorageView.from_array(np.ascontiguousarray(np.repeat(sound, len(texts), axis=0)))
         found = self.model.model.align(copies, start, texts, [_FRAMES] * len(texts))
         return [np.log(np.maximum(np.asarray(item.text_token_probs, dtype=np.float64), _LEAST)) for item in found]
+
+
+def _at_hand(encoded: Any) -> NDArray[np.float32]:
+    """The encoder's output in the memory of the processor; that of a graphics card stays on the card."""
+    return np.asarray(encoded if encoded.device == "cpu" else encoded.to_device(Device.cpu))

@@ -67,11 +67,14 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             for draft in [d for s in sentence[position:] for d in s.drafts]:
                 draft.corrects = True
         for cue in segment.having("denials", "before"):
-            for draft in reached(talk, sentence, position, cue):
+            ahead = reached(talk, sentence, position, cue)
+            for draft in ahead or _found_no(talk, sentence, position, cue):
                 _deny_one(draft, cue)
         for draft in segment.drafts:
             if _denied_in_gap(talk, draft):
                 _deny_one(draft)
+        for draft in [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]:
+            _deny_one(draft)
         for cue in segment.having("denials", "after"):
             before = [d for d in segment.drafts if d.end <= cue.start]
             earlier = sentence[position - 1].drafts if position and not segment.drafts else []
@@ -90,6 +93,7 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
                 _deny_one(draft)
     _never_done(sentence)
+    _gone_by_now(talk, sentence)
 
 
 def _never_done(sentence: list[Segment]) -> None:
@@ -99,6 +103,16 @@ def _never_done(sentence: list[Segment]) -> None:
         for draft in drafts:
             if draft.start < denied.start and (draft.slot, draft.value) == (denied.slot, denied.value):
                 draft.drop(_NOT_DONE)
+
+
+def _gone_by_now(talk: Talk, sentence: list[Segment]) -> None:
+    """ "Her heels aren't underrun anymore": what is denied was there once."""
+    for segment in sentence:
+        words = talk.words[segment.start : segment.end]
+        pairs = set(zip(words, words[1:], strict=False))
+        if "anymore" in words or pairs & {("any", "more"), ("any", "longer")}:
+            for draft in [d for d in segment.drafts if d.slot == "finding" and d.status is Status.ABSENT]:
+                draft.status = Status.RESOLVED
 
 
 def _only_none(talk: Talk, segment: Segment) -> bool:
@@ -130,6 +144,44 @@ def _denied_in_gap(talk: Talk, draft: Draft) -> bool:
     """ "Heels aren't contracted": the denial stands inside the phrase."""
     gap = [i for i in range(draft.start, draft.end) if i not in draft.evidence]
     return draft.slot not in ("tester", "pulse") and any(talk.words[i] in ("n't", "not", "no", "never") for i in gap)
+
+
+def _answered_at_once(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
+    """ "Sidebone none either fore", "thrush or canker nil": the answer right behind what was looked for."""
+    segment = sentence[position]
+    closing = talk.words[segment.end : segment.end + 1] in ([], ["."], [";"])
+    answers = {"none", "nil", "nope", "no"} if closing else {"none", "nil", "nope"}
+    found = [d for d in segment.drafts if d.slot == "finding" and d.end < segment.end]
+    answered = [
+        d for d in found if talk.words[d.end] in answers and (talk.words[d.end] != "no" or d.end + 1 == segment.end)
+    ]
+    found = sorted((d for s in sentence for d in s.drafts if d.slot == "finding"), key=lambda d: d.end)
+    for draft in reversed(found):
+        if answered and draft.end <= answered[-1].start:
+            if not set(talk.words[draft.end : answered[-1].start]) <= {"and", "or"}:
+                break
+            answered.append(draft)
+    return answered
+
+
+def _found_no(talk: Talk, sentence: list[Segment], position: int, cue: Mention) -> list[Draft]:
+    """ "Looked for thrush and didn't find any": what ends in "any" with nothing behind answers what was looked for."""
+    looked = {"find", "found", "see", "saw", "feel", "seen"} & set(talk.words[cue.start : cue.end])
+    if not looked or talk.words[cue.end - 1] != "any" or cue.end < sentence[position].end:
+        return []
+    before = [d for s in sentence[: position + 1] for d in s.drafts if d.slot == "finding" and d.end <= cue.start]
+    return _sought(sentence, position + 1) or before[-1:]
+
+
+def _on_neither(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
+    """ "Neither hind has thrush", "none of the feet had any": the denial is part of the foot's name."""
+    denied: list[Draft] = []
+    for foot in sentence[position].having("feet"):
+        if talk.words[foot.start] not in ("neither", "none"):
+            continue
+        before = [d for d in sentence[position].drafts if d.end <= foot.start]
+        denied += reached(talk, sentence, position, foot) or before[-1:]
+    return denied
 
 
 def _deny_one(draft: Draft, cue: Mention | None = None) -> None:

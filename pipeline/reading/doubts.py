@@ -13,6 +13,8 @@ _COMMENT = 4  # tokens of a segment that only comments: ", could be, "
 def doubt(talk: Talk, sentence: list[Segment]) -> None:
     for position, segment in enumerate(sentence):
         for cue in segment.having("doubts", "before"):
+            if _of_degree(segment, cue):
+                continue
             touched = reached(talk, sentence, position, cue)
             if talk.words[cue.end - 1] == "like" and not touched and cue.end < segment.end:
                 continue  # "smells like a drain" compares
@@ -29,12 +31,21 @@ def doubt(talk: Talk, sentence: list[Segment]) -> None:
 def doubt_after(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
     for position, segment in enumerate(sentence):
         for cue in segment.having("doubts", "after"):
+            if _of_degree(segment, cue):
+                continue
             ahead = [d for d in drafts_after(segment, cue) if d.slot in DOUBTABLE]
             behind = last_doubtable(sentence[: position + 1])
             if not behind and position == 0 and not last_doubtable(sentence):
                 behind = last_doubtable(previous)
             for draft in ahead or behind:
                 _doubt_one(draft, cue)
+
+
+def _of_degree(segment: Segment, cue: Mention) -> bool:
+    """ "A crack at the toe, moderate I reckon": how bad it is is in doubt, not that it is there."""
+    before = [m for m in segment.mentions if m.end <= cue.start]
+    degree = bool(before) and before[-1].get("severities") is not None and before[-1].end == cue.start
+    return degree and len(before) == 1 and before[0].start == segment.start and cue.end == segment.end
 
 
 def _doubt_one(draft: Draft, cue: Mention) -> None:

@@ -62,8 +62,9 @@ def _answers_before(talk: Talk, segment: Segment, mention: Mention) -> bool:
 
 
 def _of_a_foot(talk: Talk, segment: Segment) -> bool:
-    """ "Both fores hot" tells of a foot, "it's hot" of the day."""
-    return bool(segment.having("feet")) or bool({"foot", "feet", "hoof"} & set(talk.words[segment.start : segment.end]))
+    """ "Both fores hot" and "it's warm round the coronet" tell of a foot, "it's hot" of the day."""
+    placed = segment.having("feet") or segment.having("zones")
+    return bool(placed) or bool({"foot", "feet", "hoof"} & set(talk.words[segment.start : segment.end]))
 
 
 def _answers_a_head(segment: Segment, mention: Mention) -> bool:

@@ -44,6 +44,20 @@ class FootGroup:
     anaphor: bool = False
 
 
+def _where_left_out(talk: Talk, segment: Segment, mention: Mention) -> list[FootGroup]:
+    """ "Eight nails apiece bar the near hind where I could only get six in"."""
+    where = next((i for i in range(mention.end, segment.end) if talk.words[i] in ("where", "which")), None)
+    if where is None or talk.left_out is None or "-" not in str(mention.get("feet")):
+        return []
+    return [FootGroup(where, where + 1, talk.left_out)]
+
+
+def _of_the_one_left_out(talk: Talk, segment: Segment) -> bool:
+    """ "Eight a foot bar the near hind, six there", "…, that got six", "… where I could only get six in"."""
+    words = talk.words[segment.start : segment.end]
+    return bool(segment.drafts) and (words[0] in ("that", "which", "where", "it") or words[-1] == "there")
+
+
 def groups_of(
     talk: Talk, segment: Segment, hand: Feet | None, named: bool = False
 ) -> tuple[list[FootGroup], Feet | None]:
@@ -55,6 +69,7 @@ def groups_of(
             mention.get("totals") is not None and hand is not None and numbered
         )  # "six nails each foot": of those in hand
         working = any(d.slot == "work" for d in segment.drafts)
+        counted = counted and not (name == "in_hand" and talk.left_out)
         if name is None or counted or (_compared(talk, mention) and not (working and _the_lot(talk, mention))):
             continue
         feet = _rest(talk, segment) if name == "other_three" and working else None
@@ -65,8 +80,12 @@ def groups_of(
             talk.left_out = resolve(name.split("-", 1)[1], hand) if "-" in name else None
         anaphor = name in ("in_hand", "pair_in_hand")
         found.append(FootGroup(mention.start, mention.end, feet, anaphor))
+        found += _where_left_out(talk, segment, mention)
         if segment.drafts or name not in ("other_three", "other_two"):
             hand = feet
+    if not found and named and talk.left_out and _of_the_one_left_out(talk, segment):
+        found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
+        hand = talk.left_out
     for draft in segment.drafts if not (found or named) else []:
         feet = _spoken_of_before(talk, segment, draft)
         if feet is not None:

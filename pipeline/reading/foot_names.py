@@ -72,7 +72,9 @@ def mark_bare_sides(talk: Talk) -> None:
         before = talk.words[index - 1]
         after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
         near = word == "near" and after not in (",", ".", "and", "but", "one", "foot", "side")
-        numbered = any(m.number and m.end == index for m in talk.mentions) and after in (",", "and", ".", "but")
+        told = next((m for m in talk.mentions if m.end == index and m.get("units") in ("mm", "cm", "inch", "degree")), None)
+        at = told.start if told is not None else index
+        numbered = any(m.number and m.end == at for m in talk.mentions) and after in (",", "and", ".", "but")
         counted = numbered or (
             before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
         )
@@ -142,6 +144,8 @@ def mark_exceptions(talk: Talk) -> None:
         bare = talk.words[at - 1] in _WHOLE
         if whole is not None and whole.get("feet") in ("all", "any", "hinds", "fronts"):
             begin, name = whole.start, whole.readings["feet"]
+        elif whole is not None and whole.get("totals") == "each":
+            begin, name = at, _shared_out(talk, out)
         elif bare and (whole is None or not whole.is_any(("number",)) or whole.number is not None):
             begin, name = at - 1, "all"
             ahead = talk.mention_ending(at - 1)  # "on any foot but the near hind": "on any" is a form too
@@ -154,6 +158,14 @@ def mark_exceptions(talk: Talk) -> None:
         out.readings = {"feet": f"{name}-{out.readings['feet']}"}
         out.start, out.literal = begin, tuple(range(begin, out.end))
     talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _shared_out(talk: Talk, out: Mention) -> str:
+    """ "Eight nails apiece bar the near hind": of all feet, or of the pair that was named just before."""
+    before = [m for m in talk.mentions if m.get("feet") and m.end <= out.start and not m.dropped]
+    pair = before[-1].readings["feet"] if before else "all"
+    sentence_ends = {".", "?", "!"} & set(talk.words[before[-1].end : out.start]) if before else set()
+    return pair if pair in ("hinds", "fronts") and not sentence_ends else "all"
 
 
 def join_feet(talk: Talk) -> None:

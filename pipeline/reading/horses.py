@@ -5,6 +5,7 @@ from __future__ import annotations
 from pipeline.reading.names import NameFinder
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_mentions, roster_spans
 from pipeline.reading.talk import Segment
+from pipeline.reading.times import the_horse_before, the_horse_behind
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -173,12 +174,21 @@ class HorseFinder(NameFinder):
         following = self._following(segment)
         if following is not None and slot == "next_visit_weeks":
             cues |= {m.get("horse_cues") for m in following.mentions}
-        if "others" in cues:
+        if "others" in cues or (slot == "next_visit_weeks" and self._the_other_one(segment)):
             sentence = self._talk.sentence(segment.sentence)
             named = {s.horse for s in self.found.spans if sentence[0].start <= s.start < sentence[-1].end}
             return [i for i in everyone if i not in (named or {segment.horse})]
         paired = "pair" in cues or any(m.get("feet") == "pair_in_hand" for m in segment.mentions)
         return everyone if paired else []
+
+    def _the_other_one(self, segment: Segment) -> bool:
+        """ "Ten weeks Bodkin, six for the mare": of two horses the one whose name the sentence does not say."""
+        sentence = self._talk.sentence(segment.sentence)
+        named = {s.horse for s in self.found.spans if sentence[0].start <= s.start < sentence[-1].end}
+        if len(self.found.horses) != _SEVERAL or len(named) != 1:
+            return False
+        told = range(segment.start, segment.end)
+        return any(the_horse_behind(self._talk, at) or the_horse_before(self._talk, at) for at in told)
 
     def _of_them_all(self, segment: Segment) -> bool:
         """ "Pogo, Fiddle and Thimble. All trims, everybody's barefoot.": said of all before anything is said of one."""

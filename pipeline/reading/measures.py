@@ -18,7 +18,29 @@ from pipeline.reading.talk import Segment
 from pipeline.record import HORSE_SLOTS
 
 # Before a bare number these say what the thing counted last came to.
-_SAID = frozenset({"was", "is", "'s", "at", "to", "a", "an", "so", "say", "said", "wrote", "reads", "read", "got"})
+_SAID = frozenset(
+    [
+        "was",
+        "is",
+        "'s",
+        "at",
+        "to",
+        "a",
+        "an",
+        "so",
+        "say",
+        "said",
+        "wrote",
+        "reads",
+        "read",
+        "got",
+        "gets",
+        "took",
+        "takes",
+        "held",
+        "holds",
+    ]
+)
 
 
 _AGAIN = 2
@@ -71,9 +93,10 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
         said = self._words[mention.start - 1] in _SAID
         called = self._words[mention.start - 2 : mention.start] in (["call", "it"], ["make", "it"], ["say", "it"])
         said = said or called
-        now = said and frame.sentence == segment.sentence
+        there = self._words[mention.end : mention.end + 1] == ["there"]
+        now = (said or there) and frame.sentence == segment.sentence
         blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
-        score = frame.slot in SCORES and (number.article or said or bool(segment.having("times", "history")))
+        score = frame.slot in SCORES and (number.article or said or bool(segment.having("times", "history") or segment.having("times", "today")))
         repeated = mention.stands_for is not None or self._words[mention.start - 1] in ("also", "too")
         if blocked or not (segment.having("feet") or score or repeated or now or self._behind_foot(segment)):
             return False

@@ -103,7 +103,7 @@ class ShoeNumbers(NumberContext):
         if after.get("totals") == "each_side":
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value * 2, mention, after.end)
-        if after.get("totals") == "each" and not self._sized(mention):
+        if after.get("totals") == "each" and not self._sized(mention) and number.value <= _MOST:
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention, after.end)
         return self._nails_after_head(segment, mention, number)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status, value_problem
 
@@ -135,6 +136,8 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     after = talk.words[mention.end] if mention.end < len(talk.words) else "."
     if (after in ("for", "on") and mention.end + 1 in names) or mention.end in names:
         return True
+    if the_horse_behind(talk, mention.end) or the_horse_before(talk, mention.start):
+        return True
     named = any(i in names for i in range(segment.start, mention.start))
     said_at = (mention.stands_for or mention).start  # "in four, I mean five"
     before = talk.words[said_at - 1] if said_at else ""
@@ -155,6 +158,17 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
         and behind
         and (told or not segment.having("feet"))
     )
+
+
+def the_horse_behind(talk: Talk, at: int) -> bool:
+    """ "Ten weeks Bodkin, six for the mare": a horse that is not named again."""
+    words = talk.words[at : at + 3]
+    return len(words) == 3 and words[0] in ("for", "on") and words[1] == "the" and words[2] in HORSE_WORDS
+
+
+def the_horse_before(talk: Talk, at: int) -> bool:
+    """ "Setanta in a week and herself in five"."""
+    return talk.words[at - 1] in ("in", "at") and talk.words[max(0, at - 2)] in ("herself", "himself")
 
 
 def _name_before(segment: Segment, talk: Talk, names: set[int]) -> bool:

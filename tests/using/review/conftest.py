@@ -61,12 +61,12 @@ def demo_folder(reader: Reader, tmp_path_factory: pytest.TempPathFactory) -> Pat
         for memo in heard_memos():
             transcript, original = transcript_of(memo), DEMO / memo["audio"]
             recorded = datetime.fromisoformat(memo["recorded_at"])
-            flags = [Flag.model_validate(flag) for flag in memo["flags"]]
-            visits = judge(reader.read(transcript, roster, recorded.date()), transcript, flags=flags)
+            visits = judge(reader.read(transcript, roster, recorded.date()), transcript)
             sound = Memo(
                 path=str(original), sha256=hashlib.sha256(original.read_bytes()).hexdigest(), seconds=memo["seconds"],
                 recorded_at=recorded, recorded_from="container",
             )  # fmt: skip
+            flags = [Flag.model_validate(flag) for flag in memo["flags"]]
             record = MemoRecord(memo=sound, transcript=transcript.text, visits=visits, flags=flags)
             store.keep(record, transcript, original)
     return folder
@@ -127,8 +127,6 @@ def hear(tmp_path: Path, reader: Reader) -> Keep:
             at += len(said)
         transcript = Transcript(text=text, words=words)
         flags = [unclear_flag(transcript, unclear)] if unclear else []
-        if guessed_day:
-            flags.append(Flag(kind=FlagKind.DATE, reason="the day was taken from the file's time"))
         visits: list[Visit] = judge(
             (read or reader).read(transcript, review.store.roster(), date.fromisoformat(day)), transcript, flags=flags
         )
@@ -136,6 +134,8 @@ def hear(tmp_path: Path, reader: Reader) -> Keep:
         path.write_bytes(f"{text}{day}".encode() * 20)
         digest = hashlib.sha256(path.read_bytes()).hexdigest()
         memo = Memo(path=str(path), sha256=digest, seconds=len(words) / 2)
+        if guessed_day:
+            flags.append(Flag(kind=FlagKind.DATE, reason="the day was taken from the file's time"))
         return review.store.keep(MemoRecord(memo=memo, transcript=text, visits=visits, flags=flags), transcript, path)
 
     return hearing
