@@ -95,8 +95,11 @@ class Ingest:
         *,
         hearer: Hearer | None = None,
         reader: TextReader | None = None,
+        care: str = "usual",
     ) -> None:
+        """``care`` is how much is put before a person: strict, usual or fast."""
         self.settings = settings
+        self.care = care
         self.vocabulary = vocabulary
         self._given_hearer = hearer
         self._given_reader = reader
@@ -245,8 +248,9 @@ class Ingest:
         last_of: LastOf | None = None,
     ) -> MemoRecord:
         from pipeline.judging import cautions, judge
+        from pipeline.judging.model import Care
 
-        visits = judge(self.reader.read(transcript, roster, day), transcript, last_of, flags)
+        visits = judge(self.reader.read(transcript, roster, day), transcript, last_of, Care(self.care), flags)
         facts: list[Fact] = [fact for visit in visits for fact in visit.facts]
         return MemoRecord(memo=memo, transcript=transcript.text, visits=visits, cautions=cautions(facts), flags=flags)
 

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from pipeline.cli.options import DateOption, JsonOption, StoreOption, read_day
+from pipeline.cli.options import DateOption, JsonOption, ReviewOption, StoreOption, level_of_care, read_day
 from pipeline.cli.text_input import STDIN
 
 if TYPE_CHECKING:
@@ -30,6 +30,7 @@ def extract(
         bool, typer.Option("--explain", help="Show why: rules, what was not kept, what each cue changed.")
     ] = False,
     store: StoreOption = None,
+    care: ReviewOption = None,
 ) -> None:
     """Read typed text; nothing is kept.
 
@@ -39,7 +40,7 @@ def extract(
     """
     if jsonl is not None:
         _refuse_with_jsonl(file, roster, day, explain, store)
-        raise typer.Exit(_extract_lines(jsonl))
+        raise typer.Exit(_extract_lines(jsonl, care))
     if as_json and explain:
         raise typer.BadParameter("--explain is for people; --json always carries match and rules.")
     from pipeline.cli.output import print_json, print_record
@@ -49,7 +50,7 @@ def extract(
 
     when = read_day(day) or date.today()
     horses = _roster(roster)
-    reading = _reading(vocabulary_with_own(store_folder(store)))
+    reading = _reading(vocabulary_with_own(store_folder(store)), care)
     record = reading.read_text(read_text(file), horses, when)
     if as_json:
         print_json(record.model_dump(mode="json"))
@@ -64,11 +65,11 @@ def _refuse_with_jsonl(file: Path, roster: Path | None, day: str | None, explain
         raise typer.BadParameter("With --jsonl every line brings its own text, roster and date; leave the others out.")
 
 
-def _reading(vocabulary: Vocabulary) -> Ingest:
+def _reading(vocabulary: Vocabulary, care: str | None) -> Ingest:
     from pipeline.hearing.settings import HearingSettings
     from pipeline.ingest import Ingest
 
-    return Ingest(HearingSettings(), vocabulary)
+    return Ingest(HearingSettings(), vocabulary, care=level_of_care(care))
 
 
 def _explain(reading: Ingest, record: MemoRecord, horses: list[RosterHorse]) -> None:
@@ -89,12 +90,12 @@ def _roster(file: Path | None) -> list[RosterHorse]:
     return read_roster(file)
 
 
-def _extract_lines(path: Path) -> int:
+def _extract_lines(path: Path, care: str | None) -> int:
     from pipeline.cli.lines import Answerer, Request
     from pipeline.record import FlagKind
     from pipeline.vocabulary import load_vocabulary
 
-    reading = _reading(load_vocabulary())  # as every line brings its own roster, no store has a say
+    reading = _reading(load_vocabulary(), care)  # as every line brings its own roster, no store has a say
 
     def answer(request: Request) -> MemoRecord:
         return reading.read_text(request.needed("text"), request.horses(), request.date or date.today())

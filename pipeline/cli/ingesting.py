@@ -17,9 +17,11 @@ from pipeline.cli.options import (
     JsonOption,
     MinutesOption,
     ModelOption,
+    ReviewOption,
     StoreOption,
     ThreadsOption,
     hearing_settings,
+    level_of_care,
     read_day,
 )
 from pipeline.cli.text_input import STDIN
@@ -59,6 +61,7 @@ def ingest(
     as_json: JsonOption = False,
     jsonl: LinesOption = None,
     again: AgainOption = False,
+    care: ReviewOption = None,
 ) -> None:
     """Hear memos and keep what was said, with the sound.
 
@@ -85,7 +88,7 @@ def ingest(
 
     # Lines bring everything with them and are read alike on every machine: the user's own words stay out.
     words = load_vocabulary() if jsonl is not None else vocabulary_with_own(store_folder(store))
-    hearing = Ingest(settings, words)
+    hearing = Ingest(settings, words, care=level_of_care(care))
     if jsonl is not None:
         code = _ingest_lines(hearing, jsonl)
     elif dry_run:

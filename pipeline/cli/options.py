@@ -44,6 +44,22 @@ DownloadOption = Annotated[
     bool, typer.Option("--allow-download", help="Let a model named with --model be fetched from the network.")
 ]
 
+ReviewOption = Annotated[
+    Literal["strict", "usual", "fast"] | None,
+    typer.Option("--review", help="How much is put before you; says what that costs. Default: usual."),
+]
+
+
+def level_of_care(chosen: str | None) -> str:
+    """The level of care; what it costs is told where it was chosen."""
+    if chosen is None:
+        return "usual"
+    from pipeline.cli.endings import say
+    from pipeline.judging.model import Care, cost_of
+
+    say(cost_of(Care(chosen)))
+    return chosen
+
 
 def read_day(text: str | None) -> date | None:
     """A day written as YYYY-MM-DD; None stays None. Raises DateError."""

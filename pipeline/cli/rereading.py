@@ -14,9 +14,11 @@ from pipeline.cli.options import (
     DownloadOption,
     JsonOption,
     ModelOption,
+    ReviewOption,
     StoreOption,
     ThreadsOption,
     hearing_settings,
+    level_of_care,
 )
 
 if TYPE_CHECKING:
@@ -41,6 +43,7 @@ def reread(
     beam: BeamOption = None,
     allow_download: DownloadOption = False,
     as_json: JsonOption = False,
+    care: ReviewOption = None,
 ) -> None:
     """Read kept memos again, by today's rules and words.
 
@@ -77,7 +80,8 @@ def reread(
         if undo:
             _take_back(kept, numbers, every, as_json)
         else:
-            raise typer.Exit(_read(Ingest(settings, vocabulary_with_own(folder)), kept, numbers, listen, as_json))
+            reading = Ingest(settings, vocabulary_with_own(folder), care=level_of_care(care))
+            raise typer.Exit(_read(reading, kept, numbers, listen, as_json))
 
 
 def _take_back(kept: Store, numbers: list[int], every: bool, as_json: bool) -> None:

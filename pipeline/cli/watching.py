@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from pipeline.cli.options import ModelOption, StoreOption, ThreadsOption, hearing_settings
+from pipeline.cli.options import ModelOption, ReviewOption, StoreOption, ThreadsOption, hearing_settings, level_of_care
 
 if TYPE_CHECKING:
     from pipeline.cli.reporting import Report
@@ -27,6 +27,7 @@ def watch(
         float, typer.Option(metavar="SECONDS", min=0, max=600, help="A file this long unchanged is complete.")
     ] = 5.0,
     once: Annotated[bool, typer.Option("--once", help="Sweep once, then end.")] = False,
+    care: ReviewOption = None,
 ) -> None:
     """Keep new memos as a phone syncs them into a folder.
 
@@ -42,7 +43,7 @@ def watch(
     from pipeline.keeping.own_words import vocabulary_with_own
 
     words = vocabulary_with_own(store_folder(store))
-    hearing = Ingest(hearing_settings(model=model, threads=threads), words)
+    hearing = Ingest(hearing_settings(model=model, threads=threads), words, care=level_of_care(care))
     report = Report()
     try:
         _sweep(hearing, folder, store, report, settle, once)

@@ -1,4 +1,4 @@
-"""How far a fact can be trusted, from the evidence there is. Hand-set weights until a model is calibrated.
+"""How far a fact can be trusted by hand-set weights: for facts whose words are not there, and what is always asked.
 
 Each piece of evidence multiplies the confidence and may give a reason in words; below ``FLAG_BELOW`` the fact is
 flagged. The recogniser's probabilities count most on the words that are dear to get wrong: numbers, feet and "no".
@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from pipeline.judging.feet import unusual_foot
 from pipeline.judging.plausibility import implausible
 from pipeline.judging.rewordings import reworded
+from pipeline.judging.surroundings import bare, is_number
 from pipeline.record import (
     EITHER_SLOTS,
     HORSE_SLOTS,
@@ -28,6 +29,7 @@ FLAG_BELOW = 0.75
 _BASE = 0.98
 _UNSURE = 0.5
 _UNSURE_DEAR = 0.6
+_HARDLY_HEARD = 0.4
 # Little words that carry no fact; a recogniser is often unsure of them.
 _LITTLE = frozenset(
     {"a", "an", "the", "of", "on", "in", "and", "is", "it", "he", "she", "at", "there", "i", "some", "so"}
@@ -58,6 +60,18 @@ def weigh(fact: Fact, transcript: Transcript) -> tuple[float, list[str]]:
     return round(confidence, 3), [p.reason for p in evidence if p.reason is not None]
 
 
+def doubts(fact: Fact, transcript: Transcript) -> list[str]:
+    """The reasons that are asked about whatever else speaks for the fact: match, wording, words, foot and value."""
+    pieces = (
+        _of_match(fact),
+        _of_wording(fact, transcript),
+        _of_dear_word(fact, transcript),
+        _of_foot(fact),
+        _of_value(fact),
+    )
+    return [piece.reason for piece in pieces if piece.reason is not None]
+
+
 def _of_match(fact: Fact) -> Evidence:
     if fact.match is MatchKind.SOUND_ALIKE:
         name = str(fact.value).replace("_", " ")
@@ -79,7 +93,7 @@ def _of_words(fact: Fact, transcript: Transcript) -> Evidence:
     words = transcript.words_of(*fact.span) if transcript.heard else []
     if not words:
         return Evidence(1.0)
-    telling = [w for w in words if _bare(w) not in _LITTLE] or words
+    telling = [w for w in words if bare(w) not in _LITTLE] or words
     worst = min(telling, key=lambda w: w.probability)
     limit = _UNSURE_DEAR if _is_dear(worst, fact) else _UNSURE
     if worst.probability < limit:
@@ -89,12 +103,19 @@ def _of_words(fact: Fact, transcript: Transcript) -> Evidence:
     return Evidence(0.9 + worst.probability / 10)
 
 
-def _bare(word: Word) -> str:
-    return word.text.strip(" ,.?!").lower()
+def _of_dear_word(fact: Fact, transcript: Transcript) -> Evidence:
+    """A "no", a foot, a count or a size that was hardly heard: of 40 such numbers 12 were wrong, else one in eight."""
+    words = transcript.words_of(*fact.span) if transcript.heard else []
+    counted = fact.status is not Status.ABSENT and (fact.slot in NUMBER_SLOTS or fact.slot in SIZED_SLOTS)
+    dear = [word for word in words if bare(word) in _DEAR or (counted and is_number(bare(word)))]
+    worst = min(dear, key=lambda word: word.probability, default=None)
+    if worst is None or worst.probability >= _HARDLY_HEARD:
+        return Evidence(1.0)
+    return Evidence(0.6, f"The word “{worst.text.strip(' ,.')}” was hard to hear; please listen.")
 
 
 def _is_dear(word: Word, fact: Fact) -> bool:
-    text = _bare(word)
+    text = bare(word)
     counted = fact.slot in NUMBER_SLOTS or fact.slot in SIZED_SLOTS
     return text in _DEAR or (counted and fact.status is not Status.ABSENT)
 

@@ -2,63 +2,115 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
 
 from pipeline.judging.agreement import disagreements
-from pipeline.judging.confidence import FLAG_BELOW, weigh
+from pipeline.judging.confidence import FLAG_BELOW, doubts, weigh
 from pipeline.judging.earlier import LastVisit, changed, unmentioned
+from pipeline.judging.features import EvidenceOfMemo, Found
+from pipeline.judging.model import Care, Model, shipped
+from pipeline.judging.named import doubt_of_name
+from pipeline.judging.plausibility import implausible
+from pipeline.judging.reasons import reasons_for
 from pipeline.judging.rewordings import doubtful_rewordings
-from pipeline.judging.surroundings import Surroundings
 from pipeline.judging.unread import unread_sentences
 from pipeline.record import Fact, Flag, FlagKind, Transcript, Visit
 
 _CONTRADICTED = 0.5
+_ASKED = 0.75  # no fact about which a question is asked is trusted more
 
 LastOf = Callable[[Visit], LastVisit | None]
+Groups = list[tuple[list[Fact], str]]
+
+
+@dataclass(frozen=True)
+class Judging:
+    """What judging a memo needs for each of its facts."""
+
+    transcript: Transcript
+    evidence: EvidenceOfMemo
+    model: Model
+    care: Care
 
 
 def judge(
-    visits: Sequence[Visit], transcript: Transcript, last_of: LastOf | None = None, flags: Sequence[Flag] = ()
+    visits: Sequence[Visit],
+    transcript: Transcript,
+    last_of: LastOf | None = None,
+    care: Care = Care.USUAL,
+    flags: Sequence[Flag] = (),
 ) -> list[Visit]:
     """The same visits with confidence, flags and reasons filled in; the facts themselves are never changed.
 
-    ``last_of`` gives the visit before of the same horse, or None where it is not known; ``flags`` are what hearing has
-    flagged already.
+    ``last_of`` gives the visit before of the same horse, or None where it is not known; ``care`` says how much is put
+    before a person; ``flags`` are what hearing has flagged already.
     """
-    judged = [_judge_visit(visit, transcript, last_of(visit) if last_of else None) for visit in visits]
-    for seen, doubts in zip(judged, doubtful_rewordings(judged, transcript), strict=True):
-        seen.flags.extend(doubts)
-    if transcript.heard and judged:
-        for number, flag in unread_sentences(transcript, Surroundings(transcript.text), judged, flags):
-            judged[number].flags.append(flag)
+    models = shipped()
+    evidence = EvidenceOfMemo(transcript, visits)
+    judging = Judging(transcript, evidence, models["heard" if transcript.heard else "typed"], care)
+    judged = [_judge_visit(visit, judging, last_of(visit) if last_of else None, flags) for visit in visits]
+    for seen, told in zip(judged, doubtful_rewordings(judged, transcript), strict=True):
+        seen.flags.extend(told)
+    for number, flag in unread_sentences(transcript, evidence.around, judged, flags):
+        judged[number].flags.append(flag)
     return judged
 
 
-def _judge_visit(visit: Visit, transcript: Transcript, last: LastVisit | None) -> Visit:
-    facts = [_judge_fact(fact, transcript) for fact in visit.facts]
-    flags = list(visit.flags)
-    for group, reason in disagreements(facts):
-        flags.append(_contradiction(group, reason))
-        _doubt(group, reason)
+def _judge_visit(visit: Visit, judging: Judging, last: LastVisit | None, heard: Sequence[Flag]) -> Visit:
+    against: Groups = list(disagreements(visit.facts))
+    jumps: Groups = list(changed(visit.facts, last)) if last is not None else []
+    flags = [flag for flag in visit.flags if not _asked_already(flag, heard)]
+    flags += [_contradiction(group, reason) for group, reason in against]
+    name = doubt_of_name(visit, judging.transcript)
+    if name is not None:
+        flags.append(name)
     if last is not None:
-        for group, reason in changed(facts, last):
-            _doubt(group, reason)
-        flags += unmentioned(facts, visit.date, last)
+        flags += unmentioned(visit.facts, visit.date, last)
+    facts = [_judge_fact(fact, visit, judging, _told(fact, against), _told(fact, jumps)) for fact in visit.facts]
     return visit.model_copy(update={"facts": facts, "flags": flags})
 
 
-def _doubt(group: Sequence[Fact], reason: str) -> None:
-    for fact in group:
-        fact.confidence = round(min(fact.confidence, _CONTRADICTED), 3)
-        fact.flagged = True
-        if reason not in fact.reasons:
-            fact.reasons.append(reason)
+def _asked_already(flag: Flag, heard: Sequence[Flag]) -> bool:
+    """Whether hearing has put these words before a person, who will listen to them once."""
+    start, end = flag.span
+    return flag.kind is FlagKind.NOT_UNDERSTOOD and any(f.span[0] < end and start < f.span[1] for f in heard)
 
 
-def _judge_fact(fact: Fact, transcript: Transcript) -> Fact:
-    confidence, reasons = weigh(fact, transcript)
-    flagged = confidence < FLAG_BELOW
-    return fact.model_copy(update={"confidence": confidence, "flagged": flagged, "reasons": reasons if flagged else []})
+def _told(fact: Fact, groups: Iterable[tuple[list[Fact], str]]) -> list[str]:
+    return list(dict.fromkeys(reason for group, reason in groups if any(one is fact for one in group)))
+
+
+def _judge_fact(fact: Fact, visit: Visit, judging: Judging, against: list[str], jumps: list[str]) -> Fact:
+    found = Found(implausible(fact) is not None, bool(against), bool(jumps))
+    if _has_words(fact, judging.transcript):
+        confidence, reasons = _by_model(fact, visit, judging, found)
+    else:
+        confidence, reasons = weigh(fact, judging.transcript)
+        reasons = reasons if confidence < FLAG_BELOW else []
+    reasons += [reason for reason in (*against, *jumps) if reason not in reasons]
+    if against or jumps:
+        confidence = min(confidence, _CONTRADICTED)
+    return fact.model_copy(
+        update={"confidence": round(confidence, 3), "flagged": bool(reasons), "reasons": reasons}
+    )  # fmt: skip
+
+
+def _has_words(fact: Fact, transcript: Transcript) -> bool:
+    """Whether the words that the fact was read from are there, with their sound if there was any."""
+    if fact.span[1] <= fact.span[0] or fact.span[1] > len(transcript.text):
+        return False
+    return not transcript.heard or bool(transcript.words_of(*fact.span))
+
+
+def _by_model(fact: Fact, visit: Visit, judging: Judging, found: Found) -> tuple[float, list[str]]:
+    evidence = judging.evidence.of(fact, visit, found)
+    wrong = judging.model.wrong(evidence)
+    asked = doubts(fact, judging.transcript)
+    if wrong > judging.model.levels[judging.care].flag_above:
+        told = reasons_for(fact, judging.model.parts(evidence), judging.transcript, judging.evidence.around)
+        return 1 - wrong, asked or told
+    return (min(1 - wrong, _ASKED) if asked else 1 - wrong), asked
 
 
 def _contradiction(group: list[Fact], reason: str) -> Flag:

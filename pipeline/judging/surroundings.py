@@ -86,6 +86,16 @@ def bare(word: Word) -> str:
     return word.text.strip(" ,.?!").lower()
 
 
+_NUMBERS = frozenset(
+    ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "half"]
+)
+
+
+def is_number(word: str) -> bool:
+    """Whether a word is a number, in digits or letters."""
+    return word[:1].isdigit() or word in _NUMBERS
+
+
 def _phrases(forms: Iterable[str]) -> frozenset[tuple[str, ...]]:
     return frozenset(tuple(form.split()) for form in forms if "..." not in form)
 

@@ -16,6 +16,7 @@ from pipeline.using.review.harm import Weighed, fact_score, flag_score, horse_sc
 from pipeline.using.review.items import ItemKind, told_span
 from pipeline.using.review.spot_checks import place_of
 
+_NAMED = 0.9  # a horse that has a name, though a doubtful one, comes after one that has none
 _KINDS = {FlagKind.DATE: ItemKind.DAY, FlagKind.HORSE: ItemKind.HORSE}
 _GROUPED = attrgetter("span", "slot", "value", "zone", "status", "severity")
 
@@ -126,6 +127,7 @@ def questions_of(visit: Asked, checks: Sequence[Question] = ()) -> list[Question
 def _of_horse(visit: Asked, flags: list[FlagRow]) -> list[Question]:
     if flags or visit.nameless:
         score = max([flag_score(flag.flag.kind) for flag in flags], default=horse_score())
+        score *= 1 if visit.nameless else _NAMED
         return [Question(f"v{visit.id}-h", ItemKind.HORSE, score, flags=tuple(flags))]
     return []
 

@@ -1,33 +1,93 @@
-"""``python -m tests.bench.judging``: what is flagged of the written corpora, read as text."""
+"""How well judging knows what is wrong.
+
+``python -m tests.bench.judging`` tells what is flagged and what passes in silence in the written corpora, read as text.
+``--train`` trains the model anew from what lies in ``data/``, chooses the levels of care, writes
+``pipeline/judging/model.json`` and adds to ``results/judging.csv``. ``--sound DIR``, the hearing bench's folder of
+sound, tells the same of its takes, of which only counts are printed; with ``--gather`` what was heard in its tune takes
+is read and put into ``data/`` first, which should be done before the reader is improved with those memos.
+``--pictures`` draws outputs/judging.
+"""
 
 from __future__ import annotations
 
-from datetime import date
+import argparse
+import sys
+from collections.abc import Sequence
 from pathlib import Path
 
 from pipeline.judging import judge
+from pipeline.judging.model import Care, shipped
 from pipeline.reading import Reader
-from pipeline.record import RosterHorse, Transcript
+from pipeline.record import Transcript
 from pipeline.vocabulary import load_vocabulary
+from tests.bench.judging.examples import heard_examples, read, typed_examples
+from tests.bench.judging.gathering import CORPUS, HeardReading, heard_readings, past_readings, write_readings
+from tests.bench.judging.heard import heard_takes
 from tests.bench.judging.outcomes import Tally, add_memo
+from tests.bench.judging.pictures import draw
+from tests.bench.judging.training import train, write
+from tests.bench.judging.where import places_in
 from tests.facts.scoring import load_gold
 
-CORPUS = Path(__file__).resolve().parents[2] / "corpus"
+OUTPUTS = Path(__file__).resolve().parents[3] / "outputs" / "judging"
 
 
-def tally_text(prefix: str) -> Tally:
+def tally_text(prefix: str, care: Care = Care.USUAL) -> Tally:
     """Every memo of the corpora whose name begins with ``prefix``, read as typed text and judged."""
     vocabulary = load_vocabulary()
     reader, tally = Reader(vocabulary), Tally()
-    for path in sorted(CORPUS.glob(f"{prefix}*.jsonl")):
-        for gold in load_gold(path):
-            transcript = Transcript(text=gold["text"])
-            roster = [RosterHorse(name=name) for name in gold["roster"]]
-            visits = judge(reader.read(transcript, roster, date.fromisoformat(gold["date"])), transcript)
-            add_memo(tally, gold, visits, vocabulary, gold["text"])
+    for gold in (gold for path in sorted(CORPUS.glob(f"{prefix}*.jsonl")) for gold in load_gold(path)):
+        transcript = Transcript(text=gold["text"])
+        visits = judge(read(reader, gold, transcript), transcript, care=care)
+        add_memo(tally, gold, visits, vocabulary, gold["text"])
     return tally
 
 
+def tally_sound(sound: Path, part: str, care: Care = Care.USUAL) -> dict[str, Tally]:
+    """Every take that was heard already, judged, by condition."""
+    vocabulary = load_vocabulary()
+    reader = Reader(vocabulary)
+    found: dict[str, Tally] = {}
+    for take in heard_takes(sound, part):
+        visits = judge(read(reader, take.gold, take.transcript), take.transcript, care=care, flags=take.flags)
+        tally = found.setdefault(take.condition, Tally())
+        add_memo(tally, take.gold, visits, vocabulary, take.transcript.text, take.flags, places_in(take, reader))
+    return found
+
+
+def tell(sound: Path | None) -> None:
+    """Print what each level of care comes to."""
+    for care in Care:
+        for prefix in ("open_", "kept_"):
+            print(tally_text(prefix, care).lines(f"{prefix}text {care}"))
+        for part in ("tune", "report") if sound else ():
+            for condition, tally in tally_sound(sound, part, care).items() if sound else ():
+                print(tally.lines(f"{part} {condition} {care}"))
+
+
+def main(given: Sequence[str] | None = None) -> int:
+    """Run what was asked for."""
+    parser = argparse.ArgumentParser(prog="python -m tests.bench.judging", description=(__doc__ or "").split("\n")[0])
+    parser.add_argument("--train", action="store_true", help="train the model anew and write it")
+    parser.add_argument("--sound", type=Path, metavar="DIR", help="the hearing bench's folder of sound")
+    parser.add_argument("--gather", action="store_true", help="take what was heard in tune from --sound")
+    parser.add_argument("--pictures", action="store_true", help="draw the curve and the diagram")
+    chosen = parser.parse_args(given)
+    if chosen.gather and chosen.sound:
+        reader = Reader(load_vocabulary())
+        takes = heard_takes(chosen.sound, "tune")
+        readings = (HeardReading(take, read(reader, take.gold, take.transcript)) for take in takes)
+        print(f"{write_readings(readings)} takes gathered.")
+    if chosen.train or chosen.pictures:
+        model, found = train(typed_examples(past_readings()), heard_examples(heard_readings()))
+        if chosen.train:
+            write(model, found)
+            shipped.cache_clear()
+        if chosen.pictures:
+            draw([judged for judged, _, _ in found.values()], OUTPUTS)
+    tell(chosen.sound)
+    return 0
+
+
 if __name__ == "__main__":
-    for name in ("open_", "kept_"):
-        print(tally_text(name).line(name.strip("_")))
+    sys.exit(main())

@@ -3,26 +3,37 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import Any
 
 from pipeline.record import Fact, Flag, FlagKind, Visit
 from pipeline.vocabulary import CLASS_SLOTS, Vocabulary
+from tests.bench.judging.promising import bound, calibration_error, interval, memo_losses
 from tests.facts.scoring import GoldFact, same_value
 
-_NEAR = 90  # characters between the words of a missed fact and a flag that would lead there
+_NEAR = 40  # characters, some seven words, between the words of a missed fact and a flag that leads there
+
+# Flags that are counted elsewhere: their facts are flagged, the horse is asked about, a memo has its day.
+_COUNTED = frozenset({FlagKind.CONTRADICTION, FlagKind.HORSE, FlagKind.DATE})
+
+Places = Callable[[GoldFact], Sequence[tuple[int, int]]]
 
 
 @dataclass(frozen=True)
 class Outcome:
-    """One fact that was said: whether gold has it, and whether it would be put before a person."""
+    """One fact that was said: whether gold has it, and whether it would be put before a person.
+
+    Under a wrong horse that is asked about a fact is right when it is right of the horse that is meant: one question
+    puts them all right. Under a wrong horse that nobody asks about it is wrong.
+    """
 
     memo: str
     fact: Fact
     right: bool
     flagged: bool
+    horse_asked: bool = False
 
 
 @dataclass
@@ -35,20 +46,43 @@ class Tally:
     missed_silently: int = 0
     flags: int = 0
     memos: int = 0
+    missed_by_memo: list[tuple[int, int]] = field(default_factory=list)  # without a flag near; of how many in gold
+    horses: int = 0
+    horses_asked: int = 0
 
-    def line(self, name: str) -> str:
-        """The counts in one line."""
+    def lines(self, name: str) -> str:
+        """The counts with the shares that matter and their 95 % intervals, memos being drawn anew."""
         facts = len(self.outcomes)
         flagged = [o for o in self.outcomes if o.flagged]
-        wrong = sum(not o.right for o in self.outcomes)
-        caught = sum(not o.right for o in flagged)
-        silent = wrong - caught
-        return (
-            f"{name:14s} facts {facts:5d}  wrong {wrong:4d}  flagged {len(flagged):4d} ({_share(len(flagged), facts)})"
-            f"  of these wrong {caught:4d} ({_share(caught, len(flagged))})  silent wrong {silent:4d}"
-            f" ({_share(silent, facts)})  missed {self.missed:4d}, no flag near {self.missed_silently:4d}"
-            f" ({_share(self.missed_silently, self.gold)})  flags without a fact {self.flags / self.memos:.2f} a memo"
-        )
+        wrong, caught = sum(not o.right for o in self.outcomes), sum(not o.right for o in flagged)
+        silent = [not o.right and not o.flagged for o in self.outcomes]
+        memos = len({o.memo for o in self.outcomes})
+        told = [
+            f"{name}: {memos} memos in {self.memos} takes, {facts} facts, {wrong} wrong;"
+            f" of {len(flagged)} flagged {caught} wrong"
+            f" ({_share(caught, len(flagged))}); {self.horses_asked} of {self.horses} horses asked about;"
+            f" {self.flags / max(1, self.memos):.2f} flags without a fact a memo",
+            f"  flagged {self._share(lambda o: o.flagged)}",
+            f"  wrong in silence {self._share(lambda o: not o.right and not o.flagged)},"
+            f" promised for new memos {bound(memo_losses(silent, [o.memo for o in self.outcomes])):.1%}",
+            f"  missed {self.missed} of {self.gold}, with no flag near {_share(self.missed_silently, self.gold)}"
+            f" ({_told(self._missed_interval())})",
+            f"  calibration error {calibration_error([not o.right for o in self.outcomes], self._chances()):.3f}",
+        ]
+        return "\n".join(told)
+
+    def _chances(self) -> list[float]:
+        return [1 - o.fact.confidence for o in self.outcomes]
+
+    def _share(self, counts: Callable[[Outcome], bool]) -> str:
+        by_memo: dict[str, list[bool]] = {}
+        for outcome in self.outcomes:
+            by_memo.setdefault(outcome.memo, []).append(counts(outcome))
+        parts, wholes = [sum(found) for found in by_memo.values()], [len(found) for found in by_memo.values()]
+        return f"{_share(sum(parts), sum(wholes))} ({_told(interval(parts, wholes))})"
+
+    def _missed_interval(self) -> tuple[float, float]:
+        return interval([silent for silent, _ in self.missed_by_memo], [gold for _, gold in self.missed_by_memo])
 
 
 def add_memo(
@@ -58,23 +92,32 @@ def add_memo(
     vocabulary: Vocabulary,
     text: str,
     memo_flags: Sequence[Flag] = (),
+    where: Places | None = None,
 ) -> None:
-    """Count one memo: visits are paired by the horse's name, and a misnamed one stands for the next that is left."""
+    """Count one memo: visits are paired by the horse's name, and a misnamed one stands for the next that is left.
+
+    ``where`` tells where the words of a gold fact stand in the text; by default the vocabulary's forms are looked for.
+    """
+    where = where or (lambda fact: _spoken(fact, vocabulary, text))
     unpaired = list(visits)
     tally.memos += 1
-    tally.flags += len(memo_flags) + sum(f.kind is not FlagKind.CONTRADICTION for v in visits for f in v.flags)
+    before = tally.missed_silently, tally.gold
+    tally.horses += len(visits)
+    tally.horses_asked += sum(any(f.kind is FlagKind.HORSE for f in v.flags) for v in visits)
+    tally.flags += sum(f.kind not in _COUNTED for f in memo_flags) + sum(
+        f.kind not in _COUNTED for v in visits for f in v.flags
+    )
     for wanted in gold["visits"]:
         named = next((v for v in unpaired if (v.horse or "").lower() == (wanted["horse"] or "").lower()), None)
         chosen = named or (unpaired[0] if unpaired else None)
         if chosen is not None:
             unpaired.remove(chosen)
         flags = [*memo_flags, *(flag for visit in visits for flag in visit.flags)]
-        _add_visit(
-            tally, gold["id"], wanted["facts"], chosen, named is not None, _places(visits, flags), vocabulary, text
-        )
+        _add_visit(tally, gold["id"], wanted["facts"], chosen, named is not None, _places(visits, flags), where)
+    tally.missed_by_memo.append((tally.missed_silently - before[0], tally.gold - before[1]))
     for visit in unpaired:
         asked = any(f.kind is FlagKind.HORSE for f in visit.flags)
-        tally.outcomes += [Outcome(gold["id"], f, False, f.flagged or asked) for f in visit.facts]
+        tally.outcomes += [Outcome(gold["id"], f, False, f.flagged or asked, asked) for f in visit.facts]
 
 
 def _add_visit(
@@ -84,8 +127,7 @@ def _add_visit(
     visit: Visit | None,
     named: bool,
     flagged_places: Sequence[tuple[int, int]],
-    vocabulary: Vocabulary,
-    text: str,
+    where: Places,
 ) -> None:
     left = list(visit.facts) if visit else []
     asked = visit is not None and not named and any(f.kind is FlagKind.HORSE for f in visit.flags)
@@ -94,13 +136,13 @@ def _add_visit(
         hit = next((f for f in left if _matches(f, wanted)), None)
         if hit is not None:
             left.remove(hit)
-            tally.outcomes.append(Outcome(memo, hit, named, hit.flagged or asked))
+            tally.outcomes.append(Outcome(memo, hit, named or asked, hit.flagged))
             continue
         tally.missed += 1
         stands_in = visit is not None and any(f.flagged and _kin(f, wanted) for f in visit.facts)
-        if not stands_in and not _flag_near(wanted, flagged_places, vocabulary, text):
+        if not stands_in and not _near(where(wanted), flagged_places):
             tally.missed_silently += 1
-    tally.outcomes += [Outcome(memo, f, False, f.flagged or asked) for f in left]
+    tally.outcomes += [Outcome(memo, f, False, f.flagged) for f in left]
 
 
 def _matches(fact: Fact, gold: GoldFact) -> bool:
@@ -118,9 +160,12 @@ def _places(visits: Sequence[Visit], flags: Sequence[Flag]) -> list[tuple[int, i
     return told + [fact.span for visit in visits for fact in visit.facts if fact.flagged]
 
 
-def _flag_near(gold: GoldFact, places: Sequence[tuple[int, int]], vocabulary: Vocabulary, text: str) -> bool:
-    spots = [(m.start(), m.end()) for m in _pattern(gold[1], str(gold[2]), vocabulary).finditer(text.lower())]
+def _near(spots: Sequence[tuple[int, int]], places: Sequence[tuple[int, int]]) -> bool:
     return any(start < p_end + _NEAR and end > p_start - _NEAR for start, end in spots for p_start, p_end in places)
+
+
+def _spoken(gold: GoldFact, vocabulary: Vocabulary, text: str) -> list[tuple[int, int]]:
+    return [match.span() for match in _pattern(gold[1], str(gold[2]), vocabulary).finditer(text.lower())]
 
 
 @lru_cache(maxsize=2000)
@@ -150,6 +195,10 @@ def _pattern(slot: str, value: str, vocabulary: Vocabulary) -> re.Pattern[str]:
         if forms
         else r"(?!)"
     )
+
+
+def _told(ends: tuple[float, float]) -> str:
+    return f"95 % {ends[0]:.1%} to {ends[1]:.1%}"
 
 
 def _share(part: int, whole: int) -> str:

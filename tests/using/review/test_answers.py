@@ -22,6 +22,11 @@ def asked(review: Review, kind: ItemKind = ItemKind.FIELD) -> Item:
     return next(item for item in review.queue() if item.kind is kind)
 
 
+def nameless(review: Review) -> Item:
+    """The first visit that belongs to no horse."""
+    return next(item for item in review.queue() if item.kind is ItemKind.HORSE and item.visit.horse is None)
+
+
 def values(review: Review, visit: int, slot: str) -> list[tuple[str | None, str | float]]:
     """Feet and values of a slot in a visit."""
     return [(k.fact.foot, k.fact.value) for k in review.store.visit(visit).facts if k.fact.slot == slot]
@@ -172,7 +177,7 @@ def test_an_answer_to_another_question_is_refused(three: Review) -> None:
 
 
 def test_a_nameless_visit_is_given_to_a_horse(demo: Review) -> None:
-    item = asked(demo, ItemKind.HORSE)
+    item = nameless(demo)
     with pytest.raises(CorrectionError, match="Say which horse it was"):
         demo.accept(item)
     demo.assign(item, demo.store.horse("Gwendolyn"))
@@ -182,7 +187,7 @@ def test_a_nameless_visit_is_given_to_a_horse(demo: Review) -> None:
 
 
 def test_a_visit_is_left_without_a_horse(demo: Review) -> None:
-    item = asked(demo, ItemKind.HORSE)
+    item = nameless(demo)
     demo.no_horse(item)
     assert item.key not in {other.key for other in demo.queue()}
     assert demo.store.visit(item.visit.id).horse is None
@@ -197,7 +202,7 @@ def test_a_new_horse_joins_the_roster(demo: Review) -> None:
 
 
 def test_a_new_horse_of_a_name_that_another_place_knows(demo: Review) -> None:
-    item = asked(demo, ItemKind.HORSE)
+    item = nameless(demo)
     demo.new_horse(item, "Hester")
     horse = demo.store.visit(item.visit.id).horse
     assert horse is not None

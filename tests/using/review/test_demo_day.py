@@ -157,7 +157,7 @@ def test_the_whole_day_takes_few_actions_and_few_keys(evening: Evening, capsys: 
 
 
 def test_a_field_that_is_right_takes_one_action(evening: Evening) -> None:
-    assert sum(evening.scripted.right) >= 15
+    assert sum(evening.scripted.right) >= 12
     fields = [keys for keys in evening.scripted.keys if keys == ["p", "a"]]
     assert len(fields) >= sum(evening.scripted.right)
 

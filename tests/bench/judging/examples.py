@@ -1,0 +1,61 @@
+"""Judged memos as examples for the model: the evidence of every fact, and whether the fact is right."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from datetime import date
+from typing import Any
+
+from pipeline.judging import judge
+from pipeline.judging.agreement import disagreements
+from pipeline.judging.confidence import doubts
+from pipeline.judging.encoding import encode
+from pipeline.judging.features import EvidenceOfMemo, Found
+from pipeline.judging.plausibility import implausible
+from pipeline.reading import Reader
+from pipeline.record import RosterHorse, Transcript, Visit
+from pipeline.vocabulary import load_vocabulary
+from tests.bench.judging.fitting import Example
+from tests.bench.judging.gathering import HeardReading, PastReading
+from tests.bench.judging.outcomes import Tally, add_memo
+
+
+def read(reader: Reader, gold: dict[str, Any], transcript: Transcript) -> list[Visit]:
+    """The visits of a memo with the roster and day that its gold names."""
+    roster = [RosterHorse(name=name) for name in gold["roster"]]
+    return reader.read(transcript, roster, date.fromisoformat(gold["date"]))
+
+
+def typed_examples(readings: Iterable[PastReading]) -> list[Example]:
+    """One example a fact of the memos that earlier readers read."""
+    found: list[Example] = []
+    for reading in readings:
+        found += examples_of(reading.gold, reading.visits, Transcript(text=reading.gold["text"]))
+    return found
+
+
+def heard_examples(readings: Iterable[HeardReading]) -> list[Example]:
+    """One example a fact of the takes that were heard and read."""
+    found: list[Example] = []
+    for reading in readings:
+        found += examples_of(reading.take.gold, reading.visits, reading.take.transcript)
+    return found
+
+
+def examples_of(gold: dict[str, Any], visits: Sequence[Visit], transcript: Transcript) -> list[Example]:
+    """The facts of one memo. A fact whose horse is asked about anyway counts as asked."""
+    vocabulary = load_vocabulary()
+    judged = judge(visits, transcript)
+    tally = Tally()
+    add_memo(tally, gold, judged, vocabulary, transcript.text)
+    outcomes = {id(outcome.fact): outcome for outcome in tally.outcomes}
+    evidence = EvidenceOfMemo(transcript, visits)
+    found = []
+    for before, after in zip(visits, judged, strict=True):
+        against = {id(fact) for group, _ in disagreements(before.facts) for fact in group}
+        for fact, seen in zip(before.facts, after.facts, strict=True):
+            outcome = outcomes[id(seen)]
+            known = Found(implausible(fact) is not None, id(fact) in against)
+            asked = bool(doubts(fact, transcript)) or id(fact) in against or outcome.horse_asked
+            found.append(Example(encode(evidence.of(fact, before, known)), outcome.right, gold["id"], asked))
+    return found

@@ -1,0 +1,91 @@
+"""The model of plain numbers: chances by hand, and what holds of the shipped one."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from math import exp
+
+import pytest
+
+from pipeline.judging import judge
+from pipeline.judging.encoding import DOUBTS, encode
+from pipeline.judging.features import EvidenceOfMemo, Found
+from pipeline.judging.model import Care, Level, Model, cost_of, shipped
+from pipeline.record import Transcript
+from tests.judging.making import fact, heard, visit
+
+
+def model(**weights: float) -> Model:
+    level = Level(flag_above=0.5, flagged=0.1, silent=0.02, bound=0.04)
+    named = {name.replace("_", " "): weight for name, weight in weights.items()}
+    return Model(named, -2.0, 0.5, 0.25, dict.fromkeys(Care, level), 100, 10)
+
+
+def seen(probability: float = 0.9) -> EvidenceOfMemo:
+    return EvidenceOfMemo(heard(("trim", probability)), [visit(fact("work", "trim", span=(0, 4)))])
+
+
+def test_the_chance_by_hand() -> None:
+    made = fact("work", "trim", span=(0, 4))
+    found = seen().of(made, visit(made), Found(value_odd=True))
+    one = model(value_odd=3.0, contradicted=5.0)
+    assert one.wrong(found) == pytest.approx(1 / (1 + exp(-(0.5 * (3.0 - 2.0) + 0.25))))
+    assert one.parts(found) == {"value odd": 3.0}
+
+
+@pytest.mark.parametrize("kind", ["typed", "heard"])
+def test_the_shipped_doubts_only_ever_lower_trust(kind: str) -> None:
+    one = shipped()[kind]
+    assert {name: weight for name, weight in one.weights.items() if name in DOUBTS and weight < 0} == {}
+    assert one.scale > 0
+
+
+@pytest.mark.parametrize("kind", ["typed", "heard"])
+def test_the_stricter_the_more_is_flagged_and_the_less_is_wrong_in_silence(kind: str) -> None:
+    levels = shipped()[kind].levels
+    strict, usual, fast = levels[Care.STRICT], levels[Care.USUAL], levels[Care.FAST]
+    assert strict.flag_above < usual.flag_above < fast.flag_above
+    assert strict.flagged > usual.flagged > fast.flagged
+    assert strict.silent < usual.silent < fast.silent
+    assert all(level.silent < level.bound < 1 for level in levels.values())
+
+
+def test_a_harder_word_is_trusted_less() -> None:
+    made = fact("work", "trim", span=(0, 4))
+    chances = [shipped()["heard"].wrong(seen(p).of(made, visit(made), Found())) for p in (0.99, 0.7, 0.4, 0.1)]
+    assert chances == sorted(chances)
+    assert chances[0] < chances[-1]
+
+
+def test_evidence_that_is_missing_decides_nothing() -> None:
+    made = fact("work", "trim", span=(0, 4))
+    found = seen().of(made, visit(made), Found())
+    less = replace(found, least=None, mean=None, around=None, memo_mean=None, sentence_least=None)
+    assert set(encode(less)) < set(encode(found))
+    assert 0 < shipped()["heard"].wrong(less) < 1
+
+
+TALK = "Bramble. Left fore reset, six nails, sorry, five nails. Last time thrush in the off hind. Maybe a corn there."
+
+
+@pytest.mark.parametrize("text", [TALK, TALK.replace(",", "."), TALK.lower()])
+def test_a_stricter_level_flags_all_that_a_faster_one_flags(text: str) -> None:
+    facts = [
+        fact("work", "reset", span=(19, 24)),
+        fact("nails", 6.0, span=(26, 35)),
+        fact("nails", 5.0, span=(44, 54)),
+        fact("finding", "thrush", "RH", span=(66, 72), status="history"),
+        fact("finding", "corn", "RH", span=(98, 102), status="suspected"),
+    ]
+    flagged = []
+    for care in (Care.FAST, Care.USUAL, Care.STRICT):
+        (judged,) = judge([visit(*facts)], Transcript(text=text), care=care)
+        flagged.append({number for number, one in enumerate(judged.facts) if one.flagged})
+        assert all(bool(one.reasons) == one.flagged and 0 <= one.confidence <= 1 for one in judged.facts)
+    assert flagged[0] <= flagged[1] <= flagged[2]
+
+
+def test_what_a_level_costs_is_told_with_its_bound() -> None:
+    told, level = cost_of(Care.STRICT), shipped()["heard"].levels[Care.STRICT]
+    assert told.startswith(f"--review strict: of heard facts {100 * level.flagged:.1f} % were put before a person and ")
+    assert f"at most {100 * level.bound:.1f} %, with 95 % confidence after {shipped()['heard'].memos} memos" in told
