@@ -39,6 +39,8 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
             _drop_unmet(sentence, position, cue)
         for cue in segment.having("plans", "given_up"):
             _give_up(talk, sentence, cue)
+        for cue in segment.having("plans", "before"):
+            _drop_feared(talk, segment, cue)
         whole = any(_is_time_of_plan(talk, m) for m in segment.mentions)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
@@ -73,6 +75,14 @@ def _drop_unmet(sentence: list[Segment], position: int, cue: Mention) -> None:
         for draft in segment.drafts:
             if draft.start >= cue.end and draft.slot in _PLANNABLE:
                 draft.drop("only intended")
+
+
+def _drop_feared(talk: Talk, segment: Segment, cue: Mention) -> None:
+    """ "He'll get thrush if she doesn't clean it": what is to come is no finding of today."""
+    if {"get", "develop", "end"} & set(talk.words[cue.end - 1 : cue.end + 2]):
+        for draft in segment.drafts:
+            if draft.slot == "finding" and draft.start >= cue.end:
+                draft.drop("only feared")
 
 
 def _give_up(talk: Talk, sentence: list[Segment], cue: Mention) -> None:

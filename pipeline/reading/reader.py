@@ -20,6 +20,7 @@ from pipeline.reading.drafting import (
 )
 from pipeline.reading.feet import attach_feet
 from pipeline.reading.foot_names import join_feet, mark_bare_sides, mark_counted_feet, mark_exceptions
+from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
@@ -36,7 +37,6 @@ from pipeline.reading.tokens import tokenize
 from pipeline.reading.zones import attach_severity, attach_zones
 from pipeline.record import (
     Fact,
-    Flag,
     FlagKind,
     HorseMatch,
     MatchKind,
@@ -64,7 +64,9 @@ class Reader:
         for index, horse in enumerate(named):
             segments = [s for s in talk.segments if s.horse in (index, -1 if index == 0 else index)]
             drafts = dealt.get(index, [])
-            visits.append(_visit(transcript, talk, horse, day, settle(drafts), segments))
+            visit = _visit(transcript, talk, horse, day, settle(drafts), segments)
+            visit.flags[:0] = horse_flags(transcript, talk, horse, roster, finder.horses)
+            visits.append(visit)
         return _without_empty(visits)
 
     def _finder(self, heard: bool) -> MentionFinder:
@@ -153,8 +155,7 @@ def _visit(
     transcript: Transcript, talk: Talk, horse: NamedHorse, day: date, rows: list[Settled], segments: list[Segment]
 ) -> Visit:
     facts = [_fact(transcript, talk, row) for row in rows]
-    flags = _horse_flags(transcript, talk, horse)
-    flags += not_understood(transcript, talk, segments)
+    flags = not_understood(transcript, talk, segments)
     notes = notes_of(transcript, talk, segments, rows)
     decided = horse.place if horse.match is HorseMatch.KNOWN and not horse.namesakes else None
     return Visit(
@@ -189,23 +190,3 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
 def _match(transcript: Transcript, draft: Draft, span: tuple[int, int]) -> MatchKind:
     verified = any(word.heard is not None for word in transcript.words_of(*span))
     return MatchKind.VERIFIED if verified else draft.match
-
-
-def _horse_flags(transcript: Transcript, talk: Talk, horse: NamedHorse) -> list[Flag]:
-    start, end = horse.tokens
-    span = (talk.doc[start].idx, talk.doc[end - 1].idx + len(talk.doc[end - 1])) if end > start else (0, 0)
-    instead = [word.heard for word in transcript.words_of(*span) if word.heard is not None]
-    sure = horse.match is HorseMatch.KNOWN and horse.likeness > 0.999 and not horse.namesakes and not instead
-    if horse.match is HorseMatch.NEW or sure:
-        return []
-    quote = transcript.text[span[0] : span[1]]
-    if horse.namesakes:
-        reason = f"Several horses are called {horse.name}, and no place was said; which one is it?"
-    elif horse.match is HorseMatch.KNOWN:
-        reason = f"Heard “{instead[0] if instead else quote}”, taken for {horse.name}; is that the horse?"
-    elif horse.name:
-        reason = f"“{quote}” is not on the roster and was not called a new horse; which horse is it?"
-    else:
-        reason = "No horse was named; which horse is it?"
-    seconds = transcript.seconds_of(*span)
-    return [Flag(kind=FlagKind.HORSE, reason=reason, quote=quote, start=seconds[0], end=seconds[1], span=span)]

@@ -68,6 +68,58 @@ CASES = {
         "Testers moderate on the near fore, nothing from the off fore.",
         ["LF tester moderate", "RF tester none"],
     ),
+    "apiece bar one": (
+        "New shoes all round. Eight nails apiece bar the near hind where I could only get six in.",
+        ["LF+RF+LH+RH work new_shoe", "LF+RF+RH nails 8", "LH nails 6"],
+    ),
+    "a foot except one": (
+        "Reset all four. Eight nails a foot except the near hind, that took six.",
+        ["LF+RF+LH+RH work reset", "LF+RF+RH nails 8", "LH nails 6"],
+    ),
+    "each bar one, there": (
+        "New shoes all round. Eight nails each, bar the near hind, six there.",
+        ["LF+RF+LH+RH work new_shoe", "LF+RF+RH nails 8", "LH nails 6"],
+    ),
+    "his own there": (
+        "New shoes on every foot but the off hind, his own was good enough to reset there.",
+        ["LF+RF+LH work new_shoe", "RH work reset"],
+    ),
+    "sides behind units": (
+        "Sole depth fronts 11 millimeters left, 9 right.",
+        ["LF sole_depth 11", "RF sole_depth 9"],
+    ),
+    "angles of a pair": (
+        "Toe angles on the fronts 53 left and 51 right.",
+        ["LF toe_angle 53", "RF toe_angle 51"],
+    ),
+    "a measure each": (
+        "Toe length 80 mil near fore, 76 off fore, hinds 78 each.",
+        ["LF toe_length 80", "LH+RH toe_length 78", "RF toe_length 76"],
+    ),
+    "ones on the fronts": (
+        "Fronts ones, hinds double aughts.",
+        ["LF+RF shoe_size 1", "LH+RH shoe_size 00"],
+    ),
+    "a degree in doubt": (
+        "Crack at the toe of the near fore, moderate I reckon.",
+        ["LF finding crack @toe ~moderate"],
+    ),
+    "not anymore": (
+        "Left front's heels aren't underrun anymore.",
+        ["LF finding underrun_heels resolved"],
+    ),
+    "warm round a place": (
+        "Left front. It's warm round the coronet.",
+        ["LF finding heat @coronary_band"],
+    ),
+    "one today": (
+        "Obel three a month ago, one today.",
+        ["- obel 1", "- obel 3 history"],
+    ),
+    "say he gets to it": (
+        "Say he gets to tripping again, the wedges go back up front, three degrees.",
+        ["LF+RF pad wedge planned", "LF+RF wedge 3 planned"],
+    ),
 }
 
 

@@ -1,0 +1,53 @@
+"""Questions about the horse: a name that was misheard, that several horses bear, that sounds like another, or none."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from pipeline.reading.roster_names import NamedHorse
+from pipeline.reading.sounds import likeness
+from pipeline.reading.talk import Talk
+from pipeline.record import Flag, FlagKind, HorseMatch, RosterHorse, Transcript
+
+# Bramwell and Branwell, Peso and Paso; Dakar and Dakota are further apart.
+_MISTAKEN_FOR = 0.85
+
+
+def horse_flags(
+    transcript: Transcript, talk: Talk, horse: NamedHorse, roster: Sequence[RosterHorse], named: Iterable[NamedHorse]
+) -> list[Flag]:
+    """At most one flag of kind HORSE, on the words of the name; ``named`` are all horses of the memo."""
+    start, end = horse.tokens
+    span = (talk.doc[start].idx, talk.doc[end - 1].idx + len(talk.doc[end - 1])) if end > start else (0, 0)
+    quote = transcript.text[span[0] : span[1]]
+    reason = None if horse.match is HorseMatch.NEW else _reason(transcript, horse, span, quote)
+    if reason is None and transcript.heard and horse.match is HorseMatch.KNOWN:
+        reason = _sounds_like(horse, roster, named)
+    if reason is None:
+        return []
+    seconds = transcript.seconds_of(*span)
+    return [Flag(kind=FlagKind.HORSE, reason=reason, quote=quote, start=seconds[0], end=seconds[1], span=span)]
+
+
+def _reason(transcript: Transcript, horse: NamedHorse, span: tuple[int, int], quote: str) -> str | None:
+    instead = [word.heard for word in transcript.words_of(*span) if word.heard is not None]
+    if horse.namesakes:
+        return f"Several horses are called {horse.name}, and no place was said; which one is it?"
+    if horse.match is HorseMatch.KNOWN:
+        sure = horse.likeness > 0.999 and not instead
+        return (
+            None if sure else f"Heard “{instead[0] if instead else quote}”, taken for {horse.name}; is that the horse?"
+        )
+    if horse.name:
+        return f"“{quote}” is not on the roster and was not called a new horse; which horse is it?"
+    return "No horse was named; which horse is it?"
+
+
+def _sounds_like(horse: NamedHorse, roster: Sequence[RosterHorse], named: Iterable[NamedHorse]) -> str | None:
+    """ "Bramwell" where the roster has a Branwell too, of whom the memo does not speak as well."""
+    spoken_of = {other.name for other in named}
+    others = [other.name for other in roster if other.name not in spoken_of]
+    near = max(others, key=lambda name: likeness(name, str(horse.name)), default="")
+    if likeness(near, str(horse.name)) < _MISTAKEN_FOR:
+        return None
+    return f"{horse.name} and {near} sound alike; is it {horse.name}?"
