@@ -23,7 +23,32 @@ _GROUPS: dict[str, Feet] = {
 }
 _SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
 _VERBS = frozenset(
-    {"is", "'s", "has", "had", "was", "got", "gets", "looks", "are", "were", "have", "does", "did", "needs"}
+    [
+        "is",
+        "'s",
+        "has",
+        "had",
+        "was",
+        "got",
+        "gets",
+        "looks",
+        "are",
+        "were",
+        "have",
+        "does",
+        "did",
+        "needs",
+        "gave",
+        "gives",
+        "took",
+        "takes",
+        "showed",
+        "shows",
+        "flinched",
+        "stayed",
+        "reacted",
+        "answered",
+    ]
 )
 _BARE_AFTER = frozenset(
     {

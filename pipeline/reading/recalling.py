@@ -42,6 +42,7 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
                 later_today = any(t.start < draft.start and (not cues or t.start > cues[-1].start) for t in today)
                 if not later_today and (cues or draft.slot != "manner"):
                     _recall_one(draft)
+                    _stood_then(talk, draft, cues)
         if cues and not _leads(sentence, position, cues[0]) and not went_on:
             recalled = False
         _recall_then(talk, sentence, position)
@@ -175,6 +176,12 @@ def _recall_back(sentence: list[Segment], position: int) -> None:
             break
         for draft in before.drafts:
             _recall_one(draft)
+
+
+def _stood_then(talk: Talk, draft: Draft, cues: list[Mention]) -> None:
+    """ "He was fidgety last time": right behind it, that is when he stood so."""
+    if draft.slot == "manner" and any(talk.words[c.start] == "last" and c.start == draft.end for c in cues):
+        draft.status = Status.HISTORY
 
 
 def _recall_one(draft: Draft) -> None:

@@ -18,7 +18,7 @@ def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) ->
     verbal = talk.words[cue.end - 1] in ("not", "n't", "never")
     reach = segment.end if not verbal else cue.end + _NOT_REACH
     own = [d for d in segment.drafts if cue.end <= d.start < reach and not _new_clause(talk, segment, cue, d)]
-    own = [d for d in own if not (verbal and _presupposed(talk, cue, d))]
+    own = [d for d in own if not (verbal and _presupposed(talk, cue, d)) and not _taken_off(talk, cue, d)]
     own = _until_barrier(talk, segment, cue, own)
     if not own:
         return []
@@ -36,6 +36,11 @@ def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) ->
 def _presupposed(talk: Talk, cue: Mention, draft: Draft) -> bool:
     """ "Hadn't noticed the thrush": the article says that it is there; what is denied is the noticing."""
     return draft.slot == "finding" and talk.words[draft.start - 1] == "the" and draft.start - cue.end > 1
+
+
+def _taken_off(talk: Talk, cue: Mention, draft: Draft) -> bool:
+    """ "Thirty eight, that's without the wedge": what is measured without is there."""
+    return talk.words[cue.end - 1 : draft.start] == ["without", "the"] and draft.slot in ("pad", "wedge", "shoe_type")
 
 
 def _new_clause(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -> bool:

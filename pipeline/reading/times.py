@@ -16,6 +16,7 @@ _RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibio
 _PAST_BEFORE = frozenset(
     {"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"}
 )
+_SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
 _ASKED = frozenset({"asked", "wanted", "asking", "liked"})
 _NAMED_BY = frozenset(
     {
@@ -76,7 +77,9 @@ def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
         return False
     closes = talk.words[mention.end : mention.end + 1] in ([","], ["."], [], ["and"], ["or"])
     led = talk.words[mention.start - 2 : mention.start] in (["back", "in"], ["book", "for"])
-    return closes and led and not segment.having("feet")
+    seen = talk.words[max(0, mention.start - 3) : mention.start]
+    again = len(seen) == 3 and seen[0] in _SEEING and seen[1] in ("him", "her", "them") and seen[2] == "in"
+    return closes and (led or again) and not segment.having("feet")
 
 
 def _several_told(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
