@@ -15,7 +15,7 @@ from faster_whisper import BatchedInferencePipeline, WhisperModel
 from pipeline.errors import NoSpeechError, WeightsError
 from pipeline.hearing.bias import MANNER, PROMPT_TOKENS, bias_forms, bias_prompt, in_manner
 from pipeline.hearing.decode import Samples, Sound, decode
-from pipeline.hearing.edges import cut_off, passed_over, speech_stretches
+from pipeline.hearing.edges import SILENCE_THRESHOLD, SPEECH_THRESHOLD, cut_off, passed_over, speech_stretches
 from pipeline.hearing.intake import Intake, take_in
 from pipeline.hearing.listening import ListeningPipeline
 from pipeline.hearing.pieces import mended
@@ -38,6 +38,10 @@ class Heard:
     memo: Memo
     transcript: Transcript
     flags: list[Flag] = field(default_factory=list)
+
+
+# Where stretches are cut.
+_SILENCES = {"threshold": SPEECH_THRESHOLD, "neg_threshold": SILENCE_THRESHOLD, "min_silence_duration_ms": 160}
 
 
 class Recogniser:
@@ -126,10 +130,11 @@ class Recogniser:
             found, _ = self._model.transcribe(samples, no_speech_threshold=None, **options)
             return [_segment(item) for item in found if item.words]
         if not self._settings.verify:
-            found, _ = BatchedInferencePipeline(self._model).transcribe(samples, batch_size=_BATCH, **options)
+            plain = BatchedInferencePipeline(self._model)
+            found, _ = plain.transcribe(samples, batch_size=_BATCH, vad_parameters=_SILENCES.copy(), **options)
             return [_segment(item) for item in found if item.words]
         pipeline = ListeningPipeline(self._model, Wordings(self._vocabulary, names))
-        found, _ = pipeline.transcribe(samples, batch_size=_BATCH, **options)
+        found, _ = pipeline.transcribe(samples, batch_size=_BATCH, vad_parameters=_SILENCES.copy(), **options)
         stretches = list(found)
         pairs = zip(stretches, pipeline.replacements, strict=True)
         return [_segment(item, replacements) for item, replacements in pairs if item.words]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.mentions import Mention
 from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Talk
@@ -109,7 +111,7 @@ def _gone_by_now(talk: Talk, sentence: list[Segment]) -> None:
     """ "Her heels aren't underrun anymore": what is denied was there once."""
     for segment in sentence:
         words = talk.words[segment.start : segment.end]
-        pairs = set(zip(words, words[1:], strict=False))
+        pairs = set(pairwise(words))
         if "anymore" in words or pairs & {("any", "more"), ("any", "longer")}:
             for draft in [d for d in segment.drafts if d.slot == "finding" and d.status is Status.ABSENT]:
                 draft.status = Status.RESOLVED

@@ -215,7 +215,11 @@ def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:
         if draft.slot in SETUP_SLOTS and touching and before and draft.start - before[-1].end > _OF_THE_RIGHT:
             return touching[0]  # "if that near fore won't take it she'll go into boots in front"
         behind = [g for g in real if g.start >= draft.end and before and set(g.feet) < set(before[-1].feet)]
-        if draft.slot in ("tester", "finding", *ANGLES, *LENGTHS) and behind and behind[0].start - draft.end <= _OF_THE_RIGHT:
+        if (
+            draft.slot in ("tester", "finding", *ANGLES, *LENGTHS)
+            and behind
+            and behind[0].start - draft.end <= _OF_THE_RIGHT
+        ):
             return behind[0]  # "on the fronts I got a moderate at the toe of the right"
         return before[-1] if before else real[0]
     after = [g for g in real if g.start >= draft.start]

@@ -72,7 +72,9 @@ def mark_bare_sides(talk: Talk) -> None:
         before = talk.words[index - 1]
         after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
         near = word == "near" and after not in (",", ".", "and", "but", "one", "foot", "side")
-        told = next((m for m in talk.mentions if m.end == index and m.get("units") in ("mm", "cm", "inch", "degree")), None)
+        told = next(
+            (m for m in talk.mentions if m.end == index and m.get("units") in ("mm", "cm", "inch", "degree")), None
+        )
         at = told.start if told is not None else index
         numbered = any(m.number and m.end == at for m in talk.mentions) and after in (",", "and", ".", "but")
         counted = numbered or (

@@ -96,7 +96,9 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
         there = self._words[mention.end : mention.end + 1] == ["there"]
         now = (said or there) and frame.sentence == segment.sentence
         blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
-        score = frame.slot in SCORES and (number.article or said or bool(segment.having("times", "history") or segment.having("times", "today")))
+        score = frame.slot in SCORES and (
+            number.article or said or bool(segment.having("times", "history") or segment.having("times", "today"))
+        )
         repeated = mention.stands_for is not None or self._words[mention.start - 1] in ("also", "too")
         if blocked or not (segment.having("feet") or score or repeated or now or self._behind_foot(segment)):
             return False

@@ -20,8 +20,28 @@ _DIGITS_AND_GLYPHS = frozenset("0123456789½¼¾")
 _FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
 # "A pair of ones", "size ones"; behind anything else ("leather ones") it is a pronoun.
 _BEFORE_ONES = frozenset(
-    ["size", "sizes", "of", "number", "are", "were", "in", "with", "to", "from", "and", ",", ".", "single"]
-    + ["fronts", "hinds", "fores", "feet", "front", "behind"]
+    [
+        "size",
+        "sizes",
+        "of",
+        "number",
+        "are",
+        "were",
+        "in",
+        "with",
+        "to",
+        "from",
+        "and",
+        ",",
+        ".",
+        "single",
+        "fronts",
+        "hinds",
+        "fores",
+        "feet",
+        "front",
+        "behind",
+    ]
 )
 # Before these, "one" is a thing that did something ("one snapped, so six").
 _VERBS_OF_ONE = frozenset(["broke", "bent", "came", "fell", "went", "split", "sheared", "was", "had", "has", "did"])

@@ -70,8 +70,8 @@ def _transcript(said: str, unsure: Sequence[str]) -> Transcript:
     for number, word in enumerate(said.split()):
         at = said.index(word, at)
         sure = 0.2 if word.strip(".,") in unsure else 0.95
-        seconds = {"start_s": number / 2, "end_s": number / 2 + 0.4}
-        words.append(Word(text=word, start=at, end=at + len(word), probability=sure, **seconds))
+        begin = number / 2
+        words.append(Word(text=word, start=at, end=at + len(word), start_s=begin, end_s=begin + 0.4, probability=sure))
         at += len(word)
     return Transcript(text=said, words=words)
 

@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import numpy as np
 
-from pipeline.hearing.decode import SAMPLE_RATE, Samples
+from pipeline.hearing.decode import SAMPLE_RATE, Samples, decode
 from pipeline.hearing.edges import cut_off, passed_over, speech_stretches
+from pipeline.hearing.intake import take_in
 from pipeline.record import FlagKind
+
+DEMO = Path(__file__).resolve().parents[2] / "demo_audio"
 
 
 def loud(*parts: tuple[float, float]) -> Samples:
@@ -46,3 +51,15 @@ def test_minutes_of_noise_and_silence_hold_no_speech() -> None:
     noise = (np.random.default_rng(1).standard_normal(60 * SAMPLE_RATE) * 0.1).astype(np.float32)
     assert speech_stretches(noise) == []
     assert speech_stretches(np.zeros(10 * SAMPLE_RATE, np.float32)) == []
+
+
+def test_speech_over_a_telephone_is_speech() -> None:
+    """300 to 3400 Hz (the band of a telephone line; value from memory) of a memo of the demo."""
+    with take_in(DEMO / "2026-05-12_09-21-40.wav") as memo:
+        samples = decode(memo, 60).samples
+    spectrum = np.fft.rfft(samples)
+    hz = np.fft.rfftfreq(len(samples), 1 / SAMPLE_RATE)
+    spectrum[(hz < 300) | (hz > 3400)] = 0
+    narrow = np.fft.irfft(spectrum, len(samples)).astype(np.float32)
+    whole, kept = (sum(end - start for start, end in speech_stretches(sound)) for sound in (samples, narrow))
+    assert kept > 0.9 * whole

@@ -12,10 +12,9 @@ from tests.judging.making import fact, heard
 TALK = heard(*((word, 0.5 if word == "reset," else 0.9) for word in ["Left", "fore", "reset,", "sorry,", "trimmed."]))
 
 
-def told(found: Fact, transcript: Transcript | None = None, /, **parts: float) -> list[str]:
+def told(found: Fact, transcript: Transcript = TALK, /, **parts: float) -> list[str]:
     named = {name.replace("_", " "): part for name, part in parts.items()}
-    talk = transcript or TALK
-    return reasons_for(found, named, talk, Surroundings(talk.text))
+    return reasons_for(found, named, transcript, Surroundings(transcript.text))
 
 
 @pytest.mark.parametrize(
