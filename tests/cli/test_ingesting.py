@@ -24,7 +24,8 @@ def test_a_memo_is_kept_with_its_original(run: Run, hearer: FakeHearer, make_mem
     memo = make_memo("a.wav")
     ended = run("ingest", memo, "--store", tmp_path / "store")
     assert ended.code == 0
-    assert ended.out == "visit 1: Bramble (new horse), 2026-03-02: 1 fact\n"
+    asked = "  (!) A new horse, heard as “Bramble”; is that its name? (“Bramble” at 0:00)\n"
+    assert ended.out == "visit 1: Bramble (new horse), 2026-03-02: 1 fact\n" + asked
     with Store.open(tmp_path / "store", create=False) as store:
         kept = store.visit(1)
     assert kept.visit.facts[0].value == "thrush"

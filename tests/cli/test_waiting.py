@@ -52,7 +52,8 @@ def test_trying_again_takes_only_those_that_wait(
         assert [(entry.tries, entry.day) for entry in store.waiting()] == [(2, date(2026, 1, 31))]
     monkeypatch.setattr(FakeHearer, "hear", _hears_all(FakeHearer.hear))
     ended = run("ingest", "--again")
-    assert (ended.code, ended.out) == (0, "visit 1: Bramble (new horse), 2026-01-31: 1 fact\n")
+    asked = "  (!) A new horse, heard as “Bramble”; is that its name? (“Bramble” at 0:00)\n"
+    assert (ended.code, ended.out) == (0, "visit 1: Bramble (new horse), 2026-01-31: 1 fact\n" + asked)
     assert ended.err == "Memos: 1 kept.\n"
     assert run("ingest", "--again").err == "No memo waits.\n"
     assert run("waiting").err == "No memo waits.\n"
