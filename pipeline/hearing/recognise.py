@@ -15,7 +15,7 @@ from faster_whisper import BatchedInferencePipeline, WhisperModel
 from pipeline.errors import NoSpeechError, WeightsError
 from pipeline.hearing.bias import MANNER, PROMPT_TOKENS, bias_forms, bias_prompt, in_manner
 from pipeline.hearing.decode import Samples, Sound, decode
-from pipeline.hearing.edges import SILENCE_THRESHOLD, SPEECH_THRESHOLD, cut_off, passed_over, speech_stretches
+from pipeline.hearing.edges import cut_off, passed_over, speech
 from pipeline.hearing.intake import Intake, take_in
 from pipeline.hearing.listening import ListeningPipeline
 from pipeline.hearing.pieces import mended
@@ -40,8 +40,7 @@ class Heard:
     flags: list[Flag] = field(default_factory=list)
 
 
-# Where stretches are cut.
-_SILENCES = {"threshold": SPEECH_THRESHOLD, "neg_threshold": SILENCE_THRESHOLD, "min_silence_duration_ms": 160}
+_PAUSE_MS = 160  # a silence that ends a stretch
 
 
 class Recogniser:
@@ -68,11 +67,11 @@ class Recogniser:
         with take_in(path) as memo:
             sound = decode(memo, self._settings.max_minutes)
             when = recorded_at(memo.path.name, sound.metadata, memo.modified_at, recorded)
-        stretches = speech_stretches(sound.samples)
+        threshold, stretches = speech(sound.samples)
         if self._settings.vad and not stretches:
             raise NoSpeechError(f"Nobody speaks in {memo.path.name}: it is silence or noise.")
         prompt = self._prompt(names)
-        segments = self._segments(sound.samples, prompt, names)
+        segments = self._segments(sound.samples, prompt, names, threshold)
         if not segments:
             raise NoSpeechError(f"No words could be heard in {memo.path.name}.")
         kept, dropped = sieve(segments, prompt)
@@ -111,7 +110,7 @@ class Recogniser:
     def _count_tokens(self, text: str) -> int:
         return len(self._model.hf_tokenizer.encode(" " + text, add_special_tokens=False).ids)
 
-    def _segments(self, samples: Samples, prompt: str, names: Sequence[str]) -> list[Segment]:
+    def _segments(self, samples: Samples, prompt: str, names: Sequence[str], threshold: float) -> list[Segment]:
         """Recognise stretch by stretch between silences, so that no window ends inside a word.
 
         Half-minute windows that follow the recogniser's own time stamps were measured to lose whole sentences as soon
@@ -129,12 +128,13 @@ class Recogniser:
             # a window that the recogniser takes for silence would else be skipped without a trace
             found, _ = self._model.transcribe(samples, no_speech_threshold=None, **options)
             return [_segment(item) for item in found if item.words]
+        pauses = {"threshold": threshold, "min_silence_duration_ms": _PAUSE_MS}
         if not self._settings.verify:
             plain = BatchedInferencePipeline(self._model)
-            found, _ = plain.transcribe(samples, batch_size=_BATCH, vad_parameters=_SILENCES.copy(), **options)
+            found, _ = plain.transcribe(samples, batch_size=_BATCH, vad_parameters=pauses, **options)
             return [_segment(item) for item in found if item.words]
         pipeline = ListeningPipeline(self._model, Wordings(self._vocabulary, names))
-        found, _ = pipeline.transcribe(samples, batch_size=_BATCH, vad_parameters=_SILENCES.copy(), **options)
+        found, _ = pipeline.transcribe(samples, batch_size=_BATCH, vad_parameters=pauses, **options)
         stretches = list(found)
         pairs = zip(stretches, pipeline.replacements, strict=True)
         return [_segment(item, replacements) for item, replacements in pairs if item.words]
