@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from pipeline.judging.agreement import disagreements
+from pipeline.judging.clearness import HARD_TO_HEAR, Clearness, clearness
 from pipeline.judging.confidence import FLAG_BELOW, doubts, weigh
 from pipeline.judging.earlier import LastVisit, changed, unmentioned
 from pipeline.judging.features import EvidenceOfMemo, Found
@@ -32,6 +33,7 @@ class Judging:
     evidence: EvidenceOfMemo
     model: Model
     care: Care
+    clearness: Clearness
 
 
 def judge(
@@ -48,7 +50,8 @@ def judge(
     """
     models = shipped()
     evidence = EvidenceOfMemo(transcript, visits)
-    judging = Judging(transcript, evidence, models["heard" if transcript.heard else "typed"], care)
+    model = models["heard" if transcript.heard else "typed"]
+    judging = Judging(transcript, evidence, model, care, clearness(transcript))
     judged = [_judge_visit(visit, judging, last_of(visit) if last_of else None, flags) for visit in visits]
     for seen, told in zip(judged, doubtful_rewordings(judged, transcript), strict=True):
         seen.flags.extend(told)
@@ -106,11 +109,21 @@ def _has_words(fact: Fact, transcript: Transcript) -> bool:
 def _by_model(fact: Fact, visit: Visit, judging: Judging, found: Found) -> tuple[float, list[str]]:
     evidence = judging.evidence.of(fact, visit, found)
     wrong = judging.model.wrong(evidence)
-    asked = doubts(fact, judging.transcript)
+    asked = doubts(fact, judging.transcript) or _in_poor_sound(fact, judging)
     if wrong > judging.model.levels[judging.care].flag_above:
         told = reasons_for(fact, judging.model.parts(evidence), judging.transcript, judging.evidence.around)
         return 1 - wrong, asked or told
     return (min(1 - wrong, _ASKED) if asked else 1 - wrong), asked
+
+
+def _in_poor_sound(fact: Fact, judging: Judging) -> list[str]:
+    """What is asked besides where the whole memo was hard to hear, and the model knows too little of that."""
+    if judging.clearness is Clearness.CLEAR:
+        return []
+    confidence, reasons = weigh(fact, judging.transcript)
+    if confidence < FLAG_BELOW and reasons:
+        return reasons
+    return [HARD_TO_HEAR] if judging.clearness is Clearness.BAD else []
 
 
 def _contradiction(group: list[Fact], reason: str) -> Flag:
