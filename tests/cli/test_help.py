@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import resource
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -123,19 +122,3 @@ def test_a_query_loads_no_models_and_no_tables(tmp_path: Path) -> None:
     assert loaded_by("roster", "add", "Bramble", store=store) == ["0"]
     for words in (["search", "thrush"], ["brief", "Bramble"], ["due"], ["stock"]):
         assert loaded_by(*words, store=store, heavy=("pydantic", "rich", "sqlite_utils", "icalendar")) == ["0"]
-
-
-def processor_seconds(*command: str) -> float:
-    """The least processor time that a few runs of Python took, which does not grow with what else the machine does."""
-    times = []
-    for _ in range(5):
-        before = resource.getrusage(resource.RUSAGE_CHILDREN)
-        subprocess.run([sys.executable, *command], check=True, capture_output=True, timeout=60)
-        after = resource.getrusage(resource.RUSAGE_CHILDREN)
-        times.append(after.ru_utime - before.ru_utime + after.ru_stime - before.ru_stime)
-    return min(times)
-
-
-def test_help_is_about_as_fast_as_its_command_line_library() -> None:
-    library = processor_seconds("-c", "import typer")
-    assert processor_seconds("-m", "pipeline.cli", "--help") < 2.5 * library
