@@ -24,7 +24,9 @@ from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
+from pipeline.reading.misnamed import misnamed
 from pipeline.reading.notes import not_understood, notes_of
+from pipeline.reading.other_side import complete_sides
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.segments import split_segments
@@ -95,7 +97,8 @@ class Reader:
         mark_bare_sides(talk)
         mark_counted_feet(talk)
         mark_exceptions(talk)
-        strikes = repair(talk)
+        complete_sides(talk)
+        strikes = [*repair(talk), *misnamed(talk)]
         join_feet(talk)
         talk.fix_places()
         split_segments(talk)

@@ -7,8 +7,6 @@ back the statement before it.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from pipeline.reading.exchanges import (
     kind_of,
     opened_sentence,
@@ -19,7 +17,9 @@ from pipeline.reading.exchanges import (
     window,
 )
 from pipeline.reading.mentions import Mention
+from pipeline.reading.misnamed import other_named
 from pipeline.reading.restatements import restate
+from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
@@ -54,21 +54,6 @@ _GROUPED = frozenset({"all", "fronts", "hinds"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
 _REPAIR_REACH = 24
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
-
-
-@dataclass(frozen=True)
-class Strike:
-    """A statement taken back at token ``at``.
-
-    ``about`` is a slot when only that is ("all that about the pads"); ``what`` a slot and value ("forget the heat").
-    """
-
-    at: int
-    end: int
-    about: str | None
-    other_horse: bool = False
-    what: tuple[str, str] | None = None
-    named: int | None = None
 
 
 def repair(talk: Talk) -> list[Strike]:
@@ -118,7 +103,7 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if _not_done(talk, run[-1]):
         strikes.append(Strike(run[0].start, run[-1].end, None))
         return _drop_cues(run)
-    named = _other_named(talk, run[-1])
+    named = other_named(talk, run[-1])
     if named is not None:
         strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True, named=named))
         return _drop_cues(run)
@@ -144,23 +129,6 @@ def _not_done(talk: Talk, cue: Mention) -> bool:
     return (
         words[:1] in (["i"], ["we"]) and words[1:3] in (["did", "n't"], ["did", "not"]) and words[3:4] in ([","], ["."])
     )
-
-
-def _other_named(talk: Talk, cue: Mention) -> int | None:
-    """ "No, hang on, that's Fiddler I'm thinking of": the token of the horse that the statement belongs to."""
-    start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
-    if talk.words[start : start + 2] not in (["that", "'s"], ["that", "was"]):
-        return None
-    if talk.words[start + 2 : start + 3] == ["not"]:
-        return _after_not_that_one(talk, start + 3)
-    name = talk.mention_starting(start + 2)
-    return name.start if name is not None and name.get("horse") is not None else None
-
-
-def _after_not_that_one(talk: Talk, start: int) -> int | None:
-    """ "That's not Mustard, sorry, it's Custard that has the crack"."""
-    names = [m for m in talk.mentions if m.get("horse") is not None and start <= m.start < sentence_end(talk, start)]
-    return names[1].start if len(names) > 1 else None
 
 
 def _drop_cues(run: list[Mention]) -> None:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from pipeline.reading.repairs import Strike
 from pipeline.reading.roster_names import HorseTalk
+from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Segment, Talk
 
 
@@ -19,7 +19,7 @@ def carry_out(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
         if strike.what is not None:
             _strike_what(before, strike)
             continue
-        last = _last_statement(talk, before, strike)
+        last = _under_that_name(talk, found, before, strike) if strike.whole else _last_statement(talk, before, strike)
         for segment in last:
             if strike.other_horse:
                 _move(segment, found, strike)
@@ -65,6 +65,19 @@ def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[S
         return drafted
     number = before[-1].sentence - 1
     return [s for s in before if s.sentence == number]
+
+
+def _under_that_name(talk: Talk, found: HorseTalk, before: list[Segment], strike: Strike) -> list[Segment]:
+    """All that was said of the horse so far, and what follows until another is named."""
+    horse = before[-1].horse
+    first = next((i for i in range(len(before), 0, -1) if before[i - 1].horse != horse), 0)
+    after = []
+    for segment in talk.segments[len(before) :]:
+        named = any(segment.start <= s.start < segment.end and s.start >= strike.end for s in found.spans)
+        if segment.horse != horse or named:
+            break
+        after.append(segment)
+    return [*before[first:], *after]
 
 
 def _move(segment: Segment, found: HorseTalk, strike: Strike) -> None:

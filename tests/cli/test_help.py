@@ -1,4 +1,4 @@
-"""Every --help answers, fast, with an example, and without heavy imports."""
+"""Every --help answers, with an example, and without heavy imports."""
 
 from __future__ import annotations
 

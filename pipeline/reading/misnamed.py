@@ -1,0 +1,89 @@
+"""Statements that were made under the wrong name: "did I say Tally, I meant Buck", "all of that was Buck"."""
+
+from __future__ import annotations
+
+import itertools
+
+from pipeline.reading.exchanges import sentence_end
+from pipeline.reading.mentions import Mention
+from pipeline.reading.taken_back import Strike
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+
+_LEADS = ("not", "did i say", "i said", "i called him", "i called her", "i keep saying", "i kept saying")
+_MEANT = (
+    "i meant", "i mean", "it 's", "it was", "it is", "that 's", "that was", "this is", "this 's", "meant", "make that",
+    "should be", "it should be", "that should be", "should have said", "i should have said",
+)  # fmt: skip
+_BETWEEN = frozenset({",", "but", "no", "and", "when", "well", ".", "?", "sorry"})
+_ALL = (
+    "all of that", "all that", "everything i just said", "everything i said", "everything i just told you",
+    "everything i told you", "everything so far", "all i just said", "what i just said", "the whole of that",
+)  # fmt: skip
+_BELONGS = (
+    "was", "is", "was for", "is for", "goes on", "goes to", "goes under", "goes with", "belongs to", "should be",
+    "was about", "is about", "'s", "was all", "should go on", "should go under", "goes down to", "was on",
+)  # fmt: skip
+
+
+def misnamed(talk: Talk) -> list[Strike]:
+    """A strike for each name that takes the place of the one before, with all that was said under it."""
+    names = [m for m in talk.mentions if m.get("horse") is not None and not m.dropped]
+    strikes = []
+    for before, meant in itertools.pairwise(names):
+        start = _sentence_start(talk, before.start)
+        led = " ".join(talk.words[start : before.start]) in _LEADS
+        if led and before.get("horse") != meant.get("horse") and _takes_its_place(talk, before, meant):
+            strikes.append(_strike(start, meant))
+    for name in names:
+        start = _sentence_start(talk, name.start)
+        words = " ".join(talk.words[start : name.start])
+        if any(words == f"{everything} {belongs}" for everything in _ALL for belongs in _BELONGS):
+            strikes.append(_strike(start, name))
+    return strikes
+
+
+def _strike(start: int, meant: Mention) -> Strike:
+    return Strike(start, meant.end, None, other_horse=True, named=meant.start, whole=True)
+
+
+def _takes_its_place(talk: Talk, before: Mention, meant: Mention) -> bool:
+    """Whether nothing but "I meant" and the like stands between the two names."""
+    between = [word for word in talk.words[before.end : meant.start] if word not in _BETWEEN]
+    return not between or " ".join(between) in _MEANT
+
+
+def _sentence_start(talk: Talk, at: int) -> int:
+    while at and talk.words[at - 1] not in SENTENCE_ENDS:
+        at -= 1
+    return at
+
+
+def other_named(talk: Talk, cue: Mention) -> int | None:
+    """ "No, hang on, that's Fiddler I'm thinking of": the token of the horse that the statement belongs to."""
+    start = cue.end
+    while talk.words[start : start + 1] in ([","], ["."], ["stop"]):
+        start += 1
+    if talk.words[start : start + 2] in (["it", "'s"], ["it", "was"]):
+        return _that_has(talk, start + 2)
+    if talk.words[start : start + 2] not in (["that", "'s"], ["that", "was"]):
+        return _that_has(talk, start)
+    if talk.words[start + 2 : start + 3] == ["not"]:
+        return _after_not_that_one(talk, start + 3)
+    name = talk.mention_starting(start + 2)
+    return name.start if name is not None and name.get("horse") is not None else None
+
+
+def _that_has(talk: Talk, start: int) -> int | None:
+    """ "It's Buck that has the thrush", "I mean Buck has": a name and that it is his."""
+    name = talk.mention_starting(start)
+    if name is None or name.get("horse") is None:
+        return None
+    behind = talk.words[name.end : name.end + 2]
+    return name.start if behind[:1] == ["that"] or behind in (["has", "."], ["had", "."], ["did", "."]) else None
+
+
+def _after_not_that_one(talk: Talk, start: int) -> int | None:
+    """ "That's not Mustard, sorry, it's Custard that has the crack"."""
+    names = [m for m in talk.mentions if m.get("horse") is not None and start <= m.start < sentence_end(talk, start)]
+    return names[1].start if len(names) > 1 else None

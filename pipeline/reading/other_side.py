@@ -1,0 +1,68 @@
+"""A side put right without its end: "thrush in the left hind, sorry, right", "did I say left, I meant right"."""
+
+from __future__ import annotations
+
+import itertools
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+from pipeline.record import MatchKind
+
+_SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
+_ONE_FOOT = ("LF", "RF", "LH", "RH")
+_LIGHT = frozenset({",", ".", "the", "it", "'s", "is", "was", "on", "in", "that", "be", "should"})
+_BEHIND = (",", ".", "?", "one", "foot", "side", "and", "")
+_REACH = 6  # tokens from the cue to the side
+
+
+def complete_sides(talk: Talk) -> None:
+    """Give a side behind a repair cue the end of the foot named before it, and read "off hind, sorry" as a repair."""
+    _not_this_but_that(talk)
+    for cue in [m for m in talk.mentions if m.get("taking_back") == "repair"]:
+        at = cue.end
+        while at < min(len(talk.words), cue.end + _REACH) and talk.words[at] in _LIGHT:
+            at += 1
+        if at < len(talk.words) and talk.words[at] in _SIDES:
+            _complete(talk, cue, at)
+    _sorry_behind(talk)
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _complete(talk: Talk, cue: Mention, at: int) -> None:
+    """The foot before the cue lends its end, where nothing but a side is said."""
+    behind = talk.words[at + 1] if at + 1 < len(talk.words) else ""
+    before = [m for m in talk.mentions if m.get("feet") and m.end <= cue.start and not m.dropped]
+    if behind not in _BEHIND or not before or before[-1].readings["feet"] not in _ONE_FOOT:
+        return
+    foot = _SIDES[talk.words[at]] + before[-1].readings["feet"][1]
+    own = next((m for m in talk.mentions if m.start <= at < m.end and m.get("feet")), None)
+    if own is not None:
+        if own.readings["feet"].startswith("bare_"):
+            own.readings["feet"] = foot
+        return
+    end = at + 2 if behind in ("one", "foot", "side") else at + 1
+    talk.mentions.append(Mention(at, end, (at,), {"feet": foot}, MatchKind.VARIANT))
+
+
+def _not_this_but_that(talk: Talk) -> None:
+    """ "Not the left, the right.": a repair cue of its own."""
+    for at, word in enumerate(talk.words[:-3]):
+        if word != "not" or (at and talk.words[at - 1] not in (".", ",")):
+            continue
+        side = at + 2 if talk.words[at + 1] == "the" else at + 1
+        if talk.words[side] in _SIDES and talk.words[side + 1 : side + 2] == [","]:
+            for mention in [m for m in talk.mentions if at <= m.start <= side]:
+                mention.dropped = True
+            literal = tuple(range(at, side + 1))
+            talk.mentions.append(Mention(at, side + 1, literal, {"taking_back": "repair"}, MatchKind.VARIANT))
+
+
+def _sorry_behind(talk: Talk) -> None:
+    """ "Thrush in the near hind, off hind, sorry.": the foot before the last is taken back."""
+    feet = [m for m in talk.mentions if m.get("feet") in _ONE_FOOT and not m.dropped]
+    for first, second in itertools.pairwise(feet):
+        told = talk.words[first.end : second.start] == [","]
+        words = talk.words[second.end : second.end + 3]
+        if told and words in ([",", "sorry", "."], [",", "sorry"]) and first.get("feet") != second.get("feet"):
+            first.readings["feet"] = second.readings["feet"]
+            second.dropped = True

@@ -1,0 +1,22 @@
+"""What is taken back as a whole, before it is carried out on the drafts."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Strike:
+    """A statement taken back at token ``at``.
+
+    ``about`` is a slot when only that is ("all that about the pads"); ``what`` a slot and value ("forget the heat").
+    ``named`` is the token of the horse that it belongs to, with all that was said under the wrong name if ``whole``.
+    """
+
+    at: int
+    end: int
+    about: str | None
+    other_horse: bool = False
+    what: tuple[str, str] | None = None
+    named: int | None = None
+    whole: bool = False
