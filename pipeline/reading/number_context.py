@@ -104,6 +104,7 @@ LIGHT = frozenset(
         "full",
     ]
 )
+_TURNS = frozenset({"visits", "shoeings", "trips", "cycles", "goes", "times"})
 _LONG_TIMES = frozenset(
     [
         "year",
@@ -193,7 +194,7 @@ class NumberContext:
     def _long_ago(self, mention: Mention) -> bool:
         """ "Two years ago": a word of an earlier time stands right behind the number."""
         after = self._talk.mention_starting(mention.end)
-        return after is not None and after.get("times") is not None and self._words[after.start] in _LONG_TIMES
+        return after is not None and after.get("times") is not None and self._words[after.start] in _LONG_TIMES | _TURNS
 
     def _add(
         self, segment: Segment, slot: str, value: str | Fraction, mention: Mention, end: int | None = None

@@ -52,7 +52,9 @@ class ShoeNumbers(NumberContext):
         """ "Nails size five", "nails are number five": the size word itself follows the nails."""
         if before.get("measures") != "shoe_size":
             return False
-        head = self._talk.mention_ending(before.start) or self._talk.mention_ending(before.start - 1)
+        head = self._talk.mention_ending(before.start)
+        if head is None and self._words[before.start - 1] not in (".", "?", "!"):
+            head = self._talk.mention_ending(before.start - 1)
         return head is not None and head.get("measures") == "nails"
 
     def _plural_after_nails(self, segment: Segment, number: Number) -> bool:
