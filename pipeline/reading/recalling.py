@@ -10,6 +10,9 @@ from pipeline.reading.plans import ALWAYS_PLANNED
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
+_TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
+_COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
+
 
 def recall(talk: Talk, sentence: list[Segment]) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
@@ -46,6 +49,17 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
         if cues and not _leads(sentence, position, cues[0]) and not went_on:
             recalled = False
         _recall_then(talk, sentence, position)
+        _taken_off(talk, segment)
+
+
+def _taken_off(talk: Talk, segment: Segment) -> None:
+    """ "Pulled the egg bars off the fronts": what was on until today."""
+    for draft in segment.drafts:
+        verb = set(talk.words[max(segment.start, draft.start - 3) : draft.start]) & _TAKING
+        off = {"off", "out"} & set(talk.words[draft.end : draft.end + 1])
+        if draft.slot in _COME_OFF and draft.status is Status.PRESENT and verb and off:
+            draft.status = Status.HISTORY
+            draft.note("taken off")
 
 
 def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
