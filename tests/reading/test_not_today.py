@@ -303,3 +303,19 @@ def test_what_is_planned_discussed_or_taken_off_is_not_on_the_foot(read: Read, f
     (visit,) = read(f"Tally. Trimmed the hinds. {said[0].upper()}{said[1:]}.", "Tally")
     facts = [fact for fact in visit.facts if fact.value == SET_UPS[set_up]]
     assert {fact.status.value for fact in facts} <= {"planned", "history", "absent"}
+
+
+@pytest.mark.parametrize(
+    ("said", "status"),
+    [
+        ("He's no longer lame", "resolved"),
+        ("He's no longer lame on the left front", "resolved"),
+        ("He no longer forges", "resolved"),
+        ("He's not lame", "absent"),
+        ("Not a bit lame", "absent"),
+        ("He doesn't forge", "absent"),
+    ],
+)
+def test_a_gait_that_is_denied_or_gone_is_not_of_today(read: Read, said: str, status: str) -> None:
+    (visit,) = read(f"Tally. {said}.", "Tally")
+    assert [fact.status.value for fact in visit.facts if fact.slot == "gait"] == [status]
