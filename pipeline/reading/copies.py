@@ -99,6 +99,8 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
         feet = next((g for g in found if not g.anaphor), found[0]).feet
         if _is_none(talk, segment):
             copies += _copy_none(talk, segment, feet)
+        elif _so_has(talk, segment):
+            copies += _copy_last(talk, segment, feet, groups)
         elif _is_affirmed(talk, segment):
             copies += _copy_affirmed(talk, segment, feet)
         elif _only_graded(talk, segment):
@@ -203,6 +205,13 @@ def _is_affirmed(talk: Talk, segment: Segment) -> bool:
     """ "No thrush in the left hind but the right hind does", "right pair has it"."""
     words = _content(talk, segment)
     return bool(words & _AFFIRMING or "some" in words) and words <= _AFFIRMED
+
+
+def _so_has(talk: Talk, segment: Segment) -> bool:
+    """ "Left front has thrush, so does the right front", "… as does the right"."""
+    first = segment.start + 1 if talk.words[segment.start] == "as" else segment.start
+    led = talk.words[first - 1] in ("so", "as") and talk.words[first] in _AFFIRMING
+    return led and _content(talk, segment) - {"as"} <= _AFFIRMED
 
 
 def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:

@@ -29,6 +29,10 @@ CASES = {
     ),
     "and the": ("Thrush in the left front, and the right hind.", ["LF+RH finding thrush"]),
     "one in": ("Bruise in the near fore and another one in the off fore.", ["LF+RF finding bruise"]),
+    "so has": ("Left front has thrush, so has the right.", ["LF+RF finding thrush"]),
+    "so does": ("Left front has thrush and so does the right front.", ["LF+RF finding thrush"]),
+    "as does": ("Left front has thrush, as does the right front.", ["LF+RF finding thrush"]),
+    "so is": ("Left front is underrun, so is the right.", ["LF+RF finding underrun_heels"]),
     "also": ("Rim pads on the left front, also on the right front.", ["LF+RF pad rim"]),
 }
 
