@@ -28,7 +28,7 @@ from tests.endurance.apart import Child, start
 from tests.endurance.outcome import Outcome
 
 _KILLS_A_STORE = 25
-_MEMOS_A_STORE = 42
+_MEMOS_A_STORE = 63
 _STEPS = 4  # a kill falls into one of the first few answers of a program
 _MOMENTS = ("at", "kept_at", "made_at")  # columns that no two runs have in common
 State = dict[str, list[Any]]
