@@ -241,6 +241,6 @@ def _without_parts(candidates: list[_Candidate]) -> list[_Candidate]:
 def _is_part(exact: _Candidate, alike: _Candidate) -> bool:
     """Whether a sound-alike may stand in place of an exact word: not of one that goes on beyond it, nor of one that
     means the same, which is the surer of the two, nor of one of _NEVER_A_PART."""
-    kept = _NEVER_A_PART - _LITTLE_WORDS if alike.learned else _NEVER_A_PART
+    kept = _NEVER_A_PART - _LITTLE_WORDS if alike.learned else _NEVER_A_PART - {"horse_cues"}
     same = (exact.name, exact.canonical) == (alike.name, alike.canonical)
     return set(exact.literal) < set(alike.literal) and not same and exact.name not in kept
