@@ -58,6 +58,10 @@ HORSE_WORDS = frozenset(
 NEVER_NAMES = frozenset(
     [
         "i",
+        "lane",
+        "road",
+        "street",
+        "avenue",
         "man",
         "boy",
         "lord",

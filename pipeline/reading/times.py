@@ -118,6 +118,9 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         before[-1:] == ["for"] and set(talk.words[segment.start : start]) & {"rest", "off", "boots", "in", "on"}
     ):
         return True
+    led = set(talk.words[segment.start : start])
+    if "let" in led and led & {"they", "had", "owners"} and not led & {"'ll", "will", "can", "should"}:
+        return True  # "they'd let him go nine weeks"
     if _RESTING & set(_till_stop(talk.words[end : end + 3])):
         return True
     events = segment.having("asides", "event")

@@ -319,3 +319,10 @@ def test_what_is_planned_discussed_or_taken_off_is_not_on_the_foot(read: Read, f
 def test_a_gait_that_is_denied_or_gone_is_not_of_today(read: Read, said: str, status: str) -> None:
     (visit,) = read(f"Tally. {said}.", "Tally")
     assert [fact.status.value for fact in visit.facts if fact.slot == "gait"] == [status]
+
+
+def test_what_has_not_moved_since_is_still_there(read: Read) -> None:
+    (visit,) = read("Tally. Quarter crack in the right front, mild, and it hasn't moved since I last saw it.", "Tally")
+    assert [fact.status.value for fact in visit.facts] == ["present"]
+    (visit,) = read("Tally. He had thrush in the left hind at Easter and hasn't had it since.", "Tally")
+    assert [fact.status.value for fact in visit.facts] == ["resolved"]

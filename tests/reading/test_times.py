@@ -19,6 +19,8 @@ CASES = {
     "a week": ("I'll look at him again in a week.", ["- next_visit_weeks 1 planned"]),
     "past ago": ("He was done seven weeks ago.", []),
     "past since": ("It's ten weeks since he was done.", []),
+    "let go": ("They'd let him go nine weeks.", []),
+    "will let go": ("We'll let him go nine weeks.", ["- next_visit_weeks 9 planned"]),
     "overdue": ("Three weeks overdue.", []),
     "box rest": ("Keep him on two weeks of box rest.", []),
     "show": ("There's a show in three weeks.", []),
