@@ -159,8 +159,8 @@ def test_a_wrong_sound_alike_gets_its_true_meaning(yard: Review, hear: Keep) -> 
     ("said", "instead"),
     [
         ("Hester. Left hind has fresh at the toe.", "crack"),
-        ("Hester. Trotted up lane.", "sound"),
-        ("Hester. He kept leaning on the trot.", "sound"),
+        ("Hester. Trotted up lamb.", "sound"),
+        ("Hester. He kept savoring it on the trot.", "sound"),
     ],
 )
 def test_words_that_sound_like_nothing_of_the_new_value_teach_nothing(
