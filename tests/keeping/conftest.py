@@ -68,3 +68,16 @@ def trimmed() -> Visit:
     """A plain visit at Bramble."""
     fact = Fact(foot="LF", slot="work", value="trim", quote="trimmed", span=(9, 16))
     return Visit(horse="Bramble", horse_match=HorseMatch.KNOWN, date=DAY, facts=[fact])
+
+
+@pytest.fixture
+def target(tmp_path: Path) -> Path:
+    """Where the back-up goes."""
+    return tmp_path / "disk" / "book"
+
+
+@pytest.fixture
+def nothing_left_behind(tmp_path: Path) -> Iterator[None]:
+    """No work in progress is left anywhere."""
+    yield
+    assert [path for path in tmp_path.rglob(".clinchbook-*") if path.name != ".clinchbook-lock"] == []

@@ -17,7 +17,7 @@ from pipeline.errors import BackupError, FileMissingError, PassphraseError
 from pipeline.keeping import Store, archive
 from pipeline.keeping.own_words import add_word
 from pipeline.keeping.restoring import restore
-from tests.keeping.test_backup import everything
+from tests.keeping.saving import everything
 
 if TYPE_CHECKING:
     from pipeline.record import Visit

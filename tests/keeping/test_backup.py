@@ -17,67 +17,25 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from pipeline.errors import BackupError, FileMissingError, StoreBusyError, StoreError, StoreNewerError
+from pipeline.errors import BackupError, StoreBusyError, StoreError, StoreNewerError
 from pipeline.keeping import Store, backing_up, copying
 from pipeline.keeping.copying import copy_database
-from pipeline.keeping.own_words import add_word, forget_word
-from pipeline.keeping.restoring import Restored, restore
-from pipeline.record import RosterHorse, Transcript, Visit
-from tests.keeping.test_keep import full_record
+from pipeline.keeping.own_words import forget_word
+from pipeline.keeping.restoring import Restored
+from pipeline.record import RosterHorse, Visit
+from tests.keeping.saving import everything, full_store, restored
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
-
     from tests.keeping.conftest import Yard
 
 
-def everything(folder: Path) -> dict[str, Sequence[object]]:
-    """Every row of every table but that of the last back-up, every recording's bytes, and every own word."""
-    found: dict[str, Sequence[object]] = {}
-    with closing(sqlite3.connect(folder / "clinchbook.db")) as raw:
-        for (name,) in raw.execute("SELECT name FROM sqlite_master WHERE type = 'table' AND name <> 'last_back_up'"):
-            found[name] = raw.execute(f'SELECT * FROM "{name}" ORDER BY 1, 2').fetchall() if _ordered(raw, name) else []
-    for part in ("originals", "words"):
-        for path in sorted((folder / part).rglob("*")):
-            if path.is_file():
-                found[path.relative_to(folder).as_posix()] = path.read_bytes()
-    return found
-
-
-def _ordered(raw: sqlite3.Connection, name: str) -> bool:
-    return len(raw.execute(f'PRAGMA table_info("{name}")').fetchall()) > 1
-
-
-def no_passphrase() -> str:
-    """A passphrase that nobody should ask for."""
-    raise AssertionError("asked for a passphrase")
+pytestmark = pytest.mark.usefixtures("nothing_left_behind")
 
 
 @pytest.fixture
 def full(yard: Yard, store: Store, trimmed: Visit) -> Store:
-    """A store with two memos, a correction, a removal, a waiting memo and an own word."""
-    path = yard.recording("full.m4a")
-    store.keep(full_record(yard, path), Transcript(text="Bramble. Left fore, bad thrush."), path)
-    yard.keep(store, trimmed)
-    yard.keep(store, trimmed)
-    store.add_horses([RosterHorse(name="Sorrel")])
-    store.assign(2, store.horse("Sorrel"), why="to see it in history")
-    store.add_horses([RosterHorse(name="Bramble", owner="B. Fern", place="River barn")])
-    store.forget(store.plan_forgetting_memo(3))
-    store.wait(yard.memos / "quiet.m4a", None, "Nobody speaks.")
-    add_word(yard.folder, "findings", "thrush", "porridge frog")
-    return store
-
-
-@pytest.fixture
-def target(tmp_path: Path) -> Path:
-    """Where the back-up goes."""
-    return tmp_path / "disk" / "book"
-
-
-def restored(source: Path, folder: Path, *, replace: bool = False) -> Restored:
-    """Restore a back-up that needs no passphrase."""
-    return restore(source, folder, replace=replace, passphrase=no_passphrase)
+    """A store with something of every kind."""
+    return full_store(yard, store, trimmed)
 
 
 def test_every_row_and_recording_comes_back(yard: Yard, full: Store, target: Path, tmp_path: Path) -> None:
@@ -364,102 +322,3 @@ def test_a_killed_back_up_leaves_a_whole_one(yard: Yard, full: Store, target: Pa
     assert restored(target, yard.folder.with_name("again")).problems == ()
     full.back_up(target)
     assert everything(target) == everything(yard.folder)
-
-
-class TestRestore:
-    """Putting it back harms nothing that is there."""
-
-    def test_a_store_that_is_there_is_not_overwritten(self, yard: Yard, full: Store, target: Path) -> None:
-        full.back_up(target)
-        before = everything(yard.folder)
-        with pytest.raises(BackupError, match=r"holds a store already; .*--replace"):
-            restored(target, yard.folder)
-        assert everything(yard.folder) == before
-
-    def test_a_replaced_store_is_set_aside_whole(self, yard: Yard, full: Store, target: Path, trimmed: Visit) -> None:
-        full.back_up(target)
-        yard.keep(full, trimmed)
-        full.close()
-        before = everything(yard.folder)
-        done = restored(target, yard.folder, replace=True)
-        assert done.set_aside is not None
-        assert done.set_aside.name.startswith("book.set-aside-20")
-        assert everything(done.set_aside) == before
-        assert everything(yard.folder) == everything(target)
-
-    def test_a_damaged_store_can_be_replaced(self, yard: Yard, full: Store, target: Path) -> None:
-        full.back_up(target)
-        full.close()
-        expected = everything(yard.folder)
-        (yard.folder / "clinchbook.db").write_bytes(b"rubbish" * 1000)
-        assert restored(target, yard.folder, replace=True).set_aside is not None
-        assert everything(yard.folder) == expected
-
-    def test_a_store_in_use_is_not_replaced(self, yard: Yard, full: Store, target: Path) -> None:
-        full.back_up(target)
-        with closing(sqlite3.connect(yard.folder / "clinchbook.db")) as other:
-            other.execute("BEGIN IMMEDIATE")
-            with pytest.raises(StoreBusyError, match="end it first"):
-                restored(target, yard.folder, replace=True)
-            other.execute("ROLLBACK")
-        assert full.counts()["memos"] == 2
-
-    def test_a_folder_of_other_things_is_not_taken(self, full: Store, target: Path, tmp_path: Path) -> None:
-        full.back_up(target)
-        (tmp_path / "new").mkdir()
-        (tmp_path / "new" / "letter.txt").write_text("Dear farrier", encoding="utf-8")
-        with pytest.raises(BackupError, match="is not empty"):
-            restored(target, tmp_path / "new")
-
-    def test_an_empty_folder_will_do(self, full: Store, target: Path, tmp_path: Path) -> None:
-        full.back_up(target)
-        (tmp_path / "new").mkdir()
-        assert restored(target, tmp_path / "new").set_aside is None
-        assert everything(tmp_path / "new") == everything(target)
-
-    def test_nothing_there_is_a_sentence(self, tmp_path: Path) -> None:
-        with pytest.raises(FileMissingError, match="There is no back-up"):
-            restored(tmp_path / "none", tmp_path / "new")
-        (tmp_path / "empty").mkdir()
-        with pytest.raises(BackupError, match="is no back-up of clinchbook"):
-            restored(tmp_path / "empty", tmp_path / "new")
-        assert not (tmp_path / "new").exists()
-
-    @pytest.mark.parametrize("damage", ["head", "middle", "short", "index"])
-    def test_a_damaged_database_is_refused(self, full: Store, target: Path, tmp_path: Path, damage: str) -> None:
-        full.back_up(target)
-        path = target / "clinchbook.db"
-        if damage == "index":
-            with closing(sqlite3.connect(path)) as raw, raw:
-                raw.execute("INSERT INTO memo_words (memo_words) VALUES ('delete-all')")
-        else:
-            data = bytearray(path.read_bytes())
-            where = {"head": slice(0, 100), "middle": slice(4096, len(data) // 2), "short": slice(5000, None)}[damage]
-            data[where] = b"" if damage == "short" else b"\xff" * len(data[where])
-            path.write_bytes(bytes(data))
-        with pytest.raises(BackupError):
-            restored(target, tmp_path / "new")
-        assert sorted(path.name for path in tmp_path.iterdir()) == ["book", "disk", "memos"]
-
-    def test_a_damaged_recording_is_told_and_the_rest_restored(self, full: Store, target: Path, tmp_path: Path) -> None:
-        full.back_up(target)
-        (target / full.memo(1).original.relative_to(full.folder)).write_bytes(b"rotten")
-        assert restored(target, tmp_path / "new").problems == ("The recording of full.m4a is no longer what was kept.",)
-
-    def test_a_store_of_the_first_version_can_be_restored(self, tmp_path: Path, target: Path) -> None:
-        with pytest.MonkeyPatch.context() as patched:
-            from pipeline.keeping import schema
-
-            patched.setattr(schema, "MIGRATIONS", schema.MIGRATIONS[:1])
-            patched.setattr(schema, "SCHEMA_VERSION", 1)
-            Store.open(target).close()
-        assert restored(target, tmp_path / "new").memos == 0
-        with Store.open(tmp_path / "new") as store:
-            assert store.waiting() == []
-
-
-@pytest.fixture(autouse=True)
-def nothing_left_behind(tmp_path: Path) -> Iterator[None]:
-    """No work in progress is left anywhere."""
-    yield
-    assert [path for path in tmp_path.rglob(".clinchbook-*") if path.name != ".clinchbook-lock"] == []
