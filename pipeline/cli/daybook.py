@@ -18,6 +18,7 @@ from rich.text import Text
 from pipeline.cli.output import LOOK, console, counted, flag_words
 from pipeline.ingest import Outcome
 from pipeline.record import FEET, Fact, Flag, MemoRecord, Status, Visit
+from pipeline.sentences import in_a_row
 from pipeline.using.wording import clock, fact_words, harmless
 
 SHOWN_LOOKS = 2  # doubts of a visit that the day's page shows; the visit's own page has them all
@@ -115,7 +116,7 @@ def _visit_looks(number: int, visit: Visit) -> list[tuple[str, str]]:
     feet: dict[str, list[str]] = {}
     for fact in visit.facts:
         if fact.flagged:
-            feet.setdefault(f"{fact_words(fact)}: {'; '.join(fact.reasons)}", []).append(fact.foot or "")
+            feet.setdefault(f"{fact_words(fact)}: {in_a_row(fact.reasons)}", []).append(fact.foot or "")
     doubts = [flag_words(flag).removeprefix(LOOK).strip() for flag in visit.flags]
     doubts += [" ".join([*filter(None, dict.fromkeys(where)), words]) for words, where in feet.items()]
     shown = doubts[:SHOWN_LOOKS]

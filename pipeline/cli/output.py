@@ -7,6 +7,8 @@ import sys
 from collections.abc import Iterable, Mapping
 from typing import TYPE_CHECKING
 
+from pipeline.sentences import in_a_row
+
 if TYPE_CHECKING:
     from rich.console import Console
     from rich.table import Table
@@ -91,7 +93,7 @@ def _fact_table(facts: Iterable[Fact]) -> Table:
             LOOK if fact.flagged else "",
             fact.foot or "",
             fact_words(fact),
-            "; ".join([fact.quote, *fact.reasons]),
+            in_a_row([fact.quote, *fact.reasons]),
         ]
         table.add_row(*(Text(harmless(cell)) for cell in cells))
     return table

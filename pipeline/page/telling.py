@@ -12,6 +12,7 @@ from markupsafe import Markup
 from pipeline.judging import cautions
 from pipeline.keeping import KeptVisit
 from pipeline.record import FEET, Fact, Foot, HorseMatch, Status
+from pipeline.sentences import in_a_row
 from pipeline.using.hoof_map import Kind, Mark, hoof_svg, kind_of
 from pipeline.using.review.surroundings import PAD_S, Clip
 from pipeline.using.wording import FOOT_NAMES, FOUND_SLOTS, clock, fact_words, harmless
@@ -202,7 +203,7 @@ def _marked(facts: Sequence[Fact]) -> tuple[list[tuple[Marked, Fact]], list[Fact
 
 def _line(fact: Fact, with_foot: bool = False) -> Line:
     words = f"{FOOT_NAMES[fact.foot]}: {fact_words(fact)}" if with_foot and fact.foot else fact_words(fact)
-    return Line(words, ("; ".join(fact.reasons) or "not sure") if fact.flagged else "")
+    return Line(words, (in_a_row(fact.reasons) or "not sure") if fact.flagged else "")
 
 
 def _quotes(visit: KeptVisit, facts: Iterable[Fact]) -> list[Quote]:

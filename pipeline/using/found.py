@@ -9,6 +9,7 @@ from itertools import islice
 from typing import TYPE_CHECKING
 
 from pipeline.keeping.seen import Found, FoundFact, Passage
+from pipeline.sentences import in_a_row
 from pipeline.terms import Status
 from pipeline.using.cells import spreadsheet_safe
 from pipeline.using.columns import plain, row_lines, table
@@ -71,7 +72,7 @@ def found_csv(found: Found) -> str:
         row = (
             hit.date.isoformat(), hit.horse, "yes" if hit.assigned else "no", hit.owner, hit.place, hit.visit_id,
             fact.foot, fact.slot, fact.value, fact.zone, fact.status.value, fact.severity and fact.severity.value,
-            fact_words(fact), fact.confidence, "yes" if fact.flagged else "no", "; ".join(fact.reasons), fact.quote,
+            fact_words(fact), fact.confidence, "yes" if fact.flagged else "no", in_a_row(fact.reasons), fact.quote,
             fact.start, fact.end, hit.file_name,
         )  # fmt: skip
         writer.writerow([spreadsheet_safe(cell) for cell in row])

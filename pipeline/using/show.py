@@ -14,6 +14,7 @@ from rich.text import Text
 from pipeline.judging import cautions
 from pipeline.keeping import KeptVisit
 from pipeline.record import FEET, Fact, Flag, HorseMatch, Status
+from pipeline.sentences import in_a_row
 from pipeline.using.wording import FOOT_NAMES, FOUND_SLOTS, SIGN, clock, fact_words, harmless
 
 WIDTH = 80
@@ -115,7 +116,7 @@ def _doubts(kept: KeptVisit) -> list[Text]:
     doubts = []
     for fact in kept.visit.facts:
         if fact.flagged:
-            reasons = "; ".join(fact.reasons) or "not sure"
+            reasons = in_a_row(fact.reasons) or "not sure"
             what = f"{FOOT_NAMES[fact.foot]}: {fact_words(fact)}: {reasons}"
             doubts.append(_plain(what + _heard(fact.quote, fact.start)))
     flags: list[Flag] = [*kept.visit.flags, *kept.memo.record.flags]

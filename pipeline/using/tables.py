@@ -10,6 +10,7 @@ from pipeline.judging import cautions
 from pipeline.keeping import KeptHorse, KeptVisit
 from pipeline.keeping.identity import MICROCHIP, UELN
 from pipeline.record import FEET, NUMBER_SLOTS, SIZED_SLOTS, SLOTS, ZONES, Fact, Severity, Status
+from pipeline.sentences import in_a_row
 from pipeline.using.cells import spreadsheet_safe
 from pipeline.using.handover import Choice
 from pipeline.using.origin import DISCLAIMER, program_version
@@ -99,7 +100,7 @@ def _row(horse: KeptHorse, kept: KeptVisit, fact: Fact) -> list[Cell]:
         fact_words(fact),
         round(fact.confidence, 4),
         "yes" if fact.flagged else "no",
-        "; ".join(fact.reasons),
+        in_a_row(fact.reasons),
         fact.quote,
         fact.start,
         fact.end,

@@ -8,6 +8,7 @@ from datetime import date
 
 from pipeline.keeping import KeptVisit
 from pipeline.record import Fact, Flag, FlagKind
+from pipeline.sentences import in_a_row
 from pipeline.using.origin import long_date
 from pipeline.using.wording import clock, fact_words
 
@@ -57,7 +58,7 @@ class VisitTold:
 
 def said(fact: Fact, quote: int | None, before: str | None) -> Said:
     """The fact in words."""
-    doubt = "; ".join(reason.rstrip(".") for reason in fact.reasons) or "not sure"
+    doubt = in_a_row(reason.rstrip(".") for reason in fact.reasons) or "not sure"
     return Said(fact_words(fact), doubt if fact.flagged else None, quote, before)
 
 
