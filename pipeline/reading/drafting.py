@@ -150,17 +150,6 @@ def _names_horse(talk: Talk, at: int) -> bool:
     return name is not None and name.get("horse") is not None
 
 
-def draft_vet(talk: Talk) -> None:
-    """ "No better by Tuesday, vet.": the vet alone, at the end of a sentence."""
-    for sentence in talk.sentences():
-        last = sentence[-1]
-        if talk.words[last.start : last.end] in (["vet"], ["the", "vet"]) and len(sentence) > 1:
-            draft = Draft("vet", "referral", last, last.start, last.end)
-            draft.evidence.update(range(last.start, last.end))
-            draft.note("vet: named alone")
-            last.drafts.append(draft)
-
-
 def draft_pronouns(talk: Talk) -> None:
     """ "There's one in the off fore now": "one" is the finding spoken of last."""
     last: Draft | None = None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from itertools import pairwise
 
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, setup_only
@@ -207,7 +208,7 @@ def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:
     """With several feet in one segment: the one before in a foot-first row, else the one that follows."""
     if len(own) == 1:
         return own[0]
-    real = [g for g in own if not g.anaphor] or own
+    real = _each_side(draft, segment, [g for g in own if not g.anaphor] or own)
     first_fact = min(d.start for d in segment.drafts)
     if real[0].start < first_fact:
         before = [g for g in real if g.start < draft.start]
@@ -224,6 +225,13 @@ def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:
         return before[-1] if before else real[0]
     after = [g for g in real if g.start >= draft.start]
     return after[0] if after else real[-1]
+
+
+def _each_side(draft: Draft, segment: Segment, real: list[FootGroup]) -> list[FootGroup]:
+    """ "Front toe angles 50 left 51 right": with a number for each side, the pair is only their heading."""
+    sides = [g for g in real if any(set(g.feet) < set(o.feet) and o.start < g.start for o in real)]
+    told = [d for d in segment.drafts if d.slot == draft.slot and isinstance(d.value, Fraction)]
+    return sides if len(sides) > 1 and len(told) == len(sides) and draft in told else real
 
 
 def _earlier_group(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> FootGroup | None:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from fractions import Fraction
 
-from pipeline.reading.body_numbers import BodyNumbers
+from pipeline.reading.body_numbers import BodyNumbers, likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, SCORES
 from pipeline.reading.numbers import Number
@@ -105,7 +105,7 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
         if frame.slot in ("shoe_size", "nail_size"):
             value: str | Fraction = size_name(number) if frame.slot == "shoe_size" else plain(number.value)
         else:
-            value = number.value * frame.unit
+            value = number.value * (frame.unit or likely_unit(frame.slot, number))
         if frame.slot in ANGLES and not 30 <= number.value <= 75:
             return False
         frame.sentence = segment.sentence

@@ -119,6 +119,8 @@ class MentionFinder:
             if len(mention.literal) > 1 or mention.is_any(("not_facts", "horse")):
                 for index in mention.literal:
                     masked[index] = ""
+                if doc[mention.end - 1].norm_ == "feet" and not mention.is_any(("not_facts", "horse")):
+                    masked[mention.end - 1] = "feet"  # "front feet ones" is a size, "the back ones" are feet
         alike = self._number_alikes(masked)
         for index in alike:
             masked[index] = self._alike_numbers[masked[index]]

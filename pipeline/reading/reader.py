@@ -7,6 +7,7 @@ from datetime import date
 from fractions import Fraction
 
 from pipeline.reading.assertions import assert_all, mark_sought
+from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.dates import draft_dates
 from pipeline.reading.drafting import (
@@ -14,12 +15,11 @@ from pipeline.reading.drafting import (
     draft_pronouns,
     draft_pulled,
     draft_pulled_by_hand,
-    draft_vet,
     draft_white_line,
     draft_words,
 )
 from pipeline.reading.feet import attach_feet
-from pipeline.reading.foot_names import join_feet, mark_bare_sides, mark_counted_feet, mark_exceptions
+from pipeline.reading.foot_names import join_feet, mark_counted_feet, mark_exceptions
 from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.measures import MeasureReader
@@ -36,6 +36,7 @@ from pipeline.reading.strikes import carry_out
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
+from pipeline.reading.vet import draft_vet
 from pipeline.reading.zones import attach_severity, attach_zones
 from pipeline.record import (
     Fact,
@@ -95,6 +96,7 @@ class Reader:
         talk = Talk(doc, words, mentions, roles)
         soften_stops(talk)
         mark_bare_sides(talk)
+        pair_behind(talk)
         mark_counted_feet(talk)
         mark_exceptions(talk)
         complete_sides(talk)

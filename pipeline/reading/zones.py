@@ -13,6 +13,7 @@ _ZONED = frozenset({"finding", "tester"})
 _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
 _NEXT = 2
+_NEAR = 2  # sentences back
 # A finding whose name is its place takes that place for no zone.
 _OWN_PLACE = {
     "underrun_heels": "heel",
@@ -204,6 +205,20 @@ def attach_severity(talk: Talk, groups: Groups) -> None:
                 _attach_severity(talk, sentence, position, mention, groups)
 
 
+def _on_these_feet(talk: Talk, sentence: list[Segment], segment: Segment, groups: Groups) -> list[Draft]:
+    """ "Thrush on the hinds. Left is mild. Right is severe.": the finding that the sentences before told of both."""
+    named = [g.feet for g in groups.get(segment.index, []) if not g.anaphor]
+    if not named or (segment.own_clause and any(s.drafts for s in sentence)):
+        return []
+    near = [
+        s for s in talk.segments[: segment.index] if s.horse == segment.horse and s.sentence >= segment.sentence - _NEAR
+    ]
+    drafts = [d for s in near for d in s.drafts]
+    whole = [d for d in drafts if d.slot == "finding" and set(named[-1]) <= set(d.feet or ())]
+    only = {(d.slot, d.value) for d in drafts} == {(d.slot, d.value) for d in whole}
+    return whole[-1:] if only or (drafts and drafts[-1] in whole) else []
+
+
 def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
     segment = sentence[position]
     if any(set(mention.literal) & d.evidence for d in segment.drafts):
@@ -220,10 +235,13 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
             close = False  # "crack, medial quarter, moderate with heat above it"
         draft = after[0] if close else next(iter(reversed(before or after)), None)
     elif not segment.drafts:
-        earlier = [d for s in sentence[:position] for d in s.drafts]
+        earlier = [d for s in sentence[:position] for d in s.drafts] or _on_these_feet(talk, sentence, segment, groups)
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
         if draft is not None and _another_foot(draft, groups.get(segment.index, [])):
             return
+        if draft is not None and draft.segment.sentence < segment.sentence:
+            sentence = [s for s in talk.segments if draft.segment.sentence <= s.sentence <= segment.sentence]
+            position = sentence.index(segment)
         draft = _narrow(draft, sentence, position, groups) if draft is not None else None
     if draft is None or draft.severity is not None or draft.status is Status.ABSENT:
         return
