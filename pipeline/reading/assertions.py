@@ -47,6 +47,8 @@ def set_aside(talk: Talk, sentence: list[Segment]) -> None:
             whole = cue.get("asides") == "not_mine"
             story = cue.get("asides") == "story"  # a story goes on to the end of its sentence
             for later in sentence if whole else sentence[position:]:
+                if later is not segment and talk.words[cue.end - 2 : cue.end] == ["out", "of"]:
+                    break  # "I was out of iodine, copper sulfate in it"
                 if (
                     later is not segment
                     and later.own_clause

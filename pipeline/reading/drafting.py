@@ -13,7 +13,13 @@ _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
-_TAKEN_OFF = frozenset({"pulled", "removed", "stripped", "took"})
+_TAKEN_OFF = frozenset(
+    {"pulled", "removed", "stripped", "took", "pull", "remove", "strip", "take", "pulling", "removing"}
+)
+_DONE = frozenset({"pulled", "removed", "stripped", "took"})
+_BY_HAND = frozenset(
+    {"we", "i", "'ll", "to", "will", "and", "then", "'d", "would", "can", "could", "should", "'re", "'m"}
+)
 _PULLED = 3
 _NEW_REACH = 5
 
@@ -132,9 +138,15 @@ def draft_pulled_by_hand(talk: Talk) -> None:
         if at is None or any(m.is_any(("work", "shoe_states")) and at in m.literal for m in talk.mentions):
             continue
         behind = talk.words[foot.end : foot.end + 1]
-        if talk.words[at] == "took" and behind != ["off"]:
+        if talk.words[at] in ("took", "take") and behind != ["off"]:
             continue
-        if talk.words[at - 1] in ("he", "she", "'d", "has", "had") or _names_horse(talk, at):
+        if talk.words[at] not in _DONE and not (at and talk.words[at - 1] in _BY_HAND):
+            continue
+        if (
+            talk.words[at] in _DONE
+            and talk.words[at - 1] in ("he", "she", "'d", "has", "had")
+            or _names_horse(talk, at)
+        ):
             continue
         segment = next((s for s in talk.segments if s.start <= at < s.end), None)
         rest = set(talk.words[at + 1 : foot.start]) - {"both", "the", "his", "her", "all", "those", "that"}
@@ -177,7 +189,7 @@ def draft_new(talk: Talk) -> None:
         for index in range(segment.start, segment.end):
             if talk.words[index] not in _NEW or _inside_strong(segment, index):
                 continue
-            noun = next((m for m in segment.mentions if m.start > index and m.is_any(_SHOE_NOUNS)), None)
+            noun = _shoe_behind(talk, segment, index)
             sized = next((m for m in segment.mentions if m.start == index + 1 and m.number is not None), None)
             if sized is not None and talk.words[index - 1] in ("a", "an"):
                 segment.drafts.append(_new_draft(segment, index, set()))  # "so that's a new ten"
@@ -194,6 +206,13 @@ def draft_new(talk: Talk) -> None:
                 continue
             segment.drafts.append(_new_draft(segment, index, set(noun.literal)))
         segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
+def _shoe_behind(talk: Talk, segment: Segment, index: int) -> Mention | None:
+    """The shoe word behind "new", also one that was exchanged: "new egg bars, no, I went straight bars"."""
+    inside = [m for m in talk.mentions if index < m.start < segment.end and m.is_any(_SHOE_NOUNS)]
+    exchanged = {id(m.stands_for) for m in talk.mentions if m.stands_for is not None}
+    return next((m for m in inside if not m.dropped or id(m) in exchanged), None)
 
 
 def _new_draft(segment: Segment, index: int, shoe: set[int]) -> Draft:

@@ -157,6 +157,7 @@ def _same_lameness(sentence: list[Segment], draft: Draft) -> bool:
 def _last_feet(talk: Talk, draft: Draft) -> Feet:
     """ "One out of five on it, and back in December it was a three": the foot of the grade before."""
     earlier = [d for s in talk.segments[: draft.segment.index] if s.horse == draft.segment.horse for d in s.drafts]
+    earlier += [d for d in draft.segment.drafts if d.start < draft.start]
     graded = [d for d in earlier if (d.slot == draft.slot or d.value == "lame") and d.feet]
     return graded[-1].feet or () if graded else ()
 

@@ -86,7 +86,7 @@ def groups_of(
     if not found and named and talk.left_out and _of_the_one_left_out(talk, segment):
         found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
         hand = talk.left_out
-    for draft in segment.drafts if not (found or named) else []:
+    for draft in [d for d in segment.drafts if not found and (not named or d.value == "club_foot")]:
         feet = _spoken_of_before(talk, segment, draft)
         if feet is not None:
             found.append(FootGroup(draft.start, draft.end, feet))

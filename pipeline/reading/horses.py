@@ -23,6 +23,7 @@ _IS = (
     "it 's",
     "it is",
 )
+_WEEKLY = ("week", "fortnight", "month")
 _SEVERAL = 2
 _SHORT = 7
 _A_STORY = 8  # tokens of a sentence, counted twice for its first segment, that tells something of the horse
@@ -104,10 +105,11 @@ class HorseFinder(NameFinder):
     def assign(self) -> None:
         """Give each segment its horse: the one named last at the head of a sentence, or named within the segment."""
         self._set_roles()
-        current = 0 if self.found.spans else -1
+        current, lent = (0 if self.found.spans else -1), None
         for segment in self._talk.segments:
             inside = [s for s in self.found.spans if segment.start <= s.start < segment.end]
-            segment.horse = current
+            lent = None if segment.delimiter == "start" else self._next_in_row(segment) or lent
+            segment.horse = current if lent is None else lent.horse
             for span in inside:
                 heads = span.start == segment.start or self._only_openers(span.start)
                 if span.role == "opens" or (heads and not self._not_today(span)):
@@ -116,6 +118,22 @@ class HorseFinder(NameFinder):
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
         self._give_back_asides()
+
+    def _next_in_row(self, segment: Segment) -> NameSpan | None:
+        """ "Lasso in six weeks, and Twister, I told them five": a name alone behind another horse's weeks.
+
+        What follows it in the sentence is its own, if a number follows.
+        """
+        alone = next((s for s in self.found.spans if (s.start, s.end) == (segment.start, segment.end)), None)
+        sentence = [s for s in self._talk.segments if s.sentence == segment.sentence]
+        if alone is None or not any(m.get("units") in _WEEKLY for s in sentence for m in s.mentions):
+            return None
+        before = [s for s in self.found.spans if sentence[0].start <= s.start < alone.start and s.horse != alone.horse]
+        behind = [s for s in sentence if s.index > segment.index]
+        counted = any(m.number for s in sentence for m in s.mentions if m.start < alone.start)
+        number = next((m.start for s in behind for m in s.mentions if m.number), -1)
+        others = [s for s in self.found.spans if alone.end <= s.start < number + 3]
+        return alone if before and counted and number >= 0 and not others else None
 
     def _give_back_asides(self) -> None:
         """ "Doris trod on the phone. … Next visit four weeks.": a horse of whom no trade word is said had no visit.
@@ -128,7 +146,8 @@ class HorseFinder(NameFinder):
             name = next((s for s in self.found.spans if run[0].start <= s.start < run[0].end), None)
             said = run[0].end - run[0].start + sum(s.end - s.start for s in run if s.sentence == run[0].sentence)
             others = [s for r in runs if r is not run for s in r if s.horse == horse]
-            if name is None or others or said < _A_STORY or any(self._told_of(s) for s in run):
+            row = any(self._next_in_row(s) is not None for s in run)
+            if name is None or others or row or said < _A_STORY or any(self._told_of(s) for s in run):
                 continue
             if any(span.horse == horse and span is not name for span in self.found.spans):
                 continue
@@ -248,6 +267,8 @@ class HorseFinder(NameFinder):
         shared.extend(h for h in names_here if h not in shared)
         for after in sentence[position + 1 :]:
             names = [s for s in self.found.spans if after.start <= s.start < after.end]
+            if self._next_in_row(after) is not None:
+                break
             if after.drafts or len(names) != 1 or names[0].start != after.start or names[0].end != after.end:
                 break
             shared.append(names[0].horse)

@@ -15,7 +15,7 @@ from pipeline.reading.number_context import ANGLES, SCORES
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers, plain, size_name
 from pipeline.reading.talk import Segment
-from pipeline.record import HORSE_SLOTS
+from pipeline.record import HORSE_SLOTS, Status
 
 # Before a bare number these say what the thing counted last came to.
 _SAID = frozenset(
@@ -91,8 +91,9 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
             return False  # "rotation, six degrees on the left and four on the right" is no grade
         after = self._after(mention)
         said = self._words[mention.start - 1] in _SAID
+        risen = self._words[mention.start - 2 : mention.start] in (["up", "from"], ["down", "from"])
         called = self._words[mention.start - 2 : mention.start] in (["call", "it"], ["make", "it"], ["say", "it"])
-        said = said or called
+        said = said or called or risen
         there = self._words[mention.end : mention.end + 1] == ["there"]
         now = (said or there) and frame.sentence == segment.sentence
         blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
@@ -112,6 +113,7 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
         added = self._add(segment, frame.slot, value, mention)
         if added:
             segment.drafts[-1].note("elliptic")
+            segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
 
     def _behind_foot(self, segment: Segment) -> bool:

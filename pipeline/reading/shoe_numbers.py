@@ -184,6 +184,10 @@ class ShoeNumbers(NumberContext):
         )
         if nail_frame and not cued and number.aughts is None:
             return False
+        wedged = self._frame is not None and self._frame.slot == "wedge" and self._frame.sentence == segment.sentence
+        shod = any(m.is_any(("shoe_types", "shoe_materials")) for s in self._sentence(segment) for m in s.mentions)
+        if wedged and number.plural and not (cued or shod) and number.aughts is None:
+            return False  # "two degree wedges, I thought about threes but twos are plenty"
         if before is not None and before.get("measures") in ("body_condition", "cresty_neck"):
             return False
         between = self._between(mention, number)

@@ -16,6 +16,8 @@ _RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibio
 _PAST_BEFORE = frozenset(
     {"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"}
 )
+_BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
+_SETTLED = frozenset({"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book"})
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
 _ASKED = frozenset({"asked", "wanted", "asking", "liked"})
 _NAMED_BY = frozenset(
@@ -114,11 +116,10 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     before = talk.words[max(segment.start, start - 3) : start]
     if after in _PAST_AFTER:
         return True
-    if set(before) & _PAST_BEFORE or (
-        before[-1:] == ["for"] and set(talk.words[segment.start : start]) & {"rest", "off", "boots", "in", "on"}
-    ):
-        return True
     led = set(talk.words[segment.start : start])
+    stays = before[-1:] == ["for"] and led & {"rest", "off", "boots", "in", "on"} and not led & _BOOKING
+    if set(before) & _PAST_BEFORE or stays:
+        return True
     if "let" in led and led & {"they", "had", "owners"} and not led & {"'ll", "will", "can", "should"}:
         return True  # "they'd let him go nine weeks"
     if _RESTING & set(_till_stop(talk.words[end : end + 3])):
@@ -150,12 +151,15 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     others = [m for m in segment.mentions if m.get("horse_cues") in ("others", "pair")]
     told = any(m.end == mention.start or (m.start < mention.start and before == "on") for m in others)
     so_it_is = talk.words[max(0, said_at - 3) : said_at] == ["so", "it", "'s"]
-    if (so_it_is or before in ("so", "likes", "wanted")) and not segment.having("feet"):
-        return any(d.slot == "next_visit_weeks" for s in talk.sentence(segment.sentence) for d in s.drafts)
+    settled = _settled(talk, segment, mention)
+    if (so_it_is or before in ("so", "likes", "wanted") or settled) and not segment.having("feet"):
+        near = [s for s in talk.segments if s.horse == segment.horse and 0 <= segment.sentence - s.sentence <= settled]
+        if any(d.slot == "next_visit_weeks" for s in near for d in s.drafts):
+            return True
     again = before == "in" and said_at > 1 and talk.words[said_at - 2] in ("again", "back")
     if again and after in (".", ","):
         return True  # "the ride's in six weeks so he wants doing again in five"
-    behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um") or told
+    behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um") or told or settled
     named = named or any(
         m.get("horse_cues") in ("others", "pair") and m.start < mention.start for m in segment.mentions
     )
@@ -164,6 +168,13 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
         and behind
         and (told or not segment.having("feet"))
     )
+
+
+def _settled(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "So let's say six", "write down four", "I told them six", said with nothing else that is counted."""
+    before = talk.words[max(segment.start, mention.start - 3) : mention.start]
+    closes = talk.words[mention.end : mention.end + 1] in ([","], ["."], [], ["and"], ["but"])
+    return closes and bool(_SETTLED & set(before)) and not segment.having("measures")
 
 
 def the_horse_behind(talk: Talk, at: int) -> bool:
