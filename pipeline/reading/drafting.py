@@ -13,14 +13,6 @@ _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
-_TAKEN_OFF = frozenset(
-    {"pulled", "removed", "stripped", "took", "pull", "remove", "strip", "take", "pulling", "removing"}
-)
-_DONE = frozenset({"pulled", "removed", "stripped", "took"})
-_BY_HAND = frozenset(
-    {"we", "i", "'ll", "to", "will", "and", "then", "'d", "would", "can", "could", "should", "'re", "'m"}
-)
-_PULLED = 3
 _NEW_REACH = 5
 
 
@@ -115,53 +107,6 @@ def draft_white_line(talk: Talk) -> None:
                 draft.note("white line: denied by name")
 
 
-def draft_pulled(talk: Talk) -> None:
-    """ "Tally pulled her right hind": the horse did it, not the farrier."""
-    for foot in [m for m in talk.mentions if m.get("feet")]:
-        words = talk.words[max(0, foot.start - 3) : foot.start]
-        if len(words) < _PULLED or words[1] != "pulled" or words[2] not in ("his", "her", "a", "the"):
-            continue
-        name = talk.mention_ending(foot.start - 2)
-        if words[0] in ("he", "she") or (name is not None and name.get("horse") is not None):
-            segment = next(s for s in talk.segments if s.start <= foot.start - 2 < s.end)
-            draft = Draft("shoe_state", "lost", segment, foot.start - 2, foot.start - 1)
-            draft.evidence.add(foot.start - 2)
-            draft.note("shoe_state: pulled by the horse")
-            segment.drafts.append(draft)
-
-
-def draft_pulled_by_hand(talk: Talk) -> None:
-    """ "Pulled both front shoes", "removed the hind shoes", "took the fronts off": the farrier did it."""
-    for foot in [m for m in talk.mentions if m.get("feet")]:
-        before = range(foot.start - 1, max(-1, foot.start - _PULLED - 1), -1)
-        at = next((i for i in before if talk.words[i] in _TAKEN_OFF), None)
-        if at is None or any(m.is_any(("work", "shoe_states")) and at in m.literal for m in talk.mentions):
-            continue
-        behind = talk.words[foot.end : foot.end + 1]
-        if talk.words[at] in ("took", "take") and behind != ["off"]:
-            continue
-        if talk.words[at] not in _DONE and not (at and talk.words[at - 1] in _BY_HAND):
-            continue
-        if (
-            talk.words[at] in _DONE
-            and talk.words[at - 1] in ("he", "she", "'d", "has", "had")
-            or _names_horse(talk, at)
-        ):
-            continue
-        segment = next((s for s in talk.segments if s.start <= at < s.end), None)
-        rest = set(talk.words[at + 1 : foot.start]) - {"both", "the", "his", "her", "all", "those", "that"}
-        if segment is not None and not rest and "nail" not in talk.words[segment.start : segment.end]:
-            draft = Draft("work", "removed", segment, at, at + 1)
-            draft.evidence.update({at, *foot.literal})
-            draft.note("work: taken off by hand")
-            segment.drafts.append(draft)
-
-
-def _names_horse(talk: Talk, at: int) -> bool:
-    name = talk.mention_ending(at)
-    return name is not None and name.get("horse") is not None
-
-
 def draft_pronouns(talk: Talk) -> None:
     """ "There's one in the off fore now": "one" is the finding spoken of last."""
     last: Draft | None = None
@@ -210,7 +155,8 @@ def draft_new(talk: Talk) -> None:
 
 def _shoe_behind(talk: Talk, segment: Segment, index: int) -> Mention | None:
     """The shoe word behind "new", also one that was exchanged: "new egg bars, no, I went straight bars"."""
-    inside = [m for m in talk.mentions if index < m.start < segment.end and m.is_any(_SHOE_NOUNS)]
+    nouns = [m for m in talk.mentions if set(m.readings) & set(_SHOE_NOUNS)]
+    inside = [m for m in nouns if index < m.start < segment.end]
     exchanged = {id(m.stands_for) for m in talk.mentions if m.stands_for is not None}
     return next((m for m in inside if not m.dropped or id(m) in exchanged), None)
 

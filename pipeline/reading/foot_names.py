@@ -97,6 +97,8 @@ def mark_exceptions(talk: Talk) -> None:
             at -= 1
         whole = talk.mention_ending(at)
         bare = talk.words[at - 1] in _WHOLE
+        if whole is not None and not _within(whole, out):
+            continue  # "thrush in both fronts but the hinds are clear"
         if whole is not None and whole.get("feet") in ("all", "any", "hinds", "fronts"):
             begin, name = whole.start, whole.readings["feet"]
         elif whole is not None and whole.get("totals") == "each":
@@ -113,6 +115,12 @@ def mark_exceptions(talk: Talk) -> None:
         out.readings = {"feet": f"{name}-{out.readings['feet']}"}
         out.start, out.literal = begin, tuple(range(begin, out.end))
     talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _within(whole: Mention, out: Mention) -> bool:
+    """Whether the feet left out are some of a pair that is named, so that they can be an exception to it."""
+    pair, left = _GROUPS.get(str(whole.get("feet"))), _GROUPS.get(str(out.get("feet")))
+    return pair is None or left is None or set(left) < set(pair)
 
 
 def _shared_out(talk: Talk, out: Mention) -> str:

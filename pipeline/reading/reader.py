@@ -13,8 +13,6 @@ from pipeline.reading.dates import draft_dates
 from pipeline.reading.drafting import (
     draft_new,
     draft_pronouns,
-    draft_pulled,
-    draft_pulled_by_hand,
     draft_white_line,
     draft_words,
 )
@@ -24,9 +22,10 @@ from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
-from pipeline.reading.misnamed import misnamed
+from pipeline.reading.misnamed import another_horses_number, misnamed
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.other_side import complete_sides
+from pipeline.reading.pulled import draft_pulled, draft_pulled_by_hand
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.segments import split_segments
@@ -34,6 +33,7 @@ from pipeline.reading.settling import Settled, settle
 from pipeline.reading.stops import soften_stops
 from pipeline.reading.strikes import carry_out
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.three_feet import mark_three_of_four
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
 from pipeline.reading.vet import draft_vet
@@ -99,8 +99,11 @@ class Reader:
         pair_behind(talk)
         mark_counted_feet(talk)
         mark_exceptions(talk)
+        mark_three_of_four(talk)
         complete_sides(talk)
+        another_horses_number(talk)
         strikes = [*repair(talk), *misnamed(talk)]
+        exact = [e for e in exact if not any(m.dropped and "horse" in m.readings and m.start == e[0] for m in mentions)]
         join_feet(talk)
         talk.fix_places()
         split_segments(talk)
@@ -114,7 +117,7 @@ class Reader:
         attach_severity(talk, groups)
         mark_sought(talk)
         copies = copy_statements(talk, groups)
-        assert_all(talk)
+        assert_all(talk, groups)
         inherit_status(copies)
         return talk, horses
 

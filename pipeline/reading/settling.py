@@ -186,7 +186,8 @@ def _last_word(drafts: list[Draft]) -> None:
             and o.start > draft.start
             and o.value != draft.value
         ]
-        if draft.slot in _ONE_NUMBER and draft.status is Status.PRESENT and draft.feet is not None and said_after:
+        one = draft.slot in _ONE_NUMBER or draft.slot == "pulse"
+        if one and draft.status is Status.PRESENT and draft.feet is not None and said_after:
             draft.drop("another number was said last")
 
 

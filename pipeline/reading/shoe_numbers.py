@@ -150,6 +150,9 @@ class ShoeNumbers(NumberContext):
         second = (
             second if second is not None and second.get("totals") in ("outside", "inside") else self._skip_nails(second)
         )
+        short = "in" if first.get("totals") == "outside" else "out"
+        if second is None and self._words[following.end : following.end + 1] == [short]:
+            second = Mention(following.end, following.end + 1, (following.end,), {"totals": f"{short}side"})
         if second is None or second.get("totals") == first.get("totals"):
             return None
         self._used.add(following.start)

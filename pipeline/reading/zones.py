@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from pipeline.reading.feet import FootGroup
+from pipeline.reading.foot_groups import FootGroup, Groups, one_of_several
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
@@ -29,9 +29,6 @@ _OWN_PLACE = {
 }
 
 
-Groups = dict[int, list[FootGroup]]
-
-
 def attach_zones(talk: Talk, groups: Groups) -> None:
     """Give each zone word to a draft; a second zone joined by "and" makes the same finding there too."""
     for sentence in talk.sentences():
@@ -46,21 +43,7 @@ def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups
     named = [
         g for s in sentence[draft.segment.index - sentence[0].index + 1 : position + 1] for g in groups.get(s.index, [])
     ]
-    if not named or draft.feet is None:
-        return draft
-    one = named[-1].feet
-    same = [
-        d
-        for d in draft.segment.drafts
-        if (d.slot, d.value) == (draft.slot, draft.value) and set(one) <= set(d.feet or ())
-    ]
-    draft = same[0] if same else draft
-    if draft.feet is None or not set(one) < set(draft.feet):
-        return draft
-    part = replace(draft, feet=one, rules=[*draft.rules, "foot: one of several"], evidence=set(draft.evidence))
-    draft.feet = tuple(foot for foot in draft.feet if foot not in one)
-    draft.segment.drafts.append(part)
-    return part
+    return one_of_several(draft, named[-1].feet) if named else draft
 
 
 def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Mention) -> bool:
