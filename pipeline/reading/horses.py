@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.names import NameFinder
+from pipeline.reading.opening import closes, heads, of_kin, owns
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_mentions, roster_spans
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
@@ -35,7 +36,7 @@ class HorseFinder(NameFinder):
     def _set_roles(self) -> None:
         for number, span in enumerate(self.found.spans):
             new = self.found.horses[span.horse].match is HorseMatch.NEW
-            if number and self._not_today(span):
+            if number and (self._not_today(span) or owns(self._talk, span)):
                 continue
             if (
                 number == 0
@@ -43,8 +44,11 @@ class HorseFinder(NameFinder):
                 or self._only_openers(span.start)
                 or self._stands_alone(span)
                 or self._introduced(span)
+                or heads(self._talk, span)
             ):
                 span.role = "opens"
+                for kin in of_kin(self._talk, span):
+                    kin.dropped = True
 
     def _not_today(self, span: NameSpan) -> bool:
         """ "Hamish isn't due till Tuesday": a horse that is only spoken of."""
@@ -111,13 +115,24 @@ class HorseFinder(NameFinder):
             lent = None if segment.delimiter == "start" else self._next_in_row(segment) or lent
             segment.horse = current if lent is None else lent.horse
             for span in inside:
-                heads = span.start == segment.start or self._only_openers(span.start)
-                if span.role == "opens" or (heads and not self._not_today(span)):
+                leads = span.start == segment.start or self._only_openers(span.start)
+                leads = leads and not self._not_today(span) and not owns(self._talk, span)
+                if span.role == "opens" or leads:
                     current = span.horse
                     segment.horse = current
+                elif span.horse != current and closes(self._talk, segment, span):
+                    current = segment.horse = span.horse
+                    self._take_over(segment, span)
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
         self._give_back_asides()
+
+    def _take_over(self, segment: Segment, span: NameSpan) -> None:
+        """ "New shoes in front, steel, on Buck": the verbless segments of the sentence before are his too."""
+        for before in reversed([s for s in self._talk.segments[: segment.index] if s.sentence == segment.sentence]):
+            if any(before.start <= s.start < before.end for s in self.found.spans):
+                break
+            before.horse = span.horse
 
     def _next_in_row(self, segment: Segment) -> NameSpan | None:
         """ "Lasso in six weeks, and Twister, I told them five": a name alone behind another horse's weeks.
@@ -180,7 +195,10 @@ class HorseFinder(NameFinder):
         timed = segment.having("vet") or any(m.number for m in segment.mentions)
         before = self._talk.mention_ending(span.start)
         counted = before is not None and (before.number is not None or before.get("units") is not None)
-        return bool(timed) and (counted or self._talk.words[span.start - 1] in ("for", "on", "with", "at", "see"))
+        first = span.start == segment.start
+        return bool(timed) and (
+            counted or first or self._talk.words[span.start - 1] in ("for", "on", "with", "at", "see")
+        )
 
     def sharing(self, segment: Segment, slot: str) -> list[int]:
         """The horses that a fact is said of together: "five weeks for the pair", "the other two in ten"."""

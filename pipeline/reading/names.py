@@ -70,6 +70,8 @@ class NameFinder(UnlistedNames):
 
     def _after_not(self, start: int) -> bool:
         near = self._talk.words[max(0, start - 4) : start]
+        if near[-2:] == ["not", "least"]:
+            return False  # "last but not least, Buck"
         return "not" in near and not {",", ".", "but"} & set(near[near.index("not") :])
 
     def _horse_at(self, start: int) -> str | None:

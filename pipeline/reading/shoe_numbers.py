@@ -182,6 +182,8 @@ class ShoeNumbers(NumberContext):
     def _size(self, segment: Segment, mention: Mention, number: Number) -> bool:
         before, after = self._before(mention), self._after(mention)
         cued = before is not None and before.get("measures") == "shoe_size"
+        if cued and self._words[mention.start - 1] == "number" and self._horse_behind(mention):
+            return False  # "Number two, Buck."
         nail_frame = (
             self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
         )
@@ -208,6 +210,11 @@ class ShoeNumbers(NumberContext):
             return False
         self._set_frame("shoe_size", segment)
         return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _horse_behind(self, mention: Mention) -> bool:
+        at = mention.end + 1 if self._words[mention.end : mention.end + 1] == [","] else mention.end
+        name = self._talk.mention_starting(at)
+        return name is not None and name.get("horse") is not None
 
     def _beside_feet(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "8s in front, 6s behind"; "plain steel, fronts one, hinds aught"; "new shoes, one and a half, clips"."""
