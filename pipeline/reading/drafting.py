@@ -136,7 +136,8 @@ def draft_new(talk: Talk) -> None:
                 continue
             noun = _shoe_behind(talk, segment, index)
             sized = next((m for m in segment.mentions if m.start == index + 1 and m.number is not None), None)
-            if sized is not None and talk.words[index - 1] in ("a", "an"):
+            plural = sized is not None and sized.number is not None and sized.number.plural
+            if sized is not None and (plural or talk.words[index - 1] in ("a", "an")):
                 segment.drafts.append(_new_draft(segment, index, set()))  # "so that's a new ten"
                 continue
             feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}

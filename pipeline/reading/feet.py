@@ -294,6 +294,8 @@ def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand
     trailing = min(d.start for d in later.drafts) < found[0].start
     if not trailing or found[0].anaphor:
         return False
+    if draft.slot != "nail_line" and all(d.slot == "nail_line" for d in later.drafts):
+        return False  # "six per shoe, nail line low on the right front"
     if draft.slot in SETUP_SLOTS and all(d.slot in SETUP_SLOTS for d in later.drafts):
         if first.joined_by("start") and first.end - first.start == draft.end - draft.start and draft.slot != "work":
             return True  # "steel, new ones all four feet": a bare word that leads

@@ -22,7 +22,7 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
             if talk.words[cue.start + 1 : cue.start + 2] in (["sign"], ["trace"]) and segment.having("feet"):
                 continue  # "no sign of it in the near hind" denies it there
             for draft in _gone(sentence, position, cue, previous):
-                _resolve_one(talk, one_of_several(draft, _named(groups, segment)), cue)
+                _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
         if {"still"} & set(talk.words[segment.start : segment.end]) and not segment.drafts and position:
             _still_on(talk, sentence, position, _named(groups, segment))
 
@@ -30,6 +30,16 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
 def _named(groups: Groups, segment: Segment) -> Feet | None:
     named = [g.feet for g in groups.get(segment.index, []) if not g.anaphor]
     return named[-1] if named else None
+
+
+def _named_by_now(sentence: list[Segment], position: int, draft: Draft, groups: Groups) -> Feet | None:
+    """The foot named in the segment, else the last one named since the finding."""
+    for segment in reversed(sentence[: position + 1]):
+        if segment is draft.segment:
+            return None
+        if _named(groups, segment) is not None:
+            return _named(groups, segment)
+    return None
 
 
 def _still_on(talk: Talk, sentence: list[Segment], position: int, feet: Feet | None) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from datetime import date
 from fractions import Fraction
@@ -178,7 +179,7 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     first, last = talk.doc[min(tokens[0], draft.start)], talk.doc[max(tokens[-1], draft.end - 1)]
     span = (first.idx, last.idx + len(last))
     start, end = transcript.seconds_of(*span)
-    value = round(float(draft.value), 1) if isinstance(draft.value, Fraction) else draft.value
+    value = _tenths(draft.value) if isinstance(draft.value, Fraction) else draft.value
     return Fact(
         foot=row.foot,
         slot=draft.slot,
@@ -193,6 +194,11 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
         match=_match(transcript, draft, span),
         rules=[*draft.rules, *(["foot: not said"] if draft.foot_guessed else [])],
     )
+
+
+def _tenths(value: Fraction) -> float:
+    """To one decimal, a half upwards: a quarter of an inch is 6.35 mm and kept as 6.4."""
+    return math.floor(value * 10 + Fraction(1, 2)) / 10
 
 
 def _match(transcript: Transcript, draft: Draft, span: tuple[int, int]) -> MatchKind:

@@ -40,6 +40,9 @@ _NAMED_BY = frozenset(
         "so",
         "likes",
         "say",
+        "past",
+        "over",
+        "than",
     }
 )
 
@@ -117,8 +120,9 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     if after in _PAST_AFTER:
         return True
     led = set(talk.words[segment.start : start])
+    limited = before[-2:] in (["go", "past"], ["go", "over"], ["go", "beyond"])
     stays = before[-1:] == ["for"] and led & {"rest", "off", "boots", "in", "on"} and not led & _BOOKING
-    if set(before) & _PAST_BEFORE or stays:
+    if (set(before) & _PAST_BEFORE and not limited) or stays:
         return True
     if "let" in led and led & {"they", "had", "owners"} and not led & {"'ll", "will", "can", "should"}:
         return True  # "they'd let him go nine weeks"

@@ -52,7 +52,16 @@ _ASKING = frozenset(
         "booking",
     ]
 )
-_ASKED_FOR = (["asked", "for"], ["asking", "for"], ["sent", "for"], ["send", "for"], ["leave", "it", "to"])
+_ASKED_FOR = (
+    ["call", "in", "to"],
+    ["word", "in", "to"],
+    ["message", "to"],
+    ["asked", "for"],
+    ["asking", "for"],
+    ["sent", "for"],
+    ["send", "for"],
+    ["leave", "it", "to"],
+)
 _IT_IS = (
     ["it", "'s"],
     ["it", "is"],
