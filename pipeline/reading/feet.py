@@ -107,7 +107,7 @@ def _attach_segment(
             draft.feet = listed
             draft.note("foot: named at the end of the list")
             continue
-        earlier = _earlier_group(sentence, position, groups)
+        earlier = _earlier_group(sentence, position, groups, draft)
         if draft.slot == "lameness" and ("elliptic" in draft.rules or _same_lameness(sentence, draft)):
             draft.feet = _last_feet(talk, draft)
             continue
@@ -184,8 +184,9 @@ def _in_every(talk: Talk, draft: Draft) -> Feet | None:
 
 def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     """ "Six nails in each", said with one foot in hand, is both of the pair."""
-    each = bool({"each", "apiece"} & set(talk.words[draft.start : draft.end + 3]))
-    if draft.slot != "nails" or feet is None or len(feet) != 1 or not each:
+    behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
+    each = bool({"each", "apiece"} & set(talk.words[draft.start : behind]))
+    if draft.slot not in ("nails", "shoe_size") or feet is None or len(feet) != 1 or not each:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")
 
@@ -235,11 +236,15 @@ def _each_side(draft: Draft, segment: Segment, real: list[FootGroup]) -> list[Fo
     return sides if len(sides) > 1 and len(told) == len(sides) and draft in told else real
 
 
-def _earlier_group(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> FootGroup | None:
+def _earlier_group(
+    sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], draft: Draft | None = None
+) -> FootGroup | None:
     named = [s for s in sentence[:position] if groups[s.index]]
     if not named:
         return None
     both = contrasted(named, groups)
+    if draft is not None and any(d.slot == draft.slot for s in sentence[:position] for d in s.drafts):
+        both = None  # "wide webs in front, size five, and plain ones behind, size four"
     last = groups[named[-1].index][-1]
     return FootGroup(last.start, last.end, both) if both else last
 

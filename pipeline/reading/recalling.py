@@ -65,7 +65,7 @@ def _taken_off(talk: Talk, segment: Segment) -> None:
 def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
     cues = segment.having("times", "history")
     told = [m for m in cues if not _season_ahead(talk, sentence, m) and not _still_to_come(talk, segment, m)]
-    told = [m for m in told if not _weeks_at_first(talk, segment, m)]
+    told = [m for m in told if not _weeks_at_first(talk, segment, m) and not _before_then(talk, segment, m)]
     return told or _before_at_end(talk, segment)
 
 
@@ -129,6 +129,12 @@ def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
 def _still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "They're off the road till fall": of today, and until a time to come."""
     return talk.words[cue.start] in ("till", "until") and segment.present and not segment.past
+
+
+def _before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "If the glue-ons come off before that": a time to come."""
+    ahead = talk.words[cue.start : cue.end] in (["before", "that"], ["before", "then"], ["before"])
+    return ahead and bool(segment.having("plans", "condition"))
 
 
 def _weeks_at_first(talk: Talk, segment: Segment, cue: Mention) -> bool:

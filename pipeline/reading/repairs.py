@@ -216,6 +216,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             if begins <= m.start and m.end <= run[0].start and not m.dropped and kind_of(m) == kind
         ]
         only = kind == "feet" and bool({"just", "only"} & set(talk.words[max(begin, new.start - 2) : new.start]))
+        only = only or (kind == "feet" and _right_beside(talk, run, olds, new))
         if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones) and not only:
             continue  # "size four all round, no, fronts are four and the backs are three"
         if kind == "number" and (_for_a_horse(talk, run[-1].end, new) or _another_named(talk, run[0])):
@@ -258,6 +259,14 @@ def _for_a_horse(talk: Talk, cue_end: int, number: Mention) -> bool:
         return True  # "No, Lacey can go eight"
     name = talk.mention_starting(number.end + 1)
     return talk.words[number.end : number.end + 1] == ["for"] and name is not None and name.get("horse") is not None
+
+
+def _right_beside(talk: Talk, run: list[Mention], olds: list[Mention], new: Mention) -> bool:
+    """ "Contracted heels behind, I mean in front, and a crack in the left front": nothing but the cue between."""
+    if not olds:
+        return False
+    gap = talk.words[olds[-1].end : run[0].start] + talk.words[run[-1].end : new.start]
+    return set(gap) <= {","}
 
 
 def _another_named(talk: Talk, cue: Mention) -> bool:

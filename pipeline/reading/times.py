@@ -170,8 +170,14 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     return (
         (named or mention.stands_for is not None or _name_before(segment, talk, names))
         and behind
-        and (told or not segment.having("feet"))
+        and (told or not _on_a_foot(segment))
     )
+
+
+def _on_a_foot(segment: Segment) -> bool:
+    """Whether a foot is named; "the other two" are horses where weeks are dealt out."""
+    others = {m.start for m in segment.mentions if m.get("horse_cues") in ("others", "pair")}
+    return any(m.start not in others for m in segment.having("feet"))
 
 
 def _settled(talk: Talk, segment: Segment, mention: Mention) -> bool:
@@ -195,7 +201,10 @@ def the_horse_before(talk: Talk, at: int) -> bool:
 def _name_before(segment: Segment, talk: Talk, names: set[int]) -> bool:
     """ "Buck, uh, ten": the segment before is the horse's name alone."""
     before = talk.segments[segment.index - 1] if segment.index else None
-    return before is not None and before.sentence == segment.sentence and before.end - 1 in names and not before.drafts
+    if before is None or before.sentence != segment.sentence:
+        return False
+    led = talk.words[before.end - 1] in ("in", "at", "for", "on") and before.end - 2 in names
+    return led or (before.end - 1 in names and not before.drafts)
 
 
 def _add(segment: Segment, value: Fraction, start: int, end: int) -> None:

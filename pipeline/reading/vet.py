@@ -151,6 +151,29 @@ _REFUSALS = (
     ["told", "them", "no"],
     ["i", "said", "not"],
 )
+_HIS = frozenset(
+    [
+        "plates",
+        "films",
+        "x",
+        "xrays",
+        "pictures",
+        "rays",
+        "word",
+        "report",
+        "orders",
+        "radiographs",
+        "request",
+        "shots",
+        "images",
+        "truck",
+        "bill",
+        "say",
+        "opinion",
+        "advice",
+        "note",
+    ]
+)
 _REACH = 8
 _BEHIND = 4
 _SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work", "traction", "wedge")
@@ -161,8 +184,13 @@ def draft_vet(talk: Talk) -> None:
     for sentence in talk.sentences():
         for position, segment in enumerate(sentence):
             for at in range(segment.start, segment.end):
-                if talk.words[at] in _VETS:
+                if talk.words[at] in _VETS and not _of_the_vet(talk, at):
                     _read(talk, sentence, position, at)
+
+
+def _of_the_vet(talk: Talk, at: int) -> bool:
+    """ "Going by the vet's plates": something of his."""
+    return talk.words[at + 1 : at + 2] == ["'s"] and bool(_HIS & set(talk.words[at + 2 : at + 3]))
 
 
 def _read(talk: Talk, sentence: list[Segment], position: int, at: int) -> None:
