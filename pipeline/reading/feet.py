@@ -52,7 +52,9 @@ def _feet_of_before(talk: Talk) -> None:
         for draft in segment.drafts:
             if draft.feet is None and draft.slot in SETUP_SLOTS - {"work"}:
                 same = [d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]
-                feet = [d.feet for d in same if d.slot == draft.slot and d.feet]
+                near = [d for s in talk.segments if 0 <= segment.sentence - s.sentence <= 1 for d in s.drafts]
+                shod = [d.feet for d in near if d.slot == "work" and d.value in ("new_shoe", "reset") and d.feet]
+                feet = [d.feet for d in same if d.slot == draft.slot and d.feet] or shod
                 if feet:
                     draft.feet, draft.foot_carried = feet[-1], True
                     draft.note("foot: where it was said to be before")

@@ -7,6 +7,7 @@ from pipeline.reading.opening import closes, heads, of_kin, owns
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_mentions, roster_spans
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
+from pipeline.reading.together import told_together
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -126,6 +127,7 @@ class HorseFinder(NameFinder):
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
         self._give_back_asides()
+        self._together = told_together(self._talk, self.found.spans)
 
     def _take_over(self, segment: Segment, span: NameSpan) -> None:
         """ "New shoes in front, steel, on Buck": the verbless segments of the sentence before are his too."""
@@ -274,6 +276,8 @@ class HorseFinder(NameFinder):
 
     def sharers(self, segment: Segment) -> list[int]:
         """All horses that a segment speaks of: "Cash and Boomer are on six"."""
+        if segment.index in self._together:
+            return self._together[segment.index]
         sentence = self._talk.sentence(segment.sentence)
         position = sentence.index(segment)
         shared = [segment.horse]

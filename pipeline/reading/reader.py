@@ -152,9 +152,9 @@ def _deal(talk: Talk, horses: HorseFinder) -> dict[int, list[Draft]]:
     """The drafts of each horse, in the order said; a draft may be several horses'."""
     dealt: dict[int, list[Draft]] = {}
     for segment in talk.segments:
-        shared = horses.sharers(segment) if segment.drafts else []
+        shared = [max(index, 0) for index in horses.sharers(segment)] if segment.drafts else []
         for draft in segment.drafts:
-            told = horses.sharing(segment, draft.slot) or [max(segment.horse, 0), *shared]
+            told = horses.sharing(segment, draft.slot) or shared
             for index in dict.fromkeys(told):
                 dealt.setdefault(index, []).append(draft)
     return dealt

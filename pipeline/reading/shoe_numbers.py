@@ -204,12 +204,19 @@ class ShoeNumbers(NumberContext):
         shoe = after is not None and after.is_any(("shoe_types", "shoe_materials")) and number.value <= 12
         noun = number.article or number.plural or pair
         framed = noun and self._shoe_talk(segment, mention) and not self._counts_something(mention)
+        framed = framed or (number.plural and self._on_a_horse(mention))
         framed = framed or self._beside_feet(segment, mention, number)
         framed = framed or (self._words[mention.start - 2 : mention.start] == ["a", "new"] and number.value <= _LARGEST)
         if not (cued or aught or pair or framed or (shoe and noun)):
             return False
         self._set_frame("shoe_size", segment)
         return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _on_a_horse(self, mention: Mention) -> bool:
+        """ "Ones on Tally, twos on Buck": the sizes of their shoes."""
+        name = self._talk.mention_starting(mention.end + 1)
+        led = self._words[mention.end : mention.end + 1] in (["on"], ["for"])
+        return led and name is not None and name.get("horse") is not None
 
     def _horse_behind(self, mention: Mention) -> bool:
         at = mention.end + 1 if self._words[mention.end : mention.end + 1] == [","] else mention.end

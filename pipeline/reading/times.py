@@ -89,7 +89,7 @@ def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
 
 def _several_told(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
     """ "Five on Jubal, six on Jubilee": two numbers with a horse each count weeks without the word."""
-    numbers = [m for s in sentence for m in s.mentions if m.number is not None]
+    numbers = [m for s in sentence for m in s.mentions if m.number is not None and not m.number.plural]
     return sum(talk.words[m.end : m.end + 1] in (["for"], ["on"]) and m.end + 1 in names for m in numbers) > 1
 
 
@@ -140,7 +140,7 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
 def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bool:
     """ "Five for Whiskey", "Sorrel in five", "on six": a number beside a horse's name counts weeks too."""
     number = mention.number
-    if number is None or number.aughts is not None or not 1 <= number.value <= 20 or mention.dropped:
+    if number is None or number.aughts is not None or not 1 <= number.value <= 20 or mention.dropped or number.plural:
         return False
     if any(d.start <= mention.start < d.end for d in segment.drafts):
         return False
