@@ -9,6 +9,8 @@ from pipeline.reading.scopes import drafts_after
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import Status
 
+_HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
+
 
 def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], groups: Groups) -> None:
     """Findings that are said to be gone, on the feet they are gone from."""
@@ -21,7 +23,7 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
                 continue
             if talk.words[cue.start + 1 : cue.start + 2] in (["sign"], ["trace"]) and segment.having("feet"):
                 continue  # "no sign of it in the near hind" denies it there
-            for draft in _gone(sentence, position, cue, previous):
+            for draft in _gone(talk, sentence, position, cue, previous):
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
         if {"still"} & set(talk.words[segment.start : segment.end]) and not segment.drafts and position:
             _still_on(talk, sentence, position, _named(groups, segment))
@@ -62,7 +64,13 @@ def _piece_gone(talk: Talk, cue: Mention) -> bool:
     return piece or talk.words[cue.end : cue.end + 1] == ["by"] or bool(before & {"hoping", "hope", "hoped"})
 
 
-def _gone(sentence: list[Segment], position: int, cue: Mention, previous: list[Segment]) -> list[Draft]:
+def _mended(talk: Talk, cue: Mention, sentence: list[Segment], position: int) -> bool:
+    """ "An abscess, three out of five lame on it, and that's healed": a wound heals, a gait does not."""
+    heals = bool(_HEALING & set(talk.words[cue.start : cue.end]))
+    return heals and any(d.slot == "finding" for s in sentence[:position] for d in s.drafts)
+
+
+def _gone(talk: Talk, sentence: list[Segment], position: int, cue: Mention, previous: list[Segment]) -> list[Draft]:
     segment = sentence[position]
     own = [d for d in segment.drafts if d.slot == "finding" and d.end <= cue.start]
     if own:
@@ -70,11 +78,13 @@ def _gone(sentence: list[Segment], position: int, cue: Mention, previous: list[S
         if segment.joined_by("and") and position and not sentence[position - 1].own_clause:
             found += [d for d in sentence[position - 1].drafts if d.slot == "finding"]
         return found
+    kinds = ("finding",) if _mended(talk, cue, sentence, position) else ("finding", "gait")
     for earlier in reversed(sentence[:position]):
-        findings = [d for d in earlier.drafts if d.slot in ("finding", "gait")]
+        findings = [d for d in earlier.drafts if d.slot in kinds]
         if findings:
             return findings[-1:]
-        if [d for d in earlier.drafts if d.slot not in ("finding", "treatment")]:
+        passed = ("finding", "treatment") if len(kinds) > 1 else ("finding", "treatment", "lameness", "gait")
+        if [d for d in earlier.drafts if d.slot not in passed]:
             break
     ahead = [d for d in segment.drafts if d.slot == "finding" and d.start >= cue.end]
     if ahead:

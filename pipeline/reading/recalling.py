@@ -30,6 +30,9 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
                 continue
         if segment.own_clause and not cues and (segment.present or not segment.past):
             recalled = False
+        if not recalled and not cues and position and _lame_with_it(talk, sentence, position):
+            for draft in segment.drafts:
+                _recall_one(draft)
         if segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not cues and not segment.past:
             recalled = False
         if cues and not segment.drafts and position:
@@ -50,6 +53,15 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             recalled = False
         _recall_then(talk, sentence, position)
         _taken_off(talk, segment)
+
+
+def _lame_with_it(talk: Talk, sentence: list[Segment], position: int) -> bool:
+    """ "She had an abscess last month, three out of five lame on it": as lame as she was then."""
+    segment, before = sentence[position], sentence[position - 1].drafts
+    words = talk.words[segment.end - 2 : segment.end]
+    then = bool(before) and before[-1].slot == "finding" and before[-1].status is Status.HISTORY
+    only = bool(segment.drafts) and all(d.slot in ("lameness", "gait") for d in segment.drafts)
+    return then and only and not segment.own_clause and words in (["on", "it"], ["with", "it"])
 
 
 def _taken_off(talk: Talk, segment: Segment) -> None:

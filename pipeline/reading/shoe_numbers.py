@@ -27,6 +27,9 @@ class ShoeNumbers(NumberContext):
         if number.value.denominator == 2 and after is not None and after.get("measures") == "nails":
             self._set_frame("nail_size", segment)  # nobody drives half a nail
             return self._add(segment, "nail_size", plain(number.value), mention, after.end)
+        if number.plural and before is not None and before.get("measures") == "nails":
+            self._set_frame("nail_size", segment)  # "nails are three and a halfs"
+            return self._add(segment, "nail_size", plain(number.value), mention)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
         ahead = self._talk.mention_ending(mention.start)
         slim = (after is not None and after.get("measures") == "slim") or (
@@ -120,7 +123,7 @@ class ShoeNumbers(NumberContext):
         sentence = self._sentence(segment)
         nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions if m.start < mention.start)
         sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)
-        return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves")
+        return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves", ",")
 
     def _sized(self, mention: Mention) -> bool:
         before = self._before(mention)
@@ -157,7 +160,13 @@ class ShoeNumbers(NumberContext):
             return None
         self._used.add(following.start)
         self._set_frame("nails", segment)
-        return self._add(segment, "nails", number.value + following.number.value, mention, second.end)
+        added = self._add(segment, "nails", number.value + following.number.value, mention, second.end)
+        later = next((s for s in self._talk.segments if s.start <= second.start < s.end), segment)
+        if added and later is not segment and later.having("feet") and not segment.having("feet"):
+            draft = segment.drafts.pop()  # "three outside and two inside on the hinds"
+            draft.segment = later
+            later.drafts.append(draft)
+        return added
 
     def _in_and_out(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
         """ "Three in and two out": said short for inside and outside."""
