@@ -19,7 +19,7 @@ from pipeline.record import MatchKind
 from pipeline.vocabulary import LEARNED_SOURCE, Vocabulary
 
 # Classes that are read elsewhere, not matched as phrases.
-_NOT_PHRASES = frozenset({"numbers", "bias", "clause_words"})
+_NOT_PHRASES = frozenset({"numbers", "bias", "clause_words", "remarks"})
 # Words that mean something only beside something else; never more important than a word of the trade.
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 _POINTING = frozenset({"in_hand", "pair_in_hand", "other"})

@@ -100,6 +100,7 @@ class NameFinder(UnlistedNames):
             end = self._name_end(start)
             if end > start:
                 spans.append(self._named(start, end, cue_new))
+                spans[-1].role = "opens"
         if not spans and cue_new:
             spans.extend(self._name_near_new())
         return spans
@@ -139,12 +140,6 @@ class NameFinder(UnlistedNames):
                 if [t.text for t in doc[start : start + len(name)]] == name:
                     again.append(NameSpan(start, start + len(name), span.horse))
         return again
-
-    def _new_is_the_horse(self, start: int) -> None:
-        """In "there's a new one, name of Kestrel" the new one is a horse, not a shoe."""
-        for mention in self._talk.mentions:
-            if mention.get("horse_cues") == "new" and start - 20 < mention.start < start:
-                mention.readings.pop("work", None)
 
     def _may_be(self, start: int) -> bool:
         token = self._talk.doc[start]

@@ -57,6 +57,7 @@ class Reader:
     def __init__(self, vocabulary: Vocabulary) -> None:
         self._roles = vocabulary.spoken("clause_words")
         self._vocabulary = vocabulary
+        self._common = common_words(vocabulary)
         self._finders: dict[bool, MentionFinder] = {}
 
     def read(self, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]:
@@ -108,7 +109,7 @@ class Reader:
         join_feet(talk)
         talk.fix_places()
         split_segments(talk)
-        horses = HorseFinder(talk, roster, exact)
+        horses = HorseFinder(talk, roster, exact, self._common)
         horses.find_names()
         horses.assign()
         _draft(talk, horses.found, day)
@@ -194,6 +195,12 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
         match=_match(transcript, draft, span),
         rules=[*draft.rules, *(["foot: not said"] if draft.foot_guessed else [])],
     )
+
+
+def common_words(vocabulary: Vocabulary) -> frozenset[str]:
+    """Every word of the vocabulary's phrases: at the head of a sentence none of them is an unknown name."""
+    forms = (form for name in vocabulary.classes for form in vocabulary.spoken(name))
+    return frozenset(word for form in forms for word in form.split())
 
 
 def _tenths(value: Fraction) -> float:
