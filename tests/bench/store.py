@@ -77,6 +77,9 @@ def measure(folder: Path, visits: int) -> list[tuple[str | int | float, ...]]:
     tell(0, START, start.processor, "ms")
     tell(0, f"{LIBRARY}, {version('typer')}", library.processor, "ms")
     for count in counts[1:]:
+        facts, megabytes = contents(folder / str(count))
+        tell(count, "the store, facts", facts, "")
+        tell(count, "the store, size", megabytes, "MB")
         for name, words in COMMANDS.items():
             cost = costs[count, name]
             tell(count, f"{name}, beyond Python", cost.processor - start.processor, "ms", "<= 150")
@@ -102,11 +105,15 @@ def prepared(folder: Path, visits: int) -> Path:
     if not (store / "clinchbook.db").exists():
         began = time.monotonic()
         make_store(store, visits)
-        with closing(sqlite3.connect(store / "clinchbook.db")) as made:
-            facts = made.execute("SELECT count(*) FROM facts").fetchone()[0]
-        size = (store / "clinchbook.db").stat().st_size / 2**20
-        print(f"{visits:>7}  made: {facts} facts, {size:.0f} MB, in {time.monotonic() - began:.0f} s", flush=True)
+        print(f"{visits:>7}  made in {time.monotonic() - began:.0f} s", flush=True)
     return store
+
+
+def contents(store: Path) -> tuple[int, float]:
+    """How many facts a store has, and how many MB its database."""
+    with closing(sqlite3.connect(store / "clinchbook.db")) as made:
+        facts = int(made.execute("SELECT count(*) FROM facts").fetchone()[0])
+    return facts, (store / "clinchbook.db").stat().st_size / 2**20
 
 
 def commands(folder: Path, visits: int) -> dict[str, tuple[str, ...]]:
