@@ -169,6 +169,7 @@ def listed(figures: Iterable[float], places: int) -> str:
     return f"{', '.join(told[:-1])} and {told[-1]}" if len(told) > 1 else "".join(told)
 
 
-def against(figure: float, target: float) -> str:
-    """Milliseconds, in bold when they miss the target."""
-    return f"**{rounded(figure)}**" if figure > target else rounded(figure)
+def against(figure: float | str, target: float, places: int = 0) -> str:
+    """A figure, in bold when it is above its target."""
+    told = rounded(figure, places)
+    return f"**{told}**" if float(figure) > target else told
