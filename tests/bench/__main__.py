@@ -44,6 +44,7 @@ BENCHES = {
     "pages": Bench("tests.bench.pages", "the review's pages, 20 and 20,000 visits", _csv("pages")),
     "evening": Bench("tests.bench.evening", "answers and keys that the demo day's review takes", _csv("evening")),
     "silent": Bench("tests.bench.silent", "what is flagged, and what stays wrong unseen", _csv("silent")),
+    "wheel": Bench("tests.bench.wheel", "the weight of the wheel", _csv("wheel")),
     "phrases": Bench("tests.bench.phrases", "numbers and intervals beside three libraries", _csv("phrases")),
     "negation": Bench("tests.bench.negation", "denials beside a published NegEx", _csv("negation"), needs="negspacy"),
     "judging": Bench("tests.bench.judging", "loads and silent errors of each level of care", _csv("judging")),

@@ -70,6 +70,10 @@ class Measured:
         """The scripted review of the demo day."""
         return self._one("evening", "evening", lambda row: True)
 
+    def wheel(self) -> Row:
+        """The weight of the wheel."""
+        return self._one("wheel", "wheel", lambda row: True)
+
     def silent(self, what: str) -> Row:
         """What is flagged and wrong unseen, at the usual care."""
         return self._one("silent", "silent", lambda row: row["what"] == what and row["care"] == "usual")

@@ -16,6 +16,7 @@ from tests.bench.measured import Measured, NotMeasuredError, against, ends, list
 from tests.bench.readme import README, TEMPLATES, blocks, with_figures
 from tests.bench.silent import groups
 from tests.bench.stopwatch import Spent, Stopwatch
+from tests.bench.wheel import NEEDED, faults
 
 ENDURED = re.compile(r"^\|.*\| `(\w+)` \| ([\d,; ]+) \| ([\d,; ]+) \|$", re.MULTILINE)
 
@@ -59,8 +60,8 @@ def test_benches_run_by_name_with_what_is_passed_on(started: list[list[str]]) ->
 def test_all_are_those_that_need_nothing_besides(started: list[list[str]], capsys: pytest.CaptureFixture[str]) -> None:
     assert benches.main(["--all"]) == 1
     assert [command[1].rpartition(".")[2] for command in started] == [
-        *("reading", "profile", "startup", "store", "chores", "export", "pages", "evening", "silent", "phrases"),
-        "judging",
+        *("reading", "profile", "startup", "store", "chores", "export", "pages", "evening", "silent", "wheel"),
+        *("phrases", "judging"),
     ]
     assert capsys.readouterr().err == "The bench phrases failed.\n"
 
@@ -181,3 +182,14 @@ def test_the_readme_tells_of_every_part_of_the_endurance_what_its_last_full_run_
     ]
     last = last_rows(rows_of(benches.ENDURANCE), "part").values()
     assert sorted(told) == sorted((int(row["cases"]), int(row["failures"])) for row in last)
+
+
+def test_a_wheel_that_is_too_heavy_or_brings_sound_is_told() -> None:
+    good = [*NEEDED, "clinchbook-0.1.0.dist-info/METADATA"]
+    assert list(faults(good, 1_999_999)) == []
+    assert list(faults([*good[1:], "demo_audio/roster.csv", "pipeline/a.m4a"], 2_000_000)) == [
+        "The wheel has 2.00 MB, and must stay below 2.",
+        "pipeline/vocab/findings.csv is missing from the wheel.",
+        "demo_audio/roster.csv does not belong into the wheel.",
+        "pipeline/a.m4a does not belong into the wheel.",
+    ]
