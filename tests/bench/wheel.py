@@ -1,7 +1,7 @@
 """What the wheel weighs: ``python -m tests.bench.wheel [--check]``.
 
 Builds it with pip (which fetches the build's own tool) and ends with 1 when it is 2 MB or more, lacks the trade's
-words, or brings sound, tests or stores along. A row goes to ``results/wheel.csv``, but for ``--check``, which only looks.
+words, or brings sound, tests or stores along. A row goes to ``results/wheel.csv``; ``--check`` only looks.
 """
 
 from __future__ import annotations
