@@ -7,6 +7,7 @@ them, and a test fails when the README says something else than was measured las
 from __future__ import annotations
 
 import re
+import textwrap
 from pathlib import Path
 
 import jinja2
@@ -15,6 +16,7 @@ from tests.bench.measured import Measured, against, ends, listed, percent, round
 
 README = Path(__file__).resolve().parents[2] / "README.md"
 TEMPLATES = Path(__file__).resolve().parent / "figures"
+_CODE, _SPACE = re.compile(r"`[^`]+`"), "\x1f"
 _BLOCK = re.compile(r"(<!-- figures: (\w+) -->\n).*?(<!-- end of figures -->)", re.DOTALL)
 
 
@@ -26,9 +28,22 @@ def with_figures(readme: str, measured: Measured) -> str:
     )  # fmt: skip
     templates.filters.update(rounded=rounded, percent=percent)
     words = {"m": measured, "ends": ends, "listed": listed, "against": against}
-    return _BLOCK.sub(
-        lambda found: found[1] + templates.get_template(f"{found[2]}.md").render(words) + found[3], readme
-    )
+
+    def block(found: re.Match[str]) -> str:
+        return found[1] + wrapped(templates.get_template(f"{found[2]}.md").render(words)) + found[3]
+
+    return _BLOCK.sub(block, readme)
+
+
+def wrapped(text: str) -> str:
+    """Paragraphs filled anew, since figures change their length; tables and what stands between backticks stay."""
+    parts = re.split(r"\n{2,}", text.strip("\n"))
+    return "\n" + "\n\n".join(part if part.startswith("|") else _filled(part) for part in parts) + "\n\n"
+
+
+def _filled(paragraph: str) -> str:
+    held = _CODE.sub(lambda code: code[0].replace(" ", _SPACE), " ".join(paragraph.split()))
+    return textwrap.fill(held, 120, break_long_words=False, break_on_hyphens=False).replace(_SPACE, " ")
 
 
 def blocks(readme: str) -> list[str]:

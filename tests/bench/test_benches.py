@@ -13,7 +13,7 @@ from tests.bench import __main__ as benches
 from tests.bench.history import RESULTS, add_rows, last_rows, rows_of
 from tests.bench.judging.outcomes import Tally
 from tests.bench.measured import Measured, NotMeasuredError, against, ends, listed, percent, rounded
-from tests.bench.readme import README, TEMPLATES, blocks, with_figures
+from tests.bench.readme import README, TEMPLATES, blocks, with_figures, wrapped
 from tests.bench.silent import groups
 from tests.bench.stopwatch import Spent, Stopwatch
 from tests.bench.wheel import NEEDED, faults
@@ -166,7 +166,13 @@ def test_another_figure_makes_the_readme_stale(tmp_path: Path) -> None:
     readme = README.read_text(encoding="utf-8")
     columns = ("answers", "keys", "wrong_before", "wrong_after")
     add_rows("evening", columns, [(11, 12, 3, 2)], tmp_path)
-    assert "in 11 answers with 12 keys; of 3 wrong\nfacts 2 is left" in with_figures(readme, Measured(tmp_path))
+    told = " ".join(with_figures(readme, Measured(tmp_path)).split())
+    assert "in 11 answers with 12 keys; of 3 wrong facts, 2 stay" in told
+
+
+def test_a_paragraph_is_filled_and_its_commands_are_not_broken() -> None:
+    told = wrapped(f"\n{'word ' * 23}`python -m x`\nmore\n\n| a | b |\n")
+    assert told == f"\n{('word ' * 23).strip()}\n`python -m x` more\n\n| a | b |\n\n"
 
 
 def test_a_figure_that_was_never_measured_names_its_bench(tmp_path: Path) -> None:
