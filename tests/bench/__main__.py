@@ -45,6 +45,12 @@ BENCHES = {
     "evening": Bench("tests.bench.evening", "answers and keys that the demo day's review takes", _csv("evening")),
     "silent": Bench("tests.bench.silent", "what is flagged, and what stays wrong unseen", _csv("silent")),
     "wheel": Bench("tests.bench.wheel", "the weight of the wheel", _csv("wheel")),
+    "branches": Bench(
+        "tests.bench.branches",
+        "the share of branches that the tests take",
+        _csv("branches"),
+        needs="pytest --cov before",
+    ),
     "phrases": Bench("tests.bench.phrases", "numbers and intervals beside three libraries", _csv("phrases")),
     "negation": Bench("tests.bench.negation", "denials beside a published NegEx", _csv("negation"), needs="negspacy"),
     "judging": Bench("tests.bench.judging", "loads and silent errors of each level of care", _csv("judging")),

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import re
 import subprocess
+import tomllib
 from importlib.util import find_spec
 from pathlib import Path
 
 import pytest
 
 from tests.bench import __main__ as benches
+from tests.bench import branches
 from tests.bench.history import RESULTS, add_rows, last_rows, rows_of
 from tests.bench.judging.outcomes import Tally
 from tests.bench.measured import Measured, NotMeasuredError, against, ends, listed, percent, rounded
@@ -199,3 +201,27 @@ def test_a_wheel_that_is_too_heavy_or_brings_sound_is_told() -> None:
         "demo_audio/roster.csv does not belong into the wheel.",
         "pipeline/a.m4a does not belong into the wheel.",
     ]
+
+
+def test_no_logic_is_left_out_of_what_is_covered() -> None:
+    settings = tomllib.loads((README.parent / "pyproject.toml").read_text(encoding="utf-8"))["tool"]["coverage"]
+    assert settings["run"] == {"source": ["pipeline"], "branch": True}
+    assert settings["report"] == {"fail_under": 92, "precision": 1}
+
+
+def test_branches_are_shares_of_all_and_the_files_with_most_left_are_named() -> None:
+    taken = {"covered_branches": 9, "num_branches": 12, "missing_branches": 3}
+    whole = {"covered_branches": 0, "num_branches": 0, "missing_branches": 0}
+    assert (branches.share(taken), branches.share(whole)) == (0.75, 1.0)
+    files = {
+        "a.py": {"summary": whole},
+        "b.py": {"summary": taken},
+        "c.py": {"summary": {**taken, "missing_branches": 4}},
+    }
+    assert branches.most_left({"files": files}) == [(4, "c.py"), (3, "b.py")]
+
+
+def test_what_was_not_measured_is_said(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    missing = tmp_path / "none"
+    assert branches.main(["--check", "--data", str(missing)]) == 1
+    assert capsys.readouterr().err == f"Nothing was measured into {missing}: run pytest --cov first.\n"
