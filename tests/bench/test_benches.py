@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from tests.bench import __main__ as benches
-from tests.bench import branches
+from tests.bench import branches, profile
 from tests.bench.history import RESULTS, add_rows, last_rows, rows_of
 from tests.bench.judging.outcomes import Tally
 from tests.bench.measured import Measured, NotMeasuredError, against, ends, listed, percent, rounded
@@ -126,6 +126,17 @@ def test_calls_are_watched_and_still_do_their_work() -> None:
     assert Hand.made().drive(2) == 8
     assert given == [8]
     assert sorted(watch.spent) == ["driving", "making"]
+
+
+def test_a_demo_is_shared_out_to_its_steps_and_the_rest() -> None:
+    watch = Stopwatch()
+    watch.spent = {"hearing": Spent(16, 8), "reading": Spent(1, 1)}
+    rows = {row[0]: row[1:] for row in profile.table(watch, Spent(18, 10), sound_s=60)}
+    assert rows["hearing"] == ("16.00", "8.00", "0.8000", "")
+    assert rows["reading"] == ("1.00", "1.00", "0.1000", "<= 10%")
+    assert rows["keeping"] == ("0.00", "0.00", "0.0000", "<= 10%")
+    assert rows["start and the rest"] == ("1.00", "1.00", "0.1000", "<= 10%")
+    assert rows["length of the sound"] == ("", "60.0", "", "")
 
 
 def test_noises_of_one_strength_are_told_together() -> None:

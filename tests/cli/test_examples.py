@@ -22,7 +22,10 @@ if TYPE_CHECKING:
 
 # What must have happened before an example can do its work: commands, typed as he would.
 BEFORE = {
-    "import": ["clinchbook export Hester --format json --out hester.json"],
+    "import": [
+        "clinchbook export Hester --format json --with-audio --out hester.json",
+        "clinchbook forget --horse Hester",
+    ],
     "restore": [f"clinchbook backup {STICK}/clinchbook"],
     "waiting": ["clinchbook ingest broken/"],
     "words forget": ['clinchbook words add findings thrush "the rot"'],
@@ -40,7 +43,7 @@ TOLD = {
     "due": "Written: due.ics",
     "stock": "nail size 5 slim 16 - 16",
     "export": "Written: hester.html",
-    "import": "0 horses, 0 memos, 0 visits taken in.",
+    "import": "1 horse, 1 memo, 1 visit taken in.",
     "assign": "Visit 13 belongs to Pumpkin now.",
     "review": "questions to answer.",
     "reread": "12 memos: 0 read differently, 12 the same.",
