@@ -74,6 +74,14 @@ class Measured:
         """The weight of the wheel."""
         return self._one("wheel", "wheel", lambda row: True)
 
+    def speed(self) -> Row | None:
+        """The whole of ingest beside plain faster-whisper; None before that was measured."""
+        return next(reversed(self._rows("hearing_speed")), None)
+
+    def archive(self) -> Row | None:
+        """A long archive taken in on a graphics card; None before that was measured."""
+        return next((row for row in reversed(self._rows("hearing_archive")) if row["device"] == "cuda"), None)
+
     def silent(self, what: str) -> Row:
         """What is flagged and wrong unseen, at the usual care."""
         return self._one("silent", "silent", lambda row: row["what"] == what and row["care"] == "usual")

@@ -183,6 +183,24 @@ def test_another_figure_makes_the_readme_stale(tmp_path: Path) -> None:
     assert "in 11 answers with 12 keys; of 3 wrong facts, 2 stay" in told
 
 
+def test_what_was_not_measured_yet_is_told_once_it_is(tmp_path: Path) -> None:
+    for path in RESULTS.glob("*.csv"):
+        (tmp_path / path.name).write_bytes(path.read_bytes())
+    for name in ("hearing_speed", "hearing_archive"):
+        (tmp_path / f"{name}.csv").unlink(missing_ok=True)
+    readme = README.read_text(encoding="utf-8")
+    assert "The whole of `ingest`" not in with_figures(readme, Measured(tmp_path))
+    speed = {"memos": 10, "sound_s": 483, "cores": 2, "cpu_ratio": 1.204, "wall_ratio": 0.98}
+    speed |= {"ingest_cpu_per_s": 0.181, "plain_cpu_per_s": 0.15}
+    add_rows("hearing_speed", tuple(speed), [tuple(speed.values())], tmp_path)
+    archive = {"device": "cuda", "kept": 500, "sound_s": 4800, "wall_per_s": 0.0213}
+    add_rows("hearing_archive", tuple(archive), [tuple(archive.values())], tmp_path)
+    told = " ".join(with_figures(readme, Measured(tmp_path)).split())
+    assert "over a day of 10 memos (8.1 minutes) takes **1.20** times the processor time" in told
+    assert "by the clock 0.98 times on 2 cores; 0.18 core seconds a second of sound, plain 0.15." in told
+    assert "An archive of 500 memos (80 minutes) on a graphics card: 0.021 seconds a second of sound" in told
+
+
 def test_a_paragraph_is_filled_and_its_commands_are_not_broken() -> None:
     told = wrapped(f"\n{'word ' * 23}`python -m x`\nmore\n\n| a | b |\n")
     assert told == f"\n{('word ' * 23).strip()}\n`python -m x` more\n\n| a | b |\n\n"
