@@ -121,6 +121,8 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True
     led = set(talk.words[segment.start : start])
     limited = before[-2:] in (["go", "past"], ["go", "over"], ["go", "beyond"])
+    if before[-1:] == ["for"] and any(d.slot == "treatment" for d in segment.drafts):
+        return True  # "poultice for three days"
     stays = before[-1:] == ["for"] and led & {"rest", "off", "boots", "in", "on"} and not led & _BOOKING
     if (set(before) & _PAST_BEFORE and not limited) or stays:
         return True

@@ -15,6 +15,7 @@ _BEFORE_A_NAME = frozenset({"did", "done", "doing", "with", "to", "that's", "fin
 _LIGHT = frozenset({"and", "so", "there", "was", "is", "'s", "on", "to", "it", "came", "up", ",", "i", "did", "that"})
 _LONGEST = 3  # words of a name
 _SHORTEST = 3  # letters of one: "Ur." is a filler
+_OBJECTS = (["the"], ["his"], ["her"], ["them"], ["him"], ["all"], ["both"], ["it"], ["had"], ["were"], ["are"])
 _DESCRIBING = HORSE_WORDS | COLOURS | {"a", "the", "big", "wee", "old", ","}
 _OPENING = 12  # tokens in which a memo names its first horse
 _SMALL = 0.99  # likeness of a name in small letters: taken, and asked about
@@ -37,6 +38,8 @@ class UnlistedNames(NameBase):
             token = doc[start]
             if not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES or not self._unknown(start):
                 continue
+            if start == 0 and self._talk.words[1:2] in _OBJECTS and token.lower_ in self._common:
+                continue  # "Shod the fronts", "Left the hinds alone"
             end = self._name_end(start)
             if end > start + 1 and doc[end - 1].lower_ in HORSE_WORDS:
                 continue
