@@ -90,9 +90,11 @@ class UnlistedNames(NameBase):
         """ "Maisie, corn in the left front. Then Zephyr, trimmed.": a turn to a name that is on no list."""
         doc, taken = self._talk.doc, {i for s in self.found.spans for i in range(s.start, s.end)}
         self._unknown_heads(taken)
-        for start in range(1, len(doc)):
-            token = doc[start]
-            if start in taken or not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES:
+        for token in doc:
+            start = token.i
+            if not start or start in taken or not token.text[:1].isupper():
+                continue
+            if token.is_stop or token.lower_ in NEVER_NAMES:
                 continue
             head = self._sentence_start(start)
             turned = head < start and bool(_TURNS & set(self._talk.words[head:start]))
@@ -106,7 +108,7 @@ class UnlistedNames(NameBase):
     def _unknown_heads(self, taken: set[int]) -> None:
         """ "Tally. Trimmed. Zephyr. Thrush in the left hind.": an unknown name alone, or before what is told of it."""
         doc, words = self._talk.doc, self._talk.words
-        for start in range(1, len(doc)):
+        for start in [token.i for token in doc if token.i and token.text[:1].isupper() and token.i not in taken]:
             end = self._name_end(start)
             if start in taken or end <= start or not self._could_be_new(start, end):
                 continue
