@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Any
 
 import typer
+from typer._click.exceptions import NoArgsIsHelpError, UsageError
 from typer.core import TyperGroup
 
 from pipeline.errors import ClinchbookError, TextError
@@ -22,6 +23,11 @@ FILE_TROUBLE = 20  # the system refuses to read or write a file
 
 class PlainEndings(TyperGroup):
     """The root command: nothing that goes wrong inside a command reaches a person as a traceback."""
+
+    def make_context(self, *args: Any, **settings: Any) -> Any:
+        """Read the options in front of the command."""
+        with plain_endings():
+            return super().make_context(*args, **settings)
 
     def invoke(self, ctx: Any) -> Any:
         """Run the command; its errors become one sentence on stderr and an exit code."""
@@ -38,6 +44,13 @@ def plain_endings() -> Iterator[None]:
         sys.stdout.flush()
     except ClinchbookError as error:
         say(str(error))
+        raise typer.Exit(error.exit_code) from error
+    except NoArgsIsHelpError:  # its help is the answer
+        raise
+    except UsageError as error:
+        from pipeline.cli.misuse import misuse_sentence
+
+        say(misuse_sentence(error))
         raise typer.Exit(error.exit_code) from error
     except KeyboardInterrupt as error:
         say("Stopped. What was kept before stays kept.")

@@ -63,14 +63,14 @@ def level_of_care(chosen: str | None) -> str:
 
 def read_day(text: str | None) -> date | None:
     """A day written as YYYY-MM-DD; None stays None. Raises DateError."""
-    return None if text is None else _day(text, text)
+    return None if text is None else _day(text, text, "YYYY-MM-DD, such as 2026-03-02")
 
 
-def _day(written: str, said: str) -> date:
+def _day(written: str, said: str, forms: str = "2026-03-02, or 2026-03 for a month, or 2026 for a year") -> date:
     try:
         return date.fromisoformat(written)
     except ValueError as error:
-        raise DateError(f"{said!r} is no date; write it as YYYY-MM-DD, such as 2026-03-02.") from error
+        raise DateError(f"{said!r} is no date; write it as {forms}.") from error
 
 
 def read_first_day(text: str | None) -> date | None:

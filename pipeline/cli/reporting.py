@@ -24,6 +24,7 @@ class Report:
     dry_run: bool = False
     taken: int = 0
     before: int = 0
+    looks: int = 0
     problems: list[ClinchbookError] = field(default_factory=list)
 
     def tell_all(self, outcomes: Iterable[Outcome]) -> int:
@@ -31,6 +32,9 @@ class Report:
         for outcome in outcomes:
             self.tell(outcome)
         say(self.counts())
+        if self.looks and not self.dry_run:
+            them = "it" if self.looks == 1 else "them"
+            say(f"{counted(self.looks, 'doubt')} to look at: clinchbook review puts {them} before you.")
         return exit_code_of(self.problems)
 
     def tell(self, outcome: Outcome) -> None:
@@ -47,6 +51,7 @@ class Report:
             say(f"{outcome.path}: kept before already, nothing added.")
         elif outcome.record:
             self.taken += 1
+            self.looks += _looks(outcome.record)
             self._tell_record(outcome.record, outcome.visit_ids)
 
     def counts(self) -> str:
@@ -94,6 +99,12 @@ def progress(total: int) -> Iterator[Callable[[Path], None]]:
             started += 1
 
         yield starting
+
+
+def _looks(record: MemoRecord) -> int:
+    """How many facts and flags of a memo want a look."""
+    flagged = sum(fact.flagged for visit in record.visits for fact in visit.facts)
+    return flagged + len(record.flags) + sum(len(visit.flags) for visit in record.visits)
 
 
 def _print_kept(record: MemoRecord, visit_ids: list[int]) -> None:

@@ -22,7 +22,7 @@ _KEYS = {
     ItemKind.WORDS: "a nothing to add  m what was said",
     ItemKind.DAY: "a right  c type the day  m missed",
 }
-_ALWAYS = "p play  s skip  u undo  q stop"
+_ALWAYS = "p play  s skip  u take back  q stop"
 
 
 def question_text(shown: Shown, place: int, total: int) -> str:

@@ -88,6 +88,12 @@ def read_archive(source: Path, folder: Path, passphrase: str) -> None:
         packed.unlink()
 
 
+def check_archive(source: Path) -> None:
+    """Raise BackupError for a file that no passphrase could open, before one is asked for."""
+    if not zipfile.is_zipfile(source):
+        raise BackupError(f"{source.name} is no encrypted back-up of clinchbook, or it is damaged.")
+
+
 def _decrypt(source: Path, passphrase: str, target: Any) -> None:
     import pyrage
 

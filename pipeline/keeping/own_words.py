@@ -16,6 +16,7 @@ from pipeline.errors import NotFoundError, StoreError, VocabularyError
 from pipeline.keeping.database import plain_errors, sync_folder
 from pipeline.keeping.location import make_private_folder
 from pipeline.keeping.locking import alone
+from pipeline.sentences import none_such
 from pipeline.terms import WORDED_SLOTS, ZONES
 from pipeline.vocabulary import (
     CLASS_SLOTS,
@@ -156,11 +157,10 @@ def plain_form(spoken: str) -> str:
 
 def _check_meaning(vocabulary: Vocabulary, name: str, canonical: str) -> None:
     if name not in vocabulary.classes:
-        known = ", ".join(sorted(vocabulary.classes))
-        raise VocabularyError(f"There is no class of words {name!r}; there are {known}.")
+        raise VocabularyError(none_such(name, "class of words", sorted(vocabulary.classes)))
     meanings = _meanings(vocabulary, name)
     if canonical not in meanings:
-        raise VocabularyError(f"There is no {canonical!r} among the {name}; there are {', '.join(meanings)}.")
+        raise VocabularyError(none_such(canonical, f"name among the {name}", meanings))
 
 
 def _meanings(vocabulary: Vocabulary, name: str) -> tuple[str, ...]:

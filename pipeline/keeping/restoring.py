@@ -13,7 +13,7 @@ from datetime import datetime
 from pathlib import Path
 
 from pipeline.errors import BackupError, FileMissingError, StoreBusyError
-from pipeline.keeping.archive import read_archive
+from pipeline.keeping.archive import check_archive, read_archive
 from pipeline.keeping.backing_up import apart, copy_originals
 from pipeline.keeping.copying import (
     Contents,
@@ -54,6 +54,7 @@ def restore(source: Path, folder: Path, *, replace: bool = False, passphrase: Ca
         if source.is_dir():
             contents, problems = _from_folder(source, made)
         else:
+            check_archive(source)
             contents, problems = _from_archive(source, made, passphrase())
         set_aside = _put_in_place(made, folder)
     return Restored(folder, len(contents.originals), set_aside, tuple(problems))

@@ -6,11 +6,10 @@ import csv
 import io
 from itertools import islice
 
-from pipeline.using.brief_text import day_words
 from pipeline.using.cells import spreadsheet_safe
 from pipeline.using.columns import plain, row_lines
 from pipeline.using.due import LONG_GONE_WEEKS, DueDate, DueHorse, DueList, by_place
-from pipeline.using.wording import SIGN
+from pipeline.using.wording import SIGN, day_words
 
 CSV_COLUMNS = (
     "due", "overdue_days", "basis", "weeks", "gaps", "not_looked_at", "horse", "owner", "place", "last_visit", "visit",

@@ -6,12 +6,11 @@ import csv
 import io
 from collections.abc import Sequence
 
-from pipeline.using.brief_text import day_words
 from pipeline.using.cells import spreadsheet_safe
 from pipeline.using.columns import table
 from pipeline.using.stock import Stock, StockLine
 from pipeline.using.values import as_values
-from pipeline.using.wording import SIGN
+from pipeline.using.wording import SIGN, day_words
 
 CSV_COLUMNS = (
     "list", "from", "to", "kind", "what", "fronts", "hinds", "number", "size_or_type_from_before",

@@ -59,6 +59,7 @@ def test_one_bad_file_does_not_stop_the_rest(
     assert ended.err.splitlines()[0].endswith("Nobody speaks in 2 silent.wav.")
     assert ended.err.splitlines()[1:] == [
         "Memos: 2 kept, 1 could not be taken in.",
+        "1 doubt to look at: clinchbook review puts it before you.",
         "Memos: 1 waiting; see clinchbook waiting, try again with clinchbook ingest --again.",
     ]
     with Store.open(own_surroundings, create=False) as store:

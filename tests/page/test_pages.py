@@ -96,7 +96,7 @@ def test_a_day_without_a_visit_and_a_store_without_one(
 
 
 def test_search_finds_as_the_command_does(inside: Browser) -> None:
-    assert "1 find. Hester 2026-05-12 left fore: puncture (sole)" in inside.get("/search?words=puncture").words
+    assert "1 find. Hester Tuesday 12 May 2026 Left fore: puncture (sole)" in inside.get("/search?words=puncture").words
     assert "Nothing found." in inside.get("/search?words=puncture&foot=RF").words
     assert "Nothing found." in inside.get("/search?words=puncture&status=absent").words
     assert "1 find." in inside.get("/search?words=puncture&status=any&horse=Hester").words
