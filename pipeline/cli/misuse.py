@@ -28,7 +28,7 @@ def _what_is_wrong(error: UsageError) -> str:
         return f"{error.option_name} wants something behind it."
     if isinstance(error, typer.BadParameter) and error.param is not None:
         return _bad_value(error, error.param)
-    return str(error.message).replace("Got unexpected extra argument", "That is more than the command takes")
+    return str(error.message).replace("Got unexpected extra argument(s)", "That is more than the command takes")
 
 
 def _bad_value(error: typer.BadParameter, parameter: Any) -> str:
