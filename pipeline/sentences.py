@@ -34,6 +34,6 @@ def did_you_mean(said: str, known: Iterable[str] | Mapping[str, str], alike: flo
 def none_such(said: str, thing: str, known: Iterable[str]) -> str:
     """That there is no such thing, and what is near; where nothing is, all that there are."""
     names = list(known)
-    near = did_you_mean(said, names)
+    near = did_you_mean(said, names, alike=0.7)
     rest = f".{near}" if near else f"; known are {', '.join(names)}."
     return f"{said!r} is no {thing}{rest}"

@@ -6,6 +6,7 @@ import os
 import shutil
 import sys
 from collections.abc import Iterator, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -173,4 +174,8 @@ def _command() -> str:
     if shutil.which("clinchbook"):
         return "clinchbook"
     called = Path(sys.argv[0])
-    return "python -m pipeline.cli" if called.name == "__main__.py" else os.path.relpath(called)
+    if called.name == "__main__.py":
+        return "python -m pipeline.cli"
+    with suppress(ValueError):  # on another drive of Windows
+        return os.path.relpath(called)
+    return str(called)

@@ -20,6 +20,7 @@ from pathlib import Path
 from typing import Any
 
 from pipeline.errors import BackupError, PassphraseError
+from pipeline.keeping.database import sync_file
 from pipeline.keeping.location import DATABASE_NAME, ORIGINALS_NAME, make_private_folder
 from pipeline.keeping.own_words import WORDS_NAME
 
@@ -59,7 +60,7 @@ def write_archive(target: Path, members: list[tuple[str, Path]], passphrase: str
                 with outer.open(zipfile.ZipInfo(_STORE), "w", force_zip64=True) as member:
                     pyrage.encrypt_io(stream, member, [key.to_public()])
             file.flush()
-            os.fsync(file.fileno())
+            sync_file(file.fileno())
         read_back = _Digest()
         _decrypt(target, passphrase, read_back)
     except (pyrage.EncryptError, OSError) as error:
@@ -133,7 +134,7 @@ def _unpack(members: tarfile.TarFile, member: tarfile.TarInfo, folder: Path) -> 
         while block := packed.read(_BLOCK):
             file.write(block)
         file.flush()
-        os.fsync(file.fileno())
+        sync_file(file.fileno())
 
 
 def _trouble(error: Exception) -> str | None:

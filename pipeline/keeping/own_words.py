@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from pipeline.errors import NotFoundError, StoreError, VocabularyError
-from pipeline.keeping.database import plain_errors, sync_folder
+from pipeline.keeping.database import plain_errors, sync_file, sync_folder
 from pipeline.keeping.location import make_private_folder
 from pipeline.keeping.locking import alone
 from pipeline.sentences import none_such
@@ -241,7 +241,7 @@ def _replace(path: Path, text: str) -> None:
         with os.fdopen(handle, "w", encoding="utf-8", newline="") as file:
             file.write(text)
             file.flush()
-            os.fsync(file.fileno())
+            sync_file(file.fileno())
         part.replace(path)
     finally:
         with suppress(OSError):

@@ -55,7 +55,7 @@ def test_adding_again_changes_nothing(tmp_path: Path) -> None:
         ("findings", "rot", "the rot", "'rot' is no name among the findings; known are thrush, "),
         ("denials", "between", "nope", "'between' is no name among the denials; known are before, after, pseudo."),
         ("finding", "thrush", "the rot", "'finding' is no class of words. Did you mean findings?"),
-        ("findings", "thrash", "the rot", "'thrash' is no name among the findings. Did you mean thrush or scratches?"),
+        ("findings", "thrash", "the rot", "'thrash' is no name among the findings. Did you mean thrush?"),
         ("findings", "corn", "thrush", "“thrush” has a meaning already: thrush among the findings."),
         ("findings", "thrush", "no", "“no” has a meaning already: "),
         ("findings", "thrush", "rot|no", "'rot|no' must be plain lower-case words with single spaces."),
