@@ -52,14 +52,14 @@ def export(
     Example: clinchbook export Bramble --format html --for vet --out bramble.html
     """
     from pipeline.keeping import Store, store_folder
-    from pipeline.using.export import Request, choice_of
+    from pipeline.using.export import BINARY, Request, choice_of
 
     if everything == (horse is not None):
         raise SettingsError("Name one horse, or give --all for the whole store.")
     request = Request(form, choice_of(read_day(on), reader, redact, read_first_day(since)), with_audio)
     request.check()
-    if out is None and form == "pdf":
-        raise SettingsError("A PDF is no text for the screen; say with --out where to write it.")
+    if out is None and form in BINARY:
+        raise SettingsError(f"{form} is no text for the screen; say with --out where to write it.")
     with Store.open(store_folder(store), create=False) as kept:
         _hand_on(kept, horse, request, out, place)
 
