@@ -74,25 +74,28 @@ def add_word(folder: Path, name: str, canonical: str, spoken: str) -> OwnWord | 
     not plain words, and a form that means something else already; StoreError when the file cannot be written and
     StoreBusyError when another program is writing: two programs that add at once lose nothing.
     """
+    form = plain_form(spoken)
     with plain_errors(folder), alone(folder):
-        return _add(folder, name, canonical, plain_form(spoken))
+        vocabulary = vocabulary_with_own(folder)
+        _check_meaning(vocabulary, name, canonical)
+        new = Entry(canonical, (form,), (), OWN_SOURCE, "new", 1)
+        return _add(folder, name, new, vocabulary.spoken(name).get(form))
 
 
-def _add(folder: Path, name: str, canonical: str, form: str) -> OwnWord | None:
-    vocabulary = vocabulary_with_own(folder)
-    _check_meaning(vocabulary, name, canonical)
-    if vocabulary.spoken(name).get(form) == canonical:
+def _add(folder: Path, name: str, new: Entry, known: str | None) -> OwnWord | None:
+    """Write an entry of one form; None when the form has that meaning already, ``known``."""
+    heard = bool(new.heard_as)
+    form = (new.heard_as or new.spoken)[0]
+    if known == new.canonical:
         return None
-    _check_free(vocabulary, name, form)
+    _check_free(vocabulary_with_own(folder), name, form)
     entries = _entries(folder)
-    own = [entry for other, entry in entries if other == name]
-    new = Entry(canonical, (form,), (), OWN_SOURCE, "new", 1)
     try:
         load_vocabulary(own_words=[*entries, (name, new)])
     except VocabularyError as error:
         raise VocabularyError(str(error).removeprefix("new line 1: ")) from error
-    _write(folder, name, [*own, new])
-    return OwnWord(name, canonical, form)
+    _write(folder, name, [*(entry for other, entry in entries if other == name), new])
+    return OwnWord(name, new.canonical, form, heard)
 
 
 def forget_word(folder: Path, spoken: str) -> list[OwnWord]:
@@ -126,17 +129,8 @@ def add_heard(folder: Path, name: str, canonical: str, heard: str) -> OwnWord | 
     with plain_errors(folder), alone(folder):
         vocabulary = vocabulary_with_own(folder)
         _check_meaning(vocabulary, name, canonical)
-        if vocabulary.heard_as(name).get(form) == canonical:
-            return None
-        _check_free(vocabulary, name, form)
-        entries = _entries(folder)
         new = Entry(canonical, (), (form,), LEARNED_SOURCE, "new", 1)
-        try:
-            load_vocabulary(own_words=[*entries, (name, new)])
-        except VocabularyError as error:
-            raise VocabularyError(str(error).removeprefix("new line 1: ")) from error
-        _write(folder, name, [*(entry for other, entry in entries if other == name), new])
-    return OwnWord(name, canonical, form, heard=True)
+        return _add(folder, name, new, vocabulary.heard_as(name).get(form))
 
 
 def may_be_heard(vocabulary: Vocabulary, name: str, canonical: str, heard: str) -> bool:

@@ -76,7 +76,7 @@ class TestExport:
         [
             ([], "Name one horse, or give --all"),
             (["Bramble", "--all"], "Name one horse, or give --all"),
-            (["Bramble", "--format", "pdf"], "A PDF is no text for the screen"),
+            (["Bramble", "--format", "pdf"], "pdf is no text for the screen"),
             (["Bramble", "--with-audio"], "The sound can go along with --format html or json only"),
             (["Bramble", "--format", "html", "--with-audio", "--redact"], "a voice says names"),
             (["--all", "--format", "html"], "name a folder with --out"),
