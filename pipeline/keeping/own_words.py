@@ -74,21 +74,19 @@ def add_word(folder: Path, name: str, canonical: str, spoken: str) -> OwnWord | 
     not plain words, and a form that means something else already; StoreError when the file cannot be written and
     StoreBusyError when another program is writing: two programs that add at once lose nothing.
     """
-    form = plain_form(spoken)
     with plain_errors(folder), alone(folder):
-        vocabulary = vocabulary_with_own(folder)
-        _check_meaning(vocabulary, name, canonical)
-        new = Entry(canonical, (form,), (), OWN_SOURCE, "new", 1)
-        return _add(folder, name, new, vocabulary.spoken(name).get(form))
+        return _add(folder, name, Entry(canonical, (plain_form(spoken),), (), OWN_SOURCE, "new", 1))
 
 
-def _add(folder: Path, name: str, new: Entry, known: str | None) -> OwnWord | None:
-    """Write an entry of one form; None when the form has that meaning already, ``known``."""
+def _add(folder: Path, name: str, new: Entry) -> OwnWord | None:
+    """Write an entry of one form, under the lock of the caller; None when the form has that meaning already."""
+    vocabulary = vocabulary_with_own(folder)
+    _check_meaning(vocabulary, name, new.canonical)
     heard = bool(new.heard_as)
     form = (new.heard_as or new.spoken)[0]
-    if known == new.canonical:
+    if (vocabulary.heard_as(name) if heard else vocabulary.spoken(name)).get(form) == new.canonical:
         return None
-    _check_free(vocabulary_with_own(folder), name, form)
+    _check_free(vocabulary, name, form)
     entries = _entries(folder)
     try:
         load_vocabulary(own_words=[*entries, (name, new)])
@@ -125,12 +123,8 @@ def add_heard(folder: Path, name: str, canonical: str, heard: str) -> OwnWord | 
     Raises VocabularyError for an unknown class or name, a form that is not plain words, and a form that is itself a
     word of the trade: what is truly said must stay readable. Raises StoreError when the file cannot be written.
     """
-    form = plain_form(heard)
     with plain_errors(folder), alone(folder):
-        vocabulary = vocabulary_with_own(folder)
-        _check_meaning(vocabulary, name, canonical)
-        new = Entry(canonical, (), (form,), LEARNED_SOURCE, "new", 1)
-        return _add(folder, name, new, vocabulary.heard_as(name).get(form))
+        return _add(folder, name, Entry(canonical, (), (plain_form(heard),), LEARNED_SOURCE, "new", 1))
 
 
 def may_be_heard(vocabulary: Vocabulary, name: str, canonical: str, heard: str) -> bool:
