@@ -23,6 +23,7 @@ from pipeline.cli.options import (
     hearing_settings,
     level_of_care,
     read_day,
+    roster_given,
 )
 from pipeline.cli.text_input import STDIN
 
@@ -92,7 +93,7 @@ def ingest(
     if jsonl is not None:
         code = _ingest_lines(hearing, jsonl)
     elif dry_run:
-        code = _try_out(hearing, paths or [], _roster(roster, store), when, as_json)
+        code = _try_out(hearing, paths or [], roster_given(roster, store), when, as_json)
     else:
         code = _keep(hearing, paths or [], store, when, as_json, again)
     raise typer.Exit(code)
@@ -143,21 +144,6 @@ def _try_out(hearing: Ingest, paths: list[Path], horses: list[RosterHorse], when
     files = sound_files(paths)
     with progress(len(files)) as starting:
         return Report(as_json, dry_run=True).tell_all(hearing.read_all(files, horses, when, starting))
-
-
-def _roster(file: Path | None, store: Path | None) -> list[RosterHorse]:
-    """The roster of a dry run: the file's, else that of the store if there is one already."""
-    if file is not None:
-        from pipeline.keeping.roster import read_roster
-
-        return read_roster(file)
-    from pipeline.keeping import Store, store_folder
-
-    folder = store_folder(store)
-    if not folder.exists():
-        return []
-    with Store.open(folder, create=False) as kept:
-        return kept.roster()
 
 
 def _ingest_lines(hearing: Ingest, path: Path) -> int:

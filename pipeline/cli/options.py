@@ -13,6 +13,7 @@ from pipeline.errors import DateError, SettingsError
 
 if TYPE_CHECKING:
     from pipeline.hearing.settings import HearingSettings
+    from pipeline.record import RosterHorse
 
 StoreOption = Annotated[
     Path | None,
@@ -93,6 +94,22 @@ def one_form(as_json: bool, as_csv: bool) -> Literal["json", "csv", "text"]:
     if as_json and as_csv:
         raise SettingsError("Either --json or --csv can be printed, not both at once.")
     return "json" if as_json else "csv" if as_csv else "text"
+
+
+def roster_given(file: Path | None, store: Path | None) -> list[RosterHorse]:
+    """The horses of a list, else those of the store if there is one already. Raises what reading them raises."""
+    if file is not None:
+        from pipeline.keeping.roster import read_roster
+
+        return read_roster(file)
+    from pipeline.keeping import Store, store_folder
+    from pipeline.keeping.location import is_store
+
+    folder = store_folder(store)
+    if not is_store(folder):
+        return []
+    with Store.open(folder, create=False) as kept:
+        return kept.roster()
 
 
 def hearing_settings(

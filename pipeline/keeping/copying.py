@@ -14,7 +14,7 @@ from pathlib import Path
 from pipeline.errors import BackupError, FileMissingError, StoreBusyError, StoreError, StoreNewerError
 from pipeline.keeping.database import open_database, plain_errors, sync_file, sync_folder
 from pipeline.keeping.health import RECORDINGS, database_problems
-from pipeline.keeping.location import DATABASE_NAME, PART_PREFIX, make_private_folder
+from pipeline.keeping.location import PART_PREFIX, make_private_folder
 from pipeline.keeping.originals import keep_exactly, sha256_of
 from pipeline.keeping.own_words import WORDS_NAME
 from pipeline.keeping.schema import APPLICATION_ID, SCHEMA_VERSION
@@ -203,11 +203,6 @@ def write_private(path: Path, data: bytes) -> None:
             sync_file(file.fileno())
         part.replace(path)
     sync_folder(path.parent)
-
-
-def is_store(folder: Path) -> bool:
-    """Whether a folder holds a database of that name."""
-    return (folder / DATABASE_NAME).is_file()
 
 
 class _AgainAndAgainError(Exception):

@@ -20,11 +20,10 @@ from pipeline.keeping.copying import (
     contents_of,
     copy_database,
     copy_own_words,
-    is_store,
     is_whole,
 )
 from pipeline.keeping.database import plain_errors, sync_folder
-from pipeline.keeping.location import DATABASE_NAME, PART_PREFIX, make_private_folder
+from pipeline.keeping.location import DATABASE_NAME, PART_PREFIX, is_store, make_private_folder
 
 
 @dataclass(frozen=True)
