@@ -91,7 +91,7 @@ class Item:
     def reason(self) -> str:
         """Why it is asked, in one or more plain sentences."""
         if self.spot_check:
-            return "Spot check: nothing is doubted here. Is it what was said?"
+            return "Nothing is doubted here. Is it what was said?"
         told = [flag.flag.reason for flag in self.flags]
         told += [reason for kept in self.facts for reason in kept.fact.reasons]
         if not told:
