@@ -124,6 +124,7 @@ def _keep(hearing: Ingest, paths: list[Path], store: Path | None, when: date | N
 
     folder = store_folder(store)
     named = sound_files(paths, leave_out=folder)
+    report = Report(as_json)
     with Store.open(folder) as kept:
         days = {entry.path: entry.day for entry in kept.waiting()} if again else {}
         files = [*days, *(path for path in named if path.absolute() not in days)]
@@ -131,7 +132,9 @@ def _keep(hearing: Ingest, paths: list[Path], store: Path | None, when: date | N
             say("No memo waits.")
             return 0
         with progress(len(files)) as starting:
-            code = Report(as_json).tell_all(hearing.keep_all(files, kept, when, starting, days))
+            code = report.tell_all(hearing.keep_all(files, kept, when, starting, days))
+        if report.nameless and not kept.roster():
+            say("No horse is known yet; names are heard far better with a list: clinchbook roster import horses.csv")
         if waits := len(kept.waiting()):
             say(f"Memos: {waits} waiting; see clinchbook waiting, try again with clinchbook ingest --again.")
     return code

@@ -12,7 +12,7 @@ from pipeline.cli.endings import exit_code_of, say
 from pipeline.cli.output import counted, error_console, flag_words, print_json, print_record, visit_title
 from pipeline.errors import ClinchbookError
 from pipeline.ingest import Outcome, failed_record
-from pipeline.record import FlagKind, Memo, MemoRecord, Visit
+from pipeline.record import FlagKind, HorseMatch, Memo, MemoRecord, Visit
 from pipeline.using.wording import harmless
 
 
@@ -25,6 +25,7 @@ class Report:
     taken: int = 0
     before: int = 0
     looks: int = 0
+    nameless: int = 0  # visits of which it is not clear whose they were
     problems: list[ClinchbookError] = field(default_factory=list)
 
     def tell_all(self, outcomes: Iterable[Outcome]) -> int:
@@ -52,6 +53,7 @@ class Report:
         elif outcome.record:
             self.taken += 1
             self.looks += _looks(outcome.record)
+            self.nameless += sum(visit.horse_match is HorseMatch.UNCLEAR for visit in outcome.record.visits)
             self._tell_record(outcome.record, outcome.visit_ids)
 
     def counts(self) -> str:

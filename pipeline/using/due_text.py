@@ -77,7 +77,9 @@ def _left_out(due: DueList) -> list[str]:
         lines.append(f"{_horses(due.unknown)} seen once, with nothing said of the next visit: no date known.")
     if due.unassigned:
         belong = "visit belongs" if due.unassigned == 1 else "visits belong"
-        lines.append(f"{due.unassigned} {belong} to no horse yet (assign gives it one): a horse may be due later.")
+        lines.append(
+            f"{due.unassigned} {belong} to no horse yet (assign gives one): a horse may be due later."
+        )
     return lines
 
 
