@@ -66,8 +66,8 @@ def ingest(
 ) -> None:
     """Hear memos and keep what was said, with the sound.
 
-    A memo that cannot be heard is named on stderr and waits, and the others go on. The same sound twice
-    adds nothing.
+    A memo that cannot be heard is named, with the reason, and waits; the others go on. The same sound
+    twice adds nothing.
 
     Example: clinchbook ingest memos/ --date 2026-03-02
     """
