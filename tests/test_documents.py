@@ -98,6 +98,23 @@ def test_every_name_is_in_the_code(name: str) -> None:
     assert name in OTHERS or all(part in words() for part in parts), f"nothing is called {name}"
 
 
+def first_lines() -> dict[str, str]:
+    """The first line of every module of the program, by its path."""
+    paths = sorted((ROOT / "pipeline").rglob("*.py"))
+    return {
+        path.relative_to(ROOT).as_posix(): path.read_text(encoding="utf-8").partition("\n")[0]
+        for path in paths
+        if path.name != "__main__.py"
+    }
+
+
+def test_every_file_says_in_its_first_line_what_happens_there() -> None:
+    silent = [name for name, line in first_lines().items() if not re.fullmatch(r'"""[^"].{15,}', line)]
+    assert silent == []
+    said = list(first_lines().values())
+    assert sorted({line for line in said if said.count(line) > 1}) == []
+
+
 def test_the_documents_name_much() -> None:
     assert len(paths_named()) > 100
     assert len(names_in_code()) > 60
