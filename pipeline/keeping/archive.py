@@ -13,6 +13,7 @@ import io
 import os
 import re
 import tarfile
+import time
 import zipfile
 import zlib
 from collections.abc import Iterator
@@ -112,13 +113,31 @@ def _decrypt(source: Path, passphrase: str, target: Any) -> None:
         raise BackupError(f"The back-up {source.name} is damaged.") from error
 
 
+# age measures how fast the machine is at this moment and refuses a passphrase that would take it sixteen times as long
+# as a new one would: a machine that is busy elsewhere may refuse what it opens a little later.
+_TOO_MUCH_WORK = "Excessive work"
+_PAUSES_S = (1.0, 5.0, 15.0)
+
+
 def _open_key(sealed: bytes, passphrase: str) -> Any:
     import pyrage
 
-    try:
-        return pyrage.x25519.Identity.from_str(pyrage.passphrase.decrypt(sealed, passphrase).decode())
-    except (pyrage.DecryptError, pyrage.IdentityError, UnicodeDecodeError) as error:
-        raise PassphraseError("The passphrase does not open this back-up, or the back-up is damaged.") from error
+    pauses_s = iter(_PAUSES_S)
+    while True:
+        try:
+            return pyrage.x25519.Identity.from_str(pyrage.passphrase.decrypt(sealed, passphrase).decode())
+        except (pyrage.DecryptError, pyrage.IdentityError, UnicodeDecodeError) as error:
+            if _TOO_MUCH_WORK not in str(error):
+                raise PassphraseError(
+                    "The passphrase does not open this back-up, or the back-up is damaged."
+                ) from error
+            pause_s = next(pauses_s, None)
+            if pause_s is None:
+                raise BackupError(
+                    "This machine is too busy, or much slower than the one that made the back-up, to open it; end "
+                    "other programs and try again, or open it on another machine. The back-up is not at fault."
+                ) from error
+            time.sleep(pause_s)
 
 
 def _unpack(members: tarfile.TarFile, member: tarfile.TarInfo, folder: Path) -> None:
