@@ -62,11 +62,11 @@ def test_wordings_far_apart_share_a_text_and_near_ones_do_not() -> None:
     assert ear.texts[1:] == ["some keratoma in the toe today and oil well", "some ketomi in toe toe today and all"]
 
 
-def test_no_more_than_four_texts_are_weighed_for_a_stretch() -> None:
+def test_no_more_than_three_texts_are_weighed_for_a_stretch() -> None:
     many = [Proposal(1, 2, "ketomi", f"word{number}", 0.9 - number / 100) for number in range(11)]
     ear = Ear()
     weighed = weigh(WORDS, many, ear.encode, ear.weigh)
-    assert (len(ear.texts), [w.proposal.wording for w in weighed]) == (5, [f"word{number}" for number in range(4)])
+    assert (len(ear.texts), [w.proposal.wording for w in weighed]) == (4, [f"word{number}" for number in range(3)])
 
 
 def test_without_proposals_nothing_is_weighed() -> None:
