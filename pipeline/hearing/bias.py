@@ -1,9 +1,10 @@
 """What the recogniser is told to expect: the names on the roster and the trade's words, within its room for a prompt.
 
-The words come from ``vocab/bias.csv`` by rank and go in as hotwords, each a short sentence of its own: the recogniser
-writes as it was prompted, and after a plain list with commas it leaves out the full stops and capitals that reading
-needs. Measured on 24 memos in eight synthetic voices, base model, facts F1 behind the same reader: no prompt 0.74, the
-list with commas 0.74, short sentences 0.81.
+The words come from ``vocab/bias.csv`` by rank and go in as hotwords, in short sentences of four: the recogniser writes
+as it was prompted. After one long list with commas it leaves out the full stops and capitals that reading needs; after
+sentences of one word each it writes two full stops for every one that was said. Measured on 80 takes of 40 memos in
+six synthetic voices, base model, facts F1 behind the same reader: one word a sentence 0.852, two 0.871, four 0.874,
+eight 0.857.
 """
 
 from __future__ import annotations
@@ -17,8 +18,12 @@ from pipeline.vocabulary import LEARNED_SOURCE, Vocabulary
 # Whisper gives half of its 448 text positions to what came before; the recogniser cuts a longer prompt off unasked.
 PROMPT_TOKENS = 223
 _NAMES_SHARE = 0.5
+_TOGETHER = 4  # items of a sentence
 # The recogniser punctuates as its prompt does, so the prompt ends in the manner of a memo.
-MANNER = "Okay, this is the next one, and she stood quiet. Near fore, in the sulcus, mild, and no heat in either hind."
+MANNER = (
+    "Okay, this is the next one, and she stood quiet. Near fore, in the sulcus, mild, and no heat in either hind. "
+    "Reset all round, size two, six nails each, and he's back in eight weeks."
+)
 # Marks such as <|endoftext|> would be read as commands to the recogniser, not as words.
 _STRANGE = re.compile(r"[^\w '.&/-]+")
 
@@ -72,10 +77,17 @@ def _clean(name: str) -> str:
 
 def _fill(start: str, items: Iterable[str], count: CountTokens, budget: int) -> str:
     prompt = start
+    together: list[str] = []
     for item in items:
-        sentence = f"{item[:1].upper()}{item[1:]}."
-        longer = f"{prompt} {sentence}" if prompt else sentence
-        if count(longer) > budget:
+        if count(_with(prompt, [*together, item])) > budget:
             break
-        prompt = longer
-    return prompt
+        together.append(item)
+        if len(together) == _TOGETHER:
+            prompt, together = _with(prompt, together), []
+    return _with(prompt, together)
+
+
+def _with(prompt: str, items: Sequence[str]) -> str:
+    """The prompt with one more sentence of these items; the prompt itself without any."""
+    sentence = ", ".join(items)
+    return f"{prompt} {sentence[:1].upper()}{sentence[1:]}.".strip() if items else prompt

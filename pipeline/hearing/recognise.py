@@ -49,6 +49,7 @@ class Recogniser:
     def __init__(self, settings: HearingSettings, vocabulary: Vocabulary) -> None:
         self._settings = settings
         self._vocabulary = vocabulary
+        self._known: tuple[str, ...] = ()
 
     @property
     def version(self) -> str:
@@ -58,6 +59,10 @@ class Recogniser:
     def learn(self, vocabulary: Vocabulary) -> None:
         """Listen for these words from the next memo on; the weights stay loaded."""
         self._vocabulary = vocabulary
+
+    def know(self, words: Iterable[str]) -> None:
+        """Leave these words (places, owners) as they are heard: they are no misheard words of the trade."""
+        self._known = tuple(words)
 
     def hear(self, path: Path | str, names: Sequence[str] = (), recorded: date | None = None) -> Heard:
         """Check, decode and recognise one memo. ``names`` are the roster's; ``recorded`` overrides every other date.
@@ -133,7 +138,7 @@ class Recogniser:
             plain = BatchedInferencePipeline(self._model)
             found, _ = plain.transcribe(samples, batch_size=_BATCH, vad_parameters=pauses, **options)
             return [_segment(item) for item in found if item.words]
-        pipeline = ListeningPipeline(self._model, Wordings(self._vocabulary, names))
+        pipeline = ListeningPipeline(self._model, Wordings(self._vocabulary, names, self._known))
         found, _ = pipeline.transcribe(samples, batch_size=_BATCH, vad_parameters=pauses, **options)
         stretches = list(found)
         pairs = zip(stretches, pipeline.replacements, strict=True)
@@ -141,8 +146,8 @@ class Recogniser:
 
 
 def cores() -> int:
-    """How many cores this process may use."""
-    return os.cpu_count() or 1
+    """How many cores this process may use, which may be fewer than the machine has."""
+    return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
 
 
 def transcript_of(segments: Iterable[Segment]) -> Transcript:
