@@ -9,6 +9,8 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from pipeline.judging.opinion import Opinion, shipped_opinion, words_around
+from pipeline.judging.spoken_names import SpokenNames
 from pipeline.judging.surroundings import Surroundings, bare, is_number
 from pipeline.record import (
     EITHER_SLOTS,
@@ -17,6 +19,7 @@ from pipeline.record import (
     Fact,
     HorseMatch,
     MatchKind,
+    RosterHorse,
     Status,
     Transcript,
     Visit,
@@ -66,6 +69,8 @@ class Evidence:
     horses: int
     horse: HorseMatch
     position: float
+    otherwise: float  # the chance, by the words around, that the status is another or that nothing of it was meant
+    other_name: bool  # another horse's name was said last
     value_odd: bool
     contradicted: bool
     changed: bool
@@ -107,9 +112,17 @@ def foot_kind(fact: Fact) -> str:
 class EvidenceOfMemo:
     """The evidence of every fact of one memo; what they share is found once."""
 
-    def __init__(self, transcript: Transcript, visits: Sequence[Visit], around: Surroundings | None = None) -> None:
+    def __init__(
+        self,
+        transcript: Transcript,
+        visits: Sequence[Visit],
+        roster: Iterable[RosterHorse] = (),
+        opinion: Opinion | None = None,
+    ) -> None:
         self._transcript = transcript
-        self.around = around or Surroundings(transcript.text)
+        self._opinion = opinion or shipped_opinion()
+        self.around = Surroundings(transcript.text)
+        self.names = SpokenNames(self.around, transcript.text, visits, roster)
         self._visits = visits
         words = transcript.words
         self._word_at = {word.start: number for number, word in enumerate(words)}
@@ -151,8 +164,14 @@ class EvidenceOfMemo:
             value_odd=found.value_odd,
             contradicted=found.contradicted,
             changed=found.changed,
+            otherwise=1 - self._opinion.chances(words_around(around, fact.span, fact.slot))[fact.status.value],
+            other_name=self._other_name(visit, last),
             **self._heard(fact),
         )
+
+    def _other_name(self, visit: Visit, last: int) -> bool:
+        before = self.names.before(last)
+        return before is not None and before.horse != (visit.horse or "").lower()
 
     def _heard(self, fact: Fact) -> dict[str, float | None]:
         words = self._transcript.words_of(*fact.span) if self._transcript.heard else []

@@ -10,13 +10,14 @@ from pipeline.judging.clearness import HARD_TO_HEAR, Clearness, clearness
 from pipeline.judging.confidence import FLAG_BELOW, doubts, weigh
 from pipeline.judging.earlier import LastVisit, changed, unmentioned
 from pipeline.judging.features import EvidenceOfMemo, Found
+from pipeline.judging.foreign import ASKED, Span, foreign
 from pipeline.judging.model import Care, Model, shipped
 from pipeline.judging.named import doubt_of_name
 from pipeline.judging.plausibility import implausible
 from pipeline.judging.reasons import reasons_for
 from pipeline.judging.rewordings import doubtful_rewordings
 from pipeline.judging.unread import unread_sentences
-from pipeline.record import Fact, Flag, FlagKind, Transcript, Visit
+from pipeline.record import Fact, Flag, FlagKind, RosterHorse, Transcript, Visit
 
 _CONTRADICTED = 0.5
 _ASKED = 0.75  # no fact about which a question is asked is trusted more
@@ -34,6 +35,7 @@ class Judging:
     model: Model
     care: Care
     clearness: Clearness
+    foreign: Sequence[Span]  # what is not English
 
 
 def judge(
@@ -42,17 +44,20 @@ def judge(
     last_of: LastOf | None = None,
     care: Care = Care.USUAL,
     flags: Sequence[Flag] = (),
+    roster: Sequence[RosterHorse] = (),
 ) -> list[Visit]:
     """The same visits with confidence, flags and reasons filled in; the facts themselves are never changed.
 
     ``last_of`` gives the visit before of the same horse, or None where it is not known; ``care`` says how much is put
-    before a person; ``flags`` are what hearing has flagged already.
+    before a person; ``flags`` are what hearing has flagged already; ``roster`` are the horses that may be spoken of.
     """
     models = shipped()
-    evidence = EvidenceOfMemo(transcript, visits)
+    evidence = EvidenceOfMemo(transcript, visits, roster)
     model = models["heard" if transcript.heard else "typed"]
-    judging = Judging(transcript, evidence, model, care, clearness(transcript))
+    strange, told = foreign(transcript, evidence.around, flags)
+    judging = Judging(transcript, evidence, model, care, clearness(transcript), strange)
     judged = [_judge_visit(visit, judging, last_of(visit) if last_of else None, flags) for visit in visits]
+    judged[0].flags.extend(told)
     for seen, told in zip(judged, doubtful_rewordings(judged, transcript), strict=True):
         seen.flags.extend(told)
     for number, flag in unread_sentences(transcript, evidence.around, judged, flags):
@@ -92,6 +97,9 @@ def _judge_fact(fact: Fact, visit: Visit, judging: Judging, against: list[str], 
         confidence, reasons = weigh(fact, judging.transcript)
         reasons = reasons if confidence < FLAG_BELOW else []
     reasons += [reason for reason in (*against, *jumps) if reason not in reasons]
+    if any(start < fact.span[1] and fact.span[0] < end for start, end in judging.foreign):
+        reasons = [ASKED, *reasons]
+        confidence = min(confidence, _CONTRADICTED)
     if against or jumps:
         confidence = min(confidence, _CONTRADICTED)
     return fact.model_copy(

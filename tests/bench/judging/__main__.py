@@ -17,12 +17,14 @@ from pathlib import Path
 
 from pipeline.judging import judge
 from pipeline.judging.model import Care, shipped
+from pipeline.judging.opinion import shipped_opinion
 from pipeline.reading import Reader
 from pipeline.record import Transcript
 from pipeline.vocabulary import load_vocabulary
-from tests.bench.judging.examples import heard_examples, read, typed_examples
+from tests.bench.judging.examples import heard_examples, read, roster_of, said_by, typed_examples
 from tests.bench.judging.gathering import CORPUS, HeardReading, heard_readings, past_readings, write_readings
 from tests.bench.judging.heard import heard_takes
+from tests.bench.judging.opining import fit_opinion, opinions_left_out, write_opinion
 from tests.bench.judging.outcomes import Tally, add_memo
 from tests.bench.judging.pictures import draw
 from tests.bench.judging.training import train, write
@@ -38,7 +40,7 @@ def tally_text(prefix: str, care: Care = Care.USUAL) -> Tally:
     reader, tally = Reader(vocabulary), Tally()
     for gold in (gold for path in sorted(CORPUS.glob(f"{prefix}*.jsonl")) for gold in load_gold(path)):
         transcript = Transcript(text=gold["text"])
-        visits = judge(read(reader, gold, transcript), transcript, care=care)
+        visits = judge(read(reader, gold, transcript), transcript, care=care, roster=roster_of(gold))
         add_memo(tally, gold, visits, vocabulary, gold["text"])
     return tally
 
@@ -49,7 +51,8 @@ def tally_sound(sound: Path, part: str, care: Care = Care.USUAL) -> dict[str, Ta
     reader = Reader(vocabulary)
     found: dict[str, Tally] = {}
     for take in heard_takes(sound, part):
-        visits = judge(read(reader, take.gold, take.transcript), take.transcript, care=care, flags=take.flags)
+        found_there = read(reader, take.gold, take.transcript)
+        visits = judge(found_there, take.transcript, care=care, flags=take.flags, roster=roster_of(take.gold))
         tally = found.setdefault(take.condition, Tally())
         add_memo(tally, take.gold, visits, vocabulary, take.transcript.text, take.flags, places_in(take, reader))
     return found
@@ -79,10 +82,15 @@ def main(given: Sequence[str] | None = None) -> int:
         readings = (HeardReading(take, read(reader, take.gold, take.transcript)) for take in takes)
         print(f"{write_readings(readings)} takes gathered.")
     if chosen.train or chosen.pictures:
-        model, found = train(typed_examples(past_readings()), heard_examples(heard_readings()))
+        typed, heard = list(past_readings()), list(heard_readings())
+        said = said_by(typed, heard)
+        opinions = opinions_left_out(said)
+        model, found = train(typed_examples(typed, opinions), heard_examples(heard, opinions))
         if chosen.train:
+            write_opinion(fit_opinion(said))
             write(model, found)
             shipped.cache_clear()
+            shipped_opinion.cache_clear()
         if chosen.pictures:
             draw([judged for judged, _, _ in found.values()], OUTPUTS)
     tell(chosen.sound)
