@@ -28,7 +28,7 @@ DOUBTS = frozenset(
         "contradicted", "changed", "sound alike", "least", "mean", "least foot", "around", "memo mean", "slow",
         "least below half", "least below 0.8", "long sentence", "sentence least", "foot before", "number",
         "least before", "unknown before", "nought",
-        "unsupported", "otherwise", "other name",
+        "unsupported", "otherwise", "other name", "horse missed", "work twice",
     }
 )  # fmt: skip
 
@@ -44,6 +44,8 @@ def encode(evidence: Evidence) -> dict[str, float]:
         "several horses": float(evidence.horses > 1),
         "otherwise": log(max(1 - evidence.otherwise, _LEAST_CHANCE)) / log(_LEAST_CHANCE),
         "other name": float(evidence.other_name),
+        "horse missed": float(evidence.horse_missed),
+        "work twice": float(evidence.work_twice),
         "nought": float(evidence.nought),
         "value odd": float(evidence.value_odd),
         "contradicted": float(evidence.contradicted),
@@ -100,6 +102,7 @@ def _of_hearing(evidence: Evidence) -> dict[str, float]:
     if evidence.least is not None:
         numbers["heard"] = 1.0
         numbers["heard nought"] = float(evidence.nought)
+        numbers["heard work twice"] = float(evidence.work_twice)
         numbers["least below half"] = float(evidence.least < 0.5)
         numbers["least below 0.8"] = float(evidence.least < 0.8)
     if evidence.seconds_a_word is not None:

@@ -71,6 +71,8 @@ class Evidence:
     position: float
     otherwise: float  # the chance, by the words around, that the status is another or that nothing of it was meant
     other_name: bool  # another horse's name was said last
+    horse_missed: bool  # more horses are spoken of than were read
+    work_twice: bool  # two kinds of work on one foot are told of this horse, as if of two horses
     value_odd: bool
     contradicted: bool
     changed: bool
@@ -109,6 +111,11 @@ def foot_kind(fact: Fact) -> str:
     return next((kind for rule, kind in _FOOT_RULES.items() if rule in rules), "list")
 
 
+def _work_twice(visit: Visit) -> bool:
+    works = {(fact.foot, fact.value) for fact in visit.facts if fact.slot == "work" and fact.status is Status.PRESENT}
+    return len(works) > len({foot for foot, _ in works})
+
+
 class EvidenceOfMemo:
     """The evidence of every fact of one memo; what they share is found once."""
 
@@ -116,7 +123,7 @@ class EvidenceOfMemo:
         self,
         transcript: Transcript,
         visits: Sequence[Visit],
-        roster: Iterable[RosterHorse] = (),
+        roster: Sequence[RosterHorse] = (),
         opinion: Opinion | None = None,
     ) -> None:
         self._transcript = transcript
@@ -166,12 +173,14 @@ class EvidenceOfMemo:
             changed=found.changed,
             otherwise=1 - self._opinion.chances(words_around(around, fact.span, fact.slot))[fact.status.value],
             other_name=self._other_name(visit, last),
+            horse_missed=self.names.more_horses is not None or self.names.alike is not None,
+            work_twice=_work_twice(visit),
             **self._heard(fact),
         )
 
     def _other_name(self, visit: Visit, last: int) -> bool:
         before = self.names.before(last)
-        return before is not None and before.horse != (visit.horse or "").lower()
+        return before is not None and before.horse.lower() != (visit.horse or "").lower()
 
     def _heard(self, fact: Fact) -> dict[str, float | None]:
         words = self._transcript.words_of(*fact.span) if self._transcript.heard else []

@@ -12,7 +12,8 @@ from pipeline.judging.earlier import LastVisit, changed, unmentioned
 from pipeline.judging.features import EvidenceOfMemo, Found
 from pipeline.judging.foreign import ASKED, Span, foreign
 from pipeline.judging.model import Care, Model, shipped
-from pipeline.judging.named import doubt_of_name
+from pipeline.judging.named import doubt_of_horse
+from pipeline.judging.overlooked import overlooked
 from pipeline.judging.plausibility import implausible
 from pipeline.judging.reasons import reasons_for
 from pipeline.judging.rewordings import doubtful_rewordings
@@ -31,6 +32,7 @@ class Judging:
     """What judging a memo needs for each of its facts."""
 
     transcript: Transcript
+    visits: Sequence[Visit]
     evidence: EvidenceOfMemo
     model: Model
     care: Care
@@ -55,12 +57,14 @@ def judge(
     evidence = EvidenceOfMemo(transcript, visits, roster)
     model = models["heard" if transcript.heard else "typed"]
     strange, told = foreign(transcript, evidence.around, flags)
-    judging = Judging(transcript, evidence, model, care, clearness(transcript), strange)
+    judging = Judging(transcript, visits, evidence, model, care, clearness(transcript), strange)
     judged = [_judge_visit(visit, judging, last_of(visit) if last_of else None, flags) for visit in visits]
     judged[0].flags.extend(told)
     for seen, told in zip(judged, doubtful_rewordings(judged, transcript), strict=True):
         seen.flags.extend(told)
     for number, flag in unread_sentences(transcript, evidence.around, judged, flags):
+        judged[number].flags.append(flag)
+    for number, flag in overlooked(transcript, evidence.around, judged, flags, care):
         judged[number].flags.append(flag)
     return judged
 
@@ -70,7 +74,8 @@ def _judge_visit(visit: Visit, judging: Judging, last: LastVisit | None, heard: 
     jumps: Groups = list(changed(visit.facts, last)) if last is not None else []
     flags = [flag for flag in visit.flags if not _asked_already(flag, heard)]
     flags += [_contradiction(group, reason) for group, reason in against]
-    name = doubt_of_name(visit, judging.transcript)
+    evidence = judging.evidence
+    name = doubt_of_horse(visit, judging.visits, judging.transcript, evidence.around, evidence.names)
     if name is not None:
         flags.append(name)
     if last is not None:

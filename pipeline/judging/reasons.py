@@ -108,6 +108,14 @@ def _another_horse(fact: Fact, transcript: Transcript, around: Surroundings) -> 
     return "Another horse is named just before; whose is this?"
 
 
+def _missed_horse(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    return "More horses may be spoken of in this memo than were read; whose is this?"
+
+
+def _two_horses(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    return "Two kinds of work are told of one foot, as if of two horses; whose is this?"
+
+
 def _copied(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
     return "Taken over from what was said of something else; is it the same here?"
 
@@ -138,6 +146,8 @@ _GROUPS: tuple[tuple[tuple[str, ...], Tell], ...] = (
     (("foot copied", "far rule"), _copied),
     (("nought", "heard nought"), _nought),
     (("other name",), _another_horse),
+    (("horse missed",), _missed_horse),
+    (("work twice", "heard work twice"), _two_horses),
     (("horse unclear", "several horses"), _horse),
     (("otherwise",), _otherwise),
     (("unknown words", "unread words", "unknown before", "long sentence"), _much_else),

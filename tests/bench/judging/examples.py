@@ -20,7 +20,9 @@ from pipeline.vocabulary import Vocabulary, load_vocabulary
 from tests.bench.judging.fitting import Example
 from tests.bench.judging.gathering import HeardReading, PastReading
 from tests.bench.judging.opining import Said, said_in
-from tests.bench.judging.outcomes import Tally, add_memo
+from tests.bench.judging.outcomes import Places, Tally, add_memo, spoken
+from tests.bench.judging.overlooking import ReadSentence, sentences_of
+from tests.bench.judging.where import places_in, places_of
 
 
 def read(reader: Reader, gold: dict[str, Any], transcript: Transcript) -> list[Visit]:
@@ -53,6 +55,22 @@ def said_by(typed: Iterable[PastReading], heard: Iterable[HeardReading]) -> list
     """What was said in all of these memos, for the second opinion."""
     found = [said for one in typed for said in said_in(one.gold, one.visits, one.gold["text"])]
     return found + [said for one in heard for said in said_in(one.take.gold, one.visits, one.take.transcript.text)]
+
+
+def sentences_by(typed: Iterable[PastReading], heard: Iterable[HeardReading]) -> list[ReadSentence]:
+    """Every sentence of these memos; where the words of a fact stand is told by today's reader, else by its forms."""
+    reader, found = Reader(_vocabulary()), []
+    for one in typed:
+        where = _first(places_of(one.gold, reader), one.gold["text"])
+        found += sentences_of("typed", one.gold, one.visits, one.gold["text"], where)
+    for one in heard:
+        where = places_in(one.take, reader)
+        found += sentences_of("heard", one.take.gold, one.visits, one.take.transcript.text, where, one.take.voice)
+    return found
+
+
+def _first(places: Places, text: str) -> Places:
+    return lambda fact: places(fact) or spoken(fact, _vocabulary(), text)
 
 
 @lru_cache(maxsize=1)
