@@ -59,13 +59,15 @@ def said_by(typed: Iterable[PastReading], heard: Iterable[HeardReading]) -> list
 
 def sentences_by(typed: Iterable[PastReading], heard: Iterable[HeardReading]) -> list[ReadSentence]:
     """Every sentence of these memos; where the words of a fact stand is told by today's reader, else by its forms."""
-    reader, found = Reader(_vocabulary()), []
+    reader = Reader(_vocabulary())
+    found: list[ReadSentence] = []
     for one in typed:
         where = _first(places_of(one.gold, reader), one.gold["text"])
         found += sentences_of("typed", one.gold, one.visits, one.gold["text"], where)
-    for one in heard:
-        where = places_in(one.take, reader)
-        found += sentences_of("heard", one.take.gold, one.visits, one.take.transcript.text, where, one.take.voice)
+    for other in heard:
+        take = other.take
+        where = places_in(take, reader)
+        found += sentences_of("heard", take.gold, other.visits, take.transcript.text, where, take.voice)
     return found
 
 
