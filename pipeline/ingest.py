@@ -49,6 +49,13 @@ class LearningHearer(Protocol):
     def learn(self, vocabulary: Vocabulary) -> None: ...
 
 
+@runtime_checkable
+class KnowingHearer(Protocol):
+    """A hearer that can be told which words are no misheard words of the trade."""
+
+    def know(self, words: Iterable[str]) -> None: ...
+
+
 class TextReader(Protocol):
     """Turns words into visits of facts."""
 
@@ -147,6 +154,8 @@ class Ingest:
         Raises ClinchbookError when the file holds no speech that can be heard, WeightsError for an unknown model.
         """
         weights = self.weights  # first: a model that is not there is refused before any sound is decoded
+        if isinstance(self.hearer, KnowingHearer):
+            self.hearer.know(places_and_owners(roster))
         heard = self.hearer.hear(path, names=spoken_names(roster), recorded=recorded)
         day = recorded or (heard.memo.recorded_at.date() if heard.memo.recorded_at else date.today())
         record = self._judged(heard.memo, heard.transcript, roster, day, list(heard.flags), last_of)
@@ -310,6 +319,11 @@ def load_reader(vocabulary: Vocabulary) -> TextReader:
 def spoken_names(roster: Iterable[RosterHorse]) -> list[str]:
     """Every name that may be said of a horse on the roster, each once, in roster order."""
     return list(dict.fromkeys(name for horse in roster for name in (horse.name, *horse.also_called)))
+
+
+def places_and_owners(roster: Iterable[RosterHorse]) -> list[str]:
+    """What else may be said by name: each place and owner on the roster once, in roster order."""
+    return list(dict.fromkeys(told for horse in roster for told in (horse.place, horse.owner) if told))
 
 
 def failed_record(problem: ClinchbookError, kind: FlagKind, memo: Memo | None = None) -> MemoRecord:

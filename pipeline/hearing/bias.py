@@ -17,8 +17,12 @@ from pipeline.vocabulary import LEARNED_SOURCE, Vocabulary
 # Whisper gives half of its 448 text positions to what came before; the recogniser cuts a longer prompt off unasked.
 PROMPT_TOKENS = 223
 _NAMES_SHARE = 0.5
+_TOGETHER = 4  # items of a sentence
 # The recogniser punctuates as its prompt does, so the prompt ends in the manner of a memo.
-MANNER = "Okay, this is the next one, and she stood quiet. Near fore, in the sulcus, mild, and no heat in either hind."
+MANNER = (
+    "Okay, this is the next one, and she stood quiet. Near fore, in the sulcus, mild, and no heat in either hind. "
+    "Reset all round, size two, six nails each, and he's back in eight weeks."
+)
 # Marks such as <|endoftext|> would be read as commands to the recogniser, not as words.
 _STRANGE = re.compile(r"[^\w '.&/-]+")
 
@@ -72,10 +76,17 @@ def _clean(name: str) -> str:
 
 def _fill(start: str, items: Iterable[str], count: CountTokens, budget: int) -> str:
     prompt = start
+    together: list[str] = []
     for item in items:
-        sentence = f"{item[:1].upper()}{item[1:]}."
-        longer = f"{prompt} {sentence}" if prompt else sentence
-        if count(longer) > budget:
+        if count(_with(prompt, [*together, item])) > budget:
             break
-        prompt = longer
-    return prompt
+        together.append(item)
+        if len(together) == _TOGETHER:
+            prompt, together = _with(prompt, together), []
+    return _with(prompt, together)
+
+
+def _with(prompt: str, items: Sequence[str]) -> str:
+    """The prompt with one more sentence of these items; the prompt itself without any."""
+    sentence = ", ".join(items)
+    return f"{prompt} {sentence[:1].upper()}{sentence[1:]}.".strip() if items else prompt

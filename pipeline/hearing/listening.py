@@ -15,7 +15,8 @@ from pipeline.hearing.weighing import weigh
 from pipeline.hearing.wordings import Wordings
 
 _WORD = re.compile(r"\s*\S+")
-_FRAMES = 3000  # of the half minute that the encoder always sees
+_FRAMES_A_STEP = 2  # of the sound, for one step of the encoder's output
+_SPARE = 50  # steps of the silence behind a stretch, a second, that are heard with it
 _AT_ONCE = 8  # texts in one go; more needs more memory
 _LEAST = 1e-9
 
@@ -34,16 +35,15 @@ class ListeningPipeline(TellingPipeline):
     def generate_segment_batched(self, features: Any, tokenizer: Any, options: Any) -> Any:
         """The base's encoder output and texts, each text with the wordings that the sound bears out."""
         encoded, outputs = super().generate_segment_batched(features, tokenizer, options)
-        for index, output in enumerate(outputs):
-            self.replacements.append(self._weighed(encoded, index, output, tokenizer))
+        for sound, heard, output in zip(_at_hand(encoded), features, outputs, strict=True):
+            self.replacements.append(self._weighed(sound[: steps(heard)], output, tokenizer))
         return encoded, outputs
 
-    def _weighed(self, encoded: Any, index: int, output: dict[str, Any], tokenizer: Any) -> list[Replacement]:
+    def _weighed(self, sound: NDArray[np.float32], output: dict[str, Any], tokenizer: Any) -> list[Replacement]:
         def encode(text: str) -> list[int]:
             return list(tokenizer.tokenizer.encode(text, add_special_tokens=False).ids)
 
         def probabilities(texts: list[list[int]]) -> list[NDArray[np.float64]]:
-            sound = _at_hand(encoded)[index : index + 1]
             start = [*tokenizer.sot_sequence, tokenizer.no_timestamps]
             return [
                 logs
@@ -53,18 +53,26 @@ class ListeningPipeline(TellingPipeline):
 
         words = _WORD.findall(tokenizer.decode(output["tokens"]))
         weighed = weigh(words, self._wordings.propose(words), encode, probabilities)
+        before = "".join(words)
         text, done = replaced(words, weighed, encode)
-        if done:
+        text = self._wordings.spelled(text)
+        if text != before:
             output["tokens"] = encode(text)
         return done
 
     def _logs(self, sound: NDArray[np.float32], start: list[int], texts: list[list[int]]) -> list[NDArray[np.float64]]:
         """Log probabilities of the pieces of each text behind the sound of one stretch."""
-        copies = StorageView.from_array(np.ascontiguousarray(np.repeat(sound, len(texts), axis=0)))
-        found = self.model.model.align(copies, start, texts, [_FRAMES] * len(texts))
+        copies = StorageView.from_array(np.ascontiguousarray(np.repeat(sound[None], len(texts), axis=0)))
+        found = self.model.model.align(copies, start, texts, [len(sound) * _FRAMES_A_STEP] * len(texts))
         return [np.log(np.maximum(np.asarray(item.text_token_probs, dtype=np.float64), _LEAST)) for item in found]
 
 
 def _at_hand(encoded: Any) -> NDArray[np.float32]:
     """The encoder's output in the memory of the processor; that of a graphics card stays on the card."""
     return np.asarray(encoded if encoded.device == "cpu" else encoded.to_device(Device.cpu))
+
+
+def steps(features: NDArray[np.float32]) -> int:
+    """How many steps of the encoder's output hold the sound; the rest of the half minute is filled up with nothing."""
+    filled = np.flatnonzero(features.any(axis=0))
+    return (int(filled[-1]) + 1 if len(filled) else 0) // _FRAMES_A_STEP + _SPARE

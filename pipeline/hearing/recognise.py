@@ -51,6 +51,7 @@ class Recogniser:
     def __init__(self, settings: HearingSettings, vocabulary: Vocabulary) -> None:
         self._settings = settings
         self._vocabulary = vocabulary
+        self._known: tuple[str, ...] = ()
 
     @property
     def version(self) -> str:
@@ -60,6 +61,10 @@ class Recogniser:
     def learn(self, vocabulary: Vocabulary) -> None:
         """Listen for these words from the next memo on; the weights stay loaded."""
         self._vocabulary = vocabulary
+
+    def know(self, words: Iterable[str]) -> None:
+        """Leave these words (places, owners) as they are heard: they are no misheard words of the trade."""
+        self._known = tuple(words)
 
     def hear(self, path: Path | str, names: Sequence[str] = (), recorded: date | None = None) -> Heard:
         """Check, decode and recognise one memo. ``names`` are the roster's; ``recorded`` overrides every other date.
@@ -137,7 +142,7 @@ class Recogniser:
             stretches = list(found)
             told = zip(stretches, plain.english, strict=True)
             return [_segment(item, english=english) for item, english in told if item.words]
-        pipeline = ListeningPipeline(self._model, Wordings(self._vocabulary, names))
+        pipeline = ListeningPipeline(self._model, Wordings(self._vocabulary, names, self._known))
         found, _ = pipeline.transcribe(samples, batch_size=_BATCH, vad_parameters=pauses, **options)
         stretches = list(found)
         triples = zip(stretches, pipeline.replacements, pipeline.english, strict=True)

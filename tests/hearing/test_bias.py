@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from pipeline.errors import VocabularyError
-from pipeline.hearing.bias import PROMPT_TOKENS, bias_forms, bias_prompt
+from pipeline.hearing.bias import MANNER, PROMPT_TOKENS, bias_forms, bias_prompt
 from pipeline.hearing.weights import weights_folder
 from pipeline.vocabulary import load_vocabulary
 
@@ -30,20 +30,29 @@ def test_a_rank_must_be_a_number(tmp_path: Path) -> None:
 
 def test_names_come_first_and_once() -> None:
     prompt = bias_prompt(["left fore", "thrush"], ["Bramble", "Otter", "Bramble"], by_word)
-    assert prompt == "Bramble. Otter. Left fore. Thrush."
+    assert prompt == "Bramble, Otter. Left fore, thrush."
+
+
+def test_four_items_make_a_sentence() -> None:
+    assert bias_prompt(["heel", "toe", "bar", "sole", "frog"], [], by_word) == "Heel, toe, bar, sole. Frog."
+
+
+def test_the_manner_has_commas_and_full_stops_as_a_memo_has() -> None:
+    assert (MANNER.count(","), MANNER.count(".")) == (8, 3)
 
 
 def test_many_names_leave_half_of_the_room_to_the_trade() -> None:
     names = [f"Horse{number}" for number in range(50)]
-    sentences = [f"{name}." for name in names]
-    assert bias_prompt(["thrush"] * 50, names, by_word, budget=10).split() == [*sentences[:5], *["Thrush."] * 5]
-    assert bias_prompt([], names, by_word, budget=10).split() == sentences[:10]
+    mixed = bias_prompt(["thrush"] * 50, names, by_word, budget=10)
+    assert mixed == "Horse0, Horse1, Horse2, Horse3. Horse4. Thrush, thrush, thrush, thrush. Thrush."
+    alone = bias_prompt([], names, by_word, budget=10)
+    assert [word.strip(",.") for word in alone.split()] == names[:10]
 
 
 def test_a_name_cannot_command_the_recogniser() -> None:
     assert (
         bias_prompt([], ["Star<|endoftext|>\n", "  ", "O'Malley's Pride"], by_word)
-        == "Star endoftext. O'Malley's Pride."
+        == "Star endoftext, O'Malley's Pride."
     )
 
 
@@ -63,4 +72,4 @@ def test_the_model_counts_its_own_tokens(tmp_path: Path, monkeypatch: pytest.Mon
     names = [f"Thistledown {number}" for number in range(200)]
     prompt = bias_prompt(bias_forms(load_vocabulary()), names, count)
     assert PROMPT_TOKENS - 8 < count(prompt) <= PROMPT_TOKENS
-    assert "Left fore. Right fore. Left hind. Right hind." in prompt
+    assert "Left fore, right fore, left hind, right hind." in prompt

@@ -5,8 +5,10 @@ from __future__ import annotations
 from itertools import pairwise
 from pathlib import Path
 
+import numpy as np
 import pytest
 
+from pipeline.hearing.listening import steps
 from pipeline.hearing.recognise import Heard, Recogniser
 from pipeline.hearing.settings import HearingSettings
 from pipeline.vocabulary import load_vocabulary
@@ -55,3 +57,10 @@ def test_readings_of_another_kind_get_no_word_of_the_trade() -> None:
     ]
     assert len(words) > 60
     assert [(word.heard, word.text, word.support) for word in words if word.heard is not None] == []
+
+
+@pytest.mark.parametrize(("frames", "expected"), [(0, 50), (1, 50), (200, 150), (3000, 1550)])
+def test_the_silence_behind_a_stretch_is_weighed_for_a_second_only(frames: int, expected: int) -> None:
+    features = np.zeros((80, 3000), dtype=np.float32)
+    features[:, :frames] = 0.5
+    assert steps(features) == expected

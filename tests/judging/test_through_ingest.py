@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import wave
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from pathlib import Path
@@ -61,6 +61,26 @@ def kept(ingest: Ingest, path: Path, store: Store, day: date) -> Visit:
     assert record is not None
     (visit,) = record.visits
     return visit
+
+
+@dataclass
+class Knowing(Hearer):
+    """Also told what is no misheard word of the trade."""
+
+    known: list[str] = field(default_factory=list)
+
+    def know(self, words: Iterable[str]) -> None:
+        self.known = list(words)
+
+
+def test_the_hearer_is_told_places_and_owners(tmp_path: Path) -> None:
+    hearer = Knowing({"1.wav": "Bramble. Trim."})
+    roster = [
+        RosterHorse(name="Bramble", owner="Nora Pell", place="Tollgate Farm"),
+        RosterHorse(name="Otter", owner="Nora Pell"),
+    ]
+    Ingest(HearingSettings(), load_vocabulary(), hearer=hearer).read_sound(memo(tmp_path, 1), roster)
+    assert hearer.known == ["Tollgate Farm", "Nora Pell"]
 
 
 def test_jumps_and_what_is_left_unsaid(store: Store, tmp_path: Path) -> None:

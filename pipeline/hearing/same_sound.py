@@ -1,0 +1,75 @@
+"""Words that sound the same as the trade's and are no words of the trade where they stand: "off four", "poor in pads".
+
+The recogniser spells such words by chance, and the sound cannot tell them apart; what stands beside them can. Each row
+is a pattern over the lower-case words of a stretch, whose one group is what was heard, and the wording that the trade
+would have there. The rows are sound-alikes in any voice (common practice, no source), none is of one memo alone.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+
+_COUNT = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|\d+)"
+_COUNTED = r"(?:nails?|weeks?|degrees?|inch|inches|mil|mill|a side|aside|apiece|each|in each|of|out of)\b"
+_END = r"(?=[.,?!;:]|$)"
+_ROWS = (
+    (rf"\b(?:near|off|left|right) (four|for|4|full)\b(?! {_COUNTED})", "fore"),
+    (rf"\b(?:either|neither) (four|for|4){_END}", "fore"),
+    (r"\b(off-four|off-for|off-4)\b", "off fore"),
+    (r"\b(?:near|off)-(four|for)\b", "fore"),
+    (rf"\b(?:both|either|neither) (fours'?|four's|4s|4|force)(?=[ .,?!;:]|$)(?! {_COUNTED})", "fores"),
+    (r"(?:^|[.,?!;:] )(?:the )?(fours|force|forz)(?=[,.]? (?:trimmed|reset|shod|in|are|were|get|got)\b)", "fores"),
+    (r"\b(for) (?:nails|a side|aside|slims)\b", "four"),
+    (rf"(?:^|[,.?!] )(for) weeks{_END}", "four"),
+    (rf"\b(?:trim|trimmed|reset) (?:the|on|all) (fore|for){_END}", "four"),
+    (rf"\b(do|too|to) weeks{_END}", "two"),
+    (rf"\b(?:hind|hinds|fore|fores|front|fronts|road nails|studs) (two|to){_END}", "too"),
+    (r"\b(poor|pore|paw|four|for) in(?= (?:sole )?pads?\b)", "pour"),
+    (r"\b(?:hoof|foot) (with)(?=,? (?:is |of )?(?:a hundred|\d\d|one hundred))", "width"),
+    (r"\b(?:flat|thin) (sold|sole)(?= (?:on|in|all|behind)\b)", "soled"),
+    (r"(?:^|\W)(i dined|i'd dine|high dine|i dine|high done|eye dine|i done)(?= (?:in|on|into)\b)", "iodine"),
+    (rf"\b(?:at the|and the) (dough|door|doe|tow){_END}", "toe"),
+    (r"\b(he'll|heal|hill)(?= (?:angles?|height|heights)\b)", "heel"),
+    (r"\b(cd to|cd toe|cd tow|cd too|c d toe|city toe)\b", "seedy toe"),
+    (r"\b(side (?:a|i|of) bone)\b", "sidebone"),
+    (r"\b(then|than)(?= (?:soles?|soled|sold)\b)", "thin"),
+    (r"\b(to|tow|tau)(?= (?:angle|length)\b)", "toe"),
+    (rf"\b{_COUNT}(?: nails?)? (of peace|of peas|a piece|a peace|of piece|a peas)\b", "apiece"),
+    (r"\b(?:nails|clips) (of|off|or)(?= (?:foot|side|shoe)\b)", "a"),
+    (
+        r"\b(under on|under an|under and|under one|under un|under ran|under own)"
+        r"(?= (?:heels|on|both|in)\b|,? (?:mild|moderate|severe)\b)",
+        "underrun",
+    ),
+    (r"\b(shared|shear|sheer|cheered)(?= heels\b)", "sheared"),
+    (r"\bheels (?:are|is|were) (shared|sheer)\b", "sheared"),
+    (r"\b(?:the|a|two|old|bay|gray|grey|brown|chestnut) (mayor)\b", "mare"),
+    (r"\b(?:the|a|two|old|bay|gray|grey|brown|chestnut) (mayors)\b", "mares"),
+    (r"\b(nail)(?= (?:it |that )?back on\b)", "nailed"),
+    (r"\b(prick)(?= (?:him|her)\b)", "pricked"),
+    (r"\b(?:crest|neck|score|grade|condition) (free)\b", "three"),
+    (r"\b(free)(?= (?:nails|weeks|a side|degrees|out of five)\b)", "three"),
+    (r"\b(drops)(?= soles?\b)", "dropped"),
+    (r"(?:out of|of|a) (?:five )?(five lane|five-lane)\b", "five lame"),
+    (r"\b(hard|heart|hart)(?= bars?\b)", "heart"),
+)
+_PATTERNS = tuple((re.compile(pattern), wording) for pattern, wording in _ROWS)
+
+
+def same_sounding(plain: Sequence[str], marks: Sequence[str]) -> Iterator[tuple[int, int, str]]:
+    """First word, last word (exclusive) and the wording for every match in a stretch.
+
+    ``plain`` are its lower-case words without marks, ``marks`` what stands behind each.
+    """
+    text, starts = "", []
+    for word, mark in zip(plain, marks, strict=True):
+        starts.append(len(text))
+        text += f"{word}{mark} "
+    text = text.rstrip()
+    for pattern, wording in _PATTERNS:
+        for match in pattern.finditer(text):
+            first = next((n for n, start in enumerate(starts) if start == match.start(1)), None)
+            last = sum(start < match.end(1) for start in starts)
+            if first is not None and match[1] != wording:
+                yield first, last, wording
