@@ -23,7 +23,7 @@ from pipeline.hearing.pieces import mended
 from pipeline.hearing.recorded import RecordedAt, recorded_at
 from pipeline.hearing.settings import HearingSettings
 from pipeline.hearing.sieve import Segment, SpokenWord, sieve, unsure_stretches
-from pipeline.hearing.telling import TellingPipeline
+from pipeline.hearing.telling import TellingPipeline, english_of
 from pipeline.hearing.verified import Replacement
 from pipeline.hearing.weights import weights_folder, weights_version
 from pipeline.hearing.wordings import Wordings
@@ -134,7 +134,8 @@ class Recogniser:
         if not self._settings.vad:
             # a window that the recogniser takes for silence would else be skipped without a trace
             found, _ = self._model.transcribe(samples, no_speech_threshold=None, **options)
-            return [_segment(item) for item in found if item.words]
+            english = english_of(self._model, samples)
+            return [_segment(item, english=english) for item in found if item.words]
         pauses = {"threshold": threshold, "min_silence_duration_ms": _PAUSE_MS}
         if not self._settings.verify:
             plain = TellingPipeline(self._model)

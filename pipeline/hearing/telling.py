@@ -6,7 +6,17 @@ from typing import Any
 
 from faster_whisper import BatchedInferencePipeline
 
+from pipeline.hearing.decode import Samples
+
 _ENGLISH = "<|en|>"
+
+
+def english_of(model: Any, samples: Samples) -> float:
+    """The chance (0-1) that the first half minute is English; 1 from an English-only model."""
+    if not model.model.is_multilingual:
+        return 1.0
+    _, _, chances = model.detect_language(samples)
+    return float(dict(chances).get("en", 0.0))
 
 
 class TellingPipeline(BatchedInferencePipeline):

@@ -50,10 +50,17 @@ def test_what_is_told(parts: list[tuple[str, float, float, float | None]], quote
     ]
 
 
-@pytest.fixture(scope="module", params=[False, True], ids=["as written", "weighed"])
+WAYS = {
+    "weighed": HearingSettings(),
+    "as written": HearingSettings(verify=False),
+    "in one piece": HearingSettings(vad=False),
+}
+
+
+@pytest.fixture(scope="module", params=WAYS)
 def recogniser(request: pytest.FixtureRequest) -> Recogniser:
-    """The shipped weights, with and without weighing the sound again."""
-    return Recogniser(HearingSettings(verify=bool(request.param)), load_vocabulary())
+    """The shipped weights, in every way of listening."""
+    return Recogniser(WAYS[request.param], load_vocabulary())
 
 
 def told(heard: Heard) -> list[str]:

@@ -94,11 +94,13 @@ def examples_of(
     outcomes = {id(outcome.fact): outcome for outcome in tally.outcomes}
     evidence = EvidenceOfMemo(transcript, visits, roster, opinions.get(gold["id"]))
     found = []
+    horses = {(told["horse"] or "").lower() for told in gold["visits"]}
     for before, after in zip(visits, judged, strict=True):
+        named = (before.horse or "").lower() in horses
         against = {id(fact) for group, _ in disagreements(before.facts) for fact in group}
         for fact, seen in zip(before.facts, after.facts, strict=True):
             outcome = outcomes[id(seen)]
             known = Found(implausible(fact) is not None, id(fact) in against)
             asked = bool(doubts(fact, transcript)) or id(fact) in against or outcome.horse_asked
-            found.append(Example(encode(evidence.of(fact, before, known)), outcome.right, gold["id"], asked))
+            found.append(Example(encode(evidence.of(fact, before, known)), outcome.right, gold["id"], asked, named))
     return found

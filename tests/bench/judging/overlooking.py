@@ -96,7 +96,7 @@ def chances_left_out(found: Sequence[ReadSentence]) -> Array:
     return chances
 
 
-def levels_of(found: Sequence[ReadSentence], chances: Array) -> dict[str, dict[Care, float]]:
+def levels_of(found: Sequence[ReadSentence], chances: Sequence[float] | Array) -> dict[str, dict[Care, float]]:
     """By kind of memo the chance above which each level of care flags, as many a memo as ``FLAGS`` says."""
     levels: dict[str, dict[Care, float]] = {}
     for kind, wanted in FLAGS.items():

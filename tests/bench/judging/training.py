@@ -74,7 +74,7 @@ def train(typed: Sequence[Example], heard: Sequence[Example]) -> tuple[Fitted, d
         scale, shift = platt(own, examples)
         chances = 1 / (1 + np.exp(-(scale * own + shift)))
         found[kind] = (Judged(kind, examples, chances), scale, shift)
-    return fit(everything), found
+    return fit([example for example in everything if example.named]), found
 
 
 def level_of(judged: Judged, care: Care) -> dict[str, float]:
