@@ -99,8 +99,10 @@ def signs_of(around: Surroundings, sentence: Sentence) -> dict[str, float]:
 
 
 def _numbers(around: Surroundings, sentence: Sentence) -> list[str]:
-    """The numbers that were not read; "one" is mostly none."""
-    words = [around.tokens[i].text for i in range(sentence.first, sentence.last) if i not in sentence.read]
+    """The numbers that were not read; "one" is mostly none, and "all four" are feet."""
+    feet = {i for start, end in around.feet_words(sentence.first, sentence.last) for i in range(start, end)}
+    places = [i for i in range(sentence.first, sentence.last) if i not in sentence.read and i not in feet]
+    words = [around.tokens[i].text for i in places]
     return [word for word in words if is_number(word) and word not in ("one", "half")]
 
 

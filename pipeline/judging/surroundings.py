@@ -206,15 +206,20 @@ class Surroundings:
 
     def feet_named(self, first: int, last: int) -> frozenset[str]:
         """The feet that are named in ``[first, last)`` by side and end, or all four; "the other" names none."""
-        found: set[str] = set()
+        named = [self._cues.named[tuple(self._words[start:end])] for start, end in self.feet_words(first, last)]
+        return frozenset(FEET) & frozenset().union(*named)
+
+    def feet_words(self, first: int, last: int) -> list[tuple[int, int]]:
+        """The places in ``[first, last)`` of words that stand for feet, "all four" and "the other" among them."""
+        found = []
         at, longest = first, max(map(len, self._cues.named), default=0)
         while at < last:
             reach = range(min(longest, last - at), 0, -1)
             size = next((n for n in reach if tuple(self._words[at : at + n]) in self._cues.named), 0)
             if size:
-                found |= self._cues.named[tuple(self._words[at : at + size])] & frozenset(FEET)
+                found.append((at, at + size))
             at += max(1, size)
-        return frozenset(found)
+        return found
 
     def unread(self, first: int, last: int, read: Collection[int]) -> int:
         """How many words in ``[first, last)`` belong to no fact (``read`` are the places of facts), joiners aside."""
