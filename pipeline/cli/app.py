@@ -50,7 +50,7 @@ app = typer.Typer(
     # Plain help: rich would more than double the time that --help takes.
     rich_markup_mode=None,
     pretty_exceptions_enable=False,
-    add_completion=False,
+    add_completion=True,
     no_args_is_help=True,
 )
 

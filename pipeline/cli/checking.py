@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -71,12 +72,13 @@ def check(
 def print_versions() -> None:
     """The versions of program, weights and words, a line each. Raises ClinchbookError when one cannot be told."""
     from pipeline import __version__
-    from pipeline.hearing.weights import weights_version
+    from pipeline.hearing.weights import BASE, weights_version
     from pipeline.vocabulary import load_vocabulary
 
-    settings = hearing_settings()
+    # Not asked of HearingSettings: loading the library behind them takes longer than all the rest.
+    model = os.environ.get("CLINCHBOOK_MODEL") or BASE.name
     typer.echo(f"clinchbook {__version__}")
-    typer.echo(f"weights {weights_version(settings.model)}")
+    typer.echo(f"weights {weights_version(model)}")
     typer.echo(f"words {load_vocabulary().version}")
 
 

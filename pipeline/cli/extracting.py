@@ -36,7 +36,7 @@ def extract(
 
     Of the store only your own words are used. Text without --date is of today.
 
-    Example: echo "Bramble. Thrush in the left hind." | clinchbook extract - --date 2026-03-02 --json
+    Example: echo "Hester. Thrush in the left hind." | clinchbook extract - --date 2026-03-02 --json
     """
     if jsonl is not None:
         _refuse_with_jsonl(file, roster, day, explain, store)

@@ -49,7 +49,7 @@ def export(
     it is a dated line a foot, with measures, grades and their scale, hoof testers and every
     correction. A record, not a diagnosis.
 
-    Example: clinchbook export Bramble --format html --for vet --out bramble.html
+    Example: clinchbook export Hester --format html --for vet --out hester.html
     """
     from pipeline.keeping import Store, store_folder
     from pipeline.using.export import Request, choice_of
@@ -77,7 +77,7 @@ def take_in(
     All of it or nothing: a file that is broken, redacted, or at odds with what is kept leaves
     the store as it was. Taking it in twice adds nothing.
 
-    Example: clinchbook import bramble.json
+    Example: clinchbook import hester.json
     """
     from pipeline.cli.output import counted
     from pipeline.keeping import Prefer, Store, store_folder

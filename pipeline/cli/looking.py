@@ -79,7 +79,7 @@ def search(
     What was said not to be there is listed only with --status absent. A day may be a month
     or a year. Several --where must hold of the same foot at the same visit.
 
-    Example: clinchbook search seedy toe --foot LF --since 2026-01
+    Example: clinchbook search thrush --foot RH --since 2026-01
     """
     from pipeline.keeping.location import store_folder
     from pipeline.keeping.looking import Looking
@@ -121,7 +121,7 @@ def assign(
 ) -> None:
     """Say whose visit it was when the memo did not.
 
-    Example: clinchbook assign 12 Bramble
+    Example: clinchbook assign 13 Pumpkin
     """
     from pipeline.keeping import Store, store_folder
 

@@ -24,7 +24,7 @@ def history(
 
     Nothing is ever erased: what was corrected, dropped or taken back is all here.
 
-    Example: clinchbook history 12 --at "2026-03-02 18:00"
+    Example: clinchbook history 12
     """
     from pipeline.cli.output import print_json
     from pipeline.keeping import Store, store_folder

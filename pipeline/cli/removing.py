@@ -37,7 +37,7 @@ def forget(
     holds another horse stays with its sound and words unless --whole-memos. A note of when and how
     much stays in the store, never of what.
 
-    Example: clinchbook forget --horse Bramble --place "River barn"
+    Example: clinchbook forget --horse Hester --place "Quince Farm"
     """
     _refuse_nonsense(horse, place, memo, whole_memos, finish)
     from pipeline.keeping import Store, store_folder

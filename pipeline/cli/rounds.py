@@ -30,7 +30,7 @@ def brief(
     What is on its feet, what is open, what was planned and what came of it. Without a horse:
     every horse seen on the day or, when none was, due by then. A record, not a diagnosis.
 
-    Example: clinchbook brief Bramble
+    Example: clinchbook brief Hester
     """
     from pipeline.cli.output import print_json
     from pipeline.keeping.location import store_folder

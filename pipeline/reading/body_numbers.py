@@ -15,6 +15,13 @@ from pipeline.reading.talk import Segment
 
 _MOST_WEDGE = 12  # degrees; common practice, no source
 MM_PER_UNIT = {"inch": Fraction(254, 10), "mm": Fraction(1), "cm": Fraction(10)}
+# The largest bare number that is read as inches, and as centimetres; common practice, no source.
+_LARGEST_IN = {
+    "toe_length": (Fraction(5), Fraction(15)),
+    "heel_height": (Fraction(3), Fraction(9)),
+    "hoof_width": (Fraction(8), Fraction(20)),
+    "sole_depth": (Fraction(3, 2), Fraction(3, 2)),
+}
 _ANGLE_OF = {"toe": "toe_angle", "heel": "heel_angle"}
 
 
@@ -111,17 +118,23 @@ class BodyNumbers(NumberContext):
 
     def _length(self, segment: Segment, mention: Mention, number: Number) -> bool:
         unit, unit_mention = self._unit(mention)
+        if number.fraction and self._behind_inch(mention):
+            unit, unit_mention, number = "inch", mention, replace(number, value=number.value + 1)
         if unit is None and self._measured_without_unit(mention, number):
-            mm = self._frame.unit if self._frame is not None and self._frame.slot in LENGTHS else _likely_unit(number)
             head = self._before(mention)
-            if head is not None:
-                self._set_frame(head.readings["measures"], segment, mm)
-            return head is not None and self._add(segment, head.readings["measures"], number.value * mm, mention)
+            if head is None:
+                return False
+            known = self._frame.unit if self._frame is not None and self._frame.slot in LENGTHS else None
+            slot = head.readings["measures"]
+            mm = known or likely_unit(slot, number)
+            self._set_frame(slot, segment, mm)
+            return self._add(segment, slot, number.value * mm, mention)
         behind = self._after(mention)
         if unit is None and behind is not None and behind.get("measures") in LENGTHS and len(behind.literal) > 1:
-            self._set_frame(behind.readings["measures"], segment, _likely_unit(number))
-            mm = _likely_unit(number)  # "left front 3 1/4 toe length"
-            return self._add(segment, behind.readings["measures"], number.value * mm, mention, behind.end)
+            slot = behind.readings["measures"]  # "left front 3 1/4 toe length"
+            mm = likely_unit(slot, number)
+            self._set_frame(slot, segment, mm)
+            return self._add(segment, slot, number.value * mm, mention, behind.end)
         if unit not in MM_PER_UNIT:
             return False
         value, end = number.value, unit_mention.end if unit_mention else mention.end + 1
@@ -129,11 +142,16 @@ class BodyNumbers(NumberContext):
         if more is not None and unit == "inch":
             value, end = value + more[0], more[1]
             self._used.add(more[2])
-        slot = self._length_slot(segment, mention, end)
-        if slot is None:
+        measured = self._length_slot(segment, mention, end)
+        if measured is None:
             return False
-        self._set_frame(slot, segment, MM_PER_UNIT[unit])
-        return self._add(segment, slot, value * MM_PER_UNIT[unit], mention, end)
+        self._set_frame(measured, segment, MM_PER_UNIT[unit])
+        return self._add(segment, measured, value * MM_PER_UNIT[unit], mention, end)
+
+    def _behind_inch(self, mention: Mention) -> bool:
+        """ "Heel height inch and five eighths": a bare inch before the part."""
+        led = self._words[mention.start - 2 : mention.start] == ["inch", "and"]
+        return led and not any(m.number and m.end == mention.start - 2 for m in self._talk.mentions)
 
     def _measured_without_unit(self, mention: Mention, number: Number) -> bool:
         """ "Heel height forty" behind a length that had its unit."""
@@ -205,6 +223,15 @@ class BodyNumbers(NumberContext):
         return "obel" if laminitic else None
 
 
-def _likely_unit(number: Number) -> Fraction:
-    """Inches for a small number, millimetres for a large one; no hoof is fifteen inches long."""
-    return MM_PER_UNIT["inch"] if number.value < 15 else MM_PER_UNIT["mm"]
+def likely_unit(slot: str, number: Number) -> Fraction:
+    """Millimetres in the unit of a length whose unit nobody said: 1 for what is no length.
+
+    No toe is shorter than 20 mm or longer than 5 inches, no sole deeper than an inch and a half; common practice, no
+    source.
+    """
+    if slot not in LENGTHS:
+        return Fraction(1)
+    inches, centimetres = _LARGEST_IN[slot]
+    if number.value <= inches:
+        return MM_PER_UNIT["inch"]
+    return MM_PER_UNIT["cm" if number.value <= centimetres else "mm"]

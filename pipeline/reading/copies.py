@@ -2,65 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 
-from pipeline.reading.assertions import SOUGHT
+from pipeline.reading.copying import Copied, content_of, copy_draft, told_before
+from pipeline.reading.denials import SOUGHT
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
+from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_none
+from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import HORSE_SLOTS, Severity, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
-_NONE_WORDS = frozenset(
-    [
-        "not",
-        "nothing",
-        "none",
-        "neither",
-        "n't",
-        "in",
-        "on",
-        "the",
-        "his",
-        "her",
-        "but",
-        "it",
-        "of",
-        "that",
-        "is",
-        "was",
-        "does",
-        "has",
-        "have",
-        "had",
-        "do",
-        "did",
-        "any",
-        "at",
-        "all",
-        "there",
-        "one",
-        "is",
-        "'s",
-        "either",
-        "no",
-        "though",
-        "too",
-        "to",
-        "report",
-        "ones",
-        "fine",
-        "sign",
-        "signs",
-        "trace",
-        "evidence",
-        "they",
-        "'re",
-        "are",
-        "were",
-        "like",
-    ]
-)
 AFFIRMED = "said to be there"
 _AFFIRMING = frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})
 _AFFIRMED = _AFFIRMING | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
@@ -72,14 +25,6 @@ _SAME_AGAIN = frozenset(
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
-@dataclass
-class Copied:
-    """A draft that repeats another one on other feet."""
-
-    draft: Draft
-    source: Draft
-
-
 def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copied]:
     """Add the drafts that ellipsis leaves out; their status comes later, with ``inherit_status``."""
     copies: list[Copied] = []
@@ -88,8 +33,8 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
         own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
         if segment.having("same", "same_size") and not segment.having("times", "neutral"):
             copies += _copy_size(talk, segment, groups)
-        if not own and not found and _is_none(talk, segment):
-            copies += _copy_none_behind(talk, segment, groups)
+        if not own and not found and is_none(talk, segment):
+            copies += copy_none_behind(talk, segment, groups)
         if not own and _as_the_horse_before(talk, segment):
             copies += _copy_other_horse(talk, segment, found)
         if not found and not own and _ditto(talk, segment) and _after_a_foot(segment, groups, talk):
@@ -97,8 +42,8 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
         if not found or own:
             continue
         feet = next((g for g in found if not g.anaphor), found[0]).feet
-        if _is_none(talk, segment):
-            copies += _copy_none(talk, segment, feet)
+        if is_none(talk, segment) or is_clean(talk, segment, feet):
+            copies += copy_none(talk, segment, feet)
         elif _so_has(talk, segment):
             copies += _copy_last(talk, segment, feet, groups)
         elif _is_affirmed(talk, segment):
@@ -140,49 +85,9 @@ def inherit_status(copies: list[Copied]) -> None:
 
 def _copy_size(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:
     """ "Same size": the shoe size said last, on the feet in hand."""
-    sizes = [d for d in _before(talk, segment) if d.slot == "shoe_size"]
+    sizes = [d for d in told_before(talk, segment) if d.slot == "shoe_size"]
     hand = [g for s in talk.segments[: segment.index + 1] if s.horse == segment.horse for g in groups.get(s.index, [])]
-    return _copy(segment, sizes[-1], hand[-1].feet, "the same size") if sizes and hand else []
-
-
-def _is_none(talk: Talk, segment: Segment) -> bool:
-    feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
-    feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones")) for i in m.literal}
-    words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
-    if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
-        return words <= _NONE_WORDS | {"clear"}
-    none = bool({"nothing", "none", "not", "n't", "neither"} & words) or {"no", "it"} <= words
-    return none and words <= _NONE_WORDS
-
-
-def _before(talk: Talk, segment: Segment) -> list[Draft]:
-    return [
-        d
-        for s in talk.segments[: segment.index]
-        for d in s.drafts
-        if s.horse == segment.horse and (not d.dropped or SOUGHT in d.rules)
-    ]
-
-
-def _copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
-    findings = [d for d in _before(talk, segment) if d.slot in ("finding", "tester")]
-    if not findings:
-        return []
-    last = findings[-1]
-    if last.slot == "finding" and "report" in talk.words[segment.start : segment.end]:
-        return []  # "near hind nothing to report" denies nothing in particular
-    if SOUGHT in last.rules and last.feet == feet:  # "Thrush? None in the left hind."
-        last.dropped, last.status = False, Status.ABSENT
-        last.note("denied")
-        return []
-    if last.slot == "tester":
-        made = _copy(segment, replace(last, value="none", zone=None), feet, "nothing on the other foot")
-    else:
-        gone = replace(last, zone=None, severity=None, status=Status.ABSENT)
-        made = _copy(segment, gone, feet, "none in the other foot")
-    for copy in made:
-        copy.draft.note("denied")
-    return made
+    return copy_draft(segment, sizes[-1], hand[-1].feet, "the same size") if sizes and hand else []
 
 
 def _ditto(talk: Talk, segment: Segment) -> bool:
@@ -196,14 +101,9 @@ def _light(talk: Talk, segment: Segment) -> bool:
     return not talk.plays("action", segment.start, segment.end)
 
 
-def _content(talk: Talk, segment: Segment) -> set[str]:
-    feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
-    return {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
-
-
 def _is_affirmed(talk: Talk, segment: Segment) -> bool:
     """ "No thrush in the left hind but the right hind does", "right pair has it"."""
-    words = _content(talk, segment)
+    words = content_of(talk, segment)
     return bool(words & _AFFIRMING or "some" in words) and words <= _AFFIRMED
 
 
@@ -211,11 +111,11 @@ def _so_has(talk: Talk, segment: Segment) -> bool:
     """ "Left front has thrush, so does the right front", "… as does the right"."""
     first = segment.start + 1 if talk.words[segment.start] == "as" else segment.start
     led = talk.words[first - 1] in ("so", "as") and talk.words[first] in _AFFIRMING
-    return led and _content(talk, segment) - {"as"} <= _AFFIRMED
+    return led and content_of(talk, segment) - {"as"} <= _AFFIRMED
 
 
 def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
-    findings = [d for d in _before(talk, segment) if d.slot == "finding"]
+    findings = [d for d in told_before(talk, segment) if d.slot == "finding"]
     if (
         not findings
         or findings[-1].segment.sentence < segment.sentence - 1
@@ -224,7 +124,7 @@ def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
         return []
     rules = [r for r in findings[-1].rules if r != "denied"]
     there = replace(findings[-1], status=Status.PRESENT, zone=None, severity=None, rules=[*rules, AFFIRMED])
-    return _copy(segment, there, feet, "there in the other foot")
+    return copy_draft(segment, there, feet, "there in the other foot")
 
 
 def _only_graded(talk: Talk, segment: Segment) -> bool:
@@ -246,14 +146,14 @@ def _opens_finding(talk: Talk, segment: Segment) -> bool:
 
 
 def _copy_graded(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
-    findings = [d for d in _before(talk, segment) if d.slot == "finding"]
+    findings = [d for d in told_before(talk, segment) if d.slot == "finding"]
     last = findings[-1] if findings else None
     if last is None or last.segment.sentence < segment.sentence - 1 or set(feet) & set(last.feet or ()):
         return []
     zone = next((m.readings["zones"] for m in segment.having("zones")), None)
     rules = [r for r in last.rules if r != "denied"]
     there = replace(last, status=Status.PRESENT, zone=zone, severity=None, dropped=False, rules=[*rules, AFFIRMED])
-    return _copy(segment, there, feet, "the same in another degree")
+    return copy_draft(segment, there, feet, "the same in another degree")
 
 
 def _after_a_foot(segment: Segment, groups: dict[int, list[FootGroup]], talk: Talk) -> bool:
@@ -263,24 +163,17 @@ def _after_a_foot(segment: Segment, groups: dict[int, list[FootGroup]], talk: Ta
     return alone and bool(groups.get(segment.index - 1))
 
 
-def _copy_none_behind(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:
-    """ "Right hind frog, none.": the foot, and the place, stand in the segment before."""
-    before = talk.segments[segment.index - 1] if segment.index else None
-    if before is None or before.sentence != segment.sentence or before.drafts or not groups.get(before.index):
-        return []
-    made = _copy_none(talk, segment, groups[before.index][-1].feet)
-    for copy in made:
-        copy.draft.zone = next((m.get("zones") for m in before.having("zones")), None)
-    return made
-
-
 def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
-    earlier = [d for d in _before(talk, segment) if d.feet and d.slot not in HORSE_SLOTS]
+    earlier = [d for d in told_before(talk, segment) if d.feet and d.slot not in HORSE_SLOTS]
+    measured = _same_measure(talk, segment)
+    if measured is not None:
+        earlier = [d for d in earlier if d.slot == measured]
+        return copy_draft(segment, earlier[-1], feet, "the same on another foot") if earlier else []
     if not earlier:
         return []
     last = earlier[-1]
     if isinstance(last.value, Fraction) and last.slot not in SETUP_SLOTS:
-        return _copy(segment, last, feet, "the same on another foot")
+        return copy_draft(segment, last, feet, "the same on another foot")
     if last.slot in SETUP_SLOTS:
         alone = segment.delimiter == "start"
         source = [
@@ -296,7 +189,16 @@ def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
         ]
     said = {_what(d) for d in earlier if d.feet == feet}
     wanted = [draft for draft in source if _what(draft) not in said]
-    return [copy for draft in wanted for copy in _copy(segment, draft, feet, "the same on another foot")]
+    return [copy for draft in wanted for copy in copy_draft(segment, draft, feet, "the same on another foot")]
+
+
+def _same_measure(talk: Talk, segment: Segment) -> str | None:
+    """ "Off fore, same toe angle": what is measured stands right behind."""
+    for cue in segment.having("same", "same"):
+        head = talk.mention_starting(cue.end)
+        if head is not None and head.get("measures") in (*ANGLES, *LENGTHS):
+            return head.get("measures")
+    return None
 
 
 def _as_the_horse_before(talk: Talk, segment: Segment) -> bool:
@@ -342,7 +244,7 @@ def _told_next(talk: Talk, segment: Segment) -> bool:
 
 
 def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[FootGroup]]) -> list[Copied]:
-    earlier = [d for d in _before(talk, segment) if d.slot not in HORSE_SLOTS]
+    earlier = [d for d in told_before(talk, segment) if d.slot not in HORSE_SLOTS]
     if not earlier:
         return []
     last = earlier[-1]
@@ -353,24 +255,4 @@ def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[
         for d in last.segment.drafts
         if d.feet == last.feet and not d.dropped and (d.slot in _FOUND) == (last.slot in _FOUND)
     ]
-    return [c for draft in source for c in _copy(segment, draft, feet, "also on another foot")]
-
-
-def _copy(segment: Segment, draft: Draft, feet: Feet, rule: str) -> list[Copied]:
-    if draft.feet == feet:
-        return []
-    evidence = set(range(segment.start, segment.end)) | draft.evidence
-    rules = [r for r in draft.rules if not r.startswith("foot:")]
-    made = replace(
-        draft,
-        feet=feet,
-        dropped=False,
-        segment=segment,
-        start=segment.start,
-        end=segment.end,
-        foot_carried=False,
-        rules=[*rules, rule],
-        evidence=evidence,
-    )
-    segment.drafts.append(made)
-    return [Copied(made, draft)]
+    return [c for draft in source for c in copy_draft(segment, draft, feet, "also on another foot")]

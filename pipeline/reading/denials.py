@@ -44,6 +44,11 @@ _BARE_DENIALS = (
     ["she", "has", "n't"],
     ["he", "is", "n't"],
     ["she", "is", "n't"],
+    ["he", "does", "n't"],
+    ["she", "does", "n't"],
+    ["he", "did", "n't"],
+    ["she", "did", "n't"],
+    ["they", "do", "n't"],
 )
 
 

@@ -13,8 +13,6 @@ _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
-_TAKEN_OFF = frozenset({"pulled", "removed", "stripped", "took"})
-_PULLED = 3
 _NEW_REACH = 5
 
 
@@ -109,58 +107,6 @@ def draft_white_line(talk: Talk) -> None:
                 draft.note("white line: denied by name")
 
 
-def draft_pulled(talk: Talk) -> None:
-    """ "Tally pulled her right hind": the horse did it, not the farrier."""
-    for foot in [m for m in talk.mentions if m.get("feet")]:
-        words = talk.words[max(0, foot.start - 3) : foot.start]
-        if len(words) < _PULLED or words[1] != "pulled" or words[2] not in ("his", "her", "a", "the"):
-            continue
-        name = talk.mention_ending(foot.start - 2)
-        if words[0] in ("he", "she") or (name is not None and name.get("horse") is not None):
-            segment = next(s for s in talk.segments if s.start <= foot.start - 2 < s.end)
-            draft = Draft("shoe_state", "lost", segment, foot.start - 2, foot.start - 1)
-            draft.evidence.add(foot.start - 2)
-            draft.note("shoe_state: pulled by the horse")
-            segment.drafts.append(draft)
-
-
-def draft_pulled_by_hand(talk: Talk) -> None:
-    """ "Pulled both front shoes", "removed the hind shoes", "took the fronts off": the farrier did it."""
-    for foot in [m for m in talk.mentions if m.get("feet")]:
-        before = range(foot.start - 1, max(-1, foot.start - _PULLED - 1), -1)
-        at = next((i for i in before if talk.words[i] in _TAKEN_OFF), None)
-        if at is None or any(m.is_any(("work", "shoe_states")) and at in m.literal for m in talk.mentions):
-            continue
-        behind = talk.words[foot.end : foot.end + 1]
-        if talk.words[at] == "took" and behind != ["off"]:
-            continue
-        if talk.words[at - 1] in ("he", "she", "'d", "has", "had") or _names_horse(talk, at):
-            continue
-        segment = next((s for s in talk.segments if s.start <= at < s.end), None)
-        rest = set(talk.words[at + 1 : foot.start]) - {"both", "the", "his", "her", "all", "those", "that"}
-        if segment is not None and not rest and "nail" not in talk.words[segment.start : segment.end]:
-            draft = Draft("work", "removed", segment, at, at + 1)
-            draft.evidence.update({at, *foot.literal})
-            draft.note("work: taken off by hand")
-            segment.drafts.append(draft)
-
-
-def _names_horse(talk: Talk, at: int) -> bool:
-    name = talk.mention_ending(at)
-    return name is not None and name.get("horse") is not None
-
-
-def draft_vet(talk: Talk) -> None:
-    """ "No better by Tuesday, vet.": the vet alone, at the end of a sentence."""
-    for sentence in talk.sentences():
-        last = sentence[-1]
-        if talk.words[last.start : last.end] in (["vet"], ["the", "vet"]) and len(sentence) > 1:
-            draft = Draft("vet", "referral", last, last.start, last.end)
-            draft.evidence.update(range(last.start, last.end))
-            draft.note("vet: named alone")
-            last.drafts.append(draft)
-
-
 def draft_pronouns(talk: Talk) -> None:
     """ "There's one in the off fore now": "one" is the finding spoken of last."""
     last: Draft | None = None
@@ -188,9 +134,10 @@ def draft_new(talk: Talk) -> None:
         for index in range(segment.start, segment.end):
             if talk.words[index] not in _NEW or _inside_strong(segment, index):
                 continue
-            noun = next((m for m in segment.mentions if m.start > index and m.is_any(_SHOE_NOUNS)), None)
+            noun = _shoe_behind(talk, segment, index)
             sized = next((m for m in segment.mentions if m.start == index + 1 and m.number is not None), None)
-            if sized is not None and talk.words[index - 1] in ("a", "an"):
+            plural = sized is not None and sized.number is not None and sized.number.plural
+            if sized is not None and (plural or talk.words[index - 1] in ("a", "an")):
                 segment.drafts.append(_new_draft(segment, index, set()))  # "so that's a new ten"
                 continue
             feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
@@ -205,6 +152,14 @@ def draft_new(talk: Talk) -> None:
                 continue
             segment.drafts.append(_new_draft(segment, index, set(noun.literal)))
         segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
+def _shoe_behind(talk: Talk, segment: Segment, index: int) -> Mention | None:
+    """The shoe word behind "new", also one that was exchanged: "new egg bars, no, I went straight bars"."""
+    nouns = [m for m in talk.mentions if set(m.readings) & set(_SHOE_NOUNS)]
+    inside = [m for m in nouns if index < m.start < segment.end]
+    exchanged = {id(m.stands_for) for m in talk.mentions if m.stands_for is not None}
+    return next((m for m in inside if not m.dropped or id(m) in exchanged), None)
 
 
 def _new_draft(segment: Segment, index: int, shoe: set[int]) -> Draft:

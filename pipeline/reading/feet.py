@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from itertools import pairwise
 
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, setup_only
@@ -51,7 +52,9 @@ def _feet_of_before(talk: Talk) -> None:
         for draft in segment.drafts:
             if draft.feet is None and draft.slot in SETUP_SLOTS - {"work"}:
                 same = [d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]
-                feet = [d.feet for d in same if d.slot == draft.slot and d.feet]
+                near = [d for s in talk.segments if 0 <= segment.sentence - s.sentence <= 1 for d in s.drafts]
+                shod = [d.feet for d in near if d.slot == "work" and d.value in ("new_shoe", "reset") and d.feet]
+                feet = [d.feet for d in same if d.slot == draft.slot and d.feet] or shod
                 if feet:
                     draft.feet, draft.foot_carried = feet[-1], True
                     draft.note("foot: where it was said to be before")
@@ -106,7 +109,7 @@ def _attach_segment(
             draft.feet = listed
             draft.note("foot: named at the end of the list")
             continue
-        earlier = _earlier_group(sentence, position, groups)
+        earlier = _earlier_group(sentence, position, groups, draft)
         if draft.slot == "lameness" and ("elliptic" in draft.rules or _same_lameness(sentence, draft)):
             draft.feet = _last_feet(talk, draft)
             continue
@@ -156,6 +159,7 @@ def _same_lameness(sentence: list[Segment], draft: Draft) -> bool:
 def _last_feet(talk: Talk, draft: Draft) -> Feet:
     """ "One out of five on it, and back in December it was a three": the foot of the grade before."""
     earlier = [d for s in talk.segments[: draft.segment.index] if s.horse == draft.segment.horse for d in s.drafts]
+    earlier += [d for d in draft.segment.drafts if d.start < draft.start]
     graded = [d for d in earlier if (d.slot == draft.slot or d.value == "lame") and d.feet]
     return graded[-1].feet or () if graded else ()
 
@@ -182,8 +186,9 @@ def _in_every(talk: Talk, draft: Draft) -> Feet | None:
 
 def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     """ "Six nails in each", said with one foot in hand, is both of the pair."""
-    each = bool({"each", "apiece"} & set(talk.words[draft.start : draft.end + 3]))
-    if draft.slot != "nails" or feet is None or len(feet) != 1 or not each:
+    behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
+    each = bool({"each", "apiece"} & set(talk.words[draft.start : behind]))
+    if draft.slot not in ("nails", "shoe_size") or feet is None or len(feet) != 1 or not each:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")
 
@@ -207,7 +212,7 @@ def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:
     """With several feet in one segment: the one before in a foot-first row, else the one that follows."""
     if len(own) == 1:
         return own[0]
-    real = [g for g in own if not g.anaphor] or own
+    real = _each_side(draft, segment, [g for g in own if not g.anaphor] or own)
     first_fact = min(d.start for d in segment.drafts)
     if real[0].start < first_fact:
         before = [g for g in real if g.start < draft.start]
@@ -226,11 +231,22 @@ def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:
     return after[0] if after else real[-1]
 
 
-def _earlier_group(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> FootGroup | None:
+def _each_side(draft: Draft, segment: Segment, real: list[FootGroup]) -> list[FootGroup]:
+    """ "Front toe angles 50 left 51 right": with a number for each side, the pair is only their heading."""
+    sides = [g for g in real if any(set(g.feet) < set(o.feet) and o.start < g.start for o in real)]
+    told = [d for d in segment.drafts if d.slot == draft.slot and isinstance(d.value, Fraction)]
+    return sides if len(sides) > 1 and len(told) == len(sides) and draft in told else real
+
+
+def _earlier_group(
+    sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], draft: Draft | None = None
+) -> FootGroup | None:
     named = [s for s in sentence[:position] if groups[s.index]]
     if not named:
         return None
     both = contrasted(named, groups)
+    if draft is not None and any(d.slot == draft.slot for s in sentence[:position] for d in s.drafts):
+        both = None  # "wide webs in front, size five, and plain ones behind, size four"
     last = groups[named[-1].index][-1]
     return FootGroup(last.start, last.end, both) if both else last
 
@@ -285,6 +301,8 @@ def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand
     trailing = min(d.start for d in later.drafts) < found[0].start
     if not trailing or found[0].anaphor:
         return False
+    if draft.slot != "nail_line" and all(d.slot == "nail_line" for d in later.drafts):
+        return False  # "six per shoe, nail line low on the right front"
     if draft.slot in SETUP_SLOTS and all(d.slot in SETUP_SLOTS for d in later.drafts):
         if first.joined_by("start") and first.end - first.start == draft.end - draft.start and draft.slot != "work":
             return True  # "steel, new ones all four feet": a bare word that leads

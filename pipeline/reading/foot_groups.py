@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
@@ -42,6 +42,25 @@ class FootGroup:
     end: int
     feet: Feet
     anaphor: bool = False
+
+
+Groups = dict[int, list[FootGroup]]
+
+
+def one_of_several(draft: Draft, feet: Feet | None) -> Draft:
+    """The part of a draft on some of its feet, as a draft of its own; the draft itself when it has no others."""
+    same = [
+        d
+        for d in draft.segment.drafts
+        if (d.slot, d.value) == (draft.slot, draft.value) and feet is not None and set(feet) <= set(d.feet or ())
+    ]
+    draft = same[0] if same else draft
+    if feet is None or draft.feet is None or not set(feet) < set(draft.feet):
+        return draft
+    part = replace(draft, feet=feet, rules=[*draft.rules, "foot: one of several"], evidence=set(draft.evidence))
+    draft.feet = tuple(foot for foot in draft.feet if foot not in feet)
+    draft.segment.drafts.append(part)
+    return part
 
 
 def _where_left_out(talk: Talk, segment: Segment, mention: Mention) -> list[FootGroup]:
@@ -86,7 +105,7 @@ def groups_of(
     if not found and named and talk.left_out and _of_the_one_left_out(talk, segment):
         found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
         hand = talk.left_out
-    for draft in segment.drafts if not (found or named) else []:
+    for draft in [d for d in segment.drafts if not found and (not named or d.value == "club_foot")]:
         feet = _spoken_of_before(talk, segment, draft)
         if feet is not None:
             found.append(FootGroup(draft.start, draft.end, feet))

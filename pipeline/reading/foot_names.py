@@ -21,7 +21,6 @@ _GROUPS: dict[str, Feet] = {
     "rights": ("RF", "RH"),
     "all": FEET,
 }
-_SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
 _VERBS = frozenset(
     [
         "is",
@@ -50,77 +49,6 @@ _VERBS = frozenset(
         "answered",
     ]
 )
-_BARE_AFTER = frozenset(
-    {
-        "",
-        ",",
-        ".",
-        "and",
-        "but",
-        "is",
-        "'s",
-        "has",
-        "had",
-        "was",
-        "got",
-        "one",
-        "too",
-        "side",
-        "foot",
-        "a",
-        "an",
-        "the",
-        "as",
-        "in",
-        "with",
-        "at",
-        "for",
-        ";",
-        ":",
-        "or",
-        "also",
-        "i",
-        "he",
-        "she",
-        "it",
-    }
-)
-_BARE_BEFORE = frozenset({"the", "his", "her", "on", "in", "its"})
-
-
-def mark_bare_sides(talk: Talk) -> None:
-    """Make mentions of "the left", "on the right" or "the off" where front or hind was not said."""
-    taken = {i for m in talk.mentions if set(m.readings) - {"horse_cues", "fillers"} for i in m.literal}
-    for index, word in enumerate(talk.words):
-        if word not in _SIDES or index in taken or index == 0:
-            continue
-        before = talk.words[index - 1]
-        after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
-        near = word == "near" and after not in (",", ".", "and", "but", "one", "foot", "side")
-        told = next(
-            (m for m in talk.mentions if m.end == index and m.get("units") in ("mm", "cm", "inch", "degree")), None
-        )
-        at = told.start if told is not None else index
-        numbered = any(m.number and m.end == at for m in talk.mentions) and after in (",", "and", ".", "but")
-        counted = numbered or (
-            before in (",", "and", ".") and any(m.number and m.start == index + 1 for m in talk.mentions)
-        )
-        determined = (
-            counted
-            or (before in ("the", "his", "her", "its") and not near)
-            or (before in _BARE_BEFORE and word in ("left", "right"))
-        )
-        if (
-            determined
-            and (counted or after in _BARE_AFTER)
-            and not (word == "left" and after in ("it", "him", "her", "the", "a", "an", "with"))
-        ):
-            end = index + 2 if after in ("one", "foot", "side") else index + 1
-            mention = Mention(index, end, (index,), {"feet": f"bare_{_SIDES[word]}"}, MatchKind.VARIANT)
-            talk.mentions.append(mention)
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
-
-
 _EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
 _LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
 _WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
@@ -169,6 +97,8 @@ def mark_exceptions(talk: Talk) -> None:
             at -= 1
         whole = talk.mention_ending(at)
         bare = talk.words[at - 1] in _WHOLE
+        if whole is not None and not _within(whole, out):
+            continue  # "thrush in both fronts but the hinds are clear"
         if whole is not None and whole.get("feet") in ("all", "any", "hinds", "fronts"):
             begin, name = whole.start, whole.readings["feet"]
         elif whole is not None and whole.get("totals") == "each":
@@ -185,6 +115,12 @@ def mark_exceptions(talk: Talk) -> None:
         out.readings = {"feet": f"{name}-{out.readings['feet']}"}
         out.start, out.literal = begin, tuple(range(begin, out.end))
     talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _within(whole: Mention, out: Mention) -> bool:
+    """Whether the feet left out are some of a pair that is named, so that they can be an exception to it."""
+    pair, left = _GROUPS.get(str(whole.get("feet"))), _GROUPS.get(str(out.get("feet")))
+    return pair is None or left is None or set(left) < set(pair)
 
 
 def _shared_out(talk: Talk, out: Mention) -> str:

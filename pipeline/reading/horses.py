@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from pipeline.reading.names import NameFinder
+from pipeline.reading.opening import closes, heads, of_kin, owns
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_mentions, roster_spans
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
+from pipeline.reading.together import told_together
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -23,6 +25,7 @@ _IS = (
     "it 's",
     "it is",
 )
+_WEEKLY = ("week", "fortnight", "month")
 _SEVERAL = 2
 _SHORT = 7
 _A_STORY = 8  # tokens of a sentence, counted twice for its first segment, that tells something of the horse
@@ -34,7 +37,7 @@ class HorseFinder(NameFinder):
     def _set_roles(self) -> None:
         for number, span in enumerate(self.found.spans):
             new = self.found.horses[span.horse].match is HorseMatch.NEW
-            if number and self._not_today(span):
+            if number and (self._not_today(span) or owns(self._talk, span)):
                 continue
             if (
                 number == 0
@@ -42,8 +45,11 @@ class HorseFinder(NameFinder):
                 or self._only_openers(span.start)
                 or self._stands_alone(span)
                 or self._introduced(span)
+                or heads(self._talk, span)
             ):
                 span.role = "opens"
+                for kin in of_kin(self._talk, span):
+                    kin.dropped = True
 
     def _not_today(self, span: NameSpan) -> bool:
         """ "Hamish isn't due till Tuesday": a horse that is only spoken of."""
@@ -104,18 +110,47 @@ class HorseFinder(NameFinder):
     def assign(self) -> None:
         """Give each segment its horse: the one named last at the head of a sentence, or named within the segment."""
         self._set_roles()
-        current = 0 if self.found.spans else -1
+        current, lent = (0 if self.found.spans else -1), None
         for segment in self._talk.segments:
             inside = [s for s in self.found.spans if segment.start <= s.start < segment.end]
-            segment.horse = current
+            lent = None if segment.delimiter == "start" else self._next_in_row(segment) or lent
+            segment.horse = current if lent is None else lent.horse
             for span in inside:
-                heads = span.start == segment.start or self._only_openers(span.start)
-                if span.role == "opens" or (heads and not self._not_today(span)):
+                leads = span.start == segment.start or self._only_openers(span.start)
+                leads = leads and not self._not_today(span) and not owns(self._talk, span)
+                if span.role == "opens" or leads:
                     current = span.horse
                     segment.horse = current
+                elif span.horse != current and closes(self._talk, segment, span):
+                    current = segment.horse = span.horse
+                    self._take_over(segment, span)
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
         self._give_back_asides()
+        self._together = told_together(self._talk, self.found.spans)
+
+    def _take_over(self, segment: Segment, span: NameSpan) -> None:
+        """ "New shoes in front, steel, on Buck": the verbless segments of the sentence before are his too."""
+        for before in reversed([s for s in self._talk.segments[: segment.index] if s.sentence == segment.sentence]):
+            if any(before.start <= s.start < before.end for s in self.found.spans):
+                break
+            before.horse = span.horse
+
+    def _next_in_row(self, segment: Segment) -> NameSpan | None:
+        """ "Lasso in six weeks, and Twister, I told them five": a name alone behind another horse's weeks.
+
+        What follows it in the sentence is its own, if a number follows.
+        """
+        alone = next((s for s in self.found.spans if (s.start, s.end) == (segment.start, segment.end)), None)
+        sentence = [s for s in self._talk.segments if s.sentence == segment.sentence]
+        if alone is None or not any(m.get("units") in _WEEKLY for s in sentence for m in s.mentions):
+            return None
+        before = [s for s in self.found.spans if sentence[0].start <= s.start < alone.start and s.horse != alone.horse]
+        behind = [s for s in sentence if s.index > segment.index]
+        counted = any(m.number for s in sentence for m in s.mentions if m.start < alone.start)
+        number = next((m.start for s in behind for m in s.mentions if m.number), -1)
+        others = [s for s in self.found.spans if alone.end <= s.start < number + 3]
+        return alone if before and counted and number >= 0 and not others else None
 
     def _give_back_asides(self) -> None:
         """ "Doris trod on the phone. … Next visit four weeks.": a horse of whom no trade word is said had no visit.
@@ -128,7 +163,8 @@ class HorseFinder(NameFinder):
             name = next((s for s in self.found.spans if run[0].start <= s.start < run[0].end), None)
             said = run[0].end - run[0].start + sum(s.end - s.start for s in run if s.sentence == run[0].sentence)
             others = [s for r in runs if r is not run for s in r if s.horse == horse]
-            if name is None or others or said < _A_STORY or any(self._told_of(s) for s in run):
+            row = any(self._next_in_row(s) is not None for s in run)
+            if name is None or others or row or said < _A_STORY or any(self._told_of(s) for s in run):
                 continue
             if any(span.horse == horse and span is not name for span in self.found.spans):
                 continue
@@ -161,7 +197,10 @@ class HorseFinder(NameFinder):
         timed = segment.having("vet") or any(m.number for m in segment.mentions)
         before = self._talk.mention_ending(span.start)
         counted = before is not None and (before.number is not None or before.get("units") is not None)
-        return bool(timed) and (counted or self._talk.words[span.start - 1] in ("for", "on", "with", "at", "see"))
+        first = span.start == segment.start
+        return bool(timed) and (
+            counted or first or self._talk.words[span.start - 1] in ("for", "on", "with", "at", "see")
+        )
 
     def sharing(self, segment: Segment, slot: str) -> list[int]:
         """The horses that a fact is said of together: "five weeks for the pair", "the other two in ten"."""
@@ -237,6 +276,8 @@ class HorseFinder(NameFinder):
 
     def sharers(self, segment: Segment) -> list[int]:
         """All horses that a segment speaks of: "Cash and Boomer are on six"."""
+        if segment.index in self._together:
+            return self._together[segment.index]
         sentence = self._talk.sentence(segment.sentence)
         position = sentence.index(segment)
         shared = [segment.horse]
@@ -248,6 +289,8 @@ class HorseFinder(NameFinder):
         shared.extend(h for h in names_here if h not in shared)
         for after in sentence[position + 1 :]:
             names = [s for s in self.found.spans if after.start <= s.start < after.end]
+            if self._next_in_row(after) is not None:
+                break
             if after.drafts or len(names) != 1 or names[0].start != after.start or names[0].end != after.end:
                 break
             shared.append(names[0].horse)

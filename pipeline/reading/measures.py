@@ -9,13 +9,13 @@ from __future__ import annotations
 from collections.abc import Callable
 from fractions import Fraction
 
-from pipeline.reading.body_numbers import BodyNumbers
+from pipeline.reading.body_numbers import BodyNumbers, likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, SCORES
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers, plain, size_name
 from pipeline.reading.talk import Segment
-from pipeline.record import HORSE_SLOTS
+from pipeline.record import HORSE_SLOTS, Status
 
 # Before a bare number these say what the thing counted last came to.
 _SAID = frozenset(
@@ -91,8 +91,9 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
             return False  # "rotation, six degrees on the left and four on the right" is no grade
         after = self._after(mention)
         said = self._words[mention.start - 1] in _SAID
+        risen = self._words[mention.start - 2 : mention.start] in (["up", "from"], ["down", "from"])
         called = self._words[mention.start - 2 : mention.start] in (["call", "it"], ["make", "it"], ["say", "it"])
-        said = said or called
+        said = said or called or risen
         there = self._words[mention.end : mention.end + 1] == ["there"]
         now = (said or there) and frame.sentence == segment.sentence
         blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
@@ -105,13 +106,14 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
         if frame.slot in ("shoe_size", "nail_size"):
             value: str | Fraction = size_name(number) if frame.slot == "shoe_size" else plain(number.value)
         else:
-            value = number.value * frame.unit
+            value = number.value * (frame.unit or likely_unit(frame.slot, number))
         if frame.slot in ANGLES and not 30 <= number.value <= 75:
             return False
         frame.sentence = segment.sentence
         added = self._add(segment, frame.slot, value, mention)
         if added:
             segment.drafts[-1].note("elliptic")
+            segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
 
     def _behind_foot(self, segment: Segment) -> bool:

@@ -19,7 +19,7 @@ from pipeline.record import MatchKind
 from pipeline.vocabulary import LEARNED_SOURCE, Vocabulary
 
 # Classes that are read elsewhere, not matched as phrases.
-_NOT_PHRASES = frozenset({"numbers", "bias", "clause_words"})
+_NOT_PHRASES = frozenset({"numbers", "bias", "clause_words", "remarks"})
 # Words that mean something only beside something else; never more important than a word of the trade.
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 _POINTING = frozenset({"in_hand", "pair_in_hand", "other"})
@@ -119,6 +119,8 @@ class MentionFinder:
             if len(mention.literal) > 1 or mention.is_any(("not_facts", "horse")):
                 for index in mention.literal:
                     masked[index] = ""
+                if doc[mention.end - 1].norm_ == "feet" and not mention.is_any(("not_facts", "horse")):
+                    masked[mention.end - 1] = "feet"  # "front feet ones" is a size, "the back ones" are feet
         alike = self._number_alikes(masked)
         for index in alike:
             masked[index] = self._alike_numbers[masked[index]]

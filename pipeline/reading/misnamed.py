@@ -10,6 +10,7 @@ from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
+_HESITATING = frozenset({",", "sorry", "no", "wait", "uh", "um", "hang", "on", "hold"})
 _LEADS = ("not", "did i say", "i said", "i called him", "i called her", "i keep saying", "i kept saying")
 _MEANT = (
     "i meant", "i mean", "it 's", "it was", "it is", "that 's", "that was", "this is", "this 's", "meant", "make that",
@@ -41,6 +42,22 @@ def misnamed(talk: Talk) -> list[Strike]:
         if any(words == f"{everything} {belongs}" for everything in _ALL for belongs in _BELONGS):
             strikes.append(_strike(start, name))
     return strikes
+
+
+def another_horses_number(talk: Talk) -> None:
+    """ "Size one, sorry, that's Twister's, Cotton's a double aught": the number just said was another horse's."""
+    for name in [m for m in talk.mentions if m.get("horse") is not None and not m.dropped]:
+        that_is = talk.words[name.start - 2 : name.start] in (["that", "'s"], ["that", "is"], ["that", "was"])
+        owned = talk.words[name.end : name.end + 2] in (["'s", ","], ["'s", "."], ["'", ","], ["'", "."])
+        at = name.start - 2
+        while at > 0 and talk.words[at - 1] in _HESITATING:
+            at -= 1
+        number = talk.mention_ending(at)
+        if not that_is or not owned or number is None or number.number is None:
+            continue
+        name.dropped = number.dropped = True
+        for cue in [m for m in talk.mentions if at <= m.start < name.start]:
+            cue.dropped = True
 
 
 def _strike(start: int, meant: Mention) -> Strike:

@@ -10,12 +10,22 @@ from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import RosterHorse
 
+_NEW_AHEAD, _NEW_BEHIND = 20, 6  # tokens from "new one" to the name, and from the name to it
+
 
 class NameBase:
     """The names of one memo, found so far in ``found``."""
 
-    def __init__(self, talk: Talk, roster: Sequence[RosterHorse], exact: list[tuple[int, int, RosterHorse]]) -> None:
+    def __init__(
+        self,
+        talk: Talk,
+        roster: Sequence[RosterHorse],
+        exact: list[tuple[int, int, RosterHorse]],
+        common: frozenset[str] = frozenset(),
+    ) -> None:
+        """``common`` are words in small letters that are no name by themselves."""
         self._talk = talk
+        self._common = common
         self._roster = roster
         self._exact = exact
         self.found = HorseTalk()
@@ -55,6 +65,14 @@ class NameBase:
         ):
             end += 1
         return end
+
+    def _new_is_the_horse(self, start: int) -> None:
+        """In "there's a new one, name of Kestrel" and "Kestrel, new one" the new one is a horse, not a shoe."""
+        for mention in self._talk.mentions:
+            behind = start <= mention.start < start + _NEW_BEHIND
+            same = not SENTENCE_ENDS & set(self._talk.words[start : mention.start])
+            if mention.get("horse_cues") == "new" and (start - _NEW_AHEAD < mention.start < start or (behind and same)):
+                mention.readings.pop("work", None)
 
     def _text(self, start: int, end: int) -> str:
         return self._talk.doc[start:end].text

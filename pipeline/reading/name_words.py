@@ -140,3 +140,6 @@ NAME_FOLLOWERS = frozenset(
         "now",
     }
 )
+
+# A word alone that ends so is a remark, not an unknown horse ("Typical." stands in vocab/remarks.csv).
+REMARK_ENDINGS = ("ful", "ous", "able", "ible", "ive", "ingly", "fully", "ously", "ably", "ibly")

@@ -50,7 +50,8 @@ class NameFinder(UnlistedNames):
             return True
         if self._taken_back(start):
             return True
-        same = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start) and self._after_not(s)]
+        before = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start)]
+        same = [s for s in before if self._after_not(s) or self._taken_back(s)]
         if same and self._sentence_start(start) == self._sentence_start(same[-1]):
             return True
         mention = next((m for m in self._talk.mentions if m.get("horse") and m.start == start and m.dropped), None)
@@ -62,7 +63,9 @@ class NameFinder(UnlistedNames):
         repairs = [m for m in self._talk.mentions if m.get("taking_back") == "repair"]
         cue = next((m for m in repairs if end < m.start <= end + _CUE_WITHIN), None)
         behind = self._talk.words[end : end + 1]
-        if cue is None or behind not in ([","], ["."]) or (behind == [","] and cue.start > end + 2):
+        if cue is None or behind not in ([","], ["."]):
+            return False
+        if behind == [","] and set(self._talk.words[end : cue.start]) - {",", "uh", "um", "er", "no", "oh"}:
             return False
         other = [s for s, _, h in self._exact if cue.end <= s <= cue.end + _SOON and h.name != self._horse_at(start)]
         named = bool(other) and self._talk.words[other[0] - 1] in ("was", "is", "'s", ",", "no", "sorry")
@@ -70,6 +73,8 @@ class NameFinder(UnlistedNames):
 
     def _after_not(self, start: int) -> bool:
         near = self._talk.words[max(0, start - 4) : start]
+        if near[-2:] == ["not", "least"]:
+            return False  # "last but not least, Buck"
         return "not" in near and not {",", ".", "but"} & set(near[near.index("not") :])
 
     def _horse_at(self, start: int) -> str | None:
@@ -95,6 +100,7 @@ class NameFinder(UnlistedNames):
             end = self._name_end(start)
             if end > start:
                 spans.append(self._named(start, end, cue_new))
+                spans[-1].role = "opens"
         if not spans and cue_new:
             spans.extend(self._name_near_new())
         return spans
@@ -134,12 +140,6 @@ class NameFinder(UnlistedNames):
                 if [t.text for t in doc[start : start + len(name)]] == name:
                     again.append(NameSpan(start, start + len(name), span.horse))
         return again
-
-    def _new_is_the_horse(self, start: int) -> None:
-        """In "there's a new one, name of Kestrel" the new one is a horse, not a shoe."""
-        for mention in self._talk.mentions:
-            if mention.get("horse_cues") == "new" and start - 20 < mention.start < start:
-                mention.readings.pop("work", None)
 
     def _may_be(self, start: int) -> bool:
         token = self._talk.doc[start]

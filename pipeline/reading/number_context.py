@@ -131,10 +131,13 @@ _LONG_TIMES = frozenset(
 
 @dataclass
 class Frame:
-    """The last thing counted, which a bare number behind a foot still counts ("off fore forty")."""
+    """The last thing counted, which a bare number behind a foot still counts ("off fore forty").
+
+    ``unit`` is in millimetres for a length, None while none was said.
+    """
 
     slot: str
-    unit: Fraction
+    unit: Fraction | None
     sentence: int
 
 
@@ -223,7 +226,7 @@ class NumberContext:
         if (slot in (*ANGLES, *LENGTHS) and len(mention.literal) > 1) or (
             slot in ("toe_angle", "toe_length") and mention.get("zones") is None and slot
         ):
-            unit = Fraction(1)
+            unit = None
             if self._frame is not None and self._frame.slot in LENGTHS and slot in LENGTHS:
                 unit = self._frame.unit
             self._frame = Frame(slot, unit, segment.sentence)

@@ -26,6 +26,7 @@ _PLANNABLE = frozenset(
     }
 )
 ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
+_GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
 
@@ -104,6 +105,13 @@ def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:
     return min([*feet, *subjects], default=end)
 
 
+def _gets(talk: Talk, segment: Segment, cue: Mention) -> int:
+    """ "If she stays tender she gets new shoes in front, plain steel": a second subject that gets something."""
+    subjects = talk.plays("subject", cue.end + 1, segment.end)
+    getting = [i for i in subjects if talk.words[i + 1 : i + 2] and talk.words[i + 1] in _GETTING]
+    return min(getting, default=segment.end + 1)
+
+
 def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int, int]]:
     """Token ranges of "if …" up to where the main clause starts."""
     ranges = []
@@ -119,7 +127,7 @@ def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int
             ]
             stop = min(mains, default=end)
             if not mains and nexts:
-                stop = nexts[0]
+                stop = min(nexts[0], _gets(talk, segment, cue))
             elif not mains:
                 stop = _main_behind(talk, segment, cue, end)
             ranges.append((cue.start, stop))

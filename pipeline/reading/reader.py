@@ -2,31 +2,31 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from datetime import date
 from fractions import Fraction
 
 from pipeline.reading.assertions import assert_all, mark_sought
+from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.dates import draft_dates
 from pipeline.reading.drafting import (
     draft_new,
     draft_pronouns,
-    draft_pulled,
-    draft_pulled_by_hand,
-    draft_vet,
     draft_white_line,
     draft_words,
 )
 from pipeline.reading.feet import attach_feet
-from pipeline.reading.foot_names import join_feet, mark_bare_sides, mark_counted_feet, mark_exceptions
+from pipeline.reading.foot_names import join_feet, mark_counted_feet, mark_exceptions
 from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
-from pipeline.reading.misnamed import misnamed
+from pipeline.reading.misnamed import another_horses_number, misnamed
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.other_side import complete_sides
+from pipeline.reading.pulled import draft_pulled, draft_pulled_by_hand
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.segments import split_segments
@@ -34,8 +34,10 @@ from pipeline.reading.settling import Settled, settle
 from pipeline.reading.stops import soften_stops
 from pipeline.reading.strikes import carry_out
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.three_feet import mark_three_of_four
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
+from pipeline.reading.vet import draft_vet
 from pipeline.reading.zones import attach_severity, attach_zones
 from pipeline.record import (
     Fact,
@@ -55,6 +57,7 @@ class Reader:
     def __init__(self, vocabulary: Vocabulary) -> None:
         self._roles = vocabulary.spoken("clause_words")
         self._vocabulary = vocabulary
+        self._common = common_words(vocabulary)
         self._finders: dict[bool, MentionFinder] = {}
 
     def read(self, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]:
@@ -95,14 +98,18 @@ class Reader:
         talk = Talk(doc, words, mentions, roles)
         soften_stops(talk)
         mark_bare_sides(talk)
+        pair_behind(talk)
         mark_counted_feet(talk)
         mark_exceptions(talk)
+        mark_three_of_four(talk)
         complete_sides(talk)
+        another_horses_number(talk)
         strikes = [*repair(talk), *misnamed(talk)]
+        exact = [e for e in exact if not any(m.dropped and "horse" in m.readings and m.start == e[0] for m in mentions)]
         join_feet(talk)
         talk.fix_places()
         split_segments(talk)
-        horses = HorseFinder(talk, roster, exact)
+        horses = HorseFinder(talk, roster, exact, self._common)
         horses.find_names()
         horses.assign()
         _draft(talk, horses.found, day)
@@ -112,7 +119,7 @@ class Reader:
         attach_severity(talk, groups)
         mark_sought(talk)
         copies = copy_statements(talk, groups)
-        assert_all(talk)
+        assert_all(talk, groups)
         inherit_status(copies)
         return talk, horses
 
@@ -146,9 +153,9 @@ def _deal(talk: Talk, horses: HorseFinder) -> dict[int, list[Draft]]:
     """The drafts of each horse, in the order said; a draft may be several horses'."""
     dealt: dict[int, list[Draft]] = {}
     for segment in talk.segments:
-        shared = horses.sharers(segment) if segment.drafts else []
+        shared = [max(index, 0) for index in horses.sharers(segment)] if segment.drafts else []
         for draft in segment.drafts:
-            told = horses.sharing(segment, draft.slot) or [max(segment.horse, 0), *shared]
+            told = horses.sharing(segment, draft.slot) or shared
             for index in dict.fromkeys(told):
                 dealt.setdefault(index, []).append(draft)
     return dealt
@@ -173,7 +180,7 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     first, last = talk.doc[min(tokens[0], draft.start)], talk.doc[max(tokens[-1], draft.end - 1)]
     span = (first.idx, last.idx + len(last))
     start, end = transcript.seconds_of(*span)
-    value = round(float(draft.value), 1) if isinstance(draft.value, Fraction) else draft.value
+    value = _tenths(draft.value) if isinstance(draft.value, Fraction) else draft.value
     return Fact(
         foot=row.foot,
         slot=draft.slot,
@@ -188,6 +195,17 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
         match=_match(transcript, draft, span),
         rules=[*draft.rules, *(["foot: not said"] if draft.foot_guessed else [])],
     )
+
+
+def common_words(vocabulary: Vocabulary) -> frozenset[str]:
+    """Every word of the vocabulary's phrases: at the head of a sentence none of them is an unknown name."""
+    forms = (form for name in vocabulary.classes for form in vocabulary.spoken(name))
+    return frozenset(word for form in forms for word in form.split())
+
+
+def _tenths(value: Fraction) -> float:
+    """To one decimal, a half upwards: a quarter of an inch is 6.35 mm and kept as 6.4."""
+    return math.floor(value * 10 + Fraction(1, 2)) / 10
 
 
 def _match(transcript: Transcript, draft: Draft, span: tuple[int, int]) -> MatchKind:

@@ -30,6 +30,9 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
                 continue
         if segment.own_clause and not cues and (segment.present or not segment.past):
             recalled = False
+        if not recalled and not cues and position and _lame_with_it(talk, sentence, position):
+            for draft in segment.drafts:
+                _recall_one(draft)
         if segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not cues and not segment.past:
             recalled = False
         if cues and not segment.drafts and position:
@@ -52,6 +55,15 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
         _taken_off(talk, segment)
 
 
+def _lame_with_it(talk: Talk, sentence: list[Segment], position: int) -> bool:
+    """ "She had an abscess last month, three out of five lame on it": as lame as she was then."""
+    segment, before = sentence[position], sentence[position - 1].drafts
+    words = talk.words[segment.end - 2 : segment.end]
+    then = bool(before) and before[-1].slot == "finding" and before[-1].status is Status.HISTORY
+    only = bool(segment.drafts) and all(d.slot in ("lameness", "gait") for d in segment.drafts)
+    return then and only and not segment.own_clause and words in (["on", "it"], ["with", "it"])
+
+
 def _taken_off(talk: Talk, segment: Segment) -> None:
     """ "Pulled the egg bars off the fronts": what was on until today."""
     for draft in segment.drafts:
@@ -65,6 +77,7 @@ def _taken_off(talk: Talk, segment: Segment) -> None:
 def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
     cues = segment.having("times", "history")
     told = [m for m in cues if not _season_ahead(talk, sentence, m) and not _still_to_come(talk, segment, m)]
+    told = [m for m in told if not _weeks_at_first(talk, segment, m) and not _before_then(talk, segment, m)]
     return told or _before_at_end(talk, segment)
 
 
@@ -128,6 +141,18 @@ def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
 def _still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "They're off the road till fall": of today, and until a time to come."""
     return talk.words[cue.start] in ("till", "until") and segment.present and not segment.past
+
+
+def _before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "If the glue-ons come off before that": a time to come."""
+    ahead = talk.words[cue.start : cue.end] in (["before", "that"], ["before", "then"], ["before"])
+    return ahead and bool(segment.having("plans", "condition"))
+
+
+def _weeks_at_first(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "Four weeks to begin with": the first interval of several to come."""
+    begun = talk.words[cue.end - 2 : cue.end] in (["begin", "with"], ["start", "with"])
+    return begun and not segment.past and any(d.slot == "next_visit_weeks" for d in segment.drafts)
 
 
 def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:

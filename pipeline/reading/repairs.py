@@ -215,9 +215,11 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             for m in talk.mentions
             if begins <= m.start and m.end <= run[0].start and not m.dropped and kind_of(m) == kind
         ]
-        if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones):
+        only = kind == "feet" and bool({"just", "only"} & set(talk.words[max(begin, new.start - 2) : new.start]))
+        only = only or (kind == "feet" and _right_beside(talk, run, olds, new))
+        if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones) and not only:
             continue  # "size four all round, no, fronts are four and the backs are three"
-        if kind == "number" and _for_a_horse(talk, run[-1].end, new):
+        if kind == "number" and (_for_a_horse(talk, run[-1].end, new) or _another_named(talk, run[0])):
             continue  # "Biddy and Corny in seven. No, eight for Corny": the seven stays Biddy's
         old = same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
         if old is None and first_old is None:
@@ -229,6 +231,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             continue
         swap(talk, old, new, kind)
         first_old = first_old or old
+        if only:
+            break  # "both fronts, no, just the right front, the left was only loose"
     return first_old is not None
 
 
@@ -257,13 +261,28 @@ def _for_a_horse(talk: Talk, cue_end: int, number: Mention) -> bool:
     return talk.words[number.end : number.end + 1] == ["for"] and name is not None and name.get("horse") is not None
 
 
+def _right_beside(talk: Talk, run: list[Mention], olds: list[Mention], new: Mention) -> bool:
+    """ "Contracted heels behind, I mean in front, and a crack in the left front": nothing but the cue between."""
+    if not olds:
+        return False
+    gap = talk.words[olds[-1].end : run[0].start] + talk.words[run[-1].end : new.start]
+    return set(gap) <= {","}
+
+
+def _another_named(talk: Talk, cue: Mention) -> bool:
+    """ "Lasso six weeks, Twister, make it four": a name right before "make it" has a number of its own."""
+    at = cue.start - 1 if talk.words[cue.start - 1 : cue.start] == [","] else cue.start
+    name = talk.mention_ending(at)
+    return talk.words[cue.start : cue.end] in _ASSESSED and name is not None and name.get("horse") is not None
+
+
 def _wrong_way_round(talk: Talk, run: list[Mention]) -> bool:
     """ "I had that backwards, … it's the left hind": the foot named last, however far back."""
     return any("backwards" in talk.words[m.start : m.end] for m in run)
 
 
 def _several_feet(mentions: list[Mention]) -> bool:
-    return sum(m.get("feet") is not None for m in mentions) > 1
+    return len({m.readings["feet"] for m in mentions if m.get("feet") is not None}) > 1
 
 
 def _not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:

@@ -39,6 +39,27 @@ _CONTENT = (
     "manners",
 )
 _SEVERITY_RESPONSE = {"mild": "mild", "moderate": "moderate", "severe": "strong"}
+_EMPTY = frozenset({"nothing", "none", "no", "not", "n't", "never", "nowt", "empty", "zip", "zilch", "zero", "nil"})
+_HANDLING = frozenset(
+    {
+        "use",
+        "used",
+        "using",
+        "put",
+        "need",
+        "needed",
+        "bother",
+        "bring",
+        "brought",
+        "try",
+        "tried",
+        "have",
+        "here",
+        "find",
+        "truck",
+    }
+)
+_FROM = frozenset({"from", "to", "with", "off", "out", "for"})
 _NOTHING = frozenset({"nothing", "none", "no reaction", "no response", "clear", "no"})
 
 
@@ -65,6 +86,8 @@ def _read_sentence(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
         _read_segment(talk, frame, segment, headed)
     if frame.slot == "pulse":
         _bare_pulse(talk, frame, sentence)
+    elif frame.slot == "tester":
+        _bare_nothing(talk, frame, heads)
 
 
 def _is_head(talk: Talk, segment: Segment, mention: Mention) -> bool:
@@ -166,6 +189,24 @@ def _bare_pulse(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
                 draft.evidence.update(head.literal)
                 draft.note("pulse: spoken of without a degree")
                 segment.drafts.append(draft)
+
+
+def _bare_nothing(talk: Talk, frame: _Frame, heads: list[tuple[Segment, Mention]]) -> None:
+    """ "Testers came up empty", "no joy from the testers": a "no" beside them, in words that nobody listed."""
+    for segment, head in heads:
+        if any(d.slot == frame.slot for s in talk.sentence(segment.sentence) for d in s.drafts):
+            return
+        before = talk.words[segment.start : head.start]
+        after = talk.words[head.end : segment.end]
+        empty = bool(_EMPTY & set(after)) and not _HANDLING & set(after)
+        led = (
+            bool(_EMPTY & set(before)) and bool(before) and before[-1] in _FROM | {"the"} and bool(_FROM & set(before))
+        )
+        if empty or (led and not _HANDLING & set(before)):
+            draft = Draft(frame.slot, "none", segment, head.start, head.end, head.match)
+            draft.evidence.update(head.literal)
+            draft.note("tester: nothing came of them")
+            segment.drafts.append(draft)
 
 
 def _continue_nothing(talk: Talk, frame: _Frame) -> None:

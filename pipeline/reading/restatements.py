@@ -8,6 +8,8 @@ from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
 
+_OPPOSITE = {"medial": "lateral", "lateral": "medial"}
+_FRAMED = 2  # the commas around "let me look again"
 _IT_WAS = frozenset(
     [
         "took",
@@ -41,14 +43,37 @@ _IT_WAS = frozenset(
 def restate(talk: Talk) -> None:
     """Exchange, on the mentions, what was begun anew, said wrongly before, or only denied."""
     _restart(talk)
+    _looked_again(talk)
     _said_before(talk)
     _would_not_say(talk)
     _this_not_that(talk)
     _more_than_that(talk)
 
 
+def _looked_again(talk: Talk) -> None:
+    """ "Crest three, let me feel it again, four": a number, a look at it, and a number."""
+    numbers = [m for m in talk.mentions if m.number is not None and not m.dropped]
+    for first, second in itertools.pairwise(numbers):
+        between = talk.words[first.end : second.start]
+        led = between[:3] == [",", "let", "me"] and between[-1] == "," and between.count(",") == _FRAMED
+        if led and counts(talk, second) in (None, counts(talk, first)):
+            swap(talk, first, second, "number")
+
+
+def _zone_restart(talk: Talk) -> None:
+    """ "Lateral side, uh, medial": the other side of the foot, said after a filler."""
+    zones = [m for m in talk.mentions if str(m.get("zones")).split("_")[0] in _OPPOSITE]
+    for first, second in itertools.pairwise(zones):
+        between = talk.words[first.end : second.start]
+        side, other = (str(m.get("zones")).split("_")[0] for m in (first, second))
+        fillers = set(between) <= {",", "uh", "um", "er", "erm", "no", "sorry"} and set(between) - {","}
+        if fillers and _OPPOSITE.get(side) == other:
+            put_in_place(first, second, "zones")
+
+
 def _restart(talk: Talk) -> None:
     """ "Fifty, er, fifty two": a number begun anew after a filler."""
+    _zone_restart(talk)
     numbers = [m for m in talk.mentions if m.number is not None]
     for first, second in itertools.pairwise(numbers):
         between = talk.words[first.end : second.start]

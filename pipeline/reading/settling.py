@@ -41,6 +41,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     _doubted_in_the_end(standing)
     _exchanged_in_the_end(standing)
     _last_word(standing)
+    _still_there(standing)
     standing = [d for d in standing if not d.dropped]
     _gone_not_only_earlier(standing)
     standing = [d for d in standing if not d.dropped]
@@ -186,7 +187,8 @@ def _last_word(drafts: list[Draft]) -> None:
             and o.start > draft.start
             and o.value != draft.value
         ]
-        if draft.slot in _ONE_NUMBER and draft.status is Status.PRESENT and draft.feet is not None and said_after:
+        one = draft.slot in _ONE_NUMBER or draft.slot == "pulse"
+        if one and draft.status is Status.PRESENT and draft.feet is not None and said_after:
             draft.drop("another number was said last")
 
 
@@ -201,6 +203,18 @@ def _exchanged_in_the_end(drafts: list[Draft]) -> None:
         if before and after:
             for draft in (*before, denial):
                 draft.drop("exchanged for another")
+
+
+def _still_there(drafts: list[Draft]) -> None:
+    """ "Both had underrun heels last time, and the right's still underrun": there today, as it was."""
+    for draft in [d for d in drafts if d.slot == "finding" and d.status is Status.HISTORY]:
+        same = [
+            o
+            for o in drafts
+            if (o.slot, o.value, o.segment.sentence) == (draft.slot, draft.value, draft.segment.sentence)
+        ]
+        if any(o.status is Status.PRESENT and o.start > draft.start and o.feet and o.feet == draft.feet for o in same):
+            draft.drop("still there")
 
 
 def _doubted_in_the_end(drafts: list[Draft]) -> None:

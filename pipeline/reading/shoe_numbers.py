@@ -27,6 +27,9 @@ class ShoeNumbers(NumberContext):
         if number.value.denominator == 2 and after is not None and after.get("measures") == "nails":
             self._set_frame("nail_size", segment)  # nobody drives half a nail
             return self._add(segment, "nail_size", plain(number.value), mention, after.end)
+        if number.plural and before is not None and before.get("measures") == "nails":
+            self._set_frame("nail_size", segment)  # "nails are three and a halfs"
+            return self._add(segment, "nail_size", plain(number.value), mention)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
         ahead = self._talk.mention_ending(mention.start)
         slim = (after is not None and after.get("measures") == "slim") or (
@@ -120,7 +123,7 @@ class ShoeNumbers(NumberContext):
         sentence = self._sentence(segment)
         nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions if m.start < mention.start)
         sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)
-        return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves")
+        return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves", ",")
 
     def _sized(self, mention: Mention) -> bool:
         before = self._before(mention)
@@ -150,11 +153,20 @@ class ShoeNumbers(NumberContext):
         second = (
             second if second is not None and second.get("totals") in ("outside", "inside") else self._skip_nails(second)
         )
+        short = "in" if first.get("totals") == "outside" else "out"
+        if second is None and self._words[following.end : following.end + 1] == [short]:
+            second = Mention(following.end, following.end + 1, (following.end,), {"totals": f"{short}side"})
         if second is None or second.get("totals") == first.get("totals"):
             return None
         self._used.add(following.start)
         self._set_frame("nails", segment)
-        return self._add(segment, "nails", number.value + following.number.value, mention, second.end)
+        added = self._add(segment, "nails", number.value + following.number.value, mention, second.end)
+        later = next((s for s in self._talk.segments if s.start <= second.start < s.end), segment)
+        if added and later is not segment and later.having("feet") and not segment.having("feet"):
+            draft = segment.drafts.pop()  # "three outside and two inside on the hinds"
+            draft.segment = later
+            later.drafts.append(draft)
+        return added
 
     def _in_and_out(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
         """ "Three in and two out": said short for inside and outside."""
@@ -179,11 +191,17 @@ class ShoeNumbers(NumberContext):
     def _size(self, segment: Segment, mention: Mention, number: Number) -> bool:
         before, after = self._before(mention), self._after(mention)
         cued = before is not None and before.get("measures") == "shoe_size"
+        if cued and self._words[mention.start - 1] == "number" and self._horse_behind(mention):
+            return False  # "Number two, Buck."
         nail_frame = (
             self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
         )
         if nail_frame and not cued and number.aughts is None:
             return False
+        wedged = self._frame is not None and self._frame.slot == "wedge" and self._frame.sentence == segment.sentence
+        shod = any(m.is_any(("shoe_types", "shoe_materials")) for s in self._sentence(segment) for m in s.mentions)
+        if wedged and number.plural and not (cued or shod) and number.aughts is None:
+            return False  # "two degree wedges, I thought about threes but twos are plenty"
         if before is not None and before.get("measures") in ("body_condition", "cresty_neck"):
             return False
         between = self._between(mention, number)
@@ -195,12 +213,24 @@ class ShoeNumbers(NumberContext):
         shoe = after is not None and after.is_any(("shoe_types", "shoe_materials")) and number.value <= 12
         noun = number.article or number.plural or pair
         framed = noun and self._shoe_talk(segment, mention) and not self._counts_something(mention)
+        framed = framed or (number.plural and self._on_a_horse(mention))
         framed = framed or self._beside_feet(segment, mention, number)
         framed = framed or (self._words[mention.start - 2 : mention.start] == ["a", "new"] and number.value <= _LARGEST)
         if not (cued or aught or pair or framed or (shoe and noun)):
             return False
         self._set_frame("shoe_size", segment)
         return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _on_a_horse(self, mention: Mention) -> bool:
+        """ "Ones on Tally, twos on Buck": the sizes of their shoes."""
+        name = self._talk.mention_starting(mention.end + 1)
+        led = self._words[mention.end : mention.end + 1] in (["on"], ["for"])
+        return led and name is not None and name.get("horse") is not None
+
+    def _horse_behind(self, mention: Mention) -> bool:
+        at = mention.end + 1 if self._words[mention.end : mention.end + 1] == [","] else mention.end
+        name = self._talk.mention_starting(at)
+        return name is not None and name.get("horse") is not None
 
     def _beside_feet(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "8s in front, 6s behind"; "plain steel, fronts one, hinds aught"; "new shoes, one and a half, clips"."""

@@ -8,6 +8,8 @@ from functools import lru_cache
 import jellyfish
 from rapidfuzz import fuzz
 
+_SHORTEST, _CUT_OFF = 3, 4  # letters that a short name has at least, and that it leaves out at most
+_SHORTENED = 0.8
 _LETTERS = re.compile(r"[^a-z]")
 
 
@@ -17,6 +19,11 @@ def sound_code(name: str) -> str:
     return str(jellyfish.metaphone(_LETTERS.sub("", name.lower())))
 
 
+def _short_for(one: str, other: str) -> bool:
+    """ "Fia" for Fiadh, "Star" for Starling: the first of the two begins the second."""
+    return len(one) >= _SHORTEST and other.startswith(one) and len(other) - len(one) <= _CUT_OFF
+
+
 def likeness(one: str, other: str) -> float:
     """0-1: the better of spelling alone and of spelling and Metaphone code together."""
     a, b = _LETTERS.sub("", one.lower()), _LETTERS.sub("", other.lower())
@@ -24,6 +31,8 @@ def likeness(one: str, other: str) -> float:
         return 0.0
     if a == b:
         return 1.0
+    if _short_for(a, b):
+        return _SHORTENED
     spelling = fuzz.ratio(a, b) / 100
     sound = fuzz.ratio(sound_code(a), sound_code(b)) / 100
     return max(spelling, 0.45 * spelling + 0.55 * sound) * 0.99

@@ -16,6 +16,8 @@ _RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibio
 _PAST_BEFORE = frozenset(
     {"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"}
 )
+_BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
+_SETTLED = frozenset({"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book"})
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
 _ASKED = frozenset({"asked", "wanted", "asking", "liked"})
 _NAMED_BY = frozenset(
@@ -38,6 +40,9 @@ _NAMED_BY = frozenset(
         "so",
         "likes",
         "say",
+        "past",
+        "over",
+        "than",
     }
 )
 
@@ -84,7 +89,7 @@ def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
 
 def _several_told(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
     """ "Five on Jubal, six on Jubilee": two numbers with a horse each count weeks without the word."""
-    numbers = [m for s in sentence for m in s.mentions if m.number is not None]
+    numbers = [m for s in sentence for m in s.mentions if m.number is not None and not m.number.plural]
     return sum(talk.words[m.end : m.end + 1] in (["for"], ["on"]) and m.end + 1 in names for m in numbers) > 1
 
 
@@ -114,11 +119,11 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     before = talk.words[max(segment.start, start - 3) : start]
     if after in _PAST_AFTER:
         return True
-    if set(before) & _PAST_BEFORE or (
-        before[-1:] == ["for"] and set(talk.words[segment.start : start]) & {"rest", "off", "boots", "in", "on"}
-    ):
-        return True
     led = set(talk.words[segment.start : start])
+    limited = before[-2:] in (["go", "past"], ["go", "over"], ["go", "beyond"])
+    stays = before[-1:] == ["for"] and led & {"rest", "off", "boots", "in", "on"} and not led & _BOOKING
+    if (set(before) & _PAST_BEFORE and not limited) or stays:
+        return True
     if "let" in led and led & {"they", "had", "owners"} and not led & {"'ll", "will", "can", "should"}:
         return True  # "they'd let him go nine weeks"
     if _RESTING & set(_till_stop(talk.words[end : end + 3])):
@@ -135,7 +140,7 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
 def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bool:
     """ "Five for Whiskey", "Sorrel in five", "on six": a number beside a horse's name counts weeks too."""
     number = mention.number
-    if number is None or number.aughts is not None or not 1 <= number.value <= 20 or mention.dropped:
+    if number is None or number.aughts is not None or not 1 <= number.value <= 20 or mention.dropped or number.plural:
         return False
     if any(d.start <= mention.start < d.end for d in segment.drafts):
         return False
@@ -150,20 +155,36 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     others = [m for m in segment.mentions if m.get("horse_cues") in ("others", "pair")]
     told = any(m.end == mention.start or (m.start < mention.start and before == "on") for m in others)
     so_it_is = talk.words[max(0, said_at - 3) : said_at] == ["so", "it", "'s"]
-    if (so_it_is or before in ("so", "likes", "wanted")) and not segment.having("feet"):
-        return any(d.slot == "next_visit_weeks" for s in talk.sentence(segment.sentence) for d in s.drafts)
+    settled = _settled(talk, segment, mention)
+    if (so_it_is or before in ("so", "likes", "wanted") or settled) and not segment.having("feet"):
+        near = [s for s in talk.segments if s.horse == segment.horse and 0 <= segment.sentence - s.sentence <= settled]
+        if any(d.slot == "next_visit_weeks" for s in near for d in s.drafts):
+            return True
     again = before == "in" and said_at > 1 and talk.words[said_at - 2] in ("again", "back")
     if again and after in (".", ","):
         return True  # "the ride's in six weeks so he wants doing again in five"
-    behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um") or told
+    behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um") or told or settled
     named = named or any(
         m.get("horse_cues") in ("others", "pair") and m.start < mention.start for m in segment.mentions
     )
     return (
         (named or mention.stands_for is not None or _name_before(segment, talk, names))
         and behind
-        and (told or not segment.having("feet"))
+        and (told or not _on_a_foot(segment))
     )
+
+
+def _on_a_foot(segment: Segment) -> bool:
+    """Whether a foot is named; "the other two" are horses where weeks are dealt out."""
+    others = {m.start for m in segment.mentions if m.get("horse_cues") in ("others", "pair")}
+    return any(m.start not in others for m in segment.having("feet"))
+
+
+def _settled(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "So let's say six", "write down four", "I told them six", said with nothing else that is counted."""
+    before = talk.words[max(segment.start, mention.start - 3) : mention.start]
+    closes = talk.words[mention.end : mention.end + 1] in ([","], ["."], [], ["and"], ["but"])
+    return closes and bool(_SETTLED & set(before)) and not segment.having("measures")
 
 
 def the_horse_behind(talk: Talk, at: int) -> bool:
@@ -180,7 +201,10 @@ def the_horse_before(talk: Talk, at: int) -> bool:
 def _name_before(segment: Segment, talk: Talk, names: set[int]) -> bool:
     """ "Buck, uh, ten": the segment before is the horse's name alone."""
     before = talk.segments[segment.index - 1] if segment.index else None
-    return before is not None and before.sentence == segment.sentence and before.end - 1 in names and not before.drafts
+    if before is None or before.sentence != segment.sentence:
+        return False
+    led = talk.words[before.end - 1] in ("in", "at", "for", "on") and before.end - 2 in names
+    return led or (before.end - 1 in names and not before.drafts)
 
 
 def _add(segment: Segment, value: Fraction, start: int, end: int) -> None:

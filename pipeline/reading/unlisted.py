@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 from pipeline.reading.name_base import NameBase
-from pipeline.reading.name_words import HORSE_WORDS, NEVER_NAMES
+from pipeline.reading.name_words import HORSE_WORDS, NEVER_NAMES, REMARK_ENDINGS
 from pipeline.reading.roster_names import NamedHorse, NameSpan
 from pipeline.reading.tokens import SENTENCE_ENDS, form_tokens
+from pipeline.reading.whose import COLOURS
 from pipeline.record import HorseMatch
+from pipeline.vocabulary import CLASS_SLOTS
 
 _BEHIND_A_NAME = frozenset({",", "'s", ".", "first", "stood", "had", "the", "here", "today", "is", "was"})
 _BEFORE_A_NAME = frozenset({"did", "done", "doing", "with", "to", "that's", "finished", "for", "was", "is", "'s"})
 _LIGHT = frozenset({"and", "so", "there", "was", "is", "'s", "on", "to", "it", "came", "up", ",", "i", "did", "that"})
+_LONGEST = 3  # words of a name
+_SHORTEST = 3  # letters of one: "Ur." is a filler
+_DESCRIBING = HORSE_WORDS | COLOURS | {"a", "the", "big", "wee", "old", ","}
 _OPENING = 12  # tokens in which a memo names its first horse
 _SMALL = 0.99  # likeness of a name in small letters: taken, and asked about
 _TURNS = frozenset({"then", "next", "now", "lastly", "finally", "after"})
@@ -81,6 +86,7 @@ class UnlistedNames(NameBase):
     def _unknown_later(self) -> None:
         """ "Maisie, corn in the left front. Then Zephyr, trimmed.": a turn to a name that is on no list."""
         doc, taken = self._talk.doc, {i for s in self.found.spans for i in range(s.start, s.end)}
+        self._unknown_heads(taken)
         for start in range(1, len(doc)):
             token = doc[start]
             if start in taken or not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES:
@@ -93,6 +99,78 @@ class UnlistedNames(NameBase):
                 self._hear(start, end)
                 self._again(start)
                 return
+
+    def _unknown_heads(self, taken: set[int]) -> None:
+        """ "Tally. Trimmed. Zephyr. Thrush in the left hind.": an unknown name alone, or before what is told of it."""
+        doc, words = self._talk.doc, self._talk.words
+        for start in range(1, len(doc)):
+            end = self._name_end(start)
+            if start in taken or end <= start or not self._could_be_new(start, end):
+                continue
+            head = self._sentence_start(start)
+            opened = head == start or self._introduced_plainly(head, start)
+            if not opened or end - start > _LONGEST or len(self._text(start, end)) < _SHORTEST:
+                continue
+            behind = words[end] if end < len(words) else "."
+            told = behind in SENTENCE_ENDS and self._trade_follows(end + 1)
+            told = told or (behind == "," and self._told_at_once(end + 1))
+            told = told or (behind in ("has", "had", "got", "'s") and head == start and self._trade_follows(end))
+            if told:
+                self._hear(start, end)
+                self._again(start)
+                taken.update(range(start, end))
+
+    def _could_be_new(self, start: int, end: int) -> bool:
+        """Whether the words are capitalised and neither of the trade, nor in any phrase of the vocabulary."""
+        doc = self._talk.doc
+        for at in range(start, end):
+            token = doc[at]
+            common = token.is_stop or token.lower_ in NEVER_NAMES or token.lower_ in HORSE_WORDS
+            remark = token.lower_.endswith(REMARK_ENDINGS)
+            if not token.text[:1].isupper() or common or remark:
+                return False
+            if token.lower_ in self._common or not self._unknown(at):
+                return False
+        return True
+
+    def _introduced_plainly(self, head: int, start: int) -> bool:
+        """ "Okay this is Zephyr.", "So, Zephyr."."""
+        before = set(self._talk.words[head:start])
+        described = bool(before & HORSE_WORDS) and before <= HORSE_WORDS | COLOURS | {
+            "a",
+            "the",
+            "big",
+            "wee",
+            "old",
+            ",",
+        }
+        return described or before <= {
+            "okay",
+            "ok",
+            "so",
+            "right",
+            "now",
+            "this",
+            "is",
+            "'s",
+            ",",
+            "uh",
+            "and",
+        }
+
+    def _trade_follows(self, start: int) -> bool:
+        """Whether the words from here to the end of the sentence tell something of the trade."""
+        end = start
+        while end < len(self._talk.words) and self._talk.words[end] not in SENTENCE_ENDS:
+            end += 1
+        horse = bool(HORSE_WORDS & set(self._talk.words[start:end]))
+        return horse or any(start <= m.start < end and m.is_any(CLASS_SLOTS) for m in self._talk.mentions)
+
+    def _told_at_once(self, start: int) -> bool:
+        """ "Zephyr, bay mare", "Zephyr, thrush in the left hind"; not "Jumpy, would not hold still"."""
+        horse = bool(HORSE_WORDS & set(self._talk.words[start : start + 4]))
+        near = [m for m in self._talk.mentions if start <= m.start <= start + 1]
+        return horse or any(m.is_any((*CLASS_SLOTS, "feet")) and m.get("manners") is None for m in near)
 
     def _leads_up(self, head: int, start: int) -> bool:
         """Whether only a turn stands before the name: "and then there was Zephyr", "next is Zephyr"."""
@@ -117,6 +195,7 @@ class UnlistedNames(NameBase):
 
     def _hear(self, start: int, end: int) -> None:
         text = self._text(start, end)
+        self._new_is_the_horse(start)
         index = self.found.index_of(NamedHorse(text, HorseMatch.UNCLEAR, text, tokens=(start, end)))
         self.found.spans.append(NameSpan(start, end, index))
         self.found.spans.sort(key=lambda span: span.start)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from pipeline.reading.feet import FootGroup
+from pipeline.reading.foot_groups import FootGroup, Groups, one_of_several
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
@@ -13,6 +13,7 @@ _ZONED = frozenset({"finding", "tester"})
 _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
 _NEXT = 2
+_NEAR = 2  # sentences back
 # A finding whose name is its place takes that place for no zone.
 _OWN_PLACE = {
     "underrun_heels": "heel",
@@ -26,9 +27,6 @@ _OWN_PLACE = {
     "white_line_disease": "white_line",
     "white_line_separation": "white_line",
 }
-
-
-Groups = dict[int, list[FootGroup]]
 
 
 def attach_zones(talk: Talk, groups: Groups) -> None:
@@ -45,21 +43,7 @@ def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups
     named = [
         g for s in sentence[draft.segment.index - sentence[0].index + 1 : position + 1] for g in groups.get(s.index, [])
     ]
-    if not named or draft.feet is None:
-        return draft
-    one = named[-1].feet
-    same = [
-        d
-        for d in draft.segment.drafts
-        if (d.slot, d.value) == (draft.slot, draft.value) and set(one) <= set(d.feet or ())
-    ]
-    draft = same[0] if same else draft
-    if draft.feet is None or not set(one) < set(draft.feet):
-        return draft
-    part = replace(draft, feet=one, rules=[*draft.rules, "foot: one of several"], evidence=set(draft.evidence))
-    draft.feet = tuple(foot for foot in draft.feet if foot not in one)
-    draft.segment.drafts.append(part)
-    return part
+    return one_of_several(draft, named[-1].feet) if named else draft
 
 
 def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Mention) -> bool:
@@ -120,7 +104,7 @@ def _heading(talk: Talk, segment: Segment) -> bool:
     """ "Left hind frog, thrush": a foot and a place, and what is there behind the comma."""
     told = {i for m in segment.mentions if m.is_any(("feet", "zones")) for i in range(m.start, m.end)}
     rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
-    return bool(segment.having("feet")) and rest <= {"the", "on", "in", "at"}
+    return bool(segment.having("feet")) and rest <= {"the", "on", "in", "at", "so", "that", "this", "his", "her", "now"}
 
 
 def _placed(talk: Talk, segment: Segment, mention: Mention) -> bool:
@@ -204,6 +188,20 @@ def attach_severity(talk: Talk, groups: Groups) -> None:
                 _attach_severity(talk, sentence, position, mention, groups)
 
 
+def _on_these_feet(talk: Talk, sentence: list[Segment], segment: Segment, groups: Groups) -> list[Draft]:
+    """ "Thrush on the hinds. Left is mild. Right is severe.": the finding that the sentences before told of both."""
+    named = [g.feet for g in groups.get(segment.index, []) if not g.anaphor]
+    if not named or (segment.own_clause and any(s.drafts for s in sentence)):
+        return []
+    near = [
+        s for s in talk.segments[: segment.index] if s.horse == segment.horse and s.sentence >= segment.sentence - _NEAR
+    ]
+    drafts = [d for s in near for d in s.drafts]
+    whole = [d for d in drafts if d.slot == "finding" and set(named[-1]) <= set(d.feet or ())]
+    only = {(d.slot, d.value) for d in drafts} == {(d.slot, d.value) for d in whole}
+    return whole[-1:] if only or (drafts and drafts[-1] in whole) else []
+
+
 def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
     segment = sentence[position]
     if any(set(mention.literal) & d.evidence for d in segment.drafts):
@@ -220,10 +218,13 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
             close = False  # "crack, medial quarter, moderate with heat above it"
         draft = after[0] if close else next(iter(reversed(before or after)), None)
     elif not segment.drafts:
-        earlier = [d for s in sentence[:position] for d in s.drafts]
+        earlier = [d for s in sentence[:position] for d in s.drafts] or _on_these_feet(talk, sentence, segment, groups)
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
         if draft is not None and _another_foot(draft, groups.get(segment.index, [])):
             return
+        if draft is not None and draft.segment.sentence < segment.sentence:
+            sentence = [s for s in talk.segments if draft.segment.sentence <= s.sentence <= segment.sentence]
+            position = sentence.index(segment)
         draft = _narrow(draft, sentence, position, groups) if draft is not None else None
     if draft is None or draft.severity is not None or draft.status is Status.ABSENT:
         return

@@ -6,27 +6,23 @@ least seconds of processor time and of the clock. Rows are added to results/expo
 
 from __future__ import annotations
 
-import csv
 import hashlib
 import random
-import resource
-import subprocess
 import sys
 import tempfile
-import time
-from datetime import UTC, date, datetime, timedelta
+from datetime import date, timedelta
 from pathlib import Path
 
-from pipeline import __version__
 from pipeline.keeping import Store
 from pipeline.record import FEET, Fact, HorseMatch, Memo, MemoRecord, RosterHorse, Severity, Transcript, Visit, Word
 from pipeline.using.export import FORMS
+from tests.bench.cost import Cost, least, taking_turns
+from tests.bench.history import add_rows
 
 HORSE = "Bramble"
 SEED = 7
 ROUNDS = 5
-RESULTS = Path(__file__).parent / "results" / "export.csv"
-COLUMNS = ("day", "version", "visits", "form", "reader", "processor_s", "clock_s", "target_s")
+COLUMNS = ("visits", "form", "reader", "processor_s", "clock_s", "target_s")
 PER_FOOT: dict[str, tuple[str | float, ...]] = {
     "work": ("trim", "reset", "new_shoe"),
     "shoe_size": ("0", "00", "1"),
@@ -72,24 +68,16 @@ def fill(folder: Path, visits: int) -> None:
             store.keep(MemoRecord(memo=memo, transcript=transcript.text, visits=[visit]), transcript, path)
 
 
-def seconds_of(folder: Path, form: str, reader: str) -> tuple[float, float]:
-    """Processor and clock seconds of one export."""
-    command = [sys.executable, "-m", "pipeline.cli", "export", HORSE, "--format", form, "--for", reader]
-    before, started = resource.getrusage(resource.RUSAGE_CHILDREN), time.monotonic()
-    command += ["--out", str(folder / f"out.{form}"), "--store", str(folder / "store")]
-    subprocess.run(command, check=True, capture_output=True)
-    clock, after = time.monotonic() - started, resource.getrusage(resource.RUSAGE_CHILDREN)
-    return after.ru_utime - before.ru_utime + after.ru_stime - before.ru_stime, clock
-
-
-def measured(folder: Path) -> dict[tuple[str, str], tuple[float, float]]:
-    """The least processor and clock seconds of every form for every reader."""
+def measured(folder: Path) -> dict[tuple[str, str], Cost]:
+    """The least that every form costs for every reader, in milliseconds."""
     kinds = [(form, reader) for form in FORMS for reader in ("owner", "vet")]
-    taken: dict[tuple[str, str], list[tuple[float, float]]] = {kind: [] for kind in kinds}
-    for _ in range(ROUNDS):
-        for kind in kinds:
-            taken[kind].append(seconds_of(folder, *kind))
-    return {kind: (min(one for one, _ in times), min(one for _, one in times)) for kind, times in taken.items()}
+    return {kind: least(runs) for kind, runs in taking_turns({k: command(folder, *k) for k in kinds}, ROUNDS).items()}
+
+
+def command(folder: Path, form: str, reader: str) -> tuple[str, ...]:
+    """What Python is given for one export."""
+    asked = ("-m", "pipeline.cli", "export", HORSE, "--format", form, "--for", reader)
+    return (*asked, "--out", str(folder / f"out.{form}"), "--store", str(folder / "store"))
 
 
 def main() -> None:
@@ -97,17 +85,15 @@ def main() -> None:
     visits = int(sys.argv[1]) if len(sys.argv) > 1 else 200
     with tempfile.TemporaryDirectory() as name:
         fill(Path(name), visits)
-        times = measured(Path(name))
+        costs = measured(Path(name))
     print(f"{visits} visits of {HORSE}, seed {SEED}")
-    new = not RESULTS.exists()
-    with RESULTS.open("a", encoding="utf-8", newline="") as file:
-        out = csv.writer(file)
-        if new:
-            out.writerow(COLUMNS)
-        for (form, reader), (processor, clock) in times.items():
-            print(f"{form:5} {reader:6} {processor:5.2f} s of processor, {clock:5.2f} s of the clock")
-            day = f"{datetime.now(UTC):%Y-%m-%d}"
-            out.writerow([day, __version__, visits, form, reader, f"{processor:.2f}", f"{clock:.2f}", "<= 2"])
+    rows = [
+        (visits, form, reader, f"{cost.processor / 1000:.2f}", f"{cost.clock / 1000:.2f}", "<= 2")
+        for (form, reader), cost in costs.items()
+    ]
+    for _, form, reader, processor, clock, _ in rows:
+        print(f"{form:5} {reader:6} {processor:>5} s of processor, {clock:>5} s of the clock")
+    add_rows("export", COLUMNS, rows)
 
 
 if __name__ == "__main__":

@@ -13,7 +13,7 @@ import csv
 import sys
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import UTC, date, datetime
+from datetime import date
 from importlib import import_module
 from importlib.util import find_spec
 from pathlib import Path
@@ -23,17 +23,17 @@ import spacy
 from spacy.language import Language
 from spacy.util import filter_spans
 
-from pipeline import __version__
 from pipeline.reading import Reader
 from pipeline.reading.mentions import MentionFinder
 from pipeline.reading.tokens import level, tokenize
 from pipeline.record import RosterHorse, Status, Transcript
 from pipeline.vocabulary import load_vocabulary
+from tests.bench.history import add_rows, print_rows
 from tests.facts.scoring import load_gold
 
 CORPUS = Path(__file__).resolve().parents[1] / "corpus"
 CUES = Path(__file__).resolve().parent / "negex_sentences.csv"
-RESULTS = Path(__file__).resolve().parent / "results" / "negation.csv"
+COLUMNS = ("corpus", "reader", "sensitivity", "denied", "specificity", "there")
 
 
 @dataclass
@@ -138,15 +138,8 @@ def main(prefixes: list[str]) -> int:
                 ours.count(denied, read.get(value))
                 theirs.count(denied, negated.get(value))
         rows += [[prefix, *ours.row("clinchbook")], [prefix, *theirs.row("negspacy")]]
-    print("| corpus | reader | sensitivity | denied | specificity | there |\n| --- | --- | --- | --- | --- | --- |")
-    for row in rows:
-        print("| " + " | ".join(row) + " |")
-    new = not RESULTS.exists()
-    with RESULTS.open("a", encoding="utf-8", newline="") as file:
-        out = csv.writer(file)
-        if new:
-            out.writerow(["day", "version", "corpus", "reader", "sensitivity", "denied", "specificity", "there"])
-        out.writerows([f"{datetime.now(UTC):%Y-%m-%d}", __version__, *row] for row in rows)
+    print_rows(COLUMNS, rows)
+    add_rows("negation", COLUMNS, rows)
     return 0
 
 

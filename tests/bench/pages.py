@@ -2,7 +2,7 @@
 
 Eight visits a day, seven facts each, a horse every sixth week. The visits of the last day wait for the review, all
 others have been reviewed; with ``--backlog`` every visit of the store still has a doubtful field. Times are medians in
-milliseconds of the application alone, without a browser.
+milliseconds of the application alone, without a browser. Rows are added to ``results/pages.csv``.
 """
 
 from __future__ import annotations
@@ -25,7 +25,9 @@ from pipeline.page.desk import Desk
 from pipeline.page.gate import Gate
 from pipeline.record import FEET, Fact, HorseMatch, Memo, MemoRecord, RosterHorse, Transcript, Visit
 from pipeline.vocabulary import load_vocabulary
+from tests.bench.history import add_rows
 
+COLUMNS = ("visits", "backlog", "page", "median_ms")
 A_DAY, HORSES, TIMES = 8, 336, 9
 LAST = date(2026, 5, 12)
 HOST = "127.0.0.1:8437"
@@ -106,6 +108,15 @@ def main() -> None:
         with tempfile.TemporaryDirectory() as place:
             fill(Path(place) / "store", visits, asked.backlog)
             tables.append(dict(measured(Path(place) / "store")))
+    add_rows(
+        "pages",
+        COLUMNS,
+        (
+            (visits, "yes" if asked.backlog else "no", page, f"{ms:.1f}")
+            for visits, table in zip(asked.visits, tables, strict=True)
+            for page, ms in table.items()
+        ),
+    )
     print(f"{'ms, visits in the store':32}" + "".join(f"{visits:>10}" for visits in asked.visits))
     for name in tables[0]:
         print(f"{name:32}" + "".join(f"{table[name]:>10.1f}" for table in tables))

@@ -12,21 +12,21 @@ import csv
 import sys
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import UTC, date, datetime
+from datetime import date, datetime
 from importlib import import_module
 from importlib.metadata import version
 from importlib.util import find_spec
 from pathlib import Path
 
-from pipeline import __version__
 from pipeline.reading import Reader
 from pipeline.reading.numbers import NumberReader
 from pipeline.reading.tokens import tokenize
 from pipeline.record import RosterHorse, Transcript
 from pipeline.vocabulary import load_vocabulary
+from tests.bench.history import add_rows, print_rows
 
 HERE = Path(__file__).resolve().parent
-RESULTS = HERE / "results" / "phrases.csv"
+COLUMNS = ("kind", "group", "reader", "right", "of")
 DAY = date(2026, 4, 14)
 MM = {"inch": 25.4, "millimetre": 1.0, "millimeter": 1.0, "centimetre": 10.0, "centimeter": 10.0}
 TOLERANCE = {"number": 1e-9, "quantity": 0.06, "interval": 0.75}  # two months are 8 weeks here and 61 days to others
@@ -147,15 +147,8 @@ def main(arguments: list[str]) -> int:
             print(f"{name} is not installed (pip install {name}); it was not compared.")
         else:
             rows += rows_of(said, f"{name} {version(name)}", make(), tell)
-    print("| kind | group | reader | right | of |\n| --- | --- | --- | --- | --- |")
-    for row in rows:
-        print("| " + " | ".join(row) + " |")
-    new = not RESULTS.exists()
-    with RESULTS.open("a", encoding="utf-8", newline="") as file:
-        out = csv.writer(file)
-        if new:
-            out.writerow(["day", "version", "kind", "group", "reader", "right", "of"])
-        out.writerows([f"{datetime.now(UTC):%Y-%m-%d}", __version__, *row] for row in rows)
+    print_rows(COLUMNS, rows)
+    add_rows("phrases", COLUMNS, rows)
     return 0
 
 

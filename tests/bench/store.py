@@ -11,9 +11,6 @@ results/store.csv.
 from __future__ import annotations
 
 import argparse
-import csv
-import os
-import resource
 import sqlite3
 import subprocess
 import sys
@@ -21,19 +18,17 @@ import tempfile
 import time
 from collections.abc import Callable, Sequence
 from contextlib import closing
-from datetime import UTC, datetime
 from importlib.metadata import version
 from pathlib import Path
-from typing import NamedTuple
 
-from pipeline import __version__
 from pipeline.keeping import Looking
 from pipeline.keeping.finding import FOUND_COLUMNS, found_of
 from pipeline.keeping.seen import FoundFact, Wanted
+from tests.bench.cost import least, surroundings, taking_turns
+from tests.bench.history import add_rows
 from tests.bench.store_maker import LAST_DAY, make_store
 
-RESULTS = Path(__file__).parent / "results" / "store.csv"
-COLUMNS = ("day", "version", "visits", "what", "figure", "unit", "target")
+COLUMNS = ("visits", "what", "figure", "unit", "target")
 ROUNDS = 9
 REPEATS = 25
 TODAY = LAST_DAY.isoformat()
@@ -54,13 +49,6 @@ START, LIBRARY = "python -c pass", "python -c import typer"
 INDEXED = ("search thrush", "search thrush LF 2025", "search keratoma", "search --where", "brief")
 
 
-class Cost(NamedTuple):
-    """Milliseconds of the processor, and of the clock."""
-
-    processor: float
-    clock: float
-
-
 def main() -> int:
     """Print and append the figures."""
     parser = argparse.ArgumentParser(description=__doc__)
@@ -70,13 +58,7 @@ def main() -> int:
     with tempfile.TemporaryDirectory() as temporary:
         folder = given.keep or Path(temporary)
         rows = measure(folder, given.visits)
-    new = not RESULTS.exists()
-    with RESULTS.open("a", encoding="utf-8", newline="") as file:
-        out = csv.writer(file)
-        if new:
-            out.writerow(COLUMNS)
-        day = f"{datetime.now(UTC):%Y-%m-%d}"
-        out.writerows([day, __version__, *row] for row in rows)
+    add_rows("store", COLUMNS, rows)
     return 0
 
 
@@ -89,11 +71,15 @@ def measure(folder: Path, visits: int) -> list[tuple[str | int | float, ...]]:
         rows.append((count, what, round(figure, 2), unit, target))
         print(f"{count:>7}  {what:52} {figure:>8.2f} {unit:6} {target}", flush=True)
 
-    costs = taking_turns({(count, name): words for count in counts for name, words in commands(folder, count).items()})
+    tried = {(count, name): words for count in counts for name, words in commands(folder, count).items()}
+    costs = {key: least(runs) for key, runs in taking_turns(tried, ROUNDS).items()}
     start, library = costs[0, START], costs[0, LIBRARY]
     tell(0, START, start.processor, "ms")
     tell(0, f"{LIBRARY}, {version('typer')}", library.processor, "ms")
     for count in counts[1:]:
+        facts, megabytes = contents(folder / str(count))
+        tell(count, "the store, facts", facts, "")
+        tell(count, "the store, size", megabytes, "MB")
         for name, words in COMMANDS.items():
             cost = costs[count, name]
             tell(count, f"{name}, beyond Python", cost.processor - start.processor, "ms", "<= 150")
@@ -119,11 +105,15 @@ def prepared(folder: Path, visits: int) -> Path:
     if not (store / "clinchbook.db").exists():
         began = time.monotonic()
         make_store(store, visits)
-        with closing(sqlite3.connect(store / "clinchbook.db")) as made:
-            facts = made.execute("SELECT count(*) FROM facts").fetchone()[0]
-        size = (store / "clinchbook.db").stat().st_size / 2**20
-        print(f"{visits:>7}  made: {facts} facts, {size:.0f} MB, in {time.monotonic() - began:.0f} s", flush=True)
+        print(f"{visits:>7}  made in {time.monotonic() - began:.0f} s", flush=True)
     return store
+
+
+def contents(store: Path) -> tuple[int, float]:
+    """How many facts a store has, and how many MB its database."""
+    with closing(sqlite3.connect(store / "clinchbook.db")) as made:
+        facts = int(made.execute("SELECT count(*) FROM facts").fetchone()[0])
+    return facts, (store / "clinchbook.db").stat().st_size / 2**20
 
 
 def commands(folder: Path, visits: int) -> dict[str, tuple[str, ...]]:
@@ -134,34 +124,10 @@ def commands(folder: Path, visits: int) -> dict[str, tuple[str, ...]]:
     return {name: ("-m", "pipeline.cli", *words, "--store", store) for name, words in COMMANDS.items()}
 
 
-def taking_turns(tried: dict[tuple[int, str], tuple[str, ...]]) -> dict[tuple[int, str], Cost]:
-    """The least of what each costs, run in turns."""
-    least: dict[tuple[int, str], Cost] = {}
-    for _ in range(ROUNDS):
-        for key, command in tried.items():
-            once = cost(*command)
-            least[key] = Cost(*map(min, once, least.get(key, once)))
-    return least
-
-
-def cost(*command: str) -> Cost:
-    """What one run of Python takes."""
-    before, began = resource.getrusage(resource.RUSAGE_CHILDREN), time.monotonic()
-    subprocess.run([sys.executable, *command], check=True, capture_output=True, env=surroundings())
-    clock, after = time.monotonic() - began, resource.getrusage(resource.RUSAGE_CHILDREN)
-    processor = after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
-    return Cost(processor * 1000, clock * 1000)
-
-
 def peak(*words: str) -> float:
     """The most memory of a command in MB, as Linux counts it; not a number elsewhere."""
     done = subprocess.run([sys.executable, "-c", PEAK, *words], check=True, capture_output=True, env=surroundings())
     return int(done.stderr.rsplit(b"PEAK", 1)[1]) / 1024 if sys.platform == "linux" else float("nan")
-
-
-def surroundings() -> dict[str, str]:
-    """This process's variables; compiled modules are kept, as they are where the program is installed."""
-    return {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
 
 
 PEAK = """
@@ -219,11 +185,11 @@ def answer(store: Path, name: str) -> tuple[float, float]:
         if ours() != by_hand():
             raise RuntimeError(f"{name}: the rows are not the same")
         print(f"{store.name:>7}  {name}: {len(ours())} rows")
-        first, second = least(ours, by_hand)
+        first, second = quickest(ours, by_hand)
         return first, second
 
 
-def least(*works: Callable[[], Sequence[object]]) -> list[float]:
+def quickest(*works: Callable[[], Sequence[object]]) -> list[float]:
     """The least processor seconds that each of the works took, in turns."""
     taken: list[list[float]] = [[] for _ in works]
     for _ in range(REPEATS):

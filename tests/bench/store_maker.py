@@ -38,8 +38,11 @@ _TRIGGERS = ("facts", "visits", "memos", "horses", "flags")
 FactRow = tuple[str | float | int | None, ...]
 
 
-def make_store(folder: Path, visits: int, seed: int = 7) -> None:
-    """Make a store of so many visits with about twenty facts each in ``folder``, which must hold none yet."""
+def make_store(folder: Path, visits: int, seed: int = 7, open_since: date = FIRST_DAY) -> None:
+    """Make a store of so many visits with about twenty facts each in ``folder``, which must hold none yet.
+
+    Of the visits before ``open_since`` nothing is doubtful.
+    """
     Store.open(folder).close()
     chance = random.Random(seed)
     with closing(sqlite3.connect(folder / "clinchbook.db")) as connection:
@@ -47,7 +50,7 @@ def make_store(folder: Path, visits: int, seed: int = 7) -> None:
         triggers = _take_out_triggers(connection)
         horses = max(20, visits // VISITS_A_HORSE)
         _add_horses(connection, horses, chance)
-        _add_visits(connection, horses, visits, chance)
+        _add_visits(connection, horses, visits, chance, open_since)
         for table in ("memo_words", "visit_words", "fact_words"):
             connection.execute(f"INSERT INTO {table} ({table}) VALUES ('rebuild')")
         connection.execute("INSERT INTO fact_days SELECT * FROM fact_days_now ORDER BY 1, 2, 3, 4, 5, 6")
@@ -77,7 +80,9 @@ def _add_horses(connection: sqlite3.Connection, horses: int, chance: random.Rand
     connection.executemany(sql, rows())
 
 
-def _add_visits(connection: sqlite3.Connection, horses: int, visits: int, chance: random.Random) -> None:
+def _add_visits(
+    connection: sqlite3.Connection, horses: int, visits: int, chance: random.Random, open_since: date
+) -> None:
     """The visits in the order of their days, each with its memo and its facts."""
     memo_sql = """INSERT INTO memos (id, sha256, file_name, stored_path, seconds, kept_at, transcript, words)
                   VALUES (?, ?, ?, ?, 42.0, ?, ?, '[]')"""
@@ -88,7 +93,7 @@ def _add_visits(connection: sqlite3.Connection, horses: int, visits: int, chance
                   VALUES (?, ?, ?, ?, ?, ?, ?, ?, 0.9, ?, ?, ?, 1.0, 2.0, 0, ?, 'exact', '[]')"""
     for number, (day, horse) in enumerate(_calendar(horses, visits, chance), start=1):
         filler = chance.choice(FILLERS)
-        facts = _facts(chance)
+        facts, settled = _facts(chance), day < open_since
         transcript = f"{filler}. " + ". ".join(str(fact[6]) for fact in facts)
         digest = hashlib.sha256(str(number).encode()).hexdigest()
         stored = f"originals/{digest[:2]}/{digest}.m4a"
@@ -97,7 +102,7 @@ def _add_visits(connection: sqlite3.Connection, horses: int, visits: int, chance
         connection.executemany(
             fact_sql,
             [
-                (number, place, *fact[:6], int(fact[7] or 0), '["an unsure word"]' if fact[7] else "[]", *_quote(fact))
+                (number, place, *fact[:6], *_doubt(bool(fact[7]) and not settled), *_quote(fact))
                 for place, fact in enumerate(facts)
             ],
         )
@@ -118,6 +123,10 @@ def _calendar(horses: int, visits: int, chance: random.Random) -> list[tuple[dat
             day += gap + chance.randrange(-7, 8)
     found.sort()
     return found[-visits:]
+
+
+def _doubt(flagged: bool) -> tuple[int, str]:
+    return int(flagged), '["an unsure word"]' if flagged else "[]"
 
 
 def _quote(fact: FactRow) -> tuple[str, int]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -88,7 +89,7 @@ def loaded_by(*arguments: str, store: Path, heavy: tuple[str, ...] = HEAVY) -> l
             "-c",
             PROBE.format(heavy=heavy),
             *arguments,
-            *(() if "--help" in arguments else ("--store", str(store))),
+            *(() if {"--help", "--version"} & {*arguments} else ("--store", str(store))),
         ],
         capture_output=True,
         text=True,
@@ -96,6 +97,13 @@ def loaded_by(*arguments: str, store: Path, heavy: tuple[str, ...] = HEAVY) -> l
         timeout=60,
     )
     return done.stdout.rpartition("LOADED ")[2].split()
+
+
+def test_the_probe_would_find_something_heavy(tmp_path: Path) -> None:
+    """What reads a memo loads spaCy, and the probe says so."""
+    text = tmp_path / "memo.txt"
+    text.write_text("Bramble. Thrush in the left hind.", encoding="utf-8")
+    assert {"0", "numpy", "spacy"} <= {*loaded_by("extract", str(text), store=tmp_path / "store")}
 
 
 @pytest.mark.parametrize("arguments", [["--help"], ["ingest", "--help"], ["roster", "add", "Bramble"]], ids=" ".join)
@@ -122,3 +130,43 @@ def test_a_query_loads_no_models_and_no_tables(tmp_path: Path) -> None:
     assert loaded_by("roster", "add", "Bramble", store=store) == ["0"]
     for words in (["search", "thrush"], ["brief", "Bramble"], ["due"], ["stock"]):
         assert loaded_by(*words, store=store, heavy=("pydantic", "rich", "sqlite_utils", "icalendar")) == ["0"]
+
+
+def test_versions_are_told_without_models_and_tables(tmp_path: Path) -> None:
+    assert loaded_by("--version", store=tmp_path, heavy=(*HEAVY, "pydantic", "rich", "sqlite_utils")) == ["0"]
+
+
+def completed(typed: str, shell: str = "bash") -> list[str]:
+    """What a shell is offered behind these words, as it asks for it: in the environment of a command of its own."""
+    words = typed.split(" ")
+    asked = {"_CLINCHBOOK_COMPLETE": f"complete_{shell}", "COMP_WORDS": typed, "COMP_CWORD": str(len(words) - 1)}
+    asked |= {"_TYPER_COMPLETE_ARGS": typed, "_TYPER_COMPLETE_FISH_ACTION": "get-args"}
+    done = subprocess.run(
+        [sys.executable, "-m", "pipeline.cli"],
+        capture_output=True, text=True, check=True, timeout=60, env={**os.environ, **asked},
+    )  # fmt: skip
+    return done.stdout.split()
+
+
+@pytest.mark.parametrize(
+    ("typed", "offered"),
+    [
+        ("clinchbook re", ["review", "reread", "restore"]),
+        ("clinchbook roster ", ["import", "add", "list"]),
+        ("clinchbook search --st", ["--status", "--store"]),
+        ("clinchbook export --format ", ["html", "pdf", "csv", "json", "md"]),
+    ],
+)
+def test_a_shell_completes_commands_options_and_values(typed: str, offered: list[str]) -> None:
+    assert completed(typed) == offered
+
+
+@pytest.mark.parametrize("shell", ["bash", "zsh", "fish", "powershell"])
+def test_every_shell_gets_its_script(shell: str) -> None:
+    asked = {"_CLINCHBOOK_COMPLETE": f"source_{shell}"}
+    done = subprocess.run(
+        [sys.executable, "-m", "pipeline.cli"],
+        capture_output=True, text=True, check=True, timeout=60, env={**os.environ, **asked},
+    )  # fmt: skip
+    assert "_CLINCHBOOK_COMPLETE" in done.stdout
+    assert f"complete_{shell}" in done.stdout

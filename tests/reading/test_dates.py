@@ -19,6 +19,13 @@ SAID = {
     "the twenty first of june": date(2026, 6, 21),
     "may the fifth": date(2026, 5, 5),
     "may 5th": date(2026, 5, 5),
+    "may 14": date(2026, 5, 14),
+    "the thirtieth": date(2026, 4, 30),
+    "the first": date(2026, 5, 1),
+    "end of this month": date(2026, 4, 30),
+    "the end of the month": date(2026, 4, 30),
+    "last week of may": date(2026, 5, 31),
+    "a week on tuesday": date(2026, 4, 28),
     "march 1st": date(2027, 3, 1),
     "end of next month": date(2026, 5, 31),
     "end of february": date(2027, 2, 28),
@@ -39,7 +46,18 @@ def test_the_day_meant(words: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "words", ["first visit", "the first one", "may be", "march on", "the fortieth", "the third shoe"]
+    "words",
+    [
+        "first visit",
+        "the first one",
+        "may be",
+        "march on",
+        "the fortieth",
+        "the third shoe",
+        "may 32",
+        "end of the toe",
+        "end of",
+    ],
 )
 def test_no_day(words: str) -> None:
     tokens = [token.norm_ for token in tokenize(words)]

@@ -29,7 +29,7 @@ _ALIKE = 0.45  # below this nobody would mistake one for the other
 _MISTAKEN = 0.55  # the same for words that were read as something already
 _SURELY_ALIKE = 0.7  # where it is not sure that these are the words that were meant
 _TOKEN = re.compile(r"[a-z0-9'./½¼¾%°]+")
-_NOT_LEARNED = frozenset({"bias", "fillers", "clause_words", "not_facts", "asides", "denials", "feet"})
+_NOT_LEARNED = frozenset({"bias", "remarks", "fillers", "clause_words", "not_facts", "asides", "denials", "feet"})
 
 
 @dataclass(frozen=True)

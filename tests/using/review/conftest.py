@@ -55,6 +55,12 @@ def transcript_of(memo: dict[str, Any]) -> Transcript:
 def demo_folder(reader: Reader, tmp_path_factory: pytest.TempPathFactory) -> Path:
     """A store with the demo day in it; never changed."""
     folder = tmp_path_factory.mktemp("demo") / "store"
+    keep_the_demo(folder, reader)
+    return folder
+
+
+def keep_the_demo(folder: Path, reader: Reader) -> None:
+    """Make a store with the demo day in it, read and judged by today's rules."""
     with Store.open(folder) as store:
         roster = read_roster(DEMO / "roster.csv")
         store.add_horses(roster)
@@ -69,7 +75,6 @@ def demo_folder(reader: Reader, tmp_path_factory: pytest.TempPathFactory) -> Pat
             flags = [Flag.model_validate(flag) for flag in memo["flags"]]
             record = MemoRecord(memo=sound, transcript=transcript.text, visits=visits, flags=flags)
             store.keep(record, transcript, original)
-    return folder
 
 
 @pytest.fixture

@@ -73,7 +73,7 @@ def test_what_no_record_can_hold_changes_nothing(three: Review, typed: str) -> N
 def test_a_number_outside_its_limits_is_refused(yard: Review, hear: Keep) -> None:
     hear(yard, "Hester. Left front toe length 92 millimetres.", unsure=("92",))
     with pytest.raises(CorrectionError, match="a number from 10 to 300 belongs there"):
-        yard.correct_typed(asked(yard), "nine")
+        yard.correct_typed(asked(yard), "four hundred")
     yard.correct_typed(asked(yard), "three and a half inches")
     assert values(yard, 1, "toe_length") == [("LF", 88.9)]
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import shutil
 from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
@@ -125,6 +126,13 @@ class Evening:
 def evening(demo_folder: Path, reader: Reader, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Evening]:
     folder = tmp_path_factory.mktemp("evening") / "store"
     shutil.copytree(demo_folder, folder)
+    with worked_through(folder, reader) as evening:
+        yield evening
+
+
+@contextmanager
+def worked_through(folder: Path, reader: Reader) -> Iterator[Evening]:
+    """Let the scripted reviewer answer everything in a store of the demo day."""
     told: list[str] = []
     with Store.open(folder) as store, Player() as player:
         before = errors_left(store)

@@ -1,0 +1,135 @@
+"""A side said alone, "the left" or "moderate on the off", where front or hind was said before or comes behind."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import MatchKind
+
+_SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
+_BARE_AFTER = frozenset(
+    {
+        "",
+        ",",
+        ".",
+        "and",
+        "but",
+        "is",
+        "'s",
+        "has",
+        "had",
+        "was",
+        "got",
+        "one",
+        "too",
+        "side",
+        "foot",
+        "a",
+        "an",
+        "the",
+        "as",
+        "in",
+        "with",
+        "at",
+        "for",
+        ";",
+        ":",
+        "or",
+        "also",
+        "i",
+        "he",
+        "she",
+        "it",
+    }
+)
+_CLAUSE_OPENERS = frozenset({",", "and", ".", "but", ";"})
+_SIDE_VERBS = frozenset({"is", "'s", "was", "being", "one"})
+_NUMBER_ENDS = frozenset({",", ".", "and", "but", ";", ""})
+_LENGTH_UNITS = ("mm", "cm", "inch", "degree")
+_OBJECTS = frozenset({"it", "him", "her", "the", "a", "an", "with", "them"})
+_OWNED = frozenset({"the", "his", "her", "its"})
+_STATES = ("severities", "shoe_states", "gaits", "pulses", "tester_responses")
+_PAIRS = {"fronts": "F", "hinds": "H"}
+_LEADING_TO_PAIR = frozenset({",", "on", "the", "in", "of", "up", "both", "that", "'s", "for"})
+_BARE_BEFORE = frozenset({"the", "his", "her", "on", "in", "its"})
+
+
+def mark_bare_sides(talk: Talk) -> None:
+    """Make mentions of "the left", "on the right" or "the off" where front or hind was not said."""
+    taken = {i for m in talk.mentions if set(m.readings) - {"horse_cues", "fillers"} for i in m.literal}
+    for index, word in enumerate(talk.words):
+        if word not in _SIDES or index in taken or index == 0 or not _is_side(talk, index):
+            continue
+        end = index + 2 if talk.words[index + 1 : index + 2] in (["one"], ["foot"], ["side"]) else index + 1
+        talk.mentions.append(Mention(index, end, (index,), {"feet": f"bare_{_SIDES[word]}"}, MatchKind.VARIANT))
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _is_side(talk: Talk, index: int) -> bool:
+    word, before = talk.words[index], talk.words[index - 1]
+    after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
+    if word == "left" and after in _OBJECTS:
+        return False  # "left it alone"
+    if _numbered(talk, index, after) or _told_by_side(talk, index, after):
+        return True
+    near = word == "near" and after not in (",", ".", "and", "but", "one", "foot", "side")
+    determined = (before in _OWNED and not near) or (before in _BARE_BEFORE and word in ("left", "right"))
+    return determined and (after in _BARE_AFTER or _state_behind(talk, index))
+
+
+def _numbered(talk: Talk, index: int, after: str) -> bool:
+    """ "50 left, 51 right", "left 50 and right 51": a number stands beside the side."""
+    told = next((m for m in talk.mentions if m.end == index and m.get("units") in _LENGTH_UNITS), None)
+    at = told.start if told is not None else index
+    behind = any(m.number and m.start == index + 1 for m in talk.mentions)
+    before = any(m.number and m.end == at for m in talk.mentions)
+    if before and (after in _NUMBER_ENDS or behind or _pair_follows(talk, index + 1)):
+        return True
+    ahead = talk.mention_ending(index)
+    led = before or (ahead is not None and ahead.is_any(("feet", "measures")))
+    return behind and (led or talk.words[index - 1] in _CLAUSE_OPENERS)
+
+
+def _pair_follows(talk: Talk, at: int) -> bool:
+    pair = next((m for m in talk.mentions if m.get("feet") in _PAIRS and 0 <= m.start - at <= 2), None)
+    return pair is not None and set(talk.words[at : pair.start]) <= _LEADING_TO_PAIR
+
+
+def _told_by_side(talk: Talk, index: int, after: str) -> bool:
+    """ "Thrush in both fronts, left mild, right moderate", "left is the worse": a side alone, and what it is like."""
+    opens = talk.words[index - 1] in _CLAUSE_OPENERS
+    if opens and (after in _SIDE_VERBS or _state_behind(talk, index)):
+        return True
+    ahead = talk.mention_ending(index)
+    return after in _NUMBER_ENDS and ahead is not None and ahead.get("severities") is not None
+
+
+def _state_behind(talk: Talk, index: int) -> bool:
+    behind = talk.mention_starting(index + 1)
+    return behind is not None and behind.is_any(_STATES)
+
+
+def pair_behind(talk: Talk) -> None:
+    """ "Mild flare on the left and moderate on the right, hinds": the pair that closes the sentence lends its end."""
+    bare: list[Mention] = []
+    for mention in [m for m in talk.mentions if m.get("feet") and not m.dropped]:
+        name = mention.readings["feet"]
+        if bare and SENTENCE_ENDS & set(talk.words[bare[-1].end : mention.start]):
+            bare = []
+        if name.startswith("bare_"):
+            bare.append(mention)
+            continue
+        if bare and name in _PAIRS and _closes(talk, bare[-1], mention):
+            for side in bare:
+                side.readings["feet"] = f"{side.readings['feet'][-1]}{_PAIRS[name]}"
+            mention.dropped = True
+        bare = []
+
+
+def _closes(talk: Talk, side: Mention, pair: Mention) -> bool:
+    """Whether nothing but a comma or "on the" parts the last side from the pair, and nothing is said of it behind."""
+    counted = {i for m in talk.mentions if m.number for i in m.literal}
+    between = [talk.words[i] for i in range(side.end, pair.start) if i not in counted]
+    after = talk.words[pair.end] if pair.end < len(talk.words) else "."
+    return set(between) <= _LEADING_TO_PAIR and (after in SENTENCE_ENDS or after in (",", ""))

@@ -1,0 +1,104 @@
+"""What is gone: findings of before that are said to have healed, grown out or cleared up, foot by foot."""
+
+from __future__ import annotations
+
+from pipeline.reading.denials import SOUGHT
+from pipeline.reading.foot_groups import Groups, one_of_several
+from pipeline.reading.mentions import Mention
+from pipeline.reading.scopes import drafts_after
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.record import Status
+
+_HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
+
+
+def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], groups: Groups) -> None:
+    """Findings that are said to be gone, on the feet they are gone from."""
+    for position, segment in enumerate(sentence):
+        for cue in segment.having("resolutions", "before"):
+            for draft in drafts_after(segment, cue)[:1]:
+                _resolve_one(talk, draft, cue)
+        for cue in segment.having("resolutions", "after"):
+            if _piece_gone(talk, cue):
+                continue
+            if talk.words[cue.start + 1 : cue.start + 2] in (["sign"], ["trace"]) and segment.having("feet"):
+                continue  # "no sign of it in the near hind" denies it there
+            for draft in _gone(talk, sentence, position, cue, previous):
+                _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
+        if {"still"} & set(talk.words[segment.start : segment.end]) and not segment.drafts and position:
+            _still_on(talk, sentence, position, _named(groups, segment))
+
+
+def _named(groups: Groups, segment: Segment) -> Feet | None:
+    named = [g.feet for g in groups.get(segment.index, []) if not g.anaphor]
+    return named[-1] if named else None
+
+
+def _named_by_now(sentence: list[Segment], position: int, draft: Draft, groups: Groups) -> Feet | None:
+    """The foot named in the segment, else the last one named since the finding."""
+    for segment in reversed(sentence[: position + 1]):
+        if segment is draft.segment:
+            return None
+        if _named(groups, segment) is not None:
+            return _named(groups, segment)
+    return None
+
+
+def _still_on(talk: Talk, sentence: list[Segment], position: int, feet: Feet | None) -> None:
+    """ "The left's gone, right hind's still got it": what stays on one foot of two."""
+    words = talk.words[sentence[position].start : sentence[position].end]
+    there = "there" in words or (bool({"got", "has", "have"} & set(words)) and bool({"it", "some"} & set(words)))
+    findings = [d for s in sentence[:position] for d in s.drafts if d.slot == "finding"]
+    if feet is None or not there or not findings:
+        return
+    part = one_of_several(findings[-1], feet)
+    if part.feet == feet and part.status is not Status.ABSENT:
+        part.status = Status.PRESENT
+        part.note("still there")
+
+
+def _piece_gone(talk: Talk, cue: Mention) -> bool:
+    """ "A chunk of hoof gone" tells of a loss, "gone by next week" of a hope."""
+    before = set(talk.words[max(0, cue.start - 4) : cue.start])
+    piece = bool(before & {"chunk", "piece", "lump", "hunk", "slab"})
+    return piece or talk.words[cue.end : cue.end + 1] == ["by"] or bool(before & {"hoping", "hope", "hoped"})
+
+
+def _mended(talk: Talk, cue: Mention, sentence: list[Segment], position: int) -> bool:
+    """ "An abscess, three out of five lame on it, and that's healed": a wound heals, a gait does not."""
+    heals = bool(_HEALING & set(talk.words[cue.start : cue.end]))
+    return heals and any(d.slot == "finding" for s in sentence[:position] for d in s.drafts)
+
+
+def _gone(talk: Talk, sentence: list[Segment], position: int, cue: Mention, previous: list[Segment]) -> list[Draft]:
+    segment = sentence[position]
+    own = [d for d in segment.drafts if d.slot == "finding" and d.end <= cue.start]
+    if own:
+        found = own[-1:]
+        if segment.joined_by("and") and position and not sentence[position - 1].own_clause:
+            found += [d for d in sentence[position - 1].drafts if d.slot == "finding"]
+        return found
+    kinds = ("finding",) if _mended(talk, cue, sentence, position) else ("finding", "gait")
+    for earlier in reversed(sentence[:position]):
+        findings = [d for d in earlier.drafts if d.slot in kinds]
+        if findings:
+            return findings[-1:]
+        passed = ("finding", "treatment") if len(kinds) > 1 else ("finding", "treatment", "lameness", "gait")
+        if [d for d in earlier.drafts if d.slot not in passed]:
+            break
+    ahead = [d for d in segment.drafts if d.slot == "finding" and d.start >= cue.end]
+    if ahead:
+        return [] if segment.drafts[0] is not ahead[0] else ahead[:1]
+    if not any(s.drafts for s in sentence):
+        findings = [d for s in previous for d in s.drafts if d.slot == "finding" and d.status is not Status.ABSENT]
+        return findings[-1:]
+    return []
+
+
+def _resolve_one(talk: Talk, draft: Draft, cue: Mention) -> None:
+    plainly = "resolved" in talk.words[cue.start : cue.end]  # "no flare anymore, that's resolved"
+    if draft.slot in ("finding", "gait") and ("denied" not in draft.rules or plainly):
+        draft.status = Status.RESOLVED
+        draft.dropped = draft.dropped and SOUGHT not in draft.rules
+        draft.note("gone")
+        draft.evidence.update(cue.literal)

@@ -1,0 +1,135 @@
+"""What is not there on another foot: "none in the off fore", "the hinds are clean"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pipeline.reading.copying import Copied, content_of, copy_draft, told_before
+from pipeline.reading.denials import SOUGHT
+from pipeline.reading.foot_groups import FootGroup
+from pipeline.reading.talk import Feet, Segment, Talk
+from pipeline.record import Status
+
+_NONE_WORDS = frozenset(
+    [
+        "not",
+        "nothing",
+        "none",
+        "neither",
+        "n't",
+        "in",
+        "on",
+        "the",
+        "his",
+        "her",
+        "but",
+        "it",
+        "of",
+        "that",
+        "is",
+        "was",
+        "does",
+        "has",
+        "have",
+        "had",
+        "do",
+        "did",
+        "any",
+        "at",
+        "all",
+        "there",
+        "one",
+        "is",
+        "'s",
+        "either",
+        "no",
+        "though",
+        "too",
+        "to",
+        "report",
+        "ones",
+        "fine",
+        "sign",
+        "signs",
+        "trace",
+        "evidence",
+        "they",
+        "'re",
+        "are",
+        "were",
+        "like",
+    ]
+)
+_CLEAN = frozenset(
+    {
+        "clean",
+        "clear",
+        "free",
+        "of",
+        "it",
+        "that",
+        "are",
+        "is",
+        "'s",
+        "'re",
+        "was",
+        "were",
+        "the",
+        "all",
+        "nice",
+        "both",
+    }
+)
+
+
+def is_none(talk: Talk, segment: Segment) -> bool:
+    """ "None in the off fore", "nothing behind": a foot and that there is none."""
+    feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones")) for i in m.literal}
+    words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+    if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
+        return words <= _NONE_WORDS | {"clear"}
+    none = bool({"nothing", "none", "not", "n't", "neither"} & words) or {"no", "it"} <= words
+    return none and words <= _NONE_WORDS
+
+
+def is_clean(talk: Talk, segment: Segment, feet: Feet) -> bool:
+    """ "Thrush in both fronts, the hinds are clean": right behind a finding on other feet."""
+    before = told_before(talk, segment)
+    words = content_of(talk, segment)
+    near = bool(before) and before[-1].slot == "finding" and segment.sentence - before[-1].segment.sentence <= 1
+    there = near and before[-1].status is Status.PRESENT and not set(before[-1].feet or ()) & set(feet)
+    return there and bool({"clean", "clear", "free"} & words) and words <= _CLEAN
+
+
+def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
+    """The finding or the answer said last, denied on these feet."""
+    findings = [d for d in told_before(talk, segment) if d.slot in ("finding", "tester")]
+    if not findings:
+        return []
+    last = findings[-1]
+    if last.slot == "finding" and "report" in talk.words[segment.start : segment.end]:
+        return []  # "near hind nothing to report" denies nothing in particular
+    if SOUGHT in last.rules and last.feet == feet:  # "Thrush? None in the left hind."
+        last.dropped, last.status = False, Status.ABSENT
+        last.note("denied")
+        return []
+    if last.slot == "tester":
+        made = copy_draft(segment, replace(last, value="none", zone=None), feet, "nothing on the other foot")
+    else:
+        gone = replace(last, zone=None, severity=None, status=Status.ABSENT)
+        made = copy_draft(segment, gone, feet, "none in the other foot")
+    for copy in made:
+        copy.draft.note("denied")
+    return made
+
+
+def copy_none_behind(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:
+    """ "Right hind frog, none.": the foot, and the place, stand in the segment before."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or before.sentence != segment.sentence or before.drafts or not groups.get(before.index):
+        return []
+    made = copy_none(talk, segment, groups[before.index][-1].feet)
+    for copy in made:
+        copy.draft.zone = next((m.get("zones") for m in before.having("zones")), None)
+    return made

@@ -1,0 +1,137 @@
+"""Where a horse's name takes the talk over: at the head of a sentence, or behind what was done to it.
+
+"Next horse is Buck", "his mate Buck", "then there was Buck" open; "same as Buck", "Buck's owner", "he bit Buck" do not.
+"New shoes in front on Buck" is Buck's, and so is what follows.
+"""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.roster_names import NameSpan
+from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.vocabulary import CLASS_SLOTS
+
+_COMPARED = frozenset(
+    [
+        "as",
+        "like",
+        "than",
+        "unlike",
+        "by",
+        "from",
+        "not",
+        "near",
+        "beside",
+        "after",
+        "before",
+        "with",
+        "about",
+        "told",
+        "said",
+        "tell",
+        "asked",
+        "called",
+        "behind",
+        "against",
+        "past",
+        "bit",
+        "kicked",
+        "hit",
+        "chased",
+        "owns",
+    ]
+)
+_SUBJECTS = frozenset({"he", "she", "it", "they", "that", "this", "who", "him", "her"})
+_MEETING = frozenset(
+    {
+        "did",
+        "do",
+        "have",
+        "had",
+        "got",
+        "done",
+        "went",
+        "moved",
+        "started",
+        "finished",
+        "looked",
+        "was",
+        "'s",
+        "is",
+        "were",
+        "be",
+    }
+)
+_NOT_OPENING = frozenset(
+    {"if", "when", "because", "since", "while", "until", "till", "which", "though", "unless", "for"}
+)
+_OWNED = (
+    ["owner"],
+    ["owners"],
+    ["rider"],
+    ["groom"],
+    ["trainer"],
+    ["stall"],
+    ["box"],
+    ["stable"],
+    ["paddock"],
+    ["field"],
+    ["girl"],
+    ["lad"],
+    ["lady"],
+    ["people"],
+    ["saddle"],
+    ["rug"],
+    ["truck"],
+    ["trailer"],
+    ["lorry"],
+    ["feed"],
+    ["hay"],
+)
+_TAIL = frozenset({"on", "for", "of"})
+_HEAD_REACH = 5
+_ORDINAL = 3  # "number two, Buck", "the second one is Buck"
+_TRADE = (*CLASS_SLOTS, "feet", "measures", "tester_heads", "pulse_heads", "nail_line_heads", "asides", "not_facts")
+_DONE = ("work", "shoe_types", "shoe_materials", "pads", "findings", "treatments", "packings", "clips")
+
+
+def heads(talk: Talk, span: NameSpan) -> bool:
+    """Whether the name stands at the head of its sentence, with nothing of the trade before it."""
+    start = sentence_start(talk, span.start)
+    before = talk.words[start : span.start]
+    if not before or len(before) > _HEAD_REACH or "," in before[:-1] or owns(talk, span):
+        return False
+    if before[-1] in _COMPARED or set(before) & _NOT_OPENING:
+        return False
+    if set(before) & _SUBJECTS and not set(before) & _MEETING:
+        return False
+    told = [m for m in talk.mentions if start <= m.start < span.start and m not in of_kin(talk, span)]
+    large = any(m.number is not None and m.number.value > _ORDINAL for m in told)
+    planned = any(m.get("plans") not in (None, "main") for m in told)
+    return not large and not planned and not any(m.is_any(_TRADE) for m in told)
+
+
+def of_kin(talk: Talk, span: NameSpan) -> list[Mention]:
+    """ "His sister Buck": whose kin or mate the horse is, said right before its name."""
+    return [m for m in talk.mentions if m.end == span.start and m.get("asides") is not None]
+
+
+def closes(talk: Talk, segment: Segment, span: NameSpan) -> bool:
+    """ "New shoes in front on Buck": what was done stands before the name, and "on" or "for" leads to it."""
+    if talk.words[span.start - 1] not in _TAIL or talk.words[span.end : span.end + 1] == ["'s"]:
+        return False
+    done = [m for m in segment.mentions if m.end <= span.start and m.is_any(_DONE)]
+    return bool(done) and not segment.having("units") and not segment.having("asides")
+
+
+def owns(talk: Talk, span: NameSpan) -> bool:
+    """ "Buck's owner was there": the name is only whose person or thing is spoken of."""
+    return talk.words[span.end : span.end + 1] == ["'s"] and talk.words[span.end + 1 : span.end + 2] in _OWNED
+
+
+def sentence_start(talk: Talk, index: int) -> int:
+    """The first token of the sentence that the token stands in."""
+    while index > 0 and talk.words[index - 1] not in SENTENCE_ENDS:
+        index -= 1
+    return index

@@ -1,0 +1,64 @@
+"""Shoes that came off: pulled by the horse, or taken off by hand, today or at the next visit."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Talk
+
+_DONE = frozenset({"pulled", "removed", "stripped", "took"})
+_TAKING = _DONE | {"pull", "remove", "strip", "take", "pulling", "removing"}
+_BY_HAND = frozenset(
+    {"we", "i", "'ll", "to", "will", "and", "then", "'d", "would", "can", "could", "should", "'re", "'m"}
+)
+_WHOSE = frozenset({"both", "the", "his", "her", "all", "those", "that"})
+_LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
+_PULLED = 3
+
+
+def draft_pulled(talk: Talk) -> None:
+    """ "Tally pulled her right hind": the horse did it, not the farrier."""
+    for foot in [m for m in talk.mentions if m.get("feet")]:
+        words = talk.words[max(0, foot.start - 3) : foot.start]
+        if len(words) < _PULLED or words[1] != "pulled" or words[2] not in ("his", "her", "a", "the"):
+            continue
+        name = talk.mention_ending(foot.start - 2)
+        if words[0] in ("he", "she") or (name is not None and name.get("horse") is not None):
+            _add(talk, foot.start - 2, "shoe_state", "lost", "shoe_state: pulled by the horse")
+
+
+def draft_pulled_by_hand(talk: Talk) -> None:
+    """ "Pulled both front shoes", "next time we pull the hinds", "front shoes off and left off": by hand."""
+    for foot in [m for m in talk.mentions if m.get("feet")]:
+        at = _taking(talk, foot)
+        if at is not None:
+            _add(talk, at, "work", "removed", "work: taken off by hand", set(foot.literal))
+        elif talk.words[foot.end - 1] in ("shoe", "shoes") and talk.words[foot.end : foot.end + 3] in _LEFT_OFF:
+            _add(talk, foot.end - 1, "work", "removed", "work: taken off by hand", set(foot.literal))
+
+
+def _taking(talk: Talk, foot: Mention) -> int | None:
+    """The token of the verb that takes off the shoes of this foot, when the farrier is its subject."""
+    before = range(foot.start - 1, max(-1, foot.start - _PULLED - 1), -1)
+    at = next((i for i in before if talk.words[i] in _TAKING), None)
+    if at is None or any(m.is_any(("work", "shoe_states")) and at in m.literal for m in talk.mentions):
+        return None
+    verb, subject = talk.words[at], talk.words[at - 1] if at else "."
+    if verb in ("took", "take") and talk.words[foot.end : foot.end + 1] != ["off"]:
+        return None
+    if verb not in _DONE and subject not in _BY_HAND:
+        return None
+    name = talk.mention_ending(at)
+    by_horse = verb in _DONE and subject in ("he", "she", "'d", "has", "had")
+    if by_horse or (name is not None and name.get("horse") is not None):
+        return None
+    return at if set(talk.words[at + 1 : foot.start]) <= _WHOSE else None
+
+
+def _add(talk: Talk, at: int, slot: str, value: str, rule: str, evidence: set[int] | None = None) -> None:
+    segment = next((s for s in talk.segments if s.start <= at < s.end), None)
+    if segment is None or "nail" in talk.words[segment.start : segment.end]:
+        return
+    draft = Draft(slot, value, segment, at, at + 1)
+    draft.evidence.update({at}, evidence or ())
+    draft.note(rule)
+    segment.drafts.append(draft)

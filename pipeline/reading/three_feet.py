@@ -1,0 +1,60 @@
+"""Three feet of four: "got three feet trimmed, never touched the left hind" is work on the other three."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import FEET, MatchKind
+
+_REFUSED = frozenset({"never", "n't", "not", "left", "skipped", "without", "except", "bar", "missed", "nt"})
+_COUNTED = (
+    ["feet"],
+    ["of", "them"],
+    ["of", "his", "feet"],
+    ["of", "her", "feet"],
+    ["of", "four"],
+    ["of", "the", "four"],
+)
+_BACK = 6  # tokens from the foot back to what says that it was left
+
+
+def mark_three_of_four(talk: Talk) -> None:
+    """Make "three feet" the three that are left when a foot is named as not done."""
+    for three in [m for m in talk.mentions if _is_three(talk, m)]:
+        end = next((three.end + len(c) for c in _COUNTED if talk.words[three.end : three.end + len(c)] == c), three.end)
+        if end == three.end and not _worked(talk, three):
+            continue
+        left = next((m for m in talk.mentions if m.start >= end and m.get("feet") in FEET), None)
+        if left is None or not _left_out(talk, end, left):
+            continue
+        for mention in talk.mentions:
+            if three.start <= mention.start < end or mention is left:
+                mention.dropped = True
+        literal = tuple(range(three.start, end))
+        feet = {"feet": f"all-{left.readings['feet']}"}
+        talk.mentions.append(Mention(three.start, end, literal, feet, MatchKind.VARIANT))
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _is_three(talk: Talk, mention: Mention) -> bool:
+    grouped = mention.get("feet") == "those_three" and talk.words[mention.start] == "three"
+    number = mention.number
+    return grouped or (number is not None and number.value == len(FEET) - 1 and not number.plural)
+
+
+def _worked(talk: Talk, three: Mention) -> bool:
+    """ "Trimmed three", "three trimmed", "reset three"."""
+    beside = (talk.mention_ending(three.start), talk.mention_starting(three.end))
+    after = talk.words[three.end : three.end + 1]
+    return any(m is not None and m.get("work") for m in beside) and after in ([","], ["."], ["and"], ["but"], [])
+
+
+def _left_out(talk: Talk, start: int, foot: Mention) -> bool:
+    """Whether the foot is named as the one that was not done, in this sentence or the next."""
+    between = talk.words[start : foot.start]
+    stops = sum(word in SENTENCE_ENDS for word in between)
+    near = between[-_BACK:]
+    if SENTENCE_ENDS & set(near):
+        near = near[max(i for i, word in enumerate(near) if word in SENTENCE_ENDS) + 1 :]
+    return stops <= 1 and bool(_REFUSED & set(near))

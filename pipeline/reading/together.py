@@ -1,0 +1,102 @@
+"""Several horses told at once: "Tally, Buck and Sable. All three trimmed.", "Tally and Buck, both reset in front"."""
+
+from __future__ import annotations
+
+from pipeline.reading.roster_names import NameSpan
+from pipeline.reading.talk import Segment, Talk
+from pipeline.vocabulary import CLASS_SLOTS
+
+_GROUP = (
+    ["all", "three"],
+    ["all", "four"],
+    ["all", "of", "them"],
+    ["all", "of", "these"],
+    ["all"],
+    ["both", "of", "them"],
+    ["both"],
+    ["every", "one", "of", "them"],
+    ["every", "one"],
+    ["each", "of", "them"],
+    ["each", "one"],
+    ["everybody"],
+    ["everyone"],
+    ["they", "all"],
+    ["they", "both"],
+    ["the", "lot", "of", "them"],
+    ["the", "pair", "of", "them"],
+    ["the", "three", "of", "them"],
+    ["the", "two", "of", "them"],
+)
+_LIGHT = frozenset(
+    {"and", ",", "then", "so", "okay", "ok", "right", "well", "did", "done", "today", "the", "horses", "uh"}
+)
+_BEHIND = frozenset(
+    {"are", "were", "both", "all", "each", "every", "get", "got", "have", "had", "is", "was", ",", "i", "we"}
+)
+_SEVERAL = 2
+_WAITS = 2  # sentences that may pass between the names and what is said of them all
+
+
+def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
+    """For each segment that is said of several horses, their indices."""
+    together: dict[int, list[int]] = {}
+    waiting: list[int] = []
+    since = 0
+    for sentence in talk.sentences():
+        listed, end = _listed(talk, sentence, spans)
+        named = [s for s in spans if sentence[0].start <= s.start < sentence[-1].end]
+        told = any(m.is_any((*CLASS_SLOTS, "feet")) for s in sentence for m in s.mentions)
+        if len(listed) >= _SEVERAL and len(named) == len(listed) and told and _goes_on(talk, end):
+            for segment in [s for s in sentence if s.end > end]:
+                together[segment.index] = listed
+            _free_of_feet(talk, sentence, end)
+            waiting = []
+        elif len(listed) >= _SEVERAL and len(named) == len(listed) and not told:
+            waiting, since = listed, 0
+        elif waiting and not named and _group_at(talk, sentence[0].start):
+            together.update(dict.fromkeys([s.index for s in sentence], waiting))
+            _free_of_feet(talk, sentence, sentence[0].start)
+            since = 0
+        elif named or since >= _WAITS:
+            waiting = []
+        since += 1
+    return together
+
+
+def _listed(talk: Talk, sentence: list[Segment], spans: list[NameSpan]) -> tuple[list[int], int]:
+    """The horses named at the head of the sentence with nothing but commas between, and the token behind the last."""
+    horses: list[int] = []
+    end = 0
+    for span in [s for s in spans if sentence[0].start <= s.start < sentence[-1].end]:
+        gap = talk.words[end if horses else sentence[0].start : span.start]
+        opened = not horses and not any(
+            m.is_any(CLASS_SLOTS) for s in sentence for m in s.mentions if m.start < span.start
+        )
+        if not (set(gap) <= _LIGHT or (opened and len(gap) <= len(_LIGHT) and gap[-1:] == [","])):
+            break
+        horses.append(span.horse)
+        end = span.end
+    return list(dict.fromkeys(horses)), end
+
+
+def _goes_on(talk: Talk, end: int) -> bool:
+    """Whether what follows the names can be said of all: "are both reset", ", every one trimmed", ", trims"."""
+    if talk.words[end : end + 1] == [","]:
+        behind = talk.mention_starting(end + 1)
+        work = behind is not None and behind.get("work") is not None
+        return work or _group_at(talk, end + 1) > 0 or talk.words[end + 1 : end + 3] == ["same", "job"]
+    return bool(_BEHIND & set(talk.words[end : end + 1]))
+
+
+def _group_at(talk: Talk, start: int) -> int:
+    """How many words at the token speak of all the horses; 0 when none do."""
+    return next((len(words) for words in _GROUP if talk.words[start : start + len(words)] == words), 0)
+
+
+def _free_of_feet(talk: Talk, sentence: list[Segment], start: int) -> None:
+    """ "Every one of them reset in front": with feet named behind, the word for all means the horses."""
+    at = start + 1 if talk.words[start : start + 1] == [","] else start
+    span = range(at, at + _group_at(talk, at))
+    feet = [m for s in sentence for m in s.mentions if m.get("feet")]
+    for mention in [m for m in feet if m.start in span and any(o.start >= span.stop for o in feet)]:
+        mention.dropped = True

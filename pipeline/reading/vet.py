@@ -1,0 +1,295 @@
+"""The vet: whether he is to look, need not look, or is only spoken of.
+
+The plain forms ("call the vet", "vet should see") stand in the vocabulary. Here is the grammar around the word itself:
+who is to be asked, what the vet has to do, and what says that nobody needs him.
+"""
+
+from __future__ import annotations
+
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_VETS = frozenset({"vet", "vets", "veterinarian", "veterinary"})
+_OWNERS = frozenset({"the", "a", "an", "their", "her", "his", "your", "my", "our", "that", "any"})
+_ASKING = frozenset(
+    [
+        "call",
+        "calls",
+        "calling",
+        "called",
+        "ring",
+        "rings",
+        "ringing",
+        "phone",
+        "phones",
+        "phoning",
+        "get",
+        "gets",
+        "getting",
+        "have",
+        "has",
+        "having",
+        "want",
+        "wants",
+        "need",
+        "needs",
+        "needing",
+        "like",
+        "ask",
+        "asking",
+        "fetch",
+        "show",
+        "recommend",
+        "recommended",
+        "recommending",
+        "suggest",
+        "suggested",
+        "advise",
+        "advised",
+        "say",
+        "involve",
+        "book",
+        "booking",
+    ]
+)
+_ASKED_FOR = (
+    ["call", "in", "to"],
+    ["word", "in", "to"],
+    ["message", "to"],
+    ["asked", "for"],
+    ["asking", "for"],
+    ["sent", "for"],
+    ["send", "for"],
+    ["leave", "it", "to"],
+)
+_IT_IS = (
+    ["it", "'s"],
+    ["it", "is"],
+    ["that", "'s"],
+    ["then"],
+    ["be"],
+    ["told", "them"],
+    ["told", "her"],
+    ["told", "him"],
+)
+_UNTIL = frozenset({"till", "til", "until", "before"})
+_MODALS = frozenset(
+    {"should", "needs", "need", "must", "ought", "to", "will", "'ll", "can", "could", "coming", "has", "wants", "got"}
+)
+_LOOKING = frozenset(
+    [
+        "see",
+        "look",
+        "come",
+        "check",
+        "film",
+        "x",
+        "xray",
+        "ray",
+        "take",
+        "recheck",
+        "re",
+        "scan",
+        "block",
+        "have",
+        "examine",
+        "shoot",
+        "assess",
+        "decide",
+        "image",
+        "ultrasound",
+        "go",
+        "coming",
+        "calling",
+        "ringing",
+        "phoning",
+        "visit",
+        "review",
+        "watch",
+    ]
+)
+_ASKED = frozenset(
+    {"called", "rung", "phoned", "told", "asked", "there", "involved", "here", "in", "out", "seeing", "looking", "back"}
+)
+_NOT = frozenset(
+    {"no", "not", "n't", "never", "nothing", "nowt", "hardly", "nae", "neither", "nor", "needn't", "without"}
+)
+_DONE_WITHOUT = (["skip"], ["hold", "off", "on"], ["hold", "off"], ["do", "without"], ["leave"], ["forget"], ["spare"])
+_CONDITIONS = frozenset({"if", "unless", "until", "till", "should", "when", "once", "case"})
+_PSEUDO = frozenset(
+    [
+        "better",
+        "easier",
+        "worse",
+        "longer",
+        "right",
+        "improved",
+        "improving",
+        "sounder",
+        "happier",
+        "change",
+        "different",
+        "draining",
+        "settled",
+        "gone",
+        "doubt",
+        "question",
+        "later",
+        "busted",
+        "only",
+        "just",
+        "wait",
+        "waiting",
+    ]
+)
+_NEEDLESS = frozenset({"need", "needed", "needs", "required", "necessary", "warranted", "wanted", "bother", "called"})
+_REFUSALS = (
+    ["i", "said", "no"],
+    ["no", "need"],
+    ["told", "her", "no"],
+    ["told", "him", "no"],
+    ["told", "them", "no"],
+    ["i", "said", "not"],
+)
+_HIS = frozenset(
+    [
+        "plates",
+        "films",
+        "x",
+        "xrays",
+        "pictures",
+        "rays",
+        "word",
+        "report",
+        "orders",
+        "radiographs",
+        "request",
+        "shots",
+        "images",
+        "truck",
+        "bill",
+        "say",
+        "opinion",
+        "advice",
+        "note",
+    ]
+)
+_REACH = 8
+_BEHIND = 4
+_SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work", "traction", "wedge")
+
+
+def draft_vet(talk: Talk) -> None:
+    """Add what is said of the vet beyond the vocabulary's forms, and deny what is denied of him."""
+    for sentence in talk.sentences():
+        for position, segment in enumerate(sentence):
+            for at in range(segment.start, segment.end):
+                if talk.words[at] in _VETS and not _of_the_vet(talk, at):
+                    _read(talk, sentence, position, at)
+
+
+def _of_the_vet(talk: Talk, at: int) -> bool:
+    """ "Going by the vet's plates": something of his."""
+    return talk.words[at + 1 : at + 2] == ["'s"] and bool(_HIS & set(talk.words[at + 2 : at + 3]))
+
+
+def _read(talk: Talk, sentence: list[Segment], position: int, at: int) -> None:
+    segment = sentence[position]
+    draft = next((d for d in segment.drafts if d.slot == "vet" and d.start <= at < d.end), None)
+    before = _before(talk, segment, at)
+    if _needless(talk, segment, before, at) or _refused(talk, sentence, position):
+        draft = draft or _add(segment, at)
+        draft.status = Status.ABSENT
+        draft.note("denied")
+        draft.note("vet: not needed")
+        return
+    if draft is not None:
+        if _wants_shoes(talk, segment, at):
+            draft.drop("what the vet asked for")
+        return
+    if _wanted(before) or _to_look(talk, segment, at) or _alone(talk, sentence, position):
+        _add(segment, at).note("vet: to look")
+
+
+def _add(segment: Segment, at: int) -> Draft:
+    draft = Draft("vet", "referral", segment, at, at + 1)
+    draft.evidence.add(at)
+    segment.drafts.append(draft)
+    segment.drafts.sort(key=lambda d: (d.start, d.end))
+    return draft
+
+
+def _before(talk: Talk, segment: Segment, at: int) -> list[str]:
+    """The words of the segment before the vet, without "the" or "their"."""
+    end = at
+    while end > segment.start and talk.words[end - 1] in _OWNERS:
+        end -= 1
+    return talk.words[max(segment.start, end - _REACH) : end]
+
+
+def _after(talk: Talk, segment: Segment, at: int) -> list[str]:
+    return talk.words[at + 1 : min(segment.end, at + 1 + _BEHIND + 2)]
+
+
+def _needless(talk: Talk, segment: Segment, before: list[str], at: int) -> bool:
+    """ "No call for the vet", "I wouldn't trouble the vet", "the vet needn't come", "skip the vet"."""
+    if before[-2:] == ["not", "without"] or set(before) & {"till", "until"}:
+        return False
+    after = _after(talk, segment, at)
+    if any(before[i : i + len(cue)] == cue for cue in _DONE_WITHOUT for i in range(len(before))):
+        return before[:1] != ["leave"] or "out" in after
+    if after[:3] == ["can", "stay", "home"]:
+        return True
+    near = after[:_BEHIND]
+    if {"not", "n't"} & set(near[:3]) and _NEEDLESS & set(after[:6]):
+        return True
+    return not _CONDITIONS & set(talk.words[segment.start : at]) and _denied(before)
+
+
+def _denied(before: list[str]) -> bool:
+    """Whether a "no" before the vet is said of him, not of how the horse goes ("not walking better")."""
+    for i in range(len(before) - 1, -1, -1):
+        if before[i] in _NOT:
+            if i == len(before) - 1:
+                return before[i] in ("no", "nothing", "without")
+            return not _PSEUDO & set(before[i + 1 :])
+    return False
+
+
+def _refused(talk: Talk, sentence: list[Segment], position: int) -> bool:
+    """ "Should they call the vet, I said no": the answer stands in the next clause."""
+    if position + 1 >= len(sentence):
+        return False
+    behind = sentence[position + 1]
+    words = talk.words[behind.start : behind.end]
+    return any(words == cue or (len(cue) > 1 and words[: len(cue) + 1] == [*cue, "need"]) for cue in _REFUSALS)
+
+
+def _wanted(before: list[str]) -> bool:
+    if any(before[-len(cue) :] == cue for cue in (*_ASKED_FOR, *_IT_IS)):
+        return True
+    return bool(before) and (before[-1] in _ASKING or before[-1] in _UNTIL)
+
+
+def _to_look(talk: Talk, segment: Segment, at: int) -> bool:
+    """ "Vet to film that hind", "the vet's coming out", "the vet will want to see that"."""
+    after = _after(talk, segment, at)
+    while after[:1] in (["'s"], ["is"], ["has"]):
+        after = after[1:]
+    if after[:1] and after[0] in _MODALS and not _wants_shoes(talk, segment, at):
+        rest = after[1:5]
+        return after[0] == "coming" or bool(_LOOKING & set(rest)) or ("be" in rest and bool(_ASKED & set(rest)))
+    return False
+
+
+def _wants_shoes(talk: Talk, segment: Segment, at: int) -> bool:
+    """ "The vet wants a bar shoe on it": what the vet asked for is no call for him."""
+    wants = {"wants", "wanted", "asked", "ordered"} & set(talk.words[at + 1 : at + 3])
+    return bool(wants) and any(m.start > at and m.is_any(_SHOEING) for m in segment.mentions)
+
+
+def _alone(talk: Talk, sentence: list[Segment], position: int) -> bool:
+    """ "No better by Tuesday, vet.": the vet alone, at the end of a sentence."""
+    last = sentence[-1]
+    words = talk.words[last.start : last.end]
+    return position == len(sentence) - 1 > 0 and words in (["vet"], ["the", "vet"])

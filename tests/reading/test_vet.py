@@ -1,0 +1,253 @@
+"""The vet: to look, not needed, or only spoken of; every way of saying so.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+
+TO_LOOK = """\
+The vet should see that foot
+Vet should take a look at the left front
+The vet needs to come out
+Vet has to film it
+Vet's got to see her this week
+Vet has got to look at him
+The vet is to be rung this evening
+The vet's to be phoned tonight
+The vet will want to see that
+Vet will have to x ray it
+I want their vet to see it
+I want the vet back to him
+I want the vet out
+I'd like the vet to see that hind
+I'd want the vet's eyes on it
+I'd get the vet
+Get the vet to him
+Told them to get the vet
+Told her to ring the vet
+I told the owner to phone her vet
+They're to call the vet
+They need to call their vet
+They'll have to get the vet in
+She's going to call the vet
+He's going to have the vet out
+Owner's ringing the vet tonight
+Owner will call the vet in the morning
+If he's no easier by Sunday it's the vet
+If it's still hot Friday, it's a vet job
+If she's no better the vet gets called
+If it's not busted open by Wednesday they're getting the vet
+If he's worse call the vet
+If he's worse tomorrow they need to get the vet
+Should it climb any they call the vet
+No better by Tuesday, vet
+Worse and it's the vet
+That's one for the vet
+That's a job for the vet
+It wants the vet
+It needs a vet
+She needs a vet to look at that
+He needs to see a vet
+I think the vet ought to look at it
+The vet must look at her, I said so
+The vet wants calling
+The vet wants ringing about that foot
+The vet should be called
+Have the vet check that
+Have the vet block that foot
+Have the vet shoot films
+Have their vet take pictures
+Ask the vet to look at it
+Ask the vet about that swelling
+Best let the vet look at it
+Let the vet see it before I do more
+I'd say vet
+Refer to vet
+Vet to check
+Vet to x ray the near fore
+Vet to film that hind
+Vet to come
+Recommend the vet
+I recommended the vet
+I recommended they have the vet out
+I've asked for the vet
+Asked them to have the vet see it
+Vet's coming Tuesday to look at it
+The vet's coming out to look at it tomorrow
+I said get the vet out today
+Send for the vet
+Call the vet if it's not draining by Friday
+Ring the vet if she goes lame
+I'd have a vet look at that
+Wants a vet to look at it
+Told them vet, today
+Get it x rayed by the vet
+Need the vet on this one
+Nothing more from me till the vet's seen it
+I won't touch it till the vet's been
+Leave it for the vet
+Get the vet to have a look
+I want the vet to go over him again
+Their vet ought to see her
+The vet needs to have another look
+He'll need the vet
+She'll want the vet
+That needs the vet's eye
+The vet's to look at it
+Vet check needed
+Needs a vet check
+"""
+
+NOT_NEEDED = """\
+No need for the vet
+No need of the vet
+No need to call the vet
+No need for a vet
+No vet needed
+Vet not needed
+No vet
+No vet this time
+Don't need the vet
+Doesn't need the vet
+He doesn't need a vet
+They don't need the vet for it
+They won't need the vet for this one
+We won't be needing the vet
+Won't need the vet
+I don't think he needs the vet
+I don't think the vet needs to see it
+I don't see a need for the vet
+I see no need for the vet
+I wouldn't trouble the vet
+I wouldn't bother the vet with it
+I wouldn't call the vet
+I wouldn't bother with the vet
+I wouldn't be ringing the vet over it
+No call for the vet
+There's no call for the vet
+No call for a vet
+No reason to call the vet
+No reason to bother the vet
+No reason to trouble the vet
+Nothing for the vet
+Nothing for the vet here
+Nothing the vet need see
+Nothing the vet needs to see
+Nothing a vet needs to look at
+Nothing to trouble the vet with
+Nothing to bother the vet about
+Nothing that needs the vet
+Nothing here needs a vet
+Not a vet job
+Not one for the vet
+It's not a job for the vet
+Not worth a vet call
+Not worth calling the vet
+Not worth the vet
+No sense calling the vet
+No point ringing the vet
+No point in calling the vet
+The vet needn't come
+The vet needn't look at it
+The vet doesn't need to see him
+Vet doesn't need to look at it
+The vet isn't needed
+The vet won't be needed
+Vet isn't needed
+Skip the vet this time
+Skip the vet, no need
+Leave the vet out of it
+Can do without the vet
+He can do without the vet
+I told her she didn't need the vet
+Told them not to bother the vet
+Told her no vet
+Told her not to call the vet
+No need to have the vet out
+No need to get the vet back
+No need to ring the vet
+Needn't ring the vet
+Needn't trouble the vet
+You needn't call the vet
+Don't call the vet
+Don't bother the vet
+Should they call the vet, I said no
+The vet can stay home
+No referral
+No referral needed
+I'm not sending her to the vet
+I'm not calling the vet for that
+Not calling the vet yet
+"""
+
+SPOKEN_OF = """\
+The vet said it's navicular
+Vet's films say navicular
+The vet was out last week
+Vet came out Monday
+The vet had him sedated
+Their vet had him sedated before I pulled in
+The vet sedated him
+The vet told them it was an abscess
+Vet saw her in March
+The vet drained it last week
+Vet x rayed it in May
+The vet's x rays show rotation
+The vet's happy with him
+Vet thinks it's the suspensory
+Owner's a vet
+Her vet put her on it
+The vet called it a two out of five
+The vet asked me to put a bar shoe on
+The vet wants a bar shoe on it
+Vet wants three degree wedges
+The vet wanted egg bars
+Per the vet, egg bars on the fronts
+As the vet asked
+Vet's orders
+According to the vet it's navicular
+I talked to the vet about it last time
+The vet bill was four hundred
+The vet's truck was in the way
+The vet and me had a talk last visit
+She married a vet
+The vet passed him in spring
+"""
+
+
+def said_of_vet(read: Read, sentence: str) -> list[str]:
+    """The statuses of what is kept of the vet."""
+    visits = read(f"Tally, left front. {sentence}.", "Tally")
+    return [fact.status.value for visit in visits for fact in visit.facts if fact.slot == "vet"]
+
+
+@pytest.mark.parametrize("sentence", TO_LOOK.splitlines())
+def test_to_look(read: Read, sentence: str) -> None:
+    assert said_of_vet(read, sentence) == ["planned"]
+
+
+@pytest.mark.parametrize("sentence", NOT_NEEDED.splitlines())
+def test_not_needed(read: Read, sentence: str) -> None:
+    assert said_of_vet(read, sentence) == ["absent"]
+
+
+@pytest.mark.parametrize("sentence", SPOKEN_OF.splitlines())
+def test_only_spoken_of(read: Read, sentence: str) -> None:
+    assert said_of_vet(read, sentence) == []
+
+
+CONDITIONS = """\
+If it ain't popped by Sunday they're calling the vet
+If it hasn't broke by Sunday they call the vet
+If there's no ease by Thursday they're to ring the vet
+Not walking better tomorrow they get the vet
+"""
+
+
+@pytest.mark.parametrize("sentence", CONDITIONS.splitlines())
+def test_a_denied_condition_does_not_deny_the_vet(read: Read, sentence: str) -> None:
+    assert said_of_vet(read, sentence) == ["planned"]
