@@ -28,7 +28,7 @@ DOUBTS = frozenset(
         "contradicted", "changed", "sound alike", "least", "mean", "least foot", "around", "memo mean", "slow",
         "least below half", "least below 0.8", "long sentence", "sentence least", "foot before", "number",
         "least before", "unknown before", "nought",
-        "unsupported", "otherwise", "other name", "horse missed", "work twice",
+        "unsupported", "otherwise", "other name", "horse missed", "work twice", "other horse asked",
     }
 )  # fmt: skip
 
@@ -46,6 +46,7 @@ def encode(evidence: Evidence) -> dict[str, float]:
         "other name": float(evidence.other_name),
         "horse missed": float(evidence.horse_missed),
         "work twice": float(evidence.work_twice),
+        "other horse asked": float(evidence.other_horse_asked),
         "nought": float(evidence.nought),
         "value odd": float(evidence.value_odd),
         "contradicted": float(evidence.contradicted),
@@ -102,7 +103,6 @@ def _of_hearing(evidence: Evidence) -> dict[str, float]:
     if evidence.least is not None:
         numbers["heard"] = 1.0
         numbers["heard nought"] = float(evidence.nought)
-        numbers["heard work twice"] = float(evidence.work_twice)
         numbers["least below half"] = float(evidence.least < 0.5)
         numbers["least below 0.8"] = float(evidence.least < 0.8)
     if evidence.seconds_a_word is not None:

@@ -76,6 +76,7 @@ class Evidence:
     value_odd: bool
     contradicted: bool
     changed: bool
+    other_horse_asked: bool  # another horse of the memo is doubtful, and may be the one that is meant
     # Only of what was heard.
     least: float | None = None
     mean: float | None = None
@@ -92,11 +93,13 @@ class Evidence:
 
 @dataclass(frozen=True)
 class Found:
-    """What judging has found out about a fact by then: an odd value, a contradiction, a jump since the last visit."""
+    """What judging has found out about a fact by then: an odd value, a contradiction, a jump since the last visit, and
+    whether another horse of the memo is asked about, whose words may be among these."""
 
     value_odd: bool = False
     contradicted: bool = False
     changed: bool = False
+    other_horse_asked: bool = False
 
 
 def foot_kind(fact: Fact) -> str:
@@ -129,7 +132,7 @@ class EvidenceOfMemo:
         self._transcript = transcript
         self._opinion = opinion or shipped_opinion()
         self.around = Surroundings(transcript.text)
-        self.names = SpokenNames(self.around, transcript.text, visits, roster)
+        self.names = SpokenNames(self.around, transcript, visits, roster)
         self._visits = visits
         words = transcript.words
         self._word_at = {word.start: number for number, word in enumerate(words)}
@@ -171,6 +174,7 @@ class EvidenceOfMemo:
             value_odd=found.value_odd,
             contradicted=found.contradicted,
             changed=found.changed,
+            other_horse_asked=found.other_horse_asked,
             otherwise=1 - self._opinion.chances(words_around(around, fact.span, fact.slot))[fact.status.value],
             other_name=self._other_name(visit, last),
             horse_missed=self.names.more_horses is not None or self.names.alike is not None,

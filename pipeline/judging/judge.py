@@ -32,12 +32,13 @@ class Judging:
     """What judging a memo needs for each of its facts."""
 
     transcript: Transcript
-    visits: Sequence[Visit]
     evidence: EvidenceOfMemo
     model: Model
     care: Care
     clearness: Clearness
     foreign: Sequence[Span]  # what is not English
+    names: Sequence[Flag | None]  # what is asked about the horse of each visit, besides what the reader asks
+    asked: Sequence[bool]  # whether anything is
 
 
 def judge(
@@ -57,9 +58,15 @@ def judge(
     evidence = EvidenceOfMemo(transcript, visits, roster)
     model = models["heard" if transcript.heard else "typed"]
     strange, told = foreign(transcript, evidence.around, flags)
-    judging = Judging(transcript, visits, evidence, model, care, clearness(transcript), strange)
-    judged = [_judge_visit(visit, judging, last_of(visit) if last_of else None, flags) for visit in visits]
-    judged[0].flags.extend(told)
+    names = [doubt_of_horse(visit, visits, transcript, evidence.around, evidence.names) for visit in visits]
+    asked = [name is not None or _horse_asked(visit) for visit, name in zip(visits, names, strict=True)]
+    judging = Judging(transcript, evidence, model, care, clearness(transcript), strange, names, asked)
+    judged = [
+        _judge_visit(number, visit, judging, last_of(visit) if last_of else None, flags)
+        for number, visit in enumerate(visits)
+    ]
+    for seen in judged[:1]:
+        seen.flags.extend(told)
     for seen, told in zip(judged, doubtful_rewordings(judged, transcript), strict=True):
         seen.flags.extend(told)
     for number, flag in unread_sentences(transcript, evidence.around, judged, flags):
@@ -69,18 +76,26 @@ def judge(
     return judged
 
 
-def _judge_visit(visit: Visit, judging: Judging, last: LastVisit | None, heard: Sequence[Flag]) -> Visit:
+def _horse_asked(visit: Visit) -> bool:
+    return any(flag.kind is FlagKind.HORSE for flag in visit.flags)
+
+
+def _judge_visit(number: int, visit: Visit, judging: Judging, last: LastVisit | None, heard: Sequence[Flag]) -> Visit:
     against: Groups = list(disagreements(visit.facts))
     jumps: Groups = list(changed(visit.facts, last)) if last is not None else []
     flags = [flag for flag in visit.flags if not _asked_already(flag, heard)]
     flags += [_contradiction(group, reason) for group, reason in against]
-    evidence = judging.evidence
-    name = doubt_of_horse(visit, judging.visits, judging.transcript, evidence.around, evidence.names)
+    name = judging.names[number]
     if name is not None:
         flags.append(name)
     if last is not None:
         flags += unmentioned(visit.facts, visit.date, last)
-    facts = [_judge_fact(fact, visit, judging, _told(fact, against), _told(fact, jumps)) for fact in visit.facts]
+    others = any(asked for other, asked in enumerate(judging.asked) if other != number)
+    facts = []
+    for fact in visit.facts:
+        told = _told(fact, against), _told(fact, jumps)
+        found = Found(implausible(fact) is not None, bool(told[0]), bool(told[1]), others)
+        facts.append(_judge_fact(fact, visit, judging, found, told))
     return visit.model_copy(update={"facts": facts, "flags": flags})
 
 
@@ -94,8 +109,8 @@ def _told(fact: Fact, groups: Iterable[tuple[list[Fact], str]]) -> list[str]:
     return list(dict.fromkeys(reason for group, reason in groups if any(one is fact for one in group)))
 
 
-def _judge_fact(fact: Fact, visit: Visit, judging: Judging, against: list[str], jumps: list[str]) -> Fact:
-    found = Found(implausible(fact) is not None, bool(against), bool(jumps))
+def _judge_fact(fact: Fact, visit: Visit, judging: Judging, found: Found, told: tuple[list[str], list[str]]) -> Fact:
+    against, jumps = told
     if _has_words(fact, judging.transcript):
         confidence, reasons = _by_model(fact, visit, judging, found)
     else:

@@ -112,6 +112,10 @@ def _missed_horse(fact: Fact, transcript: Transcript, around: Surroundings) -> s
     return "More horses may be spoken of in this memo than were read; whose is this?"
 
 
+def _other_asked(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    return "Another horse of this memo is in doubt; whose is this?"
+
+
 def _two_horses(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
     return "Two kinds of work are told of one foot, as if of two horses; whose is this?"
 
@@ -147,7 +151,8 @@ _GROUPS: tuple[tuple[tuple[str, ...], Tell], ...] = (
     (("nought", "heard nought"), _nought),
     (("other name",), _another_horse),
     (("horse missed",), _missed_horse),
-    (("work twice", "heard work twice"), _two_horses),
+    (("work twice",), _two_horses),
+    (("other horse asked",), _other_asked),
     (("horse unclear", "several horses"), _horse),
     (("otherwise",), _otherwise),
     (("unknown words", "unread words", "unknown before", "long sentence"), _much_else),

@@ -8,9 +8,10 @@ from dataclasses import dataclass
 
 from pipeline.judging.surroundings import Surroundings
 from pipeline.reading.sounds import likeness
-from pipeline.record import RosterHorse, Visit
+from pipeline.record import RosterHorse, Transcript, Visit
 
-_ALIKE = 0.75  # likeness from which a word that is written as a name may be a horse's of the list
+# Likeness from which a word that is written as a name may be a horse's of the list; a recogniser spells by ear.
+_ALIKE, _ALIKE_HEARD = 0.75, 0.6
 _FEWEST_LETTERS = 3  # of the beginning of a name that stands for it
 # "So three today", "Two on the hill road": how many horses there are, at the start of a sentence near the beginning.
 _COUNTED = re.compile(
@@ -35,8 +36,11 @@ class SpokenName:
 class SpokenNames:
     """Every name said in one memo, in order."""
 
-    def __init__(self, around: Surroundings, text: str, visits: Sequence[Visit], roster: Sequence[RosterHorse]) -> None:
-        self._around, self._text = around, text
+    def __init__(
+        self, around: Surroundings, transcript: Transcript, visits: Sequence[Visit], roster: Sequence[RosterHorse]
+    ) -> None:
+        self._around, self._text = around, transcript.text
+        self._enough = _ALIKE_HEARD if transcript.heard else _ALIKE
         self._visits = sum(bool(visit.facts) for visit in visits)
         self._read = {visit.horse.lower() for visit in visits if visit.horse}
         names = {visit.horse.lower(): visit.horse for visit in visits if visit.horse}
@@ -83,7 +87,7 @@ class SpokenNames:
             if place in taken or word in own or not self._written(place) or not self._around.unknown(place, place + 1):
                 continue
             near = max(others, key=lambda name: _likeness(word, name), default=None)
-            if near is not None and _likeness(word, near) >= _ALIKE:
+            if near is not None and _likeness(word, near) >= self._enough:
                 yield SpokenName(place, place + 1, near, sure=False)
 
     def _written(self, place: int) -> bool:

@@ -94,9 +94,10 @@ def test_a_word_that_was_hardly_heard_counts_as_one_and_a_sure_one_as_none() -> 
 
 
 def test_what_judging_found_out_is_evidence_too() -> None:
-    numbers = encode(evidence(fact("work", "trim", span=(0, 4)), known=Found(True, True, True)))
-    assert [numbers[name] for name in ("value odd", "contradicted", "changed")] == [1.0, 1.0, 1.0]
-    assert {"value odd", "contradicted", "changed"} <= DOUBTS
+    numbers = encode(evidence(fact("work", "trim", span=(0, 4)), known=Found(True, True, True, True)))
+    told = ("value odd", "contradicted", "changed", "other horse asked")
+    assert [numbers[name] for name in told] == [1.0, 1.0, 1.0, 1.0]
+    assert set(told) <= DOUBTS
 
 
 TWO = "Marigold, trim all round. Then Biddy, new shoes in front. Back to Marigold, thrush."

@@ -44,9 +44,9 @@ def told(
     visits: list[Visit], text: str, transcript: Transcript | None = None, roster: tuple[str, ...] = ()
 ) -> list[str | None]:
     """What is asked about the horse of each visit."""
-    around = Surroundings(text)
-    names = SpokenNames(around, text, visits, [RosterHorse(name=name) for name in ("Marigold", *roster)])
-    flags = [doubt_of_horse(one, visits, transcript or Transcript(text=text), around, names) for one in visits]
+    around, words = Surroundings(text), transcript or Transcript(text=text)
+    names = SpokenNames(around, words, visits, [RosterHorse(name=name) for name in ("Marigold", *roster)])
+    flags = [doubt_of_horse(one, visits, words, around, names) for one in visits]
     return [flag.reason if flag else None for flag in flags]
 
 

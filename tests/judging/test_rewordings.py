@@ -23,7 +23,7 @@ KERATOMA = fact("finding", "keratoma", span=(5, 13), quote="keratoma", match=Mat
 
 
 def test_a_doubtful_wording_is_told_with_what_was_heard() -> None:
-    (one,) = judged(KERATOMA, transcript=reworded(-1.6)).facts
+    (one,) = judged(KERATOMA, transcript=reworded(-4.1)).facts
     assert (one.flagged, one.reasons) == (True, ["Heard “ketomi”, read as keratoma; please listen."])
 
 

@@ -15,7 +15,7 @@ from pipeline.judging.features import EvidenceOfMemo, Found
 from pipeline.judging.opinion import Opinion
 from pipeline.judging.plausibility import implausible
 from pipeline.reading import Reader
-from pipeline.record import RosterHorse, Transcript, Visit
+from pipeline.record import FlagKind, RosterHorse, Transcript, Visit
 from pipeline.vocabulary import Vocabulary, load_vocabulary
 from tests.bench.judging.fitting import Example
 from tests.bench.judging.gathering import HeardReading, PastReading
@@ -95,12 +95,14 @@ def examples_of(
     evidence = EvidenceOfMemo(transcript, visits, roster, opinions.get(gold["id"]))
     found = []
     horses = {(told["horse"] or "").lower() for told in gold["visits"]}
-    for before, after in zip(visits, judged, strict=True):
+    doubtful = [any(flag.kind is FlagKind.HORSE for flag in visit.flags) for visit in judged]
+    for number, (before, after) in enumerate(zip(visits, judged, strict=True)):
+        others = any(doubtful[:number] + doubtful[number + 1 :])
         named = (before.horse or "").lower() in horses
         against = {id(fact) for group, _ in disagreements(before.facts) for fact in group}
         for fact, seen in zip(before.facts, after.facts, strict=True):
             outcome = outcomes[id(seen)]
-            known = Found(implausible(fact) is not None, id(fact) in against)
+            known = Found(implausible(fact) is not None, id(fact) in against, other_horse_asked=others)
             asked = bool(doubts(fact, transcript)) or id(fact) in against or outcome.horse_asked
             found.append(Example(encode(evidence.of(fact, before, known)), outcome.right, gold["id"], asked, named))
     return found
