@@ -259,7 +259,8 @@ class Ingest:
         from pipeline.judging import cautions, judge
         from pipeline.judging.model import Care
 
-        visits = judge(self.reader.read(transcript, roster, day), transcript, last_of, Care(self.care), flags)
+        found = self.reader.read(transcript, roster, day)
+        visits = judge(found, transcript, last_of, Care(self.care), flags, roster)
         facts: list[Fact] = [fact for visit in visits for fact in visit.facts]
         return MemoRecord(memo=memo, transcript=transcript.text, visits=visits, cautions=cautions(facts), flags=flags)
 

@@ -7,9 +7,9 @@ from typing import Any
 
 import numpy as np
 from ctranslate2 import Device, StorageView
-from faster_whisper import BatchedInferencePipeline
 from numpy.typing import NDArray
 
+from pipeline.hearing.telling import TellingPipeline
 from pipeline.hearing.verified import Replacement, replaced
 from pipeline.hearing.weighing import weigh
 from pipeline.hearing.wordings import Wordings
@@ -22,7 +22,7 @@ _AT_ONCE = 8  # texts in one go; more needs more memory
 _LEAST = 1e-9
 
 
-class ListeningPipeline(BatchedInferencePipeline):
+class ListeningPipeline(TellingPipeline):
     """Decodes in batches as its base does, then weighs other wordings before the words get their seconds.
 
     ``replacements`` has one list for every stretch decoded, in order.

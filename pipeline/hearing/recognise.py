@@ -10,18 +10,20 @@ from functools import cached_property
 from pathlib import Path
 from typing import Any
 
-from faster_whisper import BatchedInferencePipeline, WhisperModel
+from faster_whisper import WhisperModel
 
 from pipeline.errors import NoSpeechError, WeightsError
 from pipeline.hearing.bias import MANNER, PROMPT_TOKENS, bias_forms, bias_prompt, in_manner
 from pipeline.hearing.decode import Samples, Sound, decode
 from pipeline.hearing.edges import cut_off, passed_over, speech
 from pipeline.hearing.intake import Intake, take_in
+from pipeline.hearing.language import not_english
 from pipeline.hearing.listening import ListeningPipeline
 from pipeline.hearing.pieces import mended
 from pipeline.hearing.recorded import RecordedAt, recorded_at
 from pipeline.hearing.settings import HearingSettings
 from pipeline.hearing.sieve import Segment, SpokenWord, sieve, unsure_stretches
+from pipeline.hearing.telling import TellingPipeline, english_of
 from pipeline.hearing.verified import Replacement
 from pipeline.hearing.weights import weights_folder, weights_version
 from pipeline.hearing.wordings import Wordings
@@ -84,7 +86,7 @@ class Recogniser:
         flags = [*sound.flags, *when.flags, *cut_off(sound.samples, stretches), *dropped]
         covered = [(word.start_s, word.end_s) for segment in segments for word in segment.words]
         flags += passed_over(stretches, covered)
-        flags += unsure_stretches(transcript.text, transcript.words)
+        flags += not_english(kept, transcript) or unsure_stretches(transcript.text, transcript.words)
         return Heard(_memo(memo, sound, when), transcript, flags)
 
     @cached_property
@@ -132,17 +134,20 @@ class Recogniser:
         if not self._settings.vad:
             # a window that the recogniser takes for silence would else be skipped without a trace
             found, _ = self._model.transcribe(samples, no_speech_threshold=None, **options)
-            return [_segment(item) for item in found if item.words]
+            english = english_of(self._model, samples)
+            return [_segment(item, english=english) for item in found if item.words]
         pauses = {"threshold": threshold, "min_silence_duration_ms": _PAUSE_MS}
         if not self._settings.verify:
-            plain = BatchedInferencePipeline(self._model)
+            plain = TellingPipeline(self._model)
             found, _ = plain.transcribe(samples, batch_size=_BATCH, vad_parameters=pauses, **options)
-            return [_segment(item) for item in found if item.words]
+            stretches = list(found)
+            told = zip(stretches, plain.english, strict=True)
+            return [_segment(item, english=english) for item, english in told if item.words]
         pipeline = ListeningPipeline(self._model, Wordings(self._vocabulary, names, self._known))
         found, _ = pipeline.transcribe(samples, batch_size=_BATCH, vad_parameters=pauses, **options)
         stretches = list(found)
-        pairs = zip(stretches, pipeline.replacements, strict=True)
-        return [_segment(item, replacements) for item, replacements in pairs if item.words]
+        triples = zip(stretches, pipeline.replacements, pipeline.english, strict=True)
+        return [_segment(item, replacements, english) for item, replacements, english in triples if item.words]
 
 
 def cores() -> int:
@@ -176,7 +181,7 @@ def transcript_of(segments: Iterable[Segment]) -> Transcript:
     return Transcript(text=text, words=words)
 
 
-def _segment(item: Any, replacements: Sequence[Replacement] = ()) -> Segment:
+def _segment(item: Any, replacements: Sequence[Replacement] = (), english: float | None = None) -> Segment:
     words = []
     at = 0
     for word in item.words:
@@ -199,6 +204,7 @@ def _segment(item: Any, replacements: Sequence[Replacement] = ()) -> Segment:
         avg_logprob=float(item.avg_logprob),
         no_speech_prob=float(item.no_speech_prob),
         compression_ratio=float(item.compression_ratio),
+        english=english,
     )
 
 

@@ -43,7 +43,7 @@ class SpokenWord:
 
 @dataclass(frozen=True)
 class Segment:
-    """A stretch of recognised speech with the recogniser's own doubts about it."""
+    """A stretch of recognised speech with the recogniser's own doubts; ``english`` is the chance that it is that."""
 
     words: tuple[SpokenWord, ...]
     start_s: float
@@ -51,6 +51,7 @@ class Segment:
     avg_logprob: float
     no_speech_prob: float
     compression_ratio: float
+    english: float | None = None
 
     @property
     def text(self) -> str:

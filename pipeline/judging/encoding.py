@@ -17,6 +17,7 @@ _MOST_FACTS = 8
 _FLOOR = 0.02  # probabilities below this are all the same
 _MOST_DOUBT = -log(_FLOOR)
 _MOST_NATS = 6.0
+_LEAST_CHANCE = 0.005  # by the second opinion
 _SLOW_S = 1.2  # seconds a word beyond which words were hardly said in one breath
 
 DOUBTS = frozenset(
@@ -27,7 +28,7 @@ DOUBTS = frozenset(
         "contradicted", "changed", "sound alike", "least", "mean", "least foot", "around", "memo mean", "slow",
         "least below half", "least below 0.8", "long sentence", "sentence least", "foot before", "number",
         "least before", "unknown before", "nought",
-        "unsupported",
+        "unsupported", "otherwise", "other name", "horse missed", "work twice", "other horse asked",
     }
 )  # fmt: skip
 
@@ -41,6 +42,11 @@ def encode(evidence: Evidence) -> dict[str, float]:
         f"status {evidence.status.value}": float(evidence.status is not Status.PRESENT),
         "horse unclear": float(evidence.horse is HorseMatch.UNCLEAR),
         "several horses": float(evidence.horses > 1),
+        "otherwise": log(max(1 - evidence.otherwise, _LEAST_CHANCE)) / log(_LEAST_CHANCE),
+        "other name": float(evidence.other_name),
+        "horse missed": float(evidence.horse_missed),
+        "work twice": float(evidence.work_twice),
+        "other horse asked": float(evidence.other_horse_asked),
         "nought": float(evidence.nought),
         "value odd": float(evidence.value_odd),
         "contradicted": float(evidence.contradicted),

@@ -9,6 +9,8 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from pipeline.judging.opinion import Opinion, shipped_opinion, words_around
+from pipeline.judging.spoken_names import SpokenNames
 from pipeline.judging.surroundings import Surroundings, bare, is_number
 from pipeline.record import (
     EITHER_SLOTS,
@@ -17,6 +19,7 @@ from pipeline.record import (
     Fact,
     HorseMatch,
     MatchKind,
+    RosterHorse,
     Status,
     Transcript,
     Visit,
@@ -66,9 +69,14 @@ class Evidence:
     horses: int
     horse: HorseMatch
     position: float
+    otherwise: float  # the chance, by the words around, that the status is another or that nothing of it was meant
+    other_name: bool  # another horse's name was said last
+    horse_missed: bool  # more horses are spoken of than were read
+    work_twice: bool  # two kinds of work on one foot are told of this horse, as if of two horses
     value_odd: bool
     contradicted: bool
     changed: bool
+    other_horse_asked: bool  # another horse of the memo is doubtful, and may be the one that is meant
     # Only of what was heard.
     least: float | None = None
     mean: float | None = None
@@ -85,11 +93,13 @@ class Evidence:
 
 @dataclass(frozen=True)
 class Found:
-    """What judging has found out about a fact by then: an odd value, a contradiction, a jump since the last visit."""
+    """What judging has found out about a fact by then: an odd value, a contradiction, a jump since the last visit, and
+    whether another horse of the memo is asked about, whose words may be among these."""
 
     value_odd: bool = False
     contradicted: bool = False
     changed: bool = False
+    other_horse_asked: bool = False
 
 
 def foot_kind(fact: Fact) -> str:
@@ -104,12 +114,25 @@ def foot_kind(fact: Fact) -> str:
     return next((kind for rule, kind in _FOOT_RULES.items() if rule in rules), "list")
 
 
+def _work_twice(visit: Visit) -> bool:
+    works = {(fact.foot, fact.value) for fact in visit.facts if fact.slot == "work" and fact.status is Status.PRESENT}
+    return len(works) > len({foot for foot, _ in works})
+
+
 class EvidenceOfMemo:
     """The evidence of every fact of one memo; what they share is found once."""
 
-    def __init__(self, transcript: Transcript, visits: Sequence[Visit], around: Surroundings | None = None) -> None:
+    def __init__(
+        self,
+        transcript: Transcript,
+        visits: Sequence[Visit],
+        roster: Sequence[RosterHorse] = (),
+        opinion: Opinion | None = None,
+    ) -> None:
         self._transcript = transcript
-        self.around = around or Surroundings(transcript.text)
+        self._opinion = opinion or shipped_opinion()
+        self.around = Surroundings(transcript.text)
+        self.names = SpokenNames(self.around, transcript, visits, roster)
         self._visits = visits
         words = transcript.words
         self._word_at = {word.start: number for number, word in enumerate(words)}
@@ -151,8 +174,17 @@ class EvidenceOfMemo:
             value_odd=found.value_odd,
             contradicted=found.contradicted,
             changed=found.changed,
+            other_horse_asked=found.other_horse_asked,
+            otherwise=1 - self._opinion.chances(words_around(around, fact.span, fact.slot))[fact.status.value],
+            other_name=self._other_name(visit, last),
+            horse_missed=self.names.more_horses is not None or self.names.alike is not None,
+            work_twice=_work_twice(visit),
             **self._heard(fact),
         )
+
+    def _other_name(self, visit: Visit, last: int) -> bool:
+        before = self.names.before(last)
+        return before is not None and before.horse.lower() != (visit.horse or "").lower()
 
     def _heard(self, fact: Fact) -> dict[str, float | None]:
         words = self._transcript.words_of(*fact.span) if self._transcript.heard else []

@@ -10,13 +10,15 @@ from pipeline.judging.clearness import HARD_TO_HEAR, Clearness, clearness
 from pipeline.judging.confidence import FLAG_BELOW, doubts, weigh
 from pipeline.judging.earlier import LastVisit, changed, unmentioned
 from pipeline.judging.features import EvidenceOfMemo, Found
+from pipeline.judging.foreign import ASKED, Span, foreign
 from pipeline.judging.model import Care, Model, shipped
-from pipeline.judging.named import doubt_of_name
+from pipeline.judging.named import doubt_of_horse
+from pipeline.judging.overlooked import overlooked
 from pipeline.judging.plausibility import implausible
 from pipeline.judging.reasons import reasons_for
 from pipeline.judging.rewordings import doubtful_rewordings
 from pipeline.judging.unread import unread_sentences
-from pipeline.record import Fact, Flag, FlagKind, Transcript, Visit
+from pipeline.record import Fact, Flag, FlagKind, RosterHorse, Transcript, Visit
 
 _CONTRADICTED = 0.5
 _ASKED = 0.75  # no fact about which a question is asked is trusted more
@@ -34,6 +36,9 @@ class Judging:
     model: Model
     care: Care
     clearness: Clearness
+    foreign: Sequence[Span]  # what is not English
+    names: Sequence[Flag | None]  # what is asked about the horse of each visit, besides what the reader asks
+    asked: Sequence[bool]  # whether anything is
 
 
 def judge(
@@ -42,35 +47,55 @@ def judge(
     last_of: LastOf | None = None,
     care: Care = Care.USUAL,
     flags: Sequence[Flag] = (),
+    roster: Sequence[RosterHorse] = (),
 ) -> list[Visit]:
     """The same visits with confidence, flags and reasons filled in; the facts themselves are never changed.
 
     ``last_of`` gives the visit before of the same horse, or None where it is not known; ``care`` says how much is put
-    before a person; ``flags`` are what hearing has flagged already.
+    before a person; ``flags`` are what hearing has flagged already; ``roster`` are the horses that may be spoken of.
     """
     models = shipped()
-    evidence = EvidenceOfMemo(transcript, visits)
+    evidence = EvidenceOfMemo(transcript, visits, roster)
     model = models["heard" if transcript.heard else "typed"]
-    judging = Judging(transcript, evidence, model, care, clearness(transcript))
-    judged = [_judge_visit(visit, judging, last_of(visit) if last_of else None, flags) for visit in visits]
+    strange, told = foreign(transcript, evidence.around, flags)
+    names = [doubt_of_horse(visit, visits, transcript, evidence.around, evidence.names) for visit in visits]
+    asked = [name is not None or _horse_asked(visit) for visit, name in zip(visits, names, strict=True)]
+    judging = Judging(transcript, evidence, model, care, clearness(transcript), strange, names, asked)
+    judged = [
+        _judge_visit(number, visit, judging, last_of(visit) if last_of else None, flags)
+        for number, visit in enumerate(visits)
+    ]
+    for seen in judged[:1]:
+        seen.flags.extend(told)
     for seen, told in zip(judged, doubtful_rewordings(judged, transcript), strict=True):
         seen.flags.extend(told)
     for number, flag in unread_sentences(transcript, evidence.around, judged, flags):
         judged[number].flags.append(flag)
+    for number, flag in overlooked(transcript, evidence.around, judged, flags, care):
+        judged[number].flags.append(flag)
     return judged
 
 
-def _judge_visit(visit: Visit, judging: Judging, last: LastVisit | None, heard: Sequence[Flag]) -> Visit:
+def _horse_asked(visit: Visit) -> bool:
+    return any(flag.kind is FlagKind.HORSE for flag in visit.flags)
+
+
+def _judge_visit(number: int, visit: Visit, judging: Judging, last: LastVisit | None, heard: Sequence[Flag]) -> Visit:
     against: Groups = list(disagreements(visit.facts))
     jumps: Groups = list(changed(visit.facts, last)) if last is not None else []
     flags = [flag for flag in visit.flags if not _asked_already(flag, heard)]
     flags += [_contradiction(group, reason) for group, reason in against]
-    name = doubt_of_name(visit, judging.transcript)
+    name = judging.names[number]
     if name is not None:
         flags.append(name)
     if last is not None:
         flags += unmentioned(visit.facts, visit.date, last)
-    facts = [_judge_fact(fact, visit, judging, _told(fact, against), _told(fact, jumps)) for fact in visit.facts]
+    others = any(asked for other, asked in enumerate(judging.asked) if other != number)
+    facts = []
+    for fact in visit.facts:
+        told = _told(fact, against), _told(fact, jumps)
+        found = Found(implausible(fact) is not None, bool(told[0]), bool(told[1]), others)
+        facts.append(_judge_fact(fact, visit, judging, found, told))
     return visit.model_copy(update={"facts": facts, "flags": flags})
 
 
@@ -84,14 +109,17 @@ def _told(fact: Fact, groups: Iterable[tuple[list[Fact], str]]) -> list[str]:
     return list(dict.fromkeys(reason for group, reason in groups if any(one is fact for one in group)))
 
 
-def _judge_fact(fact: Fact, visit: Visit, judging: Judging, against: list[str], jumps: list[str]) -> Fact:
-    found = Found(implausible(fact) is not None, bool(against), bool(jumps))
+def _judge_fact(fact: Fact, visit: Visit, judging: Judging, found: Found, told: tuple[list[str], list[str]]) -> Fact:
+    against, jumps = told
     if _has_words(fact, judging.transcript):
         confidence, reasons = _by_model(fact, visit, judging, found)
     else:
         confidence, reasons = weigh(fact, judging.transcript)
         reasons = reasons if confidence < FLAG_BELOW else []
     reasons += [reason for reason in (*against, *jumps) if reason not in reasons]
+    if any(start < fact.span[1] and fact.span[0] < end for start, end in judging.foreign):
+        reasons = [ASKED, *reasons]
+        confidence = min(confidence, _CONTRADICTED)
     if against or jumps:
         confidence = min(confidence, _CONTRADICTED)
     return fact.model_copy(

@@ -6,12 +6,24 @@ from collections.abc import Callable, Mapping
 
 from pipeline.judging.features import LITTLE, foot_kind
 from pipeline.judging.naming import the_foot
+from pipeline.judging.opinion import NOT_SO, shipped_opinion, words_around
 from pipeline.judging.surroundings import Surroundings, bare
-from pipeline.record import Fact, Transcript
+from pipeline.record import Fact, Status, Transcript
 
 _MOST = 2
 _LEAST_PART = 0.2  # log-odds that a group of evidence must add to be told
 _REACH = 12  # words within which a correction is named
+
+# What the words around a fact may mean instead of what was read.
+_OTHERWISE = {
+    Status.PRESENT.value: "It is said as if it were so today; is it?",
+    Status.ABSENT.value: "It is said as if it were denied; is this there or not?",
+    Status.SUSPECTED.value: "It is said as if it were a guess; how sure is this?",
+    Status.RESOLVED.value: "It is said as if it were over; is it still there?",
+    Status.HISTORY.value: "It is said as if of an earlier time; is this of today?",
+    Status.PLANNED.value: "It is said as if it were a plan; was it done, or is it still to do?",
+    NOT_SO: "It is said in a way that is often misread; is this right?",
+}
 
 Tell = Callable[[Fact, Transcript, Surroundings], str | None]
 
@@ -86,6 +98,28 @@ def _foot(fact: Fact, transcript: Transcript, around: Surroundings) -> str | Non
     return f"No foot is named beside it; is it {the_foot(fact.foot)}?"
 
 
+def _otherwise(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    chances = shipped_opinion().chances(words_around(around, fact.span, fact.slot))
+    del chances[fact.status.value]
+    return _OTHERWISE[max(chances, key=lambda status: chances[status])]
+
+
+def _another_horse(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    return "Another horse is named just before; whose is this?"
+
+
+def _missed_horse(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    return "More horses may be spoken of in this memo than were read; whose is this?"
+
+
+def _other_asked(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    return "Another horse of this memo is in doubt; whose is this?"
+
+
+def _two_horses(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    return "Two kinds of work are told of one foot, as if of two horses; whose is this?"
+
+
 def _copied(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
     return "Taken over from what was said of something else; is it the same here?"
 
@@ -115,6 +149,11 @@ _GROUPS: tuple[tuple[tuple[str, ...], Tell], ...] = (
     (("words to foot", "sentences to foot", "no foot before", "foot in hand", "foot list"), _foot),
     (("foot copied", "far rule"), _copied),
     (("nought", "heard nought"), _nought),
+    (("other name",), _another_horse),
+    (("horse missed",), _missed_horse),
+    (("work twice",), _two_horses),
+    (("other horse asked",), _other_asked),
     (("horse unclear", "several horses"), _horse),
+    (("otherwise",), _otherwise),
     (("unknown words", "unread words", "unknown before", "long sentence"), _much_else),
 )

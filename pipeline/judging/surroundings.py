@@ -11,7 +11,7 @@ from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 
-from pipeline.record import Word
+from pipeline.record import FEET, Word
 from pipeline.vocabulary import Vocabulary, load_vocabulary
 
 _TOKEN = re.compile(r"[a-z0-9½¼¾][a-z0-9'’½¼¾/%°-]*|[.?!,;:…]+")
@@ -45,11 +45,12 @@ class Token:
 
 @dataclass(frozen=True)
 class Cues:
-    """Phrases that warn, by kind, and every word that some list knows."""
+    """Phrases that warn, by kind; every word that some list knows; the words for feet, and which feet they name."""
 
     phrases: Mapping[str, frozenset[tuple[str, ...]]]
     known: frozenset[str]
     feet: frozenset[str]
+    named: Mapping[tuple[str, ...], frozenset[str]]
 
 
 @lru_cache(maxsize=1)
@@ -70,7 +71,10 @@ def cues_of(vocabulary: Vocabulary) -> Cues:
     }
     known = {word for entries in vocabulary.classes.values() for e in entries for f in e.spoken for word in f.split()}
     feet = {word for form in vocabulary.spoken("feet") for word in form.split()} & _FOOT_WORDS
-    return Cues({kind: _phrases(forms) for kind, forms in kinds.items()}, frozenset(known), frozenset(feet))
+    named = {
+        tuple(form.split()): _GROUPS.get(foot, frozenset({foot})) for form, foot in vocabulary.spoken("feet").items()
+    }
+    return Cues({kind: _phrases(forms) for kind, forms in kinds.items()}, frozenset(known), frozenset(feet), named)
 
 
 _FOOT_WORDS = frozenset(
@@ -79,6 +83,15 @@ _FOOT_WORDS = frozenset(
     "others", "near", "off", "left", "right", "feet", "foot",
   ]
 )  # fmt: skip
+
+
+_GROUPS = {
+    "fronts": frozenset({"LF", "RF"}),
+    "hinds": frozenset({"LH", "RH"}),
+    "lefts": frozenset({"LF", "LH"}),
+    "rights": frozenset({"RF", "RH"}),
+    "all": frozenset(FEET),
+}
 
 
 def bare(word: Word) -> str:
@@ -186,6 +199,27 @@ class Surroundings:
         """The words in ``[first, last)`` that no list of the trade and none of common little words knows."""
         words = self._words[first:last]
         return [w for w in words if w[0].isalpha() and w not in self._cues.known and w not in _COMMON]
+
+    def unlisted(self, places: Iterable[int]) -> list[str]:
+        """The words at these places that no list of the trade knows, common little words among them."""
+        return [self._words[place] for place in places if self._words[place] not in self._cues.known]
+
+    def feet_named(self, first: int, last: int) -> frozenset[str]:
+        """The feet that are named in ``[first, last)`` by side and end, or all four; "the other" names none."""
+        named = [self._cues.named[tuple(self._words[start:end])] for start, end in self.feet_words(first, last)]
+        return frozenset(FEET) & frozenset().union(*named)
+
+    def feet_words(self, first: int, last: int) -> list[tuple[int, int]]:
+        """The places in ``[first, last)`` of words that stand for feet, "all four" and "the other" among them."""
+        found = []
+        at, longest = first, max(map(len, self._cues.named), default=0)
+        while at < last:
+            reach = range(min(longest, last - at), 0, -1)
+            size = next((n for n in reach if tuple(self._words[at : at + n]) in self._cues.named), 0)
+            if size:
+                found.append((at, at + size))
+            at += max(1, size)
+        return found
 
     def unread(self, first: int, last: int, read: Collection[int]) -> int:
         """How many words in ``[first, last)`` belong to no fact (``read`` are the places of facts), joiners aside."""

@@ -40,7 +40,7 @@ def unread_sentences(
             continue
         reason = _lone_number(around, first, last) or _hardly_heard(transcript, around, first, last, names)
         if reason:
-            found.append((_visit_at(visits, span[0]), _flag(transcript, span, reason)))
+            found.append((visit_at(visits, span[0]), not_understood(transcript, span, reason)))
     return found
 
 
@@ -63,13 +63,14 @@ def _hardly_heard(
     return None
 
 
-def _visit_at(visits: Sequence[Visit], place: int) -> int:
+def visit_at(visits: Sequence[Visit], place: int) -> int:
     """The visit whose facts were told last before ``place``; the first when none was."""
     before = [(fact.span[0], number) for number, visit in enumerate(visits) for fact in visit.facts]
     return max((one for one in before if one[0] <= place), default=(0, 0))[1]
 
 
-def _flag(transcript: Transcript, span: tuple[int, int], reason: str) -> Flag:
+def not_understood(transcript: Transcript, span: tuple[int, int], reason: str) -> Flag:
+    """A flag of kind NOT_UNDERSTOOD on these characters, with their seconds."""
     start, end = transcript.seconds_of(*span)
     quote = transcript.text[span[0] : span[1]]
     return Flag(kind=FlagKind.NOT_UNDERSTOOD, reason=reason, quote=quote, start=start, end=end, span=span)

@@ -9,8 +9,8 @@ from pipeline.record import Fact, Transcript
 from tests.judging.making import fact, heard, judged
 
 WORDS = (
-    *("left", "hind", "has", "thrush", "in", "the", "frog", "and"),
-    *("the", "others", "are", "all", "as", "they", "were", "last"),
+    *("left", "hind", "has", "thrush", "in", "the", "frog.", "she"),
+    *("stood", "like", "a", "rock", "for", "me", "all", "day."),
 )
 
 

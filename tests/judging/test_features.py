@@ -8,7 +8,8 @@ import pytest
 
 from pipeline.judging.encoding import DOUBTS, encode
 from pipeline.judging.features import Evidence, EvidenceOfMemo, Found
-from pipeline.record import SURE_SUPPORT, Fact, HorseMatch, MatchKind, Status, Transcript
+from pipeline.judging.opinion import Opinion
+from pipeline.record import SURE_SUPPORT, Fact, HorseMatch, MatchKind, RosterHorse, Status, Transcript
 from tests.judging.making import fact, heard, visit
 
 TEXT = "Marigold. Left fore reset. Thrush, no, scratch that, white line in the off hind."
@@ -93,6 +94,56 @@ def test_a_word_that_was_hardly_heard_counts_as_one_and_a_sure_one_as_none() -> 
 
 
 def test_what_judging_found_out_is_evidence_too() -> None:
-    numbers = encode(evidence(fact("work", "trim", span=(0, 4)), known=Found(True, True, True)))
-    assert [numbers[name] for name in ("value odd", "contradicted", "changed")] == [1.0, 1.0, 1.0]
-    assert {"value odd", "contradicted", "changed"} <= DOUBTS
+    numbers = encode(evidence(fact("work", "trim", span=(0, 4)), known=Found(True, True, True, True)))
+    told = ("value odd", "contradicted", "changed", "other horse asked")
+    assert [numbers[name] for name in told] == [1.0, 1.0, 1.0, 1.0]
+    assert set(told) <= DOUBTS
+
+
+TWO = "Marigold, trim all round. Then Biddy, new shoes in front. Back to Marigold, thrush."
+
+
+@pytest.mark.parametrize(("words", "other"), [("trim", False), ("new shoes", True), ("thrush", False)])
+def test_whose_name_was_said_last(words: str, other: bool) -> None:
+    found = fact("work", "trim", span=at(words, TWO))
+    seen = visit(found)
+    evidence = EvidenceOfMemo(Transcript(text=TWO), [seen], [RosterHorse(name="Biddy")]).of(found, seen, Found())
+    assert evidence.other_name is other
+    assert encode(evidence).get("other name", 0.0) == float(other)
+
+
+@pytest.mark.parametrize(
+    ("text", "missed"),
+    [
+        ("So two today, wet as anything. Marigold, trim.", True),
+        ("Two on the hill road. Marigold, trim.", True),
+        ("One today. Marigold, trim.", False),
+        ("Marigold, trim. Size two on both.", False),
+        ("Marigold, trim. I saw Biddie too.", True),  # sounds like Biddy, of whom nothing was read
+    ],
+)
+def test_more_horses_than_were_read(text: str, missed: bool) -> None:
+    found = fact("work", "trim", span=at("trim", text))
+    seen = visit(found)
+    roster = [RosterHorse(name="Biddy"), RosterHorse(name="Marigold")]
+    evidence = EvidenceOfMemo(Transcript(text=text), [seen], roster).of(found, seen, Found())
+    assert evidence.horse_missed is missed
+
+
+def test_two_kinds_of_work_on_one_foot_may_be_two_horses() -> None:
+    def twice(*works: Fact) -> bool:
+        seen = visit(*works)
+        return EvidenceOfMemo(Transcript(text=TEXT), [seen]).of(works[0], seen, Found()).work_twice
+
+    assert twice(fact("work", "trim"), fact("work", "reset"))
+    assert not twice(fact("work", "trim"), fact("work", "reset", "RF"))
+    assert not twice(fact("work", "trim"), fact("work", "new_shoe", status=Status.PLANNED))
+
+
+def test_the_second_opinion_is_asked_for_the_status_that_was_read() -> None:
+    opinion = Opinion(("present", "absent"), (0.0, 0.0), {"in: thrush": (0, 110)})
+    found = fact("finding", "thrush", "LF", span=at("Thrush"))
+    seen = visit(found)
+    evidence = EvidenceOfMemo(Transcript(text=TEXT), [seen], opinion=opinion).of(found, seen, Found())
+    assert evidence.otherwise == pytest.approx(1 / (1 + exp(-1.1)))
+    assert encode(evidence)["otherwise"] == pytest.approx(log(1 - evidence.otherwise) / log(0.005))

@@ -44,3 +44,10 @@ def test_scaling_makes_the_mean_chance_the_share_that_is_wrong() -> None:
     chances = 1 / (1 + np.exp(-(scale * scores + shift)))
     assert float(chances.mean()) == pytest.approx(np.mean([not one.right for one in found]), abs=1e-3)
     assert 0 < scale < 1
+
+
+def test_facts_of_a_misnamed_visit_teach_nothing() -> None:
+    found = examples()
+    named = left_out(found, folds=5)
+    strangers = [Example({"late": 1.0}, True, "memo of a wrong name", named=False) for _ in range(200)]
+    assert left_out([*found, *strangers], folds=5)[: len(found)].mean() == pytest.approx(named.mean(), abs=0.1)

@@ -6,9 +6,11 @@ from datetime import date
 
 import pytest
 
-from pipeline.judging.named import doubt_of_name
-from pipeline.record import Flag, FlagKind, HorseMatch, Transcript, Visit
-from tests.judging.making import heard
+from pipeline.judging.named import doubt_of_horse, doubt_of_name
+from pipeline.judging.spoken_names import SpokenNames
+from pipeline.judging.surroundings import Surroundings
+from pipeline.record import Flag, FlagKind, HorseMatch, RosterHorse, Transcript, Visit
+from tests.judging.making import fact, heard
 
 
 def named(match: HorseMatch, *flags: Flag) -> Visit:
@@ -35,4 +37,44 @@ def test_a_known_horse_is_asked_about_when_its_name_was_never_heard_well(best: f
 def test_typed_names_and_those_already_asked_about_are_left_alone() -> None:
     assert doubt_of_name(named(HorseMatch.NEW), Transcript(text="Marigold.")) is None
     asked = Flag(kind=FlagKind.HORSE, reason="Which one?")
-    assert doubt_of_name(named(HorseMatch.KNOWN, asked), heard(("Marigold", 0.1))) is None
+    assert told([named(HorseMatch.KNOWN, asked)], "Marigold", heard(("Marigold", 0.1))) == [None]
+
+
+def told(
+    visits: list[Visit], text: str, transcript: Transcript | None = None, roster: tuple[str, ...] = ()
+) -> list[str | None]:
+    """What is asked about the horse of each visit."""
+    around, words = Surroundings(text), transcript or Transcript(text=text)
+    names = SpokenNames(around, words, visits, [RosterHorse(name=name) for name in ("Marigold", *roster)])
+    flags = [doubt_of_horse(one, visits, words, around, names) for one in visits]
+    return [flag.reason if flag else None for flag in flags]
+
+
+def visit_of(horse: str, facts: int) -> Visit:
+    thrush = fact("finding", "thrush")
+    return Visit(horse=horse, horse_match=HorseMatch.KNOWN, date=date(2026, 4, 14), facts=[thrush] * facts)
+
+
+@pytest.mark.parametrize(("facts", "asked"), [(2, True), (3, False)])
+def test_a_horse_of_which_hardly_anything_was_read_beside_another_may_only_be_spoken_of(
+    facts: int, asked: bool
+) -> None:
+    reason = "Hardly anything was read of Biddy; was it there, or only spoken of?"
+    visits = [visit_of("Marigold", 9), visit_of("Biddy", facts)]
+    assert told(visits, "Marigold. Biddy ate my lunch.") == [None, reason if asked else None]
+    assert told([visit_of("Biddy", facts)], "Biddy.") == [None]
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("Fia first, lame on the off hind. Then Marigold, trimmed.", "Fia"),
+        ("Fiagh first, lame on the off hind. Then Marigold, trimmed.", "Fiagh"),
+        ("Marigold, trimmed. Fiadh is next week.", None),  # said as it is written: the reader has decided that
+        ("Marigold, trimmed, fia or no fia.", None),  # not written as a name
+        ("Marigold, trimmed, by the Lough.", None),
+    ],
+)
+def test_a_word_that_sounds_like_a_horse_of_which_nothing_was_read_is_asked_about(text: str, said: str | None) -> None:
+    reason = f"“{said}” may be Fiadh, of which nothing was read; is all of this Marigold's?" if said else None
+    assert told([visit_of("Marigold", 9)], text, roster=("Fiadh",)) == [reason]

@@ -29,7 +29,8 @@ def test_a_number_with_nothing_that_it_counts_is_asked_about(sentence: str) -> N
     "sentence", ["All four.", "Three of them.", "He stood well today.", "Back in six weeks or about that."]
 )
 def test_feet_talk_and_longer_sentences_are_passed_over(sentence: str) -> None:
-    assert told(spoken(f"Left fore trimmed. {sentence}"), (0, 17)) == []
+    found = told(spoken(f"Left fore trimmed. {sentence}"), (0, 17))
+    assert [reason for _, reason in found if "what it counts" in reason] == []
 
 
 def test_a_word_hardly_heard_in_a_sentence_without_a_fact_is_asked_about() -> None:

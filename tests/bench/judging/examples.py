@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
+from functools import lru_cache
 from typing import Any
 
 from pipeline.judging import judge
@@ -11,51 +12,97 @@ from pipeline.judging.agreement import disagreements
 from pipeline.judging.confidence import doubts
 from pipeline.judging.encoding import encode
 from pipeline.judging.features import EvidenceOfMemo, Found
+from pipeline.judging.opinion import Opinion
 from pipeline.judging.plausibility import implausible
 from pipeline.reading import Reader
-from pipeline.record import RosterHorse, Transcript, Visit
-from pipeline.vocabulary import load_vocabulary
+from pipeline.record import FlagKind, RosterHorse, Transcript, Visit
+from pipeline.vocabulary import Vocabulary, load_vocabulary
 from tests.bench.judging.fitting import Example
 from tests.bench.judging.gathering import HeardReading, PastReading
-from tests.bench.judging.outcomes import Tally, add_memo
+from tests.bench.judging.opining import Said, said_in
+from tests.bench.judging.outcomes import Places, Tally, add_memo, spoken
+from tests.bench.judging.overlooking import ReadSentence, sentences_of
+from tests.bench.judging.where import places_in, places_of
 
 
 def read(reader: Reader, gold: dict[str, Any], transcript: Transcript) -> list[Visit]:
     """The visits of a memo with the roster and day that its gold names."""
-    roster = [RosterHorse(name=name) for name in gold["roster"]]
-    return reader.read(transcript, roster, date.fromisoformat(gold["date"]))
+    return reader.read(transcript, roster_of(gold), date.fromisoformat(gold["date"]))
 
 
-def typed_examples(readings: Iterable[PastReading]) -> list[Example]:
+def roster_of(gold: dict[str, Any]) -> list[RosterHorse]:
+    """The horses that the farrier of a memo looks after."""
+    return [RosterHorse(name=name) for name in gold["roster"]]
+
+
+def typed_examples(readings: Iterable[PastReading], opinions: Mapping[str, Opinion]) -> list[Example]:
     """One example a fact of the memos that earlier readers read."""
     found: list[Example] = []
     for reading in readings:
-        found += examples_of(reading.gold, reading.visits, Transcript(text=reading.gold["text"]))
+        found += examples_of(reading.gold, reading.visits, Transcript(text=reading.gold["text"]), opinions)
     return found
 
 
-def heard_examples(readings: Iterable[HeardReading]) -> list[Example]:
+def heard_examples(readings: Iterable[HeardReading], opinions: Mapping[str, Opinion]) -> list[Example]:
     """One example a fact of the takes that were heard and read."""
     found: list[Example] = []
     for reading in readings:
-        found += examples_of(reading.take.gold, reading.visits, reading.take.transcript)
+        found += examples_of(reading.take.gold, reading.visits, reading.take.transcript, opinions)
     return found
 
 
-def examples_of(gold: dict[str, Any], visits: Sequence[Visit], transcript: Transcript) -> list[Example]:
-    """The facts of one memo. A fact whose horse is asked about anyway counts as asked."""
-    vocabulary = load_vocabulary()
-    judged = judge(visits, transcript)
+def said_by(typed: Iterable[PastReading], heard: Iterable[HeardReading]) -> list[Said]:
+    """What was said in all of these memos, for the second opinion."""
+    found = [said for one in typed for said in said_in(one.gold, one.visits, one.gold["text"])]
+    return found + [said for one in heard for said in said_in(one.take.gold, one.visits, one.take.transcript.text)]
+
+
+def sentences_by(typed: Iterable[PastReading], heard: Iterable[HeardReading]) -> list[ReadSentence]:
+    """Every sentence of these memos; where the words of a fact stand is told by today's reader, else by its forms."""
+    reader = Reader(_vocabulary())
+    found: list[ReadSentence] = []
+    for one in typed:
+        where = _first(places_of(one.gold, reader), one.gold["text"])
+        found += sentences_of("typed", one.gold, one.visits, one.gold["text"], where)
+    for other in heard:
+        take = other.take
+        where = places_in(take, reader)
+        found += sentences_of("heard", take.gold, other.visits, take.transcript.text, where, take.voice)
+    return found
+
+
+def _first(places: Places, text: str) -> Places:
+    return lambda fact: places(fact) or spoken(fact, _vocabulary(), text)
+
+
+@lru_cache(maxsize=1)
+def _vocabulary() -> Vocabulary:
+    return load_vocabulary()
+
+
+def examples_of(
+    gold: dict[str, Any], visits: Sequence[Visit], transcript: Transcript, opinions: Mapping[str, Opinion]
+) -> list[Example]:
+    """The facts of one memo, by an opinion that does not know it.
+
+    A fact whose horse is asked about anyway counts as asked.
+    """
+    roster = roster_of(gold)
+    judged = judge(visits, transcript, roster=roster)
     tally = Tally()
-    add_memo(tally, gold, judged, vocabulary, transcript.text)
+    add_memo(tally, gold, judged, _vocabulary(), transcript.text)
     outcomes = {id(outcome.fact): outcome for outcome in tally.outcomes}
-    evidence = EvidenceOfMemo(transcript, visits)
+    evidence = EvidenceOfMemo(transcript, visits, roster, opinions.get(gold["id"]))
     found = []
-    for before, after in zip(visits, judged, strict=True):
+    horses = {(told["horse"] or "").lower() for told in gold["visits"]}
+    doubtful = [any(flag.kind is FlagKind.HORSE for flag in visit.flags) for visit in judged]
+    for number, (before, after) in enumerate(zip(visits, judged, strict=True)):
+        others = any(doubtful[:number] + doubtful[number + 1 :])
+        named = (before.horse or "").lower() in horses
         against = {id(fact) for group, _ in disagreements(before.facts) for fact in group}
         for fact, seen in zip(before.facts, after.facts, strict=True):
             outcome = outcomes[id(seen)]
-            known = Found(implausible(fact) is not None, id(fact) in against)
+            known = Found(implausible(fact) is not None, id(fact) in against, other_horse_asked=others)
             asked = bool(doubts(fact, transcript)) or id(fact) in against or outcome.horse_asked
-            found.append(Example(encode(evidence.of(fact, before, known)), outcome.right, gold["id"], asked))
+            found.append(Example(encode(evidence.of(fact, before, known)), outcome.right, gold["id"], asked, named))
     return found

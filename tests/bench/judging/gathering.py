@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import gzip
 import json
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -49,7 +49,8 @@ def past_readings() -> Iterator[PastReading]:
     with gzip.open(DATA / "typed.jsonl.gz", "rt", encoding="utf-8") as lines:
         for line in lines:
             told = json.loads(line)
-            yield PastReading(memos[told["id"]], [Visit.model_validate(visit) for visit in told["visits"]])
+            gold = told.get("gold") or memos[told["id"]]
+            yield PastReading(gold, [Visit.model_validate(visit) for visit in told["visits"]])
 
 
 def heard_readings() -> Iterator[HeardReading]:
@@ -99,9 +100,20 @@ def write_readings(readings: Iterable[HeardReading]) -> int:
     return len(lines)
 
 
-def write_past(readings: Iterable[dict[str, Any]]) -> None:
-    """Keep readings of earlier versions for training."""
-    _write(DATA / "typed.jsonl.gz", [json.dumps(reading, ensure_ascii=False) for reading in readings])
+def add_past(corpus: Path, reader: Callable[[dict[str, Any]], Sequence[Visit]]) -> int:
+    """Keep the readings of a corpus that the reader does not know yet beside the earlier ones; returns how many.
+
+    The gold is kept with them, since such a corpus need not lie among the open ones.
+    """
+    with gzip.open(DATA / "typed.jsonl.gz", "rt", encoding="utf-8") as lines:
+        kept = [line.rstrip("\n") for line in lines]
+    known = {json.loads(line)["id"] for line in kept}
+    new = [gold for gold in load_gold(corpus) if gold["id"] not in known]
+    for gold in new:
+        visits = [visit.model_dump(mode="json", exclude_defaults=True) for visit in reader(gold)]
+        kept.append(json.dumps({"id": gold["id"], "gold": gold, "visits": visits}, ensure_ascii=False))
+    _write(DATA / "typed.jsonl.gz", kept)
+    return len(new)
 
 
 def _write(path: Path, lines: Iterable[str]) -> None:

@@ -98,7 +98,7 @@ def add_memo(
 
     ``where`` tells where the words of a gold fact stand in the text; by default the vocabulary's forms are looked for.
     """
-    where = where or (lambda fact: _spoken(fact, vocabulary, text))
+    where = where or (lambda fact: spoken(fact, vocabulary, text))
     unpaired = list(visits)
     tally.memos += 1
     before = tally.missed_silently, tally.gold
@@ -164,7 +164,8 @@ def _near(spots: Sequence[tuple[int, int]], places: Sequence[tuple[int, int]]) -
     return any(start < p_end + _NEAR and end > p_start - _NEAR for start, end in spots for p_start, p_end in places)
 
 
-def _spoken(gold: GoldFact, vocabulary: Vocabulary, text: str) -> list[tuple[int, int]]:
+def spoken(gold: GoldFact, vocabulary: Vocabulary, text: str) -> list[tuple[int, int]]:
+    """Where the vocabulary's forms of a gold fact are said; none for numbers, which have no form of their own."""
     return [match.span() for match in _pattern(gold[1], str(gold[2]), vocabulary).finditer(text.lower())]
 
 

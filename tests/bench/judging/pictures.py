@@ -14,7 +14,7 @@ from tests.bench.judging.training import LOADS, Judged
 
 _COLOURS = {"typed": "#1b6ca8", "heard": "#b3541e"}  # told apart by the colour-blind too; lines differ besides
 _DASHES = {"typed": "-", "heard": "--"}
-_BESIDE = {"typed": (-26, 6), "heard": (5, -10)}  # where a point's count stands, in points
+_BESIDE = {"typed": (-12, 8), "heard": (4, -13)}  # where a point's count stands, in points
 _BINS = 10
 
 

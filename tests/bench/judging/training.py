@@ -20,7 +20,7 @@ MODEL = Path(pipeline.judging.__file__).resolve().parent / "model.json"
 HISTORY = Path(__file__).resolve().parents[1] / "results" / "judging.csv"
 # The share of facts that each level of care may flag, what is always asked included; 0 for that alone.
 LOADS = {
-    "typed": {Care.STRICT: 0.20, Care.USUAL: 0.10, Care.FAST: 0.06},
+    "typed": {Care.STRICT: 0.20, Care.USUAL: 0.11, Care.FAST: 0.06},
     "heard": {Care.STRICT: 0.30, Care.USUAL: 0.18, Care.FAST: 0.0},
 }
 COLUMNS = ("when", "kind", "care", "facts", "memos", "wrong", "flagged", "silent", "bound_95", "ece", "auc")
@@ -74,7 +74,7 @@ def train(typed: Sequence[Example], heard: Sequence[Example]) -> tuple[Fitted, d
         scale, shift = platt(own, examples)
         chances = 1 / (1 + np.exp(-(scale * own + shift)))
         found[kind] = (Judged(kind, examples, chances), scale, shift)
-    return fit(everything), found
+    return fit([example for example in everything if example.named]), found
 
 
 def level_of(judged: Judged, care: Care) -> dict[str, float]:

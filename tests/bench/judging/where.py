@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from difflib import SequenceMatcher
+from typing import Any
 
 from pipeline.reading import Reader
 from pipeline.record import Transcript
@@ -17,10 +18,16 @@ _WORD = re.compile(r"[A-Za-z0-9'½¼¾%/-]+")
 
 def places_in(take: HeardTake, reader: Reader) -> Callable[[GoldFact], list[Span]]:
     """For a gold fact the spans of the heard text where its words were said; none when the text is not read either."""
+    return places_of(take.gold, reader, _aligned(take.gold["text"], take.transcript.text))
+
+
+def places_of(
+    gold: dict[str, Any], reader: Reader, heard_at: Callable[[Span], Span] = lambda span: span
+) -> Callable[[GoldFact], list[Span]]:
+    """The same in the memo's own text, or in another by way of ``heard_at``."""
     from tests.bench.judging.examples import read
 
-    facts = [fact for visit in read(reader, take.gold, Transcript(text=take.gold["text"])) for fact in visit.facts]
-    heard_at = _aligned(take.gold["text"], take.transcript.text)
+    facts = [fact for visit in read(reader, gold, Transcript(text=gold["text"])) for fact in visit.facts]
 
     def places(gold: GoldFact) -> list[Span]:
         foot, slot, value, status = gold[:4]
