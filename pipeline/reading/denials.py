@@ -144,6 +144,12 @@ def _asked(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
     before = sentence[:position] or talk.sentence(sentence[0].sentence - 1)
     drafts = [d for s in before for d in s.drafts if d.slot == "finding"]
     sought = [d for d in drafts if SOUGHT in d.rules]
+    if (
+        not position
+        and drafts
+        and talk.words[before[0].start : before[-1].end] == talk.words[drafts[-1].start : drafts[-1].end]
+    ):
+        return drafts[-1:]  # "Ringbone. None."
     return sought or (drafts[-1:] if position and sentence[position - 1].drafts else [])
 
 

@@ -13,6 +13,7 @@ from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 __all__ = ["SETUP_SLOTS", "FootGroup", "attach_feet"]
 
 _LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
+_STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
@@ -76,8 +77,12 @@ def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int,
     nothing = {"none", "nothing", "no", "not", "n't"} & set(talk.words[sentence[0].start : sentence[0].end])
     if not alone or not sentence[0].sentence or nothing:
         return
-    for draft in [d for s in talk.sentence(sentence[0].sentence - 1) for d in s.drafts if s.horse == sentence[0].horse]:
-        if draft.feet is None:
+    number = sentence[0].sentence
+    before = [s for s in talk.segments if number - _STOPPED <= s.sentence < number and s.horse == sentence[0].horse]
+    last = max((s.sentence for s in before if s.drafts), default=number - 1)
+    bare = [s for s in before if s.sentence == last or all(d.slot == "finding" and not d.feet for d in s.drafts)]
+    for draft in [d for s in bare for d in s.drafts]:
+        if draft.feet is None or (not draft.feet and draft.slot == "finding"):
             draft.feet = groups[sentence[0].index][0].feet
             draft.note("foot: named in the next sentence")
 

@@ -117,6 +117,8 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     if last.slot == "tester":
         made = copy_draft(segment, replace(last, value="none", zone=None), feet, "nothing on the other foot")
     else:
+        if not last.feet and last.end - last.start == last.segment.end - last.segment.start:
+            last.drop(SOUGHT)  # "Sidebone. None in either fore."
         gone = replace(last, zone=None, severity=None, status=Status.ABSENT)
         made = copy_draft(segment, gone, feet, "none in the other foot")
     for copy in made:

@@ -213,14 +213,25 @@ def _continue_nothing(talk: Talk, frame: _Frame) -> None:
     """ "Nothing on the right." in the sentence after the testers still answers them."""
     if frame.slot != "tester":
         return
-    open_frame = False
+    open_frame = headed = False
     for sentence in talk.sentences():
         drafted = any(d.slot == frame.slot for s in sentence for d in s.drafts)
-        if open_frame and not drafted and _only_answers(frame, sentence):
+        if (
+            open_frame
+            and not drafted
+            and (_only_answers(frame, sentence) or (headed and _bare_answer(frame, sentence)))
+        ):
             for segment in sentence:
                 _read_segment(talk, frame, segment, headed=False)
             drafted = True
-        open_frame = drafted or _only_heads(talk, frame, sentence)
+        headed = _only_heads(talk, frame, sentence)
+        open_frame = drafted or headed
+
+
+def _bare_answer(frame: _Frame, sentence: list[Segment]) -> bool:
+    """ "Testers. Positive. Left front.": the answer alone right behind the head."""
+    answers = [m for s in sentence for m in s.mentions if m.get(frame.responses)]
+    return bool(answers) and answers[0].end - answers[0].start == sentence[-1].end - sentence[0].start
 
 
 def _only_heads(talk: Talk, frame: _Frame, sentence: list[Segment]) -> bool:

@@ -33,6 +33,8 @@ _LIGHT = frozenset(
 _BEHIND = frozenset(
     {"are", "were", "both", "all", "each", "every", "get", "got", "have", "had", "is", "was", ",", "i", "we"}
 )
+_SHOEING = ("work", "shoe_types", "shoe_materials", "pads", "packings", "clips", "traction", "measures", "nail_lines")
+_ONE = frozenset({"he", "she", "his", "her", "him", "i", "but", "lame"})
 _SEVERAL = 2
 _WAITS = 2  # sentences that may pass between the names and what is said of them all
 
@@ -41,6 +43,7 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
     """For each segment that is said of several horses, their indices."""
     together: dict[int, list[int]] = {}
     waiting: list[int] = []
+    shared: list[int] = []
     since = 0
     for sentence in talk.sentences():
         listed, end = _listed(talk, sentence, spans)
@@ -50,17 +53,28 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
             for segment in [s for s in sentence if s.end > end]:
                 together[segment.index] = listed
             _free_of_feet(talk, sentence, end)
-            waiting = []
+            waiting, shared = [], listed
         elif len(listed) >= _SEVERAL and len(named) == len(listed) and not told:
             waiting, since = listed, 0
         elif waiting and not named and _group_at(talk, sentence[0].start):
             together.update(dict.fromkeys([s.index for s in sentence], waiting))
             _free_of_feet(talk, sentence, sentence[0].start)
-            since = 0
+            since, shared = 0, waiting
+        elif shared and not named and _only_shoeing(talk, sentence):
+            together.update(dict.fromkeys([s.index for s in sentence], shared))
         elif named or since >= _WAITS:
             waiting = []
+        if not any(s.index in together for s in sentence):
+            shared = []
         since += 1
     return together
+
+
+def _only_shoeing(talk: Talk, sentence: list[Segment]) -> bool:
+    """ "Six nails each. Trimmed behind.": goes on about the shoeing of all, with no word of one of them."""
+    words = set(talk.words[sentence[0].start : sentence[-1].end])
+    told = [m for s in sentence for m in s.mentions if m.is_any((*CLASS_SLOTS, "measures"))]
+    return bool(told) and all(m.is_any(_SHOEING) for m in told) and not words & _ONE
 
 
 def _listed(talk: Talk, sentence: list[Segment], spans: list[NameSpan]) -> tuple[list[int], int]:

@@ -188,6 +188,13 @@ def attach_severity(talk: Talk, groups: Groups) -> None:
                 _attach_severity(talk, sentence, position, mention, groups)
 
 
+def _just_told(talk: Talk, segment: Segment) -> list[Draft]:
+    """ "Thrush. Left hind. Mild.": a degree alone in its sentence is that of the finding just told."""
+    near = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
+    drafts = [d for s in near if segment.sentence - s.sentence <= _NEAR for d in s.drafts]
+    return drafts[-1:] if drafts and drafts[-1].slot == "finding" else []
+
+
 def _on_these_feet(talk: Talk, sentence: list[Segment], segment: Segment, groups: Groups) -> list[Draft]:
     """ "Thrush on the hinds. Left is mild. Right is severe.": the finding that the sentences before told of both."""
     named = [g.feet for g in groups.get(segment.index, []) if not g.anaphor]
@@ -219,6 +226,8 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
         draft = after[0] if close else next(iter(reversed(before or after)), None)
     elif not segment.drafts:
         earlier = [d for s in sentence[:position] for d in s.drafts] or _on_these_feet(talk, sentence, segment, groups)
+        if not earlier and mention.end - mention.start == sentence[-1].end - sentence[0].start:
+            earlier = _just_told(talk, segment)
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
         if draft is not None and _another_foot(draft, groups.get(segment.index, [])):
             return
