@@ -65,7 +65,8 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
         horse = -1
         for segment in self._talk.segments:
             if segment.horse != horse:
-                self._frame, horse = None, segment.horse
+                headed = self._frame is not None and self._frame.heading and self._frame.sentence == segment.sentence
+                self._frame, horse = self._frame if headed else None, segment.horse
             for mention in list(segment.mentions):
                 self._open_frame(segment, mention)
                 number = mention.number
@@ -101,6 +102,10 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
             number.article or said or bool(segment.having("times", "history") or segment.having("times", "today"))
         )
         repeated = mention.stands_for is not None or self._words[mention.start - 1] in ("also", "too")
+        name = self._talk.mention_ending(mention.start)
+        dealt = frame.heading and frame.slot in SCORES and name is not None and name.get("horse") is not None
+        if not blocked and dealt:  # "condition, Mulga six, Drover four"
+            return self._add(segment, frame.slot, number.value, mention)
         if blocked or not (segment.having("feet") or score or repeated or now or self._behind_foot(segment)):
             return False
         if frame.slot in ("shoe_size", "nail_size"):

@@ -139,6 +139,7 @@ class Frame:
     slot: str
     unit: Fraction | None
     sentence: int
+    heading: bool = False
 
 
 class NumberContext:
@@ -231,7 +232,7 @@ class NumberContext:
                 unit = self._frame.unit
             self._frame = Frame(slot, unit, segment.sentence)
         elif self._sizes_ahead(mention):
-            self._frame = Frame(mention.readings["measures"], Fraction(1), segment.sentence)
+            self._frame = Frame(mention.readings["measures"], Fraction(1), segment.sentence, heading=True)
 
     def _sizes_ahead(self, mention: Mention) -> bool:
         """ "Sizes, fronts are two, hinds are one": the size word stands alone at first."""

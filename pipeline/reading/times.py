@@ -34,6 +34,7 @@ _OTHER_TIMES = frozenset(
         "rest",
     ]
 )
+_SCORED = ("body_condition", "cresty_neck", "obel")
 _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
 _SETTLED = frozenset({"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book"})
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
@@ -168,6 +169,8 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
         return False
     if any(d.start <= mention.start < d.end for d in segment.drafts):
         return False
+    if any(m.get("measures") in _SCORED for s in talk.sentence(segment.sentence) for m in s.mentions):
+        return False  # "condition, Mulga six, Drover four"
     after = talk.words[mention.end] if mention.end < len(talk.words) else "."
     if (after in ("for", "on") and mention.end + 1 in names) or mention.end in names:
         return True

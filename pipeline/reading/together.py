@@ -35,6 +35,7 @@ _BEHIND = frozenset(
 )
 _SHOEING = ("work", "shoe_types", "shoe_materials", "pads", "packings", "clips", "traction", "measures", "nail_lines")
 _ONE = frozenset({"he", "she", "his", "her", "him", "i", "but", "lame"})
+_COUNTS = {"two": 2, "pair": 2, "three": 3, "four": 4, "five": 5}
 _SEVERAL = 2
 _WAITS = 2  # sentences that may pass between the names and what is said of them all
 
@@ -49,7 +50,16 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
         listed, end = _listed(talk, sentence, spans)
         named = [s for s in spans if sentence[0].start <= s.start < sentence[-1].end]
         told = any(m.is_any((*CLASS_SLOTS, "feet")) for s in sentence for m in s.mentions)
-        if len(listed) >= _SEVERAL and len(named) == len(listed) and told and _goes_on(talk, end):
+        counted = _of_so_many(talk, sentence)
+        everyone = list(dict.fromkeys(s.horse for s in spans if s.start < sentence[0].start))
+        if counted is not None and not named and len(everyone) == counted:
+            together.update(dict.fromkeys([s.index for s in sentence], everyone))
+            for mention in [m for s in sentence for m in s.mentions if m.get("feet") in ("all", "any", "those_three")]:
+                mention.dropped = True  # horses, not feet
+        elif len(everyone) >= _SEVERAL and _all_back(talk, sentence):
+            first = min((s.start for s in named), default=sentence[-1].end)
+            together.update({s.index: everyone for s in sentence if s.end <= first})
+        elif len(listed) >= _SEVERAL and len(named) == len(listed) and told and _goes_on(talk, end):
             for segment in [s for s in sentence if s.end > end]:
                 together[segment.index] = listed
             _free_of_feet(talk, sentence, end)
@@ -68,6 +78,23 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
             shared = []
         since += 1
     return together
+
+
+def _all_back(talk: Talk, sentence: list[Segment]) -> bool:
+    """ "All back in eight weeks": weeks for every horse that was named."""
+    timed = any(m.get("units") in ("week", "fortnight", "month") for s in sentence for m in s.mentions)
+    told = any(m.is_any((*CLASS_SLOTS, "measures")) for s in sentence for m in s.mentions)
+    return timed and not told and _group_at(talk, sentence[0].start) > 0
+
+
+def _of_so_many(talk: Talk, sentence: list[Segment]) -> int | None:
+    """ "No laminitis in any of the three": as many horses as were named."""
+    for at in range(sentence[0].start, sentence[-1].end - 2):
+        words = talk.words[at : at + 3]
+        count = _COUNTS.get(talk.words[at + 3]) if at + 3 < len(talk.words) else None
+        if words == ["any", "of", "the"] and count is not None:
+            return count
+    return None
 
 
 def _only_shoeing(talk: Talk, sentence: list[Segment]) -> bool:
