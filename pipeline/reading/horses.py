@@ -217,6 +217,8 @@ class HorseFinder(NameFinder):
 
     def sharing(self, segment: Segment, slot: str) -> list[int]:
         """The horses that a fact is said of together: "five weeks for the pair", "the other two in ten"."""
+        if segment.index in self._together:
+            return self._together[segment.index]
         cues = {m.get("horse_cues") for m in segment.mentions}
         everyone = list(range(len(self.found.horses)))
         if "pair_any" in cues or self._of_them_all(segment):

@@ -83,7 +83,7 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
 def _all_back(talk: Talk, sentence: list[Segment]) -> bool:
     """ "All back in eight weeks": weeks for every horse that was named."""
     timed = any(m.get("units") in ("week", "fortnight", "month") for s in sentence for m in s.mentions)
-    told = any(m.is_any((*CLASS_SLOTS, "measures")) for s in sentence for m in s.mentions)
+    told = any(m.is_any(CLASS_SLOTS) or m.get("measures") not in (None, "weeks") for s in sentence for m in s.mentions)
     return timed and not told and _group_at(talk, sentence[0].start) > 0
 
 

@@ -80,3 +80,18 @@ def test_each_has_its_weeks(read: Read, text: str, weeks: dict[str, str]) -> Non
 def test_what_follows_one_name_is_its_own(read: Read) -> None:
     facts = told(read, "Tally and Buck, trims. Tally has thrush in the left hind.")
     assert {fact for fact in facts if fact[2] == "finding"} == {("Tally", "LH", "finding", "thrush")}
+
+
+def test_scores_denials_and_weeks_are_dealt_out(read: Read) -> None:
+    text = (
+        "Tally, Buck and Sable all trimmed. No laminitis in any of the three. "
+        "Condition, Tally six, Buck four, Sable a seven. All back in eight weeks, no, Buck can go ten."
+    )
+    facts = {fact for fact in told(read, text) if fact[2] != "work"}
+    weeks = {"Tally": "8.0", "Buck": "10.0", "Sable": "8.0"}
+    score = {"Tally": "6.0", "Buck": "4.0", "Sable": "7.0"}
+    assert facts == {
+        *{(horse, None, "finding", "laminitis") for horse in weeks},
+        *{(horse, None, "body_condition", count) for horse, count in score.items()},
+        *{(horse, None, "next_visit_weeks", count) for horse, count in weeks.items()},
+    }
