@@ -104,6 +104,9 @@ def _passphrase(file: Path | None, new: bool) -> Callable[[], str]:
     """Where the passphrase comes from when it is needed: the file's first line, the variable, or the keyboard."""
 
     def asking() -> str:
+        import warnings
+        from getpass import GetPassWarning
+
         from pipeline.errors import PassphraseError
 
         if file is not None:
@@ -114,8 +117,10 @@ def _passphrase(file: Path | None, new: bool) -> Callable[[], str]:
         if given:
             return given
         try:
-            return str(typer.prompt("Passphrase", hide_input=True, confirmation_prompt=new, err=True))
-        except typer.Abort as error:
+            with warnings.catch_warnings(action="error", category=GetPassWarning):  # nobody could type it unseen
+                return str(typer.prompt("Passphrase", hide_input=True, confirmation_prompt=new, err=True))
+        except (typer.Abort, GetPassWarning) as error:
+            typer.echo(err=True)  # the question stands there still
             raise PassphraseError(
                 f"No passphrase was given: type it, or set {PASSPHRASE_VARIABLE}, or name a --passphrase-file."
             ) from error

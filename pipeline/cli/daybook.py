@@ -6,6 +6,7 @@ import os
 import shutil
 import sys
 from collections.abc import Iterator, Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -18,7 +19,7 @@ from rich.text import Text
 from pipeline.cli.output import LOOK, console, counted, flag_words
 from pipeline.ingest import Outcome
 from pipeline.record import FEET, Fact, Flag, MemoRecord, Status, Visit
-from pipeline.sentences import in_a_row
+from pipeline.sentences import capital, in_a_row
 from pipeline.using.wording import clock, fact_words, harmless
 
 SHOWN_LOOKS = 2  # doubts of a visit that the day's page shows; the visit's own page has them all
@@ -129,7 +130,7 @@ def _sound_looks(flags: Sequence[Flag]) -> str:
     """How many stretches of a memo want to be listened to, and where they start; other doubts in full."""
     at = [clock(flag.start) for flag in flags if flag.start is not None]
     stretches = [f"{counted(len(at), 'stretch', 'stretches')} to listen to, at {', '.join(at)}"] if at else []
-    return "; ".join([*stretches, *(flag.reason for flag in flags if flag.start is None)])
+    return "; ".join([*stretches, *(capital(flag.reason) for flag in flags if flag.start is None)])
 
 
 def _print_cautions(out: Console, day: Day) -> None:
@@ -173,4 +174,8 @@ def _command() -> str:
     if shutil.which("clinchbook"):
         return "clinchbook"
     called = Path(sys.argv[0])
-    return "python -m pipeline.cli" if called.name == "__main__.py" else os.path.relpath(called)
+    if called.name == "__main__.py":
+        return "python -m pipeline.cli"
+    with suppress(ValueError):  # on another drive of Windows
+        return os.path.relpath(called)
+    return str(called)

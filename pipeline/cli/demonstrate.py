@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import shutil
 import time
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
@@ -17,7 +18,6 @@ if TYPE_CHECKING:
 
 DEMO_FOLDER = "demo_audio"
 ROSTER_NAME = "roster.csv"
-DATABASE_NAME = "clinchbook.db"
 
 
 def demo(
@@ -40,8 +40,8 @@ def demo(
     from pipeline.vocabulary import load_vocabulary
 
     sounds = find_recordings(folder)
-    store = fresh_store(out / "demo-store")
     files = sound_files([sounds])
+    store = fresh_store(out / "demo-store", files)
     hearing = Ingest(hearing_settings(model=model, threads=threads), load_vocabulary())
     say(f"Hearing {len(files)} memos from {sounds}; the first run also puts the recogniser's weights in place.")
     started = time.monotonic()
@@ -66,13 +66,21 @@ def find_recordings(named: Path | None) -> Path:
     )
 
 
-def fresh_store(folder: Path) -> Path:
-    """Clear away the store of an earlier demo. Raises StoreError rather than remove anything else."""
+def fresh_store(folder: Path, files: Sequence[Path]) -> Path:
+    """Clear away the store of an earlier demo of these files. Raises StoreError rather than remove anything else."""
+    from pipeline.keeping import Store
+    from pipeline.keeping.location import is_store
+    from pipeline.keeping.originals import sha256_of
+
     if folder.is_dir() and any(folder.iterdir()):
-        if not (folder / DATABASE_NAME).is_file():
+        if not is_store(folder):
             raise StoreError(
                 f"{folder} holds something that is no store of the demo; move it away or name another --out."
             )
+        with Store.open(folder, create=False) as kept:
+            strangers = {memo.record.memo.sha256 for memo in kept.memos()} - {sha256_of(file) for file in files}
+        if strangers:
+            raise StoreError(f"{folder} holds memos that are not the demo's; move it away or name another --out.")
         shutil.rmtree(folder)
     return folder
 

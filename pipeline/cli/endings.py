@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import io
 import os
 import sys
@@ -11,6 +12,7 @@ from pathlib import Path
 from typing import Any
 
 import typer
+from typer._click.exceptions import NoArgsIsHelpError, UsageError
 from typer.core import TyperGroup
 
 from pipeline.errors import ClinchbookError, TextError
@@ -22,6 +24,11 @@ FILE_TROUBLE = 20  # the system refuses to read or write a file
 
 class PlainEndings(TyperGroup):
     """The root command: nothing that goes wrong inside a command reaches a person as a traceback."""
+
+    def make_context(self, *args: Any, **settings: Any) -> Any:
+        """Read the options in front of the command."""
+        with plain_endings():
+            return super().make_context(*args, **settings)
 
     def invoke(self, ctx: Any) -> Any:
         """Run the command; its errors become one sentence on stderr and an exit code."""
@@ -39,17 +46,24 @@ def plain_endings() -> Iterator[None]:
     except ClinchbookError as error:
         say(str(error))
         raise typer.Exit(error.exit_code) from error
+    except NoArgsIsHelpError:  # its help is the answer
+        raise
+    except UsageError as error:
+        from pipeline.cli.misuse import misuse_sentence
+
+        say(misuse_sentence(error))
+        raise typer.Exit(error.exit_code) from error
     except KeyboardInterrupt as error:
         say("Stopped. What was kept before stays kept.")
         raise typer.Exit(INTERRUPTED) from error
-    except BrokenPipeError as error:
-        # Whatever is still buffered must not raise a second time when Python closes stdout.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        raise typer.Exit(PIPE_CLOSED) from error
     except UnicodeEncodeError as error:
         say("Something given here holds bytes that are not UTF-8 text, which no name or word can have.")
         raise typer.Exit(TextError.exit_code) from error
     except OSError as error:
+        if _pipe_is_closed(error):
+            # Whatever is still buffered must not raise a second time when Python closes stdout.
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+            raise typer.Exit(PIPE_CLOSED) from error
         say(f"{error.filename or 'A file'} cannot be used: {error.strerror or error}.")
         raise typer.Exit(FILE_TROUBLE) from error
 
@@ -77,7 +91,20 @@ def exit_code_of(problems: Iterable[ClinchbookError]) -> int:
     return codes.pop() if len(codes) == 1 else ClinchbookError.exit_code
 
 
-def _write_what_cannot_be_encoded() -> None:
+def _pipe_is_closed(error: OSError) -> bool:
+    """Whether nobody reads any more; Windows calls that an invalid argument of no file."""
+    windows = sys.platform == "win32" and error.errno == errno.EINVAL and error.filename is None
+    return windows or isinstance(error, BrokenPipeError)
+
+
+def _write_what_cannot_be_encoded(windows: bool = sys.platform == "win32") -> None:
+    """No name or word ends a command because the stream cannot write it.
+
+    Into a file or a pipe Windows would write its old code page, with a second carriage return in every row of a CSV:
+    what is printed there is UTF-8 as it stands, as on every other system.
+    """
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
+            if windows and not stream.isatty():
+                stream.reconfigure(encoding="utf-8", newline="")
             stream.reconfigure(errors="backslashreplace")

@@ -8,7 +8,15 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from pipeline.cli.options import DateOption, JsonOption, ReviewOption, StoreOption, level_of_care, read_day
+from pipeline.cli.options import (
+    DateOption,
+    JsonOption,
+    ReviewOption,
+    StoreOption,
+    level_of_care,
+    read_day,
+    roster_given,
+)
 from pipeline.cli.text_input import STDIN
 
 if TYPE_CHECKING:
@@ -19,7 +27,9 @@ if TYPE_CHECKING:
 
 def extract(
     file: Annotated[Path, typer.Argument(metavar="[FILE|-]", help="A UTF-8 text; - is stdin.")] = STDIN,
-    roster: Annotated[Path | None, typer.Option(metavar="FILE", help="A roster as CSV with a column name.")] = None,
+    roster: Annotated[
+        Path | None, typer.Option(metavar="FILE", help="Horses from a CSV file instead of the store's.")
+    ] = None,
     day: DateOption = None,
     as_json: JsonOption = False,
     jsonl: Annotated[
@@ -34,7 +44,7 @@ def extract(
 ) -> None:
     """Read typed text; nothing is kept.
 
-    Of the store only your own words are used. Text without --date is of today.
+    It is read with your horses and your own words. Text without --date is of today.
 
     Example: echo "Hester. Thrush in the left hind." | clinchbook extract - --date 2026-03-02 --json
     """
@@ -49,7 +59,7 @@ def extract(
     from pipeline.keeping.own_words import vocabulary_with_own
 
     when = read_day(day) or date.today()
-    horses = _roster(roster)
+    horses = roster_given(roster, store)
     reading = _reading(vocabulary_with_own(store_folder(store)), care)
     record = reading.read_text(read_text(file), horses, when)
     if as_json:
@@ -80,14 +90,6 @@ def _explain(reading: Ingest, record: MemoRecord, horses: list[RosterHorse]) -> 
 
     reader = reading.reader if isinstance(reading.reader, Reader) else Reader(reading.vocabulary)
     print_explanation(explain(reader, Transcript(text=record.transcript), horses, record.visits))
-
-
-def _roster(file: Path | None) -> list[RosterHorse]:
-    if file is None:
-        return []
-    from pipeline.keeping.roster import read_roster
-
-    return read_roster(file)
 
 
 def _extract_lines(path: Path, care: str | None) -> int:

@@ -10,7 +10,7 @@ import typer
 
 from pipeline.cli.endings import say_written
 from pipeline.cli.looking import PlaceOption
-from pipeline.cli.options import StoreOption, read_day
+from pipeline.cli.options import StoreOption, read_day, read_first_day
 from pipeline.errors import SettingsError
 
 if TYPE_CHECKING:
@@ -52,14 +52,14 @@ def export(
     Example: clinchbook export Hester --format html --for vet --out hester.html
     """
     from pipeline.keeping import Store, store_folder
-    from pipeline.using.export import Request, choice_of
+    from pipeline.using.export import BINARY, Request, choice_of
 
     if everything == (horse is not None):
         raise SettingsError("Name one horse, or give --all for the whole store.")
-    request = Request(form, choice_of(read_day(on), reader, redact, read_day(since)), with_audio)
+    request = Request(form, choice_of(read_day(on), reader, redact, read_first_day(since)), with_audio)
     request.check()
-    if out is None and form == "pdf":
-        raise SettingsError("A PDF is no text for the screen; say with --out where to write it.")
+    if out is None and form in BINARY:
+        raise SettingsError(f"{form} is no text for the screen; say with --out where to write it.")
     with Store.open(store_folder(store), create=False) as kept:
         _hand_on(kept, horse, request, out, place)
 
@@ -88,7 +88,8 @@ def take_in(
     with Store.open(store_folder(store)) as kept:
         taken = take_in_record(kept, file, Prefer(horses))
     added = (counted(taken.horses, "horse"), counted(taken.memos, "memo"), counted(taken.visits, "visit"))
-    typer.echo(f"{', '.join(added)} taken in.")
+    nothing = not (taken.horses or taken.memos or taken.visits)
+    typer.echo("Nothing new: all of it is here already." if nothing else f"{', '.join(added)} taken in.")
 
 
 def _hand_on(kept: Store, horse: str | None, request: Request, out: Path | None, place: str | None) -> None:

@@ -23,6 +23,7 @@ from pipeline.cli.options import (
     hearing_settings,
     level_of_care,
     read_day,
+    roster_given,
 )
 from pipeline.cli.text_input import STDIN
 
@@ -65,8 +66,8 @@ def ingest(
 ) -> None:
     """Hear memos and keep what was said, with the sound.
 
-    A memo that cannot be heard is named on stderr and waits, and the others go on. The same sound twice
-    adds nothing.
+    A memo that cannot be heard is named, with the reason, and waits; the others go on. The same sound
+    twice adds nothing.
 
     Example: clinchbook ingest memos/ --date 2026-03-02
     """
@@ -92,7 +93,7 @@ def ingest(
     if jsonl is not None:
         code = _ingest_lines(hearing, jsonl)
     elif dry_run:
-        code = _try_out(hearing, paths or [], _roster(roster, store), when, as_json)
+        code = _try_out(hearing, paths or [], roster_given(roster, store), when, as_json)
     else:
         code = _keep(hearing, paths or [], store, when, as_json, again)
     raise typer.Exit(code)
@@ -123,6 +124,7 @@ def _keep(hearing: Ingest, paths: list[Path], store: Path | None, when: date | N
 
     folder = store_folder(store)
     named = sound_files(paths, leave_out=folder)
+    report = Report(as_json)
     with Store.open(folder) as kept:
         days = {entry.path: entry.day for entry in kept.waiting()} if again else {}
         files = [*days, *(path for path in named if path.absolute() not in days)]
@@ -130,7 +132,9 @@ def _keep(hearing: Ingest, paths: list[Path], store: Path | None, when: date | N
             say("No memo waits.")
             return 0
         with progress(len(files)) as starting:
-            code = Report(as_json).tell_all(hearing.keep_all(files, kept, when, starting, days))
+            code = report.tell_all(hearing.keep_all(files, kept, when, starting, days))
+        if report.nameless and not kept.roster():
+            say("No horse is known yet; names are heard far better with a list: clinchbook roster import horses.csv")
         if waits := len(kept.waiting()):
             say(f"Memos: {waits} waiting; see clinchbook waiting, try again with clinchbook ingest --again.")
     return code
@@ -143,21 +147,6 @@ def _try_out(hearing: Ingest, paths: list[Path], horses: list[RosterHorse], when
     files = sound_files(paths)
     with progress(len(files)) as starting:
         return Report(as_json, dry_run=True).tell_all(hearing.read_all(files, horses, when, starting))
-
-
-def _roster(file: Path | None, store: Path | None) -> list[RosterHorse]:
-    """The roster of a dry run: the file's, else that of the store if there is one already."""
-    if file is not None:
-        from pipeline.keeping.roster import read_roster
-
-        return read_roster(file)
-    from pipeline.keeping import Store, store_folder
-
-    folder = store_folder(store)
-    if not folder.exists():
-        return []
-    with Store.open(folder, create=False) as kept:
-        return kept.roster()
 
 
 def _ingest_lines(hearing: Ingest, path: Path) -> int:

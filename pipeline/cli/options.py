@@ -13,6 +13,7 @@ from pipeline.errors import DateError, SettingsError
 
 if TYPE_CHECKING:
     from pipeline.hearing.settings import HearingSettings
+    from pipeline.record import RosterHorse
 
 StoreOption = Annotated[
     Path | None,
@@ -63,14 +64,14 @@ def level_of_care(chosen: str | None) -> str:
 
 def read_day(text: str | None) -> date | None:
     """A day written as YYYY-MM-DD; None stays None. Raises DateError."""
-    return None if text is None else _day(text, text)
+    return None if text is None else _day(text, text, "YYYY-MM-DD, such as 2026-03-02")
 
 
-def _day(written: str, said: str) -> date:
+def _day(written: str, said: str, forms: str = "2026-03-02, or 2026-03 for a month, or 2026 for a year") -> date:
     try:
         return date.fromisoformat(written)
     except ValueError as error:
-        raise DateError(f"{said!r} is no date; write it as YYYY-MM-DD, such as 2026-03-02.") from error
+        raise DateError(f"{said!r} is no date; write it as {forms}.") from error
 
 
 def read_first_day(text: str | None) -> date | None:
@@ -93,6 +94,22 @@ def one_form(as_json: bool, as_csv: bool) -> Literal["json", "csv", "text"]:
     if as_json and as_csv:
         raise SettingsError("Either --json or --csv can be printed, not both at once.")
     return "json" if as_json else "csv" if as_csv else "text"
+
+
+def roster_given(file: Path | None, store: Path | None) -> list[RosterHorse]:
+    """The horses of a list, else those of the store if there is one already. Raises what reading them raises."""
+    if file is not None:
+        from pipeline.keeping.roster import read_roster
+
+        return read_roster(file)
+    from pipeline.keeping import Store, store_folder
+    from pipeline.keeping.location import is_store
+
+    folder = store_folder(store)
+    if not is_store(folder):
+        return []
+    with Store.open(folder, create=False) as kept:
+        return kept.roster()
 
 
 def hearing_settings(

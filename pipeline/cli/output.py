@@ -7,7 +7,7 @@ import sys
 from collections.abc import Iterable, Mapping
 from typing import TYPE_CHECKING
 
-from pipeline.sentences import in_a_row
+from pipeline.sentences import capital, in_a_row
 
 if TYPE_CHECKING:
     from rich.console import Console
@@ -71,7 +71,7 @@ def flag_words(flag: Flag) -> str:
     from pipeline.using.wording import clock
 
     at = f" at {clock(flag.start)}" if flag.start is not None else ""
-    return f"{LOOK} {flag.reason}" + (f" (“{flag.quote}”{at})" if flag.quote else at)
+    return f"{LOOK} {capital(flag.reason)}" + (f" (“{flag.quote}”{at})" if flag.quote else at)
 
 
 def counted(number: int, thing: str, things: str | None = None) -> str:

@@ -59,7 +59,7 @@ class Player:
         length = f"{clip.end_s - clip.start_s:.1f} seconds"
         if self._command is None:
             return f"No player was found; the {length} lie in {path} until the review ends."
-        command = [part.format(path) for part in self._command]
+        command = [part.format(_quoted(path) if "'" in part else path) for part in self._command]
         quiet = subprocess.DEVNULL
         try:
             self._playing = subprocess.Popen(command, stdin=quiet, stdout=quiet, stderr=quiet)
@@ -83,3 +83,8 @@ class Player:
             self._snippets = self._snippets or Snippets()
             self._snippets.write(visit.memo.original, clip.start_s, clip.end_s, path)
         return path
+
+
+def _quoted(path: Path) -> str:
+    """The path between PowerShell's single quotes: a quote within, as in O'Hara's folder, is written twice there."""
+    return str(path).replace("'", "''")

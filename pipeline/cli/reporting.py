@@ -12,7 +12,7 @@ from pipeline.cli.endings import exit_code_of, say
 from pipeline.cli.output import counted, error_console, flag_words, print_json, print_record, visit_title
 from pipeline.errors import ClinchbookError
 from pipeline.ingest import Outcome, failed_record
-from pipeline.record import FlagKind, Memo, MemoRecord, Visit
+from pipeline.record import FlagKind, HorseMatch, Memo, MemoRecord, Visit
 from pipeline.using.wording import harmless
 
 
@@ -24,6 +24,8 @@ class Report:
     dry_run: bool = False
     taken: int = 0
     before: int = 0
+    looks: int = 0
+    nameless: int = 0  # visits of which it is not clear whose they were
     problems: list[ClinchbookError] = field(default_factory=list)
 
     def tell_all(self, outcomes: Iterable[Outcome]) -> int:
@@ -31,6 +33,9 @@ class Report:
         for outcome in outcomes:
             self.tell(outcome)
         say(self.counts())
+        if self.looks and not self.dry_run:
+            them = "it" if self.looks == 1 else "them"
+            say(f"{counted(self.looks, 'doubt')} to look at: clinchbook review puts {them} before you.")
         return exit_code_of(self.problems)
 
     def tell(self, outcome: Outcome) -> None:
@@ -47,6 +52,8 @@ class Report:
             say(f"{outcome.path}: kept before already, nothing added.")
         elif outcome.record:
             self.taken += 1
+            self.looks += _looks(outcome.record)
+            self.nameless += sum(visit.horse_match is HorseMatch.UNCLEAR for visit in outcome.record.visits)
             self._tell_record(outcome.record, outcome.visit_ids)
 
     def counts(self) -> str:
@@ -94,6 +101,12 @@ def progress(total: int) -> Iterator[Callable[[Path], None]]:
             started += 1
 
         yield starting
+
+
+def _looks(record: MemoRecord) -> int:
+    """How many facts and flags of a memo want a look."""
+    flagged = sum(fact.flagged for visit in record.visits for fact in visit.facts)
+    return flagged + len(record.flags) + sum(len(visit.flags) for visit in record.visits)
 
 
 def _print_kept(record: MemoRecord, visit_ids: list[int]) -> None:

@@ -139,9 +139,7 @@ def _tell(again: Reread, as_json: bool) -> None:
         told = [difference_json(one) for one in found]
         print_json({"memo": again.memo.id, "reading": again.reading, "visits": told})
     elif again.reading is not None:
-        file = again.memo.file_name
-        typer.echo(
-            f"memo {again.memo.id} ({file}), reading {again.reading}:{'' if found else ' the facts are the same'}"
-        )
+        file, same = again.memo.file_name, "" if found else " the facts are the same, its notes or doubts are not."
+        typer.echo(f"memo {again.memo.id} ({file}), reading {again.reading}:{same}")
         for line in difference_lines(found):
             typer.echo(f"  {line}")

@@ -68,7 +68,7 @@ class KeyReview:
         """The last answer can be taken back like any other: whether it was."""
         if not self._asked_on:
             return False
-        self.terminal.tell("That was the last question.  u undo the last answer, any other key ends")
+        self.terminal.tell("That was the last question.  u take back the last answer, any other key ends")
         return self.terminal.key() == "u" and self._undo()
 
     def _ask(self, item: Item) -> None:

@@ -22,7 +22,7 @@ _KEYS = {
     ItemKind.WORDS: "a nothing to add  m what was said",
     ItemKind.DAY: "a right  c type the day  m missed",
 }
-_ALWAYS = "p play  s skip  u undo  q stop"
+_ALWAYS = "p play  s skip  u take back  q stop"
 
 
 def question_text(shown: Shown, place: int, total: int) -> str:
@@ -77,7 +77,8 @@ def question_json(shown: Shown) -> dict[str, object]:
 def list_line(item: Item) -> str:
     """The question on one line or a few, for a list."""
     at = f" at {clock(item.seconds[0])}" if item.seconds else ""
-    text = f"visit {item.visit.id}  {_whose(item)}: {item.as_read()}. {item.reason()}{at}"
+    check = "  SPOT CHECK" if item.spot_check else ""
+    text = f"visit {item.visit.id}  {_whose(item)}{check}: {item.as_read()}. {item.reason()}{at}"
     return "\n".join(_wrapped(text, "    "))
 
 

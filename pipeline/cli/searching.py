@@ -20,7 +20,7 @@ Form = Literal["json", "csv", "text"]
 def print_found(store: Looking, asked: Asked, vocabulary: Vocabulary, form: Form) -> None:
     """The finds on stdout; that there is nothing, or more, on stderr."""
     from pipeline.using.found import found_csv, found_json, found_lines
-    from pipeline.using.search import search
+    from pipeline.using.search import meant_perhaps, search
 
     found = search(store, asked, vocabulary)
     if form == "json":
@@ -31,7 +31,7 @@ def print_found(store: Looking, asked: Asked, vocabulary: Vocabulary, form: Form
     elif found.facts or found.passages:
         typer.echo("\n".join(found_lines(found)))
     if not found.facts and not found.passages:
-        say("Nothing found.")
+        say(f"Nothing found.{meant_perhaps(asked.words, vocabulary)}")
     elif found.more:
         say(f"There is more; these are the first {asked.limit}.")
 
@@ -39,7 +39,7 @@ def print_found(store: Looking, asked: Asked, vocabulary: Vocabulary, form: Form
 def print_counts(store: Looking, asked: Asked, by: str, vocabulary: Vocabulary, form: Form) -> None:
     """The counts on stdout."""
     from pipeline.using.found import count_csv, count_json, count_lines
-    from pipeline.using.search import count
+    from pipeline.using.search import count, meant_perhaps
 
     counts = count(store, asked, by, vocabulary)
     if form == "json":
@@ -50,4 +50,4 @@ def print_counts(store: Looking, asked: Asked, by: str, vocabulary: Vocabulary, 
     elif counts:
         typer.echo("\n".join(count_lines(counts, by)))
     if not counts:
-        say("Nothing found.")
+        say(f"Nothing found.{meant_perhaps(asked.words, vocabulary)}")

@@ -18,9 +18,9 @@ def read_bytes(path: Path) -> bytes:
         return path.read_bytes()
     except FileNotFoundError as error:
         raise FileMissingError(f"There is no file {path}.") from error
-    except IsADirectoryError as error:
-        raise TextError(f"{path} is a folder, not a text.") from error
     except OSError as error:
+        if path.is_dir():
+            raise TextError(f"{path} is a folder, not a text.") from error
         raise ClinchbookError(f"{path} cannot be read: {(error.strerror or str(error)).lower()}.") from error
 
 

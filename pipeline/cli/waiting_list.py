@@ -37,6 +37,8 @@ def waiting(
     for entry in entries:
         _print(entry, as_json)
     say("Try them again with: clinchbook ingest --again" if entries else "No memo waits.")
+    if entries:
+        say("Take one off the list with: clinchbook waiting --drop N")
 
 
 def _print(entry: Waiting, as_json: bool) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from pathlib import Path
 from typing import Annotated
 
 import typer
@@ -44,13 +43,14 @@ def list_words(store: StoreOption = None, as_json: JsonOption = False) -> None:
     from pipeline.cli.endings import say
     from pipeline.cli.output import print_json
     from pipeline.keeping import Store, store_folder
+    from pipeline.keeping.location import is_store
     from pipeline.keeping.own_words import own_words
     from pipeline.using.wording import harmless
 
     folder = store_folder(store)
     found = own_words(folder)
     names = []
-    if has_store(folder):
+    if is_store(folder):
         with Store.open(folder, create=False) as kept:
             names = kept.learned_names()
     for word in found:
@@ -77,20 +77,14 @@ def forget(form: FormArgument, store: StoreOption = None) -> None:
     Example: clinchbook words forget "the rot"
     """
     from pipeline.keeping import Store, store_folder
+    from pipeline.keeping.location import is_store
     from pipeline.keeping.own_words import forget_word
     from pipeline.using.review.learning import forget
     from pipeline.using.wording import harmless
 
     folder = store_folder(store)
-    if not has_store(folder):
+    if not is_store(folder):
         forget_word(folder, form)  # says that there is no such word
     with Store.open(folder, create=False) as kept:
         for said in forget(kept, form):
             typer.echo(harmless(said))
-
-
-def has_store(folder: Path) -> bool:
-    """Whether a store was made in this folder."""
-    from pipeline.keeping.location import DATABASE_NAME
-
-    return (folder / DATABASE_NAME).is_file()

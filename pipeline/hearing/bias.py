@@ -1,9 +1,10 @@
 """What the recogniser is told to expect: the names on the roster and the trade's words, within its room for a prompt.
 
-The words come from ``vocab/bias.csv`` by rank and go in as hotwords, each a short sentence of its own: the recogniser
-writes as it was prompted, and after a plain list with commas it leaves out the full stops and capitals that reading
-needs. Measured on 24 memos in eight synthetic voices, base model, facts F1 behind the same reader: no prompt 0.74, the
-list with commas 0.74, short sentences 0.81.
+The words come from ``vocab/bias.csv`` by rank and go in as hotwords, in short sentences of four: the recogniser writes
+as it was prompted. After one long list with commas it leaves out the full stops and capitals that reading needs; after
+sentences of one word each it writes two full stops for every one that was said. Measured on 80 takes of 40 memos in
+six synthetic voices, base model, facts F1 behind the same reader: one word a sentence 0.852, two 0.871, four 0.874,
+eight 0.857.
 """
 
 from __future__ import annotations

@@ -151,8 +151,8 @@ class Recogniser:
 
 
 def cores() -> int:
-    """How many cores this process may use."""
-    return os.cpu_count() or 1
+    """How many cores this process may use, which may be fewer than the machine has."""
+    return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
 
 
 def transcript_of(segments: Iterable[Segment]) -> Transcript:

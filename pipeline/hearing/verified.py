@@ -13,9 +13,6 @@ from pipeline.hearing.wordings import RIVAL_LIKENESS
 _PER_LIKENESS = 8.0  # nats for wordings that sound nothing alike
 _STANDS = -4.5
 _STANDS_FOR_RARE = -7.8
-# Names are rare themselves: of 12 that words unknown to trade and roster were like, 11 were the horse that was meant
-# down to here; every one of them is asked about.
-_STANDS_FOR_NAME = -14.0
 
 
 @dataclass(frozen=True)
@@ -58,6 +55,5 @@ def replaced(words: Sequence[str], weighed: Sequence[Weighed], encode: Encode) -
 
 def _limit(weighed: Weighed, encode: Callable[[str], list[int]]) -> float:
     rare = any(len(encode(" " + word)) > 1 for word in weighed.proposal.heard.split())
-    if not rare or weighed.proposal.likeness <= RIVAL_LIKENESS:
-        return _STANDS
-    return _STANDS_FOR_NAME if weighed.proposal.name else _STANDS_FOR_RARE
+    # a rival stands only where the sound prefers it, however it is spelled
+    return _STANDS_FOR_RARE if rare and weighed.proposal.likeness > RIVAL_LIKENESS else _STANDS

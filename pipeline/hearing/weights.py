@@ -165,7 +165,8 @@ def _place(parts: list[Path], target: Path, expected: str | None = None) -> str:
 
 
 def _place_text(text: str, target: Path) -> None:
-    with tempfile.NamedTemporaryFile("w", dir=target.parent, prefix=f".{target.name}.", delete=False) as file:
+    prefix = f".{target.name}."
+    with tempfile.NamedTemporaryFile("w", dir=target.parent, prefix=prefix, delete=False, encoding="utf-8") as file:
         file.write(text)
         file.flush()
         os.fsync(file.fileno())

@@ -40,7 +40,6 @@ _TELLING = (
 _LONGEST = 3  # words of a wording
 _LEAST_LETTERS = 4
 _LEAST_ALIKE = 0.66  # of 90 misheard words of the trade in synthetic speech, nine in ten were at least so alike
-_LEAST_ALIKE_NAMES = 0.55  # of two names on one roster
 _LEAST_CODE = 55  # percent; only to look at fewer
 _MOST = 4  # wordings weighed for the same words
 # What is easily taken for one another in noise and means something else in the same place.
@@ -88,12 +87,6 @@ class Wordings:
         trade = {word for form in spoken for word in form.split()}
         self._known = trade | {word for name in (*names, *known) for word in _bare(name).split()}
         self._names = {_bare(name): name for name in names}
-        self._rivals = {
-            one: [
-                self._names[other] for other in self._names if other != one and alike(one, other) >= _LEAST_ALIKE_NAMES
-            ]
-            for one in self._names
-        }
         self._written = _spellings(name for name in names if not set(_bare(name).split()) & trade)
         telling = {form for name in _TELLING for form in vocabulary.spoken(name) if "..." not in form}
         phrases = {form for form in telling if len(form.split()) <= _LONGEST}
@@ -122,13 +115,12 @@ class Wordings:
             for at, word in enumerate(plain)
             for rival in _SOUND_ALIKES.get(word, ())
         ]
-        found += self._other_names(bare)
         others = []
         for first, last in self._windows(words, bare):
             heard = " ".join(bare[first:last])
             for likeness, wording in self._alike(heard):
                 name = self._names.get(wording)
-                if name is not None and set(wording.split()) & set(heard.split()):
+                if name is not None and set(wording.split()) <= set(heard.split()):
                     continue  # the name was heard; what else stands there is no part of it
                 others.append(Proposal(first, last, heard, name or wording, likeness, name is not None))
         return found + sorted(others, key=lambda p: -p.likeness)
@@ -136,14 +128,6 @@ class Wordings:
     def spelled(self, text: str) -> str:
         """The text with the roster's names as the roster spells them; no letter more or less."""
         return self._written.sub(lambda found: self._names[found[0].lower()], text) if self._written else text
-
-    def _other_names(self, bare: Sequence[str]) -> Iterable[Proposal]:
-        """For every name that was heard the roster's other names that sound like it: the sound must prefer them."""
-        for at in range(len(bare)):
-            for length in range(1, min(_LONGEST, len(bare) - at) + 1):
-                heard = " ".join(bare[at : at + length])
-                for rival in self._rivals.get(heard, ()):
-                    yield Proposal(at, at + length, heard, rival, RIVAL_LIKENESS, name=True)
 
     def _windows(self, words: Sequence[str], bare: Sequence[str]) -> Iterable[tuple[int, int]]:
         """Runs of one to three words within a clause that hold a word which the trade has no use for."""

@@ -13,6 +13,7 @@ import io
 import os
 import re
 import tarfile
+import time
 import zipfile
 import zlib
 from collections.abc import Iterator
@@ -20,6 +21,7 @@ from pathlib import Path
 from typing import Any
 
 from pipeline.errors import BackupError, PassphraseError
+from pipeline.keeping.database import sync_file
 from pipeline.keeping.location import DATABASE_NAME, ORIGINALS_NAME, make_private_folder
 from pipeline.keeping.own_words import WORDS_NAME
 
@@ -59,7 +61,7 @@ def write_archive(target: Path, members: list[tuple[str, Path]], passphrase: str
                 with outer.open(zipfile.ZipInfo(_STORE), "w", force_zip64=True) as member:
                     pyrage.encrypt_io(stream, member, [key.to_public()])
             file.flush()
-            os.fsync(file.fileno())
+            sync_file(file.fileno())
         read_back = _Digest()
         _decrypt(target, passphrase, read_back)
     except (pyrage.EncryptError, OSError) as error:
@@ -88,6 +90,12 @@ def read_archive(source: Path, folder: Path, passphrase: str) -> None:
         packed.unlink()
 
 
+def check_archive(source: Path) -> None:
+    """Raise BackupError for a file that no passphrase could open, before one is asked for."""
+    if not zipfile.is_zipfile(source):
+        raise BackupError(f"{source.name} is no encrypted back-up of clinchbook, or it is damaged.")
+
+
 def _decrypt(source: Path, passphrase: str, target: Any) -> None:
     import pyrage
 
@@ -105,13 +113,31 @@ def _decrypt(source: Path, passphrase: str, target: Any) -> None:
         raise BackupError(f"The back-up {source.name} is damaged.") from error
 
 
+# age measures how fast the machine is at this moment and refuses a passphrase that would take it sixteen times as long
+# as a new one would: a machine that is busy elsewhere may refuse what it opens a little later.
+_TOO_MUCH_WORK = "Excessive work"
+_PAUSES_S = (1.0, 5.0, 15.0)
+
+
 def _open_key(sealed: bytes, passphrase: str) -> Any:
     import pyrage
 
-    try:
-        return pyrage.x25519.Identity.from_str(pyrage.passphrase.decrypt(sealed, passphrase).decode())
-    except (pyrage.DecryptError, pyrage.IdentityError, UnicodeDecodeError) as error:
-        raise PassphraseError("The passphrase does not open this back-up, or the back-up is damaged.") from error
+    pauses_s = iter(_PAUSES_S)
+    while True:
+        try:
+            return pyrage.x25519.Identity.from_str(pyrage.passphrase.decrypt(sealed, passphrase).decode())
+        except (pyrage.DecryptError, pyrage.IdentityError, UnicodeDecodeError) as error:
+            if _TOO_MUCH_WORK not in str(error):
+                raise PassphraseError(
+                    "The passphrase does not open this back-up, or the back-up is damaged."
+                ) from error
+            pause_s = next(pauses_s, None)
+            if pause_s is None:
+                raise BackupError(
+                    "This machine is too busy, or much slower than the one that made the back-up, to open it; end "
+                    "other programs and try again, or open it on another machine. The back-up is not at fault."
+                ) from error
+            time.sleep(pause_s)
 
 
 def _unpack(members: tarfile.TarFile, member: tarfile.TarInfo, folder: Path) -> None:
@@ -127,7 +153,7 @@ def _unpack(members: tarfile.TarFile, member: tarfile.TarInfo, folder: Path) -> 
         while block := packed.read(_BLOCK):
             file.write(block)
         file.flush()
-        os.fsync(file.fileno())
+        sync_file(file.fileno())
 
 
 def _trouble(error: Exception) -> str | None:

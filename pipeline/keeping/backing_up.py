@@ -18,7 +18,6 @@ from pipeline.keeping.copying import (
     copy_database,
     copy_original,
     copy_own_words,
-    is_store,
     is_whole,
     only_back_up,
     own_word_files,
@@ -26,7 +25,7 @@ from pipeline.keeping.copying import (
     row_counts,
 )
 from pipeline.keeping.database import plain_errors, sync_folder
-from pipeline.keeping.location import DATABASE_NAME, ORIGINALS_NAME, PART_PREFIX, make_private_folder
+from pipeline.keeping.location import DATABASE_NAME, ORIGINALS_NAME, PART_PREFIX, is_store, make_private_folder
 from pipeline.keeping.own_words import WORDS_NAME
 
 _PATIENCE_MS = 20_000

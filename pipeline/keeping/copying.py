@@ -12,9 +12,9 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from pipeline.errors import BackupError, FileMissingError, StoreBusyError, StoreError, StoreNewerError
-from pipeline.keeping.database import open_database, plain_errors, sync_folder
+from pipeline.keeping.database import open_database, plain_errors, sync_file, sync_folder
 from pipeline.keeping.health import RECORDINGS, database_problems
-from pipeline.keeping.location import DATABASE_NAME, PART_PREFIX, make_private_folder
+from pipeline.keeping.location import PART_PREFIX, make_private_folder
 from pipeline.keeping.originals import keep_exactly, sha256_of
 from pipeline.keeping.own_words import WORDS_NAME
 from pipeline.keeping.schema import APPLICATION_ID, SCHEMA_VERSION
@@ -96,7 +96,7 @@ def copy_database(source: sqlite3.Connection, target: Path) -> None:
         except _AgainAndAgainError:
             source.backup(copy, pages=-1, progress=_held)
     with target.open("rb+") as file:
-        os.fsync(file.fileno())
+        sync_file(file.fileno())
 
 
 def contents_of(path: Path) -> Contents:
@@ -200,14 +200,9 @@ def write_private(path: Path, data: bytes) -> None:
         with part.open("wb") as file:
             file.write(data)
             file.flush()
-            os.fsync(file.fileno())
+            sync_file(file.fileno())
         part.replace(path)
     sync_folder(path.parent)
-
-
-def is_store(folder: Path) -> bool:
-    """Whether a folder holds a database of that name."""
-    return (folder / DATABASE_NAME).is_file()
 
 
 class _AgainAndAgainError(Exception):

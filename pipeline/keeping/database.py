@@ -6,7 +6,7 @@ import os
 import sqlite3
 import sys
 from collections.abc import Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from importlib.machinery import ModuleSpec
 from pathlib import Path
 from types import ModuleType
@@ -166,10 +166,11 @@ def sync_file(handle: int) -> None:
     """Make the bytes of an open file survive a power cut."""
     # macOS: there fsync leaves them in the drive's own memory (its manual page fsync(2); from memory).
     full = getattr(fcntl, "F_FULLFSYNC", None) if sys.platform != "win32" else None
-    if full is None:
-        os.fsync(handle)
-    else:
-        fcntl.fcntl(handle, full)
+    if full is not None:
+        with suppress(OSError):  # a share or a stick that knows no such thing
+            fcntl.fcntl(handle, full)
+            return
+    os.fsync(handle)
 
 
 def sync_folder(folder: Path) -> None:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from difflib import get_close_matches
 from typing import TYPE_CHECKING
 
 from pipeline.errors import NotFoundError, RosterError
@@ -14,6 +13,7 @@ from pipeline.keeping.kept import KeptHorse
 from pipeline.keeping.names import name_key
 from pipeline.keeping.rows import Columns, horse_columns, horse_of
 from pipeline.record import Flag, FlagKind, HorseMatch, RosterHorse, Visit
+from pipeline.sentences import did_you_mean
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
@@ -79,10 +79,8 @@ def the_horse_called(database: Database, name: str, place: str | None = None) ->
         raise NotFoundError(f"{len(horses)} horses are called {name} ({_places(horses)}); say the place too.")
     spoken = [other for horse in all_horses(database) for other in (horse.name, *horse.horse.also_called)]
     known = {name_key(other): other for other in spoken}
-    close = [known[key] for key in get_close_matches(name_key(name), known, n=3)]
-    hint = f" Did you mean {' or '.join(close)}?" if close else ""
     where = f" at {place}" if place else ""
-    raise NotFoundError(f"No horse called {name}{where} is in the store.{hint}")
+    raise NotFoundError(f"No horse called {name}{where} is in the store.{did_you_mean(name_key(name), known)}")
 
 
 def assign(database: Database, visit: Visit, memo_id: int) -> Assignment:

@@ -27,6 +27,19 @@ def store_folder(explicit: Path | None = None) -> Path:
     return Path(user_data_dir("clinchbook", appauthor=False))
 
 
+def is_store(folder: Path) -> bool:
+    """Whether a folder holds a database of that name."""
+    return (folder / DATABASE_NAME).is_file()
+
+
+def no_store_sentence(folder: Path) -> str:
+    """That there is no store yet, how one comes about, and how another is named."""
+    return (
+        f"There is no store in {folder} yet; clinchbook ingest or clinchbook roster import makes one there, "
+        f"--store or {STORE_VARIABLE} names another."
+    )
+
+
 def make_private_folder(folder: Path) -> None:
     """Create ``folder`` and its missing parents, each for this user alone (0700) and to last; raises StoreError.
 

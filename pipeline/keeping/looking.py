@@ -14,7 +14,7 @@ from pipeline.keeping import visiting
 from pipeline.keeping.asking import rows
 from pipeline.keeping.called import horse_ids_called
 from pipeline.keeping.database import plain_errors
-from pipeline.keeping.location import DATABASE_NAME
+from pipeline.keeping.location import DATABASE_NAME, no_store_sentence
 from pipeline.keeping.names import name_key
 from pipeline.keeping.schema import APPLICATION_ID, SCHEMA_VERSION
 from pipeline.keeping.seen import Found, SeenHorse, SeenVisit, ShodVisit, Wanted
@@ -43,7 +43,7 @@ class Looking:
         """
         path = folder / DATABASE_NAME
         if not path.is_file():
-            raise FileMissingError(f"There is no store in {folder} yet; it is made when the first memo is kept.")
+            raise FileMissingError(no_store_sentence(folder))
         with plain_errors(folder):
             connection = _ready(path, busy_s)
             if connection is None:

@@ -90,9 +90,17 @@ def sha256_of(path: Path) -> str:
 def clear_parts(folder: Path) -> None:
     """Remove half copies that stopped programs left in the store; one that a running program still writes stays."""
     for part in (folder / ORIGINALS_NAME).glob(f"*/*{_TEMPORARY}"):
-        with suppress(OSError), part.open("rb+") as file:
-            if _claim(file):
-                part.unlink()
+        with suppress(OSError):
+            _remove_left(part)
+
+
+def _remove_left(part: Path) -> None:
+    if sys.platform == "win32":  # what is open cannot be removed there, by another program or by this one
+        part.unlink()
+        return
+    with part.open("rb+") as file:
+        if _claim(file):
+            part.unlink()
 
 
 def remove_copies(folder: Path, sha256: str) -> None:

@@ -13,9 +13,10 @@ from pathlib import Path
 from typing import NamedTuple
 
 from pipeline.errors import NotFoundError, StoreError, VocabularyError
-from pipeline.keeping.database import plain_errors, sync_folder
+from pipeline.keeping.database import plain_errors, sync_file, sync_folder
 from pipeline.keeping.location import make_private_folder
 from pipeline.keeping.locking import alone
+from pipeline.sentences import none_such
 from pipeline.terms import WORDED_SLOTS, ZONES
 from pipeline.vocabulary import (
     CLASS_SLOTS,
@@ -74,24 +75,25 @@ def add_word(folder: Path, name: str, canonical: str, spoken: str) -> OwnWord | 
     StoreBusyError when another program is writing: two programs that add at once lose nothing.
     """
     with plain_errors(folder), alone(folder):
-        return _add(folder, name, canonical, plain_form(spoken))
+        return _add(folder, name, Entry(canonical, (plain_form(spoken),), (), OWN_SOURCE, "new", 1))
 
 
-def _add(folder: Path, name: str, canonical: str, form: str) -> OwnWord | None:
+def _add(folder: Path, name: str, new: Entry) -> OwnWord | None:
+    """Write an entry of one form, under the lock of the caller; None when the form has that meaning already."""
     vocabulary = vocabulary_with_own(folder)
-    _check_meaning(vocabulary, name, canonical)
-    if vocabulary.spoken(name).get(form) == canonical:
+    _check_meaning(vocabulary, name, new.canonical)
+    heard = bool(new.heard_as)
+    form = (new.heard_as or new.spoken)[0]
+    if (vocabulary.heard_as(name) if heard else vocabulary.spoken(name)).get(form) == new.canonical:
         return None
     _check_free(vocabulary, name, form)
     entries = _entries(folder)
-    own = [entry for other, entry in entries if other == name]
-    new = Entry(canonical, (form,), (), OWN_SOURCE, "new", 1)
     try:
         load_vocabulary(own_words=[*entries, (name, new)])
     except VocabularyError as error:
         raise VocabularyError(str(error).removeprefix("new line 1: ")) from error
-    _write(folder, name, [*own, new])
-    return OwnWord(name, canonical, form)
+    _write(folder, name, [*(entry for other, entry in entries if other == name), new])
+    return OwnWord(name, new.canonical, form, heard)
 
 
 def forget_word(folder: Path, spoken: str) -> list[OwnWord]:
@@ -121,21 +123,8 @@ def add_heard(folder: Path, name: str, canonical: str, heard: str) -> OwnWord | 
     Raises VocabularyError for an unknown class or name, a form that is not plain words, and a form that is itself a
     word of the trade: what is truly said must stay readable. Raises StoreError when the file cannot be written.
     """
-    form = plain_form(heard)
     with plain_errors(folder), alone(folder):
-        vocabulary = vocabulary_with_own(folder)
-        _check_meaning(vocabulary, name, canonical)
-        if vocabulary.heard_as(name).get(form) == canonical:
-            return None
-        _check_free(vocabulary, name, form)
-        entries = _entries(folder)
-        new = Entry(canonical, (), (form,), LEARNED_SOURCE, "new", 1)
-        try:
-            load_vocabulary(own_words=[*entries, (name, new)])
-        except VocabularyError as error:
-            raise VocabularyError(str(error).removeprefix("new line 1: ")) from error
-        _write(folder, name, [*(entry for other, entry in entries if other == name), new])
-    return OwnWord(name, canonical, form, heard=True)
+        return _add(folder, name, Entry(canonical, (), (plain_form(heard),), LEARNED_SOURCE, "new", 1))
 
 
 def may_be_heard(vocabulary: Vocabulary, name: str, canonical: str, heard: str) -> bool:
@@ -156,11 +145,10 @@ def plain_form(spoken: str) -> str:
 
 def _check_meaning(vocabulary: Vocabulary, name: str, canonical: str) -> None:
     if name not in vocabulary.classes:
-        known = ", ".join(sorted(vocabulary.classes))
-        raise VocabularyError(f"There is no class of words {name!r}; there are {known}.")
+        raise VocabularyError(none_such(name, "class of words", sorted(vocabulary.classes)))
     meanings = _meanings(vocabulary, name)
     if canonical not in meanings:
-        raise VocabularyError(f"There is no {canonical!r} among the {name}; there are {', '.join(meanings)}.")
+        raise VocabularyError(none_such(canonical, f"name among the {name}", meanings))
 
 
 def _meanings(vocabulary: Vocabulary, name: str) -> tuple[str, ...]:
@@ -241,7 +229,7 @@ def _replace(path: Path, text: str) -> None:
         with os.fdopen(handle, "w", encoding="utf-8", newline="") as file:
             file.write(text)
             file.flush()
-            os.fsync(file.fileno())
+            sync_file(file.fileno())
         part.replace(path)
     finally:
         with suppress(OSError):

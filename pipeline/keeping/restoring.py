@@ -13,18 +13,17 @@ from datetime import datetime
 from pathlib import Path
 
 from pipeline.errors import BackupError, FileMissingError, StoreBusyError
-from pipeline.keeping.archive import read_archive
+from pipeline.keeping.archive import check_archive, read_archive
 from pipeline.keeping.backing_up import apart, copy_originals
 from pipeline.keeping.copying import (
     Contents,
     contents_of,
     copy_database,
     copy_own_words,
-    is_store,
     is_whole,
 )
 from pipeline.keeping.database import plain_errors, sync_folder
-from pipeline.keeping.location import DATABASE_NAME, PART_PREFIX, make_private_folder
+from pipeline.keeping.location import DATABASE_NAME, PART_PREFIX, is_store, make_private_folder
 
 
 @dataclass(frozen=True)
@@ -54,6 +53,7 @@ def restore(source: Path, folder: Path, *, replace: bool = False, passphrase: Ca
         if source.is_dir():
             contents, problems = _from_folder(source, made)
         else:
+            check_archive(source)
             contents, problems = _from_archive(source, made, passphrase())
         set_aside = _put_in_place(made, folder)
     return Restored(folder, len(contents.originals), set_aside, tuple(problems))

@@ -18,13 +18,16 @@ _LONGEST = 200  # characters of a name; more is a broken file
 
 
 def read_roster(path: Path) -> list[RosterHorse]:
-    """The horses of a CSV file, in its order. Several other names are separated by ``;``.
+    """The horses of a CSV file, its cells parted by commas, semicolons or tabs, in its order.
+
+    Several other names are separated by ``;`` (in quotes where that parts the cells).
 
     Other columns are kept in ``other``, a UELN and a microchip in their written form. Raises FileMissingError, and
     RosterError naming the line for text that is no UTF-8, a missing name column, an empty name, a line of the wrong
     length, one name twice at one place, a number that is no UELN or microchip, or one such number twice.
     """
-    lines = csv.reader(io.StringIO(_text(path), newline=""), strict=True)
+    text = _text(path)
+    lines = csv.reader(io.StringIO(text, newline=""), strict=True, delimiter=_delimiter(text))
     horses: list[RosterHorse] = []
     seen: dict[tuple[str, str], int] = {}
     numbers: dict[tuple[str, str], int] = {}
@@ -45,7 +48,7 @@ def read_roster(path: Path) -> list[RosterHorse]:
     except csv.Error as error:
         raise RosterError(f"{path.name} line {line} is no proper CSV: {error}.") from error
     if not header:
-        raise RosterError(f"{path.name} is empty; its first line must name the columns, with a column name.")
+        raise RosterError(f"{path.name} is empty; its first line must name the columns, with a column “name”.")
     return horses
 
 
@@ -55,7 +58,8 @@ def _text(path: Path) -> str:
     except FileNotFoundError as error:
         raise FileMissingError(f"There is no file {path}.") from error
     except (OSError, ValueError) as error:
-        raise RosterError(f"{path.name} cannot be read.") from error
+        why = "is a folder; name the list in it" if path.is_dir() else "cannot be read"
+        raise RosterError(f"{path} {why}.") from error
     try:
         return data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
@@ -63,11 +67,17 @@ def _text(path: Path) -> str:
         raise RosterError(f"{path.name} line {line} is no UTF-8 text; save the list as UTF-8.") from error
 
 
+def _delimiter(text: str) -> str:
+    """What parts the cells: a spreadsheet writes semicolons where the comma is the decimal sign, or tabs."""
+    first = next((line for line in text.splitlines() if line.strip()), "")
+    return max(",;\t", key=first.count)
+
+
 def _header(cells: list[str], file: str) -> list[str]:
     named = [cell.strip().casefold().replace(" ", "_") for cell in cells]
     header = [name or f"column {number}" for number, name in enumerate(named, start=1)]
     if "name" not in header:
-        raise RosterError(f"{file} has no column name; its first line must name the columns.")
+        raise RosterError(f"{file} has no column “name”; its first line must name the columns: name,owner,place.")
     twice = [column for column, times in Counter(header).items() if times > 1]
     if twice:
         raise RosterError(f"{file} has the column {min(twice)} twice.")

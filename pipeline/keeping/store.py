@@ -33,7 +33,7 @@ from pipeline.keeping.doubted import Doubts
 from pipeline.keeping.housekeeping import Housekeeping
 from pipeline.keeping.kept import HistoryEntry, KeptHorse, KeptMemo, KeptVisit
 from pipeline.keeping.lessons import Lessons
-from pipeline.keeping.location import DATABASE_NAME, make_private_folder
+from pipeline.keeping.location import DATABASE_NAME, make_private_folder, no_store_sentence
 from pipeline.keeping.meeting_horses import Meeting, Prefer
 from pipeline.keeping.names import name_key
 from pipeline.keeping.originals import keep_original, originals_or_none, remove_copies
@@ -68,7 +68,7 @@ class Store(Corrections, Readings, PastStates, Housekeeping, Deciding, ToReview,
         path = folder / DATABASE_NAME
         with plain_errors(folder):
             if not create and not path.is_file():
-                raise FileMissingError(f"There is no store in {folder} yet; it is made when the first memo is kept.")
+                raise FileMissingError(no_store_sentence(folder))
             make_private_folder(folder)
             database = open_database(path, busy_s)
             try:

@@ -23,6 +23,7 @@ from pipeline.keeping.seen import (
     ShodVisit,
     seen_fact,
 )
+from pipeline.sentences import did_you_mean
 
 _FACTS = """visits CROSS JOIN memos ON memos.id = visits.memo CROSS JOIN facts ON facts.visit = visits.id"""
 _HORSE = "SELECT id, name, owner, place FROM horses"
@@ -178,13 +179,10 @@ def _of_a_horse(place: str | None) -> Where:
 
 
 def _hint(connection: sqlite3.Connection, name: str) -> str:
-    from difflib import get_close_matches
-
     spoken = [row["name"] for row in rows(connection, "SELECT name FROM horses")]
     called = "SELECT value AS name FROM horses, json_each(also_called) WHERE also_called <> '[]'"
     known = {name_key(other): other for other in (*spoken, *(row["name"] for row in rows(connection, called)))}
-    close = [known[key] for key in get_close_matches(name_key(name), known, n=3)]
-    return f" Did you mean {' or '.join(close)}?" if close else ""
+    return did_you_mean(name_key(name), known)
 
 
 def _by_id(connection: sqlite3.Connection, horse_ids: Sequence[int]) -> Iterator[sqlite3.Row]:

@@ -9,7 +9,7 @@ from pipeline.errors import NotFoundError, SettingsError
 from pipeline.keeping import Found
 from pipeline.page.desk import desk
 from pipeline.record import Status
-from pipeline.using.search import DEFAULT_STATUSES, Asked, search
+from pipeline.using.search import DEFAULT_STATUSES, Asked, meant_perhaps, search
 from pipeline.using.wording import FOOT_NAMES, fact_words
 
 pages = Blueprint("searching", __name__)
@@ -31,20 +31,21 @@ def look() -> ResponseReturnValue:
     words = request.args.get("words", "").strip()
     foot, status = request.args.get("foot", ""), request.args.get("status", "")
     horse = request.args.get("horse", "").strip()
-    found, trouble = Found([], [], False), None
+    found, trouble, perhaps = Found([], [], False), None, ""
     if words or foot or horse:
         try:
-            found = _found(words, foot, status, horse)
+            found, perhaps = _found(words, foot, status, horse)
         except (SettingsError, NotFoundError) as error:
             trouble = str(error)
     told = {"words": words, "foot": foot, "status": status, "horse": horse, "asked": bool(words or foot or horse)}
     return render_template(
-        "search.html", found=found, trouble=trouble, feet=_FEET, statuses=_STATUSES, said=fact_words,
+        "search.html", found=found, trouble=trouble, perhaps=perhaps, feet=_FEET, statuses=_STATUSES, said=fact_words,
         foot_names=FOOT_NAMES, **told,
     )  # fmt: skip
 
 
-def _found(words: str, foot: str, status: str, horse: str) -> Found:
+def _found(words: str, foot: str, status: str, horse: str) -> tuple[Found, str]:
+    """What was found; of nothing, what was perhaps meant."""
     statuses = [one.value for one in Status] if status == "any" else [status] if status else list(DEFAULT_STATUSES)
     asked = Asked(
         words=words,
@@ -54,4 +55,6 @@ def _found(words: str, foot: str, status: str, horse: str) -> Found:
         limit=MOST,
     )
     with desk().review() as review:
-        return search(review.store, asked, review.vocabulary)
+        found = search(review.store, asked, review.vocabulary)
+        nothing = not (found.facts or found.passages)
+        return found, meant_perhaps(words, review.vocabulary) if nothing else ""

@@ -118,7 +118,7 @@ def _gone_by_now(talk: Talk, sentence: list[Segment]) -> None:
         words = talk.words[segment.start : segment.end]
         pairs = set(pairwise(words))
         if "anymore" in words or pairs & {("any", "more"), ("any", "longer")}:
-            for draft in [d for d in segment.drafts if d.slot == "finding" and d.status is Status.ABSENT]:
+            for draft in [d for d in segment.drafts if d.slot in ("finding", "gait") and d.status is Status.ABSENT]:
                 draft.status = Status.RESOLVED
 
 

@@ -144,7 +144,9 @@ def draft_new(talk: Talk) -> None:
             if {talk.words[i] for i in range(segment.start, segment.end) if i not in feet} <= _NEW_ALONE:
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
-            footed = next((m for m in segment.mentions if m.start == index + 1 and m.get("feet")), None)
+            led = index + 1 if talk.words[index + 1 : index + 2] in (["on"], ["for"]) else index
+            reach = led + 2 if led > index else index + 1
+            footed = next((m for m in segment.mentions if index < m.start <= reach and m.get("feet")), None)
             if footed is not None and noun is None:
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue

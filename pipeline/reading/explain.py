@@ -173,7 +173,7 @@ def _unkept(talk: Talk, draft: Draft, kept: Sequence[SpanRow]) -> list[str | Non
     feet: tuple[str | None, ...] = draft.feet or (None,)
     if draft.dropped:
         return list(feet)
-    start, value = talk.doc[draft.start].idx, _value(draft)
+    start, value = talk.doc[draft.start].idx, draft.kept_value()
     mine = [
         row for row in kept
         if (row.slot, row.value, row.status) == (draft.slot, value, draft.status) and row.span[0] <= start < row.span[1]
@@ -187,7 +187,7 @@ def _draft_row(transcript: Transcript, talk: Talk, draft: Draft, foot: str | Non
     span = _span(talk, draft.start, draft.end)
     return SpanRow(
         words=transcript.text[span[0] : span[1]], span=span, horse=None, foot=foot, slot=draft.slot,
-        value=_value(draft), zone=draft.zone, severity=draft.severity, status=draft.status.value, confidence=None,
+        value=draft.kept_value(), zone=draft.zone, severity=draft.severity, status=draft.status.value, confidence=None,
         match=draft.match.value, rules=tuple(draft.rules),
     )  # fmt: skip
 
@@ -208,10 +208,6 @@ def _taken_back(transcript: Transcript, talk: Talk) -> list[SpanRow]:
             why=f"taken back for “{transcript.text[better[0] : better[1]]}”",
         ))  # fmt: skip
     return rows
-
-
-def _value(draft: Draft) -> str | float:
-    return draft.value if isinstance(draft.value, str) else round(float(draft.value), 1)
 
 
 def _span(talk: Talk, start: int, end: int) -> tuple[int, int]:

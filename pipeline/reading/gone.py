@@ -86,7 +86,7 @@ def _gone(talk: Talk, sentence: list[Segment], position: int, cue: Mention, prev
         passed = ("finding", "treatment") if len(kinds) > 1 else ("finding", "treatment", "lameness", "gait")
         if [d for d in earlier.drafts if d.slot not in passed]:
             break
-    ahead = [d for d in segment.drafts if d.slot == "finding" and d.start >= cue.end]
+    ahead = [d for d in segment.drafts if d.slot in ("finding", "gait") and d.start >= cue.end]
     if ahead:
         return [] if segment.drafts[0] is not ahead[0] else ahead[:1]
     if not any(s.drafts for s in sentence):

@@ -128,6 +128,19 @@ class HorseFinder(NameFinder):
                     segment.horse = span.horse
         self._give_back_asides()
         self._together = told_together(self._talk, self.found.spans)
+        self._weeks_then_name()
+
+    def _weeks_then_name(self) -> None:
+        """ "Six weeks, Tally. Five weeks, Buck.": the name closes a sentence that is nothing but an interval."""
+        for sentence in self._talk.sentences():
+            name = next(
+                (s for s in self.found.spans if (s.start, s.end) == (sentence[-1].start, sentence[-1].end)), None
+            )
+            before = sentence[:-1]
+            told = [m for s in before for m in s.mentions if m.is_any((*CLASS_SLOTS, "feet", "horse"))]
+            timed = any(m.get("units") in _WEEKLY for s in before for m in s.mentions)
+            if name is not None and timed and not told:
+                self._together.update({s.index: [name.horse] for s in before})
 
     def _take_over(self, segment: Segment, span: NameSpan) -> None:
         """ "New shoes in front, steel, on Buck": the verbless segments of the sentence before are his too."""

@@ -26,6 +26,7 @@ class NameBase:
         """``common`` are words in small letters that are no name by themselves."""
         self._talk = talk
         self._common = common
+        self._cased = any(token.text[:1].isupper() for token in talk.doc)
         self._roster = roster
         self._exact = exact
         self.found = HorseTalk()
@@ -50,8 +51,7 @@ class NameBase:
         doc = self._talk.doc
         if start >= len(doc) or doc[start].is_punct or doc[start].lower_ in NEVER_NAMES:
             return start
-        cased = any(token.text[:1].isupper() for token in doc)
-        if not cased:
+        if not self._cased:
             return start + 1
         if not doc[start].text[:1].isupper():
             return start

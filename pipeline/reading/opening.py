@@ -89,6 +89,7 @@ _OWNED = (
     ["feed"],
     ["hay"],
 )
+_NOTED = (["put", "down", "for"], ["write", "down", "for"], ["mark", "down", "for"], ["note", "for"], ["add", "to"])
 _TAIL = frozenset({"on", "for", "of"})
 _HEAD_REACH = 5
 _ORDINAL = 3  # "number two, Buck", "the second one is Buck"
@@ -102,6 +103,8 @@ def heads(talk: Talk, span: NameSpan) -> bool:
     before = talk.words[start : span.start]
     if not before or len(before) > _HEAD_REACH or "," in before[:-1] or owns(talk, span):
         return False
+    if before in _NOTED:
+        return True
     if before[-1] in _COMPARED or set(before) & _NOT_OPENING:
         return False
     if set(before) & _SUBJECTS and not set(before) & _MEETING:

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 
 _DONE = frozenset({"pulled", "removed", "stripped", "took"})
 _TAKING = _DONE | {"pull", "remove", "strip", "take", "pulling", "removing"}
 _BY_HAND = frozenset(
     {"we", "i", "'ll", "to", "will", "and", "then", "'d", "would", "can", "could", "should", "'re", "'m"}
 )
+_SUBJECTS = frozenset({"i", "we", "he", "she"})
 _WHOSE = frozenset({"both", "the", "his", "her", "all", "those", "that"})
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
 _PULLED = 3
@@ -22,7 +24,8 @@ def draft_pulled(talk: Talk) -> None:
         if len(words) < _PULLED or words[1] != "pulled" or words[2] not in ("his", "her", "a", "the"):
             continue
         name = talk.mention_ending(foot.start - 2)
-        if words[0] in ("he", "she") or (name is not None and name.get("horse") is not None):
+        named = name is not None and name.get("horse") is not None
+        if words[0] in ("he", "she") or named or (words[0] == "and" and _by_the_horse(talk, foot.start - 2)):
             _add(talk, foot.start - 2, "shoe_state", "lost", "shoe_state: pulled by the horse")
 
 
@@ -49,9 +52,22 @@ def _taking(talk: Talk, foot: Mention) -> int | None:
         return None
     name = talk.mention_ending(at)
     by_horse = verb in _DONE and subject in ("he", "she", "'d", "has", "had")
+    by_horse = by_horse or (subject == "and" and _by_the_horse(talk, at))
     if by_horse or (name is not None and name.get("horse") is not None):
         return None
     return at if set(talk.words[at + 1 : foot.start]) <= _WHOSE else None
+
+
+def _by_the_horse(talk: Talk, at: int) -> bool:
+    """ "She overreached and pulled the off fore": the last subject of the sentence is the horse."""
+    subjects = []
+    for index in range(at - 1, -1, -1):
+        if talk.words[index] in SENTENCE_ENDS:
+            break
+        name = talk.mention_starting(index)
+        if talk.words[index] in _SUBJECTS or (name is not None and name.get("horse") is not None):
+            subjects.append(talk.words[index])
+    return bool(subjects) and subjects[0] not in ("i", "we")
 
 
 def _add(talk: Talk, at: int, slot: str, value: str, rule: str, evidence: set[int] | None = None) -> None:

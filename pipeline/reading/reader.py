@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from datetime import date
-from fractions import Fraction
 
 from pipeline.reading.assertions import assert_all, mark_sought
 from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
@@ -180,11 +178,10 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     first, last = talk.doc[min(tokens[0], draft.start)], talk.doc[max(tokens[-1], draft.end - 1)]
     span = (first.idx, last.idx + len(last))
     start, end = transcript.seconds_of(*span)
-    value = _tenths(draft.value) if isinstance(draft.value, Fraction) else draft.value
     return Fact(
         foot=row.foot,
         slot=draft.slot,
-        value=value,
+        value=draft.kept_value(),
         zone=draft.zone,
         status=draft.status,
         severity=draft.severity,
@@ -201,11 +198,6 @@ def common_words(vocabulary: Vocabulary) -> frozenset[str]:
     """Every word of the vocabulary's phrases: at the head of a sentence none of them is an unknown name."""
     forms = (form for name in vocabulary.classes for form in vocabulary.spoken(name))
     return frozenset(word for form in forms for word in form.split())
-
-
-def _tenths(value: Fraction) -> float:
-    """To one decimal, a half upwards: a quarter of an inch is 6.35 mm and kept as 6.4."""
-    return math.floor(value * 10 + Fraction(1, 2)) / 10
 
 
 def _match(transcript: Transcript, draft: Draft, span: tuple[int, int]) -> MatchKind:

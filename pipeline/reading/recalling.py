@@ -11,6 +11,7 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
+_THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
 
 
@@ -53,6 +54,16 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             recalled = False
         _recall_then(talk, sentence, position)
         _taken_off(talk, segment)
+        _treated_by_others(talk, segment)
+
+
+def _treated_by_others(talk: Talk, segment: Segment) -> None:
+    """ "They'd had a poultice on it": what the owners did before today."""
+    for draft in segment.drafts:
+        before = talk.words[max(segment.start, draft.start - 4) : draft.start]
+        had = any(before[i : i + 2] in _THEY_HAD for i in range(len(before)))
+        if draft.slot == "treatment" and draft.status is Status.PRESENT and had:
+            _recall_one(draft)
 
 
 def _lame_with_it(talk: Talk, sentence: list[Segment], position: int) -> bool:

@@ -103,6 +103,8 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if _not_done(talk, run[-1]):
         strikes.append(Strike(run[0].start, run[-1].end, None))
         return _drop_cues(run)
+    if _turns_back(talk, run[-1]):
+        return None
     named = other_named(talk, run[-1])
     if named is not None:
         strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True, named=named))
@@ -129,6 +131,15 @@ def _not_done(talk: Talk, cue: Mention) -> bool:
     return (
         words[:1] in (["i"], ["we"]) and words[1:3] in (["did", "n't"], ["did", "not"]) and words[3:4] in ([","], ["."])
     )
+
+
+def _turns_back(talk: Talk, cue: Mention) -> bool:
+    """ "Wait, back to Tally, trimmed the hinds": another horse's turn, nothing is taken back."""
+    start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
+    words = talk.words[start : start + 3]
+    at = start + 3 if words[:1] == ["going"] else start + 2
+    name = talk.mention_starting(at)
+    return words[:1] in (["back"], ["going"]) and "back" in words and name is not None and name.get("horse") is not None
 
 
 def _drop_cues(run: list[Mention]) -> None:

@@ -216,12 +216,17 @@ def _continue_nothing(talk: Talk, frame: _Frame) -> None:
     open_frame = False
     for sentence in talk.sentences():
         drafted = any(d.slot == frame.slot for s in sentence for d in s.drafts)
-        sentence[0]
         if open_frame and not drafted and _only_answers(frame, sentence):
             for segment in sentence:
                 _read_segment(talk, frame, segment, headed=False)
             drafted = True
-        open_frame = drafted
+        open_frame = drafted or _only_heads(talk, frame, sentence)
+
+
+def _only_heads(talk: Talk, frame: _Frame, sentence: list[Segment]) -> bool:
+    """ "Hoof testers. Negative all round.": a stop between the head and its answer."""
+    heads = {i for s in sentence for m in s.having(frame.head) for i in range(m.start, m.end)}
+    return bool(heads) and all(i in heads for s in sentence for i in range(s.start, s.end))
 
 
 def _only_answers(frame: _Frame, sentence: list[Segment]) -> bool:

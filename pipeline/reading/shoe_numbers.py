@@ -242,8 +242,20 @@ class ShoeNumbers(NumberContext):
         if footed and number.plural:
             return not any(m.get("measures") == "nails" for s in self._sentence(segment) for m in s.mentions)
         small = number.value <= _SMALL_SIZE or bool(number.aughts)
+        if footed and number.article and small and not self._graded_near(segment):
+            return True  # "left front a two, right front a one and a half"
         half = number.value.denominator == 2 and segment.end - segment.start <= mention.end - mention.start + 1
         return small and (footed or half) and self._shoes_named(segment)
+
+    def _graded_near(self, segment: Segment) -> bool:
+        """Whether a grade is spoken of in this sentence or the one before, which "a two" may be."""
+        near = [s for s in self._talk.segments if 0 <= segment.sentence - s.sentence <= 1]
+        heads = ("lameness", "obel", "grade", "body_condition", "cresty_neck", "wedge")
+        graded = any(
+            m.get("measures") in heads or m.get("gaits") or m.get("pads") == "wedge" for s in near for m in s.mentions
+        )
+        framed = self._frame is not None and self._frame.slot in heads
+        return graded or framed
 
     def _touches_foot(self, segment: Segment, mention: Mention) -> bool:
         start = mention.start - 1 if self._words[mention.start - 1] in _CARRIES else mention.start
@@ -253,7 +265,8 @@ class ShoeNumbers(NumberContext):
         sentence = self._sentence(segment)
         kinds = ("shoe_types", "shoe_materials", "work")
         nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions)
-        return not nailed and any(m.is_any(kinds) for s in sentence for m in s.mentions)
+        aught = any(m.number is not None and m.number.aughts for s in sentence for m in s.mentions)
+        return not nailed and (aught or any(m.is_any(kinds) for s in sentence for m in s.mentions))
 
     def _counts_something(self, mention: Mention) -> bool:
         after = self._after(mention)

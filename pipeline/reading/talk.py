@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, field
 from fractions import Fraction
 
@@ -64,6 +65,12 @@ class Draft:
     corrects: bool = False
     rules: list[str] = field(default_factory=list)
     evidence: set[int] = field(default_factory=set)
+
+    def kept_value(self) -> str | float:
+        """The value as it is kept: a number to one decimal, a half upwards (a quarter of an inch is 6.4 mm)."""
+        if isinstance(self.value, str):
+            return self.value
+        return math.floor(self.value * 10 + Fraction(1, 2)) / 10
 
     def note(self, rule: str) -> None:
         """Remember which rule decided something, for the explain view."""

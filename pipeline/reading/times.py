@@ -16,6 +16,24 @@ _RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibio
 _PAST_BEFORE = frozenset(
     {"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"}
 )
+_OTHER_TIMES = frozenset(
+    [
+        "took",
+        "taken",
+        "foals",
+        "foaling",
+        "runs",
+        "races",
+        "sells",
+        "ships",
+        "competes",
+        "turned",
+        "lame",
+        "antibiotics",
+        "bute",
+        "rest",
+    ]
+)
 _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
 _SETTLED = frozenset({"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book"})
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
@@ -120,7 +138,13 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     if after in _PAST_AFTER:
         return True
     led = set(talk.words[segment.start : start])
+    if led & _OTHER_TIMES or after in ("off", "into") or talk.words[end : end + 2] in (["in", "."], ["in", ","]):
+        return True  # "the abscess took six weeks", "he's had six weeks off", "he lost it six weeks in"
+    if (before[-1:] in (["him"], ["her"], ["it"]) and "had" in led) or before[-2:] == ["was", "off"]:
+        return True  # "they've had him six weeks"
     limited = before[-2:] in (["go", "past"], ["go", "over"], ["go", "beyond"])
+    if before[-1:] == ["for"] and any(d.slot == "treatment" for d in segment.drafts):
+        return True  # "poultice for three days"
     stays = before[-1:] == ["for"] and led & {"rest", "off", "boots", "in", "on"} and not led & _BOOKING
     if (set(before) & _PAST_BEFORE and not limited) or stays:
         return True

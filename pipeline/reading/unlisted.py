@@ -15,6 +15,7 @@ _BEFORE_A_NAME = frozenset({"did", "done", "doing", "with", "to", "that's", "fin
 _LIGHT = frozenset({"and", "so", "there", "was", "is", "'s", "on", "to", "it", "came", "up", ",", "i", "did", "that"})
 _LONGEST = 3  # words of a name
 _SHORTEST = 3  # letters of one: "Ur." is a filler
+_OBJECTS = (["the"], ["his"], ["her"], ["them"], ["him"], ["all"], ["both"], ["it"], ["had"], ["were"], ["are"])
 _DESCRIBING = HORSE_WORDS | COLOURS | {"a", "the", "big", "wee", "old", ","}
 _OPENING = 12  # tokens in which a memo names its first horse
 _SMALL = 0.99  # likeness of a name in small letters: taken, and asked about
@@ -37,6 +38,8 @@ class UnlistedNames(NameBase):
             token = doc[start]
             if not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES or not self._unknown(start):
                 continue
+            if start == 0 and self._talk.words[1:2] in _OBJECTS and token.lower_ in self._common:
+                continue  # "Shod the fronts", "Left the hinds alone"
             end = self._name_end(start)
             if end > start + 1 and doc[end - 1].lower_ in HORSE_WORDS:
                 continue
@@ -87,9 +90,11 @@ class UnlistedNames(NameBase):
         """ "Maisie, corn in the left front. Then Zephyr, trimmed.": a turn to a name that is on no list."""
         doc, taken = self._talk.doc, {i for s in self.found.spans for i in range(s.start, s.end)}
         self._unknown_heads(taken)
-        for start in range(1, len(doc)):
-            token = doc[start]
-            if start in taken or not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES:
+        for token in doc:
+            start = token.i
+            if not start or start in taken or not token.text[:1].isupper():
+                continue
+            if token.is_stop or token.lower_ in NEVER_NAMES:
                 continue
             head = self._sentence_start(start)
             turned = head < start and bool(_TURNS & set(self._talk.words[head:start]))
@@ -103,7 +108,7 @@ class UnlistedNames(NameBase):
     def _unknown_heads(self, taken: set[int]) -> None:
         """ "Tally. Trimmed. Zephyr. Thrush in the left hind.": an unknown name alone, or before what is told of it."""
         doc, words = self._talk.doc, self._talk.words
-        for start in range(1, len(doc)):
+        for start in [token.i for token in doc if token.i and token.text[:1].isupper() and token.i not in taken]:
             end = self._name_end(start)
             if start in taken or end <= start or not self._could_be_new(start, end):
                 continue

@@ -20,6 +20,7 @@ from pipeline.using.open_findings import OpenFinding, open_findings
 from pipeline.using.outcomes import Outcome, outcomes
 from pipeline.using.plan_checks import IntervalCheck, PlanCheck, interval_check, plan_checks
 from pipeline.using.set_ups import SetUp, last_set_ups
+from pipeline.using.wording import day_words
 
 NOTE = "A record, not a diagnosis."
 # What a horse showed, with the answers that show nothing.
@@ -124,7 +125,7 @@ def round_of(store: Looking, day: date, place: str | None = None) -> list[Brief]
         return [brief(store, horse, day - timedelta(days=1)) for horse in seen]
     due = due_list(store, day, day, place).horses
     if not due:
-        raise NotFoundError(f"No horse was seen on {day}, and none is due by then.")
+        raise NotFoundError(f"No horse was seen on {day_words(day)}, and none is due by then.")
     due.sort(key=lambda one: (one.horse.place or "", one.horse.name))
     return [brief(store, one.horse, day) for one in due]
 

@@ -16,7 +16,7 @@ from pipeline.using.outcomes import Outcome, side_words
 from pipeline.using.plan_checks import PlanCheck
 from pipeline.using.set_ups import set_up_words
 from pipeline.using.values import as_values
-from pipeline.using.wording import MEASURE_UNITS, SIGN, fact_words
+from pipeline.using.wording import MEASURE_UNITS, SIGN, day_words, fact_words
 
 HEIGHT = 24
 _LABEL = 10
@@ -75,11 +75,6 @@ def due_words(due: DueDate, today: date) -> str:
     days = (today - due.day).days
     late = f", {days} day{'s' if days > 1 else ''} overdue" if days > 0 else ""
     return f"due {day_words(due.day)} ({why}){late}"
-
-
-def day_words(day: date) -> str:
-    """``13 Apr 2026``."""
-    return f"{day.day} {day:%b %Y}"
 
 
 def _heading(brief: Brief) -> list[str]:

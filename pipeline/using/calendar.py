@@ -8,8 +8,8 @@ from uuid import UUID, uuid5
 from icalendar import Calendar, Event
 
 from pipeline.keeping.names import name_key
-from pipeline.using.brief_text import day_words
 from pipeline.using.due import DueHorse, DueList
+from pipeline.using.wording import day_words
 
 # Drawn once, at random: the events' own name space.
 _EVENTS = UUID("7c1a4c0e-52b1-4d0e-9a63-1f0d6f0b8a35")

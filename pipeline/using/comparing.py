@@ -11,6 +11,7 @@ from itertools import combinations
 
 from pipeline.errors import SettingsError
 from pipeline.keeping.seen import Comparison
+from pipeline.sentences import did_you_mean
 from pipeline.terms import NUMBER_SLOTS, SHOE_SIZES, SIZED_SLOTS
 from pipeline.vocabulary import Vocabulary
 
@@ -76,8 +77,10 @@ def _slot(said: str, vocabulary: Vocabulary) -> str:
     slot = {other.replace("_", " "): other for other in known}.get(name) or forms.get(name, "")
     slot = "next_visit_weeks" if slot == "weeks" else slot
     if slot not in known:
-        names = ", ".join(other.replace("_", " ") for other in known)
-        raise SettingsError(f"{name!r} cannot be compared; these can: {names}.")
+        names = [other.replace("_", " ") for other in known]
+        near = did_you_mean(name, names)
+        rest = f".{near}" if near else f"; these can: {', '.join(names)}."
+        raise SettingsError(f"{name!r} cannot be compared{rest}")
     return slot
 
 

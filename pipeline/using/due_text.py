@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-import csv
-import io
 from itertools import islice
 
-from pipeline.using.brief_text import day_words
-from pipeline.using.cells import spreadsheet_safe
+from pipeline.using.cells import csv_text
 from pipeline.using.columns import plain, row_lines
 from pipeline.using.due import LONG_GONE_WEEKS, DueDate, DueHorse, DueList, by_place
-from pipeline.using.wording import SIGN
+from pipeline.using.wording import SIGN, day_words
 
 CSV_COLUMNS = (
     "due", "overdue_days", "basis", "weeks", "gaps", "not_looked_at", "horse", "owner", "place", "last_visit", "visit",
@@ -45,14 +42,8 @@ def due_json(due: DueList) -> dict[str, object]:
 
 def due_csv(due: DueList) -> str:
     """The due list as rows under CSV_COLUMNS."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(CSV_COLUMNS)
-    for one in due.horses:
-        values = _values(one, due)
-        row = [values[name] for name in CSV_COLUMNS]
-        writer.writerow([spreadsheet_safe("yes" if cell is True else "no" if cell is False else cell) for cell in row])
-    return out.getvalue()
+    told = (_values(one, due) for one in due.horses)
+    return csv_text(CSV_COLUMNS, ([values[name] for name in CSV_COLUMNS] for values in told))
 
 
 def basis_words(due: DueDate) -> str:
@@ -78,7 +69,7 @@ def _left_out(due: DueList) -> list[str]:
         lines.append(f"{_horses(due.unknown)} seen once, with nothing said of the next visit: no date known.")
     if due.unassigned:
         belong = "visit belongs" if due.unassigned == 1 else "visits belong"
-        lines.append(f"{due.unassigned} {belong} to no horse yet (assign gives it one): a horse may be due later.")
+        lines.append(f"{due.unassigned} {belong} to no horse yet (assign gives one): a horse may be due later.")
     return lines
 
 

@@ -20,6 +20,7 @@ _COLUMNS = {
     "settled": "confirmed by a person",
     "horse": "whose visit it was",
 }
+_STANDS = "in the record"
 _YES_OR_NO = frozenset({"flagged", "settled"})
 
 
@@ -35,6 +36,13 @@ class Edit:
     new: str
     why: str
 
+    @property
+    def told(self) -> str:
+        """The correction in a sentence: ``corn: entered by hand``, ``shoe size 2: value from 1 to 2``."""
+        if self.column == _STANDS:
+            return f"{self.about}: {self.new.partition(', ')[2]}"
+        return f"{self.about}: {self.column} from {self.old} to {self.new}"
+
 
 def edits(leaving: Leaving, visits: Sequence[KeptVisit], redact: bool) -> list[Edit]:
     """The corrections to these visits and their facts, those that were entered by hand and those that were dropped,
@@ -47,7 +55,7 @@ def edits(leaving: Leaving, visits: Sequence[KeptVisit], redact: bool) -> list[E
 def _decision(decided: Decided) -> Edit:
     about = _fact_about(decided.visit, decided.fact.fact)
     old, new = ("yes", "no, dropped") if decided.dropped else ("no", "yes, entered by hand")
-    return Edit(decided.at, decided.who, about, "in the record", old, new, decided.why)
+    return Edit(decided.at, decided.who, about, _STANDS, old, new, decided.why)
 
 
 def _corrections(

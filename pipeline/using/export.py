@@ -75,7 +75,7 @@ def export_all_to(store: Store, request: Request, path: Path) -> list[Path]:
     if request.form in ONE_FILE:
         return write_all(_with_dictionary(path, export_all(store, request), request))
     if not path.is_dir():
-        raise FileMissingError(f"There is no folder {path} to write the records into.")
+        raise FileMissingError(f"There is no folder {path} to write the records into; make it first.")
     horses = store.horses()
     if not horses:
         raise NotFoundError("The store holds no horse yet.")

@@ -55,9 +55,9 @@ def _written(path: Path, data: bytes) -> Path:
     if not path.parent.is_dir():
         raise FileMissingError(f"There is no folder {path.parent} to write {path.name} into.")
     part: Path | None = None
+    if path.is_dir():
+        raise ClinchbookError(f"{path} is a folder; name a file.")
     try:
-        if path.is_dir():
-            raise IsADirectoryError(path)
         handle, temporary = tempfile.mkstemp(prefix=".clinchbook-", dir=path.parent)
         part = Path(temporary)
         with os.fdopen(handle, "wb") as file:

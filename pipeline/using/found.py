@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import csv
-import io
 from collections.abc import Sequence
 from itertools import islice
 from typing import TYPE_CHECKING
@@ -11,7 +9,7 @@ from typing import TYPE_CHECKING
 from pipeline.keeping.seen import Found, FoundFact, Passage
 from pipeline.sentences import in_a_row
 from pipeline.terms import Status
-from pipeline.using.cells import spreadsheet_safe
+from pipeline.using.cells import Cell, csv_text
 from pipeline.using.columns import plain, row_lines, table
 from pipeline.using.wording import SIGN, fact_words
 
@@ -64,19 +62,17 @@ def found_json(found: Found) -> dict[str, object]:
 
 def found_csv(found: Found) -> str:
     """The facts found, one a row under CSV_COLUMNS; passages are words of no fact and are not in it."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(CSV_COLUMNS)
-    for hit in found.facts:
-        fact = hit.fact
-        row = (
-            hit.date.isoformat(), hit.horse, "yes" if hit.assigned else "no", hit.owner, hit.place, hit.visit_id,
-            fact.foot, fact.slot, fact.value, fact.zone, fact.status.value, fact.severity and fact.severity.value,
-            fact_words(fact), fact.confidence, "yes" if fact.flagged else "no", in_a_row(fact.reasons), fact.quote,
-            fact.start, fact.end, hit.file_name,
-        )  # fmt: skip
-        writer.writerow([spreadsheet_safe(cell) for cell in row])
-    return out.getvalue()
+    return csv_text(CSV_COLUMNS, map(_cells, found.facts))
+
+
+def _cells(hit: FoundFact) -> tuple[Cell, ...]:
+    fact = hit.fact
+    return (
+        hit.date.isoformat(), hit.horse, hit.assigned, hit.owner, hit.place, hit.visit_id,
+        fact.foot, fact.slot, fact.value, fact.zone, fact.status.value, fact.severity and fact.severity.value,
+        fact_words(fact), fact.confidence, fact.flagged, in_a_row(fact.reasons), fact.quote,
+        fact.start, fact.end, hit.file_name,
+    )  # fmt: skip
 
 
 def count_lines(counts: Sequence[Count], by: str) -> list[str]:
@@ -96,11 +92,8 @@ def count_json(counts: Sequence[Count], by: str) -> dict[str, object]:
 
 def count_csv(counts: Sequence[Count], by: str) -> str:
     """The counts as rows."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow((by, "facts", "suspected", "visits", "horses", "flagged"))
-    writer.writerows([spreadsheet_safe(cell) for cell in _count_values(count).values()] for count in counts)
-    return out.getvalue()
+    columns = (by, "facts", "suspected", "visits", "horses", "flagged")
+    return csv_text(columns, (_count_values(count).values() for count in counts))
 
 
 def _count_values(count: Count) -> dict[str, str | int]:

@@ -114,10 +114,7 @@ def _edits(page: Handover) -> Iterator[str]:
     for edit in page.edits:
         who = f" by {plain_markdown(edit.who)}" if edit.who else ""
         why = f" ({plain_markdown(edit.why)})" if edit.why else ""
-        yield (
-            f"- {edit.at:%Y-%m-%d %H:%M} UTC{who}: {plain_markdown(edit.about)}: {plain_markdown(edit.column)} from "
-            f"{plain_markdown(edit.old)} to {plain_markdown(edit.new)}{why}"
-        )
+        yield (f"- {edit.at:%Y-%m-%d %H:%M} UTC{who}: {plain_markdown(edit.told)}{why}")
     if not page.edits:
         yield "Nothing of this record was corrected after it was first written."
     yield ""

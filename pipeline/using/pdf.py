@@ -177,7 +177,7 @@ def _edits(paper: Paper, page: Handover) -> None:
         who = f" by {edit.who}" if edit.who else ""
         why = f" ({edit.why})" if edit.why else ""
         when = f"{edit.at:%Y-%m-%d %H:%M} UTC{who}:"
-        paper.bullet([Piece(when, "faint"), Piece(f"{edit.about}: {edit.column} from {edit.old} to {edit.new}{why}")])
+        paper.bullet([Piece(when, "faint"), Piece(f"{edit.told}{why}")])
     if not page.edits:
         paper.text("Nothing of this record was corrected after it was first written.")
 

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, NamedTuple, Protocol
 
 from pipeline.errors import SettingsError
 from pipeline.keeping.seen import Comparison, Found, Wanted
+from pipeline.sentences import did_you_mean, none_such
 from pipeline.terms import FEET, NUMBER_SLOTS, SLOTS, WORDED_SLOTS, ZONES, Status, value_problem
 from pipeline.vocabulary import CLASS_SLOTS, SLOT_CLASSES, Vocabulary
 
@@ -77,6 +78,13 @@ def count(store: Looking, asked: Asked, by: str, vocabulary: Vocabulary) -> list
     return store.count(wanted_of(asked, vocabulary), _one_of(by, COUNTED_BY, "way to count"))
 
 
+def meant_perhaps(words: str, vocabulary: Vocabulary) -> str:
+    """After a search in vain: a question that offers the words of the trade that were perhaps meant, or ""."""
+    said = _plain(words)
+    forms = [form for name in CLASS_SLOTS for form in forms_of(name, vocabulary)]
+    return "" if said in forms else did_you_mean(said, forms, alike=0.75)
+
+
 def wanted_of(asked: Asked, vocabulary: Vocabulary) -> Wanted:
     """What is asked, in canonical names; see ``search`` for the errors."""
     findings_said, words = split_findings(asked.words, vocabulary)
@@ -87,7 +95,7 @@ def wanted_of(asked: Asked, vocabulary: Vocabulary) -> Wanted:
     else:
         feet_said = []
     findings = [*(_finding(said, vocabulary) for said in asked.findings), *findings_said]
-    slots = tuple(_one_of(slot, SLOTS, "slot") for slot in asked.slots)
+    slots = tuple(_one_of(slot, SLOTS, "kind of fact") for slot in asked.slots)
     values = [("finding", finding) for finding in findings]
     if asked.since and asked.until and asked.since > asked.until:
         raise SettingsError(f"Nothing lies between {asked.since} and {asked.until}: the first day is the later one.")
@@ -187,14 +195,15 @@ def foot_asked(said: str) -> str | None:
 def _finding(said: str, vocabulary: Vocabulary) -> str:
     forms = forms_of("findings", vocabulary)
     if _plain(said) not in forms:
-        raise SettingsError(f"{said!r} is no finding that clinchbook knows.")
+        raise SettingsError(f"{said!r} is no finding that clinchbook knows.{did_you_mean(_plain(said), forms)}")
     return forms[_plain(said)]
 
 
 def _zone(said: str, vocabulary: Vocabulary) -> str:
     forms = forms_of("zones", vocabulary)
     if _plain(said) not in forms:
-        raise SettingsError(f"{said!r} is no part of the foot that clinchbook knows.")
+        near = did_you_mean(_plain(said), forms)
+        raise SettingsError(f"{said!r} is no part of the foot that clinchbook knows.{near}")
     return forms[_plain(said)]
 
 
@@ -227,7 +236,7 @@ def _one_of(said: str, known: Iterable[str], what: str) -> str:
     name = _plain(said).replace(" ", "_")
     names = [str(other) for other in known]
     if name not in names:
-        raise SettingsError(f"{said!r} is no {what}; known are {', '.join(names)}.")
+        raise SettingsError(none_such(said, what, names))
     return name
 
 

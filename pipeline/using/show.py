@@ -14,7 +14,7 @@ from rich.text import Text
 from pipeline.judging import cautions
 from pipeline.keeping import KeptVisit
 from pipeline.record import FEET, Fact, Flag, HorseMatch, Status
-from pipeline.sentences import in_a_row
+from pipeline.sentences import capital, in_a_row
 from pipeline.using.wording import FOOT_NAMES, FOUND_SLOTS, SIGN, clock, fact_words, harmless
 
 WIDTH = 80
@@ -120,7 +120,7 @@ def _doubts(kept: KeptVisit) -> list[Text]:
             what = f"{FOOT_NAMES[fact.foot]}: {fact_words(fact)}: {reasons}"
             doubts.append(_plain(what + _heard(fact.quote, fact.start)))
     flags: list[Flag] = [*kept.visit.flags, *kept.memo.record.flags]
-    return doubts + [_plain(flag.reason + _heard(flag.quote, flag.start)) for flag in flags]
+    return doubts + [_plain(capital(flag.reason) + _heard(flag.quote, flag.start)) for flag in flags]
 
 
 def _heard(quote: str, start_s: float | None) -> str:

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-import csv
-import io
 from collections.abc import Sequence
+from datetime import date
 
-from pipeline.using.brief_text import day_words
-from pipeline.using.cells import spreadsheet_safe
+from pipeline.using.cells import csv_text
 from pipeline.using.columns import table
 from pipeline.using.stock import Stock, StockLine
 from pipeline.using.values import as_values
-from pipeline.using.wording import SIGN
+from pipeline.using.wording import SIGN, day_words
 
 CSV_COLUMNS = (
     "list", "from", "to", "kind", "what", "fronts", "hinds", "number", "size_or_type_from_before",
@@ -33,18 +31,16 @@ def stock_lines(stock: Stock) -> list[str]:
 
 def stock_csv(stock: Stock) -> str:
     """Both lists as rows under CSV_COLUMNS."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(CSV_COLUMNS)
-    for name, start, end, lines in (
+    lists = (
         ("used", stock.since, stock.until, stock.used),
         ("foreseen", stock.until, stock.due_until, stock.foreseen),
-    ):
-        for line in lines:
-            numbers = (line.fronts, line.hinds, line.number, line.assumed, line.unsure, line.flagged)
-            row = (name, start.isoformat(), end.isoformat(), line.kind, line.what, *numbers)
-            writer.writerow([spreadsheet_safe(cell) for cell in row])
-    return out.getvalue()
+    )
+    return csv_text(CSV_COLUMNS, (_row(name, start, end, line) for name, start, end, lines in lists for line in lines))
+
+
+def _row(name: str, start: date, end: date, line: StockLine) -> list[str | int]:
+    numbers = (line.fronts, line.hinds, line.number, line.assumed, line.unsure, line.flagged)
+    return [name, start.isoformat(), end.isoformat(), line.kind, line.what, *numbers]
 
 
 def stock_json(stock: Stock) -> dict[str, object]:

@@ -2,21 +2,18 @@
 
 from __future__ import annotations
 
-import csv
-import io
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from pipeline.judging import cautions
 from pipeline.keeping import KeptHorse, KeptVisit
 from pipeline.keeping.identity import MICROCHIP, UELN
 from pipeline.record import FEET, NUMBER_SLOTS, SIZED_SLOTS, SLOTS, ZONES, Fact, Severity, Status
 from pipeline.sentences import in_a_row
-from pipeline.using.cells import spreadsheet_safe
+from pipeline.using.cells import Cell, csv_text
 from pipeline.using.handover import Choice
 from pipeline.using.origin import DISCLAIMER, program_version
 from pipeline.using.wording import MEASURE_UNITS, fact_words
 
-Cell = str | float | int | None
 _COLUMNS: tuple[tuple[str, str], ...] = (
     ("horse", "The horse's name; a number in a redacted record."),
     ("owner", "Whose horse it is; empty when redacted or unknown."),
@@ -54,27 +51,22 @@ COLUMNS = tuple(name for name, _ in _COLUMNS)
 
 def as_csv(horses: Iterable[tuple[KeptHorse, Sequence[KeptVisit]]], choice: Choice) -> str:
     """One fact a row under ``COLUMNS``; text that a spreadsheet would run is made plain text by an apostrophe."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(COLUMNS)
+    return csv_text(COLUMNS, _rows(horses, choice))
+
+
+def _rows(horses: Iterable[tuple[KeptHorse, Sequence[KeptVisit]]], choice: Choice) -> Iterator[list[Cell]]:
     for horse, visits in horses:
         for visit in visits:
             if choice.since is None or visit.visit.date >= choice.since:
                 warned = " ".join(cautions(visit.visit.facts))
                 for fact in visit.visit.facts:
-                    row = [*_row(horse, visit, fact), warned, choice.on.isoformat(), program_version(), DISCLAIMER]
-                    writer.writerow([spreadsheet_safe(value) for value in row])
-    return out.getvalue()
+                    yield [*_row(horse, visit, fact), warned, choice.on.isoformat(), program_version(), DISCLAIMER]
 
 
 def dictionary_csv(choice: Choice) -> str:
     """The data dictionary: column and meaning, and when and with what the table was made."""
-    out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(("column", "meaning"))
-    writer.writerows(_COLUMNS)
-    writer.writerow(("(this table)", f"Made on {choice.on.isoformat()} with clinchbook {program_version()}."))
-    return out.getvalue()
+    made = ("(this table)", f"Made on {choice.on.isoformat()} with clinchbook {program_version()}.")
+    return csv_text(("column", "meaning"), (*_COLUMNS, made))
 
 
 def _row(horse: KeptHorse, kept: KeptVisit, fact: Fact) -> list[Cell]:
@@ -99,7 +91,7 @@ def _row(horse: KeptHorse, kept: KeptVisit, fact: Fact) -> list[Cell]:
         fact.severity.value if fact.severity else None,
         fact_words(fact),
         round(fact.confidence, 4),
-        "yes" if fact.flagged else "no",
+        fact.flagged,
         in_a_row(fact.reasons),
         fact.quote,
         fact.start,

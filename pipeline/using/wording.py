@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from datetime import date
 
 from pipeline.terms import Said, Status
 
@@ -52,6 +53,11 @@ _DIRECTION_SIGNS = re.compile("[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]")
 def number_words(value: float) -> str:
     """A number without needless digits: 6, 88.9."""
     return f"{value:g}"
+
+
+def day_words(day: date) -> str:
+    """``13 Apr 2026``."""
+    return f"{day.day} {day:%b %Y}"
 
 
 def fact_words(fact: Said) -> str:

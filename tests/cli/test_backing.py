@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+import subprocess
+import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -118,6 +120,25 @@ def test_a_wrong_passphrase_and_none_are_sentences(
     assert ended.code == PassphraseError.exit_code
     assert ended.err == "The passphrase does not open this back-up, or the back-up is damaged.\n"
     assert not (tmp_path / "new").exists()
+
+
+def test_a_file_that_is_no_back_up_is_told_before_a_passphrase_is_asked_for(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "list.csv").write_text("name\nBramble\n", encoding="utf-8")
+    ended = run("restore", tmp_path / "list.csv", "--store", tmp_path / "new")
+    assert (ended.code, ended.out) == (BackupError.exit_code, "")
+    assert ended.err == "list.csv is no encrypted back-up of clinchbook, or it is damaged.\n"
+
+
+@pytest.mark.skipif(os.name != "posix", reason="a session of its own is POSIX")
+def test_without_a_terminal_no_passphrase_is_read_aloud(run: Run, kept: None, tmp_path: Path) -> None:
+    done = subprocess.run(
+        [sys.executable, "-m", "pipeline.cli", "backup", str(tmp_path / "book.zip"), "--encrypt"],
+        stdin=subprocess.DEVNULL, capture_output=True, text=True, timeout=60, start_new_session=True,
+    )  # fmt: skip
+    assert done.returncode == PassphraseError.exit_code
+    assert done.stderr == (
+        "Passphrase:\nNo passphrase was given: type it, or set CLINCHBOOK_PASSPHRASE, or name a --passphrase-file.\n"
+    )
 
 
 def test_a_passphrase_is_no_argument() -> None:

@@ -50,4 +50,4 @@ def test_the_cost_is_told_where_a_level_was_chosen(run: Run, talk: Path) -> None
 def test_another_word_is_no_level(run: Run, talk: Path) -> None:
     ended = run("extract", talk, "--review", "lazy")
     assert (ended.code, ended.out) == (2, "")
-    assert "'lazy' is not one of 'strict', 'usual', 'fast'" in " ".join(ended.err.split())
+    assert "--review is one of strict, usual, fast; 'lazy' will not do." in " ".join(ended.err.split())

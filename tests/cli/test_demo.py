@@ -50,6 +50,22 @@ def test_what_is_no_store_is_never_cleared_away(run: Run, hearer: FakeHearer, da
     assert mine.read_text(encoding="utf-8") == "mine"
 
 
+def test_memos_of_ones_own_are_never_cleared_away(
+    run: Run, hearer: FakeHearer, make_memo: MakeMemo, day: Path, tmp_path: Path
+) -> None:
+    out = tmp_path / "outputs"
+    assert run("demo", "--folder", day, "--out", out).code == 0
+    mine = make_memo("mine.wav", seed=9, folder=tmp_path / "mine")
+    assert run("ingest", mine, "--store", out / "demo-store").code == 0
+    ended = run("demo", "--folder", day, "--out", out)
+    assert (ended.code, ended.out) == (StoreError.exit_code, "")
+    assert ended.err == (
+        f"{out / 'demo-store'} holds memos that are not the demo's; move it away or name another --out.\n"
+    )
+    with Store.open(out / "demo-store", create=False) as store:
+        assert len(store.memos()) == 3
+
+
 def test_a_folder_that_is_not_there(run: Run, tmp_path: Path) -> None:
     ended = run("demo", "--folder", tmp_path / "none")
     assert (ended.code, ended.err) == (FileMissingError.exit_code, f"There is no folder {tmp_path / 'none'}.\n")

@@ -154,8 +154,41 @@ def test_horse_that_is_not_there(run: Run) -> None:
 def test_options_that_do_not_go_together(run: Run, arguments: list[str]) -> None:
     ended = run(*arguments)
     assert ended.code == 2
-    assert "Error" in ended.err
-    assert "Traceback" not in ended.err
+    assert ended.out == ""
+    assert ended.err.count("\n") == 1
+    assert ended.err.endswith(f" See clinchbook {arguments[0]} --help.\n")
+
+
+@pytest.mark.parametrize(
+    ("command", "sentence"),
+    [
+        ("show first", "VISIT is a whole number; 'first' will not do. See clinchbook show --help."),
+        ("due --weeks 1000", "--weeks is a whole number from 0 to 520; 1000 will not do. See clinchbook due --help."),
+        ("search --limit 0", "--limit is a whole number of at least 1; 0 will not do. See clinchbook search --help."),
+        (
+            "export Bramble --format docx",
+            "--format is one of html, pdf, csv, json, md; 'docx' will not do. See clinchbook export --help.",
+        ),
+        ("show", "VISIT is missing. See clinchbook show --help."),
+        ("show 1 2", "That is more than the command takes (2). See clinchbook show --help."),
+        ("sarch thrush", "No such command 'sarch'. Did you mean 'search', 'watch'? See clinchbook --help."),
+        (
+            "search --feet LF",
+            "There is no option --feet. Did you mean --foot or --where? See clinchbook search --help.",
+        ),
+        ("--store x show 1", "There is no option --store. Options go behind the command. See clinchbook --help."),
+        ("search --foot", "--foot wants something behind it."),
+    ],
+)
+def test_a_command_line_that_cannot_be_understood(run: Run, command: str, sentence: str) -> None:
+    ended = run(*command.split())
+    assert (ended.code, ended.out, ended.err) == (2, "", f"{sentence}\n")
+
+
+def test_a_group_without_a_command_shows_its_help(run: Run) -> None:
+    ended = run("roster")
+    assert ended.code == 2
+    assert "Take a list of horses from a CSV file." in ended.out + ended.err
 
 
 @pytest.mark.skipif(os.name != "posix", reason="signals and closed pipes are those of POSIX")

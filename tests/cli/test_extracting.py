@@ -113,3 +113,10 @@ def test_lines_from_stdin(run: Run, hearer: FakeHearer) -> None:
     ended = run("extract", "--jsonl", "-", given=b'{"id": "x", "text": "Thrush."}\n')
     assert json.loads(ended.out)["id"] == "x"
     assert ended.code == 0
+
+
+def test_the_horses_of_the_store_are_known(run: Run, hearer: FakeHearer, own_surroundings: Path) -> None:
+    assert json.loads(run("extract", "--json", given=TEXT).out)["visits"][0]["horse_match"] == "new"
+    assert not own_surroundings.exists()
+    assert run("roster", "add", "Bramble").code == 0
+    assert json.loads(run("extract", "--json", given=TEXT).out)["visits"][0]["horse_match"] == "known"

@@ -76,7 +76,7 @@ class TestExport:
         [
             ([], "Name one horse, or give --all"),
             (["Bramble", "--all"], "Name one horse, or give --all"),
-            (["Bramble", "--format", "pdf"], "A PDF is no text for the screen"),
+            (["Bramble", "--format", "pdf"], "pdf is no text for the screen"),
             (["Bramble", "--with-audio"], "The sound can go along with --format html or json only"),
             (["Bramble", "--format", "html", "--with-audio", "--redact"], "a voice says names"),
             (["--all", "--format", "html"], "name a folder with --out"),
@@ -101,7 +101,7 @@ class TestImport:
         file, other = tmp_path / "bramble.json", tmp_path / "other"
         assert run("export", "Bramble", "--format", "json", "--out", file).code == 0
         assert run("import", file, "--store", other).out == "1 horse, 1 memo, 1 visit taken in.\n"
-        assert run("import", file, "--store", other).out == "0 horses, 0 memos, 0 visits taken in.\n"
+        assert run("import", file, "--store", other).out == "Nothing new: all of it is here already.\n"
         assert "thrush" in run("show", "1", "--store", other).out
 
     def test_a_conflict_takes_nothing(self, run: Run, tmp_path: Path) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -13,7 +14,7 @@ from pipeline.errors import NoSpeechError, NotSoundError
 from pipeline.hearing.settings import HearingSettings
 from pipeline.ingest import Ingest, sound_files, spoken_names
 from pipeline.keeping import Store
-from pipeline.record import HorseMatch, MemoRecord, RosterHorse
+from pipeline.record import HorseMatch, MemoRecord, RosterHorse, Transcript, Visit
 from pipeline.vocabulary import load_vocabulary
 
 if TYPE_CHECKING:
@@ -59,6 +60,7 @@ def test_one_bad_file_does_not_stop_the_rest(
     assert ended.err.splitlines()[0].endswith("Nobody speaks in 2 silent.wav.")
     assert ended.err.splitlines()[1:] == [
         "Memos: 2 kept, 1 could not be taken in.",
+        "1 doubt to look at: clinchbook review puts it before you.",
         "Memos: 1 waiting; see clinchbook waiting, try again with clinchbook ingest --again.",
     ]
     with Store.open(own_surroundings, create=False) as store:
@@ -188,3 +190,21 @@ def test_a_memo_that_another_program_kept_meanwhile_is_said_to_be_kept(
         second = ingest.keep(memo, store)
         assert (second.already_kept, second.visit_ids, second.record) == (True, [], None)
         assert len(store.memos()) == 1
+
+
+def test_a_list_of_horses_is_asked_for_when_nobody_knows_whose_it_was(
+    run: Run, hearer: FakeHearer, make_memo: MakeMemo, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from tests.cli.conftest import FakeReader
+
+    wanted = "No horse is known yet; names are heard far better with a list: clinchbook roster import horses.csv"
+    read = FakeReader.read
+
+    def nobody(self: FakeReader, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]:
+        unclear = {"horse": None, "horse_match": HorseMatch.UNCLEAR}
+        return [visit.model_copy(update=unclear) for visit in read(self, transcript, roster, day)]
+
+    monkeypatch.setattr(FakeReader, "read", nobody)
+    assert wanted in run("ingest", make_memo("1.wav", seed=1)).err.splitlines()
+    assert run("roster", "add", "Sorrel").code == 0
+    assert wanted not in run("ingest", make_memo("2.wav", seed=2)).err.splitlines()

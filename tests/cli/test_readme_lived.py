@@ -96,7 +96,7 @@ def test_every_command_shown_works_in_its_turn(run: Run, reader_at_his_desk: Pat
     assert "thrush (mild)" in out["clinchbook search thrush --foot RH --since 2026-01"]
     assert "white line disease" in out['clinchbook search "seedy toe" --status suspected']
     assert "0 read differently, 13 the same" in out["clinchbook reread --all"]
-    assert out["clinchbook import everything.json"] == "0 horses, 0 memos, 0 visits taken in.\n"
+    assert out["clinchbook import everything.json"] == "Nothing new: all of it is here already.\n"
     written = ["due.ics", "everything.json", "hester-columns.csv", "hester-vet.pdf", "hester.csv", "hester.html"]
     assert sorted(path.name for path in reader_at_his_desk.iterdir() if path.is_file()) == sorted(
         [*written, "horse.pdf", "horses.csv"]

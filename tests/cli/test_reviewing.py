@@ -6,6 +6,7 @@ import hashlib
 import json
 import os
 import re
+import select
 import subprocess
 import sys
 from collections.abc import Callable
@@ -248,9 +249,10 @@ def press(ours: int, theirs: int, key: str) -> None:
 
 
 def seen_until(terminal: int, end: str) -> str:
-    """What a terminal shows up to and with these words; waits for them as long as there is a program."""
+    """What a terminal shows up to and with these words; a minute without a sign is a failure, not a wait."""
     shown = ""
     while end not in shown:
+        assert select.select([terminal], [], [], 60)[0], f"waited for {end!r} in vain; shown was:\n{shown}"
         shown += os.read(terminal, 1).decode("utf-8", "replace")
     return shown
 

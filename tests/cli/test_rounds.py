@@ -43,7 +43,7 @@ class TestBrief:
         assert run("brief", "--day", "2026-02-16").out.splitlines()[1].startswith("Seen 5 Jan 2026, 5.9 weeks ago")
         ended = run("brief", "--day", "2026-02-20")
         assert (ended.code, ended.out) == (NotFoundError.exit_code, "")
-        assert ended.err == "No horse was seen on 2026-02-20, and none is due by then.\n"
+        assert ended.err == "No horse was seen on 20 Feb 2026, and none is due by then.\n"
 
     def test_a_horse_that_is_not_there(self, run: Run) -> None:
         ended = run("brief", "Brambel")

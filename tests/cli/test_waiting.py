@@ -37,7 +37,10 @@ def test_a_memo_that_fails_waits_with_its_reason(
     told = run("waiting")
     assert told.out.startswith(f"1  {memo}  since 20")
     assert told.out.endswith(", 1 try: Nobody speaks in silent.wav.\n")
-    assert told.err == "Try them again with: clinchbook ingest --again\n"
+    assert (
+        told.err
+        == "Try them again with: clinchbook ingest --again\nTake one off the list with: clinchbook waiting --drop N\n"
+    )
 
 
 def test_trying_again_takes_only_those_that_wait(
@@ -54,7 +57,7 @@ def test_trying_again_takes_only_those_that_wait(
     ended = run("ingest", "--again")
     asked = "  (!) A new horse, heard as “Bramble”; is that its name? (“Bramble” at 0:00)\n"
     assert (ended.code, ended.out) == (0, "visit 1: Bramble (new horse), 2026-01-31: 1 fact\n" + asked)
-    assert ended.err == "Memos: 1 kept.\n"
+    assert ended.err == "Memos: 1 kept.\n1 doubt to look at: clinchbook review puts it before you.\n"
     assert run("ingest", "--again").err == "No memo waits.\n"
     assert run("waiting").err == "No memo waits.\n"
 

@@ -49,7 +49,7 @@ CASES: dict[str, tuple[str, set[Row]]] = {
     "between sizes": ("Near hind new shoe, between a one and an aught.", said("LH work new_shoe", "LH shoe_size 0-1")),
     "half size": ("Off fore new shoe, size two and a half.", said("RF work new_shoe", "RF shoe_size 2.5")),
     "inches and eighths": ("Left front toe length three inches and three eighths.", said("LF toe_length 85.7")),
-    "mixed number": ("Right front toe length three and a quarter inches.", said("RF toe_length 82.5")),
+    "mixed number": ("Right front toe length three and a quarter inches.", said("RF toe_length 82.6")),
     "ellipsis of a measure": ("Toe length near fore ninety millimetres, off fore eighty eight.",
                               said("LF toe_length 90", "RF toe_length 88")),
     "half degrees": ("Toe angle on the left front fifty one and a half degrees.", said("LF toe_angle 51.5")),

@@ -109,7 +109,7 @@ def thin(scene: Scene) -> Statement:
         (
             ("half an inch", 12.7),
             ("three eighths of an inch", 9.5),
-            ("a quarter inch", 6.3),
+            ("a quarter inch", 6.4),
             ("five eighths of an inch", 15.9),
         )
     )

@@ -8,7 +8,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from pipeline.hearing.listening import steps
+from pipeline.hearing.listening import shortened, steps
 from pipeline.hearing.recognise import Heard, Recogniser
 from pipeline.hearing.settings import HearingSettings
 from pipeline.vocabulary import load_vocabulary
@@ -64,3 +64,10 @@ def test_the_silence_behind_a_stretch_is_weighed_for_a_second_only(frames: int, 
     features = np.zeros((80, 3000), dtype=np.float32)
     features[:, :frames] = 0.5
     assert steps(features) == expected
+
+
+@pytest.mark.parametrize(("longest", "kept"), [(200, 1000), (1200, 1300), (1201, 1300), (2950, 3000), (3000, 3000)])
+def test_the_encoder_sees_the_longest_stretch_and_a_second(longest: int, kept: int) -> None:
+    features = np.zeros((2, 80, 3000), dtype=np.float32)
+    features[0, :, :100] = features[1, :, :longest] = 0.5
+    assert shortened(features).shape == (2, 80, kept)

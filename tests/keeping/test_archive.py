@@ -98,6 +98,46 @@ def test_the_parts_open_with_the_age_program_too(saved: Path, tmp_path: Path) ->
         ]  # fmt: skip
 
 
+class TestAMachineThatIsBusy:
+    """The age library measures the machine, and refuses for now what it opens when there is less to do."""
+
+    @staticmethod
+    def refusing(monkeypatch: pytest.MonkeyPatch, times: int) -> list[float]:
+        """Let the passphrase be refused so many times; returns the pauses that were made."""
+        decrypt, paused = pyrage.passphrase.decrypt, list[float]()
+
+        class Busy:
+            """Has too much to do at first."""
+
+            left = times
+
+            @classmethod
+            def decrypt(cls, sealed: bytes, passphrase: str) -> bytes:
+                """Refuse, or open."""
+                if cls.left:
+                    cls.left -= 1
+                    raise pyrage.DecryptError("Excessive work parameter for passphrase.")
+                opened: bytes = decrypt(sealed, passphrase)
+                return opened
+
+        monkeypatch.setattr(pyrage, "passphrase", Busy)
+        monkeypatch.setattr("pipeline.keeping.archive.time.sleep", paused.append)
+        return paused
+
+    def test_opens_a_little_later(self, saved: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+        paused = self.refusing(monkeypatch, 3)
+        assert opened(saved, tmp_path / "new") == ()
+        assert paused == [1.0, 5.0, 15.0]
+
+    def test_never_calls_the_passphrase_wrong(
+        self, saved: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        self.refusing(monkeypatch, 4)
+        with pytest.raises(BackupError, match=r"^This machine is too busy, .* The back-up is not at fault\.$"):
+            opened(saved, tmp_path / "new")
+        assert not (tmp_path / "new").exists()
+
+
 def test_damage_anywhere_is_found(saved: Path, tmp_path: Path) -> None:
     data = saved.read_bytes()
     for part in range(40):

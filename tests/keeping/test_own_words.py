@@ -51,9 +51,11 @@ def test_adding_again_changes_nothing(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("name", "canonical", "form", "said"),
     [
-        ("ailments", "thrush", "the rot", "There is no class of words 'ailments'; there are asides, bias, "),
-        ("findings", "rot", "the rot", "There is no 'rot' among the findings; there are thrush, "),
-        ("denials", "between", "nope", "There is no 'between' among the denials; there are before, after, pseudo."),
+        ("ailments", "thrush", "the rot", "'ailments' is no class of words; known are asides, bias, "),
+        ("findings", "rot", "the rot", "'rot' is no name among the findings; known are thrush, "),
+        ("denials", "between", "nope", "'between' is no name among the denials; known are before, after, pseudo."),
+        ("finding", "thrush", "the rot", "'finding' is no class of words. Did you mean findings?"),
+        ("findings", "thrash", "the rot", "'thrash' is no name among the findings. Did you mean thrush?"),
         ("findings", "corn", "thrush", "“thrush” has a meaning already: thrush among the findings."),
         ("findings", "thrush", "no", "“no” has a meaning already: "),
         ("findings", "thrush", "rot|no", "'rot|no' must be plain lower-case words with single spaces."),

@@ -44,7 +44,7 @@ def test_only_names_are_needed(tmp_path: Path) -> None:
     ("data", "message"),
     [
         (b"", "is empty"),
-        (b"horse,owner\nBramble,Fern\n", "no column name"),
+        (b"horse,owner\nBramble,Fern\n", "no column “name”"),
         (b"name,owner,owner\nBramble,Fern,Fern\n", "column owner twice"),
         (b"name,owner\nBramble,Fern\n,Fern\n", "line 3 has no name"),
         (b"name\nBramble\n\nBl\xfcte\n", "line 4 is no UTF-8"),
@@ -63,5 +63,11 @@ def test_a_mistake_is_refused_with_its_line(tmp_path: Path, data: bytes, message
 def test_a_missing_file_and_a_folder(tmp_path: Path) -> None:
     with pytest.raises(FileMissingError):
         read_roster(tmp_path / "none.csv")
-    with pytest.raises(RosterError, match="cannot be read"):
+    with pytest.raises(RosterError, match=f"{tmp_path} is a folder; name the list in it"):
         read_roster(tmp_path)
+
+
+@pytest.mark.parametrize("mark", [",", ";", "\t"])
+def test_cells_are_parted_as_spreadsheets_part_them(tmp_path: Path, mark: str) -> None:
+    text = f"name{mark}place\nBramble{mark}Ford\n"
+    assert read_roster(written(tmp_path, text.encode())) == [RosterHorse(name="Bramble", place="Ford")]

@@ -48,6 +48,7 @@ def _take(at: Window, address: str, folder: Path, name: str) -> None:
     follow(page.get_by_role("link", name="Day", exact=True))
     follow(page.get_by_role("link", name="Hester").first)
     follow(page.get_by_role("link", name="toe length 92 mm"))
+    shot("question-field")
     page.get_by_text("Something was missed here").click()
     page.get_by_label("What was said, with its foot").fill("off hind, thrush in the commissure")
     follow(page.get_by_role("button", name="Add it"))
@@ -55,8 +56,6 @@ def _take(at: Window, address: str, folder: Path, name: str) -> None:
     follow(page.get_by_role("button", name="Yes, learn it"))
     follow(page.get_by_role("link", name="Review"))
     shot("question-horse")
-    follow(page.get_by_role("button", name="Skip for now"))
-    shot("question-field")
     page.goto(page.url.partition("/review")[0] + "/search?words=thrush")
     shot("search")
     follow(page.get_by_role("link", name="Review"))
@@ -85,8 +84,9 @@ def _answer(at: Window) -> None:
     sound = page.get_by_role("button", name="sound", exact=True)
     whose = page.get_by_role("button", name="Pumpkin (Gooseberry Lane)", exact=True)
     right = page.locator("button.main")
+    nobody = page.get_by_role("button", name="None of these: leave it without a horse")
     skip = page.get_by_role("button", name="Skip for now")
-    follow(next(one for one in (sound, whose, right, skip) if one.count()).first)
+    follow(next(one for one in (sound, whose, right, nobody, skip) if one.count()).first)
 
 
 if __name__ == "__main__":

@@ -96,11 +96,12 @@ def test_a_day_without_a_visit_and_a_store_without_one(
 
 
 def test_search_finds_as_the_command_does(inside: Browser) -> None:
-    assert "1 find. Hester 2026-05-12 left fore: puncture (sole)" in inside.get("/search?words=puncture").words
+    assert "1 find. Hester Tuesday 12 May 2026 Left fore: puncture (sole)" in inside.get("/search?words=puncture").words
     assert "Nothing found." in inside.get("/search?words=puncture&foot=RF").words
     assert "Nothing found." in inside.get("/search?words=puncture&status=absent").words
     assert "1 find." in inside.get("/search?words=puncture&status=any&horse=Hester").words
-    assert "1 find. Hester 2026-05-12, notes Stood <b>well</b>." in inside.get("/search?words=stood").words
+    assert "1 find. Hester Tuesday 12 May 2026, notes Stood <b>well</b>." in inside.get("/search?words=stood").words
+    assert "Nothing found. Did you mean puncture" in inside.get("/search?words=punctre").words
     assert "'XX' is no foot" in inside.get("/search?words=puncture&foot=XX").words
     assert "No horse called Hestar is in the store." in inside.get("/search?horse=Hestar").words
     assert "is no status" in inside.get("/search?words=puncture&status=gone").words

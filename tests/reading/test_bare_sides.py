@@ -64,8 +64,8 @@ def test_left_alone_is_no_side(read: Read) -> None:
 @pytest.mark.parametrize(
     ("text", "slot", "millimetres"),
     [
-        ("Toe length three and a quarter left front.", "toe_length", 82.5),
-        ("Toe lengths 3 1/4 left front.", "toe_length", 82.5),
+        ("Toe length three and a quarter left front.", "toe_length", 82.6),
+        ("Toe lengths 3 1/4 left front.", "toe_length", 82.6),
         ("Left front toe length eight and a half.", "toe_length", 85.0),
         ("Toe length 84 left front.", "toe_length", 84.0),
         ("Heel height inch and five eighths left front.", "heel_height", 41.3),

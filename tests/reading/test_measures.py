@@ -10,7 +10,7 @@ from tests.reading.telling import told
 CASES = {
     "inches eighths": ("Left front toe three inches and three eighths.", ["LF toe_length 85.7"]),
     "three and three eighths": ("Right front toe length three and three eighths inches.", ["RF toe_length 85.7"]),
-    "digits": ("Left front toe length 3 1/4 inches.", ["LF toe_length 82.5"]),
+    "digits": ("Left front toe length 3 1/4 inches.", ["LF toe_length 82.6"]),
     "mm": ("Toe length 92 mm on the near fore.", ["LF toe_length 92"]),
     "cm": ("Off fore toe length nine centimetres.", ["RF toe_length 90"]),
     "angle half": ("Left front toe angle fifty one and a half.", ["LF toe_angle 51.5"]),
@@ -26,7 +26,7 @@ CASES = {
     "sole depth": ("Sole depth twelve millimetres on the right front.", ["RF sole_depth 12"]),
     "half an inch sole": ("Half an inch of sole on the left front.", ["LF sole_depth 12.7"]),
     "width": ("Left front is five inches across.", ["LF hoof_width 127"]),
-    "hoof width": ("Hoof width five and a quarter inches, left front.", ["LF hoof_width 133.3"]),
+    "hoof width": ("Hoof width five and a quarter inches, left front.", ["LF hoof_width 133.4"]),
     "size word": ("Size three on the fronts.", ["LF+RF shoe_size 3"]),
     "size zero": ("Left front, size zero.", ["LF shoe_size 0"]),
     "double aught": ("Double aught on both hinds.", ["LH+RH shoe_size 00"]),

@@ -10,7 +10,20 @@ import pytest
 from tests.reading.conftest import Read
 
 PAIRS = [("Tally", "Buck"), ("Rusty", "Copper"), ("Long Division", "Star")]
-ROSTER = ("Tally", "Buck", "Rusty", "Copper", "Patch", "Heel", "Long Division", "Star", "Juno", "Duke", "Duchess")
+ROSTER = (
+    "Tally",
+    "Buck",
+    "Rusty",
+    "Copper",
+    "Patch",
+    "Heel",
+    "Long Division",
+    "Star",
+    "Juno",
+    "Duke",
+    "Duchess",
+    "Sable",
+)
 
 FIRST = """\
 {A}. Thrush in the left hind.
@@ -190,3 +203,81 @@ def test_a_horse_only_spoken_of_takes_nothing(read: Read, form: str) -> None:
         ("Tally", "LH", "thrush"),
         *{("Tally", foot, "new_shoe") for foot in ("LF", "RF")},
     }
+
+
+BACK = """\
+Oh, and {A} again, trimmed the hinds.
+Going back to {A}, trimmed the hinds.
+Back to {A}, trimmed the hinds.
+Back to {A}. Trimmed the hinds.
+{A} again. Trimmed the hinds.
+{A} again, trimmed the hinds.
+And {A}, I forgot, trimmed the hinds.
+I forgot on {A}, trimmed the hinds.
+Forgot to say, {A}, trimmed the hinds.
+Forgot to say {A} had the hinds trimmed.
+Oh yeah {A}, trimmed the hinds.
+One more thing on {A}, trimmed the hinds.
+One thing about {A}, trimmed the hinds.
+About {A}, trimmed the hinds.
+Also on {A}, trimmed the hinds.
+{A}'s hinds I trimmed.
+Trimmed {A}'s hinds too.
+On {A} I trimmed the hinds as well.
+{A} as well, trimmed the hinds.
+Meant to say {A}'s hinds are trimmed.
+With {A}, I left out that I trimmed the hinds.
+Another thing, {A}, trimmed the hinds.
+Wait, back to {A}, trimmed the hinds.
+Sorry, back on {A}, trimmed the hinds.
+And on {A} I trimmed the hinds.
+And I trimmed {A}'s hinds.
+Left out on {A}, hinds trimmed.
+For {A} put hinds trimmed.
+Add to {A}, hinds trimmed.
+Put down for {A}, hinds trimmed.
+"""
+
+WEEKS = """\
+Six weeks for {A}, five for {B}, eight for {C}.
+{A} six weeks, {B} five, {C} eight.
+{A} in six weeks, {B} in five, {C} in eight.
+{A} in six, {B} in five, {C} in eight weeks.
+{A} at six weeks, {B} at five and {C} at eight.
+{A}'s due in six weeks, {B} in five, {C} in eight.
+{A}'s six weeks, {B}'s five, {C}'s eight.
+{A} six, {B} five, {C} eight weeks.
+Six weeks on {A}, five on {B}, eight on {C}.
+Back to {A} in six weeks, {B} in five and {C} in eight.
+See {A} in six weeks, {B} in five, {C} in eight.
+I'll see {A} in six weeks, {B} in five, {C} in eight.
+{A} can go six weeks, {B} five, {C} eight.
+{A} goes six weeks, {B} goes five, {C} goes eight.
+{A} on six weeks, {B} on five, {C} on eight.
+{A} gets six weeks, {B} gets five, {C} gets eight.
+Put {A} down for six weeks, {B} for five, {C} for eight.
+Next time {A} six weeks, {B} five weeks, {C} eight weeks.
+{A}, six weeks. {B}, five. {C}, eight.
+{A} six weeks. {B} five weeks. {C} eight weeks.
+Six weeks, {A}. Five weeks, {B}. Eight weeks, {C}.
+Six for {A}, five for {B} and eight for {C}, weeks that is.
+{A} and {B} in six and five weeks, {C} in eight.
+Book {A} for six weeks, {B} for five, {C} for eight.
+"""
+
+
+@pytest.mark.parametrize("form", BACK.splitlines())
+def test_back_to_a_horse(read: Read, form: str) -> None:
+    assert told(read, "{A}. Thrush in the left front. {B}. New shoes in front. " + form, "Tally", "Buck") == {
+        ("Tally", "LF", "thrush"),
+        *{("Buck", foot, "new_shoe") for foot in ("LF", "RF")},
+        *{("Tally", foot, "trim") for foot in ("LH", "RH")},
+    }
+
+
+@pytest.mark.parametrize("form", WEEKS.splitlines())
+def test_each_of_three_has_its_weeks(read: Read, form: str) -> None:
+    text = "Tally. Thrush in the left front. Buck. New shoes in front. Sable. Trimmed the hinds. "
+    facts = told(read, text + form.replace("{C}", "Sable"), "Tally", "Buck")
+    weeks = {(horse, weeks) for horse, foot, weeks in facts if foot is None}
+    assert weeks == {("Tally", "6.0"), ("Buck", "5.0"), ("Sable", "8.0")}

@@ -128,7 +128,7 @@ def test_a_missing_folder_or_a_folder_in_the_way_is_said(tmp_path: Path) -> None
     with pytest.raises(FileMissingError, match="no folder"):
         write_whole(tmp_path / "none" / "x.md", "x")
     (tmp_path / "x.md").mkdir()
-    with pytest.raises(ClinchbookError, match=r"x\.md cannot be written"):
+    with pytest.raises(ClinchbookError, match=r"x\.md is a folder; name a file"):
         write_whole(tmp_path / "x.md", "x")
 
 

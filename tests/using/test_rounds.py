@@ -207,7 +207,7 @@ class TestBrief:
         with Looking.open(empty.folder) as looking:
             lines = brief_lines(brief(looking, looking.horse("Bramble"), TODAY))
             assert due_lines(due_list(looking, TODAY, TODAY))[-1] == (
-                "1 visit belongs to no horse yet (assign gives it one): a horse may be due later."
+                "1 visit belongs to no horse yet (assign gives one): a horse may be due later."
             )
         assert "On now    LF: bare ((!) trim) (16 Feb 2026)" in lines
         assert "Worked?   LF: (!) plain to bare (16 Feb 2026): before no finding said, 2 visits;" in lines

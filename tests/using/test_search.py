@@ -14,7 +14,7 @@ from pipeline.errors import NotFoundError, SettingsError
 from pipeline.keeping import Found, Looking, Store
 from pipeline.record import Fact, HorseMatch, Status, Visit
 from pipeline.using.found import found_json, found_lines
-from pipeline.using.search import Asked, count, foot_asked, search, split_findings, wanted_of
+from pipeline.using.search import Asked, count, foot_asked, meant_perhaps, search, split_findings, wanted_of
 from pipeline.vocabulary import Vocabulary, load_vocabulary
 
 if TYPE_CHECKING:
@@ -135,7 +135,8 @@ def test_an_unassigned_visit_is_found_by_its_heard_name_and_marked(
     ("asked", "message"),
     [
         (Asked(findings=["gremlins"]), "no finding"),
-        (Asked(slots=["colour"]), "no slot"),
+        (Asked(slots=["colour"]), "no kind of fact; known are finding, tester"),
+        (Asked(slots=["shoesize"]), r"no kind of fact\. Did you mean shoe_size\?"),
         (Asked(feet=["fifth"]), "no foot"),
         (Asked(zones=["ear"]), "no part of the foot"),
         (Asked(statuses=["maybe"]), "no status"),
@@ -294,10 +295,27 @@ def test_finds_are_counted(
 
 
 def test_there_is_no_counting_by_moon(store: Store, vocabulary: Vocabulary) -> None:
-    with Looking.open(store.folder) as looking, pytest.raises(SettingsError, match="no way to count; known are month"):
+    with (
+        Looking.open(store.folder) as looking,
+        pytest.raises(SettingsError, match="no way to count; known are month"),
+    ):
         count(looking, Asked("thrush"), "moon", vocabulary)
 
 
 def test_a_look_into_the_store_cannot_write(store: Store) -> None:
     with Looking.open(store.folder) as looking, pytest.raises(sqlite3.OperationalError, match="readonly"):
         looking._connection.execute("UPDATE visits SET notes = 'x'")
+
+
+@pytest.mark.parametrize(
+    ("words", "offered"),
+    [
+        ("trush", " Did you mean thrush"),
+        ("seedy tow", " Did you mean seedy toe"),
+        ("thrush", ""),
+        ("gatepost", ""),
+    ],
+)
+def test_what_was_perhaps_meant(vocabulary: Vocabulary, words: str, offered: str) -> None:
+    told = meant_perhaps(words, vocabulary)
+    assert told.startswith(offered) if offered else not told

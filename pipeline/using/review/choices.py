@@ -22,12 +22,14 @@ _FEET_ASKED: tuple[tuple[Foot | None, ...], ...] = (("LF", "RF"), ("LH", "RH"), 
 
 @dataclass(frozen=True)
 class Choice:
-    """One answer: what it says, and the fields that it sets, the feet, or the facts of a choice that it keeps."""
+    """One answer: what it says, and the fields that it sets, the feet, the facts of a choice that it keeps, or those
+    that it adds."""
 
     says: str
     fields: FactFields = field(default_factory=lambda: FactFields())
     keeps: tuple[int, ...] = ()
     feet: tuple[Foot | None, ...] = ()
+    adds: tuple[Fact, ...] = ()
 
 
 def choices_of(item: Item, vocabulary: Vocabulary, last: LastTime | None) -> list[Choice]:

@@ -9,6 +9,7 @@ from textwrap import shorten
 
 from pipeline.keeping import KeptFact, KeptFlag, KeptVisit
 from pipeline.record import FEET, Fact, FlagKind
+from pipeline.sentences import capital
 from pipeline.using.wording import FOOT_NAMES, fact_words
 
 _LONGEST_QUOTE = 60  # characters of the words in question; all of them stand in the text below
@@ -90,7 +91,7 @@ class Item:
     def reason(self) -> str:
         """Why it is asked, in one or more plain sentences."""
         if self.spot_check:
-            return "Spot check: nothing is doubted here. Is it what was said?"
+            return "Nothing is doubted here. Is it what was said?"
         told = [flag.flag.reason for flag in self.flags]
         told += [reason for kept in self.facts for reason in kept.fact.reasons]
         if not told:
@@ -118,6 +119,5 @@ def with_feet(fact: Fact, feet: tuple[str | None, ...]) -> str:
 
 
 def _sentence(reason: str) -> str:
-    text = reason.strip()
-    text = text[:1].upper() + text[1:]
+    text = capital(reason.strip())
     return text if text.endswith((".", "?", "!")) else f"{text}."

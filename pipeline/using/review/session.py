@@ -29,6 +29,7 @@ from pipeline.keeping.to_review import SPOT_CHECK
 from pipeline.record import Fact, FlagKind, Foot, HorseMatch, RosterHorse
 from pipeline.using.review import learning
 from pipeline.using.review.choices import Choice, choices_of
+from pipeline.using.review.follow_up import gone_or_there
 from pipeline.using.review.items import Item, ItemKind, with_feet
 from pipeline.using.review.nearest import Near, nearest
 from pipeline.using.review.questions import carrying
@@ -117,7 +118,7 @@ class Review:
         """The question with its words, sound, choices and the last visit's value."""
         last = last_time(self.store, item)
         horses = nearest(self.store, item) if item.kind is ItemKind.HORSE else []
-        choices = choices_of(item, self.vocabulary, last)
+        choices = choices_of(item, self.vocabulary, last) or gone_or_there(self.store, item)
         return Shown(item, words_of(item), clip_of(item), choices, horses, last)
 
     def accept(self, item: Item) -> Done:
@@ -134,6 +135,8 @@ class Review:
         """One of the choices that were shown is right."""
         if choice.feet:
             return self.set_feet(item, choice.feet)
+        if choice.adds:
+            return self._decide(item, [AddFact(fact) for fact in choice.adds], f"Added: {choice.says}.")
         if not choice.keeps:
             return self.correct(item, choice.fields)
         decisions: list[Decision] = [

@@ -40,7 +40,7 @@ def test_about_one_in_twenty_is_drawn_and_always_the_same(demo: Review) -> None:
 
 def test_they_are_marked_and_stand_among_the_others(demo: Review) -> None:
     items = demo.queue()
-    assert all(item.reason().startswith("Spot check") for item in checks(demo))
+    assert all(item.reason().startswith("Nothing is doubted here") for item in checks(demo))
     places = [place for place, item in enumerate(items) if item.spot_check]
     assert places != list(range(len(items) - len(places), len(items)))
 

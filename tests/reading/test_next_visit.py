@@ -1,0 +1,190 @@
+"""When to come back: every way of saying it, and what is no next visit.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+
+SIX_WEEKS = """\
+Six weeks
+Six weeks please
+Back in six weeks
+Back in six
+Back at six weeks
+Again in six weeks
+See him in six weeks
+See him again in six weeks
+I'll see him in six
+Due in six weeks
+Due again in six weeks
+Next due six weeks
+Next visit six weeks
+Next visit in six weeks
+Next one in six weeks
+Next shoeing six weeks
+Next time six weeks
+Book six weeks
+Booked for six weeks
+Book him for six weeks
+Booked in for six weeks
+Pencilled in for six weeks
+Put him down for six weeks
+Put her in the book for six weeks
+Put down six weeks
+Make it six weeks
+Call it six weeks
+Say six weeks
+Let's say six weeks
+We'll say six weeks
+We said six weeks
+I said six weeks
+Told them six weeks
+Told the owner six weeks
+I told her six weeks
+She wants him done in six weeks
+Owner wants six weeks
+They want six weeks
+He goes six weeks
+He can go six weeks
+He can go another six weeks
+He'll go six weeks
+He'll do six weeks
+He'll be good for six weeks
+Good for six weeks
+That'll do him six weeks
+Six weeks should do it
+Six weeks and no longer
+No longer than six weeks
+Don't let him go past six weeks
+Don't let him go over six weeks
+Keep him to six weeks
+Keep him on six weeks
+On a six week cycle
+Six week cycle
+Stick with six weeks
+Staying at six weeks
+Stay on six weeks
+Six weeks from today
+Six weeks Tuesday
+Six weeks on Tuesday
+Six weeks from now
+In six weeks' time
+Come back in six weeks
+I'm back in six weeks
+I'll be back in six weeks
+I'll be out again in six weeks
+We'll be back in six weeks
+Return six weeks
+Recheck in six weeks
+Check him in six weeks
+Look at him again in six weeks
+Do him again in six weeks
+Reset in six weeks
+Trim again in six weeks
+Needs doing in six weeks
+He'll need doing in six weeks
+Wants doing in six weeks
+Six weeks till the next one
+Six weeks until I'm back
+Six weeks between visits
+Drop him back to six weeks
+Bring him back to six weeks
+Cut him back to six weeks
+Down to six weeks from eight
+Six weeks instead of eight
+Six weeks not eight
+Was eight, now six weeks
+Change him from eight to six weeks
+Six or seven weeks
+Six to seven weeks
+Six weeks, seven at most
+Six weeks at the outside
+Six weeks tops
+Six weeks max
+About six weeks
+Around six weeks
+Roughly six weeks
+Six weeks or so
+Six weeks give or take
+Six weeks or thereabouts
+Say six weeks or thereabouts
+Six weeks as usual
+Usual six weeks
+The usual six weeks
+Same six weeks
+Six weeks again
+Six weeks, same as always
+6 weeks
+6 wks
+Six wks
+"""
+
+NO_NEXT_VISIT = """\
+He was six weeks overdue
+It's been six weeks
+Six weeks since I was here
+Six weeks since the last trim
+Last done six weeks ago
+He's had six weeks off
+Six weeks of box rest
+He was on box rest for six weeks
+Box rest six weeks
+Turned out for six weeks
+He's been lame for six weeks
+Lame six weeks
+She had him six weeks
+They've had him six weeks
+He's six weeks late
+He went six weeks last time
+He was at six weeks last time
+Shoes were six weeks old
+The shoes have been on six weeks
+He lost it six weeks in
+Six weeks back he lost a shoe
+It happened six weeks ago
+Every six weeks they worm him
+Show's in six weeks
+She foals in six weeks
+He runs in six weeks
+The abscess took six weeks
+It took six weeks to grow out
+After six weeks it was gone
+I was off six weeks with my back
+He's six weeks into it
+Antibiotics for six weeks
+"""
+
+
+def weeks(read: Read, said: str) -> list[object]:
+    visits = read(f"Tally, trimmed the fronts. {said}.", "Tally")
+    return [fact.value for visit in visits for fact in visit.facts if fact.slot == "next_visit_weeks"]
+
+
+@pytest.mark.parametrize("said", SIX_WEEKS.splitlines())
+def test_six_weeks(read: Read, said: str) -> None:
+    assert weeks(read, said) == [6.0]
+
+
+@pytest.mark.parametrize("said", NO_NEXT_VISIT.splitlines())
+def test_no_next_visit(read: Read, said: str) -> None:
+    assert weeks(read, said) == []
+
+
+@pytest.mark.parametrize(
+    ("said", "count"),
+    [
+        ("Eight weeks, except it's show season, so let's say six", 6.0),
+        ("Eight weeks I told them, no I didn't, I told them six", 6.0),
+        ("They wanted ten, I'm saying eight weeks", 8.0),
+        ("Five weeks I said, only he's away showing that week, so it's six", 6.0),
+        ("Back to her in two weeks. Make that three", 3.0),
+        ("Six weeks. Actually she asked for five, so five", 5.0),
+        ("Nine, no, let's do eight weeks", 8.0),
+    ],
+)
+def test_what_was_settled_counts(read: Read, said: str, count: float) -> None:
+    assert weeks(read, said) == [count]
