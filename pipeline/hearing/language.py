@@ -11,7 +11,8 @@ if TYPE_CHECKING:
     from pipeline.hearing.sieve import Segment
 
 NOT_ENGLISH = "This does not sound like English; nothing that was read here can be trusted."
-# Of 20 English memos in five voices the least was 0.97; of 13 in other languages by natural voices the most was 0.01.
+# Of 17 English takes in five voices, nine of them in noise at 5 dB, the least was 0.89; of 10 in German, French,
+# Spanish and Italian by a natural voice the most was 0.002, of 10 in seven languages by a robotic one 0.44.
 _HALF = 0.5
 _STRETCH_BELOW, _STRETCH_S = 0.1, 5.0  # a stretch alone is judged only where it is long, and only where it is clear
 

@@ -33,15 +33,15 @@ def test_chances_by_hand() -> None:
 
 
 @pytest.mark.parametrize(
-    ("text", "quote", "status"),
+    ("text", "quote", "slot", "status"),
     [
-        ("Left fore, thrush in the frog.", "thrush", Status.PRESENT),
-        ("There was no thrush in either hind.", "thrush", Status.ABSENT),
-        ("If it is no better I will put pads on him next time.", "pads", Status.PLANNED),
+        ("Reset both fronts, six nails each.", "Reset", "work", Status.PRESENT),
+        ("There was no thrush in either hind.", "thrush", "finding", Status.ABSENT),
+        ("If it is no better I will put pads on him next time.", "pads", "pad", Status.PLANNED),
     ],
 )
-def test_the_shipped_opinion_on_plain_talk(text: str, quote: str, status: Status) -> None:
-    chances = shipped_opinion().chances(words(text, quote, "pad" if quote == "pads" else "finding"))
+def test_the_shipped_opinion_on_plain_talk(text: str, quote: str, slot: str, status: Status) -> None:
+    chances = shipped_opinion().chances(words(text, quote, slot))
     assert max(chances, key=lambda name: chances[name]) == status.value
 
 
