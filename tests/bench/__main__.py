@@ -57,6 +57,18 @@ BENCHES = {
     "hearing": Bench(
         "tests.bench.hearing", "words, names and facts from sound", _csv("hearing"), needs="spoken memos: --voices DIR"
     ),
+    "speed": Bench(
+        "tests.bench.hearing.speed",
+        "ingest beside plain faster-whisper",
+        _csv("hearing_speed"),
+        needs="spoken memos: --sound DIR",
+    ),
+    "archive": Bench(
+        "tests.bench.hearing.archive",
+        "a long archive on a graphics card",
+        _csv("hearing_archive"),
+        needs="a folder of memos and a card",
+    ),
     "endurance": Bench(
         "tests.endurance", "kills, faults, power cuts, damage", ENDURANCE, ("--full",), "strace, root, some hours"
     ),
