@@ -22,10 +22,12 @@ class NameBase:
         roster: Sequence[RosterHorse],
         exact: list[tuple[int, int, RosterHorse]],
         common: frozenset[str] = frozenset(),
+        heard: bool = False,
     ) -> None:
-        """``common`` are words in small letters that are no name by themselves."""
+        """``common`` are words in small letters that are no name by themselves; ``heard`` is false for typed text."""
         self._talk = talk
         self._common = common
+        self._heard = heard
         self._cased = any(token.text[:1].isupper() for token in talk.doc)
         self._roster = roster
         self._exact = exact

@@ -107,7 +107,7 @@ class Reader:
         join_feet(talk)
         talk.fix_places()
         split_segments(talk)
-        horses = HorseFinder(talk, roster, exact, self._common)
+        horses = HorseFinder(talk, roster, exact, self._common, heard=transcript.heard)
         horses.find_names()
         horses.assign()
         _draft(talk, horses.found, day)

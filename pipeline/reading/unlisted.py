@@ -120,10 +120,16 @@ class UnlistedNames(NameBase):
             told = behind in SENTENCE_ENDS and self._trade_follows(end + 1)
             told = told or (behind == "," and self._told_at_once(end + 1))
             told = told or (behind in ("has", "had", "got", "'s") and head == start and self._trade_follows(end))
-            if told:
+            if told and (not self._heard or self._said_again(start, end)):
                 self._hear(start, end)
                 self._again(start)
                 taken.update(range(start, end))
+
+    def _said_again(self, start: int, end: int) -> bool:
+        """Whether the name is said once more: a recogniser writes a misheard word large once, seldom twice."""
+        doc, name = self._talk.doc, self._text(start, end)
+        later = (doc[at : at + end - start].text for at in range(len(doc)) if at != start)
+        return any(text == name for text in later)
 
     def _could_be_new(self, start: int, end: int) -> bool:
         """Whether the words are capitalised and neither of the trade, nor in any phrase of the vocabulary."""
