@@ -1,10 +1,9 @@
 """What the recogniser is told to expect: the names on the roster and the trade's words, within its room for a prompt.
 
-The words come from ``vocab/bias.csv`` by rank and go in as hotwords, in short sentences of four: the recogniser writes
+The words come from ``vocab/bias.csv`` by rank and go in as hotwords, in short sentences of two: the recogniser writes
 as it was prompted. After one long list with commas it leaves out the full stops and capitals that reading needs; after
-sentences of one word each it writes two full stops for every one that was said. Measured on 80 takes of 40 memos in
-six synthetic voices, base model, facts F1 behind the same reader: one word a sentence 0.852, two 0.871, four 0.874,
-eight 0.857.
+sentences of one word each it writes two full stops for every one that was said, after sentences of four too few. The
+figures are in DEVELOPERS.md, section 6.
 """
 
 from __future__ import annotations
@@ -18,7 +17,7 @@ from pipeline.vocabulary import LEARNED_SOURCE, Vocabulary
 # Whisper gives half of its 448 text positions to what came before; the recogniser cuts a longer prompt off unasked.
 PROMPT_TOKENS = 223
 _NAMES_SHARE = 0.5
-_TOGETHER = 4  # items of a sentence
+_TOGETHER = 2  # items of a sentence
 # The recogniser punctuates as its prompt does, so the prompt ends in the manner of a memo.
 MANNER = (
     "Okay, this is the next one, and she stood quiet. Near fore, in the sulcus, mild, and no heat in either hind. "

@@ -33,8 +33,8 @@ def test_names_come_first_and_once() -> None:
     assert prompt == "Bramble, Otter. Left fore, thrush."
 
 
-def test_four_items_make_a_sentence() -> None:
-    assert bias_prompt(["heel", "toe", "bar", "sole", "frog"], [], by_word) == "Heel, toe, bar, sole. Frog."
+def test_two_items_make_a_sentence() -> None:
+    assert bias_prompt(["heel", "toe", "bar", "sole", "frog"], [], by_word) == "Heel, toe. Bar, sole. Frog."
 
 
 def test_the_manner_has_commas_and_full_stops_as_a_memo_has() -> None:
@@ -44,7 +44,7 @@ def test_the_manner_has_commas_and_full_stops_as_a_memo_has() -> None:
 def test_many_names_leave_half_of_the_room_to_the_trade() -> None:
     names = [f"Horse{number}" for number in range(50)]
     mixed = bias_prompt(["thrush"] * 50, names, by_word, budget=10)
-    assert mixed == "Horse0, Horse1, Horse2, Horse3. Horse4. Thrush, thrush, thrush, thrush. Thrush."
+    assert mixed == "Horse0, Horse1. Horse2, Horse3. Horse4. Thrush, thrush. Thrush, thrush. Thrush."
     alone = bias_prompt([], names, by_word, budget=10)
     assert [word.strip(",.") for word in alone.split()] == names[:10]
 
@@ -72,4 +72,4 @@ def test_the_model_counts_its_own_tokens(tmp_path: Path, monkeypatch: pytest.Mon
     names = [f"Thistledown {number}" for number in range(200)]
     prompt = bias_prompt(bias_forms(load_vocabulary()), names, count)
     assert PROMPT_TOKENS - 8 < count(prompt) <= PROMPT_TOKENS
-    assert "Left fore, right fore, left hind, right hind." in prompt
+    assert "Left fore, right fore. Left hind, right hind." in prompt
