@@ -87,7 +87,8 @@ class SpokenNames:
             if place in taken or word in own or not self._written(place) or not self._around.unknown(place, place + 1):
                 continue
             near = max(others, key=lambda name: _likeness(word, name), default=None)
-            if near is not None and _likeness(word, near) >= self._enough:
+            read = max((_likeness(word, name) for name in self._read), default=0.0)  # "Rowans" is Rowan's, not Roman
+            if near is not None and _likeness(word, near) >= max(self._enough, read):
                 yield SpokenName(place, place + 1, near, sure=False)
 
     def _written(self, place: int) -> bool:

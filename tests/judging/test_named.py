@@ -78,3 +78,7 @@ def test_a_horse_of_which_hardly_anything_was_read_beside_another_may_only_be_sp
 def test_a_word_that_sounds_like_a_horse_of_which_nothing_was_read_is_asked_about(text: str, said: str | None) -> None:
     reason = f"“{said}” may be Fiadh, of which nothing was read; is all of this Marigold's?" if said else None
     assert told([visit_of("Marigold", 9)], text, roster=("Fiadh",)) == [reason]
+
+
+def test_a_word_nearer_to_a_horse_that_was_read_is_that_horse() -> None:
+    assert told([visit_of("Rowan", 9)], "Rowan, trimmed. Rowans hinds too.", roster=("Roman",)) == [None]
