@@ -98,4 +98,6 @@ class SpokenNames:
 def _likeness(word: str, name: str) -> float:
     if len(word) >= _FEWEST_LETTERS and name.lower().startswith(word):
         return 1.0
+    if len(word) * 2 <= len(name):
+        return 0.0  # "Del" is no Teasel: what was heard of a name is not half as long
     return likeness(word, name)

@@ -29,7 +29,7 @@ def test_open_corpus(reader: Reader) -> None:
     assert total.memos == 582
     assert total.f1 >= 0.975
     assert total.horses / total.visits >= 0.985
-    assert total.inverted <= 14  # most of them in the sets that were written to be hard: ramblee, ukm, usl
+    assert total.inverted <= 13  # most of them in the sets that were written to be hard: ramblee, ukm, usl
 
 
 def test_kept_corpus(reader: Reader) -> None:

@@ -82,3 +82,7 @@ def test_a_word_that_sounds_like_a_horse_of_which_nothing_was_read_is_asked_abou
 
 def test_a_word_nearer_to_a_horse_that_was_read_is_that_horse() -> None:
     assert told([visit_of("Rowan", 9)], "Rowan, trimmed. Rowans hinds too.", roster=("Roman",)) == [None]
+
+
+def test_a_word_half_as_long_as_a_name_is_not_it() -> None:
+    assert told([visit_of("Marigold", 9)], "Marigold, trimmed, and Del wants him back.", roster=("Teasel",)) == [None]
