@@ -77,8 +77,9 @@ class ShoeNumbers(NumberContext):
             return False
         number = mention.number
         small = number is not None and number.value < _LEAST_NAIL_SIZE
-        if self._frame.sentence != segment.sentence and (self._frame.slot == "nails" or small):
-            return False
+        alone = mention.end - before.start == segment.end - segment.start
+        if self._frame.sentence != segment.sentence and (small or (self._frame.slot == "nails" and not alone)):
+            return False  # "Four nails a side. Size five.": a size alone behind the nails of a sized shoe is theirs
         own = [s for s in self._talk.segments[: segment.index + 1] if s.horse == segment.horse]
         drafts = [d for s in own for d in s.drafts]
         return bool(drafts) and drafts[-1].slot in ("nails", "nail_size") and any(d.slot == "shoe_size" for d in drafts)

@@ -72,3 +72,11 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text)
     assert told(visit) == sorted(facts)
+
+
+def test_a_size_alone_behind_the_nails_of_a_sized_shoe_is_theirs(read: Read) -> None:
+    visits = read("Tally. New shoes in front. Size one. Four nails a side. Size five.", "Tally")
+    told = {(f.foot, f.slot, f.value) for v in visits for f in v.facts if f.slot in ("shoe_size", "nail_size")}
+    assert told == {
+        (foot, slot, value) for foot in ("LF", "RF") for slot, value in (("shoe_size", "1"), ("nail_size", "5"))
+    }

@@ -32,10 +32,10 @@ from tests.bench.hearing.making import make, small_talk, speak_small_talk
 from tests.bench.hearing.noise_memos import NOISE_COLUMNS, noise_jobs, noise_rows
 from tests.bench.hearing.real import DATA, FOLDERS, HOW_TO_GET_READINGS, real_figures, real_jobs
 from tests.bench.hearing.recognising import CONFIGURATIONS, DEVICES, Listener, ears
-from tests.bench.hearing.results import add_rows, print_table
 from tests.bench.hearing.running import Bench, memo_jobs
 from tests.bench.hearing.takes import CONDITIONS, PARTS, Take
 from tests.bench.hearing.terms import trade_terms
+from tests.bench.history import add_rows, print_rows
 
 SETS = ("tune", "report", "real", "noise")
 
@@ -153,7 +153,7 @@ def prepare_small_talk(sound: Path, voices: Path | None) -> None:
 def tell(name: str, columns: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
     """Print the rows and put them behind the earlier ones."""
     if rows:
-        print_table(columns, rows)
+        print_rows(columns, rows)
         add_rows(name, columns, rows)
 
 

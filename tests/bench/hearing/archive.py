@@ -22,9 +22,9 @@ import numpy as np
 from pipeline.vocabulary import load_vocabulary
 from tests.bench.hearing.conditions import read_wav
 from tests.bench.hearing.noises import RATE
-from tests.bench.hearing.results import add_rows, print_table
 from tests.bench.hearing.speaking import Spoken, speak
 from tests.bench.hearing.speed import spent
+from tests.bench.history import add_rows, print_rows
 from tests.generator.memo import Composer
 
 SEED = 20261126
@@ -104,7 +104,7 @@ def main() -> None:
         make(chosen.folder, chosen.make, chosen.voices)
         return
     rows = [run(chosen.folder, chosen.device)]
-    print_table(COLUMNS, rows)
+    print_rows(COLUMNS, rows)
     add_rows("hearing_archive", COLUMNS, rows)
 
 

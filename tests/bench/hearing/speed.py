@@ -28,8 +28,8 @@ from platformdirs import user_cache_path
 
 from pipeline.hearing.weights import weights_folder
 from tests.bench.hearing.making import path_of
-from tests.bench.hearing.results import add_rows, print_table
 from tests.bench.hearing.takes import Take, tune_takes
+from tests.bench.history import add_rows, print_rows
 
 MEMOS = 10
 SECONDS = 480.0
@@ -129,7 +129,7 @@ def main() -> None:
         day = sum(map(seconds_of, folder.glob("*.wav")))
         pairs = [(ingest(folder, horses, work), plain(folder, chosen.plain_compute)) for _ in range(chosen.runs)]
     rows = [row(day, chosen.plain_compute, pairs)]
-    print_table(COLUMNS, rows)
+    print_rows(COLUMNS, rows)
     add_rows("hearing_speed", COLUMNS, rows)
 
 
