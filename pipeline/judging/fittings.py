@@ -11,7 +11,6 @@ from pipeline.record import Fact
 # What only a shoe can hold or have.
 _OF_A_SHOE = frozenset({"nails", "nail_size", "nail_line", "shoe_size", "clips", "traction", "shoe_material", "wedge"})
 _BARE = frozenset({"trim", "removed"})
-_SHOD = frozenset({"reset", "new_shoe", "put_back"})
 _NAILED_ON_BARE = frozenset({"boot"})  # a boot goes over a bare foot
 _SHOE = frozenset({"nails", "nail_size", "shoe_size", "shoe_type", "clips", "traction", "shoe_material"})
 

@@ -96,11 +96,6 @@ def _ditto(talk: Talk, segment: Segment) -> bool:
     return any(talk.words[m.end : m.end + 1] not in _SHOE_WORDS for m in cues)
 
 
-def _light(talk: Talk, segment: Segment) -> bool:
-    """Whether nothing is done in the segment: "right hind too", against "I left the hinds shod as well"."""
-    return not talk.plays("action", segment.start, segment.end)
-
-
 def _is_affirmed(talk: Talk, segment: Segment) -> bool:
     """ "No thrush in the left hind but the right hind does", "right pair has it"."""
     words = content_of(talk, segment)

@@ -69,20 +69,7 @@ class HorseFinder(NameFinder):
         ):
             return True
         before = " ".join(self._talk.words[max(0, span.start - 3) : span.start])
-        return before.endswith(
-            (
-                "it was",
-                "it were",
-                "this is",
-                "this 's",
-                "this one is",
-                "this one 's",
-                "this here 's",
-                "this here is",
-                "it 's",
-                "it is",
-            )
-        )
+        return before.endswith(_IS)
 
     def _stands_alone(self, span: NameSpan) -> bool:
         """ "Next stall, Long Division.": a name alone behind a comma, before anything is said."""

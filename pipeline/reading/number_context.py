@@ -237,13 +237,7 @@ class NumberContext:
     def _sizes_ahead(self, mention: Mention) -> bool:
         """ "Sizes, fronts are two, hinds are one": the size word stands alone at first."""
         follower = self._words[mention.end] if mention.end < len(self._words) else "."
-        return mention.get("measures") in (
-            "shoe_size",
-            "nail_size",
-            "body_condition",
-            "cresty_neck",
-            "nails",
-        ) and follower in (",", ":")
+        return mention.get("measures") in _HEADINGS and follower in (",", ":")
 
     def _set_frame(self, slot: str, segment: Segment, unit: Fraction = Fraction(1)) -> None:
         self._frame = Frame(slot, unit, segment.sentence)

@@ -15,7 +15,6 @@ _SLASH = re.compile(r"(\d+)/(\d+)")
 _PLURAL_DIGITS = re.compile(r"(\d+(?:\.\d+)?)s")
 _AUGHT_DIGITS = re.compile(r"0{1,4}")
 _GLYPHS = {"½": Fraction(1, 2), "¼": Fraction(1, 4), "¾": Fraction(3, 4)}
-_OPENERS = ("a", "an", "half", "zero", "oh", "o")
 _DIGITS_AND_GLYPHS = frozenset("0123456789½¼¾")
 _FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
 # "A pair of ones", "size ones"; behind anything else ("leather ones") it is a pronoun.

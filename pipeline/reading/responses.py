@@ -60,7 +60,6 @@ _HANDLING = frozenset(
     }
 )
 _FROM = frozenset({"from", "to", "with", "off", "out", "for"})
-_NOTHING = frozenset({"nothing", "none", "no reaction", "no response", "clear", "no"})
 
 
 def draft_responses(talk: Talk) -> None:

@@ -147,14 +147,7 @@ class UnlistedNames(NameBase):
     def _introduced_plainly(self, head: int, start: int) -> bool:
         """ "Okay this is Zephyr.", "So, Zephyr."."""
         before = set(self._talk.words[head:start])
-        described = bool(before & HORSE_WORDS) and before <= HORSE_WORDS | COLOURS | {
-            "a",
-            "the",
-            "big",
-            "wee",
-            "old",
-            ",",
-        }
+        described = bool(before & HORSE_WORDS) and before <= _DESCRIBING
         return described or before <= {
             "okay",
             "ok",
@@ -185,24 +178,7 @@ class UnlistedNames(NameBase):
 
     def _leads_up(self, head: int, start: int) -> bool:
         """Whether only a turn stands before the name: "and then there was Zephyr", "next is Zephyr"."""
-        light = _TURNS | {
-            "and",
-            "so",
-            "there",
-            "was",
-            "is",
-            "'s",
-            "on",
-            "to",
-            "it",
-            "came",
-            "up",
-            ",",
-            "i",
-            "did",
-            "that",
-        }
-        return all(word in light for word in self._talk.words[head:start])
+        return all(word in _TURNS | _LIGHT for word in self._talk.words[head:start])
 
     def _hear(self, start: int, end: int) -> None:
         text = self._text(start, end)

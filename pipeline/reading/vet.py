@@ -135,7 +135,6 @@ _PSEUDO = frozenset(
         "doubt",
         "question",
         "later",
-        "busted",
         "only",
         "just",
         "wait",

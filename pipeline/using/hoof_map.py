@@ -114,7 +114,6 @@ def _ring(outer: float, inner: float, width: float) -> list[Point]:
 _HEEL = 146.0  # degrees behind the toe where the wall ends and turns in to the bar
 _SECTORS = {"toe": (0.0, 38.0), "quarter": (38.0, 98.0), "heel": (98.0, _HEEL)}
 _WALL, _LINE, _SOLE = 1.0, 0.86, 0.80
-_SIDED = ("quarter", "heel")
 
 ZONE_SHAPES_ORDER = (
     "coronary_band", "sole", "medial", "lateral", "wall", "white_line", "toe", "quarter", "heel", "medial_quarter",
