@@ -94,6 +94,11 @@ _GROUPS = {
 }
 
 
+def _small(text: str) -> str:
+    """The text in small letters, each in its place: "İ" has two of them, which would move all behind it."""
+    return "".join(small if len(small := letter.lower()) == 1 else letter for letter in text)
+
+
 def bare(word: Word) -> str:
     """A word without the marks around it, in small letters."""
     return word.text.strip(" ,.?!").lower()
@@ -118,7 +123,7 @@ class Surroundings:
 
     def __init__(self, text: str, cues: Cues | None = None) -> None:
         self._cues = cues or shipped_cues()
-        self.tokens = [Token(m.group().replace("’", "'"), m.start(), m.end()) for m in _TOKEN.finditer(text.lower())]
+        self.tokens = [Token(m.group().replace("’", "'"), m.start(), m.end()) for m in _TOKEN.finditer(_small(text))]
         self._starts = [token.start for token in self.tokens]
         self._words = [token.text for token in self.tokens]
         self._sentence = self._number_sentences()
