@@ -37,7 +37,7 @@ class HorseFinder(NameFinder):
     def _set_roles(self) -> None:
         for number, span in enumerate(self.found.spans):
             new = self.found.horses[span.horse].match is HorseMatch.NEW
-            if number and (self._not_today(span) or owns(self._talk, span)):
+            if number and (self._not_today(span) or owns(self._talk, span) or span.start in self._talk.putting_right):
                 continue
             if (
                 number == 0
@@ -100,6 +100,7 @@ class HorseFinder(NameFinder):
         current, lent = (0 if self.found.spans else -1), None
         for segment in self._talk.segments:
             inside = [s for s in self.found.spans if segment.start <= s.start < segment.end]
+            inside = [s for s in inside if s.start not in self._talk.putting_right]
             lent = None if segment.delimiter == "start" else self._next_in_row(segment) or lent
             segment.horse = current if lent is None else lent.horse
             for span in inside:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import re
 
 from pipeline.reading.exchanges import sentence_end
 from pipeline.reading.mentions import Mention
@@ -25,6 +26,57 @@ _BELONGS = (
     "was", "is", "was for", "is for", "goes on", "goes to", "goes under", "goes with", "belongs to", "should be",
     "was about", "is about", "'s", "was all", "should go on", "should go under", "goes down to", "was on",
 )  # fmt: skip
+_CUES = r"(?:(?:no|nah|wait|sorry|hang on|hold on|actually|scratch that|my mistake|oh|well|correction|wrong horse|,) )"
+_HAS = r"(?:with|has|had|got|have|'s got|that has|that had|that 's got|that 's|who has|who had|who 's got|who 's)"
+_THOSE = "(?:the|those|that|them)"
+_IS_HERS = (
+    re.compile(rf"{_CUES}*(?:(?:it|that) (?:'s|was|is) )?NAME (?:'s|is|was) the one {_HAS} {_THOSE} FOUND"),
+    re.compile(rf"{_CUES}*(?:it|that) (?:'s|was|is) NAME {_HAS} {_THOSE} FOUND"),
+    re.compile(rf"{_CUES}+NAME {_HAS} {_THOSE} FOUND"),
+    re.compile(
+        rf"{_CUES}*{_THOSE} FOUND (?:'s|is|are|was|were|goes|go|belongs?|should be|should go)"
+        r" (?:on |under |for |to )?NAME(?: 's?)?(?: [.,]|$)"
+    ),
+    re.compile(rf"{_CUES}*(?:the )?one {_HAS} {_THOSE} FOUND (?:'s|is|was) NAME"),
+)  # fmt: skip
+_NEAR = 2  # sentences from a finding to the words that give it to another horse
+
+
+def found_on_another(talk: Talk) -> list[Strike]:
+    """A strike for each "no, Tally's the one with the thrush", "the thrush was Tally's" behind another's thrush."""
+    strikes = []
+    names = [m for m in talk.mentions if m.get("horse") is not None and not m.dropped]
+    for found in [m for m in talk.mentions if m.get("findings") is not None]:
+        start = _sentence_start(talk, found.start)
+        stop = sentence_end(talk, found.end)
+        said = [m for m in talk.mentions if m.get("findings") == found.get("findings") and m.end <= start]
+        old = said[-1] if said else None
+        under = [m for m in names if old is not None and m.end <= old.start]
+        stops = sum(word in SENTENCE_ENDS for word in talk.words[old.end : start]) if old is not None else 0
+        for name in [m for m in names if start <= m.start < stop and stops and stops <= _NEAR]:
+            if under and under[-1].get("horse") != name.get("horse") and _given_to(talk, start, name, found):
+                strikes.append(_given(talk, start, name, found))
+    return strikes
+
+
+def _given_to(talk: Talk, start: int, name: Mention, found: Mention) -> bool:
+    """Whether the sentence opens with words that give the finding to the horse."""
+    words: list[str] = []
+    at = start
+    while at < min(len(talk.words), max(name.end, found.end) + 2):
+        mention = next((m for m in (name, found) if m.start == at), None)
+        words.append(talk.words[at] if mention is None else "NAME" if mention is name else "FOUND")
+        at = at + 1 if mention is None else mention.end
+    return any(pattern.match(" ".join(words)) for pattern in _IS_HERS)
+
+
+def _given(talk: Talk, start: int, name: Mention, found: Mention) -> Strike:
+    end = max(name.end, found.end)
+    for mention in [m for m in talk.mentions if start <= m.start < end and m is not name]:
+        mention.dropped = True
+    talk.putting_right.add(name.start)
+    what = ("finding", found.readings["findings"])
+    return Strike(start, end, None, other_horse=True, named=name.start, what=what)
 
 
 def misnamed(talk: Talk) -> list[Strike]:

@@ -21,7 +21,7 @@ from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
-from pipeline.reading.misnamed import another_horses_number, misnamed
+from pipeline.reading.misnamed import another_horses_number, found_on_another, misnamed
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.pulled import draft_pulled, draft_pulled_by_hand
@@ -35,6 +35,7 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.three_feet import mark_three_of_four
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
+from pipeline.reading.turned_round import turn_round
 from pipeline.reading.vet import draft_vet
 from pipeline.reading.zones import attach_severity, attach_zones
 from pipeline.record import (
@@ -100,9 +101,10 @@ class Reader:
         mark_counted_feet(talk)
         mark_exceptions(talk)
         mark_three_of_four(talk)
+        turn_round(talk)
         complete_sides(talk)
         another_horses_number(talk)
-        strikes = [*repair(talk), *misnamed(talk)]
+        strikes = [*found_on_another(talk), *repair(talk), *misnamed(talk)]
         exact = [e for e in exact if not any(m.dropped and "horse" in m.readings and m.start == e[0] for m in mentions)]
         join_feet(talk)
         talk.fix_places()

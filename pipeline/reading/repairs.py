@@ -216,7 +216,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     first_old: Mention | None = None
     for new in new_ones:
         kind = kind_of(new)
-        if new.start >= stop or (first_old is None and "and" in talk.words[begin : new.start]):
+        if new.start >= stop or (first_old is None and _adds(talk, begin, new)):
             break
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
@@ -245,6 +245,17 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         if only:
             break  # "both fronts, no, just the right front, the left was only loose"
     return first_old is not None
+
+
+def _adds(talk: Talk, begin: int, new: Mention) -> bool:
+    """ "Wait, and the left hind", "wait, the left hind has it too": another foot, not a better one."""
+    return "and" in talk.words[begin : new.start] or (new.get("feet") is not None and _as_well(talk, new))
+
+
+def _as_well(talk: Talk, foot: Mention) -> bool:
+    clause = talk.words[foot.end : foot.end + 4]
+    clause = clause[: next((i for i, word in enumerate(clause) if word in (",", *SENTENCE_ENDS)), len(clause))]
+    return bool({"too", "also"} & set(clause)) or clause[-2:] == ["as", "well"]
 
 
 def _same_thing(old: Mention, again: Mention, kind: str) -> bool:

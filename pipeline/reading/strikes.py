@@ -16,15 +16,36 @@ def carry_out(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
         if strike.about is not None:
             _strike_slot(before, strike.about)
             continue
-        if strike.what is not None:
+        if strike.what is not None and not strike.other_horse:
             _strike_what(before, strike)
             continue
-        last = _under_that_name(talk, found, before, strike) if strike.whole else _last_statement(talk, before, strike)
+        last = _struck(talk, found, before, strike)
         for segment in last:
             if strike.other_horse:
                 _move(segment, found, strike)
             else:
                 _drop_before(before, segment, strike)
+
+
+def _struck(talk: Talk, found: HorseTalk, before: list[Segment], strike: Strike) -> list[Segment]:
+    """The segments whose statements are taken back, or moved to another horse."""
+    if strike.what is not None:
+        return _told_of(talk, before, strike.what)
+    return _under_that_name(talk, found, before, strike) if strike.whole else _last_statement(talk, before, strike)
+
+
+def _told_of(talk: Talk, before: list[Segment], what: tuple[str, str]) -> list[Segment]:
+    """What was said of a finding: its sentence, from the finding to the next one of another name."""
+    last = next((s for s in reversed(before) if any((d.slot, d.value) == what for d in s.drafts)), None)
+    if last is None:
+        return []
+    sentence = [s for s in talk.sentence(last.sentence) if s.horse == last.horse]
+    others = [s.index for s in sentence if any(d.slot == "finding" and d.value != what[1] for d in s.drafts)]
+    first = last.index if any(i < last.index for i in others) else sentence[0].index
+    while first > sentence[0].index and not talk.segments[first - 1].drafts:
+        first -= 1
+    stop = min((i for i in others if i > last.index), default=len(talk.segments))
+    return [s for s in sentence if first <= s.index < stop]
 
 
 def _drop_before(before: list[Segment], segment: Segment, strike: Strike) -> None:

@@ -10,6 +10,7 @@ class Strike:
     """A statement taken back at token ``at``.
 
     ``about`` is a slot when only that is ("all that about the pads"); ``what`` a slot and value ("forget the heat").
+    ``what`` with ``other_horse`` is a thing that was another horse's.
     ``named`` is the token of the horse that it belongs to, with all that was said under the wrong name if ``whole``.
     """
 

@@ -97,6 +97,7 @@ class Talk:
     roles: list[str | None] = field(default_factory=list)
     segments: list[Segment] = field(default_factory=list)
     left_out: Feet | None = None
+    putting_right: set[int] = field(default_factory=set)
     _grouped: tuple[list[Segment], dict[int, list[Segment]]] | None = None
     _starting: dict[int, list[Mention]] | None = None
     _ending: dict[int, list[Mention]] | None = None

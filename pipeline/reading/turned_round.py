@@ -1,0 +1,228 @@
+"""Sides and pairs put right as a whole: "wait, I'm turned around. It's the left hind"; "swap those"; "not both".
+
+Carried out on the mentions before the other repairs, which look for their correction right behind the cue.
+"""
+
+from __future__ import annotations
+
+from pipeline.reading.exchanges import kind_of, sentence_end
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import FEET
+from pipeline.vocabulary import CLASS_SLOTS
+
+# What says that left and right were taken for each other.
+_TURNED = tuple(
+    tuple(form.split())
+    for form in (
+        "turned around", "turned round", "facing me", "facing him", "facing her", "backwards", "back to front",
+        "wrong side", "wrong foot", "wrong leg", "wrong one", "wrong way round", "wrong way around", "wrong way about",
+        "my left", "my right", "other way round", "other way around", "other way about", "mixed up", "mirror image",
+        "the other side of him", "the other side of her", "under the other side", "round the other side",
+    )
+)  # fmt: skip
+_CUE_WORDS = frozenset({"wait", "no", "sorry", "hang", "hold", "oh", "actually", "whoops", "oops", "scratch", "nah"})
+_LEADS = (
+    ["it", "'s"], ["it", "was"], ["it", "is"], ["that", "'s"], ["that", "was"], ["that", "is"], ["this", "is"],
+    ["make", "that"], ["make", "it"], ["should", "be"], ["so"], ["so", "it", "'s"], ["so", "that", "'s"], ["meaning"],
+    ["which", "is"], ["which", "makes", "it"], ["we", "'re", "on"], ["i", "mean"], ["call", "it"], ["no", ","],
+)  # fmt: skip
+_OWNED = frozenset({"the", "his", "her"})
+_TALK_BACK = 3  # sentences from the foot that was wrong to the word that says so
+_CHAT = 2  # sentences that may explain the mistake before the right foot is named
+_SWAPS = ("swap", "switch", "flip", "reverse")
+_SWAPPED = frozenset({"those", "them", "that", "these", "'em"})
+_ROUND = frozenset({"round", "around", "over", "about"})
+_OTHER_WAY = tuple(
+    tuple(form.split())
+    for form in (
+        "the other way around", "the other way round", "the other way about", "other way around", "other way round",
+        "other way about", "the wrong way around", "the wrong way round", "the wrong way about", "backwards",
+        "back to front", "the reverse", "vice versa",
+    )
+)  # fmt: skip
+_BEFORE_SWAP = frozenset(
+    {",", "no", "wait", "sorry", "it", "'s", "that", "i", "'ve", "got", "had", "have", "those", "them", "or", "well"}
+    | {"hang", "hold", "on", "actually", "they", "'re", "is", "was", "should", "be", "oh", "uh", "said", "and", "just"}
+    | {"these", "the", "two", "both", "'d", "were", "are"}
+)
+_MIRRORED = {"LF": "RF", "RF": "LF", "LH": "RH", "RH": "LH", "bare_L": "bare_R", "bare_R": "bare_L"}
+_TWO = 2
+_NOT_BOTH = frozenset({",", "just", "only", "it", "'s", "the", "that", "is", "was", "his", "her", "on", "in", "no"})
+
+
+def turn_round(talk: Talk) -> None:
+    """Put right, on the mentions, feet and pairs that were told the wrong way round."""
+    starts = [0] + [i + 1 for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
+    _put_foot_right(talk, starts)
+    _swap_pairs(talk, starts)
+    _not_both(talk)
+
+
+def _put_foot_right(talk: Talk, starts: list[int]) -> None:
+    """ "Toe crack in the right hind. Wait, I'm turned around, she was facing me. It's the left hind."."""
+    for foot in [m for m in talk.mentions if m.get("feet") in (*FEET, "bare_L", "bare_R")]:
+        chat, lead = _explained(talk, starts, foot)
+        if chat is None:
+            continue
+        wrong = _wrong_foot(talk, starts, chat, str(foot.get("feet")))
+        if not wrong:
+            continue
+        side, end = foot.readings["feet"].removeprefix("bare_")[0], wrong[-1].readings["feet"][1]
+        right = foot.readings["feet"] if foot.readings["feet"] in FEET else side + end
+        for mention in wrong:
+            mention.readings["feet"] = right
+        for mention in [m for m in talk.mentions if chat <= m.start < lead or m is foot]:
+            mention.dropped = True
+
+
+def _explained(talk: Talk, starts: list[int], foot: Mention) -> tuple[int | None, int]:
+    """Where the talk about the mistake begins, and where the lead to the right foot begins; None when there is none."""
+    at = foot.start - (talk.words[foot.start - 1] in _OWNED)
+    lead = max((words for words in _LEADS if talk.words[at - len(words) : at] == words), key=len, default=[])
+    begin = at - len(lead)
+    after = talk.words[foot.end] if foot.end < len(talk.words) else "."
+    stop = after in SENTENCE_ENDS or (bool(lead) and after in (",", "and"))
+    if not stop or (begin and talk.words[begin - 1] not in (",", *SENTENCE_ENDS)):
+        return None, begin
+    opening = [s for s in starts if s <= begin][-_CHAT - 1 :]
+    for chat in [*_clauses(talk, opening[-1], begin), *reversed(opening)]:
+        said = talk.words[chat:begin]
+        turned = any(_turned_at(talk, i) for i in range(chat, begin))
+        led = bool(lead) and bool(said) and said[0] in _CUE_WORDS and said[-1] in SENTENCE_ENDS
+        if said and (turned or led) and not _told(talk, chat, begin):
+            return chat, begin
+    return None, begin
+
+
+def _clauses(talk: Talk, start: int, end: int) -> list[int]:
+    """The clauses of a sentence, the last first: "corn in the right front, and that was my right, so his left"."""
+    return [i + 1 for i in range(end - 2, start, -1) if talk.words[i] == ","]
+
+
+def _told(talk: Talk, start: int, end: int) -> bool:
+    """Whether anything of the trade is said there, the words of having turned round aside."""
+    mine = {at for i in range(start, end) for at in _turned_at(talk, i)}
+    told = [m for m in talk.mentions if start <= m.start < end and not m.dropped and not mine & set(m.literal)]
+    return any(m.is_any((*CLASS_SLOTS, "feet", "measures", "horse")) or m.number for m in told)
+
+
+def _turned_at(talk: Talk, at: int) -> range:
+    """The tokens of "my left", "the other side of him" at this token; none where nothing of the kind stands."""
+    form = next((form for form in _TURNED if tuple(talk.words[at : at + len(form)]) == form), ())
+    return range(at, at + len(form))
+
+
+def _wrong_foot(talk: Talk, starts: list[int], chat: int, right: str) -> list[Mention]:
+    """The foot that was named last before the mistake was noticed, as often as it was named in a row."""
+    reach = [s for s in starts if s < chat][-_TALK_BACK:]
+    named = [m for m in talk.mentions if reach and reach[0] <= m.start < chat and not m.dropped]
+    since = max((m.end for m in named if m.get("horse")), default=0)
+    feet = [m for m in named if m.get("feet") and m.start >= since]
+    if not feet or feet[-1].get("feet") not in FEET or feet[-1].get("feet") == right:
+        return []
+    first = next((i for i in range(len(feet), 0, -1) if feet[i - 1].get("feet") != feet[-1].get("feet")), 0)
+    return feet[first:]
+
+
+def _swap_pairs(talk: Talk, starts: list[int]) -> None:
+    """ "Left front 50, right front 53. Swap those."; "Tally at four weeks and Buck six. Other way around."."""
+    done = 0
+    for at, word in enumerate(talk.words):
+        end = _swap_cue(talk, at, word) if at >= done else None
+        begin = max(s for s in starts if s <= at)
+        if end is None or not set(talk.words[_clause_start(talk, begin, at) : at]) <= _BEFORE_SWAP:
+            continue
+        clause = _clause_start(talk, begin, at)
+        if not _exchange(talk, begin, clause):
+            before = [s for s in starts if s < begin]
+            if clause > begin or not before or not _exchange(talk, before[-1], begin):
+                continue
+        for mention in [m for m in talk.mentions if clause <= m.start < end]:
+            mention.dropped = True
+        _drop_said_again(talk, clause, end)
+        done = end
+
+
+def _swap_cue(talk: Talk, at: int, word: str) -> int | None:
+    """The token behind the words that exchange two things; None when there are none at the token."""
+    end = None
+    if word in _SWAPS and talk.words[at + 1 : at + 2] and talk.words[at + 1] in _SWAPPED:
+        end = at + 3 if talk.words[at + 2 : at + 3] and talk.words[at + 2] in _ROUND else at + 2
+    for form in _OTHER_WAY:
+        if end is None and tuple(talk.words[at : at + len(form)]) == form:
+            end = at + len(form)
+    closed = end is not None and (talk.words[end : end + 1] == [] or talk.words[end] in (",", *SENTENCE_ENDS))
+    return end if closed else None
+
+
+def _clause_start(talk: Talk, begin: int, at: int) -> int:
+    """The start of the words that only lead to the cue: ", no wait, it's the other way round"."""
+    while at > begin and talk.words[at - 1] in _BEFORE_SWAP:
+        at -= 1
+    return at
+
+
+def _exchange(talk: Talk, start: int, end: int) -> bool:
+    """Exchange the last two of a pair said in ``[start, end)``: two feet of one pair, or two horses' numbers."""
+    said = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
+    feet = [m for m in said if m.get("feet")]
+    if len(feet) >= _TWO:
+        first, second = feet[-2], feet[-1]
+        one, other = str(first.get("feet")), str(second.get("feet"))
+        pair = {one, other} in ({"fronts", "hinds"}, {"lefts", "rights"})
+        mirrored = (one in _MIRRORED and _MIRRORED[one][-1] == other[-1]) or one[0] + other[-1] in ("LR", "RL")
+        if any(m.get("taking_back") and m.end <= first.start for m in said):
+            return False  # "toe clips behind, no, toe clips in front, quarter clips behind, other way about"
+        if pair:
+            first.readings["feet"], second.readings["feet"] = other, one
+        elif mirrored and other in _MIRRORED and one in _MIRRORED and one != other:
+            first.readings["feet"], second.readings["feet"] = _MIRRORED[one], _MIRRORED[other]
+        return pair or mirrored
+    horses = {m.get("horse") for m in said if m.get("horse")}
+    numbers = [m for m in said if m.number is not None]
+    if feet or len(horses) != _TWO or len(numbers) != _TWO:
+        return False
+    numbers[0].number, numbers[1].number = numbers[1].number, numbers[0].number
+    return True
+
+
+def _drop_said_again(talk: Talk, clause: int, end: int) -> None:
+    """ "Swap those, left is the 53 and right is the 50": what only says the pair again, now right."""
+    stop = sentence_end(talk, end)
+    again = [m for m in talk.mentions if end <= m.start < stop and not m.dropped]
+    before = [m for m in talk.mentions if m.end <= clause]
+    known = {_what(m) for m in before}
+    told = [m for m in again if kind_of(m) is not None or m.get("horse")]
+    if told and all(_what(m) in known or str(m.get("feet")).startswith("bare_") for m in told):
+        for mention in again:
+            mention.dropped = True
+
+
+def _what(mention: Mention) -> tuple[str, str]:
+    if mention.number is not None:
+        return "number", f"{mention.number.value}/{mention.number.aughts}"
+    kind = kind_of(mention) or ("horse" if mention.get("horse") else "")
+    return kind, mention.readings.get(kind, "")
+
+
+def _not_both(talk: Talk) -> None:
+    """ "Thrush in both hinds. Or not both, just the left hind.": one foot of the pair that was said."""
+    for foot in [m for m in talk.mentions if m.get("feet") in (*FEET, "bare_L", "bare_R")]:
+        at = foot.start
+        while at and talk.words[at - 1] in _NOT_BOTH:
+            at -= 1
+        said = talk.words[at - 2 : at] in (["not", "both"], ["say", "both"], ["said", "both"])
+        before = [m for m in talk.mentions if m.end <= at - 2 and m.get("feet")]
+        pair = next((m for m in reversed(before) if m.get("feet") in ("fronts", "hinds")), None)
+        if not said or pair is None or pair is not before[-1]:
+            continue
+        end = "F" if pair.get("feet") == "fronts" else "H"
+        name = foot.readings["feet"].removeprefix("bare_")
+        if len(name) > 1 and name[1] != end:
+            continue
+        for mention in [m for m in talk.mentions if at - 2 <= m.start < foot.start]:
+            mention.dropped = True
+        pair.readings["feet"] = name[0] + end
+        foot.dropped = True
