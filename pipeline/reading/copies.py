@@ -29,34 +29,45 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
     """Add the drafts that ellipsis leaves out; their status comes later, with ``inherit_status``."""
     copies: list[Copied] = []
     for segment in talk.segments:
-        found = groups.get(segment.index, [])
-        own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
-        if segment.having("same", "same_size") and not segment.having("times", "neutral"):
-            copies += _copy_size(talk, segment, groups)
-        if not own and not found and is_none(talk, segment):
-            copies += copy_none_behind(talk, segment, groups)
-        if not own and _as_the_horse_before(talk, segment):
-            copies += _copy_other_horse(talk, segment, found)
-        if not found and not own and _ditto(talk, segment) and _after_a_foot(segment, groups, talk):
-            copies += _copy_same(talk, segment, groups[segment.index - 1][-1].feet)
-        if not found or own:
-            continue
-        feet = next((g for g in found if not g.anaphor), found[0]).feet
-        if is_none(talk, segment) or is_clean(talk, segment, feet):
-            copies += copy_none(talk, segment, feet)
-        elif _so_has(talk, segment):
-            copies += _copy_last(talk, segment, feet, groups)
-        elif _is_affirmed(talk, segment):
-            copies += _copy_affirmed(talk, segment, feet)
-        elif _only_graded(talk, segment):
-            copies += _copy_graded(talk, segment, feet)
-        elif _ditto(talk, segment):
-            copies += _copy_same(talk, segment, feet)
-        elif segment.having("same", "too") or (_just_a_foot(talk, segment, found[0]) and not _told_next(talk, segment)):
-            copies += _copy_last(talk, segment, feet, groups)
-    for copy in copies:
-        _own_severity(talk, copy.draft, groups)
+        made = _copy_in(talk, segment, groups)
+        for copy in made:
+            _own_severity(talk, copy.draft, groups)
+            _own_zone(talk, copy.draft, groups)
+        copies += made
     return copies
+
+
+def _copy_in(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:
+    copies: list[Copied] = []
+    found = groups.get(segment.index, [])
+    own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
+    if segment.having("same", "same_size") and not segment.having("times", "neutral"):
+        copies += _copy_size(talk, segment, groups)
+    if not own and not found and is_none(talk, segment):
+        copies += copy_none_behind(talk, segment, groups)
+    if not own and _as_the_horse_before(talk, segment):
+        copies += _copy_other_horse(talk, segment, found)
+    if not found and not own and _ditto(talk, segment) and _after_a_foot(segment, groups, talk):
+        copies += _copy_same(talk, segment, groups[segment.index - 1][-1].feet)
+    return copies if not found or own else copies + _copy_on(talk, segment, found, groups)
+
+
+def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[int, list[FootGroup]]) -> list[Copied]:
+    """What a segment with nothing but a foot of its own repeats."""
+    feet = next((g for g in found if not g.anaphor), found[0]).feet
+    if is_none(talk, segment) or is_clean(talk, segment, feet):
+        return copy_none(talk, segment, feet)
+    if _so_has(talk, segment):
+        return _copy_last(talk, segment, feet, groups)
+    if _is_affirmed(talk, segment):
+        return _copy_affirmed(talk, segment, feet)
+    if _only_graded(talk, segment):
+        return _copy_graded(talk, segment, feet)
+    if _ditto(talk, segment):
+        return _copy_same(talk, segment, feet)
+    if segment.having("same", "too") or (_just_a_foot(talk, segment, found[0]) and not _told_next(talk, segment)):
+        return _copy_last(talk, segment, feet, groups)
+    return []
 
 
 def _own_severity(talk: Talk, draft: Draft, groups: dict[int, list[FootGroup]]) -> None:
@@ -70,6 +81,21 @@ def _own_severity(talk: Talk, draft: Draft, groups: dict[int, list[FootGroup]]) 
             return
         for mention in segment.having("severities"):
             draft.severity = Severity(mention.readings["severities"])
+            draft.evidence.update(mention.literal)
+            return
+
+
+def _own_zone(talk: Talk, draft: Draft, groups: dict[int, list[FootGroup]]) -> None:
+    """ "… but there's some in the near fore, in the frog": the place behind is that of the copy."""
+    if AFFIRMED not in draft.rules or draft.zone is not None:
+        return
+    for segment in talk.sentence(draft.segment.sentence):
+        if segment.index < draft.segment.index:
+            continue
+        if segment is not draft.segment and (groups.get(segment.index) or segment.drafts):
+            return
+        for mention in segment.having("zones"):
+            draft.zone = mention.readings["zones"]
             draft.evidence.update(mention.literal)
             return
 
@@ -99,7 +125,9 @@ def _ditto(talk: Talk, segment: Segment) -> bool:
 def _is_affirmed(talk: Talk, segment: Segment) -> bool:
     """ "No thrush in the left hind but the right hind does", "right pair has it"."""
     words = content_of(talk, segment)
-    return bool(words & _AFFIRMING or "some" in words) and words <= _AFFIRMED
+    narrowed = {i for m in segment.mentions if m.is_any(("zones", "severities")) for i in range(m.start, m.end)}
+    rest = words - {talk.words[i] for i in narrowed}
+    return bool(words & _AFFIRMING or "some" in words) and rest <= _AFFIRMED
 
 
 def _so_has(talk: Talk, segment: Segment) -> bool:

@@ -32,6 +32,7 @@ _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
 _ANSWERS = frozenset(
     {"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt", "gone", "cleared"}
 )
+_NONE = frozenset({"none", "n't", "not", "nothing", "clean", "clear", "free", "never", "no"})
 
 
 @dataclass
@@ -74,6 +75,8 @@ def _where_left_out(talk: Talk, segment: Segment, mention: Mention) -> list[Foot
 def _of_the_one_left_out(talk: Talk, segment: Segment) -> bool:
     """ "Eight a foot bar the near hind, six there", "…, that got six", "… where I could only get six in"."""
     words = talk.words[segment.start : segment.end]
+    if words[0] in ("which", "where", "that") and _NONE & set(words):
+        return True  # "flare on every foot bar the near hind, which hasn't any"
     return bool(segment.drafts) and (words[0] in ("that", "which", "where", "it") or words[-1] == "there")
 
 
@@ -91,6 +94,8 @@ def groups_of(
         counted = counted and not (name == "in_hand" and talk.left_out)
         if name is None or counted or (_compared(talk, mention) and not (working and _the_lot(talk, mention))):
             continue
+        if talk.words[mention.end - 1] == "anything" and not _looked_over(talk, segment, mention):
+            continue  # "he hasn't stood on anything"
         feet = _rest(talk, segment) if name == "other_three" and working else None
         feet = feet or (talk.left_out if name == "in_hand" else None) or resolve(name, hand)
         if feet is None:
@@ -104,13 +109,19 @@ def groups_of(
             hand = feet
     if not found and named and talk.left_out and _of_the_one_left_out(talk, segment):
         found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
-        hand = talk.left_out
+        hand = talk.left_out if segment.drafts else hand
     for draft in [d for d in segment.drafts if not found and (not named or d.value == "club_foot")]:
         feet = _spoken_of_before(talk, segment, draft)
         if feet is not None:
             found.append(FootGroup(draft.start, draft.end, feet))
             hand = feet
     return found, hand
+
+
+def _looked_over(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "No flares on anything" tells of the feet, "he's not stood on anything" does not."""
+    trod = talk.words[mention.start - 1] in ("stood", "stand", "stands", "standing", "trod", "stepped", "step", "tread")
+    return not trod and (bool(segment.drafts) or bool(segment.having("denials")))
 
 
 def _rest(talk: Talk, segment: Segment) -> Feet | None:

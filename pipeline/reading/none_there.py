@@ -58,6 +58,19 @@ _NONE_WORDS = frozenset(
         "are",
         "were",
         "like",
+        "which",
+        "where",
+        "got",
+        "such",
+        "thing",
+        "sort",
+        "kind",
+        "something",
+        "whereas",
+        "while",
+        "found",
+        "foot",
+        "feet",
     ]
 )
 _CLEAN = frozenset(
@@ -78,8 +91,16 @@ _CLEAN = frozenset(
         "all",
         "nice",
         "both",
+        "them",
+        "those",
+        "any",
+        "from",
+        "which",
+        "while",
+        "whereas",
     }
 )
+_NOT_NAMED_BESIDE = frozenset({"foot: named at the end of the list", "foot: named in the next sentence"})
 
 
 def is_none(talk: Talk, segment: Segment) -> bool:
@@ -89,7 +110,9 @@ def is_none(talk: Talk, segment: Segment) -> bool:
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
     if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
         return words <= _NONE_WORDS | {"clear"}
-    none = bool({"nothing", "none", "not", "n't", "neither"} & words) or {"no", "it"} <= words
+    none = (
+        bool({"nothing", "none", "not", "n't", "neither"} & words) or {"no", "it"} <= words or {"no", "such"} <= words
+    )
     return none and words <= _NONE_WORDS
 
 
@@ -112,6 +135,10 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
         return []  # "near hind nothing to report" denies nothing in particular
     if SOUGHT in last.rules and last.feet == feet:  # "Thrush? None in the left hind."
         last.dropped, last.status = False, Status.ABSENT
+        last.note("denied")
+        return []
+    if last.feet == feet and _NOT_NAMED_BESIDE & set(last.rules):  # "Cracks, left front none, left hind one"
+        last.status = Status.ABSENT
         last.note("denied")
         return []
     if last.slot == "tester":

@@ -88,7 +88,9 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
             [*talk.sentence(segment.sentence - 1), *sentence],
             position + len(talk.sentence(segment.sentence - 1)),
         )
-    if earlier and _another_foot(earlier[-1], groups.get(segment.index, [])):
+    if earlier and (
+        _another_foot(earlier[-1], groups.get(segment.index, [])) or _turned(earlier[-1], sentence, groups)
+    ):
         return
     if earlier and not _other_work_between(sentence[:position], earlier[-1]):
         draft = _narrow(earlier[-1], sentence, position, groups)
@@ -180,6 +182,14 @@ def _another_foot(draft: Draft, found: list[FootGroup]) -> bool:
     return bool(found) and draft.feet is not None and not set(found[0].feet) & set(draft.feet)
 
 
+def _turned(draft: Draft, sentence: list[Segment], groups: Groups) -> bool:
+    """ "No thrush in the hinds but there's some in the near fore, in the frog": the place is the other foot's."""
+    if not draft.segment.having("denials"):
+        return False
+    behind = [s for s in sentence if s.index > draft.segment.index and s.joined_by("but", ", but")]
+    return any(_another_foot(draft, groups.get(s.index, [])) and not s.drafts for s in behind)
+
+
 def attach_severity(talk: Talk, groups: Groups) -> None:
     """Give each severity word its finding or gait."""
     for sentence in talk.sentences():
@@ -229,7 +239,9 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
         if not earlier and mention.end - mention.start == sentence[-1].end - sentence[0].start:
             earlier = _just_told(talk, segment)
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
-        if draft is not None and _another_foot(draft, groups.get(segment.index, [])):
+        if draft is not None and (
+            _another_foot(draft, groups.get(segment.index, [])) or _turned(draft, sentence, groups)
+        ):
             return
         if draft is not None and draft.segment.sentence < segment.sentence:
             sentence = [s for s in talk.segments if draft.segment.sentence <= s.sentence <= segment.sentence]
