@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from pipeline.reading.brought_in import brought_in
 from pipeline.reading.names import NameFinder
-from pipeline.reading.opening import closes, heads, of_kin, owns
+from pipeline.reading.opening import bred_from, closes, heads, of_kin, owns
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_mentions, roster_spans
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
@@ -37,7 +38,7 @@ class HorseFinder(NameFinder):
     def _set_roles(self) -> None:
         for number, span in enumerate(self.found.spans):
             new = self.found.horses[span.horse].match is HorseMatch.NEW
-            if number and (self._not_today(span) or owns(self._talk, span) or span.start in self._talk.putting_right):
+            if number and (self._only_spoken_of(span) or span.start in self._talk.putting_right):
                 continue
             if (
                 number == 0
@@ -46,10 +47,14 @@ class HorseFinder(NameFinder):
                 or self._stands_alone(span)
                 or self._introduced(span)
                 or heads(self._talk, span)
+                or brought_in(self._talk, span.start, span.end)
             ):
                 span.role = "opens"
                 for kin in of_kin(self._talk, span):
                     kin.dropped = True
+
+    def _only_spoken_of(self, span: NameSpan) -> bool:
+        return self._not_today(span) or owns(self._talk, span) or bred_from(self._talk, span)
 
     def _not_today(self, span: NameSpan) -> bool:
         """ "Hamish isn't due till Tuesday": a horse that is only spoken of."""
@@ -89,7 +94,8 @@ class HorseFinder(NameFinder):
             and m.number is None
             and set(m.readings) - {"horse_cues", "fillers", "horse", "feet", "measures"}
         ]
-        return before == "," and after in (".", ",") and not strong and span.start - start <= 8
+        told = {"he", "him", "same"} & set(self._talk.words[start : span.start])  # "he fights with the other one, Buck"
+        return before == "," and after in (".", ",") and not strong and not told and span.start - start <= 8
 
     def _trade_words(self, start: int, end: int) -> bool:
         return any(m.is_any(CLASS_SLOTS) or m.number for m in self._talk.mentions if start <= m.start < end)

@@ -90,6 +90,7 @@ _OWNED = (
     ["hay"],
 )
 _NOTED = (["put", "down", "for"], ["write", "down", "for"], ["mark", "down", "for"], ["note", "for"], ["add", "to"])
+_LINKS = frozenset({"is", "was", "'s", ",", "that"})
 _TAIL = frozenset({"on", "for", "of"})
 _HEAD_REACH = 5
 _ORDINAL = 3  # "number two, Buck", "the second one is Buck"
@@ -105,7 +106,7 @@ def heads(talk: Talk, span: NameSpan) -> bool:
         return False
     if before in _NOTED:
         return True
-    if before[-1] in _COMPARED or set(before) & _NOT_OPENING:
+    if before[-1] in _COMPARED or before[-1] == "n't" or set(before) & _NOT_OPENING:
         return False
     if set(before) & _SUBJECTS and not set(before) & _MEETING:
         return False
@@ -116,8 +117,18 @@ def heads(talk: Talk, span: NameSpan) -> bool:
 
 
 def of_kin(talk: Talk, span: NameSpan) -> list[Mention]:
-    """ "His sister Buck": whose kin or mate the horse is, said right before its name."""
-    return [m for m in talk.mentions if m.end == span.start and m.get("asides") is not None]
+    """ "His sister Buck", "her brother is Buck": whose kin or mate the horse is, said right before its name."""
+    start = span.start
+    while start and talk.words[start - 1] in _LINKS:
+        start -= 1
+    return [m for m in talk.mentions if m.end == start and m.get("asides") is not None]
+
+
+def bred_from(talk: Talk, span: NameSpan) -> bool:
+    """ "He's out of Buck", "his sire was Buck": only a parent of the horse in hand."""
+    before = talk.words[sentence_start(talk, span.start) : span.start]
+    parent = before[-2:-1] in (["sire"], ["dam"]) and before[-1] in ("is", "was", ",")
+    return parent or (before[-2:] == ["out", "of"] and bool(_SUBJECTS & set(before)))
 
 
 def closes(talk: Talk, segment: Segment, span: NameSpan) -> bool:

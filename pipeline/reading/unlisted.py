@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.brought_in import brought_in
 from pipeline.reading.name_base import NameBase
 from pipeline.reading.name_words import HORSE_WORDS, NEVER_NAMES, REMARK_ENDINGS
 from pipeline.reading.roster_names import NamedHorse, NameSpan
@@ -113,13 +114,15 @@ class UnlistedNames(NameBase):
             if start in taken or end <= start or not self._could_be_new(start, end):
                 continue
             head = self._sentence_start(start)
-            opened = head == start or self._introduced_plainly(head, start)
+            led_in = brought_in(self._talk, start, end) and self._told_soon(end)
+            opened = head == start or self._introduced_plainly(head, start) or led_in
             if not opened or end - start > _LONGEST or len(self._text(start, end)) < _SHORTEST:
                 continue
             behind = words[end] if end < len(words) else "."
             told = behind in SENTENCE_ENDS and self._trade_follows(end + 1)
             told = told or (behind == "," and self._told_at_once(end + 1))
             told = told or (behind in ("has", "had", "got", "'s") and head == start and self._trade_follows(end))
+            told = told or led_in
             if told and (not self._heard or self._said_again(start, end)):
                 self._hear(start, end)
                 self._again(start)
@@ -169,6 +172,13 @@ class UnlistedNames(NameBase):
             end += 1
         horse = bool(HORSE_WORDS & set(self._talk.words[start:end]))
         return horse or any(start <= m.start < end and m.is_any(CLASS_SLOTS) for m in self._talk.mentions)
+
+    def _told_soon(self, start: int) -> bool:
+        """Whether the rest of this sentence or the next one tells something of the trade."""
+        end = start
+        while end < len(self._talk.words) and self._talk.words[end] not in SENTENCE_ENDS:
+            end += 1
+        return self._trade_follows(start) or self._trade_follows(end + 1)
 
     def _told_at_once(self, start: int) -> bool:
         """ "Zephyr, bay mare", "Zephyr, thrush in the left hind"; not "Jumpy, would not hold still"."""

@@ -15,7 +15,7 @@ COLOURS = frozenset(
 )
 _NOUNS = frozenset({"mare", "gelding", "horse", "pony", "cob", "filly", "colt", "stallion", "mule", "one", "lad"})
 _OWNED = frozenset({"mare", "gelding", "horse", "pony", "cob", "filly", "colt", "stallion", "mule"})
-_KIN = frozenset({"sister", "brother", "mother", "daughter", "son"})
+KIN = frozenset({"sister", "brother", "mother", "daughter", "son"})
 _LEADS = frozenset({"then", "next", "now", "and", "so", ",", "okay", "right", "to", "on", "onto", "back"})
 _OWNER_LIKENESS = 0.9  # an owner for his horse is a guess to be confirmed
 
@@ -71,7 +71,7 @@ def by_colour(talk: Talk, spans: Sequence[NameSpan]) -> list[NameSpan]:
 def by_kin(talk: Talk) -> tuple[NamedHorse, NameSpan] | None:
     """ "Then her sister, trimmed.": another horse, that nobody named."""
     for index in range(1, len(talk.words) - 2):
-        if talk.words[index] not in ("her", "his") or talk.words[index + 1] not in _KIN:
+        if talk.words[index] not in ("her", "his") or talk.words[index + 1] not in KIN:
             continue
         if talk.words[index + 2] in (",", ".") and _leads(talk, index) and talk.words[index - 1] not in SENTENCE_ENDS:
             heard = talk.doc[index : index + 2].text

@@ -1,0 +1,80 @@
+"""A horse brought in by what it looks like, its name behind: what follows is its own, on the roster or not.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+
+BEHIND_IS = """\
+The other one, no blaze, is {N}.
+The other one, the black, is {N}.
+His sister is {N}.
+The second one, with the docked tail, that's {N}.
+The bay beside him, the one with the sock, is {N}.
+The mare in the end box is {N}.
+The grey that came in after was {N}.
+His full brother, same markings, is {N}.
+Other bay, star and no socks, is {N}.
+The old fella in the back pen is {N}.
+The one tied to the trailer, that'd be {N}.
+The next one out of the barn was {N}.
+The pony, the fat one, she's {N}.
+His pasture mate is {N}.
+The one he shares a field with is {N}.
+"""
+
+BEHIND_A_COMMA = """\
+Then they led out a mare I'd never laid eyes on, {N}, and she's not on the sheet.
+Next they walked out a grey gelding, {N}, never seen him before.
+There was an extra one waiting, {N}, not down on my sheet.
+And an extra, {N}, who isn't on my list.
+They had one more for me, {N}, and he's not on the roster.
+Then a pony I don't know, {N}.
+The lady next door brought hers over too, {N}, a bay cob.
+They added one, a filly, {N}.
+One that's not on my sheet, {N}.
+Did a stray as well, {N}, belongs to the neighbour.
+They sprang another one on me, {N}.
+Then out comes the other one, {N}, and he was quiet enough.
+"""
+
+PEOPLE_AND_PLACES = """\
+The owner's wife, {N}, held him.
+The mare's owner, {N}, held him.
+The girl with the grey pony, {N}, held him.
+Bought him off a fella in Ballymore, {N}.
+I did one yesterday in town, {N}, same thing.
+"""
+
+ONLY_SPOKEN_OF = """\
+The other one isn't {N}.
+He's out of {N}.
+His sire was {N}.
+"""
+
+
+def findings(read: Read, form: str, name: str) -> set[tuple[str | None, str | None, object]]:
+    text = f"Tally. Thrush in the left hind. {form.format(N=name)} Corn in the right fore."
+    visits = read(text, "Tally", "Buck", "Sable")
+    return {(v.horse, f.foot, f.value) for v in visits for f in v.facts if f.slot == "finding"}
+
+
+@pytest.mark.parametrize("name", ["Buck", "Pontoon"])
+@pytest.mark.parametrize("form", [*BEHIND_IS.splitlines(), *BEHIND_A_COMMA.splitlines()])
+def test_the_next_horse_is_described_and_then_named(read: Read, form: str, name: str) -> None:
+    assert findings(read, form, name) == {("Tally", "LH", "thrush"), (name, "RF", "corn")}
+
+
+@pytest.mark.parametrize("form", PEOPLE_AND_PLACES.splitlines())
+def test_a_person_or_a_place_is_no_horse(read: Read, form: str) -> None:
+    assert findings(read, form, "Pontoon") == {("Tally", "LH", "thrush"), ("Tally", "RF", "corn")}
+
+
+@pytest.mark.parametrize("name", ["Buck", "Pontoon"])
+@pytest.mark.parametrize("form", ONLY_SPOKEN_OF.splitlines())
+def test_a_horse_only_spoken_of_is_not_brought_in(read: Read, form: str, name: str) -> None:
+    assert findings(read, form, name) == {("Tally", "LH", "thrush"), ("Tally", "RF", "corn")}
