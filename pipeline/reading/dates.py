@@ -102,7 +102,7 @@ def _month_and_day(words: Sequence[str], index: int, day: date) -> _Day | None:
         return None
     at = index + 2 if list(words[index + 1 : index + 2]) == ["the"] else index + 1
     said = _ordinal(words, at)
-    if said is None and at < len(words) and words[at].isdigit() and 1 <= int(words[at]) <= 31:
+    if said is None and at < len(words) and words[at].isdecimal() and 1 <= int(words[at]) <= 31:
         said = int(words[at]), at + 1
     return _upcoming(_MONTHS[words[index]], said[0], day, index, said[1]) if said else None
 

@@ -281,7 +281,7 @@ class NumberReader:
         digits = _DIGITS.fullmatch(word) or _PLURAL_DIGITS.fullmatch(word)
         if digits:
             return Fraction(word.rstrip("s")), index + 1
-        if word and word[-1] in _GLYPHS and word[:-1].isdigit():
+        if word and word[-1] in _GLYPHS and word[:-1].isdecimal():
             return Fraction(word[:-1]) + _GLYPHS[word[-1]], index + 1
         if word not in self._cardinals:
             return None, index
