@@ -9,6 +9,7 @@ from pipeline.reading.denials import SOUGHT, deny, mark_sought
 from pipeline.reading.doubts import doubt, doubt_after
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import resolve_gone
+from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
 from pipeline.reading.recalling import recall
 from pipeline.reading.talk import Segment, Talk
@@ -32,6 +33,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         told = next((s for s in reversed(sentences[max(0, number - 2) : number]) if any(p.drafts for p in s)), [])
         resolve_gone(talk, sentence, told, groups)
         doubt_after(talk, sentence, previous)
+    there_after_all(talk)
 
 
 def _same_subject(talk: Talk, segment: Segment) -> bool:

@@ -194,8 +194,14 @@ def attach_severity(talk: Talk, groups: Groups) -> None:
     """Give each severity word its finding or gait."""
     for sentence in talk.sentences():
         for position, segment in enumerate(sentence):
-            for mention in segment.having("severities"):
+            for mention in [m for m in segment.having("severities") if not _written_down(talk, m)]:
                 _attach_severity(talk, sentence, position, mention, groups)
+
+
+def _written_down(talk: Talk, mention: Mention) -> bool:
+    """ "I'd marked it gone", "marked him down as a three": the verb, no degree."""
+    behind = talk.words[mention.end : mention.end + 1]
+    return talk.words[mention.start] == "marked" and behind in (["it"], ["that"], ["them"], ["him"], ["her"], ["down"])
 
 
 def _just_told(talk: Talk, segment: Segment) -> list[Draft]:

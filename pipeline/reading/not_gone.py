@@ -1,0 +1,103 @@
+"""What was thought to be gone and is not: "I'd marked it gone, and it isn't", "I said it'd clear, still there"."""
+
+from __future__ import annotations
+
+from pipeline.reading.denials import SOUGHT
+from pipeline.reading.talk import Draft, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import Status
+
+_HEALED = frozenset(
+    {"gone", "go", "clear", "cleared", "clearing", "heal", "healed", "healing", "dry", "dried", "grow", "grown", "grew"}
+    | {"shift", "shifted", "better", "away", "right"}
+)
+_HOPED = _HEALED | {"off", "out", "over", "done", "finished", "sorted"}
+_IT = frozenset({"it", "that", "they", "this"})
+_IS = frozenset({"is", "was", "has", "had", "did", "does", "are", "were", "have", "'s", "'ve", "'d"})
+_NOT = frozenset({"n't", "not"})
+_CLOSED = frozenset({",", ";", "and", "but", "so", "though", "all", "quite", "yet"}) | SENTENCE_ENDS
+_SAYING_SO = (
+    ["still", "there"],
+    ["there", "still"],
+    ["there", "yet"],
+    ["'s", "there", "again"],
+    ["is", "there", "again"],
+    ["it", "'s", "back"],
+    ["it", "is", "back"],
+    ["it", "came", "back"],
+    ["it", "has", "come", "back"],
+    ["it", "'s", "come", "back"],
+    ["they", "'re", "back"],
+    ["no", "such", "luck"],
+    ["no", "joy"],
+    ["not", "so"],
+    ["too", "soon"],
+    ["wishful", "thinking"],
+)
+_SOME = frozenset({"little", "bit", "some", "touch", "trace", "spot", "speck", "lot", "fair", "wee", "tail"})
+_OPENING = 5  # tokens at the head of a sentence that may answer the one before
+_SOME_WITHIN = 5
+
+
+def there_after_all(talk: Talk) -> None:
+    """Findings thought to be gone, or hoped to be, that are said to be there still: they are of today."""
+    for at in range(len(talk.words)):
+        end = _says_so(talk, at)
+        if not end or "if" in talk.words[max(0, at - 4) : at]:
+            continue
+        for draft in _thought_gone(talk, at):
+            draft.status = Status.PRESENT
+            draft.dropped = draft.dropped and SOUGHT not in draft.rules
+            draft.rules = [rule for rule in draft.rules if rule not in ("denied", "gone", SOUGHT)]
+            draft.note("not gone after all")
+
+
+def _says_so(talk: Talk, at: int) -> bool:
+    """Whether the words from here say that something is there yet, or not gone."""
+    words = talk.words[at : at + 5]
+    if any(words[: len(form)] == form for form in _SAYING_SO):
+        normal = talk.words[at : at + 3] == ["it", "'s", "back"] and talk.words[at + 3 : at + 4] == ["to"]
+        return not normal and not _NOT & set(talk.words[max(0, at - 2) : at])
+    if words[:1] == ["left"] and set(talk.words[max(0, at - _SOME_WITHIN) : at]) & _SOME:
+        foot = talk.mention_starting(at)
+        named = foot is not None and foot.get("feet") is not None and foot.end > at + 1
+        there = {"there", "has", "got", "still"} & set(talk.words[max(0, at - _SOME_WITHIN) : at])
+        return bool(there) and not named and "no" not in talk.words[max(0, at - _SOME_WITHIN) : at]
+    if words[:1] and words[0] in _NOT and words[1:2] and words[1] in _HEALED - {"right", "better", "go", "clear"}:
+        return True
+    if words[:1] and words[0] in _IT and words[1:2] == ["never"]:
+        return words[2:3] in (["did"], ["has"], ["cleared"], ["healed"], ["went"])
+    if len(words) > 2 and words[0] in _IT and words[1] in _IS and words[2] in _NOT:
+        return words[3:4] == [] or words[3] in _CLOSED or words[3] in _HEALED
+    return False
+
+
+def _thought_gone(talk: Talk, at: int) -> list[Draft]:
+    """The finding spoken of before that was said to be gone, or was hoped to be, with no other foot named since."""
+    head = _head(talk, at)
+    floor = _head(talk, head - 1) if head and at - head <= _OPENING else head
+    drafts = [d for s in talk.segments for d in s.drafts if floor <= d.start < at and d.slot == "finding"]
+    drafts = [d for d in drafts if not d.dropped or SOUGHT in d.rules]
+    last = max(drafts, key=lambda d: d.start, default=None)
+    if last is None or any(m.end <= last.start for m in last.segment.having("denials", "before")):
+        return []  # "no heat in it", and it stays denied
+    since = next((d.end for d in reversed(drafts) if d.value != last.value), floor)
+    hoped = [i for i in range(since, at) if talk.words[i] in _HOPED and not last.start <= i < last.end]
+    earlier = last.status is Status.HISTORY
+    if not hoped and not earlier:
+        return []
+    named = [m for m in talk.mentions if m.get("feet") not in (None, "in_hand") and m.start < at]
+    if any(m.start > (hoped[0] if hoped else last.end) and not _said_with(m.start, last) for m in named):
+        return []
+    return [d for d in drafts if d.value == last.value and d.segment.sentence == last.segment.sentence]
+
+
+def _said_with(start: int, draft: Draft) -> bool:
+    """Whether the foot is the one that the finding stands with."""
+    return draft.segment.start <= start < draft.segment.end
+
+
+def _head(talk: Talk, at: int) -> int:
+    while at > 0 and talk.words[at - 1] not in SENTENCE_ENDS:
+        at -= 1
+    return max(at, 0)

@@ -1,0 +1,114 @@
+"""What was thought to be gone, or hoped to be, and is there still; and what is gone although "it isn't" stands near."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = [
+    (
+        "Tally. Canker in the right hind, I'd marked it gone, and it isn't, it's there yet, in the frog, mild.",
+        ["RH finding canker @frog ~mild"],
+    ),
+    (
+        (
+            "Tally. The scratches on his hinds, I told them last visit "
+            "they'd clear, they haven't, still there on both, mild."
+        ),
+        ["LH+RH finding scratches ~mild"],
+    ),
+    (
+        (
+            "Tally. Near fore toe crack is gone, or so I was thinking, I "
+            "rasped at it and, no, not gone, there's some left, mild."
+        ),
+        ["LF finding crack @toe ~mild"],
+    ),
+    (
+        "Tally. The corn in the right front I thought had grown out, but it's still there, mild.",
+        ["RF finding corn ~mild"],
+    ),
+    ("Tally. I had the near fore thrush down as cleared up but it hasn't cleared.", ["LF finding thrush"]),
+    ("Tally. Thrush in the off hind, I wrote it up as gone, it's not gone.", ["RH finding thrush"]),
+    (
+        "Tally. The bruise in the left front, I told her it would be gone by now, it isn't, moderate.",
+        ["LF finding bruise ~moderate"],
+    ),
+    ("Tally. Seedy toe in the near fore, gone I said last visit, well it's back.", ["LF finding white_line_disease"]),
+    ("Tally. Thought the abscess in the right hind was healed. It isn't.", ["RH finding abscess"]),
+    ("Tally. Near hind thrush, thought it had cleared, no such luck, still there.", ["LH finding thrush"]),
+    ("Tally. Crack in the right front, it's gone, no, it isn't gone, it's only shorter.", ["RF finding crack"]),
+    (
+        "Tally. That toe crack in the right front, I'd hoped it'd be gone, it's still there, mild.",
+        ["RF finding crack @toe ~mild"],
+    ),
+    (
+        "Tally. The left hind thrush is gone, I was sure it was, then I looked closer and it's not.",
+        ["LH finding thrush"],
+    ),
+    ("Tally. Thrush in the left hind has cleared up, and it isn't coming back.", ["LH finding thrush resolved"]),
+    (
+        "Tally. The corn in the right front is gone. Heat in the left hind. It isn't much.",
+        ["LH finding heat", "RF finding corn resolved"],
+    ),
+    (
+        "Tally. The abscess in the right hind has grown out and he hasn't been lame since.",
+        ["- gait lame absent", "RH finding abscess resolved"],
+    ),
+    (
+        "Tally. Thrush in both hinds, the right's cleared up and the left's still got it.",
+        ["LH finding thrush", "RH finding thrush resolved"],
+    ),
+    (
+        "Tally. I looked for a corn in the left front and there isn't one, the old one has grown out.",
+        ["LF finding corn absent"],
+    ),
+    ("Tally. The crack in the left front has grown out, so if it comes back ring me.", ["LF finding crack resolved"]),
+    ("Tally. I thought he'd thrush in the left hind, he hasn't.", ["LH finding thrush absent"]),
+    (
+        "Tally. Bruise in the left front is gone, no heat left there.",
+        ["LF finding bruise resolved", "LF finding heat absent"],
+    ),
+    ("Tally. The left hind thrush hasn't cleared.", ["LH finding thrush"]),
+    (
+        "Tally. He had seedy toe in the near fore in January, it cleared, and it's back.",
+        ["LF finding white_line_disease"],
+    ),
+    (
+        "Buck. I'd had the off fore abscess closed in the book, cleared, and it hasn't, it's weeping yet.",
+        ["RF finding abscess"],
+    ),
+    (
+        "Tally. The mud fever on the hinds was gone, I told them, and it's there again on both, moderate.",
+        ["LH+RH finding scratches ~moderate"],
+    ),
+    (
+        ("Tally. I put the left hind canker down as healed last month. It's not, there's some left in the sulcus."),
+        ["LH finding canker"],
+    ),
+    (
+        ("Tally. I reckoned the quarter crack in the near fore had grown out, wishful thinking, it's still there."),
+        ["LF finding crack @quarter"],
+    ),
+    (
+        "Sable. Stone bruise in the right hind sole, should have been gone by now, it isn't, severe.",
+        ["RH finding bruise @sole ~severe"],
+    ),
+    ("Sable. The keratoma in the near hind, the vet said it's gone, well, it never did go.", ["LH finding keratoma"]),
+    (
+        "Sable. The thrush in the frog of the off hind was away when I rang, and now it's back.",
+        ["RH finding thrush @frog"],
+    ),
+    ("Sable. The flares on the fronts, we'd thought they were grown out, they weren't.", ["LF+RF finding flare"]),
+    (
+        "Sable. Corn in the left front, I had it down as gone, no, still there, medial heel.",
+        ["LF finding corn @medial_heel"],
+    ),
+]
+
+
+@pytest.mark.parametrize(("text", "facts"), CASES)
+def test_not_gone(read: Read, text: str, facts: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
