@@ -9,6 +9,7 @@ from pipeline.reading.denials import SOUGHT, deny, mark_sought
 from pipeline.reading.doubts import doubt, doubt_after
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import resolve_gone
+from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
 from pipeline.reading.recalling import recall
@@ -27,6 +28,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         doubt(talk, sentence)
         recall(talk, sentence)
         plan(talk, sentence)
+        drop_never_done(talk, sentence)
         set_aside(talk, sentence)
     for number, sentence in enumerate(sentences):
         previous = sentences[number - 1] if number else []

@@ -6,7 +6,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
-_PLANNABLE = frozenset(
+PLANNABLE = frozenset(
     {
         "work",
         "shoe_type",
@@ -47,7 +47,7 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
         for draft in segment.drafts:
             if any(start <= draft.start < stop for start, stop in conditions):
                 _drop_in_condition(draft)
-            elif conditional and not whole and draft.slot not in _PLANNABLE:
+            elif conditional and not whole and draft.slot not in PLANNABLE:
                 continue  # "he overreaches when he's tired"
             elif whole or conditional or any(start <= draft.start < stop for start, stop in planned_from):
                 _plan_one(draft)
@@ -74,7 +74,7 @@ def _drop_unmet(sentence: list[Segment], position: int, cue: Mention) -> None:
         if segment is not sentence[position] and (segment.own_clause or not segment.delimiter.startswith(",")):
             return
         for draft in segment.drafts:
-            if draft.start >= cue.end and draft.slot in _PLANNABLE:
+            if draft.start >= cue.end and draft.slot in PLANNABLE:
                 draft.drop("only intended")
 
 
@@ -90,7 +90,7 @@ def _give_up(talk: Talk, sentence: list[Segment], cue: Mention) -> None:
     """ "I'd put wedges on, but thought better of it": what was planned before goes."""
     for draft in [d for s in sentence for d in s.drafts if d.start < cue.start]:
         would = {"'d", "would", "could"} & set(talk.words[draft.segment.start : draft.start])
-        if draft.slot in _PLANNABLE - ALWAYS_PLANNED and (draft.status is Status.PLANNED or would):
+        if draft.slot in PLANNABLE - ALWAYS_PLANNED and (draft.status is Status.PLANNED or would):
             draft.drop("only intended")
 
 
@@ -102,7 +102,8 @@ def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:
     """ "Once it dries up she gets a new shoe": the main clause opens with the next subject or foot."""
     feet = [m.start for m in segment.mentions if m.start > cue.end + 1 and m.get("feet")]
     subjects = [i for i in talk.plays("subject", cue.end + 1, segment.end) if talk.words[i] not in ("that", "there")]
-    return min([*feet, *subjects], default=end)
+    shoes = [i for i in range(cue.end + 1, segment.end) if talk.words[i : i + 2] in (["the", "shoe"], ["the", "shoes"])]
+    return min([*feet, *subjects, *shoes], default=end)
 
 
 def _gets(talk: Talk, segment: Segment, cue: Mention) -> int:
@@ -157,9 +158,9 @@ def _plan_one(draft: Draft) -> None:
         return
     if draft.slot == "manner" and draft.value != "sedated":
         return
-    if draft.slot not in _PLANNABLE and "denied" in draft.rules:
+    if draft.slot not in PLANNABLE and "denied" in draft.rules:
         return  # "thinking I'll find corns and no, no corns in either fore"
-    if draft.slot not in _PLANNABLE:
+    if draft.slot not in PLANNABLE:
         draft.drop("spoken of in a plan")
     elif draft.status is not Status.ABSENT:
         draft.status = Status.PLANNED

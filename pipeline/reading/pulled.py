@@ -39,6 +39,19 @@ def draft_pulled_by_hand(talk: Talk) -> None:
             _add(talk, foot.end - 1, "work", "removed", "work: taken off by hand", set(foot.literal))
 
 
+def draft_coming_off(talk: Talk) -> None:
+    """ "If he's no better the front shoes come off": taken off by hand, when that is a plan or hangs on one."""
+    for at in range(1, len(talk.words) - 1):
+        if talk.words[at] not in ("come", "comes", "coming") or talk.words[at + 1] != "off":
+            continue
+        segment = next((s for s in talk.segments if s.start <= at < s.end), None)
+        if segment is None or not {"shoe", "shoes"} & set(talk.words[max(segment.start, at - 4) : at]):
+            continue
+        cues = [m for s in talk.sentence(segment.sentence) for m in s.mentions if m.start < at]
+        if any(m.get("plans") in ("condition", "before") for m in cues):
+            _add(talk, at, "work", "removed", "work: to be taken off")
+
+
 def _taking(talk: Talk, foot: Mention) -> int | None:
     """The token of the verb that takes off the shoes of this foot, when the farrier is its subject."""
     before = range(foot.start - 1, max(-1, foot.start - _PULLED - 1), -1)

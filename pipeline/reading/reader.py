@@ -24,7 +24,7 @@ from pipeline.reading.mentions import MentionFinder
 from pipeline.reading.misnamed import another_horses_number, found_on_another, misnamed
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.other_side import complete_sides
-from pipeline.reading.pulled import draft_pulled, draft_pulled_by_hand
+from pipeline.reading.pulled import draft_coming_off, draft_pulled, draft_pulled_by_hand
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.segments import split_segments
@@ -141,6 +141,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_vet(talk)
     draft_pulled(talk)
     draft_pulled_by_hand(talk)
+    draft_coming_off(talk)
     draft_white_line(talk)
     draft_responses(talk)
     MeasureReader(talk).read()

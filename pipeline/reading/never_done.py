@@ -1,0 +1,118 @@
+"""What was nearly done, or would have been: "I nearly pulled her shoes", "I'd have soaked it but had no water"."""
+
+from __future__ import annotations
+
+from pipeline.reading.plans import ALWAYS_PLANNED, PLANNABLE
+from pipeline.reading.talk import Draft, Segment, Talk
+
+_NEARLY = (
+    ["nearly"],
+    ["almost"],
+    ["came", "near"],
+    ["came", "close", "to"],
+    ["came", "within", "an", "inch", "of"],
+    ["this", "close", "to"],
+    ["very", "close", "to"],
+    ["half", "a", "mind", "to"],
+    ["a", "good", "mind", "to"],
+    ["in", "two", "minds", "about"],
+    ["two", "minds", "whether", "to"],
+    ["on", "the", "point", "of"],
+    ["within", "an", "ace", "of"],
+    ["was", "minded", "to"],
+)
+_WOULD_HAVE = (
+    ["'d", "have"],
+    ["would", "have"],
+    ["would", "'ve"],
+    ["'d", "'ve"],
+    ["could", "have"],
+    ["could", "'ve"],
+    ["would", "of"],
+)
+_DONE = frozenset(
+    {"pulled", "took", "taken", "put", "reset", "trimmed", "shod", "nailed", "glued", "fitted", "wedged", "packed"}
+    | {
+        "poulticed",
+        "soaked",
+        "drained",
+        "opened",
+        "used",
+        "gone",
+        "went",
+        "given",
+        "gave",
+        "done",
+        "liked",
+        "preferred",
+    }
+    | {"switched", "swapped", "changed", "bandaged", "wrapped", "painted", "resected", "cut", "drilled", "clipped"}
+    | {"studded", "left", "lost", "cast", "threw", "quicked", "pricked", "stuck", "tried", "added", "set", "made"}
+)
+_DOING = frozenset(
+    {"pull", "pulling", "take", "taking", "put", "putting", "reset", "resetting", "trim", "trimming", "leave"}
+    | {"leaving", "shoe", "shoeing", "nail", "nailing", "fit", "fitting", "wedge", "wedging", "pack", "packing"}
+    | {"poultice", "poulticing", "soak", "soaking", "drain", "draining", "open", "opening", "use", "using", "go"}
+    | {"going", "switch", "switching", "try", "trying", "add", "adding", "set", "setting", "glue", "gluing"}
+    | {"quick", "quicking", "prick", "pricking", "lose", "losing", "give", "giving", "swap", "swapping", "change"}
+)
+_TURNS = frozenset({"only", "except", "but", "if", "had", "save"})
+_ADVERBS = frozenset({"just", "only", "gladly", "rather", "probably", "maybe", "even", "very"})
+
+
+def drop_never_done(talk: Talk, sentence: list[Segment]) -> None:
+    """Drop from the sentence what was only nearly done or would have been done."""
+    for position, segment in enumerate(sentence):
+        for at in range(segment.start, segment.end):
+            verb = _nearly(talk, at) or _would_have(talk, at)
+            if verb:
+                for draft in _from_there(talk, sentence, position, verb):
+                    draft.drop("never done")
+
+
+def _nearly(talk: Talk, at: int) -> int:
+    """The token of the verb behind "nearly" and its like; 0 when there is none."""
+    form = next((f for f in _NEARLY if talk.words[at : at + len(f)] == f), None)
+    if form is None:
+        return 0
+    verb = at + len(form)
+    doing = len(form) > 1
+    return verb if verb < len(talk.words) and talk.words[verb] in (_DOING if doing else _DONE) else 0
+
+
+def _would_have(talk: Talk, at: int) -> int:
+    """The token of the verb behind "I'd have" and its like; 0 when there is none."""
+    form = next((f for f in _WOULD_HAVE if talk.words[at : at + len(f)] == f), None)
+    if form is None:
+        return 0
+    verb = at + len(form)
+    while verb < len(talk.words) and talk.words[verb] in _ADVERBS:
+        verb += 1
+    stood = talk.words[verb : verb + 1] == ["been"] and form[0] != "could"
+    return verb if verb < len(talk.words) and (stood or talk.words[verb] in _DONE) else 0
+
+
+def _from_there(talk: Talk, sentence: list[Segment], position: int, verb: int) -> list[Draft]:
+    """What hangs on the verb: to the end of its segment, and on over "and" while no new subject comes."""
+    reached: list[Draft] = []
+    for segment in sentence[position:]:
+        later = segment is not sentence[position]
+        subject = bool(talk.plays("subject", segment.start, segment.start + 3))
+        if later and (subject or not segment.joined_by(",", "and", ", and") or _TURNS & {talk.words[segment.start]}):
+            break
+        if later and segment.own_clause and not segment.joined_by("and"):
+            break
+        turn = next(
+            (i for i in range(max(verb + 1, segment.start), segment.end) if talk.words[i] in _TURNS), segment.end
+        )
+        reached += [d for d in segment.drafts if verb <= d.start < turn and _hangs_on(talk, d, verb)]
+        if turn < segment.end:
+            break
+    return reached
+
+
+def _hangs_on(talk: Talk, draft: Draft, verb: int) -> bool:
+    if talk.words[verb] == "been":
+        return draft.slot in ("gait", "lameness")
+    own = draft.start <= verb < draft.end
+    return (draft.slot in PLANNABLE - ALWAYS_PLANNED) or (draft.slot in ("finding", "shoe_state") and own)
