@@ -15,7 +15,7 @@ CASES = [
     ("Tally. I'd half a mind to pull both front shoes, but I left them.", []),
     (
         "Tally. If he's no easier by Tuesday the hind shoes come off and he goes in boots behind.",
-        ["LH+RH shoe_type boot planned"],
+        ["LH+RH shoe_type boot planned", "LH+RH work removed planned"],
     ),
     ("Tally. If he's sore next week the shoes come off in front.", ["LF+RF work removed planned"]),
     ("Tally. If the heat's still there Monday the near fore shoe comes off.", ["LF work removed planned"]),
