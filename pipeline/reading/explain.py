@@ -11,12 +11,11 @@ from copy import copy, deepcopy
 from dataclasses import dataclass, replace
 from datetime import date
 
-from spacy.tokens import Doc
-
 from pipeline.reading.mentions import Mention, MentionFinder
 from pipeline.reading.reader import Reader
 from pipeline.reading.settling import settle
 from pipeline.reading.talk import Draft, Talk
+from pipeline.reading.tokens import Tokens
 from pipeline.record import SLOTS, Fact, RosterHorse, Transcript, Visit
 
 # Classes of words that say how something is meant, and what a cue of each is called.
@@ -112,9 +111,9 @@ class _Ear(MentionFinder):
         self._deaf_to = deaf_to
         self.heard: list[Mention] = []
 
-    def find(self, doc: Doc, names: Sequence[Mention] = ()) -> list[Mention]:
+    def find(self, tokens: Tokens, names: Sequence[Mention] = ()) -> list[Mention]:
         """What the inner finder finds, less the meanings that are passed over."""
-        found = self._inner.find(doc, names)
+        found = self._inner.find(tokens, names)
         for cue, name in self._deaf_to:
             for mention in found:
                 if mention.literal == cue.literal:
@@ -173,7 +172,7 @@ def _unkept(talk: Talk, draft: Draft, kept: Sequence[SpanRow]) -> list[str | Non
     feet: tuple[str | None, ...] = draft.feet or (None,)
     if draft.dropped:
         return list(feet)
-    start, value = talk.doc[draft.start].idx, draft.kept_value()
+    start, value = talk.tokens.starts[draft.start], draft.kept_value()
     mine = [
         row for row in kept
         if (row.slot, row.value, row.status) == (draft.slot, value, draft.status) and row.span[0] <= start < row.span[1]
@@ -211,8 +210,7 @@ def _taken_back(transcript: Transcript, talk: Talk) -> list[SpanRow]:
 
 
 def _span(talk: Talk, start: int, end: int) -> tuple[int, int]:
-    last = talk.doc[end - 1]
-    return talk.doc[start].idx, last.idx + len(last)
+    return talk.tokens.span(start, end)
 
 
 def _place(row: SpanRow) -> tuple[int, int]:

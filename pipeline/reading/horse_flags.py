@@ -18,7 +18,7 @@ def horse_flags(
 ) -> list[Flag]:
     """At most one flag of kind HORSE, on the words of the name; ``named`` are all horses of the memo."""
     start, end = horse.tokens
-    span = (talk.doc[start].idx, talk.doc[end - 1].idx + len(talk.doc[end - 1])) if end > start else (0, 0)
+    span = talk.tokens.span(start, end) if end > start else (0, 0)
     quote = transcript.text[span[0] : span[1]]
     reason = None if horse.match is HorseMatch.NEW else _reason(transcript, horse, span, quote)
     if reason is None and transcript.heard and horse.match is HorseMatch.KNOWN:

@@ -136,7 +136,7 @@ def _unanswered(talk: Talk, parts: Sequence[Segment]) -> str | None:
 
 def _unknown(talk: Talk, segment: Segment) -> Iterator[int]:
     told = {i for mention in segment.mentions for i in mention.literal}
+    marks, little = talk.tokens.marks, talk.tokens.little
     for index in range(segment.start, segment.end):
-        token = talk.doc[index]
-        if index not in told and not token.is_punct and not token.is_stop and talk.words[index] not in _QUIET:
+        if index not in told and not marks[index] and not little[index] and talk.words[index] not in _QUIET:
             yield index

@@ -8,13 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from typing import cast
+from typing import NamedTuple
 
-from spacy.matcher import Matcher, PhraseMatcher
+from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
+from pipeline.reading.gapped import GAP, GappedForms
 from pipeline.reading.numbers import Number, NumberReader
-from pipeline.reading.tokens import SENTENCE_ENDS, form_tokens, language
+from pipeline.reading.tokens import SENTENCE_ENDS, Tokens, form_tokens, language
 from pipeline.record import MatchKind
 from pipeline.vocabulary import LEARNED_SOURCE, Vocabulary
 
@@ -24,12 +25,12 @@ _NOT_PHRASES = frozenset({"numbers", "bias", "clause_words", "remarks"})
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 _POINTING = frozenset({"in_hand", "pair_in_hand", "other"})
 _HEADED = {"tester_responses": "tester_heads", "pulses": "pulse_heads", "nail_lines": "nail_line_heads"}
+_HEADS = frozenset(_HEADED.values())
 # Never taken for a part of a longer sound-alike: what names a horse or turns the sense round, and little words that
 # every sentence has ("thin so", "all for"), unless a person said what the longer words stand for.
 _LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | _LITTLE_WORDS
-_GAP_WORDS = 4
-_Aligned = tuple[int, int, int, list[int]]  # key, start, end and the pattern token of each token
+_Meaning = tuple[str, str, MatchKind, bool]  # class, canonical name, how it matches, whether corrections taught it
 
 
 @dataclass
@@ -57,8 +58,7 @@ class Mention:
         return not self.dropped and any(name in self.readings for name in names)
 
 
-@dataclass(frozen=True)
-class _Candidate:
+class _Candidate(NamedTuple):
     start: int
     end: int
     literal: tuple[int, ...]
@@ -78,48 +78,43 @@ class MentionFinder:
         self._counted = set(vocabulary.spoken("units")) | {"nail", "nails"}
         nlp = language()
         self._phrases = PhraseMatcher(nlp.vocab, attr="NORM")
-        self._gapped = Matcher(nlp.vocab)
-        self._meaning: dict[int, list[tuple[str, str, MatchKind]]] = {}
-        self._gap_meaning: dict[int, tuple[list[str], tuple[str, str, MatchKind]]] = {}
-        self._learned = _learned_forms(vocabulary)
-        forms: dict[str, list[tuple[str, str, MatchKind]]] = {}
+        self._gapped = GappedForms()
+        self._meaning: dict[int, list[_Meaning]] = {}
+        self._gap_meaning: dict[str, list[_Meaning]] = {}
+        learned = _learned_forms(vocabulary)
+        forms: dict[str, list[_Meaning]] = {}
         for name in sorted(set(vocabulary.classes) - _NOT_PHRASES):
             for form, canonical in vocabulary.spoken(name).items():
-                exact = form == canonical.replace("_", " ")
-                forms.setdefault(form, []).append((name, canonical, MatchKind.EXACT if exact else MatchKind.VARIANT))
+                kind = MatchKind.EXACT if form == canonical.replace("_", " ") else MatchKind.VARIANT
+                forms.setdefault(form, []).append((name, canonical, kind, (name, form) in learned))
             if sound_alikes:
                 for form, canonical in vocabulary.heard_as(name).items():
-                    forms.setdefault(form, []).append((name, canonical, MatchKind.SOUND_ALIKE))
+                    meaning = (name, canonical, MatchKind.SOUND_ALIKE, (name, form) in learned)
+                    forms.setdefault(form, []).append(meaning)
         for form, meanings in forms.items():
             self._add(form, meanings)
 
-    def _add(self, form: str, meanings: list[tuple[str, str, MatchKind]]) -> None:
-        nlp = language()
-        tokens = form_tokens(form)
-        if "..." not in tokens:
-            key = nlp.vocab.strings.add(f"form:{form}")
-            self._meaning[key] = meanings
-            self._phrases.add(f"form:{form}", [Doc(nlp.vocab, words=tokens)])
+    def _add(self, form: str, meanings: list[_Meaning]) -> None:
+        words = form_tokens(form)
+        if GAP in words:
+            self._gap_meaning[form] = meanings
+            self._gapped.add(form, words)
             return
-        pattern: list[dict[str, object]] = []
-        for token in tokens:
-            gap = {"IS_PUNCT": False, "OP": f"{{1,{_GAP_WORDS}}}"}
-            pattern.append(gap if token == "..." else {"NORM": token})
-        for number, meaning in enumerate(meanings):
-            label = f"gap:{number}:{form}"
-            self._gap_meaning[nlp.vocab.strings.add(label)] = (tokens, meaning)
-            self._gapped.add(label, [pattern])
+        nlp = language()
+        self._meaning[nlp.vocab.strings.add(form)] = meanings
+        self._phrases.add(form, [Doc(nlp.vocab, words=words)])
 
-    def find(self, doc: Doc, names: Sequence[Mention] = ()) -> list[Mention]:
+    def find(self, tokens: Tokens, names: Sequence[Mention] = ()) -> list[Mention]:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
         named = [_Candidate(n.start, n.end, n.literal, "horse", n.readings["horse"], MatchKind.EXACT) for n in names]
-        chosen = _choose([*named, *_with_heads(doc, list(self._candidates(doc)))])
-        masked = [token.norm_ for token in doc]
+        chosen = _choose([*named, *_with_heads(tokens, list(self._candidates(tokens)))])
+        masked = list(tokens.words)
         for mention in chosen:
-            if len(mention.literal) > 1 or mention.is_any(("not_facts", "horse")):
+            whole = "not_facts" in mention.readings or "horse" in mention.readings
+            if len(mention.literal) > 1 or whole:
                 for index in mention.literal:
                     masked[index] = ""
-                if doc[mention.end - 1].norm_ == "feet" and not mention.is_any(("not_facts", "horse")):
+                if tokens.words[mention.end - 1] == "feet" and not whole:
                     masked[mention.end - 1] = "feet"  # "front feet ones" is a size, "the back ones" are feet
         alike = self._number_alikes(masked)
         for index in alike:
@@ -130,32 +125,29 @@ class MentionFinder:
             if not _denies(n, masked, chosen)
         ]
         counted = {index for mention in numbers for index in mention.literal}
-        kept = [m for m in chosen if not counted.intersection(m.literal)]
+        kept = [m for m in chosen if counted.isdisjoint(m.literal)]
         return sorted(kept + numbers, key=lambda m: (m.start, m.end))
 
     def _number_alikes(self, words: Sequence[str]) -> set[int]:
         """Tokens that a recogniser writes for a number: "for nails", "to weeks"; only right before what is counted."""
+        if not self._alike_numbers:
+            return set()
         return {i for i, word in enumerate(words[:-1]) if word in self._alike_numbers and words[i + 1] in self._counted}
 
-    def _candidates(self, doc: Doc) -> Iterable[_Candidate]:
-        strings = doc.vocab.strings
-        for key, start, end in self._phrases(doc):
-            for name, canonical, match in self._meaning[key]:
-                literal, learned = tuple(range(start, end)), (name, strings[key]) in self._learned
+    def _candidates(self, tokens: Tokens) -> Iterable[_Candidate]:
+        for key, start, end in self._phrases(tokens.doc):
+            literal = tuple(range(start, end))
+            for name, canonical, match, learned in self._meaning[key]:
                 yield _Candidate(start, end, literal, name, canonical, match, learned)
-        if not len(self._gapped):
-            return
-        for key, start, end, alignment in cast("list[_Aligned]", self._gapped(doc, with_alignments=True)):
-            words, (name, canonical, match) = self._gap_meaning[key]
-            literal = tuple(start + i for i, position in enumerate(alignment) if words[position] != "...")
-            if not any(doc[i].norm_ in (".", ",", "and", "but") for i in range(start, end)):
-                yield _Candidate(start, end, literal, name, canonical, match)
+        for form, end, literal in self._gapped.find(tokens):
+            for name, canonical, match, _ in self._gap_meaning[form]:
+                yield _Candidate(literal[0], end, literal, name, canonical, match)
 
 
 def _learned_forms(vocabulary: Vocabulary) -> frozenset[tuple[str, str]]:
-    """The class and the matcher's label of every sound-alike that corrections taught."""
+    """The class and the form of every sound-alike that corrections taught."""
     return frozenset(
-        (name, f"form:{form}")
+        (name, form)
         for name, entries in vocabulary.classes.items()
         for entry in entries
         if entry.source == LEARNED_SOURCE
@@ -163,23 +155,22 @@ def _learned_forms(vocabulary: Vocabulary) -> frozenset[tuple[str, str]]:
     )
 
 
-def _with_heads(doc: Doc, candidates: list[_Candidate]) -> list[_Candidate]:
+def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate]:
     """Without the responses whose head is spoken of neither in their sentence nor in the one before.
 
     Else "couldn't find" (a pulse) would swallow the denial of "couldn't find an abscess".
     """
     sentence, number = [], 0
-    for token in doc:
+    for text in tokens.texts:
         sentence.append(number)
-        number += token.text in SENTENCE_ENDS
-    heads = {(c.name, sentence[c.start]) for c in candidates if c.name in _HEADED.values()}
+        number += text in SENTENCE_ENDS
+    heads = {(c.name, sentence[c.start]) for c in candidates if c.name in _HEADS}
 
     def headed(candidate: _Candidate) -> bool:
-        head = _HEADED.get(candidate.name)
-        at = sentence[candidate.start]
-        return head is None or (head, at) in heads or (head, at - 1) in heads
+        head, at = _HEADED[candidate.name], sentence[candidate.start]
+        return (head, at) in heads or (head, at - 1) in heads
 
-    return [c for c in candidates if headed(c)]
+    return [c for c in candidates if c.name not in _HEADED or headed(c)]
 
 
 def _denies(number: Number, words: Sequence[str], chosen: list[Mention]) -> bool:
@@ -197,17 +188,15 @@ def _number_match(number: Number, alike: set[int]) -> MatchKind:
 def _choose(candidates: list[_Candidate]) -> list[Mention]:
     """The longest candidates that do not overlap; equal spans share one mention with several readings."""
 
-    def rank(candidate: _Candidate) -> tuple[bool, int, bool, bool, int]:
-        weak = candidate.name in _WEAK
-        alike = candidate.match is MatchKind.SOUND_ALIKE
-        length = -len(candidate.literal)
-        pointing = candidate.canonical in _POINTING
-        return (alike, length, candidate.name != "horse", weak or pointing, candidate.end - candidate.start)
+    def rank(candidate: _Candidate) -> tuple[bool, int, bool, bool, int, int]:
+        start, end, literal, name, canonical, match, _ = candidate
+        weak = name in _WEAK or canonical in _POINTING
+        return match is MatchKind.SOUND_ALIKE, -len(literal), name != "horse", weak, end - start, start
 
     used: dict[int, Mention] = {}
     chosen: list[Mention] = []
-    for candidate in sorted(_without_parts(candidates), key=lambda c: (rank(c), c.start)):
-        holders = {id(used[i]): used[i] for i in candidate.literal if i in used}
+    for candidate in sorted(_without_parts(candidates), key=rank):
+        holders = [used[i] for i in candidate.literal if i in used]
         if not holders:
             mention = Mention(
                 candidate.start,
@@ -218,8 +207,8 @@ def _choose(candidates: list[_Candidate]) -> list[Mention]:
             )
             chosen.append(mention)
             used.update(dict.fromkeys(candidate.literal, mention))
-        elif len(holders) == 1:
-            holder = next(iter(holders.values()))
+        elif all(holder is holders[0] for holder in holders):
+            holder = holders[0]
             named = "horse" in holder.readings
             if holder.literal == candidate.literal and not named and holder.match is not MatchKind.SOUND_ALIKE:
                 holder.readings.setdefault(candidate.name, candidate.canonical)
@@ -231,9 +220,12 @@ def _without_parts(candidates: list[_Candidate]) -> list[_Candidate]:
 
     The toe of "CD toe" is no toe: there the longer sound-alike stands, as the longer phrase does elsewhere.
     """
+    alikes = [c for c in candidates if c.match is MatchKind.SOUND_ALIKE and len(c.literal) > 1]
+    if not alikes:
+        return candidates
     exact = [c for c in candidates if c.match is not MatchKind.SOUND_ALIKE]
     parts: set[int] = set()
-    for alike in (c for c in candidates if c.match is MatchKind.SOUND_ALIKE and len(c.literal) > 1):
+    for alike in alikes:
         touched = [c for c in exact if not set(c.literal).isdisjoint(alike.literal)]
         if all(_is_part(one, alike) for one in touched):
             parts.update(id(c) for c in touched)

@@ -28,7 +28,7 @@ class NameBase:
         self._talk = talk
         self._common = common
         self._heard = heard
-        self._cased = any(token.text[:1].isupper() for token in talk.doc)
+        self._cased = any(talk.tokens.large)
         self._roster = roster
         self._exact = exact
         self.found = HorseTalk()
@@ -50,20 +50,20 @@ class NameBase:
 
     def _name_end(self, start: int) -> int:
         """A name is one capitalised word, or two in a row; in text without capitals one word."""
-        doc = self._talk.doc
-        if start >= len(doc) or doc[start].is_punct or doc[start].lower_ in NEVER_NAMES:
+        tokens = self._talk.tokens
+        if start >= len(tokens) or tokens.marks[start] or tokens.lowers[start] in NEVER_NAMES:
             return start
         if not self._cased:
             return start + 1
-        if not doc[start].text[:1].isupper():
+        if not tokens.large[start]:
             return start
         end = start + 1
         while (
-            end < len(doc)
+            end < len(tokens)
             and end - start < 3
-            and doc[end].text[:1].isupper()
-            and not doc[end].is_stop
-            and doc[end].lower_ != "i"
+            and tokens.large[end]
+            and not tokens.little[end]
+            and tokens.lowers[end] != "i"
         ):
             end += 1
         return end
@@ -77,7 +77,7 @@ class NameBase:
                 mention.readings.pop("work", None)
 
     def _text(self, start: int, end: int) -> str:
-        return self._talk.doc[start:end].text
+        return self._talk.tokens.said(start, end)
 
     def _unknown(self, index: int) -> bool:
         """Whether the token is no word of the trade or of the grammar."""

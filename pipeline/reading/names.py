@@ -133,17 +133,17 @@ class NameFinder(UnlistedNames):
 
     def _named_again(self, named: list[NameSpan]) -> list[NameSpan]:
         """Later mentions of a horse that is not on the roster."""
-        doc, again = self._talk.doc, []
+        texts, again = self._talk.tokens.texts, []
         for span in named:
-            name = [t.text for t in doc[span.start : span.end]]
-            for start in range(span.end, len(doc) - len(name) + 1):
-                if [t.text for t in doc[start : start + len(name)]] == name:
+            name = texts[span.start : span.end]
+            for start in range(span.end, len(texts) - len(name) + 1):
+                if texts[start : start + len(name)] == name:
                     again.append(NameSpan(start, start + len(name), span.horse))
         return again
 
     def _may_be(self, start: int) -> bool:
-        token = self._talk.doc[start]
-        named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in NEVER_NAMES
+        tokens = self._talk.tokens
+        named = tokens.large[start] and not tokens.little[start] and tokens.lowers[start] not in NEVER_NAMES
         return named and self._unknown(start)
 
     def _name_near_new(self) -> list[NameSpan]:
@@ -153,13 +153,13 @@ class NameFinder(UnlistedNames):
         exact_first = any(a == head for a, _, _ in self._exact)
         if head < cue.start and behind in (["is"], ["'s"], ["was"], [","]) and not exact_first and self._may_be(head):
             return [self._named(head, self._name_end(head), True)]  # "Zephyr is a new horse"
+        tokens = self._talk.tokens
         for start in range(cue.end, min(len(self._talk.words), cue.end + 25)):
-            token = self._talk.doc[start]
             exact = any(a <= start < b for a, b, _ in self._exact)
-            if exact or not token.text[:1].isupper() or token.lower_ in NEVER_NAMES or not self._unknown(start):
+            if exact or not tokens.large[start] or tokens.lowers[start] in NEVER_NAMES or not self._unknown(start):
                 continue
             initial = self._talk.words[start - 1] in SENTENCE_ENDS
-            if initial and (token.is_stop or not self._follows_like_name(start + 1)):
+            if initial and (tokens.little[start] or not self._follows_like_name(start + 1)):
                 continue
             if not initial and self._is_place(start):
                 continue
@@ -180,21 +180,16 @@ class NameFinder(UnlistedNames):
         """Capitalised words in the place of a name that sound like one of the roster."""
         taken = {i for s in self.found.spans for i in range(s.start, s.end)}
         taken.update(i for s, e, _ in self._exact for i in range(s, e))
-        doc = self._talk.doc
-        for start in range(len(doc)):
-            if (
-                start in taken
-                or not doc[start].text[:1].isupper()
-                or doc[start].lower_ in NEVER_NAMES
-                or not self._unknown(start)
-            ):
+        tokens = self._talk.tokens
+        for start, large in enumerate(tokens.large):
+            if not large or start in taken or tokens.lowers[start] in NEVER_NAMES or not self._unknown(start):
                 continue
-            if doc[start].is_stop:
+            if tokens.little[start]:
                 continue
             for end in (start + 2, start + 1):
-                if end > len(doc) or taken.intersection(range(start, end)) or not self._follows_like_name(end):
+                if end > len(tokens) or taken.intersection(range(start, end)) or not self._follows_like_name(end):
                     continue
-                if end == start + 2 and (doc[start + 1].is_punct or not self._unknown(start + 1)):
+                if end == start + 2 and (tokens.marks[start + 1] or not self._unknown(start + 1)):
                     continue
                 best = self._best(self._text(start, end))
                 if best is None:

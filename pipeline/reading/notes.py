@@ -19,16 +19,16 @@ def notes_of(transcript: Transcript, talk: Talk, segments: Iterable[Segment], ro
         parts = [s for s in own if s.sentence == number]
         if all(s.index in read or _says_nothing(talk, s) for s in parts):
             continue
-        start = talk.doc[parts[0].start].idx
-        last = talk.doc[parts[-1].end - 1]
-        kept.append(transcript.text[start : last.idx + len(last)].strip())
+        start, end = talk.tokens.span(parts[0].start, parts[-1].end)
+        kept.append(transcript.text[start:end].strip())
     return "\n".join(kept)
 
 
 def _says_nothing(talk: Talk, segment: Segment) -> bool:
     """Names, greetings and bare places say nothing that a fact does not carry."""
     told = {i for m in segment.mentions if set(m.readings) - {"not_facts"} for i in m.literal}
-    return all(i in told or talk.doc[i].is_punct or talk.doc[i].is_stop for i in range(segment.start, segment.end))
+    marks, little = talk.tokens.marks, talk.tokens.little
+    return all(i in told or marks[i] or little[i] for i in range(segment.start, segment.end))
 
 
 def not_understood(transcript: Transcript, talk: Talk, segments: Iterable[Segment]) -> list[Flag]:
@@ -62,8 +62,7 @@ def _flag(transcript: Transcript, talk: Talk, segment: Segment, start: int, end:
 
 
 def _flagged(transcript: Transcript, talk: Talk, start: int, end: int, reason: str) -> Flag:
-    first, last = talk.doc[start], talk.doc[end - 1]
-    span = (first.idx, last.idx + len(last))
+    span = talk.tokens.span(start, end)
     seconds = transcript.seconds_of(*span)
     quote = transcript.text[span[0] : span[1]]
     return Flag(kind=FlagKind.NOT_UNDERSTOOD, reason=reason, quote=quote, start=seconds[0], end=seconds[1], span=span)

@@ -86,15 +86,14 @@ class Reader:
 
         Without ``day`` no day of the calendar is resolved.
         """
-        doc = tokenize(transcript.text)
-        exact = roster_spans(doc, roster)
+        tokens = tokenize(transcript.text)
+        exact = roster_spans(tokens, roster)
         finder = self._finder(transcript.heard)
-        mentions = finder.find(doc, name_mentions(exact))
+        mentions = finder.find(tokens, name_mentions(exact))
         exact = [e for e in exact if any(m.get("horse") and m.start == e[0] for m in mentions)]
-        words = [token.norm_ for token in doc]
         footed = {i for m in mentions if m.get("feet") for i in m.literal}  # the "left" of "left front" is no verb
-        roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(words)]
-        talk = Talk(doc, words, mentions, roles)
+        roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(tokens.words)]
+        talk = Talk(tokens, tokens.words, mentions, roles)
         soften_stops(talk)
         mark_bare_sides(talk)
         pair_behind(talk)
@@ -176,10 +175,9 @@ def _visit(
 
 def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     draft = row.draft
-    tokens = sorted(i for i in draft.evidence if i < len(talk.doc)) or [draft.start]
+    tokens = sorted(i for i in draft.evidence if i < len(talk.tokens)) or [draft.start]
     tokens = [i for i in tokens if abs(i - draft.start) < 25] or [draft.start]
-    first, last = talk.doc[min(tokens[0], draft.start)], talk.doc[max(tokens[-1], draft.end - 1)]
-    span = (first.idx, last.idx + len(last))
+    span = talk.tokens.span(min(tokens[0], draft.start), max(tokens[-1] + 1, draft.end))
     start, end = transcript.seconds_of(*span)
     return Fact(
         foot=row.foot,

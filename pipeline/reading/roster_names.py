@@ -5,10 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from spacy.tokens import Doc
-
 from pipeline.reading.mentions import Mention
-from pipeline.reading.tokens import form_tokens
+from pipeline.reading.tokens import Tokens, form_tokens
 from pipeline.record import HorseMatch, RosterHorse
 
 _BEFORE_NAMES = frozenset(
@@ -58,10 +56,9 @@ class HorseTalk:
         return len(self.horses) - 1
 
 
-def roster_spans(doc: Doc, roster: Sequence[RosterHorse]) -> list[tuple[int, int, RosterHorse]]:
+def roster_spans(tokens: Tokens, roster: Sequence[RosterHorse]) -> list[tuple[int, int, RosterHorse]]:
     """Roster names that stand in the text as spelled, the longest first at each place."""
-    words = [token.norm_ for token in doc]
-    cased = any(token.text[:1].isupper() for token in doc)
+    words, cased = tokens.words, any(tokens.large)
     wanted: list[tuple[list[str], RosterHorse]] = []
     for horse in roster:
         wanted.extend((form_tokens(name.lower()), horse) for name in (horse.name, *horse.also_called))
@@ -71,15 +68,15 @@ def roster_spans(doc: Doc, roster: Sequence[RosterHorse]) -> list[tuple[int, int
     places: dict[str, list[int]] = {}
     for index, word in enumerate(words):
         places.setdefault(word, []).append(index)
-    for tokens, horse in wanted:
-        for start in places.get(tokens[0], []) if tokens else []:
-            span = range(start, start + len(tokens))
-            if words[start : start + len(tokens)] != tokens or used.intersection(span):
+    for name, horse in wanted:
+        for start in places.get(name[0], []) if name else []:
+            span = range(start, start + len(name))
+            if words[start : start + len(name)] != name or used.intersection(span):
                 continue
-            if cased and not doc[start].text[:1].isupper() and not _stands_like_name(words, start, start + len(tokens)):
+            if cased and not tokens.large[start] and not _stands_like_name(words, start, start + len(name)):
                 continue
             used.update(span)
-            found.append((start, start + len(tokens), horse))
+            found.append((start, start + len(name), horse))
     return sorted(found, key=lambda f: f[0])
 
 

@@ -6,9 +6,8 @@ import math
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from spacy.tokens import Doc
-
 from pipeline.reading.mentions import Mention
+from pipeline.reading.tokens import Tokens
 from pipeline.record import MatchKind, Severity, Status
 
 Feet = tuple[str, ...]
@@ -91,7 +90,7 @@ class Talk:
     token, what a little word does in a clause: "past", "present", "action", "subject" or "determiner".
     """
 
-    doc: Doc
+    tokens: Tokens
     words: list[str]
     mentions: list[Mention]
     roles: list[str | None] = field(default_factory=list)

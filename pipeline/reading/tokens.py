@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 from functools import lru_cache
 
 import spacy
@@ -15,6 +16,7 @@ _LEVELLED = str.maketrans(
 )
 # Words clipped in speech, read as the whole word.
 _CLIPPED = {"'em": "them", "em": "them", "'cause": "because", "cos": "because", "'til": "till", "til": "till"}
+_PROPERTIES: list[int | str] = ["IDX", "LENGTH", "LOWER", "NORM", "IS_PUNCT", "IS_STOP"]
 SENTENCE_ENDS = frozenset(".?!")
 
 
@@ -29,13 +31,55 @@ def level(text: str) -> str:
     return _LETTER_HYPHEN.sub(" ", text.translate(_LEVELLED))
 
 
-def tokenize(text: str) -> Doc:
-    """The tokens of ``text``; ``token.idx`` is the offset in the original text, ``token.norm_`` what is matched."""
-    doc = language().make_doc(level(text))
-    for token in doc:
-        lower = token.lower_
-        token.norm_ = _CLIPPED.get(lower, lower)  # else the tokenizer's own norm: "not" for "n't"
-    return doc
+@dataclass(frozen=True)
+class Tokens:
+    """A text in tokens, each property a list token by token: asking spaCy for them one at a time is slow.
+
+    ``words`` are what is matched (lower case, clipped words whole), ``texts`` as written, ``lowers`` these in lower
+    case; ``starts`` and ``ends`` are offsets in the original text. ``large`` says which begin with a capital, ``marks``
+    which are punctuation, ``little`` which are words of the grammar alone. ``doc`` is for spaCy's matchers.
+    """
+
+    doc: Doc
+    text: str
+    words: list[str]
+    texts: list[str]
+    lowers: list[str]
+    starts: list[int]
+    ends: list[int]
+    large: list[bool]
+    marks: list[bool]
+    little: list[bool]
+
+    def __len__(self) -> int:
+        return len(self.words)
+
+    def said(self, start: int, end: int) -> str:
+        """The text of the tokens ``[start, end)``, with look-alike marks made equal."""
+        end = min(end, len(self))
+        return self.text[slice(*self.span(start, end))] if start < end else ""
+
+    def span(self, start: int, end: int) -> tuple[int, int]:
+        """Where the tokens ``[start, end)``, one or more, stand in the text."""
+        return self.starts[start], self.ends[end - 1]
+
+
+def tokenize(text: str) -> Tokens:
+    """The tokens of ``text``."""
+    levelled = level(text)
+    doc = language().make_doc(levelled)
+    starts, lengths, lower, norm, marks, little = doc.to_array(_PROPERTIES).T.tolist()
+    ends = [start + length for start, length in zip(starts, lengths, strict=True)]
+    texts = [levelled[start:end] for start, end in zip(starts, ends, strict=True)]
+    lowers = [text.lower() for text in texts]
+    words = [_CLIPPED.get(word, word) for word in lowers]
+    for index, word in enumerate(words):
+        if norm[index] != lower[index] or word != lowers[index]:
+            doc[index].norm_ = word  # else the tokenizer's own norm: "not" for "n't"
+    large = [text[:1].isupper() for text in texts]
+    return Tokens(
+        doc, levelled, words, texts, lowers, starts, ends, large, list(map(bool, marks)), list(map(bool, little))
+    )
 
 
 def form_tokens(form: str) -> list[str]:
@@ -50,5 +94,5 @@ def _form_tokens(form: str) -> tuple[str, ...]:
         if piece == "...":
             parts.append("...")
         else:
-            parts.extend(token.norm_ for token in tokenize(piece) if not token.is_space)
+            parts.extend(word for word in tokenize(piece).words if not word.isspace())
     return tuple(parts)

@@ -34,17 +34,17 @@ class UnlistedNames(NameBase):
             return
         if self._written_small():
             return
-        doc = self._talk.doc
-        for start in range(min(len(doc), _OPENING)):
-            token = doc[start]
-            if not token.text[:1].isupper() or token.is_stop or token.lower_ in NEVER_NAMES or not self._unknown(start):
+        tokens = self._talk.tokens
+        for start in range(min(len(tokens), _OPENING)):
+            lower = tokens.lowers[start]
+            if not tokens.large[start] or tokens.little[start] or lower in NEVER_NAMES or not self._unknown(start):
                 continue
-            if start == 0 and self._talk.words[1:2] in _OBJECTS and token.lower_ in self._common:
+            if start == 0 and self._talk.words[1:2] in _OBJECTS and lower in self._common:
                 continue  # "Shod the fronts", "Left the hinds alone"
             end = self._name_end(start)
-            if end > start + 1 and doc[end - 1].lower_ in HORSE_WORDS:
+            if end > start + 1 and tokens.lowers[end - 1] in HORSE_WORDS:
                 continue
-            opens = end < len(doc) and doc[end].lower_ in _BEHIND_A_NAME and self._only_openers(start)
+            opens = end < len(tokens) and tokens.lowers[end] in _BEHIND_A_NAME and self._only_openers(start)
             if opens or (start and self._introduced_unlisted(start, end)):
                 self._hear(start, end)
                 return
@@ -65,14 +65,13 @@ class UnlistedNames(NameBase):
 
     def _unknown_before(self) -> None:
         """ "Gretel to begin with … Then Bran": a name off the roster that the memo begins with."""
-        doc = self._talk.doc
+        tokens = self._talk.tokens
         first = self.found.spans[0].start
         for start in range(min(first, _OPENING)):
-            token = doc[start]
             behind = self._talk.words[start + 1 : start + 3]
             begins = behind[:1] == ["first"] or behind in (["to", "begin"], ["to", "start"])
             begins = begins or (behind[:1] == ["and"] and first == start + 2)
-            named = token.text[:1].isupper() and not token.is_stop and token.lower_ not in NEVER_NAMES
+            named = tokens.large[start] and not tokens.little[start] and tokens.lowers[start] not in NEVER_NAMES
             named = named and "for" not in self._talk.words[start + 1 : start + 4]  # "Plan first for Banksia"
             if begins and named and self._unknown(start) and self._only_openers(start):
                 self._hear(start, start + 1)
@@ -89,18 +88,17 @@ class UnlistedNames(NameBase):
 
     def _unknown_later(self) -> None:
         """ "Maisie, corn in the left front. Then Zephyr, trimmed.": a turn to a name that is on no list."""
-        doc, taken = self._talk.doc, {i for s in self.found.spans for i in range(s.start, s.end)}
+        tokens, taken = self._talk.tokens, {i for s in self.found.spans for i in range(s.start, s.end)}
         self._unknown_heads(taken)
-        for token in doc:
-            start = token.i
-            if not start or start in taken or not token.text[:1].isupper():
+        for start, large in enumerate(tokens.large):
+            if not start or start in taken or not large:
                 continue
-            if token.is_stop or token.lower_ in NEVER_NAMES:
+            if tokens.little[start] or tokens.lowers[start] in NEVER_NAMES:
                 continue
             head = self._sentence_start(start)
             turned = head < start and bool(_TURNS & set(self._talk.words[head:start]))
             end = self._name_end(start)
-            behind = self._talk.words[end] if end < len(doc) else "."
+            behind = self._talk.words[end] if end < len(tokens) else "."
             if turned and behind in (",", ".", "'s") and self._unknown(start) and self._leads_up(head, start):
                 self._hear(start, end)
                 self._again(start)
@@ -108,8 +106,8 @@ class UnlistedNames(NameBase):
 
     def _unknown_heads(self, taken: set[int]) -> None:
         """ "Tally. Trimmed. Zephyr. Thrush in the left hind.": an unknown name alone, or before what is told of it."""
-        doc, words = self._talk.doc, self._talk.words
-        for start in [token.i for token in doc if token.i and token.text[:1].isupper() and token.i not in taken]:
+        tokens, words = self._talk.tokens, self._talk.words
+        for start in [at for at, large in enumerate(tokens.large) if large and at and at not in taken]:
             end = self._name_end(start)
             if start in taken or end <= start or not self._could_be_new(start, end):
                 continue
@@ -130,20 +128,19 @@ class UnlistedNames(NameBase):
 
     def _said_again(self, start: int, end: int) -> bool:
         """Whether the name is said once more: a recogniser writes a misheard word large once, seldom twice."""
-        doc, name = self._talk.doc, self._text(start, end)
-        later = (doc[at : at + end - start].text for at in range(len(doc)) if at != start)
+        name = self._text(start, end)
+        later = (self._text(at, at + end - start) for at in range(len(self._talk.tokens)) if at != start)
         return any(text == name for text in later)
 
     def _could_be_new(self, start: int, end: int) -> bool:
         """Whether the words are capitalised and neither of the trade, nor in any phrase of the vocabulary."""
-        doc = self._talk.doc
+        tokens = self._talk.tokens
         for at in range(start, end):
-            token = doc[at]
-            common = token.is_stop or token.lower_ in NEVER_NAMES or token.lower_ in HORSE_WORDS
-            remark = token.lower_.endswith(REMARK_ENDINGS)
-            if not token.text[:1].isupper() or common or remark:
+            lower = tokens.lowers[at]
+            common = tokens.little[at] or lower in NEVER_NAMES or lower in HORSE_WORDS
+            if not tokens.large[at] or common or lower.endswith(REMARK_ENDINGS):
                 return False
-            if token.lower_ in self._common or not self._unknown(at):
+            if lower in self._common or not self._unknown(at):
                 return False
         return True
 
@@ -199,10 +196,10 @@ class UnlistedNames(NameBase):
 
     def _again(self, start: int) -> None:
         """The same name further on in the memo."""
-        heard = self._talk.doc[start].text
+        texts = self._talk.tokens.texts
         horse = next(span.horse for span in self.found.spans if span.start == start)
         taken = {span.start for span in self.found.spans}
-        for at in range(start + 1, len(self._talk.doc)):
-            if self._talk.doc[at].text == heard and at not in taken:
+        for at in range(start + 1, len(texts)):
+            if texts[at] == texts[start] and at not in taken:
                 self.found.spans.append(NameSpan(at, at + 1, horse))
         self.found.spans.sort(key=lambda span: span.start)

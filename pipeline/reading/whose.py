@@ -31,10 +31,10 @@ def by_owner(talk: Talk, roster: Sequence[RosterHorse]) -> tuple[NamedHorse, Nam
         for start in range(len(talk.words)):
             for said in [tokens, tokens[-1:]] if len(tokens) > 1 else [tokens]:
                 end = start + len(said)
-                if talk.words[start:end] == said and talk.doc[start].text[:1].isupper() and _has_horse(talk, end):
+                if talk.words[start:end] == said and talk.tokens.large[start] and _has_horse(talk, end):
                     if len(horses) > 1 or _of_another(owner, said[-1], owned):
                         return None
-                    heard = talk.doc[start : end + 2].text
+                    heard = talk.tokens.said(start, end + 2)
                     one = horses[0]
                     told = NamedHorse(one.name, HorseMatch.KNOWN, heard, _OWNER_LIKENESS, (start, end), one.place)
                     return told, NameSpan(start, end, 0)
@@ -74,7 +74,7 @@ def by_kin(talk: Talk) -> tuple[NamedHorse, NameSpan] | None:
         if talk.words[index] not in ("her", "his") or talk.words[index + 1] not in KIN:
             continue
         if talk.words[index + 2] in (",", ".") and _leads(talk, index) and talk.words[index - 1] not in SENTENCE_ENDS:
-            heard = talk.doc[index : index + 2].text
+            heard = talk.tokens.said(index, index + 2)
             horse = NamedHorse(heard, HorseMatch.UNCLEAR, heard, tokens=(index, index + 2))
             return horse, NameSpan(index, index + 2, 0)
     return None

@@ -40,7 +40,7 @@ SAID = {
 
 @pytest.mark.parametrize("words", SAID)
 def test_the_day_meant(words: str) -> None:
-    tokens = [token.norm_ for token in tokenize(words)]
+    tokens = tokenize(words).words
     days = [found[0] for at in range(len(tokens)) if (found := day_at(tokens, at, DAY)) is not None]
     assert days[0] == SAID[words]
 
@@ -60,7 +60,7 @@ def test_the_day_meant(words: str) -> None:
     ],
 )
 def test_no_day(words: str) -> None:
-    tokens = [token.norm_ for token in tokenize(words)]
+    tokens = tokenize(words).words
     assert [day_at(tokens, at, DAY) for at in range(len(tokens))] == [None] * len(tokens)
 
 

@@ -23,9 +23,9 @@ def heard(vocabulary: Vocabulary) -> MentionFinder:
 
 
 def of_class(finder: MentionFinder, text: str, name: str) -> list[tuple[str, str, MatchKind]]:
-    doc = tokenize(text)
-    found = [m for m in finder.find(doc) if m.get(name)]
-    return [(" ".join(doc[i].lower_ for i in m.literal), m.readings[name], m.match) for m in found]
+    tokens = tokenize(text)
+    found = [m for m in finder.find(tokens) if m.get(name)]
+    return [(" ".join(tokens.lowers[i] for i in m.literal), m.readings[name], m.match) for m in found]
 
 
 FINDINGS = {
@@ -73,15 +73,15 @@ def test_a_sound_alike_takes_nothing_that_is_surer(heard: MentionFinder) -> None
 
 
 def test_a_sound_alike_never_takes_a_name(heard: MentionFinder) -> None:
-    doc = tokenize("Seedy to the field")
-    found = heard.find(doc, [Mention(0, 1, (0,), {"horse": "Seedy"})])
+    tokens = tokenize("Seedy to the field")
+    found = heard.find(tokens, [Mention(0, 1, (0,), {"horse": "Seedy"})])
     assert [m.readings for m in found if m.start == 0] == [{"horse": "Seedy"}]
 
 
 def test_a_name_gives_way_only_to_a_longer_phrase(typed: MentionFinder) -> None:
-    doc = tokenize("Copper had copper sulfate")
+    tokens = tokenize("Copper had copper sulfate")
     names = [Mention(i, i + 1, (i,), {"horse": "Copper"}) for i in (0, 2)]
-    found = typed.find(doc, names)
+    found = typed.find(tokens, names)
     assert [(m.start, m.readings["horse"]) for m in found if m.get("horse")] == [(0, "Copper")]
     assert [m.start for m in found if m.get("treatments")] == [2]
 
@@ -94,9 +94,9 @@ def test_a_number_is_a_mention_with_its_tokens(typed: MentionFinder) -> None:
 
 
 def test_mentions_are_in_order_and_share_no_token(typed: MentionFinder) -> None:
-    doc = tokenize("Left front had a toe crack, trimmed the hinds and left them bare, six to seven weeks.")
-    claimed = [i for m in typed.find(doc) for i in m.literal]
-    starts = [m.start for m in typed.find(doc)]
+    tokens = tokenize("Left front had a toe crack, trimmed the hinds and left them bare, six to seven weeks.")
+    claimed = [i for m in typed.find(tokens) for i in m.literal]
+    starts = [m.start for m in typed.find(tokens)]
     assert starts == sorted(starts)
     assert len(claimed) == len(set(claimed))
 

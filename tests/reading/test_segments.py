@@ -11,8 +11,8 @@ from pipeline.vocabulary import Vocabulary
 
 def cut(text: str, vocabulary: Vocabulary) -> list[tuple[int, str, str]]:
     """Sentence, delimiter and words of each segment."""
-    doc = tokenize(text)
-    talk = Talk(doc, [t.lower_ for t in doc], MentionFinder(vocabulary).find(doc))
+    tokens = tokenize(text)
+    talk = Talk(tokens, tokens.lowers, MentionFinder(vocabulary).find(tokens))
     split_segments(talk)
     assert [s.index for s in talk.segments] == list(range(len(talk.segments)))
     return [(s.sentence, s.delimiter, " ".join(talk.words[s.start : s.end])) for s in talk.segments]
@@ -54,8 +54,8 @@ def test_a_point_inside_a_number_ends_nothing(vocabulary: Vocabulary) -> None:
 
 
 def test_a_clause_of_its_own_has_a_verb(vocabulary: Vocabulary) -> None:
-    doc = tokenize("Trimmed the hinds, he was good, a little flare.")
-    talk = Talk(doc, [t.lower_ for t in doc], MentionFinder(vocabulary).find(doc))
+    tokens = tokenize("Trimmed the hinds, he was good, a little flare.")
+    talk = Talk(tokens, tokens.lowers, MentionFinder(vocabulary).find(tokens))
     split_segments(talk)
     assert [s.joined_by(",") for s in talk.segments] == [False, True, True]
 

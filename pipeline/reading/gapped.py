@@ -1,0 +1,53 @@
+"""Forms with a gap ("heels ... contracted"): their words in order, with one to four others where the dots stand.
+
+A gap never reaches over a mark, an "and" or a "but". The forms are looked up by their first word, so that a memo is
+held only against the few that could begin where it says that word.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from pipeline.reading.tokens import Tokens
+
+GAP = "..."
+_GAP_WORDS = 4
+_BARRIERS = frozenset({"and", "but"})
+Found = tuple[str, int, tuple[int, ...]]  # the form, the token behind it and the tokens of its own words
+
+
+class GappedForms:
+    """The forms with a gap, of one vocabulary."""
+
+    def __init__(self) -> None:
+        self._by_first: dict[str, list[tuple[str, list[str]]]] = {}
+
+    def add(self, form: str, words: list[str]) -> None:
+        """``words`` are the tokens of ``form``, with GAP for the dots; the first is a word."""
+        self._by_first.setdefault(words[0], []).append((form, words))
+
+    def find(self, tokens: Tokens) -> Iterator[Found]:
+        """Every way in which a form stands in the text."""
+        open_words = [not mark and word not in _BARRIERS for mark, word in zip(tokens.marks, tokens.words, strict=True)]
+        for start, word in enumerate(tokens.words):
+            for form, words in self._by_first.get(word, ()):
+                for end, literal in _matches(tokens.words, open_words, words, start):
+                    yield form, end, literal
+
+
+def _matches(
+    said: Sequence[str], open_words: Sequence[bool], words: Sequence[str], at: int
+) -> Iterator[tuple[int, tuple[int, ...]]]:
+    """Where ``words`` end when they begin at the token ``at``, and the tokens of those that are no gap."""
+    own = words.index(GAP) if GAP in words else len(words)
+    if list(said[at : at + own]) != list(words[:own]):
+        return
+    literal, behind = tuple(range(at, at + own)), at + own
+    if own == len(words):
+        yield behind, literal
+        return
+    for end in range(behind + 1, min(behind + _GAP_WORDS, len(said)) + 1):
+        if not open_words[end - 1]:
+            return
+        for last, rest in _matches(said, open_words, words[own + 1 :], end):
+            yield last, literal + rest
