@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.name_words import ANIMALS, NEVER_NAMES
+from pipeline.reading.nameless import nameless
 from pipeline.reading.roster_names import NamedHorse, NameSpan
 from pipeline.reading.sounds import likeness
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -32,6 +33,7 @@ class NameFinder(UnlistedNames):
         self._sound_alike_names()
         self._told_otherwise()
         self._loose_name()
+        self._nameless()
         self._order_horses()
 
     def _told_otherwise(self) -> None:
@@ -42,6 +44,15 @@ class NameFinder(UnlistedNames):
             if not any(s.start <= span.start < s.end for s in self.found.spans):
                 self.found.spans.append(NameSpan(span.start, span.end, self.found.index_of(horse)))
         self.found.spans += by_colour(self._talk, self.found.spans)
+        self.found.spans.sort(key=lambda s: s.start)
+
+    def _nameless(self) -> None:
+        """Horses whose name nobody could say."""
+        for horse, spans in nameless(self._talk, self.found.spans):
+            taken = {i for s in self.found.spans for i in range(s.start, s.end)}
+            free = [s for s in spans if s.start not in taken]
+            index = self.found.index_of(horse) if free else 0
+            self.found.spans += [NameSpan(s.start, s.end, index, s.role) for s in free]
         self.found.spans.sort(key=lambda s: s.start)
 
     def _rejected(self, start: int) -> bool:
