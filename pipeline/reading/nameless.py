@@ -82,7 +82,7 @@ def nameless(talk: Talk, spans: Sequence[NameSpan]) -> list[tuple[NamedHorse, li
         if noun in by_noun and noun != "one" and not more:
             found[by_noun[noun]][1].append(span)
             continue
-        heard = talk.doc[begin : at + 1].text
+        heard = talk.tokens.said(begin, at + 1)
         found.append((NamedHorse(None, HorseMatch.UNCLEAR, heard, tokens=(begin, at + 1)), [span]))
         by_noun[noun] = len(found) - 1
     return found
