@@ -6,10 +6,13 @@ from collections.abc import Sequence
 
 from pipeline.reading.name_words import NAME_FOLLOWERS, NEVER_NAMES
 from pipeline.reading.roster_names import HorseTalk
+from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import RosterHorse
 
+KNOWN_LIKENESS = 0.78
+_MARGIN = 0.04
 _NEW_AHEAD, _NEW_BEHIND = 20, 6  # tokens from "new one" to the name, and from the name to it
 
 
@@ -91,3 +94,13 @@ class NameBase:
             self._talk.words[start - 1] in ("the", "at", "from", "in", "near", "down", "over")
             and self._talk.words[start - 1] != "is"
         )
+
+    def _best(self, text: str) -> tuple[RosterHorse, float] | None:
+        scored = sorted(
+            ((max(likeness(text, name) for name in (h.name, *h.also_called)), h) for h in self._roster),
+            key=lambda p: -p[0],
+        )
+        if not scored or scored[0][0] < KNOWN_LIKENESS:
+            return None
+        rival = next((score for score, h in scored[1:] if h.name != scored[0][1].name), 0.0)
+        return (scored[0][1], scored[0][0]) if scored[0][0] - rival >= _MARGIN else None

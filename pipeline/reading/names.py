@@ -5,14 +5,11 @@ from __future__ import annotations
 from pipeline.reading.name_words import ANIMALS, NEVER_NAMES
 from pipeline.reading.nameless import nameless
 from pipeline.reading.roster_names import NamedHorse, NameSpan
-from pipeline.reading.sounds import likeness
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.unlisted import UnlistedNames
 from pipeline.reading.whose import at_place, by_colour, by_kin, by_owner
-from pipeline.record import HorseMatch, RosterHorse
+from pipeline.record import HorseMatch
 
-KNOWN_LIKENESS = 0.78
-_MARGIN = 0.04
 _CUE_WITHIN = 4
 _SOON = 6  # tokens from a repair to the name that is meant
 
@@ -177,16 +174,6 @@ class NameFinder(UnlistedNames):
             return [self._named(start, self._name_end(start), True)]
         return []
 
-    def _best(self, text: str) -> tuple[RosterHorse, float] | None:
-        scored = sorted(
-            ((max(likeness(text, name) for name in (h.name, *h.also_called)), h) for h in self._roster),
-            key=lambda p: -p[0],
-        )
-        if not scored or scored[0][0] < KNOWN_LIKENESS:
-            return None
-        rival = next((score for score, h in scored[1:] if h.name != scored[0][1].name), 0.0)
-        return (scored[0][1], scored[0][0]) if scored[0][0] - rival >= _MARGIN else None
-
     def _sound_alike_names(self) -> None:
         """Capitalised words in the place of a name that sound like one of the roster."""
         taken = {i for s in self.found.spans for i in range(s.start, s.end)}
@@ -211,7 +198,19 @@ class NameFinder(UnlistedNames):
                 self.found.spans.append(NameSpan(start, end, self.found.index_of(named)))
                 taken.update(range(start, end))
                 break
+        self._sound_alike_again(taken)
         self.found.spans.sort(key=lambda s: s.start)
+
+    def _sound_alike_again(self, taken: set[int]) -> None:
+        """ "Neeve, heat in the near fore. … Neeve six weeks.": said again where a name need not be expected."""
+        alike = [s for s in self.found.spans if self.found.horses[s.horse].heard]
+        for span in alike:
+            name = self._text(span.start, span.end)
+            for start in range(len(self._talk.words) - (span.end - span.start) + 1):
+                again = range(start, start + span.end - span.start)
+                if not taken & set(again) and self._text(again.start, again.stop) == name:
+                    self.found.spans.append(NameSpan(again.start, again.stop, span.horse))
+                    taken.update(again)
 
     def _order_horses(self) -> None:
         """Horses in the order in which they are first named."""

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import re
+import unicodedata
 from functools import lru_cache
 
 import jellyfish
 from rapidfuzz import fuzz
+
+from pipeline.reading.gaelic import as_sounded
 
 _SHORTEST, _CUT_OFF = 3, 4  # letters that a short name has at least, and that it leaves out at most
 _SHORTENED = 0.8
@@ -24,15 +27,28 @@ def _short_for(one: str, other: str) -> bool:
     return len(one) >= _SHORTEST and other.startswith(one) and len(other) - len(one) <= _CUT_OFF
 
 
+def _plain(name: str) -> str:
+    """Small letters only, marks left out: "Róisín" is roisin."""
+    return _LETTERS.sub("", unicodedata.normalize("NFD", name.lower()))
+
+
 def likeness(one: str, other: str) -> float:
-    """0-1: the better of spelling alone and of spelling and Metaphone code together."""
-    a, b = _LETTERS.sub("", one.lower()), _LETTERS.sub("", other.lower())
+    """0-1: the better of spelling alone and of spelling and Metaphone code together.
+
+    A Gaelic name is also compared as it sounds: "Neeve" is Niamh.
+    """
+    a, b = _plain(one), _plain(other)
     if not a or not b:
         return 0.0
     if a == b:
         return 1.0
     if _short_for(a, b):
         return _SHORTENED
+    sounded = [(as_sounded(a), b), (a, as_sounded(b))]
+    return max(_alike(x, y) for x, y in [(a, b), *sounded] if x is not None and y is not None)
+
+
+def _alike(a: str, b: str) -> float:
     spelling = fuzz.ratio(a, b) / 100
     sound = fuzz.ratio(sound_code(a), sound_code(b)) / 100
     return max(spelling, 0.45 * spelling + 0.55 * sound) * 0.99

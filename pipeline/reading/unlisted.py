@@ -19,6 +19,7 @@ _SHORTEST = 3  # letters of one: "Ur." is a filler
 _OBJECTS = (["the"], ["his"], ["her"], ["them"], ["him"], ["all"], ["both"], ["it"], ["had"], ["were"], ["are"])
 _DESCRIBING = HORSE_WORDS | COLOURS | {"a", "the", "big", "wee", "old", ","}
 _OPENING = 12  # tokens in which a memo names its first horse
+_HAVING = ("has", "had", "got", "'s")
 _SMALL = 0.99  # likeness of a name in small letters: taken, and asked about
 _TURNS = frozenset({"then", "next", "now", "lastly", "finally", "after"})
 
@@ -73,7 +74,8 @@ class UnlistedNames(NameBase):
             begins = begins or (behind[:1] == ["and"] and first == start + 2)
             named = tokens.large[start] and not tokens.little[start] and tokens.lowers[start] not in NEVER_NAMES
             named = named and "for" not in self._talk.words[start + 1 : start + 4]  # "Plan first for Banksia"
-            if begins and named and self._unknown(start) and self._only_openers(start):
+            opened = self._only_openers(start) or self._said_again(start, start + 1)
+            if begins and named and self._unknown(start) and opened:
                 self._hear(start, start + 1)
                 self._again(start)
                 return
@@ -107,9 +109,11 @@ class UnlistedNames(NameBase):
     def _unknown_heads(self, taken: set[int]) -> None:
         """ "Tally. Trimmed. Zephyr. Thrush in the left hind.": an unknown name alone, or before what is told of it."""
         tokens, words = self._talk.tokens, self._talk.words
-        for start in [at for at, large in enumerate(tokens.large) if large and at and at not in taken]:
+        for start in [at for at, large in enumerate(tokens.large) if large and at not in taken]:
             end = self._name_end(start)
             if start in taken or end <= start or not self._could_be_new(start, end):
+                continue
+            if not start and not self._said_again(start, end):
                 continue
             head = self._sentence_start(start)
             led_in = brought_in(self._talk, start, end) and self._told_soon(end)
@@ -119,7 +123,8 @@ class UnlistedNames(NameBase):
             behind = words[end] if end < len(words) else "."
             told = behind in SENTENCE_ENDS and self._trade_follows(end + 1)
             told = told or (behind == "," and self._told_at_once(end + 1))
-            told = told or (behind in ("has", "had", "got", "'s") and head == start and self._trade_follows(end))
+            verbs = ("has", "had", "got", "'s", "is", "was") if self._said_again(start, end) else _HAVING
+            told = told or (behind in verbs and head == start and self._trade_follows(end))
             told = told or led_in
             if told and (not self._heard or self._said_again(start, end)):
                 self._hear(start, end)
@@ -190,7 +195,11 @@ class UnlistedNames(NameBase):
     def _hear(self, start: int, end: int) -> None:
         text = self._text(start, end)
         self._new_is_the_horse(start)
-        index = self.found.index_of(NamedHorse(text, HorseMatch.UNCLEAR, text, tokens=(start, end)))
+        best = self._best(text)
+        horse = NamedHorse(text, HorseMatch.UNCLEAR, text, tokens=(start, end))
+        if best is not None:
+            horse = NamedHorse(best[0].name, HorseMatch.KNOWN, text, best[1], (start, end), best[0].place)
+        index = self.found.index_of(horse)
         self.found.spans.append(NameSpan(start, end, index))
         self.found.spans.sort(key=lambda span: span.start)
 
