@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, setup_only
 from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.put_where import feet_of_the_verb
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 
@@ -40,11 +41,22 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 groups,
                 before if sentence[0].horse == segment.horse or position else None,
             )
+        _where_it_was_put(talk, sentence, groups)
         _foot_behind_sentence(talk, sentence, groups)
         _except_feet(sentence, groups)
         hand = contrasted(sentence, groups) or hand
     _feet_of_before(talk)
     return groups
+
+
+def _where_it_was_put(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
+    """ "A pair of rims, both new, was nailed on in front": what is listed before the verb is where the verb says."""
+    told = feet_of_the_verb(talk, sentence, groups)
+    for segment in [s for s in sentence if s.index in told]:
+        for draft in [d for d in segment.drafts if d.slot in SETUP_SLOTS]:
+            draft.feet, draft.foot_carried = told[segment.index].feet, False
+            draft.note("foot: named with the verb")
+        groups[segment.index] = []
 
 
 def _feet_of_before(talk: Talk) -> None:
