@@ -162,7 +162,7 @@ class BodyNumbers(NumberContext):
     def _inch_and(self, end: int) -> tuple[Fraction, int, int] | None:
         """ "Three inches and three eighths", "an inch and a half": the part behind the unit."""
         index = end + 1 if end < len(self._words) and self._words[end] == "and" else end
-        found = next((m for m in self._talk.mentions if m.start == index and m.number and m.number.fraction), None)
+        found = next((m for m in self._talk.starting_in(index, index + 1) if m.number and m.number.fraction), None)
         if found is None or found.number is None or index == end:
             return None
         return found.number.value, found.end, found.start

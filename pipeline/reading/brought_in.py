@@ -41,7 +41,7 @@ def brought_in(talk: Talk, start: int, end: int) -> bool:
         return False
     if talk.words[end : end + 1] and talk.words[end] not in _BEHIND:
         return False
-    if any(m.is_any(_TRADE) for m in talk.mentions if head <= m.start < start):
+    if any(m.is_any(_TRADE) for m in talk.starting_in(head, start)):
         return False
     people = {at for at in range(head, start) if talk.words[at] in _PEOPLE and talk.words[at + 1] != "'s"}
     if before[-1] in _IS:

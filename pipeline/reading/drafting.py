@@ -35,20 +35,20 @@ def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draf
 
 
 def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
-    if mention.get("not_facts") is not None:
+    if mention.dropped or "not_facts" in mention.readings:
         return None
-    names = [name for name in _WORD_CLASSES if mention.get(name) is not None]
-    if not names:
+    first = min((name for name in mention.readings if name in _WORD_CLASSES), key=_WORD_CLASSES.index, default=None)
+    if first is None:
         return None
-    if names[0] == "manners" and (_answers_a_head(segment, mention) or _answers_before(talk, segment, mention)):
+    if first == "manners" and (_answers_a_head(segment, mention) or _answers_before(talk, segment, mention)):
         return None
     if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):
         return None
-    if names[0] == "warmths" and not _of_a_foot(talk, segment):
+    if first == "warmths" and not _of_a_foot(talk, segment):
         return None
     if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None
-    return names[0]
+    return first
 
 
 def _answers_before(talk: Talk, segment: Segment, mention: Mention) -> bool:
@@ -158,8 +158,8 @@ def draft_new(talk: Talk) -> None:
 
 def _shoe_behind(talk: Talk, segment: Segment, index: int) -> Mention | None:
     """The shoe word behind "new", also one that was exchanged: "new egg bars, no, I went straight bars"."""
-    nouns = [m for m in talk.mentions if set(m.readings) & set(_SHOE_NOUNS)]
-    inside = [m for m in nouns if index < m.start < segment.end]
+    near = talk.starting_in(index + 1, segment.end)
+    inside = [m for m in near if any(name in m.readings for name in _SHOE_NOUNS)]
     exchanged = {id(m.stands_for) for m in talk.mentions if m.stands_for is not None}
     return next((m for m in inside if not m.dropped or id(m) in exchanged), None)
 

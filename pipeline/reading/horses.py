@@ -58,7 +58,7 @@ class HorseFinder(NameFinder):
 
     def _not_today(self, span: NameSpan) -> bool:
         """ "Hamish isn't due till Tuesday": a horse that is only spoken of."""
-        return any(m.get("asides") == "not_today" and 0 <= m.start - span.end <= 3 for m in self._talk.mentions)
+        return any(0 <= m.start - span.end <= 3 for m in self._talk.having("asides", "not_today"))
 
     def _introduced(self, span: NameSpan) -> bool:
         """ "Nantucket's next door, this is Regent", "they led out Rangi, who'd sprung his left fore"."""
@@ -89,16 +89,14 @@ class HorseFinder(NameFinder):
             return not self._trade_words(start, span.start)  # "What else on Clip."
         strong = [
             m
-            for m in self._talk.mentions
-            if start <= m.start < span.start
-            and m.number is None
-            and set(m.readings) - {"horse_cues", "fillers", "horse", "feet", "measures"}
+            for m in self._talk.starting_in(start, span.start)
+            if m.number is None and set(m.readings) - {"horse_cues", "fillers", "horse", "feet", "measures"}
         ]
         told = {"he", "him", "same"} & set(self._talk.words[start : span.start])  # "he fights with the other one, Buck"
         return before == "," and after in (".", ",") and not strong and not told and span.start - start <= 8
 
     def _trade_words(self, start: int, end: int) -> bool:
-        return any(m.is_any(CLASS_SLOTS) or m.number for m in self._talk.mentions if start <= m.start < end)
+        return any(m.is_any(CLASS_SLOTS) or m.number for m in self._talk.starting_in(start, end))
 
     def assign(self) -> None:
         """Give each segment its horse: the one named last at the head of a sentence, or named within the segment."""

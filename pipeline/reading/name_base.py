@@ -45,8 +45,8 @@ class NameBase:
         """Whether nothing but "okay", "then", "on to" and the like stands before the name in its sentence."""
         start = self._sentence_start(index)
         allowed: set[int] = set()
-        for mention in self._talk.mentions:
-            if mention.is_any(("horse_cues", "fillers", "taking_back")) and mention.start >= start:
+        for mention in self._talk.starting_in(start, index):
+            if mention.is_any(("horse_cues", "fillers", "taking_back")):
                 allowed.update(mention.literal)
         light = (",", "and", "then", "so", "is", "'s", "a", "an", "the", "there", "of", "to", "i", "forgot")
         return all(i in allowed or self._talk.words[i] in light for i in range(start, index))
@@ -73,10 +73,10 @@ class NameBase:
 
     def _new_is_the_horse(self, start: int) -> None:
         """In "there's a new one, name of Kestrel" and "Kestrel, new one" the new one is a horse, not a shoe."""
-        for mention in self._talk.mentions:
+        for mention in self._talk.having("horse_cues", "new"):
             behind = start <= mention.start < start + _NEW_BEHIND
             same = not SENTENCE_ENDS & set(self._talk.words[start : mention.start])
-            if mention.get("horse_cues") == "new" and (start - _NEW_AHEAD < mention.start < start or (behind and same)):
+            if start - _NEW_AHEAD < mention.start < start or (behind and same):
                 mention.readings.pop("work", None)
 
     def _text(self, start: int, end: int) -> str:
@@ -84,7 +84,7 @@ class NameBase:
 
     def _unknown(self, index: int) -> bool:
         """Whether the token is no word of the trade or of the grammar."""
-        return not any(index in m.literal and set(m.readings) - {"horse"} for m in self._talk.mentions)
+        return not any(m.readings.keys() - {"horse"} for m in self._talk.holding(index))
 
     def _follows_like_name(self, index: int) -> bool:
         return index >= len(self._talk.words) or self._talk.words[index] in NAME_FOLLOWERS

@@ -60,15 +60,12 @@ class NameFinder(UnlistedNames):
             return True
         before = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start)]
         same = [s for s in before if self._after_not(s) or self._taken_back(s)]
-        if same and self._sentence_start(start) == self._sentence_start(same[-1]):
-            return True
-        mention = next((m for m in self._talk.mentions if m.get("horse") and m.start == start and m.dropped), None)
-        return mention is not None
+        return bool(same) and self._sentence_start(start) == self._sentence_start(same[-1])
 
     def _taken_back(self, start: int) -> bool:
         """ "So Posy, no, sorry, it was Rosie I've just had": the first name, when a repair and another name follow."""
         end = next(e for s, e, _ in self._exact if s == start)
-        repairs = [m for m in self._talk.mentions if m.get("taking_back") == "repair"]
+        repairs = self._talk.having("taking_back", "repair")
         cue = next((m for m in repairs if end < m.start <= end + _CUE_WITHIN), None)
         behind = self._talk.words[end : end + 1]
         if cue is None or behind not in ([","], ["."]):
@@ -90,9 +87,9 @@ class NameFinder(UnlistedNames):
 
     def _new_names(self) -> list[NameSpan]:
         spans: list[NameSpan] = []
-        cue_new = any(m.get("horse_cues") == "new" for m in self._talk.mentions)
-        for mention in self._talk.mentions:
-            if mention.get("horse_cues") != "named" or self._names_an_animal(mention.start):
+        cue_new = bool(self._talk.having("horse_cues", "new"))
+        for mention in self._talk.having("horse_cues", "named"):
+            if self._names_an_animal(mention.start):
                 continue
             start = mention.end
             while start < len(self._talk.words) and self._talk.words[start] in (
@@ -155,7 +152,7 @@ class NameFinder(UnlistedNames):
         return named and self._unknown(start)
 
     def _name_near_new(self) -> list[NameSpan]:
-        cue = next(m for m in self._talk.mentions if m.get("horse_cues") == "new")
+        cue = self._talk.having("horse_cues", "new")[0]
         head = self._sentence_start(cue.start)
         behind = self._talk.words[head + 1 : head + 2]
         exact_first = any(a == head for a, _, _ in self._exact)

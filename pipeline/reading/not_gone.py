@@ -86,7 +86,7 @@ def _thought_gone(talk: Talk, at: int) -> list[Draft]:
     earlier = last.status is Status.HISTORY
     if not hoped and not earlier:
         return []
-    named = [m for m in talk.mentions if m.get("feet") not in (None, "in_hand") and m.start < at]
+    named = [m for m in talk.having("feet") if m.readings["feet"] != "in_hand" and m.start < at]
     if any(m.start > (hoped[0] if hoped else last.end) and not _said_with(m.start, last) for m in named):
         return []
     return [d for d in drafts if d.value == last.value and d.segment.sentence == last.segment.sentence]

@@ -110,7 +110,8 @@ def heads(talk: Talk, span: NameSpan) -> bool:
         return False
     if set(before) & _SUBJECTS and not set(before) & _MEETING:
         return False
-    told = [m for m in talk.mentions if start <= m.start < span.start and m not in of_kin(talk, span)]
+    kin = of_kin(talk, span)
+    told = [m for m in talk.starting_in(start, span.start) if m not in kin]
     large = any(m.number is not None and m.number.value > _ORDINAL for m in told)
     planned = any(m.get("plans") not in (None, "main") for m in told)
     return not large and not planned and not any(m.is_any(_TRADE) for m in told)
@@ -121,7 +122,7 @@ def of_kin(talk: Talk, span: NameSpan) -> list[Mention]:
     start = span.start
     while start and talk.words[start - 1] in _LINKS:
         start -= 1
-    return [m for m in talk.mentions if m.end == start and m.get("asides") is not None]
+    return [m for m in talk.having("asides") if m.end == start]
 
 
 def bred_from(talk: Talk, span: NameSpan) -> bool:

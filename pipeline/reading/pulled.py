@@ -19,7 +19,7 @@ _PULLED = 3
 
 def draft_pulled(talk: Talk) -> None:
     """ "Tally pulled her right hind": the horse did it, not the farrier."""
-    for foot in [m for m in talk.mentions if m.get("feet")]:
+    for foot in talk.having("feet"):
         words = talk.words[max(0, foot.start - 3) : foot.start]
         if len(words) < _PULLED or words[1] != "pulled" or words[2] not in ("his", "her", "a", "the"):
             continue
@@ -31,7 +31,7 @@ def draft_pulled(talk: Talk) -> None:
 
 def draft_pulled_by_hand(talk: Talk) -> None:
     """ "Pulled both front shoes", "next time we pull the hinds", "front shoes off and left off": by hand."""
-    for foot in [m for m in talk.mentions if m.get("feet")]:
+    for foot in talk.having("feet"):
         at = _taking(talk, foot)
         if at is not None:
             _add(talk, at, "work", "removed", "work: taken off by hand", set(foot.literal))
@@ -56,7 +56,7 @@ def _taking(talk: Talk, foot: Mention) -> int | None:
     """The token of the verb that takes off the shoes of this foot, when the farrier is its subject."""
     before = range(foot.start - 1, max(-1, foot.start - _PULLED - 1), -1)
     at = next((i for i in before if talk.words[i] in _TAKING), None)
-    if at is None or any(m.is_any(("work", "shoe_states")) and at in m.literal for m in talk.mentions):
+    if at is None or any(m.is_any(("work", "shoe_states")) for m in talk.holding(at)):
         return None
     verb, subject = talk.words[at], talk.words[at - 1] if at else "."
     if verb in ("took", "take") and talk.words[foot.end : foot.end + 1] != ["off"]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from fractions import Fraction
 
@@ -11,6 +12,22 @@ from pipeline.reading.tokens import Tokens
 from pipeline.record import MatchKind, Severity, Status
 
 Feet = tuple[str, ...]
+
+
+def by_class(mentions: Iterable[Mention]) -> dict[str, list[Mention]]:
+    """The mentions by each class of words that they may belong to."""
+    named: dict[str, list[Mention]] = {}
+    for mention in mentions:
+        for name in mention.readings:
+            named.setdefault(name, []).append(mention)
+    return named
+
+
+def _still(mentions: Iterable[Mention], name: str, canonical: str | None) -> list[Mention]:
+    """Of the mentions those that are not dropped and may still belong to the class (with that canonical name)."""
+    if canonical is None:
+        return [m for m in mentions if name in m.readings and not m.dropped]
+    return [m for m in mentions if m.readings.get(name) == canonical and not m.dropped]
 
 
 @dataclass
@@ -33,11 +50,14 @@ class Segment:
     past: bool = False
     present: bool = False
     moved: bool = False
+    _named: dict[str, list[Mention]] | None = None
 
     def having(self, name: str, canonical: str | None = None) -> list[Mention]:
         """The segment's mentions that may belong to the class ``name`` (with that canonical name)."""
-        found = [m for m in self.mentions if name in m.readings and not m.dropped]
-        return found if canonical is None else [m for m in found if m.readings[name] == canonical]
+        if self._named is None:  # the mentions are dealt once, when the memo is cut
+            self._named = by_class(self.mentions)
+        found = self._named.get(name)
+        return _still(found, name, canonical) if found else []
 
     def joined_by(self, *words: str) -> bool:
         """Whether the segment follows one of these delimiters."""
@@ -100,6 +120,8 @@ class Talk:
     _grouped: tuple[list[Segment], dict[int, list[Segment]]] | None = None
     _starting: dict[int, list[Mention]] | None = None
     _ending: dict[int, list[Mention]] | None = None
+    _named: dict[str, list[Mention]] | None = None
+    _holding: dict[int, list[Mention]] = field(default_factory=dict)
     unread: list[tuple[int, int, str]] = field(default_factory=list)
 
     @property
@@ -137,9 +159,25 @@ class Talk:
         near = self.mentions if self._starting is None else self._starting.get(index, ())
         return next((m for m in near if m.start == index and not m.dropped), None)
 
+    def having(self, name: str, canonical: str | None = None) -> list[Mention]:
+        """The memo's mentions that may belong to the class ``name`` (with that canonical name)."""
+        near = self.mentions if self._named is None else self._named.get(name)
+        return _still(near, name, canonical) if near else []
+
+    def holding(self, index: int) -> list[Mention]:
+        """The mentions that claim the token; only once their places are fixed."""
+        return self._holding.get(index, [])
+
+    def starting_in(self, start: int, end: int) -> list[Mention]:
+        """The mentions whose first token lies in ``[start, end)``; only once their places are fixed."""
+        near = self._starting or {}
+        return [mention for index in range(start, end) for mention in near.get(index, ())]
+
     def fix_places(self) -> None:
-        """Say that no mention changes its place any more, so that they are found without looking through all."""
-        self._starting, self._ending = {}, {}
+        """Say that no mention changes its place any more, nor gains a class: they are found without looking at all."""
+        self._starting, self._ending, self._named = {}, {}, by_class(self.mentions)
         for mention in self.mentions:
+            for index in mention.literal:
+                self._holding.setdefault(index, []).append(mention)
             self._starting.setdefault(mention.start, []).append(mention)
             self._ending.setdefault(mention.end, []).append(mention)

@@ -156,10 +156,8 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     events = segment.having("asides", "event")
     if events and not (events[0].start > end and "or" in talk.words[end : events[0].start]):
         return True
-    covering = [
-        m for m in talk.mentions if m.get("times") in ("history", "neutral") and m.start < end and m.end > start
-    ]
-    return bool(covering)
+    covering = [m for m in talk.having("times") if m.start < end and m.end > start]
+    return any(m.readings["times"] in ("history", "neutral") for m in covering)
 
 
 def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bool:

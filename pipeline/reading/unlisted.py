@@ -173,7 +173,7 @@ class UnlistedNames(NameBase):
         while end < len(self._talk.words) and self._talk.words[end] not in SENTENCE_ENDS:
             end += 1
         horse = bool(HORSE_WORDS & set(self._talk.words[start:end]))
-        return horse or any(start <= m.start < end and m.is_any(CLASS_SLOTS) for m in self._talk.mentions)
+        return horse or any(m.is_any(CLASS_SLOTS) for m in self._talk.starting_in(start, end))
 
     def _told_soon(self, start: int) -> bool:
         """Whether the rest of this sentence or the next one tells something of the trade."""
@@ -185,7 +185,7 @@ class UnlistedNames(NameBase):
     def _told_at_once(self, start: int) -> bool:
         """ "Zephyr, bay mare", "Zephyr, thrush in the left hind"; not "Jumpy, would not hold still"."""
         horse = bool(HORSE_WORDS & set(self._talk.words[start : start + 4]))
-        near = [m for m in self._talk.mentions if start <= m.start <= start + 1]
+        near = self._talk.starting_in(start, start + 2)
         return horse or any(m.is_any((*CLASS_SLOTS, "feet")) and m.get("manners") is None for m in near)
 
     def _leads_up(self, head: int, start: int) -> bool:
