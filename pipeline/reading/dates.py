@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from fractions import Fraction
 
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status, value_problem
 
@@ -25,7 +26,7 @@ _UNITS = {word: number for number, word in enumerate(_ORDINALS.split(), start=1)
 _DIGITS = re.compile(r"(\d{1,2})(?:st|nd|rd|th)")
 _PARTS = {"end": 31, "start": 1, "beginning": 1, "middle": 15}
 # One of these in the same sentence, before the day, says that it is the day of coming back.
-_COMING = (["back"], ["see", "him"], ["see", "her"], ["see", "them"], ["book"], ["booked"], ["due"], ["next", "visit"])
+_COMING = Sayings("back", "see him", "see her", "see them", "book", "booked", "due", "next visit")
 _OTHERS = frozenset({"vet", "call", "ring", "phone", "since", "ago", "last", "was", "were", "n't", "not"})
 _Day = tuple[date, int, int]  # the day, and the tokens it was said in
 
@@ -58,11 +59,7 @@ def day_at(words: Sequence[str], index: int, day: date) -> _Day | None:
 
 
 def _coming(words: Sequence[str], start: int, end: int) -> int | None:
-    for index in range(start, end):
-        for cue in _COMING:
-            if list(words[index : index + len(cue)]) == cue:
-                return index + len(cue)
-    return None
+    return next((at + len(cue) for at, cue in _COMING.within(words, start, end)), None)
 
 
 def _ordinal(words: Sequence[str], index: int) -> tuple[int, int] | None:

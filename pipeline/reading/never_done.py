@@ -3,33 +3,35 @@
 from __future__ import annotations
 
 from pipeline.reading.plans import ALWAYS_PLANNED, PLANNABLE
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 
-_NEARLY = (
-    ["nearly"],
-    ["almost"],
-    ["came", "near"],
-    ["came", "close", "to"],
-    ["came", "within", "an", "inch", "of"],
-    ["this", "close", "to"],
-    ["very", "close", "to"],
-    ["half", "a", "mind", "to"],
-    ["a", "good", "mind", "to"],
-    ["in", "two", "minds", "about"],
-    ["two", "minds", "whether", "to"],
-    ["on", "the", "point", "of"],
-    ["within", "an", "ace", "of"],
-    ["was", "minded", "to"],
+_NEARLY = Sayings(
+    "nearly",
+    "almost",
+    "came near",
+    "came close to",
+    "came within an inch of",
+    "this close to",
+    "very close to",
+    "half a mind to",
+    "a good mind to",
+    "in two minds about",
+    "two minds whether to",
+    "on the point of",
+    "within an ace of",
+    "was minded to",
 )
-_WOULD_HAVE = (
-    ["'d", "have"],
-    ["would", "have"],
-    ["would", "'ve"],
-    ["'d", "'ve"],
-    ["could", "have"],
-    ["could", "'ve"],
-    ["would", "of"],
+_WOULD_HAVE = Sayings(
+    "'d have",
+    "would have",
+    "would 've",
+    "'d 've",
+    "could have",
+    "could 've",
+    "would of",
 )
+_BEGINS = _NEARLY.first_words | _WOULD_HAVE.first_words
 _DONE = frozenset(
     {"pulled", "took", "taken", "put", "reset", "trimmed", "shod", "nailed", "glued", "fitted", "wedged", "packed"}
     | {
@@ -63,7 +65,7 @@ _ADVERBS = frozenset({"just", "only", "gladly", "rather", "probably", "maybe", "
 def drop_never_done(talk: Talk, sentence: list[Segment]) -> None:
     """Drop from the sentence what was only nearly done or would have been done."""
     for position, segment in enumerate(sentence):
-        for at in range(segment.start, segment.end):
+        for at in [i for i in range(segment.start, segment.end) if talk.words[i] in _BEGINS]:
             verb = _nearly(talk, at) or _would_have(talk, at)
             if verb:
                 for draft in _from_there(talk, sentence, position, verb):
@@ -72,8 +74,8 @@ def drop_never_done(talk: Talk, sentence: list[Segment]) -> None:
 
 def _nearly(talk: Talk, at: int) -> int:
     """The token of the verb behind "nearly" and its like; 0 when there is none."""
-    form = next((f for f in _NEARLY if talk.words[at : at + len(f)] == f), None)
-    if form is None:
+    form = _NEARLY.at(talk.words, at)
+    if not form:
         return 0
     verb = at + len(form)
     doing = len(form) > 1
@@ -82,8 +84,8 @@ def _nearly(talk: Talk, at: int) -> int:
 
 def _would_have(talk: Talk, at: int) -> int:
     """The token of the verb behind "I'd have" and its like; 0 when there is none."""
-    form = next((f for f in _WOULD_HAVE if talk.words[at : at + len(f)] == f), None)
-    if form is None:
+    form = _WOULD_HAVE.at(talk.words, at)
+    if not form:
         return 0
     verb = at + len(form)
     while verb < len(talk.words) and talk.words[verb] in _ADVERBS:

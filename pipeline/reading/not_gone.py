@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.denials import SOUGHT
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import Status
@@ -16,24 +17,25 @@ _IT = frozenset({"it", "that", "they", "this"})
 _IS = frozenset({"is", "was", "has", "had", "did", "does", "are", "were", "have", "'s", "'ve", "'d"})
 _NOT = frozenset({"n't", "not"})
 _CLOSED = frozenset({",", ";", "and", "but", "so", "though", "all", "quite", "yet"}) | SENTENCE_ENDS
-_SAYING_SO = (
-    ["still", "there"],
-    ["there", "still"],
-    ["there", "yet"],
-    ["'s", "there", "again"],
-    ["is", "there", "again"],
-    ["it", "'s", "back"],
-    ["it", "is", "back"],
-    ["it", "came", "back"],
-    ["it", "has", "come", "back"],
-    ["it", "'s", "come", "back"],
-    ["they", "'re", "back"],
-    ["no", "such", "luck"],
-    ["no", "joy"],
-    ["not", "so"],
-    ["too", "soon"],
-    ["wishful", "thinking"],
+_SAYING_SO = Sayings(
+    "still there",
+    "there still",
+    "there yet",
+    "'s there again",
+    "is there again",
+    "it 's back",
+    "it is back",
+    "it came back",
+    "it has come back",
+    "it 's come back",
+    "they 're back",
+    "no such luck",
+    "no joy",
+    "not so",
+    "too soon",
+    "wishful thinking",
 )
+_BEGINS = _SAYING_SO.first_words | _IT | _NOT | {"left"}
 _SOME = frozenset({"little", "bit", "some", "touch", "trace", "spot", "speck", "lot", "fair", "wee", "tail"})
 _OPENING = 5  # tokens at the head of a sentence that may answer the one before
 _SOME_WITHIN = 5
@@ -41,7 +43,7 @@ _SOME_WITHIN = 5
 
 def there_after_all(talk: Talk) -> None:
     """Findings thought to be gone, or hoped to be, that are said to be there still: they are of today."""
-    for at in range(len(talk.words)):
+    for at in [i for i, word in enumerate(talk.words) if word in _BEGINS]:
         end = _says_so(talk, at)
         if not end or "if" in talk.words[max(0, at - 4) : at]:
             continue
@@ -55,7 +57,7 @@ def there_after_all(talk: Talk) -> None:
 def _says_so(talk: Talk, at: int) -> bool:
     """Whether the words from here say that something is there yet, or not gone."""
     words = talk.words[at : at + 5]
-    if any(words[: len(form)] == form for form in _SAYING_SO):
+    if _SAYING_SO.at(words, 0):
         normal = talk.words[at : at + 3] == ["it", "'s", "back"] and talk.words[at + 3 : at + 4] == ["to"]
         return not normal and not _NOT & set(talk.words[max(0, at - 2) : at])
     if words[:1] == ["left"] and set(talk.words[max(0, at - _SOME_WITHIN) : at]) & _SOME:

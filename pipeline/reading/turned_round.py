@@ -7,20 +7,18 @@ from __future__ import annotations
 
 from pipeline.reading.exchanges import kind_of, sentence_end
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET
 from pipeline.vocabulary import CLASS_SLOTS
 
 # What says that left and right were taken for each other.
-_TURNED = tuple(
-    tuple(form.split())
-    for form in (
-        "turned around", "turned round", "facing me", "facing him", "facing her", "backwards", "back to front",
-        "wrong side", "wrong foot", "wrong leg", "wrong one", "wrong way round", "wrong way around", "wrong way about",
-        "my left", "my right", "other way round", "other way around", "other way about", "mixed up", "mirror image",
-        "the other side of him", "the other side of her", "under the other side", "round the other side",
-    )
+_TURNED = Sayings(
+    "turned around", "turned round", "facing me", "facing him", "facing her", "backwards", "back to front",
+    "wrong side", "wrong foot", "wrong leg", "wrong one", "wrong way round", "wrong way around", "wrong way about",
+    "my left", "my right", "other way round", "other way around", "other way about", "mixed up", "mirror image",
+    "the other side of him", "the other side of her", "under the other side", "round the other side",
 )  # fmt: skip
 _CUE_WORDS = frozenset({"wait", "no", "sorry", "hang", "hold", "oh", "actually", "whoops", "oops", "scratch", "nah"})
 _LEADS = (
@@ -34,13 +32,10 @@ _CHAT = 2  # sentences that may explain the mistake before the right foot is nam
 _SWAPS = ("swap", "switch", "flip", "reverse")
 _SWAPPED = frozenset({"those", "them", "that", "these", "'em"})
 _ROUND = frozenset({"round", "around", "over", "about"})
-_OTHER_WAY = tuple(
-    tuple(form.split())
-    for form in (
-        "the other way around", "the other way round", "the other way about", "other way around", "other way round",
-        "other way about", "the wrong way around", "the wrong way round", "the wrong way about", "backwards",
-        "back to front", "the reverse", "vice versa",
-    )
+_OTHER_WAY = Sayings(
+    "the other way around", "the other way round", "the other way about", "other way around", "other way round",
+    "other way about", "the wrong way around", "the wrong way round", "the wrong way about", "backwards",
+    "back to front", "the reverse", "vice versa",
 )  # fmt: skip
 _BEFORE_SWAP = frozenset(
     {",", "no", "wait", "sorry", "it", "'s", "that", "i", "'ve", "got", "had", "have", "those", "them", "or", "well"}
@@ -110,8 +105,7 @@ def _told(talk: Talk, start: int, end: int) -> bool:
 
 def _turned_at(talk: Talk, at: int) -> range:
     """The tokens of "my left", "the other side of him" at this token; none where nothing of the kind stands."""
-    form = next((form for form in _TURNED if tuple(talk.words[at : at + len(form)]) == form), ())
-    return range(at, at + len(form))
+    return range(at, at + len(_TURNED.at(talk.words, at)))
 
 
 def _wrong_foot(talk: Talk, starts: list[int], chat: int, right: str) -> list[Mention]:
@@ -131,8 +125,10 @@ def _swap_pairs(talk: Talk, starts: list[int]) -> None:
     done = 0
     for at, word in enumerate(talk.words):
         end = _swap_cue(talk, at, word) if at >= done else None
+        if end is None:
+            continue
         begin = max(s for s in starts if s <= at)
-        if end is None or not set(talk.words[_clause_start(talk, begin, at) : at]) <= _BEFORE_SWAP:
+        if not set(talk.words[_clause_start(talk, begin, at) : at]) <= _BEFORE_SWAP:
             continue
         clause = _clause_start(talk, begin, at)
         if not _exchange(talk, begin, clause):
@@ -150,9 +146,8 @@ def _swap_cue(talk: Talk, at: int, word: str) -> int | None:
     end = None
     if word in _SWAPS and talk.words[at + 1 : at + 2] and talk.words[at + 1] in _SWAPPED:
         end = at + 3 if talk.words[at + 2 : at + 3] and talk.words[at + 2] in _ROUND else at + 2
-    for form in _OTHER_WAY:
-        if end is None and tuple(talk.words[at : at + len(form)]) == form:
-            end = at + len(form)
+    if end is None and (form := _OTHER_WAY.at(talk.words, at)):
+        end = at + len(form)
     closed = end is not None and (talk.words[end : end + 1] == [] or talk.words[end] in (",", *SENTENCE_ENDS))
     return end if closed else None
 

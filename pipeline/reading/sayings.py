@@ -1,0 +1,27 @@
+"""Fixed turns of words, looked up by their first word: a memo is held only against those that could begin there."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+
+class Sayings:
+    """Some turns of words ("it 's back": tokens with blanks between them), in the order in which they are tried."""
+
+    def __init__(self, *forms: str) -> None:
+        self._by_first: dict[str, list[list[str]]] = {}
+        for form in forms:
+            words = form.split()
+            self._by_first.setdefault(words[0], []).append(words)
+        self.first_words = frozenset(self._by_first)
+
+    def at(self, words: Sequence[str], index: int) -> list[str]:
+        """The words of the first that stands at the token; none where none does, nor behind the last token."""
+        near = self._by_first.get(words[index]) if index < len(words) else None
+        return next((form for form in near or () if words[index : index + len(form)] == form), [])
+
+    def within(self, words: Sequence[str], start: int, end: int) -> Iterator[tuple[int, list[str]]]:
+        """Each token in ``[start, end)`` where one of them begins, with its words, from left to right."""
+        for index in range(start, min(end, len(words))):
+            if words[index] in self._by_first and (form := self.at(words, index)):
+                yield index, form
