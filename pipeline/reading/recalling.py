@@ -40,7 +40,16 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             _recall_it(talk, segment, sentence[:position])
         if cues:
             leads = not any(d.start < cues[0].start for d in segment.drafts)
-            if talk.words[segment.start] not in ("down", "up", "from", "better", "worse", "compared", "same"):
+            when = talk.words[cues[0].start : cues[0].end] == ["when"]
+            if not when and talk.words[segment.start] not in (
+                "down",
+                "up",
+                "from",
+                "better",
+                "worse",
+                "compared",
+                "same",
+            ):
                 _recall_back(sentence, position)
             went_on = recalled
             recalled = True if leads or not segment.present else recalled
@@ -89,7 +98,31 @@ def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list
     cues = segment.having("times", "history")
     told = [m for m in cues if not _season_ahead(talk, sentence, m) and not _still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not _before_then(talk, segment, m)]
-    return told or _before_at_end(talk, segment)
+    told = [
+        m
+        for m in told
+        if talk.words[m.start] != "at" or talk.words[m.start + 1] not in _SOME or _has_been(talk, segment)
+    ]
+    return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
+
+
+def _has_been(talk: Talk, segment: Segment) -> bool:
+    """ "He's had laminitis at some stage"; not "they'll come off at some stage"."""
+    return segment.past or bool({"had", "been", "foundered"} & set(talk.words[segment.start : segment.end]))
+
+
+def _when_it_was(talk: Talk, segment: Segment) -> list[Mention]:
+    """ "Better than February when he was three out of five": a time, and how it stood then."""
+    for at in range(segment.start + 1, segment.end - 2):
+        word, who, was = talk.words[at : at + 3]
+        timed = talk.words[at - 1] in _TIMES or any(m.end == at and m.get("times") for m in segment.mentions)
+        if word == "when" and who in ("he", "she", "it", "they") and was in ("was", "were", "had") and timed:
+            return [Mention(at, at + 1, (at,), {"times": "history"})]
+    first = segment.delimiter not in ("start",) and talk.words[segment.start : segment.start + 1] == ["when"]
+    opened = first and talk.words[segment.start + 1] in ("he", "she", "it", "they")
+    if opened and talk.words[segment.start + 2] in ("was", "were", "had") and talk.words[segment.start - 2] in _TIMES:
+        return [Mention(segment.start, segment.start + 1, (segment.start,), {"times": "history"})]
+    return []
 
 
 def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
@@ -102,6 +135,9 @@ def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
 
 def _recalled_by(talk: Talk, segment: Segment, cues: list[Mention]) -> list[Draft]:
     """ "Crest is a three where it used to be a four": behind a word of the present, only what follows."""
+    when = next((m for m in cues if talk.words[m.start : m.end] == ["when"]), None)
+    if when is not None:
+        return [d for d in segment.drafts if d.start > when.start]
     used_to = next((m for m in cues if talk.words[m.start : m.end] == ["used", "to"]), None)
     if used_to is None or not talk.plays("present", segment.start, used_to.start):
         return segment.drafts
@@ -115,6 +151,13 @@ def _closed_by_then(talk: Talk, segment: Segment) -> bool:
     return talk.words[end : end + 1] == ["then"] and behind in ([","], ["."], ["and"], [])
 
 
+_SOME = ("some", "one")
+_TIMES = frozenset(
+    {"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november"}
+    | {"december", "spring", "summer", "autumn", "fall", "winter", "christmas", "easter", "thanksgiving", "monday"}
+    | {"tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month", "week"}
+    | {"year", "season", "cycle", "day", "ago"}
+)
 _AGAINST_TODAY = frozenset({"obel", "lameness", "body_condition", "cresty_neck", "wedge", "shoe_size"}) | {
     *ANGLES,
     *LENGTHS,

@@ -56,3 +56,51 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text, "Bob")
     assert told(visit) == sorted(facts)
+
+
+WHEN_IT_WAS = """\
+Short striding, better than February when he was three out of five.
+Short striding, better than in the spring when he was three out of five.
+Short striding, sounder than last month, when he was three out of five.
+Short striding, improved on April when he was three out of five.
+Short striding, better than Tuesday when she was three out of five.
+Short striding, that's up on last visit when he was three out of five.
+Short striding, not like Easter when he was three out of five.
+"""
+
+AT_SOME_STAGE = """\
+He's had laminitis at some stage.
+She had laminitis at some point.
+He foundered at one time or another.
+He's had laminitis somewhere along the line.
+He's had laminitis before my time.
+He had laminitis before they got him.
+There's been laminitis at some time.
+She was foundered before we got her.
+"""
+
+
+@pytest.mark.parametrize("text", WHEN_IT_WAS.splitlines())
+def test_a_time_and_how_it_stood_then(text: str, read: Read) -> None:
+    (visit,) = read(text, "Bob")
+    assert told(visit) == ["- gait short_stride", "- lameness 3 history"]
+
+
+@pytest.mark.parametrize("text", AT_SOME_STAGE.splitlines())
+def test_at_no_time_that_is_told(text: str, read: Read) -> None:
+    (visit,) = read(text, "Bob")
+    assert told(visit) == ["- finding laminitis history"]
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        ("When he was trotted up he was three out of five.", ["- lameness 3"]),
+        ("At some stage I'll resect the near fore.", ["LF treatment resection planned"]),
+        ("The near fore will need an egg bar at some stage.", ["LF shoe_type egg_bar planned"]),
+        ("At this stage he has thrush in the near fore.", ["LF finding thrush"]),
+    ],
+)
+def test_words_like_these_that_are_no_earlier_time(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(text, "Bob")
+    assert told(visit) == facts
