@@ -14,6 +14,8 @@ from pipeline.vocabulary import CLASS_SLOTS
 _ONES = frozenset({"one", "other", "extra", "stray", "another", "hers", "fella", "fellow", "lad", "twin", "mate"})
 _NOUNS = HORSE_WORDS | COLOURS | KIN | _ONES
 _IS = frozenset({"is", "was", "'s", "be", "being"})
+_NAMING = frozenset({"name", "papers", "passport", "card", "sheet", "list", "books", "registered", "has", "used"})
+_CALLS = frozenset({"name", "says", "say", "as", "him", "her"})
 _BEHIND = frozenset({",", ".", "and", "who", ";"})
 _PEOPLE = frozenset(
     {"owner", "owners", "lady", "wife", "husband", "daughter", "son", "girl", "boy", "kid", "vet", "trainer", "groom"}
@@ -37,15 +39,16 @@ def brought_in(talk: Talk, start: int, end: int) -> bool:
     while head and talk.words[head - 1] not in SENTENCE_ENDS:
         head -= 1
     before = talk.words[head:start]
-    if not before or len(before) > _REACH or not _NOUNS & set(before) or _NOT_OPENING & set(before):
+    if not before or len(before) > _REACH or not (_NOUNS | _NAMING) & set(before) or _NOT_OPENING & set(before):
         return False
     if talk.words[end : end + 1] and talk.words[end] not in _BEHIND:
         return False
     if any(m.is_any(_TRADE) for m in talk.starting_in(head, start)):
         return False
     people = {at for at in range(head, start) if talk.words[at] in _PEOPLE and talk.words[at + 1] != "'s"}
-    if before[-1] in _IS:
-        return not people and not _DENIED & set(before[-_NEAR:])
+    naming = _NAMING & set(before)
+    if before[-1] in _IS or (naming and before[-1] in _CALLS):
+        return bool(naming or not people) and not _DENIED & set(before[-_NEAR:])
     place = before[-3:-2] in (["in"], ["at"], ["from"], ["near"])  # "one in town, Kildare"
     person = people & set(range(start - _NEAR, start)) or _SPEAKING & set(talk.words[end + 1 : end + 2])
     return before[-1] == "," and not place and not person and not _IN_HAND & set(before)

@@ -18,6 +18,7 @@ _IS = (
     "it was",
     "it were",
     "this is",
+    "this was",
     "this 's",
     "this one is",
     "this one 's",

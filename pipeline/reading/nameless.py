@@ -36,6 +36,8 @@ _NOT_KNOWN = re.compile(
     rf"(?:this|that|the) \w+ (?:is|was|'s) called)\b"
     rf"|whose name (?:i|we|nobody)|{_HIS}name (?:escapes|is gone|'s gone|has gone|went|unknown|is not|is n't)"
     rf"|name (?:unknown|escapes|not known|not given|to follow|to come)|no name|nameless|unnamed"
+    rf"|(?:forget|forgot|no idea|(?:do|did|could|can) (?:n't|not) (?:know|remember|recall|tell you)|to tell me|asked|"
+    rf"wonder) what (?:they|he|she|it|you) (?:'s |is |was )?(?:calls?|called)\b|name ?(?:'ll|will) (?:come|be)\b"
 )
 _TURNS = frozenset(
     {"then", "next", "also", "last", "lastly", "finally", "plus", "after", "did", "done", "there", "second"}
@@ -107,7 +109,8 @@ def _name_not_known(talk: Talk, start: int, end: int, named: Sequence[NameSpan])
     before, after = [i for i in reversed(horses) if i < at], [i for i in horses if i >= at]
     noun = next(iter([*inside, *before, *after]), None)
     if noun is None:
-        return None
+        first = not any(m.is_any((*CLASS_SLOTS, "feet")) for m in talk.mentions if m.start < behind) and not named
+        return (start, start) if first and start == 0 else None  # "Box nine, no name on the door"
     begin = _phrase_start(talk.words, start, noun)
     if any(s.start < noun for s in named) and talk.words[begin] not in ("a", "an", "another", "some"):
         return None  # "Tally is a mare whose name I never remember"
@@ -119,7 +122,7 @@ def _is_horse(words: Sequence[str], at: int) -> bool:
     if words[at] in _NOUNS and list(words[at + 1 : at + 2]) == ["'s"]:
         return False
     if words[at] == "one":
-        return at > 0 and words[at - 1] in _ONE_OF
+        return at > 0 and words[at - 1] in _ONE_OF | {"then"}
     alone = words[at] in COLOURS and not (at + 1 < len(words) and words[at + 1] in _NOUNS | COLOURS)
     return words[at] in _NOUNS or (alone and at > 0 and words[at - 1] in _DETERMINERS | _DESCRIBING | {"the"})
 

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from pipeline.reading.also_called import also_called
+from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import ANIMALS, NEVER_NAMES
+from pipeline.reading.named_late import named_late
 from pipeline.reading.nameless import nameless
 from pipeline.reading.roster_names import NamedHorse, NameSpan
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -31,7 +34,22 @@ class NameFinder(UnlistedNames):
         self._told_otherwise()
         self._loose_name()
         self._nameless()
+        self._named_at_last()
         self._order_horses()
+
+    def _named_at_last(self) -> None:
+        """ "The second one, the roan. … Treacle, that's him.": told without a name, named at last."""
+        nobody = {index for index, horse in enumerate(self.found.horses) if horse.name is None}
+        named = [s for s in self.found.spans if s.horse not in nobody]
+        nobodys = [s for s in self.found.spans if s.horse in nobody]
+        for start, end, name in named_late(self._talk, named, nobodys):
+            waiting = {s.horse for s in nobodys if start <= s.start < end}
+            for span in [s for s in self.found.spans if s.horse in waiting]:
+                span.horse = name.horse
+            if not waiting:
+                at = max(start, next(s.start for s in self._talk.segments if s.end > start))
+                self.found.spans.append(NameSpan(at, at + 1, name.horse, role="opens"))
+        self.found.spans.sort(key=lambda s: s.start)
 
     def _told_otherwise(self) -> None:
         """Horses told by their owner, where no name is said, by their colour and by their kin."""
@@ -104,11 +122,21 @@ class NameFinder(UnlistedNames):
                 start += 1
             end = self._name_end(start)
             if end > start:
-                spans.append(self._named(start, end, cue_new))
+                spans.append(self._called(mention, start, end) or self._named(start, end, cue_new))
                 spans[-1].role = "opens"
         if not spans and cue_new:
             spans.extend(self._name_near_new())
         return spans
+
+    def _called(self, cue: Mention, start: int, end: int) -> NameSpan | None:
+        """ "Buck, the kids call him Biscuits": another name of a horse of the roster."""
+        text = self._text(start, end)
+        horse = also_called(self._talk, cue, (start, end), self._exact)
+        if horse is None or any(h.name.lower() == text.lower() for h in self._roster):
+            return None
+        place, doubtful = at_place(self._talk, horse, self._roster)
+        known = NamedHorse(horse.name, HorseMatch.KNOWN, tokens=(start, end), place=place, namesakes=doubtful)
+        return NameSpan(start, end, self.found.index_of(known))
 
     def _names_an_animal(self, at: int) -> bool:
         """ "They've got a dog called Thrush", "barn dog, name of Borium": no horse."""

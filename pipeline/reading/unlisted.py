@@ -116,7 +116,8 @@ class UnlistedNames(NameBase):
             if not start and not self._said_again(start, end):
                 continue
             head = self._sentence_start(start)
-            led_in = brought_in(self._talk, start, end) and self._told_soon(end)
+            alone = not any(head <= span.start < start for span in self.found.spans)  # not "Buck, registered name X"
+            led_in = alone and brought_in(self._talk, start, end) and self._told_soon(end)
             opened = head == start or self._introduced_plainly(head, start) or led_in
             if not opened or end - start > _LONGEST or len(self._text(start, end)) < _SHORTEST:
                 continue

@@ -1,0 +1,65 @@
+"""One horse under two names: "he's down as Buck, though the kids call him Biscuits" is Buck, the name of the roster."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.reading.whose import COLOURS, KIN
+from pipeline.record import RosterHorse
+from pipeline.vocabulary import CLASS_SLOTS
+
+_ANOTHER = HORSE_WORDS | COLOURS | KIN | {"one", "other", "another", "foal", "then", "next", "mate", "twin", "new"}
+_LEADS = frozenset({"is", "'s", "was", "says", "say", "said", "as", "name", "him", "her", "it", "be", "this", "that"})
+_AT_HOME = frozenset(
+    {"home", "kids", "children", "nickname", "short", "everybody", "everyone", "yard", "barn", "girls"}
+)
+_OBJECTS = frozenset({"him", "her"})
+_TRADE = (*CLASS_SLOTS, "feet", "measures")
+
+ExactName = tuple[int, int, RosterHorse]
+
+
+def also_called(talk: Talk, cue: Mention, name: tuple[int, int], exact: Sequence[ExactName]) -> RosterHorse | None:
+    """The roster's horse that a name off the roster is only another name of, None when it names a horse of its own.
+
+    ``cue`` is the calling ("they call him", "known as"), ``name`` the tokens of the name that it gives.
+    """
+    head, end = _sentence(talk, cue.start)
+    here = [e for e in exact if head <= e[0] < end]
+    if not here:
+        return _told_before(talk, head, end, exact)
+    if len({horse.name for _, _, horse in here}) > 1:
+        return None
+    start, stop, horse = here[0]
+    between = range(stop, cue.start) if stop <= cue.start else range(max(cue.end, name[1]), start)
+    words = {talk.words[at] for at in between}
+    if words & _ANOTHER or any(m.is_any(_TRADE) for m in talk.mentions if m.start in between):
+        return None
+    if stop <= cue.start:
+        return horse
+    owned = talk.words[stop : stop + 1] == ["'s"]
+    return horse if talk.words[start - 1] in _LEADS and not owned else None
+
+
+def _told_before(talk: Talk, head: int, end: int, exact: Sequence[ExactName]) -> RosterHorse | None:
+    """ "Buck. They call him Biscuits at home.": a name for daily use, behind the sentence with the roster's."""
+    words = set(talk.words[head:end])
+    if not words & _AT_HOME or not words & _OBJECTS or head < 1:
+        return None
+    before, _ = _sentence(talk, head - 1)
+    named = {horse.name: horse for start, _, horse in exact if before <= start < head}
+    return next(iter(named.values())) if len(named) == 1 else None
+
+
+def _sentence(talk: Talk, at: int) -> tuple[int, int]:
+    """The tokens of the sentence that the token stands in, its end mark left out."""
+    start = end = at
+    while start and talk.words[start - 1] not in SENTENCE_ENDS:
+        start -= 1
+    while end < len(talk.words) and talk.words[end] not in SENTENCE_ENDS:
+        end += 1
+    return start, end
