@@ -11,6 +11,7 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
+_COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "same"})
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
 
@@ -40,16 +41,7 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             _recall_it(talk, segment, sentence[:position])
         if cues:
             leads = not any(d.start < cues[0].start for d in segment.drafts)
-            when = talk.words[cues[0].start : cues[0].end] == ["when"]
-            if not when and talk.words[segment.start] not in (
-                "down",
-                "up",
-                "from",
-                "better",
-                "worse",
-                "compared",
-                "same",
-            ):
+            if _speaks_of_before(talk, segment, cues[0]):
                 _recall_back(sentence, position)
             went_on = recalled
             recalled = True if leads or not segment.present else recalled
@@ -64,6 +56,12 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
         _recall_then(talk, sentence, position)
         _taken_off(talk, segment)
         _treated_by_others(talk, segment)
+
+
+def _speaks_of_before(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """Whether the time may reach back; not "better than last time", "up on March when he was lame"."""
+    when = talk.words[cue.start : cue.end] == ["when"]
+    return not when and talk.words[segment.start] not in _COMPARING
 
 
 def _treated_by_others(talk: Talk, segment: Segment) -> None:
