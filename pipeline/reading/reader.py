@@ -9,6 +9,7 @@ from pipeline.reading.assertions import assert_all, mark_sought
 from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.dates import draft_dates
+from pipeline.reading.dealt_weeks import deal_weeks
 from pipeline.reading.drafting import (
     draft_new,
     draft_pronouns,
@@ -147,6 +148,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_times(talk, {i for s in found.spans for i in range(s.start, s.end)})
     if day is not None:
         draft_dates(talk, day)
+    deal_weeks(talk, found)
 
 
 def _deal(talk: Talk, horses: HorseFinder) -> dict[int, list[Draft]]:
@@ -155,7 +157,7 @@ def _deal(talk: Talk, horses: HorseFinder) -> dict[int, list[Draft]]:
     for segment in talk.segments:
         shared = [max(index, 0) for index in horses.sharers(segment)] if segment.drafts else []
         for draft in segment.drafts:
-            told = horses.sharing(segment, draft.slot) or shared
+            told = draft.horses or horses.sharing(segment, draft.slot) or shared
             for index in dict.fromkeys(told):
                 dealt.setdefault(index, []).append(draft)
     return dealt

@@ -10,6 +10,10 @@ from pipeline.reading.talk import Talk
 
 _OPPOSITE = {"medial": "lateral", "lateral": "medial"}
 _FRAMED = 2  # the commas around "let me look again"
+_NAMED_WITHIN = 5  # tokens from a number that is denied to the comma: "not six nails in that left front, five"
+_INSTEAD = frozenset(
+    {",", "but", "he", "she", "it", "they", "'s", "'re", "is", "are", "that", "a", "an", "more", "like"}
+)
 _IT_WAS = frozenset(
     [
         "took",
@@ -46,6 +50,7 @@ def restate(talk: Talk) -> None:
     _looked_again(talk)
     _said_before(talk)
     _would_not_say(talk)
+    _not_that_number(talk)
     _this_not_that(talk)
     _more_than_that(talk)
 
@@ -127,6 +132,22 @@ def _would_not_say(talk: Talk) -> None:
         before = talk.words[max(0, mention.start - 5) : mention.start]
         if before[-1:] in (["say"], ["call", "it"]) and "would" in before and {"n't", "not"} & set(before):
             mention.dropped = True
+
+
+def _not_that_number(talk: Talk) -> None:
+    """ "He's not six weeks, he's five", "it's not a two but a three": the second number counts what the first did."""
+    numbers = [m for m in talk.mentions if m.number is not None and not m.dropped]
+    for wrong, right in itertools.pairwise(numbers):
+        before, between = range(max(0, wrong.start - 2), wrong.start), talk.words[wrong.end : right.start]
+        turn = next((i for i, word in enumerate(between) if word in (",", "but")), len(between))
+        alike = counts(talk, right) in (None, counts(talk, wrong))
+        denied = bool({"not", "n't"} & {talk.words[i] for i in before})
+        if not (denied and alike and turn <= _NAMED_WITHIN and set(between[turn:]) <= _INSTEAD and between[turn:]):
+            continue
+        wrong.dropped = True
+        right.stands_for = wrong
+        for cue in [m for m in talk.mentions if m.start in before]:
+            cue.readings.pop("denials", None)
 
 
 def _this_not_that(talk: Talk) -> None:

@@ -66,7 +66,10 @@ class Segment:
 
 @dataclass
 class Draft:
-    """A fact in the making. ``start`` and ``end`` are tokens; ``feet`` stays None until it is resolved."""
+    """A fact in the making. ``start`` and ``end`` are tokens; ``feet`` stays None until it is resolved.
+
+    ``horses`` are those that the fact is told of where the segment's own is not meant.
+    """
 
     slot: str
     value: str | Fraction
@@ -75,6 +78,7 @@ class Draft:
     end: int
     match: MatchKind = MatchKind.VARIANT
     feet: Feet | None = None
+    horses: tuple[int, ...] | None = None
     zone: str | None = None
     severity: Severity | None = None
     status: Status = Status.PRESENT

@@ -99,8 +99,8 @@ def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
     number = mention.number
     if number is None or mention.dropped or number.aughts is not None or number.value > _MOST_WEEKS:
         return False
-    closes = talk.words[mention.end : mention.end + 1] in ([","], ["."], [], ["and"], ["or"])
-    led = talk.words[mention.start - 2 : mention.start] in (["back", "in"], ["book", "for"])
+    closes = talk.words[mention.end : mention.end + 1] in ([","], ["."], [], ["and"], ["or"], ["if"], ["unless"])
+    led = talk.words[mention.start - 2 : mention.start] in (["back", "in"], ["back", "at"], ["book", "for"])
     seen = talk.words[max(0, mention.start - 3) : mention.start]
     again = len(seen) == 3 and seen[0] in _SEEING and seen[1] in ("him", "her", "them") and seen[2] == "in"
     return closes and (led or again) and not segment.having("feet")

@@ -1,0 +1,113 @@
+"""Weeks dealt out among horses go to the horse that its own clause names, in every order of saying so.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+DEALT = """\
+Eight weeks is Tally, six is Buck.
+Eight weeks for Tally, six for Buck.
+Tally they wanted ten weeks, I'm saying eight. Buck six.
+Six weeks on Buck. Tally they wanted ten, I'm saying eight.
+Six weeks for both. No, Tally can go eight.
+Six weeks the pair. Tally, make that eight.
+Six weeks, both. Hang on, make Tally eight.
+Keep Tally at five weeks, Buck six. Actually Tally's owner's away, so make it eight for him.
+Buck six weeks. Tally, give her eight.
+Tally in eight, Buck in six.
+Tally's on an eight, Buck's on a six week cycle.
+Weeks, Tally eight, Buck six.
+Tally they asked for seven weeks but I told them eight. Buck six.
+Owner wants Tally at six weeks, I said eight. Buck goes six.
+Long stretch for Tally, eight weeks, and Buck can have six.
+Give Tally eight. Give Buck six weeks.
+Tally, let's say eight. Buck, let's say six weeks.
+Tally can go eight weeks and Buck, uh, six.
+Buck again, he's not eight weeks, he's six. Tally eight weeks.
+Six weeks, Buck. Eight weeks, Tally.
+Tally and Buck in eight and six weeks.
+"""
+
+
+@pytest.mark.parametrize("said", DEALT.splitlines())
+def test_each_horse_has_its_own(read: Read, said: str) -> None:
+    visits = read(f"Tally. Trimmed. Buck. Trimmed. {said}", "Tally", "Buck")
+    assert [(v.horse, told(v)) for v in visits] == [
+        ("Tally", ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim"]),
+        ("Buck", ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"]),
+    ]
+
+
+TOGETHER = """\
+Five weeks for Tally and Buck goes when he goes.
+Five weeks for Tally, Buck the same.
+Tally five weeks, same for Buck.
+Five weeks for Tally, Buck to go with him.
+Tally five weeks and Buck goes with her.
+Five weeks for Tally and Buck.
+Tally and Buck five weeks.
+Pair of them in four. Actually the man's hauling to the fair, call it five weeks.
+Both of them, four weeks. No, the lady's away, make it five.
+"""
+
+
+@pytest.mark.parametrize("said", TOGETHER.splitlines())
+def test_both_horses_have_the_same(read: Read, said: str) -> None:
+    visits = read(f"Tally. Trimmed. Buck. Trimmed. {said}", "Tally", "Buck")
+    assert [(v.horse, told(v)) for v in visits] == [
+        ("Tally", ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"]),
+        ("Buck", ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"]),
+    ]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Six weeks for Tally and Buck, five for Sable.",
+        "Tally and Buck six weeks, Sable five.",
+        "Six weeks for Tally and Buck, and five for Sable.",
+        "Sable five weeks, the others six.",
+        "All back in six weeks, no, Sable five.",
+        "Tally, Buck and Sable in six, six and five weeks.",
+    ],
+)
+def test_two_horses_and_a_third(read: Read, said: str) -> None:
+    visits = read(f"Tally. Trimmed. Buck. Trimmed. Sable. Trimmed. {said}", "Tally", "Buck", "Sable")
+    weeks = [(v.horse, f.value) for v in visits for f in v.facts if f.slot == "next_visit_weeks"]
+    assert weeks == [("Tally", 6), ("Buck", 6), ("Sable", 5)]
+
+
+@pytest.mark.parametrize(
+    ("said", "weeks"),
+    [
+        ("Owner's after seven weeks. He's getting five.", 5),
+        ("They want eight weeks. He's getting six.", 6),
+        ("She asked for ten, she's getting eight weeks.", 8),
+        ("He's not six weeks, he's five.", 5),
+        ("It's not eight weeks but six.", 6),
+        ("Back at six if the glue holds.", 6),
+        ("Back in six unless he springs it.", 6),
+    ],
+)
+def test_what_was_agreed_stands(read: Read, said: str, weeks: int) -> None:
+    (visit,) = read(f"Tally. Trimmed. {said}", "Tally")
+    assert told(visit) == [f"- next_visit_weeks {weeks} planned", "LF+RF+LH+RH work trim"]
+
+
+@pytest.mark.parametrize(
+    ("text", "lines"),
+    [
+        ("Tally. Not six nails in that left front, five.", ["LF nails 5"]),
+        ("Tally. Left front toe angle isn't 50, it's 52.", ["LF toe_angle 52"]),
+        ("Tally. I'm not doing four weeks, five nails in the left front.",
+         ["- next_visit_weeks 4 planned", "LF nails 5"]),
+    ],
+)  # fmt: skip
+def test_numbers_of_something_else_stay(read: Read, text: str, lines: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck")[0]) == lines
