@@ -56,4 +56,5 @@ def test_by_place(talks: list[Talk]) -> None:
     for talk in talks:
         for index in range(len(talk.words)):
             assert talk.holding(index) == [m for m in talk.mentions if index in m.literal]
-            assert talk.starting_in(index, index + 3) == [m for m in talk.mentions if index <= m.start < index + 3]
+            near = [m for m in talk.mentions if index <= m.start < index + 3]
+            assert talk.starting_in(index, index + 3) == sorted(near, key=lambda m: m.start)
