@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import zlib
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
@@ -110,6 +111,12 @@ def unsure_stretches(text: str, words: Sequence[Word]) -> list[Flag]:
         else:
             runs.append((first, first + _UNSURE_WORDS))
     return [_unsure(text, words[first:last]) for first, last in runs]
+
+
+def repeats(text: str) -> bool:
+    """Whether the same words come over and over."""
+    packed = zlib.compress(text.encode())
+    return len(text.encode()) > _COMPRESSION * len(packed) or _loops(plain(text).split())
 
 
 def recites(text: str, prompt: str) -> bool:

@@ -35,9 +35,14 @@ class Weighed:
     margin: float
 
 
-def weigh(words: Sequence[str], proposals: Sequence[Proposal], encode: Encode, probabilities: Weigh) -> list[Weighed]:
-    """Margins of the proposals for a stretch of ``words`` (each with its leading space and its marks)."""
-    rounds = _rounds(proposals)
+def weigh(
+    words: Sequence[str], proposals: Sequence[Proposal], encode: Encode, probabilities: Weigh, most: int = _ROUNDS
+) -> list[Weighed]:
+    """Margins of the proposals for a stretch of ``words`` (each with its leading space and its marks).
+
+    What does not fit into ``most`` texts is left out.
+    """
+    rounds = _rounds(proposals, most)
     if not rounds:
         return []
     pieces = [encode(word) for word in words]
@@ -58,7 +63,7 @@ def weigh(words: Sequence[str], proposals: Sequence[Proposal], encode: Encode, p
     return weighed
 
 
-def _rounds(proposals: Sequence[Proposal]) -> list[list[Proposal]]:
+def _rounds(proposals: Sequence[Proposal], most: int) -> list[list[Proposal]]:
     """Proposals dealt into texts so that in each they stand well apart; the most alike come first."""
     rounds: list[list[Proposal]] = []
     for proposal in proposals:
@@ -66,7 +71,7 @@ def _rounds(proposals: Sequence[Proposal]) -> list[list[Proposal]]:
         home = next(apart, None)
         if home is not None:
             home.append(proposal)
-        elif len(rounds) < _ROUNDS:
+        elif len(rounds) < most:
             rounds.append([proposal])
     return [sorted(chosen, key=lambda p: p.first) for chosen in rounds]
 

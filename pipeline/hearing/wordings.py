@@ -85,9 +85,10 @@ class Wordings:
         """``names`` may be proposed; the words of ``known`` (places, owners) are only left alone."""
         spoken = {form for name in vocabulary.classes if name != "bias" for form in vocabulary.spoken(name)}
         trade = {word for form in spoken for word in form.split()}
-        self._known = trade | {word for name in (*names, *known) for word in _bare(name).split()}
-        self._names = {_bare(name): name for name in names}
-        self._written = _spellings(name for name in names if not set(_bare(name).split()) & trade)
+        self.names = tuple(names)
+        self._known = trade | {word for name in (*names, *known) for word in bare(name).split()}
+        self._names = {bare(name): name for name in names}
+        self._written = _spellings(name for name in names if not set(bare(name).split()) & trade)
         telling = {form for name in _TELLING for form in vocabulary.spoken(name) if "..." not in form}
         phrases = {form for form in telling if len(form.split()) <= _LONGEST}
         words = {word for form in telling for word in form.split() if word.isalpha()}
@@ -103,7 +104,7 @@ class Wordings:
 
         Other words that the trade knows are left alone: they are what would make sense already.
         """
-        bare = [_bare(word) for word in words]
+        plainest = [bare(word) for word in words]
         plain = [word.strip().strip(_MARKS).lower() for word in words]
         marks = [word.strip()[len(word.strip().rstrip(_MARKS)) :] for word in words]
         found = [
@@ -116,8 +117,8 @@ class Wordings:
             for rival in _SOUND_ALIKES.get(word, ())
         ]
         others = []
-        for first, last in self._windows(words, bare):
-            heard = " ".join(bare[first:last])
+        for first, last in self._windows(words, plainest):
+            heard = " ".join(plainest[first:last])
             for likeness, wording in self._alike(heard):
                 name = self._names.get(wording)
                 if name is not None and set(wording.split()) <= set(heard.split()):
@@ -165,7 +166,7 @@ _SOUND_ALIKES = _rivals()
 
 def _spellings(names: Iterable[str]) -> re.Pattern[str] | None:
     """The names as they may stand in a text in small letters; None without any."""
-    plain = sorted({name.lower() for name in names if _bare(name) == name.lower()}, key=len, reverse=True)
+    plain = sorted({name.lower() for name in names if bare(name) == name.lower()}, key=len, reverse=True)
     return re.compile(rf"\b(?:{'|'.join(map(re.escape, plain))})\b") if plain else None
 
 
@@ -174,5 +175,6 @@ def _known(word: str, known: set[str]) -> bool:
     return word in known or word.removesuffix("'s") in known or word.removesuffix("s") in known
 
 
-def _bare(word: str) -> str:
+def bare(word: str) -> str:
+    """The word or words in small letters, without marks; a hyphen parts words."""
     return " ".join(_BARE.sub("", word.lower().replace("-", " ")).split())

@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 from pathlib import Path
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 import pytest
 
-from pipeline.hearing.listening import shortened, steps
+from pipeline.hearing.listening import ListeningPipeline, shortened, steps
 from pipeline.hearing.recognise import Heard, Recogniser
 from pipeline.hearing.settings import HearingSettings
+from pipeline.hearing.telling import TellingPipeline
+from pipeline.hearing.wordings import Wordings
 from pipeline.vocabulary import load_vocabulary
 from tests.hearing.test_real_speech import DATA, needs_data
 
@@ -71,3 +76,49 @@ def test_the_encoder_sees_the_longest_stretch_and_a_second(longest: int, kept: i
     features = np.zeros((2, 80, 3000), dtype=np.float32)
     features[0, :, :100] = features[1, :, :longest] = 0.5
     assert shortened(features).shape == (2, 80, kept)
+
+
+class Letters:
+    """A tokenizer of one piece a letter, as far as the listening pipeline asks."""
+
+    sot_sequence = (1,)
+    no_timestamps = 2
+
+    def __init__(self) -> None:
+        self.tokenizer = self
+
+    def encode(self, text: str, add_special_tokens: bool = False) -> SimpleNamespace:
+        return SimpleNamespace(ids=[ord(letter) for letter in text])
+
+    def decode(self, tokens: Sequence[int]) -> str:
+        return "".join(map(chr, tokens))
+
+
+@pytest.mark.parametrize(
+    ("written", "asked"),
+    [
+        ({1000: " Sedge is sound.", 3000: " never asked"}, [1000]),
+        ({1000: " Sedge is sound." * 9, 3000: " Sedge is sound."}, [1000, 3000]),
+        ({1000: " Sedge is sound." * 9, 3000: " Sedge is sound." * 9}, [1000, 3000]),
+    ],
+    ids=["said once", "over and over", "also with the silence"],
+)
+def test_what_is_written_over_and_over_is_heard_again_with_its_silence(
+    written: dict[int, str], asked: list[int], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    tokenizer, frames = Letters(), []
+
+    def decoded(self: TellingPipeline, features: Any, *_: object) -> Any:
+        frames.append(features.shape[2])
+        self.english.append(features.shape[2] / 10_000)
+        return None, [{"tokens": tokenizer.encode(written[features.shape[2]]).ids}]
+
+    monkeypatch.setattr(TellingPipeline, "generate_segment_batched", decoded)
+    monkeypatch.setattr("pipeline.hearing.listening._at_hand", lambda _: np.zeros((1, 1500, 4), dtype=np.float32))
+    pipeline = ListeningPipeline(None, Wordings(load_vocabulary(), ["Sedge"]))
+    features = np.zeros((1, 80, 3000), dtype=np.float32)
+    features[0, :, :300] = 0.5
+    _, (output,) = pipeline.generate_segment_batched(features, tokenizer, None)
+    assert frames == asked
+    assert tokenizer.decode(output["tokens"]) == written[asked[-1]]
+    assert (pipeline.english, pipeline.replacements) == ([asked[-1] / 10_000], [[]])

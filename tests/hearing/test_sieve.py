@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from pipeline.hearing.recognise import transcript_of
-from pipeline.hearing.sieve import Segment, SpokenWord, made_up, plain, recites, sieve, unsure_stretches
+from pipeline.hearing.sieve import Segment, SpokenWord, made_up, plain, recites, repeats, sieve, unsure_stretches
 from pipeline.record import FlagKind
 
 PROMPT = "Bramble, left fore, right fore, left hind, right hind, both fronts, hinds, all four, thrush"
@@ -101,3 +101,17 @@ def test_words_are_slices_of_the_transcript() -> None:
     assert [transcript.text[word.start : word.end] for word in transcript.words] == ["Double", "-aught,", "six"]
     assert [word.text for word in transcript.words] == ["Double", "-aught,", "six"]
     assert all(word.end_s >= word.start_s for word in transcript.words)
+
+
+@pytest.mark.parametrize(
+    ("text", "over_and_over"),
+    [
+        ("Sedge is sound. " * 4, True),
+        ("Seven, " * 6, True),
+        ("Up first since he is the hard one, and he was sedated for it by the vet. " * 5, True),
+        ("Left front six nails, right front six nails, left hind six nails, right hind six nails.", False),
+        ("No, no, no, no thrush.", False),
+    ],
+)
+def test_words_over_and_over(text: str, over_and_over: bool) -> None:
+    assert repeats(text) is over_and_over

@@ -1,0 +1,69 @@
+"""The name at the head of a memo, where the recogniser wrote something else: "rag the Highland" for Morag.
+
+Nearly every memo begins with a name of the roster. Where none can be read in its first stretch, every name that sounds
+at all like some words at its head is weighed against the sound there; it stands when the sound bears it out and no
+other name nearly as well. The limits were chosen on 182 openings of memos in five synthetic voices, clean and in noise:
+of 46 without a name it found 13 of the 27 that were said, and 3 that were not (none of them in clean sound).
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+
+from pipeline.hearing.alike import alike
+from pipeline.hearing.verified import support
+from pipeline.hearing.weighing import Weighed
+from pipeline.hearing.wordings import Proposal, bare
+
+Weighing = Callable[[Sequence[Proposal]], list[Weighed]]
+
+_HEAD = 14  # words
+_LONGEST = 3
+_LEAST_ALIKE = 0.4
+_EXPECTED = 8.0  # nats: what speaks for a name that is on the roster, where one is missing
+_STANDS, _AHEAD = -4.5, 2.0
+_SENTENCE_END = re.compile(r"[.?!;:]$")
+# Said of a horse that is on no roster, or whose name nobody knew.
+_NOT_LISTED = frozenset({"new", "name", "names", "name's", "named", "called", "call"})
+
+
+def is_named(text: str, names: Sequence[str]) -> bool:
+    """Whether any of the names stands in the text."""
+    plain = " ".join(word.removesuffix("'s") for word in bare(text).split())
+    return any(name and f" {name} " in f" {plain} " for name in map(bare, names))
+
+
+def opening_name(words: Sequence[str], names: Sequence[str], weighing: Weighing) -> Weighed | None:
+    """The roster's name that was said at the head of a memo's first stretch, of which no name was read.
+
+    ``words`` are as written, with their marks. None where no name is borne out, or a horse is said to be new.
+    """
+    plain = [bare(word) for word in words]
+    if _NOT_LISTED.intersection(plain):
+        return None
+    best: dict[str, Weighed] = {}
+    for weighed in weighing(list(_proposals(words, plain, names))):
+        name = weighed.proposal.wording
+        best[name] = max(best.get(name, weighed), weighed, key=support)
+    ranked = sorted(best.values(), key=support, reverse=True)
+    if not ranked or support(ranked[0]) < _STANDS:
+        return None
+    clear = len(ranked) == 1 or support(ranked[0]) - support(ranked[1]) >= _AHEAD
+    return ranked[0] if clear else None
+
+
+def _proposals(words: Sequence[str], plain: Sequence[str], names: Sequence[str]) -> list[Proposal]:
+    found = []
+    for first in range(min(len(words), _HEAD)):
+        for last in range(first + 1, min(first + _LONGEST, len(words)) + 1):
+            if last - first > 1 and _SENTENCE_END.search(words[last - 2].strip()):
+                break
+            heard = " ".join(plain[first:last])
+            likely = ((name, alike(heard, name)) for name in names)
+            found += [
+                Proposal(first, last, heard, name, likeness, name=True, prior=_EXPECTED)
+                for name, likeness in likely
+                if likeness >= _LEAST_ALIKE
+            ]
+    return found
