@@ -30,8 +30,8 @@ class Request(BaseModel):
     audio: str | None = None
 
     def horses(self) -> list[RosterHorse]:
-        """The roster's names as horses."""
-        return [RosterHorse(name=name) for name in self.roster]
+        """The roster's names as horses; one without a name is none."""
+        return [RosterHorse(name=name) for name in self.roster if name.strip()]
 
     def needed(self, key: str) -> str:
         """The text or the audio of the request. Raises TextError when the line has none."""

@@ -115,6 +115,11 @@ def test_lines_from_stdin(run: Run, hearer: FakeHearer) -> None:
     assert ended.code == 0
 
 
+def test_a_name_without_letters_is_no_horse_of_the_roster(run: Run) -> None:
+    ended = run("extract", "--jsonl", "-", "--json", given=b'{"text": "Left hind, thrush.", "roster": ["", " "]}\n')
+    assert (ended.code, [visit["horse"] for visit in json.loads(ended.out)["visits"]]) == (0, [None])
+
+
 def test_the_horses_of_the_store_are_known(run: Run, hearer: FakeHearer, own_surroundings: Path) -> None:
     assert json.loads(run("extract", "--json", given=TEXT).out)["visits"][0]["horse_match"] == "new"
     assert not own_surroundings.exists()
