@@ -18,7 +18,7 @@ _AT_HOME = frozenset(
     {"home", "kids", "children", "nickname", "short", "everybody", "everyone", "yard", "barn", "girls"}
 )
 _OBJECTS = frozenset({"him", "her"})
-_TRADE = (*CLASS_SLOTS, "feet", "measures")
+_TRADE = frozenset({*CLASS_SLOTS, "feet", "measures"})
 
 ExactName = tuple[int, int, RosterHorse]
 

@@ -30,7 +30,7 @@ _SPEAKING = frozenset({"held", "holds", "said", "says", "told", "wants", "wanted
 _DENIED = frozenset({"not", "n't", "never"})
 _NEAR = 4  # tokens right before the name: "the owner's wife, Marigold"
 _REACH = 18  # tokens from the head of the sentence to the name
-_TRADE = (*CLASS_SLOTS, "measures", "tester_heads", "pulse_heads", "nail_line_heads", "not_facts", "units")
+_TRADE = frozenset({*CLASS_SLOTS, "measures", "tester_heads", "pulse_heads", "nail_line_heads", "not_facts", "units"})
 
 
 def brought_in(talk: Talk, start: int, end: int) -> bool:

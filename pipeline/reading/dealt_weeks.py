@@ -42,7 +42,8 @@ _BEFORE_NAME = frozenset(
 _GIVING = frozenset({"for", "on", "is", "with"})
 _PUT_RIGHT = frozenset({"actually", "no", "wait", "sorry", "hang", "hold", "well", "oh"})
 _NAMING = (("make", "it"), ("make", "that"), ("call", "it"), ("i", "say"), ("'m", "saying"), ("better", "say"))
-_OTHER_TALK = (*CLASS_SLOTS, "feet", "zones", "asides", "times")
+_MEASURED = frozenset({*CLASS_SLOTS, "measures"})
+_OTHER_TALK = frozenset({*CLASS_SLOTS, "feet", "zones", "asides", "times"})
 _SETTLED_BACK = 4
 _MOST = 26
 _TWO = 2
@@ -304,7 +305,7 @@ def _put_right(talk: Talk, sentence: list[Segment]) -> _Number | None:
     words = talk.words[start:end]
     said = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
     numbers = _numbers(talk, start, end)
-    told = any(m.is_any((*CLASS_SLOTS, "measures")) for m in said) or any(m.get("feet") and not m.number for m in said)
+    told = any(m.is_any(_MEASURED) for m in said) or any(m.get("feet") and not m.number for m in said)
     if told or len(numbers) != 1 or not 1 <= numbers[0].weeks <= _MOST or words[0] not in _PUT_RIGHT:
         return None
     before = words[max(0, numbers[0].start - start - _SETTLED_BACK) : numbers[0].start - start]

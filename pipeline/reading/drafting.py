@@ -7,7 +7,8 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.vocabulary import CLASS_SLOTS
 
 # Tester, pulse and nail-line words need their head beside them and are read in responses.py.
-_WORD_CLASSES = tuple(name for name in CLASS_SLOTS if name not in ("tester_responses", "pulses", "nail_lines"))
+_ELSEWHERE = ("tester_responses", "pulses", "nail_lines")
+_RANKS = {name: rank for rank, name in enumerate(name for name in CLASS_SLOTS if name not in _ELSEWHERE)}
 _SHOE_NOUNS = ("shoe_types", "shoe_materials")
 _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
@@ -37,7 +38,7 @@ def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draf
 def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
     if mention.dropped or "not_facts" in mention.readings:
         return None
-    first = min((name for name in mention.readings if name in _WORD_CLASSES), key=_WORD_CLASSES.index, default=None)
+    first = min((name for name in mention.readings if name in _RANKS), key=_RANKS.__getitem__, default=None)
     if first is None:
         return None
     if first == "manners" and (_answers_a_head(segment, mention) or _answers_before(talk, segment, mention)):

@@ -84,15 +84,15 @@ def groups_of(
     talk: Talk, segment: Segment, hand: Feet | None, named: bool = False
 ) -> tuple[list[FootGroup], Feet | None]:
     found: list[FootGroup] = []
-    for mention in segment.mentions:
-        name = mention.get("feet")
+    for mention in segment.having("feet"):
+        name = mention.readings["feet"]
         numbered = any(m.number is not None for m in segment.mentions)
         counted = (
             mention.get("totals") is not None and hand is not None and numbered
         )  # "six nails each foot": of those in hand
         working = any(d.slot == "work" for d in segment.drafts)
         counted = counted and not (name == "in_hand" and talk.left_out)
-        if name is None or counted or (_compared(talk, mention) and not (working and _the_lot(talk, mention))):
+        if counted or (_compared(talk, mention) and not (working and _the_lot(talk, mention))):
             continue
         if talk.words[mention.end - 1] == "anything" and not _looked_over(talk, segment, mention):
             continue  # "he hasn't stood on anything"

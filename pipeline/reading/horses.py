@@ -28,6 +28,7 @@ _IS = (
     "it is",
 )
 _WEEKLY = ("week", "fortnight", "month")
+_TOLD = frozenset({*CLASS_SLOTS, "feet", "horse"})
 _SEVERAL = 2
 _SHORT = 7
 _A_STORY = 8  # tokens of a sentence, counted twice for its first segment, that tells something of the horse
@@ -129,10 +130,12 @@ class HorseFinder(NameFinder):
             name = next(
                 (s for s in self.found.spans if (s.start, s.end) == (sentence[-1].start, sentence[-1].end)), None
             )
+            if name is None:
+                continue
             before = sentence[:-1]
-            told = [m for s in before for m in s.mentions if m.is_any((*CLASS_SLOTS, "feet", "horse"))]
+            told = [m for s in before for m in s.mentions if m.is_any(_TOLD)]
             timed = any(m.get("units") in _WEEKLY for s in before for m in s.mentions)
-            if name is not None and timed and not told:
+            if timed and not told:
                 self._together.update({s.index: [name.horse] for s in before})
 
     def _take_over(self, segment: Segment, span: NameSpan) -> None:
@@ -148,8 +151,10 @@ class HorseFinder(NameFinder):
         What follows it in the sentence is its own, if a number follows.
         """
         alone = next((s for s in self.found.spans if (s.start, s.end) == (segment.start, segment.end)), None)
-        sentence = [s for s in self._talk.segments if s.sentence == segment.sentence]
-        if alone is None or not any(m.get("units") in _WEEKLY for s in sentence for m in s.mentions):
+        if alone is None:
+            return None
+        sentence = self._talk.sentence(segment.sentence)
+        if not any(m.get("units") in _WEEKLY for s in sentence for m in s.mentions):
             return None
         before = [s for s in self.found.spans if sentence[0].start <= s.start < alone.start and s.horse != alone.horse]
         behind = [s for s in sentence if s.index > segment.index]
@@ -188,7 +193,7 @@ class HorseFinder(NameFinder):
 
     def _told_of(self, segment: Segment) -> bool:
         """Whether anything but the next visit is said in the segment."""
-        words = set(CLASS_SLOTS) - {"vet"}
+        words = CLASS_SLOTS.keys() - {"vet"}
         names = [s for s in self.found.spans if segment.start <= s.start < segment.end]
         timed = bool(names) and any(m.number for m in segment.mentions)
         return timed or any(m.is_any(words) or m.get("feet") for m in segment.mentions)

@@ -55,7 +55,7 @@ class Mention:
 
     def is_any(self, names: Iterable[str]) -> bool:
         """Whether the span may belong to any of the classes."""
-        return not self.dropped and any(name in self.readings for name in names)
+        return not self.dropped and not self.readings.keys().isdisjoint(names)
 
 
 class _Candidate(NamedTuple):

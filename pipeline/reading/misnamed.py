@@ -26,6 +26,7 @@ _BELONGS = (
     "was", "is", "was for", "is for", "goes on", "goes to", "goes under", "goes with", "belongs to", "should be",
     "was about", "is about", "'s", "was all", "should go on", "should go under", "goes down to", "was on",
 )  # fmt: skip
+_ALL_OF_IT = frozenset(f"{everything} {belongs}" for everything in _ALL for belongs in _BELONGS)
 _CUES = r"(?:(?:no|nah|wait|sorry|hang on|hold on|actually|scratch that|my mistake|oh|well|correction|wrong horse|,) )"
 _HAS = r"(?:with|has|had|got|have|'s got|that has|that had|that 's got|that 's|who has|who had|who 's got|who 's)"
 _THOSE = "(?:the|those|that|them)"
@@ -91,7 +92,7 @@ def misnamed(talk: Talk) -> list[Strike]:
     for name in names:
         start = _sentence_start(talk, name.start)
         words = " ".join(talk.words[start : name.start])
-        if any(words == f"{everything} {belongs}" for everything in _ALL for belongs in _BELONGS):
+        if words in _ALL_OF_IT:
             strikes.append(_strike(start, name))
     return strikes
 

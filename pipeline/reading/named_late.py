@@ -54,7 +54,7 @@ _LIGHT = frozenset(
     }
 )
 _POINTING = frozenset({"that", "it", "him", "her", "he", "she", "his", "name", "remember", "remembered", "got", "call"})
-_TRADE = (*CLASS_SLOTS, "feet", "measures", "tester_heads", "pulse_heads", "nail_line_heads")
+_TRADE = frozenset({*CLASS_SLOTS, "feet", "measures", "tester_heads", "pulse_heads", "nail_line_heads"})
 
 
 def named_late(talk: Talk, spans: Sequence[NameSpan], nobodys: Sequence[NameSpan]) -> list[tuple[int, int, NameSpan]]:

@@ -64,6 +64,8 @@ _DONE = frozenset({"did", "trimmed", "shod", "reset", "done"})
 _BEHIND = frozenset({",", "too", "."})
 _BEHIND_TWO = (["as", "well"], ["for", "them"], ["for", "her"], ["for", "him"], ["while", "i"], ["of", "theirs"])
 _TWO = 2
+_TOLD = frozenset({*CLASS_SLOTS, "feet"})
+_MEASURED = _TOLD | {"measures"}
 _SHORT = 9  # tokens of a sentence that only names and describes
 
 
@@ -109,7 +111,7 @@ def _name_not_known(talk: Talk, start: int, end: int, named: Sequence[NameSpan])
     before, after = [i for i in reversed(horses) if i < at], [i for i in horses if i >= at]
     noun = next(iter([*inside, *before, *after]), None)
     if noun is None:
-        first = not any(m.is_any((*CLASS_SLOTS, "feet")) for m in talk.mentions if m.start < behind) and not named
+        first = not any(m.is_any(_TOLD) for m in talk.mentions if m.start < behind) and not named
         return (start, start) if first and start == 0 else None  # "Box nine, no name on the door"
     begin = _phrase_start(talk.words, start, noun)
     if any(s.start < noun for s in named) and talk.words[begin] not in ("a", "an", "another", "some"):
@@ -165,7 +167,7 @@ def _turns_up(words: Sequence[str], start: int, begin: int, noun: int, alone: bo
 def _described(talk: Talk, start: int, end: int) -> bool:
     """Whether the sentence tells something of the trade, or only that the horse is there."""
     said = [m for m in talk.mentions if start <= m.start < end]
-    told = any(m.is_any((*CLASS_SLOTS, "feet", "measures")) for m in said)
+    told = any(m.is_any(_MEASURED) for m in said)
     called = any(m.get("horse_cues") == "named" for m in said)
     return not called and (told or end - start <= _SHORT)
 

@@ -151,7 +151,7 @@ class NumberReader:
 
     def _at(self, tokens: Sequence[str], index: int) -> Number | None:
         word = tokens[index]
-        if word not in self._starts and not any(letter in _DIGITS_AND_GLYPHS for letter in word[:4]):
+        if word not in self._starts and _DIGITS_AND_GLYPHS.isdisjoint(word[:4]):
             return None  # most words: no number begins with them
         return (
             self._aught(tokens, index)

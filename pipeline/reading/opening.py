@@ -94,7 +94,9 @@ _LINKS = frozenset({"is", "was", "'s", ",", "that"})
 _TAIL = frozenset({"on", "for", "of"})
 _HEAD_REACH = 5
 _ORDINAL = 3  # "number two, Buck", "the second one is Buck"
-_TRADE = (*CLASS_SLOTS, "feet", "measures", "tester_heads", "pulse_heads", "nail_line_heads", "asides", "not_facts")
+_TRADE = frozenset(
+    {*CLASS_SLOTS, "feet", "measures", "tester_heads", "pulse_heads", "nail_line_heads", "asides", "not_facts"}
+)
 _DONE = ("work", "shoe_types", "shoe_materials", "pads", "findings", "treatments", "packings", "clips")
 
 

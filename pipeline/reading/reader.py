@@ -94,7 +94,7 @@ class Reader:
         exact = [e for e in exact if any(m.get("horse") and m.start == e[0] for m in mentions)]
         footed = {i for m in mentions if m.get("feet") for i in m.literal}  # the "left" of "left front" is no verb
         roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(tokens.words)]
-        talk = Talk(tokens, tokens.words, mentions, roles)
+        talk = Talk(tokens, list(tokens.words), mentions, roles)
         soften_stops(talk)
         mark_bare_sides(talk)
         pair_behind(talk)
@@ -180,7 +180,8 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     tokens = sorted(i for i in draft.evidence if i < len(talk.tokens)) or [draft.start]
     tokens = [i for i in tokens if abs(i - draft.start) < 25] or [draft.start]
     span = talk.tokens.span(min(tokens[0], draft.start), max(tokens[-1] + 1, draft.end))
-    start, end = transcript.seconds_of(*span)
+    words = transcript.words_of(*span)
+    verified = any(word.heard is not None for word in words)
     return Fact(
         foot=row.foot,
         slot=draft.slot,
@@ -190,9 +191,10 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
         severity=draft.severity,
         quote=transcript.text[span[0] : span[1]],
         span=span,
-        start=start,
-        end=end,
-        match=_match(transcript, draft, span),
+        start=words[0].start_s if words else None,
+        end=words[-1].end_s if words else None,
+        match=MatchKind.VERIFIED if verified else draft.match,
+        reasons=[],
         rules=[*draft.rules, *(["foot: not said"] if draft.foot_guessed else [])],
     )
 
@@ -201,8 +203,3 @@ def common_words(vocabulary: Vocabulary) -> frozenset[str]:
     """Every word of the vocabulary's phrases: at the head of a sentence none of them is an unknown name."""
     forms = (form for name in vocabulary.classes for form in vocabulary.spoken(name))
     return frozenset(word for form in forms for word in form.split())
-
-
-def _match(transcript: Transcript, draft: Draft, span: tuple[int, int]) -> MatchKind:
-    verified = any(word.heard is not None for word in transcript.words_of(*span))
-    return MatchKind.VERIFIED if verified else draft.match

@@ -6,6 +6,7 @@ import itertools
 
 from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 
 _OPPOSITE = {"medial": "lateral", "lateral": "medial"}
@@ -14,6 +15,8 @@ _NAMED_WITHIN = 5  # tokens from a number that is denied to the comma: "not six 
 _INSTEAD = frozenset(
     {",", "but", "he", "she", "it", "they", "'s", "'re", "is", "are", "that", "a", "an", "more", "like"}
 )
+_I_SAID = Sayings("did i say", "i told you", "i said", "i told", "i wrote")
+_MORE_THAN = Sayings("more than")
 _IT_WAS = frozenset(
     [
         "took",
@@ -101,12 +104,8 @@ def _begun_anew(first: Mention, second: Mention) -> bool:
 
 def _said_before(talk: Talk) -> None:
     """ "I said six, it was seven": the six of before is exchanged, wherever it was said."""
-    for index in range(len(talk.words) - 1):
-        asked = talk.words[index : index + 3] == ["did", "i", "say"]
-        if not asked and talk.words[index : index + 2] not in (["i", "said"], ["i", "told"], ["i", "wrote"]):
-            continue
-        told_you = talk.words[index : index + 3] == ["i", "told", "you"]
-        again = talk.mention_starting(index + (3 if asked or told_you else 2))
+    for index, words in _I_SAID.within(talk.words, 0, len(talk.words)):
+        again = talk.mention_starting(index + len(words))
         kind = kind_of(again) if again is not None else None
         if again is None or kind is None:
             continue
@@ -186,9 +185,7 @@ def _holds(said: str, wrong: str) -> bool:
 
 def _more_than_that(talk: Talk) -> None:
     """ "Pulse raised. More than raised, bounding.": the stronger word stands for the first."""
-    for index in range(1, len(talk.words)):
-        if talk.words[index - 1 : index + 1] != ["more", "than"]:
-            continue
+    for index in [at + 1 for at, _ in _MORE_THAN.within(talk.words, 0, len(talk.words))]:
         again, new = talk.mention_starting(index + 1), talk.mention_starting(index + 3)
         if again is None or new is None or talk.words[index + 2 : index + 3] != [","]:
             continue

@@ -74,7 +74,7 @@ def _drop_fillers(talk: Talk) -> None:
     carried = ""
     for segment in talk.segments:
         filler = {i for m in segment.having("fillers") for i in m.literal}
-        if all(i in filler for i in range(segment.start, segment.end)):
+        if len(filler) >= segment.end - segment.start and filler.issuperset(range(segment.start, segment.end)):
             if segment.delimiter not in ("", ","):
                 carried = carried or segment.delimiter
             continue

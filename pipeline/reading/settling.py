@@ -14,7 +14,9 @@ _SHOD = frozenset({"reset", "new_shoe", "put_back"})
 _COUNTED = frozenset({"nails", "nail_size", "shoe_size", "shoe_type", "work"})
 _COUNTS = frozenset({"nails", "nail_size", "shoe_size"})
 _ONE_NUMBER = _COUNTS | {*LENGTHS, *ANGLES, *SCORES, "wedge"}
+_SAID_LAST = _ONE_NUMBER | {"pulse"}
 _ANSWERED_WITHIN = 2  # sentences from a thought to its denial
+_ANNOUNCED = SETUP_SLOTS - _COUNTS
 _UNDER_SHOES = frozenset({"trim", "removed"})
 _WHOLE_HORSE_WORK = frozenset({"trim", "reset", "new_shoe"})
 
@@ -178,17 +180,15 @@ def _denied_in_the_end(drafts: list[Draft]) -> None:
 
 def _last_word(drafts: list[Draft]) -> None:
     """ "I read 53 but it was crooked, so fifty two and a half": of two counts in a sentence the last one stands."""
-    for draft in drafts:
-        said_after = [
-            o
-            for o in drafts
-            if (o.slot, o.feet, o.status) == (draft.slot, draft.feet, draft.status)
+    counts = [d for d in drafts if d.slot in _SAID_LAST and d.status is Status.PRESENT and d.feet is not None]
+    for draft in counts:
+        if any(
+            (o.slot, o.feet) == (draft.slot, draft.feet)
             and o.segment.sentence == draft.segment.sentence
             and o.start > draft.start
             and o.value != draft.value
-        ]
-        one = draft.slot in _ONE_NUMBER or draft.slot == "pulse"
-        if one and draft.status is Status.PRESENT and draft.feet is not None and said_after:
+            for o in counts
+        ):
             draft.drop("another number was said last")
 
 
@@ -219,7 +219,8 @@ def _still_there(drafts: list[Draft]) -> None:
 
 def _doubted_in_the_end(drafts: list[Draft]) -> None:
     """ "There's a corn, medial heel, well, I say corn, I couldn't be sure": the doubt counts for the first word too."""
-    for draft in drafts:
+    suspected = any(d.status is Status.SUSPECTED for d in drafts)
+    for draft in drafts if suspected else []:
         later = next(
             (
                 o
@@ -266,7 +267,7 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
         draft = row.draft
         return (
             draft.foot_carried
-            and draft.slot in SETUP_SLOTS - _COUNTS
+            and draft.slot in _ANNOUNCED
             and any(
                 o.draft is not draft
                 and not o.draft.foot_carried
@@ -326,10 +327,13 @@ def _without_denied_at_large(rows: list[Settled]) -> list[Settled]:
 
 def _without_twins(rows: list[Settled]) -> list[Settled]:
     kept: list[Settled] = []
+    alike: dict[tuple[object, ...], list[Settled]] = {}
     for row in rows:
-        twin = next((k for k in kept if _same(k, row)), None)
+        same = alike.setdefault((row.foot, row.draft.slot, row.draft.value, row.draft.status), [])
+        twin = next((k for k in same if None in (k.draft.zone, row.draft.zone) or k.draft.zone == row.draft.zone), None)
         if twin is None:
             kept.append(row)
+            same.append(row)
             continue
         twin.draft.evidence |= row.draft.evidence if row.draft.segment.index == twin.draft.segment.index else set()
         refers = "refers back" in row.draft.rules and row.draft.severity is not None
@@ -342,13 +346,6 @@ def _without_twins(rows: list[Settled]) -> list[Settled]:
 
 def _alone(row: Settled, rows: list[Settled]) -> bool:
     return sum(r.draft is row.draft for r in rows) == 1
-
-
-def _same(one: Settled, other: Settled) -> bool:
-    a, b = one.draft, other.draft
-    if (one.foot, a.slot, a.value, a.status) != (other.foot, b.slot, b.value, b.status):
-        return False
-    return a.zone == b.zone or a.zone is None or b.zone is None
 
 
 def _last_interval(rows: list[Settled]) -> list[Settled]:

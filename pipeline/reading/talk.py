@@ -173,7 +173,7 @@ class Talk:
         return self._holding.get(index, [])
 
     def starting_in(self, start: int, end: int) -> list[Mention]:
-        """The mentions whose first token lies in ``[start, end)``, from left to right; only once their places are fixed."""
+        """The mentions whose first token lies in ``[start, end)``, in order; only once their places are fixed."""
         near = self._starting or {}
         return [mention for index in range(start, end) for mention in near.get(index, ())]
 

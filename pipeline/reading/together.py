@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.roster_names import NameSpan
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -27,14 +28,17 @@ _GROUP = (
     ["the", "three", "of", "them"],
     ["the", "two", "of", "them"],
 )
+_TRADE = frozenset({*CLASS_SLOTS, "feet"})
 _LIGHT = frozenset(
     {"and", ",", "then", "so", "okay", "ok", "right", "well", "did", "done", "today", "the", "horses", "uh"}
 )
 _BEHIND = frozenset(
     {"are", "were", "both", "all", "each", "every", "get", "got", "have", "had", "is", "was", ",", "i", "we"}
 )
+_MEASURED = frozenset({*CLASS_SLOTS, "measures"})
 _SHOEING = ("work", "shoe_types", "shoe_materials", "pads", "packings", "clips", "traction", "measures", "nail_lines")
 _ONE = frozenset({"he", "she", "his", "her", "him", "i", "but", "lame"})
+_ANY_OF = Sayings("any of the")
 _COUNTS = {"two": 2, "pair": 2, "three": 3, "four": 4, "five": 5}
 _SEVERAL = 2
 _WAITS = 2  # sentences that may pass between the names and what is said of them all
@@ -49,7 +53,7 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
     for sentence in talk.sentences():
         listed, end = _listed(talk, sentence, spans)
         named = [s for s in spans if sentence[0].start <= s.start < sentence[-1].end]
-        told = any(m.is_any((*CLASS_SLOTS, "feet")) for s in sentence for m in s.mentions)
+        told = any(m.is_any(_TRADE) for s in sentence for m in s.mentions)
         counted = _of_so_many(talk, sentence)
         everyone = list(dict.fromkeys(s.horse for s in spans if s.start < sentence[0].start))
         if counted is not None and not named and len(everyone) == counted:
@@ -83,16 +87,17 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
 def _all_back(talk: Talk, sentence: list[Segment]) -> bool:
     """ "All back in eight weeks": weeks for every horse that was named."""
     timed = any(m.get("units") in ("week", "fortnight", "month") for s in sentence for m in s.mentions)
-    told = any(m.is_any(CLASS_SLOTS) or m.get("measures") not in (None, "weeks") for s in sentence for m in s.mentions)
+    told = any(
+        m.is_any(CLASS_SLOTS.keys()) or m.get("measures") not in (None, "weeks") for s in sentence for m in s.mentions
+    )
     return timed and not told and _group_at(talk, sentence[0].start) > 0
 
 
 def _of_so_many(talk: Talk, sentence: list[Segment]) -> int | None:
     """ "No laminitis in any of the three": as many horses as were named."""
-    for at in range(sentence[0].start, sentence[-1].end - 2):
-        words = talk.words[at : at + 3]
-        count = _COUNTS.get(talk.words[at + 3]) if at + 3 < len(talk.words) else None
-        if words == ["any", "of", "the"] and count is not None:
+    for at, words in _ANY_OF.within(talk.words, sentence[0].start, sentence[-1].end - 2):
+        count = _COUNTS.get(talk.words[at + 3]) if at + len(words) < len(talk.words) else None
+        if count is not None:
             return count
     return None
 
@@ -100,7 +105,7 @@ def _of_so_many(talk: Talk, sentence: list[Segment]) -> int | None:
 def _only_shoeing(talk: Talk, sentence: list[Segment]) -> bool:
     """ "Six nails each. Trimmed behind.": goes on about the shoeing of all, with no word of one of them."""
     words = set(talk.words[sentence[0].start : sentence[-1].end])
-    told = [m for s in sentence for m in s.mentions if m.is_any((*CLASS_SLOTS, "measures"))]
+    told = [m for s in sentence for m in s.mentions if m.is_any(_MEASURED)]
     return bool(told) and all(m.is_any(_SHOEING) for m in told) and not words & _ONE
 
 
@@ -111,7 +116,7 @@ def _listed(talk: Talk, sentence: list[Segment], spans: list[NameSpan]) -> tuple
     for span in [s for s in spans if sentence[0].start <= s.start < sentence[-1].end]:
         gap = talk.words[end if horses else sentence[0].start : span.start]
         opened = not horses and not any(
-            m.is_any(CLASS_SLOTS) for s in sentence for m in s.mentions if m.start < span.start
+            m.is_any(CLASS_SLOTS.keys()) for s in sentence for m in s.mentions if m.start < span.start
         )
         if not (set(gap) <= _LIGHT or (opened and len(gap) <= len(_LIGHT) and gap[-1:] == [","])):
             break

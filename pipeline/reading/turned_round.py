@@ -26,6 +26,7 @@ _LEADS = (
     ["make", "that"], ["make", "it"], ["should", "be"], ["so"], ["so", "it", "'s"], ["so", "that", "'s"], ["meaning"],
     ["which", "is"], ["which", "makes", "it"], ["we", "'re", "on"], ["i", "mean"], ["call", "it"], ["no", ","],
 )  # fmt: skip
+_TOLD = frozenset({*CLASS_SLOTS, "feet", "measures", "horse"})
 _OWNED = frozenset({"the", "his", "her"})
 _TALK_BACK = 3  # sentences from the foot that was wrong to the word that says so
 _CHAT = 2  # sentences that may explain the mistake before the right foot is named
@@ -100,7 +101,7 @@ def _told(talk: Talk, start: int, end: int) -> bool:
     """Whether anything of the trade is said there, the words of having turned round aside."""
     mine = {at for i in range(start, end) for at in _turned_at(talk, i)}
     told = [m for m in talk.mentions if start <= m.start < end and not m.dropped and not mine & set(m.literal)]
-    return any(m.is_any((*CLASS_SLOTS, "feet", "measures", "horse")) or m.number for m in told)
+    return any(m.is_any(_TOLD) or m.number for m in told)
 
 
 def _turned_at(talk: Talk, at: int) -> range:

@@ -18,6 +18,7 @@ _LONGEST = 3  # words of a name
 _SHORTEST = 3  # letters of one: "Ur." is a filler
 _OBJECTS = (["the"], ["his"], ["her"], ["them"], ["him"], ["all"], ["both"], ["it"], ["had"], ["were"], ["are"])
 _DESCRIBING = HORSE_WORDS | COLOURS | {"a", "the", "big", "wee", "old", ","}
+_TOLD = frozenset({*CLASS_SLOTS, "feet"})
 _OPENING = 12  # tokens in which a memo names its first horse
 _HAVING = ("has", "had", "got", "'s")
 _SMALL = 0.99  # likeness of a name in small letters: taken, and asked about
@@ -187,7 +188,7 @@ class UnlistedNames(NameBase):
         """ "Zephyr, bay mare", "Zephyr, thrush in the left hind"; not "Jumpy, would not hold still"."""
         horse = bool(HORSE_WORDS & set(self._talk.words[start : start + 4]))
         near = self._talk.starting_in(start, start + 2)
-        return horse or any(m.is_any((*CLASS_SLOTS, "feet")) and m.get("manners") is None for m in near)
+        return horse or any(m.is_any(_TOLD) and m.get("manners") is None for m in near)
 
     def _leads_up(self, head: int, start: int) -> bool:
         """Whether only a turn stands before the name: "and then there was Zephyr", "next is Zephyr"."""
