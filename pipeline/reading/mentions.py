@@ -33,7 +33,7 @@ _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_
 _Meaning = tuple[str, str, MatchKind, bool]  # class, canonical name, how it matches, whether corrections taught it
 
 
-@dataclass
+@dataclass(eq=False, slots=True)
 class Mention:
     """A named thing in the token span ``[start, end)``; ``literal`` are the tokens it claims.
 

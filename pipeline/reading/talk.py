@@ -30,7 +30,7 @@ def _still(mentions: Iterable[Mention], name: str, canonical: str | None) -> lis
     return [m for m in mentions if m.readings.get(name) == canonical and not m.dropped]
 
 
-@dataclass
+@dataclass(eq=False, slots=True)
 class Segment:
     """A stretch between commas and conjunctions, in tokens ``[start, end)``.
 
@@ -64,7 +64,7 @@ class Segment:
         return self.delimiter in words
 
 
-@dataclass
+@dataclass(eq=False, slots=True)
 class Draft:
     """A fact in the making. ``start`` and ``end`` are tokens; ``feet`` stays None until it is resolved.
 
@@ -106,7 +106,7 @@ class Draft:
         self.note(rule)
 
 
-@dataclass
+@dataclass(eq=False, slots=True)
 class Talk:
     """One memo: its tokens, mentions, segments and the drafts read so far.
 
