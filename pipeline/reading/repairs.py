@@ -18,6 +18,7 @@ from pipeline.reading.exchanges import (
 )
 from pipeline.reading.mentions import Mention
 from pipeline.reading.misnamed import other_named
+from pipeline.reading.reasons import why_wrong
 from pipeline.reading.restatements import restate
 from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Talk
@@ -208,6 +209,7 @@ def _about(talk: Talk, cue: Mention) -> str | None:
 def _replace(talk: Talk, run: list[Mention]) -> bool:
     """Replace what the words behind the cue correct; False when nothing before is of their kind."""
     begin = run[-1].end + 1 if talk.words[run[-1].end : run[-1].end + 1] == ["."] else run[-1].end
+    begin = why_wrong(talk, begin)
     new_ones = [m for m in talk.mentions if begin <= m.start < sentence_end(talk, begin) and not m.dropped]
     stop = _segment_end(talk, begin)
     if any(m.get("denials") == "before" for m in new_ones[:1]):
@@ -240,6 +242,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             continue
         if old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):
             continue
+        if kind == "feet" and first_old is not None and "," in talk.words[old.end : first_old.start]:
+            continue  # "bounding in both fronts, raised, no, normal in the hinds": the fronts stay as they were
         swap(talk, old, new, kind)
         first_old = first_old or old
         if only:

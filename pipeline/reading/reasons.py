@@ -1,0 +1,44 @@
+"""Why a word was wrong, said between it and the right one: "eight, no, I'd not be cruel, seven"."""
+
+from __future__ import annotations
+
+from pipeline.reading.exchanges import kind_of
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+
+_LEADS = frozenset(
+    {"i", "he", "she", "they", "we", "it", "that", "that's", "the", "this", "there", "now", "one", "my", "with"}
+    | {"his", "her"}
+)
+_LONGEST = 10  # tokens of a reason
+_LIGHT = frozenset({"a", "an", "the", "say", "call", "it", "make", "more", "like", "she", "he", "'s", "is", "at", "uh"})
+_NEAR = 3  # tokens from the reason to the right word
+
+
+def why_wrong(talk: Talk, begin: int) -> int:
+    """The token behind the reason that stands at ``begin``, its cues taken out; ``begin`` when there is none."""
+    start = begin + 1 if talk.words[begin : begin + 1] == [","] else begin
+    if talk.words[start : start + 1] == [] or talk.words[start] not in _LEADS:
+        return begin
+    ahead = range(start, min(len(talk.words), start + _LONGEST + 1))
+    end = next((i for i in ahead if talk.words[i] == "," or talk.words[i] in SENTENCE_ENDS), None)
+    if end is None or talk.words[end] != "," or not _said_alone(talk, end + 1):
+        return begin
+    within = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
+    if any(kind_of(m) is not None or m.get("horse") is not None or m.get("units") is not None for m in within):
+        return begin
+    for mention in within:
+        for name in ("denials", "times", "doubts", "plans"):
+            mention.readings.pop(name, None)
+    return end + 1
+
+
+def _said_alone(talk: Talk, at: int) -> bool:
+    """Whether a number, a foot or another word of the trade follows at once: the right word."""
+    for start in range(at, min(at + _NEAR, len(talk.words))):
+        mention = talk.mention_starting(start)
+        if mention is not None and kind_of(mention) is not None:
+            return True
+        if talk.words[start] not in _LIGHT:
+            return False
+    return False

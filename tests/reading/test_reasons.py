@@ -1,0 +1,78 @@
+"""Why a word was wrong, said before the right one; and a repair that leaves the foot before it alone."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = [
+    ("Tally. Obel one, no, I hadn't backed her up then, two.", ["- obel 2"]),
+    ("Tally. Condition score nine, or no, I'd not be unkind, eight.", ["- body_condition 8"]),
+    ("Tally. Toe angle on the left front fifty one, no, the gauge had slipped, forty nine.", ["LF toe_angle 49"]),
+    (
+        "Tally. New shoes in front, size two, no, that's last time's, a one.",
+        ["LF+RF shoe_size 1", "LF+RF work new_shoe"],
+    ),
+    ("Tally. Seven nails in the left front, no, one came out again, six.", ["LF nails 6"]),
+    ("Tally. Cresty neck three, no, now I've a hand on it, four.", ["- cresty_neck 4"]),
+    ("Tally. Back in six weeks, no, they're away then, five.", ["- next_visit_weeks 5 planned"]),
+    ("Tally. Body condition six, no, with that belly on her, make it seven.", ["- body_condition 7"]),
+    (
+        "Tally. Heel height left front forty, sorry, I read that off the wrong side, thirty eight.",
+        ["LF heel_height 38"],
+    ),
+    ("Tally. Condition score five, no, that's unkind, six.", ["- body_condition 6"]),
+    (
+        "Tally. Eight nails each in front, no, I only had the one box, six. Reset the fronts.",
+        ["LF+RF nails 6", "LF+RF work reset"],
+    ),
+    ("Tally. Size eight, no, I'd measured wrong, size nine on the hinds.", ["LH+RH shoe_size 9"]),
+    ("Tally. Six weeks, no, five if it's wet.", ["- next_visit_weeks 5 planned"]),
+    (
+        "Tally. Pulse raised in both hinds, bounding, no, normal in the fronts.",
+        ["LF+RF pulse normal", "LH+RH pulse raised"],
+    ),
+    (
+        "Tally. Testers strong on the left front, moderate, no, mild on the right front.",
+        ["LF tester strong", "RF tester mild"],
+    ),
+    (
+        "Tally. Thrush severe in the left hind, moderate, no, mild in the right hind.",
+        ["LH finding thrush ~severe", "RH finding thrush ~mild"],
+    ),
+    (
+        "Tally. Flare on the left front moderate, mild, sorry, severe on the right front.",
+        ["LF finding flare ~moderate", "RF finding flare ~severe"],
+    ),
+    (
+        "Tally. Pulse normal in the hinds, raised, I mean bounding, in both fronts.",
+        ["LF+RF pulse bounding", "LH+RH pulse normal"],
+    ),
+    (
+        "Tally. Nails six in the left front, seven, no, eight in the right front. Reset the fronts.",
+        ["LF nails 6", "LF+RF work reset", "RF nails 8"],
+    ),
+    (
+        "Tally. Sizes one in front, two, no, aught behind. New shoes all round.",
+        ["LF+RF shoe_size 1", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 0"],
+    ),
+    ("Tally. Obel three, no, he'd only just come in, two.", ["- obel 2"]),
+    ("Tally. Lame on the off fore, two out of five, no, he'd only just warmed up, one.", ["RF lameness 1"]),
+    ("Tally. Thrush in the left hind, no, I wasn't looking, right hind.", ["RH finding thrush"]),
+    ("Tally. Heat in the near fore, sorry, I'm facing the wrong way, off fore.", ["RF finding heat"]),
+    ("Tally. Testers mild at the toe on the left front, no, I hadn't squeezed, moderate.", ["LF tester moderate @toe"]),
+    ("Tally. Rim pads in front, no, I hadn't any left, mesh pads.", ["LF+RF pad mesh"]),
+    ("Tally. Corn in the left front, no, that's not right, there's no corn.", ["LF finding corn absent"]),
+    (
+        "Tally. Five degree wedge on the right front, no, they don't make it, three degree.",
+        ["RF pad wedge", "RF wedge 3"],
+    ),
+    ("Tally. Condition five, no, I don't like the ribs on her, four.", ["- body_condition 4"]),
+]
+
+
+@pytest.mark.parametrize(("text", "facts"), CASES)
+def test_reasons(read: Read, text: str, facts: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
