@@ -25,6 +25,7 @@ from pipeline.reading.mentions import MentionFinder
 from pipeline.reading.misnamed import another_horses_number, found_on_another, misnamed
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.other_side import complete_sides
+from pipeline.reading.places import leave_out_places
 from pipeline.reading.pulled import draft_coming_off, draft_pulled, draft_pulled_by_hand
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
@@ -96,6 +97,7 @@ class Reader:
         roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(tokens.words)]
         talk = Talk(tokens, list(tokens.words), mentions, roles)
         soften_stops(talk)
+        leave_out_places(talk)
         mark_bare_sides(talk)
         pair_behind(talk)
         mark_counted_feet(talk)

@@ -208,8 +208,7 @@ def _about(talk: Talk, cue: Mention) -> str | None:
 
 def _replace(talk: Talk, run: list[Mention]) -> bool:
     """Replace what the words behind the cue correct; False when nothing before is of their kind."""
-    begin = run[-1].end + 1 if talk.words[run[-1].end : run[-1].end + 1] == ["."] else run[-1].end
-    begin = why_wrong(talk, begin)
+    begin = why_wrong(talk, run[-1].end + 1 if talk.words[run[-1].end : run[-1].end + 1] == ["."] else run[-1].end)
     new_ones = [m for m in talk.mentions if begin <= m.start < sentence_end(talk, begin) and not m.dropped]
     stop = _segment_end(talk, begin)
     if any(m.get("denials") == "before" for m in new_ones[:1]):
@@ -223,11 +222,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
         begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start
-        olds = [
-            m
-            for m in talk.mentions
-            if begins <= m.start and m.end <= run[0].start and not m.dropped and kind_of(m) == kind
-        ]
+        olds = [m for m in talk.mentions if begins <= m.start and m.end <= run[0].start and not m.dropped]
+        olds = [m for m in olds if kind_of(m) == kind]
         only = kind == "feet" and bool({"just", "only"} & set(talk.words[max(begin, new.start - 2) : new.start]))
         only = only or (kind == "feet" and _right_beside(talk, run, olds, new))
         if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones) and not only:

@@ -1,0 +1,68 @@
+"""Front and back that are places, no feet: "at the back of the barn", "in the front stalls", "behind the shed"."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+
+_YARD = frozenset(
+    {
+        "block",
+        "paddock",
+        "paddocks",
+        "field",
+        "fields",
+        "yard",
+        "barn",
+        "gate",
+        "gates",
+        "shed",
+        "sheds",
+        "stall",
+        "stalls",
+    }
+    | {"box", "boxes", "road", "lane", "door", "doors", "drive", "row", "aisle", "pasture", "lot", "stable", "stables"}
+    | {"meadow", "forty", "acre", "acres", "house", "porch", "rail", "fence", "arena", "school", "track", "hill"}
+    | {"yards", "driveway", "step", "steps", "garden", "room", "seat", "office", "pens", "pen", "corral", "run"}
+)
+_VEHICLES = frozenset({"truck", "van", "ute", "lorry", "trailer", "wagon", "tractor", "car", "float", "pickup"})
+_PARTS = frozenset(
+    {
+        "coronet",
+        "coronary",
+        "bar",
+        "bars",
+        "frog",
+        "heel",
+        "heels",
+        "toe",
+        "quarter",
+        "quarters",
+        "wall",
+        "nail",
+        "clip",
+    }
+    | {"point", "pad", "pads", "shoe", "shoes", "plate", "knee", "fetlock", "pastern"}
+)
+_THE = frozenset(
+    {"the", "a", "his", "her", "my", "their", "our", "that", "old", "big", "hay", "muck", "tractor", "feed"}
+)
+
+
+def leave_out_places(talk: Talk) -> None:
+    """Take the reading as feet from every "front", "back" and "behind" that tells where something or somebody is."""
+    for mention in talk.mentions:
+        if mention.get("feet") in ("fronts", "hinds") and _is_place(talk, mention):
+            mention.readings.pop("feet")
+            mention.dropped = mention.dropped or not mention.readings
+
+
+def _is_place(talk: Talk, mention: Mention) -> bool:
+    last, behind = talk.words[mention.end - 1], talk.words[mention.end : mention.end + 3]
+    if last in ("front", "back"):
+        of = behind[:1] == ["of"] and behind[1:2] != ["course"]
+        return of or (bool(behind) and behind[0] in _YARD)
+    if last != "behind" or not behind or behind[0] not in _THE:
+        return False
+    noun = next((word for word in behind if word not in _THE - {"tractor"}), "")
+    return noun in _YARD | _VEHICLES | _PARTS

@@ -1,0 +1,50 @@
+"""Front, back and behind that tell where a horse stood or what stood before what: they name no feet."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = [
+    ("Tally. Stinking hot out at the back block. Hinds trimmed.", ["LH+RH work trim"]),
+    (
+        "Tally. Did him at the back of the barn, corn and a bruise in the left front.",
+        ["LF finding bruise", "LF finding corn"],
+    ),
+    ("Tally. Saw him in the back paddock, thrush and all, left hind.", ["LH finding thrush"]),
+    ("Tally. Lost a shoe behind the barn, left front.", ["LF shoe_state lost"]),
+    ("Tally. Corn in front of the bar, left front.", ["LF finding corn @bar"]),
+    ("Tally. Baking hot at the back gate. New shoes in front.", ["LF+RF work new_shoe"]),
+    ("Tally. Roasting out front. Left hind has thrush.", ["LH finding thrush"]),
+    ("Tally. It's hot out the back. Trimmed.", ["LF+RF+LH+RH work trim"]),
+    ("Tally. Warm day up the back road. Reset in front.", ["LF+RF work reset"]),
+    ("Tally. Hot and dusty out back, flies everywhere. Reset in front.", ["LF+RF work reset"]),
+    ("Tally. Boiling hot in the front stalls. Reset the hinds.", ["LH+RH work reset"]),
+    ("Tally. Left front's hot. Both hinds warm.", ["LF+LH+RH finding heat"]),
+    ("Tally. Scorching hot down at the front gate, he's lame on the off hind.", ["RH gait lame"]),
+    ("Tally. Warm out in front of the shed today. Corn in the left hind.", ["LH finding corn"]),
+    ("Tally. Shod him behind the shed. Six nails each in front.", ["LF+RF nails 6"]),
+    ("Tally. Tied up at the front rail. Six nails each behind.", ["LH+RH nails 6"]),
+    ("Tally. Thrush, out in the back field he was, left hind.", ["LH finding thrush"]),
+    ("Tally. Heat at the back of the left front.", ["LF finding heat"]),
+    ("Tally. Hot in behind the coronet on the left front.", ["LF finding heat @coronary_band"]),
+    ("Tally. Hot morning for it. Hot in the off fore.", ["RF finding heat"]),
+    ("Tally. Reset in front of course, six nails each.", ["LF+RF nails 6", "LF+RF work reset"]),
+    ("Tally. Trimmed behind the same as before.", ["LH+RH work trim"]),
+    ("Tally. Full pads in front, silicone behind the pads.", ["LF+RF packing silicone", "LF+RF pad full"]),
+    ("Tally. Six nails in the front, seven in the back.", ["LF+RF nails 6", "LH+RH nails 7"]),
+    ("Tally. Pulled the front shoes in the back stall, left them off.", ["LF+RF work removed"]),
+    (
+        "Tally. New shoes on the front, size one, in behind the tractor shed we were.",
+        ["LF+RF shoe_size 1", "LF+RF work new_shoe"],
+    ),
+    ("Tally. Corn just in front of the heel on the off fore.", ["RF finding corn @heel"]),
+    ("Tally. The front row of boxes, third along. Flare on the left hind.", ["LH finding flare"]),
+]
+
+
+@pytest.mark.parametrize(("text", "facts"), CASES)
+def test_places(read: Read, text: str, facts: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
