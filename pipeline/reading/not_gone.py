@@ -12,7 +12,7 @@ _HEALED = frozenset(
     {"gone", "go", "clear", "cleared", "clearing", "heal", "healed", "healing", "dry", "dried", "grow", "grown", "grew"}
     | {"shift", "shifted", "better", "away", "right"}
 )
-_HOPED = _HEALED | {"off", "out", "over", "done", "finished", "sorted"}
+_HOPED = _HEALED | {"finished", "sorted"}
 _IT = frozenset({"it", "that", "they", "this"})
 _IS = frozenset({"is", "was", "has", "had", "did", "does", "are", "were", "have", "'s", "'ve", "'d"})
 _NOT = frozenset({"n't", "not"})
@@ -83,6 +83,7 @@ def _thought_gone(talk: Talk, at: int) -> list[Draft]:
     last = max(drafts, key=lambda d: d.start, default=None)
     if last is None or any(m.end <= last.start for m in last.segment.having("denials", "before")):
         return []  # "no heat in it", and it stays denied
+    floor = head if last.start >= head else floor
     since = next((d.end for d in reversed(drafts) if d.value != last.value), floor)
     hoped = [i for i in range(since, at) if talk.words[i] in _HOPED and not last.start <= i < last.end]
     earlier = last.status is Status.HISTORY

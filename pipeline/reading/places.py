@@ -60,7 +60,9 @@ def leave_out_places(talk: Talk) -> None:
 def _is_place(talk: Talk, mention: Mention) -> bool:
     last, behind = talk.words[mention.end - 1], talk.words[mention.end : mention.end + 3]
     if last in ("front", "back"):
-        of = behind[:1] == ["of"] and behind[1:2] != ["course"]
+        name = talk.mention_starting(mention.end + 1)
+        whose = (name is not None and name.get("horse") is not None) or behind[1:2] in (["him"], ["her"], ["them"])
+        of = behind[:1] == ["of"] and behind[1:2] != ["course"] and not whose
         return of or (bool(behind) and behind[0] in _YARD)
     if last != "behind" or not behind or behind[0] not in _THE:
         return False

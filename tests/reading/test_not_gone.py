@@ -106,6 +106,10 @@ CASES = [
         "Sable. Corn in the left front, I had it down as gone, no, still there, medial heel.",
         ["LF finding corn @medial_heel"],
     ),
+    (
+        ("Tally. Lame on the left hind, three out of five, no, two. Figured a puncture, it's not, no hole anywhere."),
+        ["LH lameness 2"],
+    ),
 ]
 
 
