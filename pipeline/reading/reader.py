@@ -38,6 +38,7 @@ from pipeline.reading.three_feet import mark_three_of_four
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
 from pipeline.reading.turned_round import turn_round
+from pipeline.reading.unnamed_weeks import deal_unnamed_weeks
 from pipeline.reading.vet import draft_vet
 from pipeline.reading.zones import attach_severity, attach_zones
 from pipeline.record import (
@@ -151,6 +152,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     if day is not None:
         draft_dates(talk, day)
     deal_weeks(talk, found)
+    deal_unnamed_weeks(talk, found)
 
 
 def _deal(talk: Talk, horses: HorseFinder) -> dict[int, list[Draft]]:
