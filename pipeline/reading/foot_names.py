@@ -50,6 +50,7 @@ _VERBS = frozenset(
     ]
 )
 _EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
+_WAS = frozenset({"'s", "is", "was", "were", "are", "got", "gets", "a"})
 _LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
 _WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
 
@@ -68,7 +69,9 @@ def mark_counted_feet(talk: Talk) -> None:
             four.number = None
             four.readings = {"feet": "all"}
         elif (talk.words[work.start - 1 : work.start] == ["all"] and work.start == 1) or (
-            work.start > 1 and talk.words[work.start - 2 : work.start] == [".", "all"]
+            work.start > 1
+            and talk.words[work.start - 1] == "all"
+            and (talk.words[work.start - 2] == "." or talk.words[work.end : work.end + 1] in _EXCEPT)
         ):
             at = work.start - 1
             talk.mentions.append(Mention(at, work.start, (at,), {"feet": "all"}, MatchKind.VARIANT))
@@ -96,6 +99,8 @@ def mark_exceptions(talk: Talk) -> None:
         if talk.words[at - 1] == "," and cue != ["but"]:
             at -= 1
         whole = talk.mention_ending(at)
+        if _worked_but(talk, whole, out):
+            continue
         bare = talk.words[at - 1] in _WHOLE
         if whole is not None and not _within(whole, out):
             continue  # "thrush in both fronts but the hinds are clear"
@@ -115,6 +120,21 @@ def mark_exceptions(talk: Talk) -> None:
         out.readings = {"feet": f"{name}-{out.readings['feet']}"}
         out.start, out.literal = begin, tuple(range(begin, out.end))
     talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _worked_but(talk: Talk, work: Mention | None, out: Mention) -> bool:
+    """ "All reset bar the off fore": the work stands between the whole and the foot that is left out."""
+    if work is None or work.get("work") is None:
+        return False
+    at = work.start
+    while at and talk.words[at - 1] in _WAS:
+        at -= 1
+    whole = talk.mention_ending(at)
+    if whole is None or whole.get("feet") not in ("all", "fronts", "hinds") or not _within(whole, out):
+        return False
+    whole.readings["feet"] = f"{whole.readings['feet']}-{out.readings['feet']}"
+    out.dropped = True
+    return True
 
 
 def _within(whole: Mention, out: Mention) -> bool:

@@ -17,6 +17,9 @@ _ONE_NUMBER = _COUNTS | {*LENGTHS, *ANGLES, *SCORES, "wedge"}
 _SAID_LAST = _ONE_NUMBER | {"pulse"}
 _ANSWERED_WITHIN = 2  # sentences from a thought to its denial
 _ANNOUNCED = SETUP_SLOTS - _COUNTS
+_ON_A_SHOE = frozenset(
+    {"shoe_size", "shoe_type", "shoe_material", "nails", "nail_size", "nail_line", "clips", "traction"}
+)
 _UNDER_SHOES = frozenset({"trim", "removed"})
 _WHOLE_HORSE_WORK = frozenset({"trim", "reset", "new_shoe"})
 
@@ -50,6 +53,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     rows = [Settled(foot, draft) for draft in standing for foot in _feet(draft)]
     rows = _without_needless_guess(rows)
     rows = _without_trim_under_shoes(rows)
+    rows = _without_shoes_on_a_bare_foot(rows)
     rows = _without_announcements(rows)
     rows = _with_exceptions(rows)
     rows = _without_denied_at_large(rows)
@@ -258,6 +262,22 @@ def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:
             r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PLANNED and r.foot in bare
         )
     ]
+
+
+def _without_shoes_on_a_bare_foot(rows: list[Settled]) -> list[Settled]:
+    """ "Right hind's off and staying off. The rest reset, six nails all round": what several feet got it did not."""
+    off = {
+        r.foot: r.draft.start
+        for r in rows
+        if r.draft.slot == "work" and r.draft.value == "removed" and r.draft.status is Status.PRESENT
+    }
+
+    def meant(row: Settled) -> bool:
+        of_several = len(row.draft.feet or ()) > 1 and row.draft.status is Status.PRESENT
+        on_a_shoe = row.draft.slot in _ON_A_SHOE and row.draft.value != "boot"
+        return row.foot in off and of_several and on_a_shoe and row.draft.start > off[row.foot]
+
+    return [row for row in rows if not meant(row)]
 
 
 def _without_announcements(rows: list[Settled]) -> list[Settled]:
