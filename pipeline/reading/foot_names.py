@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from pipeline.reading.foot_lists import foot_lists
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Feet, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -153,7 +154,10 @@ def _shared_out(talk: Talk, out: Mention) -> str:
 
 def join_feet(talk: Talk) -> None:
     """ "Left front and right hind" is one group, unless the second foot starts a statement of its own."""
-    feet = [m for m in talk.mentions if m.get("feet")]
+    for listed in foot_lists(talk):
+        for first, second in pairwise(listed):
+            _join(first, second)
+    feet = [m for m in talk.mentions if m.get("feet") and not m.dropped]
     for first, second in pairwise(feet):
         between = talk.words[first.end : second.start]
         if between == [","] and _listed_feet(talk, first, second):

@@ -1,0 +1,85 @@
+"""Feet listed with commas, "trimmed left hind, right hind, left front": one group, whatever was done to all of them."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.vocabulary import CLASS_SLOTS
+
+_FEET = {
+    "LF": {"LF"},
+    "RF": {"RF"},
+    "LH": {"LH"},
+    "RH": {"RH"},
+    "fronts": {"LF", "RF"},
+    "hinds": {"LH", "RH"},
+}
+_JOINTS = frozenset({",", "and", "or", "&", "plus"})
+_LEADS = frozenset({"the", "on", "in", "his", "her", "both"})
+_NOTHING = frozenset(
+    {"none", "nothing", "clean", "clear", "free", "zip", "nil", "normal", "negative", "not", "no", "ok"}
+)
+_ANSWERS = ("findings", "tester_responses", "pulses", "gaits", "resolutions")
+_HEADS = (*CLASS_SLOTS, "tester_heads", "pulse_heads", "nail_line_heads", "tester_responses", "pulses")
+_PAIR = 2
+
+
+def foot_lists(talk: Talk) -> list[list[Mention]]:
+    """Runs of two or more feet that are one group; the last foot of a row is left out where it tells something new."""
+    found = []
+    for run in _runs(talk):
+        if not any(talk.words[one.end] == "," for one in run[:-1]):
+            continue  # "left front and right hind" is joined elsewhere
+        kept = run if _closes(talk, run) else run[:-1]
+        if len(kept) >= _PAIR:
+            found.append(kept)
+    return found
+
+
+def _runs(talk: Talk) -> list[list[Mention]]:
+    """Feet in a row with nothing but commas and "and" between them, no foot twice."""
+    runs: list[list[Mention]] = []
+    for foot in [m for m in talk.mentions if m.get("feet") in _FEET and not m.dropped]:
+        held = set().union(*(_FEET[m.readings["feet"]] for m in runs[-1])) if runs else set()
+        between = set(talk.words[runs[-1][-1].end : foot.start]) if runs else set()
+        joined = between & _JOINTS and between <= _JOINTS | _LEADS
+        if runs and joined and not held & _FEET[foot.readings["feet"]]:
+            runs[-1].append(foot)
+        else:
+            runs.append([foot])
+    return [run for run in runs if len(run) >= _PAIR]
+
+
+def _closes(talk: Talk, run: list[Mention]) -> bool:
+    """Whether the last foot only ends the list: "… left hind." does, "… left hind had a corn" tells of that foot."""
+    first, last = run[0], run[-1]
+    after = talk.words[last.end] if last.end < len(talk.words) else "."
+    told = _told_before(talk, first)
+    if after in SENTENCE_ENDS:
+        return True
+    if after != ",":
+        return not told and len(run) > _PAIR  # "left front, right front, left hind trimmed"
+    return len(run) > _PAIR or not _tells_more(talk, last.end + 1) or (not told and not _nothing(talk, last.end + 1))
+
+
+def _told_before(talk: Talk, foot: Mention) -> bool:
+    """Whether something that can be of all the feet stands before the first of them in its sentence."""
+    start = foot.start
+    while start and talk.words[start - 1] not in SENTENCE_ENDS:
+        start -= 1
+    return any(m.is_any(_HEADS) for m in talk.mentions if start <= m.start < foot.start)
+
+
+def _tells_more(talk: Talk, start: int) -> bool:
+    """ "Thrush left hind, right hind, corn.": whether what follows may be told of the last foot alone."""
+    end = start
+    while end < len(talk.words) and talk.words[end] != "," and talk.words[end] not in SENTENCE_ENDS:
+        end += 1
+    here = [m for m in talk.mentions if start <= m.start < end]
+    own = any(m.get("feet") for m in here)
+    return not own and (_nothing(talk, start) or any(m.is_any(_ANSWERS) for m in here))
+
+
+def _nothing(talk: Talk, start: int) -> bool:
+    return bool(_NOTHING & set(talk.words[start : start + 1]))

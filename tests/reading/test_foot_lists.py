@@ -1,0 +1,57 @@
+"""Feet listed with commas are one group; the last of them stands alone where it tells something new.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        ("Trimmed RH, LH, RF, LF.", ["LF+RF+LH+RH work trim"]),
+        ("Trimmed RH, LH, RF, LF, nothing nailed on.", ["LF+RF+LH+RH work trim"]),
+        ("Trimmed off hind, near hind, off fore, near fore.", ["LF+RF+LH+RH work trim"]),
+        ("Trimmed the left front, the right front and the left hind.", ["LF+RF+LH work trim"]),
+        ("Reset left front, right front, left hind.", ["LF+RF+LH work reset"]),
+        ("New shoes left front, right front, six nails.", ["LF+RF nails 6", "LF+RF work new_shoe"]),
+        ("Thrush in the left hind, right hind, and left front.", ["LF+LH+RH finding thrush"]),
+        ("No thrush in the left hind, right hind or left front.", ["LF+LH+RH finding thrush absent"]),
+        ("Flare left front, right front, left hind, mild.", ["LF+RF+LH finding flare ~mild"]),
+        ("Worn shoes, left front, right front, left hind.", ["LF+RF+LH shoe_state worn"]),
+        ("Trimmed near hind, off hind. Reset near fore, off fore.", ["LF+RF work reset", "LH+RH work trim"]),
+        ("Trimmed both hinds, left front.", ["LF+LH+RH work trim"]),
+        ("Left front, right front, left hind trimmed.", ["LF+RF+LH work trim"]),
+        ("Left front, right front, thrush.", ["LF+RF finding thrush"]),
+        (
+            "Testers none left front, right front, left hind, mild right hind.",
+            ["LF+RF+LH tester none", "RH tester mild"],
+        ),
+        ("Trimmed left hind, right hind corn.", ["LH work trim", "RH finding corn"]),
+        ("Trimmed left hind, right hind had a corn.", ["LH work trim", "RH finding corn"]),
+        ("Trimmed left hind, right hind, testers mild right front.", ["LH+RH work trim", "RF tester mild"]),
+        ("Trimmed left hind, right hind reset.", ["LH work trim", "RH work reset"]),
+        ("Bruise left front, right front a corn.", ["LF finding bruise", "RF finding corn"]),
+        ("Thrush left hind, right hind none.", ["LH finding thrush", "RH finding thrush absent"]),
+        ("Off hind and near hind, trim only.", ["LH+RH work trim"]),
+        ("Trims on the off hind, the near hind, the off fore.", ["RF+LH+RH work trim"]),
+        ("Pulled LF, RF, trimmed LF, RF, LH.", ["LF+RF work removed", "LF+RF+LH work trim"]),
+        ("Pulse normal LF, RF, LH, raised RH.", ["LF+RF+LH pulse normal", "RH pulse raised"]),
+        ("Thrush left hind, right hind, corn.", ["LH finding thrush", "RH finding corn"]),
+        ("Thrush left hind, right hind, nothing.", ["LH finding thrush", "RH finding thrush absent"]),
+        ("New shoes near fore, off fore, seven nails.", ["LF+RF nails 7", "LF+RF work new_shoe"]),
+        ("Size one LF, RF, two LH, RH.", ["LF+RF shoe_size 1", "LH+RH shoe_size 2"]),
+        ("Testers mild left front, right front, nothing on the hinds.", ["LF+RF tester mild", "LH+RH tester none"]),
+        ("Left front, right front, heat and a pulse.", ["LF+RF finding heat", "LF+RF pulse raised"]),
+        ("Off fore, near fore, corns.", ["LF+RF finding corn"]),
+        ("Near fore, reset. Off fore, near hind, off hind, trimmed.", ["LF work reset", "RF+LH+RH work trim"]),
+    ],
+)
+def test_feet_in_a_list(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(f"Buck. {text}", "Buck")
+    assert told(visit) == facts
