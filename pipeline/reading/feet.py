@@ -204,7 +204,8 @@ def _in_every(talk: Talk, draft: Draft) -> Feet | None:
 def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     """ "Six nails in each", said with one foot in hand, is both of the pair."""
     behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
-    each = bool({"each", "apiece"} & set(talk.words[draft.start : behind]))
+    told = range(draft.start, min(behind, len(talk.words)))
+    each = any(talk.words[i] in ("each", "apiece") and talk.words[i + 1 : i + 2] != ["side"] for i in told)
     if draft.slot not in ("nails", "shoe_size") or feet is None or len(feet) != 1 or not each:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")

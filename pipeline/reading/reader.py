@@ -25,6 +25,7 @@ from pipeline.reading.mentions import MentionFinder
 from pipeline.reading.misnamed import another_horses_number, found_on_another, misnamed
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.other_side import complete_sides
+from pipeline.reading.passive import draft_passive
 from pipeline.reading.places import leave_out_places
 from pipeline.reading.pulled import draft_coming_off, draft_pulled, draft_pulled_by_hand
 from pipeline.reading.repairs import repair
@@ -145,6 +146,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_pulled(talk)
     draft_pulled_by_hand(talk)
     draft_coming_off(talk)
+    draft_passive(talk)
     draft_white_line(talk)
     draft_responses(talk)
     MeasureReader(talk).read()

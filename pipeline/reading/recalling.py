@@ -13,6 +13,7 @@ from pipeline.record import Severity, Status
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
 _COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "same"})
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
+_WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
 
 
@@ -87,7 +88,10 @@ def _taken_off(talk: Talk, segment: Segment) -> None:
     for draft in segment.drafts:
         verb = set(talk.words[max(segment.start, draft.start - 3) : draft.start]) & _TAKING
         off = {"off", "out"} & set(talk.words[draft.end : draft.end + 1])
-        if draft.slot in _COME_OFF and draft.status is Status.PRESENT and verb and off:
+        behind = talk.words[draft.end : draft.end + 4]
+        gone = bool({"was", "were", "has", "have"} & set(behind[:1])) and "off" in behind[1:]
+        gone = gone and bool({"taken", "pulled", "stripped", "cut"} & set(behind)) and draft.slot in _WAS_ON
+        if gone or (draft.slot in _COME_OFF and draft.status is Status.PRESENT and verb and off):
             draft.status = Status.HISTORY
             draft.note("taken off")
 
@@ -136,6 +140,9 @@ def _recalled_by(talk: Talk, segment: Segment, cues: list[Mention]) -> list[Draf
     when = next((m for m in cues if talk.words[m.start : m.end] == ["when"]), None)
     if when is not None:
         return [d for d in segment.drafts if d.start > when.start]
+    only_found = bool(cues) and all(talk.words[m.start : m.end] == ["had", "been"] for m in cues)
+    if only_found and all(d.slot == "shoe_state" for d in segment.drafts):
+        return []  # "the off hind had been cast": it was found so today
     used_to = next((m for m in cues if talk.words[m.start : m.end] == ["used", "to"]), None)
     if used_to is None or not talk.plays("present", segment.start, used_to.start):
         return segment.drafts

@@ -10,6 +10,7 @@ from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Segment
 from pipeline.record import SHOE_SIZES
 
+_TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
 _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
 _CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
 _FEWEST, _MOST = 3, 10  # nails of a shoe
@@ -90,7 +91,7 @@ class ShoeNumbers(NumberContext):
         outside = self._two_sides(segment, mention, number)
         if outside is not None:
             return outside
-        after = self._after(mention)
+        after = self._after(mention) or self._up_each_side(mention)
         if self._in_a_foot(segment, mention, number):
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention)
@@ -113,6 +114,11 @@ class ShoeNumbers(NumberContext):
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention, after.end)
         return self._nails_after_head(segment, mention, number)
+
+    def _up_each_side(self, mention: Mention) -> Mention | None:
+        """ "Three up each side", "four down either side"."""
+        side = self._after(mention, frozenset({"up", "down"}))
+        return side if side is not None and side.get("totals") == "each_side" else None
 
     def _in_a_foot(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Left that nail out, so five in the left front and six in the right": counted where a nail is spoken of."""
@@ -142,7 +148,7 @@ class ShoeNumbers(NumberContext):
         in_and_out = self._in_and_out(segment, mention, number)
         if in_and_out is not None:
             return in_and_out
-        first = self._after(mention, frozenset({"nails", "nail", "on", "the"}))
+        first = self._after(mention, _TO_THE_SIDE)
         if first is None or first.get("totals") not in ("outside", "inside"):
             first = self._skip_nails(first)
             if first is None:
@@ -150,7 +156,7 @@ class ShoeNumbers(NumberContext):
         following = next((m for m in self._talk.mentions if m.number and m.start >= first.end and not m.dropped), None)
         if following is None or following.start - first.end > 3 or following.number is None:
             return None
-        second = self._after(following, frozenset({"nails", "nail", "on", "the"}))
+        second = self._after(following, _TO_THE_SIDE)
         second = (
             second if second is not None and second.get("totals") in ("outside", "inside") else self._skip_nails(second)
         )
@@ -186,7 +192,7 @@ class ShoeNumbers(NumberContext):
     def _skip_nails(self, mention: Mention | None) -> Mention | None:
         if mention is None or mention.get("measures") != "nails":
             return None
-        side = self._after(mention, frozenset({"on", "the"}))
+        side = self._after(mention, _TO_THE_SIDE)
         return side if side is not None and side.get("totals") in ("outside", "inside") else None
 
     def _size(self, segment: Segment, mention: Mention, number: Number) -> bool:

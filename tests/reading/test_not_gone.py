@@ -107,9 +107,10 @@ CASES = [
         ["LF finding corn @medial_heel"],
     ),
     (
-        ("Tally. Lame on the left hind, three out of five, no, two. Figured a puncture, it's not, no hole anywhere."),
-        ["LH lameness 2"],
+        "Tally. Lame on the left hind, three out of five, no, two. Figured a puncture, it's not.",
+        ["LH finding puncture absent", "LH lameness 2"],
     ),
+    ("Tally. Thought it was an abscess in the near fore, it's not.", ["LF finding abscess absent"]),
 ]
 
 

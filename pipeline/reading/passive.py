@@ -1,0 +1,77 @@
+"""Shoes that were taken off, put back or lost, told in the passive: "her shoe has been taken off", "had been cast"."""
+
+from __future__ import annotations
+
+from pipeline.reading.talk import Draft, Segment, Talk
+
+_AUXILIARY = frozenset({"has", "have", "had", "'s", "'ve", "'d", "was", "were", "is", "are", "be", "being"})
+_BETWEEN = frozenset({"been", "now", "since", "just", "then", "all", "both", "being", "already", "duly", "only"})
+_TAKEN = frozenset({"taken", "pulled", "drawn", "whipped", "stripped", "lifted", "eased", "slipped"})
+_TORN = frozenset({"pulled", "torn", "ripped", "wrenched", "dragged", "sucked", "trodden", "stepped", "kicked"})
+_BACK = frozenset({"put", "nailed", "tacked", "gone", "driven", "fitted", "set", "went"})
+_LOST = frozenset({"cast", "thrown", "lost", "shed"})
+_SHOES = frozenset({"shoe", "shoes", "plate", "plates", "shoe's"})
+_OWN = frozenset({"same", "old", "own", "it", "that", "one", "shoe", "shoes", "they", "plate", "plates"})
+_OFF_ALONE = frozenset({"removed", "drawn", "stripped", "lifted"})
+_BOX = frozenset({"stall", "box", "stable", "loosebox"})
+_IN_A_BOX = 5
+_LONGEST = 3  # words between the auxiliary and the verb
+
+
+def draft_passive(talk: Talk) -> None:
+    """Drafts for shoes that "have been taken off", "been put back", "had been cast"."""
+    for segment in talk.segments:
+        for at in range(segment.start + 1, segment.end):
+            if talk.words[at] in _TAKEN | _TORN | _BACK | _LOST | {"removed"} and _passive(talk, segment, at):
+                _draft_one(talk, segment, at)
+
+
+def _passive(talk: Talk, segment: Segment, at: int) -> bool:
+    """Whether an auxiliary stands before the verb with at most a few words between."""
+    for index in range(at - 1, max(segment.start, at - _LONGEST) - 1, -1):
+        if talk.words[index] in _AUXILIARY:
+            return True
+        if talk.words[index] not in _BETWEEN:
+            return False
+    return False
+
+
+def _draft_one(talk: Talk, segment: Segment, at: int) -> None:
+    words, verb = talk.words, talk.words[at]
+    behind = words[at + 1 : at + 2]
+    straight = at + 2 if behind in (["straight"], ["right"]) else at + 1
+    subject = set(words[segment.start : at])
+    shoes = bool(subject & _SHOES)
+    stalled = _BOX & set(words[at + 1 : at + _IN_A_BOX])  # a horse is cast in its box, a shoe in the field
+    if any(m.is_any(("work", "shoe_states")) for m in talk.holding(at)) or (verb == "cast" and stalled):
+        return
+    if words[straight : straight + 1] == ["back"] and verb in _BACK and subject & _OWN and _of_a_shoe(talk, segment):
+        _add(talk, segment, at, straight + 1, "work", "put_back")
+    elif verb in _OFF_ALONE and shoes:
+        _add(talk, segment, at, at + 1, "work", "removed")
+    elif behind == ["off"] and verb in _TAKEN and shoes:
+        _add(talk, segment, at, at + 2, "work", "removed")
+    elif behind == ["off"] and verb in _TORN and segment.having("feet") and "been" in words[segment.start : at]:
+        _add(talk, segment, at, at + 2, "shoe_state", "lost")
+    elif verb in _LOST and "been" in words[segment.start : at] and (shoes or segment.having("feet")):
+        _add(talk, segment, at, at + 1, "shoe_state", "lost")
+
+
+def _of_a_shoe(talk: Talk, segment: Segment) -> bool:
+    """Whether a shoe is spoken of in the sentence, or one was lost before."""
+    sentence = talk.sentence(segment.sentence)
+    shoes = _SHOES & set(talk.words[sentence[0].start : segment.end])
+    lost = any(m.get("shoe_states") in ("lost", "loose") for s in sentence for m in s.mentions)
+    return bool(shoes) or lost
+
+
+def _add(talk: Talk, segment: Segment, start: int, end: int, slot: str, value: str) -> None:
+    draft = Draft(slot, value, segment, start, end)
+    draft.evidence.update(range(start, end))
+    draft.note(f"{slot}: told in the passive")
+    segment.drafts.append(draft)
+    segment.drafts.sort(key=lambda d: (d.start, d.end))
+    if value == "removed":
+        for other in [d for s in talk.sentence(segment.sentence) for d in s.drafts if d.start > start]:
+            if (other.slot, other.value) == (slot, value):
+                other.drop("said again")  # "taken off and will be staying off" is one thing

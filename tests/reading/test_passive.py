@@ -1,0 +1,97 @@
+"""Shoes taken off, put back and lost, told in the passive; and nails counted up each side of a foot."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = [
+    (
+        (
+            "Tally. Abscess in the near hind. The shoe has been taken off that "
+            "foot and left off, and the other three were reset."
+        ),
+        ["LF+RF+RH work reset", "LH finding abscess", "LH work removed"],
+    ),
+    (
+        "Tally. Puncture in the frog of the off hind. His shoe has been taken off it and will be staying off.",
+        ["RH finding puncture @frog", "RH work removed"],
+    ),
+    (
+        "Tally. Corn in the left front. The shoe was taken off and is to stay off.",
+        ["LF finding corn", "LF work removed"],
+    ),
+    (
+        "Tally. Both front shoes have been taken off and will stay off till the vet's been.",
+        ["- vet referral planned", "LF+RF work removed"],
+    ),
+    (
+        "Tally. Off fore, abscess at the toe, that shoe's been taken off.",
+        ["RF finding abscess @toe", "RF work removed"],
+    ),
+    ("Tally. Right hind, heat. His shoe's been drawn and left off.", ["RH finding heat", "RH work removed"]),
+    ("Tally. Left hind bruised, so the shoe has been removed.", ["LH finding bruise", "LH work removed"]),
+    ("Tally. The hind shoes were taken off for the winter.", ["LH+RH work removed"]),
+    ("Tally. Left front shoe was taken off, cleaned up and reset.", ["LF work reset"]),
+    ("Tally. The shoe on the off hind had been taken off by the owner.", ["RH work removed history"]),
+    ("Tally. Near fore, her shoe was pulled off and it'll be staying off for now.", ["LF work removed"]),
+    (
+        (
+            "Tally. She'd pulled the off fore in the dam, and as the girl "
+            "had found it the same rim shoe has been put back."
+        ),
+        ["RF shoe_state lost", "RF shoe_type rim", "RF work put_back"],
+    ),
+    (
+        "Tally. Lost the off fore, found it in the yard, and it's been put back on.",
+        ["RF shoe_state lost", "RF work put_back"],
+    ),
+    (
+        "Tally. He'd cast the left hind, and the same shoe has been nailed back on.",
+        ["LH shoe_state lost", "LH work put_back"],
+    ),
+    ("Tally. Right front off in the field, the old shoe was put back.", ["RF work put_back"]),
+    (
+        "Tally. Near hind was lost, the lad had kept it, so it was tacked back on with six nails.",
+        ["LH nails 6", "LH shoe_state lost", "LH work put_back"],
+    ),
+    (
+        "Tally. Lost the left front, and the shoe being still good it has gone back on.",
+        ["LF shoe_state lost", "LF work put_back"],
+    ),
+    (
+        "Tally. The off hind had been cast in the bog field and the near hind was hanging loose.",
+        ["LH shoe_state loose", "RH shoe_state lost"],
+    ),
+    ("Tally. The left front had been thrown in the creek.", ["LF shoe_state lost"]),
+    ("Tally. Off fore had been pulled off in the trailer.", ["RF shoe_state lost"]),
+    ("Tally. The right hind shoe had been lost out hunting.", ["RH shoe_state lost"]),
+    ("Tally. Near fore shoe's been cast since Sunday.", ["LF shoe_state lost"]),
+    ("Tally. The left hind was cast in the stall last night.", []),
+    (
+        "Tally. New bar shoe on the near fore, three nails up the outside and two up the inside.",
+        ["LF nails 5", "LF shoe_type bar", "LF work new_shoe"],
+    ),
+    ("Tally. Left front, three nails down the inside and four down the outside.", ["LF nails 7"]),
+    ("Tally. Right hind, three on the inside branch, four along the outside.", ["RH nails 7"]),
+    ("Tally. Near fore reset, four nails to the outside and two to the inside.", ["LF nails 6", "LF work reset"]),
+    ("Tally. New shoe on the off hind, two nails medial, three nails lateral.", ["RH nails 5", "RH work new_shoe"]),
+    ("Tally. Reset the left front, three inside nails and four outside.", ["LF nails 7", "LF work reset"]),
+    ("Tally. Off fore, three up each side.", ["RF nails 6"]),
+    ("Tally. If the shoe has been pulled off by Friday, ring me.", []),
+    ("Tally. The hind shoes haven't been taken off.", []),
+    ("Tally. The front shoes are to be taken off next time.", ["LF+RF work removed planned"]),
+    ("Tally. He was cast in the field last night. Trimmed.", ["LF+RF+LH+RH work trim"]),
+    ("Tally. The pads were put back in the van. Trimmed behind.", ["LH+RH work trim"]),
+    (
+        "Tally. The old bandage was taken off the left hind. No pus.",
+        ["LH finding abscess absent", "LH treatment bandage history"],
+    ),
+]
+
+
+@pytest.mark.parametrize(("text", "facts"), CASES)
+def test_passive(read: Read, text: str, facts: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
