@@ -92,7 +92,7 @@ def _numbered(talk: Talk, index: int, after: str) -> bool:
 
 
 def _pair_follows(talk: Talk, at: int) -> bool:
-    pair = next((m for m in talk.mentions if m.get("feet") in _PAIRS and 0 <= m.start - at <= 2), None)
+    pair = next((m for m in talk.having("feet") if m.readings["feet"] in _PAIRS and 0 <= m.start - at <= 2), None)
     return pair is not None and set(talk.words[at : pair.start]) <= _LEADING_TO_PAIR
 
 
@@ -113,7 +113,7 @@ def _state_behind(talk: Talk, index: int) -> bool:
 def pair_behind(talk: Talk) -> None:
     """ "Mild flare on the left and moderate on the right, hinds": the pair that closes the sentence lends its end."""
     bare: list[Mention] = []
-    for mention in [m for m in talk.mentions if m.get("feet") and not m.dropped]:
+    for mention in talk.having("feet"):
         name = mention.readings["feet"]
         if bare and SENTENCE_ENDS & set(talk.words[bare[-1].end : mention.start]):
             bare = []

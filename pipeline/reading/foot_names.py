@@ -58,7 +58,7 @@ _WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
 
 def mark_counted_feet(talk: Talk) -> None:
     """ "4 resets", "trimmed four", "trim on four", "all reset": the work says that feet are counted."""
-    for work in [m for m in talk.mentions if m.get("work") is not None]:
+    for work in talk.having("work"):
         for at in range(work.start, work.end - 1):
             if talk.words[at : at + 2] == ["all", "four"] and talk.mention_starting(at) is None:
                 talk.mentions.append(Mention(at, at + 2, (at, at + 1), {"feet": "all"}, MatchKind.VARIANT))
@@ -89,7 +89,7 @@ def _is_four(talk: Talk, mention: Mention) -> bool:
 
 def mark_exceptions(talk: Talk) -> None:
     """ "All but the left hind", "every foot bar the off fore": one group, the whole without the foot named."""
-    for out in [m for m in talk.mentions if m.get("feet")]:
+    for out in talk.having("feet"):
         start = out.start
         while start and talk.words[start - 1] in _LEADING_IN:
             start -= 1
@@ -146,7 +146,7 @@ def _within(whole: Mention, out: Mention) -> bool:
 
 def _shared_out(talk: Talk, out: Mention) -> str:
     """ "Eight nails apiece bar the near hind": of all feet, or of the pair that was named just before."""
-    before = [m for m in talk.mentions if m.get("feet") and m.end <= out.start and not m.dropped]
+    before = [m for m in talk.having("feet") if m.end <= out.start]
     pair = before[-1].readings["feet"] if before else "all"
     sentence_ends = {".", "?", "!"} & set(talk.words[before[-1].end : out.start]) if before else set()
     return pair if pair in ("hinds", "fronts") and not sentence_ends else "all"
@@ -157,7 +157,7 @@ def join_feet(talk: Talk) -> None:
     for listed in foot_lists(talk):
         for first, second in pairwise(listed):
             _join(first, second)
-    feet = [m for m in talk.mentions if m.get("feet") and not m.dropped]
+    feet = talk.having("feet")
     for first, second in pairwise(feet):
         between = talk.words[first.end : second.start]
         if between == [","] and _listed_feet(talk, first, second):

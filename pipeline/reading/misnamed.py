@@ -46,11 +46,11 @@ _NEAR = 2  # sentences from a finding to the words that give it to another horse
 def found_on_another(talk: Talk) -> list[Strike]:
     """A strike for each "no, Tally's the one with the thrush", "the thrush was Tally's" behind another's thrush."""
     strikes = []
-    names = [m for m in talk.mentions if m.get("horse") is not None and not m.dropped]
-    for found in [m for m in talk.mentions if m.get("findings") is not None]:
+    names = talk.having("horse")
+    for found in talk.having("findings"):
         start = _sentence_start(talk, found.start)
         stop = sentence_end(talk, found.end)
-        said = [m for m in talk.mentions if m.get("findings") == found.get("findings") and m.end <= start]
+        said = [m for m in talk.having("findings", found.readings["findings"]) if m.end <= start]
         old = said[-1] if said else None
         under = [m for m in names if old is not None and m.end <= old.start]
         stops = sum(word in SENTENCE_ENDS for word in talk.words[old.end : start]) if old is not None else 0
@@ -82,7 +82,7 @@ def _given(talk: Talk, start: int, name: Mention, found: Mention) -> Strike:
 
 def misnamed(talk: Talk) -> list[Strike]:
     """A strike for each name that takes the place of the one before, with all that was said under it."""
-    names = [m for m in talk.mentions if m.get("horse") is not None and not m.dropped]
+    names = talk.having("horse")
     strikes = []
     for before, meant in itertools.pairwise(names):
         start = _sentence_start(talk, before.start)
@@ -99,7 +99,7 @@ def misnamed(talk: Talk) -> list[Strike]:
 
 def another_horses_number(talk: Talk) -> None:
     """ "Size one, sorry, that's Twister's, Cotton's a double aught": the number just said was another horse's."""
-    for name in [m for m in talk.mentions if m.get("horse") is not None and not m.dropped]:
+    for name in talk.having("horse"):
         that_is = talk.words[name.start - 2 : name.start] in (["that", "'s"], ["that", "is"], ["that", "was"])
         owned = talk.words[name.end : name.end + 2] in (["'s", ","], ["'s", "."], ["'", ","], ["'", "."])
         at = name.start - 2
@@ -155,5 +155,5 @@ def _that_has(talk: Talk, start: int) -> int | None:
 
 def _after_not_that_one(talk: Talk, start: int) -> int | None:
     """ "That's not Mustard, sorry, it's Custard that has the crack"."""
-    names = [m for m in talk.mentions if m.get("horse") is not None and start <= m.start < sentence_end(talk, start)]
+    names = [m for m in talk.having("horse") if start <= m.start < sentence_end(talk, start)]
     return names[1].start if len(names) > 1 else None

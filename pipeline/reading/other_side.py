@@ -18,7 +18,7 @@ _REACH = 6  # tokens from the cue to the side
 def complete_sides(talk: Talk) -> None:
     """Give a side behind a repair cue the end of the foot named before it, and read "off hind, sorry" as a repair."""
     _not_this_but_that(talk)
-    for cue in [m for m in talk.mentions if m.get("taking_back") == "repair"]:
+    for cue in talk.having("taking_back", "repair"):
         at = cue.end
         while at < min(len(talk.words), cue.end + _REACH) and talk.words[at] in _LIGHT:
             at += 1
@@ -31,7 +31,7 @@ def complete_sides(talk: Talk) -> None:
 def _complete(talk: Talk, cue: Mention, at: int) -> None:
     """The foot before the cue lends its end, where nothing but a side is said."""
     behind = talk.words[at + 1] if at + 1 < len(talk.words) else ""
-    before = [m for m in talk.mentions if m.get("feet") and m.end <= cue.start and not m.dropped]
+    before = [m for m in talk.having("feet") if m.end <= cue.start]
     if behind not in _BEHIND or not before or before[-1].readings["feet"] not in _ONE_FOOT:
         return
     foot = _SIDES[talk.words[at]] + before[-1].readings["feet"][1]
@@ -59,7 +59,7 @@ def _not_this_but_that(talk: Talk) -> None:
 
 def _sorry_behind(talk: Talk) -> None:
     """ "Thrush in the near hind, off hind, sorry.": the foot before the last is taken back."""
-    feet = [m for m in talk.mentions if m.get("feet") in _ONE_FOOT and not m.dropped]
+    feet = [m for m in talk.having("feet") if m.readings["feet"] in _ONE_FOOT]
     for first, second in itertools.pairwise(feet):
         told = talk.words[first.end : second.start] == [","]
         words = talk.words[second.end : second.end + 3]

@@ -70,7 +70,7 @@ def _looked_again(talk: Talk) -> None:
 
 def _zone_restart(talk: Talk) -> None:
     """ "Lateral side, uh, medial": the other side of the foot, said after a filler."""
-    zones = [m for m in talk.mentions if str(m.get("zones")).split("_")[0] in _OPPOSITE]
+    zones = [m for m in talk.having("zones") if m.readings["zones"].split("_")[0] in _OPPOSITE]
     for first, second in itertools.pairwise(zones):
         between = talk.words[first.end : second.start]
         side, other = (str(m.get("zones")).split("_")[0] for m in (first, second))

@@ -139,19 +139,19 @@ class Talk:
 
     def sentence(self, number: int) -> list[Segment]:
         """The segments of one sentence."""
+        return list(self._by_sentence().get(number, ()))
+
+    def sentences(self) -> list[list[Segment]]:
+        """All sentences in order."""
+        return [list(sentence) for sentence in self._by_sentence().values()]
+
+    def _by_sentence(self) -> dict[int, list[Segment]]:
         if self._grouped is None or self._grouped[0] is not self.segments:
             grouped: dict[int, list[Segment]] = {}
             for segment in self.segments:
                 grouped.setdefault(segment.sentence, []).append(segment)
             self._grouped = (self.segments, grouped)
-        return list(self._grouped[1].get(number, ()))
-
-    def sentences(self) -> list[list[Segment]]:
-        """All sentences in order."""
-        grouped: dict[int, list[Segment]] = {}
-        for segment in self.segments:
-            grouped.setdefault(segment.sentence, []).append(segment)
-        return list(grouped.values())
+        return self._grouped[1]
 
     def mention_ending(self, index: int) -> Mention | None:
         """The mention whose last token is ``index - 1``."""

@@ -5,12 +5,14 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import Any, cast
 
 import spacy
 from spacy.language import Language
 from spacy.tokens import Doc
 
 _LETTER_HYPHEN = re.compile(r"(?<=[A-Za-z])-(?=[A-Za-z])")
+_PLAIN_WORDS = re.compile(r"[a-z]+(?: [a-z]+)*")
 _LEVELLED = str.maketrans(
     {"’": "'", "‘": "'", "“": '"', "”": '"', "—": ",", "–": ",", "…": ",", "\n": " ", "\t": " ", "‑": "-"}
 )
@@ -56,7 +58,7 @@ class Tokens:
 
     def said(self, start: int, end: int) -> str:
         """The text of the tokens ``[start, end)``, with look-alike marks made equal."""
-        end = min(end, len(self))
+        end = min(end, len(self.words))
         return self.text[slice(*self.span(start, end))] if start < end else ""
 
     def span(self, start: int, end: int) -> tuple[int, int]:
@@ -82,6 +84,12 @@ def tokenize(text: str) -> Tokens:
     )
 
 
+@lru_cache(maxsize=1)
+def _exceptions() -> frozenset[str]:
+    """What the tokenizer splits, or joins, by a rule of its own: "cannot", "dont"."""
+    return frozenset(cast(Any, language().tokenizer).rules)
+
+
 def form_tokens(form: str) -> list[str]:
     """A vocabulary form in lower-case tokens, split just as transcripts are; ``...`` stays one token."""
     return list(_form_tokens(form))
@@ -89,6 +97,9 @@ def form_tokens(form: str) -> list[str]:
 
 @lru_cache(maxsize=4096)  # a roster's names come again with every memo
 def _form_tokens(form: str) -> tuple[str, ...]:
+    words = form.split()
+    if _PLAIN_WORDS.fullmatch(form) and _exceptions().isdisjoint(words):
+        return tuple(_CLIPPED.get(word, word) for word in words)  # nothing to split: most forms and names
     parts: list[str] = []
     for piece in re.split(r"(\.\.\.)", form):
         if piece == "...":

@@ -38,6 +38,7 @@ _OTHER_WAY = Sayings(
     "other way about", "the wrong way around", "the wrong way round", "the wrong way about", "backwards",
     "back to front", "the reverse", "vice versa",
 )  # fmt: skip
+_SWAPPING = _OTHER_WAY.first_words | set(_SWAPS)
 _BEFORE_SWAP = frozenset(
     {",", "no", "wait", "sorry", "it", "'s", "that", "i", "'ve", "got", "had", "have", "those", "them", "or", "well"}
     | {"hang", "hold", "on", "actually", "they", "'re", "is", "was", "should", "be", "oh", "uh", "said", "and", "just"}
@@ -58,7 +59,7 @@ def turn_round(talk: Talk) -> None:
 
 def _put_foot_right(talk: Talk, starts: list[int]) -> None:
     """ "Toe crack in the right hind. Wait, I'm turned around, she was facing me. It's the left hind."."""
-    for foot in [m for m in talk.mentions if m.get("feet") in (*FEET, "bare_L", "bare_R")]:
+    for foot in [m for m in talk.having("feet") if m.readings["feet"] in (*FEET, "bare_L", "bare_R")]:
         chat, lead = _explained(talk, starts, foot)
         if chat is None:
             continue
@@ -124,8 +125,8 @@ def _wrong_foot(talk: Talk, starts: list[int], chat: int, right: str) -> list[Me
 def _swap_pairs(talk: Talk, starts: list[int]) -> None:
     """ "Left front 50, right front 53. Swap those."; "Tally at four weeks and Buck six. Other way around."."""
     done = 0
-    for at, word in enumerate(talk.words):
-        end = _swap_cue(talk, at, word) if at >= done else None
+    for at in [i for i, word in enumerate(talk.words) if word in _SWAPPING]:
+        end = _swap_cue(talk, at, talk.words[at]) if at >= done else None
         if end is None:
             continue
         begin = max(s for s in starts if s <= at)
@@ -205,12 +206,12 @@ def _what(mention: Mention) -> tuple[str, str]:
 
 def _not_both(talk: Talk) -> None:
     """ "Thrush in both hinds. Or not both, just the left hind.": one foot of the pair that was said."""
-    for foot in [m for m in talk.mentions if m.get("feet") in (*FEET, "bare_L", "bare_R")]:
+    for foot in [m for m in talk.having("feet") if m.readings["feet"] in (*FEET, "bare_L", "bare_R")]:
         at = foot.start
         while at and talk.words[at - 1] in _NOT_BOTH:
             at -= 1
         said = talk.words[at - 2 : at] in (["not", "both"], ["say", "both"], ["said", "both"])
-        before = [m for m in talk.mentions if m.end <= at - 2 and m.get("feet")]
+        before = [m for m in talk.having("feet") if m.end <= at - 2]
         pair = next((m for m in reversed(before) if m.get("feet") in ("fronts", "hinds")), None)
         if not said or pair is None or pair is not before[-1]:
             continue

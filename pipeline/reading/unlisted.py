@@ -135,9 +135,9 @@ class UnlistedNames(NameBase):
 
     def _said_again(self, start: int, end: int) -> bool:
         """Whether the name is said once more: a recogniser writes a misheard word large once, seldom twice."""
-        name = self._text(start, end)
-        later = (self._text(at, at + end - start) for at in range(len(self._talk.tokens)) if at != start)
-        return any(text == name for text in later)
+        texts, name = self._talk.tokens.texts, self._text(start, end)
+        again = (at for at, text in enumerate(texts) if text == texts[start] and at != start)
+        return any(self._text(at, at + end - start) == name for at in again)
 
     def _could_be_new(self, start: int, end: int) -> bool:
         """Whether the words are capitalised and neither of the trade, nor in any phrase of the vocabulary."""
