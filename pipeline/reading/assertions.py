@@ -14,6 +14,7 @@ from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
 from pipeline.reading.recalling import recall
 from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.wishes import drop_wished
 
 __all__ = ["SOUGHT", "assert_all", "mark_sought"]
 
@@ -30,6 +31,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         plan(talk, sentence)
         drop_never_done(talk, sentence)
         set_aside(talk, sentence)
+    drop_wished(talk)
     for number, sentence in enumerate(sentences):
         previous = sentences[number - 1] if number else []
         told = next((s for s in reversed(sentences[max(0, number - 2) : number]) if any(p.drafts for p in s)), [])

@@ -121,7 +121,8 @@ def groups_of(
 def _looked_over(talk: Talk, segment: Segment, mention: Mention) -> bool:
     """ "No flares on anything" tells of the feet, "he's not stood on anything" does not."""
     trod = talk.words[mention.start - 1] in ("stood", "stand", "stands", "standing", "trod", "stepped", "step", "tread")
-    return not trod and (bool(segment.drafts) or bool(segment.having("denials")))
+    alone = segment.end - segment.start == mention.end - mention.start  # "no thrush, on anything"
+    return not trod and (alone or bool(segment.drafts) or bool(segment.having("denials")))
 
 
 def _rest(talk: Talk, segment: Segment) -> Feet | None:

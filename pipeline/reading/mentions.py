@@ -110,6 +110,8 @@ class MentionFinder:
         chosen = _choose([*named, *_with_heads(tokens, list(self._candidates(tokens)))])
         masked = list(tokens.words)
         for mention in chosen:
+            if len(mention.literal) > 1 and set(mention.readings) == {"horse_cues"} and self._counts(tokens, mention):
+                continue  # "no, it was the two degree" counts degrees, not horses
             whole = "not_facts" in mention.readings or "horse" in mention.readings
             if len(mention.literal) > 1 or whole:
                 for index in mention.literal:
@@ -127,6 +129,9 @@ class MentionFinder:
         counted = {index for mention in numbers for index in mention.literal}
         kept = [m for m in chosen if counted.isdisjoint(m.literal)]
         return sorted(kept + numbers, key=lambda m: (m.start, m.end))
+
+    def _counts(self, tokens: Tokens, mention: Mention) -> bool:
+        return mention.end < len(tokens.words) and tokens.words[mention.end] in self._counted
 
     def _number_alikes(self, words: Sequence[str]) -> set[int]:
         """Tokens that a recogniser writes for a number: "for nails", "to weeks"; only right before what is counted."""

@@ -18,6 +18,7 @@ from pipeline.reading.exchanges import (
 )
 from pipeline.reading.mentions import Mention
 from pipeline.reading.misnamed import other_named
+from pipeline.reading.not_that import not_that
 from pipeline.reading.reasons import why_wrong
 from pipeline.reading.restatements import restate
 from pipeline.reading.taken_back import Strike
@@ -212,7 +213,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     new_ones = [m for m in talk.mentions if begin <= m.start < sentence_end(talk, begin) and not m.dropped]
     stop = _segment_end(talk, begin)
     if any(m.get("denials") == "before" for m in new_ones[:1]):
-        return _not_that(talk, run, new_ones)
+        return not_that(talk, run, new_ones)
     start = window(talk, run[0].start)
     first_old: Mention | None = None
     for new in new_ones:
@@ -258,24 +259,6 @@ def _as_well(talk: Talk, foot: Mention) -> bool:
     return bool({"too", "also"} & set(clause)) or clause[-2:] == ["as", "well"]
 
 
-def _same_thing(old: Mention, again: Mention, kind: str) -> bool:
-    """Whether the word behind "not" is the one said before: "rim pads, sorry, not rim"; "both hinds, no, not both"."""
-    if kind == "feet":
-        pair = again.readings["feet"] == "pair_in_hand" and old.get("feet") in ("fronts", "hinds", "lefts", "rights")
-        return old.get("feet") is not None and (pair or old.readings["feet"] == again.readings["feet"])
-    said = kind_of(old)
-    return said is not None and said != "number" and old.readings.get(said) in again.readings.values()
-
-
-def _in_next_sentence(talk: Talk, again: Mention) -> list[Mention]:
-    """ "Hang on, not the near hind. That crack's in the off hind."."""
-    stop = sentence_end(talk, again.end)
-    if talk.words[stop + 1 : stop + 2] not in (["that"], ["it"]):
-        return []
-    following = [m for m in talk.mentions if stop < m.start < sentence_end(talk, stop + 1) and m.get("feet")]
-    return following[:1]
-
-
 def _for_a_horse(talk: Talk, cue_end: int, number: Mention) -> bool:
     if any(m.get("horse") is not None for m in talk.mentions if cue_end <= m.start < number.start):
         return True  # "No, Lacey can go eight"
@@ -305,37 +288,6 @@ def _wrong_way_round(talk: Talk, run: list[Mention]) -> bool:
 
 def _several_feet(mentions: list[Mention]) -> bool:
     return len({m.readings["feet"] for m in mentions if m.get("feet") is not None}) > 1
-
-
-def _not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
-    """ "Trailers, no, not trailers, rolled toes": what is named behind "not" goes, what follows stands for it.
-
-    Only when the words behind "not" were said before the cue; else it is a denial of its own.
-    """
-    again = next((m for m in new_ones[1:] if kind_of(m) is not None), None)
-    kind = kind_of(again) if again is not None else None
-    if again is None or kind is None or talk.words[new_ones[0].start : new_ones[0].end] != ["not"]:
-        return False
-    start = window(talk, run[0].start)
-    olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
-    olds = [m for m in olds if _same_thing(m, again, kind)]
-    kind = kind_of(olds[-1]) or kind if olds else kind
-    later = [m for m in new_ones if m.start > again.start and kind_of(m) == kind]
-    if not later and kind == "feet":
-        later = _in_next_sentence(talk, again)
-    if not olds or set(talk.words[new_ones[0].end : again.start]) - {"the", "a", "his", "her", "on", "in"}:
-        return False
-    if not later and kind in ("findings", "feet"):
-        return False
-    new_ones[0].readings.pop("denials", None)
-    again.dropped = True
-    if not later:
-        olds[-1].dropped = True
-        return True
-    swap(talk, olds[-1], later[0], kind)
-    if kind == "feet":
-        later[0].dropped = True
-    return True
 
 
 def _replace_before(talk: Talk, run: list[Mention]) -> bool:

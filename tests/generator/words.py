@@ -10,7 +10,9 @@ Form = tuple[str, str, str]
 """Class of word, canonical name, spoken form."""
 
 # Classes that no fragment of its own can carry: joints of the sentence, the recogniser's prompt, whole asides.
-UNEXERCISED = frozenset({"remarks", "asides", "bias", "clause_words", "numbers", "plans", "fillers", "horse_cues"})
+UNEXERCISED = frozenset(
+    {"remarks", "asides", "bias", "clause_words", "numbers", "plans", "fillers", "horse_cues", "wishes"}
+)
 
 # Forms that make no sense, or another sense, in the frame of their class.
 _UNFIT: dict[str, frozenset[str]] = {

@@ -1,0 +1,74 @@
+"""What is named again behind "not" and taken back: "trailers, no, not trailers, rolled toes"."""
+
+from __future__ import annotations
+
+from pipeline.reading.exchanges import kind_of, sentence_end, swap, window
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+
+
+def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
+    """ "Trailers, no, not trailers, rolled toes": what is named behind "not" goes, what follows stands for it.
+
+    Only when the words behind "not" were said before the cue; else it is a denial of its own.
+    """
+    if _clipped_again(talk, run, new_ones):
+        return True
+    again = next((m for m in new_ones[1:] if kind_of(m) is not None), None)
+    kind = kind_of(again) if again is not None else None
+    if again is None or kind is None or talk.words[new_ones[0].start : new_ones[0].end] != ["not"]:
+        return False
+    start = window(talk, run[0].start)
+    olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
+    olds = [m for m in olds if _same_thing(m, again, kind)]
+    kind = kind_of(olds[-1]) or kind if olds else kind
+    later = [m for m in new_ones if m.start > again.start and kind_of(m) == kind]
+    if not later and kind == "feet":
+        later = _in_next_sentence(talk, again)
+    if not olds or set(talk.words[new_ones[0].end : again.start]) - {"the", "a", "his", "her", "on", "in"}:
+        return False
+    if not later and kind in ("findings", "feet"):
+        return False
+    new_ones[0].readings.pop("denials", None)
+    again.dropped = True
+    if not later:
+        olds[-1].dropped = True
+        return True
+    swap(talk, olds[-1], later[0], kind)
+    if kind == "feet":
+        later[0].dropped = True
+    return True
+
+
+def _clipped_again(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
+    """ "Rim pads, sorry, not rim, wedge pads": behind "not" the first word alone of what was said before."""
+    at = new_ones[0].end
+    if talk.words[new_ones[0].start : at] != ["not"] or talk.words[at + 1 : at + 2] not in ([","], ["but"]):
+        return False
+    start = window(talk, run[0].start)
+    olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
+    old = next((m for m in reversed(olds) if len(m.literal) > 1 and talk.words[m.start] == talk.words[at]), None)
+    later = [m for m in new_ones[1:] if m.start > at and old is not None and kind_of(m) == kind_of(old)]
+    if old is None or not later:
+        return False
+    new_ones[0].readings.pop("denials", None)
+    swap(talk, old, later[0], str(kind_of(old)))
+    return True
+
+
+def _same_thing(old: Mention, again: Mention, kind: str) -> bool:
+    """Whether the word behind "not" is the one said before: "rim pads, sorry, not rim"; "both hinds, no, not both"."""
+    if kind == "feet":
+        pair = again.readings["feet"] == "pair_in_hand" and old.get("feet") in ("fronts", "hinds", "lefts", "rights")
+        return old.get("feet") is not None and (pair or old.readings["feet"] == again.readings["feet"])
+    said = kind_of(old)
+    return said is not None and said != "number" and old.readings.get(said) in again.readings.values()
+
+
+def _in_next_sentence(talk: Talk, again: Mention) -> list[Mention]:
+    """ "Hang on, not the near hind. That crack's in the off hind."."""
+    stop = sentence_end(talk, again.end)
+    if talk.words[stop + 1 : stop + 2] not in (["that"], ["it"]):
+        return []
+    following = [m for m in talk.mentions if stop < m.start < sentence_end(talk, stop + 1) and m.get("feet")]
+    return following[:1]

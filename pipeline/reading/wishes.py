@@ -1,0 +1,65 @@
+"""What was thought of, begun with or asked for, where another of its kind was put on: "I thought rims, so plain"."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_ONE_OF_A_KIND = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "packing", "clips", "nail_size", "wedge"})
+_NEAR = 1  # sentences between the thought and what was put on
+
+
+def drop_wished(talk: Talk) -> None:
+    """Take out what was only wished for, where the same stretch of talk names what stands in its place."""
+    for segment in talk.segments:
+        for cue in _cues(talk, segment):
+            for draft in _wished(talk, segment, cue):
+                planned = draft.status is Status.PLANNED and {"would", "'d"} & set(talk.words[cue.start : cue.end])
+                if (draft.status is Status.PRESENT or planned) and _put_on_instead(talk, draft):
+                    draft.drop("another was put on")
+
+
+def _cues(talk: Talk, segment: Segment) -> list[Mention]:
+    """The words for a wish, and "I'm thinking aluminum", which doubts a finding and weighs a shoe."""
+    weighed = [m for m in segment.having("doubts", "before") if "thinking" in talk.words[m.start : m.end]]
+    return [*segment.having("wishes"), *weighed]
+
+
+def _wished(talk: Talk, segment: Segment, cue: Mention) -> list[Draft]:
+    """The drafts that the cue tells of: behind it up to the next clause, or right before it."""
+    own = [d for d in segment.drafts if not d.dropped and d.slot in _ONE_OF_A_KIND]
+    if cue.get("wishes") == "after":
+        return [d for d in own if d.end <= cue.start][-1:]
+    wished = [d for d in own if d.start >= cue.start and d.start not in cue.literal]
+    for later in talk.sentence(segment.sentence):
+        if later.index <= segment.index:
+            continue
+        if later.own_clause or later.delimiter != "and":
+            break
+        wished += [d for d in later.drafts if not d.dropped and d.slot in _ONE_OF_A_KIND]
+    return wished
+
+
+def _put_on_instead(talk: Talk, wished: Draft) -> bool:
+    """Whether another value of the same kind is told as done today, on the same feet, close by."""
+    near = [s for s in talk.segments if abs(s.sentence - wished.segment.sentence) <= _NEAR]
+    for draft in [d for s in near if s.horse == wished.segment.horse for d in s.drafts if not d.dropped]:
+        one, other = set(draft.feet or ()), set(wished.feet or ())
+        same = draft.slot == wished.slot or _nails_begun_with(talk, draft, wished)
+        elsewhere = bool(one) and bool(other) and not one & other
+        other_one = draft is not wished and same and draft.value != wished.value and not elsewhere
+        if other_one and draft.status is Status.PRESENT and not _is_wished(talk, draft):
+            return True
+    return False
+
+
+def _nails_begun_with(talk: Talk, nails: Draft, wished: Draft) -> bool:
+    """ "Size four, three and a half nails. I started with fives": behind the nails of a sized shoe a size is theirs."""
+    own = [d for s in talk.segments if s.horse == wished.segment.horse for d in s.drafts if d.end <= wished.start]
+    sized = any(d.slot == "shoe_size" and d.feet == wished.feet for d in own)
+    return wished.slot == "shoe_size" and nails.slot == "nail_size" and nails in own and sized
+
+
+def _is_wished(talk: Talk, draft: Draft) -> bool:
+    return any(draft in _wished(talk, draft.segment, cue) for cue in _cues(talk, draft.segment))

@@ -1,0 +1,127 @@
+"""What was thought of, begun with or asked for, where another of its kind was put on.
+
+The forms are common practice of the trade's speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        (
+            "New wide webs in front. I thought aluminum, I'm always thinking aluminum, so steel, size one.",
+            ["LF+RF shoe_material steel", "LF+RF shoe_size 1", "LF+RF shoe_type wide_web", "LF+RF work new_shoe"],
+        ),
+        (
+            "Rim shoes, new ones, in front. I wanted toe clips and had quarter clips so it's quarter clips.",
+            ["LF+RF clips quarter", "LF+RF shoe_type rim", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes on both fronts. I'd have liked side clips but all I had was toe clips, so toe clips.",
+            ["LF+RF clips toe", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes on both fronts, I would have gone to aluminum but they're steel.",
+            ["LF+RF shoe_material steel", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes on those fronts, aluminium, no I mean steel, the aluminium is for the grey.",
+            ["LF+RF shoe_material steel", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes in front, steel, no, aluminum, the steel ones are for the mule.",
+            ["LF+RF shoe_material aluminum", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoe on the off fore, half round, no, rolled toe, I had the half round in my hand and put it back.",
+            ["RF shoe_type rolled_toe", "RF work new_shoe"],
+        ),
+        (
+            "New shoes in front, egg bars, no, heart bars, the egg bars are still in the van.",
+            ["LF+RF shoe_type heart_bar", "LF+RF work new_shoe"],
+        ),
+        (
+            "New racing plates, both fronts, number 4. Three and a half nails. I started with fives, too much nail.",
+            ["LF+RF nail_size 3.5", "LF+RF shoe_size 4", "LF+RF shoe_type racing_plate", "LF+RF work new_shoe"],
+        ),
+        (
+            "They asked for plastic in front but it's steel he got, new, both fronts.",
+            ["LF+RF shoe_material steel", "LF+RF work new_shoe"],
+        ),
+        ("Full pads in front. I had rim pads in mind, but full it is.", ["LF+RF pad full"]),
+        (
+            "Both fronts new, I reached for the egg bars and then went with straight bars.",
+            ["LF+RF shoe_type straight_bar", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes in front, I'd picked up egg bars but put on heart bars.",
+            ["LF+RF shoe_type heart_bar", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes in front. Egg bars were what I'd planned, heart bars are what she got.",
+            ["LF+RF shoe_type heart_bar", "LF+RF work new_shoe"],
+        ),
+        (
+            "Wide webs would have been my choice but she got plain, new, both fronts.",
+            ["LF+RF shoe_type plain", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes in front, I brought wide webs and ended up with rim shoes.",
+            ["LF+RF shoe_type rim", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes in front. I meant to use aluminum and ended up with steel.",
+            ["LF+RF shoe_material steel", "LF+RF work new_shoe"],
+        ),
+        (
+            "The vet asked for egg bars but I only had straight ones, so straight bars in front, new.",
+            ["LF+RF shoe_type straight_bar", "LF+RF work new_shoe"],
+        ),
+        (
+            "Rim pads, sorry, not rim, wedge pads, two degree ones, on both fronts.",
+            ["LF+RF pad wedge", "LF+RF wedge 2"],
+        ),
+        ("Full pads, no, not full, leather pads, both fronts.", ["LF+RF pad leather"]),
+        ("Half mesh pads, no wait, not half mesh, full mesh pads, both hinds.", ["LH+RH pad mesh"]),
+        (
+            "Three degree wedges on both fronts, no, it was the two degree, I'd no threes in the van.",
+            ["LF+RF pad wedge", "LF+RF wedge 2"],
+        ),
+        ("Two degree wedges on both hinds. No, it was the three degree.", ["LH+RH pad wedge", "LH+RH wedge 3"]),
+        # what stands
+        ("I thought steel for the fronts, so steel, new.", ["LF+RF shoe_material steel", "LF+RF work new_shoe"]),
+        (
+            "Last time I tried egg bars in front, today straight bars in front.",
+            ["LF+RF shoe_type egg_bar history", "LF+RF shoe_type straight_bar"],
+        ),
+        (
+            "Picked up the left front first, egg bar on that one, and a straight bar on the right front.",
+            ["LF shoe_type egg_bar", "RF shoe_type straight_bar"],
+        ),
+        (
+            "She asked for wide webs in front, so new wide webs in front, and plain shoes behind.",
+            ["LF+RF shoe_type wide_web", "LF+RF work new_shoe", "LH+RH shoe_type plain"],
+        ),
+        (
+            "Next time I'd like egg bars in front. Straight bars in front today.",
+            ["LF+RF shoe_type egg_bar planned", "LF+RF shoe_type straight_bar"],
+        ),
+        (
+            "I thought the heart bars in front looked good, they're reset.",
+            ["LF+RF shoe_type heart_bar", "LF+RF work reset"],
+        ),
+        (
+            "New shoes in front, size two, six nails. I started with the hinds, size one, five nails.",
+            ["LF+RF nails 6", "LF+RF shoe_size 2", "LF+RF work new_shoe", "LH+RH nails 5", "LH+RH shoe_size 1"],
+        ),
+    ],
+)
+def test_what_was_put_on_in_the_end(read: Read, said: str, facts: list[str]) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == facts
