@@ -5,7 +5,7 @@ The order matters: what is denied cannot be doubted, a time overrules a doubt, a
 
 from __future__ import annotations
 
-from pipeline.reading.denials import SOUGHT, deny, mark_sought
+from pipeline.reading.denials import deny
 from pipeline.reading.doubts import doubt, doubt_after
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import resolve_gone
@@ -13,10 +13,9 @@ from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
 from pipeline.reading.recalling import recall
+from pipeline.reading.said_again import drop_spoken_again
 from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.wishes import drop_wished
-
-__all__ = ["SOUGHT", "assert_all", "mark_sought"]
 
 
 def assert_all(talk: Talk, groups: Groups) -> None:
@@ -37,6 +36,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         told = next((s for s in reversed(sentences[max(0, number - 2) : number]) if any(p.drafts for p in s)), [])
         resolve_gone(talk, sentence, told, groups)
         doubt_after(talk, sentence, previous)
+    drop_spoken_again(talk)
     there_after_all(talk)
 
 

@@ -6,10 +6,10 @@ from dataclasses import replace
 from fractions import Fraction
 
 from pipeline.reading.copying import Copied, content_of, copy_draft, told_before
-from pipeline.reading.denials import SOUGHT
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
-from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_none
+from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_heading, is_none
 from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.questions import SOUGHT
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import HORSE_SLOTS, Severity, Status
 
@@ -171,6 +171,9 @@ def _opens_finding(talk: Talk, segment: Segment) -> bool:
 def _copy_graded(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     findings = [d for d in told_before(talk, segment) if d.slot == "finding"]
     last = findings[-1] if findings else None
+    if last is not None and is_heading(talk, last) and last.feet and last.foot_carried:
+        last.drop(SOUGHT)
+        last = replace(last, feet=None)
     if last is None or last.segment.sentence < segment.sentence - 1 or set(feet) & set(last.feet or ()):
         return []
     zone = next((m.readings["zones"] for m in segment.having("zones")), None)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from pipeline.reading.denials import SOUGHT
+from pipeline.reading.questions import SOUGHT
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.questions import SOUGHT
 from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
@@ -31,7 +32,6 @@ _DENIABLE = frozenset(
     }
 )
 _NOT_DONE = "denied: not done"
-SOUGHT = "only looked for"
 _BARE_DENIALS = (
     ["it", "is", "n't"],
     ["it", "was", "n't"],
@@ -53,22 +53,7 @@ _BARE_DENIALS = (
     ["she", "did", "n't"],
     ["they", "do", "n't"],
 )
-
-
 _BARE_ANSWERS = (["none"], ["nothing"], ["no"], ["nil"], ["nope"], ["none", "at", "all"])
-
-
-def mark_sought(talk: Talk) -> None:
-    """ "I checked for a puncture": what was only looked for is no fact, though a later "there wasn't one" denies it."""
-    for sentence in talk.sentences():
-        if talk.words[sentence[-1].end : sentence[-1].end + 1] == ["?"]:
-            for draft in [d for s in sentence for d in s.drafts if d.slot == "finding"]:
-                draft.drop(SOUGHT)
-        for position, segment in enumerate(sentence):
-            for cue in segment.having("doubts", "sought"):
-                for draft in reached(talk, sentence, position, cue):
-                    if draft.slot == "finding":
-                        draft.drop(SOUGHT)
 
 
 def deny(talk: Talk, sentence: list[Segment]) -> None:

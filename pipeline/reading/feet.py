@@ -14,6 +14,7 @@ from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 __all__ = ["SETUP_SLOTS", "FootGroup", "attach_feet"]
 
 _LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
+_HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
@@ -93,10 +94,19 @@ def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int,
     before = [s for s in talk.segments if number - _STOPPED <= s.sentence < number and s.horse == sentence[0].horse]
     last = max((s.sentence for s in before if s.drafts), default=number - 1)
     bare = [s for s in before if s.sentence == last or all(d.slot == "finding" and not d.feet for d in s.drafts)]
+    placed = any(m.is_any(("zones", "severities")) for s in sentence for m in s.mentions)
     for draft in [d for s in bare for d in s.drafts]:
-        if draft.feet is None or (not draft.feet and draft.slot == "finding"):
+        told_ahead = placed and draft.foot_carried and alone_said(talk, draft)  # "Thrush. Both hinds, in the sulcus."
+        if draft.feet is None or told_ahead or (not draft.feet and draft.slot == "finding"):
             draft.feet = groups[sentence[0].index][0].feet
             draft.note("foot: named in the next sentence")
+
+
+def alone_said(talk: Talk, draft: Draft) -> bool:
+    """Whether a finding is all that its sentence says: "Thrush then."."""
+    segment = draft.segment
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if not draft.start <= i < draft.end}
+    return draft.slot == "finding" and segment.joined_by("start") and rest <= _HEADING_WORDS
 
 
 def _attach_segment(

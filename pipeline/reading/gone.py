@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from pipeline.reading.denials import SOUGHT
 from pipeline.reading.foot_groups import Groups, one_of_several
 from pipeline.reading.mentions import Mention
+from pipeline.reading.questions import SOUGHT
 from pipeline.reading.scopes import drafts_after
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import Status

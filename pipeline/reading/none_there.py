@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pipeline.reading.copying import Copied, content_of, copy_draft, told_before
-from pipeline.reading.denials import SOUGHT
+from pipeline.reading.feet import alone_said
 from pipeline.reading.foot_groups import FootGroup
-from pipeline.reading.talk import Feet, Segment, Talk
+from pipeline.reading.questions import SOUGHT
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import Status
 
 _NONE_WORDS = frozenset(
@@ -125,20 +126,29 @@ def is_clean(talk: Talk, segment: Segment, feet: Feet) -> bool:
     return there and bool({"clean", "clear", "free"} & words) and words <= _CLEAN
 
 
+def is_heading(talk: Talk, draft: Draft) -> bool:
+    """ "Thrush then. Near fore none, near hind a bit.": a finding alone, that has no foot of its own beside it."""
+    beside = draft.feet and not draft.foot_carried and not _NOT_NAMED_BESIDE & set(draft.rules)
+    told = beside or bool({"refers back", "denied"} & set(draft.rules))
+    return not told and alone_said(talk, draft)
+
+
 def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     """The finding or the answer said last, denied on these feet."""
     findings = [d for d in told_before(talk, segment) if d.slot in ("finding", "tester")]
     if not findings:
         return []
     last = findings[-1]
+    if is_heading(talk, last):
+        if last.feet == feet:  # "Cracks, left front none, left hind one"
+            last.status = Status.ABSENT
+            last.note("denied")
+            return []
+        last.drop(SOUGHT)
     if last.slot == "finding" and "report" in talk.words[segment.start : segment.end]:
         return []  # "near hind nothing to report" denies nothing in particular
     if SOUGHT in last.rules and last.feet == feet:  # "Thrush? None in the left hind."
         last.dropped, last.status = False, Status.ABSENT
-        last.note("denied")
-        return []
-    if last.feet == feet and _NOT_NAMED_BESIDE & set(last.rules):  # "Cracks, left front none, left hind one"
-        last.status = Status.ABSENT
         last.note("denied")
         return []
     if last.slot == "tester":

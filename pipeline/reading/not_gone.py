@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pipeline.reading.denials import SOUGHT
+from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS

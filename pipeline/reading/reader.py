@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from pipeline.reading.assertions import assert_all, mark_sought
+from pipeline.reading.assertions import assert_all
 from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.dates import draft_dates
@@ -28,6 +28,7 @@ from pipeline.reading.other_side import complete_sides
 from pipeline.reading.passive import draft_passive
 from pipeline.reading.places import leave_out_places
 from pipeline.reading.pulled import draft_coming_off, draft_pulled, draft_pulled_by_hand
+from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.segments import split_segments
@@ -121,7 +122,7 @@ class Reader:
         groups = attach_feet(talk)
         attach_zones(talk, groups)
         attach_severity(talk, groups)
-        mark_sought(talk)
+        mark_sought(talk, groups)
         copies = copy_statements(talk, groups)
         assert_all(talk, groups)
         inherit_status(copies)

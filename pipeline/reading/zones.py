@@ -78,16 +78,9 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
         return
     earlier = [d for s in sentence[:position] for d in s.drafts if d.slot in _ZONED]
     if not earlier and not any(s.drafts for s in sentence) and segment.sentence:
-        earlier = [
-            d
-            for s in talk.sentence(segment.sentence - 1)
-            for d in s.drafts
-            if d.slot in _ZONED and s.horse == segment.horse
-        ]
-        sentence, position = (
-            [*talk.sentence(segment.sentence - 1), *sentence],
-            position + len(talk.sentence(segment.sentence - 1)),
-        )
+        ahead = _told_ahead(talk, segment)
+        earlier = [d for s in ahead for d in s.drafts if d.slot in _ZONED and s.horse == segment.horse]
+        sentence, position = [*ahead, *sentence], position + len(ahead)
     if earlier and (
         _another_foot(earlier[-1], groups.get(segment.index, [])) or _turned(earlier[-1], sentence, groups)
     ):
@@ -100,6 +93,13 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
     following = [d for d in later.drafts if d.slot in _ZONED] if later is not None else []
     if following and not _zone_words(sentence[position + 1]):
         _give(following[0], zone, mention, joined=False)
+
+
+def _told_ahead(talk: Talk, segment: Segment) -> list[Segment]:
+    """The sentence before; or that before it, when nothing but a word is between: "Thrush. Lord. Both hinds, …"."""
+    before = talk.sentence(segment.sentence - 1)
+    word = len(before) <= 1 and all(not s.drafts and s.end - s.start == 1 for s in before)
+    return [*talk.sentence(segment.sentence - 2), *before] if word else before
 
 
 def _heading(talk: Talk, segment: Segment) -> bool:
@@ -213,7 +213,8 @@ def _just_told(talk: Talk, segment: Segment) -> list[Draft]:
 
 def _on_these_feet(talk: Talk, sentence: list[Segment], segment: Segment, groups: Groups) -> list[Draft]:
     """ "Thrush on the hinds. Left is mild. Right is severe.": the finding that the sentences before told of both."""
-    named = [g.feet for g in groups.get(segment.index, []) if not g.anaphor]
+    before = [s for s in sentence if s.index <= segment.index]
+    named = [g.feet for s in before for g in groups.get(s.index, []) if not g.anaphor]
     if not named or (segment.own_clause and any(s.drafts for s in sentence)):
         return []
     near = [

@@ -1,0 +1,72 @@
+"""What was only looked for or asked aloud: "I checked for a puncture", "was it a close nail, no, it wasn't"."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from pipeline.reading.foot_groups import Groups
+from pipeline.reading.scopes import reached
+from pipeline.reading.talk import Draft, Segment, Talk
+
+SOUGHT = "only looked for"
+_LEADING = frozenset({"now", "well", "and", "but", "ok", "okay"})
+_ASKING = frozenset({"was", "is", "were", "are", "did", "does", "has", "have", "had", "could"})
+_ASKED_OF = (["it"], ["that"], ["this"], ["there"], ["he"], ["she"], ["they"])
+_ELLIPTIC = frozenset({"nor", "neither", "so", "as", "than"})
+_YES = (
+    ["there", "is"],
+    ["there", "was"],
+    ["there", "are"],
+    ["it", "is"],
+    ["it", "was"],
+    ["yes"],
+    ["yeah"],
+    ["yep"],
+    ["aye"],
+    ["he", "has"],
+    ["she", "has"],
+    ["he", "had"],
+    ["she", "had"],
+    ["he", "does"],
+    ["she", "does"],
+    ["yes", "there", "is"],
+    ["aye", "there", "is"],
+)
+
+
+def mark_sought(talk: Talk, groups: Groups) -> None:
+    """ "I checked for a puncture": what was only looked for is no fact, though a later "there wasn't one" denies it."""
+    for sentence in talk.sentences():
+        asked = talk.words[sentence[-1].end : sentence[-1].end + 1] == ["?"]
+        for position, segment in enumerate(sentence):
+            if asked or _asks(talk, segment):
+                for draft in [d for d in segment.drafts if d.slot == "finding"]:
+                    if not _affirmed(talk, draft, groups):
+                        draft.drop(SOUGHT)
+            for cue in segment.having("doubts", "sought"):
+                for draft in reached(talk, sentence, position, cue):
+                    if draft.slot == "finding":
+                        draft.drop(SOUGHT)
+
+
+def _affirmed(talk: Talk, draft: Draft, groups: Groups) -> bool:
+    """ "Is there thrush? There is, in both hinds": yes, on the feet that the answer names."""
+    behind = talk.segments[draft.segment.index + 1 :][:2]
+    if not behind or talk.words[behind[0].start : behind[0].end] not in _YES:
+        return False
+    named = [g.feet for s in behind if s.sentence == behind[0].sentence for g in groups.get(s.index, [])]
+    if named and not draft.feet:
+        draft.feet = named[0]
+        draft.note("foot: named in the answer")
+    return True
+
+
+def _asks(talk: Talk, segment: Segment) -> bool:
+    """ "Was it a close nail I'd left in", "cracks I was going to say none": asked aloud, before the answer is given."""
+    words = talk.words[segment.start : segment.end]
+    if ("say", "none") in set(pairwise(words)):
+        return True
+    while words[:1] and words[0] in _LEADING:
+        words = words[1:]
+    before = talk.words[segment.start - 1] if segment.start else "."
+    return before not in _ELLIPTIC and words[:1] != [] and words[0] in _ASKING and words[1:2] in _ASKED_OF
