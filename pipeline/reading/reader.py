@@ -39,6 +39,7 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.three_feet import mark_three_of_four
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
+from pipeline.reading.treated import treat_what_is_there
 from pipeline.reading.turned_round import turn_round
 from pipeline.reading.unnamed_weeks import deal_unnamed_weeks
 from pipeline.reading.vet import draft_vet
@@ -126,6 +127,7 @@ class Reader:
         copies = copy_statements(talk, groups)
         assert_all(talk, groups)
         inherit_status(copies)
+        treat_what_is_there(talk)
         return talk, horses
 
 

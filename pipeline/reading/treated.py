@@ -1,0 +1,46 @@
+"""Which foot was treated: the one that has the finding, not the one named last as free of it."""
+
+from __future__ import annotations
+
+from pipeline.reading.talk import Draft, Feet, Talk
+from pipeline.record import FEET, Status
+
+_NEAR = 1  # sentences from the finding to its treatment
+_POINTING = frozenset({"in_hand", "pair_in_hand", "those_three"})
+
+
+def treat_what_is_there(talk: Talk) -> None:
+    """ "Thrush in the off hind, none in the near hind. Iodine on that.": the iodine is the off hind's."""
+    for draft in talk.drafts:
+        treated = draft.slot == "treatment" or (draft.slot, draft.value) == ("work", "removed")
+        if not treated or draft.status is not Status.PRESENT or not draft.feet or _named(talk, draft):
+            continue
+        feet = _where_it_is(talk, draft)
+        if feet:
+            draft.feet = feet
+            draft.note("foot: where the finding is")
+
+
+def _named(talk: Talk, draft: Draft) -> bool:
+    """Whether a foot is named beside the treatment, not only pointed at."""
+    named = [m for m in draft.segment.having("feet") if m.get("feet") not in _POINTING]
+    behind = any("end of the list" in rule or "exactly behind" in rule for rule in draft.rules)
+    return bool(named) or behind
+
+
+def _where_it_is(talk: Talk, treatment: Draft) -> Feet:
+    """The feet that have what the treatment's foot was last said to be free of; none when that foot has anything."""
+    near = [
+        d
+        for s in talk.segments
+        if s.horse == treatment.segment.horse and 0 <= treatment.segment.sentence - s.sentence <= _NEAR
+        for d in s.drafts
+        if d.slot == "finding" and not d.dropped and d.start < treatment.start and d.feet
+    ]
+    there = [d for d in near if d.status in (Status.PRESENT, Status.SUSPECTED)]
+    if any(set(d.feet or ()) & set(treatment.feet or ()) for d in there):
+        return ()
+    absent = [d for d in near if d.status is Status.ABSENT and set(treatment.feet or ()) <= set(d.feet or ())]
+    same = [d for d in there if absent and d.value == absent[-1].value]
+    found = {foot for d in same for foot in d.feet or ()}
+    return tuple(foot for foot in FEET if foot in found)

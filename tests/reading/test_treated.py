@@ -1,0 +1,95 @@
+"""A treatment is on the foot that has the finding, also when another foot was named last as free of it."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = [
+    (
+        (
+            "Tally. Corn in the near fore, no, wait, it's in the off fore, "
+            "and the near fore has none. Antiseptic on that."
+        ),
+        ["LF finding corn absent", "RF finding corn", "RF treatment antiseptic"],
+    ),
+    (
+        "Tally. Thrush in the right hind, none in the left hind. Copper sulfate on that.",
+        ["LH finding thrush absent", "RH finding thrush", "RH treatment copper_sulfate"],
+    ),
+    (
+        "Tally. Corn in the left front, the right front has none. Iodine in it.",
+        ["LF finding corn", "LF treatment iodine", "RF finding corn absent"],
+    ),
+    (
+        "Tally. Abscess in the off fore, nothing in the near fore. Drained it and a poultice on.",
+        ["LF finding abscess absent", "RF finding abscess", "RF treatment drained", "RF treatment poultice"],
+    ),
+    (
+        "Tally. Thrush in both hinds, the fronts have none. Iodine on that.",
+        ["LF+RF finding thrush absent", "LH+RH finding thrush", "LH+RH treatment iodine"],
+    ),
+    (
+        "Tally. No thrush in the left hind, but the right hind has it. Iodine in there.",
+        ["LH finding thrush absent", "RH finding thrush", "RH treatment iodine"],
+    ),
+    (
+        "Tally. Thrush in the left hind, right hind's clean. Copper sulfate in it.",
+        ["LH finding thrush", "LH treatment copper_sulfate", "RH finding thrush absent"],
+    ),
+    (
+        "Tally. Heat in the left front, none in the right. Poulticed it.",
+        ["LF finding heat", "LF treatment poultice", "RF finding heat absent"],
+    ),
+    (
+        "Tally. Canker in the near hind, the off hind is clear of it. Antiseptic on that one.",
+        ["LH finding canker", "LH treatment antiseptic", "RH finding canker absent"],
+    ),
+    (
+        ("Tally. Scratches on all but the off hind, and there's none on that one. Antiseptic on the three of them."),
+        ["LF+RF+LH finding scratches", "LF+RF+LH treatment antiseptic", "RH finding scratches absent"],
+    ),
+    (
+        "Tally. Thrush in all but the left hind. Copper sulfate in the three of them.",
+        ["LF+RF+RH finding thrush", "LF+RF+RH treatment copper_sulfate"],
+    ),
+    (
+        "Tally. Three feet have thrush, not the off hind. Iodine in all three.",
+        ["LF+RF+LH finding thrush", "LF+RF+LH treatment iodine"],
+    ),
+    (
+        "Tally. Thrush in both hinds and the left front. Iodine in the three.",
+        ["LF+LH+RH finding thrush", "LF+LH+RH treatment iodine"],
+    ),
+    (
+        "Tally. Scratches on the fronts and the near hind, antiseptic on the three.",
+        ["LF+RF+LH finding scratches", "LF+RF+LH treatment antiseptic"],
+    ),
+    (
+        "Tally. Thrush in the right hind, none in the left hind. Left hind got hardener.",
+        ["LH finding thrush absent", "LH treatment hardener", "RH finding thrush"],
+    ),
+    (
+        "Tally. Corn in the left front. No thrush in the left hind. Put iodine on it anyway.",
+        ["LF finding corn", "LH finding thrush absent", "LH treatment iodine"],
+    ),
+    (
+        "Tally. Abscess in the near fore, none in the off fore. That shoe's been pulled and left off.",
+        ["LF finding abscess", "LF work removed", "RF finding abscess absent"],
+    ),
+    (
+        "Tally. Thrush in the near hind, nothing in the off hind. Resected the off hind.",
+        ["LH finding thrush", "RH finding thrush absent", "RH treatment resection"],
+    ),
+    (
+        "Tally. No abscess in the left front. Poulticed it all the same.",
+        ["LF finding abscess absent", "LF treatment poultice"],
+    ),
+]
+
+
+@pytest.mark.parametrize(("text", "facts"), CASES)
+def test_treated(read: Read, text: str, facts: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
