@@ -23,7 +23,7 @@ _SPARE = 50  # steps of the silence behind a stretch, a second, that are heard w
 _LEAST_FRAMES = 1000  # ten seconds; whether shorter sound is heard as well without its silence was not measured
 _AT_ONCE = 8  # texts in one go; more needs more memory
 _LEAST = 1e-9
-_NAMES_WEIGHED = 32  # texts
+_NAMES_WEIGHED = 96  # texts; fewer would leave out the rivals of a name
 
 
 class ListeningPipeline(TellingPipeline):

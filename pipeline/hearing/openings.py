@@ -23,6 +23,7 @@ _LONGEST = 3
 _LEAST_ALIKE = 0.4
 _EXPECTED = 8.0  # nats: what speaks for a name that is on the roster, where one is missing
 _STANDS, _AHEAD = -4.5, 2.0
+_HARDLY_ALIKE = 0.5  # below it the sound alone must prefer the name
 _SENTENCE_END = re.compile(r"[.?!;:]$")
 # Said of a horse that is on no roster, or whose name nobody knew.
 _NOT_LISTED = frozenset({"new", "name", "names", "name's", "named", "called", "call"})
@@ -47,10 +48,14 @@ def opening_name(words: Sequence[str], names: Sequence[str], weighing: Weighing)
         name = weighed.proposal.wording
         best[name] = max(best.get(name, weighed), weighed, key=support)
     ranked = sorted(best.values(), key=support, reverse=True)
-    if not ranked or support(ranked[0]) < _STANDS:
+    if not ranked or support(ranked[0]) < _needed(ranked[0]):
         return None
     clear = len(ranked) == 1 or support(ranked[0]) - support(ranked[1]) >= _AHEAD
     return ranked[0] if clear else None
+
+
+def _needed(weighed: Weighed) -> float:
+    return _STANDS if weighed.proposal.likeness >= _HARDLY_ALIKE else _EXPECTED
 
 
 def _proposals(words: Sequence[str], plain: Sequence[str], names: Sequence[str]) -> list[Proposal]:

@@ -83,3 +83,9 @@ def test_words_that_sound_nothing_like_a_name_are_not_weighed() -> None:
 )
 def test_a_name_stands_in_a_text_as_a_word(text: str, named: bool) -> None:
     assert is_named(text, ROSTER) is named
+
+
+@pytest.mark.parametrize(("margin", "stands"), [(-1.0, False), (3.0, False), (5.0, True)])
+def test_a_name_that_sounds_hardly_like_what_was_written_needs_the_sound_outright(margin: float, stands: bool) -> None:
+    """Of "retlete" and "Diesel" hardly half is alike, which costs 4 nats."""
+    assert (opening_name(words("Retlete begins."), ["Diesel"], Ear(diesel=margin)) is not None) is stands
