@@ -5,7 +5,12 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from hypothesis import settings
 from pytest_socket import disable_socket
+
+# How long an example takes depends on what else the machine does; speed is measured in the benches.
+settings.register_profile("unhurried", deadline=None)
+settings.load_profile("unhurried")
 
 
 @pytest.fixture(autouse=True)

@@ -2,8 +2,9 @@
 
 Nearly every memo begins with a name of the roster. Where none can be read in its first stretch, every name that sounds
 at all like some words at its head is weighed against the sound there; it stands when the sound bears it out and no
-other name nearly as well. The limits were chosen on 182 openings of memos in five synthetic voices, clean and in noise:
-of 46 without a name it found 13 of the 27 that were said, and 3 that were not (none of them in clean sound).
+other name nearly as well. Of 240 openings of memos in five synthetic voices (the limits were chosen on 182 of them) the
+horse was right in 60 of 70 without this and in 68 with it in clean sound, in 61 and 64 of 72 at 15 dB, in 51 and 54 of
+71 at 5 dB; in clean sound half of the gain is that of stretches heard again.
 """
 
 from __future__ import annotations
@@ -27,6 +28,30 @@ _HARDLY_ALIKE = 0.5  # below it the sound alone must prefer the name
 _SENTENCE_END = re.compile(r"[.?!;:]$")
 # Said of a horse that is on no roster, or whose name nobody knew.
 _NOT_LISTED = frozenset({"new", "name", "names", "name's", "named", "called", "call"})
+# Words of feet and their fittings stand for themselves, unless a name sounds the same.
+_OF_FEET = frozenset(
+    [
+        "fore",
+        "fores",
+        "front",
+        "fronts",
+        "hind",
+        "hinds",
+        "near",
+        "off",
+        "left",
+        "right",
+        "toe",
+        "toes",
+        "heel",
+        "heels",
+        "shoe",
+        "shoes",
+        "nail",
+        "nails",
+    ]
+)
+_THE_SAME = 0.9
 
 
 def is_named(text: str, names: Sequence[str]) -> bool:
@@ -69,6 +94,6 @@ def _proposals(words: Sequence[str], plain: Sequence[str], names: Sequence[str])
             found += [
                 Proposal(first, last, heard, name, likeness, name=True, prior=_EXPECTED)
                 for name, likeness in likely
-                if likeness >= _LEAST_ALIKE
+                if likeness >= (_THE_SAME if _OF_FEET.intersection(plain[first:last]) else _LEAST_ALIKE)
             ]
     return found
