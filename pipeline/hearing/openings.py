@@ -31,26 +31,10 @@ _NOT_LISTED = frozenset({"new", "name", "names", "name's", "named", "called", "c
 # Words of feet and their fittings stand for themselves, unless a name sounds the same.
 _OF_FEET = frozenset(
     [
-        "fore",
-        "fores",
-        "front",
-        "fronts",
-        "hind",
-        "hinds",
-        "near",
-        "off",
-        "left",
-        "right",
-        "toe",
-        "toes",
-        "heel",
-        "heels",
-        "shoe",
-        "shoes",
-        "nail",
-        "nails",
+        "fore", "fores", "front", "fronts", "hind", "hinds", "near", "off", "left", "right", "toe", "toes", "heel",
+        "heels", "shoe", "shoes", "nail", "nails",
     ]
-)
+)  # fmt: skip
 _THE_SAME = 0.9
 
 
