@@ -144,7 +144,7 @@ def _attach_segment(
             follows = earlier is not None and _same_statement(sentence, position, groups)
             draft.feet = earlier.feet if follows and earlier and draft.value not in _HORSE_GAITS else ()
             continue
-        draft.feet = _in_every(talk, draft) or _in_each(
+        draft.feet = _in_every(talk, draft, earlier.feet if earlier else hand) or _in_each(
             talk, draft, earlier.feet if earlier else _shod_before(talk, draft, hand)
         )
         draft.foot_carried = True
@@ -202,13 +202,22 @@ def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     return shod[-1] if shod and added and set(hand) < set(shod[-1]) else hand
 
 
-def _in_every(talk: Talk, draft: Draft) -> Feet | None:
+def _in_every(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     """ "Eight nails in every shoe": every foot that was shod."""
+    if draft.slot == "shoe_state":
+        return _every_shoe(talk, draft, hand)
     if draft.slot not in ("nails", "nail_size") or "every" not in talk.words[draft.start : draft.end + 3]:
         return None
     drafts = [d for s in talk.segments[: draft.segment.index] if s.horse == draft.segment.horse for d in s.drafts]
     shod = {foot for d in drafts if d.slot == "work" and d.value in ("new_shoe", "reset") for foot in d.feet or ()}
     return tuple(foot for foot in FEET if foot in shod) or None
+
+
+def _every_shoe(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
+    """ "Every shoe worn thin", "all his shoes were loose": all four, unless a pair is spoken of."""
+    words = set(talk.words[draft.segment.start : draft.segment.end])
+    whole = bool({"every", "each", "all", "whole"} & words) and bool({"shoe", "shoes", "set"} & words)
+    return FEET if whole and (hand is None or len(hand) == 1) else None
 
 
 def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:

@@ -143,7 +143,7 @@ def _the_lot(talk: Talk, mention: Mention) -> bool:
 
 def _compared(talk: Talk, mention: Mention) -> bool:
     """ "Match the right", "seen from the front": a foot that is only looked at."""
-    if _the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", "."):
+    if _the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
     pronoun = talk.words[mention.end : mention.end + 1] in _PRONOUNS
     if talk.words[mention.start : mention.end] == ["behind"] and pronoun and _after_packing(talk, mention):

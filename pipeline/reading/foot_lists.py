@@ -42,7 +42,8 @@ def _runs(talk: Talk) -> list[list[Mention]]:
     runs: list[list[Mention]] = []
     for foot in [m for m in talk.mentions if m.get("feet") in _FEET and not m.dropped]:
         held = set().union(*(_FEET[m.readings["feet"]] for m in runs[-1])) if runs else set()
-        between = set(talk.words[runs[-1][-1].end : foot.start]) if runs else set()
+        gap = range(runs[-1][-1].end, foot.start) if runs else range(0)
+        between = {talk.tokens.lowers[at] for at in gap}  # as written: a stop that was softened parts them
         joined = between & _JOINTS and between <= _JOINTS | _LEADS
         if runs and joined and not held & _FEET[foot.readings["feet"]]:
             runs[-1].append(foot)

@@ -18,6 +18,7 @@ from pipeline.reading.drafting import (
 )
 from pipeline.reading.feet import attach_feet
 from pipeline.reading.foot_names import join_feet, mark_counted_feet, mark_exceptions
+from pipeline.reading.graded_again import draft_again
 from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.measures import MeasureReader
@@ -121,6 +122,7 @@ class Reader:
         _draft(talk, horses.found, day)
         carry_out(talk, horses.found, strikes)
         groups = attach_feet(talk)
+        draft_again(talk, groups)
         attach_zones(talk, groups)
         attach_severity(talk, groups)
         mark_sought(talk, groups)

@@ -11,6 +11,7 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
+_NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none"})
 _COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "same"})
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
@@ -25,7 +26,7 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
         _contrasted_with_now(talk, sentence, position)
         cues = _earlier_cues(talk, sentence, segment)
         today = segment.having("times", "today")
-        if today and "it" in talk.words[segment.start : segment.end] and not segment.drafts:
+        if today and _there_today(talk, segment):
             _still_there(sentence[:position])
         if today and (not cues or today[-1].start > cues[-1].start):
             recalled = False
@@ -57,6 +58,12 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
         _recall_then(talk, sentence, position)
         _taken_off(talk, segment)
         _treated_by_others(talk, segment)
+
+
+def _there_today(talk: Talk, segment: Segment) -> bool:
+    """ "… and it's still there"; not "nothing done to it now"."""
+    words = set(talk.words[segment.start : segment.end])
+    return "it" in words and not segment.drafts and not words & _NOT_THERE
 
 
 def _speaks_of_before(talk: Talk, segment: Segment, cue: Mention) -> bool:

@@ -1,0 +1,74 @@
+"""The finding just told, on another foot with a place or a degree of its own: "off fore, toe also, slight"."""
+
+from __future__ import annotations
+
+from pipeline.reading.foot_groups import FootGroup, Groups
+from pipeline.reading.talk import Draft, Segment, Talk
+
+_LIGHT = frozenset(
+    {"too", "also", "as", "well", "likewise", "ditto", "the", "a", "an", "at", "in", "on", "one", "that", "'s", "is"}
+    | {"it", "only", "just", "and", ",", "of", "his", "her", "though", "this", "there", "time", "but"}
+)
+_ALSO = frozenset({"too", "also", "well", "likewise", "ditto"})
+_WITH_TREATMENT = 2  # sentences back, when the one between tells what was put on it
+_ELSEWHERE = ("denials", "resolutions", "taking_back", "times", "doubts", "plans", "not_facts", "asides")
+
+
+def draft_again(talk: Talk, groups: Groups) -> None:
+    """Draft a finding anew where a sentence has nothing but a foot and where, or how bad, it is there.
+
+    Before places and degrees are given out, so that they go to this foot and not to the one before.
+    """
+    for segment in talk.segments:
+        named = [g for g in groups.get(segment.index, []) if not g.anaphor]
+        if len(named) != 1 or segment.drafts or not _opens(talk, segment, named[0]):
+            continue
+        said = _said_of_it(talk, segment, groups)
+        last = _last_finding(talk, segment)
+        if not said or not _narrows(talk, said) or last is None or set(named[0].feet) & set(last.feet or named[0].feet):
+            continue
+        segment.drafts.append(_again(last, segment, named[0]))
+
+
+def _opens(talk: Talk, segment: Segment, group: FootGroup) -> bool:
+    return set(talk.words[segment.start : group.start]) <= _LIGHT
+
+
+def _said_of_it(talk: Talk, segment: Segment, groups: Groups) -> list[Segment]:
+    """The segment and those behind it in its sentence up to the next foot; none when something else is told there."""
+    said = [segment]
+    for behind in talk.sentence(segment.sentence):
+        if behind.index > segment.index:
+            if groups.get(behind.index):
+                break
+            said.append(behind)
+    return [] if any(s.drafts for s in said) else said
+
+
+def _narrows(talk: Talk, said: list[Segment]) -> bool:
+    """Whether a place is said, or a degree without "too", and nothing that is not light."""
+    mentions = [m for s in said for m in s.mentions if not m.dropped]
+    if any(m.is_any(_ELSEWHERE) for m in mentions):
+        return False
+    held = {i for m in mentions if m.is_any(("feet", "zones", "severities")) for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(said[0].start, said[-1].end) if i not in held}
+    graded = any(m.get("severities") for m in mentions) and not rest & _ALSO
+    return rest <= _LIGHT and (any(m.get("zones") for m in mentions) or graded)
+
+
+def _last_finding(talk: Talk, segment: Segment) -> Draft | None:
+    """The finding that was told last, here or in the sentence before, what was put on it left aside."""
+    own = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
+    told = [d for s in own for d in s.drafts if not d.dropped]
+    last = next((d for d in reversed(told) if d.slot != "treatment"), None)
+    if last is None or last.slot != "finding":
+        return None
+    near = 1 if last is told[-1] else _WITH_TREATMENT
+    return last if segment.sentence - last.segment.sentence <= near else None
+
+
+def _again(last: Draft, segment: Segment, group: FootGroup) -> Draft:
+    made = Draft(last.slot, last.value, segment, group.start, group.end, last.match, feet=group.feet)
+    made.evidence = set(range(group.start, group.end)) | last.evidence
+    made.note("the finding before, on another foot")
+    return made
