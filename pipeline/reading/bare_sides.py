@@ -41,6 +41,12 @@ _BARE_AFTER = frozenset(
         "he",
         "she",
         "it",
+        "took",
+        "takes",
+        "gets",
+        "needs",
+        "wants",
+        "lost",
     }
 )
 _CLAUSE_OPENERS = frozenset({",", "and", ".", "but", ";"})

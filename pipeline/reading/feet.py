@@ -17,6 +17,8 @@ _LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
 _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
+_ARE = (["are"], ["'re"], ["were"], ["both"], ["got"], ["have"])
+_JUST = 2  # sentences from the feet told one by one to the word for both
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
 
@@ -29,7 +31,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
         before = hand
         for segment in sentence:
             if segment.horse != horse:
-                hand, before, horse = None, None, segment.horse
+                hand, before, horse, talk.across = None, None, segment.horse, None
             named = any(groups.get(s.index) for s in sentence if s.index < segment.index)
             found, hand = groups_of(talk, segment, hand, named)
             groups[segment.index] = found
@@ -145,7 +147,7 @@ def _attach_segment(
             draft.feet = earlier.feet if follows and earlier and draft.value not in _HORSE_GAITS else ()
             continue
         draft.feet = _in_every(talk, draft, earlier.feet if earlier else hand) or _in_each(
-            talk, draft, earlier.feet if earlier else _shod_before(talk, draft, hand)
+            talk, draft, earlier.feet if earlier else _those(talk, draft, _shod_before(talk, draft, hand))
         )
         draft.foot_carried = True
         draft.note("foot: still in hand")
@@ -200,6 +202,18 @@ def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     last = [d.slot for s in before for d in s.drafts if d.feet == hand]
     added = bool(last) and set(last) <= {"traction", "clips", "pad", "packing"}
     return shod[-1] if shod and added and set(hand) < set(shod[-1]) else hand
+
+
+def _those(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
+    """ "Leather under the left front, a rim pad under the right, oakum in the leather one. Those are new": the pair."""
+    start = talk.sentence(draft.segment.sentence)[0].start
+    several = talk.words[start] in ("those", "they", "these") and talk.words[start + 1 : start + 2] in _ARE
+    if draft.slot not in SETUP_SLOTS or not several or feet is None or len(feet) != 1:
+        return feet
+    other = ("R" if feet[0][0] == "L" else "L") + feet[0][1]
+    near = [s for s in talk.segments[: draft.segment.index] if 0 < draft.segment.sentence - s.sentence <= _JUST]
+    told = {foot for s in near if s.horse == draft.segment.horse for d in s.drafts for foot in d.feet or ()}
+    return tuple(foot for foot in FEET if foot in (*feet, other)) if other in told else feet
 
 
 def _in_every(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
+from pipeline.reading.pointed_out import both_across, is_across, of_the_two
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import FEET
 
@@ -96,10 +97,12 @@ def groups_of(
             continue
         if talk.words[mention.end - 1] == "anything" and not _looked_over(talk, segment, mention):
             continue  # "he hasn't stood on anything"
-        feet = _rest(talk, segment) if name == "other_three" and working else None
+        feet = of_the_two(talk, segment, mention, hand) or both_across(talk, name, hand)
+        feet = feet or (_rest(talk, segment) if name == "other_three" and working else None)
         feet = feet or (talk.left_out if name == "in_hand" else None) or resolve(name, hand)
         if feet is None:
             continue
+        talk.across = feet if is_across(feet) else talk.across
         if name != "in_hand":
             talk.left_out = resolve(name.split("-", 1)[1], hand) if "-" in name else None
         anaphor = name in ("in_hand", "pair_in_hand")

@@ -28,6 +28,7 @@ from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.passive import draft_passive
 from pipeline.reading.places import leave_out_places
+from pipeline.reading.pointed_out import point_out
 from pipeline.reading.pulled import draft_coming_off, draft_pulled, draft_pulled_by_hand
 from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
@@ -113,6 +114,7 @@ class Reader:
         another_horses_number(talk)
         strikes = [*found_on_another(talk), *repair(talk), *misnamed(talk)]
         exact = [e for e in exact if not any(m.dropped and "horse" in m.readings and m.start == e[0] for m in mentions)]
+        point_out(talk)
         join_feet(talk)
         talk.fix_places()
         split_segments(talk)

@@ -17,9 +17,7 @@ _ONE_NUMBER = _COUNTS | {*LENGTHS, *ANGLES, *SCORES, "wedge"}
 _SAID_LAST = _ONE_NUMBER | {"pulse"}
 _ANSWERED_WITHIN = 2  # sentences from a thought to its denial
 _ANNOUNCED = SETUP_SLOTS - _COUNTS
-_ON_A_SHOE = frozenset(
-    {"shoe_size", "shoe_type", "shoe_material", "nails", "nail_size", "nail_line", "clips", "traction"}
-)
+_ON_A_SHOE = frozenset({"shoe_size", "shoe_type", "shoe_material", "nails", "nail_size", "clips", "traction"})
 _UNDER_SHOES = frozenset({"trim", "removed"})
 _WHOLE_HORSE_WORK = frozenset({"trim", "reset", "new_shoe"})
 
@@ -273,7 +271,7 @@ def _without_shoes_on_a_bare_foot(rows: list[Settled]) -> list[Settled]:
     }
 
     def meant(row: Settled) -> bool:
-        of_several = len(row.draft.feet or ()) > 1 and row.draft.status is Status.PRESENT
+        of_several = not set(row.draft.feet or ()) <= set(off) and row.draft.status is Status.PRESENT
         on_a_shoe = row.draft.slot in _ON_A_SHOE and row.draft.value != "boot"
         return row.foot in off and of_several and on_a_shoe and row.draft.start > off[row.foot]
 

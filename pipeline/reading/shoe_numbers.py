@@ -43,6 +43,7 @@ class ShoeNumbers(NumberContext):
             or self._after_nails(segment, before, mention)
         )
         nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment, number))
+        nail_cue = nail_cue or self._before_their_count(segment, number)
         if number.plural and self._words[mention.end : mention.end + 2] == ["for", "nails"]:
             self._set_frame("nail_size", segment)
             return self._add(segment, "nail_size", plain(number.value), mention, mention.end + 2)
@@ -67,6 +68,17 @@ class ShoeNumbers(NumberContext):
         own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
         nailed = bool(drafts) and drafts[-1].slot == "nails"
         return nailed and (any(d.slot == "shoe_size" for d in own) or number.value >= _BIG_NAIL)
+
+    def _before_their_count(self, segment: Segment, number: Number) -> bool:
+        """ "Size three, number fives, six apiece": a second size between the shoe's and the count is the nails'."""
+        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        behind = self._talk.mention_starting(number.end + 1)
+        if self._words[number.end : number.end + 1] != [","] or behind is None or behind.number is None:
+            return False
+        counted = self._talk.mention_starting(behind.end)
+        named = counted is not None and (counted.get("totals") is not None or counted.get("measures") == "nails")
+        sized = bool(drafts) and drafts[-1].slot == "shoe_size" and drafts[-1].start < number.start
+        return named and sized and number.value >= _LEAST_NAIL_SIZE and not segment.having("feet")
 
     def _after_nails(self, segment: Segment, before: Mention, mention: Mention) -> bool:
         """ "Three nails a side, size five": a size right after the nails of a sized shoe is theirs."""

@@ -1,0 +1,126 @@
+"""A foot pointed at by what it has: "the loose one I reset", "oakum in the leather one only", "the front one's mild".
+
+The words that point become a foot on the mentions, where what they name was said of one foot before.
+"""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Feet, Segment, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import FEET, MatchKind
+from pipeline.vocabulary import CLASS_SLOTS
+
+_POINTING = ("shoe_states", "shoe_types", "shoe_materials", "pads", "work", "severities", "findings", "gaits")
+_THE = frozenset({"the", "that", "his", "her", "this"})
+_NOUNS = frozenset({"one", "shoe", "foot"})
+_CLAUSE_ENDS = frozenset({",", "and", "but", *SENTENCE_ENDS})
+_BACK = 3  # sentences from what is pointed at to the words that point
+_ENDS = {"fronts": "F", "hinds": "H"}
+
+
+def point_out(talk: Talk) -> None:
+    """Make a foot of every "the loose one", "the leather one", "the club" whose foot was said before."""
+    for mention in [m for m in talk.mentions if m.is_any(_POINTING) and not m.dropped]:
+        end = _noun_end(talk, mention)
+        if end is not None and mention.start and talk.words[mention.start - 1] in _THE and not mention.dropped:
+            word = talk.words[mention.start]
+            foot = _foot_said_with(talk, _alike_before(talk, mention)) or _foot_said_with(
+                talk, _word_before(talk, mention.start, word)
+            )
+            _point(talk, mention.start - 1, end, foot)
+    for at in range(1, len(talk.words) - 1):
+        word, behind = talk.words[at], talk.words[at + 1]
+        alone = word == "club" and behind not in ("foot", "feet", "footed")
+        if talk.words[at - 1] in _THE and (alone or behind == "one") and not _said_otherwise(talk, at):
+            foot = _foot_said_with(talk, _word_before(talk, at, word))
+            _point(talk, at - 1, at + 1 if alone else at + 2, foot)
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _point(talk: Talk, start: int, end: int, foot: str | None) -> None:
+    """Put a foot in place of the words ``[start, end)``, unless their clause names one itself."""
+    if foot is None or _foot_beside(talk, start, end):
+        return
+    for other in [m for m in talk.mentions if start <= m.start < end]:
+        other.dropped = True
+    talk.mentions.append(Mention(start, end, tuple(range(start, end)), {"feet": foot}, MatchKind.VARIANT))
+
+
+def _said_otherwise(talk: Talk, at: int) -> bool:
+    """Whether the word before "one" is a word of its own: a foot, a number, a thing of the trade."""
+    return any(m.start <= at < m.end and (m.number or m.is_any((*CLASS_SLOTS, "feet"))) for m in talk.mentions)
+
+
+def _noun_end(talk: Talk, mention: Mention) -> int | None:
+    """The token behind "one", "shoe" or "foot", in the form itself ("loose shoe") or right behind it."""
+    if talk.words[mention.end : mention.end + 1] and talk.words[mention.end] in _NOUNS:
+        return mention.end + 1
+    named = mention.end - mention.start > 1 and talk.words[mention.end - 1] in _NOUNS
+    return mention.end if named else None
+
+
+def _floor(talk: Talk, at: int) -> int:
+    """The token from which on the same horse was spoken of in the last sentences."""
+    floor, stops = at, 0
+    while floor > 0 and stops <= _BACK:
+        floor -= 1
+        stops += talk.words[floor] in SENTENCE_ENDS
+    named = [m.end for m in talk.mentions if m.get("horse") and m.end <= at]
+    return max(floor, max(named, default=0))
+
+
+def _alike_before(talk: Talk, pointing: Mention) -> int | None:
+    """The token where the same thing was said last."""
+    told = [m for m in talk.mentions if _floor(talk, pointing.start) <= m.start and m.end < pointing.start]
+    same = [m for m in told if any(m.get(n) is not None and m.get(n) == pointing.get(n) for n in _POINTING)]
+    return same[-1].start if same else None
+
+
+def _word_before(talk: Talk, at: int, word: str) -> int | None:
+    """The token where the same word was said last: "leather pad on the left front … the leather one"."""
+    return next((i for i in range(at - 2, _floor(talk, at) - 1, -1) if talk.words[i] == word), None)
+
+
+def _foot_said_with(talk: Talk, at: int | None) -> str | None:
+    """The one foot that is named in the clause of the token."""
+    foot = _foot_beside(talk, at, at + 1) if at is not None else None
+    return foot if foot in (*FEET, "bare_L", "bare_R") else None
+
+
+def _foot_beside(talk: Talk, start: int, end: int) -> str | None:
+    """The foot named in the clause of the tokens, the only one; "several" when there are more."""
+    while start and talk.words[start - 1] not in _CLAUSE_ENDS:
+        start -= 1
+    while end < len(talk.words) and talk.words[end] not in _CLAUSE_ENDS:
+        end += 1
+    feet = {str(m.get("feet")) for m in talk.mentions if m.get("feet") and start <= m.start < end}
+    if not feet:
+        return None
+    return next(iter(feet)) if len(feet) == 1 else "several"
+
+
+def of_the_two(talk: Talk, segment: Segment, mention: Mention, hand: Feet | None) -> Feet | None:
+    """ "Seedy toe in the left front and right hind, mild on the front one": the front one of the two in hand."""
+    end = _ENDS.get(str(mention.get("feet")))
+    across = hand if is_across(hand) else talk.across
+    one = {"one", "foot"} & set(talk.words[mention.end - 1 : mention.end + 1])
+    graded = not segment.drafts and any(m.is_any(("severities", "zones")) for m in segment.mentions)
+    answered = bool(segment.drafts) and all(d.slot in ("tester", "pulse") for d in segment.drafts)
+    if end is None or across is None or not (one or graded or answered):
+        return None
+    return tuple(foot for foot in across if foot[1] == end)
+
+
+def is_across(feet: Feet | None) -> bool:
+    """Whether the feet are one front and one hind: "left front and right hind"."""
+    return feet is not None and sorted(foot[1] for foot in feet) == ["F", "H"]
+
+
+def both_across(talk: Talk, name: str, hand: Feet | None) -> Feet | None:
+    """ "Copper sulfate in the two of them", "the opposite two are clear": of a front and a hind that were named."""
+    if talk.across is None or not set(hand or ()) <= set(talk.across):
+        return None
+    if name == "other_two":
+        return tuple(foot for foot in FEET if foot not in talk.across)
+    return talk.across if name == "pair_in_hand" else None
