@@ -22,6 +22,9 @@ _SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["h
 _SAME_AGAIN = frozenset(
     {"same deal", "same again", "the same again", "ditto", "same story", "same thing", "likewise", "exactly the same"}
 )
+_COMMON = frozenset(
+    {"heel", "heels", "toe", "toes", "sole", "soles", "wall", "walls", "white", "the", "a", "his", "her"}
+)
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
@@ -269,11 +272,18 @@ def _told_next(talk: Talk, segment: Segment) -> bool:
     return talk.words[behind.start] in ("that", "it", "this")
 
 
+def _meant(talk: Talk, segment: Segment, earlier: list[Draft]) -> Draft | None:
+    """ "Thin sole on the off fore, testers mild. Near fore used to be thin as well": the finding named by its word."""
+    said = content_of(talk, segment) - _COMMON
+    findings = [d for d in reversed(earlier) if d.slot == "finding" and d.end - d.start > 1]
+    return next((d for d in findings if talk.words[d.start] in said), None)
+
+
 def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[FootGroup]]) -> list[Copied]:
     earlier = [d for d in told_before(talk, segment) if d.slot not in HORSE_SLOTS]
     if not earlier:
         return []
-    last = earlier[-1]
+    last = _meant(talk, segment, earlier) or earlier[-1]
     if not groups.get(last.segment.index) and not segment.having("same", "too"):
         return []
     source = [

@@ -223,6 +223,8 @@ class HorseFinder(NameFinder):
             return everyone
         if slot not in ("next_visit_weeks", "manner"):
             return []
+        if slot == "next_visit_weeks":
+            cues |= self._cues_of_corrected(segment)
         following = self._following(segment)
         if following is not None and slot == "next_visit_weeks":
             cues |= {m.get("horse_cues") for m in following.mentions}
@@ -232,6 +234,13 @@ class HorseFinder(NameFinder):
             return [i for i in everyone if i not in (named or {segment.horse})]
         paired = "pair" in cues or any(m.get("feet") == "pair_in_hand" for m in segment.mentions)
         return everyone if paired else []
+
+    def _cues_of_corrected(self, segment: Segment) -> set[str | None]:
+        """ "Eight weeks the pair, well, no, seven": a number put right is said of whom the first was said of."""
+        olds = [m.stands_for.start for m in segment.mentions if m.stands_for is not None]
+        said = [s for s in self._talk.sentence(segment.sentence) if any(s.start <= at < s.end for at in olds)]
+        named = any(segment.start <= span.start < segment.end for span in self.found.spans)
+        return {m.get("horse_cues") for s in said for m in s.mentions} if not named else set()
 
     def _the_other_one(self, segment: Segment) -> bool:
         """ "Ten weeks Bodkin, six for the mare": of two horses the one whose name the sentence does not say."""

@@ -27,13 +27,16 @@ PLANNABLE = frozenset(
 )
 ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
 _GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
+_DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
+_IS_DOING = ("'m", "putting")
+_BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
 
 def plan(talk: Talk, sentence: list[Segment]) -> None:
     end = sentence[-1].end
     conditions = _conditions(talk, sentence, end)
-    planned_from = [(m.start, _plan_end(sentence, m)) for s in sentence for m in s.having("plans", "before")]
+    planned_from = [(m.start, _plan_end(talk, sentence, m)) for s in sentence for m in s.having("plans", "before")]
     planned_from += [(stop, end) for _, stop in conditions if stop < end]
     for position, segment in enumerate(sentence):
         for cue in segment.having("plans", "unmet"):
@@ -42,7 +45,7 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
             _give_up(talk, sentence, cue)
         for cue in segment.having("plans", "before"):
             _drop_feared(talk, segment, cue)
-        whole = any(_is_time_of_plan(talk, m) for m in segment.mentions)
+        whole = any(_is_time_of_plan(talk, m) for m in segment.mentions) or _set_for_a_day(talk, sentence, position)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
             if any(start <= draft.start < stop for start, stop in conditions):
@@ -94,6 +97,19 @@ def _give_up(talk: Talk, sentence: list[Segment], cue: Mention) -> None:
             draft.drop("only intended")
 
 
+def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
+    """ "I'm putting a glue-on on it Tuesday", "we're fitting bars tomorrow": done on a day to come."""
+    segment = sentence[position]
+    if segment.past or segment.having("times", "today"):
+        return False
+    days = [m for m in segment.mentions if m.get("times") == "recent" and talk.words[m.end - 1] in _DAYS]
+    named = bool(days) or "tomorrow" in talk.words[segment.start : segment.end]
+    named = named or any(talk.words[i : i + 2] == ["next", "week"] for i in range(segment.start, segment.end))
+    subjects = talk.plays("subject", segment.start, segment.end)
+    going = [talk.words[i + 1 : i + 3] for i in subjects]
+    return named and any(w[0] in _BEING and w[1].endswith("ing") for w in going if len(w) == len(_IS_DOING))
+
+
 def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
     return mention.get("plans") == "before" and " ".join(talk.words[mention.start : mention.end]) in _PLAN_TIMES
 
@@ -139,10 +155,11 @@ def _opens_main(mention: Mention) -> bool:
     return mention.get("plans") in ("main", "before") or mention.get("vet") is not None
 
 
-def _plan_end(sentence: list[Segment], cue: Mention) -> int:
+def _plan_end(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
     """A plan reaches to the end of its sentence, or to the first word of today."""
     today = [m.start for s in sentence for m in s.having("times", "today") if m.start > cue.end]
-    turns = [s.start for s in sentence if s.start > cue.end and s.joined_by("but", ", but", "so", ", so")]
+    joined = [s for s in sentence if s.joined_by("but", ", but", "so", ", so") or talk.words[s.start] == "so"]
+    turns = [s.start for s in joined if s.start > cue.end]
     return min([*today, *turns], default=sentence[-1].end)
 
 

@@ -52,6 +52,18 @@ def draft_coming_off(talk: Talk) -> None:
             _add(talk, at, "work", "removed", "work: to be taken off")
 
 
+def draft_came_off(talk: Talk) -> None:
+    """ "His hind shoes came off at New Year": the shoes of a pair that came off in the past were taken off then."""
+    for at in range(1, len(talk.words) - 1):
+        if talk.words[at : at + 2] != ["came", "off"]:
+            continue
+        segment = next((s for s in talk.segments if s.start <= at < s.end), None)
+        if segment is None or not {"shoes", "plates"} & set(talk.words[max(segment.start, at - 4) : at]):
+            continue
+        if segment.having("times", "history") and not any(d.slot in ("work", "shoe_state") for d in segment.drafts):
+            _add(talk, at, "work", "removed", "work: taken off")
+
+
 def _taking(talk: Talk, foot: Mention) -> int | None:
     """The token of the verb that takes off the shoes of this foot, when the farrier is its subject."""
     before = range(foot.start - 1, max(-1, foot.start - _PULLED - 1), -1)

@@ -29,7 +29,7 @@ from pipeline.reading.other_side import complete_sides
 from pipeline.reading.passive import draft_passive
 from pipeline.reading.places import leave_out_places
 from pipeline.reading.pointed_out import point_out
-from pipeline.reading.pulled import draft_coming_off, draft_pulled, draft_pulled_by_hand
+from pipeline.reading.pulled import draft_came_off, draft_coming_off, draft_pulled, draft_pulled_by_hand
 from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
@@ -153,6 +153,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_pulled(talk)
     draft_pulled_by_hand(talk)
     draft_coming_off(talk)
+    draft_came_off(talk)
     draft_passive(talk)
     draft_white_line(talk)
     draft_responses(talk)

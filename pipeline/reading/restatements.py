@@ -10,6 +10,15 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 
 _OPPOSITE = {"medial": "lateral", "lateral": "medial"}
+_OR_WAS_IT = (
+    ["or", "was", "it"],
+    ["or", "is", "it"],
+    ["or", "was", "that"],
+    ["or", "did", "i", "say"],
+    ["or", "were", "they"],
+    ["or", "was", "it", "a"],
+)
+_LONGEST_OR = 7  # words from the one number to the other: "weeks , or did i say"
 _FRAMED = 2  # the commas around "let me look again"
 _NAMED_WITHIN = 5  # tokens from a number that is denied to the comma: "not six nails in that left front, five"
 _INSTEAD = frozenset(
@@ -50,12 +59,30 @@ _IT_WAS = frozenset(
 def restate(talk: Talk) -> None:
     """Exchange, on the mentions, what was begun anew, said wrongly before, or only denied."""
     _restart(talk)
+    _one_or_other(talk)
     _looked_again(talk)
     _said_before(talk)
     _would_not_say(talk)
     _not_that_number(talk)
     _this_not_that(talk)
     _more_than_that(talk)
+
+
+def _one_or_other(talk: Talk) -> None:
+    """ "Six weeks, or was it five. Five.": of two numbers the one that is then said alone."""
+    numbers = [m for m in talk.having("number") if m.number is not None]
+    for first, second, last in zip(numbers, numbers[1:], numbers[2:], strict=False):
+        between = talk.words[first.end : second.start]
+        asked = any(between[-len(words) :] == words for words in _OR_WAS_IT)
+        alone = talk.words[second.end : last.start] in (["."], [","], ["?"])
+        closed = talk.words[last.end : last.end + 1] in (["."], [","], [])
+        if not (asked and alone and closed) or len(between) > _LONGEST_OR:
+            continue
+        if said_again(second, last, "number"):
+            swap(talk, first, second, "number")
+            last.dropped = True
+        elif said_again(first, last, "number"):
+            second.dropped = last.dropped = True
 
 
 def _looked_again(talk: Talk) -> None:

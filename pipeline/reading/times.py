@@ -34,6 +34,7 @@ _OTHER_TIMES = frozenset(
         "rest",
     ]
 )
+_TURNING = frozenset({"actually", "no", ",", "sorry", "wait", "well", "and", "but", "hang", "hold", "on"})
 _SCORED = ("body_condition", "cresty_neck", "obel")
 _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
 _SETTLED = frozenset({"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book"})
@@ -58,6 +59,10 @@ _NAMED_BY = frozenset(
         "again",
         "so",
         "likes",
+        "wants",
+        "needs",
+        "every",
+        "it",
         "say",
         "past",
         "over",
@@ -91,7 +96,10 @@ def _names_first(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
     """Whether a horse's name opens the sentence, or follows its number: "no, eight for Corny"."""
     numbers = [m for s in sentence for m in s.mentions if m.number is not None]
     told = any(talk.words[m.end : m.end + 1] in (["for"], ["on"]) and m.end + 1 in names for m in numbers)
-    return sentence[0].start in names or told
+    start = sentence[0].start
+    while start < sentence[-1].end and talk.words[start] in _TURNING:
+        start += 1  # "actually no, Boots gets seven"
+    return start in names or told
 
 
 def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:

@@ -36,6 +36,19 @@ def attach_zones(talk: Talk, groups: Groups) -> None:
             for mention in _zone_words(segment):
                 if not _share_with_answers(sentence, segment, mention):
                     _attach_zone(talk, sentence, position, mention, groups)
+    place_behind(talk)
+
+
+def place_behind(talk: Talk) -> None:
+    """ "Took the outside quarter with it, so wall loss there": the place that was just named without a finding."""
+    for segment in talk.segments:
+        before = talk.segments[segment.index - 1] if segment.index else None
+        if before is None or before.sentence != segment.sentence or any(d.slot in _ZONED for d in before.drafts):
+            continue
+        words = _zone_words(before)
+        for draft in [d for d in segment.drafts if d.slot == "finding" and d.zone is None and not d.dropped]:
+            if words and talk.words[draft.end : draft.end + 1] == ["there"]:
+                _give(draft, words[-1].readings["zones"], words[-1], joined=False)
 
 
 def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> Draft:

@@ -1,0 +1,90 @@
+"""What is to be done on a day to come, what was there once, and the number said last of two.
+
+The forms are common practice of the trade's speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        (
+            "Right hind, he'd lost that one and nobody's ever gonna find it, so a new one there, number one.",
+            ["RH shoe_size 1", "RH shoe_state lost", "RH work new_shoe"],
+        ),
+        (
+            "Near hind. Nothing would hold a nail so I'm putting a glue-on on it Tuesday.",
+            ["LH shoe_type glue_on planned"],
+        ),
+        ("I'm fitting egg bars in front on Friday.", ["LF+RF shoe_type egg_bar planned"]),
+        ("We're putting wedges on the fronts tomorrow.", ["LF+RF pad wedge planned"]),
+        ("He's getting new shoes in front next week.", ["LF+RF work new_shoe planned"]),
+        ("They're bringing him in Monday for new shoes on the hinds.", ["LH+RH work new_shoe planned"]),
+        (
+            "He lost the near hind and took the outside quarter with it, so wall loss there.",
+            ["LH finding wall_loss @lateral_quarter", "LH shoe_state lost"],
+        ),
+        ("Broke the inside heel off on the left front, wall loss there.", ["LF finding wall_loss @medial_heel"]),
+        (
+            "Thin sole on the off fore. Near fore used to be thin as well but it's thickened up nicely.",
+            ["LF finding thin_sole resolved", "RF finding thin_sole"],
+        ),
+        (
+            "Thin sole on the off fore, testers mild at the toe. Near fore used to be thin as well, it's come right.",
+            ["LF finding thin_sole resolved", "RF finding thin_sole", "RF tester mild @toe"],
+        ),
+        (
+            "Underrun heels on the left front. Right front used to be underrun too but that's gone.",
+            ["LF finding underrun_heels", "RF finding underrun_heels resolved"],
+        ),
+        (
+            "His hind shoes came off at New Year and he's carried on without, I just trimmed those two.",
+            ["LH+RH work removed history", "LH+RH work trim"],
+        ),
+        (
+            "Her front shoes came off in October and she's been barefoot since. Trimmed all four.",
+            ["LF+RF work removed history", "LF+RF+LH+RH work trim"],
+        ),
+        ("Six weeks, or was it five. Five.", ["- next_visit_weeks 5 planned"]),
+        ("Six weeks, or was it five. Six.", ["- next_visit_weeks 6 planned"]),
+        ("Six nails, or did I say seven. Seven.", ["- nails 7"]),
+        ("Size one or was it two? Two.", ["- shoe_size 2"]),
+        ("Toe angle on the left front fifty, or was it fifty one, fifty one.", ["LF toe_angle 51"]),
+        ("Next visit 4 weeks. No, he's off on his holidays then, five.", ["- next_visit_weeks 5 planned"]),
+        ("Five weeks. Hang on, she's at camp that week, so four.", ["- next_visit_weeks 4 planned"]),
+        # what is of today stands
+        ("I'm fitting egg bars in front today.", ["LF+RF shoe_type egg_bar"]),
+        ("On Friday he lost the left front, new shoe on it.", ["LF shoe_state lost", "LF work new_shoe"]),
+        ("Six nails or was it seven in the left front.", ["LF nails 7"]),
+        ("He's off on the left front.", ["LF gait lame"]),
+    ],
+)
+def test_when_it_was_or_will_be(read: Read, said: str, facts: list[str]) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == facts
+
+
+@pytest.mark.parametrize(
+    ("said", "weeks"),
+    [
+        ("Eight weeks the pair, well, no, harvest, seven.", (7, 7, None)),
+        ("Tally down for six weeks and Buck for, let me look, eight. Actually no, Buck gets seven.", (6, 7, None)),
+        ("Tally six weeks, Buck eight. No, Buck makes it seven.", (6, 7, None)),
+        ("Buck can go ten weeks, Tally's every three.", (3, 10, None)),
+        ("Sable, trimmed. Eight weeks for the first two, three for Sable.", (8, 8, 3)),
+        ("Sable, reset. Tally in eight, the shod pair in six weeks.", (8, 6, 6)),
+        ("Sable, reset. Six weeks for the shod two, Tally eight.", (8, 6, 6)),
+        ("Sable, reset. Tally eight weeks, the other two six.", (8, 6, 6)),
+    ],
+)
+def test_whose_weeks(read: Read, said: str, weeks: tuple[int | None, ...]) -> None:
+    visits = read(f"Tally, trimmed. Buck, reset. {said}", "Tally", "Buck", "Sable")
+    found = {v.horse: [f.value for f in v.facts if f.slot == "next_visit_weeks"] for v in visits}
+    wanted = zip(("Tally", "Buck", "Sable"), weeks, strict=True)
+    assert found == {name: [value] for name, value in wanted if value is not None}
