@@ -94,7 +94,7 @@ def add_memo(
     memo_flags: Sequence[Flag] = (),
     where: Places | None = None,
 ) -> None:
-    """Count one memo: visits are paired by the horse's name, and a misnamed one stands for the next that is left.
+    """Count one memo: visits are paired by the horse's name, then misnamed ones stand for those left, in order.
 
     ``where`` tells where the words of a gold fact stand in the text; by default the vocabulary's forms are looked for.
     """
@@ -107,17 +107,31 @@ def add_memo(
     tally.flags += sum(f.kind not in _COUNTED for f in memo_flags) + sum(
         f.kind not in _COUNTED for v in visits for f in v.flags
     )
-    for wanted in gold["visits"]:
-        named = next((v for v in unpaired if (v.horse or "").lower() == (wanted["horse"] or "").lower()), None)
-        chosen = named or (unpaired[0] if unpaired else None)
-        if chosen is not None:
-            unpaired.remove(chosen)
-        flags = [*memo_flags, *(flag for visit in visits for flag in visit.flags)]
-        _add_visit(tally, gold["id"], wanted["facts"], chosen, named is not None, _places(visits, flags), where)
+    places = _places(visits, [*memo_flags, *(flag for visit in visits for flag in visit.flags)])
+    for wanted, chosen, named in _pairs(gold["visits"], unpaired):
+        _add_visit(tally, gold["id"], wanted["facts"], chosen, named, places, where)
     tally.missed_by_memo.append((tally.missed_silently - before[0], tally.gold - before[1]))
     for visit in unpaired:
         asked = any(f.kind is FlagKind.HORSE for f in visit.flags)
         tally.outcomes += [Outcome(gold["id"], f, False, f.flagged or asked, asked) for f in visit.facts]
+
+
+def _pairs(gold: Sequence[dict[str, Any]], unpaired: list[Visit]) -> list[tuple[dict[str, Any], Visit | None, bool]]:
+    """Each gold visit with the one that was read of it and whether that has its name; what is paired is taken out.
+
+    Names go first: a horse that was not read at all must not take another's visit.
+    """
+    found: list[Visit | None] = []
+    for wanted in gold:
+        name = (wanted["horse"] or "").lower()
+        hit = next((visit for visit in unpaired if (visit.horse or "").lower() == name), None)
+        if hit is not None:
+            unpaired.remove(hit)
+        found.append(hit)
+    return [
+        (wanted, hit, True) if hit is not None else (wanted, unpaired.pop(0) if unpaired else None, False)
+        for wanted, hit in zip(gold, found, strict=True)
+    ]
 
 
 def _add_visit(
