@@ -99,10 +99,10 @@ def deal_weeks(talk: Talk, found: HorseTalk) -> None:
 def _pure(talk: Talk, sentence: list[Segment], found: HorseTalk) -> bool:
     """Whether the sentence is only of names and weeks, and says any."""
     start, end = sentence[0].start, sentence[-1].end
-    held = {i for s in found.spans for i in range(s.start, s.end)}
-    said = [m for m in talk.mentions if start <= m.start < end]
     if any(d.slot != "next_visit_weeks" for s in sentence for d in s.drafts):
         return False
+    held = {i for s in found.spans for i in range(s.start, s.end)}
+    said = talk.starting_in(start, end)
     for mention in said:
         number = mention.number
         if number is not None:
@@ -164,7 +164,7 @@ def _clauses(talk: Talk, sentence: list[Segment], found: HorseTalk) -> list[_Cla
 
 def _numbers(talk: Talk, start: int, end: int) -> list[_Number]:
     """The weeks said; a number that was put right in the same sentence is not among them."""
-    said = [m for m in talk.mentions if start <= m.start < end]
+    said = talk.starting_in(start, end)
     replaced = {id(m.stands_for) for m in said if m.stands_for is not None}
     later = {id(m.stands_for) for m in talk.mentions if m.stands_for is not None and m.start >= end}
     found = []
@@ -189,7 +189,7 @@ def _horses(talk: Talk, start: int, end: int, found: HorseTalk) -> list[_Named]:
     if talk.words[start] in ("all", "everybody", "everyone") and len(everyone) > 1:
         named.append((start, start + 1, everyone))  # "All back in eight weeks"
     told = {s.horse for s in found.spans if start <= s.start < end}
-    for mention in [m for m in talk.mentions if start <= m.start < end and _group(m, len(everyone))]:
+    for mention in [m for m in talk.starting_in(start, end) if _group(m, len(everyone))]:
         others = tuple(h for h in everyone if h not in told)
         held = mention.get("horse_cues") == "others"
         named.append((mention.start, mention.end, others if held else everyone))
@@ -303,10 +303,12 @@ def _put_right(talk: Talk, sentence: list[Segment]) -> _Number | None:
     """ "Actually Tally's owner's away, so make it four for him": weeks that stand for those before."""
     start, end = sentence[0].start, sentence[-1].end
     words = talk.words[start:end]
-    said = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
+    if words[0] not in _PUT_RIGHT:
+        return None
+    said = [m for m in talk.starting_in(start, end) if not m.dropped]
     numbers = _numbers(talk, start, end)
     told = any(m.is_any(_MEASURED) for m in said) or any(m.get("feet") and not m.number for m in said)
-    if told or len(numbers) != 1 or not 1 <= numbers[0].weeks <= _MOST or words[0] not in _PUT_RIGHT:
+    if told or len(numbers) != 1 or not 1 <= numbers[0].weeks <= _MOST:
         return None
     before = words[max(0, numbers[0].start - start - _SETTLED_BACK) : numbers[0].start - start]
     return numbers[0] if any(pair in pairwise(before) for pair in _NAMING) else None

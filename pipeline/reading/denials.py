@@ -156,9 +156,11 @@ def _answered_at_once(talk: Talk, sentence: list[Segment], position: int) -> lis
     answered = [
         d for d in found if talk.words[d.end] in answers and (talk.words[d.end] != "no" or d.end + 1 == segment.end)
     ]
+    if not answered:
+        return []
     found = sorted((d for s in sentence for d in s.drafts if d.slot == "finding"), key=lambda d: d.end)
     for draft in reversed(found):
-        if answered and draft.end <= answered[-1].start:
+        if draft.end <= answered[-1].start:
             if not set(talk.words[draft.end : answered[-1].start]) <= {"and", "or"}:
                 break
             answered.append(draft)

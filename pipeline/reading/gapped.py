@@ -29,18 +29,19 @@ class GappedForms:
     def find(self, tokens: Tokens) -> Iterator[Found]:
         """Every way in which a form stands in the text."""
         open_words = [not mark and word not in _BARRIERS for mark, word in zip(tokens.marks, tokens.words, strict=True)]
+        said = {GAP, *tokens.words}
         for start, word in enumerate(tokens.words):
             for form, words in self._by_first.get(word, ()):
-                for end, literal in _matches(tokens.words, open_words, words, start):
+                for end, literal in _matches(tokens.words, open_words, words, start) if said.issuperset(words) else ():
                     yield form, end, literal
 
 
 def _matches(
-    said: Sequence[str], open_words: Sequence[bool], words: Sequence[str], at: int
+    said: list[str], open_words: Sequence[bool], words: list[str], at: int
 ) -> Iterator[tuple[int, tuple[int, ...]]]:
     """Where ``words`` end when they begin at the token ``at``, and the tokens of those that are no gap."""
     own = words.index(GAP) if GAP in words else len(words)
-    if list(said[at : at + own]) != list(words[:own]):
+    if said[at : at + own] != words[:own]:
         return
     literal, behind = tuple(range(at, at + own)), at + own
     if own == len(words):

@@ -77,13 +77,13 @@ def named_late(talk: Talk, spans: Sequence[NameSpan], nobodys: Sequence[NameSpan
 
 def _told(talk: Talk, head: int) -> bool:
     """Whether anything of the trade was said before the token."""
-    return any(m.is_any(_TRADE) for m in talk.mentions if m.start < head)
+    return any(m.is_any(_TRADE) for m in talk.starting_in(0, head))
 
 
 def _another(talk: Talk, head: int, end: int) -> bool:
     """ "The second one, the roan.": another horse, with nothing said of it yet."""
     words = talk.words[head:end]
-    stop = next((m.start for m in talk.mentions if head <= m.start < end and m.is_any(_TRADE)), end)
+    stop = next((m.start for m in talk.starting_in(head, end) if m.is_any(_TRADE)), end)
     lead = set(talk.words[head:stop])
     return bool(_ANOTHER & set(words[:4])) and bool(lead & (_HORSES | {"one"})) and _told(talk, head)
 

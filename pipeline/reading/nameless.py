@@ -102,7 +102,7 @@ def _name_not_known(talk: Talk, start: int, end: int, named: Sequence[NameSpan])
     """The words for a horse whose name the sentence says nobody knew: first token, and the noun's."""
     text = " ".join(talk.words[start:end])
     match = _NOT_KNOWN.search(text) if "name" in text or "call" in text else None  # each of them has one of the two
-    if match is None or any(m.get("asides") for m in talk.mentions if start <= m.start < end):
+    if match is None or any(m.get("asides") for m in talk.starting_in(start, end)):
         return None
     at = start + text[: match.start()].count(" ")
     behind = start + text[: match.end()].count(" ")
@@ -111,7 +111,7 @@ def _name_not_known(talk: Talk, start: int, end: int, named: Sequence[NameSpan])
     before, after = [i for i in reversed(horses) if i < at], [i for i in horses if i >= at]
     noun = next(iter([*inside, *before, *after]), None)
     if noun is None:
-        first = not any(m.is_any(_TOLD) for m in talk.mentions if m.start < behind) and not named
+        first = not any(m.is_any(_TOLD) for m in talk.starting_in(0, behind)) and not named
         return (start, start) if first and start == 0 else None  # "Box nine, no name on the door"
     begin = _phrase_start(talk.words, start, noun)
     if any(s.start < noun for s in named) and talk.words[begin] not in ("a", "an", "another", "some"):
@@ -166,7 +166,7 @@ def _turns_up(words: Sequence[str], start: int, begin: int, noun: int, alone: bo
 
 def _described(talk: Talk, start: int, end: int) -> bool:
     """Whether the sentence tells something of the trade, or only that the horse is there."""
-    said = [m for m in talk.mentions if start <= m.start < end]
+    said = talk.starting_in(start, end)
     told = any(m.is_any(_MEASURED) for m in said)
     called = any(m.get("horse_cues") == "named" for m in said)
     return not called and (told or end - start <= _SHORT)

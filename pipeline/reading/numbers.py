@@ -139,7 +139,7 @@ class NumberReader:
         found: list[Number] = []
         index = 0
         while index < len(tokens):
-            number = self._at(tokens, index)
+            number = self._at(tokens, index) if self._may_begin(tokens[index]) else None
             if number is None:
                 index += 1
                 continue
@@ -149,10 +149,10 @@ class NumberReader:
             index = number.end
         return found
 
+    def _may_begin(self, word: str) -> bool:
+        return word in self._starts or not _DIGITS_AND_GLYPHS.isdisjoint(word[:4])
+
     def _at(self, tokens: Sequence[str], index: int) -> Number | None:
-        word = tokens[index]
-        if word not in self._starts and _DIGITS_AND_GLYPHS.isdisjoint(word[:4]):
-            return None  # most words: no number begins with them
         return (
             self._aught(tokens, index)
             or self._article(tokens, index)
@@ -329,7 +329,7 @@ class NumberReader:
             or number.out_of
         ):
             return number
-        high = self._at(tokens, number.end + 1)
+        high = self._at(tokens, number.end + 1) if self._may_begin(tokens[number.end + 1]) else None
         if high is None or high.aughts is not None or not number.value < high.value or high.out_of:
             return number
         return Number(number.start, high.end, number.value, high=high.value)

@@ -14,6 +14,7 @@ _SHOES = frozenset({"shoe", "shoes", "plate", "plates", "shoe's"})
 _OWN = frozenset({"same", "old", "own", "it", "that", "one", "shoe", "shoes", "they", "plate", "plates"})
 _OFF_ALONE = frozenset({"removed", "drawn", "stripped", "lifted"})
 _BOX = frozenset({"stall", "box", "stable", "loosebox"})
+_VERBS = _TAKEN | _TORN | _BACK | _LOST | {"removed"}
 _IN_A_BOX = 5
 _LONGEST = 3  # words between the auxiliary and the verb
 
@@ -22,7 +23,7 @@ def draft_passive(talk: Talk) -> None:
     """Drafts for shoes that "have been taken off", "been put back", "had been cast"."""
     for segment in talk.segments:
         for at in range(segment.start + 1, segment.end):
-            if talk.words[at] in _TAKEN | _TORN | _BACK | _LOST | {"removed"} and _passive(talk, segment, at):
+            if talk.words[at] in _VERBS and _passive(talk, segment, at):
                 _draft_one(talk, segment, at)
 
 

@@ -16,6 +16,7 @@ _COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "sa
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
+_ON_HIM = _WAS_ON | _COME_OFF
 
 
 def recall(talk: Talk, sentence: list[Segment]) -> None:
@@ -74,10 +75,9 @@ def _speaks_of_before(talk: Talk, segment: Segment, cue: Mention) -> bool:
 
 def _treated_by_others(talk: Talk, segment: Segment) -> None:
     """ "They'd had a poultice on it": what the owners did before today."""
-    for draft in segment.drafts:
+    for draft in [d for d in segment.drafts if d.slot == "treatment" and d.status is Status.PRESENT]:
         before = talk.words[max(segment.start, draft.start - 4) : draft.start]
-        had = any(before[i : i + 2] in _THEY_HAD for i in range(len(before)))
-        if draft.slot == "treatment" and draft.status is Status.PRESENT and had:
+        if any(before[i : i + 2] in _THEY_HAD for i in range(len(before))):
             _recall_one(draft)
 
 
@@ -92,7 +92,7 @@ def _lame_with_it(talk: Talk, sentence: list[Segment], position: int) -> bool:
 
 def _taken_off(talk: Talk, segment: Segment) -> None:
     """ "Pulled the egg bars off the fronts": what was on until today."""
-    for draft in segment.drafts:
+    for draft in [d for d in segment.drafts if d.slot in _ON_HIM]:
         verb = set(talk.words[max(segment.start, draft.start - 3) : draft.start]) & _TAKING
         off = {"off", "out"} & set(talk.words[draft.end : draft.end + 1])
         behind = talk.words[draft.end : draft.end + 4]
@@ -123,9 +123,11 @@ def _has_been(talk: Talk, segment: Segment) -> bool:
 def _when_it_was(talk: Talk, segment: Segment) -> list[Mention]:
     """ "Better than February when he was three out of five": a time, and how it stood then."""
     for at in range(segment.start + 1, segment.end - 2):
-        word, who, was = talk.words[at : at + 3]
+        if talk.words[at] != "when":
+            continue
+        who, was = talk.words[at + 1 : at + 3]
         timed = talk.words[at - 1] in _TIMES or any(m.end == at and m.get("times") for m in segment.mentions)
-        if word == "when" and who in ("he", "she", "it", "they") and was in ("was", "were", "had") and timed:
+        if who in ("he", "she", "it", "they") and was in ("was", "were", "had") and timed:
             return [Mention(at, at + 1, (at,), {"times": "history"})]
     first = segment.delimiter not in ("start",) and talk.words[segment.start : segment.start + 1] == ["when"]
     opened = first and talk.words[segment.start + 1] in ("he", "she", "it", "they")
