@@ -53,7 +53,7 @@ _BARE_DENIALS = (
     ["she", "did", "n't"],
     ["they", "do", "n't"],
 )
-_BARE_ANSWERS = (["none"], ["nothing"], ["no"], ["nil"], ["nope"], ["none", "at", "all"])
+_BARE_ANSWERS = (["none"], ["nothing"], ["no"], ["nil"], ["nope"], ["none", "at", "all"], ["nothing", "there"])
 
 
 def deny(talk: Talk, sentence: list[Segment]) -> None:

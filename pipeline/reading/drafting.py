@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
 # Tester, pulse and nail-line words need their head beside them and are read in responses.py.
@@ -15,6 +16,7 @@ _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
 _NEW_REACH = 5
+_NOT_NEW_WITHIN = 8  # tokens
 
 
 def draft_words(talk: Talk) -> None:
@@ -133,7 +135,7 @@ def draft_new(talk: Talk) -> None:
     """ "New egg bars", "in new glue-ons": new before a shoe word is a new shoe put on."""
     for segment in talk.segments:
         for index in range(segment.start, segment.end):
-            if talk.words[index] not in _NEW or _inside_strong(segment, index):
+            if talk.words[index] not in _NEW or _inside_strong(segment, index) or _not_new(talk, index):
                 continue
             noun = _shoe_behind(talk, segment, index)
             sized = next((m for m in segment.mentions if m.start == index + 1 and m.number is not None), None)
@@ -155,6 +157,16 @@ def draft_new(talk: Talk) -> None:
                 continue
             segment.drafts.append(_new_draft(segment, index, set(noun.literal)))
         segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
+def _not_new(talk: Talk, index: int) -> bool:
+    """ "New, no, not new, reset": said to be none right behind."""
+    behind = talk.words[index + 1 : index + _NOT_NEW_WITHIN]
+    stop = next((i for i, word in enumerate(behind) if word in SENTENCE_ENDS), len(behind))
+    closed = ([","], ["but"], ["."], [])  # not "new in front, not new behind"
+    return any(
+        behind[i : i + 2] == ["not", talk.words[index]] and behind[i + 2 : i + 3] in closed for i in range(stop - 1)
+    )
 
 
 def _shoe_behind(talk: Talk, segment: Segment, index: int) -> Mention | None:

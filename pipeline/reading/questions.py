@@ -13,6 +13,18 @@ _LEADING = frozenset({"now", "well", "and", "but", "ok", "okay"})
 _ASKING = frozenset({"was", "is", "were", "are", "did", "does", "has", "have", "had", "could"})
 _ASKED_OF = (["it"], ["that"], ["this"], ["there"], ["he"], ["she"], ["they"])
 _ELLIPTIC = frozenset({"nor", "neither", "so", "as", "than"})
+_SPOKE_OF = frozenset(
+    {"asked", "asking", "wondered", "wondering", "worried", "thought", "reckoned", "feared", "thinking"}
+)
+_SPOKE_OF_WHAT = frozenset(
+    {(word, "about") for word in _SPOKE_OF}
+    | {(word, who) for word in ("thought", "reckoned", "feared") for who in ("he", "she", "it", "there", "they")}
+    | {("on", "about")}
+)
+_LOOKING = frozenset(
+    {"felt", "looked", "checked", "pared", "look", "searched", "hunted", "dug", "squeezed", "feel", "check", "explored"}
+)
+_NOT_FOUND = frozenset({"nothing", "none", "no", "nope", "not", "n't", "nil", "clean", "clear"})
 _YES = (
     ["there", "is"],
     ["there", "was"],
@@ -43,10 +55,27 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                 for draft in [d for d in segment.drafts if d.slot == "finding"]:
                     if not _affirmed(talk, draft, groups):
                         draft.drop(SOUGHT)
+            if _brought_up(talk, segment) and _looked_into(talk, sentence[position:]):
+                for draft in [d for d in segment.drafts if d.slot == "finding"]:
+                    draft.drop(SOUGHT)
             for cue in segment.having("doubts", "sought"):
                 for draft in reached(talk, sentence, position, cue):
                     if draft.slot == "finding":
                         draft.drop(SOUGHT)
+
+
+def _brought_up(talk: Talk, segment: Segment) -> bool:
+    """ "Somebody asked about sidebone", "she thought he'd a corn": what others spoke of."""
+    words = talk.words[segment.start : segment.end]
+    if "i" in words[: next((i for i, word in enumerate(words) if word in _SPOKE_OF), 0)]:
+        return False
+    return any(pair in _SPOKE_OF_WHAT for pair in pairwise(words)) or bool({"mentioned", "suspected"} & set(words))
+
+
+def _looked_into(talk: Talk, segments: list[Segment]) -> bool:
+    """Whether what was spoken of was then looked for and not found: "I felt for it, nothing", "had a look, no"."""
+    words = [set(talk.words[s.start : s.end]) for s in segments[1:]]
+    return any(_LOOKING & said for said in words) and any(_NOT_FOUND & said for said in words)
 
 
 def _affirmed(talk: Talk, draft: Draft, groups: Groups) -> bool:

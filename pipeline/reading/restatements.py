@@ -8,6 +8,7 @@ from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 
 _OPPOSITE = {"medial": "lateral", "lateral": "medial"}
 _OR_WAS_IT = (
@@ -26,6 +27,7 @@ _INSTEAD = frozenset(
 )
 _I_SAID = Sayings("did i say", "i told you", "i said", "i told", "i wrote")
 _MORE_THAN = Sayings("more than")
+_BOOKED = (None, "week", "fortnight", "month")
 _IT_WAS = frozenset(
     [
         "took",
@@ -52,6 +54,21 @@ _IT_WAS = frozenset(
         "make",
         "they",
         "'re",
+        "wrong",
+        "not",
+        "right",
+        "a",
+        "an",
+        "mistake",
+        "mistaken",
+        "incorrect",
+        "actually",
+        "really",
+        "rather",
+        "instead",
+        "size",
+        "sorry",
+        "well",
     ]
 )
 
@@ -133,6 +150,8 @@ def _said_before(talk: Talk) -> None:
     """ "I said six, it was seven": the six of before is exchanged, wherever it was said."""
     for index, words in _I_SAID.within(talk.words, 0, len(talk.words)):
         again = talk.mention_starting(index + len(words))
+        if again is not None and again.number is None and again.get("measures"):
+            again = talk.mention_starting(again.end) or again  # "I said size one"
         kind = kind_of(again) if again is not None else None
         if again is None or kind is None:
             continue
@@ -142,14 +161,36 @@ def _said_before(talk: Talk) -> None:
         if kind == "number" and counted is not None:
             olds = [m for m in olds if counts(talk, m) == counted] or olds
         olds = [m for m in olds if said_again(m, again, kind) or m.readings.get(kind, "") == again.readings.get(kind)]
+        olds = _of_the_horse(talk, index, olds)
         if new is not None and olds and set(talk.words[again.end : new.start]) <= _IT_WAS:
             again.dropped = True
             if kind == "feet":
                 for old in olds[-1:]:
                     old.readings["feet"] = new.readings["feet"]
                 continue
-            olds[-1].dropped = True
-            new.stands_for = olds[-1]
+            _stand_for(talk, olds[-1], new)
+
+
+def _of_the_horse(talk: Talk, at: int, olds: list[Mention]) -> list[Mention]:
+    """ "And Tally, I said size one": what was said of the horse that is named there."""
+    names = [m for m in talk.having("horse") if m.start < at]
+    if not names or SENTENCE_ENDS & set(talk.words[names[-1].end : at]):
+        return olds
+    whose = [next((n for n in reversed(names) if n.start < m.start), None) for m in olds]
+    same = [m for m, n in zip(olds, whose, strict=True) if n is not None and n.get("horse") == names[-1].get("horse")]
+    return same or olds
+
+
+def _stand_for(talk: Talk, old: Mention, new: Mention) -> None:
+    """The new word instead of the old; a number of an earlier sentence stays there, on its horse and its feet."""
+    elsewhere = bool(SENTENCE_ENDS & set(talk.words[old.end : new.start]))
+    if old.number is None or new.number is None or not elsewhere or counts(talk, old) in _BOOKED:
+        old.dropped = True
+        new.stands_for = old
+        return
+    old.number = new.number
+    old.literal = (*old.literal, *new.literal)
+    new.dropped = True
 
 
 def _would_not_say(talk: Talk) -> None:

@@ -1,0 +1,90 @@
+"""What others asked about and was not found; a size, a count or new shoes said wrongly and put right later.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        ("Somebody asked about sidebone, I felt for it, either front, nothing.", ["LF+RF finding sidebone absent"]),
+        ("They asked about ringbone, I felt for it in both fronts, nothing there.", ["LF+RF finding ringbone absent"]),
+        ("Owner asked about a puncture in the near fore, I looked, nothing.", ["LF finding puncture absent"]),
+        ("Owner wondered about thrush, I checked both hinds, nothing.", ["LH+RH finding thrush absent"]),
+        ("She was worried about an abscess in the off fore, had a look, no.", ["RF finding abscess absent"]),
+        ("They thought he'd a corn, near fore, I pared it, nothing.", ["LF finding corn absent"]),
+        ("The vet mentioned sidebone, I felt both fronts, none.", ["LF+RF finding sidebone absent"]),
+        ("The girl was on about a crack in the left front, I looked, nope.", ["LF finding crack absent"]),
+        ("Owner asked about thrush in the left hind, I looked, and it's there.", ["LH finding thrush"]),
+        ("Owner asked about thrush in the left hind, it's bad.", ["LH finding thrush ~severe"]),
+        ("They were worried about the corn in the near fore, I pared it out.", ["LF finding corn suspected"]),
+    ],
+)
+def test_asked_about_and_looked_into(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(f"Buck. {text}", "Buck")
+    assert told(visit) == facts
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        (
+            "Reset both fronts, size one. I said size one, that's wrong, it's a two.",
+            ["LF+RF shoe_size 2", "LF+RF work reset"],
+        ),
+        (
+            "Reset both fronts, size one, six nails. And I said size one, that's wrong, it's a two.",
+            ["LF+RF nails 6", "LF+RF shoe_size 2", "LF+RF work reset"],
+        ),
+        (
+            "Reset both fronts, six nails. I told you six nails, that's not right, it's seven.",
+            ["LF+RF nails 7", "LF+RF work reset"],
+        ),
+        (
+            "Reset both fronts, size one. Did I say size one, that was a mistake, it's a two.",
+            ["LF+RF shoe_size 2", "LF+RF work reset"],
+        ),
+        ("Reset both fronts, size one. I said one, it's actually a two.", ["LF+RF shoe_size 2", "LF+RF work reset"]),
+        (
+            "Reset both fronts, size one. I said size one, it's not, it's a two.",
+            ["LF+RF shoe_size 2", "LF+RF work reset"],
+        ),
+        ("Thrush left hind. I said left hind, that's wrong, it's the right hind.", ["RH finding thrush"]),
+        ("Reset both fronts, size one. I wrote size one, wrong, it's two.", ["LF+RF shoe_size 2", "LF+RF work reset"]),
+        ("Sole depth ten. I said ten, that's wrong, it's twelve.", ["- sole_depth 12"]),
+        ("Six weeks. I said six weeks, sorry, it's five.", ["- next_visit_weeks 5 planned"]),
+        ("Reset both fronts, size one. I said size one and I meant it.", ["LF+RF shoe_size 1", "LF+RF work reset"]),
+        ("New, no, not new, reset, all four.", ["LF+RF+LH+RH work reset"]),
+        ("New shoes, no, not new, resets, in front.", ["LF+RF work reset"]),
+        ("All four new, sorry, not new, reset.", ["LF+RF+LH+RH work reset"]),
+        ("Fronts new, er, no, not new, resets.", ["LF+RF work reset"]),
+        ("New all round, well, not new, reset.", ["LF+RF+LH+RH work reset"]),
+        ("Fronts trimmed, no, not trimmed, reset.", ["LF+RF work reset"]),
+        ("New in front, not new behind, those were reset.", ["LH+RH work reset"]),
+        ("New shoes in front. The hinds are not new, reset.", ["LF+RF work new_shoe", "LH+RH work reset"]),
+    ],
+)
+def test_said_wrongly_and_put_right(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(f"Buck. {text}", "Buck")
+    assert told(visit) == facts
+
+
+@pytest.mark.parametrize(
+    ("put_right", "sizes"),
+    [
+        ("And Tally, I said size one, that's wrong, it's a two.", {"Tally": "2", "Buck": "1"}),
+        ("I said size one, that's wrong, it's a two.", {"Tally": "1", "Buck": "2"}),
+    ],
+)
+def test_the_horse_whose_size_is_put_right(put_right: str, sizes: dict[str, str], read: Read) -> None:
+    visits = read(f"Tally. Fronts reset, size one. Buck, fronts reset, size one. {put_right}", "Tally", "Buck")
+    assert {(v.horse, f.foot, f.value) for v in visits for f in v.facts if f.slot == "shoe_size"} == {
+        (horse, foot, size) for horse, size in sizes.items() for foot in ("LF", "RF")
+    }
