@@ -5,10 +5,11 @@ The order matters: what is denied cannot be doubted, a time overrules a doubt, a
 
 from __future__ import annotations
 
+from pipeline.reading.changed_over import changed_over
 from pipeline.reading.denials import deny
 from pipeline.reading.doubts import doubt, doubt_after
 from pipeline.reading.foot_groups import Groups
-from pipeline.reading.gone import resolve_gone
+from pipeline.reading.gone import no_longer, resolve_gone
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
@@ -28,6 +29,8 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         doubt(talk, sentence)
         recall(talk, sentence)
         plan(talk, sentence)
+        changed_over(talk, sentence)
+        no_longer(talk, sentence, groups)
         drop_never_done(talk, sentence)
         set_aside(talk, sentence)
     drop_wished(talk)

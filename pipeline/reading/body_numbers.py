@@ -25,6 +25,9 @@ _LARGEST_IN = {
 _ANGLE_OF = {"toe": "toe_angle", "heel": "heel_angle"}
 
 
+_DEGREES = ("degree", "degrees")
+
+
 class BodyNumbers(NumberContext):
     """Rules for what is measured and scored on the horse."""
 
@@ -68,16 +71,32 @@ class BodyNumbers(NumberContext):
                 return False
             self._set_frame(slot, segment)
             return self._add(segment, slot, number.value, mention, end)
+        behind = self._after(mention)
+        if unit is None and behind is not None and behind.get("pads") and self._words[behind.start] in _DEGREES:
+            self._set_frame("wedge", segment)  # "two degree pads"
+            return self._add(segment, "wedge", number.value, mention)
         if unit is None and before is not None and before.get("measures") in ANGLES and number.value >= 20:
             slot = before.readings["measures"]
             self._set_frame(slot, segment)
             return self._add(segment, slot, number.value, mention)
+        placed = self._angle_at(mention, number) if unit is None else None
+        if placed is not None:
+            self._set_frame(placed, segment)
+            return self._add(segment, placed, number.value, mention)
         angle_frame = self._frame is not None and self._frame.slot in ANGLES
         zone = before.get("zones") if before else None
         if unit is None and angle_frame and zone in _ANGLE_OF and 30 <= number.value <= 75:
             self._set_frame(_ANGLE_OF[zone], segment)
             return self._add(segment, _ANGLE_OF[zone], number.value, mention)
         return False
+
+    def _angle_at(self, mention: Mention, number: Number) -> str | None:
+        """ "Last spring he was a 48 at the toe": of a horse whose angles are spoken of."""
+        place = self._talk.mention_starting(mention.end + 2)
+        at_the = self._words[mention.end : mention.end + 2] == ["at", "the"] and place is not None
+        if not at_the or not 40 <= number.value <= 70 or not any(self._talk.having("measures", a) for a in ANGLES):
+            return None
+        return _ANGLE_OF.get(self._words[mention.end + 2])
 
     def _wedged(self, segment: Segment, mention: Mention, end: int) -> bool:
         near = [m for m in segment.mentions if m.get("pads") == "wedge" and -4 <= m.start - end <= 3]

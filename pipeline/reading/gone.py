@@ -9,6 +9,8 @@ from pipeline.reading.scopes import drafts_after
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import Status
 
+_BY_NOW = frozenset({"now", "today", "anymore", "more", "longer"})
+_NOT_ANY = frozenset({"not", "n't", "none", "no", "nothing", "never", "nil"})
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 
@@ -102,3 +104,28 @@ def _resolve_one(talk: Talk, draft: Draft, cue: Mention) -> None:
         draft.dropped = draft.dropped and SOUGHT not in draft.rules
         draft.note("gone")
         draft.evidence.update(cue.literal)
+
+
+def no_longer(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
+    """ "Had thrush last time, there's none now", "sheared in the spring, and they're not sheared now": it is gone."""
+    for position, segment in enumerate(sentence):
+        words = set(talk.words[segment.start : segment.end])
+        told = [s for s in sentence[:position] if s.drafts]
+        if not told or not words & _BY_NOW or not words & _NOT_ANY or segment.having("doubts"):
+            continue
+        named = _named(groups, segment)
+        for draft in told[-1].drafts:
+            again = [d for d in segment.drafts if (d.slot, d.value, d.feet) == (draft.slot, draft.value, draft.feet)]
+            same = len(again) == len(segment.drafts) and (named is None or named == draft.feet)
+            if draft.slot != "finding" or not same or not _of_before(draft):
+                continue
+            draft.status, draft.dropped = Status.RESOLVED, False
+            draft.note("not there now")
+            for denial in again:
+                denial.drop("it is gone")
+
+
+def _of_before(draft: Draft) -> bool:
+    """Whether a finding was told of an earlier time, or only in the past."""
+    past = draft.segment.past and draft.status in (Status.ABSENT, Status.PRESENT)
+    return draft.status is Status.HISTORY or past or "denied of an earlier time" in draft.rules

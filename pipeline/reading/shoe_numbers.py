@@ -293,7 +293,7 @@ class ShoeNumbers(NumberContext):
 
     def _shoe_talk(self, segment: Segment, mention: Mention) -> bool:
         """Whether shoes are spoken of in the sentence, so that "a one" is a size."""
-        if {"takes", "wears", "wear", "take"} & set(self._words[segment.start : mention.start]):
+        if {"takes", "wears", "wear", "take", "wore", "wearing"} & set(self._words[segment.start : mention.start]):
             return True  # "he takes a two in front"
         if self._frame is not None and self._frame.slot in ("body_condition", "cresty_neck", "lameness", "obel"):
             return self._frame.sentence != segment.sentence and mention.stands_for is None

@@ -1,0 +1,111 @@
+"""What came off for something else: "out of bar shoes and into wide webs", "was three degrees, it's two now".
+
+What stood until today is said of an earlier time; what took its place stands.
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
+_THEN_AND_NOW = (
+    _COME_OFF
+    | {"pulse", "tester", "shoe_size", "nails", "nail_size", "clips", *ANGLES, *LENGTHS}
+    | {"obel", "lameness", "body_condition", "cresty_neck"}
+)
+_HAVE_COME = frozenset(
+    {"came", "come", "comes", "coming", "went", "gone", "had", "have", "has", "are", "were", "is", "was", "all", "both"}
+    | {"got", "taken", "pulled", "whipped", "now", "that", "'re", "'s"}
+)
+_PLACES = frozenset({"front", "back", "behind", "in", "there", "here"})
+_LED = frozenset({"the", "a", "an", "his", "her", "those", "them", "old", "their"})
+_EXCHANGED = frozenset({"swapped", "swap", "changed", "change", "exchanged", "traded", "switched", "replaced", "moved"})
+_FOR = frozenset({"for", "to", "with", "over", "into"})
+_CAME = frozenset({"in", "on", "off", "here", "down", "over", "up", "wearing", "wore", "to"})
+_NEAR = 5
+
+
+def changed_over(talk: Talk, sentence: list[Segment]) -> None:
+    """Give what came off today, and the value of before, to an earlier time."""
+    for position, segment in enumerate(sentence):
+        for draft in [d for d in segment.drafts if d.status is Status.PRESENT and not d.dropped]:
+            off = draft.slot in _COME_OFF and (
+                _came_off(talk, draft) or _left(talk, sentence, draft) or _came_in(talk, sentence, draft)
+            )
+            then = draft.slot in _THEN_AND_NOW and _then(talk, sentence, position, draft)
+            if off or then:
+                draft.status = Status.HISTORY
+                draft.note("changed for something else")
+    for first, second in pairwise([d for s in sentence for d in s.drafts]):
+        degrees = {first.slot, second.slot} == {"wedge", "pad"} and second.start - first.end <= 1
+        if degrees and Status.HISTORY in (first.status, second.status):
+            first.status = second.status = Status.HISTORY
+
+
+def _came_off(talk: Talk, draft: Draft) -> bool:
+    """ "Wedge pads out and rim pads in", "full pads came out", "bar shoes coming off the fronts"."""
+    segment, at, passed, came = draft.segment, draft.end, 0, False
+    while at < segment.end and passed < _NEAR:
+        foot = next((m for m in segment.mentions if m.get("feet") and m.start == at), None)
+        if foot is None and talk.words[at] in ("out", "off"):
+            return came or talk.words[at] == "off" or not _PLACES & set(talk.words[at + 1 : at + 2])
+        same = next((d for d in segment.drafts if d.start == at and d.slot in _COME_OFF), None)
+        if foot is None and same is None and talk.words[at] not in _HAVE_COME:
+            return False
+        came = came or (foot is None and same is None)
+        at = foot.end if foot is not None else same.end if same is not None else at + 1
+        passed += 1
+    return False
+
+
+def _left(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
+    """ "Out of bar shoes", "off with the wedges", "from egg bars to straight bars", "swapped the wedges for rims"."""
+    begin = draft.start
+    while begin > draft.segment.start and talk.words[begin - 1] in _LED:
+        begin -= 1
+    led, before = talk.words[begin - 2 : begin], talk.words[max(sentence[0].start, begin - _NEAR) : begin]
+    if led in (["out", "of"], ["off", "with"]) and "made" not in before:
+        return True
+    later = _later(sentence, draft)
+    if later is None:
+        return False
+    between = set(talk.words[draft.end : later.start])
+    given_up = before[-1:] == ["from"] or bool(_EXCHANGED & set(before))
+    return given_up and bool(_FOR & between)
+
+
+def _came_in(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
+    """ "She came off the track in racing plates, now it's rolled toes": what it came in, where another was put on."""
+    before = talk.words[draft.segment.start : draft.start]
+    came = next((i for i, word in enumerate(before) if word == "came"), None)
+    if came is None or not _CAME & set(before[came + 1 : came + 2]) or "out" in before:
+        return False
+    following = [
+        s for s in talk.segments if s.sentence == draft.segment.sentence + 1 and s.horse == draft.segment.horse
+    ]
+    return _later([*sentence, *following], draft) is not None
+
+
+def _later(sentence: list[Segment], draft: Draft) -> Draft | None:
+    """The next thing of its kind on one of its feet that is another."""
+    drafts = [d for s in sentence for d in s.drafts if d.start > draft.start and d.slot == draft.slot and not d.dropped]
+    return next((d for d in drafts if d.value != draft.value and set(d.feet or ()) & set(draft.feet or ())), None)
+
+
+def _then(talk: Talk, sentence: list[Segment], position: int, draft: Draft) -> bool:
+    """ "Was three degrees, it's two now", "bounding then, normal now": a value of before beside today's."""
+    segment = sentence[position]
+    then = talk.words[segment.end - 1] == "then" or segment.past
+    if not then or segment.present:
+        return False
+    for later in sentence[position + 1 :]:
+        today = later.having("times", "today") or {"now", "today"} & set(talk.words[later.start : later.end])
+        other = [d for d in later.drafts if d.slot == draft.slot and d.value != draft.value and not d.dropped]
+        same = [d for d in other if d.feet == draft.feet or set(d.feet or ()) & set(draft.feet or ())]
+        if same and today and not later.past:
+            return True
+    return False

@@ -1,0 +1,106 @@
+"""What came off for something else, and what a value was before, is of an earlier time; what took its place stands.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+SHOES = """\
+Came in in egg bars in front, went out in straight bars.
+Came in wearing egg bars in front, now straight bars.
+She came off the track in egg bars up front, now it's straight bars there.
+She came here in egg bars up front. It's straight bars now on the fronts.
+He was in egg bars in front, he's in straight bars now.
+Went from egg bars to straight bars in front.
+Changed from egg bars to straight bars on the fronts.
+Swapped the egg bars in front for straight bars.
+Out of egg bars and into straight bars in front.
+Took him out of the egg bars in front and put him in straight bars.
+Off with the egg bars in front and on with straight bars.
+Egg bars off the fronts and straight bars on.
+Egg bars came off in front, straight bars went on.
+"""
+
+
+@pytest.mark.parametrize("said", SHOES.splitlines())
+def test_shoes_that_were_changed(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == ["LF+RF shoe_type egg_bar history", "LF+RF shoe_type straight_bar"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Reset in front, wedge pads out and rim pads in.",
+        "Reset in front, with the wedge pads coming out of the fores and rim pads going in.",
+        "Fronts reset. Took the wedge pads out and put rim pads in.",
+        "Fronts reset. Wedge pads came out, rim pads went in.",
+        "Fronts reset. Swapped the wedge pads for rim pads.",
+        "Fronts reset. Replaced the wedge pads with rim pads.",
+        "Fronts reset. Off with the wedge pads and on with rim pads.",
+    ],
+)
+def test_pads_that_were_changed(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == ["LF+RF pad rim", "LF+RF pad wedge history", "LF+RF work reset"]
+
+
+@pytest.mark.parametrize(
+    ("text", "lines"),
+    [
+        ("Wore twelves in front when I took him on, he's down to an eleven.",
+         ["LF+RF shoe_size 11", "LF+RF shoe_size 12 history"]),
+        ("Had been in a size 2 on the fronts, she's up to a 3 now.",
+         ["LF+RF shoe_size 2 history", "LF+RF shoe_size 3"]),
+        ("Wedges in front, was three degrees, it's two degree pads now.",
+         ["LF+RF pad wedge", "LF+RF wedge 2", "LF+RF wedge 3 history"]),
+        ("Toe angle left front 50, right front 53. Last spring the right front was a 48 at the toe.",
+         ["LF toe_angle 50", "RF toe_angle 48 history", "RF toe_angle 53"]),
+        ("Wore wedge pads in front until this morning. Off with them and I went to leather.",
+         ["LF+RF pad leather", "LF+RF pad wedge history"]),
+    ],
+)  # fmt: skip
+def test_what_it_was_before(read: Read, text: str, lines: list[str]) -> None:
+    (visit,) = read(f"Tally. {text}", "Tally")
+    assert told(visit) == lines
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Left front had thrush last time, there's none now.",
+        "Left front had thrush in the spring and it hasn't now.",
+        "Had thrush in the left front, none now.",
+        "Thrush in the left front last visit, nothing there now.",
+        "He had thrush in the left front at Christmas, not there now.",
+        "Left front had thrush in May, no thrush now.",
+        "Left front had thrush last time, he's not got it anymore.",
+        "There was thrush in the left front, there isn't any today.",
+    ],
+)
+def test_not_there_now(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == ["LF finding thrush resolved"]
+
+
+@pytest.mark.parametrize(
+    ("text", "lines"),
+    [
+        ("Egg bars out front, plain ones behind.", ["LF+RF shoe_type egg_bar", "LH+RH shoe_type plain"]),
+        ("Plain on the near fore, egg bar off fore.", ["LF shoe_type plain", "RF shoe_type egg_bar"]),
+        ("Egg bars on the fronts. Plain behind.", ["LF+RF shoe_type egg_bar", "LH+RH shoe_type plain"]),
+        ("Came in in egg bars in front. Reset those.", ["LF+RF shoe_type egg_bar", "LF+RF work reset"]),
+        ("Wedge pads in front come out next time.", ["LF+RF pad wedge planned"]),
+        ("Left front had thrush last time. No heat now.", ["LF finding heat absent", "LF finding thrush history"]),
+        ("Right hind had sheared heels in the spring, severe, and they're not sheared now.",
+         ["RH finding sheared_heels resolved ~severe"]),
+    ],
+)  # fmt: skip
+def test_what_stands(read: Read, text: str, lines: list[str]) -> None:
+    (visit,) = read(f"Tally. {text}", "Tally")
+    assert told(visit) == lines
