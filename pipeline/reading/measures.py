@@ -15,6 +15,7 @@ from pipeline.reading.number_context import ANGLES, SCORES
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers, plain, size_name
 from pipeline.reading.talk import Segment
+from pipeline.reading.worn_numbers import WornNumbers
 from pipeline.record import HORSE_SLOTS, Status
 
 # Before a bare number these say what the thing counted last came to.
@@ -47,7 +48,7 @@ _AGAIN = 2
 _SKIPPED = 3  # segments between a foot and the number that was looked up meanwhile
 
 
-class MeasureReader(ShoeNumbers, BodyNumbers):
+class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
     """Reads the numbers of one memo."""
 
     def read(self) -> None:
@@ -58,8 +59,10 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
             self._length,
             self._nail_size,
             self._nails,
+            self._nails_left,
             self._score,
             self._size,
+            self._worn_size,
             self._elliptic,
         )
         horse = -1
@@ -81,6 +84,7 @@ class MeasureReader(ShoeNumbers, BodyNumbers):
                 if not any(rule(segment, mention, number) for rule in rules):
                     self._leave(segment, mention)
             segment.drafts.sort(key=lambda d: (d.start, d.end))
+        self._count_the_other()
 
     def _elliptic(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """A bare number beside a foot counts what the last one counted."""

@@ -107,6 +107,8 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
         return _drop_cues(run)
     if _turns_back(talk, run[-1]):
         return None
+    if _of_the_other(talk, run[-1]):
+        return _drop_cues(run)
     named = other_named(talk, run[-1])
     if named is not None:
         strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True, named=named))
@@ -142,6 +144,14 @@ def _turns_back(talk: Talk, cue: Mention) -> bool:
     at = start + 3 if words[:1] == ["going"] else start + 2
     name = talk.mention_starting(at)
     return words[:1] in (["back"], ["going"]) and "back" in words and name is not None and name.get("horse") is not None
+
+
+def _of_the_other(talk: Talk, cue: Mention) -> bool:
+    """ "Size eight, no, that's the nail": the number stands, of the nail."""
+    start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
+    words = talk.words[start : start + 5]
+    told = words[:1] == ["that"] and words[1:3] in (["'s", "the"], ["was", "the"], ["is", "the"])
+    return told and words[3:4] in (["nail"], ["nails"], ["shoe"], ["shoes"]) and words[4:5] in ([","], ["."], [])
 
 
 def _drop_cues(run: list[Mention]) -> None:
@@ -225,6 +235,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start
         olds = [m for m in talk.mentions if begins <= m.start and m.end <= run[0].start and not m.dropped]
         olds = [m for m in olds if kind_of(m) == kind]
+        if kind == "feet" and first_old is None and olds and _told_apart(talk, olds[-1], new, new_ones):
+            return True
         only = kind == "feet" and bool({"just", "only"} & set(talk.words[max(begin, new.start - 2) : new.start]))
         only = only or (kind == "feet" and _right_beside(talk, run, olds, new))
         if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones) and not only:
@@ -257,6 +269,23 @@ def _as_well(talk: Talk, foot: Mention) -> bool:
     clause = talk.words[foot.end : foot.end + 4]
     clause = clause[: next((i for i, word in enumerate(clause) if word in (",", *SENTENCE_ENDS)), len(clause))]
     return bool({"too", "also"} & set(clause)) or clause[-2:] == ["as", "well"]
+
+
+def _told_apart(talk: Talk, old: Mention, new: Mention, new_ones: list[Mention]) -> bool:
+    """ "He's a six all round. No, the hinds are five and a half": of all feet some have a number of their own."""
+    number = next((m for m in new_ones if m.start > new.end and m.number is not None), None)
+    worn = talk.words[new.end : new.end + 1] in (
+        ["are"],
+        ["is"],
+        ["'s"],
+        ["take"],
+        ["takes"],
+        ["get"],
+        ["have"],
+        ["has"],
+    )
+    own = number is not None and set(talk.words[new.end + 1 : number.start]) <= {"a", "an", "only", "just"}
+    return old.readings["feet"] == "all" and new.readings["feet"] != "all" and worn and own
 
 
 def _for_a_horse(talk: Talk, cue_end: int, number: Mention) -> bool:

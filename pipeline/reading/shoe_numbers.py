@@ -30,12 +30,14 @@ class ShoeNumbers(NumberContext):
             return self._add(segment, "nail_size", plain(number.value), mention, after.end)
         if number.plural and before is not None and before.get("measures") == "nails":
             self._set_frame("nail_size", segment)  # "nails are three and a halfs"
-            return self._add(segment, "nail_size", plain(number.value), mention)
+            size = plain(number.value) + (" slim" if self._slim_ones(mention) else "")
+            return self._add(segment, "nail_size", size, mention)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
         ahead = self._talk.mention_ending(mention.start)
         slim = (after is not None and after.get("measures") == "slim") or (
             ahead is not None and ahead.get("measures") == "slim"
         )
+        slim = slim or self._slim_ones(mention)
         nails = after is not None and after.get("measures") == "nails"
         nail_cue = before is not None and (
             before.get("measures") == "nail_size"
@@ -52,6 +54,14 @@ class ShoeNumbers(NumberContext):
         end = after.end if (slim or nails) and after is not None else mention.end
         self._set_frame("nail_size", segment)
         return self._add(segment, "nail_size", plain(number.value) + (" slim" if slim else ""), mention, end)
+
+    def _slim_ones(self, mention: Mention) -> bool:
+        """ "Nails were fives, slim ones"; "fives, slims"."""
+        if self._words[mention.end : mention.end + 1] != [","]:
+            return False
+        slim = self._talk.mention_starting(mention.end + 1)
+        closes = self._words[slim.end : slim.end + 1] if slim is not None else []
+        return slim is not None and slim.get("measures") == "slim" and closes in (["ones"], [","], ["."], [])
 
     def _nail_word_before(self, before: Mention) -> bool:
         """ "Nails size five", "nails are number five": the size word itself follows the nails."""

@@ -1,0 +1,129 @@
+"""Shoe sizes and nails that are told of the horse or of what is left: "he's a six", "which makes seven in the near"."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.number_context import NumberContext
+from pipeline.reading.numbers import Number
+from pipeline.reading.talk import Segment
+from pipeline.reading.tokens import SENTENCE_ENDS
+
+_WORN_BY = frozenset(
+    {"'s", "is", "are", "'re", "was", "were", "takes", "took", "wears", "wore", "wearing", "into", "gets", "got"}
+)
+_FIRMLY_WORN = frozenset({"wearing", "wears", "wore", "into", "takes", "took"})
+_SOFTENED = frozenset({"still", "now", "just", "only", "about", "probably", "always", "a", "an"})
+_CLOSES = frozenset({",", ".", "and", "but", "now", "today", "they", "the", "all", "on", "in", "so", "last", "before"})
+_SHOEING = ("work", "shoe_types", "shoe_materials")
+_HEADS = ("lameness", "obel", "grade", "body_condition", "cresty_neck", "wedge", "nails", "nail_size")
+_LARGEST = 12  # the largest shoe size kept
+_MOST_NAILS = 10
+_FEWEST_NAILS = 3
+_COUNTED = frozenset({"makes", "leaves", "leaving", "making", "'s", "is", "are", "so", "and", ",", "left"})
+_BACK_ON = ("put_back", "reset", "new_shoe")
+
+
+class WornNumbers(NumberContext):
+    """Rules for numbers that no word of size or nails stands beside."""
+
+    def _worn_size(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "He's a six all round"; "fours they are"; "she took fives last year"; "the shoe's a ten"."""
+        noun = number.article or number.plural or bool(number.aughts)
+        if not noun or number.value > _LARGEST or number.value.denominator > 2 or number.out_of is not None:
+            return False
+        behind = self._words[mention.end : mention.end + 1]
+        if behind and behind[0] not in _CLOSES and not self._foot_at(mention.end):
+            return False
+        at = mention.start - 1
+        while at > segment.start and self._words[at] in _SOFTENED:
+            at -= 1
+        told = self._words[mention.end : mention.end + 2] in (["they", "are"], ["they", "'re"], ["she", "is"])
+        verb = self._words[at] if at >= segment.start else ""
+        named = self._words[max(segment.start, at - 1) : at] in (["shoe"], ["shoes"])
+        firm = verb in _FIRMLY_WORN and bool(segment.having("feet") or number.plural)
+        if not (told or verb in _WORN_BY) or not (named or firm or self._shod_near(segment)):
+            return False
+        if not named and self._scored_near(segment):
+            return False
+        self._set_frame("shoe_size", segment)
+        value = "0" * number.aughts if number.aughts else f"{float(number.value):g}"
+        return self._add(segment, "shoe_size", value, mention)
+
+    def _foot_at(self, index: int) -> bool:
+        foot = self._talk.mention_starting(index)
+        return foot is not None and foot.get("feet") is not None
+
+    def _near(self, segment: Segment) -> list[Segment]:
+        """The segments of this sentence and the one before that are the same horse's."""
+        before = self._talk.segments[: segment.index + 1]
+        return [s for s in before if s.horse == segment.horse and segment.sentence - s.sentence <= 1]
+
+    def _shod_near(self, segment: Segment) -> bool:
+        frame = self._frame
+        sized = frame is not None and frame.slot == "shoe_size" and segment.sentence - frame.sentence <= 1
+        near = self._near(segment)
+        done = any(d.slot == "work" for s in near for d in s.drafts)
+        return sized or done or any(m.is_any(_SHOEING) for s in near for m in s.mentions)
+
+    def _scored_near(self, segment: Segment) -> bool:
+        frame = self._frame
+        framed = frame is not None and frame.slot in _HEADS and frame.sentence == segment.sentence
+        said = self._sentence(segment)
+        return framed or any(m.get("measures") in _HEADS or m.get("gaits") for s in said for m in s.mentions)
+
+    def _nails_left(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Took a nail out, which makes seven in the near fore"; "nailed it back on with six"; "that's on six"."""
+        whole = number.value.denominator == 1 and number.aughts is None and number.high is None
+        if not whole or number.plural or number.article or not _FEWEST_NAILS <= number.value <= _MOST_NAILS:
+            return False
+        before = self._words[mention.start - 1] if mention.start > segment.start else ","
+        if before in _COUNTED and self._in_foot(mention.end) and self._nail_near(segment):
+            self._set_frame("nails", segment)
+            return self._add(segment, "nails", number.value, mention)
+        closed = self._words[mention.end : mention.end + 1] in ([], ["."], [","], ["and"])
+        put = any(m.get("work") in _BACK_ON and m.start < mention.start for m in segment.mentions)
+        if before == "with" and closed and put:
+            self._set_frame("nails", segment)
+            return self._add(segment, "nails", number.value, mention)
+        frame = self._frame
+        counting = frame is not None and frame.slot == "nails" and frame.sentence == segment.sentence
+        apart = any("-" in str(m.get("feet")) for s in self._sentence(segment) for m in s.mentions)
+        led = self._words[segment.start] in ("that", "which", "where", "it")
+        return (
+            counting
+            and apart
+            and led
+            and closed
+            and before in ("on", "got", "has", "took", "'s", "only")
+            and (self._add(segment, "nails", number.value, mention))
+        )
+
+    def _in_foot(self, index: int) -> bool:
+        at = index + 1
+        while self._words[at : at + 1] and self._words[at] in ("the", "his", "her"):
+            at += 1
+        return self._words[index : index + 1] == ["in"] and (self._foot_at(at) or self._foot_at(index))
+
+    def _nail_near(self, segment: Segment) -> bool:
+        near = self._near(segment)
+        words = {w for s in near for w in self._words[s.start : s.end]}
+        return bool(words & {"nail", "nails"}) or any(
+            m.get("findings") in ("close_nail", "quicked") for s in near for m in s.mentions
+        )
+
+    def _count_the_other(self) -> None:
+        """ "Size eight, no, that's the nail": the number just said is the nail's, or the shoe's."""
+        other = {"nail": "nail_size", "nails": "nail_size", "shoe": "shoe_size", "shoes": "shoe_size"}
+        for at in range(len(self._words) - 3):
+            if self._words[at : at + 3] not in (["that", "'s", "the"], ["that", "was", "the"], ["that", "is", "the"]):
+                continue
+            slot = other.get(self._words[at + 3])
+            if slot is None or self._words[at + 4 : at + 5] not in ([","], ["."], []):
+                continue
+            stops = [i for i in range(at) if self._words[i] in SENTENCE_ENDS]
+            start = stops[-2] if len(stops) > 1 else 0
+            said = [d for s in self._talk.segments for d in s.drafts if start <= d.start and d.end <= at]
+            sizes = [d for d in said if d.slot in ("shoe_size", "nail_size")]
+            if sizes:
+                sizes[-1].slot = slot
+                sizes[-1].note(f"{slot}: put right")

@@ -1,0 +1,111 @@
+"""Sizes and nails that are told of the horse, or of what is left in a foot, with no word of size or nails beside.
+
+The forms are common practice of the trade's speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        (
+            "Reset all round. Seven nails in every foot bar the off hind, that's on six.",
+            ["LF+RF+LH nails 7", "LF+RF+LH+RH work reset", "RH nails 6"],
+        ),
+        (
+            "New shoes all round, seven nails in each bar the near hind, that one has six.",
+            ["LF+RF+LH+RH work new_shoe", "LF+RF+RH nails 7", "LH nails 6"],
+        ),
+        (
+            "Fronts reset. I took a close nail out, which makes seven in the near fore and eight in the off.",
+            ["LF nails 7", "LF+RF finding close_nail", "LF+RF work reset", "RF nails 8"],
+        ),
+        (
+            "Fronts reset. I left a nail out of the left, so that's five in the left front and six in the right.",
+            ["LF nails 5", "LF+RF work reset", "RF nails 6"],
+        ),
+        ("Off fore flung, I tacked it back on with seven.", ["RF nails 7", "RF shoe_state lost", "RF work put_back"]),
+        (
+            "He'd one flung, the off fore, and I nailed it back on with six.",
+            ["RF nails 6", "RF shoe_state lost", "RF work put_back"],
+        ),
+        (
+            "New on both fronts. Fours they are. Seven nails in each.",
+            ["LF+RF nails 7", "LF+RF shoe_size 4", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes in front, a three they are. Six nails each.",
+            ["LF+RF nails 6", "LF+RF shoe_size 3", "LF+RF work new_shoe"],
+        ),
+        (
+            "New set on him, all four, he's a six all round. No, tell a lie, the hinds are five and a half.",
+            ["LF+RF shoe_size 6", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 5.5"],
+        ),
+        (
+            "New shoes, size two all round, no, the hinds are ones.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 1"],
+        ),
+        ("Seven nails all round, no, the off hind has six.", ["LF+RF+LH nails 7", "RH nails 6"]),
+        (
+            "New shoes on all four. In front she took fives last year and she's a six now.",
+            ["LF+RF shoe_size 5 history", "LF+RF shoe_size 6", "LF+RF+LH+RH work new_shoe"],
+        ),
+        (
+            "New shoes on all four. She's a six in front and she's still a five behind.",
+            ["LF+RF shoe_size 6", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 5"],
+        ),
+        (
+            "New shoes all four. Fronts are a zero, hinds double aught.",
+            ["LF+RF shoe_size 0", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 00"],
+        ),
+        (
+            "New shoes in front. Nails were fives, slim ones, seven in the left and eight in the right.",
+            ["LF nails 7", "LF+RF nail_size 5 slim", "LF+RF work new_shoe", "RF nails 8"],
+        ),
+        (
+            "New shoes in front. Nails were fives, slims, six each.",
+            ["LF+RF nail_size 5 slim", "LF+RF nails 6", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoe on the left front, size eight, no, that's the nail, and the shoe's a ten.",
+            ["LF nail_size 8", "LF shoe_size 10", "LF work new_shoe"],
+        ),
+        (
+            "New shoes in front, size six, no, that's the nails, the shoes are twos.",
+            ["LF+RF nail_size 6", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+        (
+            "Left front, nail size five, no, that's the shoe, and the nails are fours.",
+            ["LF nail_size 4", "LF shoe_size 5"],
+        ),
+        (
+            "He's been wearing twos on the fronts, today he's into one and a halfs.",
+            ["LF+RF shoe_size 1.5", "LF+RF shoe_size 2 history"],
+        ),
+        # no size and no count
+        ("New shoes in front. He's a ten to shoe, stood like a rock.", ["- manner quiet", "LF+RF work new_shoe"]),
+        (
+            "New shoes in front. Body condition, he's a six. Cresty neck, he's a two.",
+            ["- body_condition 6", "- cresty_neck 2", "LF+RF work new_shoe"],
+        ),
+        ("Reset in front. He's a two out of five lame on the left front.", ["LF lameness 2", "LF+RF work reset"]),
+        (
+            "New shoes in front, size two. He's a seven on the condition scale.",
+            ["- body_condition 7", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+        ("New shoes all round. She's a three year old.", ["LF+RF+LH+RH work new_shoe"]),
+        (
+            "Size four all round, no, fronts are four and the backs are three.",
+            ["LF+RF shoe_size 4", "LH+RH shoe_size 3"],
+        ),
+    ],
+)
+def test_what_he_wears(read: Read, said: str, facts: list[str]) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == facts
