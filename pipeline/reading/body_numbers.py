@@ -239,7 +239,15 @@ class BodyNumbers(NumberContext):
         if self._lame_near(segment) or "lameness" in heads:
             return "lameness"
         laminitic = any(m.get("findings") == "laminitis" for s in self._sentence(segment) for m in s.mentions)
-        return "obel" if laminitic else None
+        if laminitic:
+            return "obel"
+        return "lameness" if self._on_a_foot(mention) else None
+
+    def _on_a_foot(self, mention: Mention) -> bool:
+        """ "Grade four on it", "grade two on the near fore": what is graded on a foot is how lame it is."""
+        graded = mention.start > 0 and self._words[mention.start - 1] in ("grade", "graded")
+        behind = next((m for m in self._talk.starting_in(mention.end, mention.end + 3) if m.get("feet")), None)
+        return graded and self._words[mention.end : mention.end + 1] == ["on"] and behind is not None
 
 
 def likely_unit(slot: str, number: Number) -> Fraction:

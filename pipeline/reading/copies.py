@@ -269,7 +269,10 @@ def _told_next(talk: Talk, segment: Segment) -> bool:
     behind = talk.segments[segment.index + 1] if segment.index + 1 < len(talk.segments) else None
     if behind is None or behind.sentence != segment.sentence or not behind.drafts:
         return False
-    return talk.words[behind.start] in ("that", "it", "this")
+    last = next((d for d in reversed(told_before(talk, segment)) if d.slot == "finding"), None)
+    again = last is not None and any((d.slot, d.value) == (last.slot, last.value) for d in behind.drafts)
+    bare = not behind.having("feet")  # "… and left front, toe crack too"
+    return talk.words[behind.start] in ("that", "it", "this") or (again and bare)
 
 
 def _meant(talk: Talk, segment: Segment, earlier: list[Draft]) -> Draft | None:

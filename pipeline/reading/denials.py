@@ -96,7 +96,9 @@ def _never_done(sentence: list[Segment]) -> None:
     drafts = [d for s in sentence for d in s.drafts]
     for denied in [d for d in drafts if _NOT_DONE in d.rules]:
         for draft in drafts:
-            if draft.start < denied.start and (draft.slot, draft.value) == (denied.slot, denied.value):
+            apart = draft.feet and denied.feet and not set(draft.feet) & set(denied.feet)
+            same = (draft.slot, draft.value) == (denied.slot, denied.value)
+            if draft.start < denied.start and same and not apart:
                 draft.drop(_NOT_DONE)
 
 

@@ -45,7 +45,13 @@ def _of_degree(segment: Segment, cue: Mention) -> bool:
     """ "A crack at the toe, moderate I reckon": how bad it is is in doubt, not that it is there."""
     before = [m for m in segment.mentions if m.end <= cue.start]
     degree = bool(before) and before[-1].get("severities") is not None and before[-1].end == cue.start
-    return degree and len(before) == 1 and before[0].start == segment.start and cue.end == segment.end
+    return degree and len(before) == 1 and before[0].start == segment.start and _closes(segment, cue)
+
+
+def _closes(segment: Segment, cue: Mention) -> bool:
+    """Whether the cue ends its segment, or only an "and" to another foot stands behind: "…, and left front, …"."""
+    behind = [m for m in segment.mentions if m.start >= cue.end and not m.get("horse_cues")]
+    return cue.end == segment.end or (bool(behind) and not segment.drafts and bool(behind[0].get("feet")))
 
 
 def _doubt_one(draft: Draft, cue: Mention) -> None:

@@ -163,7 +163,7 @@ def _not_new(talk: Talk, index: int) -> bool:
     """ "New, no, not new, reset": said to be none right behind."""
     behind = talk.words[index + 1 : index + _NOT_NEW_WITHIN]
     stop = next((i for i, word in enumerate(behind) if word in SENTENCE_ENDS), len(behind))
-    closed = ([","], ["but"], ["."], [])  # not "new in front, not new behind"
+    closed: tuple[list[str], ...] = ([","], ["but"], ["."], [])  # not "new in front, not new behind"
     return any(
         behind[i : i + 2] == ["not", talk.words[index]] and behind[i + 2 : i + 3] in closed for i in range(stop - 1)
     )

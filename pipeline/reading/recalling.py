@@ -184,11 +184,13 @@ def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> 
     if not segment.past or segment.present:
         return
     before = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
-    said = {(d.slot, d.feet) for s in before for d in s.drafts if d.status is Status.PRESENT and not d.dropped}
+    told = [d for s in before for d in s.drafts if d.status is Status.PRESENT and not d.dropped]
+    said, today = {(d.slot, d.feet) for d in told}, {(d.slot, d.feet, d.value) for d in told}
     if segment.joined_by("start") and not any(m.get("feet") for m in segment.mentions):
         return  # only beside a value said in the same breath, or on a foot named again
     for draft in segment.drafts:
-        if draft.slot in _AGAINST_TODAY and (draft.slot, draft.feet) in said:
+        again = (draft.slot, draft.feet, draft.value) in today  # "no, two, I'd say two"
+        if draft.slot in _AGAINST_TODAY and (draft.slot, draft.feet) in said and not again:
             _recall_one(draft)
 
 

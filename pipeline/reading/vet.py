@@ -173,6 +173,17 @@ _HIS = frozenset(
         "note",
     ]
 )
+_WHEN = frozenset(
+    {"today", "tonight", "tomorrow", "now", "soon", "asap", "straight", "immediately", "urgent", "urgently", "please"}
+    | {"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "morning", "afternoon", "evening"}
+    | {"week", "weekend", "first", "sooner"}
+)
+_BIDDING = frozenset(
+    {"not", "no", "later", "than", "i", "'ve", "told", "them", "her", "him", "twice", "said", "so", "owner", "owners"}
+    | {",", "and", "in", "on", "at", "by", "this", "the", "away", "thing", "before", "out", "quick", "again", "for"}
+    | {"that", "as", "possible", "it", "rather", "must", "be", "has", "to", "they", "know", "'re", "calling"}
+)
+_AHEAD = frozenset({"the", "and", "so", "a", ",", "right", "ok", "okay", "now"})
 _REACH = 8
 _BEHIND = 4
 _SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work", "traction", "wedge")
@@ -206,7 +217,8 @@ def _read(talk: Talk, sentence: list[Segment], position: int, at: int) -> None:
         if _wants_shoes(talk, segment, at):
             draft.drop("what the vet asked for")
         return
-    if _wanted(before) or _to_look(talk, segment, at) or _alone(talk, sentence, position):
+    called = _alone(talk, sentence, position) or _bidden(talk, sentence, at)
+    if called or _wanted(before) or _to_look(talk, segment, at):
         _add(segment, at).note("vet: to look")
 
 
@@ -292,3 +304,11 @@ def _alone(talk: Talk, sentence: list[Segment], position: int) -> bool:
     last = sentence[-1]
     words = talk.words[last.start : last.end]
     return position == len(sentence) - 1 > 0 and words in (["vet"], ["the", "vet"])
+
+
+def _bidden(talk: Talk, sentence: list[Segment], at: int) -> bool:
+    """ "Vet, today, not tomorrow, told her twice": the vet, when, and nothing else."""
+    words = talk.words[sentence[0].start : sentence[-1].end]
+    ahead = talk.words[sentence[0].start : at]
+    behind = set(words[len(ahead) + 1 :])
+    return set(ahead) <= _AHEAD and bool(_WHEN & behind) and behind <= _WHEN | _BIDDING
