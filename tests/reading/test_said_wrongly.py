@@ -67,7 +67,7 @@ def test_asked_about_and_looked_into(text: str, facts: list[str], read: Read) ->
         ("Fronts new, er, no, not new, resets.", ["LF+RF work reset"]),
         ("New all round, well, not new, reset.", ["LF+RF+LH+RH work reset"]),
         ("Fronts trimmed, no, not trimmed, reset.", ["LF+RF work reset"]),
-        ("New in front, not new behind, those were reset.", ["LH+RH work reset"]),
+        ("New in front, not new behind, those were reset.", ["LF+RF work new_shoe", "LH+RH work reset"]),
         ("New shoes in front. The hinds are not new, reset.", ["LF+RF work new_shoe", "LH+RH work reset"]),
     ],
 )
