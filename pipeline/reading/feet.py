@@ -119,7 +119,8 @@ def _attach_segment(
     for draft in segment.drafts:
         if draft.slot in HORSE_SLOTS:
             draft.feet = ()
-            continue
+        if draft.slot in HORSE_SLOTS or draft.feet is not None:
+            continue  # told with its foot: "toe angles 53 and 51, left and right front"
         narrower = _in_apposition(talk, sentence, position, groups)
         if own and narrower is not None and set(narrower) < set(_nearest(draft, segment, own).feet):
             draft.feet = narrower

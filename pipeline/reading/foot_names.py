@@ -76,7 +76,19 @@ def mark_counted_feet(talk: Talk) -> None:
         ):
             at = work.start - 1
             talk.mentions.append(Mention(at, work.start, (at,), {"feet": "all"}, MatchKind.VARIANT))
+    _all_new(talk)
     talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _all_new(talk: Talk) -> None:
+    """ "8s in front, 7s behind. All new.": of the fronts and the hinds that were just told of."""
+    for at in [i for i, word in enumerate(talk.words[:-1]) if word == "all" and talk.words[i + 1] == "new"]:
+        if at < 1 or talk.words[at - 1] != "." or talk.mention_starting(at) is not None:
+            continue
+        start = max((i + 1 for i in range(at - 1) if talk.words[i] in SENTENCE_ENDS), default=0)
+        feet = {m.get("feet") for m in talk.mentions if start <= m.start < at}
+        if {"fronts", "hinds"} <= feet:
+            talk.mentions.append(Mention(at, at + 1, (at,), {"feet": "all"}, MatchKind.VARIANT))
 
 
 def _is_four(talk: Talk, mention: Mention) -> bool:

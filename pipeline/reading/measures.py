@@ -92,6 +92,8 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
         again = {"too", "also", "well"} & set(self._words[mention.start : segment.end])
         if frame is None or segment.sentence - frame.sentence > (_AGAIN if again else 1):
             return False  # "six nails … Off fore was loose so I reset it, seven in that as well"
+        if self._words[mention.start - 1] == "grade" and frame.slot not in SCORES:
+            return False  # "six nails. He was a grade two on the right front"
         if frame.slot in HORSE_SLOTS and segment.having("feet"):
             return False  # "rotation, six degrees on the left and four on the right" is no grade
         after = self._after(mention)

@@ -7,6 +7,7 @@ import re
 
 from pipeline.reading.exchanges import sentence_end
 from pipeline.reading.mentions import Mention
+from pipeline.reading.name_words import ANIMALS
 from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -95,6 +96,15 @@ def misnamed(talk: Talk) -> list[Strike]:
         if words in _ALL_OF_IT:
             strikes.append(_strike(start, name))
     return strikes
+
+
+def without_animals(talk: Talk) -> None:
+    """ "Barn dog, name of Borium", "a pup called Thrush": an animal's name is no word of the trade."""
+    for cue in [m for m in talk.mentions if m.get("horse_cues") == "named"]:
+        before = [word for word in talk.words[max(0, cue.start - 3) : cue.start] if word not in (",", "'s", "is")]
+        named = talk.mention_starting(cue.end)
+        if before and before[-1] in ANIMALS and named is not None and named.get("horse") is None:
+            named.dropped = True
 
 
 def another_horses_number(talk: Talk) -> None:

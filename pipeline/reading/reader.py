@@ -21,9 +21,10 @@ from pipeline.reading.foot_names import join_feet, mark_counted_feet, mark_excep
 from pipeline.reading.graded_again import draft_again
 from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
+from pipeline.reading.in_order import draft_in_order, mark_short_feet
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
-from pipeline.reading.misnamed import another_horses_number, found_on_another, misnamed
+from pipeline.reading.misnamed import another_horses_number, found_on_another, misnamed, without_animals
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.passive import draft_passive
@@ -37,6 +38,7 @@ from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
 from pipeline.reading.stops import soften_stops
 from pipeline.reading.strikes import carry_out
+from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.three_feet import mark_three_of_four
 from pipeline.reading.times import draft_times
@@ -103,16 +105,8 @@ class Reader:
         roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(tokens.words)]
         talk = Talk(tokens, list(tokens.words), mentions, roles)
         soften_stops(talk)
-        leave_out_places(talk)
-        mark_bare_sides(talk)
-        pair_behind(talk)
-        mark_counted_feet(talk)
-        mark_exceptions(talk)
-        mark_three_of_four(talk)
-        turn_round(talk)
-        complete_sides(talk)
-        another_horses_number(talk)
-        strikes = [*found_on_another(talk), *repair(talk), *misnamed(talk)]
+        _mark_feet(talk)
+        strikes = _put_right(talk)
         exact = [e for e in exact if not any(m.dropped and "horse" in m.readings and m.start == e[0] for m in mentions)]
         point_out(talk)
         join_feet(talk)
@@ -133,6 +127,26 @@ class Reader:
         inherit_status(copies)
         treat_what_is_there(talk)
         return talk, horses
+
+
+def _mark_feet(talk: Talk) -> None:
+    """Feet that are told by more than their name: sides alone, counted feet, all but one."""
+    leave_out_places(talk)
+    mark_short_feet(talk)
+    mark_bare_sides(talk)
+    pair_behind(talk)
+    mark_counted_feet(talk)
+    mark_exceptions(talk)
+    mark_three_of_four(talk)
+
+
+def _put_right(talk: Talk) -> list[Strike]:
+    """Carry out on the mentions what was said wrongly at first; returns what is carried out on the drafts."""
+    turn_round(talk)
+    complete_sides(talk)
+    another_horses_number(talk)
+    without_animals(talk)
+    return [*found_on_another(talk), *repair(talk), *misnamed(talk)]
 
 
 def _without_empty(visits: list[Visit]) -> list[Visit]:
@@ -157,6 +171,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_passive(talk)
     draft_white_line(talk)
     draft_responses(talk)
+    draft_in_order(talk)
     MeasureReader(talk).read()
     draft_times(talk, {i for s in found.spans for i in range(s.start, s.end)})
     if day is not None:

@@ -287,7 +287,10 @@ class ShoeNumbers(NumberContext):
         return graded or framed
 
     def _touches_foot(self, segment: Segment, mention: Mention) -> bool:
+        if mention.stands_for is not None and self._touches_foot(segment, mention.stands_for):
+            return True  # "7s in front, no, 8s"
         start = mention.start - 1 if self._words[mention.start - 1] in _CARRIES else mention.start
+        segment = next((s for s in self._sentence(segment) if s.start <= mention.start < s.end), segment)
         return any(m.get("feet") and (m.end == start or 0 <= m.start - mention.end <= 2) for m in segment.mentions)
 
     def _shoes_named(self, segment: Segment) -> bool:
