@@ -47,6 +47,7 @@ from pipeline.reading.treated import treat_what_is_there
 from pipeline.reading.turned_round import turn_round
 from pipeline.reading.unnamed_weeks import deal_unnamed_weeks
 from pipeline.reading.vet import draft_vet
+from pipeline.reading.whose_number import draft_whose_number
 from pipeline.reading.zones import attach_severity, attach_zones
 from pipeline.record import (
     Fact,
@@ -117,6 +118,7 @@ class Reader:
         horses.assign()
         _draft(talk, horses.found, day)
         carry_out(talk, horses.found, strikes)
+        draft_whose_number(talk, horses.found)
         groups = attach_feet(talk)
         draft_again(talk, groups)
         attach_zones(talk, groups)

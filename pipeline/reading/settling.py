@@ -50,6 +50,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     standing = [d for d in standing if not d.dropped]
     rows = [Settled(foot, draft) for draft in standing for foot in _feet(draft)]
     rows = _without_needless_guess(rows)
+    rows = _guess_for_the_rest(rows)
     rows = _without_trim_under_shoes(rows)
     rows = _without_shoes_on_a_bare_foot(rows)
     rows = _without_announcements(rows)
@@ -79,6 +80,15 @@ def _without_needless_guess(rows: list[Settled]) -> list[Settled]:
         return row.draft.foot_guessed and (row.draft.value in named or (row.draft.value == "trim" and trimmed))
 
     return [row for row in rows if not needless(row)]
+
+
+def _guess_for_the_rest(rows: list[Settled]) -> list[Settled]:
+    """ "Reset today. The off hind got a new shoe.": work without a foot is that of the feet with none named."""
+    work = [r for r in rows if r.draft.slot == "work" and r.draft.status is Status.PRESENT]
+    named = {r.foot for r in work if not r.draft.foot_guessed and r.foot is not None}
+    if not named or len(named) == len(FEET):
+        return rows
+    return [r for r in rows if not (r in work and r.draft.foot_guessed and r.foot in named)]
 
 
 def _feet(draft: Draft) -> tuple[Foot | None, ...]:

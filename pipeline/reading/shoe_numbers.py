@@ -222,6 +222,8 @@ class ShoeNumbers(NumberContext):
         cued = before is not None and before.get("measures") == "shoe_size"
         if cued and self._words[mention.start - 1] == "number" and self._horse_behind(mention):
             return False  # "Number two, Buck."
+        if not cued and self._counts_shoes(mention, number):
+            return False
         nail_frame = (
             self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
         )
@@ -249,6 +251,15 @@ class ShoeNumbers(NumberContext):
             return False
         self._set_frame("shoe_size", segment)
         return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _counts_shoes(self, mention: Mention, number: Number) -> bool:
+        """ "Two new shoes in front", "two resets behind": so many shoes, not their size."""
+        behind = self._words[mention.end : mention.end + 3]
+        if number.aughts is not None or number.plural or number.value not in (2, 3, 4) or not behind:
+            return False
+        noun = behind[1:] if behind[0] in ("new", "fresh", "old", "same") else behind
+        noun = noun[1:] if behind[:2] == ["brand", "new"] else noun
+        return noun[:1] in (["shoes"], ["plates"], ["irons"], ["resets"], ["trims"], ["removes"], ["ones"])
 
     def _on_a_horse(self, mention: Mention) -> bool:
         """ "Ones on Tally, twos on Buck": the sizes of their shoes."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
@@ -41,6 +43,18 @@ _ONE = frozenset({"he", "she", "his", "her", "him", "i", "but", "lame"})
 _ANY_OF = Sayings("any of the")
 _COUNTS = {"two": 2, "pair": 2, "three": 3, "four": 4, "five": 5}
 _SEVERAL = 2
+_COUNTED_FIRST = {
+    "both": 2,
+    "a pair of": 2,
+    "the pair of": 2,
+    "two": 2,
+    "the two of them": 2,
+    "all three": 3,
+    "three": 3,
+    "all four": 4,
+    "four": 4,
+}
+_LEAD_WITHIN = 4  # words of a sentence that count its horses
 _WAITS = 2  # sentences that may pass between the names and what is said of them all
 
 
@@ -51,6 +65,12 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
     shared: list[int] = []
     since = 0
     for sentence in talk.sentences():
+        behind = _listed_behind(talk, sentence, spans)
+        if behind:
+            together.update(dict.fromkeys([s.index for s in sentence], behind))
+            _count_horses(talk, sentence)
+            waiting, shared, since = [], behind, 1
+            continue
         listed, end = _listed(talk, sentence, spans)
         named = [s for s in spans if sentence[0].start <= s.start < sentence[-1].end]
         told = any(m.is_any(_TRADE) for s in sentence for m in s.mentions)
@@ -82,6 +102,33 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
             shared = []
         since += 1
     return together
+
+
+def _listed_behind(talk: Talk, sentence: list[Segment], spans: list[NameSpan]) -> list[int]:
+    """ "Both trimmed all round, Tally and Buck.": the horses that close a sentence which counted them first."""
+    named = [s for s in spans if sentence[0].start <= s.start < sentence[-1].end]
+    if len(named) < _SEVERAL or named[-1].end != sentence[-1].end:
+        return []
+    gaps = [talk.words[one.end : other.start] for one, other in pairwise(named)]
+    lead = talk.words[sentence[0].start : named[0].start]
+    counted = next((n for form, n in _COUNTED_FIRST.items() if _holds(lead[:_LEAD_WITHIN], form)), None)
+    told = any(m.is_any(_SHOEING) for s in sentence for m in s.mentions if m.start < named[0].start)
+    listed = all(gap in ([","], ["and"], [",", "and"], ["&"]) for gap in gaps)
+    horses = list(dict.fromkeys(s.horse for s in named))
+    joined = lead[-1:] in ([","], ["was"], ["is"], ["'s"], ["were"], ["are"], [":"])
+    return horses if told and listed and joined and counted == len(horses) else []
+
+
+def _holds(words: list[str], form: str) -> bool:
+    return f" {form} " in f" {' '.join(words)} "
+
+
+def _count_horses(talk: Talk, sentence: list[Segment]) -> None:
+    """ "Both trimmed all round": with feet named too, the word for all means the horses."""
+    feet = [m for s in sentence for m in s.mentions if m.get("feet")]
+    for mention in [m for m in feet if talk.words[m.start] in ("both", "all") and m.start <= sentence[0].start + 1]:
+        if mention.get("feet") in ("pair_in_hand", "those_three", "any"):
+            mention.dropped = True
 
 
 def _all_back(talk: Talk, sentence: list[Segment]) -> bool:

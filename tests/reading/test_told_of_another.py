@@ -1,0 +1,132 @@
+"""Statements and numbers given to another horse, and work told of several horses that are named behind it."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = [
+    (
+        (
+            "Tally first. Reset the hinds. Then Buck, new shoes in front. Buck had "
+            "the off hind loose too, no, I wrong him, that was Tally."
+        ),
+        {"Tally": ["LH+RH work reset", "RH shoe_state loose"], "Buck": ["LF+RF work new_shoe"]},
+    ),
+    (
+        (
+            "Tally. Reset the fronts. Buck. Trimmed all four. He'd a corn in "
+            "the off fore, no, I'm mixing them up, that was Tally."
+        ),
+        {"Tally": ["LF+RF work reset", "RF finding corn"], "Buck": ["LF+RF+LH+RH work trim"]},
+    ),
+    (
+        (
+            "Tally. Reset the fronts. Buck. Trimmed all four. Bruise in the "
+            "near hind, sorry, I've the horses crossed, that's Tally."
+        ),
+        {"Tally": ["LF+RF work reset", "LH finding bruise"], "Buck": ["LF+RF+LH+RH work trim"]},
+    ),
+    (
+        (
+            "Tally. Reset the fronts. Buck. Thrush in the left hind, hang on, "
+            "I've got them mixed up, that was Tally. Trimmed all four."
+        ),
+        {"Tally": ["LF+RF work reset", "LH finding thrush"], "Buck": ["LF+RF+LH+RH work trim"]},
+    ),
+    (
+        (
+            "Tally. Reset the fronts. Buck. Trimmed all four. Buck was lame on "
+            "the near fore, no, I do him wrong, that was Tally."
+        ),
+        {"Tally": ["LF gait lame", "LF+RF work reset"], "Buck": ["LF+RF+LH+RH work trim"]},
+    ),
+    (
+        "Buck's a body condition six, no, five, it's Tally that's the six. Tally then, reset in front.",
+        {"Buck": ["- body_condition 5"], "Tally": ["- body_condition 6", "LF+RF work reset"]},
+    ),
+    (
+        "Both trimmed all round, Tally and Buck. Buck is a condition five, no, six, Tally's the five.",
+        {
+            "Tally": ["- body_condition 5", "LF+RF+LH+RH work trim"],
+            "Buck": ["- body_condition 6", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        (
+            "Tally. Reset the fronts, six nails each. Buck. Trimmed. Buck's "
+            "cresty neck is four, no, three, Tally's the four."
+        ),
+        {
+            "Tally": ["- cresty_neck 4", "LF+RF nails 6", "LF+RF work reset"],
+            "Buck": ["- cresty_neck 3", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally. Trimmed. Buck. Reset in front, condition score four, sorry, seven, Tally is the four.",
+        {"Tally": ["- body_condition 4", "LF+RF+LH+RH work trim"], "Buck": ["- body_condition 7", "LF+RF work reset"]},
+    ),
+    (
+        "Tally and Buck, both trimmed. Buck is Obel two, no, one, it's Tally who's the two.",
+        {"Tally": ["- obel 2", "LF+RF+LH+RH work trim"], "Buck": ["- obel 1", "LF+RF+LH+RH work trim"]},
+    ),
+    (
+        "Tally. New shoes in front. Buck. Six nails each in front, seven for the hinds. Buck's the big one.",
+        {"Tally": ["LF+RF work new_shoe"], "Buck": ["LF+RF nails 6", "LH+RH nails 7"]},
+    ),
+    (
+        "Buck, condition five. Tally's the grey one. Trimmed all four.",
+        {"Buck": ["- body_condition 5"], "Tally": ["LF+RF+LH+RH work trim"]},
+    ),
+    (
+        "Both trimmed all round, Tally and Buck. Buck six weeks, Tally four.",
+        {
+            "Tally": ["- next_visit_weeks 4 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Trimmed both of them today, Tally and Buck. Tally has thrush in the left hind.",
+        {"Tally": ["LF+RF+LH+RH work trim", "LH finding thrush"], "Buck": ["LF+RF+LH+RH work trim"]},
+    ),
+    (
+        "Two trims this morning, Tally and Buck. Buck has a corn in the off fore.",
+        {"Tally": ["LF+RF+LH+RH work trim"], "Buck": ["LF+RF+LH+RH work trim", "RF finding corn"]},
+    ),
+    (
+        "Both reset all round, that's Tally and Buck.",
+        {"Tally": ["LF+RF+LH+RH work reset"], "Buck": ["LF+RF+LH+RH work reset"]},
+    ),
+    (
+        "All three trimmed, Tally, Buck and Sable. Sable's lame on the near hind.",
+        {
+            "Tally": ["LF+RF+LH+RH work trim"],
+            "Buck": ["LF+RF+LH+RH work trim"],
+            "Sable": ["LF+RF+LH+RH work trim", "LH gait lame"],
+        },
+    ),
+    (
+        "A pair of trims, Buck and Tally. Crack in the left front on Tally.",
+        {"Buck": ["LF+RF+LH+RH work trim"], "Tally": ["LF finding crack", "LF+RF+LH+RH work trim"]},
+    ),
+    (
+        "The two ponies, Tally and Buck, both trimmed on all four. Buck is a condition six.",
+        {"Tally": ["LF+RF+LH+RH work trim"], "Buck": ["- body_condition 6", "LF+RF+LH+RH work trim"]},
+    ),
+    (
+        "Both fronts reset on the two of them, Tally and Buck.",
+        {"Tally": ["LF+RF work reset"], "Buck": ["LF+RF work reset"]},
+    ),
+    (
+        "Reset both fronts, Tally. Then Buck, trimmed.",
+        {"Tally": ["LF+RF work reset"], "Buck": ["LF+RF+LH+RH work trim"]},
+    ),
+    ("Both hinds trimmed and the fronts reset, Tally.", {"Tally": ["LF+RF work reset", "LH+RH work trim"]}),
+]
+
+
+@pytest.mark.parametrize(("text", "visits"), CASES)
+def test_told_of_another(read: Read, text: str, visits: dict[str, list[str]]) -> None:
+    assert {str(v.horse): told(v) for v in read(text, "Tally", "Buck", "Sable")} == visits
