@@ -54,6 +54,7 @@ _BARE_DENIALS = (
     ["they", "do", "n't"],
 )
 _BARE_ANSWERS = (["none"], ["nothing"], ["no"], ["nil"], ["nope"], ["none", "at", "all"], ["nothing", "there"])
+_NOT_BY_ME = (["i", "had", "n't"], ["i", "have", "n't"], ["i", "did", "n't"], ["i", "'d", "not"], ["i", "'ve", "not"])
 
 
 def deny(talk: Talk, sentence: list[Segment]) -> None:
@@ -87,6 +88,10 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
         if talk.words[segment.start : segment.end] in _BARE_DENIALS and position:
             for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
                 _deny_one(draft)
+        if talk.words[segment.start : segment.end] in _NOT_BY_ME and position:
+            for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
+                if draft.value in ("quicked", "close_nail"):
+                    _deny_one(draft)
     _never_done(sentence)
     _gone_by_now(talk, sentence)
 

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, setup_only
 from pipeline.reading.number_context import ANGLES, LENGTHS
-from pipeline.reading.put_where import feet_of_the_verb
+from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 
@@ -45,6 +45,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 before if sentence[0].horse == segment.horse or position else None,
             )
         _where_it_was_put(talk, sentence, groups)
+        foot_told_behind(talk, sentence, groups)
         _foot_behind_sentence(talk, sentence, groups)
         _except_feet(sentence, groups)
         hand = contrasted(sentence, groups) or hand

@@ -44,6 +44,7 @@ _SAID = frozenset(
 )
 
 
+_FEWEST_NAILS = 2  # fewer hold no shoe
 _AGAIN = 2
 _SKIPPED = 3  # segments between a foot and the number that was looked up meanwhile
 
@@ -120,6 +121,8 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
             value = number.value * (frame.unit or likely_unit(frame.slot, number))
         if frame.slot in ANGLES and not 30 <= number.value <= 75:
             return False
+        if frame.slot == "nails" and number.value < _FEWEST_NAILS and mention.stands_for is None:
+            return False  # "he jumped when I drove one in the off hind"
         frame.sentence = segment.sentence
         added = self._add(segment, frame.slot, value, mention)
         if added:

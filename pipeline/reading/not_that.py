@@ -6,6 +6,8 @@ from pipeline.reading.exchanges import kind_of, sentence_end, swap, window
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
 
+_NEAR = 3  # tokens from "I thought" to what was thought
+
 
 def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     """ "Trailers, no, not trailers, rolled toes": what is named behind "not" goes, what follows stands for it.
@@ -22,6 +24,8 @@ def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
     olds = [m for m in olds if _same_thing(m, again, kind)]
     kind = kind_of(olds[-1]) or kind if olds else kind
+    if kind == "findings" and olds and _only_thought(talk, olds[-1]):
+        return False  # "thought I'd quicked him, and no, he's not quicked, just a close nail": denied
     later = [m for m in new_ones if m.start > again.start and kind_of(m) == kind]
     if not later and kind == "feet":
         later = _in_next_sentence(talk, again)
@@ -63,6 +67,12 @@ def _same_thing(old: Mention, again: Mention, kind: str) -> bool:
         return old.get("feet") is not None and (pair or old.readings["feet"] == again.readings["feet"])
     said = kind_of(old)
     return said is not None and said != "number" and old.readings.get(said) in again.readings.values()
+
+
+def _only_thought(talk: Talk, said: Mention) -> bool:
+    return any(
+        m.get("doubts") in ("sought", "before") and 0 <= said.start - m.end <= _NEAR for m in talk.having("doubts")
+    )
 
 
 def _in_next_sentence(talk: Talk, again: Mention) -> list[Mention]:

@@ -10,6 +10,7 @@ _PUT = frozenset(
     {"fitted", "put", "nailed", "hung", "tacked", "set", "driven", "glued", "applied", "used", "on", "fit", "shod"}
     | {"placed", "laid", "attached", "gone", "hammered"}
 )
+_THAT_WAS = (["that", "was"], ["that", "'s"], ["it", "was"], ["that", "'d"], ["which", "was"])
 _VERB_WITHIN = 4
 _NOUNS = frozenset({"a", "the", "new", "full", "another", "half", "same", "of"})
 
@@ -41,3 +42,29 @@ def _verbal(talk: Talk, segment: Segment) -> bool:
     doing = [i for role in ("past", "present", "action") for i in talk.plays(role, segment.start, segment.end)]
     doing = [i for i in doing if talk.words[i - 1] not in _NOUNS]
     return bool(doing) or bool(talk.plays("subject", segment.start, segment.start + 2))
+
+
+def foot_told_behind(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
+    """ "The puncture was last autumn, that was the off hind.": the foot of what was just said, told behind it."""
+    for position, segment in enumerate(sentence):
+        words = talk.words[segment.start : segment.start + 2]
+        named = [group for group in groups[segment.index] if not group.anaphor]
+        if (
+            not position
+            or segment.drafts
+            or words not in _THAT_WAS
+            or len(named) != 1
+            or _more(talk, segment, named[0])
+        ):
+            continue
+        told = next((s for s in reversed(sentence[:position]) if s.drafts), None)
+        for draft in told.drafts if told is not None else []:
+            if draft.foot_carried and draft.slot == "finding":
+                draft.feet, draft.foot_carried = named[0].feet, False
+                draft.note("foot: told behind it")
+
+
+def _more(talk: Talk, segment: Segment, group: FootGroup) -> bool:
+    """Whether more is said than "that was the off hind though"."""
+    behind = talk.words[group.end : segment.end]
+    return bool(set(behind) - {"though", "then", "too", "mind", "only", "as", "well"})

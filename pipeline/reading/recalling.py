@@ -23,7 +23,7 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
     recalled = went_on = False
     for position, segment in enumerate(sentence):
-        _recall_recent(segment)
+        _recall_recent(segment, sentence[position + 1 :])
         _contrasted_with_now(talk, sentence, position)
         cues = _earlier_cues(talk, sentence, segment)
         today = segment.having("times", "today")
@@ -194,11 +194,12 @@ def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> 
             _recall_one(draft)
 
 
-def _recall_recent(segment: Segment) -> None:
+def _recall_recent(segment: Segment, later: list[Segment]) -> None:
     """ "He was lame on Saturday": a gait of some days ago is history; a shoe lost on Saturday is as found."""
+    again = any(s.having("times", "today") and any(d.slot == "lameness" for d in s.drafts) for s in later)
     if not segment.present and segment.having("times", "recent"):
         for draft in segment.drafts:
-            if draft.slot in ("gait", "lameness", "obel") and (segment.past or draft.slot == "obel"):
+            if draft.slot in ("gait", "lameness", "obel") and (again or segment.past or draft.slot == "obel"):
                 _recall_one(draft)
 
 

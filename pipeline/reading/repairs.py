@@ -170,10 +170,20 @@ def _is_no_cue(talk: Talk, cue: Mention) -> bool:
         return True
     if talk.words[cue.start : cue.end] in _ASSESSED and cue.start and talk.words[cue.start - 1] in _ASSESSING:
         return True  # "today I'd call it grade one" corrects nothing
+    if talk.words[cue.start : cue.end] in _ASSESSED and _against_before(talk, cue):
+        return True  # "two out of five last week, call it one today"
     if talk.words[cue.start : cue.end] != ["no"]:
         return False
     follower = talk.mention_starting(cue.end)
     return follower is not None and follower.is_any(CLASS_SLOTS) and follower.number is None
+
+
+def _against_before(talk: Talk, cue: Mention) -> bool:
+    """Whether the number behind the cue is today's and the one before it is of an earlier time."""
+    start, end = window(talk, cue.start), sentence_end(talk, cue.end)
+    times = [m for m in talk.having("times") if start <= m.start < end]
+    before = any(m.get("times") in ("history", "recent") and m.end <= cue.start for m in times)
+    return before and any(m.get("times") == "today" and m.start >= cue.end for m in times)
 
 
 def _is_repair(talk: Talk, run: list[Mention]) -> bool:

@@ -40,6 +40,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     _exact_answer(standing)
     _without_foot_and_with(standing)
     _thought_then_denied(standing)
+    _confirmed_in_the_end(standing)
     _denied_in_the_end(standing)
     _doubted_in_the_end(standing)
     _exchanged_in_the_end(standing)
@@ -170,6 +171,20 @@ def _thought_then_denied(drafts: list[Draft]) -> None:
             answers = [o for o in answers if o.segment.sentence - draft.segment.sentence <= _ANSWERED_WITHIN]
             if any(o.status is Status.ABSENT and (not draft.feet or draft.feet == o.feet) for o in answers):
                 draft.drop("denied in the end")
+
+
+def _confirmed_in_the_end(drafts: list[Draft]) -> None:
+    """ "Might be an abscess, I said, and then the pus came, so it's an abscess": the doubt goes with its answer."""
+    for draft in [d for d in drafts if d.slot == "finding" and d.status is Status.SUSPECTED]:
+        near = [d for d in drafts if 0 <= d.segment.sentence - draft.segment.sentence <= 1 and d.start > draft.start]
+        sure = [d for d in near if (d.slot, d.value, d.feet, d.status) == (*_what(draft), Status.PRESENT)]
+        if sure and None in (draft.zone, sure[0].zone):
+            sure[0].zone = sure[0].zone or draft.zone
+            draft.drop("confirmed in the end")
+
+
+def _what(draft: Draft) -> tuple[object, object, object]:
+    return draft.slot, draft.value, draft.feet
 
 
 def _denied_in_the_end(drafts: list[Draft]) -> None:

@@ -67,8 +67,7 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
     for sentence in talk.sentences():
         behind = _listed_behind(talk, sentence, spans)
         if behind:
-            together.update(dict.fromkeys([s.index for s in sentence], behind))
-            _count_horses(talk, sentence)
+            together.update(_count_horses(talk, sentence, behind))
             waiting, shared, since = [], behind, 1
             continue
         listed, end = _listed(talk, sentence, spans)
@@ -78,14 +77,12 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
         everyone = list(dict.fromkeys(s.horse for s in spans if s.start < sentence[0].start))
         if counted is not None and not named and len(everyone) == counted:
             together.update(dict.fromkeys([s.index for s in sentence], everyone))
-            for mention in [m for s in sentence for m in s.mentions if m.get("feet") in ("all", "any", "those_three")]:
-                mention.dropped = True  # horses, not feet
+            _horses_not_feet(sentence)
         elif len(everyone) >= _SEVERAL and _all_back(talk, sentence):
             first = min((s.start for s in named), default=sentence[-1].end)
             together.update({s.index: everyone for s in sentence if s.end <= first})
         elif len(listed) >= _SEVERAL and len(named) == len(listed) and told and _goes_on(talk, end):
-            for segment in [s for s in sentence if s.end > end]:
-                together[segment.index] = listed
+            together.update(dict.fromkeys([s.index for s in sentence if s.end > end], listed))
             _free_of_feet(talk, sentence, end)
             waiting, shared = [], listed
         elif len(listed) >= _SEVERAL and len(named) == len(listed) and not told:
@@ -102,6 +99,11 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
             shared = []
         since += 1
     return together
+
+
+def _horses_not_feet(sentence: list[Segment]) -> None:
+    for mention in [m for s in sentence for m in s.mentions if m.get("feet") in ("all", "any", "those_three")]:
+        mention.dropped = True
 
 
 def _listed_behind(talk: Talk, sentence: list[Segment], spans: list[NameSpan]) -> list[int]:
@@ -123,12 +125,13 @@ def _holds(words: list[str], form: str) -> bool:
     return f" {form} " in f" {' '.join(words)} "
 
 
-def _count_horses(talk: Talk, sentence: list[Segment]) -> None:
+def _count_horses(talk: Talk, sentence: list[Segment], horses: list[int]) -> dict[int, list[int]]:
     """ "Both trimmed all round": with feet named too, the word for all means the horses."""
     feet = [m for s in sentence for m in s.mentions if m.get("feet")]
     for mention in [m for m in feet if talk.words[m.start] in ("both", "all") and m.start <= sentence[0].start + 1]:
         if mention.get("feet") in ("pair_in_hand", "those_three", "any"):
             mention.dropped = True
+    return dict.fromkeys([s.index for s in sentence], horses)
 
 
 def _all_back(talk: Talk, sentence: list[Segment]) -> bool:
