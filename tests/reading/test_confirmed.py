@@ -9,11 +9,8 @@ from tests.reading.telling import told
 
 CASES = [
     (
-        (
-            "Tally. Right hind. Might be an abscess, I told her, and then "
-            "it drained, so it's an abscess, at the quarter."
-        ),
-        ["RH finding abscess @quarter", "RH treatment drained"],
+        ("Tally. Right hind. Might be an abscess, I told her, and then it burst, so it's an abscess, at the quarter."),
+        ["RH finding abscess @quarter"],
     ),
     (
         "Tally. Near fore. I thought it might be a corn, and when I pared it, it's a corn, medial heel.",
