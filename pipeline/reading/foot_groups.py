@@ -177,6 +177,8 @@ def _compared(talk: Talk, mention: Mention) -> bool:
     before = set(near[-1:] if near[-1:] == ["."] or near[:1] in (["."], [","]) else near)
     if "from" in before and _ANSWERS & set(talk.words[max(0, mention.start - 6) : mention.start]):
         before.discard("from")  # "nothing from the off fore"
+    if near[:1] == ["than"] and near[1:] not in (["the"], ["on"], ["in"], ["his"], ["her"], ["those"]):
+        before.discard("than")  # "I did no more than trim the hinds"
     return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
 
 

@@ -19,6 +19,7 @@ def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) ->
     reach = segment.end if not verbal else cue.end + _NOT_REACH
     own = [d for d in segment.drafts if cue.end <= d.start < reach and not _new_clause(talk, segment, cue, d)]
     own = [d for d in own if not (verbal and _presupposed(talk, cue, d)) and not _taken_off(talk, cue, d)]
+    own = [d for d in own if not _excepted(talk, cue, d)]
     own = _until_barrier(talk, segment, cue, own)
     if not own:
         return []
@@ -36,6 +37,20 @@ def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) ->
 def _presupposed(talk: Talk, cue: Mention, draft: Draft) -> bool:
     """ "Hadn't noticed the thrush": the article says that it is there; what is denied is the noticing."""
     return draft.slot == "finding" and talk.words[draft.start - 1] == "the" and draft.start - cue.end > 1
+
+
+def _excepted(talk: Talk, cue: Mention, draft: Draft) -> bool:
+    """ "Nothing done behind bar a trim", "no work except a reset": what is named as the exception was done."""
+    before = [
+        word for word in talk.words[max(cue.end, draft.start - 4) : draft.start] if word not in ("a", "the", "his")
+    ]
+    turned = before[-1:] in (["bar"], ["except"], ["besides"], ["beyond"], ["save"], ["barring"]) or before[-2:] in (
+        ["apart", "from"],
+        ["other", "than"],
+        ["more", "than"],
+        ["except", "for"],
+    )
+    return turned and draft.slot == "work"
 
 
 def _taken_off(talk: Talk, cue: Mention, draft: Draft) -> bool:

@@ -1,0 +1,83 @@
+"""The vet wished for, "I'd sooner the vet saw it", or done with, "the vet passed her and needn't see her again"."""
+
+from __future__ import annotations
+
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_VETS = frozenset({"vet", "vets", "veterinarian"})
+_OWNERS = frozenset({"the", "a", "an", "their", "her", "his", "your", "my", "our", "that", "any"})
+_PREFERRED = (
+    ["sooner"],
+    ["rather"],
+    ["prefer"],
+    ["as", "soon"],
+    ["happier", "if"],
+    ["happier", "with"],
+    ["better", "if"],
+    ["better", "with"],
+    ["easier", "if"],
+    ["high", "time"],
+    ["about", "time"],
+    ["glad", "if"],
+    ["as", "well", "if"],
+    ["best", "if"],
+    ["no", "harm", "if"],
+    ["wish"],
+)
+_LONGEST = 3  # words of such a wish
+_LOOKED = frozenset({"looked", "saw", "had", "came", "looking", "checked", "took", "got", "gave", "seeing", "would"})
+_NO_NEED = (
+    ["need", "n't"],
+    ["need", "not"],
+    ["does", "n't", "need", "to"],
+    ["does", "not", "need", "to"],
+    ["wo", "n't", "need", "to"],
+    ["has", "no", "need", "to"],
+    ["did", "n't", "need", "to"],
+)
+_COMING = frozenset({"see", "look", "come", "check", "recheck", "visit", "call", "be", "return", "have"})
+
+
+def draft_vet_wished(talk: Talk) -> None:
+    """Add what is said of the vet with a wish before him, or with his verb in a clause behind."""
+    for sentence in talk.sentences():
+        for position, segment in enumerate(sentence):
+            if any(d.slot == "vet" for s in sentence for d in s.drafts):
+                break
+            wished = next((at for at in range(segment.start, segment.end) if _preferred(talk, segment, at)), None)
+            if wished is not None:
+                _add(segment, wished).note("vet: to look")
+            elif _has_no_need(talk, sentence, position):
+                draft = _add(segment, segment.start)
+                draft.status = Status.ABSENT
+                draft.note("denied")
+
+
+def _preferred(talk: Talk, segment: Segment, at: int) -> bool:
+    """ "I'd sooner the vet looked at her", "I'd be happier if the vet saw it", "high time the vet had a look"."""
+    if talk.words[at] not in _VETS:
+        return False
+    end = at
+    while end > segment.start and talk.words[end - 1] in _OWNERS:
+        end -= 1
+    before, after = talk.words[max(segment.start, end - _LONGEST) : end], talk.words[at + 1 : at + 3]
+    led = any(before[-len(cue) :] == cue for cue in _PREFERRED)
+    return led and after[:1] != [] and after[0] in _LOOKED and not {"n't", "not"} & set(after)
+
+
+def _has_no_need(talk: Talk, sentence: list[Segment], position: int) -> bool:
+    """ "The vet passed her sound and needn't see her again": the vet stands before, the verb opens its own clause."""
+    segment = sentence[position]
+    words = talk.words[segment.start : segment.start + 5]
+    form = next((f for f in _NO_NEED if words[: len(f)] == f), None)
+    spoken = any(word in _VETS for word in talk.words[sentence[0].start : segment.start])
+    return form is not None and spoken and bool(_COMING & set(words[len(form) : len(form) + 2]))
+
+
+def _add(segment: Segment, at: int) -> Draft:
+    draft = Draft("vet", "referral", segment, at, at + 1)
+    draft.evidence.add(at)
+    segment.drafts.append(draft)
+    segment.drafts.sort(key=lambda d: (d.start, d.end))
+    return draft
