@@ -53,7 +53,7 @@ def _clipped_again(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> b
     olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
     old = next((m for m in reversed(olds) if len(m.literal) > 1 and talk.words[m.start] == talk.words[at]), None)
     later = [m for m in new_ones[1:] if m.start > at and old is not None and kind_of(m) == kind_of(old)]
-    if old is None or not later:
+    if old is None or not later or _only_thought(talk, old):
         return False
     new_ones[0].readings.pop("denials", None)
     swap(talk, old, later[0], str(kind_of(old)))

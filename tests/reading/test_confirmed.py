@@ -79,6 +79,13 @@ CASES = [
         ["LF lameness 2", "LF lameness 4 history"],
     ),
     ("Tally. Cresty neck four last visit, make it a three today.", ["- cresty_neck 3", "- cresty_neck 4 history"]),
+    (
+        (
+            "Buck. Off hind, thought I'd quicked her, drew it, and no, "
+            "she's not quicked, just a close nail on the inside."
+        ),
+        ["RH finding close_nail @medial", "RH finding quicked absent"],
+    ),
 ]
 
 
