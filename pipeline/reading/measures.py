@@ -91,7 +91,7 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
         """A bare number beside a foot counts what the last one counted."""
         frame = self._frame
         again = {"too", "also", "well"} & set(self._words[mention.start : segment.end])
-        if frame is None or segment.sentence - frame.sentence > (_AGAIN if again else 1):
+        if frame is None or _drove(frame.slot, mention) or segment.sentence - frame.sentence > (_AGAIN if again else 1):
             return False  # "six nails … Off fore was loose so I reset it, seven in that as well"
         if self._words[mention.start - 1] == "grade" and frame.slot not in SCORES:
             return False  # "six nails. He was a grade two on the right front"
@@ -121,8 +121,6 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
             value = number.value * (frame.unit or likely_unit(frame.slot, number))
         if frame.slot in ANGLES and not 30 <= number.value <= 75:
             return False
-        if frame.slot == "nails" and number.value < _FEWEST_NAILS and mention.stands_for is None:
-            return False  # "he jumped when I drove one in the off hind"
         frame.sentence = segment.sentence
         added = self._add(segment, frame.slot, value, mention)
         if added:
@@ -139,3 +137,9 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
             if before.having("feet"):
                 return True
         return False
+
+
+def _drove(slot: str, mention: Mention) -> bool:
+    """ "He jumped when I drove one in the off hind": so few nails hold no shoe."""
+    number = mention.number
+    return slot == "nails" and mention.stands_for is None and number is not None and number.value < _FEWEST_NAILS
