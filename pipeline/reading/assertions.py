@@ -45,7 +45,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
 
 def _same_subject(talk: Talk, segment: Segment) -> bool:
     """ "… and she had dreadful feet": a pronoun still means the other animal."""
-    return segment.joined_by("and", ", and") and talk.words[segment.start] in ("he", "she", "it", "they")
+    return segment.joined_by("and", ", and", ",") and talk.words[segment.start] in ("he", "she", "it", "they")
 
 
 def set_aside(talk: Talk, sentence: list[Segment]) -> None:

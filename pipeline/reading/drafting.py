@@ -5,6 +5,7 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import Status
 from pipeline.vocabulary import CLASS_SLOTS
 
 # Tester, pulse and nail-line words need their head beside them and are read in responses.py.
@@ -15,6 +16,9 @@ _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
+_DOUBTED = frozenset({"maybe", "possibly", "perhaps", "might", "could"})
+_TEARING = frozenset({"tore", "ripped", "yanked", "pulled", "kicked"})
+_NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
 _NEW_REACH = 5
 _NOT_NEW_WITHIN = 8  # tokens
 
@@ -49,9 +53,20 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
         return None
     if first == "warmths" and not _of_a_foot(talk, segment):
         return None
+    if first == "shoe_states" and _torn_off_by_hand(talk, segment, mention):
+        return None
     if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None
     return first
+
+
+def _torn_off_by_hand(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "Tore that pair off and nailed on new ones": what the farrier took off, since he nailed on what follows."""
+    following = talk.segments[segment.index + 1] if segment.index + 1 < len(talk.segments) else None
+    if talk.words[mention.start] not in _TEARING or mention.start != segment.start or following is None:
+        return False
+    joined = following.sentence == segment.sentence and following.joined_by("and", ", and", "then", ", then")
+    return joined and talk.words[following.start] in _NAILING
 
 
 def _answers_before(talk: Talk, segment: Segment, mention: Mention) -> bool:
@@ -119,6 +134,8 @@ def draft_pronouns(talk: Talk) -> None:
             if free and last is not None and _foot_near(talk, segment, mention):
                 draft = add_draft(segment, "finding", str(last.value), mention)
                 draft.note("one: the finding before")
+                if talk.words[mention.start] in _DOUBTED:
+                    draft.status = Status.SUSPECTED
         findings = [d for d in segment.drafts if d.slot == "finding"]
         last = findings[-1] if findings else last
 

@@ -25,6 +25,7 @@ from pipeline.reading.in_order import draft_in_order, mark_short_feet
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
 from pipeline.reading.misnamed import another_horses_number, found_on_another, misnamed, without_animals
+from pipeline.reading.nameless import mark_others
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.passive import draft_passive
@@ -149,6 +150,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     complete_sides(talk)
     another_horses_number(talk)
     without_animals(talk)
+    mark_others(talk)
     return [*found_on_another(talk), *repair(talk), *misnamed(talk)]
 
 

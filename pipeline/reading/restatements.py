@@ -9,6 +9,8 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import MatchKind
+from pipeline.vocabulary import CLASS_SLOTS
 
 _OPPOSITE = {"medial": "lateral", "lateral": "medial"}
 _OR_WAS_IT = (
@@ -22,6 +24,9 @@ _OR_WAS_IT = (
 _LONGEST_OR = 7  # words from the one number to the other: "weeks , or did i say"
 _FRAMED = 2  # the commas around "let me look again"
 _NAMED_WITHIN = 5  # tokens from a number that is denied to the comma: "not six nails in that left front, five"
+_SOLES = frozenset({"flat", "thin", "dropped"})
+_LED_TO_SOLES = frozenset({",", "and", "just", "only", "also", "but", "more", "mean"})
+_BEHIND_SOLES = frozenset({".", ",", "on", "in", "behind", "too", "and", "as"})
 _INSTEAD = frozenset(
     {",", "but", "he", "she", "it", "they", "'s", "'re", "is", "are", "that", "a", "an", "more", "like"}
 )
@@ -75,6 +80,7 @@ _IT_WAS = frozenset(
 
 def restate(talk: Talk) -> None:
     """Exchange, on the mentions, what was begun anew, said wrongly before, or only denied."""
+    _soles_again(talk)
     _restart(talk)
     _one_or_other(talk)
     _looked_again(talk)
@@ -110,6 +116,19 @@ def _looked_again(talk: Talk) -> None:
         led = between[:3] == [",", "let", "me"] and between[-1] == "," and between.count(",") == _FRAMED
         if led and counts(talk, second) in (None, counts(talk, first)):
             swap(talk, first, second, "number")
+
+
+def _soles_again(talk: Talk) -> None:
+    """ "Front soles are dropped, no, just flat", "thin soles all round, and flat on the hinds": a word of the soles."""
+    soles = [m for m in talk.mentions if str(m.get("findings")).endswith("_sole")]
+    for at in [i for i, word in enumerate(talk.words[:-1]) if word in _SOLES and i > 1]:
+        before = [m for m in soles if m.end <= at and not SENTENCE_ENDS & set(talk.words[m.end : at])]
+        led, behind = talk.words[at - 1] in _LED_TO_SOLES, talk.words[at + 1] in _BEHIND_SOLES
+        free = not any(at in m.literal and m.is_any(CLASS_SLOTS) for m in talk.mentions)
+        if before and led and behind and free:
+            named = {"findings": f"{talk.words[at]}_sole"}
+            talk.mentions.append(Mention(at, at + 1, (at,), named, MatchKind.VARIANT))
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
 
 
 def _zone_restart(talk: Talk) -> None:

@@ -1,0 +1,104 @@
+"""Somebody else's animal tells nothing of this one; a guess is a doubt; what the farrier tore off was not lost.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+OTHERS = """\
+Neighbor's mule leaned over the fence with a toe crack you could park in, not my circus.
+The neighbour's pony has thrush that would knock you over.
+Somebody else's gelding in the next stall is lame on the left hind.
+The horse next door had a sprung shoe, not my job.
+Saw the neighbor's mare over the fence, she's foundered in both fronts.
+Other fella's horse had an abscess, left hind.
+Lady wanted me to look at her friend's pony's quarter crack.
+My buddy's mare has scratches on both hinds.
+Some guy's mule had his left front shoe sprung.
+Other people's horses have seedy toe all round, not my problem.
+"""
+
+
+@pytest.mark.parametrize("aside", OTHERS.splitlines())
+def test_somebody_elses_animal(read: Read, aside: str) -> None:
+    (visit,) = read(f"Tally. Reset in front. {aside} Trimmed behind.", "Tally")
+    assert told(visit) == ["LF+RF work reset", "LH+RH work trim"]
+
+
+@pytest.mark.parametrize("said", ["The neighbor's boy helped.", "My buddy's truck was in the way."])
+def test_somebody_elses_person_or_thing(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally. {said} Corn in the left front.", "Tally")
+    assert told(visit) == ["LF finding corn"]
+
+
+GUESSES = """\
+If I had to bet there's an abscess brewing, right front.
+If I had to guess, an abscess in the right front.
+If you pushed me I'd say abscess, right front.
+If I were a betting man I'd say there's an abscess in the right front.
+My money's on an abscess in the right front.
+I'd bet on an abscess, right front.
+I'd put money on an abscess in the right front.
+Right front smells like an abscess to me.
+"""
+
+
+@pytest.mark.parametrize("said", GUESSES.splitlines())
+def test_a_guess_is_a_doubt(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == ["RF finding abscess suspected"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Right front might be growing one, jury's out.",
+        "Right front might have one too.",
+        "And maybe one in the right front.",
+        "Possibly one in the right front.",
+        "Could be one in the right front.",
+    ],
+)
+def test_perhaps_another_one(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally. Corn in the left front. {said}", "Tally")
+    assert told(visit) == ["LF finding corn", "RF finding corn suspected"]
+
+
+@pytest.mark.parametrize(
+    ("text", "lines"),
+    [
+        ("Tore that pair off in front and nailed on new trailers.", ["LF+RF shoe_type trailer", "LF+RF work new_shoe"]),
+        ("He tore the left front off and we never found it.", ["LF shoe_state lost"]),
+        ("He'd yanked the left hind.", ["LH shoe_state lost"]),
+        ("Left hind I reset because it's barely worn in.", ["LH work reset"]),
+        ("Left hind's worn thin.", ["LH shoe_state worn"]),
+        ("Full pads in front, I was all set on silicone and I was out of it so putty's what's under there.",
+         ["LF+RF packing putty", "LF+RF pad full"]),
+        ("Thrush in both fronts. Trimmed those four little feet.",
+         ["LF+RF finding thrush", "LF+RF+LH+RH work trim"]),
+    ],
+)  # fmt: skip
+def test_what_was_done_and_what_was_lost(read: Read, text: str, lines: list[str]) -> None:
+    (visit,) = read(f"Tally. {text}", "Tally")
+    assert told(visit) == lines
+
+
+@pytest.mark.parametrize(
+    ("text", "lines"),
+    [
+        ("Front soles are dropped, no, just flat.", ["LF+RF finding flat_sole"]),
+        ("Soles are thin in front, sorry, flat.", ["LF+RF finding flat_sole"]),
+        ("Soles flat in front, I mean dropped.", ["LF+RF finding dropped_sole"]),
+        ("Thin soles all round, and flat on the hinds besides.",
+         ["LF+RF+LH+RH finding thin_sole", "LH+RH finding flat_sole"]),
+        ("Thin soles in front, flat shoes on them.", ["LF+RF finding thin_sole", "LF+RF shoe_type plain"]),
+    ],
+)  # fmt: skip
+def test_a_word_of_the_soles_alone(read: Read, text: str, lines: list[str]) -> None:
+    (visit,) = read(f"Tally. {text}", "Tally")
+    assert told(visit) == lines
