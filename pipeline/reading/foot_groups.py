@@ -113,10 +113,11 @@ def groups_of(
     if not found and named and talk.left_out and _of_the_one_left_out(talk, segment):
         found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
         hand = talk.left_out if segment.drafts else hand
-    for draft in [d for d in segment.drafts if not found and (not named or d.value == "club_foot")]:
+    only_pointed = all(group.anaphor and talk.words[group.end - 1] == "it" for group in found)
+    for draft in [d for d in segment.drafts if only_pointed and (not named or d.value == "club_foot")]:
         feet = _spoken_of_before(talk, segment, draft)
-        if feet is not None:
-            found.append(FootGroup(draft.start, draft.end, feet))
+        if feet is not None:  # "if that thrush isn't gone we'll use iodine on it": the thrush tells which foot
+            found = [FootGroup(draft.start, draft.end, feet)]
             hand = feet
     return found, hand
 
@@ -185,7 +186,8 @@ def _compared(talk: Talk, mention: Mention) -> bool:
 def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None:
     """ "That crack" is the crack of before, on the foot where it was."""
     before = talk.words[max(0, draft.start - 2) : draft.start]
-    pointed = draft.slot == "finding" and before[-1:] in (["that"], ["this"], ["the"])
+    turned = "into" in before and before[-1:] in (["a"], ["an"])  # "if it does turn into an abscess"
+    pointed = draft.slot == "finding" and (before[-1:] in (["that"], ["this"], ["the"]) or turned)
     if not pointed and not (draft.slot == "shoe_type" and before in (["in", "the"], ["on", "the"], ["under", "the"])):
         return None
     for earlier in reversed([d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]):

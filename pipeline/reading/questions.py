@@ -52,7 +52,9 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
         asked = talk.words[sentence[-1].end : sentence[-1].end + 1] == ["?"]
         for position, segment in enumerate(sentence):
             if asked or _asks(talk, segment):
-                for draft in [d for d in segment.drafts if d.slot == "finding"]:
+                put = {"say"} & set(talk.words[segment.start : segment.end])
+                led = segment.start if asked or put else segment.start + 1  # "right hind, has it" asks nothing
+                for draft in [d for d in segment.drafts if d.slot == "finding" and d.start >= led]:
                     if not _affirmed(talk, draft, groups):
                         draft.drop(SOUGHT)
             if _brought_up(talk, segment) and _looked_into(talk, sentence[position:]):

@@ -22,6 +22,8 @@ _OR_WAS_IT = (
     ["or", "was", "it", "a"],
 )
 _LONGEST_OR = 7  # words from the one number to the other: "weeks , or did i say"
+_ARTICLES = frozenset({"a", "an", "of", "to", "the"})
+_NEAR_DEGREE = 8  # words from the first degree to the second
 _FRAMED = 2  # the commas around "let me look again"
 _NAMED_WITHIN = 5  # tokens from a number that is denied to the comma: "not six nails in that left front, five"
 _SOLES = frozenset({"flat", "thin", "dropped"})
@@ -89,6 +91,8 @@ def restate(talk: Talk) -> None:
     _not_that_number(talk)
     _this_not_that(talk)
     _more_than_that(talk)
+    _more_this_than_that(talk)
+    _well_in_degree(talk)
 
 
 def _one_or_other(talk: Talk) -> None:
@@ -281,3 +285,31 @@ def _more_than_that(talk: Talk) -> None:
         if olds:
             again.dropped = True
             put_in_place(olds[-1], new, kinds[0])
+
+
+def _more_this_than_that(talk: Talk) -> None:
+    """ "Corn at the inside heel, well no, it's more bruise than corn": the one stands for the other."""
+    findings = talk.having("findings")
+    for better, worse in itertools.pairwise(findings):
+        lead = [w for w in talk.words[max(0, better.start - 3) : better.start] if w not in _ARTICLES]
+        between = [w for w in talk.words[better.end : worse.start] if w not in _ARTICLES]
+        if lead[-1:] not in (["more"], ["closer"]) or between != ["than"]:
+            continue
+        said = [m for m in findings if m.end <= better.start and m.get("findings") == worse.get("findings")]
+        kind = better.readings["findings"]
+        worse.dropped = True
+        if not said:
+            continue
+        again = [m for m in findings if m.start > worse.end and m.get("findings") == kind]
+        put_in_place(said[-1], better, "findings")
+        for mention in again[:1]:
+            mention.dropped = "." not in talk.words[worse.end : mention.start]
+
+
+def _well_in_degree(talk: Talk) -> None:
+    """ "Thrush, pretty bad, well, moderate": the degree said last stands."""
+    degrees = talk.having("severities")
+    for first, second in itertools.pairwise(degrees):
+        between = talk.words[first.end : second.start]
+        if between[-3:] == [",", "well", ","] and not SENTENCE_ENDS & set(between) and len(between) <= _NEAR_DEGREE:
+            put_in_place(first, second, "severities")

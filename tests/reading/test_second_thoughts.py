@@ -1,0 +1,76 @@
+"""A finding or its degree thought better of, and what hangs on a finding: on the foot that has it.
+
+The forms are common practice of the trade's speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        (
+            "Left front, quicked him, no abscess. Hinds trimmed. If it turns into an abscess we'll poultice it.",
+            ["LF finding abscess absent", "LF finding quicked", "LF treatment poultice planned", "LH+RH work trim"],
+        ),
+        (
+            "Thrush in the left hind. Fronts reset. If that thrush isn't gone we'll use iodine on it.",
+            ["LF+RF work reset", "LH finding thrush", "LH treatment iodine planned"],
+        ),
+        (
+            "Quarter crack on the near fore. Hinds trimmed. If that crack runs any higher I'll resect it.",
+            ["LF finding crack @quarter", "LF treatment resection planned", "LH+RH work trim"],
+        ),
+        (
+            "Abscess in the left hind. Fronts reset. If the abscess bursts we'll poultice it.",
+            ["LF+RF work reset", "LH finding abscess", "LH treatment poultice planned"],
+        ),
+        (
+            "Seedy toe in the off fore. Hinds trimmed. If the seedy toe spreads I'll resect it.",
+            ["LH+RH work trim", "RF finding white_line_disease", "RF treatment resection planned"],
+        ),
+        (
+            "Left front, white line disease at the toe, pretty bad, well, moderate.",
+            ["LF finding white_line_disease @toe ~moderate"],
+        ),
+        ("Left front, thrush, severe, well, moderate really.", ["LF finding thrush ~moderate"]),
+        ("Left front, a mild crack at the toe, well, moderate.", ["LF finding crack @toe ~moderate"]),
+        (
+            "Corn in the inside heel of the off fore, well no, it's more bruise than corn, put down bruise.",
+            ["RF finding bruise @medial_heel"],
+        ),
+        ("Corn on the left front, no, more of a bruise than a corn.", ["LF finding bruise"]),
+        ("Left front, an abscess, well no, it's more a bruise than an abscess.", ["LF finding bruise"]),
+        (
+            "Off fore has an abscess. The shoe was loose in any case so it's off and staying off.",
+            ["RF finding abscess", "RF shoe_state loose", "RF work removed"],
+        ),
+        (
+            "Took his old set off and he's on a new one, steel, fives in front and fours behind.",
+            ["LF+RF shoe_size 5", "LF+RF+LH+RH shoe_material steel", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 4"],
+        ),
+        (
+            "Thrush in the off hind and the near fore. Pulse is strong in both hinds.",
+            ["LF+RH finding thrush", "LH+RH pulse raised"],
+        ),
+        (
+            "Thrush in the off hind and the near fore. Testers moderate on both hinds.",
+            ["LF+RH finding thrush", "LH+RH tester moderate"],
+        ),
+        # two things of their own
+        (
+            "Left front, bad thrush. Well, moderate flare on the right front.",
+            ["LF finding thrush ~severe", "RF finding flare ~moderate"],
+        ),
+        ("Left front more flare than the right front.", ["LF finding flare"]),
+        ("Left hind has thrush. Right hind, has it.", ["LH+RH finding thrush"]),
+    ],
+)
+def test_what_he_settles_on(read: Read, said: str, facts: list[str]) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == facts
