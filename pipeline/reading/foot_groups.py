@@ -149,6 +149,14 @@ def _compared(talk: Talk, mention: Mention) -> bool:
     """ "Match the right", "seen from the front": a foot that is only looked at."""
     if _the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
+    of_them = talk.words[mention.end : mention.end + 2] in (
+        ["either", "of"],
+        ["both", "of"],
+        ["any", "of"],
+        ["either", "one"],
+    )
+    if talk.words[mention.start : mention.end] == ["behind"] and of_them:
+        return True  # "toe crack in each fore, and no keratoma behind either of them"
     pronoun = talk.words[mention.end : mention.end + 1] in _PRONOUNS
     if talk.words[mention.start : mention.end] == ["behind"] and pronoun and _after_packing(talk, mention):
         return True  # "full pads with silicone behind them"

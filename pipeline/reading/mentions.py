@@ -25,6 +25,7 @@ _NOT_PHRASES = frozenset({"numbers", "bias", "clause_words", "remarks"})
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 _POINTING = frozenset({"in_hand", "pair_in_hand", "other"})
 _HEADED = {"tester_responses": "tester_heads", "pulses": "pulse_heads", "nail_lines": "nail_line_heads"}
+_ANSWERS_IN_A_ROW = 4  # sentences: one for each foot
 _HEADS = frozenset(_HEADED.values())
 # Never taken for a part of a longer sound-alike: what names a horse or turns the sense round, and little words that
 # every sentence has ("thin so", "all for"), unless a person said what the longer words stand for.
@@ -171,9 +172,17 @@ def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate
         number += text in SENTENCE_ENDS
     heads = {(c.name, sentence[c.start]) for c in candidates if c.name in _HEADS}
 
+    answered = {(_HEADED[c.name], sentence[c.start]) for c in candidates if c.name in _HEADED}
+
     def headed(candidate: _Candidate) -> bool:
+        """Whether the head is in this sentence or before it, with nothing but sentences of answers between."""
         head, at = _HEADED[candidate.name], sentence[candidate.start]
-        return (head, at) in heads or (head, at - 1) in heads
+        for back in range(at, at - _ANSWERS_IN_A_ROW, -1):
+            if (head, back) in heads or (head, back - 1) in heads:
+                return True
+            if (head, back - 1) not in answered:
+                return False
+        return False
 
     return [c for c in candidates if c.name not in _HEADED or headed(c)]
 

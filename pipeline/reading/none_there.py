@@ -16,6 +16,7 @@ _NONE_WORDS = frozenset(
         "not",
         "nothing",
         "none",
+        "nope",
         "neither",
         "n't",
         "in",
@@ -112,7 +113,9 @@ def is_none(talk: Talk, segment: Segment) -> bool:
     if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
         return words <= _NONE_WORDS | {"clear"}
     none = (
-        bool({"nothing", "none", "not", "n't", "neither"} & words) or {"no", "it"} <= words or {"no", "such"} <= words
+        bool({"nothing", "none", "nope", "not", "n't", "neither"} & words)
+        or {"no", "it"} <= words
+        or {"no", "such"} <= words
     )
     return none and words <= _NONE_WORDS
 
@@ -135,7 +138,8 @@ def is_heading(talk: Talk, draft: Draft) -> bool:
 
 def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     """The finding or the answer said last, denied on these feet."""
-    findings = [d for d in told_before(talk, segment) if d.slot in ("finding", "tester")]
+    told = told_before(talk, segment)
+    findings = [d for d in told if d.slot in ("finding", "tester") or (d is told[-1] and _was_not(talk, segment, d))]
     if not findings:
         return []
     last = findings[-1]
@@ -161,6 +165,12 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _was_not(talk: Talk, segment: Segment, last: Draft) -> bool:
+    """ "Near fore was loose, off fore wasn't": the shoe that was found otherwise."""
+    words = talk.words[segment.start : segment.end]
+    return last.slot == "shoe_state" and words[-2:] in (["was", "n't"], ["is", "n't"], ["was", "not"], ["is", "not"])
 
 
 def copy_none_behind(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:

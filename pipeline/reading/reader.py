@@ -19,6 +19,7 @@ from pipeline.reading.drafting import (
 from pipeline.reading.feet import attach_feet
 from pipeline.reading.foot_names import join_feet, mark_counted_feet, mark_exceptions
 from pipeline.reading.graded_again import draft_again
+from pipeline.reading.headings import join_headings
 from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.in_order import draft_in_order, mark_short_feet
@@ -108,6 +109,7 @@ class Reader:
         roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(tokens.words)]
         talk = Talk(tokens, list(tokens.words), mentions, roles)
         soften_stops(talk)
+        join_headings(talk)
         _mark_feet(talk)
         strikes = _put_right(talk)
         exact = [e for e in exact if not any(m.dropped and "horse" in m.readings and m.start == e[0] for m in mentions)]

@@ -1,0 +1,92 @@
+"""A heading and its answers: "Did the testers. Left front mild, right front nothing." is one statement."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.vocabulary import CLASS_SLOTS
+
+_ANSWERS = {"tester_heads": ("tester_responses", "severities"), "pulse_heads": ("pulses",)}
+_NOTHING = frozenset({"nothing", "none", "zip", "zilch", "nil", "nowt", "normal", "zero", "no", "not", "a", "flicker"})
+_LIGHT = frozenset(
+    {
+        "the",
+        "on",
+        "in",
+        "at",
+        "and",
+        ",",
+        "both",
+        "was",
+        "were",
+        "is",
+        "'s",
+        "gave",
+        "got",
+        "a",
+        "an",
+        "of",
+        "to",
+        "over",
+    }
+    | {
+        "his",
+        "her",
+        "across",
+        "just",
+        "only",
+        "about",
+        "then",
+        "but",
+        "it",
+        "as",
+        "well",
+        "too",
+        "same",
+        "foot",
+        "that",
+    }
+)
+_LEADS = frozenset({"the", "on", "in", "both", "his", "her"})
+_DENIED = frozenset({"n't", "not", "no", "never", "if", "when", "none", "without"})
+_SHORT = 9  # tokens of a heading
+
+
+def join_headings(talk: Talk) -> None:
+    """Read the full stop between a heading and answers that open with a foot as a comma."""
+    stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
+    head: str | None = None
+    for number, stop in enumerate(stops):
+        start = stops[number - 1] + 1 if number else 0
+        end = stops[number + 1] if number + 1 < len(stops) else len(talk.words)
+        head = _heading(talk, start, stop) or (head if number and talk.words[stops[number - 1]] == "," else None)
+        if head is not None and talk.words[stop] == "." and _answers(talk, head, stop + 1, end):
+            talk.words[stop] = ","
+
+
+def _heading(talk: Talk, start: int, stop: int) -> str | None:
+    """The class of the head that a sentence names with no foot of its own and nothing else of the trade."""
+    said = [m for m in talk.mentions if start <= m.start < stop and not m.dropped]
+    head = next((name for name in _ANSWERS for m in said if m.get(name)), None)
+    told = any((m.number and m.number.value != 1) or (m.is_any(CLASS_SLOTS) and not m.get(head or "")) for m in said)
+    footed = any(m.get("feet") not in (None, "all", "any") for m in said)
+    denied = _DENIED & set(talk.words[start:stop])
+    return None if told or footed or denied or stop - start > _SHORT else head
+
+
+def _answers(talk: Talk, head: str, start: int, end: int) -> bool:
+    """Whether the tokens are nothing but feet, what was answered there, and where."""
+    said = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
+    while start < end and talk.words[start] in _LEADS and not any(m.start == start for m in said):
+        start += 1
+    if not any(m.start == start and m.get("feet") for m in said):
+        return False
+    taken = [m for m in said if m.get("feet") or m.is_any((*_ANSWERS[head], "zones", "fillers"))]
+    held = {i for m in taken for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(start, end) if i not in held}
+    return rest <= _LIGHT | _NOTHING and (_answered(taken, head) or bool(rest & _NOTHING))
+
+
+def _answered(taken: list[Mention], head: str) -> bool:
+    return any(m.is_any(_ANSWERS[head]) for m in taken)

@@ -1,0 +1,57 @@
+"""What is not there on the other foot: "right hind wasn't", "nope, none there", "behind either of them".
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        ("Left hind was sprung, right hind wasn't.", ["LH shoe_state sprung", "RH shoe_state sprung absent"]),
+        ("Near fore was loose, off fore wasn't.", ["LF shoe_state loose", "RF shoe_state loose absent"]),
+        ("Left front was worn, the right front was not.", ["LF shoe_state worn", "RF shoe_state worn absent"]),
+        ("The off hind was loose, the near hind isn't.", ["LH shoe_state loose absent", "RH shoe_state loose"]),
+        (
+            "White line separation in the right front, at the toe, moderate, and the left front hasn't got any.",
+            ["LF finding white_line_separation absent", "RF finding white_line_separation @toe ~moderate"],
+        ),
+        ("Thrush in the near hind, and the off hind hasn't any.", ["LH finding thrush", "RH finding thrush absent"]),
+        ("Flare on the left front, right front hasn't got one.", ["LF finding flare", "RF finding flare absent"]),
+        (
+            "Seedy toe in the off fore, bad, and the near fore is free of it.",
+            ["LF finding white_line_disease absent", "RF finding white_line_disease ~severe"],
+        ),
+        (
+            "White line separation, right front, toe, mild, no, moderate, and the left front hasn't got any.",
+            ["LF finding white_line_separation absent", "RF finding white_line_separation @toe ~moderate"],
+        ),
+        (
+            "Left hind, thrush, frog, mild, right hind, nope, none there.",
+            ["LH finding thrush @frog ~mild", "RH finding thrush absent"],
+        ),
+        ("Thrush left hind, right hind, nothing there.", ["LH finding thrush", "RH finding thrush absent"]),
+        ("Left hind, thrush. Right hind, nope.", ["LH finding thrush", "RH finding thrush absent"]),
+        (
+            "Left hind, thrush, mild, right hind none. Copper sulfate in the one that's got it.",
+            ["LH finding thrush ~mild", "LH treatment copper_sulfate", "RH finding thrush absent"],
+        ),
+        (
+            "Toe crack in each fore, mild in the near, severe in the off, and no keratoma behind either of them.",
+            ["LF finding crack @toe ~mild", "LF+RF finding keratoma absent", "RF finding crack @toe ~severe"],
+        ),
+        ("Corn in both fronts, no pus behind either of them.", ["LF+RF finding abscess absent", "LF+RF finding corn"]),
+        ("Cracks in both fores, no abscess under either one.", ["LF+RF finding abscess absent", "LF+RF finding crack"]),
+        ("Near fore was loose, off fore wasn't lame.", ["LF shoe_state loose", "RF gait lame absent"]),
+        ("Trimmed in front, thrush behind.", ["LF+RF work trim", "LH+RH finding thrush"]),
+    ],
+)
+def test_not_on_the_other_foot(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(f"Buck. {text}", "Buck")
+    assert told(visit) == facts
