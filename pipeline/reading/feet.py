@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import pairwise
 
-from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, setup_only
+from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, left_alone, setup_only
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
@@ -314,9 +314,9 @@ def _from_list(
 ) -> Feet | None:
     """Feet named after a list that this draft leads: "corn, bruise and flare on the left front"."""
     if _earlier_group(sentence, position, groups) is not None:
-        return _foot_behind(sentence, position, groups)
+        return _foot_behind(talk, sentence, position, groups)
     for later in sentence[position + 1 :]:
-        if later.delimiter not in _LISTED_BY:
+        if later.delimiter not in _LISTED_BY or left_alone(talk, later):
             return None
         found = groups[later.index]
         if not found:
@@ -340,10 +340,12 @@ def _named_after_all(talk: Talk, segment: Segment, group: FootGroup) -> bool:
     return talk.words[group.end : segment.end] in (["that", "was"], ["that", "is"], ["that", "'s"], ["it", "was"])
 
 
-def _foot_behind(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> Feet | None:
+def _foot_behind(talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> Feet | None:
     """ "Strong at the toe, left front, moderate at the toe, right front": each answer has its foot behind it."""
     following = sentence[position + 1] if position + 1 < len(sentence) else None
     if following is None or following.delimiter != "," or following.drafts or not groups[following.index]:
+        return None
+    if left_alone(talk, following):
         return None
     first_draft = next((s.drafts[0].start for s in sentence if s.drafts), -1)
     first_foot = next(groups[s.index][0].start for s in sentence if groups[s.index])

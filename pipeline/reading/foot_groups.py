@@ -224,3 +224,10 @@ def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> F
 
 def setup_only(segment: Segment) -> bool:
     return bool(segment.drafts) and all(d.slot in SETUP_SLOTS for d in segment.drafts)
+
+
+def left_alone(talk: Talk, segment: Segment) -> bool:
+    """ "… boots on them, never touched the hinds": the feet that nothing was done to."""
+    words = set(talk.words[segment.start : segment.end])
+    touched = {"touched", "touch", "bothered"} & words and {"not", "n't", "never", "was"} & words
+    return not segment.drafts and bool(touched or {"alone", "untouched"} & words)

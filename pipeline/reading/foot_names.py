@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from itertools import pairwise
 
 from pipeline.reading.foot_lists import foot_lists
 from pipeline.reading.mentions import Mention
+from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Feet, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
@@ -58,6 +60,8 @@ _WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
 
 def mark_counted_feet(talk: Talk) -> None:
     """ "4 resets", "trimmed four", "trim on four", "all reset": the work says that feet are counted."""
+    for pair in [*talk.having("feet", "fronts"), *talk.having("feet", "hinds")]:
+        _size_before(talk, pair)
     for work in talk.having("work"):
         for at in range(work.start, work.end - 1):
             if talk.words[at : at + 2] == ["all", "four"] and talk.mention_starting(at) is None:
@@ -89,6 +93,17 @@ def _all_new(talk: Talk) -> None:
         feet = {m.get("feet") for m in talk.mentions if start <= m.start < at}
         if {"fronts", "hinds"} <= feet:
             talk.mentions.append(Mention(at, at + 1, (at,), {"feet": "all"}, MatchKind.VARIANT))
+
+
+def _size_before(talk: Talk, pair: Mention) -> None:
+    """ "Size two fronts, one hinds": the number is the size, not how many feet."""
+    sized = talk.mention_ending(pair.start)
+    if talk.words[pair.start] != "two" or sized is None or sized.get("measures") != "shoe_size":
+        return
+    at = pair.start
+    pair.start, pair.literal = at + 1, tuple(i for i in pair.literal if i != at)
+    two = Number(at, at + 1, Fraction(2))
+    talk.mentions.append(Mention(at, at + 1, (at,), {"number": "2"}, MatchKind.VARIANT, two))
 
 
 def _is_four(talk: Talk, mention: Mention) -> bool:

@@ -102,6 +102,7 @@ _CLEAN = frozenset(
         "whereas",
     }
 )
+_AT_THE_END = "foot: named at the end of the list"
 _NOT_NAMED_BESIDE = frozenset({"foot: named at the end of the list", "foot: named in the next sentence"})
 
 
@@ -143,7 +144,8 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     if not findings:
         return []
     last = findings[-1]
-    if is_heading(talk, last):
+    elsewhere = _AT_THE_END in last.rules and bool(last.feet) and not set(last.feet or ()) & set(feet)
+    if is_heading(talk, last) and not (last.severity or last.zone or elsewhere):  # not "Thrush, left hind. Right none."
         if last.feet == feet:  # "Cracks, left front none, left hind one"
             last.status = Status.ABSENT
             last.note("denied")

@@ -55,3 +55,36 @@ from tests.reading.telling import told
 def test_not_on_the_other_foot(text: str, facts: list[str], read: Read) -> None:
     (visit,) = read(f"Buck. {text}", "Buck")
     assert told(visit) == facts
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        ("Trimmed fronts, taped boots on 'em, never touched the hinds.", ["LF+RF shoe_type boot", "LF+RF work trim"]),
+        ("Reset the fronts, put pads on them, never touched the hinds.", ["LF+RF work reset"]),
+        ("Trimmed the hinds, put boots on them, left the fronts alone.", ["LH+RH shoe_type boot", "LH+RH work trim"]),
+        ("New shoes in front, borium on them, hinds not touched.", ["LF+RF traction borium", "LF+RF work new_shoe"]),
+        ("Trimmed the fronts, boots on both, hinds untouched.", ["LF+RF shoe_type boot", "LF+RF work trim"]),
+        ("New shoes in front, six nails each, the hinds I left alone.", ["LF+RF nails 6", "LF+RF work new_shoe"]),
+        ("Pads on the fronts, didn't touch the hinds.", []),
+        ("Thrush, left hind. Right hind none.", ["LH finding thrush", "RH finding thrush absent"]),
+        ("Thrush, left hind, and the right hind hasn't got any.", ["LH finding thrush", "RH finding thrush absent"]),
+        ("Cracks, left front none.", ["LF finding crack absent"]),
+        (
+            "Reset all round, size two fronts, one and a half hinds.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH work reset", "LH+RH shoe_size 1.5"],
+        ),
+        (
+            "Reset all round, size two fronts, one hinds.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH work reset", "LH+RH shoe_size 1"],
+        ),
+        (
+            "New shoes all round, size two hinds, three fronts.",
+            ["LF+RF shoe_size 3", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 2"],
+        ),
+        ("Trimmed two fronts.", ["LF+RF work trim"]),
+    ],
+)
+def test_feet_left_alone_and_sizes_of_pairs(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(f"Buck. {text}", "Buck")
+    assert told(visit) == facts
