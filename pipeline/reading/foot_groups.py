@@ -30,6 +30,7 @@ SETUP_SLOTS = frozenset(
 
 _PAIR = 2
 _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
+_OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
 _ANSWERS = frozenset(
     {"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt", "gone", "cleared"}
 )
@@ -145,21 +146,20 @@ def _the_lot(talk: Talk, mention: Mention) -> bool:
     return talk.words[mention.start : mention.end] == ["the", "lot"]
 
 
+def _behind_them(talk: Talk, mention: Mention) -> bool:
+    """ "Full pads with silicone behind them", "no keratoma behind either of them": no hind foot."""
+    if talk.words[mention.start : mention.end] != ["behind"]:
+        return False
+    of_them = talk.words[mention.end : mention.end + 2] in _OF_THEM
+    return of_them or (talk.words[mention.end : mention.end + 1] in _PRONOUNS and _after_packing(talk, mention))
+
+
 def _compared(talk: Talk, mention: Mention) -> bool:
     """ "Match the right", "seen from the front": a foot that is only looked at."""
     if _the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
-    of_them = talk.words[mention.end : mention.end + 2] in (
-        ["either", "of"],
-        ["both", "of"],
-        ["any", "of"],
-        ["either", "one"],
-    )
-    if talk.words[mention.start : mention.end] == ["behind"] and of_them:
-        return True  # "toe crack in each fore, and no keratoma behind either of them"
-    pronoun = talk.words[mention.end : mention.end + 1] in _PRONOUNS
-    if talk.words[mention.start : mention.end] == ["behind"] and pronoun and _after_packing(talk, mention):
-        return True  # "full pads with silicone behind them"
+    if _behind_them(talk, mention):
+        return True
     if talk.words[mention.start : mention.end] == ["every", "one"] and talk.words[mention.start - 1] == "through":
         return True  # "I went through every one"
     packed = talk.mention_ending(mention.start)
