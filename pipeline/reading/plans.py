@@ -26,6 +26,7 @@ PLANNABLE = frozenset(
     }
 )
 ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
+_BARE = frozenset({"he", "she", "gets", "goes", "any"})
 _GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
 _IS_DOING = ("'m", "putting")
@@ -136,6 +137,8 @@ def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int
         for cue in segment.having("plans", "condition"):
             if segment.past and talk.words[cue.start] not in ("if", "unless", "should"):
                 continue  # "had him sedated by the time I pulled in"
+            if any(m.end == cue.start for m in segment.having("plans", "condition")):
+                continue  # "if he's off in the morning": one condition
             mains = [m.start for s in sentence for m in s.mentions if m.start > cue.end and _opens_main(m)]
             nexts = [
                 s.start
@@ -147,6 +150,8 @@ def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int
                 stop = min(nexts[0], _gets(talk, segment, cue))
             elif not mains:
                 stop = _main_behind(talk, segment, cue, end)
+            if talk.words[cue.start] in _BARE:
+                stop = segment.end  # "he's off in the morning, that shoe comes off"
             ranges.append((cue.start, stop))
     return ranges
 

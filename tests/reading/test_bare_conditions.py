@@ -1,0 +1,65 @@
+"""A condition without "if", a shoe that matches another, and work told without commas.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    "condition",
+    [
+        "He's off in the morning, ",
+        "He's sore tomorrow, ",
+        "She's no better by morning, ",
+        "He's still lame tomorrow, ",
+        "He's not right in the morning, ",
+        "Gets any worse, ",
+        "Any worse, ",
+        "If he's off in the morning, ",
+    ],
+)
+def test_what_follows_is_planned(read: Read, condition: str) -> None:
+    (visit,) = read(f"Tally. Bruise left front. {condition}that shoe comes off and the foot gets soaked.", "Tally")
+    assert told(visit) == ["LF finding bruise", "LF treatment soak planned", "LF work removed planned"]
+
+
+@pytest.mark.parametrize(
+    ("text", "lines"),
+    [
+        ("Left front was worse in the morning, so he said. Soaked it.", ["LF treatment soak"]),
+        ("He's lame on the left front. Soaked it.", ["LF gait lame", "LF treatment soak"]),
+        ("Goes lame on the left front. Soaked it.", ["LF gait lame", "LF treatment soak"]),
+    ],
+)
+def test_no_condition(read: Read, text: str, lines: list[str]) -> None:
+    (visit,) = read(f"Tally. {text}", "Tally")
+    assert told(visit) == lines
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "New egg bar on the left front and the right front gets the match to it.",
+        "New egg bar left front, the right front to match.",
+        "New egg bar on the left front and its twin on the right front.",
+        "New egg bar left front, right front matches it.",
+        "New egg bar on the left front. The right front is a match to it.",
+    ],
+)
+def test_a_shoe_that_matches(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == ["LF+RF shoe_type egg_bar", "LF+RF work new_shoe"]
+
+
+@pytest.mark.parametrize(
+    "said", ["Shoe off left off, soaked.", "Shoe off and left off soaked.", "Shoe off left off soaked."]
+)
+def test_a_shoe_taken_off_in_few_words(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally. Left front lame. {said}", "Tally")
+    assert told(visit) == ["LF gait lame", "LF treatment soak", "LF work removed"]
