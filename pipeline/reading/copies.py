@@ -10,6 +10,7 @@ from pipeline.reading.feet import SETUP_SLOTS, FootGroup
 from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_heading, is_none
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.questions import SOUGHT
+from pipeline.reading.same_nails import copy_nails
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import HORSE_SLOTS, Severity, Status
 
@@ -46,6 +47,7 @@ def _copy_in(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -
     own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
     if segment.having("same", "same_size") and not segment.having("times", "neutral"):
         copies += _copy_size(talk, segment, groups)
+    copies += copy_nails(talk, segment, groups)
     if not own and not found and is_none(talk, segment):
         copies += copy_none_behind(talk, segment, groups)
     if not own and _as_the_horse_before(talk, segment):

@@ -26,7 +26,11 @@ _UNITS = {word: number for number, word in enumerate(_ORDINALS.split(), start=1)
 _DIGITS = re.compile(r"(\d{1,2})(?:st|nd|rd|th)")
 _PARTS = {"end": 31, "start": 1, "beginning": 1, "middle": 15}
 # One of these in the same sentence, before the day, says that it is the day of coming back.
-_COMING = Sayings("back", "see him", "see her", "see them", "book", "booked", "due", "next visit")
+_COMING = Sayings(
+    "back", "see him", "see her", "see them", "book", "booked", "due", "next visit", "look in", "call in", "drop in",
+    "call by", "call back", "drop by", "call again", "out to him", "out to her", "out again",
+)  # fmt: skip
+_AHEAD = {"week": 7, "fortnight": 14, "month": 28}  # days that "this day week" adds
 _OTHERS = frozenset({"vet", "call", "ring", "phone", "since", "ago", "last", "was", "were", "n't", "not"})
 _Day = tuple[date, int, int]  # the day, and the tokens it was said in
 
@@ -43,7 +47,7 @@ def draft_dates(talk: Talk, day: date) -> None:
         for index in range(coming, end):
             found = day_at(talk.words, index, day)
             if found is not None:
-                if not _OTHERS & set(talk.words[start : found[2]]):
+                if not _others(talk.words, _own_clause(talk.words, start, found[1]), found[2]):
                     _add(sentence, found, day)
                 break
 
@@ -55,7 +59,31 @@ def day_at(words: Sequence[str], index: int, day: date) -> _Day | None:
         or _ordinal_of_month(words, index, day)
         or _month_and_day(words, index, day)
         or _weekday(words, index, day)
+        or _this_day_week(words, index, day)
     )
+
+
+def _own_clause(words: Sequence[str], start: int, coming: int) -> int:
+    """ "The vet sees her tonight, and I'll look in this day week": where the speaker's own clause begins."""
+    comma = max((i for i in range(start, coming) if words[i] == ","), default=start)
+    return comma if {"i", "we"} & set(words[comma:coming]) else start
+
+
+def _others(words: Sequence[str], start: int, end: int) -> bool:
+    """Whether somebody else's day is told; "I'll call in to her" is a visit, "call the vet" is none."""
+    visit = {i for i in range(start, end) if words[i] == "call" and words[i + 1] in ("in", "back", "by", "again")}
+    return any(words[i] in _OTHERS for i in range(start, end) if i not in visit)
+
+
+def _this_day_week(words: Sequence[str], index: int, day: date) -> _Day | None:
+    """ "This day week", "today fortnight", "tomorrow week"."""
+    led = 2 if list(words[index : index + 2]) == ["this", "day"] else 1
+    if led == 1 and words[index] not in ("today", "tomorrow"):
+        return None
+    more = _AHEAD.get(words[index + led]) if index + led < len(words) else None
+    if more is None or list(words[index + led + 1 : index + led + 2]) == ["ago"]:
+        return None
+    return day + timedelta(days=more + (words[index] == "tomorrow")), index, index + led + 1
 
 
 def _coming(words: Sequence[str], start: int, end: int) -> int | None:
