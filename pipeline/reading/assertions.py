@@ -5,6 +5,7 @@ The order matters: what is denied cannot be doubted, a time overrules a doubt, a
 
 from __future__ import annotations
 
+from pipeline.reading.again_planned import plan_again
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.denials import deny
 from pipeline.reading.doubts import doubt, doubt_after
@@ -41,6 +42,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         doubt_after(talk, sentence, previous)
     drop_spoken_again(talk)
     there_after_all(talk)
+    plan_again(talk)
 
 
 def _same_subject(talk: Talk, segment: Segment) -> bool:

@@ -1,0 +1,67 @@
+"""What a horse wore before and is to wear again is history and a plan; what is not to go on again is only history."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES = [
+    (
+        ("Tally. The last farrier had mesh pads on him in front, and if the road work starts they'll go in again."),
+        ["LF+RF pad mesh history", "LF+RF pad mesh planned"],
+    ),
+    (
+        "Tally. She had egg bars in front all winter, and if she goes sore they'll go back on.",
+        ["LF+RF shoe_type egg_bar history", "LF+RF shoe_type egg_bar planned"],
+    ),
+    (
+        "Tally. He'd studs in behind last time, they'll go in again next time.",
+        ["LH+RH traction studs history", "LH+RH traction studs planned"],
+    ),
+    (
+        "Tally. Had full pads on the fronts last year, and we'll put them back on if he's footy.",
+        ["LF+RF pad full history", "LF+RF pad full planned"],
+    ),
+    (
+        "Tally. Wore heart bars in front last spring, and if the heels drop they'll go back on.",
+        ["LF+RF shoe_type heart_bar history", "LF+RF shoe_type heart_bar planned"],
+    ),
+    (
+        "Tally. He had bar shoes on the hinds in January, if that crack runs they'll be going on again.",
+        ["LH+RH shoe_type bar history", "LH+RH shoe_type bar planned"],
+    ),
+    (
+        "Tally. Heart bars in front last time, I'd put them on again if he relapsed.",
+        ["LF+RF shoe_type heart_bar history", "LF+RF shoe_type heart_bar planned"],
+    ),
+    (
+        "Tally. Mesh pads in front last winter, and once the ground dries they'll be put back in.",
+        ["LF+RF pad mesh history", "LF+RF pad mesh planned"],
+    ),
+    ("Tally. He had full pads in front last winter and they'll not go in again.", ["LF+RF pad full history"]),
+    ("Tally. The front shoes were reset, they'll go on again next time.", ["LF+RF work reset"]),
+    (
+        "Tally. He'd putty under there last time. If the sole thins I'll put it in again.",
+        ["- packing putty history", "- packing putty planned"],
+    ),
+    (
+        "Tally. She had straight bars on the hinds last year, they may go on again come winter.",
+        ["LH+RH shoe_type straight_bar history", "LH+RH shoe_type straight_bar planned"],
+    ),
+    (
+        "Tally. New egg bars in front. They'll be back on again in six weeks.",
+        ["- next_visit_weeks 6 planned", "LF+RF shoe_type egg_bar", "LF+RF work new_shoe"],
+    ),
+    ("Tally. Had thrush in the left hind last time, it could come back again.", ["LH finding thrush history"]),
+    (
+        "Tally. Full pads last winter in front, pads off today. Reset the fronts.",
+        ["LF+RF pad full history", "LF+RF work reset"],
+    ),
+]
+
+
+@pytest.mark.parametrize(("text", "facts"), CASES)
+def test_again_planned(read: Read, text: str, facts: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
