@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 from pipeline.reading.tokens import Tokens
 
 GAP = "..."
-_GAP_WORDS = 5
+_GAP_WORDS = 4
 _BARRIERS = frozenset({"and", "but"})
 Found = tuple[str, int, tuple[int, ...]]  # the form, the token behind it and the tokens of its own words
 

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from pipeline.reading.foot_groups import one_of_several
+from pipeline.reading.foot_names import resolve
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Draft, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import Status
 
@@ -31,7 +35,6 @@ _SAYING_SO = Sayings(
     "they 're back",
     "no such luck",
     "no joy",
-    "not so",
     "too soon",
     "wishful thinking",
 )
@@ -48,10 +51,32 @@ def there_after_all(talk: Talk) -> None:
         if not end or "if" in talk.words[max(0, at - 4) : at]:
             continue
         for draft in _thought_gone(talk, at):
-            draft.status = Status.PRESENT
-            draft.dropped = draft.dropped and SOUGHT not in draft.rules
-            draft.rules = [rule for rule in draft.rules if rule not in ("denied", "gone", SOUGHT)]
-            draft.note("not gone after all")
+            _bring_back(draft, _feet_here(talk, at, draft), next(s for s in talk.segments if at < s.end))
+
+
+def _bring_back(draft: Draft, feet: Feet | None, segment: Segment) -> None:
+    """Make the finding one of today: on its own feet, on one of them, or on another ("still there in the right")."""
+    if feet is not None and draft.feet and not set(feet) & set(draft.feet):
+        rules = ["not gone after all", "foot: named beside it"]
+        there = replace(draft, feet=feet, segment=segment, start=segment.start, end=segment.end, rules=rules)
+        there.status, there.evidence = Status.PRESENT, set(range(segment.start, segment.end))
+        segment.drafts.append(there)
+        return
+    part = one_of_several(draft, feet) if feet is not None else draft
+    part.status = Status.PRESENT
+    part.dropped = part.dropped and SOUGHT not in part.rules
+    part.rules = [rule for rule in part.rules if rule not in ("denied", "gone", SOUGHT)]
+    part.note("not gone after all")
+
+
+def _feet_here(talk: Talk, at: int, draft: Draft) -> Feet | None:
+    """The feet named in the segment that says so, when it is another one than the finding's."""
+    segment = next((s for s in talk.segments if s.start <= at < s.end), None)
+    if segment is None or segment is draft.segment:
+        return None
+    named = [m for m in segment.having("feet") if m.get("feet") not in ("in_hand", "pair_in_hand")]
+    named = [m for m in named if m.start != at]  # the "left" of "there's a little left" is no side
+    return resolve(str(named[-1].get("feet")), draft.feet) if named else None
 
 
 def _says_so(talk: Talk, at: int) -> bool:
@@ -89,7 +114,9 @@ def _thought_gone(talk: Talk, at: int) -> list[Draft]:
     earlier = last.status is Status.HISTORY
     if not hoped and not earlier:
         return []
-    named = [m for m in talk.having("feet") if m.readings["feet"] != "in_hand" and m.start < at]
+    here = next((s.start for s in talk.segments if s.start <= at < s.end), at)
+    named = [m for m in talk.having("feet") if m.readings["feet"] != "in_hand" and m.start < here]
+    named = [m for m in named if resolve(m.readings["feet"], last.feet) != last.feet]
     if any(m.start > (hoped[0] if hoped else last.end) and not _said_with(m.start, last) for m in named):
         return []
     return [d for d in drafts if d.value == last.value and d.segment.sentence == last.segment.sentence]

@@ -111,6 +111,38 @@ CASES = [
         ["LH finding puncture absent", "LH lameness 2"],
     ),
     ("Tally. Thought it was an abscess in the near fore, it's not.", ["LF finding abscess absent"]),
+    (
+        "Tally. Left hind thrush is gone, but the right hind still has some left.",
+        ["LH finding thrush resolved", "RH finding thrush"],
+    ),
+    (
+        "Tally. Flare in the left front gone. No heat, it's not back.",
+        ["LF finding flare resolved", "LF finding heat absent"],
+    ),
+    (
+        "Tally. Thrush gone from the left hind, still there in the right.",
+        ["LH finding thrush resolved", "RH finding thrush"],
+    ),
+    (
+        "Tally. Bruise gone in the left front, still there in the right front.",
+        ["LF finding bruise resolved", "RF finding bruise"],
+    ),
+    ("Tally. The corn is gone, not so the bruise, left front.", ["- finding corn resolved", "LF finding bruise"]),
+    ("Tally. Swelling's gone down, not gone, in the left hind.", ["LH finding swelling"]),
+    (
+        "Tally. The puncture in the right hind healed, I thought it would never heal, but it did.",
+        ["RH finding puncture resolved"],
+    ),
+    ("Tally. Is the thrush gone, no it isn't, left hind.", ["LH finding thrush"]),
+    ("Tally. The thrush in the left hind hasn't gone, it's worse.", ["LH finding thrush"]),
+    ("Tally. Canker in the off hind, thought we'd got rid of it, we hadn't.", ["RH finding canker"]),
+    ("Tally. I'd told her the abscess was finished, near fore, and it wasn't.", ["LF finding abscess"]),
+    ("Tally. Bruise gone in the left front.", ["LF finding bruise resolved"]),
+    ("Tally. Thrush gone in both hinds.", ["LH+RH finding thrush resolved"]),
+    ("Tally. Heat's gone in the near fore.", ["LF finding heat resolved"]),
+    ("Tally. Corn is all gone in the off fore, and no heat.", ["RF finding corn resolved", "RF finding heat absent"]),
+    ("Tally. Thrush in the left hind, should be gone in two weeks.", ["LH finding thrush"]),
+    ("Tally. Thrush in the left hind, it'll be gone in a week.", ["LH finding thrush"]),
 ]
 
 
