@@ -36,6 +36,7 @@ from pipeline.reading.pulled import draft_came_off, draft_coming_off, draft_pull
 from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
+from pipeline.reading.same_place import attach_same_places
 from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
 from pipeline.reading.stops import soften_stops
@@ -126,6 +127,7 @@ class Reader:
         groups = attach_feet(talk)
         draft_again(talk, groups)
         attach_zones(talk, groups)
+        attach_same_places(talk)
         attach_severity(talk, groups)
         mark_sought(talk, groups)
         copies = copy_statements(talk, groups)

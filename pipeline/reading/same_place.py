@@ -1,0 +1,36 @@
+""" "Testers strong, same heel", "swelling with it, same place": a place that was said just before."""
+
+from __future__ import annotations
+
+from pipeline.reading.talk import Draft, Segment, Talk
+
+_ZONED = frozenset({"finding", "tester"})
+_PLACES = frozenset({"place", "spot", "area", "side", "heel", "quarter", "toe"})
+_NEAR = 1  # sentences back
+
+
+def attach_same_places(talk: Talk) -> None:
+    """Give a finding or an answer the place of the one before, where it is said to be the same."""
+    for segment in talk.segments:
+        words = talk.words[segment.start : segment.end]
+        at = next((i for i in range(len(words) - 1) if words[i] == "same" and words[i + 1] in _PLACES), None)
+        if at is None:
+            continue
+        told = _told(talk, segment)
+        target = told[-1] if told else None
+        place = next((d.zone for d in reversed(told[:-1]) if d.zone), None)
+        named = words[at + 1]
+        if target is None or place is None or target.zone not in (None, named):
+            continue
+        if named in ("heel", "quarter", "toe") and not place.endswith(named):
+            continue
+        target.zone = place
+        target.evidence.update(range(segment.start + at, segment.start + at + 2))
+        target.note("zone: the same place")
+
+
+def _told(talk: Talk, segment: Segment) -> list[Draft]:
+    """What can have a place, up to the segment, in its sentence and the one before."""
+    near = [s for s in talk.segments[: segment.index + 1] if s.horse == segment.horse]
+    near = [s for s in near if segment.sentence - s.sentence <= _NEAR]
+    return [d for s in near for d in s.drafts if d.slot in _ZONED and not d.dropped]
