@@ -8,12 +8,15 @@ from __future__ import annotations
 from math import exp, log
 
 from pipeline.judging.features import Evidence
+from pipeline.judging.near_feet import MOST_SETS
+from pipeline.judging.other_horses import MOST
 from pipeline.record import SURE_SUPPORT, HorseMatch, MatchKind, Status
 
 _REACH_AFTER, _REACH_BEFORE = 6.0, 8.0  # words after which the nearness of a correction has fallen to a third
 _FAR = 30  # words to a foot beyond which distance says no more
 _MOST_UNKNOWN, _MOST_UNREAD = 6, 10
 _MOST_FACTS = 8
+_MOST_CONTRADICTED = 4
 _FLOOR = 0.02  # probabilities below this are all the same
 _MOST_DOUBT = -log(_FLOOR)
 _MOST_NATS = 6.0
@@ -29,6 +32,7 @@ DOUBTS = frozenset(
         "least below half", "least below 0.8", "long sentence", "sentence least", "foot before", "number",
         "least before", "unknown before", "nought",
         "unsupported", "otherwise", "other name", "horse missed", "work twice", "other horse asked",
+        "others contradicted", "foot inside differs", "feet differ", "described", "name like",
     }
 )  # fmt: skip
 
@@ -37,6 +41,7 @@ def encode(evidence: Evidence) -> dict[str, float]:
     """The numbers that are not 0, by name; what is missing is 0, so that a piece that is not there decides nothing."""
     numbers = {
         **_of_foot(evidence),
+        **_of_near_feet(evidence),
         **_of_surroundings(evidence),
         f"slot {evidence.slot}": 1.0,
         f"status {evidence.status.value}": float(evidence.status is not Status.PRESENT),
@@ -47,6 +52,9 @@ def encode(evidence: Evidence) -> dict[str, float]:
         "horse missed": float(evidence.horse_missed),
         "work twice": float(evidence.work_twice),
         "other horse asked": float(evidence.other_horse_asked),
+        "others contradicted": min(evidence.others_contradicted, _MOST_CONTRADICTED) / _MOST_CONTRADICTED,
+        "described": float(evidence.described),
+        "name like": evidence.name_like / MOST,
         "nought": float(evidence.nought),
         "value odd": float(evidence.value_odd),
         "contradicted": float(evidence.contradicted),
@@ -65,6 +73,15 @@ def _of_foot(evidence: Evidence) -> dict[str, float]:
     numbers["words to foot"] = min(evidence.words_to_foot, _FAR) / _FAR
     numbers["sentences to foot"] = min(evidence.sentences_to_foot or 0, 4) / 4
     return numbers
+
+
+def _of_near_feet(evidence: Evidence) -> dict[str, float]:
+    feet = evidence.feet
+    return {
+        "foot inside differs": float(feet.inside_differs),
+        "feet differ": float(feet.set_differs),
+        "feet in sentence": feet.sets_before / MOST_SETS,
+    }
 
 
 def _of_surroundings(evidence: Evidence) -> dict[str, float]:

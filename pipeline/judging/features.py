@@ -9,7 +9,9 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from pipeline.judging.near_feet import NearFeet, near_feet
 from pipeline.judging.opinion import Opinion, shipped_opinion, words_around
+from pipeline.judging.other_horses import described, name_like
 from pipeline.judging.spoken_names import SpokenNames
 from pipeline.judging.surroundings import Surroundings, bare, is_number
 from pipeline.record import (
@@ -77,6 +79,10 @@ class Evidence:
     contradicted: bool
     changed: bool
     other_horse_asked: bool  # another horse of the memo is doubtful, and may be the one that is meant
+    others_contradicted: int  # of the visit's other facts
+    feet: NearFeet
+    described: bool  # a horse is described far behind the name of this one
+    name_like: int  # short words since the name that may be another one
     # Only of what was heard.
     least: float | None = None
     mean: float | None = None
@@ -94,12 +100,14 @@ class Evidence:
 @dataclass(frozen=True)
 class Found:
     """What judging has found out about a fact by then: an odd value, a contradiction, a jump since the last visit, and
-    whether another horse of the memo is asked about, whose words may be among these."""
+    whether another horse of the memo is asked about, whose words may be among these, and how many other facts of the
+    visit are contradicted."""
 
     value_odd: bool = False
     contradicted: bool = False
     changed: bool = False
     other_horse_asked: bool = False
+    others_contradicted: int = 0
 
 
 def foot_kind(fact: Fact) -> str:
@@ -112,6 +120,10 @@ def foot_kind(fact: Fact) -> str:
     if rules & _COPY_RULES:
         return "copied"
     return next((kind for rule, kind in _FOOT_RULES.items() if rule in rules), "list")
+
+
+def _saying(fact: Fact) -> tuple[tuple[int, int], str, str]:
+    return fact.span, fact.slot, str(fact.value)
 
 
 def _work_twice(visit: Visit) -> bool:
@@ -139,6 +151,9 @@ class EvidenceOfMemo:
         self._memo_mean = sum(w.probability for w in words) / len(words) if words else None
         facts = [fact for visit in visits for fact in visit.facts]
         spoken = {(self.around.place(f.span), f.slot, str(f.value)) for f in facts}
+        self._told_of: dict[tuple[tuple[int, int], str, str], set[str | None]] = {}
+        for fact in facts:
+            self._told_of.setdefault(_saying(fact), set()).add(fact.foot)
         self._read = {place for (first, last), _, _ in spoken for place in range(first, last)}
         self._in_sentence = Counter(self.around.sentence_of(first)[0] for (first, _), _, _ in spoken)
 
@@ -148,6 +163,7 @@ class EvidenceOfMemo:
         first, last = around.place(fact.span)
         start, end = around.sentence_of(first)
         to_foot = around.foot_before(last)
+        name = self.names.own_before(visit.horse, first)
         return Evidence(
             slot=fact.slot,
             status=fact.status,
@@ -179,6 +195,10 @@ class EvidenceOfMemo:
             other_name=self._other_name(visit, last),
             horse_missed=self.names.more_horses is not None or self.names.alike is not None,
             work_twice=_work_twice(visit),
+            others_contradicted=found.others_contradicted,
+            feet=near_feet(around, fact.span, fact.foot, frozenset(self._told_of.get(_saying(fact), ()))),
+            described=described(around, name, first),
+            name_like=name_like(around, name, first),
             **self._heard(fact),
         )
 

@@ -91,10 +91,12 @@ def _judge_visit(number: int, visit: Visit, judging: Judging, last: LastVisit | 
     if last is not None:
         flags += unmentioned(visit.facts, visit.date, last)
     others = any(asked for other, asked in enumerate(judging.asked) if other != number)
+    doubted = {id(fact) for group, _ in against for fact in group}
     facts = []
     for fact in visit.facts:
         told = _told(fact, against), _told(fact, jumps)
-        found = Found(implausible(fact) is not None, bool(told[0]), bool(told[1]), others)
+        elsewhere = len(doubted - {id(fact)})
+        found = Found(implausible(fact) is not None, bool(told[0]), bool(told[1]), others, elsewhere)
         facts.append(_judge_fact(fact, visit, judging, found, told))
     return visit.model_copy(update={"facts": facts, "flags": flags})
 

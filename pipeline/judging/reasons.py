@@ -132,6 +132,18 @@ def _horse(fact: Fact, transcript: Transcript, around: Surroundings) -> str | No
     return "It is not sure which horse is spoken of here; whose is it?"
 
 
+def _other_foot(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    return f"Another foot is named close by; is it {the_foot(fact.foot)}?" if fact.foot else None
+
+
+def _come_in(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    return "Another horse may have been named or described before this; whose is it?"
+
+
+def _elsewhere(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
+    return "Other things told of this horse contradict each other; is this right?"
+
+
 def _much_else(fact: Fact, transcript: Transcript, around: Surroundings) -> str | None:
     return "More is said in this sentence than was understood; is this right?"
 
@@ -154,6 +166,9 @@ _GROUPS: tuple[tuple[tuple[str, ...], Tell], ...] = (
     (("work twice",), _two_horses),
     (("other horse asked",), _other_asked),
     (("horse unclear", "several horses"), _horse),
+    (("foot inside differs", "feet differ"), _other_foot),
+    (("described", "name like"), _come_in),
+    (("others contradicted",), _elsewhere),
     (("otherwise",), _otherwise),
     (("unknown words", "unread words", "unknown before", "long sentence"), _much_else),
 )

@@ -9,7 +9,7 @@ import re
 from bisect import bisect_left
 from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from pipeline.record import FEET, Word
 from pipeline.vocabulary import Vocabulary, load_vocabulary
@@ -225,6 +225,12 @@ class Surroundings:
                 found.append((at, at + size))
             at += max(1, size)
         return found
+
+    @cached_property
+    def named_feet(self) -> list[tuple[int, int, frozenset[str]]]:
+        """Every place of words for feet in the memo with the feet that they name; "the other" names none."""
+        found = self.feet_words(0, len(self.tokens))
+        return [(start, end, self._cues.named[tuple(self._words[start:end])] & frozenset(FEET)) for start, end in found]
 
     def unread(self, first: int, last: int, read: Collection[int]) -> int:
         """How many words in ``[first, last)`` belong to no fact (``read`` are the places of facts), joiners aside."""

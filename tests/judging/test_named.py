@@ -25,7 +25,7 @@ def test_a_new_horse_is_asked_about_since_its_name_was_spelt_by_ear() -> None:
     )  # fmt: skip
 
 
-@pytest.mark.parametrize(("best", "asked"), [(0.34, True), (0.35, False), (0.9, False)])
+@pytest.mark.parametrize(("best", "asked"), [(0.44, True), (0.45, False), (0.9, False)])
 def test_a_known_horse_is_asked_about_when_its_name_was_never_heard_well(best: float, asked: bool) -> None:
     talk = heard(("Marigold,", 0.1), ("trim.", 0.99), ("Marigold's", best))
     flag = doubt_of_name(named(HorseMatch.KNOWN), talk)
@@ -86,3 +86,32 @@ def test_a_word_nearer_to_a_horse_that_was_read_is_that_horse() -> None:
 
 def test_a_word_half_as_long_as_a_name_is_not_it() -> None:
     assert told([visit_of("Marigold", 9)], "Marigold, trimmed, and Del wants him back.", roster=("Teasel",)) == [None]
+
+
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        ("Marigold, no, hang on, Hopsack. Trimmed.", True),
+        ("Hopsack, sorry, Marigold. Trimmed.", True),
+        ("Marigold, trimmed all four and quiet for once. Off to see Hopsack now.", False),
+    ],
+)
+def test_a_horse_named_beside_the_one_that_was_read_is_asked_about(text: str, asked: bool) -> None:
+    reason = "“Hopsack” is said too, of which nothing was read; is all of this Marigold's?" if asked else None
+    assert told([visit_of("Marigold", 9)], text, roster=("Hopsack",)) == [reason]
+
+
+def test_in_heard_talk_another_name_is_asked_about_wherever_it_is_said() -> None:
+    words = "Marigold, trimmed all four and quiet for once. Off to see Hopsack now."
+    talk = heard(*((word, 0.9) for word in words.split()))
+    reason = "“Hopsack” is said too, of which nothing was read; is all of this Marigold's?"
+    assert told([visit_of("Marigold", 9)], words, talk, roster=("Hopsack",)) == [reason]
+
+
+def test_a_name_that_stands_for_other_words_wherever_it_is_said_is_asked_about() -> None:
+    talk = heard(("Merry", 0.9), ("gold.", 0.9), ("Marigold", 0.9))
+    replaced = talk.model_copy(update={"words": [*talk.words[:2], talk.words[2].model_copy(update={"heard": "mary"})]})
+    flag = doubt_of_name(named(HorseMatch.KNOWN), replaced)
+    assert flag is not None
+    assert flag.reason == "Heard “mary”, read as Marigold; is that the horse?"
+    assert doubt_of_name(named(HorseMatch.KNOWN), talk) is None

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from datetime import date
 from functools import lru_cache
 from typing import Any
@@ -47,7 +48,8 @@ def heard_examples(readings: Iterable[HeardReading], opinions: Mapping[str, Opin
     """One example a fact of the takes that were heard and read."""
     found: list[Example] = []
     for reading in readings:
-        found += examples_of(reading.take.gold, reading.visits, reading.take.transcript, opinions)
+        examples = examples_of(reading.take.gold, reading.visits, reading.take.transcript, opinions)
+        found += [replace(example, fresh=reading.fresh) for example in examples]
     return found
 
 
@@ -102,7 +104,12 @@ def examples_of(
         against = {id(fact) for group, _ in disagreements(before.facts) for fact in group}
         for fact, seen in zip(before.facts, after.facts, strict=True):
             outcome = outcomes[id(seen)]
-            known = Found(implausible(fact) is not None, id(fact) in against, other_horse_asked=others)
+            known = Found(
+                implausible(fact) is not None,
+                id(fact) in against,
+                other_horse_asked=others,
+                others_contradicted=len(against - {id(fact)}),
+            )
             asked = bool(doubts(fact, transcript)) or id(fact) in against or outcome.horse_asked
             found.append(Example(encode(evidence.of(fact, before, known)), outcome.right, gold["id"], asked, named))
     return found

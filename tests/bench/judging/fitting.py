@@ -20,15 +20,20 @@ FOLDS = 10
 
 @dataclass(frozen=True)
 class Example:
-    """One fact: its numbers, whether it was right, the memo that it came from (voices of one memo share it), whether
-    it is asked about whatever the model says, and whether its visit goes by a right name: where it does not, every fact
-    is wrong for a reason that is none of its own, and the weights learn nothing of it."""
+    """One fact with what is known of it.
+
+    ``numbers`` is its evidence; ``memo`` where it came from, which all voices share; ``asked`` whether it is asked
+    about whatever the model says; ``named`` whether its visit goes by a right name: where it does not, every fact is
+    wrong for a reason that is none of its own, and the weights learn nothing of it; ``fresh`` whether the reader had
+    not been improved with the memo, so that the share of its errors tells what to expect of new ones.
+    """
 
     numbers: dict[str, float]
     right: bool
     memo: str
     asked: bool = False
     named: bool = True
+    fresh: bool = True
 
 
 @dataclass(frozen=True)

@@ -32,10 +32,11 @@ class PastReading:
 
 @dataclass(frozen=True)
 class HeardReading:
-    """A take with what a reader read in it."""
+    """A take with what a reader read in it, and whether that reader had not been improved with the memo."""
 
     take: HeardTake
     visits: list[Visit]
+    fresh: bool = False
 
 
 def open_memos() -> dict[str, dict[str, Any]]:
@@ -54,7 +55,7 @@ def past_readings() -> Iterator[PastReading]:
 
 
 def heard_readings() -> Iterator[HeardReading]:
-    """What was heard in the tune takes, as a reader read it that did not know the memo yet."""
+    """What was heard in the tune takes, as a reader read it; ``fresh`` where that did not know the memo yet."""
     memos = open_memos()
     with gzip.open(DATA / "heard.jsonl.gz", "rt", encoding="utf-8") as lines:
         for line in lines:
@@ -62,7 +63,8 @@ def heard_readings() -> Iterator[HeardReading]:
             flags = tuple(Flag.model_validate(flag) for flag in told["flags"])
             transcript = _transcript(told["words"])
             take = HeardTake(memos[told["id"]], told["voice"], told["condition"], transcript, flags)
-            yield HeardReading(take, [Visit.model_validate(visit) for visit in told["visits"]])
+            visits = [Visit.model_validate(visit) for visit in told["visits"]]
+            yield HeardReading(take, visits, told.get("fresh", False))
 
 
 def _transcript(rows: Iterable[list[Any]]) -> Transcript:
@@ -93,7 +95,8 @@ def write_readings(readings: Iterable[HeardReading]) -> int:
         words = [[w.text, w.start, w.start_s, w.end_s, round(w.probability, 4), w.heard, w.support]
                  for w in take.transcript.words]  # fmt: skip
         flags = [flag.model_dump(mode="json") for flag in take.flags]
-        told = {"id": take.gold["id"], "voice": take.voice, "condition": take.condition}
+        told = {"id": take.gold["id"], "voice": take.voice, "condition": take.condition,
+                "fresh": reading.fresh}  # fmt: skip
         visits = [visit.model_dump(mode="json", exclude_defaults=True) for visit in reading.visits]
         lines.append(json.dumps({**told, "words": words, "flags": flags, "visits": visits}, ensure_ascii=False))
     _write(DATA / "heard.jsonl.gz", lines)

@@ -65,12 +65,14 @@ class Judged:
 
 
 def train(typed: Sequence[Example], heard: Sequence[Example]) -> tuple[Fitted, dict[str, tuple[Judged, float, float]]]:
-    """The model of all examples; and by kind the examples judged by models that left their memo out, with scaling."""
+    """The model of all examples; and by kind the fresh ones judged by models that left their memo out, with scaling."""
     everything = [*typed, *heard]
     scores = left_out(everything)
     parts = {"typed": (typed, scores[: len(typed)]), "heard": (heard, scores[len(typed) :])}
     found = {}
-    for kind, (examples, own) in parts.items():
+    for kind, (known, of_all) in parts.items():
+        fresh = [number for number, example in enumerate(known) if example.fresh]
+        examples, own = [known[number] for number in fresh], of_all[fresh]
         scale, shift = platt(own, examples)
         chances = 1 / (1 + np.exp(-(scale * own + shift)))
         found[kind] = (Judged(kind, examples, chances), scale, shift)
