@@ -21,7 +21,7 @@ from pipeline.judging.unread import unread_sentences
 from pipeline.record import Fact, Flag, FlagKind, RosterHorse, Transcript, Visit
 
 _CONTRADICTED = 0.5
-_ASKED = 0.75  # no fact about which a question is asked is trusted more
+_ASKED = 0.85  # no fact about which a question of its own is asked is trusted more
 
 LastOf = Callable[[Visit], LastVisit | None]
 Groups = list[tuple[list[Fact], str]]
@@ -139,11 +139,12 @@ def _has_words(fact: Fact, transcript: Transcript) -> bool:
 def _by_model(fact: Fact, visit: Visit, judging: Judging, found: Found) -> tuple[float, list[str]]:
     evidence = judging.evidence.of(fact, visit, found)
     wrong = judging.model.wrong(evidence)
-    asked = doubts(fact, judging.transcript) or _in_poor_sound(fact, judging)
+    own = doubts(fact, judging.transcript)
+    asked = own or _in_poor_sound(fact, judging)
     if wrong > judging.model.levels[judging.care].flag_above:
         told = reasons_for(fact, judging.model.parts(evidence), judging.transcript, judging.evidence.around)
         return 1 - wrong, asked or told
-    return (min(1 - wrong, _ASKED) if asked else 1 - wrong), asked
+    return (min(1 - wrong, _ASKED) if own else 1 - wrong), asked
 
 
 def _in_poor_sound(fact: Fact, judging: Judging) -> list[str]:

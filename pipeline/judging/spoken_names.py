@@ -41,6 +41,7 @@ class SpokenNames:
         self, around: Surroundings, transcript: Transcript, visits: Sequence[Visit], roster: Sequence[RosterHorse]
     ) -> None:
         self._around, self._text = around, transcript.text
+        self._heard = transcript.heard
         self._enough = _ALIKE_HEARD if transcript.heard else _ALIKE
         self._visits = sum(bool(visit.facts) for visit in visits)
         self._read = {visit.horse.lower() for visit in visits if visit.horse}
@@ -90,7 +91,8 @@ class SpokenNames:
         words, tokens = name.split(), self._around.tokens
         for first in range(len(tokens) - len(words) + 1):
             part = tokens[first : first + len(words)]
-            if [token.text.removesuffix("'s") for token in part] != words:
+            said = " ".join(token.text.removesuffix("'s") for token in part)
+            if said != name and not (self._heard and said == f"{name}s"):  # "Puffins the worry" is Puffin's
                 continue
             inside = first > 0 and tokens[first - 1].text[0].isalnum()
             unlisted = self._around.unknown(first, first + len(words))

@@ -115,3 +115,13 @@ def test_a_name_that_stands_for_other_words_wherever_it_is_said_is_asked_about()
     assert flag is not None
     assert flag.reason == "Heard “mary”, read as Marigold; is that the horse?"
     assert doubt_of_name(named(HorseMatch.KNOWN), talk) is None
+
+
+@pytest.mark.parametrize(("words", "last"), [("Marigold, trimmed. Hopsacks the worry, lame.", "Hopsack")])
+def test_in_heard_talk_a_name_with_an_s_behind_is_that_horse(words: str, last: str) -> None:
+    talk = heard(*((word, 0.9) for word in words.split()))
+    visits = [visit_of("Marigold", 9), visit_of(last, 1)]
+    for transcript, expected in ((talk, last), (Transcript(text=words), "Marigold")):
+        said = SpokenNames(Surroundings(words), transcript, visits, []).before(8)
+        assert said is not None
+        assert said.horse == expected

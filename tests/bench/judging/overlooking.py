@@ -25,8 +25,8 @@ from tests.facts.scoring import GoldFact, same_value
 SIGNS = Path(pipeline.judging.__file__).resolve().parent / "overlooked.json"
 # Flags a memo that each level of care may raise, before those are left out where something is asked anyway.
 FLAGS = {
-    "typed": {Care.STRICT: 1.0, Care.USUAL: 0.5, Care.FAST: 0.2},
-    "heard": {Care.STRICT: 1.2, Care.USUAL: 0.6, Care.FAST: 0.2},
+    "typed": {Care.STRICT: 1.6, Care.USUAL: 1.0, Care.FAST: 0.4},
+    "heard": {Care.STRICT: 2.4, Care.USUAL: 1.5, Care.FAST: 0.5},
 }
 FOLDS = 10
 _FEWEST_MEMOS = 4  # memos that must hold a sign, so that no memo's own words count
