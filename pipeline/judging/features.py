@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 from pipeline.judging.near_feet import NearFeet, near_feet
 from pipeline.judging.opinion import Opinion, shipped_opinion, words_around
@@ -164,6 +165,7 @@ class EvidenceOfMemo:
         start, end = around.sentence_of(first)
         to_foot = around.foot_before(last)
         name = self.names.own_before(visit.horse, first)
+        given: dict[str, Any] = {**vars(found), **self._heard(fact)}
         return Evidence(
             slot=fact.slot,
             status=fact.status,
@@ -187,19 +189,14 @@ class EvidenceOfMemo:
             horses=len(self._visits),
             horse=visit.horse_match,
             position=first / max(1, len(around.tokens)),
-            value_odd=found.value_odd,
-            contradicted=found.contradicted,
-            changed=found.changed,
-            other_horse_asked=found.other_horse_asked,
             otherwise=1 - self._opinion.chances(words_around(around, fact.span, fact.slot))[fact.status.value],
             other_name=self._other_name(visit, last),
             horse_missed=self.names.more_horses is not None or self.names.alike is not None,
             work_twice=_work_twice(visit),
-            others_contradicted=found.others_contradicted,
             feet=near_feet(around, fact.span, fact.foot, frozenset(self._told_of.get(_saying(fact), ()))),
             described=described(around, name, first),
             name_like=name_like(around, name, first),
-            **self._heard(fact),
+            **given,
         )
 
     def _other_name(self, visit: Visit, last: int) -> bool:
