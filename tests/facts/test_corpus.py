@@ -27,9 +27,9 @@ def read_all(reader: Reader, paths: list[Path]) -> Score:
 def test_open_corpus(reader: Reader) -> None:
     total = read_all(reader, sorted(CORPUS.glob("open_*.jsonl")))
     assert total.memos == 654
-    assert total.f1 >= 0.975
+    assert total.f1 >= 0.985
     assert total.horses / total.visits >= 0.985
-    assert total.inverted <= 13  # most of them in the sets that were written to be hard: ramblee, ukm, usl
+    assert total.inverted <= 3
 
 
 def test_kept_corpus(reader: Reader) -> None:
