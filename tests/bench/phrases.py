@@ -64,7 +64,7 @@ def own_readings() -> dict[str, Reading]:
     numbers, reader = NumberReader(vocabulary.spoken("numbers")), Reader(vocabulary)
 
     def number(words: str) -> list[float]:
-        return [float(n.value) for n in numbers.find([token.lower_ for token in tokenize(words)])]
+        return [float(n.value) for n in numbers.find(tokenize(words).lowers)]
 
     def slot(name: str, frame: str) -> Reading:
         def read(words: str) -> list[float]:
