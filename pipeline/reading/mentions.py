@@ -24,6 +24,7 @@ _NOT_PHRASES = frozenset({"numbers", "bias", "clause_words", "remarks"})
 # Words that mean something only beside something else; never more important than a word of the trade.
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 _POINTING = frozenset({"in_hand", "pair_in_hand", "other"})
+_OF_WHAT = ("taking_back", "about")  # "about the", of which "the" may belong to what follows: "the forge"
 _HEADED = {"tester_responses": "tester_heads", "pulses": "pulse_heads", "nail_lines": "nail_line_heads"}
 _ANSWERS_IN_A_ROW = 4  # sentences: one for each foot
 _HEADS = frozenset(_HEADED.values())
@@ -204,7 +205,7 @@ def _choose(candidates: list[_Candidate]) -> list[Mention]:
 
     def rank(candidate: _Candidate) -> tuple[bool, int, bool, bool, int, int]:
         start, end, literal, name, canonical, match, _ = candidate
-        weak = name in _WEAK or canonical in _POINTING
+        weak = name in _WEAK or canonical in _POINTING or (name, canonical) == _OF_WHAT
         return match is MatchKind.SOUND_ALIKE, -len(literal), name != "horse", weak, end - start, start
 
     used: dict[int, Mention] = {}

@@ -108,6 +108,9 @@ def same(scene: Scene, canonical: str, form: str) -> Framed:
         return Framed(text, (*on_feet((first, second), "work", "reset"), *on_feet((first, second), "shoe_size", "2")))
     joint = " " if form in ("too", "as well", "also", "likewise") else ", "
     text = f"{sentence(f'{scene.name((first,))} has thrush')} {sentence(f'{scene.name((second,))}{joint}{form}')}"
+    if form.split()[0] in ("maybe", "perhaps", "possibly", "might", "could"):
+        doubted = on_feet((second,), "finding", "thrush", status="suspected")
+        return Framed(text, (*on_feet((first,), "finding", "thrush"), *doubted))
     return Framed(text, on_feet((first, second), "finding", "thrush"))
 
 
