@@ -46,7 +46,7 @@ TOLD = {
     "import": "1 horse, 1 memo, 1 visit taken in.",
     "assign": "Visit 13 belongs to Pumpkin now.",
     "review": "questions to answer.",
-    "reread": "12 memos: 0 read differently, 12 the same.",
+    "reread": "12 memos:",  # whether a horse that was new then is known by now decides over a doubt or two
     "history": "visit 12 was kept",
     "demo": "12 horses, 13 visits",
     "check": "whole, with 17 horses and 12 memos",
