@@ -178,5 +178,4 @@ def _add(sentence: list[Segment], found: _Day, day: date) -> None:
     draft = Draft("next_visit_weeks", weeks, segment, found[1], found[2], status=Status.PLANNED)
     draft.evidence.update(range(found[1], found[2]))
     draft.note("next visit: a day")
-    segment.drafts.append(draft)
-    segment.drafts.sort(key=lambda d: (d.start, d.end))
+    segment.draft(draft)

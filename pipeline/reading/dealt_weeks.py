@@ -333,5 +333,4 @@ def _add(segments: Sequence[Segment], dealt: _Dealt) -> None:
     draft.evidence.update(range(number.start, number.end))
     draft.note("next visit: an interval")
     draft.note("dealt out by name")
-    segment.drafts.append(draft)
-    segment.drafts.sort(key=lambda d: (d.start, d.end))
+    segment.draft(draft)

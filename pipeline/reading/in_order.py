@@ -140,6 +140,5 @@ def _add(sentence: list[Segment], row: list[Mention], mention: Mention, slot: st
     draft.feet = (foot,)
     draft.evidence.update(mention.literal)
     draft.note(IN_ORDER)
-    segment.drafts.append(draft)
-    segment.drafts.sort(key=lambda d: (d.start, d.end))
+    segment.draft(draft)
     mention.dropped = True

@@ -70,8 +70,7 @@ def _add(talk: Talk, segment: Segment, start: int, end: int, slot: str, value: s
     draft = Draft(slot, value, segment, start, end)
     draft.evidence.update(range(start, end))
     draft.note(f"{slot}: told in the passive")
-    segment.drafts.append(draft)
-    segment.drafts.sort(key=lambda d: (d.start, d.end))
+    segment.draft(draft)
     if value == "removed":
         for other in [d for s in talk.sentence(segment.sentence) for d in s.drafts if d.start > start]:
             if (other.slot, other.value) == (slot, value):

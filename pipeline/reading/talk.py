@@ -59,6 +59,11 @@ class Segment:
         found = self._named.get(name)
         return _still(found, name, canonical) if found else []
 
+    def draft(self, draft: Draft) -> None:
+        """Take in a draft at its place in the order of the words."""
+        self.drafts.append(draft)
+        self.drafts.sort(key=lambda d: (d.start, d.end))
+
     def joined_by(self, *words: str) -> bool:
         """Whether the segment follows one of these delimiters."""
         return self.delimiter in words

@@ -246,8 +246,7 @@ def _add(segment: Segment, value: Fraction, start: int, end: int) -> None:
     draft = Draft("next_visit_weeks", value, segment, start, end, status=Status.PLANNED)
     draft.evidence.update(range(start, end))
     draft.note("next visit: an interval")
-    segment.drafts.append(draft)
-    segment.drafts.sort(key=lambda d: (d.start, d.end))
+    segment.draft(draft)
 
 
 def _keep_told(talk: Talk, sentence: list[Segment]) -> None:

@@ -195,5 +195,4 @@ def _add(dealt: _Dealt) -> None:
     draft.horses = tuple(dealt.horses)
     draft.evidence.update(range(start, end))
     draft.note("next visit: dealt out to the horses")
-    segment.drafts.append(draft)
-    segment.drafts.sort(key=lambda d: (d.start, d.end))
+    segment.draft(draft)

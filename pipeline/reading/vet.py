@@ -208,7 +208,7 @@ def _read(talk: Talk, sentence: list[Segment], position: int, at: int) -> None:
     draft = next((d for d in segment.drafts if d.slot == "vet" and d.start <= at < d.end), None)
     before = _before(talk, segment, at)
     if _needless(talk, segment, before, at) or _refused(talk, sentence, position):
-        draft = draft or _add(segment, at)
+        draft = draft or referral(segment, at)
         draft.status = Status.ABSENT
         draft.note("denied")
         draft.note("vet: not needed")
@@ -219,14 +219,14 @@ def _read(talk: Talk, sentence: list[Segment], position: int, at: int) -> None:
         return
     called = _alone(talk, sentence, position) or _bidden(talk, sentence, at)
     if called or _wanted(before) or _to_look(talk, segment, at):
-        _add(segment, at).note("vet: to look")
+        referral(segment, at).note("vet: to look")
 
 
-def _add(segment: Segment, at: int) -> Draft:
+def referral(segment: Segment, at: int) -> Draft:
+    """A referral to the vet, said at the token ``at``."""
     draft = Draft("vet", "referral", segment, at, at + 1)
     draft.evidence.add(at)
-    segment.drafts.append(draft)
-    segment.drafts.sort(key=lambda d: (d.start, d.end))
+    segment.draft(draft)
     return draft
 
 

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.vet import referral
 from pipeline.record import Status
 
 _VETS = frozenset({"vet", "vets", "veterinarian"})
@@ -47,9 +48,9 @@ def draft_vet_wished(talk: Talk) -> None:
                 break
             wished = next((at for at in range(segment.start, segment.end) if _preferred(talk, segment, at)), None)
             if wished is not None:
-                _add(segment, wished).note("vet: to look")
+                referral(segment, wished).note("vet: to look")
             elif _has_no_need(talk, sentence, position):
-                draft = _add(segment, segment.start)
+                draft = referral(segment, segment.start)
                 draft.status = Status.ABSENT
                 draft.note("denied")
 
@@ -73,11 +74,3 @@ def _has_no_need(talk: Talk, sentence: list[Segment], position: int) -> bool:
     form = next((f for f in _NO_NEED if words[: len(f)] == f), None)
     spoken = any(word in _VETS for word in talk.words[sentence[0].start : segment.start])
     return form is not None and spoken and bool(_COMING & set(words[len(form) : len(form) + 2]))
-
-
-def _add(segment: Segment, at: int) -> Draft:
-    draft = Draft("vet", "referral", segment, at, at + 1)
-    draft.evidence.add(at)
-    segment.drafts.append(draft)
-    segment.drafts.sort(key=lambda d: (d.start, d.end))
-    return draft
