@@ -10,7 +10,7 @@ from fractions import Fraction
 from pipeline.reading.body_numbers import likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, LENGTHS
-from pipeline.reading.shoe_numbers import plain, size_name
+from pipeline.reading.size_ranges import plain, size_name
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind, value_problem

@@ -13,7 +13,8 @@ from pipeline.reading.body_numbers import BodyNumbers, likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, SCORES
 from pipeline.reading.numbers import Number
-from pipeline.reading.shoe_numbers import ShoeNumbers, plain, size_name
+from pipeline.reading.shoe_numbers import ShoeNumbers
+from pipeline.reading.size_ranges import plain, size_name
 from pipeline.reading.talk import Segment
 from pipeline.reading.worn_numbers import WornNumbers
 from pipeline.record import HORSE_SLOTS, Status

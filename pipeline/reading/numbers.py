@@ -171,7 +171,8 @@ class NumberReader:
             return Number(index, index + 2, Fraction(0), aughts=self._cardinals[word])
         if _AUGHT_DIGITS.fullmatch(word):
             return Number(index, index + 1, Fraction(0), aughts=len(word))
-        if word in self._aughts and word not in ("oh", "ohs", "o") and nxt != "to":
+        ought = nxt == "to" and tokens[index + 2 : index + 3] not in (["a"], ["an"])  # "nought to a one" is a size
+        if word in self._aughts and word not in ("oh", "ohs", "o") and not ought:
             return Number(index, index + 1, Fraction(0), aughts=1, plural=word in self._plurals)
         if word == "zero":
             return Number(index, index + 1, Fraction(0), aughts=1)

@@ -5,10 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.number_context import NumberContext
 from pipeline.reading.numbers import Number
+from pipeline.reading.size_ranges import SizeRanges, plain, size_name
 from pipeline.reading.talk import Segment
-from pipeline.record import SHOE_SIZES
 
 _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
 _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
@@ -20,7 +19,7 @@ _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count
 _LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
 
 
-class ShoeNumbers(NumberContext):
+class ShoeNumbers(SizeRanges):
     """Rules for sizes and nails."""
 
     def _nail_size(self, segment: Segment, mention: Mention, number: Number) -> bool:
@@ -152,7 +151,17 @@ class ShoeNumbers(NumberContext):
         sentence = self._sentence(segment)
         nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions if m.start < mention.start)
         sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)
+        if self._of_that_nail(segment, mention, foot):
+            return True
         return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves", ",")
+
+    def _of_that_nail(self, segment: Segment, mention: Mention, foot: Mention) -> bool:
+        """ "With five slims, seven in the left front": so many of the nails whose size was said for every foot."""
+        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        if not drafts or drafts[-1].slot != "nail_size" or str(foot.get("feet"))[:-1] not in ("L", "R", "bare_"):
+            return False
+        between = [m for m in self._talk.having("feet") if drafts[-1].start <= m.start < mention.start]
+        return not between and self._words[mention.start - 1] in (",", "and", "so", "with")
 
     def _sized(self, mention: Mention) -> bool:
         before = self._before(mention)
@@ -250,6 +259,9 @@ class ShoeNumbers(NumberContext):
         if not (cued or aught or pair or framed or (shoe and noun)):
             return False
         self._set_frame("shoe_size", segment)
+        ranged = self._to_the_next(segment, mention, number)
+        if ranged is not None:
+            return self._add(segment, "shoe_size", ranged[0], mention, ranged[1])
         return self._add(segment, "shoe_size", size_name(number), mention)
 
     def _counts_shoes(self, mention: Mention, number: Number) -> bool:
@@ -333,30 +345,3 @@ class ShoeNumbers(NumberContext):
             or any(m.is_any(kinds) for s in sentence for m in s.mentions)
             or (self._frame is not None and self._frame.slot == "shoe_size")
         )
-
-    def _between(self, mention: Mention, number: Number) -> tuple[str, int] | None:
-        """ "Between an aught and a one" is "0-1", smaller first."""
-        low = max(0, mention.start - 4)
-        if "between" not in self._words[low : mention.start]:
-            return None
-        following = next(
-            (m for m in self._talk.mentions if m.number and m.start >= mention.end and not m.dropped), None
-        )
-        if following is None or following.number is None or following.start - mention.end > 3:
-            return None
-        names = sorted((size_name(number), size_name(following.number)), key=_size_order)
-        self._used.add(following.start)
-        return "-".join(names), following.end
-
-
-def size_name(number: Number) -> str:
-    """The canonical shoe size of a number: aughts as noughts, half sizes with a point."""
-    return "0" * number.aughts if number.aughts else plain(number.value)
-
-
-def _size_order(name: str) -> int:
-    return SHOE_SIZES.index(name) if name in SHOE_SIZES else len(SHOE_SIZES)
-
-
-def plain(value: Fraction) -> str:
-    return str(value.numerator) if value.denominator == 1 else f"{float(value):g}"

@@ -80,9 +80,8 @@ class WornNumbers(NumberContext):
         if before in _COUNTED and self._in_foot(mention.end) and self._nail_near(segment):
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention)
-        closed = self._words[mention.end : mention.end + 1] in ([], ["."], [","], ["and"])
-        put = any(m.get("work") in _BACK_ON and m.start < mention.start for m in segment.mentions)
-        if before == "with" and closed and put:
+        closed = not set(self._words[mention.end : mention.end + 1]) - {",", "and", "but", ";", *SENTENCE_ENDS}
+        if before == "with" and (closed or self._foot_at(mention.end + 1)) and self._put_on(segment, mention):
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention)
         frame = self._frame
@@ -97,6 +96,13 @@ class WornNumbers(NumberContext):
             and before in ("on", "got", "has", "took", "'s", "only")
             and (self._add(segment, "nails", number.value, mention))
         )
+
+    def _put_on(self, segment: Segment, mention: Mention) -> bool:
+        """ "Reset with six", "the hinds are on with eight", "hung them on with six": a shoe that the nails hold."""
+        if any(m.get("work") in _BACK_ON and m.start < mention.start for m in segment.mentions):
+            return True
+        on = self._words[mention.start - 2] == "on" and mention.start - 2 >= segment.start
+        return on and (bool(segment.having("feet")) or self._shod_near(segment))
 
     def _in_foot(self, index: int) -> bool:
         at = index + 1

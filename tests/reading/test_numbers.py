@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from num2words import num2words
 
 from pipeline.reading.numbers import Number, NumberReader
-from pipeline.reading.shoe_numbers import size_name
+from pipeline.reading.size_ranges import size_name
 from pipeline.record import SHOE_SIZES
 from pipeline.vocabulary import load_vocabulary
 

@@ -1,0 +1,69 @@
+"""A size between two sizes that follow each other, and what is no such size; nails told beside their size.
+
+The forms are common practice of the trade's speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("said", "size"),
+    [
+        ("Fronts are new, size double aught to an aught.", "00-0"),
+        ("New shoes in front, size nought to a one.", "0-1"),
+        ("He takes an aught to a one in front.", "0-1"),
+        ("Size one to two on the fronts.", "1-2"),
+        ("Fronts size two to a three.", "2-3"),
+        ("New shoes in front, a one going on a two.", "1-2"),
+        ("Fronts size 00 to 0.", "00-0"),
+        ("New shoes in front, she's a triple aught to double aught.", "000-00"),
+        ("Size a one and a half to a two in front.", "1.5-2"),
+        ("Fronts are size one heading for a two.", "1-2"),
+        ("Fronts somewhere between an aught and a one.", "0-1"),
+        ("Went from an aught to a one in front.", "1"),
+        ("Moved her up from a one to a two in front.", "2"),
+        ("Dropped him from size two to size one in front.", "1"),
+        ("Size ones to the fronts.", "1"),
+        ("Gone up a size to a two in front.", "2"),
+    ],
+)
+def test_a_size_told_by_its_neighbours(read: Read, said: str, size: str) -> None:
+    assert [f for f in told(read(f"Tansy. {said}", "Tansy")[0]) if "work" not in f] == [f"LF+RF shoe_size {size}"]
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        (
+            "Reset the fronts with five slims, seven in the left front and six in the right front.",
+            ["LF nails 7", "LF+RF nail_size 5 slim", "LF+RF work reset", "RF nails 6"],
+        ),
+        (
+            "Hinds reset on six slims, eight in the near and seven in the off.",
+            ["LH nails 8", "LH+RH nail_size 6 slim", "LH+RH work reset", "RH nails 7"],
+        ),
+        (
+            "Reset in front with five slims, six nails left, seven right.",
+            ["LF nails 6", "LF+RF nail_size 5 slim", "LF+RF work reset", "RF nails 7"],
+        ),
+        (
+            "All four reset. Five slims in front, six behind.",
+            ["LF+RF nail_size 5 slim", "LF+RF+LH+RH work reset", "LH+RH nail_size 6"],
+        ),
+        (
+            "Near hind's nailed back on with six; the off hind is a new one, size two, seven nails.",
+            ["LH nails 6", "LH work put_back", "RH nails 7", "RH shoe_size 2", "RH work new_shoe"],
+        ),
+        ("Nailed the near fore on with six, off fore with seven.", ["LF nails 6", "RF nails 7"]),
+        ("Hinds are on with eight.", ["LH+RH nails 8"]),
+        ("New shoes in front. Hung them on with six.", ["LF+RF nails 6", "LF+RF work new_shoe"]),
+        ("Left front reset with six, and the right front with seven.", ["LF nails 6", "LF work reset", "RF nails 7"]),
+    ],
+)
+def test_nails_beside_their_size_or_what_they_hold(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
