@@ -65,10 +65,13 @@ def mark_bare_sides(talk: Talk) -> None:
     """Make mentions of "the left", "on the right" or "the off" where front or hind was not said."""
     taken = {i for m in talk.mentions if set(m.readings) - {"horse_cues", "fillers"} for i in m.literal}
     for index, word in enumerate(talk.words):
-        if word not in _SIDES or index in taken or index == 0 or not _is_side(talk, index):
+        if word not in _SIDES or index in taken or index == 0:
+            continue
+        kind = "bare" if _is_side(talk, index) else "whole" if _side_alone(talk, index) else None
+        if kind is None:
             continue
         end = index + 2 if talk.words[index + 1 : index + 2] in (["one"], ["foot"], ["side"]) else index + 1
-        talk.mentions.append(Mention(index, end, (index,), {"feet": f"bare_{_SIDES[word]}"}, MatchKind.VARIANT))
+        talk.mentions.append(Mention(index, end, (index,), {"feet": f"{kind}_{_SIDES[word]}"}, MatchKind.VARIANT))
     talk.mentions.sort(key=lambda m: (m.start, m.end))
 
 
@@ -82,6 +85,13 @@ def _is_side(talk: Talk, index: int) -> bool:
     near = word == "near" and after not in (",", ".", "and", "but", "one", "foot", "side")
     determined = (before in _OWNED and not near) or (before in _BARE_BEFORE and word in ("left", "right"))
     return determined and (after in _BARE_AFTER or _state_behind(talk, index))
+
+
+def _side_alone(talk: Talk, index: int) -> bool:
+    """ "Both near feet flared, off side straight": a side without an article, which may mean two feet of the horse."""
+    ends = index + 2 >= len(talk.words) or talk.words[index + 2] in (",", *SENTENCE_ENDS)
+    opens = talk.words[index - 1] in _CLAUSE_OPENERS
+    return talk.words[index + 1 : index + 2] == ["side"] and (opens or ends)
 
 
 def _numbered(talk: Talk, index: int, after: str) -> bool:

@@ -9,6 +9,7 @@ from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, gro
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.reading.told_apart import told_apart
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 
 __all__ = ["SETUP_SLOTS", "FootGroup", "attach_feet"]
@@ -49,6 +50,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
         _foot_behind_sentence(talk, sentence, groups)
         _except_feet(sentence, groups)
         hand = contrasted(sentence, groups) or hand
+        talk.across = told_apart(talk, sentence, groups) or talk.across
     _feet_of_before(talk)
     return groups
 

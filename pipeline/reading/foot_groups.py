@@ -31,6 +31,7 @@ SETUP_SLOTS = frozenset(
 _PAIR = 2
 _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
 _OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
+_DONE = frozenset({"shod", "done", "kept", "from", "lives", "living", "stabled", "trimmed", "been", "him", "her"})
 _ANSWERS = frozenset(
     {"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt", "gone", "cleared"}
 )
@@ -142,6 +143,11 @@ def _after_packing(talk: Talk, mention: Mention) -> bool:
     return before is not None and before.is_any(("packings", "pads"))
 
 
+def _shod_elsewhere(talk: Talk, mention: Mention) -> bool:
+    """ "He's been kept elsewhere", "done elsewhere": another place, no feet."""
+    return talk.words[mention.start : mention.end] == ["elsewhere"] and talk.words[mention.start - 1] in _DONE
+
+
 def _the_lot(talk: Talk, mention: Mention) -> bool:
     return talk.words[mention.start : mention.end] == ["the", "lot"]
 
@@ -158,7 +164,7 @@ def _compared(talk: Talk, mention: Mention) -> bool:
     """ "Match the right", "seen from the front": a foot that is only looked at."""
     if _the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
-    if _behind_them(talk, mention):
+    if _behind_them(talk, mention) or _shod_elsewhere(talk, mention):
         return True
     if talk.words[mention.start : mention.end] == ["every", "one"] and talk.words[mention.start - 1] == "through":
         return True  # "I went through every one"
@@ -166,7 +172,7 @@ def _compared(talk: Talk, mention: Mention) -> bool:
     if talk.words[mention.start : mention.end] == ["in", "behind"] and packed is not None and packed.get("packings"):
         return True  # "putty in behind" lies behind the pad
     after = talk.words[mention.end] if mention.end < len(talk.words) else "."
-    if talk.words[mention.start] in ("anywhere", "everywhere") and after not in (
+    if talk.words[mention.end - 1] in ("anywhere", "everywhere") and after not in (
         ",",
         ".",
         "and",

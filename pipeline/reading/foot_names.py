@@ -24,6 +24,7 @@ _GROUPS: dict[str, Feet] = {
     "rights": ("RF", "RH"),
     "all": FEET,
 }
+_SIDES = {"L": "lefts", "R": "rights"}
 _VERBS = frozenset(
     [
         "is",
@@ -238,7 +239,11 @@ def resolve(name: str, hand: Feet | None) -> Feet | None:
         return _GROUPS[name]
     if name.startswith("bare_"):
         pair = _pair_of(hand)
-        return (name[-1] + pair,) if pair else None  # front or hind was never said: no foot is better than a guess
+        if pair:
+            return (name[-1] + pair,)
+        return _whole_side(name[-1], hand)  # front or hind was never said: no foot is better than a guess
+    if name.startswith("whole_"):
+        return _whole_side(name[-1], hand)
     if name in ("other_front", "other_hind"):
         pair = "F" if name == "other_front" else "H"
         rest = tuple(f for f in (f"L{pair}", f"R{pair}") if f not in (hand or ()))
@@ -272,6 +277,11 @@ def _resolve_joined(name: str, hand: Feet | None) -> Feet | None:
 def _pair_of(hand: Feet | None) -> str | None:
     pairs = {foot[1] for foot in hand or ()}
     return next(iter(pairs)) if len(pairs) == 1 else None
+
+
+def _whole_side(side: str, hand: Feet | None) -> Feet | None:
+    """ "Thrush in both near feet, none on the off side": beside a whole side the other side is whole too."""
+    return _GROUPS[_SIDES[side]] if hand in (_GROUPS["lefts"], _GROUPS["rights"]) else None
 
 
 def _across(foot: str) -> str:
