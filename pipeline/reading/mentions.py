@@ -1,4 +1,4 @@
-"""Mentions: where a memo names something of the trade, found with spaCy's matchers from the vocabulary alone.
+"""Mentions: where a memo names something of the trade, found from the vocabulary alone.
 
 Forms of one length compete on the longest match; a form with a gap ("heels ... contracted") claims only its own
 words, so that what stands in the gap ("on the right front are") is still read.
@@ -10,12 +10,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from spacy.matcher import PhraseMatcher
-from spacy.tokens import Doc
-
 from pipeline.reading.gapped import GAP, GappedForms
 from pipeline.reading.numbers import Number, NumberReader
-from pipeline.reading.tokens import SENTENCE_ENDS, Tokens, form_tokens, language
+from pipeline.reading.phrases import Phrases
+from pipeline.reading.tokens import SENTENCE_ENDS, Tokens, form_tokens
 from pipeline.record import MatchKind
 from pipeline.vocabulary import LEARNED_SOURCE, Vocabulary
 
@@ -78,11 +76,8 @@ class MentionFinder:
         self._numbers = NumberReader(vocabulary.spoken("numbers"))
         self._alike_numbers = vocabulary.heard_as("numbers") if sound_alikes else {}
         self._counted = set(vocabulary.spoken("units")) | {"nail", "nails"}
-        nlp = language()
-        self._phrases = PhraseMatcher(nlp.vocab, attr="NORM")
-        self._gapped = GappedForms()
-        self._meaning: dict[int, list[_Meaning]] = {}
-        self._gap_meaning: dict[str, list[_Meaning]] = {}
+        self._phrases, self._gapped = Phrases(), GappedForms()
+        self._meaning: dict[str, list[_Meaning]] = {}
         learned = _learned_forms(vocabulary)
         forms: dict[str, list[_Meaning]] = {}
         for name in sorted(set(vocabulary.classes) - _NOT_PHRASES):
@@ -98,13 +93,9 @@ class MentionFinder:
 
     def _add(self, form: str, meanings: list[_Meaning]) -> None:
         words = form_tokens(form)
-        if GAP in words:
-            self._gap_meaning[form] = meanings
-            self._gapped.add(form, words)
-            return
-        nlp = language()
-        self._meaning[nlp.vocab.strings.add(form)] = meanings
-        self._phrases.add(form, [Doc(nlp.vocab, words=words)])
+        self._meaning[form] = meanings
+        kind: Phrases | GappedForms = self._gapped if GAP in words else self._phrases
+        kind.add(form, words)
 
     def find(self, tokens: Tokens, names: Sequence[Mention] = ()) -> list[Mention]:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
@@ -142,12 +133,12 @@ class MentionFinder:
         return {i for i, word in enumerate(words[:-1]) if word in self._alike_numbers and words[i + 1] in self._counted}
 
     def _candidates(self, tokens: Tokens) -> Iterable[_Candidate]:
-        for key, start, end in self._phrases(tokens.doc):
+        for form, start, end in self._phrases.find(tokens.words):
             literal = tuple(range(start, end))
-            for name, canonical, match, learned in self._meaning[key]:
+            for name, canonical, match, learned in self._meaning[form]:
                 yield _Candidate(start, end, literal, name, canonical, match, learned)
         for form, end, literal in self._gapped.find(tokens):
-            for name, canonical, match, _ in self._gap_meaning[form]:
+            for name, canonical, match, _ in self._meaning[form]:
                 yield _Candidate(literal[0], end, literal, name, canonical, match)
 
 

@@ -5,20 +5,21 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any, cast
+from operator import add
+from typing import Any, NamedTuple, cast
 
 import spacy
 from spacy.language import Language
-from spacy.tokens import Doc
 
 _LETTER_HYPHEN = re.compile(r"(?<=[A-Za-z])-(?=[A-Za-z])")
 _PLAIN_WORDS = re.compile(r"[a-z]+(?: [a-z]+)*")
+_PLAIN_WORD = re.compile(r"([A-Za-z]*[a-z])([,.?!;:]?)")
 _LEVELLED = str.maketrans(
     {"’": "'", "‘": "'", "“": '"', "”": '"', "—": ",", "–": ",", "…": ",", "\n": " ", "\t": " ", "‑": "-"}
 )
 # Words clipped in speech, read as the whole word.
 _CLIPPED = {"'em": "them", "em": "them", "'cause": "because", "cos": "because", "'til": "till", "til": "till"}
-_PROPERTIES: list[int | str] = ["IDX", "LENGTH", "LOWER", "NORM", "IS_PUNCT", "IS_STOP"]
+_PROPERTIES: list[int | str] = ["IDX", "LENGTH", "IS_PUNCT", "IS_STOP"]
 SENTENCE_ENDS = frozenset(".?!")
 
 
@@ -39,10 +40,9 @@ class Tokens:
 
     ``words`` are what is matched (lower case, clipped words whole), ``texts`` as written, ``lowers`` these in lower
     case; ``starts`` and ``ends`` are offsets in the original text. ``large`` says which begin with a capital, ``marks``
-    which are punctuation, ``little`` which are words of the grammar alone. ``doc`` is for spaCy's matchers.
+    which are punctuation, ``little`` which are words of the grammar alone.
     """
 
-    doc: Doc
     text: str
     words: list[str]
     texts: list[str]
@@ -66,22 +66,67 @@ class Tokens:
         return self.starts[start], self.ends[end - 1]
 
 
+class _Token(NamedTuple):
+    """One token of a stretch of text and what ``Tokens`` tells of it; ``start`` and ``end`` count from the stretch."""
+
+    word: str
+    text: str
+    lower: str
+    start: int
+    end: int
+    large: bool
+    mark: bool
+    little: bool
+
+
 def tokenize(text: str) -> Tokens:
     """The tokens of ``text``."""
     levelled = level(text)
-    doc = language().make_doc(levelled)
-    starts, lengths, lower, norm, marks, little = doc.to_array(_PROPERTIES).T.tolist()
-    ends = [start + length for start, length in zip(starts, lengths, strict=True)]
-    texts = [levelled[start:end] for start, end in zip(starts, ends, strict=True)]
-    lowers = [text.lower() for text in texts]
-    words = [_CLIPPED.get(word, word) for word in lowers]
-    for index, word in enumerate(words):
-        if norm[index] != lower[index] or word != lowers[index]:
-            doc[index].norm_ = word  # else the tokenizer's own norm: "not" for "n't"
-    large = [text[:1].isupper() for text in texts]
-    return Tokens(
-        doc, levelled, words, texts, lowers, starts, ends, large, list(map(bool, marks)), list(map(bool, little))
-    )
+    found, offsets = _placed(levelled)
+    columns = zip(*found, strict=True) if found else ((),) * len(_Token._fields)
+    words, texts, lowers, starts, ends, large, marks, little = map(list, columns)
+    starts, ends = list(map(add, starts, offsets)), list(map(add, ends, offsets))
+    return Tokens(levelled, words, texts, lowers, starts, ends, large, marks, little)
+
+
+def _placed(text: str) -> tuple[list[_Token], list[int]]:
+    """The tokens of a text, and where the stretch of each begins; spaCy, too, splits each stretch by itself."""
+    pieces = text.split(" ")
+    if pieces != text.split():  # rows of blanks and other white space have tokens of their own
+        tokens = _split(text)
+        return list(tokens), [0] * len(tokens)
+    at = 0
+    found: list[_Token] = []
+    offsets: list[int] = []
+    for piece in pieces:
+        tokens = _split_word(piece)
+        found += tokens
+        offsets += [at] * len(tokens)
+        at += len(piece) + 1
+    return found, offsets
+
+
+def _split(text: str) -> tuple[_Token, ...]:
+    """The tokens of a text as spaCy splits it."""
+    properties = language().make_doc(text).to_array(_PROPERTIES).tolist()
+    return tuple(_token(text, start, start + length, mark, little) for start, length, mark, little in properties)
+
+
+def _token(text: str, start: int, end: int, mark: int, little: int) -> _Token:
+    told = text[start:end]
+    lower = told.lower()
+    return _Token(_CLIPPED.get(lower, lower), told, lower, start, end, told[:1].isupper(), bool(mark), bool(little))
+
+
+@lru_cache(maxsize=16384)  # the same come again with every memo
+def _split_word(piece: str) -> tuple[_Token, ...]:
+    """The tokens of a stretch without blanks; of a plain word and its mark without spaCy, which takes its time."""
+    plain = _PLAIN_WORD.fullmatch(piece)
+    if plain is None or not _exceptions().isdisjoint((piece, plain[1])):
+        return _split(piece)
+    end = len(plain[1])
+    word = _token(piece, 0, end, False, plain[1].lower() in language().Defaults.stop_words)
+    return (word, _token(piece, end, end + 1, True, False)) if plain[2] else (word,)
 
 
 @lru_cache(maxsize=1)

@@ -7,6 +7,7 @@ from typing import cast
 
 import pytest
 from spacy.matcher import Matcher
+from spacy.tokens import Doc
 
 from pipeline.reading.gapped import GAP, GappedForms
 from pipeline.reading.tokens import Tokens, form_tokens, language, tokenize
@@ -62,7 +63,10 @@ def with_spacy(forms: list[str], tokens: Tokens) -> list[Place]:
     for form in forms:
         gap = {"IS_PUNCT": False, "NORM": {"NOT_IN": ["and", "but"]}, "OP": "{1,4}"}
         matcher.add(form, [[gap if word == GAP else {"NORM": word} for word in form_tokens(form)]])
-    aligned = cast("list[tuple[int, int, int, list[int]]]", matcher(tokens.doc, with_alignments=True))
+    aligned = cast(
+        "list[tuple[int, int, int, list[int]]]",
+        matcher(Doc(language().vocab, words=tokens.words), with_alignments=True),
+    )
     found = set()
     for key, start, _, alignment in aligned:
         form = language().vocab.strings[key]
