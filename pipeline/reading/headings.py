@@ -55,6 +55,8 @@ _SHORT = 9  # tokens of a heading
 
 def join_headings(talk: Talk) -> None:
     """Read the full stop between a heading and answers that open with a foot as a comma."""
+    if not any(talk.having(name) for name in _ANSWERS):
+        return
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
     head: str | None = None
     for number, stop in enumerate(stops):

@@ -10,6 +10,7 @@ from fractions import Fraction
 from pipeline.reading.body_numbers import likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.size_ranges import plain, size_name
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -18,7 +19,7 @@ from pipeline.record import FEET, MatchKind, value_problem
 IN_ORDER = "foot: in the order said"
 _SLOTS = frozenset({*ANGLES, *LENGTHS, "shoe_size", "nails", "nail_size"})
 _BETWEEN = frozenset({",", "and", "then"})
-_AGAIN = (["same", "order"], ["that", "order"], ["respectively"], ["in", "order"])
+_AGAIN = Sayings("same order", "that order", "respectively", "in order")
 _SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
 _PAIRS = {"fronts": "F", "hinds": "H"}
 _MM = {"inch": Fraction(254, 10), "mm": Fraction(1), "cm": Fraction(10)}
@@ -56,15 +57,17 @@ def draft_in_order(talk: Talk) -> None:
         horse = sentence[0].horse
         named = _order_of(talk, sentence)
         row = _row(talk, sentence)
-        again = any(
-            talk.words[i : i + len(cue)] == cue for cue in _AGAIN for i in range(sentence[0].start, sentence[-1].end)
-        )
-        feet = named if len(named) == len(row) else order if again else ()
+        feet = named if len(named) == len(row) else order
         head = _head(sentence, row)
-        if head is not None and len(row) > 1 and len(feet) == len(row):
+        if head is not None and len(feet) == len(row) and (feet is named or _again(talk, sentence)):
             for number, foot in zip(row, feet, strict=True):
                 _add(sentence, row, number, head, foot)
         order = named or _told_one_by_one(sentence) or order
+
+
+def _again(talk: Talk, sentence: list[Segment]) -> bool:
+    """ "In the same order": whether the sentence says that its feet are those of before."""
+    return any(_AGAIN.within(talk.words, sentence[0].start, sentence[-1].end))
 
 
 def _order_of(talk: Talk, sentence: list[Segment]) -> Feet:

@@ -224,8 +224,10 @@ class NumberContext:
 
     def _open_frame(self, segment: Segment, mention: Mention) -> None:
         slot = mention.get("measures")
+        if slot is None:
+            return
         if (slot in (*ANGLES, *LENGTHS) and len(mention.literal) > 1) or (
-            slot in ("toe_angle", "toe_length") and mention.get("zones") is None and slot
+            slot in ("toe_angle", "toe_length") and mention.get("zones") is None
         ):
             unit = None
             if self._frame is not None and self._frame.slot in LENGTHS and slot in LENGTHS:

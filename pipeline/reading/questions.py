@@ -21,6 +21,7 @@ _SPOKE_OF_WHAT = frozenset(
     | {(word, who) for word in ("thought", "reckoned", "feared") for who in ("he", "she", "it", "there", "they")}
     | {("on", "about")}
 )
+_SPEAKING = frozenset({first for first, _ in _SPOKE_OF_WHAT} | {"mentioned", "suspected"})
 _LOOKING = frozenset(
     {"felt", "looked", "checked", "pared", "look", "searched", "hunted", "dug", "squeezed", "feel", "check", "explored"}
 )
@@ -69,6 +70,8 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
 def _brought_up(talk: Talk, segment: Segment) -> bool:
     """ "Somebody asked about sidebone", "she thought he'd a corn": what others spoke of."""
     words = talk.words[segment.start : segment.end]
+    if _SPEAKING.isdisjoint(words):
+        return False
     if "i" in words[: next((i for i, word in enumerate(words) if word in _SPOKE_OF), 0)]:
         return False
     return any(pair in _SPOKE_OF_WHAT for pair in pairwise(words)) or bool({"mentioned", "suspected"} & set(words))
@@ -95,7 +98,7 @@ def _affirmed(talk: Talk, draft: Draft, groups: Groups) -> bool:
 def _asks(talk: Talk, segment: Segment) -> bool:
     """ "Was it a close nail I'd left in", "cracks I was going to say none": asked aloud, before the answer is given."""
     words = talk.words[segment.start : segment.end]
-    if ("say", "none") in set(pairwise(words)):
+    if "none" in words and ("say", "none") in pairwise(words):
         return True
     while words[:1] and words[0] in _LEADING:
         words = words[1:]

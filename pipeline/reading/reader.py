@@ -64,6 +64,9 @@ from pipeline.record import (
 )
 from pipeline.vocabulary import Vocabulary
 
+_SEVERAL = 2
+_FAR = 25  # tokens from a fact at which its words are quoted no more
+
 
 class Reader:
     """Reads transcripts. Loading builds the matchers once; ``read`` keeps no state between memos."""
@@ -193,6 +196,8 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
 def _deal(talk: Talk, horses: HorseFinder) -> dict[int, list[Draft]]:
     """The drafts of each horse, in the order said; a draft may be several horses'."""
     dealt: dict[int, list[Draft]] = {}
+    if len(horses.found.horses) < _SEVERAL:
+        return {0: [draft for segment in talk.segments for draft in segment.drafts]}
     for segment in talk.segments:
         shared = [max(index, 0) for index in horses.sharers(segment)] if segment.drafts else []
         for draft in segment.drafts:
@@ -216,9 +221,9 @@ def _visit(
 
 def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     draft = row.draft
-    tokens = sorted(i for i in draft.evidence if i < len(talk.tokens)) or [draft.start]
-    tokens = [i for i in tokens if abs(i - draft.start) < 25] or [draft.start]
-    span = talk.tokens.span(min(tokens[0], draft.start), max(tokens[-1] + 1, draft.end))
+    low, high = draft.start - _FAR, min(draft.start + _FAR, len(talk.tokens))
+    near = [i for i in draft.evidence if low < i < high] or [draft.start]
+    span = talk.tokens.span(min(*near, draft.start), max(max(near) + 1, draft.end))
     words = transcript.words_of(*span)
     verified = any(word.heard is not None for word in words)
     return Fact(

@@ -4,23 +4,20 @@ from __future__ import annotations
 
 from pipeline.reading.copying import Copied, copy_draft, told_before
 from pipeline.reading.foot_groups import Groups
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
 
-_AS_MANY = (
-    ["same", "number"],
-    ["same", "count"],
-    ["as", "many"],
-    ["same", "nails"],
-    ["same", "nail", "count"],
-    ["same", "amount", "of", "nails"],
-)
+_AS_MANY = Sayings("same number", "same count", "as many", "same nails", "same nail count", "same amount of nails")
 
 
 def copy_nails(talk: Talk, segment: Segment, groups: Groups) -> list[Copied]:
     """The nails counted last, on the feet of the segment, or on those told of before it in its sentence."""
     words = talk.words[segment.start : segment.end]
-    said = any(words[i : i + len(form)] == form for form in _AS_MANY for i in range(len(words)))
-    if not said or {"not", "n't", "twice", "half"} & set(words) or any(d.slot == "nails" for d in segment.drafts):
+    if (
+        not _AS_MANY.said_in(words)
+        or {"not", "n't", "twice", "half"} & set(words)
+        or any(d.slot == "nails" for d in segment.drafts)
+    ):
         return []
     counted = [d for d in told_before(talk, segment) if d.slot == "nails" and d.feet]
     sentence = [s for s in talk.sentence(segment.sentence) if s.index <= segment.index]

@@ -17,8 +17,14 @@ class Sayings:
 
     def at(self, words: Sequence[str], index: int) -> list[str]:
         """The words of the first that stands at the token; none where none does, nor behind the last token."""
-        near = self._by_first.get(words[index]) if index < len(words) else None
-        return next((form for form in near or () if words[index : index + len(form)] == form), [])
+        for form in self._by_first.get(words[index], ()) if index < len(words) else ():
+            if words[index : index + len(form)] == form:
+                return form
+        return []
+
+    def said_in(self, words: Sequence[str]) -> bool:
+        """Whether one of them stands anywhere in the words."""
+        return not self.first_words.isdisjoint(words) and any(self.at(words, i) for i in range(len(words)))
 
     def within(self, words: Sequence[str], start: int, end: int) -> Iterator[tuple[int, list[str]]]:
         """Each token in ``[start, end)`` where one of them begins, with its words, from left to right."""

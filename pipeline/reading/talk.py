@@ -129,12 +129,19 @@ class Talk:
     left_out: Feet | None = None
     across: Feet | None = None
     putting_right: set[int] = field(default_factory=set)
+    _said: frozenset[str] | None = None
     _grouped: tuple[list[Segment], dict[int, list[Segment]]] | None = None
     _starting: dict[int, list[Mention]] | None = None
     _ending: dict[int, list[Mention]] | None = None
     _named: dict[str, list[Mention]] | None = None
     _holding: dict[int, list[Mention]] = field(default_factory=dict)
     unread: list[tuple[int, int, str]] = field(default_factory=list)
+
+    def says(self, words: frozenset[str]) -> bool:
+        """Whether the memo has any of the words: what a rule asks that waits for one of them. Not for marks."""
+        if self._said is None:  # of the tokens only marks are ever read otherwise
+            self._said = frozenset(self.words)
+        return not self._said.isdisjoint(words)
 
     @property
     def drafts(self) -> list[Draft]:
@@ -163,13 +170,17 @@ class Talk:
 
     def mention_ending(self, index: int) -> Mention | None:
         """The mention whose last token is ``index - 1``."""
-        near = self.mentions if self._ending is None else self._ending.get(index, ())
-        return next((m for m in near if m.end == index and not m.dropped), None)
+        for mention in self.mentions if self._ending is None else self._ending.get(index, ()):
+            if mention.end == index and not mention.dropped:
+                return mention
+        return None
 
     def mention_starting(self, index: int) -> Mention | None:
         """The mention whose first token is ``index``."""
-        near = self.mentions if self._starting is None else self._starting.get(index, ())
-        return next((m for m in near if m.start == index and not m.dropped), None)
+        for mention in self.mentions if self._starting is None else self._starting.get(index, ()):
+            if mention.start == index and not mention.dropped:
+                return mention
+        return None
 
     def having(self, name: str, canonical: str | None = None) -> list[Mention]:
         """The memo's mentions that may belong to the class ``name`` (with that canonical name)."""

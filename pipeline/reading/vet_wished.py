@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.vet import referral
 from pipeline.record import Status
@@ -28,21 +29,22 @@ _PREFERRED = (
 )
 _LONGEST = 3  # words of such a wish
 _LOOKED = frozenset({"looked", "saw", "had", "came", "looking", "checked", "took", "got", "gave", "seeing", "would"})
-_NO_NEED = (
-    ["need", "n't"],
-    ["need", "not"],
-    ["does", "n't", "need", "to"],
-    ["does", "not", "need", "to"],
-    ["wo", "n't", "need", "to"],
-    ["has", "no", "need", "to"],
-    ["did", "n't", "need", "to"],
+_NO_NEED = Sayings(
+    "need n't",
+    "need not",
+    "does n't need to",
+    "does not need to",
+    "wo n't need to",
+    "has no need to",
+    "did n't need to",
 )
+_REACH = 5  # words from the first of these to his verb
 _COMING = frozenset({"see", "look", "come", "check", "recheck", "visit", "call", "be", "return", "have"})
 
 
 def draft_vet_wished(talk: Talk) -> None:
     """Add what is said of the vet with a wish before him, or with his verb in a clause behind."""
-    for sentence in talk.sentences():
+    for sentence in talk.sentences() if talk.says(_VETS) else ():
         for position, segment in enumerate(sentence):
             if any(d.slot == "vet" for s in sentence for d in s.drafts):
                 break
@@ -70,7 +72,7 @@ def _preferred(talk: Talk, segment: Segment, at: int) -> bool:
 def _has_no_need(talk: Talk, sentence: list[Segment], position: int) -> bool:
     """ "The vet passed her sound and needn't see her again": the vet stands before, the verb opens its own clause."""
     segment = sentence[position]
-    words = talk.words[segment.start : segment.start + 5]
-    form = next((f for f in _NO_NEED if words[: len(f)] == f), None)
-    spoken = any(word in _VETS for word in talk.words[sentence[0].start : segment.start])
-    return form is not None and spoken and bool(_COMING & set(words[len(form) : len(form) + 2]))
+    form = _NO_NEED.at(talk.words, segment.start)
+    behind = talk.words[segment.start + len(form) : segment.start + min(len(form) + 2, _REACH)]
+    spoken = not _VETS.isdisjoint(talk.words[sentence[0].start : segment.start])
+    return bool(form) and spoken and bool(_COMING & set(behind))

@@ -121,7 +121,11 @@ class WornNumbers(NumberContext):
         """ "Size eight, no, that's the nail": the number just said is the nail's, or the shoe's."""
         other = {"nail": "nail_size", "nails": "nail_size", "shoe": "shoe_size", "shoes": "shoe_size"}
         for at in range(len(self._words) - 3):
-            if self._words[at : at + 3] not in (["that", "'s", "the"], ["that", "was", "the"], ["that", "is", "the"]):
+            if self._words[at] != "that" or self._words[at + 1 : at + 3] not in (
+                ["'s", "the"],
+                ["was", "the"],
+                ["is", "the"],
+            ):
                 continue
             slot = other.get(self._words[at + 3])
             if slot is None or self._words[at + 4 : at + 5] not in ([","], ["."], []):
