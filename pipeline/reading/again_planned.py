@@ -18,7 +18,7 @@ _NEAR = 1  # sentences from what was worn to the plan
 
 def plan_again(talk: Talk) -> None:
     """A planned draft for each thing worn before that "will go on again"."""
-    for segment in talk.segments:
+    for segment in talk.segments if talk.says(_AGAIN) else ():
         words = set(talk.words[segment.start : segment.end])
         said = bool(words & _THEM) and bool(words & _AHEAD) and bool(words & _GOING) and bool(words & _AGAIN)
         if not said or words & _NOT or any(d.slot in _WORN and not d.dropped for d in segment.drafts):

@@ -53,9 +53,9 @@ def _same_subject(talk: Talk, segment: Segment) -> bool:
 def set_aside(talk: Talk, sentence: list[Segment]) -> None:
     """Errands ("order more size fives") and other people's horses are no facts of this visit."""
     for position, segment in enumerate(sentence):
-        for cue in (m for m in segment.mentions if m.get("asides") not in (None, "event", "not_today")):
-            whole = cue.get("asides") == "not_mine"
-            story = cue.get("asides") == "story"  # a story goes on to the end of its sentence
+        for cue in (m for m in segment.having("asides") if m.readings["asides"] not in ("event", "not_today")):
+            whole = cue.readings["asides"] == "not_mine"
+            story = cue.readings["asides"] == "story"  # a story goes on to the end of its sentence
             for later in sentence if whole else sentence[position:]:
                 if later is not segment and talk.words[cue.end - 2 : cue.end] == ["out", "of"]:
                     break  # "I was out of iodine, copper sulfate in it"

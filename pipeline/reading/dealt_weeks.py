@@ -128,6 +128,8 @@ def _deal_run(talk: Talk, run: list[list[Segment]], found: HorseTalk, framed: bo
 
     ``framed`` is true when what follows says that weeks are counted.
     """
+    if not run:
+        return None
     clauses = [c for sentence in run for c in _clauses(talk, sentence, found)]
     numbers = [n for c in clauses for n in c.numbers]
     framed = framed or any(n.unit for n in numbers) or sum(bool(c.horses and c.numbers) for c in clauses) > 1

@@ -32,29 +32,38 @@ _DENIABLE = frozenset(
     }
 )
 _NOT_DONE = "denied: not done"
-_BARE_DENIALS = (
-    ["it", "is", "n't"],
-    ["it", "was", "n't"],
-    ["they", "are", "n't"],
-    ["they", "were", "n't"],
-    ["it", "was", "not"],
-    ["it", "'s", "not"],
-    ["it", "is", "not"],
-    ["they", "'re", "not"],
-    ["there", "is", "n't"],
-    ["there", "was", "n't"],
-    ["he", "has", "n't"],
-    ["she", "has", "n't"],
-    ["he", "is", "n't"],
-    ["she", "is", "n't"],
-    ["he", "does", "n't"],
-    ["she", "does", "n't"],
-    ["he", "did", "n't"],
-    ["she", "did", "n't"],
-    ["they", "do", "n't"],
+_BARE_DENIALS = frozenset(
+    tuple(form.split())
+    for form in (
+        "it is n't",
+        "it was n't",
+        "they are n't",
+        "they were n't",
+        "it was not",
+        "it 's not",
+        "it is not",
+        "they 're not",
+        "there is n't",
+        "there was n't",
+        "he has n't",
+        "she has n't",
+        "he is n't",
+        "she is n't",
+        "he does n't",
+        "she does n't",
+        "he did n't",
+        "she did n't",
+        "they do n't",
+    )
 )
-_BARE_ANSWERS = (["none"], ["nothing"], ["no"], ["nil"], ["nope"], ["none", "at", "all"], ["nothing", "there"])
-_NOT_BY_ME = (["i", "had", "n't"], ["i", "have", "n't"], ["i", "did", "n't"], ["i", "'d", "not"], ["i", "'ve", "not"])
+_BARE_ANSWERS = frozenset(
+    {("none",), ("nothing",), ("no",), ("nil",), ("nope",), ("none", "at", "all"), ("nothing", "there")}
+)
+_NOT_BY_ME = frozenset(
+    {("i", "had", "n't"), ("i", "have", "n't"), ("i", "did", "n't"), ("i", "'d", "not"), ("i", "'ve", "not")}
+)
+_ANY_MORE = frozenset({"anymore", "any"})
+_NEITHER = frozenset({"neither", "none"})
 
 
 def deny(talk: Talk, sentence: list[Segment]) -> None:
@@ -77,18 +86,19 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             for draft in before[-1:] or ahead or _sought(sentence, position) or earlier[-1:]:
                 _deny_one(draft, cue)
-        answers = talk.words[segment.start : segment.end] in _BARE_ANSWERS and _closes(sentence, position)
-        led_by_none = talk.words[segment.start] == "none" and not segment.drafts and position
+        words = tuple(talk.words[segment.start : segment.end])
+        answers = words in _BARE_ANSWERS and _closes(sentence, position)
+        led_by_none = words[0] == "none" and not segment.drafts and position
         if led_by_none and not answers and _only_none(talk, segment):
             for draft in _asked(talk, sentence, position):
                 _deny_one(draft)
-        if answers and (segment.having("denials") or talk.words[segment.start] != "no"):
+        if answers and (segment.having("denials") or words[0] != "no"):
             for draft in _asked(talk, sentence, position):
                 _deny_one(draft)
-        if talk.words[segment.start : segment.end] in _BARE_DENIALS and position:
+        if words in _BARE_DENIALS and position:
             for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
                 _deny_one(draft)
-        if talk.words[segment.start : segment.end] in _NOT_BY_ME and position:
+        if words in _NOT_BY_ME and position:
             for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
                 if draft.value in ("quicked", "close_nail"):
                     _deny_one(draft)
@@ -109,10 +119,9 @@ def _never_done(sentence: list[Segment]) -> None:
 
 def _gone_by_now(talk: Talk, sentence: list[Segment]) -> None:
     """ "Her heels aren't underrun anymore": what is denied was there once."""
-    for segment in sentence:
+    for segment in sentence if talk.says(_ANY_MORE) else ():
         words = talk.words[segment.start : segment.end]
-        pairs = set(pairwise(words))
-        if "anymore" in words or pairs & {("any", "more"), ("any", "longer")}:
+        if "anymore" in words or not {("any", "more"), ("any", "longer")}.isdisjoint(pairwise(words)):
             for draft in [d for d in segment.drafts if d.slot in ("finding", "gait") and d.status is Status.ABSENT]:
                 draft.status = Status.RESOLVED
 
@@ -157,9 +166,11 @@ def _denied_in_gap(talk: Talk, draft: Draft) -> bool:
 def _answered_at_once(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
     """ "Sidebone none either fore", "thrush or canker nil": the answer right behind what was looked for."""
     segment = sentence[position]
+    found = [d for d in segment.drafts if d.slot == "finding" and d.end < segment.end]
+    if not found:
+        return []
     closing = talk.words[segment.end : segment.end + 1] in ([], ["."], [";"])
     answers = {"none", "nil", "nope", "no"} if closing else {"none", "nil", "nope"}
-    found = [d for d in segment.drafts if d.slot == "finding" and d.end < segment.end]
     answered = [
         d for d in found if talk.words[d.end] in answers and (talk.words[d.end] != "no" or d.end + 1 == segment.end)
     ]
@@ -186,8 +197,8 @@ def _found_no(talk: Talk, sentence: list[Segment], position: int, cue: Mention) 
 def _on_neither(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
     """ "Neither hind has thrush", "none of the feet had any": the denial is part of the foot's name."""
     denied: list[Draft] = []
-    for foot in sentence[position].having("feet"):
-        if talk.words[foot.start] not in ("neither", "none"):
+    for foot in sentence[position].having("feet") if talk.says(_NEITHER) else ():
+        if talk.words[foot.start] not in _NEITHER:
             continue
         before = [d for d in sentence[position].drafts if d.end <= foot.start]
         denied += reached(talk, sentence, position, foot) or before[-1:]

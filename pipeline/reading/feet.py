@@ -29,14 +29,16 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
     hand: Feet | None = None
     horse = -1
     for sentence in talk.sentences():
-        before = hand
+        before, named = hand, False
         for segment in sentence:
             if segment.horse != horse:
                 hand, before, horse, talk.across = None, None, segment.horse, None
-            named = any(groups.get(s.index) for s in sentence if s.index < segment.index)
             found, hand = groups_of(talk, segment, hand, named)
             groups[segment.index] = found
+            named = named or bool(found)
         for position, segment in enumerate(sentence):
+            if not segment.drafts:
+                continue
             same_horse = [s for s in sentence if s.horse == segment.horse]
             _attach_segment(
                 talk,

@@ -54,6 +54,7 @@ _VERBS = frozenset(
     ]
 )
 _EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
+_EXCEPT_ENDS = frozenset(cue[-1] for cue in _EXCEPT)
 _WAS = frozenset({"'s", "is", "was", "were", "are", "got", "gets", "a"})
 _LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
 _WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
@@ -121,6 +122,8 @@ def mark_exceptions(talk: Talk) -> None:
         start = out.start
         while start and talk.words[start - 1] in _LEADING_IN:
             start -= 1
+        if not start or talk.words[start - 1] not in _EXCEPT_ENDS:
+            continue
         cue = next((c for c in _EXCEPT if talk.words[start - len(c) : start] == c and start > len(c)), None)
         if cue is None:
             continue

@@ -27,7 +27,7 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
                 continue  # "no sign of it in the near hind" denies it there
             for draft in _gone(talk, sentence, position, cue, previous):
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
-        if {"still"} & set(talk.words[segment.start : segment.end]) and not segment.drafts and position:
+        if not segment.drafts and position and "still" in talk.words[segment.start : segment.end]:
             _still_on(talk, sentence, position, _named(groups, segment))
 
 
@@ -109,9 +109,9 @@ def _resolve_one(talk: Talk, draft: Draft, cue: Mention) -> None:
 def no_longer(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
     """ "Had thrush last time, there's none now", "sheared in the spring, and they're not sheared now": it is gone."""
     for position, segment in enumerate(sentence):
-        words = set(talk.words[segment.start : segment.end])
         told = [s for s in sentence[:position] if s.drafts]
-        if not told or not words & _BY_NOW or not words & _NOT_ANY or segment.having("doubts"):
+        words = set(talk.words[segment.start : segment.end] if told else ())
+        if not words & _BY_NOW or not words & _NOT_ANY or segment.having("doubts"):
             continue
         named = _named(groups, segment)
         for draft in told[-1].drafts:

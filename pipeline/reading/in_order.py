@@ -24,16 +24,20 @@ _SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
 _PAIRS = {"fronts": "F", "hinds": "H"}
 _MM = {"inch": Fraction(254, 10), "mm": Fraction(1), "cm": Fraction(10)}
 _BACK_WORDS = frozenset({"back", "hind", "rear"})
+_SHORT = _BACK_WORDS | {"other"}
+_LITTLE = frozenset({"horse_cues", "fillers"})
 _CLOSING = (",", "and", "but", "", *SENTENCE_ENDS)
 _TWO = 2
 
 
 def mark_short_feet(talk: Talk) -> None:
     """Make a foot of "six back" behind a number of the fronts, and of "five the other one" behind a foot's."""
-    taken = {i for m in talk.mentions if set(m.readings) - {"horse_cues", "fillers"} for i in m.literal}
+    taken = {i for m in talk.mentions if not m.readings.keys() <= _LITTLE for i in m.literal}
     for number in [m for m in talk.mentions if m.number is not None]:
         unit = talk.mention_starting(number.end)
         at = unit.end if unit is not None and unit.get("units") in _MM else number.end
+        if _SHORT.isdisjoint(talk.words[at : at + 2]):
+            continue
         before = [m for m in talk.mentions if m.get("feet") and m.end <= number.start]
         foot = before[-1] if before and not SENTENCE_ENDS & set(talk.words[before[-1].end : number.start]) else None
         words = [*talk.words[at : at + 4], "", "", "", ""]

@@ -83,9 +83,11 @@ def _told(talk: Talk, head: int) -> bool:
 def _another(talk: Talk, head: int, end: int) -> bool:
     """ "The second one, the roan.": another horse, with nothing said of it yet."""
     words = talk.words[head:end]
+    if _ANOTHER.isdisjoint(words[:4]):
+        return False
     stop = next((m.start for m in talk.starting_in(head, end) if m.is_any(_TRADE)), end)
     lead = set(talk.words[head:stop])
-    return bool(_ANOTHER & set(words[:4])) and bool(lead & (_HORSES | {"one"})) and _told(talk, head)
+    return bool(lead & (_HORSES | {"one"})) and _told(talk, head)
 
 
 def _reveals(talk: Talk, name: NameSpan) -> bool:

@@ -18,6 +18,7 @@ from pipeline.record import HorseMatch, MatchKind
 from pipeline.vocabulary import CLASS_SLOTS
 
 _NOUNS = (HORSE_WORDS - {"hunter", "cross"}) | {"donkey", "jenny", "youngster", "draft"}
+_TOLD_BY = _NOUNS | COLOURS
 _ONE_OF = frozenset({"next", "last", "another", "this", "that", "other", "third", "second", "final", "fourth", "fifth"})
 _DETERMINERS = frozenset({"a", "an", "another", "some", "this", "that", "one"})
 _DESCRIBING = COLOURS | {
@@ -162,6 +163,8 @@ def _one_more(
     """ "Then a bay mare, corn left front.", "also trimmed a donkey for them": a horse that turns up without a name."""
     if named or not spans or spans[0].start > start or any(end < s.start <= end + _TWO for s in spans):
         return None  # "Next up a grey mare. Tally."
+    if _TOLD_BY.isdisjoint(talk.words[start:end]):
+        return None
     alone = len({s.horse for s in spans}) == 1
     for noun in [i for i in range(start, end) if _is_horse(talk.words, i) and talk.words[i] != "one"]:
         begin = _phrase_start(talk.words, start, noun)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
@@ -31,6 +32,7 @@ _GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
 _IS_DOING = ("'m", "putting")
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
+_NEXT_WEEK = Sayings("next week")
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
 
@@ -40,13 +42,12 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for s in sentence for m in s.having("plans", "before")]
     planned_from += [(stop, end) for _, stop in conditions if stop < end]
     for position, segment in enumerate(sentence):
-        for cue in segment.having("plans", "unmet"):
-            _drop_unmet(sentence, position, cue)
-        for cue in segment.having("plans", "given_up"):
-            _give_up(talk, sentence, cue)
-        for cue in segment.having("plans", "before"):
-            _drop_feared(talk, segment, cue)
-        whole = any(_is_time_of_plan(talk, m) for m in segment.mentions) or _set_for_a_day(talk, sentence, position)
+        if segment.having("plans"):
+            _drop_unplanned(talk, sentence, position)
+        if not segment.drafts:
+            continue
+        ahead = any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
+        whole = ahead or _set_for_a_day(talk, sentence, position)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
             if any(start <= draft.start < stop for start, stop in conditions):
@@ -59,16 +60,27 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
                 draft.status = Status.PLANNED
 
 
+def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
+    """Drop what was only intended, given up or feared."""
+    segment = sentence[position]
+    for cue in segment.having("plans", "unmet"):
+        _drop_unmet(sentence, position, cue)
+    for cue in segment.having("plans", "given_up"):
+        _give_up(talk, sentence, cue)
+    for cue in segment.having("plans", "before"):
+        _drop_feared(talk, segment, cue)
+
+
 def announce(talk: Talk, sentence: list[Segment], announced: bool) -> bool:
     """ "Next trip's plan first.": what follows is planned, until today is spoken of; returns whether that goes on."""
-    if {"today", "now"} & set(talk.words[sentence[0].start : sentence[-1].end]):
+    words = set(talk.words[sentence[0].start : sentence[-1].end])
+    if not words.isdisjoint(("today", "now")):
         return False
     drafts = [d for s in sentence for d in s.drafts]
     if announced:
         for draft in drafts:
             _plan_one(draft)
         return not drafts
-    words = set(talk.words[sentence[0].start : sentence[-1].end])
     return not drafts and "plan" in words and not words & {"no", "without"}
 
 
@@ -103,16 +115,18 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
     segment = sentence[position]
     if segment.past or segment.having("times", "today"):
         return False
-    days = [m for m in segment.mentions if m.get("times") == "recent" and talk.words[m.end - 1] in _DAYS]
-    named = bool(days) or "tomorrow" in talk.words[segment.start : segment.end]
-    named = named or any(talk.words[i : i + 2] == ["next", "week"] for i in range(segment.start, segment.end))
+    words = talk.words[segment.start : segment.end]
+    named = "tomorrow" in words or any(talk.words[m.end - 1] in _DAYS for m in segment.having("times", "recent"))
+    named = named or any(_NEXT_WEEK.within(talk.words, segment.start, segment.end))
+    if not named:
+        return False
     subjects = talk.plays("subject", segment.start, segment.end)
     going = [talk.words[i + 1 : i + 3] for i in subjects]
-    return named and any(w[0] in _BEING and w[1].endswith("ing") for w in going if len(w) == len(_IS_DOING))
+    return any(w[0] in _BEING and w[1].endswith("ing") for w in going if len(w) == len(_IS_DOING))
 
 
 def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
-    return mention.get("plans") == "before" and " ".join(talk.words[mention.start : mention.end]) in _PLAN_TIMES
+    return " ".join(talk.words[mention.start : mention.end]) in _PLAN_TIMES
 
 
 def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:

@@ -30,9 +30,11 @@ def point_out(talk: Talk) -> None:
             )
             _point(talk, mention.start - 1, end, foot)
     for at in range(1, len(talk.words) - 1):
+        if talk.words[at - 1] not in _THE:
+            continue
         word, behind = talk.words[at], talk.words[at + 1]
         alone = word == "club" and behind not in ("foot", "feet", "footed")
-        if talk.words[at - 1] in _THE and (alone or behind == "one") and not _said_otherwise(talk, at):
+        if (alone or behind == "one") and not _said_otherwise(talk, at):
             foot = _foot_said_with(talk, _word_before(talk, at, word))
             _point(talk, at - 1, at + 1 if alone else at + 2, foot)
     talk.mentions.sort(key=lambda m: (m.start, m.end))
@@ -72,7 +74,8 @@ def _floor(talk: Talk, at: int) -> int:
 
 def _alike_before(talk: Talk, pointing: Mention) -> int | None:
     """The token where the same thing was said last."""
-    told = [m for m in talk.mentions if _floor(talk, pointing.start) <= m.start and m.end < pointing.start]
+    floor = _floor(talk, pointing.start)
+    told = [m for m in talk.mentions if floor <= m.start and m.end < pointing.start]
     same = [m for m in told if any(m.get(n) is not None and m.get(n) == pointing.get(n) for n in _POINTING)]
     return same[-1].start if same else None
 

@@ -105,6 +105,8 @@ def _taken_off(talk: Talk, segment: Segment) -> None:
 
 def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
     cues = segment.having("times", "history")
+    if not cues:
+        return _when_it_was(talk, segment) or _before_at_end(talk, segment)
     told = [m for m in cues if not _season_ahead(talk, sentence, m) and not _still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not _before_then(talk, segment, m)]
     told = [
@@ -122,6 +124,8 @@ def _has_been(talk: Talk, segment: Segment) -> bool:
 
 def _when_it_was(talk: Talk, segment: Segment) -> list[Mention]:
     """ "Better than February when he was three out of five": a time, and how it stood then."""
+    if not talk.says(_WHEN):
+        return []
     for at in range(segment.start + 1, segment.end - 2):
         if talk.words[at] != "when":
             continue
@@ -138,8 +142,9 @@ def _when_it_was(talk: Talk, segment: Segment) -> list[Mention]:
 
 def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
     segment = sentence[position]
-    earlier = segment.past or any(s.having("times", "history") for s in sentence[:position])
-    if earlier and _closed_by_then(talk, segment):
+    if not segment.drafts or not _closed_by_then(talk, segment):
+        return
+    if segment.past or any(s.having("times", "history") for s in sentence[:position]):
         for draft in segment.drafts:
             _recall_one(draft)
 
@@ -166,6 +171,7 @@ def _closed_by_then(talk: Talk, segment: Segment) -> bool:
 
 
 _SOME = ("some", "one")
+_WHEN = frozenset({"when"})
 _TIMES = frozenset(
     {"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november"}
     | {"december", "spring", "summer", "autumn", "fall", "winter", "christmas", "easter", "thanksgiving", "monday"}
@@ -181,7 +187,7 @@ _AGAINST_TODAY = frozenset({"obel", "lameness", "body_condition", "cresty_neck",
 def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> None:
     """ "Crest score two, was a four": a second number of the same thing behind "was" is the earlier one."""
     segment = sentence[position]
-    if not segment.past or segment.present:
+    if not segment.past or segment.present or not segment.drafts:
         return
     before = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
     told = [d for s in before for d in s.drafts if d.status is Status.PRESENT and not d.dropped]
@@ -196,8 +202,8 @@ def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> 
 
 def _recall_recent(segment: Segment, later: list[Segment]) -> None:
     """ "He was lame on Saturday": a gait of some days ago is history; a shoe lost on Saturday is as found."""
-    again = any(s.having("times", "today") and any(d.slot == "lameness" for d in s.drafts) for s in later)
-    if not segment.present and segment.having("times", "recent"):
+    if segment.drafts and not segment.present and segment.having("times", "recent"):
+        again = any(s.having("times", "today") and any(d.slot == "lameness" for d in s.drafts) for s in later)
         for draft in segment.drafts:
             if draft.slot in ("gait", "lameness", "obel") and (again or segment.past or draft.slot == "obel"):
                 _recall_one(draft)

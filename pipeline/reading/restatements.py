@@ -124,7 +124,7 @@ def _looked_again(talk: Talk) -> None:
 
 def _soles_again(talk: Talk) -> None:
     """ "Front soles are dropped, no, just flat", "thin soles all round, and flat on the hinds": a word of the soles."""
-    soles = [m for m in talk.mentions if str(m.get("findings")).endswith("_sole")]
+    soles = [m for m in talk.having("findings") if m.readings["findings"].endswith("_sole")]
     for at in [i for i, word in enumerate(talk.words[:-1]) if word in _SOLES and i > 1]:
         before = [m for m in soles if m.end <= at and not SENTENCE_ENDS & set(talk.words[m.end : at])]
         led, behind = talk.words[at - 1] in _LED_TO_SOLES, talk.words[at + 1] in _BEHIND_SOLES
@@ -229,10 +229,11 @@ def _not_that_number(talk: Talk) -> None:
     numbers = [m for m in talk.mentions if m.number is not None and not m.dropped]
     for wrong, right in itertools.pairwise(numbers):
         before, between = range(max(0, wrong.start - 2), wrong.start), talk.words[wrong.end : right.start]
+        if not {"not", "n't"} & {talk.words[i] for i in before}:
+            continue
         turn = next((i for i, word in enumerate(between) if word in (",", "but")), len(between))
         alike = counts(talk, right) in (None, counts(talk, wrong))
-        denied = bool({"not", "n't"} & {talk.words[i] for i in before})
-        if not (denied and alike and turn <= _NAMED_WITHIN and set(between[turn:]) <= _INSTEAD and between[turn:]):
+        if not (alike and turn <= _NAMED_WITHIN and set(between[turn:]) <= _INSTEAD and between[turn:]):
             continue
         wrong.dropped = True
         right.stands_for = wrong
@@ -242,7 +243,7 @@ def _not_that_number(talk: Talk) -> None:
 
 def _this_not_that(talk: Talk) -> None:
     """ "Medial, not lateral"; "it's the left hind, not the right": the word behind "not" was said before in error."""
-    for cue in [m for m in talk.mentions if talk.words[m.start : m.end] == ["not"]]:
+    for cue in [m for m in talk.mentions if m.end - m.start == 1 and talk.words[m.start] == "not"]:
         at = cue.end + 1 if talk.words[cue.end : cue.end + 1] == ["the"] else cue.end
         wrong = talk.mention_starting(at)
         before = cue.start - 1 if cue.start and talk.words[cue.start - 1] == "," else cue.start

@@ -6,12 +6,13 @@ from pipeline.reading.talk import Draft, Segment, Talk
 
 _ZONED = frozenset({"finding", "tester"})
 _PLACES = frozenset({"place", "spot", "area", "side", "heel", "quarter", "toe"})
+_SAME = frozenset({"same"})
 _NEAR = 1  # sentences back
 
 
 def attach_same_places(talk: Talk) -> None:
     """Give a finding or an answer the place of the one before, where it is said to be the same."""
-    for segment in talk.segments:
+    for segment in talk.segments if talk.says(_SAME) else ():
         words = talk.words[segment.start : segment.end]
         at = next((i for i in range(len(words) - 1) if words[i] == "same" and words[i + 1] in _PLACES), None)
         if at is None:

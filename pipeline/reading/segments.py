@@ -51,7 +51,7 @@ def _claimed(mentions: list[Mention], talk_words: list[str]) -> set[int]:
     """Tokens inside a phrase, where "and" or a comma joins nothing."""
     inside: set[int] = set()
     for mention in mentions:
-        if set(mention.readings) - _WEAK and not mention.dropped:
+        if not mention.dropped and not mention.readings.keys() <= _WEAK:
             inside.update(mention.literal)
         part = mention.number is not None and mention.number.fraction
         if part and talk_words[mention.start - 2 : mention.start - 1] in (["inch"], ["inches"]):

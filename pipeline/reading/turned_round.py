@@ -46,6 +46,7 @@ _BEFORE_SWAP = frozenset(
 )
 _MIRRORED = {"LF": "RF", "RF": "LF", "LH": "RH", "RH": "LH", "bare_L": "bare_R", "bare_R": "bare_L"}
 _TWO = 2
+_BOTH = frozenset({"both"})
 _NOT_BOTH = frozenset({",", "just", "only", "it", "'s", "the", "that", "is", "was", "his", "her", "on", "in", "no"})
 
 
@@ -206,6 +207,8 @@ def _what(mention: Mention) -> tuple[str, str]:
 
 def _not_both(talk: Talk) -> None:
     """ "Thrush in both hinds. Or not both, just the left hind.": one foot of the pair that was said."""
+    if not talk.says(_BOTH):
+        return
     for foot in [m for m in talk.having("feet") if m.readings["feet"] in (*FEET, "bare_L", "bare_R")]:
         at = foot.start
         while at and talk.words[at - 1] in _NOT_BOTH:

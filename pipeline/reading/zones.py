@@ -13,6 +13,7 @@ _ZONED = frozenset({"finding", "tester"})
 _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
 _NEXT = 2
+_THERE = frozenset({"there"})
 _NEAR = 2  # sentences back
 # A finding whose name is its place takes that place for no zone.
 _OWN_PLACE = {
@@ -41,7 +42,7 @@ def attach_zones(talk: Talk, groups: Groups) -> None:
 
 def place_behind(talk: Talk) -> None:
     """ "Took the outside quarter with it, so wall loss there": the place that was just named without a finding."""
-    for segment in talk.segments:
+    for segment in talk.segments if talk.says(_THERE) else ():
         before = talk.segments[segment.index - 1] if segment.index else None
         if before is None or before.sentence != segment.sentence or any(d.slot in _ZONED for d in before.drafts):
             continue
@@ -72,8 +73,9 @@ def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Ment
 
 
 def _zone_words(segment: Segment) -> list[Mention]:
-    claimed = {i for d in segment.drafts for i in d.evidence}
-    return [m for m in segment.having("zones") if m.get("not_facts") is None and not claimed.intersection(m.literal)]
+    zones = segment.having("zones")
+    claimed = {i for d in segment.drafts for i in d.evidence} if zones else set()
+    return [m for m in zones if m.get("not_facts") is None and claimed.isdisjoint(m.literal)]
 
 
 def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
