@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.missing_shoes import part_missing
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import Status
@@ -53,7 +54,7 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
         return None
     if first == "warmths" and not _of_a_foot(talk, segment):
         return None
-    if first == "shoe_states" and _torn_off_by_hand(talk, segment, mention):
+    if first == "shoe_states" and (_torn_off_by_hand(talk, segment, mention) or part_missing(talk, mention)):
         return None
     if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None

@@ -14,6 +14,7 @@ _SHOES = frozenset({"shoe", "shoes", "plate", "plates", "shoe's"})
 _OWN = frozenset({"same", "old", "own", "it", "that", "one", "shoe", "shoes", "they", "plate", "plates"})
 _OFF_ALONE = frozenset({"removed", "drawn", "stripped", "lifted"})
 _BOX = frozenset({"stall", "box", "stable", "loosebox"})
+_ENDS_HERE: tuple[list[str], ...] = ([], ["."], [","], ["and"], [";"], ["now"], ["today"], ["for"], ["so"], ["but"])
 _VERBS = _TAKEN | _TORN | _BACK | _LOST | {"removed"}
 _IN_A_BOX = 5
 _LONGEST = 3  # words between the auxiliary and the verb
@@ -52,6 +53,8 @@ def _draft_one(talk: Talk, segment: Segment, at: int) -> None:
         _add(talk, segment, at, at + 1, "work", "removed")
     elif behind == ["off"] and verb in _TAKEN and shoes:
         _add(talk, segment, at, at + 2, "work", "removed")
+    elif verb == "pulled" and shoes and words[at - 1] in ("'s", "is", "are") and words[at + 1 : at + 2] in _ENDS_HERE:
+        _add(talk, segment, at, at + 1, "work", "removed")
     elif behind == ["off"] and verb in _TORN and segment.having("feet") and "been" in words[segment.start : at]:
         _add(talk, segment, at, at + 2, "shoe_state", "lost")
     elif verb in _LOST and "been" in words[segment.start : at] and (shoes or segment.having("feet")):

@@ -26,6 +26,7 @@ from pipeline.reading.in_order import draft_in_order, mark_short_feet
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
 from pipeline.reading.misnamed import another_horses_number, found_on_another, misnamed, without_animals
+from pipeline.reading.missing_shoes import draft_came_without
 from pipeline.reading.nameless import mark_others
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.other_side import complete_sides
@@ -182,6 +183,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_coming_off(talk)
     draft_came_off(talk)
     draft_passive(talk)
+    draft_came_without(talk)
     draft_white_line(talk)
     draft_responses(talk)
     draft_in_order(talk)
