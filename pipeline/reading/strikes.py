@@ -6,6 +6,11 @@ from pipeline.reading.roster_names import HorseTalk
 from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Segment, Talk
 
+_HESITATING = frozenset({",", "uh", "um", "er", "erm", "no", "wait", "hang", "hold", "on", "oh", "well", "..."})
+_UNFINISHED = frozenset(
+    {"the", "a", "an", "his", "her", "in", "at", "of", "with", "and", "or", "has", "had", "is", "was", "under", "some"}
+)
+
 
 def carry_out(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
     """Drop, or move to another horse, the drafts that each strike takes back."""
@@ -22,7 +27,7 @@ def carry_out(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
         last = _struck(talk, found, before, strike)
         for segment in last:
             if strike.other_horse:
-                _move(segment, found, strike)
+                _move(talk, segment, found, strike)
             else:
                 _drop_before(before, segment, strike)
 
@@ -83,9 +88,17 @@ def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[S
     sentence = [s for s in before if s.sentence == before[-1].sentence]
     drafted = [s for s in sentence if any(d.start < strike.at for d in s.drafts)]
     if drafted:
-        return drafted
+        return drafted[-1:] if _broken_off(talk, strike) else drafted
     number = before[-1].sentence - 1
     return [s for s in before if s.sentence == number]
+
+
+def _broken_off(talk: Talk, strike: Strike) -> bool:
+    """ "Navicular in the left front, and ringbone in the, no, forget that": what was not said to its end goes alone."""
+    at = strike.at - 1
+    while at > 0 and talk.words[at] in _HESITATING:
+        at -= 1
+    return talk.words[at] in _UNFINISHED
 
 
 def _under_that_name(talk: Talk, found: HorseTalk, before: list[Segment], strike: Strike) -> list[Segment]:
@@ -101,11 +114,15 @@ def _under_that_name(talk: Talk, found: HorseTalk, before: list[Segment], strike
     return [*before[first:], *after]
 
 
-def _move(segment: Segment, found: HorseTalk, strike: Strike) -> None:
-    """The statement belongs to the horse named behind the cue, or to the only other one."""
+def _move(talk: Talk, segment: Segment, found: HorseTalk, strike: Strike) -> None:
+    """The statement belongs to the horse named behind the cue, or to the only other one; else to nobody here."""
     named = next((s.horse for s in found.spans if s.start == strike.named), None)
     segment.moved = True
     if named is not None:
         segment.horse = named
     elif len(found.horses) == 2:
         segment.horse = 1 - segment.horse
+    else:
+        for draft in [d for d in segment.drafts if d.start < strike.at]:
+            draft.drop("said of another horse")
+            talk.unread.append((segment.start, segment.end, "something of another horse, which was not named"))
