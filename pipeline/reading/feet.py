@@ -10,6 +10,7 @@ from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.told_apart import told_apart
+from pipeline.reading.whole_horse import in_every, of_the_horse
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 
 __all__ = ["SETUP_SLOTS", "FootGroup", "attach_feet"]
@@ -32,7 +33,8 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
         before, named = hand, False
         for segment in sentence:
             if segment.horse != horse:
-                hand, before, horse, talk.across = None, None, segment.horse, None
+                hand, before, horse = None, None, segment.horse
+                talk.across, talk.single_out = None, None
             found, hand = groups_of(talk, segment, hand, named)
             groups[segment.index] = found
             named = named or bool(found)
@@ -152,11 +154,19 @@ def _attach_segment(
             follows = earlier is not None and _same_statement(sentence, position, groups)
             draft.feet = earlier.feet if follows and earlier and draft.value not in _HORSE_GAITS else ()
             continue
-        draft.feet = _in_every(talk, draft, earlier.feet if earlier else hand) or _in_each(
-            talk, draft, earlier.feet if earlier else _those(talk, draft, _shod_before(talk, draft, hand))
-        )
-        draft.foot_carried = True
-        draft.note("foot: still in hand")
+        if earlier is None and of_the_horse(talk, draft, hand):
+            draft.note("foot: done to the whole horse")
+            continue
+        _from_hand(talk, draft, earlier.feet if earlier else None, hand)
+
+
+def _from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None) -> None:
+    """The foot named before in the sentence, or the one in hand."""
+    draft.feet = in_every(talk, draft, earlier or hand) or _in_each(
+        talk, draft, earlier or _those(talk, draft, _shod_before(talk, draft, hand))
+    )
+    draft.foot_carried = True
+    draft.note("foot: still in hand")
 
 
 def _in_apposition(
@@ -220,24 +230,6 @@ def _those(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     near = [s for s in talk.segments[: draft.segment.index] if 0 < draft.segment.sentence - s.sentence <= _JUST]
     told = {foot for s in near if s.horse == draft.segment.horse for d in s.drafts for foot in d.feet or ()}
     return tuple(foot for foot in FEET if foot in (*feet, other)) if other in told else feet
-
-
-def _in_every(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
-    """ "Eight nails in every shoe": every foot that was shod."""
-    if draft.slot == "shoe_state":
-        return _every_shoe(talk, draft, hand)
-    if draft.slot not in ("nails", "nail_size") or "every" not in talk.words[draft.start : draft.end + 3]:
-        return None
-    drafts = [d for s in talk.segments[: draft.segment.index] if s.horse == draft.segment.horse for d in s.drafts]
-    shod = {foot for d in drafts if d.slot == "work" and d.value in ("new_shoe", "reset") for foot in d.feet or ()}
-    return tuple(foot for foot in FEET if foot in shod) or None
-
-
-def _every_shoe(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
-    """ "Every shoe worn thin", "all his shoes were loose": all four, unless a pair is spoken of."""
-    words = set(talk.words[draft.segment.start : draft.segment.end])
-    whole = bool({"every", "each", "all", "whole"} & words) and bool({"shoe", "shoes", "set"} & words)
-    return FEET if whole and (hand is None or len(hand) == 1) else None
 
 
 def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:

@@ -101,11 +101,13 @@ def groups_of(
             continue  # "he hasn't stood on anything"
         feet = of_the_two(talk, segment, mention, hand) or both_across(talk, name, hand)
         feet = feet or (_rest(talk, segment) if name == "other_three" and working else None)
-        feet = feet or (talk.left_out if name == "in_hand" else None) or resolve(name, hand)
+        feet = feet or (talk.left_out or _the_single_one(talk, mention) if name == "in_hand" else None)
+        feet = feet or resolve(name, hand)
         if feet is None:
             continue
-        talk.across = feet if is_across(feet) else talk.across
+        talk.across = feet if is_across(feet) else talk.across if set(feet) <= set(talk.across or ()) else None
         if name != "in_hand":
+            talk.single_out = _one_without(feet) if name == "other_three" else None
             talk.left_out = resolve(name.split("-", 1)[1], hand) if "-" in name else None
         anaphor = name in ("in_hand", "pair_in_hand")
         found.append(FootGroup(mention.start, mention.end, feet, anaphor))
@@ -122,6 +124,16 @@ def groups_of(
             found = [FootGroup(draft.start, draft.end, feet)]
             hand = feet
     return found, hand
+
+
+def _one_without(feet: Feet) -> Feet | None:
+    rest = tuple(foot for foot in FEET if foot not in feet)
+    return rest if len(rest) == 1 else None
+
+
+def _the_single_one(talk: Talk, mention: Mention) -> Feet | None:
+    """ "The off fore shoe stays off, the other three are reset. That foot gets a pad": the foot that stood alone."""
+    return talk.single_out if talk.words[mention.end - 1] in ("foot", "leg", "one") else None
 
 
 def _looked_over(talk: Talk, segment: Segment, mention: Mention) -> bool:

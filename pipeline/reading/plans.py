@@ -153,7 +153,7 @@ def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int
                 continue  # "had him sedated by the time I pulled in"
             if any(m.end == cue.start for m in segment.having("plans", "condition")):
                 continue  # "if he's off in the morning": one condition
-            mains = [m.start for s in sentence for m in s.mentions if m.start > cue.end and _opens_main(m)]
+            mains = [m.start for s in sentence for m in s.mentions if m.start >= cue.end and _opens_main(m)]
             nexts = [
                 s.start
                 for s in sentence
@@ -165,7 +165,9 @@ def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int
             elif not mains:
                 stop = _main_behind(talk, segment, cue, end)
             if talk.words[cue.start] in _BARE:
-                stop = segment.end  # "he's off in the morning, that shoe comes off"
+                stop = min(
+                    [at for at in mains if at < segment.end], default=segment.end
+                )  # "he's off in the morning, that shoe comes off"
             ranges.append((cue.start, stop))
     return ranges
 

@@ -116,7 +116,8 @@ class Talk:
     """One memo: its tokens, mentions, segments and the drafts read so far.
 
     ``left_out`` are the feet of "all but the left hind" that a following "that one" means, ``across`` a front and a
-    hind that were named together and of which "the front one" is one; ``roles`` holds, token by token, what a little
+    hind that were named together and of which "the front one" is one, ``single_out`` the foot that "the other three"
+    are not; ``roles`` holds, token by token, what a little
     word does in a clause: "past", "present", "action", "subject" or "determiner". ``putting_right`` are the first
     tokens of names that only say whose a statement was; the talk goes on about the horse before.
     """
@@ -128,6 +129,7 @@ class Talk:
     segments: list[Segment] = field(default_factory=list)
     left_out: Feet | None = None
     across: Feet | None = None
+    single_out: Feet | None = None
     putting_right: set[int] = field(default_factory=set)
     _said: frozenset[str] | None = None
     _grouped: tuple[list[Segment], dict[int, list[Segment]]] | None = None

@@ -1,0 +1,50 @@
+"""What is said of the horse or of every shoe, "trimmed him", "every shoe worn thin": not of the foot in hand."""
+
+from __future__ import annotations
+
+from pipeline.reading.talk import Draft, Feet, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import FEET
+
+_WORK = frozenset({"trim", "reset"})
+_HIM = frozenset({"him", "her"})
+_CLOSES = frozenset(
+    {",", ";", "and", "but", "so", "up", "out", "today", "again", "now", "anyway", "back", "for", "as", *SENTENCE_ENDS}
+)
+_GOT = frozenset({"got", "gets", "had", "has"})
+
+
+def of_the_horse(talk: Talk, draft: Draft, hand: Feet | None) -> bool:
+    """ "Scratches on the right hind. Trimmed her, no shoes.": all her feet, unless a shoe in hand was told of."""
+    if draft.slot != "work" or draft.value not in _WORK or hand is None:
+        return False
+    said = talk.words[draft.start : draft.end]
+    end = draft.end + 1 if talk.words[draft.end : draft.end + 1] in (["him"], ["her"]) else draft.end
+    done_to = bool(_HIM & {*said, talk.words[end - 1]}) and set(talk.words[end : end + 1]) <= _CLOSES
+    name = talk.mention_ending(draft.start)
+    subject = talk.words[draft.start - 1] in ("he", "she") or (name is not None and name.get("horse") is not None)
+    return (done_to or (said[0] in _GOT and subject)) and not _shoe_told(talk, draft, hand)
+
+
+def _shoe_told(talk: Talk, draft: Draft, hand: Feet) -> bool:
+    """ "Left hind was loose. Reset him.": the shoe in hand is what was reset."""
+    near = [s for s in talk.segments[: draft.segment.index] if draft.segment.sentence - s.sentence <= 1]
+    return any(d.slot == "shoe_state" and d.feet == hand for s in near for d in s.drafts)
+
+
+def in_every(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
+    """ "Eight nails in every shoe": every foot that was shod."""
+    if draft.slot == "shoe_state":
+        return _every_shoe(talk, draft, hand)
+    if draft.slot not in ("nails", "nail_size") or "every" not in talk.words[draft.start : draft.end + 3]:
+        return None
+    drafts = [d for s in talk.segments[: draft.segment.index] if s.horse == draft.segment.horse for d in s.drafts]
+    shod = {foot for d in drafts if d.slot == "work" and d.value in ("new_shoe", "reset") for foot in d.feet or ()}
+    return tuple(foot for foot in FEET if foot in shod) or None
+
+
+def _every_shoe(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
+    """ "Every shoe worn thin", "all his shoes were loose": all four, unless a pair is spoken of."""
+    words = set(talk.words[draft.segment.start : draft.segment.end])
+    whole = bool({"every", "each", "all", "whole"} & words) and bool({"shoe", "shoes", "set"} & words)
+    return FEET if whole and (hand is None or len(hand) == 1) else None

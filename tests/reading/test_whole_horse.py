@@ -1,0 +1,111 @@
+"""Work said of the horse and not of the foot in hand; a shoe that the horse came without; plans behind a condition.
+
+The forms are common practice of the trade's speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+_ALL = "LF+RF+LH+RH"
+
+
+@pytest.mark.parametrize(
+    ("said", "work"),
+    [
+        ("A grade two on the left hind. Trimmed him and left him barefoot.", f"{_ALL} work trim"),
+        ("Scratches on the right hind. Trimmed her, no shoes.", f"{_ALL} work trim"),
+        ("Corn in the near fore. Reset him today.", f"{_ALL} work reset"),
+        ("Thrush in the left hind. Just gave him a trim.", f"{_ALL} work trim"),
+        ("Thrush in the left hind. She got a trim and that's it.", f"{_ALL} work trim"),
+        ("Flare in both fronts. Trimmed him.", f"{_ALL} work trim"),
+        ("Thrush in the off hind. Trimmed that foot.", "RH work trim"),
+        ("Left hind was loose. Reset him there.", "LH work reset"),
+        ("Left hind was loose, so I reset him.", "LH work reset"),
+        ("Lost the left front. Reset it.", "LF work reset"),
+    ],
+)
+def test_work_done_to_the_horse_is_on_all_feet(read: Read, said: str, work: str) -> None:
+    assert [f for f in told(read(f"Tansy. {said}", "Tansy")[0]) if " work " in f] == [work]
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("He came in missing the left front.", ["LF shoe_state lost"]),
+        ("Missing the off hind. New one on, size two.", ["RH shoe_size 2", "RH shoe_state lost", "RH work new_shoe"]),
+        ("Missing the left front. They had the shoe, I tacked it back on.", ["LF shoe_state lost", "LF work put_back"]),
+        ("Came in from the field missing both hinds.", ["LH+RH shoe_state lost"]),
+        ("Turned up without the near fore shoe.", ["LF shoe_state lost"]),
+        ("Walked in minus the off fore.", ["RF shoe_state lost"]),
+        ("He arrived one shoe down, near hind.", ["LH shoe_state lost"]),
+        ("He came back short of the right hind.", ["RH shoe_state lost"]),
+        ("Right hind was missing when I got here.", ["RH shoe_state lost"]),
+        ("He's missing some wall in the left front.", ["LF finding wall_loss"]),
+        ("Missing a chunk of hoof on the near hind.", ["LH finding wall_loss"]),
+        ("Missing some hair above the left hind.", []),
+        ("Missing the point in the left front.", []),
+    ],
+)
+def test_a_shoe_that_he_came_without_is_lost(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        (
+            "Close nail in the left hind, so that shoe's pulled and staying off.",
+            ["LH finding close_nail", "LH work removed"],
+        ),
+        ("Heat in the left front so the shoe is pulled.", ["LF finding heat", "LF work removed"]),
+        ("Corn in the off fore, that shoe's pulled for now.", ["RF finding corn", "RF work removed"]),
+        ("The left hind shoe's pulled tight.", []),
+    ],
+)
+def test_a_shoe_that_is_pulled_is_taken_off(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
+
+
+@pytest.mark.parametrize(
+    ("said", "plan"),
+    [
+        ("Crack in the left hind. If it gets any worse I'll put a bar shoe on it.", "LH shoe_type bar planned"),
+        ("If the left hind crack gets worse I'll put a bar shoe on it.", "LH shoe_type bar planned"),
+        ("If he gets sore we'll put a rim pad on the off fore.", "RF pad rim planned"),
+        ("If the thrush in the near hind gets no better I'll use iodine.", "LH treatment iodine planned"),
+        ("If he's no better in the morning I'll pull the left front shoe.", "LF work removed planned"),
+        (
+            "Off fore shoe stays off, the other three are reset. Once she's sound that foot gets a leather pad.",
+            "RF pad leather planned",
+        ),
+        ("Corn in the left hind. Other three reset. If it's no better that foot gets a rim pad.", "LH pad rim planned"),
+    ],
+)
+def test_what_follows_a_condition_is_planned_on_its_foot(read: Read, said: str, plan: str) -> None:
+    assert [f for f in told(read(f"Tansy. {said}", "Tansy")[0]) if "planned" in f] == [plan]
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Navicular in the left front, and ringbone in the, no, forget that.", ["LF finding navicular"]),
+        ("Navicular in the left front, and ringbone in the, that was another horse.", ["LF finding navicular"]),
+        ("Thrush in the left hind, and a corn in the, no, scratch that, wrong horse.", ["LH finding thrush"]),
+        ("Left front, thrush and a crack at the, no, strike that.", ["LF finding thrush"]),
+        ("Corn in the left front and a bruise on the, uh, no, forget that.", ["LF finding corn"]),
+        ("Left front, thrush, and a crack, no, forget that.", []),
+        ("Bruise on the off fore, no, that was a different horse. Trimmed the hinds.", ["LH+RH work trim"]),
+        ("Thrush in the left hind. No, wait, that was the other horse. Trimmed the hinds.", ["LH+RH work trim"]),
+    ],
+)
+def test_what_was_broken_off_is_taken_back_alone(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
+
+
+def test_what_was_said_of_a_horse_nobody_named_is_flagged(read: Read) -> None:
+    visit = read("Tansy. Bruise on the off fore, no, that was a different horse. Trimmed the hinds.", "Tansy")[0]
+    assert "Heard something of another horse, which was not named." in [f.reason for f in visit.flags]
