@@ -42,7 +42,7 @@ def part_missing(talk: Talk, mention: Mention) -> bool:
 
 def draft_came_without(talk: Talk) -> None:
     """ "Turned up without the near fore", "walked in minus a hind shoe": said of a horse that came so."""
-    for segment in talk.segments:
+    for segment in talk.segments if talk.says(_LACKING) else ():
         for at in range(segment.start, segment.end):
             if talk.words[at] not in _LACKING or not _CAME & set(talk.words[segment.start : at]):
                 continue
