@@ -26,11 +26,15 @@ _LED = frozenset({"the", "a", "an", "his", "her", "those", "them", "old", "their
 _EXCHANGED = frozenset({"swapped", "swap", "changed", "change", "exchanged", "traded", "switched", "replaced", "moved"})
 _FOR = frozenset({"for", "to", "with", "over", "into"})
 _CAME = frozenset({"in", "on", "off", "here", "down", "over", "up", "wearing", "wore", "to"})
+_DEGREES = (("wedge", "pad"), ("pad", "wedge"))
 _NEAR = 5
 
 
 def changed_over(talk: Talk, sentence: list[Segment]) -> None:
     """Give what came off today, and the value of before, to an earlier time."""
+    drafts = [d for s in sentence for d in s.drafts]
+    if not drafts:
+        return
     for position, segment in enumerate(sentence):
         for draft in [d for d in segment.drafts if d.status is Status.PRESENT and not d.dropped]:
             off = draft.slot in _COME_OFF and (
@@ -40,8 +44,8 @@ def changed_over(talk: Talk, sentence: list[Segment]) -> None:
             if off or then:
                 draft.status = Status.HISTORY
                 draft.note("changed for something else")
-    for first, second in pairwise([d for s in sentence for d in s.drafts]):
-        degrees = {first.slot, second.slot} == {"wedge", "pad"} and second.start - first.end <= 1
+    for first, second in pairwise(drafts):
+        degrees = (first.slot, second.slot) in _DEGREES and second.start - first.end <= 1
         if degrees and Status.HISTORY in (first.status, second.status):
             first.status = second.status = Status.HISTORY
 

@@ -234,9 +234,11 @@ def _same_measure(talk: Talk, segment: Segment) -> str | None:
 
 def _as_the_horse_before(talk: Talk, segment: Segment) -> bool:
     """Whether a horse's talk opens with "same deal", before anything is said of it."""
+    if segment.horse <= 0:
+        return False
     said = {" ".join(talk.words[m.start : m.end]) for m in segment.having("same", "same")}
     own = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
-    return bool(said & _SAME_AGAIN) and not any(s.drafts for s in own) and len(own) <= 1 and segment.horse > 0
+    return bool(said & _SAME_AGAIN) and not any(s.drafts for s in own) and len(own) <= 1
 
 
 def _copy_other_horse(talk: Talk, segment: Segment, found: list[FootGroup]) -> list[Copied]:

@@ -151,8 +151,9 @@ def _foot_near(talk: Talk, segment: Segment, mention: Mention) -> bool:
 
 def draft_new(talk: Talk) -> None:
     """ "New egg bars", "in new glue-ons": new before a shoe word is a new shoe put on."""
+    said = talk.says(_NEW)
     for segment in talk.segments:
-        for index in range(segment.start, segment.end):
+        for index in range(segment.start, segment.end) if said else ():
             if talk.words[index] not in _NEW or _inside_strong(segment, index) or _not_new(talk, index):
                 continue
             noun = _shoe_behind(talk, segment, index)

@@ -95,9 +95,9 @@ def _except_feet(sentence: list[Segment], groups: dict[int, list[FootGroup]]) ->
 
 def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
     """ "Hondo lost one. Left front.": a foot alone in its sentence belongs to a statement that still lacks one."""
-    alone = not any(s.drafts for s in sentence) and groups[sentence[0].index]
-    nothing = {"none", "nothing", "no", "not", "n't"} & set(talk.words[sentence[0].start : sentence[0].end])
-    if not alone or not sentence[0].sentence or nothing:
+    if not groups[sentence[0].index] or not sentence[0].sentence or any(s.drafts for s in sentence):
+        return
+    if not {"none", "nothing", "no", "not", "n't"}.isdisjoint(talk.words[sentence[0].start : sentence[0].end]):
         return
     number = sentence[0].sentence
     before = [s for s in talk.segments if number - _STOPPED <= s.sentence < number and s.horse == sentence[0].horse]

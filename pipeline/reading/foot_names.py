@@ -8,6 +8,7 @@ from itertools import pairwise
 from pipeline.reading.foot_lists import foot_lists
 from pipeline.reading.mentions import Mention
 from pipeline.reading.numbers import Number
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Feet, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
@@ -54,6 +55,7 @@ _VERBS = frozenset(
     ]
 )
 _EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
+_ALL_NEW = Sayings("all new")
 _EXCEPT_ENDS = frozenset(cue[-1] for cue in _EXCEPT)
 _WAS = frozenset({"'s", "is", "was", "were", "are", "got", "gets", "a"})
 _LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
@@ -88,7 +90,7 @@ def mark_counted_feet(talk: Talk) -> None:
 
 def _all_new(talk: Talk) -> None:
     """ "8s in front, 7s behind. All new.": of the fronts and the hinds that were just told of."""
-    for at in [i for i, word in enumerate(talk.words[:-1]) if word == "all" and talk.words[i + 1] == "new"]:
+    for at, _ in _ALL_NEW.within(talk.words, 0, len(talk.words)):
         if at < 1 or talk.words[at - 1] != "." or talk.mention_starting(at) is not None:
             continue
         start = max((i + 1 for i in range(at - 1) if talk.words[i] in SENTENCE_ENDS), default=0)

@@ -54,13 +54,16 @@ def mark_short_feet(talk: Talk) -> None:
 
 def draft_in_order(talk: Talk) -> None:
     """A draft for each number of a row, on its own foot; the numbers are used up."""
+    sentences = talk.sentences()
+    rows = [_row(talk, sentence) for sentence in sentences]
+    if max(map(len, rows), default=0) < _TWO:
+        return
     order: Feet = ()
     horse = -1
-    for sentence in talk.sentences():
+    for sentence, row in zip(sentences, rows, strict=True):
         order = order if sentence[0].horse == horse else ()
         horse = sentence[0].horse
         named = _order_of(talk, sentence)
-        row = _row(talk, sentence)
         feet = named if len(named) == len(row) else order
         head = _head(sentence, row)
         if head is not None and len(feet) == len(row) and (feet is named or _again(talk, sentence)):

@@ -93,7 +93,7 @@ def leftovers(talk: Talk, segments: Sequence[Segment]) -> Iterator[Left]:
     for number, parts in sentences.items():
         if any(segment.drafts for segment in talk.sentence(number)):
             continue  # read, or left out for a reason that a rule gave
-        if any(m.is_any(tuple(_NOT_HIS)) for segment in parts for m in segment.mentions):
+        if any(m.is_any(_NOT_HIS) for segment in parts for m in segment.mentions):
             continue
         reason = _reason(talk, parts)
         if reason:

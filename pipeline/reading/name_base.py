@@ -84,7 +84,7 @@ class NameBase:
 
     def _unknown(self, index: int) -> bool:
         """Whether the token is no word of the trade or of the grammar."""
-        return not any(m.readings.keys() - {"horse"} for m in self._talk.holding(index))
+        return all(m.readings.keys() <= {"horse"} for m in self._talk.holding(index))
 
     def _follows_like_name(self, index: int) -> bool:
         return index >= len(self._talk.words) or self._talk.words[index] in NAME_FOLLOWERS

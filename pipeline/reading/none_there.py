@@ -102,12 +102,15 @@ _CLEAN = frozenset(
         "whereas",
     }
 )
+_SAYS_NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither", "no", "clear"})
 _AT_THE_END = "foot: named at the end of the list"
 _NOT_NAMED_BESIDE = frozenset({"foot: named at the end of the list", "foot: named in the next sentence"})
 
 
 def is_none(talk: Talk, segment: Segment) -> bool:
     """ "None in the off fore", "nothing behind": a foot and that there is none."""
+    if _SAYS_NONE.isdisjoint(talk.words[segment.start : segment.end]):
+        return False
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
     feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones")) for i in m.literal}
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}

@@ -153,6 +153,8 @@ class NumberReader:
         return word in self._starts or not _DIGITS_AND_GLYPHS.isdisjoint(word[:4])
 
     def _at(self, tokens: Sequence[str], index: int) -> Number | None:
+        if tokens[index] in ("a", "an") and not self._counted_by_article(tokens, index + 1):
+            return None
         return (
             self._aught(tokens, index)
             or self._article(tokens, index)
@@ -160,6 +162,9 @@ class NumberReader:
             or self._part(tokens, index)
             or self._mixed(tokens, index)
         )
+
+    def _counted_by_article(self, tokens: Sequence[str], index: int) -> bool:
+        return index < len(tokens) and (tokens[index] in ("inch", "dozen") or tokens[index] in self._parts)
 
     def _aught(self, tokens: Sequence[str], index: int) -> Number | None:
         word = tokens[index]
@@ -279,7 +284,7 @@ class NumberReader:
         word = tokens[index]
         if allow_article and word in ("a", "an"):
             return Fraction(1), index + 1
-        digits = _DIGITS.fullmatch(word) or _PLURAL_DIGITS.fullmatch(word)
+        digits = (_DIGITS.fullmatch(word) or _PLURAL_DIGITS.fullmatch(word)) if word[:1].isdecimal() else None
         if digits:
             return Fraction(word.rstrip("s")), index + 1
         if word and word[-1] in _GLYPHS and word[:-1].isdecimal():

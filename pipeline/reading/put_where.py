@@ -19,7 +19,7 @@ def feet_of_the_verb(talk: Talk, sentence: list[Segment], groups: Groups) -> dic
     """The foot that a verb behind commas brings, for each segment of its subject, by segment index."""
     told: dict[int, FootGroup] = {}
     for position, segment in enumerate(sentence):
-        if not position or not _put_on(talk, segment) or not groups[segment.index]:
+        if not position or not groups[segment.index] or not _put_on(talk, segment):
             continue
         for before in reversed(sentence[:position]):
             named = any(not group.anaphor for group in groups[before.index])
@@ -47,15 +47,11 @@ def _verbal(talk: Talk, segment: Segment) -> bool:
 def foot_told_behind(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
     """ "The puncture was last autumn, that was the off hind.": the foot of what was just said, told behind it."""
     for position, segment in enumerate(sentence):
+        if not position or segment.drafts:
+            continue
         words = talk.words[segment.start : segment.start + 2]
         named = [group for group in groups[segment.index] if not group.anaphor]
-        if (
-            not position
-            or segment.drafts
-            or words not in _THAT_WAS
-            or len(named) != 1
-            or _more(talk, segment, named[0])
-        ):
+        if words not in _THAT_WAS or len(named) != 1 or _more(talk, segment, named[0]):
             continue
         told = next((s for s in reversed(sentence[:position]) if s.drafts), None)
         for draft in told.drafts if told is not None else []:

@@ -28,6 +28,8 @@ class Sayings:
 
     def within(self, words: Sequence[str], start: int, end: int) -> Iterator[tuple[int, list[str]]]:
         """Each token in ``[start, end)`` where one of them begins, with its words, from left to right."""
+        if self.first_words.isdisjoint(words[start:end]):
+            return
         for index in range(start, min(end, len(words))):
             if words[index] in self._by_first and (form := self.at(words, index)):
                 yield index, form

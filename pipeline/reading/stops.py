@@ -11,6 +11,7 @@ from pipeline.reading.tokens import SENTENCE_ENDS
 
 _MODIFIERS = ("severities", "zones")
 _MODIFIED = ("findings", "tester_responses", "tester_heads", "gaits")
+_TOLD = (*_MODIFIED, "not_facts")
 _LITTLE = frozenset(
     {"at", "in", "on", "the", "of", "down", "just", "only", "still", "very", "and", "it", "is", "'s", "that", "its"}
     | {"one", "over", "along", "under", "near", "around", "right", "up", "his", "her", "but", "about", ","}
@@ -41,16 +42,19 @@ def _only_modifies(talk: Talk, starting: dict[int, list[Mention]], start: int, e
     claimed: set[int] = set()
     found: set[str] = set()
     for mention in [m for i in range(start, end) for m in starting.get(i, ()) if not m.dropped]:
-        found.add(_kind(mention))
+        kind = _kind(mention)
+        if kind == "other":
+            return False
+        found.add(kind)
         claimed.update(mention.literal)
     rest = {talk.words[i] for i in range(start, end) if i not in claimed}
     graded = "severities" in found or rest & _COMPARED
     placed = "zones" in found and "feet" not in found
-    return "other" not in found and bool(graded or placed) and rest <= _LITTLE | _COMPARED
+    return bool(graded or placed) and rest <= _LITTLE | _COMPARED
 
 
 def _kind(mention: Mention) -> str:
-    if mention.is_any((*_MODIFIED, "not_facts")):
+    if mention.is_any(_TOLD):
         return "other"
     if mention.get("horse_cues") == "opener" or mention.get("feet") == "in_hand":
         return "little"

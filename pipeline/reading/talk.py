@@ -98,6 +98,8 @@ class Draft:
         """The value as it is kept: a number to one decimal, a half upwards (a quarter of an inch is 6.4 mm)."""
         if isinstance(self.value, str):
             return self.value
+        if self.value.denominator == 1:
+            return float(self.value)
         return math.floor(self.value * 10 + Fraction(1, 2)) / 10
 
     def note(self, rule: str) -> None:

@@ -75,11 +75,15 @@ def draft_times(talk: Talk, names: set[int]) -> None:
     """A ``next_visit_weeks`` draft for every interval said of the next visit; ``names`` are the tokens of horses."""
     framed = False
     for sentence in talk.sentences():
-        timed_here = any(_timed(talk, s, m) is not None for s in sentence for m in s.mentions)
-        framed = timed_here or _several_told(talk, sentence, names) or (framed and _names_first(talk, sentence, names))
+        intervals = {id(m): _timed(talk, s, m) for s in sentence for m in s.mentions}
+        framed = (
+            any(intervals.values())
+            or _several_told(talk, sentence, names)
+            or (framed and _names_first(talk, sentence, names))
+        )
         for segment in sentence:
             for mention in list(segment.mentions):
-                timed = _timed(talk, segment, mention)
+                timed = intervals[id(mention)]
                 if timed is not None:
                     value, end, start = timed
                     if not _not_next(talk, sentence, segment, mention, start, end):

@@ -25,6 +25,8 @@ def told_apart(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootG
 def _single_feet(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> list[str] | None:
     """The feet named one by one in a sentence, in order; None where several are named at once."""
     named = [g.feet for s in sentence for g in groups.get(s.index, []) if not g.anaphor]
+    if not named:
+        return None
     if any(len(feet) != 1 for feet in named) or len({s.horse for s in sentence}) > 1:
         return None
     return list(dict.fromkeys(feet[0] for feet in named))

@@ -26,6 +26,7 @@ _LEADS = (
     ["make", "that"], ["make", "it"], ["should", "be"], ["so"], ["so", "it", "'s"], ["so", "that", "'s"], ["meaning"],
     ["which", "is"], ["which", "makes", "it"], ["we", "'re", "on"], ["i", "mean"], ["call", "it"], ["no", ","],
 )  # fmt: skip
+_LEADS_END = frozenset(words[-1] for words in _LEADS)
 _TOLD = frozenset({*CLASS_SLOTS, "feet", "measures", "horse"})
 _OWNED = frozenset({"the", "his", "her"})
 _TALK_BACK = 3  # sentences from the foot that was wrong to the word that says so
@@ -78,7 +79,8 @@ def _put_foot_right(talk: Talk, starts: list[int]) -> None:
 def _explained(talk: Talk, starts: list[int], foot: Mention) -> tuple[int | None, int]:
     """Where the talk about the mistake begins, and where the lead to the right foot begins; None when there is none."""
     at = foot.start - (talk.words[foot.start - 1] in _OWNED)
-    lead = max((words for words in _LEADS if talk.words[at - len(words) : at] == words), key=len, default=[])
+    led = talk.words[at - 1] in _LEADS_END
+    lead = max((w for w in _LEADS if talk.words[at - len(w) : at] == w), key=len, default=[]) if led else []
     begin = at - len(lead)
     after = talk.words[foot.end] if foot.end < len(talk.words) else "."
     stop = after in SENTENCE_ENDS or (bool(lead) and after in (",", "and"))

@@ -73,10 +73,12 @@ class UnlistedNames(NameBase):
             behind = self._talk.words[start + 1 : start + 3]
             begins = behind[:1] == ["first"] or behind in (["to", "begin"], ["to", "start"])
             begins = begins or (behind[:1] == ["and"] and first == start + 2)
+            if not begins:
+                continue
             named = tokens.large[start] and not tokens.little[start] and tokens.lowers[start] not in NEVER_NAMES
             named = named and "for" not in self._talk.words[start + 1 : start + 4]  # "Plan first for Banksia"
             opened = self._only_openers(start) or self._said_again(start, start + 1)
-            if begins and named and self._unknown(start) and opened:
+            if named and self._unknown(start) and opened:
                 self._hear(start, start + 1)
                 self._again(start)
                 return
