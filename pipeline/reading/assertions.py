@@ -6,6 +6,7 @@ The order matters: what is denied cannot be doubted, a time overrules a doubt, a
 from __future__ import annotations
 
 from pipeline.reading.again_planned import plan_again
+from pipeline.reading.asked_before import recall_asked
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.denials import deny
 from pipeline.reading.doubts import doubt, doubt_after
@@ -24,11 +25,12 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     """Set the status of every draft; ``groups`` are the feet named in each segment."""
     sentences = talk.sentences()
     announced = False
-    for sentence in sentences:
+    for number, sentence in enumerate(sentences):
         announced = announce(talk, sentence, announced)
         deny(talk, sentence)
         doubt(talk, sentence)
         recall(talk, sentence)
+        recall_asked(talk, sentence, sentences[number - 1] if number else [])
         plan(talk, sentence)
         changed_over(talk, sentence)
         no_longer(talk, sentence, groups)

@@ -43,6 +43,13 @@ _BARE_AFTER = frozenset(
         "it",
         "took",
         "takes",
+        "because",
+        "cause",
+        "since",
+        "where",
+        "though",
+        "only",
+        "if",
         "gets",
         "needs",
         "wants",
@@ -100,12 +107,20 @@ def _numbered(talk: Talk, index: int, after: str) -> bool:
     told = next((m for m in talk.mentions if m.end == index and m.get("units") in _LENGTH_UNITS), None)
     at = told.start if told is not None else index
     behind = any(m.number and m.start == index + 1 for m in talk.mentions)
-    before = any(m.number and m.end == at for m in talk.mentions)
+    before = any(m.number and m.end == at for m in talk.mentions) or _nails_on_each(talk, index)
     if before and (after in _NUMBER_ENDS or behind or _pair_follows(talk, index + 1)):
         return True
     ahead = talk.mention_ending(index)
     led = before or (ahead is not None and ahead.is_any(("feet", "measures")))
     return behind and (led or talk.words[index - 1] in _CLAUSE_OPENERS)
+
+
+def _nails_on_each(talk: Talk, index: int) -> bool:
+    """ "Five nails left, six right", "five nails near, six off"; nails are left over unless the other side follows."""
+    other = {"left": "right", "right": "left", "near": "off", "off": "near"}[talk.words[index]]
+    near = talk.words[index + 1 : index + 5]
+    nails = talk.words[index - 1] in ("nails", "nail") and any(m.number and m.end == index - 1 for m in talk.mentions)
+    return nails and other in near and not SENTENCE_ENDS & set(near[: near.index(other)])
 
 
 def _pair_follows(talk: Talk, at: int) -> bool:

@@ -18,6 +18,30 @@ _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
 _DOUBTED = frozenset({"maybe", "possibly", "perhaps", "might", "could"})
+_LOOKING = frozenset(
+    {"is", "are", "'s", "'re", "was", "were", "looks", "look", "all", "both", "nice", "good", "and", "still"}
+)
+_PARTS = frozenset(
+    [
+        "frog",
+        "frogs",
+        "sole",
+        "soles",
+        "wall",
+        "walls",
+        "horn",
+        "heels",
+        "bars",
+        "bulbs",
+        "bulb",
+        "clenches",
+        "clinches",
+        "nails",
+        "quarters",
+        "sulcus",
+        "laminae",
+    ]
+)
 _TEARING = frozenset({"tore", "ripped", "yanked", "pulled", "kicked"})
 _NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
 _NEW_REACH = 5
@@ -56,9 +80,21 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
         return None
     if first == "shoe_states" and (_torn_off_by_hand(talk, segment, mention) or part_missing(talk, mention)):
         return None
+    if first == "gaits" and _of_a_part(talk, mention):
+        return None
     if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None
     return first
+
+
+def _of_a_part(talk: Talk, mention: Mention) -> bool:
+    """ "The frog's sound", "soles sound as a bell": said of a part of the foot, not of how the horse goes."""
+    if mention.get("gaits") != "sound":
+        return False
+    at = mention.start - 1
+    while at > 0 and talk.words[at] in _LOOKING:
+        at -= 1
+    return at >= 0 and talk.words[at] in _PARTS
 
 
 def _torn_off_by_hand(talk: Talk, segment: Segment, mention: Mention) -> bool:

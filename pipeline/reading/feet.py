@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import pairwise
 
+from pipeline.reading.foot_alone import in_apposition, named_after_all, told_of_itself
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, left_alone, setup_only
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
@@ -128,8 +129,9 @@ def _attach_segment(
             draft.feet = ()
         if draft.slot in HORSE_SLOTS or draft.feet is not None:
             continue  # told with its foot: "toe angles 53 and 51, left and right front"
-        narrower = _in_apposition(talk, sentence, position, groups)
-        if own and narrower is not None and set(narrower) < set(_nearest(draft, segment, own).feet):
+        narrower = in_apposition(talk, sentence, position, groups)
+        wider = _nearest(draft, segment, own).feet if own else _told_or_hand(sentence, position, groups, hand)
+        if narrower is not None and (set(narrower) < set(wider) or not wider):
             draft.feet = narrower
             draft.note("foot: named more exactly behind")
             continue
@@ -169,17 +171,12 @@ def _from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None
     draft.note("foot: still in hand")
 
 
-def _in_apposition(
-    talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]
-) -> Feet | None:
-    """ "He'd lost one in front, the near fore": the foot alone behind a comma is the one meant."""
-    behind = sentence[position + 1] if position + 1 < len(sentence) else None
-    one = "one" in talk.words[sentence[position].start : sentence[position].end]
-    if behind is None or not one or behind.delimiter != "," or behind.drafts or len(groups[behind.index]) != 1:
-        return None
-    group = groups[behind.index][0]
-    rest = {talk.words[i] for i in range(behind.start, behind.end) if not group.start <= i < group.end}
-    return group.feet if rest <= {"the", "his", "her"} else None
+def _told_or_hand(
+    sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None
+) -> Feet:
+    """The feet that "one of them" is one of: those named before in the sentence, else those in hand."""
+    earlier = _earlier_group(sentence, position, groups)
+    return earlier.feet if earlier else hand or ()
 
 
 def _as_well_as(talk: Talk, own: list[FootGroup]) -> Feet | None:
@@ -320,8 +317,10 @@ def _from_list(
                 return None
             continue
         foot_only = not [d for d in later.drafts if d.slot not in HORSE_SLOTS]
-        if foot_only and _named_after_all(talk, later, found[0]):
+        if foot_only and named_after_all(talk, later, found[0]):
             return found[0].feet
+        if foot_only and told_of_itself(talk, later, found[0]):
+            return None
         if foot_only:
             return None if later.past or (later.own_clause and later.joined_by("and", ", and")) else found[0].feet
         denied = _leading_denial(sentence[position]) and _closes_with_or(talk, later)
@@ -331,17 +330,12 @@ def _from_list(
     return None
 
 
-def _named_after_all(talk: Talk, segment: Segment, group: FootGroup) -> bool:
-    """ "I pricked him, near fore that was": the foot comes as an afterthought."""
-    return talk.words[group.end : segment.end] in (["that", "was"], ["that", "is"], ["that", "'s"], ["it", "was"])
-
-
 def _foot_behind(talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> Feet | None:
     """ "Strong at the toe, left front, moderate at the toe, right front": each answer has its foot behind it."""
     following = sentence[position + 1] if position + 1 < len(sentence) else None
     if following is None or following.delimiter != "," or following.drafts or not groups[following.index]:
         return None
-    if left_alone(talk, following):
+    if left_alone(talk, following) or told_of_itself(talk, following, groups[following.index][0]):
         return None
     first_draft = next((s.drafts[0].start for s in sentence if s.drafts), -1)
     first_foot = next(groups[s.index][0].start for s in sentence if groups[s.index])

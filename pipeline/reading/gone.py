@@ -11,6 +11,8 @@ from pipeline.record import Status
 
 _BY_NOW = frozenset({"now", "today", "anymore", "more", "longer"})
 _NOT_ANY = frozenset({"not", "n't", "none", "no", "nothing", "never", "nil"})
+_ONCE = (["there", "was"], ["he", "did"], ["she", "did"], ["it", "did"], ["he", "had"], ["she", "had"], ["it", "had"])
+_CLOSED = ([","], ["but"], ["."], ["before"], ["and"])
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 
@@ -99,11 +101,18 @@ def _gone(talk: Talk, sentence: list[Segment], position: int, cue: Mention, prev
 
 def _resolve_one(talk: Talk, draft: Draft, cue: Mention) -> None:
     plainly = "resolved" in talk.words[cue.start : cue.end]  # "no flare anymore, that's resolved"
+    plainly = plainly or _was_there(talk, draft, cue)
     if draft.slot in ("finding", "gait") and ("denied" not in draft.rules or plainly):
         draft.status = Status.RESOLVED
         draft.dropped = draft.dropped and SOUGHT not in draft.rules
         draft.note("gone")
         draft.evidence.update(cue.literal)
+
+
+def _was_there(talk: Talk, draft: Draft, cue: Mention) -> bool:
+    """ "There's none in the left front, there was, but it's cleared up": denied, and yet there once."""
+    between = talk.words[draft.start : cue.start]
+    return any(between[i : i + 2] in _ONCE and between[i + 2 : i + 3] in _CLOSED for i in range(len(between) - 2))
 
 
 def no_longer(talk: Talk, sentence: list[Segment], groups: Groups) -> None:

@@ -226,8 +226,10 @@ class NumberContext:
         slot = mention.get("measures")
         if slot is None:
             return
-        if (slot in (*ANGLES, *LENGTHS) and len(mention.literal) > 1) or (
-            slot in ("toe_angle", "toe_length") and mention.get("zones") is None
+        if (
+            (slot in (*ANGLES, *LENGTHS) and len(mention.literal) > 1)
+            or (slot in ("toe_angle", "toe_length") and mention.get("zones") is None)
+            or (slot == "hoof_width" and self._words[mention.start] in ("width", "widths"))
         ):
             unit = None
             if self._frame is not None and self._frame.slot in LENGTHS and slot in LENGTHS:

@@ -300,6 +300,9 @@ class NumberReader:
     def _hundreds(self, tokens: Sequence[str], value: int, end: int) -> tuple[int, int]:
         if value == 100:
             pass
+        elif value == 1 and end < len(tokens) and 10 <= self._cardinals.get(tokens[end], 0) < 100:
+            rest, after = self._count(tokens, end)  # "one thirty two" is a hundred and thirty two
+            return (value, end) if rest is None else (100 + int(rest), after)
         elif 1 <= value <= 9 and end < len(tokens) and tokens[end] == "hundred":
             value, end = value * 100, end + 1
         else:

@@ -6,13 +6,14 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
-_DONE = frozenset({"pulled", "removed", "stripped", "took"})
+_DONE = frozenset({"pulled", "removed", "stripped", "took", "taken"})
 _TAKING = _DONE | {"pull", "remove", "strip", "take", "pulling", "removing"}
 _BY_HAND = frozenset(
     {"we", "i", "'ll", "to", "will", "and", "then", "'d", "would", "can", "could", "should", "'re", "'m"}
 )
 _SUBJECTS = frozenset({"i", "we", "he", "she"})
 _WHOSE = frozenset({"both", "the", "his", "her", "all", "those", "that"})
+_I_HAVE = (["i", "'ve"], ["we", "'ve"], ["i", "have"], ["we", "have"])
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
 _PULLED = 3
 
@@ -71,7 +72,9 @@ def _taking(talk: Talk, foot: Mention) -> int | None:
     if at is None or any(m.is_any(("work", "shoe_states")) for m in talk.holding(at)):
         return None
     verb, subject = talk.words[at], talk.words[at - 1] if at else "."
-    if verb in ("took", "take") and talk.words[foot.end : foot.end + 1] != ["off"]:
+    if verb in ("took", "take", "taken") and talk.words[foot.end : foot.end + 1] != ["off"]:
+        return None
+    if verb == "taken" and talk.words[at - 2 : at] not in _I_HAVE:
         return None
     if verb not in _DONE and subject not in _BY_HAND:
         return None

@@ -27,8 +27,10 @@ from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
 from pipeline.reading.misnamed import another_horses_number, found_on_another, misnamed, without_animals
 from pipeline.reading.missing_shoes import draft_came_without
+from pipeline.reading.nailed import draft_nailed
 from pipeline.reading.nameless import mark_others
 from pipeline.reading.notes import not_understood, notes_of
+from pipeline.reading.one_of_a_pair import name_one_of_a_pair
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.passive import draft_passive
 from pipeline.reading.places import leave_out_places
@@ -147,6 +149,7 @@ def _mark_feet(talk: Talk) -> None:
     mark_short_feet(talk)
     mark_bare_sides(talk)
     pair_behind(talk)
+    name_one_of_a_pair(talk)
     mark_counted_feet(talk)
     mark_exceptions(talk)
     mark_three_of_four(talk)
@@ -186,6 +189,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_came_without(talk)
     draft_white_line(talk)
     draft_responses(talk)
+    draft_nailed(talk)
     draft_in_order(talk)
     MeasureReader(talk).read()
     draft_times(talk, {i for s in found.spans for i in range(s.start, s.end)})

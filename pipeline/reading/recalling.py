@@ -212,6 +212,7 @@ def _recall_recent(segment: Segment, later: list[Segment]) -> None:
 def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
     """ "We'll try bars in the spring": a season behind a plan is to come."""
     planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))
+    planned = planned or bool({"can", "could"} & set(talk.words[sentence[0].start : cue.start]))
     return planned and talk.words[cue.start] in ("in", "over")
 
 

@@ -7,6 +7,7 @@ back the statement before it.
 
 from __future__ import annotations
 
+from pipeline.reading.asked_before import of_another_time
 from pipeline.reading.exchanges import (
     kind_of,
     opened_sentence,
@@ -107,7 +108,7 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
         return _drop_cues(run)
     if _turns_back(talk, run[-1]):
         return None
-    if _of_the_other(talk, run[-1]):
+    if _of_the_other(talk, run[-1]) or of_another_time(talk, run[0]):
         return _drop_cues(run)
     named = other_named(talk, run[-1])
     if named is not None:
@@ -310,7 +311,8 @@ def _right_beside(talk: Talk, run: list[Mention], olds: list[Mention], new: Ment
     if not olds:
         return False
     gap = talk.words[olds[-1].end : run[0].start] + talk.words[run[-1].end : new.start]
-    return set(gap) <= {","}
+    closed = talk.words[new.end : new.end + 1] in ([","], ["."], [])
+    return set(gap) <= ({",", "on", "in", "under", "the"} if closed else {","})
 
 
 def _another_named(talk: Talk, cue: Mention) -> bool:

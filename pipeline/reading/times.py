@@ -39,6 +39,9 @@ _SCORED = ("body_condition", "cresty_neck", "obel")
 _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
 _SETTLED = frozenset({"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book"})
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
+_COMING_BACK = frozenset(
+    {"of", "them", "in", "on", "at", "for", "again", "back", "due", "can", "go", "are", "'re", "to"}
+)
 _ASKED = frozenset({"asked", "wanted", "asking", "liked"})
 _NAMED_BY = frozenset(
     {
@@ -88,8 +91,10 @@ def draft_times(talk: Talk, names: set[int]) -> None:
                     value, end, start = timed
                     if not _not_next(talk, sentence, segment, mention, start, end):
                         _add(segment, value, start, end)
-                elif _back_in(talk, segment, mention) or (
-                    framed and mention.number is not None and _bare(talk, segment, mention, names)
+                elif (
+                    _back_in(talk, segment, mention)
+                    or _for_the_pair(talk, sentence, mention)
+                    or (framed and mention.number is not None and _bare(talk, segment, mention, names))
                 ):
                     value = mention.number.value if mention.number is not None else Fraction(0)
                     _add(segment, value, mention.start, mention.end)
@@ -116,6 +121,19 @@ def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
     seen = talk.words[max(0, mention.start - 3) : mention.start]
     again = len(seen) == 3 and seen[0] in _SEEING and seen[1] in ("him", "her", "them") and seen[2] == "in"
     return closes and (led or again) and not segment.having("feet")
+
+
+def _for_the_pair(talk: Talk, sentence: list[Segment], mention: Mention) -> bool:
+    """ "Both in six.", "the pair of them again in seven.": of all horses told of, with nothing else in the sentence."""
+    number = mention.number
+    if number is None or mention.dropped or number.aughts is not None or not 1 < number.value <= _MOST_WEEKS:
+        return False
+    start, end = sentence[0].start, sentence[-1].end
+    told = next((m for m in talk.starting_in(start, start + 2) if m.get("horse_cues") in ("pair", "all")), None)
+    led = talk.words[mention.start - 1] in ("in", "on", "at", "for")
+    led = led or talk.words[mention.start - 2 : mention.start] == ["go", "to"]
+    alone = told is not None and mention.end == end and led
+    return alone and told is not None and set(talk.words[told.end : mention.start]) <= _COMING_BACK
 
 
 def _several_told(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
@@ -241,7 +259,8 @@ def _name_before(segment: Segment, talk: Talk, names: set[int]) -> bool:
     if before is None or before.sentence != segment.sentence:
         return False
     led = talk.words[before.end - 1] in ("in", "at", "for", "on") and before.end - 2 in names
-    return led or (before.end - 1 in names and not before.drafts)
+    last = before.end - 2 if talk.words[before.end - 1] == "'s" else before.end - 1
+    return led or (last in names and not before.drafts)
 
 
 def _add(segment: Segment, value: Fraction, start: int, end: int) -> None:

@@ -9,6 +9,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
+_LEADING_IN = frozenset({"in", "at", "on", "along", "over", "across", "round", "around"})
 _ZONED = frozenset({"finding", "tester"})
 _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
@@ -269,8 +270,34 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
             sentence = [s for s in talk.segments if draft.segment.sentence <= s.sentence <= segment.sentence]
             position = sentence.index(segment)
         draft = _narrow(draft, sentence, position, groups) if draft is not None else None
+    draft = _at_its_place(talk, sentence, draft, mention) if draft is not None else None
     if draft is None or draft.severity is not None or draft.status is Status.ABSENT:
         return
-    draft.severity = Severity(mention.readings["severities"])
-    draft.evidence.update(mention.literal)
-    draft.note(f"severity: {draft.severity}")
+    for graded in [draft, *_twins(talk, draft, mention)]:
+        graded.severity = Severity(mention.readings["severities"])
+        graded.evidence.update(mention.literal)
+        graded.note(f"severity: {graded.severity}")
+
+
+def _at_its_place(talk: Talk, sentence: list[Segment], draft: Draft, mention: Mention) -> Draft:
+    """ "Thrush, mild in the frog and severe in the sulcus", "in the frog, mild, and in the sulcus, severe"."""
+    several = sum(len(s.having("severities")) for s in sentence) > 1
+    same = [d for d in draft.segment.drafts if (d.start, d.value, d.feet) == (draft.start, draft.value, draft.feet)]
+    places = {d.zone: d for d in same if d.zone is not None and d.slot == "finding"}
+    zones = [m for s in sentence for m in s.having("zones") if m.readings["zones"] in places]
+    if not several or len(places) < 2 or len(zones) < 2:
+        return draft
+    behind = [m for m in zones if 0 < m.start - mention.end <= 2 and talk.words[mention.end] in _LEADING_IN]
+    before = [m for m in zones if m.end <= mention.start]
+    near = behind[:1] or before[-1:]
+    return places[near[0].readings["zones"]] if near else draft
+
+
+def _twins(talk: Talk, draft: Draft, mention: Mention) -> list[Draft]:
+    """ "Thrush in the frog and the sulcus, bad": the same finding at the second place has the degree too."""
+    same = [d for d in draft.segment.drafts if (d.start, d.value, d.feet) == (draft.start, draft.value, draft.feet)]
+    same = [d for d in same if d is not draft and d.slot == "finding" and not d.dropped and d.severity is None]
+    placed = [i for d in (draft, *same) for i in d.evidence]
+    between = bool(placed) and min(placed) < mention.start < max(placed)
+    ahead = mention.end <= draft.start  # "bad thrush in the frog and the sulcus"
+    return same if ahead or not between else []

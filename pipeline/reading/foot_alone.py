@@ -1,0 +1,39 @@
+"""A foot alone in its segment behind a statement: the one that was meant, or the subject of a clause of its own."""
+
+from __future__ import annotations
+
+from pipeline.reading.foot_groups import FootGroup
+from pipeline.reading.talk import Feet, Segment, Talk
+
+_POINTS_OUT = frozenset({"the", "his", "her", "it", "was", "'s", "is", "that", "being"})
+_A_SHOE = (["front", "shoe"], ["fore", "shoe"], ["hind", "shoe"], ["back", "shoe"])
+_THE_WORST = frozenset({"worst", "worse", "one", "culprit", "bad"})
+_SUBJECT_OF = frozenset({"are", "is", "'s", "'re", "was", "were", "stay", "stays", "do", "does", "did", "look"})
+
+
+def in_apposition(
+    talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]
+) -> Feet | None:
+    """ "He'd lost one in front, the near fore", "one of them was loose, it was the near hind": the one meant."""
+    behind = sentence[position + 1] if position + 1 < len(sentence) else None
+    words = talk.words[sentence[position].start : sentence[position].end]
+    one = "one" in words or any(words[i : i + 2] in _A_SHOE for i in range(len(words) - 1))
+    if behind is None or not one or behind.delimiter != "," or behind.drafts or len(groups[behind.index]) != 1:
+        return None
+    group = groups[behind.index][0]
+    rest = {talk.words[i] for i in range(behind.start, behind.end) if not group.start <= i < group.end}
+    return group.feet if rest <= _POINTS_OUT else None
+
+
+def told_of_itself(talk: Talk, segment: Segment, group: FootGroup) -> bool:
+    """ "Hinds, size six, toe clips, fronts are fine": a foot that is the subject of its own clause closes no list."""
+    leads = set(talk.words[segment.start : group.start]) <= {"the", "his", "her", "both"}
+    behind = talk.words[group.end : segment.end]
+    if _THE_WORST & set(behind):
+        return False  # "thrush in three of them, left hind's the worst"
+    return leads and bool(behind) and behind[0] in _SUBJECT_OF and not named_after_all(talk, segment, group)
+
+
+def named_after_all(talk: Talk, segment: Segment, group: FootGroup) -> bool:
+    """ "I pricked him, near fore that was": the foot comes as an afterthought."""
+    return talk.words[group.end : segment.end] in (["that", "was"], ["that", "is"], ["that", "'s"], ["it", "was"])

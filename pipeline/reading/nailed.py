@@ -1,0 +1,75 @@
+"""The nail line told by the nails themselves: "nailed a bit low", "the nails came out good and high"."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Segment, Talk
+
+_LIGHT = frozenset(
+    [
+        "him",
+        "her",
+        "it",
+        "them",
+        "on",
+        "a",
+        "bit",
+        "little",
+        "touch",
+        "shade",
+        "tad",
+        "wee",
+        "too",
+        "quite",
+        "pretty",
+        "fairly",
+        "out",
+        "up",
+        "in",
+        "all",
+        "nice",
+        "and",
+        "good",
+    ]
+)
+_CAME = frozenset({"came", "come", "coming", "ended", "finished"})
+_LOW = frozenset({"low", "lowish"})
+_GOOD = frozenset({"good", "level", "even", "high", "nice", "nicely", "well", "sweet"})
+_REACH = 6
+
+
+def draft_nailed(talk: Talk) -> None:
+    """A ``nail_line`` draft where nails are said to be low, or to have come out well, without the word line."""
+    for segment in talk.segments:
+        if segment.having("nail_line_heads"):
+            continue
+        for at in range(segment.start, segment.end):
+            if talk.words[at] == "nailed":
+                _add(talk, segment, at, at + 1, _LOW)
+            elif talk.words[at] == "nails" and talk.words[at + 1 : at + 2] and talk.words[at + 1] in _CAME:
+                _add(talk, segment, at, at + 2, _LOW | _GOOD)
+    for segment in talk.segments:
+        segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
+def _add(talk: Talk, segment: Segment, start: int, at: int, answers: frozenset[str]) -> None:
+    """Add the draft when one of the answers closes a short run of little words behind the verb."""
+    stop = min(segment.end, at + _REACH)
+    end = next((i for i in range(at, stop) if talk.words[i] in answers and not _goes_on(talk, segment, i)), None)
+    if end is None or not set(talk.words[at:end]) <= _LIGHT | answers or _taken(segment, end):
+        return
+    draft = Draft("nail_line", "low" if talk.words[end] in _LOW else "good", segment, start, end + 1)
+    draft.evidence.update({start, end})
+    draft.note("nail_line: by the nails")
+    segment.drafts.append(draft)
+
+
+def _goes_on(talk: Talk, segment: Segment, at: int) -> bool:
+    """ "Nice and even": the word before "and" does not close it."""
+    return talk.words[at + 1 : at + 2] == ["and"] and at + 1 < segment.end
+
+
+def _taken(segment: Segment, at: int) -> bool:
+    """Whether the word belongs to something else that was found."""
+    mention: Mention | None = next((m for m in segment.mentions if at in m.literal), None)
+    return mention is not None and not mention.is_any(("nail_lines", "severities", "manners", "fillers", "horse_cues"))

@@ -1,0 +1,56 @@
+"""A foot that is the subject of a clause of its own closes no list before it, and one of its own after all does."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES: list[tuple[str, list[str]]] = [
+    (
+        "Tally. New steel on the hinds, size six, toe clips, fronts are fine and stay on.",
+        ["LH+RH clips toe", "LH+RH shoe_material steel", "LH+RH shoe_size 6", "LH+RH work new_shoe"],
+    ),
+    (
+        "Tally. Reset the hinds, six nails, side clips, fronts weren't due.",
+        ["LH+RH clips side", "LH+RH nails 6", "LH+RH work reset"],
+    ),
+    (
+        "Tally. New shoes in front, size two, leather pads, hinds stay bare.",
+        ["LF+RF pad leather", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+    ),
+    ("Tally. Trimmed the fronts, mild flare, hinds look well.", ["LF+RF finding flare ~mild", "LF+RF work trim"]),
+    (
+        "Tally. Rims on the fronts, aluminum, the hinds do without.",
+        ["LF+RF shoe_material aluminum", "LF+RF shoe_type rim"],
+    ),
+    (
+        "Buck. Reset in front, rolled toes, silicone, the hinds were done last week.",
+        ["LF+RF packing silicone", "LF+RF shoe_type rolled_toe", "LF+RF work reset"],
+    ),
+    (
+        "Buck. Hinds shod, road nails, six each, his fronts are in good order.",
+        ["LH+RH nails 6", "LH+RH traction road_nails"],
+    ),
+    (
+        "Buck. New plates in front, size five, the hinds is another day's work.",
+        ["LF+RF shoe_size 5", "LF+RF shoe_type racing_plate", "LF+RF work new_shoe"],
+    ),
+    (
+        "Buck. Glue-ons on the fronts, plastic, both hinds are all right as they are.",
+        ["LF+RF shoe_material plastic", "LF+RF shoe_type glue_on"],
+    ),
+    (
+        "Buck. Fronts reset, six nails, quarter clips, hinds did not need it.",
+        ["LF+RF clips quarter", "LF+RF nails 6", "LF+RF work reset"],
+    ),
+    ("Buck. I pricked him, near fore that was.", ["LF finding quicked"]),
+    ("Buck. Thrush in three of them, left hind's the worst.", ["LH finding thrush"]),
+    ("Buck. Corn, bruise, left front.", ["LF finding bruise", "LF finding corn"]),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
+def test_foot_alone(read: Read, text: str, expected: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck")[0]) == expected

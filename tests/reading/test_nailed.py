@@ -1,0 +1,31 @@
+"""The nail line told by the nails."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES: list[tuple[str, list[str]]] = [
+    ("Tally. Left front nailed low.", ["LF nail_line low"]),
+    ("Tally. Nails came out low on the off fore.", ["RF nail_line low"]),
+    ("Tally. Nailed him a bit low on the left front.", ["LF nail_line low"]),
+    (
+        "Tally. New shoes in front, six nails, nailed low.",
+        ["LF+RF nail_line low", "LF+RF nails 6", "LF+RF work new_shoe"],
+    ),
+    ("Tally. Right hind reset, nailed it too low.", ["RH nail_line low", "RH work reset"]),
+    ("Tally. The nails came out nice and even on both fronts.", ["LF+RF nail_line good"]),
+    ("Buck. Left front, the nails came out a bit low.", ["LF nail_line low"]),
+    ("Buck. Near hind, nails came up good and high.", ["LH nail_line good"]),
+    ("Buck. Both hinds, nails came out level.", ["LH+RH nail_line good"]),
+    ("Buck. Off fore nailed a touch low.", ["RF nail_line low"]),
+    ("Buck. Nailed the same shoe back on the left front, low heels on him.", ["LF work put_back"]),
+    ("Buck. Reset in front, nail line low.", ["LF+RF nail_line low", "LF+RF work reset"]),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
+def test_nailed(read: Read, text: str, expected: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck")[0]) == expected

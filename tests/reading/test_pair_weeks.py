@@ -1,0 +1,102 @@
+"""Weeks for the pair in a sentence of their own, and a number behind a name and a filler."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES: list[tuple[str, dict[str | None, list[str]]]] = [
+    (
+        "Tally trimmed. Buck trimmed. Both in six.",
+        {
+            "Tally": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. The pair in five.",
+        {
+            "Tally": ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. The pair of them again in seven.",
+        {
+            "Tally": ["- next_visit_weeks 7 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 7 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. All of them in six.",
+        {
+            "Tally": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. The two of them back in four.",
+        {
+            "Tally": ["- next_visit_weeks 4 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 4 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. Both are due in eight.",
+        {
+            "Tally": ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. Everybody in five.",
+        {
+            "Tally": ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. Both on six.",
+        {
+            "Tally": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. The both of them can go to ten.",
+        {
+            "Tally": ["- next_visit_weeks 10 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 10 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. Tally's four weeks, Buck's, hmm, eight.",
+        {
+            "Tally": ["- next_visit_weeks 4 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. Tally's in five weeks, Buck's, uh, six.",
+        {
+            "Tally": ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. Five weeks for Tally, Buck, hmm, seven.",
+        {
+            "Tally": ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 7 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    ("Tally. Reset both fronts. Both in size six.", {"Tally": ["LF+RF shoe_size 6", "LF+RF work reset"]}),
+    ("Tally. New shoes in front. Both in steel.", {"Tally": ["LF+RF shoe_material steel", "LF+RF work new_shoe"]}),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
+def test_pair_weeks(read: Read, text: str, expected: dict[str | None, list[str]]) -> None:
+    assert {v.horse: told(v) for v in read(text, "Tally", "Buck")} == expected

@@ -1,0 +1,33 @@
+"""What is denied today and was there once is gone."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES: list[tuple[str, list[str]]] = [
+    (
+        "Tally. Thrush in the left hind. There's none in the right hind, there was, but it's cleared up.",
+        ["LH finding thrush", "RH finding thrush resolved"],
+    ),
+    ("Tally. No thrush in the left hind, he had, but it's gone.", ["LH finding thrush resolved"]),
+    ("Tally. No abscess in the near fore now, there was, and it's healed.", ["LF finding abscess resolved"]),
+    ("Tally. No corn in the off fore, there was, it's grown out.", ["RF finding corn resolved"]),
+    ("Tally. No heat in the left front, there was, but it's gone now.", ["LF finding heat resolved"]),
+    ("Buck. There's no bruise in the right front, she had, but it's cleared.", ["RF finding bruise resolved"]),
+    ("Buck. That right hind abscess blew out last week, he's over it now.", ["RH finding abscess resolved"]),
+    ("Buck. The bruise in the near fore, he's well over it.", ["LF finding bruise resolved"]),
+    ("Buck. Mud fever on both hinds at Easter, she's over it now.", ["LH+RH finding scratches resolved"]),
+    (
+        "Buck. No thrush in the left hind, and the crack's gone from the right hind.",
+        ["LH finding thrush absent", "RH finding crack resolved"],
+    ),
+    ("Buck. Iodine over it, left hind.", ["LH treatment iodine"]),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
+def test_resolved_after_all(read: Read, text: str, expected: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck")[0]) == expected

@@ -1,0 +1,60 @@
+"""More plain words for what was read already: wraps, believing, manners, seasons, shoes taken off, a hundred and so."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES: list[tuple[str, list[str]]] = [
+    ("Tally. Poultice and a wrap on the left hind.", ["LH treatment bandage", "LH treatment poultice"]),
+    ("Tally. Off fore, drained it and put a wrap on.", ["RF treatment bandage", "RF treatment drained"]),
+    ("Tally. Left hind, I believe it's a corn.", ["LH finding corn suspected"]),
+    ("Tally. I believe there's an abscess in the left hind.", ["LH finding abscess suspected"]),
+    ("Tally. Right front, I want to say there's a bruise.", ["RF finding bruise suspected"]),
+    ("Tally. The lad said it was a corn in the near fore and I believe him.", ["LF finding corn"]),
+    ("Tally. Both fronts were toed long.", ["LF+RF finding long_toe"]),
+    ("Tally. Left front is long in his toes.", ["LF finding long_toe"]),
+    ("Tally's a gent to shoe.", ["- manner quiet"]),
+    ("Tally is a pleasure to trim.", ["- manner quiet"]),
+    ("Tally. She's an angel to do.", ["- manner quiet"]),
+    ("Tally dozed off on me.", ["- manner quiet"]),
+    ("Tally. He nodded off.", ["- manner quiet"]),
+    ("Tally. He's nodding on the left front.", ["LF gait lame"]),
+    (
+        "Buck. She was two out of five on the right hind before Easter, sound now.",
+        ["- gait sound", "RH lameness 2 history"],
+    ),
+    ("Buck. He had studs in the hinds before Thanksgiving.", ["LH+RH traction studs history"]),
+    (
+        "Buck. He was three out of five on the near fore around Christmas, sound today.",
+        ["- gait sound", "LF lameness 3 history"],
+    ),
+    ("Buck. We can try boots behind in the spring.", ["LH+RH shoe_type boot planned"]),
+    ("Buck. They can go to glue-ons in front if he won't hold those.", ["LF+RF shoe_type glue_on planned"]),
+    ("Buck. He can go ten weeks.", ["- next_visit_weeks 10 planned"]),
+    (
+        "Buck. I've taken both front shoes off and she's standing in boots.",
+        ["LF+RF shoe_type boot", "LF+RF work removed"],
+    ),
+    ("Buck. I've taken his hind shoes off.", ["LH+RH work removed"]),
+    ("Buck. We have taken the front shoes off and left them off.", ["LF+RF work removed"]),
+    (
+        "Buck. Hoof width near fore one thirty-two, off fore one twenty-eight.",
+        ["LF hoof_width 132", "RF hoof_width 128"],
+    ),
+    (
+        "Buck. Width of the near fore one hundred and twenty, the off fore one thirty-two.",
+        ["LF hoof_width 120", "RF hoof_width 132"],
+    ),
+    ("Buck. Width on the left front one fifteen.", ["LF hoof_width 115"]),
+    ("Buck. Borium on the fronts, sorry, on the hinds, nothing on the fronts.", ["LH+RH traction borium"]),
+    ("Buck. Leather pads on the fronts, no, on the hinds, nothing in front.", ["LH+RH pad leather"]),
+    ("Buck. Studs in the hinds, I mean in the fronts.", ["LF+RF traction studs"]),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
+def test_said_plainly(read: Read, text: str, expected: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck")[0]) == expected
