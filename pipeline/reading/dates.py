@@ -60,6 +60,7 @@ def day_at(words: Sequence[str], index: int, day: date) -> _Day | None:
         or _month_and_day(words, index, day)
         or _weekday(words, index, day)
         or _this_day_week(words, index, day)
+        or _next_week(words, index, day)
     )
 
 
@@ -84,6 +85,17 @@ def _this_day_week(words: Sequence[str], index: int, day: date) -> _Day | None:
     if more is None or list(words[index + led + 1 : index + led + 2]) == ["ago"]:
         return None
     return day + timedelta(days=more + (words[index] == "tomorrow")), index, index + led + 1
+
+
+def _next_week(words: Sequence[str], index: int, day: date) -> _Day | None:
+    """ "Next week" is a week on, "next month" four, "the week after next" two."""
+    if list(words[index : index + 3]) == ["week", "after", "next"]:
+        return day + timedelta(days=14), index, index + 3
+    behind = list(words[index : index + 2])
+    parted = index > 0 and words[index - 1] in ("of", "early", "late", "mid", "till", "until")
+    if behind not in (["next", "week"], ["next", "month"]) or parted:
+        return None
+    return day + timedelta(days=7 if behind[1] == "week" else 28), index, index + 2
 
 
 def _coming(words: Sequence[str], start: int, end: int) -> int | None:

@@ -123,6 +123,11 @@ class MentionFinder:
         kept = [m for m in chosen if counted.isdisjoint(m.literal)]
         return sorted(kept + numbers, key=lambda m: (m.start, m.end))
 
+    def meaning(self, form: str) -> dict[str, str]:
+        """The classes of a form of the vocabulary, with its canonical name in each; empty when it has no such form."""
+        found = self._meaning.get(language().vocab.strings[form], [])
+        return {name: canonical for name, canonical, match, _ in found if match is not MatchKind.SOUND_ALIKE}
+
     def _counts(self, tokens: Tokens, mention: Mention) -> bool:
         return mention.end < len(tokens.words) and tokens.words[mention.end] in self._counted
 

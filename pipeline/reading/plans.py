@@ -31,6 +31,7 @@ _BARE = frozenset({"he", "she", "gets", "goes", "any"})
 _GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
 _IS_DOING = ("'m", "putting")
+_SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
 _NEXT_WEEK = Sayings("next week")
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
@@ -46,6 +47,7 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
             _drop_unplanned(talk, sentence, position)
         if not segment.drafts:
             continue
+        _would_do(talk, segment)
         ahead = any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
         whole = ahead or _set_for_a_day(talk, sentence, position)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
@@ -69,6 +71,16 @@ def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
         _give_up(talk, sentence, cue)
     for cue in segment.having("plans", "before"):
         _drop_feared(talk, segment, cue)
+
+
+def _would_do(talk: Talk, segment: Segment) -> None:
+    """ "Boots would do in front", "a rim pad would be plenty": put forward, not put on."""
+    for at in range(segment.start + 1, segment.end - 1):
+        if talk.words[at] in ("would", "'d") and talk.words[at + 1] in _SERVING | {"be"}:
+            if talk.words[at + 1] == "be" and talk.words[at + 2 : at + 3] not in (["enough"], ["plenty"]):
+                continue
+            for draft in [d for d in segment.drafts if d.end <= at and d.slot in PLANNABLE - ALWAYS_PLANNED]:
+                _plan_one(draft)
 
 
 def announce(talk: Talk, sentence: list[Segment], announced: bool) -> bool:

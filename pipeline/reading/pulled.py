@@ -5,6 +5,8 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import FEET
+from pipeline.vocabulary import CLASS_SLOTS
 
 _DONE = frozenset({"pulled", "removed", "stripped", "took", "taken"})
 _TAKING = _DONE | {"pull", "remove", "strip", "take", "pulling", "removing"}
@@ -15,6 +17,7 @@ _SUBJECTS = frozenset({"i", "we", "he", "she"})
 _WHOSE = frozenset({"both", "the", "his", "her", "all", "those", "that"})
 _I_HAVE = (["i", "'ve"], ["we", "'ve"], ["i", "have"], ["we", "have"])
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
+_IN_A_PLACE = frozenset({"in", "at", "under", "on", "by"})
 _PULLED = 3
 
 
@@ -38,6 +41,21 @@ def draft_pulled_by_hand(talk: Talk) -> None:
             _add(talk, at, "work", "removed", "work: taken off by hand", set(foot.literal))
         elif talk.words[foot.end - 1] in ("shoe", "shoes") and talk.words[foot.end : foot.end + 3] in _LEFT_OFF:
             _add(talk, foot.end - 1, "work", "removed", "work: taken off by hand", set(foot.literal))
+
+
+def draft_left_behind(talk: Talk) -> None:
+    """ "He left his right front in the creek": the shoe that the horse lost."""
+    for foot in [m for m in talk.having("feet") if m.readings["feet"] in FEET]:
+        at = foot.start - 2 if talk.words[foot.start - 1] in ("his", "her", "the", "a", "its") else foot.start - 1
+        if at < 1 or talk.words[at] != "left" or talk.words[at - 1] in ("i", "we", "have", "'ve"):
+            continue
+        behind = talk.words[foot.end : foot.end + 4]
+        while behind and behind[0] in ("out", "back", "down", "behind", "over", "shoe"):
+            behind = behind[1:]
+        where = talk.mention_starting(foot.end + 2)
+        trade = where is not None and where.is_any(CLASS_SLOTS)
+        if len(behind) > 1 and behind[0] in _IN_A_PLACE and behind[1] in ("the", "a", "that", "some") and not trade:
+            _add(talk, at, "shoe_state", "lost", "shoe_state: left behind", set(foot.literal))
 
 
 def draft_coming_off(talk: Talk) -> None:

@@ -7,6 +7,7 @@ from datetime import date
 
 from pipeline.reading.assertions import assert_all
 from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
+from pipeline.reading.clipped import complete_clipped
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.dates import draft_dates
 from pipeline.reading.dealt_weeks import deal_weeks
@@ -35,7 +36,13 @@ from pipeline.reading.other_side import complete_sides
 from pipeline.reading.passive import draft_passive
 from pipeline.reading.places import leave_out_places
 from pipeline.reading.pointed_out import point_out
-from pipeline.reading.pulled import draft_came_off, draft_coming_off, draft_pulled, draft_pulled_by_hand
+from pipeline.reading.pulled import (
+    draft_came_off,
+    draft_coming_off,
+    draft_left_behind,
+    draft_pulled,
+    draft_pulled_by_hand,
+)
 from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
@@ -118,6 +125,7 @@ class Reader:
         soften_stops(talk)
         join_headings(talk)
         _mark_feet(talk)
+        complete_clipped(talk, finder.meaning)
         strikes = _put_right(talk)
         exact = [e for e in exact if not any(m.dropped and "horse" in m.readings and m.start == e[0] for m in mentions)]
         point_out(talk)
@@ -183,6 +191,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_vet_wished(talk)
     draft_pulled(talk)
     draft_pulled_by_hand(talk)
+    draft_left_behind(talk)
     draft_coming_off(talk)
     draft_came_off(talk)
     draft_passive(talk)

@@ -87,6 +87,9 @@ def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[S
     """The segments that a strike takes back: its own sentence so far, or the one before when it opens a sentence."""
     sentence = [s for s in before if s.sentence == before[-1].sentence]
     drafted = [s for s in sentence if any(d.start < strike.at for d in s.drafts)]
+    last = [s for s in sentence if s.end <= strike.at]
+    if drafted and last and last[-1].own_clause and not last[-1].drafts and last[-1].having("feet"):
+        return []  # "thrush in the right hind, and the left's not so bad, leave that out": it was no fact
     if drafted:
         return drafted[-1:] if _broken_off(talk, strike) else drafted
     number = before[-1].sentence - 1

@@ -1,0 +1,64 @@
+"""A correction cut short: in "rim pads, no, mesh" and "toe clips, I mean quarter" the noun is that of the word before."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from pipeline.reading.exchanges import kind_of, window
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+from pipeline.record import MatchKind
+
+Lookup = Callable[[str], dict[str, str]]
+_CLASSES = ("pads", "clips", "shoe_types", "packings")
+_CLOSING = frozenset({",", ".", "and", "on", "in", "under", "up", "behind", "all", "both", "i", "not"})
+_LEADING = frozenset(
+    {",", "wait", "they", "it", "'re", "'s", "was", "were", "the", "make", "that", "uh", "um", "actually"}
+)
+
+
+def complete_clipped(talk: Talk, lookup: Lookup) -> None:
+    """Make a mention of the one word behind a repair cue that names, with the noun said before, another of its kind.
+
+    ``lookup`` gives the classes of a form of the vocabulary with its canonical name in each.
+    """
+    for cue in [m for m in talk.mentions if m.get("taking_back") == "repair"]:
+        at = cue.end
+        while at < len(talk.words) and (talk.words[at] in _LEADING or _is_cue(talk, at)):
+            at += 1
+        behind = talk.words[at + 1] if at + 1 < len(talk.words) else "."
+        if at >= len(talk.words) or behind not in _CLOSING:
+            continue
+        old = _said_before(talk, cue)
+        if old is not None:
+            _complete(talk, old, at, lookup)
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _is_cue(talk: Talk, at: int) -> bool:
+    mention = talk.mention_starting(at)
+    return mention is not None and mention.get("taking_back") == "repair"
+
+
+def _said_before(talk: Talk, cue: Mention) -> Mention | None:
+    """The last thing of two words or more that can be put right, in the sentence of the cue or the one before."""
+    start = window(talk, cue.start)
+    told = [m for m in talk.mentions if start <= m.start and m.end <= cue.start and m.is_any(_CLASSES)]
+    return told[-1] if told and len(told[-1].literal) > 1 else None
+
+
+def _complete(talk: Talk, old: Mention, at: int, lookup: Lookup) -> None:
+    kind = kind_of(old)
+    here = talk.mention_starting(at)
+    if kind not in _CLASSES or (here is not None and (here.end != at + 1 or kind_of(here) == kind)):
+        return
+    noun = talk.words[old.end - 1]
+    named = lookup(f"{talk.words[at]} {noun}").get(kind) or lookup(f"{talk.words[at]} {noun.removesuffix('s')}").get(
+        kind
+    )
+    if named is None:
+        return
+    if here is not None:
+        here.readings, here.number = {kind: named}, None
+        return
+    talk.mentions.append(Mention(at, at + 1, (at,), {kind: named}, MatchKind.VARIANT))

@@ -1,0 +1,29 @@
+"""Coming back next week is a week on, next month four; what others do next week is no visit."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES: list[tuple[str, list[str]]] = [
+    ("Tally. I'll see her next week.", ["- next_visit_weeks 1 planned"]),
+    ("Tally. See him next week.", ["- next_visit_weeks 1 planned"]),
+    ("Tally. Back next week to look at that foot.", ["- next_visit_weeks 1 planned"]),
+    ("Tally. Next visit the week after next.", ["- next_visit_weeks 2 planned"]),
+    ("Tally. I'm due back next month.", ["- next_visit_weeks 4 planned"]),
+    ("Tally. Booked for next month.", ["- next_visit_weeks 4 planned"]),
+    ("Tally. I'll drop in next week.", ["- next_visit_weeks 1 planned"]),
+    ("Buck. See them again next week.", ["- next_visit_weeks 1 planned"]),
+    ("Buck. I'll call back next week.", ["- next_visit_weeks 1 planned"]),
+    ("Buck. See her the week after next.", ["- next_visit_weeks 2 planned"]),
+    ("Buck. The vet's back next week.", []),
+    ("Buck. They race next week.", []),
+    ("Buck. He isn't due till next week.", []),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
+def test_next_week(read: Read, text: str, expected: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck")[0]) == expected

@@ -1,0 +1,33 @@
+"""The same ones nailed back are a reset; the inner and the outer of two places is the side of it."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES: list[tuple[str, list[str]]] = [
+    ("Tally. Fronts off, nailed the same ones back, six apiece.", ["LF+RF nails 6", "LF+RF work reset"]),
+    (
+        "Tally. Off fore was loose, so I took the pair of fores off and nailed the same ones back, six apiece.",
+        ["LF+RF nails 6", "LF+RF work reset", "RF shoe_state loose"],
+    ),
+    ("Tally. Hinds off and the same pair back on.", ["LH+RH work reset"]),
+    ("Tally. Loose off hind, put back tight with six nails.", ["RH nails 6", "RH shoe_state loose", "RH work reset"]),
+    ("Tally. Near fore loose, nailed it back tight.", ["LF shoe_state loose", "LF work reset"]),
+    ("Tally. Took the fronts off, tacked the same ones back on.", ["LF+RF work reset"]),
+    ("Tally. Near hind crack in the quarter, the outer one.", ["LH finding crack @lateral_quarter"]),
+    ("Buck. Bruise at the heel of the near fore, the inner one.", ["LF finding bruise @medial_heel"]),
+    ("Buck. Flare at the quarter of the left hind, the outer one.", ["LH finding flare @lateral_quarter"]),
+    ("Buck. Corn in the heel of the off fore, the inside one.", ["RF finding corn @medial_heel"]),
+    (
+        "Buck. Crack at the quarter of the right front, the outside one, mild.",
+        ["RF finding crack @lateral_quarter ~mild"],
+    ),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
+def test_same_ones(read: Read, text: str, expected: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck")[0]) == expected
