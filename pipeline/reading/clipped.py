@@ -1,4 +1,4 @@
-"""A correction cut short: in "rim pads, no, mesh" and "toe clips, I mean quarter" the noun is that of the word before."""
+"""A correction cut short: in "rim pads, no, mesh" and "toe clips, I mean quarter" the noun is that of before."""
 
 from __future__ import annotations
 

@@ -92,7 +92,7 @@ def _next_week(words: Sequence[str], index: int, day: date) -> _Day | None:
     if list(words[index : index + 3]) == ["week", "after", "next"]:
         return day + timedelta(days=14), index, index + 3
     behind = list(words[index : index + 2])
-    parted = index > 0 and words[index - 1] in ("of", "early", "late", "mid", "till", "until")
+    parted = index > 0 and words[index - 1] in ("of", "early", "late", "mid", "till", "until", "due")
     if behind not in (["next", "week"], ["next", "month"]) or parted:
         return None
     return day + timedelta(days=7 if behind[1] == "week" else 28), index, index + 2
