@@ -32,6 +32,7 @@ _LIGHT = frozenset(
         "good",
     ]
 )
+_SAID = frozenset({"nailed", "nails"})
 _CAME = frozenset({"came", "come", "coming", "ended", "finished"})
 _LOW = frozenset({"low", "lowish"})
 _GOOD = frozenset({"good", "level", "even", "high", "nice", "nicely", "well", "sweet"})
@@ -40,6 +41,8 @@ _REACH = 6
 
 def draft_nailed(talk: Talk) -> None:
     """A ``nail_line`` draft where nails are said to be low, or to have come out well, without the word line."""
+    if not talk.says(_SAID):
+        return
     for segment in talk.segments:
         if segment.having("nail_line_heads"):
             continue
@@ -48,8 +51,6 @@ def draft_nailed(talk: Talk) -> None:
                 _add(talk, segment, at, at + 1, _LOW)
             elif talk.words[at] == "nails" and talk.words[at + 1 : at + 2] and talk.words[at + 1] in _CAME:
                 _add(talk, segment, at, at + 2, _LOW | _GOOD)
-    for segment in talk.segments:
-        segment.drafts.sort(key=lambda d: (d.start, d.end))
 
 
 def _add(talk: Talk, segment: Segment, start: int, at: int, answers: frozenset[str]) -> None:
@@ -61,7 +62,7 @@ def _add(talk: Talk, segment: Segment, start: int, at: int, answers: frozenset[s
     draft = Draft("nail_line", "low" if talk.words[end] in _LOW else "good", segment, start, end + 1)
     draft.evidence.update({start, end})
     draft.note("nail_line: by the nails")
-    segment.drafts.append(draft)
+    segment.draft(draft)
 
 
 def _goes_on(talk: Talk, segment: Segment, at: int) -> bool:

@@ -17,6 +17,7 @@ _SUBJECTS = frozenset({"i", "we", "he", "she"})
 _WHOSE = frozenset({"both", "the", "his", "her", "all", "those", "that"})
 _I_HAVE = (["i", "'ve"], ["we", "'ve"], ["i", "have"], ["we", "have"])
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
+_LEFT = frozenset({"left"})
 _IN_A_PLACE = frozenset({"in", "at", "under", "on", "by"})
 _PULLED = 3
 
@@ -45,6 +46,8 @@ def draft_pulled_by_hand(talk: Talk) -> None:
 
 def draft_left_behind(talk: Talk) -> None:
     """ "He left his right front in the creek": the shoe that the horse lost."""
+    if not talk.says(_LEFT):
+        return
     for foot in [m for m in talk.having("feet") if m.readings["feet"] in FEET]:
         at = foot.start - 2 if talk.words[foot.start - 1] in ("his", "her", "the", "a", "its") else foot.start - 1
         if at < 1 or talk.words[at] != "left" or talk.words[at - 1] in ("i", "we", "have", "'ve"):
