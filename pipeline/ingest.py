@@ -134,7 +134,7 @@ class Ingest:
         """The version of the recogniser's weights, which every kept memo names."""
         from pipeline.hearing.weights import weights_version
 
-        return weights_version(self.settings.model, self.settings.allow_download)
+        return weights_version(self.settings.model, self.settings.allow_download, self.settings.adapter)
 
     def read_text(self, text: str, roster: Sequence[RosterHorse], day: date) -> MemoRecord:
         """Read typed text of the given day; it has no sound, so no fact carries seconds."""

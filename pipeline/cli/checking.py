@@ -78,7 +78,8 @@ def print_versions() -> None:
     # Not asked of HearingSettings: loading the library behind them takes longer than all the rest.
     model = os.environ.get("CLINCHBOOK_MODEL") or BASE.name
     typer.echo(f"clinchbook {__version__}")
-    typer.echo(f"weights {weights_version(model)}")
+    plain = os.environ.get("CLINCHBOOK_ADAPTER", "").lower() in ("0", "off", "f", "false", "n", "no")
+    typer.echo(f"weights {weights_version(model, adapter=not plain)}")
     typer.echo(f"words {load_vocabulary().version}")
 
 
@@ -133,7 +134,7 @@ def _weights(model: str | None, deep: bool) -> str:
 
     settings = hearing_settings(model=model)
     folder = weights_folder(settings.model)
-    version = check_weights(settings.model, deep=deep)
+    version = check_weights(settings.model, deep, settings.adapter)
     return f"{version} in {folder}{', every byte read' if deep else ''}"
 
 

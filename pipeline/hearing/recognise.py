@@ -13,6 +13,7 @@ from typing import Any
 from faster_whisper import WhisperModel
 
 from pipeline.errors import NoSpeechError, WeightsError
+from pipeline.hearing.adapter import adapted
 from pipeline.hearing.bias import MANNER, PROMPT_TOKENS, bias_forms, bias_prompt, in_manner
 from pipeline.hearing.decode import Samples, Sound, decode
 from pipeline.hearing.edges import cut_off, passed_over, speech
@@ -25,7 +26,7 @@ from pipeline.hearing.settings import HearingSettings
 from pipeline.hearing.sieve import Segment, SpokenWord, sieve, unsure_stretches
 from pipeline.hearing.telling import TellingPipeline, english_of
 from pipeline.hearing.verified import Replacement
-from pipeline.hearing.weights import weights_folder, weights_version
+from pipeline.hearing.weights import BASE, weights_folder, weights_version
 from pipeline.hearing.wordings import Wordings
 from pipeline.record import Flag, Memo, Transcript, Word
 from pipeline.vocabulary import Vocabulary
@@ -56,7 +57,7 @@ class Recogniser:
     @property
     def version(self) -> str:
         """The name and digest of the weights; raises WeightsError."""
-        return weights_version(self._settings.model, self._settings.allow_download)
+        return weights_version(self._settings.model, self._settings.allow_download, self._settings.adapter)
 
     def learn(self, vocabulary: Vocabulary) -> None:
         """Listen for these words from the next memo on; the weights stay loaded."""
@@ -96,6 +97,7 @@ class Recogniser:
         try:
             model = WhisperModel(
                 source,
+                files=adapted(Path(source)) if settings.adapter and settings.model == BASE.name else None,
                 device=settings.device,
                 compute_type=settings.compute_type,
                 cpu_threads=settings.threads or cores(),

@@ -30,6 +30,7 @@ class HearingSettings(BaseModel):
     bias: bool = Field(default=True, description="yes or no")
     vad: bool = Field(default=True, description="yes or no")
     verify: bool = Field(default=True, description="yes or no")
+    adapter: bool = Field(default=True, description="yes or no")
 
     @classmethod
     def from_environment(cls, **flags: object) -> HearingSettings:

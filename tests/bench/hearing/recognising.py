@@ -28,8 +28,8 @@ from pipeline.hearing.weights import weights_folder
 from pipeline.record import Flag, Memo, Transcript
 from pipeline.vocabulary import Vocabulary
 
-PLAIN, UNBIASED, UNVERIFIED, OURS = "plain", "unbiased", "unverified", "ours"
-CONFIGURATIONS = (PLAIN, UNBIASED, UNVERIFIED, OURS)
+PLAIN, UNBIASED, UNVERIFIED, UNADAPTED, OURS = "plain", "unbiased", "unverified", "unadapted", "ours"
+CONFIGURATIONS = (PLAIN, UNBIASED, UNVERIFIED, UNADAPTED, OURS)
 Device = Literal["cpu", "cuda"]
 DEVICES: tuple[Device, ...] = ("cpu", "cuda")
 _HEARING = Path(pipeline.hearing.__file__).resolve().parent
@@ -152,10 +152,12 @@ def hearing_code() -> str:
 def ears(names: Sequence[str], vocabulary: Vocabulary, threads: int, device: Device = "cpu") -> list[Ear]:
     """The configurations by name; ``threads`` changes the time alone."""
     own = HearingSettings(threads=threads, device=device)
+    bare = own.model_copy(update={"adapter": False})
     known: dict[str, Ear] = {
         PLAIN: PlainEar(threads, device),
-        UNBIASED: OwnEar(UNBIASED, own.model_copy(update={"bias": False, "verify": False}), vocabulary),
-        UNVERIFIED: OwnEar(UNVERIFIED, own.model_copy(update={"verify": False}), vocabulary),
+        UNBIASED: OwnEar(UNBIASED, bare.model_copy(update={"bias": False, "verify": False}), vocabulary),
+        UNVERIFIED: OwnEar(UNVERIFIED, bare.model_copy(update={"verify": False}), vocabulary),
+        UNADAPTED: OwnEar(UNADAPTED, bare, vocabulary),
         OURS: OwnEar(OURS, own, vocabulary),
     }
     return [known[name] for name in names]

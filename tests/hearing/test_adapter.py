@@ -1,0 +1,94 @@
+"""The trade's adapter: W becomes W + BA, nothing else changes, and what does not fit is refused."""
+
+from __future__ import annotations
+
+import io
+import struct
+from pathlib import Path
+
+import numpy as np
+import pytest
+from numpy.typing import NDArray
+
+from pipeline.errors import WeightsError
+from pipeline.hearing.adapter import adapted, add
+from pipeline.hearing.weights import ADAPTER, weights_folder, weights_version
+
+WEIGHT = np.array([[1, 2, 3], [4, 5, 6]], np.float16)
+BIAS = np.array([0.5, 0.25], np.float16)
+
+
+def model(**arrays: NDArray[np.float16]) -> bytearray:
+    """A model.bin of these arrays; a double underscore in a name stands for a slash."""
+
+    def text(told: str) -> bytes:
+        return struct.pack("<H", len(told) + 1) + told.encode() + b"\0"
+
+    head = struct.pack("<I", 6) + text("WhisperSpec") + struct.pack("<II", 3, len(arrays))
+    parts = [
+        text(name.replace("__", "/"))
+        + struct.pack(f"<B{array.ndim}IBI", array.ndim, *array.shape, 4, array.nbytes)
+        + array.tobytes()
+        for name, array in arrays.items()
+    ]
+    return bytearray(head + b"".join(parts) + struct.pack("<I", 0))
+
+
+def factors(name: str, out: int = 2, width: int = 3) -> bytes:
+    """An adapter of rank 2 for one matrix: A is 2 and 4 times 0.5, B is 1 and 3 times 0.25, in every place."""
+    file = io.BytesIO()
+    kept = {
+        f"{name}/a": np.repeat(np.array([[2], [4]], np.int8), width, axis=1),
+        f"{name}/a/scale": np.array([0.5, 0.5], np.float32),
+        f"{name}/b": np.repeat(np.array([[1], [3]], np.int8), out, axis=1),
+        f"{name}/b/scale": np.array([0.25, 0.25], np.float32),
+    }
+    np.savez(file, **kept)  # type: ignore[arg-type]
+    return file.getvalue()
+
+
+def test_the_product_of_the_factors_is_added_to_its_matrix_alone() -> None:
+    sound = model(layer__weight=WEIGHT, layer__bias=BIAS, other__weight=WEIGHT)
+    add(sound, factors("layer/weight"))
+    # by hand: 1 * 0.25 + 2 * 0.75 = 1.75 everywhere
+    assert sound == model(layer__weight=WEIGHT + np.float16(1.75), layer__bias=BIAS, other__weight=WEIGHT)
+
+
+@pytest.mark.parametrize(
+    "adapter",
+    [
+        pytest.param(factors("missing/weight"), id="no such matrix"),
+        pytest.param(factors("layer/weight", out=3), id="too high"),
+        pytest.param(factors("layer/weight", width=4), id="too wide"),
+        pytest.param(factors("layer/bias"), id="no matrix"),
+        pytest.param(factors("layer/weight")[:-30], id="cut off"),
+        pytest.param(b"no archive", id="no archive"),
+    ],
+)
+def test_an_adapter_that_does_not_fit_is_refused(adapter: bytes) -> None:
+    with pytest.raises(WeightsError, match="does not fit these weights"):
+        add(model(layer__weight=WEIGHT, layer__bias=BIAS), adapter)
+
+
+def test_weights_that_are_cut_off_are_refused() -> None:
+    with pytest.raises(WeightsError, match="does not fit these weights"):
+        add(model(layer__weight=WEIGHT, layer__bias=BIAS)[:40], factors("layer/weight"))
+
+
+def test_the_shipped_adapter_fits_the_base_weights_and_changes_a_little_of_all_their_layers() -> None:
+    folder = Path(weights_folder())
+    before, after = (folder / "model.bin").read_bytes(), adapted(folder)
+    assert sorted(after) == ["config.json", "model.bin", "tokenizer.json", "vocabulary.txt"]
+    assert len(after["model.bin"]) == len(before)
+    assert after["model.bin"] != before
+    with np.load(ADAPTER) as kept:
+        matrices = {name.rpartition("/")[0] for name in kept.files if name.endswith("/a")}
+        assert {kept[name].dtype for name in kept.files if name.endswith(("/a", "/b"))} == {np.dtype(np.int8)}
+    assert len(matrices) == 6 * 4 + 6 * 7  # of a layer that hears, of one that writes
+    assert (folder / "model.bin").read_bytes() == before
+
+
+def test_the_version_tells_whether_the_adapter_is_added() -> None:
+    plain, told = weights_version(adapter=False), weights_version()
+    assert told.startswith(f"{plain}+")
+    assert len(told) == len(plain) + 9
