@@ -54,7 +54,7 @@ def _same_subject(talk: Talk, segment: Segment) -> bool:
 
 def set_aside(talk: Talk, sentence: list[Segment]) -> None:
     """Errands ("order more size fives") and other people's horses are no facts of this visit."""
-    for position, segment in enumerate(sentence):
+    for position, segment in enumerate(sentence if talk.having("asides") else ()):
         for cue in (m for m in segment.having("asides") if m.readings["asides"] not in ("event", "not_today")):
             whole = cue.readings["asides"] == "not_mine"
             story = cue.readings["asides"] == "story"  # a story goes on to the end of its sentence

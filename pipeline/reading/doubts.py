@@ -11,7 +11,7 @@ _COMMENT = 4  # tokens of a segment that only comments: ", could be, "
 
 
 def doubt(talk: Talk, sentence: list[Segment]) -> None:
-    for position, segment in enumerate(sentence):
+    for position, segment in enumerate(sentence if talk.having("doubts", "before") else ()):
         for cue in segment.having("doubts", "before"):
             if _of_degree(segment, cue):
                 continue
@@ -29,7 +29,7 @@ def doubt(talk: Talk, sentence: list[Segment]) -> None:
 
 
 def doubt_after(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
-    for position, segment in enumerate(sentence):
+    for position, segment in enumerate(sentence if talk.having("doubts", "after") else ()):
         for cue in segment.having("doubts", "after"):
             if _of_degree(segment, cue):
                 continue

@@ -154,7 +154,7 @@ def _reads_as_zone(words: list[str], segment: Segment, mention: Mention) -> bool
 
 def draft_white_line(talk: Talk) -> None:
     """ "No thrush, no white line": a white line that is denied by name is the disease."""
-    for segment in talk.segments:
+    for segment in talk.segments if talk.having("zones", "white_line") else ():
         for mention in segment.having("zones", "white_line"):
             denied = mention.start > segment.start and talk.words[mention.start - 1] in ("no", "any")
             if denied and talk.words[mention.start : mention.end] == ["white", "line"] and not segment.drafts:
@@ -165,7 +165,7 @@ def draft_white_line(talk: Talk) -> None:
 def draft_pronouns(talk: Talk) -> None:
     """ "There's one in the off fore now": "one" is the finding spoken of last."""
     last: Draft | None = None
-    for segment in talk.segments:
+    for segment in talk.segments if talk.having("same", "one") else ():
         for mention in segment.having("same", "one"):
             free = last is not None and last.segment.horse == segment.horse and not segment.having("findings")
             if free and last is not None and _foot_near(talk, segment, mention):

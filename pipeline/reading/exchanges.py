@@ -10,7 +10,7 @@ from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
-_KINDS = (*CLASS_SLOTS, "zones", "severities")
+_KINDS = {name: rank for rank, name in enumerate((*CLASS_SLOTS, "zones", "severities"))}
 _NEAR = 4
 _HUNDRED = 100
 
@@ -21,7 +21,8 @@ def kind_of(mention: Mention) -> str | None:
         return "number"
     if mention.get("feet") is not None:
         return "feet"
-    return next((name for name in _KINDS if mention.get(name) is not None), None)
+    kinds = () if mention.dropped else mention.readings.keys() & _KINDS.keys()
+    return min(kinds, key=_KINDS.__getitem__, default=None)
 
 
 def counts(talk: Talk, mention: Mention) -> str | None:

@@ -30,7 +30,6 @@ _HEADS = frozenset(_HEADED.values())
 # every sentence has ("thin so", "all for"), unless a person said what the longer words stand for.
 _LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | _LITTLE_WORDS
-_Meaning = tuple[str, str, MatchKind, bool]  # class, canonical name, how it matches, whether corrections taught it
 
 
 @dataclass(eq=False, slots=True)
@@ -58,6 +57,16 @@ class Mention:
         return not self.dropped and not self.readings.keys().isdisjoint(names)
 
 
+class _Meaning(NamedTuple):
+    """What a form may mean; ``weak`` where another meaning of as many words counts first."""
+
+    name: str
+    canonical: str
+    match: MatchKind
+    learned: bool = False  # whether corrections taught it
+    weak: bool = False
+
+
 class _Candidate(NamedTuple):
     start: int
     end: int
@@ -65,7 +74,13 @@ class _Candidate(NamedTuple):
     name: str
     canonical: str
     match: MatchKind
-    learned: bool = False
+    learned: bool
+    weak: bool
+
+    def rank(self) -> tuple[bool, int, bool, bool, int, int]:
+        """Of candidates that share a token the one with the lowest rank is chosen."""
+        start, end, literal, name, _, match, _, weak = self
+        return match is MatchKind.SOUND_ALIKE, -len(literal), name != "horse", weak, end - start, start
 
 
 class MentionFinder:
@@ -83,10 +98,10 @@ class MentionFinder:
         for name in sorted(set(vocabulary.classes) - _NOT_PHRASES):
             for form, canonical in vocabulary.spoken(name).items():
                 kind = MatchKind.EXACT if form == canonical.replace("_", " ") else MatchKind.VARIANT
-                forms.setdefault(form, []).append((name, canonical, kind, (name, form) in learned))
+                forms.setdefault(form, []).append(_meaning(name, canonical, kind, (name, form) in learned))
             if sound_alikes:
                 for form, canonical in vocabulary.heard_as(name).items():
-                    meaning = (name, canonical, MatchKind.SOUND_ALIKE, (name, form) in learned)
+                    meaning = _meaning(name, canonical, MatchKind.SOUND_ALIKE, (name, form) in learned)
                     forms.setdefault(form, []).append(meaning)
         for form, meanings in forms.items():
             self._add(form, meanings)
@@ -99,8 +114,9 @@ class MentionFinder:
 
     def find(self, tokens: Tokens, names: Sequence[Mention] = ()) -> list[Mention]:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
-        named = [_Candidate(n.start, n.end, n.literal, "horse", n.readings["horse"], MatchKind.EXACT) for n in names]
-        chosen = _choose([*named, *_with_heads(tokens, list(self._candidates(tokens)))])
+        meanings = [_Meaning("horse", n.readings["horse"], MatchKind.EXACT) for n in names]
+        named = [_Candidate(n.start, n.end, n.literal, *m) for n, m in zip(names, meanings, strict=True)]
+        chosen = _choose([*named, *_with_heads(tokens, self._candidates(tokens))])
         masked = list(tokens.words)
         for mention in chosen:
             if len(mention.literal) > 1 and set(mention.readings) == {"horse_cues"} and self._counts(tokens, mention):
@@ -137,14 +153,15 @@ class MentionFinder:
             return set()
         return {i for i, word in enumerate(words[:-1]) if word in self._alike_numbers and words[i + 1] in self._counted}
 
-    def _candidates(self, tokens: Tokens) -> Iterable[_Candidate]:
-        for form, start, end in self._phrases.find(tokens.words):
-            literal = tuple(range(start, end))
-            for name, canonical, match, learned in self._meaning[form]:
-                yield _Candidate(start, end, literal, name, canonical, match, learned)
-        for form, end, literal in self._gapped.find(tokens):
-            for name, canonical, match, _ in self._meaning[form]:
-                yield _Candidate(literal[0], end, literal, name, canonical, match)
+    def _candidates(self, tokens: Tokens) -> list[_Candidate]:
+        found = [(form, end, tuple(range(start, end))) for form, start, end in self._phrases.find(tokens.words)]
+        found += self._gapped.find(tokens)
+        return [_Candidate(words[0], end, words, *m) for form, end, words in found for m in self._meaning[form]]
+
+
+def _meaning(name: str, canonical: str, match: MatchKind, learned: bool) -> _Meaning:
+    weak = name in _WEAK or canonical in _POINTING or (name, canonical) == _OF_WHAT
+    return _Meaning(name, canonical, match, learned, weak)
 
 
 def _learned_forms(vocabulary: Vocabulary) -> frozenset[tuple[str, str]]:
@@ -163,6 +180,8 @@ def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate
 
     Else "couldn't find" (a pulse) would swallow the denial of "couldn't find an abscess".
     """
+    if not any(c.name in _HEADED for c in candidates):
+        return candidates
     sentence, number = [], 0
     for text in tokens.texts:
         sentence.append(number)
@@ -198,31 +217,18 @@ def _number_match(number: Number, alike: set[int]) -> MatchKind:
 
 def _choose(candidates: list[_Candidate]) -> list[Mention]:
     """The longest candidates that do not overlap; equal spans share one mention with several readings."""
-
-    def rank(candidate: _Candidate) -> tuple[bool, int, bool, bool, int, int]:
-        start, end, literal, name, canonical, match, _ = candidate
-        weak = name in _WEAK or canonical in _POINTING or (name, canonical) == _OF_WHAT
-        return match is MatchKind.SOUND_ALIKE, -len(literal), name != "horse", weak, end - start, start
-
     used: dict[int, Mention] = {}
     chosen: list[Mention] = []
-    for candidate in sorted(_without_parts(candidates), key=rank):
-        holders = [used[i] for i in candidate.literal if i in used]
-        if not holders:
-            mention = Mention(
-                candidate.start,
-                candidate.end,
-                candidate.literal,
-                {candidate.name: candidate.canonical},
-                candidate.match,
-            )
+    for start, end, literal, name, canonical, match, _, _ in sorted(_without_parts(candidates), key=_Candidate.rank):
+        if used.keys().isdisjoint(literal):
+            mention = Mention(start, end, literal, {name: canonical}, match)
             chosen.append(mention)
-            used.update(dict.fromkeys(candidate.literal, mention))
-        elif all(holder is holders[0] for holder in holders):
-            holder = holders[0]
-            named = "horse" in holder.readings
-            if holder.literal == candidate.literal and not named and holder.match is not MatchKind.SOUND_ALIKE:
-                holder.readings.setdefault(candidate.name, candidate.canonical)
+            used.update(dict.fromkeys(literal, mention))
+            continue
+        holder = used.get(start)
+        shared = holder is not None and holder.literal == literal and holder.match is not MatchKind.SOUND_ALIKE
+        if shared and holder is not None and "horse" not in holder.readings:
+            holder.readings.setdefault(name, canonical)
     return chosen
 
 

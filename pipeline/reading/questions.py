@@ -49,6 +49,7 @@ _YES = (
 
 def mark_sought(talk: Talk, groups: Groups) -> None:
     """ "I checked for a puncture": what was only looked for is no fact, though a later "there wasn't one" denies it."""
+    sought = talk.having("doubts", "sought")
     for sentence in talk.sentences():
         asked = talk.words[sentence[-1].end : sentence[-1].end + 1] == ["?"]
         for position, segment in enumerate(sentence):
@@ -61,7 +62,7 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
             if _brought_up(talk, segment) and _looked_into(talk, sentence[position:]):
                 for draft in [d for d in segment.drafts if d.slot == "finding"]:
                     draft.drop(SOUGHT)
-            for cue in segment.having("doubts", "sought"):
+            for cue in segment.having("doubts", "sought") if sought else ():
                 for draft in reached(talk, sentence, position, cue):
                     if draft.slot == "finding":
                         draft.drop(SOUGHT)

@@ -65,7 +65,7 @@ _FROM = frozenset({"from", "to", "with", "off", "out", "for"})
 def draft_responses(talk: Talk) -> None:
     """A draft for each answer to the testers, the pulse and the nail line."""
     for frame in _FRAMES:
-        for sentence in talk.sentences():
+        for sentence in talk.sentences() if talk.having(frame.head) else ():
             _read_sentence(talk, frame, sentence)
         _continue_nothing(talk, frame)
     for segment in talk.segments:

@@ -66,8 +66,10 @@ def roster_spans(tokens: Tokens, roster: Sequence[RosterHorse]) -> list[tuple[in
     found: list[tuple[int, int, RosterHorse]] = []
     used: set[int] = set()
     places: dict[str, list[int]] = {}
+    first_words = {name[0] for name, _ in wanted if name}
     for index, word in enumerate(words):
-        places.setdefault(word, []).append(index)
+        if word in first_words:
+            places.setdefault(word, []).append(index)
     for name, horse in wanted:
         for start in places.get(name[0], []) if name else []:
             span = range(start, start + len(name))

@@ -300,7 +300,7 @@ def _without_shoes_on_a_bare_foot(rows: list[Settled]) -> list[Settled]:
         on_a_shoe = row.draft.slot in _ON_A_SHOE and row.draft.value != "boot"
         return row.foot in off and of_several and on_a_shoe and row.draft.start > off[row.foot]
 
-    return [row for row in rows if not meant(row)]
+    return [row for row in rows if not meant(row)] if off else rows
 
 
 def _without_announcements(rows: list[Settled]) -> list[Settled]:
@@ -327,6 +327,8 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
 def _with_exceptions(rows: list[Settled]) -> list[Settled]:
     """ "Three a side. The left front only took five": what is said of one foot stands over what was said of several."""
 
+    counted = [row for row in rows if row.draft.slot in _COUNTED]
+
     def excepted(row: Settled) -> bool:
         draft = row.draft
         return (
@@ -339,7 +341,7 @@ def _with_exceptions(rows: list[Settled]) -> list[Settled]:
                 and o.draft.value != draft.value
                 and o.draft.start > draft.start
                 and len(o.draft.feet or ()) < len(draft.feet or ())
-                for o in rows
+                for o in counted
             )
         )
 

@@ -12,7 +12,7 @@ _NEAR = 1  # sentences between the thought and what was put on
 
 def drop_wished(talk: Talk) -> None:
     """Take out what was only wished for, where the same stretch of talk names what stands in its place."""
-    for segment in talk.segments:
+    for segment in talk.segments if talk.having("wishes") or talk.having("doubts", "before") else ():
         for cue in _cues(talk, segment):
             for draft in _wished(talk, segment, cue):
                 planned = draft.status is Status.PLANNED and {"would", "'d"} & set(talk.words[cue.start : cue.end])

@@ -33,7 +33,7 @@ _OWN_PLACE = {
 
 def attach_zones(talk: Talk, groups: Groups) -> None:
     """Give each zone word to a draft; a second zone joined by "and" makes the same finding there too."""
-    for sentence in talk.sentences():
+    for sentence in talk.sentences() if talk.having("zones") else ():
         for position, segment in enumerate(sentence):
             for mention in _zone_words(segment):
                 if not _share_with_answers(sentence, segment, mention):
@@ -208,7 +208,7 @@ def _turned(draft: Draft, sentence: list[Segment], groups: Groups) -> bool:
 
 def attach_severity(talk: Talk, groups: Groups) -> None:
     """Give each severity word its finding or gait."""
-    for sentence in talk.sentences():
+    for sentence in talk.sentences() if talk.having("severities") else ():
         for position, segment in enumerate(sentence):
             for mention in [m for m in segment.having("severities") if not _written_down(talk, m)]:
                 _attach_severity(talk, sentence, position, mention, groups)
