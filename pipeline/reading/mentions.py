@@ -142,7 +142,7 @@ class MentionFinder:
     def meaning(self, form: str) -> dict[str, str]:
         """The classes of a form of the vocabulary, with its canonical name in each; empty when it has no such form."""
         found = self._meaning.get(form, [])
-        return {name: canonical for name, canonical, match, _ in found if match is not MatchKind.SOUND_ALIKE}
+        return {m.name: m.canonical for m in found if m.match is not MatchKind.SOUND_ALIKE}
 
     def _counts(self, tokens: Tokens, mention: Mention) -> bool:
         return mention.end < len(tokens.words) and tokens.words[mention.end] in self._counted
