@@ -18,6 +18,7 @@ from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
 from pipeline.reading.recalling import recall
 from pipeline.reading.said_again import drop_spoken_again
 from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.was_there import hear_remarks, let_go
 from pipeline.reading.wishes import drop_wished
 
 
@@ -25,6 +26,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     """Set the status of every draft; ``groups`` are the feet named in each segment."""
     sentences = talk.sentences()
     announced = False
+    no_more = hear_remarks(talk)
     for number, sentence in enumerate(sentences):
         announced = announce(talk, sentence, announced)
         deny(talk, sentence)
@@ -44,6 +46,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         doubt_after(talk, sentence, previous)
     drop_spoken_again(talk)
     there_after_all(talk)
+    let_go(no_more)
     plan_again(talk)
 
 

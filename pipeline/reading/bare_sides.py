@@ -111,6 +111,8 @@ def _numbered(talk: Talk, index: int, after: str) -> bool:
     if before and (after in _NUMBER_ENDS or behind or _pair_follows(talk, index + 1)):
         return True
     ahead = talk.mention_ending(index)
+    if _called(talk, index):
+        return True
     led = before or (ahead is not None and ahead.is_any(("feet", "measures")))
     return behind and (led or talk.words[index - 1] in _CLAUSE_OPENERS)
 
@@ -121,6 +123,14 @@ def _nails_on_each(talk: Talk, index: int) -> bool:
     near = talk.words[index + 1 : index + 5]
     nails = talk.words[index - 1] in ("nails", "nail") and any(m.number and m.end == index - 1 for m in talk.mentions)
     return nails and other in near and not SENTENCE_ENDS & set(near[: near.index(other)])
+
+
+def _called(talk: Talk, index: int) -> bool:
+    """ "Six nails in the left front, the right call it seven"."""
+    at = index + 2 if talk.words[index + 1 : index + 2] in (["side"], ["one"], ["foot"]) else index + 1
+    called = talk.words[at : at + 2] in (["call", "it"], ["make", "it"], ["say", "it"], ["call", "that"])
+    number = talk.mention_starting(at + 2)
+    return called and number is not None and number.number is not None
 
 
 def _pair_follows(talk: Talk, at: int) -> bool:

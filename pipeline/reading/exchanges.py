@@ -12,6 +12,10 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 _KINDS = {name: rank for rank, name in enumerate((*CLASS_SLOTS, "zones", "severities"))}
 _NEAR = 4
+_SURELY = frozenset(
+    {"a", "an", "definitely", "definite", "clearly", "just", "plain", "really", "certainly", "for", "sure"}
+)
+_IT_IS = (["it", "is"], ["it", "'s"], ["that", "'s"], ["that", "is"], ["it", "was"], ["they", "are"], ["they", "'re"])
 _HUNDRED = 100
 
 
@@ -80,7 +84,7 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     if kind == "findings" and ahead is not None and ahead.get("denials") is not None:
         return  # "and the right hind, hold on, right hind's got no thrush"
     if kind == "findings" and old.readings[kind] == new.readings[kind]:
-        new.dropped = True  # "it's the off hind that's got the thrush" says the thrush of before again
+        new.dropped = not _made_sure(talk, new)  # "it's the off hind that's got the thrush" says the thrush again
         return
     if kind == "zones" or (kind != "number" and SENTENCE_ENDS & set(talk.words[old.end : new.start])):
         put_in_place(old, new, kind)
@@ -89,6 +93,14 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
         new.number = _within_the_hundred(old.number, new.number)
     old.dropped = True
     new.stands_for = old
+
+
+def _made_sure(talk: Talk, found: Mention) -> bool:
+    """ "Possible bruise, no, it is a bruise": what was doubted is sure when it is said so again."""
+    at = found.start
+    while at and talk.words[at - 1] in _SURELY:
+        at -= 1
+    return talk.words[at - 2 : at] in _IT_IS and not {"that", "the"} & set(talk.words[at : found.start])
 
 
 def _within_the_hundred(old: Number, new: Number) -> Number:
@@ -106,6 +118,17 @@ def put_in_place(old: Mention, new: Mention, kind: str) -> None:
     old.literal = (*old.literal, *new.literal)
     old.match = new.match
     new.dropped = True
+
+
+def of_another_foot(talk: Talk, cue: Mention) -> bool:
+    """ "Six nails in the near fore, off fore call it seven": the foot opens the clause in which it is called so."""
+    foot = next((m for m in talk.having("feet") if m.end == cue.start), None)
+    if foot is None:
+        return False
+    at = foot.start
+    while at and talk.words[at - 1] in ("the", "on", "in", "his", "her", "for"):
+        at -= 1
+    return at == 0 or talk.words[at - 1] in (",", ";", "and", "but", *SENTENCE_ENDS)
 
 
 def sentence_end(talk: Talk, index: int) -> int:

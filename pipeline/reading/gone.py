@@ -13,6 +13,9 @@ _BY_NOW = frozenset({"now", "today", "anymore", "more", "longer"})
 _NOT_ANY = frozenset({"not", "n't", "none", "no", "nothing", "never", "nil"})
 _ONCE = (["there", "was"], ["he", "did"], ["she", "did"], ["it", "did"], ["he", "had"], ["she", "had"], ["it", "had"])
 _CLOSED = ([","], ["but"], ["."], ["before"], ["and"])
+_BECOME = frozenset(
+    {"a", "bit", "very", "quite", "rather", "slightly", "really", "dead", "right", "all", "touch", "so"}
+)
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 
@@ -23,7 +26,7 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
             for draft in drafts_after(segment, cue)[:1]:
                 _resolve_one(talk, draft, cue)
         for cue in segment.having("resolutions", "after"):
-            if _piece_gone(talk, cue):
+            if _piece_gone(talk, cue) or any(cue.start in d.evidence for d in segment.drafts if d.slot == "shoe_state"):
                 continue
             if talk.words[cue.start + 1 : cue.start + 2] in (["sign"], ["trace"]) and segment.having("feet"):
                 continue  # "no sign of it in the near hind" denies it there
@@ -91,9 +94,11 @@ def _gone(talk: Talk, sentence: list[Segment], position: int, cue: Mention, prev
         if [d for d in earlier.drafts if d.slot not in passed]:
             break
     ahead = [d for d in segment.drafts if d.slot in ("finding", "gait") and d.start >= cue.end]
+    if ahead and talk.words[cue.end - 1] == "gone" and set(talk.words[cue.end : ahead[0].start]) <= _BECOME:
+        return []  # "gone lame", "gone a bit short"
     if ahead:
         return [] if segment.drafts[0] is not ahead[0] else ahead[:1]
-    if not any(s.drafts for s in sentence):
+    if not any(s.drafts for s in sentence[: position + 1]):
         findings = [d for s in previous for d in s.drafts if d.slot == "finding" and d.status is not Status.ABSENT]
         return findings[-1:]
     return []

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Draft, Talk
+from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _THE = frozenset({"the", "his", "her", "its", "a", "that", "one", "both"})
@@ -27,6 +27,32 @@ _CAME = frozenset(
         "brought",
     }
 )
+_GONE = (["gone"], ["'s", "gone"], ["is", "gone"], ["was", "gone"], ["were", "gone"], ["are", "gone"], ["all", "gone"])
+_BESIDE_GONE = frozenset(
+    {
+        "'s",
+        "is",
+        "was",
+        "were",
+        "are",
+        "has",
+        "had",
+        "the",
+        "his",
+        "her",
+        "already",
+        "again",
+        "with",
+        "came",
+        "in",
+        "when",
+    }
+    | {"i", "got", "here", "he", "she", "walked", "turned", "up", "completely", "both", "clean", "altogether"}
+)
+_NAMED = {
+    "LF": {"LF"}, "RF": {"RF"}, "LH": {"LH"}, "RH": {"RH"}, "fronts": {"LF", "RF"}, "hinds": {"LH", "RH"},
+}  # fmt: skip
+_CAN_GO = frozenset({"finding", "gait", "tester", "pulse", "lameness"})
 _LACKING = frozenset({"without", "minus", "short", "lacking"})
 
 
@@ -64,3 +90,40 @@ def _past_the_article(talk: Talk, at: int) -> int:
 
 def _foot_at(talk: Talk, at: int) -> Mention | None:
     return next((m for m in talk.holding(at) if m.get("feet") and not m.dropped and m.start == at), None)
+
+
+def draft_gone(talk: Talk) -> None:
+    """ "RH gone, new shoe on that one": a foot that is gone lost its shoe, unless a finding of it can be meant."""
+    for cue in talk.having("resolutions"):
+        segment = next((s for s in talk.segments if s.start <= cue.start < s.end), None)
+        if segment is None or talk.words[cue.start : cue.end] not in _GONE or segment.drafts:
+            continue
+        feet = segment.having("feet") or _alone_before(talk, segment)
+        told = {i for m in (*feet, cue) for i in range(m.start, m.end)}
+        rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+        named = _NAMED.get(str(feet[0].get("feet"))) if len(feet) == 1 else None
+        if named is None or not rest <= _BESIDE_GONE or not _none_found(talk, segment, named):
+            continue
+        draft = Draft("shoe_state", "lost", segment, cue.start, cue.end)
+        draft.evidence.update({*cue.literal, *feet[0].literal})
+        draft.note("shoe_state: the foot is gone")
+        segment.draft(draft)
+
+
+def _alone_before(talk: Talk, segment: Segment) -> list[Mention]:
+    """ "Left front. Gone.": the foot stands alone right before."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or before.horse != segment.horse or before.drafts:
+        return []
+    feet = before.having("feet")
+    return feet if len(feet) == 1 and feet[0].end - feet[0].start == before.end - before.start else []
+
+
+def _none_found(talk: Talk, segment: Segment, named: set[str]) -> bool:
+    """Whether nothing that may be gone was said of the foot in this sentence or the one before."""
+    near = [s for s in talk.segments[: segment.index] if segment.sentence - s.sentence <= 1]
+    for other in [s for s in near if s.horse == segment.horse and any(d.slot in _CAN_GO for d in s.drafts)]:
+        feet = [_NAMED.get(str(m.get("feet"))) for m in other.having("feet")]
+        if not feet or any(one is None or one & named for one in feet):
+            return False
+    return True

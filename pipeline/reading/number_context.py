@@ -104,6 +104,29 @@ LIGHT = frozenset(
         "full",
     ]
 )
+_HEADING = frozenset(
+    {
+        "the",
+        "his",
+        "her",
+        "then",
+        "now",
+        "so",
+        "and",
+        "first",
+        "measured",
+        "measuring",
+        "for",
+        "here",
+        "are",
+        "on",
+        "next",
+    }
+)
+_ANGLE_FROM, _ANGLE_TO = (
+    30,
+    69,
+)  # a bare number from one to the other may as well be degrees; common practice, no source
 _TURNS = frozenset({"visits", "shoeings", "trips", "cycles", "goes", "times"})
 _LONG_TIMES = frozenset(
     [
@@ -235,6 +258,8 @@ class NumberContext:
             if self._frame is not None and self._frame.slot in LENGTHS and slot in LENGTHS:
                 unit = self._frame.unit
             self._frame = Frame(slot, unit, segment.sentence)
+        elif slot in LENGTHS and self._lengths_ahead(segment, mention):
+            self._frame = Frame(slot, None, segment.sentence, heading=True)
         elif self._sizes_ahead(mention):
             self._frame = Frame(mention.readings["measures"], Fraction(1), segment.sentence, heading=True)
 
@@ -242,6 +267,20 @@ class NumberContext:
         """ "Sizes, fronts are two, hinds are one": the size word stands alone at first."""
         follower = self._words[mention.end] if mention.end < len(self._words) else "."
         return mention.get("measures") in _HEADINGS and follower in (",", ":")
+
+    def _lengths_ahead(self, segment: Segment, mention: Mention) -> bool:
+        """ "Toes. Left front ninety, right front ninety two.": a part alone, and behind it a foot with a length."""
+        rest = {self._words[i] for i in range(segment.start, segment.end) if i not in mention.literal}
+        behind = self._talk.segments[segment.index + 1 : segment.index + 2]
+        if not rest <= _HEADING or not behind or behind[0].horse != segment.horse:
+            return False
+        feet, numbers = behind[0].having("feet"), [m for m in behind[0].mentions if m.number and not m.dropped]
+        if not feet or not numbers or set(self._words[behind[0].start : feet[0].start]) - LIGHT:
+            return False
+        number = numbers[0].number
+        measured = self._unit(numbers[0])[0] in ("inch", "mm", "cm")
+        told = self._unit(numbers[0])[0] is None and number is not None and not _ANGLE_FROM <= number.value <= _ANGLE_TO
+        return measured or (told and self._after(numbers[0]) is None)
 
     def _set_frame(self, slot: str, segment: Segment, unit: Fraction = Fraction(1)) -> None:
         self._frame = Frame(slot, unit, segment.sentence)

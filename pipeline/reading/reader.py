@@ -11,6 +11,7 @@ from pipeline.reading.clipped import complete_clipped
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.dates import draft_dates
 from pipeline.reading.dealt_weeks import deal_weeks
+from pipeline.reading.decided import decide
 from pipeline.reading.drafting import (
     draft_new,
     draft_pronouns,
@@ -27,7 +28,7 @@ from pipeline.reading.in_order import draft_in_order, mark_short_feet
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
 from pipeline.reading.misnamed import another_horses_number, found_on_another, misnamed, without_animals
-from pipeline.reading.missing_shoes import draft_came_without
+from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
 from pipeline.reading.nameless import mark_others
 from pipeline.reading.notes import not_understood, notes_of
@@ -170,6 +171,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     another_horses_number(talk)
     without_animals(talk)
     mark_others(talk)
+    decide(talk)
     return [*found_on_another(talk), *repair(talk), *misnamed(talk)]
 
 
@@ -196,6 +198,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_came_off(talk)
     draft_passive(talk)
     draft_came_without(talk)
+    draft_gone(talk)
     draft_white_line(talk)
     draft_responses(talk)
     draft_nailed(talk)

@@ -10,6 +10,7 @@ from __future__ import annotations
 from pipeline.reading.asked_before import of_another_time
 from pipeline.reading.exchanges import (
     kind_of,
+    of_another_foot,
     opened_sentence,
     said_again,
     same_count,
@@ -171,6 +172,8 @@ def _is_no_cue(talk: Talk, cue: Mention) -> bool:
         return True
     if talk.words[cue.start : cue.end] in _ASSESSED and cue.start and talk.words[cue.start - 1] in _ASSESSING:
         return True  # "today I'd call it grade one" corrects nothing
+    if talk.words[cue.start : cue.end] in _ASSESSED and of_another_foot(talk, cue):
+        return True
     if talk.words[cue.start : cue.end] in _ASSESSED and _against_before(talk, cue):
         return True  # "two out of five last week, call it one today"
     if talk.words[cue.start : cue.end] != ["no"]:

@@ -1,0 +1,83 @@
+"""A choice and what it came to: "full pads or leather, leather it is", "six weeks or seven, seven it is"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pipeline.reading.exchanges import kind_of, window
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import MatchKind
+
+_CHOSEN = frozenset({"it"})
+_CHOOSING = frozenset(
+    {"or", "between", "either", "whether", "versus", "vs", "decide", "debated", "debating", "torn", "toss", "choice"}
+)
+_KINDS = ("findings", "pads", "shoe_types", "shoe_materials", "packings", "treatments", "clips", "traction")
+_PADS = {
+    "leather": "leather", "leathers": "leather", "full": "full", "fulls": "full", "rim": "rim", "rims": "rim",
+    "mesh": "mesh", "wedge": "wedge", "wedges": "wedge",
+}  # fmt: skip
+_LEADS = frozenset({"so", "then", "well", "and", "the", "a", "ok", "okay", "right", "hmm", "no", "an"})
+_CLOSES = frozenset({",", ";", "and", "for", "in", "on", "then", "today", "so", "with", "but", *SENTENCE_ENDS})
+_LONGEST = 4  # words of what is chosen
+
+
+def decide(talk: Talk) -> None:
+    """Let what "it is" decides for stand, and drop what it was chosen from."""
+    if not talk.says(_CHOSEN) or not talk.says(_CHOOSING):
+        return
+    for at in range(1, len(talk.words) - 1):
+        if talk.words[at : at + 2] != ["it", "is"] or set(talk.words[at + 2 : at + 3]) - _CLOSES:
+            continue
+        start = _start(talk, at)
+        if start is not None:
+            _choose(talk, start, at)
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _start(talk: Talk, at: int) -> int | None:
+    """The first token of what is chosen: behind the last comma or stop, a few words at most."""
+    stop = next((i for i in range(at - 1, -1, -1) if talk.words[i] in (",", ";", *SENTENCE_ENDS)), -1)
+    start = stop + 1
+    while start < at and talk.words[start] in _LEADS:
+        start += 1
+    return start if 0 < at - start <= _LONGEST and stop >= 0 else None
+
+
+def _choose(talk: Talk, start: int, at: int) -> None:
+    since = window(talk, start)
+    if not _CHOOSING & set(talk.words[since:start]):
+        return
+    said = [m for m in talk.mentions if start <= m.start and m.end <= at and not m.dropped]
+    before = [m for m in talk.mentions if since <= m.start and m.end < start and not m.dropped]
+    chosen = next((m for m in said if m.number is not None or kind_of(m) in _KINDS), None)
+    if chosen is not None and chosen.number is not None:
+        _choose_number(chosen, [m for m in before if m.number is not None])
+        return
+    kind = kind_of(chosen) if chosen is not None else "pads"
+    bare = _PADS.get(talk.words[start]) if chosen is None and at - start == 1 else None
+    others = [m for m in before if kind_of(m) == kind]
+    if (chosen is None and bare is None) or not others:
+        return
+    for other in others:
+        other.dropped = True
+    if chosen is None and bare is not None:
+        for mention in said:
+            mention.dropped = True
+        talk.mentions.append(Mention(start, at, (start,), {"pads": bare}, MatchKind.VARIANT))
+
+
+def _choose_number(chosen: Mention, before: list[Mention]) -> None:
+    """ "Six weeks or seven, seven it is": the number chosen stands where the first of the choice stood."""
+    number = chosen.number
+    told = [m.number for m in before if m.number is not None]
+    if number is None or not any(number.value in (n.value, n.high) and number.aughts == n.aughts for n in told):
+        return
+    first = before[0]
+    if first.number is None:
+        return
+    first.number = replace(number, start=first.number.start, end=first.number.end)
+    for other in [*before[1:], chosen]:
+        other.dropped = True

@@ -1,0 +1,82 @@
+"""A remark on a finding of today, "was there last time", "wasn't there in the spring": it is still one of today."""
+
+from __future__ import annotations
+
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_THERE = frozenset({"there"})
+_REMARK = frozenset(
+    {
+        "it",
+        "that",
+        "which",
+        "they",
+        "those",
+        "this",
+        "and",
+        "both",
+        "all",
+        "was",
+        "were",
+        "is",
+        "'s",
+        "had",
+        "has",
+        "have",
+    }
+    | {"'d", "been", "already", "also", "still", "even", "not", "n't", "never", "too", "as", "well", "the", "in", "on"}
+    | {"at", "back", "quite", "really", "yet", "there", "just", "then", "same", "anyway", "only"}
+)
+_TODAY = frozenset({"today", "now"})
+_NO_MORE = frozenset({"not", "gone", "n't", "no", "is", "it", "'s", "there", "but", "today", "now", "any", "more"})
+
+
+def hear_remarks(talk: Talk) -> list[Draft]:
+    """Take the time and the denial out of every such remark; returns the findings said to be there no more."""
+    gone: list[Draft] = []
+    if not talk.says(_THERE):
+        return gone
+    for segment in talk.segments:
+        found = _remarked_on(talk, segment)
+        if found is None:
+            continue
+        if _no_more(talk, segment):
+            gone.append(found)
+            continue
+        for mention in segment.mentions:
+            for name in ("times", "denials"):
+                mention.readings.pop(name, None)
+        found.note("there before as well")
+    return gone
+
+
+def let_go(gone: list[Draft]) -> None:
+    """ "That was there last time, not today." """
+    for draft in gone:
+        draft.status = Status.RESOLVED
+        draft.note("gone")
+
+
+def _remarked_on(talk: Talk, segment: Segment) -> Draft | None:
+    """The finding that a segment of nothing but "was there" and a time speaks of."""
+    if segment.drafts or segment.having("feet") or not segment.having("times", "history"):
+        return None
+    words = talk.words[segment.start : segment.end]
+    timed = {i for m in segment.having("times", "history") for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in timed}
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if "there" not in words or not rest <= _REMARK or before is None or before.horse != segment.horse:
+        return None
+    if segment.sentence - before.sentence > 1 or before.past or before.having("times", "history"):
+        return None
+    found = [d for d in before.drafts if d.slot == "finding" and not d.dropped]
+    return found[-1] if found and found[-1] is before.drafts[-1] else None
+
+
+def _no_more(talk: Talk, segment: Segment) -> bool:
+    behind = talk.segments[segment.index + 1] if segment.index + 1 < len(talk.segments) else None
+    if behind is None or behind.sentence != segment.sentence or behind.drafts:
+        return False
+    words = set(talk.words[behind.start : behind.end])
+    return words <= _NO_MORE and bool(words & {"not", "gone", "n't"}) and bool(words & _TODAY or "gone" in words)

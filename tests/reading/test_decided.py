@@ -1,0 +1,71 @@
+"""What a choice came to, what was doubted and then made sure, and what was there before as it is today.
+
+The forms are common practice of the trade's speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Full pads or leather, leather it is, in front.", ["LF+RF pad leather"]),
+        ("I was between a full pad and leather in front, leather it is.", ["LF+RF pad leather"]),
+        ("Rim pads or full pads on the hinds, hmm, full it is.", ["LH+RH pad full"]),
+        ("Leather pads on the fronts or mesh, mesh it is.", ["LF+RF pad mesh"]),
+        ("Should it be rim pads or full ones up front? Full it is.", ["LF+RF pad full"]),
+        ("Egg bars or straight bars in front, egg bars it is.", ["LF+RF shoe_type egg_bar"]),
+        ("Torn between steel and aluminum for the fronts, aluminum it is.", ["LF+RF shoe_material aluminum"]),
+        ("Iodine or copper sulfate for the left hind, copper sulfate it is.", ["LH treatment copper_sulfate"]),
+        ("A bruise or an abscess in the left front, bruise it is.", ["LF finding bruise"]),
+        ("Couldn't decide between size one and size two in front, two it is.", ["LF+RF shoe_size 2"]),
+        ("Six nails or seven in the near fore, six it is.", ["LF nails 6"]),
+        ("Six weeks or seven, seven it is.", ["- next_visit_weeks 7 planned"]),
+        ("Leather pads in front. Whatever it is in the left hind, it smells.", ["LF+RF pad leather"]),
+    ],
+)
+def test_what_it_is_decides(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Possible bruise in the left front, no, it is a bruise.", ["LF finding bruise"]),
+        ("Possible bruise, left front, no, it's definitely a bruise.", ["LF finding bruise"]),
+        ("Might be a corn in the off fore. No, it is a corn.", ["RF finding corn"]),
+        ("Maybe thrush in the left hind, no, that's thrush.", ["LH finding thrush"]),
+        ("Possible crack in the near fore, actually it is a crack.", ["LF finding crack"]),
+        ("Could be sidebone in the off fore, wait, no, that is sidebone.", ["RF finding sidebone"]),
+        ("Possible bruise in the left front, no, it isn't a bruise.", ["LF finding bruise absent"]),
+        ("Possible bruise in the left front, no, it's a corn.", ["LF finding corn"]),
+        ("Thrush in the left hind, sorry, it's the right hind that's got the thrush.", ["RH finding thrush"]),
+        ("Possible bruise in the left front, no, the right front.", ["RF finding bruise suspected"]),
+    ],
+)
+def test_a_doubt_that_is_made_sure(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Thrush in the left hind, it was there last time too.", ["LH finding thrush"]),
+        ("Thrush in the left hind. Was there last time.", ["LH finding thrush"]),
+        ("Flare on the right front, there last time as well.", ["RF finding flare"]),
+        ("Bruise in the off fore, that was there in the spring.", ["RF finding bruise"]),
+        ("Corn in the near fore, which was already there last visit.", ["LF finding corn"]),
+        ("Crack in the left front, not there last time.", ["LF finding crack"]),
+        ("Crack in the left front, that wasn't there last time.", ["LF finding crack"]),
+        ("Thrush in the left hind. That was there last time, not today.", ["LH finding thrush resolved"]),
+        ("He had thrush in the left hind last time.", ["LH finding thrush history"]),
+        ("There was a corn in the left front last time.", ["LF finding corn history"]),
+    ],
+)
+def test_what_was_there_before_as_well_is_of_today(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts

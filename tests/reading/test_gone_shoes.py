@@ -1,0 +1,73 @@
+"""A foot that is gone lost its shoe, a finding that is gone healed; heads alone; "call it" behind a foot.
+
+The forms are common practice of the trade's speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("RH gone, new shoe on that one.", ["RH shoe_state lost", "RH work new_shoe"]),
+        ("Left front gone, right front loose.", ["LF shoe_state lost", "RF shoe_state loose"]),
+        ("The off hind's gone, near hind's sprung.", ["LH shoe_state sprung", "RH shoe_state lost"]),
+        ("Came in with both hinds gone.", ["LH+RH shoe_state lost"]),
+        ("Near fore gone, put it back on with six.", ["LF nails 6", "LF shoe_state lost", "LF work put_back"]),
+        ("Left front. Gone. New shoe on it.", ["LF shoe_state lost", "LF work new_shoe"]),
+        ("Thrush in the left hind last time, RH gone.", ["LH finding thrush history", "RH shoe_state lost"]),
+        (
+            "Thrush in both hinds last time, right hind gone, left hind still there.",
+            ["LH finding thrush", "RH finding thrush resolved"],
+        ),
+        ("Thrush. Left hind gone, right hind mild.", ["LH finding thrush resolved", "RH finding thrush ~mild"]),
+        ("Thrush in the left hind is gone.", ["LH finding thrush resolved"]),
+        ("Corn in the left front, gone now.", ["LF finding corn resolved"]),
+        ("Left hind, gone lame.", ["LH gait lame"]),
+        ("Gone very lame on the off fore.", ["RF gait lame"]),
+    ],
+)
+def test_what_is_gone(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Toes. Left front three and a half, right front the same.", ["LF+RF toe_length 88.9"]),
+        ("Toes. Fronts ninety, hinds eighty eight.", ["LF+RF toe_length 90", "LH+RH toe_length 88"]),
+        ("Toes: LF 91, RF 92, LH 91, RH 92.", ["LF+LH toe_length 91", "RF+RH toe_length 92"]),
+        ("Toes, left hind 90, right hind 88.", ["LH toe_length 90", "RH toe_length 88"]),
+        ("Soles. Left front nine, right front eight.", ["LF sole_depth 9", "RF sole_depth 8"]),
+        ("Heels. Near fore thirty eight millimetres, off fore forty.", ["LF heel_height 38", "RF heel_height 40"]),
+        ("Toes first. Fronts are both three and a half inches.", ["LF+RF toe_length 88.9"]),
+        ("Heels. Left front forty.", []),
+        ("Toes. Left front fifty two.", []),
+        ("Toes. Left front flared.", ["LF finding flare"]),
+        ("Rolled the toes. Left front, six nails.", ["LF nails 6"]),
+    ],
+)
+def test_a_part_alone_is_the_head_of_lengths(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Six nails in the left front, the right call it seven.", ["LF nails 6", "RF nails 7"]),
+        ("Six nails on the near fore, off fore make it seven.", ["LF nails 6", "RF nails 7"]),
+        ("Toe length left hind ninety, right hind call it eighty eight.", ["LH toe_length 90", "RH toe_length 88"]),
+        ("Toe length, left front 90, off side call it 88.", ["LF toe_length 90", "RF toe_length 88"]),
+        ("Two out of five lame on the left front, right front call it one.", ["LF lameness 2", "RF lameness 1"]),
+        ("Size two in front, behind call it a one.", ["LF+RF shoe_size 2", "LH+RH shoe_size 1"]),
+        ("Six nails in the left front, call it seven.", ["LF nails 7"]),
+        ("Six weeks, call it seven.", ["- next_visit_weeks 7 planned"]),
+    ],
+)
+def test_called_behind_another_foot_takes_nothing_back(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
