@@ -16,9 +16,10 @@ def in_apposition(
 ) -> Feet | None:
     """ "He'd lost one in front, the near fore", "one of them was loose, it was the near hind": the one meant."""
     behind = sentence[position + 1] if position + 1 < len(sentence) else None
+    if behind is None or behind.delimiter != "," or behind.drafts or len(groups[behind.index]) != 1:
+        return None
     words = talk.words[sentence[position].start : sentence[position].end]
-    one = "one" in words or any(words[i : i + 2] in _A_SHOE for i in range(len(words) - 1))
-    if behind is None or not one or behind.delimiter != "," or behind.drafts or len(groups[behind.index]) != 1:
+    if "one" not in words and not any(words[i : i + 2] in _A_SHOE for i in range(len(words) - 1)):
         return None
     group = groups[behind.index][0]
     rest = {talk.words[i] for i in range(behind.start, behind.end) if not group.start <= i < group.end}

@@ -68,18 +68,14 @@ class _Meaning(NamedTuple):
 
 
 class _Candidate(NamedTuple):
-    start: int
     end: int
     literal: tuple[int, ...]
-    name: str
-    canonical: str
-    match: MatchKind
-    learned: bool
-    weak: bool
+    meaning: _Meaning
 
     def rank(self) -> tuple[bool, int, bool, bool, int, int]:
         """Of candidates that share a token the one with the lowest rank is chosen."""
-        start, end, literal, name, _, match, _, weak = self
+        end, literal, (name, _, match, _, weak) = self
+        start = literal[0]
         return match is MatchKind.SOUND_ALIKE, -len(literal), name != "horse", weak, end - start, start
 
 
@@ -115,7 +111,7 @@ class MentionFinder:
     def find(self, tokens: Tokens, names: Sequence[Mention] = ()) -> list[Mention]:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
         meanings = [_Meaning("horse", n.readings["horse"], MatchKind.EXACT) for n in names]
-        named = [_Candidate(n.start, n.end, n.literal, *m) for n, m in zip(names, meanings, strict=True)]
+        named = [_Candidate(n.end, n.literal, m) for n, m in zip(names, meanings, strict=True)]
         chosen = _choose([*named, *_with_heads(tokens, self._candidates(tokens))])
         masked = list(tokens.words)
         for mention in chosen:
@@ -156,7 +152,7 @@ class MentionFinder:
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
         found = [(form, end, tuple(range(start, end))) for form, start, end in self._phrases.find(tokens.words)]
         found += self._gapped.find(tokens)
-        return [_Candidate(words[0], end, words, *m) for form, end, words in found for m in self._meaning[form]]
+        return [_Candidate(end, literal, m) for form, end, literal in found for m in self._meaning[form]]
 
 
 def _meaning(name: str, canonical: str, match: MatchKind, learned: bool) -> _Meaning:
@@ -180,19 +176,19 @@ def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate
 
     Else "couldn't find" (a pulse) would swallow the denial of "couldn't find an abscess".
     """
-    if not any(c.name in _HEADED for c in candidates):
+    if not any(c.meaning.name in _HEADED for c in candidates):
         return candidates
     sentence, number = [], 0
     for text in tokens.texts:
         sentence.append(number)
         number += text in SENTENCE_ENDS
-    heads = {(c.name, sentence[c.start]) for c in candidates if c.name in _HEADS}
+    said = [(c.meaning.name, sentence[c.literal[0]]) for c in candidates]
+    heads = {(name, at) for name, at in said if name in _HEADS}
+    answered = {(_HEADED[name], at) for name, at in said if name in _HEADED}
 
-    answered = {(_HEADED[c.name], sentence[c.start]) for c in candidates if c.name in _HEADED}
-
-    def headed(candidate: _Candidate) -> bool:
+    def headed(name: str, at: int) -> bool:
         """Whether the head is in this sentence or before it, with nothing but sentences of answers between."""
-        head, at = _HEADED[candidate.name], sentence[candidate.start]
+        head = _HEADED[name]
         for back in range(at, at - _ANSWERS_IN_A_ROW, -1):
             if (head, back) in heads or (head, back - 1) in heads:
                 return True
@@ -200,7 +196,7 @@ def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate
                 return False
         return False
 
-    return [c for c in candidates if c.name not in _HEADED or headed(c)]
+    return [c for c, (name, at) in zip(candidates, said, strict=True) if name not in _HEADED or headed(name, at)]
 
 
 def _denies(number: Number, words: Sequence[str], chosen: list[Mention]) -> bool:
@@ -219,7 +215,8 @@ def _choose(candidates: list[_Candidate]) -> list[Mention]:
     """The longest candidates that do not overlap; equal spans share one mention with several readings."""
     used: dict[int, Mention] = {}
     chosen: list[Mention] = []
-    for start, end, literal, name, canonical, match, _, _ in sorted(_without_parts(candidates), key=_Candidate.rank):
+    for end, literal, (name, canonical, match, _, _) in sorted(_without_parts(candidates), key=_Candidate.rank):
+        start = literal[0]
         if used.keys().isdisjoint(literal):
             mention = Mention(start, end, literal, {name: canonical}, match)
             chosen.append(mention)
@@ -237,10 +234,10 @@ def _without_parts(candidates: list[_Candidate]) -> list[_Candidate]:
 
     The toe of "CD toe" is no toe: there the longer sound-alike stands, as the longer phrase does elsewhere.
     """
-    alikes = [c for c in candidates if c.match is MatchKind.SOUND_ALIKE and len(c.literal) > 1]
+    alikes = [c for c in candidates if c.meaning.match is MatchKind.SOUND_ALIKE and len(c.literal) > 1]
     if not alikes:
         return candidates
-    exact = [c for c in candidates if c.match is not MatchKind.SOUND_ALIKE]
+    exact = [c for c in candidates if c.meaning.match is not MatchKind.SOUND_ALIKE]
     parts: set[int] = set()
     for alike in alikes:
         touched = [c for c in exact if not set(c.literal).isdisjoint(alike.literal)]
@@ -252,6 +249,6 @@ def _without_parts(candidates: list[_Candidate]) -> list[_Candidate]:
 def _is_part(exact: _Candidate, alike: _Candidate) -> bool:
     """Whether a sound-alike may stand in place of an exact word: not of one that goes on beyond it, nor of one that
     means the same, which is the surer of the two, nor of one of _NEVER_A_PART."""
-    kept = _NEVER_A_PART - _LITTLE_WORDS if alike.learned else _NEVER_A_PART - {"horse_cues"}
-    same = (exact.name, exact.canonical) == (alike.name, alike.canonical)
-    return set(exact.literal) < set(alike.literal) and not same and exact.name not in kept
+    kept = _NEVER_A_PART - _LITTLE_WORDS if alike.meaning.learned else _NEVER_A_PART - {"horse_cues"}
+    same = exact.meaning[:2] == alike.meaning[:2]
+    return set(exact.literal) < set(alike.literal) and not same and exact.meaning.name not in kept

@@ -48,6 +48,8 @@ def found_on_another(talk: Talk) -> list[Strike]:
     """A strike for each "no, Tally's the one with the thrush", "the thrush was Tally's" behind another's thrush."""
     strikes = []
     names = talk.having("horse")
+    if not names:
+        return []
     for found in talk.having("findings"):
         start = _sentence_start(talk, found.start)
         stop = sentence_end(talk, found.end)

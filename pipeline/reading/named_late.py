@@ -64,7 +64,7 @@ def named_late(talk: Talk, spans: Sequence[NameSpan], nobodys: Sequence[NameSpan
     A name belongs to the last horse that was opened without one before it.
     """
     found: dict[int, tuple[int, int, NameSpan]] = {}
-    for head, end in _sentences(talk):
+    for head, end in _sentences(talk) if nobodys or talk.says(_ANOTHER) else ():
         waits = any(head <= s.start < end for s in nobodys)
         if any(head <= s.start < end for s in spans) or not (waits or _another(talk, head, end)):
             continue

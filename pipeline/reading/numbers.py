@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 _DIGITS = re.compile(r"\d+(?:\.\d+)?")
 _SLASH = re.compile(r"(\d+)/(\d+)")
@@ -111,6 +112,11 @@ class Number:
     article: bool = False
 
 
+@lru_cache(maxsize=1024)  # making a fraction takes longer than finding one
+def _whole(value: int) -> Fraction:
+    return Fraction(value)
+
+
 class NumberReader:
     """Finds the numbers in a row of tokens, with number words taken from the vocabulary."""
 
@@ -137,16 +143,14 @@ class NumberReader:
     def find(self, tokens: Sequence[str]) -> list[Number]:
         """Every number of ``tokens`` (lower case), left to right, ranges and "out of" joined."""
         found: list[Number] = []
-        index = 0
-        while index < len(tokens):
-            number = self._at(tokens, index) if self._may_begin(tokens[index]) else None
-            if number is None:
-                index += 1
-                continue
-            number = self._with_out_of(tokens, number)
-            number = self._with_range(tokens, number)
-            found.append(number)
-            index = number.end
+        end = 0
+        for index in [i for i, word in enumerate(tokens) if self._may_begin(word)]:
+            number = self._at(tokens, index) if index >= end else None
+            if number is not None:
+                number = self._with_out_of(tokens, number)
+                number = self._with_range(tokens, number)
+                found.append(number)
+                end = number.end
         return found
 
     def _may_begin(self, word: str) -> bool:
@@ -241,9 +245,9 @@ class NumberReader:
         halves = tokens[min(end + 2, len(tokens) - 1)] in ("halves", "halfs")  # "two and a halves"
         plural = halves or tokens[end - 1] in self._plurals or bool(_PLURAL_DIGITS.fullmatch(tokens[end - 1]))
         article = index > 0 and tokens[index - 1] in ("a", "an")
-        whole = value
-        extra, after = self._and_part(tokens, end)
-        return Number(index, after, whole + extra, plural=plural, article=article)
+        part, after = self._and_part(tokens, end)
+        whole = value + part if part else value
+        return Number(index, after, whole, plural=plural, article=article)
 
     def _and_part(self, tokens: Sequence[str], end: int) -> tuple[Fraction, int]:
         """The part after a whole number: "and a half", "and three eighths", "1/4"; (0, end) when there is none."""
@@ -264,7 +268,7 @@ class NumberReader:
                 )
                 if count < size and not quarter_noun:
                     return Fraction(count, size), after + 1
-        return Fraction(0), end
+        return _whole(0), end
 
     def _pronoun(self, tokens: Sequence[str], index: int) -> bool:
         follower = tokens[index + 1] if index + 1 < len(tokens) else ""
@@ -295,7 +299,7 @@ class NumberReader:
         if value in range(20, 100, 10) and end < len(tokens) and 1 <= self._cardinals.get(tokens[end], 0) <= 9:
             value, end = value + self._cardinals[tokens[end]], end + 1
         value, end = self._hundreds(tokens, value, end)
-        return self._decimals(tokens, Fraction(value), end)
+        return self._decimals(tokens, _whole(value), end)
 
     def _hundreds(self, tokens: Sequence[str], value: int, end: int) -> tuple[int, int]:
         if value == 100:

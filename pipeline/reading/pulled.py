@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET
@@ -16,6 +17,7 @@ _BY_HAND = frozenset(
 _SUBJECTS = frozenset({"i", "we", "he", "she"})
 _WHOSE = frozenset({"both", "the", "his", "her", "all", "those", "that"})
 _I_HAVE = (["i", "'ve"], ["we", "'ve"], ["i", "have"], ["we", "have"])
+_CAME_OFF = Sayings("came off")
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
 _LEFT = frozenset({"left"})
 _IN_A_PLACE = frozenset({"in", "at", "under", "on", "by"})
@@ -76,9 +78,7 @@ def draft_coming_off(talk: Talk) -> None:
 
 def draft_came_off(talk: Talk) -> None:
     """ "His hind shoes came off at New Year": the shoes of a pair that came off in the past were taken off then."""
-    for at in range(1, len(talk.words) - 1):
-        if talk.words[at : at + 2] != ["came", "off"]:
-            continue
+    for at, _ in _CAME_OFF.within(talk.words, 1, len(talk.words)):
         segment = next((s for s in talk.segments if s.start <= at < s.end), None)
         if segment is None or not {"shoes", "plates"} & set(talk.words[max(segment.start, at - 4) : at]):
             continue

@@ -60,7 +60,7 @@ def by_colour(talk: Talk, spans: Sequence[NameSpan]) -> list[NameSpan]:
             coloured[colour] = span.horse if coloured.get(colour, span.horse) == span.horse else -1
     named = {i for s in spans for i in range(s.start, s.end)}
     found = []
-    for index, word in enumerate(talk.words[:-1]):
+    for index, word in enumerate(talk.words[:-1] if coloured else ()):
         horse = coloured.get(talk.words[index + 1], -1) if word == "the" else -1
         if horse >= 0 and _leads(talk, index) and not {index - 1, index - 2} & named:
             end = index + 3 if talk.words[index + 2 : index + 3] and talk.words[index + 2] in _NOUNS else index + 2
