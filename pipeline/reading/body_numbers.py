@@ -25,6 +25,11 @@ _LARGEST_IN = {
 _ANGLE_OF = {"toe": "toe_angle", "heel": "heel_angle"}
 
 
+_MADE_IT = (
+    ("make", "it"), ("call", "it"), ("give", "it"), ("give", "him"), ("give", "her"), ("put", "it", "at"), ("it", "'s"),
+    ("say",), ("it", "at"), ("that", "'s"), ("mark", "it"), ("grade", "it"), ("score", "it"), ("called", "it"),
+    ("made", "it"), ("gave", "it"), ("gave", "him"), ("gave", "her"),
+)  # fmt: skip
 _DEGREES = ("degree", "degrees")
 
 
@@ -223,10 +228,27 @@ class BodyNumbers(NumberContext):
             slot = scored.readings["measures"]
         if slot is None and after is not None and after.get("gaits") == "lame" and self._graded_before(mention):
             slot = "lameness"
+        if slot is None and number.article and self._graded_lame(segment, mention):
+            added = self._add(segment, "lameness", number.value, mention)
+            segment.drafts[-1].rules += ["elliptic"] if added else []
+            return added
         if slot not in SCORES:
             return False
         self._set_frame(slot, segment)
         return self._add(segment, slot, number.value, mention)
+
+    def _graded_lame(self, segment: Segment, mention: Mention) -> bool:
+        """ "Lame on the left front, I'd make it a two": of a horse just said to be lame, with nothing else scored."""
+        led = tuple(self._words[max(0, mention.start - 3) : mention.start - 1])
+        graded = led[-2:] in _MADE_IT or led in _MADE_IT or led[-1:] in _MADE_IT
+        closed = self._words[mention.end : mention.end + 1] in ([","], ["."], ["and"], ["but"], ["today"], [])
+        near = [s for s in self._talk.segments if 0 <= segment.sentence - s.sentence <= 1 and s.index <= segment.index]
+        lame = any(m.get("gaits") == "lame" for s in near if s.horse == segment.horse for m in s.mentions)
+        near_words = [m for s in self._sentence(segment) for m in s.mentions]
+        if any(m.is_any(("work", "shoe_types", "shoe_materials", "pads")) for m in near_words):
+            return False
+        scored = self._frame is not None and self._frame.slot in SCORES and self._frame.slot != "lameness"
+        return graded and closed and lame and not scored
 
     def _graded_before(self, mention: Mention) -> bool:
         return mention.start > 0 and self._words[mention.start - 1] in ("grade", "a", "about")

@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from pipeline.reading.foot_alone import in_apposition, named_after_all, told_of_itself
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, left_alone, setup_only
+from pipeline.reading.gone_over import feet_gone_over
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
@@ -164,8 +165,11 @@ def _attach_segment(
 
 def _from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None) -> None:
     """The foot named before in the sentence, or the one in hand."""
-    draft.feet = in_every(talk, draft, earlier or hand) or _in_each(
-        talk, draft, earlier or _those(talk, draft, _shod_before(talk, draft, hand))
+    over = feet_gone_over(talk, draft, hand) if earlier is None else None
+    draft.feet = (
+        over
+        or in_every(talk, draft, earlier or hand)
+        or _in_each(talk, draft, earlier or _those(talk, draft, _shod_before(talk, draft, hand)))
     )
     draft.foot_carried = True
     draft.note("foot: still in hand")
@@ -334,6 +338,9 @@ def _foot_behind(talk: Talk, sentence: list[Segment], position: int, groups: dic
     """ "Strong at the toe, left front, moderate at the toe, right front": each answer has its foot behind it."""
     following = sentence[position + 1] if position + 1 < len(sentence) else None
     if following is None or following.delimiter != "," or following.drafts or not groups[following.index]:
+        return None
+    none = {"none", "nothing", "not", "n't", "no", "neither", "clean", "clear"}
+    if none & set(talk.words[following.start : following.end]):
         return None
     if left_alone(talk, following) or told_of_itself(talk, following, groups[following.index][0]):
         return None

@@ -172,8 +172,25 @@ def _behind_them(talk: Talk, mention: Mention) -> bool:
     return of_them or (talk.words[mention.end : mention.end + 1] in _PRONOUNS and _after_packing(talk, mention))
 
 
+def _both_places(talk: Talk, mention: Mention) -> bool:
+    """ "Thrush in both the frog and the sulcus", "both medial and lateral": two places, not two feet."""
+    if talk.words[mention.end - 1] != "both":
+        return False
+    first = _place_at(talk, mention.end)
+    if first is None or talk.words[first.end : first.end + 1] != ["and"]:
+        return False
+    return _place_at(talk, first.end + 1) is not None
+
+
+def _place_at(talk: Talk, at: int) -> Mention | None:
+    place = talk.mention_starting(at + (talk.words[at : at + 1] in (["the"], ["his"], ["her"])))
+    return place if place is not None and place.get("zones") is not None else None
+
+
 def _compared(talk: Talk, mention: Mention) -> bool:
     """ "Match the right", "seen from the front": a foot that is only looked at."""
+    if _both_places(talk, mention):
+        return True
     if _the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
     if _behind_them(talk, mention) or _shod_elsewhere(talk, mention):

@@ -41,6 +41,10 @@ _IS_HERS = (
     ),
     re.compile(rf"{_CUES}*(?:the )?one {_HAS} {_THOSE} FOUND (?:'s|is|was) NAME"),
 )  # fmt: skip
+_HIM = (["him"], ["her"], ["it"])
+_I_HAVE = frozenset({"i", "we", "'ve", "'d", "had", "have", "was"})
+_ANOTHER_DAY = frozenset({"last", "before", "yesterday", "previous", "earlier", "once", "first", "mistake", "wrongly"})
+_DAY_WITHIN = 5
 _NEAR = 2  # sentences from a finding to the words that give it to another horse
 
 
@@ -98,6 +102,16 @@ def misnamed(talk: Talk) -> list[Strike]:
         if words in _ALL_OF_IT:
             strikes.append(_strike(start, name))
     return strikes
+
+
+def called_before(talk: Talk) -> None:
+    """ "I think I called her Buck on the last tape": the name of another day opens nothing."""
+    for cue in [m for m in talk.having("horse_cues", "named") if talk.words[m.start] == "called"]:
+        at = cue.end + (talk.words[cue.end : cue.end + 1] in _HIM)
+        name = talk.mention_starting(at)
+        told = talk.words[cue.start - 1] in _I_HAVE and name is not None and name.get("horse") is not None
+        if name is not None and told and _ANOTHER_DAY & set(talk.words[name.end : name.end + _DAY_WITHIN]):
+            name.dropped = cue.dropped = True
 
 
 def without_animals(talk: Talk) -> None:

@@ -27,7 +27,7 @@ from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_men
 from pipeline.reading.in_order import draft_in_order, mark_short_feet
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.mentions import MentionFinder
-from pipeline.reading.misnamed import another_horses_number, found_on_another, misnamed, without_animals
+from pipeline.reading.misnamed import another_horses_number, called_before, found_on_another, misnamed, without_animals
 from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
 from pipeline.reading.nameless import mark_others
@@ -170,6 +170,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     complete_sides(talk)
     another_horses_number(talk)
     without_animals(talk)
+    called_before(talk)
     mark_others(talk)
     decide(talk)
     return [*found_on_another(talk), *repair(talk), *misnamed(talk)]

@@ -10,15 +10,19 @@ _LEADS = frozenset(
     {"i", "he", "she", "they", "we", "it", "that", "that's", "the", "this", "there", "now", "one", "my", "with"}
     | {"his", "her"}
 )
+_SINCE = (["once"], ["when"], ["after"], ["now"], ["since"], ["with"], ["from"], ["really"], ["quite"])  # "not once …"
 _LONGEST = 10  # tokens of a reason
-_LIGHT = frozenset({"a", "an", "the", "say", "call", "it", "make", "more", "like", "she", "he", "'s", "is", "at", "uh"})
+_LIGHT = frozenset(
+    {"a", "an", "the", "say", "call", "it", "make", "more", "like", "she", "he", "'s", "is", "at", "uh", "that"}
+)
 _NEAR = 3  # tokens from the reason to the right word
 
 
 def why_wrong(talk: Talk, begin: int) -> int:
     """The token behind the reason that stands at ``begin``, its cues taken out; ``begin`` when there is none."""
     start = begin + 1 if talk.words[begin : begin + 1] == [","] else begin
-    if talk.words[start : start + 1] == [] or talk.words[start] not in _LEADS:
+    turned = talk.words[start : start + 1] == ["not"] and talk.words[start + 1 : start + 2] in _SINCE
+    if talk.words[start : start + 1] == [] or not (turned or talk.words[start] in _LEADS):
         return begin
     ahead = range(start, min(len(talk.words), start + _LONGEST + 1))
     end = next((i for i in ahead if talk.words[i] == "," or talk.words[i] in SENTENCE_ENDS), None)

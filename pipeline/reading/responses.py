@@ -108,6 +108,9 @@ def _reach(frame: _Frame, sentence: list[Segment], first: int) -> int:
         other = any(f is not frame and segment.having(f.head) for f in _FRAMES)
         answers = _answers(frame, segment)
         content = [m for m in segment.mentions if m.is_any(_CONTENT) and not m.get(frame.responses)]
+        guessed = bool(segment.having("doubts")) and frame.slot == "tester" and not other and not answers
+        if guessed and not _measured(segment):
+            continue  # "mild at the toe, could be a bruise in it, and nothing in the near fore"
         if other or (content and (not answers or content[0].start < answers[0].start)) or _measured(segment):
             break
         last = segment.index

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from pipeline.reading.foot_groups import SETUP_SLOTS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
+from pipeline.reading.settling_gaits import settle_gaits
 from pipeline.reading.talk import Draft
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 
@@ -33,7 +34,7 @@ class Settled:
 def settle(drafts: Iterable[Draft]) -> list[Settled]:
     """One entry a foot and fact, in the order said."""
     standing = [d for d in drafts if not d.dropped]
-    _grade_for_lame(standing)
+    settle_gaits(standing)
     _removed_not_lost(standing)
     _back_on_without_loss(standing)
     _tar_in_oakum(standing)
@@ -101,22 +102,6 @@ def _feet(draft: Draft) -> tuple[Foot | None, ...]:
         draft.foot_guessed = True
         return tuple(foot for foot in FEET)
     return (None,)
-
-
-def _grade_for_lame(drafts: list[Draft]) -> None:
-    """ "Two out of five lame" is the grade; "lame" alone is for when none is said; "sound" denies it by itself."""
-    sound = {d.segment.sentence for d in drafts if d.slot == "gait" and d.value == "sound"}
-    graded = {(d.segment.sentence, d.status) for d in drafts if d.slot == "lameness"}
-    for draft in drafts:
-        if draft.slot == "gait" and draft.value == "lame" and (draft.segment.sentence, draft.status) in graded:
-            draft.drop("the grade says it")
-        if (
-            draft.slot == "gait"
-            and draft.value == "lame"
-            and draft.status is Status.ABSENT
-            and draft.segment.sentence in sound
-        ):
-            draft.drop("sound says it")
 
 
 def _removed_not_lost(drafts: list[Draft]) -> None:

@@ -272,6 +272,25 @@ def _add(segment: Segment, value: Fraction, start: int, end: int) -> None:
     segment.draft(draft)
 
 
+def _but_this(talk: Talk, later: list[Segment], said: list[Draft]) -> bool:
+    """ "I said five but with those glue-ons, four": a number alone behind the "but" is the one that stands."""
+    turned = next((i for i, s in enumerate(later) if s.joined_by("but", ", but")), None)
+    if turned is None:
+        return False
+    for segment in later[turned:]:
+        number = next((m for m in segment.mentions if m.number and not m.dropped), None)
+        words = set(talk.words[segment.start : segment.end])
+        if number is None or number.number is None or any(d.start == number.start for d in segment.drafts):
+            continue
+        alone = segment.end - segment.start == number.end - number.start or words & {"make", "say", "call"}
+        if alone and number.number.value <= _MOST_WEEKS and number.number.aughts is None:
+            _add(segment, number.number.value, number.start, number.end)
+            for draft in said:
+                draft.drop("said at first")
+            return True
+    return False
+
+
 def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
     """ "They asked for eight weeks but I told them six": what was asked for is no plan."""
     for position, segment in enumerate(sentence):
@@ -281,6 +300,8 @@ def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
             s.delimiter in ("but", ", but") and {"told", "said"} & set(talk.words[s.start : s.end])
             for s in sentence[position + 1 :]
         )
+        if asked and words[:2] == ["i", "said"] and _but_this(talk, sentence[position + 1 :], asked):
+            continue
         if not asked or not (_ASKED & set(words) or ("too" in words and "long" in words) or overruled):
             continue
         for later in sentence[position + 1 :]:

@@ -1,0 +1,34 @@
+"""Settling how the horse goes: a grade stands for "lame", "sound" denies it, and a foot named once is enough."""
+
+from __future__ import annotations
+
+from pipeline.reading.talk import Draft
+from pipeline.record import Status
+
+
+def settle_gaits(drafts: list[Draft]) -> None:
+    """Drop the gaits that another statement of the same horse says better."""
+    _grade_for_lame(drafts)
+    _foot_for_none(drafts)
+
+
+def _grade_for_lame(drafts: list[Draft]) -> None:
+    """ "Two out of five lame" is the grade; "lame" alone is for when none is said; "sound" denies it by itself."""
+    sound = {d.segment.sentence for d in drafts if d.slot == "gait" and d.value == "sound"}
+    grades = [d for d in drafts if d.slot == "lameness"]
+    graded = {(d.segment.sentence, d.status) for d in grades}
+    behind = {(d.segment.sentence - 1, d.status, d.feet) for d in grades if "elliptic" in d.rules}
+    for draft in [d for d in drafts if d.slot == "gait" and d.value == "lame"]:
+        said = (draft.segment.sentence, draft.status)
+        if said in graded or (*said, draft.feet) in behind:
+            draft.drop("the grade says it")
+        if draft.status is Status.ABSENT and draft.segment.sentence in sound:
+            draft.drop("sound says it")
+
+
+def _foot_for_none(drafts: list[Draft]) -> None:
+    """ "She brushes, interferes behind": the same gait in one sentence, with its feet and without."""
+    footed = {(d.value, d.status, d.segment.sentence) for d in drafts if d.slot == "gait" and d.feet}
+    for draft in [d for d in drafts if d.slot == "gait" and not d.feet]:
+        if (draft.value, draft.status, draft.segment.sentence) in footed:
+            draft.drop("said with its foot")

@@ -1,0 +1,60 @@
+"""A guess between two answers of the testers parts them not; two places are no two feet; why a word was wrong."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES: list[tuple[str, list[str]]] = [
+    (
+        "Tally. Left front, testers mild at the toe, could be a bruise in it, and nothing in the right.",
+        ["LF finding bruise suspected", "LF tester mild @toe", "RF tester none"],
+    ),
+    (
+        "Tally. Testers mild across the toe of the off fore, could be a bruise in it, and nothing in the near fore.",
+        ["LF tester none", "RF finding bruise suspected", "RF tester mild @toe"],
+    ),
+    (
+        "Tally. Testers strong at the heel of the left front, I suspect a corn, none on the right front.",
+        ["LF finding corn suspected", "LF tester strong @heel", "RF tester none"],
+    ),
+    (
+        "Tally. Testers moderate on the near hind, maybe a bruise, nothing on the off hind.",
+        ["LH finding bruise suspected", "LH tester moderate", "RH tester none"],
+    ),
+    (
+        "Tally. Testers strong, left front, I think it's an abscess, none on the right.",
+        ["LF finding abscess suspected", "LF tester strong", "RF tester none"],
+    ),
+    (
+        "Tally. Testers positive on the right front, looks like a corn, no reaction on the left front.",
+        ["LF tester none", "RF finding corn suspected", "RF tester positive"],
+    ),
+    (
+        "Tally. Left hind has thrush in both the frog and the sulcus. Copper sulfate packed in.",
+        ["LH finding thrush @frog", "LH finding thrush @sulcus", "LH treatment copper_sulfate"],
+    ),
+    (
+        "Tally. Near fore, flare at both the toe and the quarter. Six nails.",
+        ["LF finding flare @quarter", "LF finding flare @toe", "LF nails 6"],
+    ),
+    (
+        "Tally. Thrush in both the frog and the commissure of the off hind. Iodine on it.",
+        ["RH finding thrush @commissure", "RH finding thrush @frog", "RH treatment iodine"],
+    ),
+    ("Buck. Near fore. Bruises in both hinds.", ["LH+RH finding bruise"]),
+    (
+        "Buck. White line disease, right front, at the toe, mild, no, not once I had it open, that's severe.",
+        ["RF finding white_line_disease @toe ~severe"],
+    ),
+    ("Buck. Crack in the left front, mild, no, not when you look close, moderate.", ["LF finding crack ~moderate"]),
+    ("Buck. Thrush in the left hind, moderate, no, not after I pared it, severe.", ["LH finding thrush ~severe"]),
+    ("Buck. Flare on the right hind, mild, no, not really, that's moderate.", ["RH finding flare ~moderate"]),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
+def test_answers_and_guesses(read: Read, text: str, expected: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck")[0]) == expected
