@@ -10,12 +10,14 @@ from pipeline.reading.asked_before import recall_asked
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.denials import deny
 from pipeline.reading.doubts import doubt, doubt_after
+from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
 from pipeline.reading.recalling import recall
+from pipeline.reading.refused import drop_refused
 from pipeline.reading.said_again import drop_spoken_again
 from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.was_there import hear_remarks, let_go
@@ -30,6 +32,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     for number, sentence in enumerate(sentences):
         announced = announce(talk, sentence, announced)
         deny(talk, sentence)
+        there_where_excepted(sentence)
         doubt(talk, sentence)
         recall(talk, sentence)
         recall_asked(talk, sentence, sentences[number - 1] if number else [])
@@ -39,6 +42,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         drop_never_done(talk, sentence)
         set_aside(talk, sentence)
     drop_wished(talk)
+    drop_refused(talk)
     for number, sentence in enumerate(sentences):
         previous = sentences[number - 1] if number else []
         told = next((s for s in reversed(sentences[max(0, number - 2) : number]) if any(p.drafts for p in s)), [])

@@ -74,7 +74,8 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
         for cue in segment.having("denials", "before"):
             ahead = reached(talk, sentence, position, cue)
             for draft in ahead or _found_no(talk, sentence, position, cue):
-                _deny_one(draft, cue)
+                if not _only_the_degree(talk, segment, cue, draft):
+                    _deny_one(draft, cue)
         for draft in segment.drafts:
             if _denied_in_gap(talk, draft):
                 _deny_one(draft)
@@ -104,6 +105,16 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
                     _deny_one(draft)
     _never_done(sentence)
     _gone_by_now(talk, sentence)
+
+
+def _only_the_degree(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -> bool:
+    """ "Wouldn't call it a bad crack": it is there, and not so bad."""
+    called = "call" in talk.words[cue.start : cue.end]
+    if not called or not any(cue.end <= m.start < draft.start for m in segment.having("severities")):
+        return False
+    draft.severity = None
+    draft.note("not in that degree")
+    return True
 
 
 def _never_done(sentence: list[Segment]) -> None:

@@ -50,6 +50,7 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
         _would_do(talk, segment)
         ahead = any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
         whole = ahead or _set_for_a_day(talk, sentence, position)
+        whole = whole or _when_i_am_back(talk, sentence, segment)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
             if any(start <= draft.start < stop for start, stop in conditions):
@@ -135,6 +136,14 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
     subjects = talk.plays("subject", segment.start, segment.end)
     going = [talk.words[i + 1 : i + 3] for i in subjects]
     return any(w[0] in _BEING and w[1].endswith("ing") for w in going if len(w) == len(_IS_DOING))
+
+
+def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bool:
+    """ "In six weeks the fronts get leather pads": a time to come opens the sentence, and what is to be follows."""
+    first = sentence[0]
+    led = talk.words[first.start] == "in" and any(d.slot == "next_visit_weeks" for d in first.drafts)
+    getting = _GETTING & set(talk.words[segment.start : segment.end])
+    return led and bool(getting) and not segment.having("times", "today") and not segment.past
 
 
 def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:

@@ -59,6 +59,15 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
         _recall_then(talk, sentence, position)
         _taken_off(talk, segment)
         _treated_by_others(talk, segment)
+        _left_by_an_old_one(talk, segment)
+
+
+def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:
+    """ "A scar from an old abscess", "the hole of the old puncture": what is seen today is only what it left."""
+    for draft in [d for d in segment.drafts if d.slot == "finding" and talk.words[d.start - 1] == "old"]:
+        before = talk.words[max(segment.start, draft.start - 3) : draft.start - 1]
+        if {"from", "of"} & set(before) and set(before) <= {"from", "of", "an", "the", "that", "his", "her", *_LEFT}:
+            _recall_one(draft)
 
 
 def _there_today(talk: Talk, segment: Segment) -> bool:
@@ -170,6 +179,9 @@ def _closed_by_then(talk: Talk, segment: Segment) -> bool:
     return talk.words[end : end + 1] == ["then"] and behind in ([","], ["."], ["and"], [])
 
 
+_LEFT = frozenset(
+    {"scar", "mark", "hole", "track", "line", "ring", "remains", "cavity", "seam", "left", "over", "trace"}
+)
 _SOME = ("some", "one")
 _WHEN = frozenset({"when"})
 _TIMES = frozenset(

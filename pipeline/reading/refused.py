@@ -1,0 +1,44 @@
+"""What somebody wanted and was told no: "owner wanted bar shoes in front, I said no" puts nothing on."""
+
+from __future__ import annotations
+
+from pipeline.reading.plans import ALWAYS_PLANNED, PLANNABLE
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.talk import Segment, Talk
+
+_WANTING = frozenset({"wanted", "wants", "asked", "asking", "after", "fancied", "keen", "begged", "suggested", "want"})
+_REFUSED = Sayings(
+    "said no", "say no", "told her no", "told him no", "told them no", "i refused", "we refused", "not happening",
+    "no chance", "not a chance", "i would n't", "i wo n't", "i 'm not doing", "i was n't having", "not on my watch",
+    "talked her out", "talked him out", "talked them out", "turned her down", "turned him down", "turned them down",
+    "not going to happen", "told her to forget", "told him to forget", "told them to forget", "i 'd not",
+)  # fmt: skip
+
+
+def drop_refused(talk: Talk) -> None:
+    """Take out what was wanted where the refusal follows in the same breath."""
+    if not talk.says(_WANTING):
+        return
+    for segment in talk.segments:
+        at = next((i for i in range(segment.start, segment.end) if _REFUSED.at(talk.words, i)), None)
+        if at is None or {"if", "unless", "or"} & set(talk.words[segment.start : at]):
+            continue
+        for wanted in _wanted_before(talk, segment, at):
+            for draft in wanted.drafts:
+                if draft.slot in PLANNABLE - ALWAYS_PLANNED - {"manner"} and draft.start < at:
+                    draft.drop("wanted, and refused")
+
+
+def _wanted_before(talk: Talk, segment: Segment, at: int) -> list[Segment]:
+    """The segments from the one that says who wanted it to the refusal; none where something was done between."""
+    found: list[Segment] = []
+    for earlier in reversed(talk.segments[: segment.index + 1]):
+        if earlier.horse != segment.horse or segment.sentence - earlier.sentence > 1:
+            return []
+        found.append(earlier)
+        words = talk.words[earlier.start : min(earlier.end, at)]
+        if any(word in _WANTING and words[max(0, i - 1)] not in ("i", "we") for i, word in enumerate(words)):
+            return found
+        if earlier is not segment and earlier.own_clause and earlier.drafts:
+            return []
+    return []

@@ -1,0 +1,71 @@
+"""Denials in other words, exceptions to a denial, what was wanted and refused, and what an old finding left.
+
+The forms are common practice of the trade's speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Wouldn't say there's heat in the left front.", ["LF finding heat absent"]),
+        ("I'd not call that thrush in the left hind.", ["LH finding thrush absent"]),
+        ("Hardly what you'd call thrush in the off hind.", ["RH finding thrush absent"]),
+        ("Lacks any flare on the fronts.", ["LF+RF finding flare absent"]),
+        ("I was wrong about the thrush in the left hind.", ["LH finding thrush absent"]),
+        ("The crack in the left front turned out to be nothing.", ["LF finding crack absent"]),
+        ("What looked like a corn in the near fore was only dirt.", ["LF finding corn absent"]),
+        ("False alarm on the abscess in the right front.", ["RF finding abscess absent"]),
+        ("Far from lame on the left front.", ["LF gait lame absent"]),
+        ("Anything but lame.", ["- gait lame absent"]),
+        ("Nor is there any bruise in the right hind.", ["RH finding bruise absent"]),
+        ("Testers drew a blank on the right front.", ["RF tester none"]),
+        ("Digital pulse nothing to write home about in the fronts.", ["LF+RF pulse normal"]),
+        ("I don't see any sign of the old abscess in the left front.", ["LF finding abscess resolved"]),
+        ("Wouldn't call it a bad crack in the left front.", ["LF finding crack"]),
+        ("A flare far from the coronet in the left front.", ["LF finding flare @coronary_band"]),
+    ],
+)
+def test_a_denial_in_other_words(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("No thrush anywhere bar the left hind.", ["LF+RF+RH finding thrush absent", "LH finding thrush"]),
+        ("No flare on any of them but the off fore.", ["LF+LH+RH finding flare absent", "RF finding flare"]),
+        (
+            "No thrush in any foot except the left hind, which is bad.",
+            ["LF+RF+RH finding thrush absent", "LH finding thrush ~severe"],
+        ),
+        ("Thrush in every foot but the off fore.", ["LF+LH+RH finding thrush"]),
+    ],
+)
+def test_a_denial_with_an_exception_is_there_on_it(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Owner wanted bar shoes in front, I said no.", []),
+        ("They wanted her in rim pads on the fronts. Told them no.", []),
+        ("She asked for full pads all round, I said no. Reset the fronts.", ["LF+RF work reset"]),
+        ("Owner wanted egg bars in front, not happening, so plain shoes.", ["LF+RF shoe_type plain"]),
+        ("Owner wanted bar shoes in front, so that's what I put on.", ["LF+RF shoe_type bar"]),
+        ("Sedated next time or I'm not doing it.", ["- manner sedated planned"]),
+        ("In six weeks the fronts get leather pads.", ["- next_visit_weeks 6 planned", "LF+RF pad leather planned"]),
+        ("There's a scar from an old abscess in the left front.", ["LF finding abscess history"]),
+        ("Hole of an old puncture in the right front.", ["RF finding puncture history"]),
+        ("Old bruise in the left front.", ["LF finding bruise"]),
+    ],
+)
+def test_what_is_not_of_today(read: Read, said: str, facts: list[str]) -> None:
+    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
