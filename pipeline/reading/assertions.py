@@ -15,6 +15,7 @@ from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
+from pipeline.reading.once_more import split_once_more
 from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
 from pipeline.reading.recalling import recall
 from pipeline.reading.refused import drop_refused
@@ -36,6 +37,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         doubt(talk, sentence)
         recall(talk, sentence)
         recall_asked(talk, sentence, sentences[number - 1] if number else [])
+        split_once_more(talk, sentence, sentences[number - 1] if number else [])
         plan(talk, sentence)
         changed_over(talk, sentence)
         no_longer(talk, sentence, groups)

@@ -28,6 +28,7 @@ _ANGLE_OF = {"toe": "toe_angle", "heel": "heel_angle"}
 _MADE_IT = (
     ("make", "it"), ("call", "it"), ("give", "it"), ("give", "him"), ("give", "her"), ("put", "it", "at"), ("it", "'s"),
     ("say",), ("it", "at"), ("that", "'s"), ("mark", "it"), ("grade", "it"), ("score", "it"), ("called", "it"),
+    ("maybe",), ("about",), ("around",), ("probably",), ("roughly",),
     ("made", "it"), ("gave", "it"), ("gave", "him"), ("gave", "her"),
 )  # fmt: skip
 _DEGREES = ("degree", "degrees")

@@ -131,7 +131,8 @@ def no_longer(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
         for draft in told[-1].drafts:
             again = [d for d in segment.drafts if (d.slot, d.value, d.feet) == (draft.slot, draft.value, draft.feet)]
             same = len(again) == len(segment.drafts) and (named is None or named == draft.feet)
-            if draft.slot != "finding" or not same or not _of_before(draft):
+            never = "never" in talk.words[draft.segment.start : draft.start]
+            if draft.slot != "finding" or not same or never or not _of_before(draft):
                 continue
             draft.status, draft.dropped = Status.RESOLVED, False
             draft.note("not there now")

@@ -103,7 +103,6 @@ _CLEAN = frozenset(
     }
 )
 _SAYS_NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither", "no", "clear"})
-_AT_THE_END = "foot: named at the end of the list"
 _NOT_NAMED_BESIDE = frozenset({"foot: named at the end of the list", "foot: named in the next sentence"})
 
 
@@ -147,7 +146,7 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     if not findings:
         return []
     last = findings[-1]
-    elsewhere = _AT_THE_END in last.rules and bool(last.feet) and not set(last.feet or ()) & set(feet)
+    elsewhere = bool(_NOT_NAMED_BESIDE & set(last.rules)) and bool(last.feet) and not set(last.feet or ()) & set(feet)
     if is_heading(talk, last) and not (last.severity or last.zone or elsewhere):  # not "Thrush, left hind. Right none."
         if last.feet == feet:  # "Cracks, left front none, left hind one"
             last.status = Status.ABSENT

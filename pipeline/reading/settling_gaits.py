@@ -20,7 +20,8 @@ def _grade_for_lame(drafts: list[Draft]) -> None:
     behind = {(d.segment.sentence - 1, d.status, d.feet) for d in grades if "elliptic" in d.rules}
     for draft in [d for d in drafts if d.slot == "gait" and d.value == "lame"]:
         said = (draft.segment.sentence, draft.status)
-        if said in graded or (*said, draft.feet) in behind:
+        doubted = draft.status is Status.PRESENT and (said[0], Status.SUSPECTED) in graded
+        if doubted or said in graded or (*said, draft.feet) in behind:
             draft.drop("the grade says it")
         if draft.status is Status.ABSENT and draft.segment.sentence in sound:
             draft.drop("sound says it")

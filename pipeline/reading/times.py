@@ -39,6 +39,10 @@ _SCORED = ("body_condition", "cresty_neck", "obel")
 _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
 _SETTLED = frozenset({"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book"})
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
+_BACK_IN = (
+    ["back", "in"], ["back", "at"], ["book", "for"], ["again", "in"], ["again", "at"], ["time", "in"], ["visit", "in"],
+    ["due", "in"], ["doing", "in"], ["trip", "in"], ["booked", "for"], ["down", "for"],
+)  # fmt: skip
 _COMING_BACK = frozenset(
     {"of", "them", "in", "on", "at", "for", "again", "back", "due", "can", "go", "are", "'re", "to"}
 )
@@ -117,7 +121,7 @@ def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
     if number is None or mention.dropped or number.aughts is not None or number.value > _MOST_WEEKS:
         return False
     closes = talk.words[mention.end : mention.end + 1] in ([","], ["."], [], ["and"], ["or"], ["if"], ["unless"])
-    led = talk.words[mention.start - 2 : mention.start] in (["back", "in"], ["back", "at"], ["book", "for"])
+    led = talk.words[mention.start - 2 : mention.start] in _BACK_IN
     seen = talk.words[max(0, mention.start - 3) : mention.start]
     again = len(seen) == 3 and seen[0] in _SEEING and seen[1] in ("him", "her", "them") and seen[2] == "in"
     return closes and (led or again) and not segment.having("feet")

@@ -26,6 +26,8 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. He's a brushing sort, interferes behind at the trot.", ["LH+RH gait interfere"]),
     ("Buck. He forges, he forges.", ["- gait forge"]),
     ("Buck. He's lame, lame on the left front.", ["LF gait lame"]),
+    ("Buck. She brushes behind.", ["LH+RH gait interfere"]),
+    ("Buck. He's brushing in front.", ["LF+RF gait interfere"]),
 ]
 
 

@@ -1,0 +1,68 @@
+"""What is back, and was there before: "an abscess again, the last one was in March" is of today and of March."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_BACK = frozenset({"again", "second", "third", "fourth", "another", "back"})
+_BEFORE = frozenset({"first", "last", "previous", "other"})
+_NAMED = frozenset({"one", "time", "bout", "go", "round", "attack", "lot", "spell"})
+_WAS = frozenset({"was", "were", "came", "had"})
+_CENTURY = ("twenty", "nineteen", "two")
+
+
+def split_once_more(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
+    """Let the finding stand today, with a second fact for the time that it was there before."""
+    if not talk.says(_BEFORE) or not talk.says(_BACK):
+        return
+    for position, segment in enumerate(sentence):
+        if not _tells_when(talk, segment) or any(d.slot == "finding" for d in segment.drafts):
+            continue
+        before = [*previous, *sentence[:position]] if segment.horse == sentence[0].horse else sentence[:position]
+        told = [
+            d for s in before for d in s.drafts if d.slot == "finding" and s.horse == segment.horse and not d.dropped
+        ]
+        if (
+            told
+            and told[-1].status in (Status.PRESENT, Status.HISTORY, Status.SUSPECTED)
+            and _is_back(talk, told[-1], segment)
+        ):
+            _split(told[-1], segment)
+
+
+def _tells_when(talk: Talk, segment: Segment) -> bool:
+    """ "The last one was in March", "first bout was two years ago"."""
+    words = [w for w in talk.words[segment.start : segment.end] if w not in ("the", "his", "her", "and", "so", ":")]
+    led = words[:1] != [] and words[0] in _BEFORE
+    words = words[2:] if led and words[1:2] and words[1] in _NAMED else words[1:]
+    year = any(
+        word == "in" and (words[i + 1 : i + 2] and (words[i + 1] in _CENTURY or words[i + 1].isdecimal()))
+        for i, word in enumerate(words)
+    )
+    return led and words[:1] != [] and words[0] in _WAS and (year or bool(segment.having("times", "history")))
+
+
+def _is_back(talk: Talk, draft: Draft, segment: Segment) -> bool:
+    """Whether the finding was said to be there once more, between its sentence and the time of before."""
+    start = talk.sentence(draft.segment.sentence)[0].start
+    return not _BACK.isdisjoint(talk.words[start : segment.start])
+
+
+def _split(draft: Draft, segment: Segment) -> None:
+    past = replace(
+        draft,
+        segment=segment,
+        start=segment.start,
+        end=segment.end,
+        status=Status.HISTORY,
+        zone=None,
+        severity=None,
+        rules=["there before"],
+        evidence=set(range(segment.start, segment.end)),
+    )
+    draft.status = Status.PRESENT if draft.status is Status.HISTORY else draft.status
+    draft.note("there once more")
+    segment.draft(past)
