@@ -133,8 +133,10 @@ def of_another_foot(talk: Talk, cue: Mention) -> bool:
 
 def sentence_end(talk: Talk, index: int) -> int:
     """The token that ends the sentence."""
-    ends = (i for i in range(index, len(talk.words)) if talk.words[i] in SENTENCE_ENDS)
-    return next(ends, len(talk.words))
+    for at in range(index, len(talk.words)):
+        if talk.words[at] in SENTENCE_ENDS:
+            return at
+    return len(talk.words)
 
 
 def window(talk: Talk, at: int) -> int:

@@ -57,6 +57,7 @@ _VERBS = frozenset(
 _EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
 _ALL_NEW = Sayings("all new")
 _EXCEPT_ENDS = frozenset(cue[-1] for cue in _EXCEPT)
+_TWO_OF = frozenset({"two"})
 _WAS = frozenset({"'s", "is", "was", "were", "are", "got", "gets", "a"})
 _LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
 _WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
@@ -64,7 +65,7 @@ _WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
 
 def mark_counted_feet(talk: Talk) -> None:
     """ "4 resets", "trimmed four", "trim on four", "all reset": the work says that feet are counted."""
-    for pair in [*talk.having("feet", "fronts"), *talk.having("feet", "hinds")]:
+    for pair in [*talk.having("feet", "fronts"), *talk.having("feet", "hinds")] if talk.says(_TWO_OF) else ():
         _size_before(talk, pair)
     for work in talk.having("work"):
         for at in range(work.start, work.end - 1):

@@ -6,7 +6,7 @@ held only against the few that could begin where it says that word.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from pipeline.reading.tokens import Tokens
 
@@ -28,19 +28,16 @@ class GappedForms:
 
     def find(self, tokens: Tokens) -> Iterator[Found]:
         """Every way in which a form stands in the text."""
-        open_words = [not mark and word not in _BARRIERS for mark, word in zip(tokens.marks, tokens.words, strict=True)]
         said = {GAP, *tokens.words}
-        for start, word in enumerate(tokens.words):
-            for form, words in self._by_first.get(word, ()):
-                for end, literal in _matches(tokens.words, open_words, words, start) if said.issuperset(words) else ():
+        for start, forms in enumerate(map(self._by_first.get, tokens.words)):
+            for form, words in forms or ():
+                for end, literal in _matches(tokens, words, start) if said.issuperset(words) else ():
                     yield form, end, literal
 
 
-def _matches(
-    said: list[str], open_words: Sequence[bool], words: list[str], at: int
-) -> Iterator[tuple[int, tuple[int, ...]]]:
+def _matches(tokens: Tokens, words: list[str], at: int) -> Iterator[tuple[int, tuple[int, ...]]]:
     """Where ``words`` end when they begin at the token ``at``, and the tokens of those that are no gap."""
-    own = words.index(GAP) if GAP in words else len(words)
+    said, own = tokens.words, words.index(GAP) if GAP in words else len(words)
     if said[at : at + own] != words[:own]:
         return
     literal, behind = tuple(range(at, at + own)), at + own
@@ -48,7 +45,7 @@ def _matches(
         yield behind, literal
         return
     for end in range(behind + 1, min(behind + _GAP_WORDS, len(said)) + 1):
-        if not open_words[end - 1]:
+        if tokens.marks[end - 1] or said[end - 1] in _BARRIERS:
             return
-        for last, rest in _matches(said, open_words, words[own + 1 :], end):
+        for last, rest in _matches(tokens, words[own + 1 :], end):
             yield last, literal + rest

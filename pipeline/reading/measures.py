@@ -85,7 +85,8 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
                     continue
                 if not any(rule(segment, mention, number) for rule in rules):
                     self._leave(segment, mention)
-            segment.drafts.sort(key=lambda d: (d.start, d.end))
+            if len(segment.drafts) > 1:
+                segment.drafts.sort(key=lambda d: (d.start, d.end))
         self._count_the_other()
 
     def _elliptic(self, segment: Segment, mention: Mention, number: Number) -> bool:

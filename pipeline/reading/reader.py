@@ -121,7 +121,9 @@ class Reader:
         mentions = finder.find(tokens, name_mentions(exact))
         exact = [e for e in exact if any(m.get("horse") and m.start == e[0] for m in mentions)]
         footed = {i for m in mentions if m.get("feet") for i in m.literal}  # the "left" of "left front" is no verb
-        roles = [None if i in footed else self._roles.get(word) for i, word in enumerate(tokens.words)]
+        roles = [self._roles.get(word) for word in tokens.words]
+        for index in footed:
+            roles[index] = None
         talk = Talk(tokens, list(tokens.words), mentions, roles)
         soften_stops(talk)
         join_headings(talk)

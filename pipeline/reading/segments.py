@@ -63,7 +63,8 @@ def _deal_mentions(talk: Talk) -> None:
     holder = {index: segment for segment in talk.segments for index in range(segment.start, segment.end)}
     for mention in talk.mentions:
         # "And one on": the joiner that opens the mention belongs to no segment.
-        segment = next((holder[index] for index in (mention.start, *mention.literal) if index in holder), None)
+        segment = holder.get(mention.start)
+        segment = segment or next((holder[index] for index in mention.literal if index in holder), None)
         if segment is not None:
             segment.mentions.append(mention)
 
@@ -73,8 +74,13 @@ def _drop_fillers(talk: Talk) -> None:
     kept: list[Segment] = []
     carried = ""
     for segment in talk.segments:
-        filler = {i for m in segment.having("fillers") for i in m.literal}
-        if len(filler) >= segment.end - segment.start and filler.issuperset(range(segment.start, segment.end)):
+        fillers = segment.having("fillers")
+        filler = {i for m in fillers for i in m.literal}
+        if (
+            fillers
+            and len(filler) >= segment.end - segment.start
+            and filler.issuperset(range(segment.start, segment.end))
+        ):
             if segment.delimiter not in ("", ","):
                 carried = carried or segment.delimiter
             continue

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from fractions import Fraction
@@ -16,10 +17,10 @@ Feet = tuple[str, ...]
 
 def by_class(mentions: Iterable[Mention]) -> dict[str, list[Mention]]:
     """The mentions by each class of words that they may belong to."""
-    named: dict[str, list[Mention]] = {}
+    named: dict[str, list[Mention]] = defaultdict(list)
     for mention in mentions:
         for name in mention.readings:
-            named.setdefault(name, []).append(mention)
+            named[name].append(mention)
     return named
 
 
@@ -157,12 +158,12 @@ class Talk:
         return [index for index in range(start, min(end, len(self.roles))) if self.roles[index] == role]
 
     def sentence(self, number: int) -> list[Segment]:
-        """The segments of one sentence."""
-        return list(self._by_sentence().get(number, ()))
+        """The segments of one sentence; the list is the memo's own, not to be changed."""
+        return self._by_sentence().get(number, [])
 
     def sentences(self) -> list[list[Segment]]:
-        """All sentences in order."""
-        return [list(sentence) for sentence in self._by_sentence().values()]
+        """All sentences in order; the lists are the memo's own, not to be changed."""
+        return list(self._by_sentence().values())
 
     def _by_sentence(self) -> dict[int, list[Segment]]:
         if self._grouped is None or self._grouped[0] is not self.segments:
@@ -202,9 +203,11 @@ class Talk:
 
     def fix_places(self) -> None:
         """Say that no mention changes its place any more, nor gains a class: they are found without looking at all."""
-        self._starting, self._ending, self._named = {}, {}, by_class(self.mentions)
+        starting, ending, holding = (defaultdict[int, list[Mention]](list) for _ in range(3))
         for mention in self.mentions:
             for index in mention.literal:
-                self._holding.setdefault(index, []).append(mention)
-            self._starting.setdefault(mention.start, []).append(mention)
-            self._ending.setdefault(mention.end, []).append(mention)
+                holding[index].append(mention)
+            starting[mention.start].append(mention)
+            ending[mention.end].append(mention)
+        self._starting, self._ending, self._holding = starting, ending, holding
+        self._named = by_class(self.mentions)

@@ -299,14 +299,16 @@ def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
     """ "They asked for eight weeks but I told them six": what was asked for is no plan."""
     for position, segment in enumerate(sentence):
         asked = [d for d in segment.drafts if d.slot == "next_visit_weeks"]
+        if not asked:
+            continue
         words = talk.words[segment.start : segment.end]
         overruled = any(
             s.delimiter in ("but", ", but") and {"told", "said"} & set(talk.words[s.start : s.end])
             for s in sentence[position + 1 :]
         )
-        if asked and words[:2] == ["i", "said"] and _but_this(talk, sentence[position + 1 :], asked):
+        if words[:2] == ["i", "said"] and _but_this(talk, sentence[position + 1 :], asked):
             continue
-        if not asked or not (_ASKED & set(words) or ("too" in words and "long" in words) or overruled):
+        if not (_ASKED & set(words) or ("too" in words and "long" in words) or overruled):
             continue
         for later in sentence[position + 1 :]:
             told = next((m for m in later.mentions if m.number and not m.dropped), None)

@@ -216,9 +216,11 @@ def _not_both(talk: Talk) -> None:
         while at and talk.words[at - 1] in _NOT_BOTH:
             at -= 1
         said = talk.words[at - 2 : at] in (["not", "both"], ["say", "both"], ["said", "both"])
+        if not said:
+            continue
         before = [m for m in talk.having("feet") if m.end <= at - 2]
         pair = next((m for m in reversed(before) if m.get("feet") in ("fronts", "hinds")), None)
-        if not said or pair is None or pair is not before[-1]:
+        if pair is None or pair is not before[-1]:
             continue
         end = "F" if pair.get("feet") == "fronts" else "H"
         name = foot.readings["feet"].removeprefix("bare_")

@@ -191,7 +191,7 @@ _SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work",
 
 def draft_vet(talk: Talk) -> None:
     """Add what is said of the vet beyond the vocabulary's forms, and deny what is denied of him."""
-    for sentence in talk.sentences():
+    for sentence in talk.sentences() if talk.says(_VETS) else ():
         for position, segment in enumerate(sentence):
             for at in range(segment.start, segment.end):
                 if talk.words[at] in _VETS and not _of_the_vet(talk, at):
