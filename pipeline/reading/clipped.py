@@ -22,7 +22,7 @@ def complete_clipped(talk: Talk, lookup: Lookup) -> None:
 
     ``lookup`` gives the classes of a form of the vocabulary with its canonical name in each.
     """
-    for cue in [m for m in talk.mentions if m.get("taking_back") == "repair"]:
+    for cue in talk.having("taking_back", "repair"):
         at = cue.end
         while at < len(talk.words) and (talk.words[at] in _LEADING or _is_cue(talk, at)):
             at += 1

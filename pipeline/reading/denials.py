@@ -68,7 +68,7 @@ _NEITHER = frozenset({"neither", "none"})
 
 def deny(talk: Talk, sentence: list[Segment]) -> None:
     for position, segment in enumerate(sentence):
-        if segment.having("taking_back", "repair") and not segment.drafts:
+        if not segment.drafts and segment.having("taking_back", "repair"):
             for draft in [d for s in sentence[position:] for d in s.drafts]:
                 draft.corrects = True
         for cue in segment.having("denials", "before"):

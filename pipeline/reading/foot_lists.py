@@ -40,7 +40,7 @@ def foot_lists(talk: Talk) -> list[list[Mention]]:
 def _runs(talk: Talk) -> list[list[Mention]]:
     """Feet in a row with nothing but commas and "and" between them, no foot twice."""
     runs: list[list[Mention]] = []
-    for foot in [m for m in talk.mentions if m.get("feet") in _FEET and not m.dropped]:
+    for foot in [m for m in talk.having("feet") if m.readings["feet"] in _FEET]:
         held = set().union(*(_FEET[m.readings["feet"]] for m in runs[-1])) if runs else set()
         gap = range(runs[-1][-1].end, foot.start) if runs else range(0)
         between = {talk.tokens.lowers[at] for at in gap}  # as written: a stop that was softened parts them

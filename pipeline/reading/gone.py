@@ -21,11 +21,12 @@ _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], groups: Groups) -> None:
     """Findings that are said to be gone, on the feet they are gone from."""
+    cued = talk.having("resolutions")
     for position, segment in enumerate(sentence):
-        for cue in segment.having("resolutions", "before"):
+        for cue in segment.having("resolutions", "before") if cued else ():
             for draft in drafts_after(segment, cue)[:1]:
                 _resolve_one(talk, draft, cue)
-        for cue in segment.having("resolutions", "after"):
+        for cue in segment.having("resolutions", "after") if cued else ():
             if _piece_gone(talk, cue) or any(cue.start in d.evidence for d in segment.drafts if d.slot == "shoe_state"):
                 continue
             if talk.words[cue.start + 1 : cue.start + 2] in (["sign"], ["trace"]) and segment.having("feet"):

@@ -69,12 +69,16 @@ def join_headings(talk: Talk) -> None:
 
 def _heading(talk: Talk, start: int, stop: int) -> str | None:
     """The class of the head that a sentence names with no foot of its own and nothing else of the trade."""
+    if stop - start > _SHORT:
+        return None
     said = [m for m in talk.mentions if start <= m.start < stop and not m.dropped]
     head = next((name for name in _ANSWERS for m in said if m.get(name)), None)
-    told = any((m.number and m.number.value != 1) or (m.is_any(CLASS_SLOTS) and not m.get(head or "")) for m in said)
+    if head is None:
+        return None
+    told = any((m.number and m.number.value != 1) or (m.is_any(CLASS_SLOTS) and not m.get(head)) for m in said)
     footed = any(m.get("feet") not in (None, "all", "any") for m in said)
     denied = _DENIED & set(talk.words[start:stop])
-    return None if told or footed or denied or stop - start > _SHORT else head
+    return None if told or footed or denied else head
 
 
 def _answers(talk: Talk, head: str, start: int, end: int) -> bool:

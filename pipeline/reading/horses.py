@@ -150,6 +150,8 @@ class HorseFinder(NameFinder):
 
         What follows it in the sentence is its own, if a number follows.
         """
+        if len(self.found.horses) < _SEVERAL:
+            return None
         alone = next((s for s in self.found.spans if (s.start, s.end) == (segment.start, segment.end)), None)
         if alone is None:
             return None

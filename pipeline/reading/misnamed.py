@@ -116,7 +116,7 @@ def called_before(talk: Talk) -> None:
 
 def without_animals(talk: Talk) -> None:
     """ "Barn dog, name of Borium", "a pup called Thrush": an animal's name is no word of the trade."""
-    for cue in [m for m in talk.mentions if m.get("horse_cues") == "named"]:
+    for cue in talk.having("horse_cues", "named"):
         before = [word for word in talk.words[max(0, cue.start - 3) : cue.start] if word not in (",", "'s", "is")]
         named = talk.mention_starting(cue.end)
         if before and before[-1] in ANIMALS and named is not None and named.get("horse") is None:

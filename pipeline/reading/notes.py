@@ -34,14 +34,14 @@ def _says_nothing(talk: Talk, segment: Segment) -> bool:
 def not_understood(transcript: Transcript, talk: Talk, segments: Iterable[Segment]) -> list[Flag]:
     """Flags for numbers beside a count or size word, and testers without an answer, that became no fact."""
     flags = []
-    own = list(segments)
+    own, testers = list(segments), talk.having("tester_heads")
     for first, end, reason in leftovers(talk, own):
         flags.append(_flagged(transcript, talk, first, end, reason))
     for segment in own:
         for start, end, what in talk.unread:
             if segment.start <= start < segment.end:
                 flags.append(_flag(transcript, talk, segment, start, end, f"Heard {what}."))
-        for head in segment.having("tester_heads"):
+        for head in segment.having("tester_heads") if testers else ():
             sentence = talk.sentence(segment.sentence)
             if not any(d.slot == "tester" for s in sentence for d in s.drafts):
                 flags.append(

@@ -51,8 +51,8 @@ _THE = frozenset(
 
 def leave_out_places(talk: Talk) -> None:
     """Take the reading as feet from every "front", "back" and "behind" that tells where something or somebody is."""
-    for mention in talk.mentions:
-        if mention.get("feet") in ("fronts", "hinds") and _is_place(talk, mention):
+    for mention in talk.having("feet"):
+        if mention.readings["feet"] in ("fronts", "hinds") and _is_place(talk, mention):
             mention.readings.pop("feet")
             mention.dropped = mention.dropped or not mention.readings
 

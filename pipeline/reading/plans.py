@@ -39,8 +39,9 @@ _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "
 
 def plan(talk: Talk, sentence: list[Segment]) -> None:
     end = sentence[-1].end
-    conditions = _conditions(talk, sentence, end)
-    planned_from = [(m.start, _plan_end(talk, sentence, m)) for s in sentence for m in s.having("plans", "before")]
+    conditions = _conditions(talk, sentence, end) if talk.having("plans", "condition") else []
+    plans = [m for s in sentence for m in s.having("plans", "before")] if talk.having("plans", "before") else []
+    planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     planned_from += [(stop, end) for _, stop in conditions if stop < end]
     for position, segment in enumerate(sentence):
         if segment.having("plans"):
@@ -130,7 +131,7 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
         return False
     words = talk.words[segment.start : segment.end]
     named = "tomorrow" in words or any(talk.words[m.end - 1] in _DAYS for m in segment.having("times", "recent"))
-    named = named or any(_NEXT_WEEK.within(talk.words, segment.start, segment.end))
+    named = named or _NEXT_WEEK.said_in(words)
     if not named:
         return False
     subjects = talk.plays("subject", segment.start, segment.end)

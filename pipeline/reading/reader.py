@@ -119,8 +119,11 @@ class Reader:
         exact = roster_spans(tokens, roster)
         finder = self._finder(transcript.heard)
         mentions = finder.find(tokens, name_mentions(exact))
-        exact = [e for e in exact if any(m.get("horse") and m.start == e[0] for m in mentions)]
-        footed = {i for m in mentions if m.get("feet") for i in m.literal}  # the "left" of "left front" is no verb
+        chosen = {m.start for m in mentions if "horse" in m.readings}
+        exact = [e for e in exact if e[0] in chosen]
+        footed = {
+            i for m in mentions if "feet" in m.readings for i in m.literal
+        }  # the "left" of "left front" is no verb
         roles = [self._roles.get(word) for word in tokens.words]
         for index in footed:
             roles[index] = None

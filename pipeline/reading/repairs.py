@@ -57,6 +57,7 @@ _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
 _GROUPED = frozenset({"all", "fronts", "hinds"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
 _REPAIR_REACH = 24
+_CUES = ("repair", "strike", "other_horse")
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 
 
@@ -64,15 +65,11 @@ def repair(talk: Talk) -> list[Strike]:
     """Carry out every repair on the mentions; returns the strikes, which are carried out on the drafts."""
     restate(talk)
     strikes: list[Strike] = []
-    for mention in talk.mentions:
-        if mention.get("taking_back") == "strike_object" and (what := _object(talk, mention)) is not None:
+    for mention in talk.having("taking_back", "strike_object"):
+        if not mention.dropped and (what := _object(talk, mention)) is not None:
             strikes.append(Strike(mention.start, mention.end, None, what=what))
     index = 0
-    cues = [
-        m
-        for m in talk.mentions
-        if m.get("taking_back") in ("repair", "strike", "other_horse") and not _is_no_cue(talk, m)
-    ]
+    cues = [m for m in talk.having("taking_back") if m.readings["taking_back"] in _CUES and not _is_no_cue(talk, m)]
     while index < len(cues):
         run = [cues[index]]
         while index + 1 < len(cues) and _adjacent(talk, run[-1], cues[index + 1]):

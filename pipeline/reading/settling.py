@@ -360,7 +360,8 @@ def _without_twins(rows: list[Settled]) -> list[Settled]:
     alike: dict[tuple[object, ...], list[Settled]] = {}
     for row in rows:
         same = alike.setdefault((row.foot, row.draft.slot, row.draft.value, row.draft.status), [])
-        twin = next((k for k in same if None in (k.draft.zone, row.draft.zone) or k.draft.zone == row.draft.zone), None)
+        zone = row.draft.zone
+        twin = next((k for k in same if None in (k.draft.zone, zone) or k.draft.zone == zone), None) if same else None
         if twin is None:
             kept.append(row)
             same.append(row)
