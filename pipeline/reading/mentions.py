@@ -196,7 +196,15 @@ def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate
                 return False
         return False
 
-    return [c for c, (name, at) in zip(candidates, said, strict=True) if name not in _HEADED or headed(name, at)]
+    found = {i for c in candidates if c.meaning.name == "findings" for i in c.literal}
+    kept = zip(candidates, said, strict=True)
+    return [c for c, (name, at) in kept if name not in _HEADED or (headed(name, at) and not _spans(c, found))]
+
+
+def _spans(candidate: _Candidate, found: set[int]) -> bool:
+    """ "Pulse up, no heat to speak of": a finding stands in the gap, and it is what the words deny."""
+    literal = candidate.literal
+    return len(literal) < candidate.end - literal[0] and any(literal[0] < i < candidate.end for i in found - {*literal})
 
 
 def _denies(number: Number, words: Sequence[str], chosen: list[Mention]) -> bool:

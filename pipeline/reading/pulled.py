@@ -9,13 +9,13 @@ from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET
 from pipeline.vocabulary import CLASS_SLOTS
 
-_DONE = frozenset({"pulled", "removed", "stripped", "took", "taken"})
+_DONE = frozenset({"pulled", "removed", "stripped", "took", "taken", "whipped"})
 _TAKING = _DONE | {"pull", "remove", "strip", "take", "pulling", "removing"}
 _BY_HAND = frozenset(
     {"we", "i", "'ll", "to", "will", "and", "then", "'d", "would", "can", "could", "should", "'re", "'m"}
 )
 _SUBJECTS = frozenset({"i", "we", "he", "she"})
-_WHOSE = frozenset({"both", "the", "his", "her", "all", "those", "that"})
+_WHOSE = frozenset({"off", "both", "the", "his", "her", "all", "those", "that"})
 _I_HAVE = (["i", "'ve"], ["we", "'ve"], ["i", "have"], ["we", "have"])
 _CAME_OFF = Sayings("came off")
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
@@ -93,7 +93,8 @@ def _taking(talk: Talk, foot: Mention) -> int | None:
     if at is None or any(m.is_any(("work", "shoe_states")) for m in talk.holding(at)):
         return None
     verb, subject = talk.words[at], talk.words[at - 1] if at else "."
-    if verb in ("took", "take", "taken") and talk.words[foot.end : foot.end + 1] != ["off"]:
+    off = ["off"] in (talk.words[foot.end : foot.end + 1], talk.words[at + 1 : at + 2])
+    if verb in ("took", "take", "taken", "whipped") and not off:
         return None
     if verb == "taken" and talk.words[at - 2 : at] not in _I_HAVE:
         return None

@@ -1,0 +1,36 @@
+"""How a shoe was found and taken off, a nail a shade close, mesh said alone, and how he behaved."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES: list[tuple[str, list[str]]] = [
+    (
+        "Tally. Off hind's down to a wafer, so a new pair behind, threes.",
+        ["LH+RH shoe_size 3", "LH+RH work new_shoe", "RH shoe_state worn"],
+    ),
+    ("Tally. Near hind was worn to a thread.", ["LH shoe_state worn"]),
+    ("Tally. Shoe on the near fore was hanging by two nails.", ["LF shoe_state loose"]),
+    ("Tally. Left front was hanging on by the last nail.", ["LF shoe_state loose"]),
+    ("Tally. Whipped off the hinds.", ["LH+RH work removed"]),
+    ("Tally. Took off the front shoes.", ["LF+RF work removed"]),
+    ("Tally. Pulled off the near fore and poulticed it.", ["LF treatment poultice", "LF work removed"]),
+    ("Tally. Whipped the hinds off.", ["LH+RH work removed"]),
+    ("Tally. One nail a shade close in the near fore, I pulled it.", ["LF finding close_nail"]),
+    ("Tally. Nail a touch close on the off hind, outside.", ["RH finding close_nail @lateral"]),
+    ("Buck. Packed both fronts with silicone under mesh.", ["LF+RF packing silicone", "LF+RF pad mesh"]),
+    ("Buck. Mesh and putty under the fores.", ["LF+RF packing putty", "LF+RF pad mesh"]),
+    ("Buck. Half mesh on the left front.", ["LF pad half_mesh"]),
+    ("Buck. He couldn't have been better behaved.", ["- manner quiet"]),
+    ("Buck. She was good for me.", ["- manner quiet"]),
+    ("Buck. You couldn't fault him.", ["- manner quiet"]),
+    ("Buck. The soles are paper thin in front.", ["LF+RF finding thin_sole"]),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
+def test_shoes_as_found(read: Read, text: str, expected: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck")[0]) == expected

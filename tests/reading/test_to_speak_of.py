@@ -1,0 +1,38 @@
+"""What there is none to speak of is the thing named, not the pulse that was told of before."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+CASES: list[tuple[str, list[str]]] = [
+    ("Tally. Pulses up in both fronts, no heat to speak of.", ["LF+RF finding heat absent", "LF+RF pulse raised"]),
+    (
+        "Tally. Pulse raised in the near fore, no swelling worth mentioning.",
+        ["LF finding swelling absent", "LF pulse raised"],
+    ),
+    ("Tally. Pulse bounding in the left front, no heat to mention.", ["LF finding heat absent", "LF pulse bounding"]),
+    (
+        "Tally. Digital pulse up in the off fore, no bruise worth talking about.",
+        ["RF finding bruise absent", "RF pulse raised"],
+    ),
+    (
+        "Tally. Pulse up in the left hind. No heat to speak of in that foot.",
+        ["LH finding heat absent", "LH pulse raised"],
+    ),
+    ("Buck. No pulse to speak of in the left front.", ["LF pulse normal"]),
+    ("Buck. No digital pulse worth mentioning in either fore.", ["LF+RF pulse normal"]),
+    ("Buck. No heat to speak of in either fore.", ["LF+RF finding heat absent"]),
+    ("Buck. Corn in the near fore, no heat to speak of.", ["LF finding corn", "LF finding heat absent"]),
+    (
+        "Buck. Pulse raised in both fores, no flare to speak of on the hinds.",
+        ["LF+RF pulse raised", "LH+RH finding flare absent"],
+    ),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
+def test_to_speak_of(read: Read, text: str, expected: list[str]) -> None:
+    assert told(read(text, "Tally", "Buck")[0]) == expected
