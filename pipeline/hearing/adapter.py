@@ -42,7 +42,7 @@ def add(model: bytearray, adapter: bytes) -> None:
     Raises WeightsError when one of them has no matrix of its shape there.
     """
     try:
-        places = dict(_matrices(model))
+        places = dict(arrays(model))
         with np.load(io.BytesIO(adapter)) as kept:
             names = sorted(name.removesuffix("/a") for name in kept.files if name.endswith("/a"))
             for name in names:
@@ -60,8 +60,8 @@ def _factor(kept: Any, name: str) -> NDArray[np.float32]:
     return np.asarray(kept[name].astype(np.float32) * scale[:, None])
 
 
-def _matrices(model: bytearray) -> Iterator[tuple[str, tuple[int, tuple[int, ...]]]]:
-    """The name, the place and the shape of every matrix of 16-bit floats in a model.bin.
+def arrays(model: bytearray) -> Iterator[tuple[str, tuple[int, tuple[int, ...]]]]:
+    """The name, the place and the shape of every array of 16-bit floats in a model.bin.
 
     Its layout, from CTranslate2's ``specs/model_spec.py`` (4.8.5): the version of the layout; the name of the
     architecture; its revision; the number of arrays; then of each array the name, the shape, the type and the bytes.
@@ -75,7 +75,7 @@ def _matrices(model: bytearray) -> Iterator[tuple[str, tuple[int, tuple[int, ...
         dimensions = model[at]
         *shape, kind, length = struct.unpack_from(f"<{dimensions}IBI", model, at + 1)
         at += 1 + 4 * dimensions + 5
-        if kind == _HALF and dimensions == 2:
+        if kind == _HALF:
             yield name, (at, tuple(shape))
         at += length
 

@@ -37,13 +37,13 @@ def model(**arrays: NDArray[np.float16]) -> bytearray:
 def factors(name: str, out: int = 2, width: int = 3) -> bytes:
     """An adapter of rank 2 for one matrix: A is 2 and 4 times 0.5, B is 1 and 3 times 0.25, in every place."""
     file = io.BytesIO()
-    kept = {
+    kept: dict[str, NDArray[np.int8] | NDArray[np.float32]] = {
         f"{name}/a": np.repeat(np.array([[2], [4]], np.int8), width, axis=1),
         f"{name}/a/scale": np.array([0.5, 0.5], np.float32),
         f"{name}/b": np.repeat(np.array([[1], [3]], np.int8), out, axis=1),
         f"{name}/b/scale": np.array([0.25, 0.25], np.float32),
     }
-    np.savez(file, **kept)  # type: ignore[arg-type]
+    np.savez(file, allow_pickle=False, **kept)
     return file.getvalue()
 
 
