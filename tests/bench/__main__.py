@@ -69,6 +69,12 @@ BENCHES = {
         _csv("hearing_archive"),
         needs="a folder of memos and a card",
     ),
+    "adapter": Bench(
+        "tests.bench.adapter",
+        "the trade's adapter learnt anew: losses held out",
+        _csv("adapter"),
+        needs="torch, --voices DIR",
+    ),
     "endurance": Bench(
         "tests.endurance", "kills, faults, power cuts, damage", ENDURANCE, ("--full",), "strace, root, some hours"
     ),

@@ -47,6 +47,7 @@ _REPORT_PAIRS = (
     ("pico_gb", "joe"),
     ("rms", "af_bella"),
 )
+REPORT_VOICES = frozenset(voice for pair in _REPORT_PAIRS for voice in pair)  # nothing is ever learnt from these
 
 
 @dataclass(frozen=True)

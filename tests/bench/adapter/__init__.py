@@ -1,0 +1,1 @@
+"""Learning the trade's adapter anew."""

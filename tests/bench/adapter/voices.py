@@ -1,0 +1,117 @@
+"""Who says which window, and which readings are held out: two whole voices, and windows of the others.
+
+The voices of the hearing bench's report are never among them.
+"""
+
+from __future__ import annotations
+
+import random
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from hashlib import sha256
+
+from tests.bench.adapter.windows import GENERAL, MEMO, SEED, Window
+
+HELD_VOICES = ("kal16", "af_sarah")  # validated with, never learnt from
+# How often each is drawn of a hundred, the rest falling to the formant voices, each of another accent.
+_QUICK = {"hibari_heart": 26, "slt": 17, "awb": 16, "kal16": 9, "pico_us": 20}
+_ACCENTS = ("us", "us_m3", "us_f2", "us_annie", "gb", "rp", "scot", "lancs", "wmids", "carib")
+_ACCENTS = ("us", "us_m3", "us_f2", "us_annie", "gb", "rp", "scot", "lancs", "wmids", "carib")
+_FORMANT = tuple(f"espeak_{accent}" for accent in _ACCENTS)
+_FORMANT_SHARE = 0.1
+# The most human ones take longest to speak: a part of the memos' windows is said by them as well.
+_SPEAKERS = ("alloy", "aoede", "heart", "jessica", "kore", "nicole", "river", "sarah", "sky")
+_SPEAKERS = ("alloy", "aoede", "heart", "jessica", "kore", "nicole", "river", "sarah", "sky")
+_HUMAN = tuple(f"af_{name}" for name in _SPEAKERS)
+_HUMAN_SHARE = 0.08
+_BLENDED_SHARE = 0.5  # of those are said by a blend of two
+_SPEEDS = (0.9, 0.95, 1.0, 1.0, 1.05, 1.15, 1.25, 1.35)
+_HUMAN_SPEEDS = (0.9, 1.0, 1.1, 1.25)
+_HELD_COUNTS = {"kal16": 60, "af_sarah": 40, GENERAL: 20, "windows": 60}
+_HUMAN_TIMES = 4  # so often is each human reading learnt from, for once of the others
+
+
+@dataclass(frozen=True)
+class Reading:
+    """A window in one voice at one speed, 1 being the voice's own."""
+
+    window: Window
+    voice: str
+    speed: float
+
+    @cached_property
+    def key(self) -> str:
+        """A name for its file that changes with what is said, by whom and how fast."""
+        told = f"{self.voice} {self.speed:g} {self.window.text}"
+        return sha256(told.encode("utf-8")).hexdigest()[:16]
+
+    @property
+    def speaker(self) -> str:
+        """The voice; of a blend the first."""
+        return self.voice.partition("*")[0]
+
+    @property
+    def human(self) -> bool:
+        """Whether one of the slow voices says it."""
+        return self.voice.startswith("af_")
+
+
+def readings(windows: Sequence[Window]) -> list[Reading]:
+    """Every window in a voice drawn for it, and some once more in a slow one, in the order of their keys."""
+    return sorted({r.key: r for window in windows for r in _readings_of(window)}.values(), key=lambda r: r.key)
+
+
+def _readings_of(window: Window) -> Iterator[Reading]:
+    drawn = random.Random(f"{SEED} {window.text}")
+    voice = drawn.choices(tuple(_QUICK), tuple(_QUICK.values()))[0]
+    voice = drawn.choice(_FORMANT) if drawn.random() < _FORMANT_SHARE else voice
+    yield Reading(window, voice, drawn.choice(_SPEEDS))
+    if window.kind == MEMO and drawn.random() < _HUMAN_SHARE:
+        blended = drawn.random() < _BLENDED_SHARE
+        yield Reading(window, _blend(drawn) if blended else drawn.choice(_HUMAN), drawn.choice(_HUMAN_SPEEDS))
+
+
+def _blend(drawn: random.Random) -> str:
+    """Two slow voices in one, by weights; none that is held out."""
+    pair = drawn.sample([voice for voice in _HUMAN if voice not in HELD_VOICES], 2)
+    return "+".join(f"{voice}*{drawn.randint(1, 3)}" for voice in pair)
+
+
+def every_voice() -> set[str]:
+    """All voices that may be drawn, alone or in a blend."""
+    return {*_QUICK, *_FORMANT, *_HUMAN}
+
+
+def held_out(said: Sequence[Reading]) -> dict[str, list[Reading]]:
+    """What the losses are told of, by name: two voices, the general sentences, and windows in voices learnt from.
+
+    None has more than its count in ``_HELD_COUNTS``, nor more than a quarter of what would otherwise be learnt from;
+    sets of nothing are left out.
+    """
+    sets: dict[str, list[Reading]] = {name: [] for name in _HELD_COUNTS}
+    for reading in said:
+        name = _held_as(reading)
+        if name:
+            sets[name].append(reading)
+    most = {name: len(found) if name in HELD_VOICES else len(found) // 4 for name, found in sets.items()}
+    return {name: found[: min(most[name], _HELD_COUNTS[name])] for name, found in sets.items() if most[name]}
+
+
+def _held_as(reading: Reading) -> str | None:
+    """The set that a reading may be held out for."""
+    if reading.voice in HELD_VOICES:
+        return reading.voice
+    if reading.window.kind == GENERAL:
+        return GENERAL
+    return "windows" if reading.window.kind == MEMO and reading.voice in _QUICK else None
+
+
+def learnt_from(said: Sequence[Reading]) -> list[Reading]:
+    """All but what is held out, and nothing by a voice that is; the human readings several times.
+
+    A window that is held out is not learnt in another voice either.
+    """
+    held = {r.window.text for name, found in held_out(said).items() if name not in HELD_VOICES for r in found}
+    left = [r for r in said if r.voice not in HELD_VOICES and r.window.text not in held]
+    return [reading for reading in left for _ in range(_HUMAN_TIMES if reading.human else 1)]
