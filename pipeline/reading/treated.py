@@ -25,7 +25,15 @@ def _named(talk: Talk, draft: Draft) -> bool:
     """Whether a foot is named beside the treatment, not only pointed at."""
     named = [m for m in draft.segment.having("feet") if m.get("feet") not in _POINTING]
     behind = any("end of the list" in rule or "exactly behind" in rule for rule in draft.rules)
-    return bool(named) or behind
+    return bool(named) or behind or _foot_leads(talk, draft)
+
+
+def _foot_leads(talk: Talk, draft: Draft) -> bool:
+    """ "Off fore, footbath.": the foot stands alone right before the treatment."""
+    before = talk.segments[draft.segment.index - 1] if draft.segment.index else None
+    if before is None or before.sentence != draft.segment.sentence:
+        return False
+    return any((m.start, m.end) == (before.start, before.end) for m in before.having("feet"))
 
 
 def _where_it_is(talk: Talk, treatment: Draft) -> Feet:
