@@ -54,6 +54,11 @@ _BARE_DENIALS = frozenset(
         "he did n't",
         "she did n't",
         "they do n't",
+        "he had n't",
+        "she had n't",
+        "it had n't",
+        "it has n't",
+        "they had n't",
     )
 )
 _BARE_ANSWERS = frozenset(
@@ -97,7 +102,11 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             for draft in _asked(talk, sentence, position):
                 _deny_one(draft)
         if words in _BARE_DENIALS and position:
-            for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
+            for draft in (
+                _said_lost(talk, sentence, position)
+                or _sought(sentence, position)
+                or last_doubtable(sentence[:position])
+            ):
                 _deny_one(draft)
         if words in _NOT_BY_ME and position:
             for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
@@ -105,6 +114,13 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
                     _deny_one(draft)
     _never_done(sentence)
     _gone_by_now(talk, sentence)
+
+
+def _said_lost(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
+    """ "They said he'd lost the left front, he hadn't"."""
+    before = sentence[position - 1].drafts
+    hers = talk.words[sentence[position].start + 1] in ("had", "has", "did")
+    return before[-1:] if before and hers and before[-1].slot == "shoe_state" else []
 
 
 def _only_the_degree(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -> bool:

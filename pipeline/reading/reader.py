@@ -7,6 +7,7 @@ from datetime import date
 
 from pipeline.reading.assertions import assert_all
 from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
+from pipeline.reading.cleft import set_foot_right
 from pipeline.reading.clipped import complete_clipped
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.dates import draft_dates
@@ -178,6 +179,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     called_before(talk)
     mark_others(talk)
     decide(talk)
+    set_foot_right(talk)
     return [*found_on_another(talk), *repair(talk), *misnamed(talk)]
 
 

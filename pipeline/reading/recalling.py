@@ -216,7 +216,10 @@ def _recall_recent(segment: Segment, later: list[Segment]) -> None:
     """ "He was lame on Saturday": a gait of some days ago is history; a shoe lost on Saturday is as found."""
     if segment.drafts and not segment.present and segment.having("times", "recent"):
         again = any(s.having("times", "today") and any(d.slot == "lameness" for d in s.drafts) for s in later)
+        today = {d.slot for s in later if s.having("times", "today") for d in s.drafts}
         for draft in segment.drafts:
+            if draft.slot in ("tester", "pulse") and draft.slot in today:
+                _recall_one(draft)  # "testers strong on the left front last week, nothing today"
             if draft.slot in ("gait", "lameness", "obel") and (again or segment.past or draft.slot == "obel"):
                 _recall_one(draft)
 

@@ -1,0 +1,72 @@
+"""What was not used, given up, or only looked out for: "instead of rim pads", "gave up on the wedges", "for heat"."""
+
+from __future__ import annotations
+
+from pipeline.reading.foot_groups import SETUP_SLOTS
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_INSTEAD = Sayings("instead of", "rather than", "in place of", "in lieu of", "sooner than")
+_GIVEN_UP = Sayings(
+    "gave up on", "given up on", "giving up on", "stopped using", "quit using", "finished with", "done with",
+    "no longer using", "ditched", "moved on from", "gone off", "went off", "dispensed with",
+)  # fmt: skip
+_WATCHING = Sayings(
+    "keep an eye", "keeping an eye", "kept an eye", "watch", "watching", "monitor", "keep watching", "look out",
+    "check", "keep checking", "eye kept",
+)  # fmt: skip
+_FEARED = Sayings("afraid of", "feared", "fearing", "scared of", "worried about", "worried it was", "afraid it was")
+_BEGINS = _INSTEAD.first_words | _GIVEN_UP.first_words | _WATCHING.first_words | _FEARED.first_words
+_LIGHT = frozenset(
+    {"a", "an", "the", "those", "his", "her", "any", "more", "signs", "of", "sign", "new", "fresh", "that"}
+)
+_USED = SETUP_SLOTS | {"treatment"}
+
+
+def set_against(talk: Talk, sentence: list[Segment]) -> None:
+    """Drop, or put back in time, what such words speak of."""
+    if not talk.says(_BEGINS):
+        return
+    for segment in sentence:
+        for draft in [d for d in segment.drafts if not d.dropped and d.status is Status.PRESENT]:
+            before = _words_before(talk, segment, draft)
+            if draft.slot in _USED and before is not None and _ends(talk, segment, before, _INSTEAD):
+                draft.drop("another in its place")
+            elif draft.slot in _USED and before is not None and _ends(talk, segment, before, _GIVEN_UP):
+                draft.status = Status.HISTORY
+                draft.note("given up")
+            elif draft.slot == "finding" and _looked_out_for(talk, segment, draft):
+                draft.drop("only looked out for")
+            elif draft.slot == "finding" and before is not None and _ends(talk, segment, before, _FEARED):
+                _feared(talk, sentence, draft)
+
+
+def _words_before(talk: Talk, segment: Segment, draft: Draft) -> int:
+    """The token behind the last word before the draft that is more than an article."""
+    at = draft.start
+    while at > segment.start and talk.words[at - 1] in _LIGHT - {"of"}:
+        at -= 1
+    return at
+
+
+def _ends(talk: Talk, segment: Segment, at: int, sayings: Sayings) -> bool:
+    """Whether one of the sayings ends right before the token."""
+    return any(i + len(form) == at for i in range(segment.start, at) if (form := sayings.at(talk.words, i)))
+
+
+def _looked_out_for(talk: Talk, segment: Segment, draft: Draft) -> bool:
+    """ "Keep an eye on the left front for heat", "watch that foot for any sign of thrush"."""
+    at = draft.start
+    while at > segment.start and talk.words[at - 1] in _LIGHT:
+        at -= 1
+    watching = [i for i in range(segment.start, at) if _WATCHING.at(talk.words, i)]
+    return talk.words[at - 1] == "for" and bool(watching) and not segment.past
+
+
+def _feared(talk: Talk, sentence: list[Segment], draft: Draft) -> None:
+    """ "I was afraid of an abscess, but it's only a bruise": what it turned out to be stands."""
+    for later in [s for s in sentence if s.index > draft.segment.index]:
+        only = {"only", "just", "merely"} & set(talk.words[later.start : later.end])
+        if only and any(d.slot == "finding" and d.value != draft.value for d in later.drafts):
+            draft.drop("only feared")
