@@ -56,8 +56,6 @@ _BARE_DENIALS = frozenset(
         "they do n't",
         "he had n't",
         "she had n't",
-        "it had n't",
-        "it has n't",
         "they had n't",
     )
 )
@@ -101,19 +99,19 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
         if answers and (segment.having("denials") or words[0] != "no"):
             for draft in _asked(talk, sentence, position):
                 _deny_one(draft)
-        if words in _BARE_DENIALS and position:
-            for draft in (
-                _said_lost(talk, sentence, position)
-                or _sought(sentence, position)
-                or last_doubtable(sentence[:position])
-            ):
-                _deny_one(draft)
-        if words in _NOT_BY_ME and position:
-            for draft in _sought(sentence, position) or last_doubtable(sentence[:position]):
-                if draft.value in ("quicked", "close_nail"):
-                    _deny_one(draft)
+        if position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
+            _deny_barely(talk, sentence, position)
     _never_done(sentence)
     _gone_by_now(talk, sentence)
+
+
+def _deny_barely(talk: Talk, sentence: list[Segment], position: int) -> None:
+    """ "… there isn't", "… he hasn't", and "I thought I'd quicked him, I hadn't"."""
+    words = tuple(talk.words[sentence[position].start : sentence[position].end])
+    lost = _said_lost(talk, sentence, position)
+    for draft in lost or _sought(sentence, position) or last_doubtable(sentence[:position]):
+        if words in _BARE_DENIALS or draft.value in ("quicked", "close_nail"):
+            _deny_one(draft)
 
 
 def _said_lost(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:

@@ -122,9 +122,8 @@ class Reader:
         mentions = finder.find(tokens, name_mentions(exact))
         chosen = {m.start for m in mentions if "horse" in m.readings}
         exact = [e for e in exact if e[0] in chosen]
-        footed = {
-            i for m in mentions if "feet" in m.readings for i in m.literal
-        }  # the "left" of "left front" is no verb
+        # The "left" of "left front" is no verb.
+        footed = {i for m in mentions if "feet" in m.readings for i in m.literal}
         roles = [self._roles.get(word) for word in tokens.words]
         for index in footed:
             roles[index] = None
