@@ -81,8 +81,7 @@ def test_windows_are_whole_sentences_of_at_most_so_many_words() -> None:
 
 
 def test_a_name_is_swapped_in_the_text_and_on_the_roster_but_not_inside_words() -> None:
-    drawn = random.Random(1)
-    text, roster = windows.with_other_names("Pip. Pippin and Pip's shoe.", ["Pip", "bo", "Io"], ["Otter"], drawn)
+    text, roster = windows.with_other_names("Pip. Pippin and Pip's shoe.", ["Pip", "bo", "Io"], ["Otter"], "memo")
     assert text == "Otter. Pippin and Otter's shoe."
     assert roster[0] == "Otter"
 
@@ -90,8 +89,20 @@ def test_a_name_is_swapped_in_the_text_and_on_the_roster_but_not_inside_words() 
 def test_what_is_drawn_of_a_memo_does_not_hang_on_those_before_it() -> None:
     memos = [{"id": str(n), "text": f"Pip. Number {n}. " * 9, "roster": ["Pip", "Bosun"]} for n in range(6)]
     whole = list(windows.memo_windows(memos, ["Otter", "Fennel"]))
-    assert list(windows.memo_windows(memos[3:], ["Otter", "Fennel"])) == whole[-len(whole) // 2 :]
+    later = list(windows.memo_windows(memos[3:], ["Otter", "Fennel"]))
+    assert 3 <= len(later) < len(whole)
+    assert whole[-len(later) :] == later
     assert len({w.roster for w in whole}) > 1
+
+
+def test_names_that_are_added_to_the_corpus_change_few_of_those_that_were_drawn() -> None:
+    memos = [{"id": str(n), "text": f"Pip. Number {n}.", "roster": ["Pip"]} for n in range(200)]
+    names = [f"Name {letter}" for letter in "ABCDEFGHIJKLMNOPQRS"]
+    before = list(windows.memo_windows(memos, names))
+    after = list(windows.memo_windows(memos, [*names, "Otter"]))
+    changed = [new for old, new in zip(before, after, strict=True) if old != new]
+    assert 0 < len(changed) < 20  # a twentieth of two thirds of them
+    assert {new.roster for new in changed} == {("Otter",)}
 
 
 def test_general_talk_is_plain_sentences_without_their_source(tmp_path: Path) -> None:

@@ -109,7 +109,8 @@ def arguments(given: Sequence[str]) -> argparse.Namespace:
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("--voices", type=Path, metavar="DIR", help="the folder of say.py, to speak what is missing")
-    parser.add_argument("--sound", type=Path, metavar="DIR", default=user_cache_path("clinchbook") / "bench-sound")
+    kept = user_cache_path("clinchbook") / "bench-sound"
+    parser.add_argument("--sound", type=Path, metavar="DIR", default=kept, help="where sound is kept: %(default)s")
     parser.add_argument("--quotes", type=Path, metavar="DIR", help="the folder of Debian's fortunes, for general talk")
     parser.add_argument("--steps", type=_positive, metavar="N", default=Course.steps, help="default %(default)s")
     parser.add_argument(

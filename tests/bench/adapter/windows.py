@@ -9,6 +9,7 @@ import random
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from hashlib import sha256
 from pathlib import Path
 from typing import Any
 
@@ -67,28 +68,37 @@ def swappable(memos: Sequence[dict[str, Any]]) -> list[str]:
 def memo_windows(memos: Sequence[dict[str, Any]], names: Sequence[str]) -> Iterator[Window]:
     """The memos cut into windows, with other names in most; what is drawn of one does not hang on the others."""
     for memo in memos:
-        drawn = random.Random(f"{SEED} {memo['id']}")
+        key = f"{SEED} {memo['id']}"
+        drawn = random.Random(key)
+        most, swapped = drawn.choice(_MEMO_WORDS), drawn.random() < _SWAPPED_SHARE
         text, roster = memo["text"], list(memo["roster"])
-        if drawn.random() < _SWAPPED_SHARE:
-            text, roster = with_other_names(text, roster, names, drawn)
-        for sentences in cut(text, drawn.choice(_MEMO_WORDS)):
+        if swapped:
+            text, roster = with_other_names(text, roster, names, key)
+        for sentences in cut(text, most):
             yield Window(MEMO, sentences, tuple(roster))
 
 
-def with_other_names(
-    text: str, roster: Sequence[str], names: Sequence[str], drawn: random.Random
-) -> tuple[str, list[str]]:
+def with_other_names(text: str, roster: Sequence[str], names: Sequence[str], key: str) -> tuple[str, list[str]]:
     """The text with other names for those of the roster, and the roster that goes with it."""
+    drawn = random.Random(f"roster {key}")
     others = list(roster)
     for at, name in enumerate(roster):
         word = re.compile(rf"\b{re.escape(name)}\b")
         if not word.search(text):
             if drawn.random() < _OTHER_ROSTER_SHARE:
-                others[at] = drawn.choice(names)
+                others[at] = _other_name(names, f"{key} {name}")
         elif len(name) > 2 and name[0].isupper():
-            others[at] = drawn.choice(names)
+            others[at] = _other_name(names, f"{key} {name}")
             text = word.sub(others[at].replace("\\", r"\\"), text)
     return text, others
+
+
+def _other_name(names: Sequence[str], key: str) -> str:
+    """One of the names: the same for the same key, and seldom another when there are a few names more.
+
+    So that most of what was spoken already is still wanted when the corpus has grown.
+    """
+    return min(names, key=lambda name: sha256(f"{key} {name}".encode()).digest())
 
 
 def generated_windows(count: int) -> Iterator[Window]:
