@@ -69,6 +69,12 @@ _ANY_MORE = frozenset({"anymore", "any"})
 _NEITHER = frozenset({"neither", "none"})
 
 
+def _free_of(talk: Talk, draft: Draft) -> bool:
+    """ "Thrush free all round", "both hinds are thrush-free"."""
+    at = draft.end + (talk.words[draft.end : draft.end + 1] == ["-"])
+    return draft.slot == "finding" and talk.words[at : at + 1] == ["free"]
+
+
 def deny(talk: Talk, sentence: list[Segment]) -> None:
     for position, segment in enumerate(sentence):
         if not segment.drafts and segment.having("taking_back", "repair"):
@@ -80,7 +86,7 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
                 if not _only_the_degree(talk, segment, cue, draft):
                     _deny_one(draft, cue)
         for draft in segment.drafts:
-            if _denied_in_gap(talk, draft):
+            if _denied_in_gap(talk, draft) or _free_of(talk, draft):
                 _deny_one(draft)
         for draft in [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]:
             _deny_one(draft)
