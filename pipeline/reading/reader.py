@@ -144,17 +144,22 @@ class Reader:
         _draft(talk, horses.found, day)
         carry_out(talk, horses.found, strikes)
         draft_whose_number(talk, horses.found)
-        groups = attach_feet(talk)
-        draft_again(talk, groups)
-        attach_zones(talk, groups)
-        attach_same_places(talk)
-        attach_severity(talk, groups)
-        mark_sought(talk, groups)
-        copies = copy_statements(talk, groups)
-        assert_all(talk, groups)
-        inherit_status(copies)
-        treat_what_is_there(talk)
+        _assert(talk)
         return talk, horses
+
+
+def _assert(talk: Talk) -> None:
+    """Give every draft its feet, place and degree, say of others what was said of one, and how each was asserted."""
+    groups = attach_feet(talk)
+    draft_again(talk, groups)
+    attach_zones(talk, groups)
+    attach_same_places(talk)
+    attach_severity(talk, groups)
+    mark_sought(talk, groups)
+    copies = copy_statements(talk, groups)
+    assert_all(talk, groups)
+    inherit_status(copies)
+    treat_what_is_there(talk)
 
 
 def _mark_feet(talk: Talk) -> None:
