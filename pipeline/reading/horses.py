@@ -121,7 +121,8 @@ class HorseFinder(NameFinder):
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
         self._give_back_asides()
-        self._together = told_together(self._talk, self.found.spans)
+        several = len(self.found.horses) >= _SEVERAL
+        self._together = told_together(self._talk, self.found.spans) if several else {}
         self._weeks_then_name()
 
     def _weeks_then_name(self) -> None:

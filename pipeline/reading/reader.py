@@ -27,7 +27,7 @@ from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.in_order import draft_in_order, mark_short_feet
 from pipeline.reading.measures import MeasureReader
-from pipeline.reading.mentions import MentionFinder
+from pipeline.reading.mentions import Mention, MentionFinder
 from pipeline.reading.misnamed import another_horses_number, called_before, found_on_another, misnamed, without_animals
 from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
@@ -109,6 +109,13 @@ class Reader:
             self._finders[heard] = MentionFinder(self._vocabulary, sound_alikes=heard)
         return self._finders[heard]
 
+    def _roles_in(self, words: Sequence[str], mentions: Sequence[Mention]) -> list[str | None]:
+        """What each word does in its clause; the "left" of "left front" is no verb."""
+        roles = [self._roles.get(word) for word in words]
+        for index in (i for m in mentions if "feet" in m.readings for i in m.literal):
+            roles[index] = None
+        return roles
+
     def parse(
         self, transcript: Transcript, roster: Sequence[RosterHorse], day: date | None = None
     ) -> tuple[Talk, HorseFinder]:
@@ -122,12 +129,7 @@ class Reader:
         mentions = finder.find(tokens, name_mentions(exact))
         chosen = {m.start for m in mentions if "horse" in m.readings}
         exact = [e for e in exact if e[0] in chosen]
-        # The "left" of "left front" is no verb.
-        footed = {i for m in mentions if "feet" in m.readings for i in m.literal}
-        roles = [self._roles.get(word) for word in tokens.words]
-        for index in footed:
-            roles[index] = None
-        talk = Talk(tokens, list(tokens.words), mentions, roles)
+        talk = Talk(tokens, list(tokens.words), mentions, self._roles_in(tokens.words, mentions))
         soften_stops(talk)
         join_headings(talk)
         _mark_feet(talk)

@@ -61,8 +61,6 @@ _WAITS = 2  # sentences that may pass between the names and what is said of them
 def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
     """For each segment that is said of several horses, their indices."""
     together: dict[int, list[int]] = {}
-    if len({s.horse for s in spans}) < _SEVERAL:
-        return together
     waiting: list[int] = []
     shared: list[int] = []
     since = 0
