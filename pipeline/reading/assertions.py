@@ -34,7 +34,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     for number, sentence in enumerate(sentences):
         announced = announce(talk, sentence, announced)
         deny(talk, sentence)
-        there_where_excepted(sentence)
+        there_where_excepted(talk, sentence)
         doubt(talk, sentence)
         recall(talk, sentence)
         recall_asked(talk, sentence, sentences[number - 1] if number else [])

@@ -4,14 +4,20 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.copies import AFFIRMED
 from pipeline.reading.foot_names import resolve
-from pipeline.reading.talk import Draft, Segment
+from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
+_ONE_OF = "foot: one of several"
+_EXCEPT = frozenset({"bar", "barring", "except", "save", "apart", "excepting"})
 
-def there_where_excepted(sentence: list[Segment]) -> None:
+
+def there_where_excepted(talk: Talk, sentence: list[Segment]) -> None:
     """Add the finding on the feet that its denial leaves out, unless the sentence tells of them itself."""
     for segment in sentence:
+        if segment.delimiter.endswith("except") or talk.words[segment.start] in _EXCEPT:
+            _there_after_all(sentence, segment)
         denied = [d for d in segment.drafts if d.slot == "finding" and d.status is Status.ABSENT and not d.dropped]
         names = [str(m.get("feet")) for m in segment.having("feet") if "-" in str(m.get("feet"))] if denied else []
         left = resolve(names[0].split("-", 1)[1], None) if names else None
@@ -21,6 +27,17 @@ def there_where_excepted(sentence: list[Segment]) -> None:
                 made = replace(draft, feet=left, status=Status.PRESENT, rules=rules, evidence=set(draft.evidence))
                 segment.drafts.append(made)
                 draft.severity = None  # "no thrush in any foot except the left hind, which is bad"
+
+
+def _there_after_all(sentence: list[Segment], segment: Segment) -> None:
+    """ "Wasn't any thrush in the hinds, bar a touch in the left": a degree says that it is there."""
+    if not segment.having("severities"):
+        return
+    narrowed = [d for s in sentence if s.index < segment.index for d in s.drafts if d.severity and _ONE_OF in d.rules]
+    for draft in [d for d in [*segment.drafts, *narrowed] if d.slot == "finding"]:
+        draft.status = Status.PRESENT
+        draft.rules = [rule for rule in draft.rules if rule != "denied"]
+        draft.note(AFFIRMED)
 
 
 def _told(sentence: list[Segment], draft: Draft, feet: tuple[str, ...]) -> bool:

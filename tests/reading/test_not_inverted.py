@@ -28,6 +28,11 @@ from tests.reading.telling import told
         ("Testers drew a blank on the right front.", ["RF tester none"]),
         ("Digital pulse nothing to write home about in the fronts.", ["LF+RF pulse normal"]),
         ("I don't see any sign of the old abscess in the left front.", ["LF finding abscess resolved"]),
+        ("No mistaking the thrush in the left hind.", ["LH finding thrush"]),
+        ("There's no denying the flare on the left front.", ["LF finding flare"]),
+        ("Not without thrush in the off hind.", ["RH finding thrush"]),
+        ("The corn in the off fore isn't as bad as it was.", ["RF finding corn"]),
+        ("Not sure there isn't a corn in the off fore.", ["RF finding corn suspected"]),
         ("Wouldn't call it a bad crack in the left front.", ["LF finding crack"]),
         ("A flare far from the coronet in the left front.", ["LF finding flare @coronary_band"]),
     ],
@@ -44,6 +49,10 @@ def test_a_denial_in_other_words(read: Read, said: str, facts: list[str]) -> Non
         (
             "No thrush in any foot except the left hind, which is bad.",
             ["LF+RF+RH finding thrush absent", "LH finding thrush ~severe"],
+        ),
+        (
+            "Wasn't any thrush in the hinds, bar a touch in the left.",
+            ["LH finding thrush ~mild", "RH finding thrush absent"],
         ),
         ("Thrush in every foot but the off fore.", ["LF+LH+RH finding thrush"]),
     ],
