@@ -127,7 +127,7 @@ _ANGLE_FROM, _ANGLE_TO = (
     30,
     69,
 )  # a bare number from one to the other may as well be degrees; common practice, no source
-_TURNS = frozenset({"visits", "shoeings", "trips", "cycles", "goes", "times"})
+_TURNS = frozenset({"visits", "rounds", "shoeings", "trips", "cycles", "goes", "times"})
 _LONG_TIMES = frozenset(
     [
         "year",
