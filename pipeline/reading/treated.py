@@ -6,6 +6,7 @@ from pipeline.reading.talk import Draft, Feet, Talk
 from pipeline.record import FEET, Status
 
 _NEAR = 1  # sentences from the finding to its treatment
+_DONE = frozenset({"work", "treatment"})
 _POINTING = frozenset({"in_hand", "pair_in_hand", "those_three"})
 
 
@@ -29,11 +30,15 @@ def _named(talk: Talk, draft: Draft) -> bool:
 
 
 def _foot_leads(talk: Talk, draft: Draft) -> bool:
-    """ "Off fore, footbath.": the foot stands alone right before the treatment."""
-    before = talk.segments[draft.segment.index - 1] if draft.segment.index else None
-    if before is None or before.sentence != draft.segment.sentence:
-        return False
-    return any((m.start, m.end) == (before.start, before.end) for m in before.having("feet"))
+    """ "Off fore, footbath.", "pulled the shoe on the off fore and left it off": named for what is done."""
+    for before in talk.sentence(draft.segment.sentence):
+        named = [m for m in before.having("feet") if m.get("feet") not in _POINTING]
+        if before.index >= draft.segment.index or not named:
+            continue
+        alone = any((m.start, m.end) == (before.start, before.end) for m in named)
+        if (alone and before.index == draft.segment.index - 1) or any(d.slot in _DONE for d in before.drafts):
+            return True
+    return False
 
 
 def _where_it_is(talk: Talk, treatment: Draft) -> Feet:

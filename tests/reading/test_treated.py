@@ -93,3 +93,11 @@ CASES = [
 @pytest.mark.parametrize(("text", "facts"), CASES)
 def test_treated(read: Read, text: str, facts: list[str]) -> None:
     assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
+
+
+def test_a_foot_named_for_what_is_done_keeps_it(read: Read) -> None:
+    said = "Thrush in the left front, but none in the right front."
+    removed = told(read(f"Tansy. {said} Pulled the shoe on the right front and left it off.", "Tansy")[0])
+    assert removed == ["LF finding thrush", "RF finding thrush absent", "RF work removed"]
+    soaked = told(read(f"Tansy. {said} Right front, footbath.", "Tansy")[0])
+    assert soaked == ["LF finding thrush", "RF finding thrush absent", "RF treatment soak"]
