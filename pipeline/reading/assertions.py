@@ -7,8 +7,10 @@ from __future__ import annotations
 
 from pipeline.reading.again_planned import plan_again
 from pipeline.reading.asked_before import recall_asked
+from pipeline.reading.at_that_time import recall_then
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.denials import deny
+from pipeline.reading.denied_headings import deny_under_heading
 from pipeline.reading.doubts import doubt, doubt_after
 from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
@@ -32,13 +34,16 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     announced = False
     no_more = hear_remarks(talk)
     for number, sentence in enumerate(sentences):
+        before = sentences[number - 1] if number else []
         announced = announce(talk, sentence, announced)
         deny(talk, sentence)
+        deny_under_heading(talk, sentence, before)
         there_where_excepted(talk, sentence)
         doubt(talk, sentence)
         recall(talk, sentence)
-        recall_asked(talk, sentence, sentences[number - 1] if number else [])
-        split_once_more(talk, sentence, sentences[number - 1] if number else [])
+        recall_then(talk, sentence, before)
+        recall_asked(talk, sentence, before)
+        split_once_more(talk, sentence, before)
         plan(talk, sentence)
         changed_over(talk, sentence)
         no_longer(talk, sentence, groups)

@@ -60,7 +60,8 @@ _BARE_DENIALS = frozenset(
     )
 )
 _BARE_ANSWERS = frozenset(
-    {("none",), ("nothing",), ("no",), ("nil",), ("nope",), ("none", "at", "all"), ("nothing", "there")}
+    {("none",), ("nothing",), ("no",), ("nil",), ("nope",), ("none", "at", "all"), ("nothing", "there"), ("absent",)}
+    | {("not", "seen"), ("none", "seen"), ("not", "found"), ("none", "found"), ("not", "there"), ("not", "present")}
 )
 _NOT_BY_ME = frozenset(
     {("i", "had", "n't"), ("i", "have", "n't"), ("i", "did", "n't"), ("i", "'d", "not"), ("i", "'ve", "not")}
@@ -84,27 +85,29 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             ahead = reached(talk, sentence, position, cue)
             for draft in ahead or _found_no(talk, sentence, position, cue):
                 if not _only_the_degree(talk, segment, cue, draft):
-                    _deny_one(draft, cue)
+                    deny_one(draft, cue)
         for draft in segment.drafts:
             if _denied_in_gap(talk, draft) or _free_of(talk, draft):
-                _deny_one(draft)
+                deny_one(draft)
         for draft in [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]:
-            _deny_one(draft)
+            deny_one(draft)
         for cue in segment.having("denials", "after"):
+            if talk.words[cue.end : cue.end + 1] == [":"]:
+                continue  # a heading: what it denies stands behind it
             before = [d for d in segment.drafts if d.end <= cue.start]
             earlier = sentence[position - 1].drafts if position and not segment.drafts else []
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             for draft in before[-1:] or ahead or _sought(sentence, position) or earlier[-1:]:
-                _deny_one(draft, cue)
+                deny_one(draft, cue)
         words = tuple(talk.words[segment.start : segment.end])
         answers = words in _BARE_ANSWERS and _closes(sentence, position)
         led_by_none = words[0] == "none" and not segment.drafts and position
         if led_by_none and not answers and _only_none(talk, segment):
             for draft in _asked(talk, sentence, position):
-                _deny_one(draft)
+                deny_one(draft)
         if answers and (segment.having("denials") or words[0] != "no"):
             for draft in _asked(talk, sentence, position):
-                _deny_one(draft)
+                deny_one(draft)
         if position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
             _deny_barely(talk, sentence, position)
     _never_done(sentence)
@@ -117,7 +120,7 @@ def _deny_barely(talk: Talk, sentence: list[Segment], position: int) -> None:
     lost = _said_lost(talk, sentence, position)
     for draft in lost or _sought(sentence, position) or last_doubtable(sentence[:position]):
         if words in _BARE_DENIALS or draft.value in ("quicked", "close_nail"):
-            _deny_one(draft)
+            deny_one(draft)
 
 
 def _said_lost(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
@@ -236,7 +239,8 @@ def _on_neither(talk: Talk, sentence: list[Segment], position: int) -> list[Draf
     return denied
 
 
-def _deny_one(draft: Draft, cue: Mention | None = None) -> None:
+def deny_one(draft: Draft, cue: Mention | None = None) -> None:
+    """Deny a draft, as its slot is denied; nothing is done to what cannot be, or is already."""
     if draft.slot not in _DENIABLE or "denied" in draft.rules:
         return None
     if draft.slot in ("work", "manner", "treatment"):

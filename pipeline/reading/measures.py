@@ -11,7 +11,7 @@ from fractions import Fraction
 
 from pipeline.reading.body_numbers import BodyNumbers, likely_unit
 from pipeline.reading.mentions import Mention
-from pipeline.reading.number_context import ANGLES, SCORES
+from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers
 from pipeline.reading.size_ranges import plain, size_name
@@ -115,6 +115,7 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
         dealt = frame.heading and frame.slot in SCORES and name is not None and name.get("horse") is not None
         if not blocked and dealt:  # "condition, Mulga six, Drover four"
             return self._add(segment, frame.slot, number.value, mention)
+        now = now or self._timed(segment, mention)
         if blocked or not (segment.having("feet") or score or repeated or now or self._behind_foot(segment)):
             return False
         if frame.slot in ("shoe_size", "nail_size"):
@@ -129,6 +130,14 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
             segment.drafts[-1].note("elliptic")
             segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
+
+    def _timed(self, segment: Segment, mention: Mention) -> bool:
+        """ "Toe length was ninety four last time, eighty nine today": the same thing measured at another time."""
+        frame = self._frame
+        if frame is None or frame.slot not in (*ANGLES, *LENGTHS) or frame.sentence != segment.sentence:
+            return False
+        times = [m for m in segment.mentions if m.get("times") in ("today", "history", "recent")]
+        return any(m.start == mention.end or m.end == mention.start for m in times)
 
     def _behind_foot(self, segment: Segment) -> bool:
         """Whether a foot stands alone before: "right front, three and three eighths", "off fore, where is it, 84"."""

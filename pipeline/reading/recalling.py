@@ -37,7 +37,7 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             recalled = False
         if not recalled and not cues and position and _lame_with_it(talk, sentence, position):
             for draft in segment.drafts:
-                _recall_one(draft)
+                recall_one(draft)
         if segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not cues and not segment.past:
             recalled = False
         if cues and not segment.drafts and position:
@@ -52,7 +52,7 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             for draft in _recalled_by(talk, segment, cues):
                 later_today = any(t.start < draft.start and (not cues or t.start > cues[-1].start) for t in today)
                 if not later_today and (cues or draft.slot != "manner"):
-                    _recall_one(draft)
+                    recall_one(draft)
                     _stood_then(talk, draft, cues)
         if cues and not _leads(sentence, position, cues[0]) and not went_on:
             recalled = False
@@ -67,7 +67,7 @@ def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:
     for draft in [d for d in segment.drafts if d.slot == "finding" and talk.words[d.start - 1] == "old"]:
         before = talk.words[max(segment.start, draft.start - 3) : draft.start - 1]
         if {"from", "of"} & set(before) and set(before) <= {"from", "of", "an", "the", "that", "his", "her", *_LEFT}:
-            _recall_one(draft)
+            recall_one(draft)
 
 
 def _there_today(talk: Talk, segment: Segment) -> bool:
@@ -87,7 +87,7 @@ def _treated_by_others(talk: Talk, segment: Segment) -> None:
     for draft in [d for d in segment.drafts if d.slot == "treatment" and d.status is Status.PRESENT]:
         before = talk.words[max(segment.start, draft.start - 4) : draft.start]
         if any(before[i : i + 2] in _THEY_HAD for i in range(len(before))):
-            _recall_one(draft)
+            recall_one(draft)
 
 
 def _lame_with_it(talk: Talk, sentence: list[Segment], position: int) -> bool:
@@ -155,7 +155,7 @@ def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
         return
     if segment.past or any(s.having("times", "history") for s in sentence[:position]):
         for draft in segment.drafts:
-            _recall_one(draft)
+            recall_one(draft)
 
 
 def _recalled_by(talk: Talk, segment: Segment, cues: list[Mention]) -> list[Draft]:
@@ -209,7 +209,7 @@ def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> 
     for draft in segment.drafts:
         again = (draft.slot, draft.feet, draft.value) in today  # "no, two, I'd say two"
         if draft.slot in _AGAINST_TODAY and (draft.slot, draft.feet) in said and not again:
-            _recall_one(draft)
+            recall_one(draft)
 
 
 def _recall_recent(segment: Segment, later: list[Segment]) -> None:
@@ -219,9 +219,9 @@ def _recall_recent(segment: Segment, later: list[Segment]) -> None:
         today = {d.slot for s in later if s.having("times", "today") for d in s.drafts}
         for draft in segment.drafts:
             if draft.slot in ("tester", "pulse") and draft.slot in today:
-                _recall_one(draft)  # "testers strong on the left front last week, nothing today"
+                recall_one(draft)  # "testers strong on the left front last week, nothing today"
             if draft.slot in ("gait", "lameness", "obel") and (again or segment.past or draft.slot == "obel"):
-                _recall_one(draft)
+                recall_one(draft)
 
 
 def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
@@ -286,7 +286,7 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
                 )
                 segment.drafts.append(again)
             else:
-                _recall_one(draft)
+                recall_one(draft)
             return
 
 
@@ -307,7 +307,7 @@ def _recall_back(sentence: list[Segment], position: int) -> None:
         if before.having("times", "today"):
             break
         for draft in before.drafts:
-            _recall_one(draft)
+            recall_one(draft)
 
 
 def _stood_then(talk: Talk, draft: Draft, cues: list[Mention]) -> None:
@@ -316,7 +316,8 @@ def _stood_then(talk: Talk, draft: Draft, cues: list[Mention]) -> None:
         draft.status = Status.HISTORY
 
 
-def _recall_one(draft: Draft) -> None:
+def recall_one(draft: Draft) -> None:
+    """Make a draft one of an earlier time; what is always planned, or was denied then, is no fact."""
     if draft.slot in ALWAYS_PLANNED:
         draft.drop("said of an earlier time")
     elif draft.slot == "manner" and draft.segment.joined_by("start"):

@@ -1,0 +1,115 @@
+"""A clause that points to the earlier time of the one before it, and measures of two times side by side.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        (
+            "He had laminitis as a four year old, and they found a keratoma in the near fore around then as well.",
+            ["- finding laminitis history", "LF finding keratoma history"],
+        ),
+        (
+            "He had an abscess last spring in the left front, and a puncture in the right hind about the same time.",
+            ["LF finding abscess history", "RH finding puncture history"],
+        ),
+        (
+            "Abscess last winter in the off hind. Thrush in the near hind the same winter.",
+            ["LH finding thrush history", "RH finding abscess history"],
+        ),
+        (
+            "He'd had a corn in the near fore last season, and seedy toe in the off fore that same season.",
+            ["LF finding corn history", "RF finding white_line_disease history"],
+        ),
+        (
+            "She was lame on the left front last year, with a quarter crack in it then too.",
+            ["LF finding crack history @quarter", "LF gait lame history"],
+        ),
+        (
+            "Bruise in the right front two years ago, and a corn in the left front at that time.",
+            ["LF finding corn history", "RF finding bruise history"],
+        ),
+        (
+            "He lost the left hind shoe last month. An abscess in the right hind about then.",
+            ["LH shoe_state lost history", "RH finding abscess history"],
+        ),
+        (
+            "Canker in the off hind last year, and scratches in the near hind round about then.",
+            ["LH finding scratches history", "RH finding canker history"],
+        ),
+        (
+            "A puncture last summer, left front, heat in the right front around that time.",
+            ["LF finding puncture history", "RF finding heat history"],
+        ),
+        (
+            "Last year he'd an abscess in the near fore. Bruise in the off fore that same year.",
+            ["LF finding abscess history", "RF finding bruise history"],
+        ),
+    ],
+)
+def test_a_clause_points_to_the_time_before(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(f"Buck. {text}", "Buck")
+    assert told(visit) == facts
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        ("Reset the fronts, and trimmed the hinds at the same time.", ["LF+RF work reset", "LH+RH work trim"]),
+        (
+            "Abscess in the left front last year, and thrush in both hinds today, around the same time as the others.",
+            ["LF finding abscess history", "LH+RH finding thrush"],
+        ),
+        (
+            "Bruise in the left front. Thrush in the right hind, at the same time.",
+            ["LF finding bruise", "RH finding thrush"],
+        ),
+        ("Laminitis last spring, thrush in the left hind now.", ["- finding laminitis history", "LH finding thrush"]),
+    ],
+)
+def test_then_is_now(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(f"Buck. {text}", "Buck")
+    assert told(visit) == facts
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        (
+            "Toe length near fore was ninety-four millimetres last time, eighty-nine today.",
+            ["LF toe_length 89", "LF toe_length 94 history"],
+        ),
+        ("Toe angle left front was 48 last time, 51 today.", ["LF toe_angle 48 history", "LF toe_angle 51"]),
+        ("Right front toe angle, 48 last time, 51 now.", ["RF toe_angle 48 history", "RF toe_angle 51"]),
+        (
+            "Heel height in the off fore was 40 millimetres in March, 44 today.",
+            ["RF heel_height 40 history", "RF heel_height 44"],
+        ),
+        ("Heel angle left hind was 50 last visit and 53 today.", ["LH heel_angle 50 history", "LH heel_angle 53"]),
+        ("Toe angle in both fronts was 47 last trip, now 50.", ["LF+RF toe_angle 47 history", "LF+RF toe_angle 50"]),
+        (
+            "Toe length right front, three and a half inches last time but three and a quarter today.",
+            ["RF toe_length 82.6", "RF toe_length 88.9 history"],
+        ),
+        (
+            "Sole depth left front, nine millimetres last month, eleven this time.",
+            ["LF sole_depth 11", "LF sole_depth 9 history"],
+        ),
+        ("Toe angle 52 today on the off hind, 49 last time.", ["RH toe_angle 49 history", "RH toe_angle 52"]),
+        ("Left front toe length was 90 last year, this time 86.", ["LF toe_length 86", "LF toe_length 90 history"]),
+        ("Toe angle 50 on both fronts, two horses today.", ["LF+RF toe_angle 50"]),
+        ("Six nails in the left front, two today for me and two for the lad.", ["LF nails 6"]),
+    ],
+)
+def test_a_measure_of_today_beside_one_of_an_earlier_time(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(f"Buck. {text}", "Buck")
+    assert told(visit) == facts
