@@ -102,7 +102,7 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if kind == {"repair"} and not _is_repair(talk, run):
         return None
     if _not_done(talk, run[-1]):
-        strikes.append(Strike(run[0].start, run[-1].end, None))
+        strikes.append(Strike(run[0].start, run[-1].end, None, undone=True))
         return _drop_cues(run)
     if _turns_back(talk, run[-1]):
         return None

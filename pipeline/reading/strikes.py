@@ -10,6 +10,10 @@ _HESITATING = frozenset({",", "uh", "um", "er", "erm", "no", "wait", "hang", "ho
 _UNFINISHED = frozenset(
     {"the", "a", "an", "his", "her", "in", "at", "of", "with", "and", "or", "has", "had", "is", "was", "under", "some"}
 )
+_DEEDS = frozenset(
+    {"work", "treatment", "pad", "wedge", "packing", "shoe_type", "shoe_material", "shoe_size", "nails", "nail_size"}
+    | {"clips", "traction", "next_visit_weeks"}
+)
 
 
 def carry_out(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
@@ -25,6 +29,9 @@ def carry_out(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
             _strike_what(before, strike)
             continue
         last = _struck(talk, found, before, strike)
+        if strike.undone:
+            _undo(talk, last, strike)
+            continue
         for segment in last:
             if strike.other_horse:
                 _move(talk, segment, found, strike)
@@ -37,6 +44,15 @@ def _struck(talk: Talk, found: HorseTalk, before: list[Segment], strike: Strike)
     if strike.what is not None:
         return _told_of(talk, before, strike.what)
     return _under_that_name(talk, found, before, strike) if strike.whole else _last_statement(talk, before, strike)
+
+
+def _undo(talk: Talk, last: list[Segment], strike: Strike) -> None:
+    """ "Thrush in the left hind, I used iodine, no I didn't": behind the last "I" what was done goes, if any was."""
+    told = [s for s in last if {"i", "we"} & set(talk.words[s.start : s.end])]
+    start = told[-1].start if told else 0
+    drafts = [d for s in last for d in s.drafts if start <= d.start < strike.at]
+    for draft in [d for d in drafts if d.slot in _DEEDS] or drafts:
+        draft.drop("taken back")
 
 
 def _told_of(talk: Talk, before: list[Segment], what: tuple[str, str]) -> list[Segment]:

@@ -11,6 +11,7 @@ class Strike:
 
     ``about`` is a slot when only that is ("all that about the pads"); ``what`` a slot and value ("forget the heat").
     ``what`` with ``other_horse`` is a thing that was another horse's.
+    ``undone`` ("no, I didn't") takes back what was done, not what was found.
     ``named`` is the token of the horse that it belongs to, with all that was said under the wrong name if ``whole``.
     """
 
@@ -21,3 +22,4 @@ class Strike:
     what: tuple[str, str] | None = None
     named: int | None = None
     whole: bool = False
+    undone: bool = False

@@ -1,0 +1,57 @@
+""" "No, I didn't" takes back what was done, and leaves what was found.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        (
+            "I used iodine on the left hind thrush, no I didn't, I was out, copper sulfate.",
+            ["LH finding thrush", "LH treatment copper_sulfate"],
+        ),
+        (
+            "Left hind's got thrush, and I used iodine, no I didn't, I was out, copper sulfate.",
+            ["LH finding thrush", "LH treatment copper_sulfate"],
+        ),
+        (
+            "Thrush in the left hind, I put pine tar on it, no, I didn't, iodine.",
+            ["LH finding thrush", "LH treatment iodine"],
+        ),
+        ("Corn in the left front, I pricked him, no I didn't.", ["LF finding corn"]),
+        (
+            "Heat in the off fore, so I poulticed it, no, we didn't, we soaked it.",
+            ["RF finding heat", "RF treatment soak"],
+        ),
+        (
+            "Bruise in the left front, put a full pad on it, no I didn't, a rim pad.",
+            ["LF finding bruise", "LF pad rim"],
+        ),
+        (
+            "White line separation in the near fore, I resected it. No I didn't, I only packed it with putty.",
+            ["LF finding white_line_separation", "LF packing putty"],
+        ),
+        (
+            "Flare on both hinds. I trimmed all four, no I did not, the fronts I reset.",
+            ["LF+RF work reset", "LH+RH finding flare"],
+        ),
+        (
+            "Corn in the right front and I put a bar shoe on it, no I didn't, plain shoe.",
+            ["RF finding corn", "RF shoe_type plain"],
+        ),
+        ("Hinds I reset too. No, I didn't, I trimmed them.", ["LH+RH work trim"]),
+        ("I saw thrush in the left hind, no I didn't, that was mud.", []),
+        ("Thrush in the left hind, iodine on it, scratch that.", []),
+    ],
+)
+def test_no_i_did_not(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(f"Buck. {text}", "Buck")
+    assert told(visit) == facts
