@@ -111,6 +111,7 @@ def _thought_gone(talk: Talk, at: int) -> list[Draft]:
     floor = head if last.start >= head else floor
     since = next((d.end for d in reversed(drafts) if d.value != last.value), floor)
     hoped = [i for i in range(since, at) if talk.words[i] in _HOPED and not last.start <= i < last.end]
+    hoped = [i for i in hoped if talk.words[i] != "right" or not any(m.get("feet") for m in talk.holding(i))]
     earlier = last.status is Status.HISTORY
     if not hoped and not earlier:
         return []

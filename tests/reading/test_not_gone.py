@@ -149,3 +149,19 @@ CASES = [
 @pytest.mark.parametrize(("text", "facts"), CASES)
 def test_not_gone(read: Read, text: str, facts: list[str]) -> None:
     assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        ("Thrush in the right front, too soon to say.", ["RF finding thrush suspected"]),
+        ("A corn in the right hind, too soon to say.", ["RH finding corn suspected"]),
+        ("Right front, abscess, too soon to say.", ["RF finding abscess suspected"]),
+        ("Bruise in the right fore, wouldn't swear to it, too soon.", ["RF finding bruise suspected"]),
+        ("Thrush in the left hind, hoped it would come right, still there.", ["LH finding thrush"]),
+        ("I thought the thrush in the left hind had gone, too soon.", ["LH finding thrush"]),
+    ],
+)
+def test_the_right_of_a_foot_is_no_healing(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(f"Buck. {text}", "Buck")
+    assert told(visit) == facts
