@@ -11,7 +11,7 @@ from pipeline.reading.at_that_time import recall_then
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.denials import deny
 from pipeline.reading.denied_headings import deny_under_heading
-from pipeline.reading.doubts import doubt, doubt_after
+from pipeline.reading.doubts import doubt, doubt_after, doubt_unseen
 from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
@@ -40,6 +40,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         deny_under_heading(talk, sentence, before)
         there_where_excepted(talk, sentence)
         doubt(talk, sentence)
+        doubt_unseen(talk, sentence)
         recall(talk, sentence)
         recall_then(talk, sentence, before)
         recall_asked(talk, sentence, before)

@@ -2,12 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import DOUBTABLE, drafts_after, last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
 _COMMENT = 4  # tokens of a segment that only comments: ", could be, "
+_HIDDEN = frozenset({"abscess", "puncture", "keratoma", "navicular"})  # nobody sees it from outside
+_OPINION = Sayings("i 'd say", "i would say", "i should say", "i 'd call it", "i would call it", "i 'd put it down to")
+_NOT_REACHED = Sayings(
+    *(f"{verb} {it}" for verb in ("get to", "get at", "get down to", "reach", "find", "open") for it in ("it", "that"))
+)
+_KNOWN = frozenset({"the", "that", "his", "her", "this", "old"})
+_NOT = frozenset({"n't", "not", "never", "nae"})
 
 
 def doubt(talk: Talk, sentence: list[Segment]) -> None:
@@ -41,6 +51,21 @@ def doubt_after(talk: Talk, sentence: list[Segment], previous: list[Segment]) ->
                 _doubt_one(draft, cue)
 
 
+def doubt_unseen(talk: Talk, sentence: list[Segment]) -> None:
+    """ "I'd say it's an abscess", "an abscess, I couldn't get to it": an opinion of what lies hidden in the foot."""
+    if not talk.having("findings"):
+        return
+    hidden = [d for s in sentence for d in s.drafts if d.value in _HIDDEN and talk.words[d.start - 1] not in _KNOWN]
+    for segment in sentence if hidden else ():
+        for at, form in _OPINION.within(talk.words, segment.start, segment.end):
+            for draft in [d for d in hidden if at + len(form) <= d.start < segment.end]:
+                _suspect(draft, range(at, at + len(form)))
+        for at, form in _NOT_REACHED.within(talk.words, segment.start, segment.end):
+            if not _NOT.isdisjoint(talk.words[max(0, at - 2) : at]):
+                for draft in [d for d in hidden if d.end <= at][-1:]:
+                    _suspect(draft, range(at - 1, at + len(form)))
+
+
 def _of_degree(segment: Segment, cue: Mention) -> bool:
     """ "A crack at the toe, moderate I reckon": how bad it is is in doubt, not that it is there."""
     before = [m for m in segment.mentions if m.end <= cue.start]
@@ -55,7 +80,12 @@ def _closes(segment: Segment, cue: Mention) -> bool:
 
 
 def _doubt_one(draft: Draft, cue: Mention) -> None:
-    if draft.slot in DOUBTABLE and draft.status is Status.PRESENT and "denied" not in draft.rules:
+    if draft.slot in DOUBTABLE:
+        _suspect(draft, cue.literal)
+
+
+def _suspect(draft: Draft, evidence: Iterable[int]) -> None:
+    if draft.status is Status.PRESENT and "denied" not in draft.rules:
         draft.status = Status.SUSPECTED
         draft.note("doubted")
-        draft.evidence.update(cue.literal)
+        draft.evidence.update(evidence)

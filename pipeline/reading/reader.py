@@ -62,6 +62,7 @@ from pipeline.reading.treated import treat_what_is_there
 from pipeline.reading.turned_round import turn_round
 from pipeline.reading.unnamed_weeks import deal_unnamed_weeks
 from pipeline.reading.vet import draft_vet
+from pipeline.reading.vet_heading import draft_vet_answered
 from pipeline.reading.vet_wished import draft_vet_wished
 from pipeline.reading.whose_number import draft_whose_number
 from pipeline.reading.zones import attach_severity, attach_zones
@@ -205,6 +206,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_pronouns(talk)
     draft_vet(talk)
     draft_vet_wished(talk)
+    draft_vet_answered(talk)
     draft_pulled(talk)
     draft_pulled_by_hand(talk)
     draft_left_behind(talk)

@@ -1,0 +1,50 @@
+"""An opinion of what lies hidden in the foot is a doubt; what is seen from outside is not doubted by "I'd say".
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        (
+            "Strong at the testers, off hind. I'd say it's an abscess but I couldn't get to it.",
+            ["RH finding abscess suspected", "RH tester strong"],
+        ),
+        ("Off hind, I'd say abscess.", ["RH finding abscess suspected"]),
+        ("I'd say he's got a keratoma in the left front.", ["LF finding keratoma suspected"]),
+        ("I'd call it a puncture, right hind.", ["RH finding puncture suspected"]),
+        ("Abscess in the left hind, couldn't get to it today.", ["LH finding abscess suspected"]),
+        ("Abscess in the near fore and I never did get down to it.", ["LF finding abscess suspected"]),
+        ("A keratoma in the right front but I couldn't find it.", ["RF finding keratoma suspected"]),
+        (
+            "I'd say an abscess in the left front, and a bruise in the right.",
+            ["LF finding abscess suspected", "RF finding bruise"],
+        ),
+        ("Happen I pricked him with the last one, near fore.", ["LF finding quicked suspected"]),
+        ("Happen it's a corn in the left front.", ["LF finding corn suspected"]),
+        ("Happen he's got thrush in the off hind.", ["RH finding thrush suspected"]),
+        ("Right hind, happen there's an abscess brewing.", ["RH finding abscess suspected"]),
+        ("Happen she has a bruise in the near fore.", ["LF finding bruise suspected"]),
+        ("Off fore's warm, happen it's a puncture.", ["RF finding heat", "RF finding puncture suspected"]),
+        ("I'd say the abscess in the left front has burst.", ["LF finding abscess"]),
+        ("I'd say no abscess in the left front.", ["LF finding abscess absent"]),
+        ("I wouldn't say it's an abscess in the left front.", ["LF finding abscess absent"]),
+        ("Left front, I'd say thin sole.", ["LF finding thin_sole"]),
+        ("Crack in the left front, moderate I'd say.", ["LF finding crack ~moderate"]),
+        ("Abscess in the left front, drained it, easy to get to it.", ["LF finding abscess", "LF treatment drained"]),
+        ("Thrush in the left hind, I couldn't get to it.", ["LH finding thrush"]),
+        ("I happen to have reset the left front.", ["LF work reset"]),
+        ("These things happen, he lost the left front shoe.", ["LF shoe_state lost"]),
+    ],
+)
+def test_opinions(text: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(f"Buck. {text}", "Buck")
+    assert told(visit) == facts
