@@ -47,6 +47,7 @@ _SAID = frozenset(
 
 _FEWEST_NAILS = 2  # fewer hold no shoe
 _AGAIN = 2
+_PART = 8  # tokens from one part of the nails to the other
 _SKIPPED = 3  # segments between a foot and the number that was looked up meanwhile
 
 
@@ -56,6 +57,7 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
     def read(self) -> None:
         """Add a draft for every number that counts something."""
         rules: tuple[Callable[[Segment, Mention, Number], bool], ...] = (
+            self._part_of_the_nails,
             self._grade_out_of,
             self._wedge_or_angle,
             self._length,
@@ -130,6 +132,23 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
             segment.drafts[-1].note("elliptic")
             segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
+
+    def _part_of_the_nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Seven nails, four on the good side and three on the bad": two parts that make up the count just said."""
+        drafts = [d for s in self._sentence(segment) for d in s.drafts if d.end <= mention.start]
+        if not drafts or drafts[-1].slot != "nails" or number.out_of is not None:
+            return False
+        other = next(
+            (m for m in self._talk.starting_in(mention.end, mention.end + _PART) if m.number and not m.dropped), None
+        )
+        sided = "side" in self._words[mention.end : mention.end + _PART]
+        placed = self._words[mention.end : mention.end + 1] in (["on"], ["up"], ["down"], ["to"], ["in"])
+        if other is None or other.number is None or not (sided and placed):
+            return False
+        if number.value + other.number.value != drafts[-1].value:
+            return False
+        self._used.add(other.start)
+        return True
 
     def _timed(self, segment: Segment, mention: Mention) -> bool:
         """ "Toe length was ninety four last time, eighty nine today": the same thing measured at another time."""

@@ -251,6 +251,7 @@ def _doubted_in_the_end(drafts: list[Draft]) -> None:
 
 def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:
     """A foot that is shod was trimmed and its old shoe removed; in the record those mean left bare."""
+    shoeing = {r.draft.segment.sentence for r in rows if r.draft.slot == "work" and r.draft.value in _SHOD and r.foot}
     bare = {
         r.foot for r in rows if r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PRESENT
     }
@@ -264,12 +265,17 @@ def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:
             r.draft.slot == "work"
             and r.draft.value in _UNDER_SHOES
             and r.draft.status is Status.PRESENT
-            and r.foot in shod
+            and (r.foot in shod or _off_and_on(r, shoeing))
         )
         and not (
             r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PLANNED and r.foot in bare
         )
     ]
+
+
+def _off_and_on(row: Settled, shoeing: set[int]) -> bool:
+    """ "Had his shoes off and refitted the same ones all round": off, of no foot, and on again in the same breath."""
+    return row.foot is None and row.draft.value == "removed" and row.draft.segment.sentence in shoeing
 
 
 def _without_shoes_on_a_bare_foot(rows: list[Settled]) -> list[Settled]:

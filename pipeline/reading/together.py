@@ -54,6 +54,13 @@ _COUNTED_FIRST = {
     "all four": 4,
     "four": 4,
 }
+_ALL_OF_THEM = frozenset({"all of them", "every one of them", "the lot of them", "each of them", "every one"})
+_ALL_SO_MANY = frozenset({("all three", 3), ("the three of them", 3), ("all three of them", 3), ("all five", 5)}) | {
+    ("both of them", 2),
+    ("the pair of them", 2),
+    ("the two of them", 2),
+    ("all four of them", 4),
+}
 _LEAD_WITHIN = 4  # words of a sentence that count its horses
 _WAITS = 2  # sentences that may pass between the names and what is said of them all
 
@@ -87,9 +94,8 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
             waiting, shared = [], listed
         elif len(listed) >= _SEVERAL and len(named) == len(listed) and not told:
             waiting, since = listed, 0
-        elif waiting and not named and _group_at(talk, sentence[0].start):
+        elif waiting and not named and _of_all_waiting(talk, sentence, len(waiting)):
             together.update(dict.fromkeys([s.index for s in sentence], waiting))
-            _free_of_feet(talk, sentence, sentence[0].start)
             since, shared = 0, waiting
         elif shared and not named and _only_shoeing(talk, sentence):
             together.update(dict.fromkeys([s.index for s in sentence], shared))
@@ -99,6 +105,26 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
             shared = []
         since += 1
     return together
+
+
+def _of_all_waiting(talk: Talk, sentence: list[Segment], count: int) -> bool:
+    """Whether the sentence is said of all the horses named before; its word for all is then no word for feet."""
+    if _group_at(talk, sentence[0].start):
+        _free_of_feet(talk, sentence, sentence[0].start)
+        return True
+    if _done_to_all(talk, sentence, count):
+        _horses_not_feet(sentence)
+        return True
+    return False
+
+
+def _done_to_all(talk: Talk, sentence: list[Segment], count: int) -> bool:
+    """ "Trimmed all three.": what was done opens the sentence, and as many horses as were named close it."""
+    work = talk.mention_starting(sentence[0].start)
+    if work is None or work.get("work") is None or len(sentence) > 1:
+        return False
+    rest = " ".join(talk.words[work.end : sentence[0].end])
+    return rest in _ALL_OF_THEM or (rest, count) in _ALL_SO_MANY
 
 
 def _horses_not_feet(sentence: list[Segment]) -> None:
