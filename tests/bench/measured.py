@@ -14,7 +14,7 @@ from statistics import mean
 from tests.bench.history import RESULTS, Row, last_rows, rows_of
 
 NOISES = ("wind", "hammer", "diesel", "voices")
-PLAIN, BIAS, OURS = "plain", "unverified", "ours"  # the hearing bench's configurations
+PLAIN, BIAS, WEIGHED, OURS = "plain", "unverified", "unadapted", "ours"  # the hearing bench's configurations
 
 
 class NotMeasuredError(LookupError):
@@ -133,8 +133,8 @@ class Measured:
         return float(row[column])
 
     def heard_row(self, condition: str) -> list[str]:
-        """The README's columns of a condition: facts of three configurations, then words, trade words, names of two."""
-        facts = [rounded(self.heard(condition, one, "f1"), 3) for one in (PLAIN, BIAS, OURS)]
+        """The README's columns of a condition: facts of four configurations, then words, trade words, names of two."""
+        facts = [rounded(self.heard(condition, one, "f1"), 3) for one in (PLAIN, BIAS, WEIGHED, OURS)]
         words = [
             percent(self.heard(condition, one, column), 1) for column in ("wer", "trade_wer") for one in (PLAIN, OURS)
         ]
