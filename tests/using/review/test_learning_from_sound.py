@@ -32,7 +32,7 @@ MEANT = ("RH", "canker", "frog", "mild", True)
 @pytest.fixture(scope="module")
 def unbiased() -> Recogniser:
     """A recogniser that is told nothing, so that it makes the same mistake every time."""
-    recogniser = Recogniser(HearingSettings(bias=False, verify=False), load_vocabulary())
+    recogniser = Recogniser(HearingSettings(bias=False, verify=False, adapter=False), load_vocabulary())
     try:
         assert recogniser.version
     except WeightsError as error:
@@ -75,7 +75,7 @@ def heard_and_found(store: Store, visit: int) -> tuple[bool, list[tuple[object, 
 
 
 def test_the_same_mistake_is_read_right(yard: Store, unbiased: Recogniser, tmp_path: Path) -> None:
-    ingest = Ingest(HearingSettings(bias=False, verify=False), load_vocabulary(), hearer=unbiased)
+    ingest = Ingest(HearingSettings(bias=False, verify=False, adapter=False), load_vocabulary(), hearer=unbiased)
     (first,) = ingest.keep(CLIP, yard, DAY).visit_ids
     assert heard_and_found(yard, first) == (True, [])
     review = correct_it(yard)
@@ -86,7 +86,7 @@ def test_the_same_mistake_is_read_right(yard: Store, unbiased: Recogniser, tmp_p
 
 
 def test_as_farriers_hear_it_the_mistake_is_gone_too(yard: Store, unbiased: Recogniser, tmp_path: Path) -> None:
-    ingest = Ingest(HearingSettings(verify=False), load_vocabulary())
+    ingest = Ingest(HearingSettings(verify=False, adapter=False), load_vocabulary())
     (first,) = ingest.keep(CLIP, yard, DAY).visit_ids
     assert heard_and_found(yard, first) == (True, [])
     correct_it(yard)
