@@ -103,6 +103,7 @@ class FakeReader:
                     span=(start, start + 6),
                     start=begin,
                     end=end,
+                    rules=["foot: named beside it"],
                 )
             ]
         match = HorseMatch.KNOWN if known else HorseMatch.NEW

@@ -18,7 +18,7 @@ def transcript(probability: float, thrush: float | None = None) -> Transcript:
     return heard(*((word, thrush if word == "thrush" and thrush is not None else probability) for word in WORDS))
 
 
-THRUSH = fact("finding", "thrush", "LH", span=(14, 20), quote="thrush")
+THRUSH = fact("finding", "thrush", "LH", span=(14, 20), quote="thrush", rules=["foot: named beside it"])
 
 
 @pytest.mark.parametrize(
