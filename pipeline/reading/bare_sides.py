@@ -64,14 +64,13 @@ _OBJECTS = frozenset({"it", "him", "her", "the", "a", "an", "with", "them"})
 _OWNED = frozenset({"the", "his", "her", "its"})
 _STATES = ("severities", "shoe_states", "gaits", "pulses", "tester_responses")
 _PAIRS = {"fronts": "F", "hinds": "H"}
-_LITTLE = frozenset({"horse_cues", "fillers"})
 _LEADING_TO_PAIR = frozenset({",", "on", "the", "in", "of", "up", "both", "that", "'s", "for"})
 _BARE_BEFORE = frozenset({"the", "his", "her", "on", "in", "its"})
 
 
 def mark_bare_sides(talk: Talk) -> None:
     """Make mentions of "the left", "on the right" or "the off" where front or hind was not said."""
-    taken = {i for m in talk.mentions if not m.readings.keys() <= _LITTLE for i in m.literal}
+    taken = talk.claimed()
     for index, word in enumerate(talk.words):
         if word not in _SIDES or index in taken or index == 0:
             continue

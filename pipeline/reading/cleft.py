@@ -19,13 +19,7 @@ def set_foot_right(talk: Talk) -> None:
         return
     for at in [i for i in range(len(talk.words) - 4) if talk.words[i] in _IT and talk.words[i + 1 : i + 3] in _WAS_NOT]:
         wrong = _foot_at(talk, at + 3)
-        if wrong is None or talk.words[wrong.end : wrong.end + 1] not in (
-            ["that"],
-            ["which"],
-            ["who"],
-            ["he"],
-            ["she"],
-        ):
+        if wrong is None or _WHO.isdisjoint(talk.words[wrong.end : wrong.end + 1]):
             continue
         meant = _meant(talk, wrong)
         if meant is None:

@@ -53,9 +53,8 @@ def _complete(talk: Talk, old: Mention, at: int, lookup: Lookup) -> None:
     if kind not in _CLASSES or (here is not None and (here.end != at + 1 or kind_of(here) == kind)):
         return
     noun = talk.words[old.end - 1]
-    named = lookup(f"{talk.words[at]} {noun}").get(kind) or lookup(f"{talk.words[at]} {noun.removesuffix('s')}").get(
-        kind
-    )
+    forms = (f"{talk.words[at]} {noun}", f"{talk.words[at]} {noun.removesuffix('s')}")
+    named = next((found[kind] for found in map(lookup, forms) if kind in found), None)
     if named is None:
         return
     if here is not None:

@@ -126,8 +126,8 @@ def _deny_barely(talk: Talk, sentence: list[Segment], position: int) -> None:
 def _said_lost(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
     """ "They said he'd lost the left front, he hadn't"."""
     before = sentence[position - 1].drafts
-    hers = talk.words[sentence[position].start + 1] in ("had", "has", "did")
-    return before[-1:] if before and hers and before[-1].slot == "shoe_state" else []
+    had = talk.words[sentence[position].start + 1] in ("had", "has", "did")
+    return before[-1:] if before and had and before[-1].slot == "shoe_state" else []
 
 
 def _only_the_degree(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -> bool:

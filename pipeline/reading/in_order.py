@@ -25,14 +25,13 @@ _PAIRS = {"fronts": "F", "hinds": "H"}
 _MM = {"inch": Fraction(254, 10), "mm": Fraction(1), "cm": Fraction(10)}
 _BACK_WORDS = frozenset({"back", "hind", "rear"})
 _SHORT = _BACK_WORDS | {"other"}
-_LITTLE = frozenset({"horse_cues", "fillers"})
 _CLOSING = (",", "and", "but", "", *SENTENCE_ENDS)
 _TWO = 2
 
 
 def mark_short_feet(talk: Talk) -> None:
     """Make a foot of "six back" behind a number of the fronts, and of "five the other one" behind a foot's."""
-    taken = {i for m in talk.mentions if not m.readings.keys() <= _LITTLE for i in m.literal}
+    taken = talk.claimed()
     for number in [m for m in talk.mentions if m.number is not None]:
         unit = talk.mention_starting(number.end)
         at = unit.end if unit is not None and unit.get("units") in _MM else number.end

@@ -28,8 +28,8 @@ _ANSWERS_IN_A_ROW = 4  # sentences: one for each foot
 _HEADS = frozenset(_HEADED.values())
 # Never taken for a part of a longer sound-alike: what names a horse or turns the sense round, and little words that
 # every sentence has ("thin so", "all for"), unless a person said what the longer words stand for.
-_LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
-_NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | _LITTLE_WORDS
+LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
+_NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
 
 
 @dataclass(eq=False, slots=True)
@@ -257,6 +257,6 @@ def _without_parts(candidates: list[_Candidate]) -> list[_Candidate]:
 def _is_part(exact: _Candidate, alike: _Candidate) -> bool:
     """Whether a sound-alike may stand in place of an exact word: not of one that goes on beyond it, nor of one that
     means the same, which is the surer of the two, nor of one of _NEVER_A_PART."""
-    kept = _NEVER_A_PART - _LITTLE_WORDS if alike.meaning.learned else _NEVER_A_PART - {"horse_cues"}
+    kept = _NEVER_A_PART - LITTLE_WORDS if alike.meaning.learned else _NEVER_A_PART - {"horse_cues"}
     same = exact.meaning[:2] == alike.meaning[:2]
     return set(exact.literal) < set(alike.literal) and not same and exact.meaning.name not in kept

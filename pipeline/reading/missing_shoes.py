@@ -95,7 +95,7 @@ def _foot_at(talk: Talk, at: int) -> Mention | None:
 def draft_gone(talk: Talk) -> None:
     """ "RH gone, new shoe on that one": a foot that is gone lost its shoe, unless a finding of it can be meant."""
     for cue in talk.having("resolutions"):
-        segment = next((s for s in talk.segments if s.start <= cue.start < s.end), None)
+        segment = talk.segment_at(cue.start)
         if segment is None or talk.words[cue.start : cue.end] not in _GONE or segment.drafts:
             continue
         feet = segment.having("feet") or _alone_before(talk, segment)

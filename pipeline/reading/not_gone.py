@@ -71,7 +71,7 @@ def _bring_back(draft: Draft, feet: Feet | None, segment: Segment) -> None:
 
 def _feet_here(talk: Talk, at: int, draft: Draft) -> Feet | None:
     """The feet named in the segment that says so, when it is another one than the finding's."""
-    segment = next((s for s in talk.segments if s.start <= at < s.end), None)
+    segment = talk.segment_at(at)
     if segment is None or segment is draft.segment:
         return None
     named = [m for m in segment.having("feet") if m.get("feet") not in ("in_hand", "pair_in_hand")]

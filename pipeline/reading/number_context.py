@@ -123,10 +123,8 @@ _HEADING = frozenset(
         "next",
     }
 )
-_ANGLE_FROM, _ANGLE_TO = (
-    30,
-    69,
-)  # a bare number from one to the other may as well be degrees; common practice, no source
+# A bare number from the one to the other may as well be degrees; common practice, no source.
+_ANGLE_FROM, _ANGLE_TO = 30, 69
 _TURNS = frozenset({"visits", "rounds", "shoeings", "trips", "cycles", "goes", "times"})
 _LONG_TIMES = frozenset(
     [

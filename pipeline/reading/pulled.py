@@ -68,7 +68,7 @@ def draft_coming_off(talk: Talk) -> None:
     for at in range(1, len(talk.words) - 1):
         if talk.words[at] not in ("come", "comes", "coming") or talk.words[at + 1] != "off":
             continue
-        segment = next((s for s in talk.segments if s.start <= at < s.end), None)
+        segment = talk.segment_at(at)
         if segment is None or not {"shoe", "shoes"} & set(talk.words[max(segment.start, at - 4) : at]):
             continue
         cues = [m for s in talk.sentence(segment.sentence) for m in s.mentions if m.start < at]
@@ -79,7 +79,7 @@ def draft_coming_off(talk: Talk) -> None:
 def draft_came_off(talk: Talk) -> None:
     """ "His hind shoes came off at New Year": the shoes of a pair that came off in the past were taken off then."""
     for at, _ in _CAME_OFF.within(talk.words, 1, len(talk.words)):
-        segment = next((s for s in talk.segments if s.start <= at < s.end), None)
+        segment = talk.segment_at(at)
         if segment is None or not {"shoes", "plates"} & set(talk.words[max(segment.start, at - 4) : at]):
             continue
         if segment.having("times", "history") and not any(d.slot in ("work", "shoe_state") for d in segment.drafts):
@@ -121,7 +121,7 @@ def _by_the_horse(talk: Talk, at: int) -> bool:
 
 
 def _add(talk: Talk, at: int, slot: str, value: str, rule: str, evidence: set[int] | None = None) -> None:
-    segment = next((s for s in talk.segments if s.start <= at < s.end), None)
+    segment = talk.segment_at(at)
     if segment is None or "nail" in talk.words[segment.start : segment.end]:
         return
     draft = Draft(slot, value, segment, at, at + 1)

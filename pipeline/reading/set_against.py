@@ -30,22 +30,22 @@ def set_against(talk: Talk, sentence: list[Segment]) -> None:
         return
     for segment in sentence:
         for draft in [d for d in segment.drafts if not d.dropped and d.status is Status.PRESENT]:
-            before = _words_before(talk, segment, draft)
-            if draft.slot in _USED and before is not None and _ends(talk, segment, before, _INSTEAD):
+            before = _words_before(talk, segment, draft, _LIGHT - {"of"})
+            if draft.slot in _USED and _ends(talk, segment, before, _INSTEAD):
                 draft.drop("another in its place")
-            elif draft.slot in _USED and before is not None and _ends(talk, segment, before, _GIVEN_UP):
+            elif draft.slot in _USED and _ends(talk, segment, before, _GIVEN_UP):
                 draft.status = Status.HISTORY
                 draft.note("given up")
             elif draft.slot == "finding" and _looked_out_for(talk, segment, draft):
                 draft.drop("only looked out for")
-            elif draft.slot == "finding" and before is not None and _ends(talk, segment, before, _FEARED):
+            elif draft.slot == "finding" and _ends(talk, segment, before, _FEARED):
                 _feared(talk, sentence, draft)
 
 
-def _words_before(talk: Talk, segment: Segment, draft: Draft) -> int:
-    """The token behind the last word before the draft that is more than an article."""
+def _words_before(talk: Talk, segment: Segment, draft: Draft, light: frozenset[str]) -> int:
+    """The token behind the last word before the draft that is more than one of the ``light`` ones."""
     at = draft.start
-    while at > segment.start and talk.words[at - 1] in _LIGHT - {"of"}:
+    while at > segment.start and talk.words[at - 1] in light:
         at -= 1
     return at
 
@@ -57,9 +57,7 @@ def _ends(talk: Talk, segment: Segment, at: int, sayings: Sayings) -> bool:
 
 def _looked_out_for(talk: Talk, segment: Segment, draft: Draft) -> bool:
     """ "Keep an eye on the left front for heat", "watch that foot for any sign of thrush"."""
-    at = draft.start
-    while at > segment.start and talk.words[at - 1] in _LIGHT:
-        at -= 1
+    at = _words_before(talk, segment, draft, _LIGHT)
     watching = [i for i in range(segment.start, at) if _WATCHING.at(talk.words, i)]
     return talk.words[at - 1] == "for" and bool(watching) and not segment.past
 

@@ -142,6 +142,8 @@ def _move(talk: Talk, segment: Segment, found: HorseTalk, strike: Strike) -> Non
     elif len(found.horses) == 2:
         segment.horse = 1 - segment.horse
     else:
-        for draft in [d for d in segment.drafts if d.start < strike.at]:
+        taken = [d for d in segment.drafts if d.start < strike.at]
+        for draft in taken:
             draft.drop("said of another horse")
+        if taken:
             talk.unread.append((segment.start, segment.end, "something of another horse, which was not named"))

@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from pipeline.reading.mentions import Mention
+from pipeline.reading.mentions import LITTLE_WORDS, Mention
 from pipeline.reading.tokens import Tokens
 from pipeline.record import MatchKind, Severity, Status
 
@@ -156,6 +156,14 @@ class Talk:
     def plays(self, role: str, start: int, end: int) -> list[int]:
         """The tokens in ``[start, end)`` that play a role in the clause."""
         return [index for index in range(start, min(end, len(self.roles))) if self.roles[index] == role]
+
+    def claimed(self) -> set[int]:
+        """The tokens that belong to a mention of more than a little word."""
+        return {i for m in self.mentions if not m.readings.keys() <= LITTLE_WORDS for i in m.literal}
+
+    def segment_at(self, index: int) -> Segment | None:
+        """The segment that holds the token ``index``; none holds a joiner or a mark."""
+        return next((s for s in self.segments if s.start <= index < s.end), None)
 
     def sentence(self, number: int) -> list[Segment]:
         """The segments of one sentence; the list is the memo's own, not to be changed."""

@@ -9,10 +9,7 @@ from pipeline.record import FEET
 
 
 def told_apart(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> Feet | None:
-    """ "Left front was sprung, right hind was worn through. New shoes on those two": a front and a hind, one by one.
-
-    They are told in one sentence, or in two in a row, each with nothing said of another foot.
-    """
+    """A front and a hind that were told of in one sentence, or in two in a row, with nothing said of another foot."""
     named = _single_feet(sentence, groups)
     before = talk.sentence(sentence[0].sentence - 1) if sentence[0].sentence else []
     if named is not None and len(named) == 1 and before and before[-1].horse == sentence[0].horse:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
-_VETS = frozenset({"vet", "vets", "veterinarian", "veterinary"})
+VETS = frozenset({"vet", "vets", "veterinarian", "veterinary"})
 _OWNERS = frozenset({"the", "a", "an", "their", "her", "his", "your", "my", "our", "that", "any"})
 _ASKING = frozenset(
     [
@@ -191,10 +191,10 @@ _SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work",
 
 def draft_vet(talk: Talk) -> None:
     """Add what is said of the vet beyond the vocabulary's forms, and deny what is denied of him."""
-    for sentence in talk.sentences() if talk.says(_VETS) else ():
+    for sentence in talk.sentences() if talk.says(VETS) else ():
         for position, segment in enumerate(sentence):
             for at in range(segment.start, segment.end):
-                if talk.words[at] in _VETS and not _of_the_vet(talk, at):
+                if talk.words[at] in VETS and not _of_the_vet(talk, at):
                     _read(talk, sentence, position, at)
 
 

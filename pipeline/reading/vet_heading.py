@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
-from pipeline.reading.vet import referral
+from pipeline.reading.vet import VETS, referral
 from pipeline.record import Status
 
-_VETS = frozenset({"vet", "vets", "veterinarian"})
 _LED = frozenset({"the", "a", "as", "for", "and", "now"})
 _NEEDLESS = Sayings(
     "not needed",
@@ -85,7 +84,7 @@ _LIGHT = frozenset(
 
 def draft_vet_answered(talk: Talk) -> None:
     """Add a referral, or its denial, where a segment is the vet alone and the next one says whether he is wanted."""
-    if not talk.says(_VETS):
+    if not talk.says(VETS):
         return
     for before, answer in zip(talk.segments, talk.segments[1:], strict=False):
         if before.drafts or answer.having("vet") or not _only_vet(talk, before):
@@ -114,7 +113,7 @@ def _answers(talk: Talk, before: Segment, answer: Segment) -> bool:
 
 def _only_vet(talk: Talk, segment: Segment) -> bool:
     words = talk.words[segment.start : segment.end]
-    return segment.joined_by("start") and words[-1] in _VETS and set(words[:-1]) <= _LED
+    return segment.joined_by("start") and words[-1] in VETS and set(words[:-1]) <= _LED
 
 
 def _says_no(talk: Talk, segment: Segment) -> bool:

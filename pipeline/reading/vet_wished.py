@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
-from pipeline.reading.vet import referral
+from pipeline.reading.vet import VETS, referral
 from pipeline.record import Status
 
-_VETS = frozenset({"vet", "vets", "veterinarian"})
 _OWNERS = frozenset({"the", "a", "an", "their", "her", "his", "your", "my", "our", "that", "any"})
 _PREFERRED = (
     ["sooner"],
@@ -44,7 +43,7 @@ _COMING = frozenset({"see", "look", "come", "check", "recheck", "visit", "call",
 
 def draft_vet_wished(talk: Talk) -> None:
     """Add what is said of the vet with a wish before him, or with his verb in a clause behind."""
-    for sentence in talk.sentences() if talk.says(_VETS) else ():
+    for sentence in talk.sentences() if talk.says(VETS) else ():
         for position, segment in enumerate(sentence):
             if any(d.slot == "vet" for s in sentence for d in s.drafts):
                 break
@@ -59,7 +58,7 @@ def draft_vet_wished(talk: Talk) -> None:
 
 def _preferred(talk: Talk, segment: Segment, at: int) -> bool:
     """ "I'd sooner the vet looked at her", "I'd be happier if the vet saw it", "high time the vet had a look"."""
-    if talk.words[at] not in _VETS:
+    if talk.words[at] not in VETS:
         return False
     end = at
     while end > segment.start and talk.words[end - 1] in _OWNERS:
@@ -74,5 +73,5 @@ def _has_no_need(talk: Talk, sentence: list[Segment], position: int) -> bool:
     segment = sentence[position]
     form = _NO_NEED.at(talk.words, segment.start)
     behind = talk.words[segment.start + len(form) : segment.start + min(len(form) + 2, _REACH)]
-    spoken = not _VETS.isdisjoint(talk.words[sentence[0].start : segment.start])
+    spoken = not VETS.isdisjoint(talk.words[sentence[0].start : segment.start])
     return bool(form) and spoken and bool(_COMING & set(behind))

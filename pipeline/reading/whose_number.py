@@ -34,7 +34,7 @@ def draft_whose_number(talk: Talk, found: HorseTalk) -> None:
         number = _the_number(talk, span)
         if number is None:
             continue
-        segment = next((s for s in talk.segments if s.start <= number < s.end), None)
+        segment = talk.segment_at(number)
         said = _last_score(talk, segment, span) if segment is not None else None
         if segment is None or said is None:
             continue

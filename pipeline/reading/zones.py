@@ -282,8 +282,7 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
 def _at_its_place(talk: Talk, sentence: list[Segment], draft: Draft, mention: Mention) -> Draft:
     """ "Thrush, mild in the frog and severe in the sulcus", "in the frog, mild, and in the sulcus, severe"."""
     several = sum(len(s.having("severities")) for s in sentence) > 1
-    same = [d for d in draft.segment.drafts if (d.start, d.value, d.feet) == (draft.start, draft.value, draft.feet)]
-    places = {d.zone: d for d in same if d.zone is not None and d.slot == "finding"}
+    places = {d.zone: d for d in _at_all_places(draft) if d.zone is not None and d.slot == "finding"}
     zones = [m for s in sentence for m in s.having("zones") if m.readings["zones"] in places]
     if not several or len(places) < 2 or len(zones) < 2:
         return draft
@@ -293,10 +292,18 @@ def _at_its_place(talk: Talk, sentence: list[Segment], draft: Draft, mention: Me
     return places[near[0].readings["zones"]] if near else draft
 
 
+def _at_all_places(draft: Draft) -> list[Draft]:
+    """The draft and its like of the same words and feet, which differ in the place alone."""
+    return [d for d in draft.segment.drafts if (d.start, d.value, d.feet) == (draft.start, draft.value, draft.feet)]
+
+
 def _twins(talk: Talk, draft: Draft, mention: Mention) -> list[Draft]:
     """ "Thrush in the frog and the sulcus, bad": the same finding at the second place has the degree too."""
-    same = [d for d in draft.segment.drafts if (d.start, d.value, d.feet) == (draft.start, draft.value, draft.feet)]
-    same = [d for d in same if d is not draft and d.slot == "finding" and not d.dropped and d.severity is None]
+    same = [
+        d
+        for d in _at_all_places(draft)
+        if d is not draft and d.slot == "finding" and not d.dropped and d.severity is None
+    ]
     placed = [i for d in (draft, *same) for i in d.evidence]
     between = bool(placed) and min(placed) < mention.start < max(placed)
     ahead = mention.end <= draft.start  # "bad thrush in the frog and the sulcus"
