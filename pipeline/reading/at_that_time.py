@@ -8,35 +8,12 @@ from pipeline.reading.talk import Segment, Talk
 from pipeline.record import Status
 
 _THEN = Sayings(
-    "around then",
-    "about then",
-    "round then",
-    "round about then",
-    "around that time",
-    "about that time",
-    "round that time",
-    "around the same time",
-    "about the same time",
-    "round the same time",
-    "much the same time",
-    "at the same time",
-    "at that time",
-    "the same year",
-    "the same summer",
-    "the same winter",
-    "the same spring",
-    "the same autumn",
-    "the same fall",
-    "the same season",
-    "that same year",
-    "that same summer",
-    "that same winter",
-    "that same spring",
-    "that same season",
-    "then as well",
-    "then too",
-    "then also",
-)
+    "around then", "about then", "round then", "round about then", "around that time", "about that time",
+    "round that time", "around the same time", "about the same time", "round the same time", "much the same time",
+    "at the same time", "at that time", "the same year", "the same summer", "the same winter", "the same spring",
+    "the same autumn", "the same fall", "the same season", "that same year", "that same summer", "that same winter",
+    "that same spring", "that same season", "then as well", "then too", "then also",
+)  # fmt: skip
 
 
 def recall_then(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:

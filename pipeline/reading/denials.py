@@ -10,27 +10,10 @@ from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
-_DENIABLE = frozenset(
-    {
-        "finding",
-        "tester",
-        "pulse",
-        "gait",
-        "shoe_state",
-        "pad",
-        "packing",
-        "traction",
-        "clips",
-        "treatment",
-        "vet",
-        "manner",
-        "shoe_type",
-        "work",
-        "wedge",
-        "lameness",
-        "nail_line",
-    }
-)
+_DENIABLE = frozenset({
+    "finding", "tester", "pulse", "gait", "shoe_state", "pad", "packing", "traction", "clips", "treatment", "vet",
+    "manner", "shoe_type", "work", "wedge", "lameness", "nail_line",
+})  # fmt: skip
 _NOT_DONE = "denied: not done"
 _BARE_DENIALS = frozenset(
     tuple(form.split())

@@ -21,27 +21,10 @@ _DOUBTED = frozenset({"maybe", "possibly", "perhaps", "might", "could"})
 _LOOKING = frozenset(
     {"is", "are", "'s", "'re", "was", "were", "looks", "look", "all", "both", "nice", "good", "and", "still"}
 )
-_PARTS = frozenset(
-    [
-        "frog",
-        "frogs",
-        "sole",
-        "soles",
-        "wall",
-        "walls",
-        "horn",
-        "heels",
-        "bars",
-        "bulbs",
-        "bulb",
-        "clenches",
-        "clinches",
-        "nails",
-        "quarters",
-        "sulcus",
-        "laminae",
-    ]
-)
+_PARTS = frozenset({
+    "frog", "frogs", "sole", "soles", "wall", "walls", "horn", "heels", "bars", "bulbs", "bulb", "clenches", "clinches",
+    "nails", "quarters", "sulcus", "laminae",
+})  # fmt: skip
 _TEARING = frozenset({"tore", "ripped", "yanked", "pulled", "kicked"})
 _NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
 _NEW_REACH = 5

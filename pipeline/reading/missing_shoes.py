@@ -11,44 +11,14 @@ _SHOES = frozenset({"shoe", "shoes", "plate", "plates", "one", "two", "set", "ag
 _PLACED = frozenset(
     {",", ";", "and", "but", "on", "in", "off", "when", "since", "so", "as", "up", "out", "this", "now"}
 )
-_CAME = frozenset(
-    {
-        "came",
-        "come",
-        "comes",
-        "coming",
-        "walked",
-        "turned",
-        "arrived",
-        "arrives",
-        "trotted",
-        "showed",
-        "back",
-        "brought",
-    }
-)
+_CAME = frozenset({
+    "came", "come", "comes", "coming", "walked", "turned", "arrived", "arrives", "trotted", "showed", "back", "brought",
+})  # fmt: skip
 _GONE = (["gone"], ["'s", "gone"], ["is", "gone"], ["was", "gone"], ["were", "gone"], ["are", "gone"], ["all", "gone"])
-_BESIDE_GONE = frozenset(
-    {
-        "'s",
-        "is",
-        "was",
-        "were",
-        "are",
-        "has",
-        "had",
-        "the",
-        "his",
-        "her",
-        "already",
-        "again",
-        "with",
-        "came",
-        "in",
-        "when",
-    }
-    | {"i", "got", "here", "he", "she", "walked", "turned", "up", "completely", "both", "clean", "altogether"}
-)
+_BESIDE_GONE = frozenset({
+    "'s", "is", "was", "were", "are", "has", "had", "the", "his", "her", "already", "again", "with", "came", "in",
+    "when", "i", "got", "here", "he", "she", "walked", "turned", "up", "completely", "both", "clean", "altogether",
+})  # fmt: skip
 _NAMED = {
     "LF": {"LF"}, "RF": {"RF"}, "LH": {"LH"}, "RH": {"RH"}, "fronts": {"LF", "RF"}, "hinds": {"LH", "RH"},
 }  # fmt: skip

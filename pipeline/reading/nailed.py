@@ -5,33 +5,10 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 
-_LIGHT = frozenset(
-    [
-        "him",
-        "her",
-        "it",
-        "them",
-        "on",
-        "a",
-        "bit",
-        "little",
-        "touch",
-        "shade",
-        "tad",
-        "wee",
-        "too",
-        "quite",
-        "pretty",
-        "fairly",
-        "out",
-        "up",
-        "in",
-        "all",
-        "nice",
-        "and",
-        "good",
-    ]
-)
+_LIGHT = frozenset({
+    "him", "her", "it", "them", "on", "a", "bit", "little", "touch", "shade", "tad", "wee", "too", "quite", "pretty",
+    "fairly", "out", "up", "in", "all", "nice", "and", "good",
+})  # fmt: skip
 _SAID = frozenset({"nailed", "nails"})
 _CAME = frozenset({"came", "come", "coming", "ended", "finished"})
 _LOW = frozenset({"low", "lowish"})

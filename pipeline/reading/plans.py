@@ -7,25 +7,10 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
-PLANNABLE = frozenset(
-    {
-        "work",
-        "shoe_type",
-        "shoe_size",
-        "shoe_material",
-        "pad",
-        "wedge",
-        "packing",
-        "treatment",
-        "nails",
-        "nail_size",
-        "clips",
-        "traction",
-        "manner",
-        "next_visit_weeks",
-        "vet",
-    }
-)
+PLANNABLE = frozenset({
+    "work", "shoe_type", "shoe_size", "shoe_material", "pad", "wedge", "packing", "treatment", "nails", "nail_size",
+    "clips", "traction", "manner", "next_visit_weeks", "vet",
+})  # fmt: skip
 ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
 _BARE = frozenset({"he", "she", "gets", "goes", "any"})
 _GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})

@@ -16,24 +16,10 @@ _RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibio
 _PAST_BEFORE = frozenset(
     {"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"}
 )
-_OTHER_TIMES = frozenset(
-    [
-        "took",
-        "taken",
-        "foals",
-        "foaling",
-        "runs",
-        "races",
-        "sells",
-        "ships",
-        "competes",
-        "turned",
-        "lame",
-        "antibiotics",
-        "bute",
-        "rest",
-    ]
-)
+_OTHER_TIMES = frozenset({
+    "took", "taken", "foals", "foaling", "runs", "races", "sells", "ships", "competes", "turned", "lame", "antibiotics",
+    "bute", "rest",
+})  # fmt: skip
 _TURNING = frozenset({"actually", "no", ",", "sorry", "wait", "well", "and", "but", "hang", "hold", "on"})
 _SCORED = ("body_condition", "cresty_neck", "obel")
 _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
@@ -47,35 +33,10 @@ _COMING_BACK = frozenset(
     {"of", "them", "in", "on", "at", "for", "again", "back", "due", "can", "go", "are", "'re", "to"}
 )
 _ASKED = frozenset({"asked", "wanted", "asking", "liked"})
-_NAMED_BY = frozenset(
-    {
-        "for",
-        "at",
-        "on",
-        "in",
-        "to",
-        "'s",
-        "are",
-        "is",
-        "both",
-        "gets",
-        "get",
-        "goes",
-        "go",
-        "back",
-        "again",
-        "so",
-        "likes",
-        "wants",
-        "needs",
-        "every",
-        "it",
-        "say",
-        "past",
-        "over",
-        "than",
-    }
-)
+_NAMED_BY = frozenset({
+    "for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again", "so",
+    "likes", "wants", "needs", "every", "it", "say", "past", "over", "than",
+})  # fmt: skip
 
 
 def draft_times(talk: Talk, names: set[int]) -> None:

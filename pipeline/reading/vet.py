@@ -11,103 +11,28 @@ from pipeline.record import Status
 
 VETS = frozenset({"vet", "vets", "veterinarian", "veterinary"})
 _OWNERS = frozenset({"the", "a", "an", "their", "her", "his", "your", "my", "our", "that", "any"})
-_ASKING = frozenset(
-    [
-        "call",
-        "calls",
-        "calling",
-        "called",
-        "ring",
-        "rings",
-        "ringing",
-        "phone",
-        "phones",
-        "phoning",
-        "get",
-        "gets",
-        "getting",
-        "have",
-        "has",
-        "having",
-        "want",
-        "wants",
-        "need",
-        "needs",
-        "needing",
-        "like",
-        "ask",
-        "asking",
-        "fetch",
-        "show",
-        "recommend",
-        "recommended",
-        "recommending",
-        "suggest",
-        "suggested",
-        "advise",
-        "advised",
-        "say",
-        "involve",
-        "book",
-        "booking",
-    ]
-)
+_ASKING = frozenset({
+    "call", "calls", "calling", "called", "ring", "rings", "ringing", "phone", "phones", "phoning", "get", "gets",
+    "getting", "have", "has", "having", "want", "wants", "need", "needs", "needing", "like", "ask", "asking", "fetch",
+    "show", "recommend", "recommended", "recommending", "suggest", "suggested", "advise", "advised", "say", "involve",
+    "book", "booking",
+})  # fmt: skip
 _ASKED_FOR = (
-    ["call", "in", "to"],
-    ["word", "in", "to"],
-    ["message", "to"],
-    ["asked", "for"],
-    ["asking", "for"],
-    ["sent", "for"],
-    ["send", "for"],
-    ["leave", "it", "to"],
-)
+    ["call", "in", "to"], ["word", "in", "to"], ["message", "to"], ["asked", "for"], ["asking", "for"], ["sent", "for"],
+    ["send", "for"], ["leave", "it", "to"],
+)  # fmt: skip
 _IT_IS = (
-    ["it", "'s"],
-    ["it", "is"],
-    ["that", "'s"],
-    ["then"],
-    ["be"],
-    ["told", "them"],
-    ["told", "her"],
-    ["told", "him"],
-)
+    ["it", "'s"], ["it", "is"], ["that", "'s"], ["then"], ["be"], ["told", "them"], ["told", "her"], ["told", "him"],
+)  # fmt: skip
 _UNTIL = frozenset({"till", "til", "until", "before"})
 _MODALS = frozenset(
     {"should", "needs", "need", "must", "ought", "to", "will", "'ll", "can", "could", "coming", "has", "wants", "got"}
 )
-_LOOKING = frozenset(
-    [
-        "see",
-        "look",
-        "come",
-        "check",
-        "film",
-        "x",
-        "xray",
-        "ray",
-        "take",
-        "recheck",
-        "re",
-        "scan",
-        "block",
-        "have",
-        "examine",
-        "shoot",
-        "assess",
-        "decide",
-        "image",
-        "ultrasound",
-        "go",
-        "coming",
-        "calling",
-        "ringing",
-        "phoning",
-        "visit",
-        "review",
-        "watch",
-    ]
-)
+_LOOKING = frozenset({
+    "see", "look", "come", "check", "film", "x", "xray", "ray", "take", "recheck", "re", "scan", "block", "have",
+    "examine", "shoot", "assess", "decide", "image", "ultrasound", "go", "coming", "calling", "ringing", "phoning",
+    "visit", "review", "watch",
+})  # fmt: skip
 _ASKED = frozenset(
     {"called", "rung", "phoned", "told", "asked", "there", "involved", "here", "in", "out", "seeing", "looking", "back"}
 )
@@ -116,63 +41,19 @@ _NOT = frozenset(
 )
 _DONE_WITHOUT = (["skip"], ["hold", "off", "on"], ["hold", "off"], ["do", "without"], ["leave"], ["forget"], ["spare"])
 _CONDITIONS = frozenset({"if", "unless", "until", "till", "should", "when", "once", "case"})
-_PSEUDO = frozenset(
-    [
-        "better",
-        "easier",
-        "worse",
-        "longer",
-        "right",
-        "improved",
-        "improving",
-        "sounder",
-        "happier",
-        "change",
-        "different",
-        "draining",
-        "settled",
-        "gone",
-        "doubt",
-        "question",
-        "later",
-        "only",
-        "just",
-        "wait",
-        "waiting",
-    ]
-)
+_PSEUDO = frozenset({
+    "better", "easier", "worse", "longer", "right", "improved", "improving", "sounder", "happier", "change",
+    "different", "draining", "settled", "gone", "doubt", "question", "later", "only", "just", "wait", "waiting",
+})  # fmt: skip
 _NEEDLESS = frozenset({"need", "needed", "needs", "required", "necessary", "warranted", "wanted", "bother", "called"})
 _REFUSALS = (
-    ["i", "said", "no"],
-    ["no", "need"],
-    ["told", "her", "no"],
-    ["told", "him", "no"],
-    ["told", "them", "no"],
+    ["i", "said", "no"], ["no", "need"], ["told", "her", "no"], ["told", "him", "no"], ["told", "them", "no"],
     ["i", "said", "not"],
-)
-_HIS = frozenset(
-    [
-        "plates",
-        "films",
-        "x",
-        "xrays",
-        "pictures",
-        "rays",
-        "word",
-        "report",
-        "orders",
-        "radiographs",
-        "request",
-        "shots",
-        "images",
-        "truck",
-        "bill",
-        "say",
-        "opinion",
-        "advice",
-        "note",
-    ]
-)
+)  # fmt: skip
+_HIS = frozenset({
+    "plates", "films", "x", "xrays", "pictures", "rays", "word", "report", "orders", "radiographs", "request", "shots",
+    "images", "truck", "bill", "say", "opinion", "advice", "note",
+})  # fmt: skip
 _WHEN = frozenset(
     {"today", "tonight", "tomorrow", "now", "soon", "asap", "straight", "immediately", "urgent", "urgently", "please"}
     | {"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "morning", "afternoon", "evening"}

@@ -9,77 +9,20 @@ from pipeline.record import Status
 
 _LED = frozenset({"the", "a", "as", "for", "and", "now"})
 _NEEDLESS = Sayings(
-    "not needed",
-    "not required",
-    "not wanted",
-    "not necessary",
-    "not called for",
-    "not this time",
-    "not today",
-    "not yet",
-    "not at present",
-    "none needed",
-    "none required",
-    "none wanted",
-    "no need",
-    "no call",
-    "no",
-    "nope",
-    "none",
-    "nothing for",
-    "nothing to",
-    "need n't",
-)
+    "not needed", "not required", "not wanted", "not necessary", "not called for", "not this time", "not today",
+    "not yet", "not at present", "none needed", "none required", "none wanted", "no need", "no call", "no", "nope",
+    "none", "nothing for", "nothing to", "need n't",
+)  # fmt: skip
 _WANTED = Sayings(
-    "yes",
-    "needed",
-    "required",
-    "wanted",
-    "please",
-    "to see",
-    "to look",
-    "to check",
-    "to be called",
-    "to come",
+    "yes", "needed", "required", "wanted", "please", "to see", "to look", "to check", "to be called", "to come",
     "to film",
-)
-_LIGHT = frozenset(
-    {
-        "needed",
-        "need",
-        "required",
-        "wanted",
-        "call",
-        "necessary",
-        "for",
-        "him",
-        "her",
-        "it",
-        "this",
-        "that",
-        "time",
-        "today",
-    }
-    | {"yet", "at", "present", "all", "to", "see", "look", "trouble", "bother", "thank", "god", "goodness", "not", "no"}
-    | {
-        "now",
-        "visit",
-        "one",
-        "come",
-        "out",
-        "of",
-        "he",
-        "she",
-        "'s",
-        "i",
-        "told",
-        "said",
-        "so",
-        "them",
-        "here",
-        "thanks",
-    }
-)
+)  # fmt: skip
+_LIGHT = frozenset({
+    "needed", "need", "required", "wanted", "call", "necessary", "for", "him", "her", "it", "this", "that", "time",
+    "today", "yet", "at", "present", "all", "to", "see", "look", "trouble", "bother", "thank", "god", "goodness", "not",
+    "no", "now", "visit", "one", "come", "out", "of", "he", "she", "'s", "i", "told", "said", "so", "them", "here",
+    "thanks",
+})  # fmt: skip
 
 
 def draft_vet_answered(talk: Talk) -> None:

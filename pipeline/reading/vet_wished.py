@@ -9,34 +9,16 @@ from pipeline.record import Status
 
 _OWNERS = frozenset({"the", "a", "an", "their", "her", "his", "your", "my", "our", "that", "any"})
 _PREFERRED = (
-    ["sooner"],
-    ["rather"],
-    ["prefer"],
-    ["as", "soon"],
-    ["happier", "if"],
-    ["happier", "with"],
-    ["better", "if"],
-    ["better", "with"],
-    ["easier", "if"],
-    ["high", "time"],
-    ["about", "time"],
-    ["glad", "if"],
-    ["as", "well", "if"],
-    ["best", "if"],
-    ["no", "harm", "if"],
-    ["wish"],
-)
+    ["sooner"], ["rather"], ["prefer"], ["as", "soon"], ["happier", "if"], ["happier", "with"], ["better", "if"],
+    ["better", "with"], ["easier", "if"], ["high", "time"], ["about", "time"], ["glad", "if"], ["as", "well", "if"],
+    ["best", "if"], ["no", "harm", "if"], ["wish"],
+)  # fmt: skip
 _LONGEST = 3  # words of such a wish
 _LOOKED = frozenset({"looked", "saw", "had", "came", "looking", "checked", "took", "got", "gave", "seeing", "would"})
 _NO_NEED = Sayings(
-    "need n't",
-    "need not",
-    "does n't need to",
-    "does not need to",
-    "wo n't need to",
-    "has no need to",
+    "need n't", "need not", "does n't need to", "does not need to", "wo n't need to", "has no need to",
     "did n't need to",
-)
+)  # fmt: skip
 _REACH = 5  # words from the first of these to his verb
 _COMING = frozenset({"see", "look", "come", "check", "recheck", "visit", "call", "be", "return", "have"})
 

@@ -6,28 +6,11 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
 _THERE = frozenset({"there"})
-_REMARK = frozenset(
-    {
-        "it",
-        "that",
-        "which",
-        "they",
-        "those",
-        "this",
-        "and",
-        "both",
-        "all",
-        "was",
-        "were",
-        "is",
-        "'s",
-        "had",
-        "has",
-        "have",
-    }
-    | {"'d", "been", "already", "also", "still", "even", "not", "n't", "never", "too", "as", "well", "the", "in", "on"}
-    | {"at", "back", "quite", "really", "yet", "there", "just", "then", "same", "anyway", "only"}
-)
+_REMARK = frozenset({
+    "it", "that", "which", "they", "those", "this", "and", "both", "all", "was", "were", "is", "'s", "had", "has",
+    "have", "'d", "been", "already", "also", "still", "even", "not", "n't", "never", "too", "as", "well", "the", "in",
+    "on", "at", "back", "quite", "really", "yet", "there", "just", "then", "same", "anyway", "only",
+})  # fmt: skip
 _TODAY = frozenset({"today", "now"})
 _NO_MORE = frozenset({"not", "gone", "n't", "no", "is", "it", "'s", "there", "but", "today", "now", "any", "more"})
 
