@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.questions import SOUGHT
+from pipeline.reading.sayings import said_whole
 from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
@@ -15,40 +16,16 @@ _DENIABLE = frozenset({
     "manner", "shoe_type", "work", "wedge", "lameness", "nail_line",
 })  # fmt: skip
 _NOT_DONE = "denied: not done"
-_BARE_DENIALS = frozenset(
-    tuple(form.split())
-    for form in (
-        "it is n't",
-        "it was n't",
-        "they are n't",
-        "they were n't",
-        "it was not",
-        "it 's not",
-        "it is not",
-        "they 're not",
-        "there is n't",
-        "there was n't",
-        "he has n't",
-        "she has n't",
-        "he is n't",
-        "she is n't",
-        "he does n't",
-        "she does n't",
-        "he did n't",
-        "she did n't",
-        "they do n't",
-        "he had n't",
-        "she had n't",
-        "they had n't",
-    )
-)
-_BARE_ANSWERS = frozenset(
-    {("none",), ("nothing",), ("no",), ("nil",), ("nope",), ("none", "at", "all"), ("nothing", "there"), ("absent",)}
-    | {("not", "seen"), ("none", "seen"), ("not", "found"), ("none", "found"), ("not", "there"), ("not", "present")}
-)
-_NOT_BY_ME = frozenset(
-    {("i", "had", "n't"), ("i", "have", "n't"), ("i", "did", "n't"), ("i", "'d", "not"), ("i", "'ve", "not")}
-)
+_BARE_DENIALS = said_whole(
+    "it is n't", "it was n't", "they are n't", "they were n't", "it was not", "it 's not", "it is not", "they 're not",
+    "there is n't", "there was n't", "he has n't", "she has n't", "he is n't", "she is n't", "he does n't",
+    "she does n't", "he did n't", "she did n't", "they do n't", "he had n't", "she had n't", "they had n't",
+)  # fmt: skip
+_BARE_ANSWERS = said_whole(
+    "none", "nothing", "no", "nil", "nope", "none at all", "nothing there", "absent", "not seen", "none seen",
+    "not found", "none found", "not there", "not present",
+)  # fmt: skip
+_NOT_BY_ME = said_whole("i had n't", "i have n't", "i did n't", "i 'd not", "i 've not")
 _ANY_MORE = frozenset({"anymore", "any"})
 _NEITHER = frozenset({"neither", "none"})
 

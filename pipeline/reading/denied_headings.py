@@ -3,64 +3,22 @@
 from __future__ import annotations
 
 from pipeline.reading.denials import deny_one
+from pipeline.reading.sayings import said_whole
 from pipeline.reading.talk import Draft, Segment, Talk
 
-_HEADS = frozenset(
-    tuple(form.split())
-    for form in (
-        "not seen",
-        "none seen",
-        "nothing seen",
-        "nowhere seen",
-        "not found",
-        "none found",
-        "not there",
-        "not present",
-        "not noted",
-        "not noticed",
-        "not evident",
-        "not felt",
-        "not to be found",
-        "not to be seen",
-        "absent",
-        "negative",
-        "negatives",
-        "negative for",
-        "ruled out",
-        "did n't see",
-        "did n't find",
-        "could n't find",
-        "could not find",
-        "found no",
-        "saw no",
-        "no",
-        "none of",
-        "nothing of",
-        "no sign of",
-        "no signs of",
-        "no trace of",
-        "free of",
-        "clear of",
-        "without",
-    )
-)
-_HEARD = _HEADS - {("no",), ("negative",), ("negatives",), ("without",), ("did", "n't", "see"), ("none", "of")}
+_HEADS = said_whole(
+    "not seen", "none seen", "nothing seen", "nowhere seen", "not found", "none found", "not there", "not present",
+    "not noted", "not noticed", "not evident", "not felt", "not to be found", "not to be seen", "absent", "negative",
+    "negatives", "negative for", "ruled out", "did n't see", "did n't find", "could n't find", "could not find",
+    "found no", "saw no", "no", "none of", "nothing of", "no sign of", "no signs of", "no trace of", "free of",
+    "clear of", "without",
+)  # fmt: skip
+_HEARD = _HEADS - said_whole("no", "negative", "negatives", "without", "did n't see", "none of")
 _CLOSING = frozenset({words[-1] for words in _HEADS})
-_LOOKED = frozenset(
-    tuple(form.split())
-    for form in (
-        "looked for and",
-        "looked for but",
-        "checked for and",
-        "checked for but",
-        "checked and",
-        "sought and",
-        "felt for and",
-        "what was",
-        "things",
-        "signs",
-    )
-)
+_LOOKED = said_whole(
+    "looked for and", "looked for but", "checked for and", "checked for but", "checked and", "sought and",
+    "felt for and", "what was", "things", "signs",
+)  # fmt: skip
 _ANY = frozenset({"any", "either", "anywhere", "or", "nor"})
 _SLOTS = frozenset({"finding", "gait", "shoe_state"})
 _TURNS = ("but", ", but", "so", ", so", "though", "although", ", though", "except", "then", ", then")

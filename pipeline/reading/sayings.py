@@ -33,3 +33,8 @@ class Sayings:
         for index in range(start, min(end, len(words))):
             if words[index] in self._by_first and (form := self.at(words, index)):
                 yield index, form
+
+
+def said_whole(*forms: str) -> frozenset[tuple[str, ...]]:
+    """The tokens of each form ("it was n't"), for a segment that is such a turn of words and nothing more."""
+    return frozenset(tuple(form.split()) for form in forms)
