@@ -7,7 +7,7 @@ from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import MatchKind
 
-_SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
+SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
 _BARE_AFTER = frozenset(
     {
         "",
@@ -63,7 +63,7 @@ _LENGTH_UNITS = ("mm", "cm", "inch", "degree")
 _OBJECTS = frozenset({"it", "him", "her", "the", "a", "an", "with", "them"})
 _OWNED = frozenset({"the", "his", "her", "its"})
 _STATES = ("severities", "shoe_states", "gaits", "pulses", "tester_responses")
-_PAIRS = {"fronts": "F", "hinds": "H"}
+PAIRS = {"fronts": "F", "hinds": "H"}
 _LEADING_TO_PAIR = frozenset({",", "on", "the", "in", "of", "up", "both", "that", "'s", "for"})
 _BARE_BEFORE = frozenset({"the", "his", "her", "on", "in", "its"})
 
@@ -72,13 +72,13 @@ def mark_bare_sides(talk: Talk) -> None:
     """Make mentions of "the left", "on the right" or "the off" where front or hind was not said."""
     taken = talk.claimed()
     for index, word in enumerate(talk.words):
-        if word not in _SIDES or index in taken or index == 0:
+        if word not in SIDES or index in taken or index == 0:
             continue
         kind = "bare" if _is_side(talk, index) else "whole" if _side_alone(talk, index) else None
         if kind is None:
             continue
         end = index + 2 if talk.words[index + 1 : index + 2] in (["one"], ["foot"], ["side"]) else index + 1
-        talk.mentions.append(Mention(index, end, (index,), {"feet": f"{kind}_{_SIDES[word]}"}, MatchKind.VARIANT))
+        talk.mentions.append(Mention(index, end, (index,), {"feet": f"{kind}_{SIDES[word]}"}, MatchKind.VARIANT))
     talk.mentions.sort(key=lambda m: (m.start, m.end))
 
 
@@ -133,7 +133,7 @@ def _called(talk: Talk, index: int) -> bool:
 
 
 def _pair_follows(talk: Talk, at: int) -> bool:
-    pair = next((m for m in talk.having("feet") if m.readings["feet"] in _PAIRS and 0 <= m.start - at <= 2), None)
+    pair = next((m for m in talk.having("feet") if m.readings["feet"] in PAIRS and 0 <= m.start - at <= 2), None)
     return pair is not None and set(talk.words[at : pair.start]) <= _LEADING_TO_PAIR
 
 
@@ -161,9 +161,9 @@ def pair_behind(talk: Talk) -> None:
         if name.startswith("bare_"):
             bare.append(mention)
             continue
-        if bare and name in _PAIRS and _closes(talk, bare[-1], mention):
+        if bare and name in PAIRS and _closes(talk, bare[-1], mention):
             for side in bare:
-                side.readings["feet"] = f"{side.readings['feet'][-1]}{_PAIRS[name]}"
+                side.readings["feet"] = f"{side.readings['feet'][-1]}{PAIRS[name]}"
             mention.dropped = True
         bare = []
 

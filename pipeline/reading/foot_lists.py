@@ -7,7 +7,7 @@ from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
-_FEET = {
+NAMED_FEET = {
     "LF": {"LF"},
     "RF": {"RF"},
     "LH": {"LH"},
@@ -40,12 +40,12 @@ def foot_lists(talk: Talk) -> list[list[Mention]]:
 def _runs(talk: Talk) -> list[list[Mention]]:
     """Feet in a row with nothing but commas and "and" between them, no foot twice."""
     runs: list[list[Mention]] = []
-    for foot in [m for m in talk.having("feet") if m.readings["feet"] in _FEET]:
-        held = set().union(*(_FEET[m.readings["feet"]] for m in runs[-1])) if runs else set()
+    for foot in [m for m in talk.having("feet") if m.readings["feet"] in NAMED_FEET]:
+        held = set().union(*(NAMED_FEET[m.readings["feet"]] for m in runs[-1])) if runs else set()
         gap = range(runs[-1][-1].end, foot.start) if runs else range(0)
         between = {talk.tokens.lowers[at] for at in gap}  # as written: a stop that was softened parts them
         joined = between & _JOINTS and between <= _JOINTS | _LEADS
-        if runs and joined and not held & _FEET[foot.readings["feet"]]:
+        if runs and joined and not held & NAMED_FEET[foot.readings["feet"]]:
             runs[-1].append(foot)
         else:
             runs.append([foot])

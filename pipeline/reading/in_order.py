@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from pipeline.reading.bare_sides import PAIRS, SIDES
 from pipeline.reading.body_numbers import likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, LENGTHS
@@ -20,8 +21,6 @@ IN_ORDER = "foot: in the order said"
 _SLOTS = frozenset({*ANGLES, *LENGTHS, "shoe_size", "nails", "nail_size"})
 _BETWEEN = frozenset({",", "and", "then"})
 _AGAIN = Sayings("same order", "that order", "respectively", "in order")
-_SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
-_PAIRS = {"fronts": "F", "hinds": "H"}
 _MM = {"inch": Fraction(254, 10), "mm": Fraction(1), "cm": Fraction(10)}
 _BACK_WORDS = frozenset({"back", "hind", "rear"})
 _SHORT = _BACK_WORDS | {"other"}
@@ -81,8 +80,8 @@ def _order_of(talk: Talk, sentence: list[Segment]) -> Feet:
     feet = [m for s in sentence for m in s.having("feet")]
     for index, first in enumerate(feet):
         words = talk.words[first.start : first.end]
-        sides = [_SIDES[word] for word in words if word in _SIDES]
-        pair = _PAIRS.get(str(first.get("feet")))
+        sides = [SIDES[word] for word in words if word in SIDES]
+        pair = PAIRS.get(str(first.get("feet")))
         if pair is not None and len(set(sides)) == _TWO:
             return tuple(side + pair for side in sides)
         joined = str(first.get("feet")).split("+")
@@ -95,7 +94,7 @@ def _order_of(talk: Talk, sentence: list[Segment]) -> Feet:
         names = [str(m.get("feet")) for m in row]
         if len(row) > 1 and all(name in FEET for name in names):
             return tuple(names)
-        end = _PAIRS.get(names[-1])
+        end = PAIRS.get(names[-1])
         if len(row) > _TWO and end is not None and all(name.startswith("bare_") for name in names[:-1]):
             return tuple(name[-1] + end for name in names[:-1])
     return ()

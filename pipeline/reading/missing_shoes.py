@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.foot_lists import NAMED_FEET
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -19,9 +20,6 @@ _BESIDE_GONE = frozenset({
     "'s", "is", "was", "were", "are", "has", "had", "the", "his", "her", "already", "again", "with", "came", "in",
     "when", "i", "got", "here", "he", "she", "walked", "turned", "up", "completely", "both", "clean", "altogether",
 })  # fmt: skip
-_NAMED = {
-    "LF": {"LF"}, "RF": {"RF"}, "LH": {"LH"}, "RH": {"RH"}, "fronts": {"LF", "RF"}, "hinds": {"LH", "RH"},
-}  # fmt: skip
 _CAN_GO = frozenset({"finding", "gait", "tester", "pulse", "lameness"})
 _LACKING = frozenset({"without", "minus", "short", "lacking"})
 
@@ -71,7 +69,7 @@ def draft_gone(talk: Talk) -> None:
         feet = segment.having("feet") or _alone_before(talk, segment)
         told = {i for m in (*feet, cue) for i in range(m.start, m.end)}
         rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
-        named = _NAMED.get(str(feet[0].get("feet"))) if len(feet) == 1 else None
+        named = NAMED_FEET.get(str(feet[0].get("feet"))) if len(feet) == 1 else None
         if named is None or not rest <= _BESIDE_GONE or not _none_found(talk, segment, named):
             continue
         draft = Draft("shoe_state", "lost", segment, cue.start, cue.end)
@@ -93,7 +91,7 @@ def _none_found(talk: Talk, segment: Segment, named: set[str]) -> bool:
     """Whether nothing that may be gone was said of the foot in this sentence or the one before."""
     near = [s for s in talk.segments[: segment.index] if segment.sentence - s.sentence <= 1]
     for other in [s for s in near if s.horse == segment.horse and any(d.slot in _CAN_GO for d in s.drafts)]:
-        feet = [_NAMED.get(str(m.get("feet"))) for m in other.having("feet")]
+        feet = [NAMED_FEET.get(str(m.get("feet"))) for m in other.having("feet")]
         if not feet or any(one is None or one & named for one in feet):
             return False
     return True

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import itertools
 
+from pipeline.reading.bare_sides import SIDES
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
 from pipeline.record import MatchKind
 
-_SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
 _ONE_FOOT = ("LF", "RF", "LH", "RH")
 _LIGHT = frozenset({",", ".", "the", "it", "'s", "is", "was", "on", "in", "that", "be", "should"})
 _BEHIND = (",", ".", "?", "one", "foot", "side", "and", "")
@@ -22,7 +22,7 @@ def complete_sides(talk: Talk) -> None:
         at = cue.end
         while at < min(len(talk.words), cue.end + _REACH) and talk.words[at] in _LIGHT:
             at += 1
-        if at < len(talk.words) and talk.words[at] in _SIDES:
+        if at < len(talk.words) and talk.words[at] in SIDES:
             _complete(talk, cue, at)
     _sorry_behind(talk)
     talk.mentions.sort(key=lambda m: (m.start, m.end))
@@ -34,7 +34,7 @@ def _complete(talk: Talk, cue: Mention, at: int) -> None:
     before = [m for m in talk.having("feet") if m.end <= cue.start]
     if behind not in _BEHIND or not before or before[-1].readings["feet"] not in _ONE_FOOT:
         return
-    foot = _SIDES[talk.words[at]] + before[-1].readings["feet"][1]
+    foot = SIDES[talk.words[at]] + before[-1].readings["feet"][1]
     own = next((m for m in talk.mentions if m.start <= at < m.end and m.get("feet")), None)
     if own is not None:
         if own.readings["feet"].startswith("bare_"):
@@ -50,7 +50,7 @@ def _not_this_but_that(talk: Talk) -> None:
         if word != "not" or (at and talk.words[at - 1] not in (".", ",")):
             continue
         side = at + 2 if talk.words[at + 1] == "the" else at + 1
-        if talk.words[side] in _SIDES and talk.words[side + 1 : side + 2] == [","]:
+        if talk.words[side] in SIDES and talk.words[side + 1 : side + 2] == [","]:
             for mention in [m for m in talk.mentions if at <= m.start <= side]:
                 mention.dropped = True
             literal = tuple(range(at, side + 1))

@@ -5,6 +5,7 @@ The words that point become a foot on the mentions, where what they name was sai
 
 from __future__ import annotations
 
+from pipeline.reading.bare_sides import PAIRS
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Feet, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -16,7 +17,6 @@ _THE = frozenset({"the", "that", "his", "her", "this"})
 _NOUNS = frozenset({"one", "shoe", "foot"})
 _CLAUSE_ENDS = frozenset({",", "and", "but", *SENTENCE_ENDS})
 _BACK = 3  # sentences from what is pointed at to the words that point
-_ENDS = {"fronts": "F", "hinds": "H"}
 
 
 def point_out(talk: Talk) -> None:
@@ -105,7 +105,7 @@ def _foot_beside(talk: Talk, start: int, end: int) -> str | None:
 
 def of_the_two(talk: Talk, segment: Segment, mention: Mention, hand: Feet | None) -> Feet | None:
     """ "Seedy toe in the left front and right hind, mild on the front one": the front one of the two in hand."""
-    end = _ENDS.get(str(mention.get("feet")))
+    end = PAIRS.get(str(mention.get("feet")))
     if end is None:
         return None
     across = hand if is_across(hand) else talk.across
