@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     (
@@ -54,7 +51,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. Flare on the right hind, mild, no, not really, that's moderate.", ["RH finding flare ~moderate"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_answers_and_guesses(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_answers_and_guesses = reads(CASES)

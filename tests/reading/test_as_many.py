@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES = [
     ("Tally. I'll look in myself this day week.", ["- next_visit_weeks 1 planned"]),
@@ -44,7 +41,4 @@ CASES = [
     ("Tally. Six nails in the near hind, the off hind the same number.", ["LH+RH nails 6"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "facts"), CASES)
-def test_as_many(read: Read, text: str, facts: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
+test_as_many = reads(CASES)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     (
@@ -31,7 +28,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. Size two in front? No, three.", ["LF+RF shoe_size 3"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_asked_before(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_asked_before = reads(CASES)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     (
@@ -47,7 +44,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. Left front, crack at the toe, mild.", ["LF finding crack @toe ~mild"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_at_its_place(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_at_its_place = reads(CASES)

@@ -5,14 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_a_clause_points_to_the_time_before = reads(
     [
         (
             "He had laminitis as a four year old, and they found a keratoma in the near fore around then as well.",
@@ -55,14 +50,10 @@ from tests.reading.telling import told
             ["LF finding abscess history", "RF finding bruise history"],
         ),
     ],
+    "Buck. {}",
 )
-def test_a_clause_points_to_the_time_before(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts
 
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_then_is_now = reads(
     [
         ("Reset the fronts, and trimmed the hinds at the same time.", ["LF+RF work reset", "LH+RH work trim"]),
         (
@@ -75,14 +66,10 @@ def test_a_clause_points_to_the_time_before(text: str, facts: list[str], read: R
         ),
         ("Laminitis last spring, thrush in the left hind now.", ["- finding laminitis history", "LH finding thrush"]),
     ],
+    "Buck. {}",
 )
-def test_then_is_now(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts
 
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_a_measure_of_today_beside_one_of_an_earlier_time = reads(
     [
         (
             "Toe length near fore was ninety-four millimetres last time, eighty-nine today.",
@@ -109,7 +96,5 @@ def test_then_is_now(text: str, facts: list[str], read: Read) -> None:
         ("Toe angle 50 on both fronts, two horses today.", ["LF+RF toe_angle 50"]),
         ("Six nails in the left front, two today for me and two for the lad.", ["LF nails 6"]),
     ],
+    "Buck. {}",
 )
-def test_a_measure_of_today_beside_one_of_an_earlier_time(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

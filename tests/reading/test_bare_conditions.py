@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 
@@ -29,17 +29,14 @@ def test_what_follows_is_planned(read: Read, condition: str) -> None:
     assert told(visit) == ["LF finding bruise", "LF treatment soak planned", "LF work removed planned"]
 
 
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_no_condition = reads(
     [
         ("Left front was worse in the morning, so he said. Soaked it.", ["LF treatment soak"]),
         ("He's lame on the left front. Soaked it.", ["LF gait lame", "LF treatment soak"]),
         ("Goes lame on the left front. Soaked it.", ["LF gait lame", "LF treatment soak"]),
     ],
+    "Tally. {}",
 )
-def test_no_condition(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
 
 
 @pytest.mark.parametrize(

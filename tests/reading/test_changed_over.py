@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 SHOES = """\
@@ -50,24 +50,31 @@ def test_pads_that_were_changed(read: Read, said: str) -> None:
     assert told(visit) == ["LF+RF pad rim", "LF+RF pad wedge history", "LF+RF work reset"]
 
 
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_what_it_was_before = reads(
     [
-        ("Wore twelves in front when I took him on, he's down to an eleven.",
-         ["LF+RF shoe_size 11", "LF+RF shoe_size 12 history"]),
-        ("Had been in a size 2 on the fronts, she's up to a 3 now.",
-         ["LF+RF shoe_size 2 history", "LF+RF shoe_size 3"]),
-        ("Wedges in front, was three degrees, it's two degree pads now.",
-         ["LF+RF pad wedge", "LF+RF wedge 2", "LF+RF wedge 3 history"]),
-        ("Toe angle left front 50, right front 53. Last spring the right front was a 48 at the toe.",
-         ["LF toe_angle 50", "RF toe_angle 48 history", "RF toe_angle 53"]),
-        ("Wore wedge pads in front until this morning. Off with them and I went to leather.",
-         ["LF+RF pad leather", "LF+RF pad wedge history"]),
+        (
+            "Wore twelves in front when I took him on, he's down to an eleven.",
+            ["LF+RF shoe_size 11", "LF+RF shoe_size 12 history"],
+        ),
+        (
+            "Had been in a size 2 on the fronts, she's up to a 3 now.",
+            ["LF+RF shoe_size 2 history", "LF+RF shoe_size 3"],
+        ),
+        (
+            "Wedges in front, was three degrees, it's two degree pads now.",
+            ["LF+RF pad wedge", "LF+RF wedge 2", "LF+RF wedge 3 history"],
+        ),
+        (
+            "Toe angle left front 50, right front 53. Last spring the right front was a 48 at the toe.",
+            ["LF toe_angle 50", "RF toe_angle 48 history", "RF toe_angle 53"],
+        ),
+        (
+            "Wore wedge pads in front until this morning. Off with them and I went to leather.",
+            ["LF+RF pad leather", "LF+RF pad wedge history"],
+        ),
     ],
-)  # fmt: skip
-def test_what_it_was_before(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)
 
 
 @pytest.mark.parametrize(
@@ -88,8 +95,7 @@ def test_not_there_now(read: Read, said: str) -> None:
     assert told(visit) == ["LF finding thrush resolved"]
 
 
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_what_stands = reads(
     [
         ("Egg bars out front, plain ones behind.", ["LF+RF shoe_type egg_bar", "LH+RH shoe_type plain"]),
         ("Plain on the near fore, egg bar off fore.", ["LF shoe_type plain", "RF shoe_type egg_bar"]),
@@ -97,10 +103,10 @@ def test_not_there_now(read: Read, said: str) -> None:
         ("Came in in egg bars in front. Reset those.", ["LF+RF shoe_type egg_bar", "LF+RF work reset"]),
         ("Wedge pads in front come out next time.", ["LF+RF pad wedge planned"]),
         ("Left front had thrush last time. No heat now.", ["LF finding heat absent", "LF finding thrush history"]),
-        ("Right hind had sheared heels in the spring, severe, and they're not sheared now.",
-         ["RH finding sheared_heels resolved ~severe"]),
+        (
+            "Right hind had sheared heels in the spring, severe, and they're not sheared now.",
+            ["RH finding sheared_heels resolved ~severe"],
+        ),
     ],
-)  # fmt: skip
-def test_what_stands(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. Rim pads on the fronts, no, mesh.", ["LF+RF pad mesh"]),
@@ -29,7 +26,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. Side clips in front. No toe crack.", ["LF+RF clips side", "LF+RF finding crack absent @toe"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_clipped(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_clipped = reads(CASES)

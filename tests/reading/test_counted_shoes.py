@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES = [
     ("Tally. Two new shoes in front.", ["LF+RF work new_shoe"]),
@@ -26,7 +23,4 @@ CASES = [
     ("Tally. New shoes and the off hind reset.", ["LF+RF+LH work new_shoe", "RH work reset"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "facts"), CASES)
-def test_counted_shoes(read: Read, text: str, facts: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
+test_counted_shoes = reads(CASES)

@@ -5,14 +5,9 @@ The forms are common practice of the trade's speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_what_it_is_decides = reads(
     [
         ("Full pads or leather, leather it is, in front.", ["LF+RF pad leather"]),
         ("I was between a full pad and leather in front, leather it is.", ["LF+RF pad leather"]),
@@ -28,13 +23,10 @@ from tests.reading.telling import told
         ("Six weeks or seven, seven it is.", ["- next_visit_weeks 7 planned"]),
         ("Leather pads in front. Whatever it is in the left hind, it smells.", ["LF+RF pad leather"]),
     ],
+    "Tansy. {}",
 )
-def test_what_it_is_decides(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_a_doubt_that_is_made_sure = reads(
     [
         ("Possible bruise in the left front, no, it is a bruise.", ["LF finding bruise"]),
         ("Possible bruise, left front, no, it's definitely a bruise.", ["LF finding bruise"]),
@@ -47,13 +39,10 @@ def test_what_it_is_decides(read: Read, said: str, facts: list[str]) -> None:
         ("Thrush in the left hind, sorry, it's the right hind that's got the thrush.", ["RH finding thrush"]),
         ("Possible bruise in the left front, no, the right front.", ["RF finding bruise suspected"]),
     ],
+    "Tansy. {}",
 )
-def test_a_doubt_that_is_made_sure(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_what_was_there_before_as_well_is_of_today = reads(
     [
         ("Thrush in the left hind, it was there last time too.", ["LH finding thrush"]),
         ("Thrush in the left hind. Was there last time.", ["LH finding thrush"]),
@@ -66,6 +55,5 @@ def test_a_doubt_that_is_made_sure(read: Read, said: str, facts: list[str]) -> N
         ("He had thrush in the left hind last time.", ["LH finding thrush history"]),
         ("There was a corn in the left front last time.", ["LF finding corn history"]),
     ],
+    "Tansy. {}",
 )
-def test_what_was_there_before_as_well_is_of_today(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts

@@ -5,14 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_all_that_stands_under_a_denial_is_denied = reads(
     [
         (
             "Not seen: thrush or swelling in any foot.",
@@ -52,14 +47,10 @@ from tests.reading.telling import told
             ["LH finding thrush absent", "RF finding corn"],
         ),
     ],
+    "Buck. {}",
 )
-def test_all_that_stands_under_a_denial_is_denied(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts
 
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_what_no_heading_denies = reads(
     [
         ("Not found: thrush, seen: corn, both in the left front.", ["LF finding corn", "LF finding thrush absent"]),
         (
@@ -84,7 +75,5 @@ def test_all_that_stands_under_a_denial_is_denied(text: str, facts: list[str], r
         ("Seen: thrush or canker, left hind.", ["LH finding canker", "LH finding thrush"]),
         ("Found: heat, left front.", ["LF finding heat"]),
     ],
+    "Buck. {}",
 )
-def test_what_no_heading_denies(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

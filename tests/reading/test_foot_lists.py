@@ -5,14 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_feet_in_a_list = reads(
     [
         ("Trimmed RH, LH, RF, LF.", ["LF+RF+LH+RH work trim"]),
         ("Trimmed RH, LH, RF, LF, nothing nailed on.", ["LF+RF+LH+RH work trim"]),
@@ -51,7 +46,5 @@ from tests.reading.telling import told
         ("Off fore, near fore, corns.", ["LF+RF finding corn"]),
         ("Near fore, reset. Off fore, near hind, off hind, trimmed.", ["LF work reset", "RF+LH+RH work trim"]),
     ],
+    "Buck. {}",
 )
-def test_feet_in_a_list(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

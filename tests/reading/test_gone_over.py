@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     (
@@ -50,7 +47,4 @@ CASES: list[tuple[str, list[str]]] = [
     ),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_gone_over(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_gone_over = reads(CASES)

@@ -5,14 +5,9 @@ The forms are common practice of the trade's speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_what_is_gone = reads(
     [
         ("RH gone, new shoe on that one.", ["RH shoe_state lost", "RH work new_shoe"]),
         ("Left front gone, right front loose.", ["LF shoe_state lost", "RF shoe_state loose"]),
@@ -31,13 +26,10 @@ from tests.reading.telling import told
         ("Left hind, gone lame.", ["LH gait lame"]),
         ("Gone very lame on the off fore.", ["RF gait lame"]),
     ],
+    "Tansy. {}",
 )
-def test_what_is_gone(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_a_part_alone_is_the_head_of_lengths = reads(
     [
         ("Toes. Left front three and a half, right front the same.", ["LF+RF toe_length 88.9"]),
         ("Toes. Fronts ninety, hinds eighty eight.", ["LF+RF toe_length 90", "LH+RH toe_length 88"]),
@@ -51,13 +43,10 @@ def test_what_is_gone(read: Read, said: str, facts: list[str]) -> None:
         ("Toes. Left front flared.", ["LF finding flare"]),
         ("Rolled the toes. Left front, six nails.", ["LF nails 6"]),
     ],
+    "Tansy. {}",
 )
-def test_a_part_alone_is_the_head_of_lengths(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_called_behind_another_foot_takes_nothing_back = reads(
     [
         ("Six nails in the left front, the right call it seven.", ["LF nails 6", "RF nails 7"]),
         ("Six nails on the near fore, off fore make it seven.", ["LF nails 6", "RF nails 7"]),
@@ -68,6 +57,5 @@ def test_a_part_alone_is_the_head_of_lengths(read: Read, said: str, facts: list[
         ("Six nails in the left front, call it seven.", ["LF nails 7"]),
         ("Six weeks, call it seven.", ["- next_visit_weeks 7 planned"]),
     ],
+    "Tansy. {}",
 )
-def test_called_behind_another_foot_takes_nothing_back(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts

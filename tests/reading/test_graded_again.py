@@ -5,14 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_again_on_another_foot = reads(
     [
         (
             "White line disease, near fore, toe, severe. Off fore, toe also, slight.",
@@ -61,14 +56,10 @@ from tests.reading.telling import told
         ("Thrush left hind, severe. Right hind, mild flare.", ["LH finding thrush ~severe", "RH finding flare ~mild"]),
         ("Thrush left hind, severe. Right hind, trimmed.", ["LH finding thrush ~severe", "RH work trim"]),
     ],
+    "Buck. {}",
 )
-def test_again_on_another_foot(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts
 
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_there_last_time_and_now = reads(
     [
         ("Abscess off fore last visit, nothing of it now.", ["RF finding abscess resolved"]),
         ("Abscess off fore last visit, no sign of it today.", ["RF finding abscess resolved"]),
@@ -82,14 +73,10 @@ def test_again_on_another_foot(text: str, facts: list[str], read: Read) -> None:
         ("Corn left front last cycle, you'd never know it now.", ["LF finding corn resolved"]),
         ("I half suspect an abscess in the off fore but I couldn't find it.", ["RF finding abscess suspected"]),
     ],
+    "Buck. {}",
 )
-def test_there_last_time_and_now(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts
 
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_every_shoe_and_the_lot = reads(
     [
         (
             "Every shoe worn thin as he came. New set all round.",
@@ -112,7 +99,5 @@ def test_there_last_time_and_now(text: str, facts: list[str], read: Read) -> Non
         ("Near fore was loose.", ["LF shoe_state loose"]),
         ("Bandaged the lot.", ["- treatment bandage"]),
     ],
+    "Buck. {}",
 )
-def test_every_shoe_and_the_lot(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

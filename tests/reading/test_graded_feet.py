@@ -5,14 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_grades_and_degrees = reads(
     [
         (
             "Bruise left front, severe I'd say, and a corn right front.",
@@ -39,14 +34,10 @@ from tests.reading.telling import told
             ["LF finding crack @toe ~mild", "RF finding crack @toe ~moderate"],
         ),
     ],
+    "Buck. {}",
 )
-def test_grades_and_degrees(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts
 
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_the_vet_and_when = reads(
     [
         ("Vet, today, not tomorrow, told her twice.", ["- vet referral planned"]),
         ("Vet, today.", ["- vet referral planned"]),
@@ -60,7 +51,5 @@ def test_grades_and_degrees(text: str, facts: list[str], read: Read) -> None:
         ("Vet today said it's fine.", []),
         ("Vet there today with his machine.", []),
     ],
+    "Buck. {}",
 )
-def test_the_vet_and_when(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. She came up lame on the left front and I'd make it a two.", ["LF lameness 2"]),
@@ -30,7 +27,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. He's brushing in front.", ["LF+RF gait interfere"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_graded_lame(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_graded_lame = reads(CASES)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. Thrush. Left hind. None in the right hind.", ["LH finding thrush", "RH finding thrush absent"]),
@@ -28,7 +25,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. Both fronts down for six nails.", ["LF+RF nails 6"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_heading_foot(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_heading_foot = reads(CASES)

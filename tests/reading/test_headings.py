@@ -5,14 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_a_heading_and_its_answers = reads(
     [
         (
             "Testers foot by foot. LF mild at the heel, RF strong at the frog, LH zip, RH zip.",
@@ -58,7 +53,5 @@ from tests.reading.telling import told
             ["LF tester mild", "LH tester none", "RF tester strong", "RH tester moderate"],
         ),
     ],
+    "Buck. {}",
 )
-def test_a_heading_and_its_answers(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 
@@ -28,57 +28,66 @@ def test_a_row_of_two(read: Read, said: str) -> None:
     assert told(visit) == ["LF toe_angle 53", "RF toe_angle 51"]
 
 
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_rows_in_one_order = reads(
     [
-        ("Toe length 3 and 3 eighths inches left front, 3 and a half right front. Toe angles 53 and 51, same order.",
-         ["LF toe_angle 53", "LF toe_length 85.7", "RF toe_angle 51", "RF toe_length 88.9"]),
-        ("Toe angle 53 left front, 51 right. Heel angles 40 and 38, in the same order.",
-         ["LF heel_angle 40", "LF toe_angle 53", "RF heel_angle 38", "RF toe_angle 51"]),
-        ("Going LF RF LH RH, sizes two, two, one and a half, one and a half. Nails the same order, 6, 5, 7, 7.",
-         ["LF nails 6", "LF+RF shoe_size 2", "LH+RH nails 7", "LH+RH shoe_size 1.5", "RF nails 5"]),
-        ("Left front, right front, left hind, right hind, sizes nought, nought, one and one.",
-         ["LF+RF shoe_size 0", "LH+RH shoe_size 1"]),
+        (
+            "Toe length 3 and 3 eighths inches left front, 3 and a half right front. Toe angles 53 and 51, same order.",
+            ["LF toe_angle 53", "LF toe_length 85.7", "RF toe_angle 51", "RF toe_length 88.9"],
+        ),
+        (
+            "Toe angle 53 left front, 51 right. Heel angles 40 and 38, in the same order.",
+            ["LF heel_angle 40", "LF toe_angle 53", "RF heel_angle 38", "RF toe_angle 51"],
+        ),
+        (
+            "Going LF RF LH RH, sizes two, two, one and a half, one and a half. Nails the same order, 6, 5, 7, 7.",
+            ["LF nails 6", "LF+RF shoe_size 2", "LH+RH nails 7", "LH+RH shoe_size 1.5", "RF nails 5"],
+        ),
+        (
+            "Left front, right front, left hind, right hind, sizes nought, nought, one and one.",
+            ["LF+RF shoe_size 0", "LH+RH shoe_size 1"],
+        ),
         ("Sole depths left and right front, 9 and 11 millimeters.", ["LF sole_depth 9", "RF sole_depth 11"]),
     ],
-)  # fmt: skip
-def test_rows_in_one_order(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)
 
-
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_the_other_foot_half_said = reads(
     [
-        ("New all round. Eight nails front, six back.",
-         ["LF+RF nails 8", "LF+RF+LH+RH work new_shoe", "LH+RH nails 6"]),
+        (
+            "New all round. Eight nails front, six back.",
+            ["LF+RF nails 8", "LF+RF+LH+RH work new_shoe", "LH+RH nails 6"],
+        ),
         ("Hoof width 5 3/8 LF, five and a quarter the other one.", ["LF hoof_width 136.5", "RF hoof_width 133.4"]),
-        ("Toe length three and a half inches left front, three and a quarter the other.",
-         ["LF toe_length 88.9", "RF toe_length 82.6"]),
-        ("He takes 7s in front, no, 8s, and 7s behind. All new.",
-         ["LF+RF shoe_size 8", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 7"]),
-        ("Everything reset, three on a side in front, four a side behind.",
-         ["LF+RF nails 6", "LF+RF+LH+RH work reset", "LH+RH nails 8"]),
+        (
+            "Toe length three and a half inches left front, three and a quarter the other.",
+            ["LF toe_length 88.9", "RF toe_length 82.6"],
+        ),
+        (
+            "He takes 7s in front, no, 8s, and 7s behind. All new.",
+            ["LF+RF shoe_size 8", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 7"],
+        ),
+        (
+            "Everything reset, three on a side in front, four a side behind.",
+            ["LF+RF nails 6", "LF+RF+LH+RH work reset", "LH+RH nails 8"],
+        ),
     ],
-)  # fmt: skip
-def test_the_other_foot_half_said(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)
 
-
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_a_grade_is_no_count = reads(
     [
-        ("Seven nails in each front. He was a grade two on the right front last cycle.",
-         ["LF+RF nails 7", "RF lameness 2 history"]),
+        (
+            "Seven nails in each front. He was a grade two on the right front last cycle.",
+            ["LF+RF nails 7", "RF lameness 2 history"],
+        ),
         ("Seven nails all round. Grade one on the near fore today.", ["LF lameness 1", "LF+RF+LH+RH nails 7"]),
-        ("Six nails in front. She was a grade three lame on the left hind in May.",
-         ["LF+RF nails 6", "LH lameness 3 history"]),
+        (
+            "Six nails in front. She was a grade three lame on the left hind in May.",
+            ["LF+RF nails 6", "LH lameness 3 history"],
+        ),
     ],
-)  # fmt: skip
-def test_a_grade_is_no_count(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)
 
 
 @pytest.mark.parametrize(
@@ -95,15 +104,12 @@ def test_an_animals_name_is_no_fact(read: Read, aside: str) -> None:
     assert (visit.horse, told(visit)) == ("Tally", ["LF+RF work reset"])
 
 
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_no_row = reads(
     [
         ("Left front and right front, six nails and side clips.", ["LF+RF clips side", "LF+RF nails 6"]),
         ("Six weeks. Left front came back sound.", ["- next_visit_weeks 6 planned", "LF gait sound"]),
         ("Both fronts between a one and a two.", ["LF+RF shoe_size 1-2"]),
         ("Left and right front reset, six or seven nails.", ["LF+RF nails 6", "LF+RF work reset"]),
     ],
-)  # fmt: skip
-def test_no_row(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally left his right front in the creek. Nailed a new one on.", ["RF shoe_state lost", "RF work new_shoe"]),
@@ -32,7 +29,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. I've left the near fore alone.", []),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_left_behind(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_left_behind = reads(CASES)

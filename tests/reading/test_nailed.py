@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. Left front nailed low.", ["LF nail_line low"]),
@@ -25,7 +22,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. Reset in front, nail line low.", ["LF+RF nail_line low", "LF+RF work reset"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_nailed(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_nailed = reads(CASES)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES = [
     ("Tally. I nearly pulled his shoes there and then, but he goes better with iron on, so I didn't.", []),
@@ -69,7 +66,4 @@ CASES = [
     ("Buck. I'd have him back in four weeks.", ["- next_visit_weeks 4 planned"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "facts"), CASES)
-def test_never_done(read: Read, text: str, facts: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
+test_never_done = reads(CASES)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. I'll see her next week.", ["- next_visit_weeks 1 planned"]),
@@ -23,7 +20,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. He isn't due till next week.", []),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_next_week(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_next_week = reads(CASES)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES = [
     (
@@ -145,14 +142,9 @@ CASES = [
     ("Tally. Thrush in the left hind, it'll be gone in a week.", ["LH finding thrush"]),
 ]
 
+test_not_gone = reads(CASES)
 
-@pytest.mark.parametrize(("text", "facts"), CASES)
-def test_not_gone(read: Read, text: str, facts: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_the_right_of_a_foot_is_no_healing = reads(
     [
         ("Thrush in the right front, too soon to say.", ["RF finding thrush suspected"]),
         ("A corn in the right hind, too soon to say.", ["RH finding corn suspected"]),
@@ -161,7 +153,5 @@ def test_not_gone(read: Read, text: str, facts: list[str]) -> None:
         ("Thrush in the left hind, hoped it would come right, still there.", ["LH finding thrush"]),
         ("I thought the thrush in the left hind had gone, too soon.", ["LH finding thrush"]),
     ],
+    "Buck. {}",
 )
-def test_the_right_of_a_foot_is_no_healing(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

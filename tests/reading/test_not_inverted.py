@@ -5,14 +5,9 @@ The forms are common practice of the trade's speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_a_denial_in_other_words = reads(
     [
         ("Wouldn't say there's heat in the left front.", ["LF finding heat absent"]),
         ("I'd not call that thrush in the left hind.", ["LH finding thrush absent"]),
@@ -36,13 +31,10 @@ from tests.reading.telling import told
         ("Wouldn't call it a bad crack in the left front.", ["LF finding crack"]),
         ("A flare far from the coronet in the left front.", ["LF finding flare @coronary_band"]),
     ],
+    "Tansy. {}",
 )
-def test_a_denial_in_other_words(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_a_denial_with_an_exception_is_there_on_it = reads(
     [
         ("No thrush anywhere bar the left hind.", ["LF+RF+RH finding thrush absent", "LH finding thrush"]),
         ("No flare on any of them but the off fore.", ["LF+LH+RH finding flare absent", "RF finding flare"]),
@@ -56,13 +48,10 @@ def test_a_denial_in_other_words(read: Read, said: str, facts: list[str]) -> Non
         ),
         ("Thrush in every foot but the off fore.", ["LF+LH+RH finding thrush"]),
     ],
+    "Tansy. {}",
 )
-def test_a_denial_with_an_exception_is_there_on_it(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_what_is_not_of_today = reads(
     [
         ("Owner wanted bar shoes in front, I said no.", []),
         ("They wanted her in rim pads on the fronts. Told them no.", []),
@@ -75,6 +64,5 @@ def test_a_denial_with_an_exception_is_there_on_it(read: Read, said: str, facts:
         ("Hole of an old puncture in the right front.", ["RF finding puncture history"]),
         ("Old bruise in the left front.", ["LF finding bruise"]),
     ],
+    "Tansy. {}",
 )
-def test_what_is_not_of_today(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts

@@ -5,14 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_not_on_the_other_foot = reads(
     [
         ("Left hind was sprung, right hind wasn't.", ["LH shoe_state sprung", "RH shoe_state sprung absent"]),
         ("Near fore was loose, off fore wasn't.", ["LF shoe_state loose", "RF shoe_state loose absent"]),
@@ -51,14 +46,10 @@ from tests.reading.telling import told
         ("Near fore was loose, off fore wasn't lame.", ["LF shoe_state loose", "RF gait lame absent"]),
         ("Trimmed in front, thrush behind.", ["LF+RF work trim", "LH+RH finding thrush"]),
     ],
+    "Buck. {}",
 )
-def test_not_on_the_other_foot(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts
 
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_feet_left_alone_and_sizes_of_pairs = reads(
     [
         ("Trimmed fronts, taped boots on 'em, never touched the hinds.", ["LF+RF shoe_type boot", "LF+RF work trim"]),
         ("Reset the fronts, put pads on them, never touched the hinds.", ["LF+RF work reset"]),
@@ -84,7 +75,5 @@ def test_not_on_the_other_foot(text: str, facts: list[str], read: Read) -> None:
         ),
         ("Trimmed two fronts.", ["LF+RF work trim"]),
     ],
+    "Buck. {}",
 )
-def test_feet_left_alone_and_sizes_of_pairs(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

@@ -7,12 +7,10 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_off_and_on_and_parts_of_nails = reads(
     [
         ("Had his shoes off and refitted the same ones all round.", ["LF+RF+LH+RH work reset"]),
         ("Took his shoes off and reset them.", ["LF+RF+LH+RH work reset"]),
@@ -35,10 +33,8 @@ from tests.reading.telling import told
         ("Six nails left front, four in the right front on the outside.", ["LF nails 6", "RF nails 4"]),
         ("Left hind six nails, right hind three, near fore three.", ["LF+RH nails 3", "LH nails 6"]),
     ],
+    "Buck. {}",
 )
-def test_off_and_on_and_parts_of_nails(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts
 
 
 TRIM, RESET, WEEKS = "LF+RF+LH+RH work trim", "LF+RF+LH+RH work reset", "- next_visit_weeks 8 planned"

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. He threw a front shoe, the right one.", ["RF shoe_state lost"]),
@@ -36,7 +33,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. Left front reset, six nails, left hind has a corn.", ["LF nails 6", "LF work reset", "LH finding corn"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_one_of_a_pair(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_one_of_a_pair = reads(CASES)

@@ -5,14 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_opinions = reads(
     [
         (
             "Strong at the testers, off hind. I'd say it's an abscess but I couldn't get to it.",
@@ -44,7 +39,5 @@ from tests.reading.telling import told
         ("I happen to have reset the left front.", ["LF work reset"]),
         ("These things happen, he lost the left front shoe.", ["LF shoe_state lost"]),
     ],
+    "Buck. {}",
 )
-def test_opinions(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

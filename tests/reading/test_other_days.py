@@ -7,12 +7,9 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import Read, reads
 
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_when_it_was_or_will_be = reads(
     [
         (
             "Right hind, he'd lost that one and nobody's ever gonna find it, so a new one there, number one.",
@@ -64,10 +61,8 @@ from tests.reading.telling import told
         ("Six nails or was it seven in the left front.", ["LF nails 7"]),
         ("He's off on the left front.", ["LF gait lame"]),
     ],
+    "Tally. {}",
 )
-def test_when_it_was_or_will_be(read: Read, said: str, facts: list[str]) -> None:
-    (visit,) = read(f"Tally. {said}", "Tally")
-    assert told(visit) == facts
 
 
 @pytest.mark.parametrize(

@@ -5,14 +5,9 @@ The forms are common practice of the trade's speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_what_the_other_foot_has_not = reads(
     [
         (
             "Off fore has underrun heels, which the near fore hasn't.",
@@ -131,7 +126,5 @@ from tests.reading.telling import told
             ["LF+RF finding corn absent", "LH finding corn @medial_heel"],
         ),
     ],
+    "Tally. {}",
 )
-def test_what_the_other_foot_has_not(read: Read, said: str, facts: list[str]) -> None:
-    (visit,) = read(f"Tally. {said}", "Tally")
-    assert told(visit) == facts

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 OTHERS = """\
@@ -69,36 +69,32 @@ def test_perhaps_another_one(read: Read, said: str) -> None:
     assert told(visit) == ["LF finding corn", "RF finding corn suspected"]
 
 
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_what_was_done_and_what_was_lost = reads(
     [
         ("Tore that pair off in front and nailed on new trailers.", ["LF+RF shoe_type trailer", "LF+RF work new_shoe"]),
         ("He tore the left front off and we never found it.", ["LF shoe_state lost"]),
         ("He'd yanked the left hind.", ["LH shoe_state lost"]),
         ("Left hind I reset because it's barely worn in.", ["LH work reset"]),
         ("Left hind's worn thin.", ["LH shoe_state worn"]),
-        ("Full pads in front, I was all set on silicone and I was out of it so putty's what's under there.",
-         ["LF+RF packing putty", "LF+RF pad full"]),
-        ("Thrush in both fronts. Trimmed those four little feet.",
-         ["LF+RF finding thrush", "LF+RF+LH+RH work trim"]),
+        (
+            "Full pads in front, I was all set on silicone and I was out of it so putty's what's under there.",
+            ["LF+RF packing putty", "LF+RF pad full"],
+        ),
+        ("Thrush in both fronts. Trimmed those four little feet.", ["LF+RF finding thrush", "LF+RF+LH+RH work trim"]),
     ],
-)  # fmt: skip
-def test_what_was_done_and_what_was_lost(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)
 
-
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_a_word_of_the_soles_alone = reads(
     [
         ("Front soles are dropped, no, just flat.", ["LF+RF finding flat_sole"]),
         ("Soles are thin in front, sorry, flat.", ["LF+RF finding flat_sole"]),
         ("Soles flat in front, I mean dropped.", ["LF+RF finding dropped_sole"]),
-        ("Thin soles all round, and flat on the hinds besides.",
-         ["LF+RF+LH+RH finding thin_sole", "LH+RH finding flat_sole"]),
+        (
+            "Thin soles all round, and flat on the hinds besides.",
+            ["LF+RF+LH+RH finding thin_sole", "LH+RH finding flat_sole"],
+        ),
         ("Thin soles in front, flat shoes on them.", ["LF+RF finding thin_sole", "LF+RF shoe_type plain"]),
     ],
-)  # fmt: skip
-def test_a_word_of_the_soles_alone(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)

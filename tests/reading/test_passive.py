@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES = [
     (
@@ -91,7 +88,4 @@ CASES = [
     ),
 ]
 
-
-@pytest.mark.parametrize(("text", "facts"), CASES)
-def test_passive(read: Read, text: str, facts: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
+test_passive = reads(CASES)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES = [
     ("Tally. Stinking hot out at the back block. Hinds trimmed.", ["LH+RH work trim"]),
@@ -44,7 +41,4 @@ CASES = [
     ("Tally. The front row of boxes, third along. Flare on the left hind.", ["LH finding flare"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "facts"), CASES)
-def test_places(read: Read, text: str, facts: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
+test_places = reads(CASES)

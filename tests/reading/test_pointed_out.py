@@ -7,66 +7,97 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
-
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_the_one_that_has_it = reads(
     [
-        ("Loose shoe right front, sprung shoe left front. The loose one I reset, the sprung one got replaced.",
-         ["LF shoe_state sprung", "LF work new_shoe", "RF shoe_state loose", "RF work reset"]),
-        ("Left front's loose and the right front's lost. Reset the loose one, new shoe on the other.",
-         ["LF shoe_state loose", "LF work reset", "RF shoe_state lost", "RF work new_shoe"]),
-        ("Near fore lost, off fore sprung. The lost one got a new shoe, the sprung one was reset.",
-         ["LF shoe_state lost", "LF work new_shoe", "RF shoe_state sprung", "RF work reset"]),
-        ("Right hind loose, left hind worn thin. The loose one got reset and the worn one was replaced.",
-         ["LH shoe_state worn", "LH work new_shoe", "RH shoe_state loose", "RH work reset"]),
-        ("Leather pad left front, rim pad right front, oakum in the leather one only.",
-         ["LF packing oakum", "LF pad leather", "RF pad rim"]),
-        ("Full pad left front, mesh pad right front, putty under the mesh one.",
-         ["LF pad full", "RF packing putty", "RF pad mesh"]),
-        ("New shoe on the left front, reset on the right front. Six nails in the new one, five in the reset one.",
-         ["LF nails 6", "LF work new_shoe", "RF nails 5", "RF work reset"]),
-        ("Right front new, left front reset. The new one's a size two, the reset one's a size one.",
-         ["LF shoe_size 1", "LF work reset", "RF shoe_size 2", "RF work new_shoe"]),
-        ("Bar shoe left front, plain right front, side clips on the bar shoe.",
-         ["LF clips side", "LF shoe_type bar", "RF shoe_type plain"]),
-        ("Thrush in both hinds, bad in the left, mild in the right. Iodine in the bad one.",
-         ["LH finding thrush ~severe", "LH treatment iodine", "RH finding thrush ~mild"]),
-        ("Lame on the left front, right front's fine. The lame one reacted to the testers, mild at the toe.",
-         ["LF gait lame", "LF tester mild @toe"]),
-        ("Club foot right front. Trimmed every foot. The club's toe angle is 62, left front's 54.",
-         ["LF toe_angle 54", "LF+RF+LH+RH work trim", "RF finding club_foot", "RF toe_angle 62"]),
-        ("Club foot on the near fore. Four nails in the club, six in the other one.",
-         ["LF finding club_foot", "LF nails 4", "RF nails 6"]),
+        (
+            "Loose shoe right front, sprung shoe left front. The loose one I reset, the sprung one got replaced.",
+            ["LF shoe_state sprung", "LF work new_shoe", "RF shoe_state loose", "RF work reset"],
+        ),
+        (
+            "Left front's loose and the right front's lost. Reset the loose one, new shoe on the other.",
+            ["LF shoe_state loose", "LF work reset", "RF shoe_state lost", "RF work new_shoe"],
+        ),
+        (
+            "Near fore lost, off fore sprung. The lost one got a new shoe, the sprung one was reset.",
+            ["LF shoe_state lost", "LF work new_shoe", "RF shoe_state sprung", "RF work reset"],
+        ),
+        (
+            "Right hind loose, left hind worn thin. The loose one got reset and the worn one was replaced.",
+            ["LH shoe_state worn", "LH work new_shoe", "RH shoe_state loose", "RH work reset"],
+        ),
+        (
+            "Leather pad left front, rim pad right front, oakum in the leather one only.",
+            ["LF packing oakum", "LF pad leather", "RF pad rim"],
+        ),
+        (
+            "Full pad left front, mesh pad right front, putty under the mesh one.",
+            ["LF pad full", "RF packing putty", "RF pad mesh"],
+        ),
+        (
+            "New shoe on the left front, reset on the right front. Six nails in the new one, five in the reset one.",
+            ["LF nails 6", "LF work new_shoe", "RF nails 5", "RF work reset"],
+        ),
+        (
+            "Right front new, left front reset. The new one's a size two, the reset one's a size one.",
+            ["LF shoe_size 1", "LF work reset", "RF shoe_size 2", "RF work new_shoe"],
+        ),
+        (
+            "Bar shoe left front, plain right front, side clips on the bar shoe.",
+            ["LF clips side", "LF shoe_type bar", "RF shoe_type plain"],
+        ),
+        (
+            "Thrush in both hinds, bad in the left, mild in the right. Iodine in the bad one.",
+            ["LH finding thrush ~severe", "LH treatment iodine", "RH finding thrush ~mild"],
+        ),
+        (
+            "Lame on the left front, right front's fine. The lame one reacted to the testers, mild at the toe.",
+            ["LF gait lame", "LF tester mild @toe"],
+        ),
+        (
+            "Club foot right front. Trimmed every foot. The club's toe angle is 62, left front's 54.",
+            ["LF toe_angle 54", "LF+RF+LH+RH work trim", "RF finding club_foot", "RF toe_angle 62"],
+        ),
+        (
+            "Club foot on the near fore. Four nails in the club, six in the other one.",
+            ["LF finding club_foot", "LF nails 4", "RF nails 6"],
+        ),
     ],
-)  # fmt: skip
-def test_the_one_that_has_it(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)
 
-
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_one_of_a_front_and_a_hind = reads(
     [
-        ("Left front and right hind have seedy toe, mild on the front one, moderate on the hind one.",
-         ["LF finding white_line_disease ~mild", "RH finding white_line_disease ~moderate"]),
-        ("Thrush in the left front and the left hind, severe in the front, mild behind.",
-         ["LF finding thrush ~severe", "LH finding thrush ~mild"]),
-        ("Thrush left front and right hind, the hind one's bad, the front one's a touch.",
-         ["LF finding thrush ~mild", "RH finding thrush ~severe"]),
-        ("Bruise in the right front and the right hind. Front one at the toe, hind one at the heel.",
-         ["RF finding bruise @toe", "RH finding bruise @heel"]),
-        ("Thrush in the off fore and near hind, mild on the fore, severe on the hind one. Iodine in the two of them.",
-         ["LH finding thrush ~severe", "RF finding thrush ~mild", "RF+LH treatment iodine"]),
-        ("Thrush in the left front and right hind, mild in the hind one. The opposite two don't have any.",
-         ["LF finding thrush", "RF+LH finding thrush absent", "RH finding thrush ~mild"]),
+        (
+            "Left front and right hind have seedy toe, mild on the front one, moderate on the hind one.",
+            ["LF finding white_line_disease ~mild", "RH finding white_line_disease ~moderate"],
+        ),
+        (
+            "Thrush in the left front and the left hind, severe in the front, mild behind.",
+            ["LF finding thrush ~severe", "LH finding thrush ~mild"],
+        ),
+        (
+            "Thrush left front and right hind, the hind one's bad, the front one's a touch.",
+            ["LF finding thrush ~mild", "RH finding thrush ~severe"],
+        ),
+        (
+            "Bruise in the right front and the right hind. Front one at the toe, hind one at the heel.",
+            ["RF finding bruise @toe", "RH finding bruise @heel"],
+        ),
+        (
+            "Thrush in the off fore and near hind, mild on the fore, severe on the hind one. "
+            "Iodine in the two of them.",
+            ["LH finding thrush ~severe", "RF finding thrush ~mild", "RF+LH treatment iodine"],
+        ),
+        (
+            "Thrush in the left front and right hind, mild in the hind one. The opposite two don't have any.",
+            ["LF finding thrush", "RF+LH finding thrush absent", "RH finding thrush ~mild"],
+        ),
     ],
-)  # fmt: skip
-def test_one_of_a_front_and_a_hind(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)
 
 
 @pytest.mark.parametrize(
@@ -84,39 +115,50 @@ def test_nothing_is_pointed_at(read: Read, text: str, lines: list[str]) -> None:
     assert told(read(f"Tally. {text}", "Tally", "Buck")[0]) == lines
 
 
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_both_and_each_of_the_pair = reads(
     [
-        ("Leather pad left front, rim pad right front, oakum in the leather one. Those are new, size 3.",
-         ["LF packing oakum", "LF pad leather", "LF+RF shoe_size 3", "LF+RF work new_shoe", "RF pad rim"]),
-        ("Left front wide web, right front egg bar. They're aluminum, size two.",
-         ["LF shoe_type wide_web", "LF+RF shoe_material aluminum", "LF+RF shoe_size 2", "RF shoe_type egg_bar"]),
-        ("Left front was loose. Right front was sprung. They're both reset.",
-         ["LF shoe_state loose", "LF+RF work reset", "RF shoe_state sprung"]),
-        ("Lost both hinds. They found the right one so that's nailed back on, the left took a new one, size three.",
-         ["LH shoe_size 3", "LH work new_shoe", "LH+RH shoe_state lost", "RH work put_back"]),
+        (
+            "Leather pad left front, rim pad right front, oakum in the leather one. Those are new, size 3.",
+            ["LF packing oakum", "LF pad leather", "LF+RF shoe_size 3", "LF+RF work new_shoe", "RF pad rim"],
+        ),
+        (
+            "Left front wide web, right front egg bar. They're aluminum, size two.",
+            ["LF shoe_type wide_web", "LF+RF shoe_material aluminum", "LF+RF shoe_size 2", "RF shoe_type egg_bar"],
+        ),
+        (
+            "Left front was loose. Right front was sprung. They're both reset.",
+            ["LF shoe_state loose", "LF+RF work reset", "RF shoe_state sprung"],
+        ),
+        (
+            "Lost both hinds. They found the right one so that's nailed back on, the left took a new one, size three.",
+            ["LH shoe_size 3", "LH work new_shoe", "LH+RH shoe_state lost", "RH work put_back"],
+        ),
     ],
-)  # fmt: skip
-def test_both_and_each_of_the_pair(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)
 
-
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_a_second_size_before_the_count = reads(
     [
-        ("New in front, size 3, number fives, six apiece.",
-         ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF shoe_size 3", "LF+RF work new_shoe"]),
-        ("Reset in front, size one, number four and a halfs, six nails.",
-         ["LF+RF nail_size 4.5", "LF+RF nails 6", "LF+RF shoe_size 1", "LF+RF work reset"]),
-        ("New shoes in front, size two, sixes, eight to a shoe.",
-         ["LF+RF nail_size 6", "LF+RF nails 8", "LF+RF shoe_size 2", "LF+RF work new_shoe"]),
-        ("Fronts size three, hinds number fours, six apiece.",
-         ["LF+RF shoe_size 3", "LF+RF+LH+RH nails 6", "LH+RH shoe_size 4"]),
-        ("Both fronts new, size two, three, no, four nails each.",
-         ["LF+RF nails 4", "LF+RF shoe_size 2", "LF+RF work new_shoe"]),
+        (
+            "New in front, size 3, number fives, six apiece.",
+            ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF shoe_size 3", "LF+RF work new_shoe"],
+        ),
+        (
+            "Reset in front, size one, number four and a halfs, six nails.",
+            ["LF+RF nail_size 4.5", "LF+RF nails 6", "LF+RF shoe_size 1", "LF+RF work reset"],
+        ),
+        (
+            "New shoes in front, size two, sixes, eight to a shoe.",
+            ["LF+RF nail_size 6", "LF+RF nails 8", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+        (
+            "Fronts size three, hinds number fours, six apiece.",
+            ["LF+RF shoe_size 3", "LF+RF+LH+RH nails 6", "LH+RH shoe_size 4"],
+        ),
+        (
+            "Both fronts new, size two, three, no, four nails each.",
+            ["LF+RF nails 4", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
     ],
-)  # fmt: skip
-def test_a_second_size_before_the_count(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES = [
     ("Tally. Obel one, no, I hadn't backed her up then, two.", ["- obel 2"]),
@@ -72,7 +69,4 @@ CASES = [
     ("Tally. Condition five, no, I don't like the ribs on her, four.", ["- body_condition 4"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "facts"), CASES)
-def test_reasons(read: Read, text: str, facts: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
+test_reasons = reads(CASES)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. Poultice and a wrap on the left hind.", ["LH treatment bandage", "LH treatment poultice"]),
@@ -54,7 +51,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. Studs in the hinds, I mean in the fronts.", ["LF+RF traction studs"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_said_plainly(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_said_plainly = reads(CASES)

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES = [
     ("Tally. The heels of the near hind are sheared.", ["LH finding sheared_heels"]),
@@ -60,7 +57,4 @@ CASES = [
     ("Tally. Didn't trim the hinds, reset the fronts.", ["LF+RF work reset"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "facts"), CASES)
-def test_said_round(read: Read, text: str, facts: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
+test_said_round = reads(CASES)

@@ -7,12 +7,9 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import Read, reads
 
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_asked_about_and_looked_into = reads(
     [
         ("Somebody asked about sidebone, I felt for it, either front, nothing.", ["LF+RF finding sidebone absent"]),
         ("They asked about ringbone, I felt for it in both fronts, nothing there.", ["LF+RF finding ringbone absent"]),
@@ -26,14 +23,10 @@ from tests.reading.telling import told
         ("Owner asked about thrush in the left hind, it's bad.", ["LH finding thrush ~severe"]),
         ("They were worried about the corn in the near fore, I pared it out.", ["LF finding corn suspected"]),
     ],
+    "Buck. {}",
 )
-def test_asked_about_and_looked_into(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts
 
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_said_wrongly_and_put_right = reads(
     [
         (
             "Reset both fronts, size one. I said size one, that's wrong, it's a two.",
@@ -70,10 +63,8 @@ def test_asked_about_and_looked_into(text: str, facts: list[str], read: Read) ->
         ("New in front, not new behind, those were reset.", ["LF+RF work new_shoe", "LH+RH work reset"]),
         ("New shoes in front. The hinds are not new, reset.", ["LF+RF work new_shoe", "LH+RH work reset"]),
     ],
+    "Buck. {}",
 )
-def test_said_wrongly_and_put_right(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts
 
 
 @pytest.mark.parametrize(

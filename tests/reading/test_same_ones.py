@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. Fronts off, nailed the same ones back, six apiece.", ["LF+RF nails 6", "LF+RF work reset"]),
@@ -27,7 +24,4 @@ CASES: list[tuple[str, list[str]]] = [
     ),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_same_ones(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_same_ones = reads(CASES)

@@ -5,14 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_the_same_place_and_count = reads(
     [
         (
             "LF corn, medial heel, bad one. Testers strong, same heel.",
@@ -43,7 +38,5 @@ from tests.reading.telling import told
         ),
         ("Off hind lost, dug it out of the mud, nailed it back up.", ["RH shoe_state lost", "RH work put_back"]),
     ],
+    "Buck. {}",
 )
-def test_the_same_place_and_count(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

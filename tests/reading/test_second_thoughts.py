@@ -5,14 +5,9 @@ The forms are common practice of the trade's speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_what_he_settles_on = reads(
     [
         (
             "Left front, quicked him, no abscess. Hinds trimmed. If it turns into an abscess we'll poultice it.",
@@ -70,7 +65,5 @@ from tests.reading.telling import told
         ("Left front more flare than the right front.", ["LF finding flare"]),
         ("Left hind has thrush. Right hind, has it.", ["LH+RH finding thrush"]),
     ],
+    "Tally. {}",
 )
-def test_what_he_settles_on(read: Read, said: str, facts: list[str]) -> None:
-    (visit,) = read(f"Tally. {said}", "Tally")
-    assert told(visit) == facts

@@ -5,14 +5,9 @@ The forms are common practice of the trade's speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_what_such_words_are_set_against = reads(
     [
         ("Instead of rim pads I used full pads on the fronts.", ["LF+RF pad full"]),
         ("Rather than bar shoes I went plain in front.", ["LF+RF shoe_type plain"]),
@@ -30,26 +25,20 @@ from tests.reading.telling import told
         ("I was afraid of an abscess in the left front but it's only a bruise.", ["LF finding bruise"]),
         ("Afraid it was a corn in the off fore, and it's just a bruise.", ["RF finding bruise"]),
     ],
+    "Tansy. {}",
 )
-def test_what_such_words_are_set_against(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_the_foot_put_first_and_set_right = reads(
     [
         ("It wasn't the left front that was lame, it was the right.", ["RF gait lame"]),
         ("It isn't the near fore that has the corn, it's the off fore.", ["RF finding corn"]),
         ("It wasn't the left hind that had thrush, it was the right hind, mild.", ["RH finding thrush ~mild"]),
         ("It wasn't lame.", ["- gait lame absent"]),
     ],
+    "Tansy. {}",
 )
-def test_the_foot_put_first_and_set_right(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_what_others_said_is_denied_by_what_was_found = reads(
     [
         ("Owner reckons there's a corn in the left front, I can't find one.", ["LF finding corn absent"]),
         ("Supposedly has sidebone in the right front, I felt none.", ["RF finding sidebone absent"]),
@@ -57,6 +46,5 @@ def test_the_foot_put_first_and_set_right(read: Read, said: str, facts: list[str
         ("I'd been told there was thrush in the hinds, there isn't.", ["LH+RH finding thrush absent"]),
         ("Testers strong on the left front last week, nothing today.", ["LF tester none", "LF tester strong history"]),
     ],
+    "Tansy. {}",
 )
-def test_what_others_said_is_denied_by_what_was_found(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 
@@ -36,8 +36,7 @@ def test_a_size_told_by_its_neighbours(read: Read, said: str, size: str) -> None
     assert [f for f in told(read(f"Tansy. {said}", "Tansy")[0]) if "work" not in f] == [f"LF+RF shoe_size {size}"]
 
 
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_nails_beside_their_size_or_what_they_hold = reads(
     [
         (
             "Reset the fronts with five slims, seven in the left front and six in the right front.",
@@ -64,6 +63,5 @@ def test_a_size_told_by_its_neighbours(read: Read, said: str, size: str) -> None
         ("New shoes in front. Hung them on with six.", ["LF+RF nails 6", "LF+RF work new_shoe"]),
         ("Left front reset with six, and the right front with seven.", ["LF nails 6", "LF work reset", "RF nails 7"]),
     ],
+    "Tansy. {}",
 )
-def test_nails_beside_their_size_or_what_they_hold(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. Off hind frog sound as a bell, no canker.", ["RH finding canker absent"]),
@@ -22,7 +19,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. Sound behind.", ["LH+RH gait sound"]),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_sound_parts(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_sound_parts = reads(CASES)

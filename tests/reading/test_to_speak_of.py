@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. Pulses up in both fronts, no heat to speak of.", ["LF+RF finding heat absent", "LF+RF pulse raised"]),
@@ -32,7 +29,4 @@ CASES: list[tuple[str, list[str]]] = [
     ),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_to_speak_of(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_to_speak_of = reads(CASES)

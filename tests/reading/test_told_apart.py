@@ -7,12 +7,10 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_two_feet_told_one_by_one_are_the_two_meant = reads(
     [
         (
             "Left front was sprung, right hind worn through. New shoes on those two, size one, the other two reset.",
@@ -49,9 +47,8 @@ from tests.reading.telling import told
             ["LF+RH shoe_state loose", "LH finding thrush", "LH+RH treatment iodine"],
         ),
     ],
+    "Tansy. {}",
 )
-def test_two_feet_told_one_by_one_are_the_two_meant(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
 
 @pytest.mark.parametrize(
@@ -73,8 +70,7 @@ def test_everywhere_else_is_the_feet_that_were_not_named(read: Read, said: str, 
     assert [f for f in told(read(f"Tansy. Left hind trimmed. {said}", "Tansy")[0]) if "trim" not in f] == facts
 
 
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_a_whole_side_stands_against_the_other = reads(
     [
         (
             "Flared at the lateral quarter on both near side feet, no flare on the off side.",
@@ -101,6 +97,5 @@ def test_everywhere_else_is_the_feet_that_were_not_named(read: Read, said: str, 
         ("Flare in the left front, no flare on the off side.", ["LF finding flare", "RF finding flare absent"]),
         ("Thrush in the near feet, off side dry.", ["LF+LH finding thrush"]),
     ],
+    "Tansy. {}",
 )
-def test_a_whole_side_stands_against_the_other(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = [
@@ -89,10 +87,7 @@ CASES = [
     ),
 ]
 
-
-@pytest.mark.parametrize(("text", "facts"), CASES)
-def test_treated(read: Read, text: str, facts: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck", "Sable")[0]) == facts
+test_treated = reads(CASES)
 
 
 def test_a_foot_named_for_what_is_done_keeps_it(read: Read) -> None:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 TURNED = """\
@@ -41,18 +41,15 @@ def test_only_the_last_foot_was_wrong(read: Read) -> None:
     assert told(visit) == ["LH finding thrush ~mild", "RF tester strong"]
 
 
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_a_foot_named_next_is_no_correction = reads(
     [
         ("Thrush in the right hind. Wait, the left hind has it too.", ["LH+RH finding thrush"]),
         ("Thrush in the right hind. Hold on, the left hind as well.", ["LH+RH finding thrush"]),
         ("Thrush in the right hind. He turned around. Left hind reset.", ["LH work reset", "RH finding thrush"]),
         ("Corn right front. He stood facing me. Left front trimmed.", ["LF work trim", "RF finding corn"]),
     ],
-)  # fmt: skip
-def test_a_foot_named_next_is_no_correction(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)
 
 
 SWAPPED = """\
@@ -76,19 +73,18 @@ def test_two_feet_are_exchanged(read: Read, behind: str) -> None:
     assert told(visit) == ["- next_visit_weeks 6 planned", "LF toe_angle 53", "RF toe_angle 50"]
 
 
-@pytest.mark.parametrize(
-    ("text", "lines"),
+test_what_two_feet_have_is_exchanged = reads(
     [
         ("Testers mild on the left front, strong on the right. Swap those.", ["LF tester strong", "RF tester mild"]),
         ("Ones in front, twos behind. No, other way about.", ["LF+RF shoe_size 2", "LH+RH shoe_size 1"]),
-        ("Moderate thrush in the near hind, mild in the off hind, no, the reverse.",
-         ["LH finding thrush ~mild", "RH finding thrush ~moderate"]),
+        (
+            "Moderate thrush in the near hind, mild in the off hind, no, the reverse.",
+            ["LH finding thrush ~mild", "RH finding thrush ~moderate"],
+        ),
         ("Thrush left hind, corn right hind. Flip those.", ["LH finding corn", "RH finding thrush"]),
     ],
-)  # fmt: skip
-def test_what_two_feet_have_is_exchanged(read: Read, text: str, lines: list[str]) -> None:
-    (visit,) = read(f"Tally. {text}", "Tally")
-    assert told(visit) == lines
+    "Tally. {}",
+)
 
 
 @pytest.mark.parametrize(

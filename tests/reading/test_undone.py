@@ -5,14 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_no_i_did_not = reads(
     [
         (
             "I used iodine on the left hind thrush, no I didn't, I was out, copper sulfate.",
@@ -51,7 +46,5 @@ from tests.reading.telling import told
         ("I saw thrush in the left hind, no I didn't, that was mud.", []),
         ("Thrush in the left hind, iodine on it, scratch that.", []),
     ],
+    "Buck. {}",
 )
-def test_no_i_did_not(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

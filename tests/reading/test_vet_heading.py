@@ -5,14 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("text", "facts"),
+test_the_vet_as_a_heading = reads(
     [
         ("Vet: not needed.", ["- vet referral absent"]),
         ("Vet: no.", ["- vet referral absent"]),
@@ -36,7 +31,5 @@ from tests.reading.telling import told
         ("Vet: not happy with the left front.", []),
         ("The vet. No heat in the left front.", ["LF finding heat absent"]),
     ],
+    "Buck. {}",
 )
-def test_the_vet_as_a_heading(text: str, facts: list[str], read: Read) -> None:
-    (visit,) = read(f"Buck. {text}", "Buck")
-    assert told(visit) == facts

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 _ALL = "LF+RF+LH+RH"
@@ -32,8 +32,7 @@ def test_work_done_to_the_horse_is_on_all_feet(read: Read, said: str, work: str)
     assert [f for f in told(read(f"Tansy. {said}", "Tansy")[0]) if " work " in f] == [work]
 
 
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_a_shoe_that_he_came_without_is_lost = reads(
     [
         ("He came in missing the left front.", ["LF shoe_state lost"]),
         ("Missing the off hind. New one on, size two.", ["RH shoe_size 2", "RH shoe_state lost", "RH work new_shoe"]),
@@ -49,13 +48,10 @@ def test_work_done_to_the_horse_is_on_all_feet(read: Read, said: str, work: str)
         ("Missing some hair above the left hind.", []),
         ("Missing the point in the left front.", []),
     ],
+    "Tansy. {}",
 )
-def test_a_shoe_that_he_came_without_is_lost(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_a_shoe_that_is_pulled_is_taken_off = reads(
     [
         (
             "Close nail in the left hind, so that shoe's pulled and staying off.",
@@ -65,9 +61,8 @@ def test_a_shoe_that_he_came_without_is_lost(read: Read, said: str, facts: list[
         ("Corn in the off fore, that shoe's pulled for now.", ["RF finding corn", "RF work removed"]),
         ("The left hind shoe's pulled tight.", []),
     ],
+    "Tansy. {}",
 )
-def test_a_shoe_that_is_pulled_is_taken_off(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
 
 @pytest.mark.parametrize(
@@ -89,8 +84,7 @@ def test_what_follows_a_condition_is_planned_on_its_foot(read: Read, said: str, 
     assert [f for f in told(read(f"Tansy. {said}", "Tansy")[0]) if "planned" in f] == [plan]
 
 
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_what_was_broken_off_is_taken_back_alone = reads(
     [
         ("Navicular in the left front, and ringbone in the, no, forget that.", ["LF finding navicular"]),
         ("Navicular in the left front, and ringbone in the, that was another horse.", ["LF finding navicular"]),
@@ -101,9 +95,8 @@ def test_what_follows_a_condition_is_planned_on_its_foot(read: Read, said: str, 
         ("Bruise on the off fore, no, that was a different horse. Trimmed the hinds.", ["LH+RH work trim"]),
         ("Thrush in the left hind. No, wait, that was the other horse. Trimmed the hinds.", ["LH+RH work trim"]),
     ],
+    "Tansy. {}",
 )
-def test_what_was_broken_off_is_taken_back_alone(read: Read, said: str, facts: list[str]) -> None:
-    assert told(read(f"Tansy. {said}", "Tansy")[0]) == facts
 
 
 def test_what_was_said_of_a_horse_nobody_named_is_flagged(read: Read) -> None:

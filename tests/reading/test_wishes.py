@@ -5,14 +5,9 @@ The forms are common practice of the trade's speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_what_was_put_on_in_the_end = reads(
     [
         (
             "New wide webs in front. I thought aluminum, I'm always thinking aluminum, so steel, size one.",
@@ -121,7 +116,5 @@ from tests.reading.telling import told
             ["LF+RF nails 6", "LF+RF shoe_size 2", "LF+RF work new_shoe", "LH+RH nails 5", "LH+RH shoe_size 1"],
         ),
     ],
+    "Tally. {}",
 )
-def test_what_was_put_on_in_the_end(read: Read, said: str, facts: list[str]) -> None:
-    (visit,) = read(f"Tally. {said}", "Tally")
-    assert told(visit) == facts

@@ -5,14 +5,9 @@ The forms are common practice of the trade's speech, no source.
 
 from __future__ import annotations
 
-import pytest
+from tests.reading.conftest import reads
 
-from tests.reading.conftest import Read
-from tests.reading.telling import told
-
-
-@pytest.mark.parametrize(
-    ("said", "facts"),
+test_what_he_wears = reads(
     [
         (
             "Reset all round. Seven nails in every foot bar the off hind, that's on six.",
@@ -105,7 +100,5 @@ from tests.reading.telling import told
             ["LF+RF shoe_size 4", "LH+RH shoe_size 3"],
         ),
     ],
+    "Tally. {}",
 )
-def test_what_he_wears(read: Read, said: str, facts: list[str]) -> None:
-    (visit,) = read(f"Tally. {said}", "Tally")
-    assert told(visit) == facts

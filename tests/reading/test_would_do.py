@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
-
-from tests.reading.conftest import Read
-from tests.reading.telling import told
+from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     ("Tally. Boots would do in front.", ["LF+RF shoe_type boot planned"]),
@@ -30,7 +27,4 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. Thrush in the right hind, scratch that.", []),
 ]
 
-
-@pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
-def test_would_do(read: Read, text: str, expected: list[str]) -> None:
-    assert told(read(text, "Tally", "Buck")[0]) == expected
+test_would_do = reads(CASES)
