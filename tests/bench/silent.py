@@ -11,9 +11,8 @@ import argparse
 from collections.abc import Callable, Iterable, Sequence
 from pathlib import Path
 
-from platformdirs import user_cache_path
-
 from pipeline.judging.model import Care
+from tests.bench.hearing.making import SOUND
 from tests.bench.history import add_rows, print_rows
 from tests.bench.judging.__main__ import tally_sound, tally_text
 from tests.bench.judging.outcomes import Outcome, Tally
@@ -64,7 +63,7 @@ def groups(by_condition: dict[str, Tally]) -> dict[str, list[Tally]]:
 def main(given: Sequence[str] | None = None) -> None:
     """Print the table and add it to the results."""
     parser = argparse.ArgumentParser(prog="python -m tests.bench.silent", description=(__doc__ or "").split("\n")[0])
-    parser.add_argument("--sound", type=Path, metavar="DIR", default=user_cache_path("clinchbook") / "bench-sound")
+    parser.add_argument("--sound", type=Path, metavar="DIR", default=SOUND)
     parser.add_argument("--care", nargs="+", choices=[str(care) for care in Care], default=[str(Care.USUAL)])
     chosen = parser.parse_args(given)
     rows = []

@@ -17,9 +17,10 @@ from pipeline.vocabulary import load_vocabulary
 from tests.bench.adapter import __main__ as bench
 from tests.bench.adapter import windows
 from tests.bench.adapter.prompts import Prompts
-from tests.bench.adapter.saying import joined, path_of, pieces, say, seconds_of, trimmed
+from tests.bench.adapter.saying import joined, path_of, pieces, say, trimmed
 from tests.bench.adapter.voices import HELD_VOICES, Reading, every_voice, held_out, learnt_from, readings
 from tests.bench.adapter.windows import GENERAL, GENERATED, MEMO, Window
+from tests.bench.hearing.conditions import seconds_of
 from tests.bench.hearing.noises import RATE
 from tests.bench.hearing.takes import REPORT_VOICES
 from tests.facts.scoring import load_gold
@@ -154,7 +155,7 @@ def test_readings_are_spoken_in_pieces_joined_and_never_spoken_again(tmp_path: P
     say([reading], tmp_path, tmp_path)
     assert [path.name for path in (tmp_path / "adapter").iterdir()] == [f"{reading.key}.wav"]
     spoken = 7 * 0.1  # a tenth of a second a word
-    assert spoken + 0.05 * len(parts) < seconds_of(reading, tmp_path) < spoken + 0.6 * len(parts)
+    assert spoken + 0.05 * len(parts) < seconds_of(path_of(reading, tmp_path)) < spoken + 0.6 * len(parts)
     (tmp_path / "say.py").unlink()
     say([reading], tmp_path, tmp_path)
 

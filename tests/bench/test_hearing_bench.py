@@ -15,6 +15,7 @@ from pipeline.hearing.settings import HearingSettings
 from pipeline.ingest import load_reader
 from pipeline.record import Fact, Foot, HorseMatch, Memo, Transcript, Visit
 from pipeline.vocabulary import load_vocabulary
+from tests.bench.hearing import archive
 from tests.bench.hearing.conditions import at_ratio, disturb, read_wav, speech_power, write_wav
 from tests.bench.hearing.figures import Figures, WordCounts, mistakes
 from tests.bench.hearing.filling import fill
@@ -144,6 +145,15 @@ def test_a_telephone_loses_what_is_high(condition: str, rate: int, highest_hz: i
 def test_missing_sound_says_how_to_get_voices(tmp_path: Path) -> None:
     with pytest.raises(ClinchbookError, match=r"make it with --voices DIR, a folder whose say\.py offers"):
         make(tune_takes()[:1], tmp_path, None)
+
+
+def test_an_archive_that_is_not_there_or_cannot_be_made_is_said(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert archive.main([str(tmp_path)]) == 1
+    assert capsys.readouterr().err == (f"There is no archive in {tmp_path}: make it with --make 500 --voices DIR.\n")
+    assert archive.main([str(tmp_path), "--make", "1"]) == 1
+    assert capsys.readouterr().err.startswith(f"There is no sound for the bench in {tmp_path}: make it with --voices")
 
 
 def test_the_list_has_the_gold_of_what_is_there(tmp_path: Path) -> None:

@@ -24,8 +24,6 @@ from importlib import import_module
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from platformdirs import user_cache_path
-
 from pipeline.errors import ClinchbookError
 from pipeline.hearing.weights import weights_folder
 from pipeline.vocabulary import load_vocabulary
@@ -33,10 +31,13 @@ from tests.bench.adapter.batches import Batch, Batches
 from tests.bench.adapter.course import Course
 from tests.bench.adapter.exporting import export, rounded
 from tests.bench.adapter.prompts import Prompts
-from tests.bench.adapter.saying import LONGEST_S, say, seconds_of
+from tests.bench.adapter.saying import LONGEST_S, path_of, say
 from tests.bench.adapter.voices import Reading, held_out, learnt_from, readings
 from tests.bench.adapter.weights import read
 from tests.bench.adapter.windows import GENERAL, all_windows, open_memos, swappable
+from tests.bench.ending import ended
+from tests.bench.hearing.conditions import seconds_of
+from tests.bench.hearing.making import SOUND
 from tests.bench.history import add_rows, print_rows
 
 COLUMNS = (
@@ -101,7 +102,7 @@ class Learner:
         return time.monotonic() - began
 
 
-def arguments(given: Sequence[str]) -> argparse.Namespace:
+def arguments(given: Sequence[str] | None) -> argparse.Namespace:
     """What to learn from, and how."""
     parser = argparse.ArgumentParser(
         prog="python -m tests.bench.adapter",
@@ -109,8 +110,7 @@ def arguments(given: Sequence[str]) -> argparse.Namespace:
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("--voices", type=Path, metavar="DIR", help="the folder of say.py, to speak what is missing")
-    kept = user_cache_path("clinchbook") / "bench-sound"
-    parser.add_argument("--sound", type=Path, metavar="DIR", default=kept, help="where sound is kept: %(default)s")
+    parser.add_argument("--sound", type=Path, metavar="DIR", default=SOUND, help="where sound is kept: %(default)s")
     parser.add_argument("--quotes", type=Path, metavar="DIR", help="the folder of Debian's fortunes, for general talk")
     parser.add_argument("--steps", type=_positive, metavar="N", default=Course.steps, help="default %(default)s")
     parser.add_argument(
@@ -190,7 +190,7 @@ def run(chosen: argparse.Namespace) -> None:
 
 def learn(parts: TorchParts, chosen: argparse.Namespace, said: Sequence[Reading], out: Path) -> Iterator[list[object]]:
     """Learn, write the factors to ``out``, and give the rows of the table."""
-    lengths = {reading: seconds_of(reading, chosen.sound) for reading in said}
+    lengths = {reading: seconds_of(path_of(reading, chosen.sound)) for reading in said}
     short = [reading for reading, seconds in lengths.items() if seconds <= LONGEST_S]
     held, learnt = held_out(short), learnt_from(short)
     if not learnt:
@@ -218,12 +218,7 @@ def table(
 
 def main(given: Sequence[str] | None = None) -> int:
     """Learn; 1, with one sentence, when something is missing."""
-    try:
-        run(arguments(sys.argv[1:] if given is None else given))
-    except ClinchbookError as error:
-        print(error, file=sys.stderr)
-        return 1
-    return 0
+    return ended(lambda: run(arguments(given)))
 
 
 if __name__ == "__main__":

@@ -10,7 +10,7 @@ from collections.abc import Callable, Sequence
 
 import numpy as np
 
-from tests.bench.hearing.noises import RATE, Sound
+from tests.bench.hearing.noises import RATE, Sound, from_a_place, weighted
 
 Talker = Callable[[], Sound]  # some reading, each time another
 _LEAST = 1e-6
@@ -81,18 +81,15 @@ def chatter(length: int, random: np.random.Generator, talker: Talker) -> Sound:
     """Two to six other readings at once, nearly equally loud, each from a place of its own."""
     sound = np.zeros(length)
     for _ in range(int(random.integers(2, 7))):
-        said = talker()
-        looped = np.tile(said, length // len(said) + 2)
-        start = int(random.integers(len(said)))
-        sound += random.uniform(0.5, 1) * unit(looped[start : start + length])
+        said = unit(from_a_place(talker(), length, random))
+        sound += random.uniform(0.5, 1) * said
     return sound
 
 
 def shaped(length: int, random: np.random.Generator, gain: Callable[[Sound], Sound]) -> Sound:
     """White noise whose spectrum is weighted by ``gain`` of the frequency in Hz."""
     padded = 1 << max(length - 1, 1).bit_length()  # quick to transform
-    spectrum = np.fft.rfft(random.standard_normal(padded))
-    return np.fft.irfft(spectrum * gain(np.fft.rfftfreq(padded, 1 / RATE)), padded)[:length]
+    return weighted(random.standard_normal(padded), gain)[:length]
 
 
 def unit(sound: Sound) -> Sound:

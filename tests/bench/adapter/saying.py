@@ -3,18 +3,16 @@
 from __future__ import annotations
 
 import random
-import wave
 from collections.abc import Iterator, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 import numpy as np
 
-from pipeline.errors import ClinchbookError
 from tests.bench.adapter.voices import Reading
 from tests.bench.hearing.conditions import read_wav, write_wav
 from tests.bench.hearing.noises import RATE, Sound
-from tests.bench.hearing.speaking import HOW_TO_GET_VOICES, Spoken, speak
+from tests.bench.hearing.speaking import Spoken, needed, speak
 
 LONGEST_S = 29.5  # the recogniser hears half a minute at once
 _TOGETHER = (1, 1, 2, 3)  # sentences that keep the voice's own pauses between them
@@ -36,10 +34,8 @@ def say(said: Sequence[Reading], sound: Path, voices: Path | None, processes: in
     Raises ClinchbookError when some are missing and there are no voices, or these cannot speak.
     """
     missing = [reading for reading in said if not path_of(reading, sound).exists()]
-    if missing and voices is None:
-        raise ClinchbookError(HOW_TO_GET_VOICES.format(sound=sound / "adapter"))
-    if missing and voices is not None:
-        _say_missing(missing, sound, voices, processes)
+    if missing:
+        _say_missing(missing, sound, needed(voices, sound / "adapter"), processes)
 
 
 def _say_missing(missing: Sequence[Reading], sound: Path, voices: Path, processes: int) -> None:
@@ -83,9 +79,3 @@ def trimmed(sound: Sound) -> Sound:
     """Without the silence before and behind, but for a twentieth and a tenth of a second."""
     loud = np.flatnonzero(np.abs(sound) > _AUDIBLE * np.abs(sound).max(initial=0.0))
     return sound[max(0, loud[0] - _BEFORE) : loud[-1] + _BEHIND] if len(loud) else sound[:0]
-
-
-def seconds_of(reading: Reading, sound: Path) -> float:
-    """How long a reading that is there takes."""
-    with wave.open(str(path_of(reading, sound))) as file:
-        return float(file.getnframes() / file.getframerate())

@@ -17,11 +17,9 @@ HELD_VOICES = ("kal16", "af_sarah")  # validated with, never learnt from
 # How often each is drawn of a hundred, the rest falling to the formant voices, each of another accent.
 _QUICK = {"hibari_heart": 26, "slt": 17, "awb": 16, "kal16": 9, "pico_us": 20}
 _ACCENTS = ("us", "us_m3", "us_f2", "us_annie", "gb", "rp", "scot", "lancs", "wmids", "carib")
-_ACCENTS = ("us", "us_m3", "us_f2", "us_annie", "gb", "rp", "scot", "lancs", "wmids", "carib")
 _FORMANT = tuple(f"espeak_{accent}" for accent in _ACCENTS)
 _FORMANT_SHARE = 0.1
 # The most human ones take longest to speak: a part of the memos' windows is said by them as well.
-_SPEAKERS = ("alloy", "aoede", "heart", "jessica", "kore", "nicole", "river", "sarah", "sky")
 _SPEAKERS = ("alloy", "aoede", "heart", "jessica", "kore", "nicole", "river", "sarah", "sky")
 _HUMAN = tuple(f"af_{name}" for name in _SPEAKERS)
 _HUMAN_SHARE = 0.08

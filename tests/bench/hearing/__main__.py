@@ -2,9 +2,10 @@
 
 ``python -m tests.bench.hearing [--voices DIR]``. Memos of the corpora are spoken once by synthetic voices and kept
 below ``--sound``, and so is what each recogniser heard, so that scoring again takes seconds. Adds to
-``results/hearing.csv`` and ``results/hearing_noise.csv``. Four configurations, all with the base weights, all behind
+``results/hearing.csv`` and ``results/hearing_noise.csv``. Five configurations, all with the base weights, all behind
 the same reader and judge: ``plain``, faster-whisper at its own defaults; ``unbiased``, this project's hearing without
-the trade's words and the roster's names; ``unverified``, told them, but without weighing them on the sound; ``ours``.
+the trade's words and the roster's names; ``unverified``, told them, but without weighing them on the sound;
+``unadapted``, weighing them; and ``ours``, which alone has the trade's adapter.
 
 The columns: word error rate (how words are levelled is told in ``words.py``); the share of the trade's words that were
 lost; the share of trade terms and of roster names that were heard; the share of heard trade terms that nobody said;
@@ -21,14 +22,12 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from platformdirs import user_cache_path
-
-from pipeline.errors import ClinchbookError
 from pipeline.ingest import load_reader
 from pipeline.vocabulary import load_vocabulary
+from tests.bench.ending import ended
 from tests.bench.hearing.figures import COLUMNS, Figures
 from tests.bench.hearing.filling import Job, fill
-from tests.bench.hearing.making import make, small_talk, speak_small_talk
+from tests.bench.hearing.making import SOUND, make, small_talk, speak_small_talk
 from tests.bench.hearing.noise_memos import NOISE_COLUMNS, noise_jobs, noise_rows
 from tests.bench.hearing.real import DATA, FOLDERS, HOW_TO_GET_READINGS, real_figures, real_jobs
 from tests.bench.hearing.recognising import CONFIGURATIONS, DEVICES, Listener, ears
@@ -40,7 +39,7 @@ from tests.bench.history import add_rows, print_rows
 SETS = ("tune", "report", "real", "noise")
 
 
-def arguments(given: Sequence[str]) -> argparse.Namespace:
+def arguments(given: Sequence[str] | None) -> argparse.Namespace:
     """What to measure."""
     parser = argparse.ArgumentParser(prog="python -m tests.bench.hearing", description=(__doc__ or "").split("\n")[0])
     parser.add_argument("--sets", nargs="+", choices=SETS, default=["tune", "report", "real", "noise"])
@@ -50,7 +49,7 @@ def arguments(given: Sequence[str]) -> argparse.Namespace:
     parser.add_argument(
         "--voices", type=Path, metavar="DIR", help="the folder of say.py, to make sound that is missing"
     )
-    parser.add_argument("--sound", type=Path, metavar="DIR", default=user_cache_path("clinchbook") / "bench-sound")
+    parser.add_argument("--sound", type=Path, metavar="DIR", default=SOUND)
     parser.add_argument("--threads", type=int, default=1, metavar="N", help="cores for each recogniser (default 1)")
     parser.add_argument("--device", choices=DEVICES, default="cpu", help="the processor, or a graphics card")
     parser.add_argument("--processes", type=int, default=1, metavar="N", help="files heard at once (default 1)")
@@ -159,12 +158,7 @@ def tell(name: str, columns: Sequence[str], rows: Sequence[Sequence[str]]) -> No
 
 def main(given: Sequence[str] | None = None) -> int:
     """Run the bench; 1, with one sentence, when something is missing."""
-    try:
-        run(arguments(sys.argv[1:] if given is None else given))
-    except ClinchbookError as error:
-        print(error, file=sys.stderr)
-        return 1
-    return 0
+    return ended(lambda: run(arguments(given)))
 
 
 if __name__ == "__main__":

@@ -13,16 +13,19 @@ import argparse
 import os
 import sys
 import tempfile
+from collections.abc import Sequence
 from itertools import accumulate
 from pathlib import Path
 
 import av
 import numpy as np
 
+from pipeline.errors import ClinchbookError
 from pipeline.vocabulary import load_vocabulary
+from tests.bench.ending import ended
 from tests.bench.hearing.conditions import read_wav
 from tests.bench.hearing.noises import RATE
-from tests.bench.hearing.speaking import Spoken, speak
+from tests.bench.hearing.speaking import Spoken, needed, speak
 from tests.bench.hearing.speed import spent
 from tests.bench.history import add_rows, print_rows
 from tests.generator.memo import Composer
@@ -45,7 +48,7 @@ def _beginning(text: str) -> str:
     return " ".join(s for s, so_far in zip(sentences, words, strict=True) if so_far <= WORDS) or sentences[0]
 
 
-def make(folder: Path, count: int, voices: Path) -> None:
+def make(folder: Path, count: int, voices: Path | None) -> None:
     """Speak and encode what is not there yet; raises ClinchbookError without the voices."""
     folder.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory() as made:
@@ -54,7 +57,8 @@ def make(folder: Path, count: int, voices: Path) -> None:
             for number, text in enumerate(texts(count))
             if not (folder / f"{number:04}.ogg").exists()
         }
-        speak(list(wanted.values()), voices)
+        if wanted:
+            speak(list(wanted.values()), needed(voices, folder))
         for path, spoken in wanted.items():
             encode(spoken.path, path)
 
@@ -79,10 +83,10 @@ def seconds_of(path: Path) -> float:
 
 
 def run(folder: Path, device: str) -> list[str]:
-    """Take the folder in and measure; ends the bench when that fails."""
+    """Take the folder in and measure; ends the bench when that fails. Raises ClinchbookError for an empty folder."""
     files = sorted(folder.glob("*.ogg"))
     if not files:
-        sys.exit(f"There is no archive in {folder}: make it with --make 500 --voices DIR.")
+        raise ClinchbookError(f"There is no archive in {folder}: make it with --make 500 --voices DIR.")
     with tempfile.TemporaryDirectory() as made:
         environment = {**os.environ, "CLINCHBOOK_STORE": str(Path(made) / "store"), "CLINCHBOOK_DEVICE": device}
         took = spent([sys.executable, "-m", "pipeline.cli", "ingest", str(folder)], environment)
@@ -92,21 +96,24 @@ def run(folder: Path, device: str) -> list[str]:
     return [device, str(len(files)), str(kept), *figures]
 
 
-def main() -> None:
-    """Make the archive, or take it in and tell."""
+def main(given: Sequence[str] | None = None) -> int:
+    """Make the archive, or take it in and tell; 1, with one sentence, when something is missing."""
     parser = argparse.ArgumentParser(prog="python -m tests.bench.hearing.archive")
     parser.add_argument("folder", type=Path, metavar="FOLDER")
     parser.add_argument("--make", type=int, metavar="N", help="make N memos and take nothing in")
     parser.add_argument("--voices", type=Path, metavar="DIR", help="the folder of say.py")
     parser.add_argument("--device", choices=("cpu", "cuda"), default="cpu")
-    chosen = parser.parse_args()
+    chosen = parser.parse_args(given)
     if chosen.make:
-        make(chosen.folder, chosen.make, chosen.voices)
-        return
-    rows = [run(chosen.folder, chosen.device)]
-    print_rows(COLUMNS, rows)
-    add_rows("hearing_archive", COLUMNS, rows)
+        return ended(lambda: make(chosen.folder, chosen.make, chosen.voices))
+    return ended(lambda: tell(run(chosen.folder, chosen.device)))
+
+
+def tell(row: list[str]) -> None:
+    """Print the row and put it behind the earlier ones."""
+    print_rows(COLUMNS, [row])
+    add_rows("hearing_archive", COLUMNS, [row])
 
 
 if __name__ == "__main__":
-    main()
+    sys.exit(main())

@@ -85,6 +85,12 @@ def read_wav(path: Path) -> Sound:
         return np.frombuffer(file.readframes(file.getnframes()), "<i2") / 32768.0
 
 
+def seconds_of(path: Path) -> float:
+    """The length of a WAV file."""
+    with wave.open(str(path)) as file:
+        return float(file.getnframes() / file.getframerate())
+
+
 def write_wav(path: Path, sound: Sound, rate: int) -> None:
     """Write mono 16-bit samples; the file appears only when it is whole."""
     part = path.with_suffix(".part")

@@ -6,12 +6,14 @@ import json
 from collections.abc import Sequence
 from pathlib import Path
 
-from pipeline.errors import ClinchbookError
+from platformdirs import user_cache_path
+
 from tests.bench.hearing.conditions import disturb, read_wav, write_wav
 from tests.bench.hearing.noises import Sound
-from tests.bench.hearing.speaking import HOW_TO_GET_VOICES, Spoken, speak
+from tests.bench.hearing.speaking import Spoken, needed, speak
 from tests.bench.hearing.takes import CLEAN, FAST, PARTS, Take
 
+SOUND = user_cache_path("clinchbook") / "bench-sound"  # where sound is kept unless told otherwise
 # Small talk that has nothing of the trade in it, for the voices in the background.
 _SMALL_TALK = {
     "slt": "Did you see the match last night? I turned it off after an hour, there was nothing in it. We had the "
@@ -38,9 +40,8 @@ def make(takes: Sequence[Take], sound: Path, voices: Path | None) -> None:
     Raises ClinchbookError, with how to get voices, when some are missing and there are none.
     """
     missing = [take for take in takes if not path_of(take, sound).exists()]
-    if missing and voices is None:
-        raise ClinchbookError(HOW_TO_GET_VOICES.format(sound=sound))
-    if missing and voices is not None:
+    if missing:
+        voices = needed(voices, sound)
         _speak_takes(missing, sound, voices)
         if any(take.condition.startswith("voices") for take in missing):
             speak_small_talk(sound, voices)

@@ -34,8 +34,8 @@ def noise(name: str, seconds: float, seed: int, talkers: list[Sound] | None = No
 
 def wind(length: int, random: np.random.Generator) -> Sound:
     """Brown noise, weaker still above 400 Hz, that swells and drops in gusts of some seconds."""
-    brown = _shaped(random.standard_normal(length), _brown)
-    gusts = _shaped(random.standard_normal(length), lambda hz: 1.0 * ((hz > 0) & (hz < 0.6)))
+    brown = weighted(random.standard_normal(length), _brown)
+    gusts = weighted(random.standard_normal(length), lambda hz: 1.0 * ((hz > 0) & (hz < 0.6)))
     return np.asarray(brown * np.exp(1.2 * gusts / max(float(gusts.std()), 1e-9)))
 
 
@@ -74,11 +74,11 @@ def _blow(random: np.random.Generator) -> Sound:
 def diesel(length: int, random: np.random.Generator) -> Sound:
     """A hum of 25 ignitions a second and their multiples, with knocking; the speed wavers a little."""
     time = np.arange(length) / RATE
-    waver = _shaped(random.standard_normal(length), lambda hz: 1.0 * (hz < 2))
+    waver = weighted(random.standard_normal(length), lambda hz: 1.0 * (hz < 2))
     phase = 2 * np.pi * _FIRING_HZ * (time + 0.002 * waver / max(float(np.abs(waver).max()), 1e-9))
     orders = [k for k in range(1, 41) if k * _FIRING_HZ > _MICROPHONE_HZ]
     hum = sum(np.sin(k * phase + random.uniform(0, 6)) / k**0.7 for k in orders)
-    knock = _shaped(random.standard_normal(length), lambda hz: 1.0 * ((hz > 600) & (hz < 2500)))
+    knock = weighted(random.standard_normal(length), lambda hz: 1.0 * ((hz > 600) & (hz < 2500)))
     return np.asarray(hum + 0.5 * knock / float(knock.std()) * np.maximum(np.sin(phase), 0) ** 8)
 
 
@@ -88,17 +88,21 @@ def babble(talkers: list[Sound], length: int, random: np.random.Generator) -> So
         raise ValueError("other voices need talkers")
     mixed = np.zeros(length)
     for talker in talkers:
-        looped = np.tile(talker, length // len(talker) + 2)
-        start = int(random.integers(len(talker)))
-        mixed += _level(looped[start : start + length])
+        mixed += _level(from_a_place(talker, length, random))
     return mixed
 
 
-def _shaped(white: Sound, gain: Callable[[Sound], Sound]) -> Sound:
+def from_a_place(sound: Sound, length: int, random: np.random.Generator) -> Sound:
+    """``length`` samples of the sound, over and over from a place that is drawn."""
+    looped = np.tile(sound, length // len(sound) + 2)
+    start = int(random.integers(len(sound)))
+    return looped[start : start + length]
+
+
+def weighted(white: Sound, gain: Callable[[Sound], Sound]) -> Sound:
     """White noise whose spectrum is weighted by ``gain`` of the frequency in Hz."""
-    spectrum = np.fft.rfft(white)
-    weighted = spectrum * gain(np.fft.rfftfreq(len(white), 1 / RATE))
-    return np.asarray(np.fft.irfft(weighted, len(white)))
+    spectrum = np.fft.rfft(white) * gain(np.fft.rfftfreq(len(white), 1 / RATE))
+    return np.asarray(np.fft.irfft(spectrum, len(white)))
 
 
 def _level(sound: Sound) -> Sound:

