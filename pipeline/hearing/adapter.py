@@ -11,6 +11,7 @@ from __future__ import annotations
 import io
 import struct
 import zipfile
+import zlib
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -22,6 +23,8 @@ from pipeline.errors import WeightsError
 from pipeline.hearing.weights import ADAPTER
 
 _HALF = 4  # CTranslate2's number for floats of 16 bits
+# What reading a damaged archive raises, and what a matrix that is not there or has another shape.
+_WRONG = (EOFError, RuntimeError, zipfile.BadZipFile, zlib.error, struct.error, KeyError, IndexError, ValueError)
 _NOT_FITTING = "The trade's adapter does not fit these weights: install clinchbook and its weights again."
 
 
@@ -50,7 +53,7 @@ def add(model: bytearray, adapter: bytes) -> None:
                 weights = np.frombuffer(model, np.float16, shape[0] * shape[1], start).reshape(shape)
                 # in 32 bits: numpy adds floats of 16 bits more slowly, and rounds them twice
                 weights[:] = weights.astype(np.float32) + _factor(kept, f"{name}/b").T @ _factor(kept, f"{name}/a")
-    except (KeyError, ValueError, IndexError, struct.error, zipfile.BadZipFile) as error:
+    except _WRONG as error:
         raise WeightsError(_NOT_FITTING) from error
 
 

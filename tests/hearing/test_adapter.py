@@ -63,11 +63,26 @@ def test_the_product_of_the_factors_is_added_to_its_matrix_alone() -> None:
         pytest.param(factors("layer/bias"), id="no matrix"),
         pytest.param(factors("layer/weight")[:-30], id="cut off"),
         pytest.param(b"no archive", id="no archive"),
+        pytest.param(b"", id="empty"),
     ],
 )
 def test_an_adapter_that_does_not_fit_is_refused(adapter: bytes) -> None:
     with pytest.raises(WeightsError, match="does not fit these weights"):
         add(model(layer__weight=WEIGHT, layer__bias=BIAS), adapter)
+
+
+def test_an_adapter_with_a_damaged_byte_is_refused_or_read(tmp_path: Path) -> None:
+    with np.load(io.BytesIO(factors("layer/weight"))) as kept:
+        np.savez_compressed(tmp_path / "adapter.npz", allow_pickle=False, **kept)
+    whole, refused = (tmp_path / "adapter.npz").read_bytes(), 0
+    for at in range(len(whole)):
+        damaged = bytearray(whole)
+        damaged[at] ^= 0xFF
+        try:
+            add(model(layer__weight=WEIGHT), bytes(damaged))  # no byte may raise anything but WeightsError
+        except WeightsError:
+            refused += 1
+    assert len(whole) / 2 < refused < len(whole)  # times and flags in the archive's own lists do no harm
 
 
 def test_weights_that_are_cut_off_are_refused() -> None:
