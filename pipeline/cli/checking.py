@@ -72,15 +72,22 @@ def check(
 def print_versions() -> None:
     """The versions of program, weights and words, a line each. Raises ClinchbookError when one cannot be told."""
     from pipeline import __version__
-    from pipeline.hearing.weights import BASE, weights_version
     from pipeline.vocabulary import load_vocabulary
 
-    # Not asked of HearingSettings: loading the library behind them takes longer than all the rest.
-    model = os.environ.get("CLINCHBOOK_MODEL") or BASE.name
     typer.echo(f"clinchbook {__version__}")
-    plain = os.environ.get("CLINCHBOOK_ADAPTER", "").lower() in ("0", "off", "f", "false", "n", "no")
-    typer.echo(f"weights {weights_version(model, adapter=not plain)}")
+    typer.echo(f"weights {_weights_in_use()}")
     typer.echo(f"words {load_vocabulary().version}")
+
+
+def _weights_in_use() -> str:
+    """The version of the weights that hear; raises WeightsError and SettingsError."""
+    from pipeline.hearing.weights import weights_version
+
+    # Asked of the settings only where one counts: loading the library behind them takes longer than all the rest.
+    if not any(os.environ.get(f"CLINCHBOOK_{name}") for name in ("MODEL", "ADAPTER")):
+        return weights_version()
+    settings = hearing_settings()
+    return weights_version(settings.model, settings.allow_download, settings.adapter)
 
 
 def _look(what: str, looking: Callable[[], str]) -> Finding:

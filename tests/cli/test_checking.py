@@ -11,7 +11,8 @@ from typing import TYPE_CHECKING
 import pytest
 
 from pipeline import __version__
-from pipeline.errors import StoreError, WeightsError
+from pipeline.errors import SettingsError, StoreError, WeightsError
+from pipeline.hearing.settings import HearingSettings
 from pipeline.hearing.weights import weights_version
 from pipeline.keeping import Store
 from pipeline.vocabulary import load_vocabulary
@@ -35,6 +36,26 @@ def test_version_names_program_weights_and_words(run: Run) -> None:
     assert ended.code == 0
     expected = [f"clinchbook {__version__}", f"weights {weights_version()}", f"words {load_vocabulary().version}"]
     assert ended.out.splitlines() == expected
+
+
+def test_version_names_the_weights_that_the_environment_asks_for(
+    run: Run, model: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("CLINCHBOOK_ADAPTER", "No")
+    assert run("--version").out.splitlines()[1] == f"weights {weights_version(adapter=False)}"
+    monkeypatch.setenv("CLINCHBOOK_ADAPTER", "yes")
+    assert run("--version").out.splitlines()[1] == f"weights {weights_version()}"
+    monkeypatch.setenv("CLINCHBOOK_MODEL", str(model))
+    assert run("--version").out.splitlines()[1] == f"weights {weights_version(str(model))}"
+    monkeypatch.setenv("CLINCHBOOK_ADAPTER", "perhaps")
+    ended = run("--version")
+    assert ended.code == SettingsError.exit_code
+    assert ended.err == "The setting CLINCHBOOK_ADAPTER is 'perhaps', but it must be yes or no.\n"
+
+
+def test_version_without_settings_names_what_the_settings_would() -> None:
+    settings = HearingSettings()
+    assert weights_version(settings.model, settings.allow_download, settings.adapter) == weights_version()
 
 
 def test_all_is_well(run: Run, model: Path) -> None:
