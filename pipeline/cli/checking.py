@@ -137,11 +137,15 @@ def _words(store: Path | None) -> str:
 
 
 def _weights(model: str | None, deep: bool) -> str:
-    from pipeline.hearing.weights import check_weights, weights_folder
+    from pipeline.hearing.weights import check_weights, takes_adapter, weights_folder
 
     settings = hearing_settings(model=model)
     folder = weights_folder(settings.model)
     version = check_weights(settings.model, deep, settings.adapter)
+    if deep and settings.adapter and takes_adapter(settings.model):
+        from pipeline.hearing.adapter import adapted  # which loads numpy
+
+        adapted(Path(folder))
     return f"{version} in {folder}{', every byte read' if deep else ''}"
 
 

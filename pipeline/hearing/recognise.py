@@ -26,7 +26,7 @@ from pipeline.hearing.settings import HearingSettings
 from pipeline.hearing.sieve import Segment, SpokenWord, sieve, unsure_stretches
 from pipeline.hearing.telling import TellingPipeline, english_of
 from pipeline.hearing.verified import Replacement
-from pipeline.hearing.weights import BASE, weights_folder, weights_version
+from pipeline.hearing.weights import takes_adapter, weights_folder, weights_version
 from pipeline.hearing.wordings import Wordings
 from pipeline.record import Flag, Memo, Transcript, Word
 from pipeline.vocabulary import Vocabulary
@@ -97,7 +97,7 @@ class Recogniser:
         try:
             model = WhisperModel(
                 source,
-                files=adapted(Path(source)) if settings.adapter and settings.model == BASE.name else None,
+                files=adapted(Path(source)) if settings.adapter and takes_adapter(settings.model) else None,
                 device=settings.device,
                 compute_type=settings.compute_type,
                 cpu_threads=settings.threads or cores(),

@@ -79,18 +79,30 @@ def check_weights(model: str = "base", deep: bool = False, adapter: bool = True)
     return weights_version(model, adapter=adapter)
 
 
+def takes_adapter(model: str) -> bool:
+    """Whether the trade's adapter was learnt for this model."""
+    return model == BASE.name
+
+
 def weights_version(model: str = "base", allow_download: bool = False, adapter: bool = True) -> str:
     """What a record says of the weights it was heard with: the name and the first 12 digits of their SHA-256.
 
     Behind a plus stand the first 8 of the trade's adapter, where it is added. A model that the recogniser fetches by
     itself is known by its name alone. Raises WeightsError.
     """
-    if model == BASE.name:
-        return f"{BASE.name}-{BASE.sha256[:12]}{f'+{_sha256(ADAPTER)[:8]}' if adapter else ''}"
+    if takes_adapter(model):
+        return f"{BASE.name}-{BASE.sha256[:12]}{f'+{_adapter_digest()}' if adapter else ''}"
     folder = Path(weights_folder(model, allow_download))
     if not folder.is_dir():
         return model
     return f"{model if model in WHOLE else folder.name}-{_sha256(folder / 'model.bin')[:12]}"
+
+
+def _adapter_digest() -> str:
+    try:
+        return _sha256(ADAPTER)[:8]
+    except OSError as error:
+        raise WeightsError("The trade's adapter is missing: install clinchbook again.") from error
 
 
 def cache_folder() -> Path:

@@ -17,7 +17,7 @@ from tests.bench.adapter import din
 from tests.bench.adapter.batches import IGNORED, Batch, Batches, frames_of, in_turns, written
 from tests.bench.adapter.course import Course
 from tests.bench.adapter.disturbing import between, disturbed, faster, in_a_room
-from tests.bench.adapter.exporting import export, rounded
+from tests.bench.adapter.exporting import at_strength, export, rounded
 from tests.bench.adapter.prompts import Prompts
 from tests.bench.adapter.saying import path_of
 from tests.bench.adapter.voices import Reading
@@ -81,6 +81,12 @@ def test_what_is_exported_is_added_as_b_times_a_within_the_rounding(tmp_path: Pa
     exact_a, exact_b = rounded({"layer/weight": (a, b)})["layer/weight"]
     assert found == pytest.approx(weight + exact_b.T @ exact_a, abs=2e-3)
     assert [path.name for path in (tmp_path / "new").iterdir()] == ["adapter.npz"]
+
+
+def test_half_the_strength_is_half_of_what_is_added() -> None:
+    a, b = np.array([[1, 2]], np.float32), np.array([[3, 5, 7]], np.float32)
+    half_a, half_b = at_strength({"layer/weight": (a, b)}, 0.5)["layer/weight"]
+    assert (half_b.T @ half_a).tolist() == [[1.5, 3.0], [2.5, 5.0], [3.5, 7.0]]
 
 
 def test_factors_that_learnt_nothing_are_exported_as_nothing(tmp_path: Path) -> None:

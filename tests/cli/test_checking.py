@@ -155,6 +155,19 @@ def test_a_record_without_its_sound_still_serves(
     assert f"The recording of a.wav {what}. What is lost may be in the last back-up of {own_surroundings}." in ended.out
 
 
+def test_a_damaged_adapter_is_found_by_the_deep_check(
+    run: Run, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    damaged = tmp_path / "adapter.npz"
+    damaged.write_bytes(b"no archive")
+    for module in ("adapter", "weights"):
+        monkeypatch.setattr(f"pipeline.hearing.{module}.ADAPTER", damaged)
+    assert "does not fit" not in run("check").out
+    ended = run("check", "--deep")
+    assert ended.code == WeightsError.exit_code
+    assert "The trade's adapter does not fit these weights: install clinchbook and its weights again." in ended.out
+
+
 def test_a_store_that_was_not_saved_lately_is_told(
     run: Run, hearer: FakeHearer, make_memo: MakeMemo, model: Path, own_surroundings: Path, tmp_path: Path
 ) -> None:

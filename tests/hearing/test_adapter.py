@@ -11,6 +11,7 @@ import pytest
 from numpy.typing import NDArray
 
 from pipeline.errors import WeightsError
+from pipeline.hearing import weights
 from pipeline.hearing.adapter import adapted, add
 from pipeline.hearing.weights import ADAPTER, weights_folder, weights_version
 
@@ -101,6 +102,13 @@ def test_the_shipped_adapter_fits_the_base_weights_and_changes_a_little_of_all_t
         assert {kept[name].dtype for name in kept.files if name.endswith(("/a", "/b"))} == {np.dtype(np.int8)}
     assert len(matrices) == 6 * 4 + 6 * 7  # of a layer that hears, of one that writes
     assert (folder / "model.bin").read_bytes() == before
+
+
+def test_a_missing_adapter_is_told_in_a_sentence(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    monkeypatch.setattr(weights, "ADAPTER", tmp_path / "adapter.npz")
+    with pytest.raises(WeightsError, match="adapter is missing: install clinchbook again"):
+        weights_version()
+    assert weights_version(adapter=False) == "base-d01c3014881c"
 
 
 def test_the_version_tells_whether_the_adapter_is_added() -> None:

@@ -19,6 +19,11 @@ def rounded(factors: Factors) -> Factors:
     return {name: (in_eight_bits(a), in_eight_bits(b)) for name, (a, b) in factors.items()}
 
 
+def at_strength(factors: Factors, strength: float) -> Factors:
+    """The factors whose product is ``strength`` times that of these."""
+    return {name: (a, np.asarray(b * np.float32(strength))) for name, (a, b) in factors.items()}
+
+
 def export(factors: Factors, out: Path) -> None:
     """Write the factors as ``pipeline.hearing.adapter.add`` reads them; the file appears only when it is whole."""
     kept: dict[str, NDArray[np.int8] | NDArray[np.float32]] = {}
