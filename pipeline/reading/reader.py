@@ -48,6 +48,7 @@ from pipeline.reading.pulled import (
 from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
+from pipeline.reading.run_on import part_horses
 from pipeline.reading.same_place import attach_same_places
 from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
@@ -132,6 +133,7 @@ class Reader:
         exact = [e for e in exact if e[0] in chosen]
         talk = Talk(tokens, list(tokens.words), mentions, self._roles_in(tokens.words, mentions))
         soften_stops(talk)
+        part_horses(talk)
         join_headings(talk)
         _mark_feet(talk)
         complete_clipped(talk, finder.meaning)

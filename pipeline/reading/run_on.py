@@ -1,0 +1,254 @@
+"""Horses told in one breath: "…, seven weeks, Ned, barefoot trim all round" has a full stop before Ned.
+
+Recognisers write a comma where a flat voice made a stop. A name opens by what stands around it, not by the mark before.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.opening import turns_on
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.reading.whose import COLOURS, KIN
+from pipeline.vocabulary import CLASS_SLOTS
+
+_TRADE = frozenset({*CLASS_SLOTS, "feet", "measures", "tester_heads", "pulse_heads", "nail_line_heads"})
+_LITTLE = frozenset({"horse_cues", "fillers", "taking_back"})
+_TURNS = frozenset(
+    {"then", "next", "now", "last", "lastly", "finally", "back", "over", "onto", "after", "second", "third", "fourth"}
+)
+_LEADS = _TURNS | {
+    *("and", "oh", "so", "is", "'s", "was", "a", "an", "the", "there", "of", "to", "on", "up", "i", "forgot", "one"),
+    *("right", "okay", "ok", "well", "also", "as", "for", "going", "moving", "that", "this", "it", "say", "meant"),
+    *("thing", "more", "his", "her", "mate", "other", "first", "out", "did", "we", "got", "had", "have", "left", "add"),
+    *("with", "put", "down"),
+    *("anyway", "old", "wee", "big", "little", "young", "good", "poor", "whereas", "but", "while", "meanwhile", "went"),
+    *("stall", "box", "pen", "number", "what", "else", "not", "least", "two", "three", "about", "hang", "wait"),
+    *("sorry", "no", "just"),
+}  # fmt: skip
+_DESCRIBING = HORSE_WORDS | COLOURS | {"the", "a", "an", "big", "little", "old", "young", "wee", "other", "one", "mate"}
+_DESCRIBING = _DESCRIBING | KIN | {"fella", "fellow", "lad", "girl", "boy", "lady"}
+_COMPARED = frozenset({"as", "like", "than", "unlike", "by", "from", "not", "near", "beside", "with", "about", "for"})
+_FOR = (["as", "for"], ["now", "for"], ["down", "for"], ["thing", "about"])
+_IT_WAS = frozenset({"it", "i", "he", "she", ",", "put"})  # "for Buck it was new shoes", "with Buck, I trimmed"
+_CUES = frozenset(
+    {"first", "next", "then", "last", "again", "too", "also", "now", "today", "finally", "after", "here", "as"}
+)
+_VERBS = frozenset(
+    {
+        "it",
+        "he",
+        "she",
+        "'s",
+        "is",
+        "was",
+        "has",
+        "had",
+        "got",
+        "gets",
+        "needs",
+        "needed",
+        "lost",
+        "threw",
+        "cast",
+        "stood",
+        "went",
+        "came",
+    }
+    | {"goes", "can", "wears", "shows", "showed", "wore", "stands", "only", "just", "i", "will", "'ll", "'d", "pulled"}
+    | {
+        "sprung",
+        "tore",
+        "trotted",
+        "jogged",
+        "walked",
+        "looks",
+        "forges",
+        "overreaches",
+        "interferes",
+        "moved",
+        "moves",
+    }
+)
+_OWNED = frozenset(
+    {
+        "owner",
+        "owners",
+        "rider",
+        "groom",
+        "trainer",
+        "stall",
+        "box",
+        "stable",
+        "paddock",
+        "field",
+        "girl",
+        "lad",
+        "lady",
+    }
+    | {"people", "saddle", "rug", "truck", "trailer", "lorry", "feed", "hay", "mum", "mother", "vet", "name"}
+)
+_MARKS = SENTENCE_ENDS | {","}
+_WEEKLY = ("week", "fortnight", "month")
+_HE = frozenset({"he", "she", "he's", "she's", "his", "her"})
+_LONGEST_LEAD = 6
+_CLAUSES_AHEAD = 3
+
+
+def part_horses(talk: Talk) -> None:
+    """Read the comma before a name that opens another horse's part as the full stop that it was."""
+    names = talk.having("horse")
+    if len({m.readings["horse"] for m in names}) > 1:
+        _Parting(talk, names).carry_out()
+
+
+class _Parting:
+    """One memo's names, and its mentions by their first token."""
+
+    def __init__(self, talk: Talk, names: Sequence[Mention]) -> None:
+        self._talk, self._words, self._names = talk, talk.words, sorted(names, key=lambda m: m.start)
+        self._named = {m.start: m for m in self._names}
+        self._starting: dict[int, list[Mention]] = {}
+        for mention in talk.mentions:
+            if not mention.dropped:
+                self._starting.setdefault(mention.start, []).append(mention)
+
+    def carry_out(self) -> None:
+        current = None
+        for name in self._names:
+            cut = self._cut(name, current)
+            if cut is not None:
+                self._words[cut] = "."
+            if cut is not None or current is None or self._heads(name):
+                current = name.readings["horse"]
+
+    def _heads(self, name: Mention) -> bool:
+        head = self._back(name.start, SENTENCE_ENDS)
+        return self._leads(head, name.start)
+
+    def _back(self, at: int, marks: frozenset[str]) -> int:
+        """The first token behind the last of the marks before the token."""
+        while at and self._words[at - 1] not in marks:
+            at -= 1
+        return at
+
+    def _ahead(self, at: int, marks: frozenset[str]) -> int:
+        """The next of the marks from the token on, or the end."""
+        while at < len(self._words) and self._words[at] not in marks:
+            at += 1
+        return at
+
+    def _cut(self, name: Mention, current: str | None) -> int | None:
+        """The comma that was a full stop before the name, None where the name opens nothing or has its stop."""
+        if current is None or name.readings["horse"] == current:
+            return None
+        head = self._back(name.start, _MARKS)
+        if not head or self._words[head - 1] != "," or not self._leads(head, name.start):
+            return None
+        comma = head - 1
+        start = self._back(comma, SENTENCE_ENDS)
+        while (before := self._back(comma, _MARKS)) > start and before < comma and self._leads(before, comma):
+            comma = before - 1
+        turned = bool(_TURNS & set(self._words[comma + 1 : name.start]))
+        if self._leads(start, comma) or self._listed(comma) or not self._told(0 if turned else start, comma):
+            return None
+        end = self._list_end(name)
+        if self._only_spoken_of(end):
+            return None
+        if self._weeks(end):
+            return comma if not self._weeks_before(comma) else None
+        if not turned and self._words[end : end + 1] != [","] and self._by_name(start, comma):
+            return None
+        return comma if self._follows(end, turned, comma + 1 < name.start) else None
+
+    def _leads(self, start: int, end: int) -> bool:
+        """Whether the tokens only lead to a name: "and then", "oh, going back to", "the other one, the bay"."""
+        words = self._words[start:end]
+        if len(words) > _LONGEST_LEAD or (words and words[-1] in _COMPARED and not self._given(start, end)):
+            return False
+        allowed = {
+            i for at in range(start, end) for m in self._starting.get(at, ()) if m.is_any(_LITTLE) for i in m.literal
+        }
+        return all(i in allowed or self._words[i] in _LEADS | _DESCRIBING | {","} for i in range(start, end))
+
+    def _given(self, start: int, end: int) -> bool:
+        """ "As for Buck", "for Buck it was new shoes", "with Buck, I trimmed the hinds": he is what is told of."""
+        words, name = self._words[start:end], self._named.get(end)
+        alone = words in (["for"], ["with"], ["about"], ["and", "for"], ["and", "with"])
+        behind = self._words[name.end : name.end + 1] if name is not None else []
+        return words[-2:] in _FOR or (alone and bool(behind) and behind[0] in _IT_WAS)
+
+    def _told(self, start: int, end: int) -> bool:
+        return any(m.is_any(_TRADE) or m.number for at in range(start, end) for m in self._starting.get(at, ()))
+
+    def _traded(self, start: int, end: int) -> bool:
+        return any(m.is_any(_TRADE) for at in range(start, end) for m in self._starting.get(at, ()))
+
+    def _listed(self, comma: int) -> bool:
+        """Whether the clause before the comma is a name and nothing else: "Tally, Buck and Sable"."""
+        before = self._named.get(self._back(comma, _MARKS))
+        return before is not None and before.end == comma
+
+    def _list_end(self, name: Mention) -> int:
+        """Behind the name, or behind the last of those joined to it: "Tally and Buck"."""
+        end = name.end
+        while self._words[end : end + 1] in (["and"], ["&"]) and end + 1 in self._named:
+            end = self._named[end + 1].end
+        return end
+
+    def _weeks(self, start: int) -> bool:
+        """Whether what follows a name is nothing but its next visit."""
+        if self._words[start : start + 1] == [","]:
+            start += 1
+        end = self._ahead(start, _MARKS)
+        return self._only_weeks(start, end)
+
+    def _only_weeks(self, start: int, end: int) -> bool:
+        told = [m for at in range(start, end) for m in self._starting.get(at, ())]
+        timed = any(m.number is not None or m.get("units") in _WEEKLY for m in told)
+        return timed and not any(m.is_any(_TRADE - {"units"}) for m in told)
+
+    def _weeks_before(self, comma: int) -> bool:
+        """Whether the clause before the comma gives weeks to a horse by name, too."""
+        start = self._back(comma, _MARKS)
+        named = any(start <= m.start < comma for m in self._names)
+        return named and self._only_weeks(start, comma)
+
+    def _by_name(self, start: int, end: int) -> bool:
+        """Whether every clause between the tokens begins with a name: "Tally's fores are a two, Buck's are a one"."""
+        begins = [start, *(i + 1 for i in range(start, end) if self._words[i] == ",")]
+        return all(at in self._named for at in begins)
+
+    def _only_spoken_of(self, end: int) -> bool:
+        """ "Buck bit me", "Buck's owner", "it's Buck that has it", "Buck's are a two": nothing that opens his part."""
+        word, behind = self._words[end : end + 1], self._words[end + 1 : end + 2]
+        if word in (["'s"], ["is"], ["was"]) and behind == ["the"] and self._ahead(end, _MARKS) == end + 3:
+            return True  # "condition five, no, six, Tally's the five"
+        if word in (["'s"], ["'"]):
+            return bool(behind) and behind[0] in _OWNED | {"are", "were"}
+        return word == ["that"] or turns_on(self._talk, end)
+
+    def _follows(self, at: int, turned: bool, led: bool) -> bool:
+        """Whether what stands behind the name tells of that horse."""
+        words = self._words
+        word = words[at] if at < len(words) else "."
+        if any(m.is_any(_TRADE) for m in self._starting.get(at, ())) or word in _CUES:
+            return True
+        if word in SENTENCE_ENDS:
+            return led
+        verb = word in _VERBS or self._talk.roles[at] in ("past", "present", "action")
+        if word != "," and not verb:
+            return False
+        if turned:
+            return True
+        end = at + (word == ",")
+        for _ in range(_CLAUSES_AHEAD):
+            start, end = end, self._ahead(end + 1, _MARKS)
+            if self._traded(start, end):
+                return True
+            if end >= len(words) or words[end] in SENTENCE_ENDS:
+                return False
+        return False
