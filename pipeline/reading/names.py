@@ -8,6 +8,7 @@ from pipeline.reading.name_words import ANIMALS, NEVER_NAMES
 from pipeline.reading.named_late import named_late
 from pipeline.reading.nameless import nameless
 from pipeline.reading.roster_names import NamedHorse, NameSpan
+from pipeline.reading.run_on import SMALL_LIKENESS, small_opening
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.unlisted import UnlistedNames
 from pipeline.reading.whose import at_place, by_colour, by_kin, by_owner
@@ -205,9 +206,12 @@ class NameFinder(UnlistedNames):
         taken.update(i for s, e, _ in self._exact for i in range(s, e))
         tokens = self._talk.tokens
         for start, large in enumerate(tokens.large):
-            if not large or start in taken or tokens.lowers[start] in NEVER_NAMES or not self._unknown(start):
+            if start in taken or tokens.lowers[start] in NEVER_NAMES or not self._unknown(start):
                 continue
             if tokens.little[start]:
+                continue
+            if not large:
+                self._alike_in_small(start, taken)
                 continue
             for end in (start + 2, start + 1):
                 if end > len(tokens) or taken.intersection(range(start, end)) or not self._follows_like_name(end):
@@ -225,6 +229,18 @@ class NameFinder(UnlistedNames):
                 break
         self._sound_alike_again(taken)
         self.found.spans.sort(key=lambda s: s.start)
+
+    def _alike_in_small(self, start: int, taken: set[int]) -> None:
+        """ "…, meddler's mud fever has gone": a name misspelled in small letters, only where a part opens."""
+        tokens = self._talk.tokens
+        if not self._cased or not small_opening(self._talk, start) or tokens.lowers[start] in self._common:
+            return
+        best = self._best(self._text(start, start + 1))
+        if best is not None and best[1] >= SMALL_LIKENESS:
+            text = self._text(start, start + 1)
+            named = NamedHorse(best[0].name, HorseMatch.KNOWN, text, best[1], (start, start + 1), best[0].place)
+            self.found.spans.append(NameSpan(start, start + 1, self.found.index_of(named)))
+            taken.add(start)
 
     def _sound_alike_again(self, taken: set[int]) -> None:
         """ "Neeve, heat in the near fore. … Neeve six weeks.": said again where a name need not be expected."""

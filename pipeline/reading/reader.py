@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 
 from pipeline.reading.assertions import assert_all
@@ -76,7 +76,7 @@ from pipeline.record import (
     Transcript,
     Visit,
 )
-from pipeline.vocabulary import Vocabulary
+from pipeline.vocabulary import CLASS_SLOTS, Vocabulary
 
 _SEVERAL = 2
 _FAR = 25  # tokens from a fact at which its words are quoted no more
@@ -88,7 +88,8 @@ class Reader:
     def __init__(self, vocabulary: Vocabulary) -> None:
         self._roles = vocabulary.spoken("clause_words")
         self._vocabulary = vocabulary
-        self._common = common_words(vocabulary)
+        self._common = common_words(vocabulary, vocabulary.classes)
+        self._of_feet = common_words(vocabulary, {*CLASS_SLOTS, "feet", "zones", "measures"} & set(vocabulary.classes))
         self._finders: dict[bool, MentionFinder] = {}
 
     def read(self, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]:
@@ -126,14 +127,14 @@ class Reader:
         Without ``day`` no day of the calendar is resolved.
         """
         tokens = tokenize(transcript.text)
-        exact = roster_spans(tokens, roster)
         finder = self._finder(transcript.heard)
+        exact = roster_spans(tokens, roster, self._of_feet)
         mentions = finder.find(tokens, name_mentions(exact))
         chosen = {m.start for m in mentions if "horse" in m.readings}
         exact = [e for e in exact if e[0] in chosen]
         talk = Talk(tokens, list(tokens.words), mentions, self._roles_in(tokens.words, mentions))
         soften_stops(talk)
-        part_horses(talk)
+        part_horses(talk, roster)
         join_headings(talk)
         _mark_feet(talk)
         complete_clipped(talk, finder.meaning)
@@ -279,7 +280,7 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     )
 
 
-def common_words(vocabulary: Vocabulary) -> frozenset[str]:
-    """Every word of the vocabulary's phrases: at the head of a sentence none of them is an unknown name."""
-    forms = (form for name in vocabulary.classes for form in vocabulary.spoken(name))
+def common_words(vocabulary: Vocabulary, classes: Iterable[str]) -> frozenset[str]:
+    """Every word of these classes' phrases: of all of them, none is an unknown name at the head of a sentence."""
+    forms = (form for name in classes for form in vocabulary.spoken(name))
     return frozenset(word for form in forms for word in form.split())

@@ -8,11 +8,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.name_base import KNOWN_LIKENESS
+from pipeline.reading.name_words import HORSE_WORDS, NEVER_NAMES
 from pipeline.reading.opening import turns_on
+from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
+from pipeline.reading.together import group_at
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.whose import COLOURS, KIN
+from pipeline.record import RosterHorse
 from pipeline.vocabulary import CLASS_SLOTS
 
 _TRADE = frozenset({*CLASS_SLOTS, "feet", "measures", "tester_heads", "pulse_heads", "nail_line_heads"})
@@ -35,99 +39,113 @@ _COMPARED = frozenset({"as", "like", "than", "unlike", "by", "from", "not", "nea
 _FOR = (["as", "for"], ["now", "for"], ["down", "for"], ["thing", "about"])
 _IT_WAS = frozenset({"it", "i", "he", "she", ",", "put"})  # "for Buck it was new shoes", "with Buck, I trimmed"
 _CUES = frozenset(
-    {"first", "next", "then", "last", "again", "too", "also", "now", "today", "finally", "after", "here", "as"}
+    ["first", "next", "then", "last", "again", "too", "also", "now", "today", "finally", "after", "here", "as", "so"]
 )
-_VERBS = frozenset(
-    {
-        "it",
-        "he",
-        "she",
-        "'s",
-        "is",
-        "was",
-        "has",
-        "had",
-        "got",
-        "gets",
-        "needs",
-        "needed",
-        "lost",
-        "threw",
-        "cast",
-        "stood",
-        "went",
-        "came",
-    }
-    | {"goes", "can", "wears", "shows", "showed", "wore", "stands", "only", "just", "i", "will", "'ll", "'d", "pulled"}
-    | {
-        "sprung",
-        "tore",
-        "trotted",
-        "jogged",
-        "walked",
-        "looks",
-        "forges",
-        "overreaches",
-        "interferes",
-        "moved",
-        "moves",
-    }
-)
-_OWNED = frozenset(
-    {
-        "owner",
-        "owners",
-        "rider",
-        "groom",
-        "trainer",
-        "stall",
-        "box",
-        "stable",
-        "paddock",
-        "field",
-        "girl",
-        "lad",
-        "lady",
-    }
-    | {"people", "saddle", "rug", "truck", "trailer", "lorry", "feed", "hay", "mum", "mother", "vet", "name"}
-)
+_VERBS = frozenset([
+    "it", "he", "she", "i", "'s", "is", "was", "has", "had", "got", "gets", "needs", "needed", "lost", "threw", "cast",
+    "stood", "went", "came", "goes", "can", "wears", "wore", "shows", "showed", "stands", "only", "just", "will", "'ll",
+    "'d", "pulled", "sprung", "tore", "trotted", "jogged", "walked", "looks", "forges", "overreaches", "interferes",
+    "moved", "moves",
+])  # fmt: skip
+_ARTICLES = frozenset({"the", "a", "an", "for"})  # "then Buck the bay", "back to Buck a second"
+_OWNED = frozenset([
+    "owner", "owners", "rider", "groom", "trainer", "stall", "box", "stable", "paddock", "field", "girl", "lad", "lady",
+    "people", "saddle", "rug", "truck", "trailer", "lorry", "feed", "hay", "mum", "mother", "vet", "name",
+])  # fmt: skip
+_TAKEN_BACK = frozenset({"no", "nah", "sorry", "meant", "actually"})  # "eight weeks, no, Buck can go ten"
+_POINTING = (["that", "'s"], ["that", "was"], ["it", "'s"], ["it", "was"])  # "both reset, that's Tally and Buck."
+_SMALL_FOLLOWERS = frozenset({"'s", "first", "next", "again", "then", "is", "was", "has", "had", "in", "lost", "got"})
+SMALL_LIKENESS = 0.88
+_LONG = 5  # letters of a name that may stand in small ones
 _MARKS = SENTENCE_ENDS | {","}
 _WEEKLY = ("week", "fortnight", "month")
-_HE = frozenset({"he", "she", "he's", "she's", "his", "her"})
 _LONGEST_LEAD = 6
 _CLAUSES_AHEAD = 3
 
 
-def part_horses(talk: Talk) -> None:
+def part_horses(talk: Talk, roster: Sequence[RosterHorse]) -> None:
     """Read the comma before a name that opens another horse's part as the full stop that it was."""
-    names = talk.having("horse")
-    if len({m.readings["horse"] for m in names}) > 1:
-        _Parting(talk, names).carry_out()
+    parting = _Parting(talk, roster)
+    if parting.several():
+        parting.carry_out()
+
+
+def small_opening(talk: Talk, at: int) -> bool:
+    """Whether a word in small letters stands where a horse's part opens: "…, goana is dead lame"."""
+    before = talk.words[at - 1] if at else "."
+    if before in _TURNS and at > 1:
+        before = talk.words[at - 2]
+    behind = talk.words[at + 1] if at + 1 < len(talk.words) else "."
+    return len(talk.words[at]) >= _LONG and before in _MARKS and behind in _SMALL_FOLLOWERS
 
 
 class _Parting:
     """One memo's names, and its mentions by their first token."""
 
-    def __init__(self, talk: Talk, names: Sequence[Mention]) -> None:
-        self._talk, self._words, self._names = talk, talk.words, sorted(names, key=lambda m: m.start)
-        self._named = {m.start: m for m in self._names}
+    def __init__(self, talk: Talk, roster: Sequence[RosterHorse]) -> None:
+        self._talk, self._words, self._named = talk, talk.words, {m.start: m for m in talk.having("horse")}
         self._starting: dict[int, list[Mention]] = {}
         for mention in talk.mentions:
             if not mention.dropped:
                 self._starting.setdefault(mention.start, []).append(mention)
+        self._names = sorted([*self._named.values(), *self._guessed(roster)], key=lambda m: m.start)
+        self._named = {m.start: m for m in self._names}
+
+    def several(self) -> bool:
+        """Whether more than one horse is named."""
+        return len({m.readings["horse"] for m in self._names}) > 1
+
+    def _guessed(self, roster: Sequence[RosterHorse]) -> list[Mention]:
+        """Words behind a comma that sound like a name of the roster, or that a turn of the talk leads to."""
+        tokens, found = self._talk.tokens, []
+        claimed = {i for m in self._talk.mentions if not m.dropped for i in m.literal}
+        for at, large in enumerate(tokens.large):
+            if tokens.little[at] or at in claimed or tokens.marks[at] or tokens.lowers[at] in NEVER_NAMES:
+                continue
+            head = self._back(at, _MARKS) if large or small_opening(self._talk, at) else 0
+            if not head or self._words[head - 1] != "," or not self._leads(head, at):
+                continue
+            best = max((likeness(tokens.texts[at], h.name) for h in roster), default=0.0)
+            turned = large and bool(_TURNS & set(self._words[head:at]))
+            if turned or best >= (KNOWN_LIKENESS if large else SMALL_LIKENESS):
+                name = max((h.name for h in roster), key=lambda n: likeness(tokens.texts[at], n), default="")
+                horse = name if best >= KNOWN_LIKENESS else tokens.lowers[at]
+                found.append(Mention(at, at + 1, (at,), {"horse": horse}))
+        return found
 
     def carry_out(self) -> None:
-        current = None
+        """Put a full stop for every comma before a name that opens, in the order of the names."""
+        current, last = "", ""
         for name in self._names:
-            cut = self._cut(name, current)
+            horse = name.readings["horse"]
+            cut = None if horse == current == last else self._cut(name)
             if cut is not None:
                 self._words[cut] = "."
-            if cut is not None or current is None or self._heads(name):
-                current = name.readings["horse"]
+            if cut is not None or not current or self._heads(name):
+                current = horse
+            last = horse
+        for comma in [i for i, word in enumerate(self._words) if word == ","]:
+            if self._all_back(comma):
+                self._words[comma] = "."
+
+    def _all_back(self, comma: int) -> bool:
+        """ "…, hinds trimmed, all back in seven weeks": weeks of all the horses stand for themselves."""
+        start = self._back(comma, SENTENCE_ENDS)
+        end = self._ahead(comma + 1, _MARKS)
+        grouped = group_at(self._talk, comma + 1)
+        return bool(grouped) and self._traded(start, comma) and self._weekly(comma + 1 + grouped, end)
+
+    def _weekly(self, start: int, end: int) -> bool:
+        """Whether the tokens count weeks and say nothing else of the trade."""
+        told = [m for at in range(start, end) for m in self._starting.get(at, ())]
+        other = [m for m in told if m.is_any(_TRADE) and m.get("measures") != "weeks"]
+        return any(m.get("units") in _WEEKLY for m in told) and not other
 
     def _heads(self, name: Mention) -> bool:
+        """Whether the name opens as it stands: at the head of a sentence or of a clause."""
+        begins = self._words[name.start - 1 : name.start] == [","] and not self._listed(name.start - 1)
         head = self._back(name.start, SENTENCE_ENDS)
-        return self._leads(head, name.start)
+        return (begins or self._leads(head, name.start)) and not self._only_spoken_of(name.end)
 
     def _back(self, at: int, marks: frozenset[str]) -> int:
         """The first token behind the last of the marks before the token."""
@@ -141,10 +159,8 @@ class _Parting:
             at += 1
         return at
 
-    def _cut(self, name: Mention, current: str | None) -> int | None:
+    def _cut(self, name: Mention) -> int | None:
         """The comma that was a full stop before the name, None where the name opens nothing or has its stop."""
-        if current is None or name.readings["horse"] == current:
-            return None
         head = self._back(name.start, _MARKS)
         if not head or self._words[head - 1] != "," or not self._leads(head, name.start):
             return None
@@ -152,14 +168,18 @@ class _Parting:
         start = self._back(comma, SENTENCE_ENDS)
         while (before := self._back(comma, _MARKS)) > start and before < comma and self._leads(before, comma):
             comma = before - 1
-        turned = bool(_TURNS & set(self._words[comma + 1 : name.start]))
+        lead = self._words[comma + 1 : name.start]
+        turned = bool(_TURNS & set(lead))
         if self._leads(start, comma) or self._listed(comma) or not self._told(0 if turned else start, comma):
             return None
         end = self._list_end(name)
-        if self._only_spoken_of(end):
+        closed = self._ahead(end, _MARKS) == end and self._words[end : end + 1] != [","]
+        if self._only_spoken_of(end) or (_TAKEN_BACK & set(lead) and not turned):
+            return None
+        if lead[-2:] in _POINTING and closed:
             return None
         if self._weeks(end):
-            return comma if not self._weeks_before(comma) else None
+            return comma if not (self._weeks_before(comma) or self._measure(comma)) else None
         if not turned and self._words[end : end + 1] != [","] and self._by_name(start, comma):
             return None
         return comma if self._follows(end, turned, comma + 1 < name.start) else None
@@ -228,8 +248,13 @@ class _Parting:
         if word in (["'s"], ["is"], ["was"]) and behind == ["the"] and self._ahead(end, _MARKS) == end + 3:
             return True  # "condition five, no, six, Tally's the five"
         if word in (["'s"], ["'"]):
-            return bool(behind) and behind[0] in _OWNED | {"are", "were"}
+            return not behind or behind[0] in _OWNED | _MARKS | {"are", "were"}  # "no, sorry, that's Tally's, …"
         return word == ["that"] or turns_on(self._talk, end)
+
+    def _measure(self, comma: int) -> bool:
+        """ "Condition, Tally six, Buck four": whether a measure alone stands before the comma, for all that follow."""
+        start = self._back(comma, _MARKS)
+        return any(m.get("measures") and m.end == comma for m in self._starting.get(start, ()))
 
     def _follows(self, at: int, turned: bool, led: bool) -> bool:
         """Whether what stands behind the name tells of that horse."""
@@ -239,6 +264,8 @@ class _Parting:
             return True
         if word in SENTENCE_ENDS:
             return led
+        if turned and word in _ARTICLES:
+            return True
         verb = word in _VERBS or self._talk.roles[at] in ("past", "present", "action")
         if word != "," and not verb:
             return False

@@ -61,3 +61,68 @@ def test_back_to_a_horse_behind_a_comma(read: Read, form: str) -> None:
         *{("Buck", foot, "new_shoe") for foot in ("LF", "RF")},
         *{("Tally", foot, "trim") for foot in ("LH", "RH")},
     }
+
+
+NOT_AS_SPELLED = [
+    ("tally's next. New shoes in front.", "Tally"),
+    ("tally's got new shoes in front.", "Tally"),
+    ("tally first. New shoes in front.", "Tally"),
+    ("tally again, new shoes in front.", "Tally"),
+    ("tally's the cob, new shoes in front.", "Tally"),
+    ("wombet's next. New shoes in front.", "Wombat"),
+    ("wombet is in new shoes in front.", "Wombat"),
+    ("then Wombet, new shoes in front.", "Wombat"),
+    ("then Wombet. New shoes in front.", "Wombat"),
+    ("Wombet had new shoes in front.", "Wombat"),
+    ("okay, now Wombet, new shoes in front.", "Wombat"),
+    ("dervla was next. New shoes in front.", "Dearbhla"),
+    ("then Dervla, new shoes in front.", "Dearbhla"),
+]
+
+
+@pytest.mark.parametrize(("form", "name"), NOT_AS_SPELLED)
+def test_a_name_misspelled_or_in_small_letters(read: Read, form: str, name: str) -> None:
+    visits = read("Buck. Thrush in the left hind, " + form, "Buck", "Tally", "Wombat", "Dearbhla")
+    assert {(v.horse, f.foot, str(f.value)) for v in visits for f in v.facts} == {
+        ("Buck", "LH", "thrush"),
+        *{(name, foot, "new_shoe") for foot in ("LF", "RF")},
+    }
+
+
+# Words of the trade in small letters are no horses, though the roster has horses of that name.
+WORDS = [
+    ("heel's underrun, new shoes in front.", ("LH", "underrun_heels")),
+    ("corn's at the heel, new shoes in front.", ("LH", "corn")),
+    ("wedge again, new shoes in front.", ("LH", "wedge")),
+]
+
+
+@pytest.mark.parametrize(("form", "fact"), WORDS)
+def test_a_word_of_the_trade_in_small_letters_is_no_name(read: Read, form: str, fact: tuple[str, str]) -> None:
+    visits = read("Buck. Thrush in the left hind, " + form, "Buck", "Heel", "Corn", "Wedge")
+    assert {(v.horse, f.foot, str(f.value)) for v in visits for f in v.facts} == {
+        ("Buck", "LH", "thrush"),
+        ("Buck", *fact),
+        *{("Buck", foot, "new_shoe") for foot in ("LF", "RF")},
+    }
+
+
+WEEKS = [
+    ("Tally. Trimmed all round, Tally in six, Buck in eight weeks.", {("Tally", 6), ("Buck", 8)}),
+    ("Tally. Trimmed all round, Tally six weeks, Buck eight.", {("Tally", 6), ("Buck", 8)}),
+    ("Tally. Trimmed all round, six weeks for Tally, Buck in eight.", {("Tally", 6), ("Buck", 8)}),
+    ("Tally. Trimmed all round, both in six weeks.", {("Tally", 6), ("Buck", 6)}),
+    ("Tally. Trimmed all round, six weeks for the pair.", {("Tally", 6), ("Buck", 6)}),
+    ("Tally. Trimmed all round, eight weeks for the two of them.", {("Tally", 8), ("Buck", 8)}),
+    ("Tally. Trimmed all round, all back in seven weeks.", {("Tally", 7), ("Buck", 7)}),
+]
+
+
+@pytest.mark.parametrize(("form", "weeks"), WEEKS)
+def test_the_weeks_of_several_behind_a_comma(read: Read, form: str, weeks: set[tuple[str, int]]) -> None:
+    visits = read("Buck. Thrush in the left hind. " + form, "Buck", "Tally")
+    assert {(v.horse, f.foot, f.slot, f.value) for v in visits for f in v.facts} == {
+        ("Buck", "LH", "finding", "thrush"),
+        *{("Tally", foot, "work", "trim") for foot in ("LF", "RF", "LH", "RH")},
+        *{(horse, None, "next_visit_weeks", float(count)) for horse, count in weeks},
+    }
