@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from pipeline.reading.clauses import MARKS, TRADE, WEEKLY, Clauses
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_base import KNOWN_LIKENESS
 from pipeline.reading.name_words import HORSE_WORDS, NEVER_NAMES
@@ -17,9 +18,7 @@ from pipeline.reading.together import group_at
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.whose import COLOURS, KIN
 from pipeline.record import RosterHorse
-from pipeline.vocabulary import CLASS_SLOTS
 
-_TRADE = frozenset({*CLASS_SLOTS, "feet", "measures", "tester_heads", "pulse_heads", "nail_line_heads"})
 _LITTLE = frozenset({"horse_cues", "fillers", "taking_back"})
 _TURNS = frozenset(
     {"then", "next", "now", "last", "lastly", "finally", "back", "over", "onto", "after", "second", "third", "fourth"}
@@ -57,17 +56,14 @@ _POINTING = (["that", "'s"], ["that", "was"], ["it", "'s"], ["it", "was"])  # "b
 _SMALL_FOLLOWERS = frozenset({"'s", "first", "next", "again", "then", "is", "was", "has", "had", "in", "lost", "got"})
 SMALL_LIKENESS = 0.88
 _LONG = 5  # letters of a name that may stand in small ones
-_MARKS = SENTENCE_ENDS | {","}
-_WEEKLY = ("week", "fortnight", "month")
 _LONGEST_LEAD = 6
 _CLAUSES_AHEAD = 3
 
 
 def part_horses(talk: Talk, roster: Sequence[RosterHorse]) -> None:
     """Read the comma before a name that opens another horse's part as the full stop that it was."""
-    parting = _Parting(talk, roster)
-    if parting.several():
-        parting.carry_out()
+    if "," in talk.words:
+        _Parting(talk, roster).carry_out()
 
 
 def small_opening(talk: Talk, at: int) -> bool:
@@ -76,37 +72,30 @@ def small_opening(talk: Talk, at: int) -> bool:
     if before in _TURNS and at > 1:
         before = talk.words[at - 2]
     behind = talk.words[at + 1] if at + 1 < len(talk.words) else "."
-    return len(talk.words[at]) >= _LONG and before in _MARKS and behind in _SMALL_FOLLOWERS
+    return len(talk.words[at]) >= _LONG and before in MARKS and behind in _SMALL_FOLLOWERS
 
 
-class _Parting:
+class _Parting(Clauses):
     """One memo's names, and its mentions by their first token."""
 
     def __init__(self, talk: Talk, roster: Sequence[RosterHorse]) -> None:
-        self._talk, self._words, self._named = talk, talk.words, {m.start: m for m in talk.having("horse")}
-        self._starting: dict[int, list[Mention]] = {}
-        for mention in talk.mentions:
-            if not mention.dropped:
-                self._starting.setdefault(mention.start, []).append(mention)
+        super().__init__(talk)
+        self._named = {m.start: m for m in talk.having("horse")}
         self._names = sorted([*self._named.values(), *self._guessed(roster)], key=lambda m: m.start)
         self._named = {m.start: m for m in self._names}
 
-    def several(self) -> bool:
-        """Whether more than one horse is named."""
-        return len({m.readings["horse"] for m in self._names}) > 1
-
     def _guessed(self, roster: Sequence[RosterHorse]) -> list[Mention]:
         """Words behind a comma that sound like a name of the roster, or that a turn of the talk leads to."""
-        tokens, found = self._talk.tokens, []
-        claimed = {i for m in self._talk.mentions if not m.dropped for i in m.literal}
+        tokens, found = self.talk.tokens, []
+        claimed = {i for m in self.talk.mentions if not m.dropped for i in m.literal}
         for at, large in enumerate(tokens.large):
             if tokens.little[at] or at in claimed or tokens.marks[at] or tokens.lowers[at] in NEVER_NAMES:
                 continue
-            head = self._back(at, _MARKS) if large or small_opening(self._talk, at) else 0
-            if not head or self._words[head - 1] != "," or not self._leads(head, at):
+            head = self.back(at, MARKS) if large or small_opening(self.talk, at) else 0
+            if not head or self.words[head - 1] != "," or not self._leads(head, at):
                 continue
             best = max((likeness(tokens.texts[at], h.name) for h in roster), default=0.0)
-            turned = large and bool(_TURNS & set(self._words[head:at]))
+            turned = large and bool(_TURNS & set(self.words[head:at]))
             if turned or best >= (KNOWN_LIKENESS if large else SMALL_LIKENESS):
                 name = max((h.name for h in roster), key=lambda n: likeness(tokens.texts[at], n), default="")
                 horse = name if best >= KNOWN_LIKENESS else tokens.lowers[at]
@@ -120,161 +109,138 @@ class _Parting:
             horse = name.readings["horse"]
             cut = None if horse == current == last else self._cut(name)
             if cut is not None:
-                self._words[cut] = "."
+                self.words[cut] = "."
             if cut is not None or not current or self._heads(name):
                 current = horse
             last = horse
-        for comma in [i for i, word in enumerate(self._words) if word == ","]:
+        for comma in [i for i, word in enumerate(self.words) if word == ","]:
             if self._all_back(comma):
-                self._words[comma] = "."
+                self.words[comma] = "."
 
     def _all_back(self, comma: int) -> bool:
         """ "…, hinds trimmed, all back in seven weeks": weeks of all the horses stand for themselves."""
-        start = self._back(comma, SENTENCE_ENDS)
-        end = self._ahead(comma + 1, _MARKS)
-        grouped = group_at(self._talk, comma + 1)
-        return bool(grouped) and self._traded(start, comma) and self._weekly(comma + 1 + grouped, end)
-
-    def _weekly(self, start: int, end: int) -> bool:
-        """Whether the tokens count weeks and say nothing else of the trade."""
-        told = [m for at in range(start, end) for m in self._starting.get(at, ())]
-        other = [m for m in told if m.is_any(_TRADE) and m.get("measures") != "weeks"]
-        return any(m.get("units") in _WEEKLY for m in told) and not other
+        start = self.back(comma, SENTENCE_ENDS)
+        end = self.ahead(comma + 1, MARKS)
+        grouped = group_at(self.talk, comma + 1)
+        return bool(grouped) and self.traded(start, comma) and self.weekly(comma + 1 + grouped, end)
 
     def _heads(self, name: Mention) -> bool:
         """Whether the name opens as it stands: at the head of a sentence or of a clause."""
-        begins = self._words[name.start - 1 : name.start] == [","] and not self._listed(name.start - 1)
-        head = self._back(name.start, SENTENCE_ENDS)
+        begins = self.words[name.start - 1 : name.start] == [","] and not self._listed(name.start - 1)
+        head = self.back(name.start, SENTENCE_ENDS)
         return (begins or self._leads(head, name.start)) and not self._only_spoken_of(name.end)
-
-    def _back(self, at: int, marks: frozenset[str]) -> int:
-        """The first token behind the last of the marks before the token."""
-        while at and self._words[at - 1] not in marks:
-            at -= 1
-        return at
-
-    def _ahead(self, at: int, marks: frozenset[str]) -> int:
-        """The next of the marks from the token on, or the end."""
-        while at < len(self._words) and self._words[at] not in marks:
-            at += 1
-        return at
 
     def _cut(self, name: Mention) -> int | None:
         """The comma that was a full stop before the name, None where the name opens nothing or has its stop."""
-        head = self._back(name.start, _MARKS)
-        if not head or self._words[head - 1] != "," or not self._leads(head, name.start):
+        head = self.back(name.start, MARKS)
+        if not head or self.words[head - 1] != "," or not self._leads(head, name.start):
             return None
         comma = head - 1
-        start = self._back(comma, SENTENCE_ENDS)
-        while (before := self._back(comma, _MARKS)) > start and before < comma and self._leads(before, comma):
+        start = self.back(comma, SENTENCE_ENDS)
+        while (before := self.back(comma, MARKS)) > start and before < comma and self._leads(before, comma):
             comma = before - 1
-        lead = self._words[comma + 1 : name.start]
+        lead = self.words[comma + 1 : name.start]
         turned = bool(_TURNS & set(lead))
-        if self._leads(start, comma) or self._listed(comma) or not self._told(0 if turned else start, comma):
+        if self._leads(start, comma) or self._listed(comma) or not self.told(0 if turned else start, comma):
             return None
         end = self._list_end(name)
-        closed = self._ahead(end, _MARKS) == end and self._words[end : end + 1] != [","]
+        closed = self.ahead(end, MARKS) == end and self.words[end : end + 1] != [","]
         if self._only_spoken_of(end) or (_TAKEN_BACK & set(lead) and not turned):
             return None
         if lead[-2:] in _POINTING and closed:
             return None
         if self._weeks(end):
             return comma if not (self._weeks_before(comma) or self._measure(comma)) else None
-        if not turned and self._words[end : end + 1] != [","] and self._by_name(start, comma):
+        if not turned and self.words[end : end + 1] != [","] and self._by_name(start, comma):
             return None
         return comma if self._follows(end, turned, comma + 1 < name.start) else None
 
     def _leads(self, start: int, end: int) -> bool:
         """Whether the tokens only lead to a name: "and then", "oh, going back to", "the other one, the bay"."""
-        words = self._words[start:end]
-        if len(words) > _LONGEST_LEAD or (words and words[-1] in _COMPARED and not self._given(start, end)):
+        words = self.words[start:end]
+        little = [m for at in range(start, end) for m in self.starting.get(at, ()) if m.is_any(_LITTLE)]
+        allowed = {i for m in little for i in m.literal}
+        phrased = any(m.end == end and m.end - m.start > 1 for m in little)  # "sticking with Buck"
+        compared = bool(words) and words[-1] in _COMPARED and not phrased and not self._given(start, end)
+        if len(words) > _LONGEST_LEAD or compared:
             return False
-        allowed = {
-            i for at in range(start, end) for m in self._starting.get(at, ()) if m.is_any(_LITTLE) for i in m.literal
-        }
-        return all(i in allowed or self._words[i] in _LEADS | _DESCRIBING | {","} for i in range(start, end))
+        return all(i in allowed or self.words[i] in _LEADS | _DESCRIBING | {","} for i in range(start, end))
 
     def _given(self, start: int, end: int) -> bool:
         """ "As for Buck", "for Buck it was new shoes", "with Buck, I trimmed the hinds": he is what is told of."""
-        words, name = self._words[start:end], self._named.get(end)
+        words, name = self.words[start:end], self._named.get(end)
         alone = words in (["for"], ["with"], ["about"], ["and", "for"], ["and", "with"])
-        behind = self._words[name.end : name.end + 1] if name is not None else []
+        behind = self.words[name.end : name.end + 1] if name is not None else []
         return words[-2:] in _FOR or (alone and bool(behind) and behind[0] in _IT_WAS)
-
-    def _told(self, start: int, end: int) -> bool:
-        return any(m.is_any(_TRADE) or m.number for at in range(start, end) for m in self._starting.get(at, ()))
-
-    def _traded(self, start: int, end: int) -> bool:
-        return any(m.is_any(_TRADE) for at in range(start, end) for m in self._starting.get(at, ()))
 
     def _listed(self, comma: int) -> bool:
         """Whether the clause before the comma is a name and nothing else: "Tally, Buck and Sable"."""
-        before = self._named.get(self._back(comma, _MARKS))
+        before = self._named.get(self.back(comma, MARKS))
         return before is not None and before.end == comma
 
     def _list_end(self, name: Mention) -> int:
         """Behind the name, or behind the last of those joined to it: "Tally and Buck"."""
         end = name.end
-        while self._words[end : end + 1] in (["and"], ["&"]) and end + 1 in self._named:
+        while self.words[end : end + 1] in (["and"], ["&"]) and end + 1 in self._named:
             end = self._named[end + 1].end
         return end
 
     def _weeks(self, start: int) -> bool:
         """Whether what follows a name is nothing but its next visit."""
-        if self._words[start : start + 1] == [","]:
+        if self.words[start : start + 1] == [","]:
             start += 1
-        end = self._ahead(start, _MARKS)
+        end = self.ahead(start, MARKS)
         return self._only_weeks(start, end)
 
     def _only_weeks(self, start: int, end: int) -> bool:
-        told = [m for at in range(start, end) for m in self._starting.get(at, ())]
-        timed = any(m.number is not None or m.get("units") in _WEEKLY for m in told)
-        return timed and not any(m.is_any(_TRADE - {"units"}) for m in told)
+        told = [m for at in range(start, end) for m in self.starting.get(at, ())]
+        timed = any(m.number is not None or m.get("units") in WEEKLY for m in told)
+        return timed and not any(m.is_any(TRADE - {"units"}) for m in told)
 
     def _weeks_before(self, comma: int) -> bool:
         """Whether the clause before the comma gives weeks to a horse by name, too."""
-        start = self._back(comma, _MARKS)
+        start = self.back(comma, MARKS)
         named = any(start <= m.start < comma for m in self._names)
         return named and self._only_weeks(start, comma)
 
     def _by_name(self, start: int, end: int) -> bool:
         """Whether every clause between the tokens begins with a name: "Tally's fores are a two, Buck's are a one"."""
-        begins = [start, *(i + 1 for i in range(start, end) if self._words[i] == ",")]
+        begins = [start, *(i + 1 for i in range(start, end) if self.words[i] == ",")]
         return all(at in self._named for at in begins)
 
     def _only_spoken_of(self, end: int) -> bool:
         """ "Buck bit me", "Buck's owner", "it's Buck that has it", "Buck's are a two": nothing that opens his part."""
-        word, behind = self._words[end : end + 1], self._words[end + 1 : end + 2]
-        if word in (["'s"], ["is"], ["was"]) and behind == ["the"] and self._ahead(end, _MARKS) == end + 3:
+        word, behind = self.words[end : end + 1], self.words[end + 1 : end + 2]
+        if word in (["'s"], ["is"], ["was"]) and behind == ["the"] and self.ahead(end, MARKS) == end + 3:
             return True  # "condition five, no, six, Tally's the five"
         if word in (["'s"], ["'"]):
-            return not behind or behind[0] in _OWNED | _MARKS | {"are", "were"}  # "no, sorry, that's Tally's, …"
-        return word == ["that"] or turns_on(self._talk, end)
+            return not behind or behind[0] in _OWNED | MARKS | {"are", "were"}  # "no, sorry, that's Tally's, …"
+        return word == ["that"] or turns_on(self.talk, end)
 
     def _measure(self, comma: int) -> bool:
         """ "Condition, Tally six, Buck four": whether a measure alone stands before the comma, for all that follow."""
-        start = self._back(comma, _MARKS)
-        return any(m.get("measures") and m.end == comma for m in self._starting.get(start, ()))
+        start = self.back(comma, MARKS)
+        return any(m.get("measures") and m.end == comma for m in self.starting.get(start, ()))
 
     def _follows(self, at: int, turned: bool, led: bool) -> bool:
         """Whether what stands behind the name tells of that horse."""
-        words = self._words
+        words = self.words
         word = words[at] if at < len(words) else "."
-        if any(m.is_any(_TRADE) for m in self._starting.get(at, ())) or word in _CUES:
+        if any(m.is_any(TRADE) for m in self.starting.get(at, ())) or word in _CUES:
             return True
         if word in SENTENCE_ENDS:
             return led
         if turned and word in _ARTICLES:
             return True
-        verb = word in _VERBS or self._talk.roles[at] in ("past", "present", "action")
+        verb = word in _VERBS or self.talk.roles[at] in ("past", "present", "action")
         if word != "," and not verb:
             return False
         if turned:
             return True
         end = at + (word == ",")
         for _ in range(_CLAUSES_AHEAD):
-            start, end = end, self._ahead(end + 1, _MARKS)
-            if self._traded(start, end):
+            start, end = end, self.ahead(end + 1, MARKS)
+            if self.traded(start, end):
                 return True
             if end >= len(words) or words[end] in SENTENCE_ENDS:
                 return False
