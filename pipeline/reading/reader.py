@@ -61,6 +61,7 @@ from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
 from pipeline.reading.treated import treat_what_is_there
 from pipeline.reading.turned_round import turn_round
+from pipeline.reading.turned_to import part_turns
 from pipeline.reading.unnamed_weeks import deal_unnamed_weeks
 from pipeline.reading.vet import draft_vet
 from pipeline.reading.vet_heading import draft_vet_answered
@@ -134,6 +135,7 @@ class Reader:
         exact = [e for e in exact if e[0] in chosen]
         talk = Talk(tokens, list(tokens.words), mentions, self._roles_in(tokens.words, mentions))
         soften_stops(talk)
+        part_turns(talk)
         part_horses(talk, roster)
         join_headings(talk)
         _mark_feet(talk)

@@ -29,8 +29,8 @@ _LEADS = _TURNS | {
     *("thing", "more", "his", "her", "mate", "other", "first", "out", "did", "we", "got", "had", "have", "left", "add"),
     *("with", "put", "down"),
     *("anyway", "old", "wee", "big", "little", "young", "good", "poor", "whereas", "but", "while", "meanwhile", "went"),
-    *("stall", "box", "pen", "number", "what", "else", "not", "least", "two", "three", "about", "hang", "wait"),
-    *("sorry", "no", "just"),
+    *("stall", "box", "pen", "number", "what", "else", "not", "least", "leave", "two", "three", "about"),
+    *("sorry", "no", "just", "hang", "wait"),
 }  # fmt: skip
 _DESCRIBING = HORSE_WORDS | COLOURS | {"the", "a", "an", "big", "little", "old", "young", "wee", "other", "one", "mate"}
 _DESCRIBING = _DESCRIBING | KIN | {"fella", "fellow", "lad", "girl", "boy", "lady"}
@@ -47,6 +47,7 @@ _VERBS = frozenset([
     "moved", "moves",
 ])  # fmt: skip
 _ARTICLES = frozenset({"the", "a", "an", "for"})  # "then Buck the bay", "back to Buck a second"
+_MOVES = frozenset({"turned", "came", "walked", "stood", "gave", "took", "wanted", "would", "could", "did", "behind"})
 _OWNED = frozenset([
     "owner", "owners", "rider", "groom", "trainer", "stall", "box", "stable", "paddock", "field", "girl", "lad", "lady",
     "people", "saddle", "rug", "truck", "trailer", "lorry", "feed", "hay", "mum", "mother", "vet", "name",
@@ -230,7 +231,7 @@ class _Parting(Clauses):
             return True
         if word in SENTENCE_ENDS:
             return led
-        if turned and word in _ARTICLES:
+        if turned and (word in _ARTICLES or word in _MOVES):
             return True
         verb = word in _VERBS or self.talk.roles[at] in ("past", "present", "action")
         if word != "," and not verb:

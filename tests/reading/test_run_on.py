@@ -126,3 +126,60 @@ def test_the_weeks_of_several_behind_a_comma(read: Read, form: str, weeks: set[t
         *{("Tally", foot, "work", "trim") for foot in ("LF", "RF", "LH", "RH")},
         *{(horse, None, "next_visit_weeks", float(count)) for horse, count in weeks},
     }
+
+
+TURNS = """\
+then a mare nobody told me the name of, new shoes in front.
+then a mare, couldn't tell you her name, new shoes in front.
+and then another pony, no name on the door, new shoes in front.
+then they led out a gelding, forgot what they call him, new shoes in front.
+also a donkey of theirs, new shoes in front.
+the second one, the roan, his name's gone on me, new shoes in front.
+the next one, a bay, no idea what he's called, new shoes in front.
+the last one, the grey, never caught her name, new shoes in front.
+oh, and the third horse, a chestnut, didn't get the name, new shoes in front.
+"""
+
+
+@pytest.mark.parametrize("form", TURNS.splitlines())
+def test_a_horse_without_a_name_behind_a_comma(read: Read, form: str) -> None:
+    assert told(read, "{A}. Thrush in the left hind, six weeks, " + form, "Tally", "Buck") == {
+        ("Tally", "LH", "thrush"),
+        ("Tally", None, "6.0"),
+        *{(None, foot, "new_shoe") for foot in ("LF", "RF")},
+    }
+
+
+LATE = """\
+{B}, that's him. Trimmed the hinds.
+{B}, that's her, trimmed the hinds.
+{B}, that was the fellow, trimmed the hinds.
+{B}, it's him, trimmed the hinds.
+"""
+
+
+@pytest.mark.parametrize("form", LATE.splitlines())
+def test_a_name_that_comes_late_behind_a_comma(read: Read, form: str) -> None:
+    text = "{A}. Thrush in the left hind, six weeks, the second one, the roan, his name's gone on me, corn in the left"
+    assert told(read, f"{text} front, {form}", "Tally", "Buck") == {
+        ("Tally", "LH", "thrush"),
+        ("Tally", None, "6.0"),
+        ("Buck", "LF", "corn"),
+        *{("Buck", foot, "trim") for foot in ("LH", "RH")},
+    }
+
+
+NO_TURN = """\
+the second one was the worse, new shoes in front.
+the other one, new shoes in front.
+then the last one, new shoes in front.
+next time the mare gets a rest, new shoes in front.
+"""
+
+
+@pytest.mark.parametrize("form", NO_TURN.splitlines())
+def test_no_horse_is_turned_to(read: Read, form: str) -> None:
+    assert {(h, v) for h, _, v in told(read, "{A}. Thrush in the left hind, " + form, "Tally", "Buck")} == {
+        ("Tally", "thrush"),
+        ("Tally", "new_shoe"),
+    }
