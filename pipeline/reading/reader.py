@@ -50,6 +50,7 @@ from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.run_on import part_horses
 from pipeline.reading.same_place import attach_same_places
+from pipeline.reading.seams import mark_seams
 from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
 from pipeline.reading.stops import soften_stops
@@ -137,6 +138,7 @@ class Reader:
         soften_stops(talk)
         part_turns(talk)
         part_horses(talk, roster)
+        mark_seams(talk)
         join_headings(talk)
         _mark_feet(talk)
         complete_clipped(talk, finder.meaning)
