@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.all_but import all_but
 from pipeline.reading.brought_in import brought_in
 from pipeline.reading.names import NameFinder
 from pipeline.reading.opening import bred_from, closes, heads, of_kin, owns, turns_on
@@ -126,6 +127,7 @@ class HorseFinder(NameFinder):
         several = len(self.found.horses) >= _SEVERAL
         self._together = told_together(self._talk, self.found.spans) if several else {}
         self._weeks_then_name()
+        self._together.update(all_but(self._talk, self.found.spans, len(self.found.horses)) if several else {})
 
     def _weeks_then_name(self) -> None:
         """ "Six weeks, Tally. Five weeks, Buck.": the name closes a sentence that is nothing but an interval."""

@@ -13,8 +13,13 @@ from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.unlisted import UnlistedNames
 from pipeline.reading.whose import at_place, by_colour, by_kin, by_owner
 from pipeline.record import HorseMatch
+from pipeline.vocabulary import CLASS_SLOTS
 
 _CUE_WITHIN = 4
+_SENTENCES = 4  # from a name set aside to the words that tell why: "Buck, no. Hang on. Tally. Buck was Tuesday."
+_HESITATING = frozenset({".", ",", "uh", "um", "er", "erm", "no", "wait", "hang", "on", "hold", "sorry", "oh", "nah"})
+_MARKS = SENTENCE_ENDS | {","}
+_TRADE = frozenset({*CLASS_SLOTS, "feet", "measures"})
 _SOON = 6  # tokens from a repair to the name that is meant
 
 
@@ -79,7 +84,20 @@ class NameFinder(UnlistedNames):
             return True
         before = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start)]
         same = [s for s in before if self._after_not(s) or self._taken_back(s)]
-        return bool(same) and self._sentence_start(start) == self._sentence_start(same[-1])
+        if not same or same[-1] != before[-1]:
+            return False
+        return self._sentence_start(start) == self._sentence_start(same[-1]) or self._told_why(start, same[-1])
+
+    def _told_why(self, start: int, rejected: int) -> bool:
+        """ "This is Tally, not Buck. Buck was last week.": the name just set aside, and nothing of the trade of it."""
+        words = self._talk.words
+        if words[start - 1] not in _MARKS or sum(w in SENTENCE_ENDS for w in words[rejected:start]) > _SENTENCES:
+            return False
+        end = start
+        while end < len(words) and words[end] not in _MARKS:
+            end += 1
+        said = [m for m in self._talk.starting_in(start, end) if m.is_any(_TRADE)]
+        return not said and end - start > 1
 
     def _taken_back(self, start: int) -> bool:
         """ "So Posy, no, sorry, it was Rosie I've just had": the first name, when a repair and another name follow."""
@@ -92,8 +110,13 @@ class NameFinder(UnlistedNames):
         if behind == [","] and set(self._talk.words[end : cue.start]) - {",", "uh", "um", "er", "no", "oh"}:
             return False
         other = [s for s, _, h in self._exact if cue.end <= s <= cue.end + _SOON and h.name != self._horse_at(start)]
-        named = bool(other) and self._talk.words[other[0] - 1] in ("was", "is", "'s", ",", "no", "sorry")
-        return named and "." not in self._talk.words[end + 1 : other[0]]
+        if not other:
+            return False
+        between = self._talk.words[end : other[0]]
+        if set(between) <= _HESITATING:
+            return True  # "First is Tally. Uh. No. Buck."
+        named = between[-1] in ("was", "is", "'s", ",", "no", "sorry")
+        return named and "." not in between[1:]
 
     def _after_not(self, start: int) -> bool:
         near = self._talk.words[max(0, start - 4) : start]

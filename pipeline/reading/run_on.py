@@ -47,6 +47,7 @@ _VERBS = frozenset([
     "moved", "moves",
 ])  # fmt: skip
 _ARTICLES = frozenset({"the", "a", "an", "for"})  # "then Buck the bay", "back to Buck a second"
+_OF_HIM = (["he"], ["she"], ["who"], ["his"], ["hers"])
 _MOVES = frozenset({"turned", "came", "walked", "stood", "gave", "took", "wanted", "would", "could", "did", "behind"})
 _OWNED = frozenset([
     "owner", "owners", "rider", "groom", "trainer", "stall", "box", "stable", "paddock", "field", "girl", "lad", "lady",
@@ -63,8 +64,7 @@ _CLAUSES_AHEAD = 3
 
 def part_horses(talk: Talk, roster: Sequence[RosterHorse]) -> None:
     """Read the comma before a name that opens another horse's part as the full stop that it was."""
-    if "," in talk.words:
-        _Parting(talk, roster).carry_out()
+    _Parting(talk, roster).carry_out()
 
 
 def small_opening(talk: Talk, at: int) -> bool:
@@ -114,9 +114,19 @@ class _Parting(Clauses):
             if cut is not None or not current or self._heads(name):
                 current = horse
             last = horse
+        for name in self._names:
+            if self._goes_on_about_him(name):
+                self.words[name.end] = ","
         for comma in [i for i, word in enumerate(self.words) if word == ","]:
             if self._all_back(comma):
                 self.words[comma] = "."
+
+    def _goes_on_about_him(self, name: Mention) -> bool:
+        """ "Six weeks for everybody except Buck. He can go eight.": the full stop in one statement."""
+        left_out = self.words[name.start - 1 : name.start] in (["except"], ["bar"], ["but"])
+        end = self.ahead(name.end + 1, MARKS)
+        stopped = self.words[name.end : name.end + 1] == ["."] and self.words[name.end + 1 : name.end + 2] in _OF_HIM
+        return left_out and stopped and self._only_weeks(name.end + 1, end)
 
     def _all_back(self, comma: int) -> bool:
         """ "…, hinds trimmed, all back in seven weeks": weeks of all the horses stand for themselves."""

@@ -183,3 +183,57 @@ def test_no_horse_is_turned_to(read: Read, form: str) -> None:
         ("Tally", "thrush"),
         ("Tally", "new_shoe"),
     }
+
+
+# A full stop within what is said of the name that was set aside.
+SET_ASIDE = """\
+This is {A}, not {B}. {B} was last week. Trimmed the hinds.
+This is {A}, not {B}. {B}'s the other bay. Trimmed the hinds.
+{A} this time, not {B}. {B} went home on the float. Trimmed the hinds.
+{A}, not {B}. {B} is the one that bit the postman. Trimmed the hinds.
+Okay, {B}, no. Hang on. {A}. {B} was Tuesday. Trimmed the hinds.
+First is {B}. Uh. No. {A}. {B} is the other one. Trimmed the hinds.
+First is {B}. Uh. No. {A}, {B} is the other one. Trimmed the hinds.
+So this is {B}. No. Sorry. {A}. Trimmed the hinds.
+"""
+
+
+@pytest.mark.parametrize("form", SET_ASIDE.splitlines())
+def test_a_name_set_aside_takes_nothing_behind_a_full_stop(read: Read, form: str) -> None:
+    assert told(read, form, "Tally", "Buck") == {("Tally", foot, "trim") for foot in ("LH", "RH")}
+
+
+# A name that was set aside once, and then has its own part.
+TWO_AFTER_ALL = """\
+This is {A}, not {B}. Trimmed the hinds. {B}. New shoes in front.
+This is {A}, not {B}. Trimmed the hinds. Now {B}, new shoes in front.
+This is {A}, not {B}, trimmed the hinds, then {B}, new shoes in front.
+This is {A}, not {B}. Trimmed the hinds. {B} has new shoes in front.
+"""
+
+
+@pytest.mark.parametrize("form", TWO_AFTER_ALL.splitlines())
+def test_a_name_set_aside_has_its_own_part_later(read: Read, form: str) -> None:
+    assert told(read, form, "Tally", "Buck") == {
+        *{("Tally", foot, "trim") for foot in ("LH", "RH")},
+        *{("Buck", foot, "new_shoe") for foot in ("LF", "RF")},
+    }
+
+
+ALL_BUT_ONE = [
+    ("Six weeks for everybody except {B}. He can go eight.", {("Tally", 6), ("Sable", 6), ("Buck", 8)}),
+    ("Everybody's on six weeks except {B}. He's on eight.", {("Tally", 6), ("Sable", 6), ("Buck", 8)}),
+    ("Everybody's on six weeks except {B}, he's on eight.", {("Tally", 6), ("Sable", 6), ("Buck", 8)}),
+    ("Six weeks for everyone except {B}. Who can go eight.", {("Tally", 6), ("Sable", 6), ("Buck", 8)}),
+    ("Six weeks for all of them but {B}.", {("Tally", 6), ("Sable", 6)}),
+    ("All in six weeks except {B}.", {("Tally", 6), ("Sable", 6)}),
+    ("All three in six weeks apart from {B}.", {("Tally", 6), ("Sable", 6)}),
+    ("Six weeks for everybody except {B} and Sable.", {("Tally", 6)}),
+]
+
+
+@pytest.mark.parametrize(("form", "weeks"), ALL_BUT_ONE)
+def test_the_weeks_of_all_but_one(read: Read, form: str, weeks: set[tuple[str, int]]) -> None:
+    text = "{A}. Thrush in the left front. {B}. New shoes in front. Sable. Trimmed the hinds. " + form
+    said = {(horse, value) for horse, foot, value in told(read, text, "Tally", "Buck") if foot is None}
+    assert said == {(horse, f"{count}.0") for horse, count in weeks}
