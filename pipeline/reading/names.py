@@ -18,6 +18,8 @@ from pipeline.vocabulary import CLASS_SLOTS
 _CUE_WITHIN = 4
 _SENTENCES = 4  # from a name set aside to the words that tell why: "Buck, no. Hang on. Tally. Buck was Tuesday."
 _HESITATING = frozenset({".", ",", "uh", "um", "er", "erm", "no", "wait", "hang", "on", "hold", "sorry", "oh", "nah"})
+_TOLD_OF = frozenset({"is", "'s", "was", "went", "has", "had", "will", "'ll", "does", "did", "comes", "goes", "stays"})
+_TURNS = frozenset({"next", "first", "last", "now", "then", "up"})  # "Buck is next" is no reason
 _MARKS = SENTENCE_ENDS | {","}
 _TRADE = frozenset({*CLASS_SLOTS, "feet", "measures"})
 _SOON = 6  # tokens from a repair to the name that is meant
@@ -97,12 +99,12 @@ class NameFinder(UnlistedNames):
         while end < len(words) and words[end] not in _MARKS:
             end += 1
         said = [m for m in self._talk.starting_in(start, end) if m.is_any(_TRADE)]
-        return not said and end - start > 1
+        return end > start + 1 and not said and words[start + 1] in _TOLD_OF and words[end - 1] not in _TURNS
 
     def _taken_back(self, start: int) -> bool:
         """ "So Posy, no, sorry, it was Rosie I've just had": the first name, when a repair and another name follow."""
         end = next(e for s, e, _ in self._exact if s == start)
-        repairs = self._talk.having("taking_back", "repair")
+        repairs = [m for m in self._talk.mentions if m.readings.get("taking_back") == "repair"]  # dropped ones, too
         cue = next((m for m in repairs if end < m.start <= end + _CUE_WITHIN), None)
         behind = self._talk.words[end : end + 1]
         if cue is None or behind not in ([","], ["."]):
