@@ -7,6 +7,7 @@ from datetime import date
 
 from pipeline.reading.assertions import assert_all
 from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
+from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right
 from pipeline.reading.clipped import complete_clipped
 from pipeline.reading.copies import copy_statements, inherit_status
@@ -136,6 +137,7 @@ class Reader:
         exact = [e for e in exact if e[0] in chosen]
         talk = Talk(tokens, list(tokens.words), mentions, self._roles_in(tokens.words, mentions))
         soften_stops(talk)
+        mend_broken_off(talk)
         part_turns(talk)
         part_horses(talk, roster)
         mark_seams(talk)

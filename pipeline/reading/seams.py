@@ -6,11 +6,9 @@ statement opens with something that cannot go on the one before (``new_statement
 
 from __future__ import annotations
 
-from collections import defaultdict
-
 from pipeline.reading.mentions import Mention
 from pipeline.reading.new_statements import RULES, a_denial
-from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Seam, Statement, Stretch
+from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Seam, Statement, Stretch, by_start
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -19,12 +17,7 @@ _SEAMS = frozenset({",", ";"})
 
 def mark_seams(talk: Talk) -> None:
     """Read each comma between two statements as a full stop."""
-    starting: dict[int, list[Mention]] = defaultdict(list)
-    inside: set[int] = set()
-    for mention in talk.mentions:
-        starting[mention.start].append(mention)
-        inside.update(mention.literal)
-    _Seams(talk, starting, inside).mark()
+    _Seams(talk, by_start(talk.mentions), {i for m in talk.mentions for i in m.literal}).mark()
 
 
 class _Seams:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from itertools import pairwise
@@ -86,6 +87,14 @@ class Stretch:
             return False
         behind = self.words[cues[-1].end + 1 - self.start :]  # "once it's dry she gets a new shoe"
         return not any(one in _GETS and other in _GOT for one, other in pairwise(behind))
+
+
+def by_start(mentions: Iterable[Mention]) -> dict[int, list[Mention]]:
+    """The mentions by their first token."""
+    starting: dict[int, list[Mention]] = defaultdict(list)
+    for mention in mentions:
+        starting[mention.start].append(mention)
+    return starting
 
 
 def classes_of(mentions: Iterable[Mention]) -> set[str]:
