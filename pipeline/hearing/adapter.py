@@ -2,8 +2,8 @@
 
 Low-rank adaptation (Hu, Shen, Wallis, Allen-Zhu, Li, Wang, Wang and Chen 2021, "LoRA: Low-Rank Adaptation of Large
 Language Models", arXiv 2106.09685, section 4.1): a matrix W (out, in) becomes W + BA, with B (out, rank) and A (rank,
-in). Both are kept in eight bits with a scale for each rank. They are added as the weights are loaded, so that hearing
-takes no longer; the installed weights stay as they are. DEVELOPERS.md, section 6, says how they were learnt.
+in). Both are kept as small whole numbers with a scale for each rank. They are added as the weights are loaded, so that
+hearing takes no longer; the installed weights stay as they are. DEVELOPERS.md, section 6, says how they were learnt.
 """
 
 from __future__ import annotations

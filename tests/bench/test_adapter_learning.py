@@ -14,10 +14,10 @@ from pipeline.hearing.adapter import add, arrays
 from pipeline.hearing.weights import weights_folder
 from pipeline.vocabulary import load_vocabulary
 from tests.bench.adapter import din
-from tests.bench.adapter.batches import IGNORED, Batch, Batches, frames_of, in_turns, written
+from tests.bench.adapter.batches import IGNORED, Batch, Batches, Lesson, frames_of, in_turns, written
 from tests.bench.adapter.course import Course
 from tests.bench.adapter.disturbing import between, disturbed, faster, in_a_room
-from tests.bench.adapter.exporting import at_strength, export, rounded
+from tests.bench.adapter.exporting import MOST, at_strength, export, rounded
 from tests.bench.adapter.prompts import Prompts
 from tests.bench.adapter.saying import path_of
 from tests.bench.adapter.voices import Reading
@@ -74,8 +74,8 @@ def test_what_is_exported_is_added_as_b_times_a_within_the_rounding(tmp_path: Pa
     add(adapted, (tmp_path / "new" / "adapter.npz").read_bytes())
     start = dict(arrays(adapted))["layer/weight"][0]
     found = np.frombuffer(adapted, np.float16, weight.size, start).reshape(weight.shape).astype(np.float32)
-    # each factor is off by half a step at most, a step being a 127th of its rank's largest
-    steps_a, steps_b = np.abs(a).max(axis=1) / 127, np.abs(b).max(axis=1) / 127
+    # each factor is off by half a step at most, a step being a tenth of its rank's largest
+    steps_a, steps_b = np.abs(a).max(axis=1) / MOST, np.abs(b).max(axis=1) / MOST
     bound = (np.abs(b).T @ steps_a)[:, None] / 2 + (steps_b @ np.abs(a))[None] / 2 + (steps_a @ steps_b) / 4 + 2e-3
     assert (np.abs(found - (weight + b.T @ a)) <= bound).all()
     exact_a, exact_b = rounded({"layer/weight": (a, b)})["layer/weight"]
@@ -99,11 +99,12 @@ def test_factors_that_learnt_nothing_are_exported_as_nothing(tmp_path: Path) -> 
 
 def test_the_rate_warms_up_and_falls_to_nothing() -> None:
     course = Course()
-    assert (course.rank, course.rate, course.steps, course.readings) == (8, 4e-4, 1200, 24)
+    assert (course.rank, course.rate, course.steps, course.readings) == (16, 4e-4, 900, 24)
+    assert (course.dropped, course.sameness, course.same_readings) == (0.1, 0.3, 6)
     assert course.share(0) == pytest.approx(1 / 60)
-    assert course.share(600) == pytest.approx(0.5)
-    assert course.share(1200) == pytest.approx(0)
-    assert max(course.share(step) for step in range(1200)) == course.share(59)
+    assert course.share(450) == pytest.approx(0.5)
+    assert course.share(900) == pytest.approx(0)
+    assert max(course.share(step) for step in range(900)) == course.share(59)
 
 
 @pytest.mark.parametrize("made", [din.rumble, din.band, din.blows, din.hum])
@@ -213,14 +214,20 @@ def test_batches_to_learn_from_are_the_same_however_they_are_made(
     batches: tuple[Batches, list[Reading]], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     made, said = batches
-    first = list(made.learning(said, 2, 4))
+    course = Course(steps=4, readings=2, same_readings=3)
+    first = list(made.learning(said, said[:2], course))
     monkeypatch.setattr("tests.bench.adapter.batches.cores", lambda: 1)
-    again = list(made.learning(said, 2, 4))
+    again = list(made.learning(said, said[:2], course))
     assert len(first) == 4
     for one, other in zip(first, again, strict=True):
-        assert np.array_equal(one.features, other.features)
-        assert np.array_equal(one.tokens, other.tokens)
-    assert not np.array_equal(first[0].features[:, :, :60], first[1].features[:, :, :60])
+        assert one.same is not None
+        assert other.same is not None
+        assert (len(one.learnt.features), len(one.same.features)) == (2, 3)
+        for batch, as_before in ((one.learnt, other.learnt), (one.same, other.same)):
+            assert np.array_equal(batch.features, as_before.features)
+            assert np.array_equal(batch.tokens, as_before.tokens)
+    assert not np.array_equal(first[0].learnt.features[:, :, :60], first[1].learnt.features[:, :, :60])
+    assert [lesson.same for lesson in made.learning(said, [], course)] == [None] * 4
 
 
 def tiny() -> Arrays:
@@ -261,7 +268,7 @@ def test_the_network_learns_its_factors_and_nothing_else() -> None:
         before = learning.loss_over(network, [batch])
     assert learning.loss_over(network, [batch]) == before  # B is zero before anything is learnt
     told: list[tuple[int, float]] = []
-    learning.learn(network, course, [batch] * 30, lambda step, loss: told.append((step, loss)))
+    learning.learn(network, course, [Lesson(batch, None)] * 30, lambda step, loss: told.append((step, loss)))
     assert [step for step, _ in told] == list(range(1, 31))
     after = learning.loss_over(network, [batch])
     assert after < before - 0.5
@@ -273,7 +280,7 @@ def test_the_network_learns_its_factors_and_nothing_else() -> None:
     network.take({name: (0 * a, b) for name, (a, b) in learnt.items()})
     assert learning.loss_over(network, [batch]) == pytest.approx(before)
     network.take(rounded(learnt))
-    assert learning.loss_over(network, [batch]) == pytest.approx(after, abs=0.05)
+    assert learning.loss_over(network, [batch]) == pytest.approx(after, abs=0.15)
 
 
 def test_a_graphics_card_that_is_not_there_is_said(monkeypatch: pytest.MonkeyPatch) -> None:

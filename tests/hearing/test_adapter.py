@@ -100,6 +100,7 @@ def test_the_shipped_adapter_fits_the_base_weights_and_changes_a_little_of_all_t
     with np.load(ADAPTER) as kept:
         matrices = {name.rpartition("/")[0] for name in kept.files if name.endswith("/a")}
         assert {kept[name].dtype for name in kept.files if name.endswith(("/a", "/b"))} == {np.dtype(np.int8)}
+        assert {kept[f"{name}/{side}"].shape[0] for name in matrices for side in "ab"} == {16}  # the rank
     assert len(matrices) == 6 * 4 + 6 * 7  # of a layer that hears, of one that writes
     assert (folder / "model.bin").read_bytes() == before
 

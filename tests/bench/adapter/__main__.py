@@ -1,13 +1,15 @@
-"""The trade's adapter learnt anew: ``python -m tests.bench.adapter [--voices DIR] [--quotes DIR]``.
+"""The trade's adapter learnt anew: ``python -m tests.bench.adapter [--voices DIR] [--quotes DIR] [--real DIR]``.
 
 Windows of the open memos, of generated memos and of general talk are spoken by synthetic voices (what is there below
 ``--sound`` is kept), disturbed anew each time, and shown to the base weights, to which low-rank factors are learnt.
-``--quotes`` is the folder of Debian's fortunes, from which the general talk comes. The factors are written to
-``--out``; whoever wants to ship them puts them in the place of ``pipeline/hearing/adapter.npz``.
+``--quotes`` is the folder of Debian's fortunes, from which the general talk comes; ``--real`` that of a professional
+speaker's prompts, as Debian's asterisk-core-sounds-en-wav has them. Both are to be heard as the bare weights hear
+them. The factors are written to ``--out``; whoever wants to ship them puts them in the place of
+``pipeline/hearing/adapter.npz``.
 
 Adds to ``results/adapter.csv`` a row for each set that is held out (two voices, general talk, windows in voices that
-are learnt from): its loss, in nats a word piece, with the bare weights and with the factors as they were written, in
-clean and in disturbed sound. Needs torch, which nothing else here does.
+are learnt from, real prompts): its loss, in nats a word piece, with the bare weights and with the factors as they were
+written, in clean and in disturbed sound. Needs torch, which nothing else here does.
 """
 
 from __future__ import annotations
@@ -31,24 +33,29 @@ from tests.bench.adapter.batches import Batch, Batches
 from tests.bench.adapter.course import Course
 from tests.bench.adapter.exporting import at_strength, export, rounded
 from tests.bench.adapter.prompts import Prompts
+from tests.bench.adapter.real import real_readings
 from tests.bench.adapter.saying import LONGEST_S, path_of, say
-from tests.bench.adapter.voices import Reading, held_out, learnt_from, readings
+from tests.bench.adapter.voices import Reading, held_out, kept_same, learnt_from, readings
 from tests.bench.adapter.weights import read
-from tests.bench.adapter.windows import GENERAL, all_windows, open_memos, swappable
+from tests.bench.adapter.windows import GENERAL, MEMO, all_windows, open_memos, swappable
 from tests.bench.ending import ended
 from tests.bench.hearing.conditions import seconds_of
 from tests.bench.hearing.making import SOUND
 from tests.bench.history import add_rows, print_rows
 
 COLUMNS = (
-    *("device", "torch", "windows", "hours", "learnt_from", "rank", "steps", "learning_s"),
+    *("device", "torch", "windows", "hours", "learnt_from", "kept_same", "rank", "steps", "strength", "learning_s"),
     *("set", "held", "bare_clean", "bare_disturbed", "clean", "disturbed"),
 )
 NO_TORCH = "Learning needs torch (2.11 on a graphics card and 2.5.1 on a processor were used): pip install torch."
 NO_QUOTES = (
     "General talk is left out: it needs --quotes DIR, the folder of Debian's fortunes (/usr/share/games/fortunes)."
 )
-STRENGTH = 0.5  # why half, section 6 of DEVELOPERS.md says
+NO_REAL = (
+    "Real prompts are left out: they need --real DIR, the folder of Debian's asterisk-core-sounds-en-wav "
+    "(/usr/share/asterisk/sounds)."
+)
+STRENGTH = 0.85  # why not all of it, section 6 of DEVELOPERS.md says
 _AT_ONCE = 20  # readings whose loss is computed together
 _HELD_SEED = 3
 _TOLD_EVERY = 200  # steps
@@ -87,7 +94,7 @@ class Learner:
         for at in range(0, len(held), _AT_ONCE):
             yield made(held[at : at + _AT_ONCE], _HELD_SEED * 1_000_000 + at)
 
-    def learn(self, course: Course, said: Sequence[Reading]) -> float:
+    def learn(self, course: Course, said: Sequence[Reading], same: Sequence[Reading]) -> float:
         """Learn, telling the loss now and then; the seconds that it took."""
         began = time.monotonic()
         lately: list[float] = []
@@ -98,8 +105,7 @@ class Learner:
                 print(f"step {step}: loss {sum(lately) / len(lately):.4f}", file=sys.stderr, flush=True)
                 lately.clear()
 
-        batches = self.batches.learning(said, course.readings, course.steps)
-        self.learning.learn(self.network, course, batches, watch)
+        self.learning.learn(self.network, course, self.batches.learning(said, same, course), watch)
         return time.monotonic() - began
 
 
@@ -113,6 +119,7 @@ def arguments(given: Sequence[str] | None) -> argparse.Namespace:
     parser.add_argument("--voices", type=Path, metavar="DIR", help="the folder of say.py, to speak what is missing")
     parser.add_argument("--sound", type=Path, metavar="DIR", default=SOUND, help="where sound is kept: %(default)s")
     parser.add_argument("--quotes", type=Path, metavar="DIR", help="the folder of Debian's fortunes, for general talk")
+    parser.add_argument("--real", type=Path, metavar="DIR", help="a folder of a person's prompts, WAV files")
     parser.add_argument("--steps", type=_positive, metavar="N", default=Course.steps, help="default %(default)s")
     parser.add_argument(
         "--readings", type=_positive, metavar="N", default=Course.readings, help="of a step (default %(default)s)"
@@ -141,8 +148,13 @@ def chosen_readings(chosen: argparse.Namespace) -> list[Reading]:
     windows = all_windows(chosen.quotes)
     if not any(window.kind == GENERAL for window in windows):
         print(NO_QUOTES, file=sys.stderr)
+    real: Sequence[Reading] = ()
+    if chosen.real:
+        real = real_readings(chosen.real, chosen.sound, [w.roster for w in windows if w.kind == MEMO], chosen.limit)
+    else:
+        print(NO_REAL, file=sys.stderr)
     said: dict[str, list[Reading]] = {}
-    for reading in readings(windows):
+    for reading in (*readings(windows), *real):
         said.setdefault(reading.speaker, []).append(reading)
     return [reading for by_one in said.values() for reading in by_one[: chosen.limit]]
 
@@ -196,20 +208,21 @@ def learn(parts: TorchParts, chosen: argparse.Namespace, said: Sequence[Reading]
     """Learn, write the factors to ``out``, and give the rows of the table."""
     lengths = {reading: seconds_of(path_of(reading, chosen.sound)) for reading in said}
     short = [reading for reading, seconds in lengths.items() if seconds <= LONGEST_S]
-    held, learnt = held_out(short), learnt_from(short)
+    held, learnt, same = held_out(short), learnt_from(short), kept_same(short)
     if not learnt:
         raise ClinchbookError("There is nothing to learn from: nothing fits into half a minute, or all is held out.")
     course = Course(steps=chosen.steps, readings=chosen.readings)
     pupil = learner(parts, course, chosen.sound, learnt)
     with pupil.network.bare():
         bare = pupil.losses(held)
-    learning_s = pupil.learn(course, learnt)
+    learning_s = pupil.learn(course, learnt, same)
     factors = at_strength(pupil.network.factors(), chosen.strength)
     export(factors, out)
     pupil.network.take(rounded(factors))
     hours = f"{sum(lengths[reading] for reading in short) / 3600:.2f}"
-    run_told = (parts.device, parts.learning.VERSION, len(short), hours, len(learnt), course.rank, course.steps)
-    yield from table((*run_told, round(learning_s)), held, bare, pupil.losses(held))
+    sound_told = (parts.device, parts.learning.VERSION, len(short), hours, len(learnt), len(same))
+    course_told = (course.rank, course.steps, chosen.strength, round(learning_s))
+    yield from table((*sound_told, *course_told), held, bare, pupil.losses(held))
 
 
 def table(

@@ -14,12 +14,13 @@ from faster_whisper.feature_extractor import FeatureExtractor
 from numpy.typing import NDArray
 
 from pipeline.hearing.recognise import cores
+from tests.bench.adapter.course import Course
 from tests.bench.adapter.din import din
 from tests.bench.adapter.disturbing import disturbed
 from tests.bench.adapter.prompts import Prompts
 from tests.bench.adapter.saying import path_of
 from tests.bench.adapter.voices import Reading
-from tests.bench.adapter.windows import SEED
+from tests.bench.adapter.windows import REAL, SEED
 from tests.bench.hearing.conditions import read_wav
 from tests.bench.hearing.noises import RATE, Sound
 
@@ -31,6 +32,8 @@ _NOBODY_SHARE = 0.04  # of the windows are noise in which nothing is said
 _NOBODY_S, _NOBODY_LOUD = (2, 25), (0.002, 0.2)
 _DEAF_SHARE, _DEAF_BANDS = 0.3, (2, 12)  # spectra with some bands of one level
 _PROMPTS = 3  # of a reading
+_WITHOUT = 1  # the one of these that a real reading does not get
+_SAME_SEEDS = 1_000_000  # those of other talk begin here
 
 
 class Batch(NamedTuple):
@@ -39,6 +42,13 @@ class Batch(NamedTuple):
     features: NDArray[np.float32]  # (reading, band, frame of 10 ms)
     tokens: NDArray[np.int64]  # (reading, place)
     targets: NDArray[np.int64]  # (reading, place): the piece behind each, or IGNORED
+
+
+class Lesson(NamedTuple):
+    """What is learnt from at one step: readings to be written, and other talk to be heard as the bare weights do."""
+
+    learnt: Batch
+    same: Batch | None
 
 
 class Batches:
@@ -66,16 +76,22 @@ class Batches:
             lines.append(self._line(reading, int(drawn.integers(_PROMPTS)), spoken))
         return self._batch(features, lines, seed)
 
-    def learning(self, said: Sequence[Reading], size: int, steps: int) -> Iterator[Batch]:
-        """``steps`` batches to learn from, made ahead in threads; the same ones however many these are."""
-        ahead: list[Future[Batch]] = []
+    def learning(self, said: Sequence[Reading], same: Sequence[Reading], course: Course) -> Iterator[Lesson]:
+        """A lesson a step, made ahead in threads; the same ones however many these are. ``same`` may be empty."""
+        ahead: list[Future[Lesson]] = []
+        turns = in_turns(said, course.readings, course.steps)
+        same_turns = in_turns(same, course.same_readings if same else 0, course.steps)
         with ThreadPoolExecutor(cores()) as pool:
-            for step, chosen in enumerate(in_turns(said, size, steps)):
-                ahead.append(pool.submit(self.disturbed, chosen, step + 1))
+            for step, (chosen, others) in enumerate(zip(turns, same_turns, strict=True), 1):
+                ahead.append(pool.submit(self._lesson, chosen, others, step))
                 if len(ahead) > 2 * cores():
                     yield ahead.pop(0).result()
-            for batch in ahead:
-                yield batch.result()
+            for lesson in ahead:
+                yield lesson.result()
+
+    def _lesson(self, chosen: Sequence[Reading], others: Sequence[Reading], step: int) -> Lesson:
+        same = self.disturbed(others, _SAME_SEEDS + step) if others else None
+        return Lesson(self.disturbed(chosen, step), same)
 
     def _disturbed(self, reading: Reading, drawn: np.random.Generator) -> Sound:
         return disturbed(read_wav(path_of(reading, self._sound)), drawn, lambda: self._talker(drawn))
@@ -88,6 +104,8 @@ class Batches:
         return read_wav(path_of(self._talkers[int(drawn.integers(len(self._talkers)))], self._sound))
 
     def _drawn_prompt(self, reading: Reading, number: int) -> tuple[int, ...]:
+        if reading.window.kind == REAL and number == _WITHOUT:
+            return ()
         return tuple(self._prompts.prompt(reading.window, random.Random(f"prompt {number} {reading.key}")))
 
     def _line(self, reading: Reading, number: int, spoken: bool) -> tuple[list[int], list[int]]:

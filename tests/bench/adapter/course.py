@@ -10,15 +10,17 @@ from dataclasses import dataclass
 class Course:
     """What the shipped adapter was learnt with."""
 
-    rank: int = 8
-    steps: int = 1200
+    rank: int = 16
+    steps: int = 900
     readings: int = 24  # of a step
     rate: float = 4e-4
     warming: int = 60  # steps until the full rate
     decay: float = 0.01
     longest: float = 1.0  # the gradient's length, at most
-    dropped: float = 0.05  # of what comes into the factors
+    dropped: float = 0.1  # of what comes into the factors
     strength: float = 2.0  # by which the product of the factors is multiplied while learning
+    sameness: float = 0.3  # the weight of hearing other talk as the bare weights do, beside the loss
+    same_readings: int = 6  # of other talk, of a step
     seed: int = 0
 
     def share(self, step: int) -> float:

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable
 import torch
 
 from pipeline.errors import ClinchbookError
-from tests.bench.adapter.batches import IGNORED, Batch
+from tests.bench.adapter.batches import IGNORED, Batch, Lesson
 from tests.bench.adapter.course import Course
 from tests.bench.adapter.whisper import Whisper
 
@@ -25,14 +25,16 @@ def device(wanted: str | None) -> str:
     return wanted or ("cuda" if card else "cpu")
 
 
-def learn(network: Whisper, course: Course, batches: Iterable[Batch], watch: Callable[[int, float], None]) -> None:
-    """One step a batch; ``watch`` is told the number of every step and its loss."""
+def learn(network: Whisper, course: Course, lessons: Iterable[Lesson], watch: Callable[[int, float], None]) -> None:
+    """One step a lesson; ``watch`` is told the number of every step and its loss, that of sameness in it."""
     torch.manual_seed(course.seed)
     optimiser = torch.optim.AdamW(network.learnt(), course.rate, betas=(0.9, 0.98), weight_decay=course.decay)
     schedule = torch.optim.lr_scheduler.LambdaLR(optimiser, course.share)
     with network.learning():
-        for step, batch in enumerate(batches, 1):
-            loss = network.loss(batch)
+        for step, lesson in enumerate(lessons, 1):
+            loss = network.loss(lesson.learnt)
+            if lesson.same is not None:
+                loss = loss + course.sameness * network.drift(lesson.same)
             optimiser.zero_grad()
             loss.backward()
             torch.nn.utils.clip_grad_norm_(network.learnt(), course.longest)

@@ -1,4 +1,4 @@
-"""Who says which window, and which readings are held out: two whole voices, and windows of the others.
+"""Who says which window, and which readings are held out: two whole voices, windows of the others, real prompts.
 
 The voices of the hearing bench's report are never among them.
 """
@@ -8,10 +8,11 @@ from __future__ import annotations
 import random
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 from functools import cached_property
 from hashlib import sha256
 
-from tests.bench.adapter.windows import GENERAL, MEMO, SEED, Window
+from tests.bench.adapter.windows import GENERAL, MEMO, REAL, SEED, Window
 
 HELD_VOICES = ("kal16", "af_sarah")  # validated with, never learnt from
 # How often each is drawn of a hundred, the rest falling to the formant voices, each of another accent.
@@ -26,22 +27,30 @@ _HUMAN_SHARE = 0.08
 _BLENDED_SHARE = 0.5  # of those are said by a blend of two
 _SPEEDS = (0.9, 0.95, 1.0, 1.0, 1.05, 1.15, 1.25, 1.35)
 _HUMAN_SPEEDS = (0.9, 1.0, 1.1, 1.25)
-_HELD_COUNTS = {"kal16": 60, "af_sarah": 40, GENERAL: 20, "windows": 60}
-_HUMAN_TIMES = 4  # so often is each human reading learnt from, for once of the others
+# Of each set that is held out: how many at most, and which share of those that might be.
+_HELD = {
+    "kal16": (60, Fraction(1)),
+    "af_sarah": (40, Fraction(1)),
+    GENERAL: (20, Fraction(1, 4)),
+    "windows": (60, Fraction(1, 4)),
+    REAL: (120, Fraction(2, 5)),
+}
+_HUMAN_TIMES = 2  # so often is each human reading learnt from, for once of the others
 
 
 @dataclass(frozen=True)
 class Reading:
-    """A window in one voice at one speed, 1 being the voice's own."""
+    """A window in one voice at one speed, 1 being the voice's own; or what a person said, once, in a ``take``."""
 
     window: Window
     voice: str
     speed: float
+    take: str = ""
 
     @cached_property
     def key(self) -> str:
-        """A name for its file that changes with what is said, by whom and how fast."""
-        told = f"{self.voice} {self.speed:g} {self.window.text}"
+        """A name for its file that changes with what is said, by whom, how fast and in which take."""
+        told = f"{self.voice} {self.speed:g} {self.window.text}{self.take}"
         return sha256(told.encode("utf-8")).hexdigest()[:16]
 
     @property
@@ -82,34 +91,41 @@ def every_voice() -> set[str]:
 
 
 def held_out(said: Sequence[Reading]) -> dict[str, list[Reading]]:
-    """What the losses are told of, by name: two voices, the general sentences, and windows in voices learnt from.
+    """What the losses are told of, by name: two voices, general sentences, windows in voices learnt from, real ones.
 
-    None has more than its count in ``_HELD_COUNTS``, nor more than a quarter of what would otherwise be learnt from;
-    sets of nothing are left out.
+    None has more than its count in ``_HELD``, nor more than its share of what would otherwise be learnt from; sets of
+    nothing are left out.
     """
-    sets: dict[str, list[Reading]] = {name: [] for name in _HELD_COUNTS}
+    sets: dict[str, list[Reading]] = {name: [] for name in _HELD}
     for reading in said:
         name = _held_as(reading)
         if name:
             sets[name].append(reading)
-    most = {name: len(found) if name in HELD_VOICES else len(found) // 4 for name, found in sets.items()}
-    return {name: found[: min(most[name], _HELD_COUNTS[name])] for name, found in sets.items() if most[name]}
+    counts = {name: min(most, int(share * len(sets[name]))) for name, (most, share) in _HELD.items()}
+    return {name: sets[name][:count] for name, count in counts.items() if count}
 
 
 def _held_as(reading: Reading) -> str | None:
     """The set that a reading may be held out for."""
     if reading.voice in HELD_VOICES:
         return reading.voice
-    if reading.window.kind == GENERAL:
-        return GENERAL
+    if reading.window.kind in (GENERAL, REAL):
+        return reading.window.kind
     return "windows" if reading.window.kind == MEMO and reading.voice in _QUICK else None
 
 
 def learnt_from(said: Sequence[Reading]) -> list[Reading]:
-    """All but what is held out, and nothing by a voice that is; the human readings several times.
-
-    A window that is held out is not learnt in another voice either.
-    """
-    held = {r.window.text for name, found in held_out(said).items() if name not in HELD_VOICES for r in found}
-    left = [r for r in said if r.voice not in HELD_VOICES and r.window.text not in held]
+    """All but real prompts and what is held out, and nothing by a voice that is; the human readings several times."""
+    left = [reading for reading in _not_held(said) if reading.window.kind != REAL]
     return [reading for reading in left for _ in range(_HUMAN_TIMES if reading.human else 1)]
+
+
+def kept_same(said: Sequence[Reading]) -> list[Reading]:
+    """Talk of no trade, to be heard as the bare weights hear it: general and real, but for what is held out."""
+    return [reading for reading in _not_held(said) if reading.window.kind in (GENERAL, REAL)]
+
+
+def _not_held(said: Sequence[Reading]) -> list[Reading]:
+    """What is not held out: no window that is, in another voice either, and nothing by a voice that is."""
+    held = {r.window.text for name, found in held_out(said).items() if name not in HELD_VOICES for r in found}
+    return [r for r in said if r.voice not in HELD_VOICES and r.window.text not in held]

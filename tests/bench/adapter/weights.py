@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from pipeline.hearing.adapter import arrays
 
 Arrays = dict[str, NDArray[np.float32]]
+_EIGHT_BITS = 127  # the largest whole number
 
 
 def read(folder: Path) -> Arrays:
@@ -29,12 +30,20 @@ def read(folder: Path) -> Arrays:
 
 def in_eight_bits(matrix: NDArray[np.float32]) -> NDArray[np.float32]:
     """The matrix with every row rounded to one of 255 values, the largest kept."""
-    numbers, scale = whole_numbers(matrix)
+    return in_levels(matrix, _EIGHT_BITS)
+
+
+def in_levels(matrix: NDArray[np.float32], most: int) -> NDArray[np.float32]:
+    """The matrix with every row rounded to whole multiples, up to ``most``, of a ``most``-th of its largest number."""
+    numbers, scale = whole_numbers(matrix, most)
     return np.asarray(numbers.astype(np.float32) * scale[:, None])
 
 
-def whole_numbers(matrix: NDArray[np.float32]) -> tuple[NDArray[np.int8], NDArray[np.float32]]:
-    """The whole numbers of a matrix (row, column) and the scale of each row; a row of nothing has the scale 1."""
+def whole_numbers(matrix: NDArray[np.float32], most: int = _EIGHT_BITS) -> tuple[NDArray[np.int8], NDArray[np.float32]]:
+    """The whole numbers (row, column) of a matrix, from -``most`` to ``most``, and the scale of each row.
+
+    A row of nothing has the scale 1; ``most`` is 127 at most.
+    """
     largest = np.abs(matrix).max(axis=1)
-    scale = np.where(largest > 0, largest / 127, 1).astype(np.float32)
+    scale = np.where(largest > 0, largest / most, 1).astype(np.float32)
     return np.rint(matrix / scale[:, None]).astype(np.int8), scale

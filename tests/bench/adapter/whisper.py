@@ -81,10 +81,27 @@ class Whisper:
 
     def loss(self, batch: Batch) -> Tensor:
         """The mean of the negative log probabilities, in nats, of the pieces that are to be written."""
-        features, tokens, targets = (torch.from_numpy(part).to(self.device) for part in batch)
+        targets = torch.from_numpy(batch.targets).to(self.device)
+        return functional.cross_entropy(self.scores(batch).flatten(0, 1), targets.flatten(), ignore_index=IGNORED)
+
+    def drift(self, batch: Batch) -> Tensor:
+        """How far what is expected of each piece that is to be written lies from what the bare weights expect.
+
+        The Kullback-Leibler divergence from the bare weights' probabilities, which are not changed by learning, to
+        those with the factors, in nats, the mean over the pieces. After Li and Hoiem 2016, "Learning without
+        Forgetting", arXiv 1606.09282, which keeps the answers of the network as it was in this way.
+        """
+        wanted = torch.from_numpy(batch.targets != IGNORED).to(self.device)
+        with torch.no_grad(), self.bare():
+            before = self.scores(batch)[wanted].log_softmax(-1)
+        now = self.scores(batch)[wanted].log_softmax(-1)
+        return functional.kl_div(now, before, log_target=True, reduction="batchmean")
+
+    def scores(self, batch: Batch) -> Tensor:
+        """The scores (reading, place, piece) of what stands behind each token."""
+        features, tokens = (torch.from_numpy(part).to(self.device) for part in (batch.features, batch.tokens))
         with torch.autocast(self.device, torch.bfloat16):
-            written = self._decode(self._encode(features), tokens)
-        return functional.cross_entropy(written.float().flatten(0, 1), targets.flatten(), ignore_index=IGNORED)
+            return self._decode(self._encode(features), tokens).float()
 
     def _encode(self, features: Tensor) -> Tensor:
         """The encoder's output (reading, step of 20 ms, width) of spectra (reading, band, frame)."""
