@@ -94,6 +94,7 @@ _ATTACKS = frozenset(
     {"bit", "bites", "kicked", "kicks", "chased", "chases", "hit", "pushed", "trod", "clouted", "cornered", "got"}
 )
 _HIM = (["him"], ["her"])
+_BEHIND_HIM = ([], *([word] for word in (".", ",", ";", "there", "on", "in", "at", "over", "again", "last", "when", "and")))
 _LINKS = frozenset({"is", "was", "'s", ",", "that"})
 _TAIL = frozenset({"on", "for", "of"})
 _HEAD_REACH = 5
@@ -152,8 +153,12 @@ def owns(talk: Talk, span: NameSpan) -> bool:
 
 
 def turns_on(talk: Talk, end: int) -> bool:
-    """ "Buck bit him there": the horse in hand is "him", the name before the token ``end`` is not."""
-    return talk.words[end : end + 1] != [] and talk.words[end] in _ATTACKS and talk.words[end + 1 : end + 2] in _HIM
+    """ "Buck bit him there": the horse in hand is "him", the name before the token ``end`` is not.
+
+    "Wren got her fronts reset" is Wren's own.
+    """
+    attacked = talk.words[end : end + 1] != [] and talk.words[end] in _ATTACKS
+    return attacked and talk.words[end + 1 : end + 2] in _HIM and talk.words[end + 2 : end + 3] in _BEHIND_HIM
 
 
 def sentence_start(talk: Talk, index: int) -> int:

@@ -54,6 +54,18 @@ def test_a_horse_only_spoken_of_behind_a_comma(read: Read, form: str) -> None:
     }
 
 
+OWN = """\
+{A} got her fronts reset, seven nails in each.
+{A} got her fronts reset. Seven nails in each.
+{A} got him new shoes in front, seven nails in each.
+"""
+
+
+@pytest.mark.parametrize("form", OWN.splitlines())
+def test_what_a_horse_got_is_its_own(read: Read, form: str) -> None:
+    assert {horse for horse, *_ in told(read, form, "Tally", "Buck")} == {"Tally"}
+
+
 @pytest.mark.parametrize("form", BACK.splitlines())
 def test_back_to_a_horse_behind_a_comma(read: Read, form: str) -> None:
     assert told(read, "{A}. Thrush in the left front. {B}. New shoes in front, " + run_on(form), "Tally", "Buck") == {
