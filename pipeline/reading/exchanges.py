@@ -17,6 +17,7 @@ _SURELY = frozenset(
 )
 _IT_IS = (["it", "is"], ["it", "'s"], ["that", "'s"], ["that", "is"], ["it", "was"], ["they", "are"], ["they", "'re"])
 _HUNDRED = 100
+_PAIR_OF = {"LF": "fronts", "RF": "fronts", "LH": "hinds", "RH": "hinds", "fronts": "fronts", "hinds": "hinds"}
 
 
 def kind_of(mention: Mention) -> str | None:
@@ -78,7 +79,7 @@ def said_again(old: Mention, new: Mention, kind: str) -> bool:
 def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     """``new`` stands for ``old``."""
     if kind == "feet":
-        old.readings["feet"] = new.readings["feet"]
+        old.readings["feet"] = _both_of_it(old.readings["feet"], new.readings["feet"])
         return
     ahead = talk.mention_ending(new.start)
     if kind == "findings" and ahead is not None and ahead.get("denials") is not None:
@@ -93,6 +94,12 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
         new.number = _within_the_hundred(old.number, new.number)
     old.dropped = True
     new.stands_for = old
+
+
+def _both_of_it(old: str, new: str) -> str:
+    """ "The left front's underrun, no, that's both of them": the pair of the foot that was said."""
+    pair = _PAIR_OF.get(old) if new == "pair_in_hand" else None
+    return pair or new
 
 
 def _made_sure(talk: Talk, found: Mention) -> bool:

@@ -22,6 +22,7 @@ _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
 _ARE = (["are"], ["'re"], ["were"], ["both"], ["got"], ["have"])
+_APIECE = frozenset({"nails", "shoe_size", *ANGLES, *LENGTHS})
 _JUST = 2  # sentences from the feet told one by one to the word for both
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
@@ -238,7 +239,7 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
     told = range(draft.start, min(behind, len(talk.words)))
     each = any(talk.words[i] in ("each", "apiece") and talk.words[i + 1 : i + 2] != ["side"] for i in told)
-    if draft.slot not in ("nails", "shoe_size") or feet is None or len(feet) != 1 or not each:
+    if draft.slot not in _APIECE or feet is None or len(feet) != 1 or not each:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")
 
