@@ -26,8 +26,15 @@ _PARTS = frozenset({
     "nails", "quarters", "sulcus", "laminae",
 })  # fmt: skip
 _TEARING = frozenset({"tore", "ripped", "yanked", "pulled", "kicked"})
+_THROWING = frozenset({"tossed", "threw", "flung", "slung", "chucked", "pitched", "thrown"})
+_JUST = frozenset({"just", "then", "simply", "only", "'d", "'ve", "had", "have"})
 _NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
 _NEW_REACH = 5
+_IT_IS_HOT = frozenset({"it", "'s", "is", "n't", "not", "that", "foot", "and", "but", "though", "very", "at", "all"})
+_MAY_BE_HOT = frozenset({
+    "swelling", "abscess", "bruise", "corn", "puncture", "laminitis", "scratches", "quicked", "close_nail", "crack",
+    "sidebone", "ringbone", "thrush", "canker", "imbalance", "long_toe", "growth_rings", "club_foot", "flare",
+})  # fmt: skip
 _NOT_NEW_WITHIN = 8  # tokens
 
 
@@ -59,7 +66,9 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
         return None
     if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):
         return None
-    if first == "warmths" and not _of_a_foot(talk, segment):
+    if first == "warmths" and not _of_a_foot(talk, segment) and not _of_the_foot_before(talk, segment, mention):
+        return None
+    if first == "shoe_states" and _thrown_away(talk, segment, mention):
         return None
     if first == "shoe_states" and (_torn_off_by_hand(talk, segment, mention) or part_missing(talk, mention)):
         return None
@@ -89,6 +98,15 @@ def _torn_off_by_hand(talk: Talk, segment: Segment, mention: Mention) -> bool:
     return joined and talk.words[following.start] in _NAILING
 
 
+def _thrown_away(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "It had sprung, so I tossed it": the farrier did it, and with an old shoe."""
+    at = mention.start - 1
+    while at > segment.start and talk.words[at] in _JUST:
+        at -= 1
+    by_hand = at >= segment.start and talk.words[at] in ("i", "we")
+    return by_hand and talk.words[mention.start] in _THROWING
+
+
 def _answers_before(talk: Talk, segment: Segment, mention: Mention) -> bool:
     """ "Testers on the off fore, quiet.": the answer alone in its segment, the testers before it in the sentence."""
     if mention.get("tester_responses") is None or segment.end - segment.start != mention.end - mention.start:
@@ -101,6 +119,16 @@ def _of_a_foot(talk: Talk, segment: Segment) -> bool:
     """ "Both fores hot" and "it's warm round the coronet" tell of a foot, "it's hot" of the day."""
     placed = segment.having("feet") or segment.having("zones")
     return bool(placed) or bool({"foot", "feet", "hoof"} & set(talk.words[segment.start : segment.end]))
+
+
+def _of_the_foot_before(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "Swelling in the right hind, and it isn't hot": of the foot that has the finding just told."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or before.sentence != segment.sentence or not before.having("feet"):
+        return False
+    found = any(m.get("findings") in _MAY_BE_HOT for m in before.mentions)
+    led = talk.words[segment.start : mention.start]
+    return found and mention.end == segment.end and set(led) <= _IT_IS_HOT
 
 
 def _answers_a_head(segment: Segment, mention: Mention) -> bool:

@@ -48,6 +48,7 @@ from pipeline.reading.pulled import (
 from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
+from pipeline.reading.rotations import draft_rotations
 from pipeline.reading.same_place import attach_same_places
 from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
@@ -220,6 +221,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_nailed(talk)
     draft_in_order(talk)
     MeasureReader(talk).read()
+    draft_rotations(talk)
     draft_times(talk, {i for s in found.spans for i in range(s.start, s.end)})
     if day is not None:
         draft_dates(talk, day)

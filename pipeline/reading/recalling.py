@@ -233,7 +233,7 @@ def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
 
 def _still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "They're off the road till fall": of today, and until a time to come."""
-    return talk.words[cue.start] in ("till", "until") and segment.present and not segment.past
+    return talk.words[cue.start] in ("till", "until") and not segment.past
 
 
 def _before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
