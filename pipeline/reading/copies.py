@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+from pipeline.reading.as_the_other import copy_shoeing
 from pipeline.reading.copying import Copied, content_of, copy_draft, told_before
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
 from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_heading, is_none
@@ -59,6 +60,9 @@ def _copy_in(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -
 
 def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[int, list[FootGroup]]) -> list[Copied]:
     """What a segment with nothing but a foot of its own repeats."""
+    shod = copy_shoeing(talk, segment, groups)
+    if shod:
+        return shod
     feet = next((g for g in found if not g.anaphor), found[0]).feet
     if is_none(talk, segment) or is_clean(talk, segment, feet):
         return copy_none(talk, segment, feet)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.missing_shoes import part_missing
+from pipeline.reading.settling_work import LEFT_BARE
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import Status
@@ -17,6 +18,9 @@ _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
+_NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "ones"}
+_OF_A_SHOE = ("shoe_size", "nails", "nail_size")
+_TIPS = frozenset({"tip", "tips"})
 _DOUBTED = frozenset({"maybe", "possibly", "perhaps", "might", "could"})
 _LOOKING = frozenset(
     {"is", "are", "'s", "'re", "was", "were", "looks", "look", "all", "both", "nice", "good", "and", "still"}
@@ -26,9 +30,11 @@ _PARTS = frozenset({
     "nails", "quarters", "sulcus", "laminae",
 })  # fmt: skip
 _TEARING = frozenset({"tore", "ripped", "yanked", "pulled", "kicked"})
-_THROWING = frozenset({"tossed", "threw", "flung", "slung", "chucked", "pitched", "thrown"})
+_THROWING = frozenset({"tossed", "threw", "flung", "slung", "chucked", "pitched", "thrown", "ripped", "tore", "yanked"})
 _JUST = frozenset({"just", "then", "simply", "only", "'d", "'ve", "had", "have"})
 _NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
+_BARE = frozenset({"bare", "barefoot", "shoeless"})
+_TRIMMED = frozenset({"trim", "trims", "trimmed", "dressed"})
 _NEW_REACH = 5
 _IT_IS_HOT = frozenset({"it", "'s", "is", "n't", "not", "that", "foot", "and", "but", "though", "very", "at", "all"})
 _MAY_BE_HOT = frozenset({
@@ -45,7 +51,10 @@ def draft_words(talk: Talk) -> None:
             name = _class_of(talk, segment, mention)
             if name is None:
                 continue
-            add_draft(segment, CLASS_SLOTS[name], mention.readings[name], mention)
+            draft = add_draft(segment, CLASS_SLOTS[name], mention.readings[name], mention)
+            said = set(talk.words[mention.start : mention.end])
+            if name == "work" and draft.value == "trim" and _BARE & said and not _TRIMMED & said:
+                draft.note(LEFT_BARE)
 
 
 def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draft:
@@ -163,6 +172,16 @@ def _reads_as_zone(words: list[str], segment: Segment, mention: Mention) -> bool
     )
 
 
+def draft_tips(talk: Talk) -> None:
+    """ "A glue-on tip", "steel tips": behind the word for a shoe or its stuff a tip is a shoe, and no gratuity."""
+    for at in [i for i, word in enumerate(talk.words) if word in _TIPS] if talk.says(_TIPS) else ():
+        ahead, segment = talk.mention_ending(at), talk.segment_at(at)
+        if ahead is None or segment is None or not ahead.is_any(_SHOE_NOUNS) or talk.holding(at):
+            continue
+        add_draft(segment, "shoe_type", "tip", Mention(at, at + 1, (at,), {"shoe_types": "tip"}))
+        segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
 def draft_white_line(talk: Talk) -> None:
     """ "No thrush, no white line": a white line that is denied by name is the disease."""
     for segment in talk.segments if talk.having("zones", "white_line") else ():
@@ -210,7 +229,8 @@ def draft_new(talk: Talk) -> None:
                 segment.drafts.append(_new_draft(segment, index, set()))  # "so that's a new ten"
                 continue
             feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
-            if {talk.words[i] for i in range(segment.start, segment.end) if i not in feet} <= _NEW_ALONE:
+            rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+            if rest <= _NEW_ALONE or (rest <= _NEW_TODAY and _shoes_told(talk, segment)):
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             led = index + 1 if talk.words[index + 1 : index + 2] in (["on"], ["for"]) else index
@@ -223,6 +243,16 @@ def draft_new(talk: Talk) -> None:
                 continue
             segment.drafts.append(_new_draft(segment, index, set(noun.literal)))
         segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
+def _shoes_told(talk: Talk, segment: Segment) -> bool:
+    """ "Number one, plain steel, both fronts, brand new today": shoes are spoken of before it in the sentence."""
+    before = [s for s in talk.sentence(segment.sentence) if s.index < segment.index]
+    return any(
+        m.is_any((*_SHOE_NOUNS, "clips", "traction")) or m.get("measures") in _OF_A_SHOE
+        for s in before
+        for m in s.mentions
+    )
 
 
 def _not_new(talk: Talk, index: int) -> bool:

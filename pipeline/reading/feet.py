@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import pairwise
 
+from pipeline.reading.both_of_them import widen_to_both
 from pipeline.reading.foot_alone import in_apposition, named_after_all, told_of_itself
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, left_alone, setup_only
 from pipeline.reading.gone_over import feet_gone_over
@@ -53,6 +54,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 before if sentence[0].horse == segment.horse or position else None,
             )
         _where_it_was_put(talk, sentence, groups)
+        widen_to_both(talk, sentence, groups)
         foot_told_behind(talk, sentence, groups)
         _foot_behind_sentence(talk, sentence, groups)
         _except_feet(sentence, groups)

@@ -210,7 +210,7 @@ class HorseFinder(NameFinder):
         return owned and any(m.start - span.end <= _NEXT for m in feet)
 
     def _goes_on(self, segment: Segment) -> bool:
-        """ "… and the rockers went on Buck's fronts, also new, number one": the rest of that statement is Buck's too."""
+        """ "… and the rockers went on Buck's fronts, also new, number one": the rest is Buck's too."""
         return segment.joined_by(",") and not segment.own_clause and not segment.having("feet")
 
     def _for_horse(self, segment: Segment, span: NameSpan) -> bool:

@@ -93,8 +93,8 @@ _PRONOUN_BEFORE = frozenset(
 
 _QUARTER = 4
 _PUTTING_RIGHT = frozenset({
-    ",", "no", "sorry", "wait", "well", "uh", "um", "er", "erm", "make", "that", "it", "'s", "actually", "rather", "more",
-    "like", "hang", "on",
+    ",", "no", "sorry", "wait", "well", "uh", "um", "er", "erm", "make", "that", "it", "'s", "actually", "rather",
+    "more", "like", "hang", "on",
 })  # fmt: skip
 _WEEKS = frozenset({"week", "weeks", "wks", "wk", "month", "months", "days"})
 # What stands before a loose "five, six weeks"; behind anything else the first number counts something of its own.

@@ -16,6 +16,7 @@ from pipeline.reading.decided import decide
 from pipeline.reading.drafting import (
     draft_new,
     draft_pronouns,
+    draft_tips,
     draft_white_line,
     draft_words,
 )
@@ -27,12 +28,14 @@ from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.in_order import draft_in_order, mark_short_feet
 from pipeline.reading.measures import MeasureReader
+from pipeline.reading.measures_then import draft_measures_then
 from pipeline.reading.mentions import Mention, MentionFinder
 from pipeline.reading.misnamed import another_horses_number, called_before, found_on_another, misnamed, without_animals
 from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
 from pipeline.reading.nameless import mark_others
 from pipeline.reading.notes import not_understood, notes_of
+from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import name_one_of_a_pair
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.passive import draft_passive
@@ -155,6 +158,7 @@ class Reader:
 def _assert(talk: Talk) -> None:
     """Give every draft its feet, place and degree, say of others what was said of one, and how each was asserted."""
     groups = attach_feet(talk)
+    draft_measures_then(talk)
     draft_again(talk, groups)
     attach_zones(talk, groups)
     attach_same_places(talk)
@@ -209,6 +213,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_vet_wished(talk)
     draft_vet_answered(talk)
     draft_pulled(talk)
+    draft_off_by_the_horse(talk)
     draft_pulled_by_hand(talk)
     draft_left_behind(talk)
     draft_coming_off(talk)
@@ -216,6 +221,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_passive(talk)
     draft_came_without(talk)
     draft_gone(talk)
+    draft_tips(talk)
     draft_white_line(talk)
     draft_responses(talk)
     draft_nailed(talk)

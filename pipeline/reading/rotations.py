@@ -9,8 +9,8 @@ from pipeline.reading.talk import Segment, Talk
 _MOST = 30  # degrees; more is an angle of the hoof; common practice, no source
 _ROTATION = frozenset({"rotation", "rotated", "rotating"})
 _LIGHT = frozenset({
-    "in", "on", "of", "the", "his", "her", "about", "maybe", "only", "films", "x-rays", "xrays", "xray", "x", "-", "ray",
-    "rays", "film", "radiographs", "by", "to", "has", "'s", "is", "got", "was", "degrees", "degree", "and",
+    "in", "on", "of", "the", "his", "her", "about", "maybe", "only", "films", "x-rays", "xrays", "xray", "x", "-",
+    "ray", "rays", "film", "radiographs", "by", "to", "has", "'s", "is", "got", "was", "degrees", "degree", "and",
 })  # fmt: skip
 
 

@@ -11,6 +11,9 @@ from pipeline.record import Severity, Status
 
 _LEADING_IN = frozenset({"in", "at", "on", "along", "over", "across", "round", "around"})
 _ZONED = frozenset({"finding", "tester"})
+_OF_THE_SHOE = frozenset({"worn", "sprung", "loose"})
+_HIGH_ON = {"inside": "medial", "medial": "medial", "outside": "lateral", "lateral": "lateral"}
+_AT_THE = _LEADING_IN | {"the", "his", "her", "thin", "right", "down", "away", "off", "through", "out", "badly"}
 _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
 _NEXT = 2
@@ -33,12 +36,32 @@ _OWN_PLACE = {
 
 def attach_zones(talk: Talk, groups: Groups) -> None:
     """Give each zone word to a draft; a second zone joined by "and" makes the same finding there too."""
+    _place_high_sides(talk)
     for sentence in talk.sentences() if talk.having("zones") else ():
+        for segment in sentence:
+            _place_shoe_states(talk, segment)
         for position, segment in enumerate(sentence):
             for mention in _zone_words(segment):
                 if not _share_with_answers(sentence, segment, mention):
                     _attach_zone(talk, sentence, position, mention, groups)
     place_behind(talk)
+
+
+def _place_high_sides(talk: Talk) -> None:
+    """ "Right hind is high on the inside": the side is a part of the phrase itself."""
+    for draft in [d for d in talk.drafts if d.value == "imbalance" and d.zone is None]:
+        sides = [_HIGH_ON[w] for w in talk.words[draft.start : draft.end] if w in _HIGH_ON]
+        draft.zone = sides[0] if len(set(sides)) == 1 else None
+
+
+def _place_shoe_states(talk: Talk, segment: Segment) -> None:
+    """ "Worn thin at the toe", "sprung at the heel": where the shoe was found so, when nothing else stands there."""
+    for draft in [d for d in segment.drafts if d.slot == "shoe_state" and d.value in _OF_THE_SHOE]:
+        for mention in _zone_words(segment):
+            led = talk.words[draft.end : mention.start]
+            if mention.start >= draft.end and led and set(led) <= _AT_THE and _LEADING_IN & set(led):
+                draft.zone = draft.zone or mention.readings["zones"]
+                draft.evidence.update(mention.literal)
 
 
 def place_behind(talk: Talk) -> None:

@@ -67,7 +67,7 @@ test_degrees_of_the_weather = reads(
 test_a_measure_apiece = reads(
     [
         (
-            "Toe angles fifty on the left front, forty eight on the right front. Heel angles the same at forty five apiece.",
+            "Toe angles fifty left front, forty eight right front. Heel angles the same at forty five apiece.",
             ["LF toe_angle 50", "LF+RF heel_angle 45", "RF toe_angle 48"],
         ),
         (
