@@ -8,8 +8,9 @@ from pipeline.reading.talk import Draft, Segment, Talk
 _SLOTS = frozenset({"treatment", "packing", "pad", "clips", "traction"})
 _SKIPPED = frozenset({"skipped", "skip", "skipping", "omitted", "forwent", "dodged"})
 _LED = (
-    ("left", "off"), ("left", "out"), ("held", "off"), ("hold", "off"), ("went", "without"), ("go", "without"),
-    ("did", "without"), ("do", "without"), ("passed", "on"), ("ran", "out"), ("out", "of"), ("held", "back"),
+    ("left", "off"), ("left", "out"), ("leaving", "off"), ("leaving", "out"),
+    ("held", "off"), ("hold", "off"), ("went", "without"), ("go", "without"),
+    ("did", "without"), ("do", "without"), ("passed", "on"), ("ran", "out"), ("held", "back"),
 )  # fmt: skip
 _LEFT = frozenset({"left", "leave", "leaving"})
 _AWAY = frozenset({"off", "out"})
@@ -40,7 +41,7 @@ def _left_out(talk: Talk, segment: Segment, draft: Draft) -> bool:
     if at < segment.start:
         return False
     led = tuple(talk.words[max(segment.start, at - 1) : at + 1])
-    if talk.words[at] in _SKIPPED or (led in _LED and (led[0] != "left" or at < draft.start - 1)):
+    if talk.words[at] in _SKIPPED or (led in _LED and (led[0] not in _LEFT or at < draft.start - 1)):
         return True  # "left off the iodine"; not "shoe off, left off, soaked"
     behind = talk.words[draft.end : draft.end + 1]
     return talk.words[at] in _LEFT and bool(_AWAY & set(behind))

@@ -18,6 +18,7 @@ _BY_HAND = frozenset({
     "rider", "dad", "husband", "wife", "trainer", "you",
 })  # fmt: skip
 _WHOSE = frozenset({"his", "her", "the", "a", "that", "its", "both", "one"})
+_FROM_WHAT = frozenset({"the", "my", "me", "us", "a", "that", "its", "of", "to"})
 _REACH = 4  # tokens from the verb to the foot
 
 
@@ -47,8 +48,9 @@ def _verb(talk: Talk, foot: Mention) -> int | None:
     word = talk.words[at] if at >= 0 else ""
     behind = talk.words[foot.end : foot.end + 2]
     off = "off" in talk.words[at + 1 : foot.start] or "off" in (behind[:1] if behind[:1] != ["shoe"] else behind[1:])
-    if word not in _VERBS | _EITHER or not off:
-        return None
+    beyond = talk.words[foot.end + 1 : foot.end + 2] if behind[:1] == ["off"] else []
+    if word not in _VERBS | _EITHER or not off or _FROM_WHAT & set(beyond):
+        return None  # "she had the left hind off the ground"
     subject = _subject(talk, at)
     if subject in _BY_HAND or (word in _EITHER and subject not in _HORSES):
         return None

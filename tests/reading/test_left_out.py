@@ -26,7 +26,11 @@ test_skipped = reads(
         ("Near fore has a bruise, I skipped the hardener on it.", ["LF finding bruise"]),
         ("Thrush in both hinds, we did without the iodine.", ["LH+RH finding thrush"]),
         ("Scratches on the near hind, antiseptic, sorry, I skipped the antiseptic.", ["LH finding scratches"]),
-        # done after all
+        ("I left the wedge pads off the fronts.", ["LF+RF pad wedge absent"]),
+        ("I'm leaving off the wedge pads on the fronts.", ["LF+RF pad wedge absent"]),
+        # done after all, or of another time
+        ("Tally came out of full pads and into rim pads in front.", ["LF+RF pad full history", "LF+RF pad rim"]),
+        ("Took the wedge pads off the fronts.", ["LF+RF pad wedge history"]),
         ("I left the poultice on the left front.", ["LF treatment poultice"]),
         (
             "Left front abscess, poultice on, left the shoe off.",

@@ -60,6 +60,19 @@ test_weeks_by_two_numbers = reads(
     ]
 )
 
+test_days_back_are_no_size = reads(
+    [
+        (
+            "Left front reset, size five. The right hind had thrush two days back.",
+            ["LF shoe_size 5", "LF work reset", "RH finding thrush history"],
+        ),
+        (
+            "Left front reset, size five. Bruise in the near hind three days ago.",
+            ["LF shoe_size 5", "LF work reset", "LH finding bruise"],
+        ),
+    ]
+)
+
 test_that_is_both = reads(
     [
         (

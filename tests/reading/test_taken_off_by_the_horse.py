@@ -28,6 +28,8 @@ test_the_horse_took_it_off = reads(
         ("He was sore so I took the left front off and left it off.", ["LF work removed"]),
         ("I ripped the left front off and put a new one on.", ["LF work new_shoe"]),
         ("I had the left front off to look at the sole.", []),
+        ("She had the left hind off the ground the whole time.", []),
+        ("He took the left front off the stand.", []),
         ("He ran off the left side of the track.", []),
     ]
 )
