@@ -27,7 +27,7 @@ _BARE_ANSWERS = said_whole(
 )  # fmt: skip
 _NOT_BY_ME = said_whole("i had n't", "i have n't", "i did n't", "i 'd not", "i 've not")
 _ANY_MORE = frozenset({"anymore", "any"})
-_NEITHER = frozenset({"neither", "none", "not"})
+_NEITHER = frozenset({"neither", "none", "not", "no"})
 
 
 def _free_of(talk: Talk, draft: Draft) -> bool:

@@ -18,7 +18,7 @@ _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
-_NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "ones"}
+_NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "ones", "on", "put", "fresh"}
 _OF_A_SHOE = ("shoe_size", "nails", "nail_size")
 _TIPS = frozenset({"tip", "tips"})
 _DOUBTED = frozenset({"maybe", "possibly", "perhaps", "might", "could"})

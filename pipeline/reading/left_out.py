@@ -10,7 +10,9 @@ _SKIPPED = frozenset({"skipped", "skip", "skipping", "omitted", "forwent", "dodg
 _LED = (
     ("left", "off"), ("left", "out"), ("leaving", "off"), ("leaving", "out"),
     ("held", "off"), ("hold", "off"), ("went", "without"), ("go", "without"),
-    ("did", "without"), ("do", "without"), ("passed", "on"), ("ran", "out"), ("held", "back"),
+    ("did", "without"), ("do", "without"), ("passed", "on"), ("ran", "out"),
+    ("was", "out"), ("were", "out"), ("'m", "out"), ("'re", "out"),
+    ("all", "out"), ("clean", "out"), ("held", "back"),
 )  # fmt: skip
 _LEFT = frozenset({"left", "leave", "leaving"})
 _AWAY = frozenset({"off", "out"})

@@ -81,6 +81,8 @@ test_not_one_foot = reads(
             "Left front has a corn. Not one of the four has thrush.",
             ["LF finding corn", "LF+RF+LH+RH finding thrush absent"],
         ),
+        ("No foot's got thrush.", ["LF+RF+LH+RH finding thrush absent"]),
+        ("No foot with a crack in it.", ["LF+RF+LH+RH finding crack absent"]),
         ("Not one foot held a clinch, reset all round.", ["LF+RF+LH+RH work reset"]),
     ]
 )

@@ -28,6 +28,14 @@ test_skipped = reads(
         ("Scratches on the near hind, antiseptic, sorry, I skipped the antiseptic.", ["LH finding scratches"]),
         ("I left the wedge pads off the fronts.", ["LF+RF pad wedge absent"]),
         ("I'm leaving off the wedge pads on the fronts.", ["LF+RF pad wedge absent"]),
+        ("Poultice on the left front, no, we were out of poultice, just a bandage.", ["LF treatment bandage"]),
+        ("Oakum, no, I was out of oakum, so silicone under both fronts.", ["LF+RF packing silicone"]),
+        (
+            "Left front abscess, drained it, meant to soak it but didn't.",
+            ["LF finding abscess", "LF treatment drained"],
+        ),
+        ("I meant to put pads on the fronts but ran out of time.", []),
+        ("Thrush in the right front, I meant the left front.", ["LF finding thrush"]),
         # done after all, or of another time
         ("Tally came out of full pads and into rim pads in front.", ["LF+RF pad full history", "LF+RF pad rim"]),
         ("Took the wedge pads off the fronts.", ["LF+RF pad wedge history"]),

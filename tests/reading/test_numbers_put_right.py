@@ -81,6 +81,9 @@ test_that_is_both = reads(
         ),
         ("Bruise in the left hind, no wait, it's both.", ["LH+RH finding bruise"]),
         ("Off fore has thrush, no, both of them.", ["LF+RF finding thrush"]),
+        ("The left front's got thrush, oh wait, so does the right front.", ["LF+RF finding thrush"]),
+        ("Left hind is underrun, wait, so is the right hind.", ["LH+RH finding underrun_heels"]),
+        ("Near fore has a corn, no, hang on, so has the off fore.", ["LF+RF finding corn"]),
         ("Flare on the near hind, sorry, that's both of them.", ["LH+RH finding flare"]),
     ]
 )

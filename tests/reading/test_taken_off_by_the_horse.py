@@ -82,6 +82,10 @@ test_new_and_of_what = reads(
         ),
         ("Wide webs in front, new today.", ["LF+RF shoe_type wide_web", "LF+RF work new_shoe"]),
         ("Size two, both hinds, new this time.", ["LH+RH shoe_size 2", "LH+RH work new_shoe"]),
+        (
+            "Number two, steel, both hinds, fresh on today.",
+            ["LH+RH shoe_material steel", "LH+RH shoe_size 2", "LH+RH work new_shoe"],
+        ),
         ("Tally, new today. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
         ("Put a glue-on tip on the right front.", ["RF shoe_type glue_on", "RF shoe_type tip"]),
         ("Steel tips on both fronts.", ["LF+RF shoe_material steel", "LF+RF shoe_type tip"]),
