@@ -17,7 +17,8 @@ _AT_THE = _LEADING_IN | {"the", "his", "her", "thin", "right", "down", "away", "
 _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
 _NEXT = 2
-_THERE = frozenset({"there"})
+_THERE = frozenset({"there", "so"})
+_SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
 _NEAR = 2  # sentences back
 # A finding whose name is its place takes that place for no zone.
 _OWN_PLACE = {
@@ -65,14 +66,15 @@ def _place_shoe_states(talk: Talk, segment: Segment) -> None:
 
 
 def place_behind(talk: Talk) -> None:
-    """ "Took the outside quarter with it, so wall loss there": the place that was just named without a finding."""
+    """ "Took the outside quarter with it, so wall loss there", "so it's a crack": the place just named."""
     for segment in talk.segments if talk.says(_THERE) else ():
         before = talk.segments[segment.index - 1] if segment.index else None
         if before is None or before.sentence != segment.sentence or any(d.slot in _ZONED for d in before.drafts):
             continue
         words = _zone_words(before)
         for draft in [d for d in segment.drafts if d.slot == "finding" and d.zone is None and not d.dropped]:
-            if words and talk.words[draft.end : draft.end + 1] == ["there"]:
+            summed = talk.words[segment.start : segment.start + 2] in _SUMMED and segment.joined_by("so", ", so")
+            if words and (talk.words[draft.end : draft.end + 1] == ["there"] or summed):
                 _give(draft, words[-1].readings["zones"], words[-1], joined=False)
 
 
