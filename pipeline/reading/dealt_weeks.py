@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import pairwise
 
+from pipeline.reading.all_but import is_left_out
 from pipeline.reading.mentions import Mention
 from pipeline.reading.roster_names import HorseTalk
 from pipeline.reading.talk import Draft, Segment, Talk
@@ -104,6 +105,9 @@ def _pure(talk: Talk, sentence: list[Segment], found: HorseTalk) -> bool:
         return False
     held = {i for s in found.spans for i in range(s.start, s.end)}
     said = talk.starting_in(start, end)
+    named = [s for s in found.spans if start <= s.start < end]
+    if any(is_left_out(talk, s) for s in named) and any(_group(m, len(found.horses)) for m in said):
+        return False  # "six weeks for all of them but Buck"
     for mention in said:
         number = mention.number
         if number is not None:

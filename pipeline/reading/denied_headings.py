@@ -46,7 +46,18 @@ def _heads(talk: Talk, sentence: list[Segment], position: int) -> bool:
     if talk.words[segment.end] == ":":
         return True
     opens = not position or (position == 1 and _form(talk, sentence[0], _LOOKED) is not None)
-    return opens and form in _HEARD and talk.words[segment.end] == "," and _only_lists(talk, sentence[position + 1 :])
+    opens = opens or not sentence[position - 1].drafts  # not "sidebone, not seen, …"
+    return opens and form in _HEARD and talk.words[segment.end] == "," and _only_lists(talk, _row(sentence, position))
+
+
+def _row(sentence: list[Segment], position: int) -> list[Segment]:
+    """The segments right behind the heading that tell only of findings."""
+    row: list[Segment] = []
+    for segment in sentence[position + 1 :]:
+        if not segment.drafts or any(d.slot not in _SLOTS for d in segment.drafts):
+            break
+        row.append(segment)
+    return row
 
 
 def _form(talk: Talk, segment: Segment, forms: frozenset[tuple[str, ...]] = _HEADS) -> tuple[str, ...] | None:
@@ -63,7 +74,8 @@ def _listed(talk: Talk, sentence: list[Segment], start: int) -> list[Draft]:
     drafts: list[Draft] = []
     for segment in sentence[start:]:
         headed = talk.words[segment.end : segment.end + 1] == [":"] and segment is not sentence[start]
-        if headed or segment.own_clause or segment.joined_by(*_TURNS):
+        ended = not segment.drafts and not segment.having("feet") and segment is not sentence[start]
+        if headed or ended or segment.own_clause or segment.joined_by(*_TURNS):
             break
         drafts += [d for d in segment.drafts if d.slot in _SLOTS]
     return drafts

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from pipeline.reading.all_but import all_but
 from pipeline.reading.brought_in import brought_in
 from pipeline.reading.names import NameFinder
-from pipeline.reading.opening import bred_from, closes, heads, of_kin, owns
+from pipeline.reading.opening import bred_from, closes, heads, of_kin, owns, turns_on
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_mentions, roster_spans
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
@@ -57,7 +58,8 @@ class HorseFinder(NameFinder):
                     kin.dropped = True
 
     def _only_spoken_of(self, span: NameSpan) -> bool:
-        return self._not_today(span) or owns(self._talk, span) or bred_from(self._talk, span)
+        told = owns(self._talk, span) or bred_from(self._talk, span) or turns_on(self._talk, span.end)
+        return told or self._not_today(span)
 
     def _not_today(self, span: NameSpan) -> bool:
         """ "Hamish isn't due till Tuesday": a horse that is only spoken of."""
@@ -114,6 +116,7 @@ class HorseFinder(NameFinder):
             for span in inside:
                 leads = span.start == segment.start or self._only_openers(span.start)
                 leads = leads and not self._not_today(span) and not owns(self._talk, span)
+                leads = leads and not turns_on(self._talk, span.end)
                 if span.role == "opens" or leads:
                     current = span.horse
                     segment.horse = current
@@ -127,6 +130,7 @@ class HorseFinder(NameFinder):
         several = len(self.found.horses) >= _SEVERAL
         self._together = told_together(self._talk, self.found.spans) if several else {}
         self._weeks_then_name()
+        self._together.update(all_but(self._talk, self.found.spans, len(self.found.horses)) if several else {})
 
     def _weeks_then_name(self) -> None:
         """ "Six weeks, Tally. Five weeks, Buck.": the name closes a sentence that is nothing but an interval."""

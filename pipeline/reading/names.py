@@ -8,12 +8,20 @@ from pipeline.reading.name_words import ANIMALS, NEVER_NAMES
 from pipeline.reading.named_late import named_late
 from pipeline.reading.nameless import nameless
 from pipeline.reading.roster_names import NamedHorse, NameSpan
+from pipeline.reading.run_on import SMALL_LIKENESS, small_opening
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.unlisted import UnlistedNames
 from pipeline.reading.whose import at_place, by_colour, by_kin, by_owner
 from pipeline.record import HorseMatch
+from pipeline.vocabulary import CLASS_SLOTS
 
 _CUE_WITHIN = 4
+_SENTENCES = 4  # from a name set aside to the words that tell why: "Buck, no. Hang on. Tally. Buck was Tuesday."
+_HESITATING = frozenset({".", ",", "uh", "um", "er", "erm", "no", "wait", "hang", "on", "hold", "sorry", "oh", "nah"})
+_TOLD_OF = frozenset({"is", "'s", "was", "went", "has", "had", "will", "'ll", "does", "did", "comes", "goes", "stays"})
+_TURNS = frozenset({"next", "first", "last", "now", "then", "up"})  # "Buck is next" is no reason
+_MARKS = SENTENCE_ENDS | {","}
+_TRADE = frozenset({*CLASS_SLOTS, "feet", "measures"})
 _SOON = 6  # tokens from a repair to the name that is meant
 
 
@@ -78,12 +86,25 @@ class NameFinder(UnlistedNames):
             return True
         before = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start)]
         same = [s for s in before if self._after_not(s) or self._taken_back(s)]
-        return bool(same) and self._sentence_start(start) == self._sentence_start(same[-1])
+        if not same or same[-1] != before[-1]:
+            return False
+        return self._sentence_start(start) == self._sentence_start(same[-1]) or self._told_why(start, same[-1])
+
+    def _told_why(self, start: int, rejected: int) -> bool:
+        """ "This is Tally, not Buck. Buck was last week.": the name just set aside, and nothing of the trade of it."""
+        words = self._talk.words
+        if words[start - 1] not in _MARKS or sum(w in SENTENCE_ENDS for w in words[rejected:start]) > _SENTENCES:
+            return False
+        end = start
+        while end < len(words) and words[end] not in _MARKS:
+            end += 1
+        said = [m for m in self._talk.starting_in(start, end) if m.is_any(_TRADE)]
+        return end > start + 1 and not said and words[start + 1] in _TOLD_OF and words[end - 1] not in _TURNS
 
     def _taken_back(self, start: int) -> bool:
         """ "So Posy, no, sorry, it was Rosie I've just had": the first name, when a repair and another name follow."""
         end = next(e for s, e, _ in self._exact if s == start)
-        repairs = self._talk.having("taking_back", "repair")
+        repairs = [m for m in self._talk.mentions if m.readings.get("taking_back") == "repair"]  # dropped ones, too
         cue = next((m for m in repairs if end < m.start <= end + _CUE_WITHIN), None)
         behind = self._talk.words[end : end + 1]
         if cue is None or behind not in ([","], ["."]):
@@ -91,8 +112,13 @@ class NameFinder(UnlistedNames):
         if behind == [","] and set(self._talk.words[end : cue.start]) - {",", "uh", "um", "er", "no", "oh"}:
             return False
         other = [s for s, _, h in self._exact if cue.end <= s <= cue.end + _SOON and h.name != self._horse_at(start)]
-        named = bool(other) and self._talk.words[other[0] - 1] in ("was", "is", "'s", ",", "no", "sorry")
-        return named and "." not in self._talk.words[end + 1 : other[0]]
+        if not other:
+            return False
+        between = self._talk.words[end : other[0]]
+        if set(between) <= _HESITATING:
+            return True  # "First is Tally. Uh. No. Buck."
+        named = between[-1] in ("was", "is", "'s", ",", "no", "sorry")
+        return named and "." not in between[1:]
 
     def _after_not(self, start: int) -> bool:
         near = self._talk.words[max(0, start - 4) : start]
@@ -205,9 +231,12 @@ class NameFinder(UnlistedNames):
         taken.update(i for s, e, _ in self._exact for i in range(s, e))
         tokens = self._talk.tokens
         for start, large in enumerate(tokens.large):
-            if not large or start in taken or tokens.lowers[start] in NEVER_NAMES or not self._unknown(start):
+            if start in taken or tokens.lowers[start] in NEVER_NAMES or not self._unknown(start):
                 continue
             if tokens.little[start]:
+                continue
+            if not large:
+                self._alike_in_small(start, taken)
                 continue
             for end in (start + 2, start + 1):
                 if end > len(tokens) or taken.intersection(range(start, end)) or not self._follows_like_name(end):
@@ -225,6 +254,18 @@ class NameFinder(UnlistedNames):
                 break
         self._sound_alike_again(taken)
         self.found.spans.sort(key=lambda s: s.start)
+
+    def _alike_in_small(self, start: int, taken: set[int]) -> None:
+        """ "…, meddler's mud fever has gone": a name misspelled in small letters, only where a part opens."""
+        tokens = self._talk.tokens
+        if not self._cased or not small_opening(self._talk, start) or tokens.lowers[start] in self._common:
+            return
+        best = self._best(self._text(start, start + 1))
+        if best is not None and best[1] >= SMALL_LIKENESS:
+            text = self._text(start, start + 1)
+            named = NamedHorse(best[0].name, HorseMatch.KNOWN, text, best[1], (start, start + 1), best[0].place)
+            self.found.spans.append(NameSpan(start, start + 1, self.found.index_of(named)))
+            taken.add(start)
 
     def _sound_alike_again(self, taken: set[int]) -> None:
         """ "Neeve, heat in the near fore. … Neeve six weeks.": said again where a name need not be expected."""

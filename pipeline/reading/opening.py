@@ -90,6 +90,10 @@ _OWNED = (
     ["hay"],
 )
 _NOTED = (["put", "down", "for"], ["write", "down", "for"], ["mark", "down", "for"], ["note", "for"], ["add", "to"])
+_ATTACKS = frozenset(
+    {"bit", "bites", "kicked", "kicks", "chased", "chases", "hit", "pushed", "trod", "clouted", "cornered", "got"}
+)
+_HIM = (["him"], ["her"])
 _LINKS = frozenset({"is", "was", "'s", ",", "that"})
 _TAIL = frozenset({"on", "for", "of"})
 _HEAD_REACH = 5
@@ -145,6 +149,11 @@ def closes(talk: Talk, segment: Segment, span: NameSpan) -> bool:
 def owns(talk: Talk, span: NameSpan) -> bool:
     """ "Buck's owner was there": the name is only whose person or thing is spoken of."""
     return talk.words[span.end : span.end + 1] == ["'s"] and talk.words[span.end + 1 : span.end + 2] in _OWNED
+
+
+def turns_on(talk: Talk, end: int) -> bool:
+    """ "Buck bit him there": the horse in hand is "him", the name before the token ``end`` is not."""
+    return talk.words[end : end + 1] != [] and talk.words[end] in _ATTACKS and talk.words[end + 1 : end + 2] in _HIM
 
 
 def sentence_start(talk: Talk, index: int) -> int:

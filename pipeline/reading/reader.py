@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 
 from pipeline.reading.assertions import assert_all
 from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
+from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right
 from pipeline.reading.clipped import complete_clipped
 from pipeline.reading.copies import copy_statements, inherit_status
@@ -52,7 +53,9 @@ from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.rotations import draft_rotations
+from pipeline.reading.run_on import part_horses
 from pipeline.reading.same_place import attach_same_places
+from pipeline.reading.seams import mark_seams
 from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
 from pipeline.reading.stops import soften_stops
@@ -64,6 +67,7 @@ from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
 from pipeline.reading.treated import treat_what_is_there
 from pipeline.reading.turned_round import turn_round
+from pipeline.reading.turned_to import part_turns
 from pipeline.reading.unnamed_weeks import deal_unnamed_weeks
 from pipeline.reading.vet import draft_vet
 from pipeline.reading.vet_heading import draft_vet_answered
@@ -79,7 +83,7 @@ from pipeline.record import (
     Transcript,
     Visit,
 )
-from pipeline.vocabulary import Vocabulary
+from pipeline.vocabulary import CLASS_SLOTS, Vocabulary
 
 _SEVERAL = 2
 _FAR = 25  # tokens from a fact at which its words are quoted no more
@@ -91,7 +95,8 @@ class Reader:
     def __init__(self, vocabulary: Vocabulary) -> None:
         self._roles = vocabulary.spoken("clause_words")
         self._vocabulary = vocabulary
-        self._common = common_words(vocabulary)
+        self._common = common_words(vocabulary, vocabulary.classes)
+        self._of_feet = common_words(vocabulary, {*CLASS_SLOTS, "feet", "zones", "measures"} & set(vocabulary.classes))
         self._finders: dict[bool, MentionFinder] = {}
 
     def read(self, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]:
@@ -129,13 +134,17 @@ class Reader:
         Without ``day`` no day of the calendar is resolved.
         """
         tokens = tokenize(transcript.text)
-        exact = roster_spans(tokens, roster)
         finder = self._finder(transcript.heard)
+        exact = roster_spans(tokens, roster, self._of_feet)
         mentions = finder.find(tokens, name_mentions(exact))
         chosen = {m.start for m in mentions if "horse" in m.readings}
         exact = [e for e in exact if e[0] in chosen]
         talk = Talk(tokens, list(tokens.words), mentions, self._roles_in(tokens.words, mentions))
         soften_stops(talk)
+        mend_broken_off(talk)
+        part_turns(talk)
+        part_horses(talk, roster)
+        mark_seams(talk)
         join_headings(talk)
         _mark_feet(talk)
         complete_clipped(talk, finder.meaning)
@@ -285,7 +294,7 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     )
 
 
-def common_words(vocabulary: Vocabulary) -> frozenset[str]:
-    """Every word of the vocabulary's phrases: at the head of a sentence none of them is an unknown name."""
-    forms = (form for name in vocabulary.classes for form in vocabulary.spoken(name))
+def common_words(vocabulary: Vocabulary, classes: Iterable[str]) -> frozenset[str]:
+    """Every word of these classes' phrases: of all of them, none is an unknown name at the head of a sentence."""
+    forms = (form for name in classes for form in vocabulary.spoken(name))
     return frozenset(word for form in forms for word in form.split())

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from dataclasses import dataclass, field
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.tokens import Tokens, form_tokens
 from pipeline.record import HorseMatch, RosterHorse
 
@@ -56,8 +57,13 @@ class HorseTalk:
         return len(self.horses) - 1
 
 
-def roster_spans(tokens: Tokens, roster: Sequence[RosterHorse]) -> list[tuple[int, int, RosterHorse]]:
-    """Roster names that stand in the text as spelled, the longest first at each place."""
+def roster_spans(
+    tokens: Tokens, roster: Sequence[RosterHorse], of_feet: Container[str]
+) -> list[tuple[int, int, RosterHorse]]:
+    """Roster names that stand in the text as spelled, the longest first at each place.
+
+    ``of_feet`` are words of the trade: such a name is taken in small letters only where nothing else can stand.
+    """
     words, cased = tokens.words, any(tokens.large)
     wanted: list[tuple[list[str], RosterHorse]] = []
     for horse in roster:
@@ -75,7 +81,11 @@ def roster_spans(tokens: Tokens, roster: Sequence[RosterHorse]) -> list[tuple[in
             span = range(start, start + len(name))
             if words[start : start + len(name)] != name or used.intersection(span):
                 continue
-            if cased and not tokens.large[start] and not _stands_like_name(words, start, start + len(name)):
+            small = cased and not tokens.large[start]
+            if small and not (
+                _stands_like_name(words, start, start + len(name))
+                or _opens_small(words, start, start + len(name), of_feet)
+            ):
                 continue
             used.update(span)
             found.append((start, start + len(name), horse))
@@ -89,6 +99,18 @@ def _stands_like_name(words: list[str], start: int, end: int) -> bool:
         before = words[start - 2]
     after = words[end] if end < len(words) else "."
     return after in (".", ",") and before in _BEFORE_NAMES
+
+
+def _opens_small(words: list[str], start: int, end: int, of_feet: Container[str]) -> bool:
+    """ "…, otter's cast the near hind", "pumpkin next": a word in small letters that opens a horse's part."""
+    before = words[start - 1] if start else "."
+    if before == "," and words[end : end + 2] == ["'s", "the"] and HORSE_WORDS & set(words[end + 2 : end + 3]):
+        return True  # "…, pad's the cob"
+    return (
+        before in (".", ",")
+        and words[start] not in of_feet
+        and words[end : end + 1] in (["'s"], ["first"], ["next"], ["again"])
+    )
 
 
 def name_mentions(exact: list[tuple[int, int, RosterHorse]]) -> list[Mention]:

@@ -109,7 +109,7 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
 
 def _of_all_waiting(talk: Talk, sentence: list[Segment], count: int) -> bool:
     """Whether the sentence is said of all the horses named before; its word for all is then no word for feet."""
-    if _group_at(talk, sentence[0].start):
+    if group_at(talk, sentence[0].start):
         _free_of_feet(talk, sentence, sentence[0].start)
         return True
     if _done_to_all(talk, sentence, count):
@@ -166,7 +166,7 @@ def _all_back(talk: Talk, sentence: list[Segment]) -> bool:
     told = any(
         m.is_any(CLASS_SLOTS.keys()) or m.get("measures") not in (None, "weeks") for s in sentence for m in s.mentions
     )
-    return timed and not told and _group_at(talk, sentence[0].start) > 0
+    return timed and not told and group_at(talk, sentence[0].start) > 0
 
 
 def _of_so_many(talk: Talk, sentence: list[Segment]) -> int | None:
@@ -206,11 +206,11 @@ def _goes_on(talk: Talk, end: int) -> bool:
     if talk.words[end : end + 1] == [","]:
         behind = talk.mention_starting(end + 1)
         work = behind is not None and behind.get("work") is not None
-        return work or _group_at(talk, end + 1) > 0 or talk.words[end + 1 : end + 3] == ["same", "job"]
+        return work or group_at(talk, end + 1) > 0 or talk.words[end + 1 : end + 3] == ["same", "job"]
     return bool(_BEHIND & set(talk.words[end : end + 1]))
 
 
-def _group_at(talk: Talk, start: int) -> int:
+def group_at(talk: Talk, start: int) -> int:
     """How many words at the token speak of all the horses; 0 when none do."""
     return next((len(words) for words in _GROUP if talk.words[start : start + len(words)] == words), 0)
 
@@ -218,7 +218,7 @@ def _group_at(talk: Talk, start: int) -> int:
 def _free_of_feet(talk: Talk, sentence: list[Segment], start: int) -> None:
     """ "Every one of them reset in front": with feet named behind, the word for all means the horses."""
     at = start + 1 if talk.words[start : start + 1] == [","] else start
-    span = range(at, at + _group_at(talk, at))
+    span = range(at, at + group_at(talk, at))
     feet = [m for s in sentence for m in s.mentions if m.get("feet")]
     for mention in [m for m in feet if m.start in span and any(o.start >= span.stop for o in feet)]:
         mention.dropped = True

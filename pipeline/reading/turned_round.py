@@ -138,12 +138,21 @@ def _swap_pairs(talk: Talk, starts: list[int]) -> None:
         clause = _clause_start(talk, begin, at)
         if not _exchange(talk, begin, clause):
             before = [s for s in starts if s < begin]
-            if clause > begin or not before or not _exchange(talk, before[-1], begin):
+            if clause > begin or not before or not _exchange_behind(talk, before, begin):
                 continue
         for mention in [m for m in talk.mentions if clause <= m.start < end]:
             mention.dropped = True
         _drop_said_again(talk, clause, end)
         done = end
+
+
+def _exchange_behind(talk: Talk, starts: list[int], end: int) -> bool:
+    """Exchange what the sentence before tells, or the two before when each names one foot of the same horse."""
+    if _exchange(talk, starts[-1], end):
+        return True
+    said = [m for m in talk.mentions if starts[-1] <= m.start < end and not m.dropped]
+    alone = len(starts) > 1 and sum(m.get("feet") is not None for m in said) == 1
+    return alone and not any(m.get("horse") for m in said) and _exchange(talk, starts[-2], end)
 
 
 def _swap_cue(talk: Talk, at: int, word: str) -> int | None:

@@ -36,6 +36,7 @@ def _csv(name: str) -> Path:
 BENCHES = {
     "reading": Bench("tests.bench.reading", "facts and time of open, kept and generated memos", _csv("reading")),
     "generator": Bench("tests.bench.reading", "the generated memos alone", _csv("reading"), ("generator",)),
+    "marks": Bench("tests.bench.marks", "facts of the open memos when stops and commas are misheard", _csv("marks")),
     "profile": Bench("tests.bench.profile", "the demo day from its sound: facts, time of each step", _csv("profile")),
     "startup": Bench("tests.bench.startup", "help, version, search and brief beside Python's start", _csv("startup")),
     "store": Bench("tests.bench.store", "search, brief, due and stock over 100,000 visits", _csv("store")),

@@ -62,7 +62,7 @@ def test_benches_run_by_name_with_what_is_passed_on(started: list[list[str]]) ->
 def test_all_are_those_that_need_nothing_besides(started: list[list[str]], capsys: pytest.CaptureFixture[str]) -> None:
     assert benches.main(["--all"]) == 1
     assert [command[1].rpartition(".")[2] for command in started] == [
-        *("reading", "profile", "startup", "store", "chores", "export", "pages", "evening", "silent", "wheel"),
+        *("reading", "marks", "profile", "startup", "store", "chores", "export", "pages", "evening", "silent", "wheel"),
         *("phrases", "judging"),
     ]
     assert capsys.readouterr().err == "The bench phrases failed.\n"

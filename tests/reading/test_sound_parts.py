@@ -11,7 +11,7 @@ CASES: list[tuple[str, list[str]]] = [
     ("Tally. Walls sound on the left front.", []),
     ("Tally. Left hind, the horn's sound, heels sound.", []),
     ("Buck. Nails are all sound and tight.", []),
-    ("Buck. Bars sound, frog sound, no thrush in the near fore.", ["LF finding thrush absent @frog"]),
+    ("Buck. Bars sound, frog sound, no thrush in the near fore.", ["LF finding thrush absent"]),
     ("Buck. Sole's good and sound in both fronts.", []),
     ("Buck. The bulbs look sound. He's sound.", ["- gait sound"]),
     ("Buck. He's sound as a bell.", ["- gait sound"]),

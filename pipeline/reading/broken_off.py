@@ -1,0 +1,73 @@
+"""Full stops in the midst of a sentence: "size aught, no. A one.", "next time bars in front. Steel, size two."
+
+Who stops to think is written down with a full stop. What stands behind it cannot be a statement: it only puts right
+the last word before, or goes on a list of what is planned. Read as statements, the first would deny, and the second
+would be of today.
+"""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.stretches import CUTS, Stretch, by_start
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+
+_REPLACED = ("feet", "zones", "severities", "packings", "pads", "shoe_types", "shoe_materials", "treatments", "clips",
+             "traction")  # fmt: skip
+_ITEMS = frozenset({"shoe_types", "shoe_materials", "shoe_size", "pads", "packings", "clips", "traction", "number"})
+_PLANS = frozenset({("plans", "before"), ("plans", "condition"), ("plans", "main")})
+_PUT_ON = frozenset({"work", "shoe_types", "shoe_materials", "pads"})
+_ITEM_WORDS = frozenset(
+    {"with", "and", "a", "an", "the", "of", "on", "in", "under", "size", "each", ",", "number"}
+    | {"probably", "maybe", "likely", "about", "say", "no"}
+)
+
+
+def mend_broken_off(talk: Talk) -> None:
+    """Read such a full stop as a comma."""
+    stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
+    starting = by_start(talk.mentions)
+    opened = 0
+    for number, stop in enumerate(stops[:-1]):
+        if talk.words[stop] == "." and (
+            _put_right(talk, starting, opened, stop) or _planned_list(talk, starting, opened, stop, stops[number + 1])
+        ):
+            talk.words[stop] = ","
+        else:
+            opened = stop + 1
+
+
+def _put_right(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
+    """ "… in the left front, no. Right front, in the sole": the word behind takes the place of the last one before."""
+    if talk.words[stop - 1] != "no" or talk.words[stop - 2] != ",":
+        return False
+    start = stop - 2
+    while start > opened and talk.words[start - 1] not in CUTS:
+        start -= 1
+    before = [m for m in Stretch(talk, starting, start, stop - 2).mentions if m.end <= stop - 2]
+    end = next((i for i in range(stop + 1, len(talk.words)) if talk.words[i] in CUTS), len(talk.words))
+    behind = Stretch(talk, starting, stop + 1, end)
+    if not before or not behind.words:
+        return False
+    if behind.opens_with("taking_back") or behind.words[0] in ("only", "just", "not"):
+        return True
+    last, next_one = before[-1], [m for m in behind.mentions if m.start == behind.start]
+    if any(m.get("feet") for m in next_one):
+        other = all(m.get("feet") != last.get("feet") for m in next_one)
+        return last.get("feet") is not None and other and behind.only_feet()
+    counted = last.number is not None and any(m.number is not None for m in next_one)
+    return counted or any(last.get(n) is not None and any(m.get(n) for m in next_one) for n in _REPLACED)
+
+
+def _planned_list(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int, end: int) -> bool:
+    """ "Next time she gets new shoes on both fronts. Steel, size one, side clips": only more of what is planned."""
+    before, behind = Stretch(talk, starting, opened, stop), Stretch(talk, starting, stop + 1, end)
+    if behind.words[:1] == ["no"] and behind.words[1:2] != [","]:
+        return False  # "no pads"
+    if not behind.words or not before.cues & _PLANS or not before.has(_PUT_ON) or behind.has(("feet", "work", "times")):
+        return False
+    told = [m for m in behind.mentions if m.is_any(_ITEMS) or m.number is not None]
+    counted = [m for m in behind.mentions if m.get("measures") in ("shoe_size", "nails", "nail_size", "slim")]
+    claimed = {i for m in (*told, *counted) for i in range(m.start, m.end)}
+    rest = {w for i, w in enumerate(behind.words, behind.start) if i not in claimed}
+    return bool(told) and rest <= _ITEM_WORDS

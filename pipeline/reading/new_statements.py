@@ -1,0 +1,281 @@
+"""What opens a statement of its own behind a comma: a new thing looked at, another foot, a person who does something.
+
+One function a kind; each says of a seam whether what stands behind it cannot go on what was said before.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from pipeline.reading.stretches import JOINING, SAID, TOLD, Seam, Stretch
+
+_SETUP = frozenset({"shoe_types", "shoe_materials", "pads", "packings", "clips", "traction"})
+_SHOD = _SETUP | {"work", "number"}
+_ANSWERS = frozenset({"pulses", "tester_responses", "nail_lines", "number"})
+_TOLD_OF_A_FOOT = TOLD - _ANSWERS
+_FOUND = frozenset({"findings", "tester_responses", "pulses", "gaits", "manners", "measures"})
+_HEADS = frozenset({"tester_heads", "pulse_heads", "nail_line_heads"})
+_FELT = frozenset({"findings", "pulse_heads", "tester_heads", "tester_responses", "vet"})
+_BODY = frozenset({"body_condition", "cresty_neck"})
+_LENGTHS = frozenset({"toe_angle", "heel_angle", "toe_length", "heel_height", "sole_depth", "hoof_width"})
+_PERSONS = frozenset({"he", "she", "i", "we", "there"})
+_POINTING = frozenset({"it", "that", "one"})
+_OPINIONS = frozenset({
+    "mean", "say", "think", "guess", "reckon", "call", "suppose", "suspect", "believe", "know", "said", "thought",
+    "checked", "looked", "felt", "tried", "dug",
+})  # fmt: skip
+_DONE = frozenset({
+    "gave", "took", "pulled", "nailed", "dressed", "packed", "used", "pared", "cleaned", "soaked", "opened", "fitted",
+    "backed", "lowered", "applied", "treated", "added", "switched", "tacked", "drilled", "painted", "wrapped",
+    "poulticed", "shod", "put",
+})  # fmt: skip
+_GOING = frozenset({"trotted", "trots", "trotting", "jogged", "jogs", "walked", "walks", "moving", "moves", "going"})
+_SOME = frozenset({"a", "an", "some", "the", "his", "her", "bit", "of", "little", "small", "another"})
+_LEAD = 4  # tokens of a degree and an article before a finding
+_SEE_AGAIN = frozenset({"see", "back", "get", "keep", "due", "next"})
+_WEEKS = frozenset({"weeks", "week", "fortnight"})
+_REACH = 8  # tokens to the weeks
+_A_NUMBER = frozenset({"number", "units", "fillers", "horse_cues"})
+
+
+def an_examination(seam: Seam) -> bool:
+    """ "…, testers mild", "…, pulse raised": another thing felt for."""
+    return seam.behind.opens_with("tester_heads", "pulse_heads") and not seam.near.has(_HEADS)
+
+
+def a_measure(seam: Seam) -> bool:
+    """ "…, sole depth ten on the left front", "…, condition five"; not one of several of the foot in hand."""
+    behind, near, after = seam.behind, seam.near, seam.after
+    if near.classes <= _A_NUMBER and near.has(("number",)) and not behind.has(("number",)):
+        return False  # "fifty four degrees, toe angle, left front": the word for the number ahead
+    named = {kind for name, kind in first_cues(behind) if name == "measures"}
+    own = bool(behind.feet()) or (after.only_feet() and not seam.before.foot_first)
+    if named & _LENGTHS and not own and near.has(("measures",)):
+        return False
+    wide = behind.opens_with("number") and own and any(m.get("measures") in _LENGTHS for m in behind.mentions)
+    counted = behind.has(("number",)) or (
+        not behind.opens_with("zones") and (behind.has(("feet",)) or after.opens_with("feet", "number"))
+    )
+    return wide or (bool(named & (_BODY | _LENGTHS)) and counted)
+
+
+def first_cues(stretch: Stretch) -> set[tuple[str, str]]:
+    """The classes of the words that open the stretch, with their canonical names."""
+    return {pair for m in stretch.mentions if m.start == stretch.start for pair in m.readings.items()}
+
+
+def how_he_goes(seam: Seam) -> bool:
+    """ "…, trotted up sound", "…, two out of five lame"."""
+    behind, near = seam.behind, seam.near
+    if not behind.has(("gaits",)) or behind.has(("findings",)) or near.has(("gaits",)):
+        return False
+    told = near.has(SAID) or near.classes >= {"feet", "number"}
+    graded = behind.opens_with("number", "measures") and "it" not in behind.words and told
+    return behind.opens_with("gaits") or behind.words[0] in _GOING or graded
+
+
+def after_how_he_goes(seam: Seam) -> bool:
+    """ "Trotted up sound, new plates in front": how he goes takes no foot from what follows."""
+    gone = seam.near.has(("gaits",)) and not seam.near.has(("feet", "number", "zones"))
+    return gone and seam.behind.has(_TOLD_OF_A_FOOT - {"gaits"})
+
+
+def a_finding(seam: Seam) -> bool:
+    """ "… on the off hind, sidebone in the near fore": another finding, on a foot of its own."""
+    behind, near, before = seam.behind, seam.near, seam.before
+    behind_it = seam.after.opens_with("feet") and (before.has(("feet",)) or not behind.has(("zones",)))
+    denied = near.has(("denials", "doubts")) and not near.has(("feet",))
+    listed = near.has(("findings",)) and (denied or not before.has(("feet",)))
+    headed = before.headed and before.has(("denials",))
+    return _leads_to_a_finding(behind) and (bool(behind.feet()) or behind_it) and not listed and not headed
+
+
+def _leads_to_a_finding(behind: Stretch) -> bool:
+    """Whether it opens with a finding, or a degree, a doubt or an article stands before it and nothing else."""
+    finding = next((m for m in behind.mentions if m.get("findings")), None)
+    if finding is None or finding.start - behind.start > _LEAD:
+        return False
+    graded = {i for m in behind.mentions if m.is_any(("severities", "doubts")) for i in range(m.start, m.end)}
+    return all(i in graded or behind.words[i - behind.start] in _SOME for i in range(behind.start, finding.start))
+
+
+def another_foot(seam: Seam) -> bool:
+    """ "…, left hind has thrush", "…, behind he's in plain steel"; not "lame, left fore" or "sizes two, hinds one"."""
+    behind, near, before = seam.behind, seam.near, seam.before
+    if not behind.opens_with("feet"):
+        return False
+    if near.only_feet():
+        return not behind.only_feet() and "present" in behind.roles
+    pointed = any(name == "feet" and kind.endswith("in_hand") for name, kind in first_cues(behind))
+    if pointed or not (before.has(("feet",)) or near.has(("manners",)) or not near.has(TOLD)):
+        return False
+    if behind.only_feet():
+        return _foot_alone(seam)
+    measured = near.has(("measures",)) and any(m.get("measures") in _LENGTHS for m in behind.mentions)
+    same = behind.has(("same",)) and near.has(SAID)
+    someone = not _PERSONS.isdisjoint(behind.words[1:4]) and behind.has(("vet",))
+    return behind.has(_TOLD_OF_A_FOOT - {"vet"}) or measured or same or someone
+
+
+def _foot_alone(seam: Seam) -> bool:
+    """ "Left front, toe angle 52, right front, toe angle 51": feet stand before what is told of them."""
+    after = seam.after
+    told = after.has(TOLD | _HEADS | {"measures", "same"}) and not after.feet()
+    answered = after.opens_with("zones", "severities", "pulses", "tester_responses", "feet", "number", "fillers")
+    return told and not answered and (seam.near.has(("feet",)) or bool(seam.before.foot_first))
+
+
+def work_done(seam: Seam) -> bool:
+    """ "…, trimmed all four"; of a plan only the plain past goes on with today."""
+    behind, near = seam.behind, seam.near
+    if not behind.opens_with("work") or not seam.before.has(TOLD) or ("work", "removed") in near.cues:
+        return False
+    if seam.planned():
+        return behind.words[0] == "trimmed"
+    again = any(
+        pair in near.cues for pair in first_cues(behind) if pair[0] == "work"
+    )  # "just resets, same shoes reset"
+    listed = near.has(("work",)) and (again or not seam.before.has(("feet",)))
+    return not near.has(("shoe_states",)) and behind.words[0] not in ("new", "went") and not listed
+
+
+def something_done(seam: Seam) -> bool:
+    """ "…, gave him rocker toes", "…, drilled the hinds"."""
+    behind = seam.behind
+    done = behind.words[0] in _DONE and behind.roles[0] == "action"
+    return done and seam.before.has(TOLD) and (behind.has(SAID) or bool(behind.feet()))
+
+
+def a_new_shoe(seam: Seam) -> bool:
+    """ "…, new rim shoes on the hinds"; not "egg bars, new ones" and not in a plan."""
+    behind = seam.behind
+    shoe = behind.has(("shoe_types", "shoe_materials", "work")) and behind.words[1:2] not in (["ones"], ["one"])
+    return (
+        behind.words[0] == "new" and shoe and seam.before.has(("feet",)) and seam.near.has(SAID) and not seam.planned()
+    )
+
+
+def shoes_after_findings(seam: Seam) -> bool:
+    """ "… no reaction on the off fore, straight bars in front": from what was found to what was put on."""
+    behind, near = seam.behind, seam.near
+    return behind.opens_with(*_SETUP) and bool(behind.feet()) and near.has(_FOUND) and not near.has(_SHOD)
+
+
+def a_dressing(seam: Seam) -> bool:
+    """ "…, hardener on both fores"."""
+    behind = seam.behind
+    return behind.opens_with("treatments") and bool(behind.feet()) and not seam.near.has(("treatments",))
+
+
+def somebody(seam: Seam) -> bool:
+    """ "…, he's fidgety", "…, there's a corn in the left hind"; not "I'd say", nor more about the same thing."""
+    behind, near = seam.behind, seam.near
+    they = behind.words[0] == "they" and (behind.has(("vet",)) or behind.roles[1:2] == ["past"])
+    if not they and (behind.words[0] not in _PERSONS or len(behind.words) < 3):
+        return False
+    said = set(behind.words)
+    earlier = ("times", "history") in behind.cues and not said.isdisjoint(_POINTING - {"one"})
+    named = not near.verb() and not near.has(("feet",)) and not said.isdisjoint(_POINTING)  # "seedy toe, she had that"
+    again = any(pair in seam.before.cues for pair in behind.cues if pair[0] in ("findings", "gaits"))
+    theirs = near.has(("asides",)) and behind.words[0] != "i"
+    story = ("times", "history") in behind.cues and not near.has(SAID)
+    if earlier or story or named or theirs or again or not _OPINIONS.isdisjoint(behind.words[1:4]):
+        return False
+    return behind.has(SAID | {"tester_heads"}) or bool(behind.feet())
+
+
+def something(seam: Seam) -> bool:
+    """ "…, his hinds were trimmed", "…, that shoe's been pulled"."""
+    behind = seam.behind
+    led = behind.roles[0] == "determiner" or behind.words[:2] == ["that", "shoe"]
+    told = behind.has(SAID) and behind.has(("feet", "findings"))
+    return led and told and behind.verb() and not behind.opens_with("feet")
+
+
+def a_noun(seam: Seam) -> bool:
+    """ "…, axis is broken back on both fores", "…, nails are size five", "…, films show rotation"."""
+    behind, near = seam.behind, seam.near
+    if behind.words[0] in JOINING or behind.roles[0] is not None or behind.opens_with("feet", "fillers", "number"):
+        return False
+    found = behind.has(_TOLD_OF_A_FOOT) and (bool(behind.feet()) or not near.has(("findings",)))
+    counted = behind.has(("number",)) and (behind.opens_with("measures") or bool(behind.feet()))
+    verb = not {"past", "present"}.isdisjoint(behind.roles[1:4])
+    return verb and (found or counted)
+
+
+def a_condition(seam: Seam) -> bool:
+    """ "…, if he's no better they call the vet"."""
+    return ("plans", "condition") in first_cues(seam.behind)
+
+
+def a_time(seam: Seam) -> bool:
+    """ "…, last time he had a corn": a time that opens, with what was then."""
+    opened = first_cues(seam.behind) & {("times", "history"), ("times", "today")}
+    return bool(opened) and seam.behind.has(SAID)
+
+
+def a_next_time(seam: Seam) -> bool:
+    """ "…, next trip it's egg bars"."""
+    return seam.behind.words[0] == "next" and ("plans", "before") in seam.behind.cues
+
+
+def a_return(seam: Seam) -> bool:
+    """ "…, four weeks", "…, see him in five weeks"."""
+    behind, near = seam.behind, seam.near
+    if _WEEKS.isdisjoint(behind.words[:_REACH]) or not (near.has(SAID) or near.clause()):
+        return False
+    counted = behind.opens_with("number") and _WEEKS.isdisjoint(near.words)
+    return counted or behind.words[0] in _SEE_AGAIN
+
+
+def a_denial(seam: Seam) -> bool:
+    """ "…, no heat in the off fore"; not one more of a denied list, nor what is no longer there."""
+    behind, near = seam.behind, seam.near
+    if behind.words[0] != "no" or not behind.has(_FELT):
+        return False
+    named = {m.get("findings") for m in behind.mentions if m.get("findings")}
+    again = any(m.get("findings") in named for m in near.mentions)  # "thrush in May, no thrush now"
+    listed = near.has(("denials",)) and not near.has(("feet",)) and near.words[-1] != "there"
+    return not again and not listed
+
+
+def a_manner(seam: Seam) -> bool:
+    """ "…, stood quiet"."""
+    return seam.behind.opens_with("manners") and not seam.near.has(("manners",))
+
+
+def the_vet(seam: Seam) -> bool:
+    """ "…, vet to look at her on Friday"."""
+    return seam.behind.opens_with("vet") and not seam.near.has(("vet",)) and not seam.planned()
+
+
+def an_aside(seam: Seam) -> bool:
+    """ "…, the mare next door kicked the wall": another animal's story."""
+    told = seam.behind.has(("asides",)) and seam.behind.verb() and seam.behind.words[0] != "not"
+    return told and seam.near.has(SAID) and "weeks" not in seam.near.words
+
+
+RULES: tuple[Callable[[Seam], bool], ...] = (
+    an_examination,
+    a_measure,
+    how_he_goes,
+    a_finding,
+    another_foot,
+    work_done,
+    something_done,
+    somebody,
+    something,
+    a_noun,
+    a_condition,
+    a_time,
+    a_next_time,
+    a_return,
+    a_denial,
+    a_new_shoe,
+    a_manner,
+    the_vet,
+    a_dressing,
+    shoes_after_findings,
+    an_aside,
+    after_how_he_goes,
+)

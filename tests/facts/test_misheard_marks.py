@@ -1,0 +1,43 @@
+"""Whether the marks are turned as a recogniser turns them, and how much of the open memos is read all the same."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from random import Random
+
+import pytest
+
+from pipeline.reading import Reader
+from tests.bench.marks import SEED, misheard
+from tests.facts.misheard_marks import mishear_marks
+
+CORPUS = Path(__file__).resolve().parents[1] / "corpus"
+
+
+@pytest.mark.parametrize(
+    ("stops", "commas", "heard"),
+    [
+        (0.0, 0.0, "Reset, Tally. Hinds trimmed? I say so. Buck, sound."),
+        (1.0, 0.0, "Reset, Tally, hinds trimmed, I say so, Buck, sound."),
+        (0.0, 1.0, "Reset. Tally. Hinds trimmed? I say so. Buck. Sound."),
+        (1.0, 1.0, "Reset. Tally, hinds trimmed, I say so, Buck. Sound."),
+    ],
+)
+def test_marks_are_turned(stops: float, commas: float, heard: str) -> None:
+    text = "Reset, Tally. Hinds trimmed? I say so. Buck, sound."
+    assert mishear_marks(text, ["Tally", "Buck"], Random(1), stops=stops, commas=commas) == heard
+
+
+def test_a_seed_turns_the_same_marks_again() -> None:
+    text = "One. Two. Three, four, five. Six."
+    once = mishear_marks(text, [], Random(3), stops=0.5, commas=0.5)
+    assert once == mishear_marks(text, [], Random(3), stops=0.5, commas=0.5)
+    assert once != text
+
+
+def test_a_quarter_of_the_stops_heard_as_commas(reader: Reader) -> None:
+    total = misheard(reader, sorted(CORPUS.glob("open_*.jsonl")), SEED, stops=0.25)
+    assert total.memos == 762
+    assert total.f1 >= 0.98
+    assert total.horses / total.visits >= 0.985
+    assert total.inverted <= 4

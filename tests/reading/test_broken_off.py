@@ -1,0 +1,91 @@
+"""A full stop in the midst of a sentence neither denies nor brings a plan into today."""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+PUT_RIGHT = [
+    ("Found a bruise in the left front, no. Right front, in the sole.", ["RF finding bruise @sole"]),
+    ("Thrush in the near hind, no. Off hind.", ["RH finding thrush"]),
+    ("Both fronts reset, size one, no. Two.", ["LF+RF shoe_size 2", "LF+RF work reset"]),
+    ("Crack in the left front, mild, no. Severe.", ["LF finding crack ~severe"]),
+    (
+        "Right hind has seedy toe at the inside, no. Outside quarter.",
+        ["RH finding white_line_disease @lateral_quarter"],
+    ),
+    ("Pads on both fronts with putty, no. Silicone.", ["LF+RF packing silicone"]),
+    ("Scratches on all four, no. Only the hinds.", ["LH+RH finding scratches"]),
+    ("Seven nails in the right front, no. Hang on, six.", ["RF nails 6"]),
+]
+
+# "No" answers: what stands behind it is a statement of its own.
+ANSWERED = [
+    ("Left front thrush, no. Right front thrush, mild.", ["LF finding thrush absent", "RF finding thrush ~mild"]),
+    (
+        "Thrush, no. Corn, no. Bruise, left front.",
+        ["- finding corn absent", "- finding thrush absent", "LF finding bruise"],
+    ),
+    ("Thrush in the left front, no. Heat in the right front.", ["LF finding thrush absent", "RF finding heat"]),
+    ("Any thrush? No. Corn in the left front.", ["- finding thrush absent", "LF finding corn"]),
+]
+
+PLANNED = [
+    (
+        "Next time I'll put new shoes on the fronts. Plain steel, probably an aught. Six weeks.",
+        [
+            "- next_visit_weeks 6 planned",
+            "LF+RF shoe_material steel planned",
+            "LF+RF shoe_size 0 planned",
+            "LF+RF shoe_type plain planned",
+            "LF+RF work new_shoe planned",
+        ],
+    ),
+    (
+        "Once he's right I'll put a new shoe on the left front. Size one. With a full pad.",
+        ["LF pad full planned", "LF shoe_size 1 planned", "LF work new_shoe planned"],
+    ),
+    (
+        "If she gets tender I'll put new shoes on the fronts, steel. Size two.",
+        ["LF+RF shoe_material steel planned", "LF+RF shoe_size 2 planned", "LF+RF work new_shoe planned"],
+    ),
+    # Another foot, or work, is of today.
+    (
+        "Next time bar shoes in front. Plain steel behind, reset.",
+        [
+            "LF+RF shoe_type bar planned",
+            "LH+RH shoe_material steel",
+            "LH+RH shoe_type plain",
+            "LH+RH work reset",
+        ],
+    ),
+    (
+        "If that crack runs I'll put a bar shoe on the left front. Six nails in each hind.",
+        ["LF shoe_type bar planned", "LH+RH nails 6"],
+    ),
+]
+
+NOT_SEEN = [
+    (
+        "Not seen, thrush or swelling in any foot, new shoes all round, steel.",
+        [
+            "LF+RF+LH+RH finding swelling absent",
+            "LF+RF+LH+RH finding thrush absent",
+            "LF+RF+LH+RH shoe_material steel",
+            "LF+RF+LH+RH work new_shoe",
+        ],
+    ),
+    (
+        "White line separation in the off fore, medial quarter, not seen, thrush or heat in any foot.",
+        [
+            "LF+RF+LH+RH finding heat absent",
+            "LF+RF+LH+RH finding thrush absent",
+            "RF finding white_line_separation @medial_quarter",
+        ],
+    ),
+    ("Sidebone in the near fore, not seen.", ["LF finding sidebone absent"]),
+]
+
+test_put_right = reads(PUT_RIGHT)
+test_answered = reads(ANSWERED)
+test_planned = reads(PLANNED)
+test_not_seen = reads(NOT_SEEN)
