@@ -15,6 +15,7 @@ from pipeline.reading.doubts import doubt, doubt_after, doubt_unseen
 from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
+from pipeline.reading.left_out import deny_left_out
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.once_more import split_once_more
@@ -37,6 +38,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         before = sentences[number - 1] if number else []
         announced = announce(talk, sentence, announced)
         deny(talk, sentence)
+        deny_left_out(talk, sentence)
         deny_under_heading(talk, sentence, before)
         there_where_excepted(talk, sentence)
         doubt(talk, sentence)

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+from pipeline.reading.heads_behind import head_behind
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES, NumberContext
 from pipeline.reading.numbers import Number
@@ -32,6 +33,11 @@ _MADE_IT = (
     ("made", "it"), ("gave", "it"), ("gave", "him"), ("gave", "her"),
 )  # fmt: skip
 _DEGREES = ("degree", "degrees")
+_STEEPEST = 75  # no hoof stands steeper; common practice, no source
+_WEATHER = frozenset({
+    "out", "outside", "shade", "weather", "heat", "humid", "sweating", "sweat", "sun", "sunshine", "flies", "wind",
+    "breeze", "forge", "rain", "barn", "yard", "inside", "hot", "cold", "warm",
+})  # fmt: skip
 
 
 class BodyNumbers(NumberContext):
@@ -82,7 +88,7 @@ class BodyNumbers(NumberContext):
             self._set_frame("wedge", segment)  # "two degree pads"
             return self._add(segment, "wedge", number.value, mention)
         if unit is None and before is not None and before.get("measures") in ANGLES and number.value >= 20:
-            slot = before.readings["measures"]
+            slot = head_behind(self._talk, segment, mention, ANGLES) or before.readings["measures"]
             self._set_frame(slot, segment)
             return self._add(segment, slot, number.value, mention)
         placed = self._angle_at(mention, number) if unit is None else None
@@ -122,6 +128,9 @@ class BodyNumbers(NumberContext):
         return bool(spoken)
 
     def _angle_slot(self, segment: Segment, before: Mention | None, mention: Mention) -> str | None:
+        listed = head_behind(self._talk, segment, mention, ANGLES)
+        if listed is not None:
+            return listed
         if before is not None and before.get("measures") in ANGLES:
             return before.readings["measures"]
         if before is not None and before.get("zones") in _ANGLE_OF:
@@ -134,9 +143,18 @@ class BodyNumbers(NumberContext):
         heads = [m.readings["measures"] for m in segment.mentions if m.get("measures") in ANGLES]
         if heads:
             return heads[-1]
+        if self._of_the_weather(segment, mention):
+            return None
         if self._frame is not None and self._frame.slot in ANGLES and segment.sentence - self._frame.sentence <= 1:
             return self._frame.slot
         return None
+
+    def _of_the_weather(self, segment: Segment, mention: Mention) -> bool:
+        """ "Eighty degrees today and flies everywhere", "ninety degrees out there": no angle, and of no foot."""
+        number = mention.number
+        if segment.having("feet") or number is None:
+            return False
+        return number.value > _STEEPEST or bool(_WEATHER & set(self._words[segment.start : segment.end]))
 
     def _unit_mention(self, mention: Mention) -> Mention:
         return self._unit(mention)[1] or mention
@@ -193,6 +211,9 @@ class BodyNumbers(NumberContext):
         return found.number.value, found.end, found.start
 
     def _length_slot(self, segment: Segment, mention: Mention, end: int) -> str | None:
+        listed = head_behind(self._talk, segment, mention, LENGTHS)
+        if listed is not None:
+            return listed
         before = self._before(mention)
         if before is not None and before.get("measures") in LENGTHS:
             return before.readings["measures"]

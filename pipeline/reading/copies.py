@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+from pipeline.reading.as_the_other import copy_shoeing
 from pipeline.reading.copying import Copied, content_of, copy_draft, told_before
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
 from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_heading, is_none
@@ -59,6 +60,9 @@ def _copy_in(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -
 
 def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[int, list[FootGroup]]) -> list[Copied]:
     """What a segment with nothing but a foot of its own repeats."""
+    shod = copy_shoeing(talk, segment, groups)
+    if shod:
+        return shod
     feet = next((g for g in found if not g.anaphor), found[0]).feet
     if is_none(talk, segment) or is_clean(talk, segment, feet):
         return copy_none(talk, segment, feet)
@@ -234,11 +238,13 @@ def _same_measure(talk: Talk, segment: Segment) -> str | None:
 
 def _as_the_horse_before(talk: Talk, segment: Segment) -> bool:
     """Whether a horse's talk opens with "same deal", before anything is said of it."""
-    if segment.horse <= 0:
+    before = talk.segments[: segment.index]
+    own = [s for s in before if s.horse == segment.horse]
+    run = next((i for i, s in enumerate(reversed(before)) if s.horse != segment.horse), 0)
+    if segment.horse < 0 or len(own) == len(before) or any(s.drafts for s in own) or run > 1:
         return False
     said = {" ".join(talk.words[m.start : m.end]) for m in segment.having("same", "same")}
-    own = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
-    return bool(said & _SAME_AGAIN) and not any(s.drafts for s in own) and len(own) <= 1
+    return bool(said & _SAME_AGAIN)
 
 
 def _copy_other_horse(talk: Talk, segment: Segment, found: list[FootGroup]) -> list[Copied]:

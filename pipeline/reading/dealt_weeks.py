@@ -29,7 +29,8 @@ _LIGHT = frozenset([
     "owner", "owners", "after", "comes", "come", "going", "will", "be", "been", "us", "you", "okay", "right", "oh",
     "uh", "um", "er", "until", "every", "cycle", "with", "as", "quick", "turn", "back", "visit", "up", "this", "one",
     "mark", "write", "though", "was", "should", "rather", "their", "his", "its", "of", "by", ",", "likewise",
-    "together", "along", "early", "long", "soon", "when",
+    "together", "along", "early", "long", "soon", "when", "mean", "meant", "what", "did", "promise", "promised", "tell",
+    "think", "thinking", "guess", "weeker", "weekers", "'ve",
 ])  # fmt: skip
 _ASKED = frozenset({"wanted", "asked", "want", "wants", "asking", "hoping", "after", "liked"})
 _AGREED = frozenset(

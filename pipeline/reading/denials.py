@@ -27,7 +27,7 @@ _BARE_ANSWERS = said_whole(
 )  # fmt: skip
 _NOT_BY_ME = said_whole("i had n't", "i have n't", "i did n't", "i 'd not", "i 've not")
 _ANY_MORE = frozenset({"anymore", "any"})
-_NEITHER = frozenset({"neither", "none"})
+_NEITHER = frozenset({"neither", "none", "not", "no"})
 
 
 def _free_of(talk: Talk, draft: Draft) -> bool:
@@ -189,7 +189,7 @@ def _found_no(talk: Talk, sentence: list[Segment], position: int, cue: Mention) 
 
 
 def _on_neither(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
-    """ "Neither hind has thrush", "none of the feet had any": the denial is part of the foot's name."""
+    """ "Neither hind has thrush", "not one foot with thrush": the denial is part of the foot's name."""
     denied: list[Draft] = []
     for foot in sentence[position].having("feet") if talk.says(_NEITHER) else ():
         if talk.words[foot.start] not in _NEITHER:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.missing_shoes import part_missing
+from pipeline.reading.settling_work import LEFT_BARE
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import Status
@@ -17,6 +18,9 @@ _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
+_NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "ones", "on", "put", "fresh"}
+_OF_A_SHOE = ("shoe_size", "nails", "nail_size")
+_TIPS = frozenset({"tip", "tips"})
 _DOUBTED = frozenset({"maybe", "possibly", "perhaps", "might", "could"})
 _LOOKING = frozenset(
     {"is", "are", "'s", "'re", "was", "were", "looks", "look", "all", "both", "nice", "good", "and", "still"}
@@ -26,8 +30,18 @@ _PARTS = frozenset({
     "nails", "quarters", "sulcus", "laminae",
 })  # fmt: skip
 _TEARING = frozenset({"tore", "ripped", "yanked", "pulled", "kicked"})
+_THROWING = frozenset({"tossed", "threw", "flung", "slung", "chucked", "pitched", "thrown", "ripped", "tore", "yanked"})
+_JUST = frozenset({"just", "then", "simply", "only", "'d", "'ve", "had", "have"})
 _NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
+_STUFF = {"steel": "steel", "aluminum": "aluminum", "aluminium": "aluminum", "rubber": "rubber", "plastic": "plastic"}
+_BARE = frozenset({"bare", "barefoot", "shoeless"})
+_TRIMMED = frozenset({"trim", "trims", "trimmed", "dressed"})
 _NEW_REACH = 5
+_IT_IS_HOT = frozenset({"it", "'s", "is", "n't", "not", "that", "foot", "and", "but", "though", "very", "at", "all"})
+_MAY_BE_HOT = frozenset({
+    "swelling", "abscess", "bruise", "corn", "puncture", "laminitis", "scratches", "quicked", "close_nail", "crack",
+    "sidebone", "ringbone", "thrush", "canker", "imbalance", "long_toe", "growth_rings", "club_foot", "flare",
+})  # fmt: skip
 _NOT_NEW_WITHIN = 8  # tokens
 
 
@@ -38,7 +52,12 @@ def draft_words(talk: Talk) -> None:
             name = _class_of(talk, segment, mention)
             if name is None:
                 continue
-            add_draft(segment, CLASS_SLOTS[name], mention.readings[name], mention)
+            draft = add_draft(segment, CLASS_SLOTS[name], mention.readings[name], mention)
+            said = set(talk.words[mention.start : mention.end])
+            if name == "work" and draft.value == "trim" and _BARE & said and not _TRIMMED & said:
+                draft.note(LEFT_BARE)
+            if name == "shoe_types" and said & _STUFF.keys():
+                add_draft(segment, "shoe_material", _STUFF[min(said & _STUFF.keys())], mention)
 
 
 def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draft:
@@ -59,7 +78,9 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
         return None
     if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):
         return None
-    if first == "warmths" and not _of_a_foot(talk, segment):
+    if first == "warmths" and not _of_a_foot(talk, segment) and not _of_the_foot_before(talk, segment, mention):
+        return None
+    if first == "shoe_states" and _thrown_away(talk, segment, mention):
         return None
     if first == "shoe_states" and (_torn_off_by_hand(talk, segment, mention) or part_missing(talk, mention)):
         return None
@@ -89,6 +110,15 @@ def _torn_off_by_hand(talk: Talk, segment: Segment, mention: Mention) -> bool:
     return joined and talk.words[following.start] in _NAILING
 
 
+def _thrown_away(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "It had sprung, so I tossed it": the farrier did it, and with an old shoe."""
+    at = mention.start - 1
+    while at > segment.start and talk.words[at] in _JUST:
+        at -= 1
+    by_hand = at >= segment.start and talk.words[at] in ("i", "we")
+    return by_hand and talk.words[mention.start] in _THROWING
+
+
 def _answers_before(talk: Talk, segment: Segment, mention: Mention) -> bool:
     """ "Testers on the off fore, quiet.": the answer alone in its segment, the testers before it in the sentence."""
     if mention.get("tester_responses") is None or segment.end - segment.start != mention.end - mention.start:
@@ -101,6 +131,16 @@ def _of_a_foot(talk: Talk, segment: Segment) -> bool:
     """ "Both fores hot" and "it's warm round the coronet" tell of a foot, "it's hot" of the day."""
     placed = segment.having("feet") or segment.having("zones")
     return bool(placed) or bool({"foot", "feet", "hoof"} & set(talk.words[segment.start : segment.end]))
+
+
+def _of_the_foot_before(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "Swelling in the right hind, and it isn't hot": of the foot that has the finding just told."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or before.sentence != segment.sentence or not before.having("feet"):
+        return False
+    found = any(m.get("findings") in _MAY_BE_HOT for m in before.mentions)
+    led = talk.words[segment.start : mention.start]
+    return found and mention.end == segment.end and set(led) <= _IT_IS_HOT
 
 
 def _answers_a_head(segment: Segment, mention: Mention) -> bool:
@@ -133,6 +173,16 @@ def _reads_as_zone(words: list[str], segment: Segment, mention: Mention) -> bool
         ["over", "the"],
         ["along", "the"],
     )
+
+
+def draft_tips(talk: Talk) -> None:
+    """ "A glue-on tip", "steel tips": behind the word for a shoe or its stuff a tip is a shoe, and no gratuity."""
+    for at in [i for i, word in enumerate(talk.words) if word in _TIPS] if talk.says(_TIPS) else ():
+        ahead, segment = talk.mention_ending(at), talk.segment_at(at)
+        if ahead is None or segment is None or not ahead.is_any(_SHOE_NOUNS) or talk.holding(at):
+            continue
+        add_draft(segment, "shoe_type", "tip", Mention(at, at + 1, (at,), {"shoe_types": "tip"}))
+        segment.drafts.sort(key=lambda d: (d.start, d.end))
 
 
 def draft_white_line(talk: Talk) -> None:
@@ -182,7 +232,8 @@ def draft_new(talk: Talk) -> None:
                 segment.drafts.append(_new_draft(segment, index, set()))  # "so that's a new ten"
                 continue
             feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
-            if {talk.words[i] for i in range(segment.start, segment.end) if i not in feet} <= _NEW_ALONE:
+            rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+            if rest <= _NEW_ALONE or (rest <= _NEW_TODAY and _shoes_told(talk, segment)):
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             led = index + 1 if talk.words[index + 1 : index + 2] in (["on"], ["for"]) else index
@@ -195,6 +246,16 @@ def draft_new(talk: Talk) -> None:
                 continue
             segment.drafts.append(_new_draft(segment, index, set(noun.literal)))
         segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
+def _shoes_told(talk: Talk, segment: Segment) -> bool:
+    """ "Number one, plain steel, both fronts, brand new today": shoes are spoken of before it in the sentence."""
+    before = [s for s in talk.sentence(segment.sentence) if s.index < segment.index]
+    return any(
+        m.is_any((*_SHOE_NOUNS, "clips", "traction")) or m.get("measures") in _OF_A_SHOE
+        for s in before
+        for m in s.mentions
+    )
 
 
 def _not_new(talk: Talk, index: int) -> bool:

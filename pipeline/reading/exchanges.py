@@ -17,6 +17,7 @@ _SURELY = frozenset(
 )
 _IT_IS = (["it", "is"], ["it", "'s"], ["that", "'s"], ["that", "is"], ["it", "was"], ["they", "are"], ["they", "'re"])
 _HUNDRED = 100
+_PAIR_OF = {"LF": "fronts", "RF": "fronts", "LH": "hinds", "RH": "hinds", "fronts": "fronts", "hinds": "hinds"}
 
 
 def kind_of(mention: Mention) -> str | None:
@@ -48,6 +49,9 @@ def counts(talk: Talk, mention: Mention) -> str | None:
 def same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
     """The last number that counted the same thing; any number when the new one does not say what it counts."""
     counted = counts(talk, new)
+    near = bool(olds) and new.start - olds[-1].end <= _NEAR
+    if near and counted == "nails" and counts(talk, olds[-1]) == "shoe_size" and _halved(new):
+        return olds[-1]  # "number five, no, four and a half nails": half a nail is a size
     if counted is None:
         return olds[-1] if olds else None
     if olds and counts(talk, olds[-1]) is None and new.start - olds[-1].end <= _NEAR:
@@ -61,6 +65,10 @@ def same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
         if silent and silent[-1] is olds[-1]
         else (olds[-1] if counted in ("week", "degree", "inch", "mm") and olds else None)
     )
+
+
+def _halved(mention: Mention) -> bool:
+    return mention.number is not None and mention.number.value.denominator > 1
 
 
 def said_again(old: Mention, new: Mention, kind: str) -> bool:
@@ -78,7 +86,7 @@ def said_again(old: Mention, new: Mention, kind: str) -> bool:
 def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     """``new`` stands for ``old``."""
     if kind == "feet":
-        old.readings["feet"] = new.readings["feet"]
+        old.readings["feet"] = _both_of_it(old.readings["feet"], new.readings["feet"])
         return
     ahead = talk.mention_ending(new.start)
     if kind == "findings" and ahead is not None and ahead.get("denials") is not None:
@@ -93,6 +101,12 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
         new.number = _within_the_hundred(old.number, new.number)
     old.dropped = True
     new.stands_for = old
+
+
+def _both_of_it(old: str, new: str) -> str:
+    """ "The left front's underrun, no, that's both of them": the pair of the foot that was said."""
+    pair = _PAIR_OF.get(old) if new == "pair_in_hand" else None
+    return pair or new
 
 
 def _made_sure(talk: Talk, found: Mention) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import pairwise
 
+from pipeline.reading.both_of_them import widen_to_both
 from pipeline.reading.foot_alone import in_apposition, named_after_all, told_of_itself
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, left_alone, setup_only
 from pipeline.reading.gone_over import feet_gone_over
@@ -22,6 +23,7 @@ _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
 _ARE = (["are"], ["'re"], ["were"], ["both"], ["got"], ["have"])
+_APIECE = frozenset({"nails", "shoe_size", *ANGLES, *LENGTHS})
 _JUST = 2  # sentences from the feet told one by one to the word for both
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
@@ -52,6 +54,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 before if sentence[0].horse == segment.horse or position else None,
             )
         _where_it_was_put(talk, sentence, groups)
+        widen_to_both(talk, sentence, groups)
         foot_told_behind(talk, sentence, groups)
         _foot_behind_sentence(talk, sentence, groups)
         _except_feet(sentence, groups)
@@ -238,7 +241,7 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
     told = range(draft.start, min(behind, len(talk.words)))
     each = any(talk.words[i] in ("each", "apiece") and talk.words[i + 1 : i + 2] != ["side"] for i in told)
-    if draft.slot not in ("nails", "shoe_size") or feet is None or len(feet) != 1 or not each:
+    if draft.slot not in _APIECE or feet is None or len(feet) != 1 or not each:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")
 

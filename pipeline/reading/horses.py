@@ -31,6 +31,7 @@ _IS = (
 _WEEKLY = ("week", "fortnight", "month")
 _TOLD = frozenset({*CLASS_SLOTS, "feet", "horse"})
 _SEVERAL = 2
+_NEXT = 2  # tokens from whose feet to the feet
 _SHORT = 7
 _A_STORY = 8  # tokens of a sentence, counted twice for its first segment, that tells something of the horse
 
@@ -105,12 +106,13 @@ class HorseFinder(NameFinder):
     def assign(self) -> None:
         """Give each segment its horse: the one named last at the head of a sentence, or named within the segment."""
         self._set_roles()
-        current, lent = (0 if self.found.spans else -1), None
+        current, lent, owner = (0 if self.found.spans else -1), None, None
         for segment in self._talk.segments:
             inside = [s for s in self.found.spans if segment.start <= s.start < segment.end]
             inside = [s for s in inside if s.start not in self._talk.putting_right]
             lent = None if segment.delimiter == "start" else self._next_in_row(segment) or lent
-            segment.horse = current if lent is None else lent.horse
+            owner = owner if self._goes_on(segment) else None
+            segment.horse = lent.horse if lent is not None else current if owner is None else owner
             for span in inside:
                 leads = span.start == segment.start or self._only_openers(span.start)
                 leads = leads and not self._not_today(span) and not owns(self._talk, span)
@@ -123,6 +125,7 @@ class HorseFinder(NameFinder):
                     self._take_over(segment, span)
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
+                    owner = span.horse if self._feet_of(segment, span) else owner
         self._give_back_asides()
         several = len(self.found.horses) >= _SEVERAL
         self._together = told_together(self._talk, self.found.spans) if several else {}
@@ -205,10 +208,18 @@ class HorseFinder(NameFinder):
         timed = bool(names) and any(m.number for m in segment.mentions)
         return timed or any(m.is_any(words) or m.get("feet") for m in segment.mentions)
 
+    def _feet_of(self, segment: Segment, span: NameSpan) -> bool:
+        owned = self._talk.words[span.end : span.end + 1] == ["'s"]
+        feet = [m for m in segment.mentions if m.get("feet") and m.start > span.end]
+        return owned and any(m.start - span.end <= _NEXT for m in feet)
+
+    def _goes_on(self, segment: Segment) -> bool:
+        """ "… and the rockers went on Buck's fronts, also new, number one": the rest is Buck's too."""
+        return segment.joined_by(",") and not segment.own_clause and not segment.having("feet")
+
     def _for_horse(self, segment: Segment, span: NameSpan) -> bool:
         """ "Eight weeks for Pepper": the segment is Pepper's although somebody else is in hand."""
-        owned = self._talk.words[span.end : span.end + 1] == ["'s"]
-        if owned and any(m.get("feet") and m.start - span.end <= 2 for m in segment.mentions if m.start > span.end):
+        if self._feet_of(segment, span):
             return True  # "no mud fever on Gwen's hinds"
         if segment.having("units"):
             return True

@@ -128,7 +128,7 @@ class MentionFinder:
             masked[index] = self._alike_numbers[masked[index]]
         numbers = [
             Mention(n.start, n.end, tuple(range(n.start, n.end)), {"number": str(n.value)}, _number_match(n, alike), n)
-            for n in self._numbers.find(masked)
+            for n in self._numbers.find(masked, tokens.words)
             if not _denies(n, masked, chosen)
         ]
         counted = {index for mention in numbers for index in mention.literal}

@@ -35,6 +35,7 @@ _LEAD = 4  # tokens of a degree and an article before a finding
 _SEE_AGAIN = frozenset({"see", "back", "get", "keep", "due", "next"})
 _WEEKS = frozenset({"weeks", "week", "fortnight"})
 _REACH = 8  # tokens to the weeks
+_A_NUMBER = frozenset({"number", "units", "fillers", "horse_cues"})
 
 
 def an_examination(seam: Seam) -> bool:
@@ -45,6 +46,8 @@ def an_examination(seam: Seam) -> bool:
 def a_measure(seam: Seam) -> bool:
     """ "…, sole depth ten on the left front", "…, condition five"; not one of several of the foot in hand."""
     behind, near, after = seam.behind, seam.near, seam.after
+    if near.classes <= _A_NUMBER and near.has(("number",)) and not behind.has(("number",)):
+        return False  # "fifty four degrees, toe angle, left front": the word for the number ahead
     named = {kind for name, kind in first_cues(behind) if name == "measures"}
     own = bool(behind.feet()) or (after.only_feet() and not seam.before.foot_first)
     if named & _LENGTHS and not own and near.has(("measures",)):

@@ -23,6 +23,7 @@ _CLEAN = frozenset({
     "them", "those", "any", "from", "which", "while", "whereas",
 })  # fmt: skip
 _SAYS_NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither", "no", "clear"})
+_FITTED = frozenset({"traction", "clips", "pad", "packing"})
 _NOT_NAMED_BESIDE = frozenset({"foot: named at the end of the list", "foot: named in the next sentence"})
 
 
@@ -62,7 +63,9 @@ def is_heading(talk: Talk, draft: Draft) -> bool:
 def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     """The finding or the answer said last, denied on these feet."""
     told = told_before(talk, segment)
-    findings = [d for d in told if d.slot in ("finding", "tester") or (d is told[-1] and _was_not(talk, segment, d))]
+    findings = [
+        d for d in told if d.slot in ("finding", "tester") or (d is told[-1] and _of_the_shoe(talk, segment, d))
+    ]
     if not findings:
         return []
     last = findings[-1]
@@ -89,6 +92,13 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _of_the_shoe(talk: Talk, segment: Segment, last: Draft) -> bool:
+    """ "Studs on the hinds, none up front": what was put on the other feet, in the same breath."""
+    fitted = last.slot in _FITTED and last.status is Status.PRESENT and last.segment.sentence == segment.sentence
+    none = "none" in talk.words[segment.start : segment.end]
+    return (fitted and none and bool(last.feet)) or _was_not(talk, segment, last)
 
 
 def _was_not(talk: Talk, segment: Segment, last: Draft) -> bool:

@@ -35,7 +35,7 @@ _ANGLE_FROM, _ANGLE_TO = 30, 69
 _TURNS = frozenset({"visits", "rounds", "shoeings", "trips", "cycles", "goes", "times"})
 _LONG_TIMES = frozenset({
     "year", "years", "spring", "springs", "summer", "summers", "fall", "falls", "autumn", "autumns", "winter",
-    "winters", "season", "seasons", "month", "months", "week", "weeks",
+    "winters", "season", "seasons", "month", "months", "week", "weeks", "day", "days",
 })  # fmt: skip
 
 

@@ -91,6 +91,19 @@ _PRONOUN_BEFORE = frozenset(
     ]
 )
 
+_QUARTER = 4
+_PUTTING_RIGHT = frozenset({
+    ",", "no", "sorry", "wait", "well", "uh", "um", "er", "erm", "make", "that", "it", "'s", "actually", "rather",
+    "more", "like", "hang", "on",
+})  # fmt: skip
+_WEEKS = frozenset({"week", "weeks", "wks", "wk", "month", "months", "days"})
+# What stands before a loose "five, six weeks"; behind anything else the first number counts something of its own.
+_BEFORE_WEEKS = frozenset({
+    ".", "?", "!", "say", "saying", "about", "in", "maybe", "every", "back", "again", "uh", "um", "er", "erm", "like",
+    "around", "roughly", "probably", "him", "her", "them", "so",
+})  # fmt: skip
+_CALLED = (("call", "it"), ("make", "it"), ("say", "it"), ("leave", "it"), ("keep", "it"))
+
 
 @dataclass(frozen=True)
 class Number:
@@ -140,15 +153,18 @@ class NumberReader:
         }
         self._plurals = {w for w in spoken if w.endswith("s") and w.removesuffix("s") in spoken} | {"sixes"}
 
-    def find(self, tokens: Sequence[str]) -> list[Number]:
-        """Every number of ``tokens`` (lower case), left to right, ranges and "out of" joined."""
+    def find(self, tokens: Sequence[str], said: Sequence[str] | None = None) -> list[Number]:
+        """Every number of ``tokens`` (lower case), left to right, ranges and "out of" joined.
+
+        ``said`` are the same tokens with nothing masked.
+        """
         found: list[Number] = []
         end = 0
         for index in [i for i, word in enumerate(tokens) if self._may_begin(word)]:
             number = self._at(tokens, index) if index >= end else None
             if number is not None:
                 number = self._with_out_of(tokens, number)
-                number = self._with_range(tokens, number)
+                number = self._with_range(tokens, number, said or tokens)
                 found.append(number)
                 end = number.end
         return found
@@ -203,7 +219,8 @@ class NumberReader:
         if value is not None and end < len(tokens) and tokens[end] in self._parts:
             size = self._parts[tokens[end]]
             behind_inch = index > 1 and tokens[index - 1] == "and" and tokens[index - 2] in ("inch", "inches")
-            if size == 4 and not behind_inch and not self._inch_follows(tokens, end + 1):
+            measured = behind_inch or self._inch_follows(tokens, end + 1) or self._put_right(tokens, end + 1)
+            if size == 4 and not measured:
                 return None
             if value < size:
                 return Number(index, end + 1, Fraction(value, size), fraction=True)
@@ -226,6 +243,17 @@ class NumberReader:
     def _inch_follows(tokens: Sequence[str], index: int) -> bool:
         rest = list(tokens[index : index + 3])
         return bool(rest) and (rest[0] in ("inch", "inches", "in", '"') or rest[:2] in (["of", "an"], ["of", "a"]))
+
+    def _put_right(self, tokens: Sequence[str], index: int) -> bool:
+        """ "A quarter, no, three eighths": a part that another part stands for is one itself."""
+        if list(tokens[index : index + 1]) != [","]:
+            return False
+        at = index
+        while at < len(tokens) and tokens[at] in _PUTTING_RIGHT:
+            at += 1
+        value, end = self._count(tokens, at)
+        part = value is not None and end < len(tokens) and tokens[end] in self._parts
+        return part and self._parts[tokens[end]] != _QUARTER and at > index + 1
 
     @staticmethod
     def _half_counts(tokens: Sequence[str], index: int) -> bool:
@@ -333,9 +361,10 @@ class NumberReader:
             return Number(number.start, number.end, number.value, out_of=number.out_of, fraction=True)
         return number
 
-    def _with_range(self, tokens: Sequence[str], number: Number) -> Number:
-        """ "six to seven", "5-6", "five or six": the lower end counts, the upper is kept."""
-        if (
+    def _with_range(self, tokens: Sequence[str], number: Number, said: Sequence[str]) -> Number:
+        """ "six to seven", "5-6", "five or six", "five, six weeks": the lower end counts, the upper is kept."""
+        loosely = self._told_loosely(said, number)
+        if not loosely and (
             number.end + 1 >= len(tokens)
             or tokens[number.end] not in ("to", "or", "-")
             or number.aughts
@@ -346,3 +375,14 @@ class NumberReader:
         if high is None or high.aughts is not None or not number.value < high.value or high.out_of:
             return number
         return Number(number.start, high.end, number.value, high=high.value)
+
+    def _told_loosely(self, tokens: Sequence[str], number: Number) -> bool:
+        """ "Say five, six weeks": the next number but a comma, and a time behind it; not "took five, six weeks"."""
+        if list(tokens[number.end : number.end + 1]) != [","] or number.aughts or number.plural or number.out_of:
+            return False
+        high, after = self._count(tokens, number.end + 1)
+        timed = after < len(tokens) and tokens[after] in _WEEKS
+        if high is None or not timed or high - number.value not in (1, 2):
+            return False
+        ahead = tuple(tokens[max(0, number.start - 2) : number.start])
+        return not ahead or ahead[-1] in _BEFORE_WEEKS or ahead in _CALLED

@@ -17,6 +17,7 @@ from pipeline.reading.decided import decide
 from pipeline.reading.drafting import (
     draft_new,
     draft_pronouns,
+    draft_tips,
     draft_white_line,
     draft_words,
 )
@@ -28,12 +29,14 @@ from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.in_order import draft_in_order, mark_short_feet
 from pipeline.reading.measures import MeasureReader
+from pipeline.reading.measures_then import draft_measures_then
 from pipeline.reading.mentions import Mention, MentionFinder
 from pipeline.reading.misnamed import another_horses_number, called_before, found_on_another, misnamed, without_animals
 from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
 from pipeline.reading.nameless import mark_others
 from pipeline.reading.notes import not_understood, notes_of
+from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import name_one_of_a_pair
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.passive import draft_passive
@@ -49,6 +52,7 @@ from pipeline.reading.pulled import (
 from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
+from pipeline.reading.rotations import draft_rotations
 from pipeline.reading.run_on import part_horses
 from pipeline.reading.same_place import attach_same_places
 from pipeline.reading.seams import mark_seams
@@ -163,6 +167,7 @@ class Reader:
 def _assert(talk: Talk) -> None:
     """Give every draft its feet, place and degree, say of others what was said of one, and how each was asserted."""
     groups = attach_feet(talk)
+    draft_measures_then(talk)
     draft_again(talk, groups)
     attach_zones(talk, groups)
     attach_same_places(talk)
@@ -217,6 +222,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_vet_wished(talk)
     draft_vet_answered(talk)
     draft_pulled(talk)
+    draft_off_by_the_horse(talk)
     draft_pulled_by_hand(talk)
     draft_left_behind(talk)
     draft_coming_off(talk)
@@ -224,11 +230,13 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_passive(talk)
     draft_came_without(talk)
     draft_gone(talk)
+    draft_tips(talk)
     draft_white_line(talk)
     draft_responses(talk)
     draft_nailed(talk)
     draft_in_order(talk)
     MeasureReader(talk).read()
+    draft_rotations(talk)
     draft_times(talk, {i for s in found.spans for i in range(s.start, s.end)})
     if day is not None:
         draft_dates(talk, day)

@@ -99,6 +99,16 @@ def _lame_with_it(talk: Talk, sentence: list[Segment], position: int) -> bool:
     return then and only and not segment.own_clause and words in (["on", "it"], ["with", "it"])
 
 
+def _as_steep_as_then(sentence: list[Segment], position: int) -> None:
+    """ "He had wedge pads last time, four degree": so many degrees had the wedge that was just told of."""
+    segment, before = sentence[position], sentence[position - 1].drafts if position else []
+    then = bool(before) and before[-1].value == "wedge" and before[-1].status is Status.HISTORY
+    alone = len(segment.drafts) == 1 and segment.drafts[0].slot == "wedge" and not segment.own_clause
+    if then and alone and segment.joined_by(",") and not segment.having("times", "today"):
+        segment.drafts[0].feet = segment.drafts[0].feet or before[-1].feet
+        recall_one(segment.drafts[0])
+
+
 def _taken_off(talk: Talk, segment: Segment) -> None:
     """ "Pulled the egg bars off the fronts": what was on until today."""
     for draft in [d for d in segment.drafts if d.slot in _ON_HIM]:
@@ -151,6 +161,7 @@ def _when_it_was(talk: Talk, segment: Segment) -> list[Mention]:
 
 def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
     segment = sentence[position]
+    _as_steep_as_then(sentence, position)
     if not segment.drafts or not _closed_by_then(talk, segment):
         return
     if segment.past or any(s.having("times", "history") for s in sentence[:position]):
@@ -233,7 +244,7 @@ def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
 
 def _still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "They're off the road till fall": of today, and until a time to come."""
-    return talk.words[cue.start] in ("till", "until") and segment.present and not segment.past
+    return talk.words[cue.start] in ("till", "until") and not segment.past
 
 
 def _before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:

@@ -7,6 +7,8 @@ back the statement before it.
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.asked_before import of_another_time
 from pipeline.reading.exchanges import (
     kind_of,
@@ -57,6 +59,7 @@ _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
 _GROUPED = frozenset({"all", "fronts", "hinds"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
 _REPAIR_REACH = 24
+_SO_HAS = frozenset({("so", "does"), ("so", "has"), ("so", "is"), ("so", "do"), ("so", "did"), ("so", "was")})
 _CUES = ("repair", "strike", "other_horse")
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 
@@ -273,6 +276,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
 
 def _adds(talk: Talk, begin: int, new: Mention) -> bool:
     """ "Wait, and the left hind", "wait, the left hind has it too": another foot, not a better one."""
+    if any(pair in _SO_HAS for pair in pairwise(talk.words[begin : new.start])):
+        return True  # "oh wait, so does the right"
     return "and" in talk.words[begin : new.start] or (new.get("feet") is not None and _as_well(talk, new))
 
 

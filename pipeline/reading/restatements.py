@@ -80,6 +80,9 @@ _IT_WAS = frozenset(
 )
 
 
+_OF_ITS_OWN = (*CLASS_SLOTS, "feet", "zones", "horse")
+
+
 def restate(talk: Talk) -> None:
     """Exchange, on the mentions, what was begun anew, said wrongly before, or only denied."""
     _soles_again(talk)
@@ -93,6 +96,7 @@ def restate(talk: Talk) -> None:
     _more_than_that(talk)
     _more_this_than_that(talk)
     _well_in_degree(talk)
+    _well_in_number(talk)
 
 
 def _one_or_other(talk: Talk) -> None:
@@ -314,3 +318,18 @@ def _well_in_degree(talk: Talk) -> None:
         between = talk.words[first.end : second.start]
         if between[-3:] == [",", "well", ","] and not SENTENCE_ENDS & set(between) and len(between) <= _NEAR_DEGREE:
             put_in_place(first, second, "severities")
+
+
+def _well_in_number(talk: Talk) -> None:
+    """ "Seven nails, well, six": the number said last stands, when it is said alone and counts nothing else."""
+    numbers = [m for m in talk.having("number") if m.number is not None]
+    for first, second in itertools.pairwise(numbers):
+        between = talk.words[first.end : second.start]
+        closed = talk.words[second.end : second.end + 1] in ([","], ["."], [])
+        again = counts(talk, second) in (None, counts(talk, first))
+        if between[-3:] != [",", "well", ","] or len(between) > _NEAR_DEGREE or not again:
+            continue
+        if closed or counts(talk, second) is not None:
+            named = [m for m in talk.mentions if first.end <= m.start < second.start and m.is_any(_OF_ITS_OWN)]
+            if not named and not SENTENCE_ENDS & set(between):
+                swap(talk, first, second, "number")

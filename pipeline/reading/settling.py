@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from pipeline.reading.foot_groups import SETUP_SLOTS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.settling_gaits import settle_gaits
+from pipeline.reading.settling_work import settle_bare
 from pipeline.reading.talk import Draft
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 
@@ -35,6 +36,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     """One entry a foot and fact, in the order said."""
     standing = [d for d in drafts if not d.dropped]
     settle_gaits(standing)
+    settle_bare(standing)
     _removed_not_lost(standing)
     _back_on_without_loss(standing)
     _tar_in_oakum(standing)

@@ -16,6 +16,7 @@ _FEWEST, _MOST = 3, 10  # nails of a shoe
 _IN_THE = 2
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
+_FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
 _LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
 
 
@@ -40,7 +41,7 @@ class ShoeNumbers(SizeRanges):
         nails = after is not None and after.get("measures") == "nails"
         nail_cue = before is not None and (
             before.get("measures") == "nail_size"
-            or self._nail_word_before(before)
+            or (number.value >= _LEAST_NAIL_SIZE and self._nail_word_before(before))
             or self._after_nails(segment, before, mention)
         )
         nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment, number))
@@ -253,7 +254,7 @@ class ShoeNumbers(SizeRanges):
         shoe = after is not None and after.is_any(("shoe_types", "shoe_materials")) and number.value <= 12
         noun = number.article or number.plural or pair
         framed = noun and self._shoe_talk(segment, mention) and not self._counts_something(mention)
-        framed = framed or (number.plural and self._on_a_horse(mention))
+        framed = framed or (number.plural and (self._on_a_horse(mention) or self._did_not_fit(mention)))
         framed = framed or self._beside_feet(segment, mention, number)
         framed = framed or (self._words[mention.start - 2 : mention.start] == ["a", "new"] and number.value <= _LARGEST)
         if not (cued or aught or pair or framed or (shoe and noun)):
@@ -278,6 +279,12 @@ class ShoeNumbers(SizeRanges):
         name = self._talk.mention_starting(mention.end + 1)
         led = self._words[mention.end : mention.end + 1] in (["on"], ["for"])
         return led and name is not None and name.get("horse") is not None
+
+    def _did_not_fit(self, mention: Mention) -> bool:
+        """ "Sevens because the sixes were too small": shoes are what is too small."""
+        behind = self._words[mention.end : mention.end + 4]
+        fit = behind[2:3] if behind[1:2] == ["too"] else behind[3:4] if behind[2:3] == ["too"] else []
+        return behind[:1] in (["were"], ["are"], ["was"], ["got"], ["'re"]) and bool(_FIT & set(fit))
 
     def _horse_behind(self, mention: Mention) -> bool:
         at = mention.end + 1 if self._words[mention.end : mention.end + 1] == [","] else mention.end

@@ -11,10 +11,14 @@ from pipeline.record import Severity, Status
 
 _LEADING_IN = frozenset({"in", "at", "on", "along", "over", "across", "round", "around"})
 _ZONED = frozenset({"finding", "tester"})
+_OF_THE_SHOE = frozenset({"worn", "sprung", "loose"})
+_HIGH_ON = {"inside": "medial", "medial": "medial", "outside": "lateral", "lateral": "lateral"}
+_AT_THE = _LEADING_IN | {"the", "his", "her", "thin", "right", "down", "away", "off", "through", "out", "badly"}
 _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
 _NEXT = 2
-_THERE = frozenset({"there"})
+_THERE = frozenset({"there", "so"})
+_SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
 _NEAR = 2  # sentences back
 # A finding whose name is its place takes that place for no zone.
 _OWN_PLACE = {
@@ -33,7 +37,10 @@ _OWN_PLACE = {
 
 def attach_zones(talk: Talk, groups: Groups) -> None:
     """Give each zone word to a draft; a second zone joined by "and" makes the same finding there too."""
+    _place_high_sides(talk)
     for sentence in talk.sentences() if talk.having("zones") else ():
+        for segment in sentence:
+            _place_shoe_states(talk, segment)
         for position, segment in enumerate(sentence):
             for mention in _zone_words(segment):
                 if not _share_with_answers(sentence, segment, mention):
@@ -41,15 +48,33 @@ def attach_zones(talk: Talk, groups: Groups) -> None:
     place_behind(talk)
 
 
+def _place_high_sides(talk: Talk) -> None:
+    """ "Right hind is high on the inside": the side is a part of the phrase itself."""
+    for draft in [d for d in talk.drafts if d.value == "imbalance" and d.zone is None]:
+        sides = [_HIGH_ON[w] for w in talk.words[draft.start : draft.end] if w in _HIGH_ON]
+        draft.zone = sides[0] if len(set(sides)) == 1 else None
+
+
+def _place_shoe_states(talk: Talk, segment: Segment) -> None:
+    """ "Worn thin at the toe", "sprung at the heel": where the shoe was found so, when nothing else stands there."""
+    for draft in [d for d in segment.drafts if d.slot == "shoe_state" and d.value in _OF_THE_SHOE]:
+        for mention in _zone_words(segment):
+            led = talk.words[draft.end : mention.start]
+            if mention.start >= draft.end and led and set(led) <= _AT_THE and _LEADING_IN & set(led):
+                draft.zone = draft.zone or mention.readings["zones"]
+                draft.evidence.update(mention.literal)
+
+
 def place_behind(talk: Talk) -> None:
-    """ "Took the outside quarter with it, so wall loss there": the place that was just named without a finding."""
+    """ "Took the outside quarter with it, so wall loss there", "so it's a crack": the place just named."""
     for segment in talk.segments if talk.says(_THERE) else ():
         before = talk.segments[segment.index - 1] if segment.index else None
         if before is None or before.sentence != segment.sentence or any(d.slot in _ZONED for d in before.drafts):
             continue
         words = _zone_words(before)
         for draft in [d for d in segment.drafts if d.slot == "finding" and d.zone is None and not d.dropped]:
-            if words and talk.words[draft.end : draft.end + 1] == ["there"]:
+            summed = talk.words[segment.start : segment.start + 2] in _SUMMED and segment.joined_by("so", ", so")
+            if words and (talk.words[draft.end : draft.end + 1] == ["there"] or summed):
                 _give(draft, words[-1].readings["zones"], words[-1], joined=False)
 
 

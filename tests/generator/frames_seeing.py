@@ -9,13 +9,16 @@ from tests.generator.framing import Framed, degree, filled, sentence
 from tests.generator.scene import FRONTS, HINDS, Feet, Scene
 
 _OF_FEET = re.compile(r"\b(front|fronts|fore|fores|hind|hinds|behind|heels?|quarters?|feet|foot|leg|it|weight)\b")
+_SIDES = {"inside": "medial", "medial": "medial", "outside": "lateral", "lateral": "lateral"}
 
 
 def finding(scene: Scene, canonical: str, form: str) -> Framed:
     """ "Left hind, thrushy." """
     feet = scene.one_foot()
     text = sentence(f"{scene.name(feet)}, {filled(form)}")
-    return Framed(text, (Gold(feet[0], "finding", canonical, severity=degree(filled(form))),))
+    side = {_SIDES[word] for word in filled(form).split() if word in _SIDES} if canonical == "imbalance" else set()
+    place = next(iter(side)) if len(side) == 1 else None
+    return Framed(text, (Gold(feet[0], "finding", canonical, zone=place, severity=degree(filled(form))),))
 
 
 def warmth(scene: Scene, canonical: str, form: str) -> Framed:

@@ -32,6 +32,13 @@ Tally can go eight weeks and Buck, uh, six.
 Buck again, he's not eight weeks, he's six. Tally eight weeks.
 Six weeks, Buck. Eight weeks, Tally.
 Tally and Buck in eight and six weeks.
+Tally's an eight weeker, Buck six.
+Tally's an eight weeker and Buck's a six weeker.
+Tally is an eight weeker, and Buck, what did I tell them, six.
+Tally at eight and Buck at six, weeks, I mean.
+Buck six weeks, and Tally, what did I promise, uh, nine, no, I promised eight.
+Tally eight and Buck, what did I say, six weeks.
+I promised Tally eight weeks, and Buck, I think, six.
 """
 
 

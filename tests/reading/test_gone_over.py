@@ -6,6 +6,22 @@ from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
     (
+        "Tally. Two degree wedges in front. Hinds trimmed. If he's no better I'll go up to a three degree wedge.",
+        ["LF+RF pad wedge", "LF+RF pad wedge planned", "LF+RF wedge 2", "LF+RF wedge 3 planned", "LH+RH work trim"],
+    ),
+    (
+        "Tally. Four degree wedges behind. Fronts reset. Next time I'll drop him down to a two degree wedge.",
+        ["LF+RF work reset", "LH+RH pad wedge", "LH+RH pad wedge planned", "LH+RH wedge 2 planned", "LH+RH wedge 4"],
+    ),
+    (
+        "Tally. Rim pads in front. Hinds trimmed. If she's no better we'll step her up to full pads.",
+        ["LF+RF pad full planned", "LF+RF pad rim", "LH+RH work trim"],
+    ),
+    (
+        "Tally. Egg bars on the hinds. Fronts trimmed. Next time I'll bring him back to straight bars.",
+        ["LF+RF work trim", "LH+RH shoe_type egg_bar", "LH+RH shoe_type straight_bar planned"],
+    ),
+    (
         "Tally. Mesh pads in front. Hinds, the same shoes back on. If she isn't right we'll go to full pads.",
         ["LF+RF pad full planned", "LF+RF pad mesh", "LH+RH work reset"],
     ),

@@ -1,0 +1,41 @@
+"""A foot shod as another one: "the right hind got exactly what the left hind got"."""
+
+from __future__ import annotations
+
+from pipeline.reading.copying import Copied, copy_draft, told_before
+from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, Groups
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_TWO = 2
+_WHAT = frozenset({"what", "whatever"})
+_GOT = frozenset({"got", "gets", "has", "had", "did", "does", "have", "wears", "is", "was", "wearing", "getting", "'s"})
+_LIGHT = _GOT | _WHAT | {
+    "the", "exactly", "just", "all", "of", "that", "on", "in", "it", "he", "she", "his", "her", "so", "and", "then",
+    "i", "gave", "put", "done", "up", "with",
+}  # fmt: skip
+
+
+def copy_shoeing(talk: Talk, segment: Segment, groups: Groups) -> list[Copied]:
+    """What was put on the foot that is named behind "what", on the foot named before it."""
+    if not talk.says(_WHAT):
+        return []
+    found = groups[segment.index]
+    pair = found if len(found) > 1 else [*_alone_before(talk, segment, groups), *found]
+    if len(pair) != _TWO or pair[0].anaphor or not _WHAT & set(talk.words[pair[0].end : pair[1].start]):
+        return []
+    named = {i for group in pair for i in range(group.start, group.end)}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in named}
+    if not rest <= _LIGHT or not rest & _GOT or set(pair[0].feet) & set(pair[1].feet):
+        return []
+    told = [d for d in told_before(talk, segment) if d.slot in SETUP_SLOTS and d.status is Status.PRESENT]
+    last: dict[str, Draft] = {d.slot: d for d in told if set(pair[1].feet) <= set(d.feet or ())}
+    return [c for draft in last.values() for c in copy_draft(segment, draft, pair[0].feet, "as the other foot")]
+
+
+def _alone_before(talk: Talk, segment: Segment, groups: Groups) -> list[FootGroup]:
+    """ "The right front, just what the left front got": the foot stands alone in the segment before."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or before.sentence != segment.sentence or before.drafts:
+        return []
+    return groups.get(before.index, [])[:1]

@@ -1,0 +1,49 @@
+"""What was skipped or left off: "poultice, no, actually I skipped the poultice", "left the iodine off"."""
+
+from __future__ import annotations
+
+from pipeline.reading.denials import deny_one
+from pipeline.reading.talk import Draft, Segment, Talk
+
+_SLOTS = frozenset({"treatment", "packing", "pad", "clips", "traction"})
+_SKIPPED = frozenset({"skipped", "skip", "skipping", "omitted", "forwent", "dodged"})
+_LED = (
+    ("left", "off"), ("left", "out"), ("leaving", "off"), ("leaving", "out"),
+    ("held", "off"), ("hold", "off"), ("went", "without"), ("go", "without"),
+    ("did", "without"), ("do", "without"), ("passed", "on"), ("ran", "out"),
+    ("was", "out"), ("were", "out"), ("'m", "out"), ("'re", "out"),
+    ("all", "out"), ("clean", "out"), ("held", "back"),
+)  # fmt: skip
+_LEFT = frozenset({"left", "leave", "leaving"})
+_AWAY = frozenset({"off", "out"})
+_SMALL = frozenset({"the", "his", "her", "any", "on", "that", "of", "a", "all", "those", "usual"})
+_VERBS = _SKIPPED | _LEFT | {verb for verb, _ in _LED}
+
+
+def deny_left_out(talk: Talk, sentence: list[Segment]) -> None:
+    """Deny what was left out, and drop what was said of it before in the same sentence."""
+    if not talk.says(_VERBS) or any(s.having("plans") for s in sentence):
+        return
+    for segment in sentence:
+        for draft in [d for d in segment.drafts if d.slot in _SLOTS and _left_out(talk, segment, d)]:
+            said = [d for s in sentence for d in s.drafts if (d.slot, d.value) == (draft.slot, draft.value)]
+            for earlier in [d for d in said if d.start < draft.start and _same_feet(d, draft)]:
+                earlier.drop("left out after all")
+            deny_one(draft)
+
+
+def _same_feet(one: Draft, other: Draft) -> bool:
+    return not one.feet or not other.feet or bool(set(one.feet) & set(other.feet))
+
+
+def _left_out(talk: Talk, segment: Segment, draft: Draft) -> bool:
+    at = draft.start - 1
+    while at > segment.start and talk.words[at] in _SMALL and tuple(talk.words[at - 1 : at + 1]) not in _LED:
+        at -= 1
+    if at < segment.start:
+        return False
+    led = tuple(talk.words[max(segment.start, at - 1) : at + 1])
+    if talk.words[at] in _SKIPPED or (led in _LED and (led[0] not in _LEFT or at < draft.start - 1)):
+        return True  # "left off the iodine"; not "shoe off, left off, soaked"
+    behind = talk.words[draft.end : draft.end + 1]
+    return talk.words[at] in _LEFT and bool(_AWAY & set(behind))

@@ -1,0 +1,70 @@
+"""Shoes that the horse took off itself: "he'd trodden off his off fore", "pulled the right front off in the field"."""
+
+from __future__ import annotations
+
+from pipeline.reading.foot_lists import NAMED_FEET
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+
+_VERBS = frozenset({
+    "trod", "trodden", "stepped", "knocked", "wrenched", "kicked", "dragged", "sucked", "stood", "stomped", "yanked",
+    "ripped", "tore", "torn", "hooked", "pawed", "ran", "run", "walked", "twisted",
+})  # fmt: skip
+_EITHER = frozenset({"pulled", "took", "taken", "had"})  # the farrier does this too: the horse must be said to have
+_HORSES = frozenset({"he", "she", "horse", "mare", "gelding", "pony"})
+_BY_HAND = frozenset({
+    "i", "we", "to", "they", "vet", "vets", "owner", "owners", "farrier", "somebody", "someone", "lad", "groom",
+    "rider", "dad", "husband", "wife", "trainer", "you",
+})  # fmt: skip
+_WHOSE = frozenset({"his", "her", "the", "a", "that", "its", "both", "one"})
+_FROM_WHAT = frozenset({"the", "my", "me", "us", "a", "that", "its", "of", "to"})
+_REACH = 4  # tokens from the verb to the foot
+
+
+def draft_off_by_the_horse(talk: Talk) -> None:
+    """A lost shoe for every foot whose shoe the horse is said to have taken off; it was not taken off by hand."""
+    for foot in talk.having("feet") if talk.says(_VERBS | _EITHER) else ():
+        at = _verb(talk, foot)
+        segment = talk.segment_at(at) if at is not None else None
+        if at is None or segment is None:
+            continue
+        for draft in [d for d in segment.drafts if d.slot == "work" and d.value == "removed"]:
+            draft.drop("the horse took it off")
+        if not any(d.slot == "shoe_state" for d in segment.drafts):
+            draft = Draft("shoe_state", "lost", segment, at, at + 1)
+            draft.evidence.update({at, *foot.literal})
+            draft.note("shoe_state: the horse took it off")
+            segment.draft(draft)
+
+
+def _verb(talk: Talk, foot: Mention) -> int | None:
+    """The token of the verb that has the shoe of this foot come off, when the horse is its subject."""
+    if NAMED_FEET.get(str(foot.get("feet"))) is None:
+        return None
+    at = foot.start - 1
+    while at > foot.start - _REACH and at > 0 and talk.words[at] in _WHOSE | {"off"}:
+        at -= 1
+    word = talk.words[at] if at >= 0 else ""
+    behind = talk.words[foot.end : foot.end + 2]
+    off = "off" in talk.words[at + 1 : foot.start] or "off" in (behind[:1] if behind[:1] != ["shoe"] else behind[1:])
+    beyond = talk.words[foot.end + 1 : foot.end + 2] if behind[:1] == ["off"] else []
+    if word not in _VERBS | _EITHER or not off or _FROM_WHAT & set(beyond):
+        return None  # "she had the left hind off the ground"
+    subject = _subject(talk, at)
+    if subject in _BY_HAND or (word in _EITHER and subject not in _HORSES):
+        return None
+    return at
+
+
+def _subject(talk: Talk, verb: int) -> str:
+    """The last word before the verb, in its sentence, that can say who did it; a horse's name counts as "horse"."""
+    for at in range(verb - 1, -1, -1):
+        if talk.words[at] in SENTENCE_ENDS:
+            break
+        name = talk.mention_starting(at)
+        if name is not None and name.get("horse") is not None:
+            return "horse"
+        if talk.words[at] in _HORSES | _BY_HAND:
+            return talk.words[at]
+    return ""

@@ -1,0 +1,18 @@
+"""What work says twice: shoes taken off and left off leave the foot bare."""
+
+from __future__ import annotations
+
+from pipeline.reading.talk import Draft
+from pipeline.record import Status
+
+LEFT_BARE = "work: said to be left bare"
+_JUST = 1  # sentences from the shoes taken off to the bare feet
+
+
+def settle_bare(drafts: list[Draft]) -> None:
+    """ "Pulled his shoes, leaving him bare": taken off and left off, with no word of a trim."""
+    off = [d for d in drafts if d.slot == "work" and d.value == "removed" and d.status is Status.PRESENT]
+    for bare in [d for d in drafts if LEFT_BARE in d.rules and d.status is Status.PRESENT] if off else ():
+        near = [d for d in off if 0 <= bare.segment.sentence - d.segment.sentence <= _JUST and d.start < bare.start]
+        if any(set(bare.feet or ()) <= set(d.feet or ()) for d in near):
+            bare.drop("taken off and left off")

@@ -1,0 +1,81 @@
+"""One horse shod as the one told before, and a statement about another horse's feet that goes on behind the comma.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+def said(read: Read, text: str) -> dict[str, list[str]]:
+    return {str(visit.horse): told(visit) for visit in read(text, "Tally", "Buck", "Sable")}
+
+
+@pytest.mark.parametrize(
+    ("text", "horse", "lines"),
+    [
+        (
+            "Two of them, Tally and Buck, Buck first. Buck, new, size one, both fronts, two a side. "
+            "Tally, uh, she got exactly the same up front, except three a side.",
+            "Tally",
+            ["LF+RF nails 6", "LF+RF shoe_size 1", "LF+RF work new_shoe"],
+        ),
+        (
+            "Tally, new wide webs in front, size two. Buck, exactly the same up front, except size one.",
+            "Buck",
+            ["LF+RF shoe_size 1", "LF+RF shoe_type wide_web", "LF+RF work new_shoe"],
+        ),
+        (
+            "Tally, reset all round, six nails. And Buck, exactly the same all round.",
+            "Buck",
+            ["LF+RF+LH+RH nails 6", "LF+RF+LH+RH work reset"],
+        ),
+        (
+            "Buck, new steel shoes behind, six nails. Tally. He got the same again behind, only seven nails.",
+            "Tally",
+            ["LH+RH nails 7", "LH+RH shoe_material steel", "LH+RH work new_shoe"],
+        ),
+        ("Tally and Buck. Buck, reset all round. Tally, same deal.", "Tally", ["LF+RF+LH+RH work reset"]),
+        # what is the same is of its own
+        (
+            "Tally, reset in front. Buck, trimmed behind. Buck, thrush in the left front, same again in the right.",
+            "Buck",
+            ["LF+RF finding thrush", "LH+RH work trim"],
+        ),
+    ],
+)
+def test_the_shoeing_of_the_horse_before(read: Read, text: str, horse: str, lines: list[str]) -> None:
+    assert said(read, text)[horse] == lines
+
+
+@pytest.mark.parametrize(
+    ("text", "mine", "others"),
+    [
+        (
+            "Tally, new, size two in front, and the rocker toes went on Buck's fronts, also new, size one.",
+            ["LF+RF shoe_size 2", "LF+RF work new_shoe"],
+            ["LF+RF shoe_size 1", "LF+RF shoe_type rocker_toe", "LF+RF work new_shoe"],
+        ),
+        (
+            "Tally, size two in front. The wide webs went on Buck's hinds, steel, new, size three. Clips in front.",
+            ["LF+RF shoe_size 2"],
+            ["LH+RH shoe_material steel", "LH+RH shoe_size 3", "LH+RH shoe_type wide_web", "LH+RH work new_shoe"],
+        ),
+        (
+            "Tally, no mud fever on Buck's hinds, six nails in front.",
+            ["LF+RF nails 6"],
+            ["LH+RH finding scratches absent"],
+        ),
+        (
+            "Tally, there's thrush in Buck's left hind, in the sulcus. Tally was trimmed.",
+            ["LF+RF+LH+RH work trim"],
+            ["LH finding thrush @sulcus"],
+        ),
+    ],
+)
+def test_another_horses_feet(read: Read, text: str, mine: list[str], others: list[str]) -> None:
+    assert said(read, text) == {"Tally": mine, "Buck": others}

@@ -1,0 +1,59 @@
+"""What was measured at an earlier time, in the order of today's measures; and the wedge of that time.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+test_they_were = reads(
+    [
+        (
+            "Toe lengths, near fore 82 mil, off fore 84. They were 90 and 91 in August so we're winning.",
+            ["LF toe_length 82", "LF toe_length 90 history", "RF toe_length 84", "RF toe_length 91 history"],
+        ),
+        (
+            "Toe angles, left front 52, right front 50. Last time they were 49 and 48.",
+            ["LF toe_angle 49 history", "LF toe_angle 52", "RF toe_angle 48 history", "RF toe_angle 50"],
+        ),
+        (
+            "Toe angle fifty two left front, fifty right front. They were forty nine and forty eight in March.",
+            ["LF toe_angle 49 history", "LF toe_angle 52", "RF toe_angle 48 history", "RF toe_angle 50"],
+        ),
+        (
+            "Heel heights, left hind 40, right hind 42. They were 38 and 40 last visit.",
+            ["LH heel_height 38 history", "LH heel_height 40", "RH heel_height 40 history", "RH heel_height 42"],
+        ),
+        ("Toe angle fifty two on the left front. It was forty nine last time.",
+         ["LF toe_angle 49 history", "LF toe_angle 52"]),
+        ("Toe length on the fronts is 88. They were 90 last time.",
+         ["LF+RF toe_length 88", "LF+RF toe_length 90 history"]),
+        (
+            "Hoof width left front 124, right front 126. They were 120 and 122 in the winter.",
+            ["LF hoof_width 120 history", "LF hoof_width 124", "RF hoof_width 122 history", "RF hoof_width 126"],
+        ),
+        # nothing that was measured then
+        ("Toe angle 52 left front, 50 right front. They were a right pair in August.",
+         ["LF toe_angle 52", "RF toe_angle 50"]),
+        ("Toe angle 52 left front, 50 right front. They were six weeks overdue last time.",
+         ["LF toe_angle 52", "RF toe_angle 50"]),
+        ("Size two in front. They were ones last time.", ["LF+RF shoe_size 1 history", "LF+RF shoe_size 2"]),
+    ]
+)  # fmt: skip
+
+test_the_wedge_of_then = reads(
+    [
+        (
+            "He had wedge pads last time in front, four degree, so two degree wedges on both fronts now.",
+            ["LF+RF pad wedge", "LF+RF pad wedge history", "LF+RF wedge 2", "LF+RF wedge 4 history"],
+        ),
+        (
+            "She wore wedges on the fronts last winter, three degrees, today just plain shoes.",
+            ["LF+RF pad wedge history", "LF+RF shoe_type plain", "LF+RF wedge 3 history"],
+        ),
+        ("He had wedge pads in front last time, today three degree.", ["LF+RF pad wedge history", "LF+RF wedge 3"]),
+        ("Two degree wedges on the fronts, four degree on the hinds.",
+         ["LF+RF pad wedge", "LF+RF wedge 2", "LH+RH wedge 4"]),
+    ]
+)  # fmt: skip

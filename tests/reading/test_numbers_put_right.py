@@ -1,0 +1,111 @@
+"""Numbers said anew behind "well", a quarter that another part stands for, and weeks told by two numbers.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+test_well_another_number = reads(
+    [
+        ("Both fronts reset, seven nails, well, six.", ["LF+RF nails 6", "LF+RF work reset"]),
+        ("Near hind reset, eight nails, well, seven, the last one wouldn't hold.", ["LH nails 7", "LH work reset"]),
+        ("New shoe on the left front, size two, well, one and a half.", ["LF shoe_size 1.5", "LF work new_shoe"]),
+        ("Left front toe angle fifty two, well, fifty one.", ["LF toe_angle 51"]),
+        ("Off fore heel height 40 mil, well, 42.", ["RF heel_height 42"]),
+        ("Trimmed all four. Six weeks, well, five.", ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"]),
+        ("Body condition five, well, four and a half.", ["- body_condition 4.5"]),
+        # a number of its own stays beside the first
+        (
+            "Fronts reset, six nails, well, four in the left.",
+            ["LF nails 4", "LF+RF work reset", "RF nails 6"],
+        ),
+        ("Fronts reset, six nails, well, size two.", ["LF+RF nails 6", "LF+RF shoe_size 2", "LF+RF work reset"]),
+    ]
+)
+
+test_a_quarter_put_right = reads(
+    [
+        (
+            "Sole depth on the right front is half an inch, the left front's only, what, a quarter, no, three eighths.",
+            ["LF sole_depth 9.5", "RF sole_depth 12.7"],
+        ),
+        ("Sole depth a quarter, sorry, five sixteenths on the left front.", ["LF sole_depth 7.9"]),
+        ("Sole depth on the off fore three quarters, no, wait, five eighths.", ["RF sole_depth 15.9"]),
+        ("Crack in the left front, a quarter, no, the toe.", ["LF finding crack @toe"]),
+        ("Quarter crack left hind, no heat.", ["LH finding crack @quarter", "LH finding heat absent"]),
+    ]
+)
+
+test_weeks_by_two_numbers = reads(
+    [
+        ("Trimmed all four. Eight, nine weeks.", ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim"]),
+        ("Call it five, six weeks.", ["- next_visit_weeks 5 planned"]),
+        ("See him in six, seven weeks.", ["- next_visit_weeks 6 planned"]),
+        ("Reset in front. Say seven, eight weeks.", ["- next_visit_weeks 7 planned", "LF+RF work reset"]),
+        ("Back in four, five weeks.", ["- next_visit_weeks 4 planned"]),
+        ("I'll see her again in six, eight weeks.", ["- next_visit_weeks 6 planned"]),
+        # what the first number counts is its own
+        (
+            "New shoes in front, size five, six weeks.",
+            ["- next_visit_weeks 6 planned", "LF+RF shoe_size 5", "LF+RF work new_shoe"],
+        ),
+        (
+            "Reset in front, seven nails, eight weeks.",
+            ["- next_visit_weeks 8 planned", "LF+RF nails 7", "LF+RF work reset"],
+        ),
+        ("See him in six, no, seven weeks.", ["- next_visit_weeks 7 planned"]),
+        ("See him in six, uh, seven weeks.", ["- next_visit_weeks 7 planned"]),
+    ]
+)
+
+test_days_back_are_no_size = reads(
+    [
+        (
+            "Left front reset, size five. The right hind had thrush two days back.",
+            ["LF shoe_size 5", "LF work reset", "RH finding thrush history"],
+        ),
+        (
+            "Left front reset, size five. Bruise in the near hind three days ago.",
+            ["LF shoe_size 5", "LF work reset", "LH finding bruise"],
+        ),
+    ]
+)
+
+test_that_is_both = reads(
+    [
+        (
+            "The left front's underrun, oh, wait, that's both of them, both fronts have underrun heels.",
+            ["LF+RF finding underrun_heels"],
+        ),
+        ("Bruise in the left hind, no wait, it's both.", ["LH+RH finding bruise"]),
+        ("Off fore has thrush, no, both of them.", ["LF+RF finding thrush"]),
+        ("The left front's got thrush, oh wait, so does the right front.", ["LF+RF finding thrush"]),
+        ("Left hind is underrun, wait, so is the right hind.", ["LH+RH finding underrun_heels"]),
+        ("Near fore has a corn, no, hang on, so has the off fore.", ["LF+RF finding corn"]),
+        ("Flare on the near hind, sorry, that's both of them.", ["LH+RH finding flare"]),
+    ]
+)
+
+test_shoe_sizes_among_nails = reads(
+    [
+        (
+            "Six nails, number one, plain steel, both fronts.",
+            ["LF+RF nails 6", "LF+RF shoe_material steel", "LF+RF shoe_size 1", "LF+RF shoe_type plain"],
+        ),
+        ("Eight nails, size two, both hinds.", ["LH+RH nails 8", "LH+RH shoe_size 2"]),
+        (
+            "Six nails, number five, size two shoes, both fronts.",
+            ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF shoe_size 2"],
+        ),
+        (
+            "Size two, both fronts, six nails, number fives.",
+            ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF shoe_size 2"],
+        ),
+        (
+            "New sevens in front. Sevens because the sixes were too small last time.",
+            ["LF+RF shoe_size 6 history", "LF+RF shoe_size 7", "LF+RF work new_shoe"],
+        ),
+    ]
+)
