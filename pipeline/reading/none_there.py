@@ -11,18 +11,20 @@ from pipeline.reading.questions import SOUGHT
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import Status
 
+_NAE = frozenset({"hasnae", "havenae", "isnae", "wasnae", "arenae", "werenae", "doesnae", "didnae", "hadnae", "nane"})
 _NONE_WORDS = frozenset({
     "not", "nothing", "none", "nope", "neither", "n't", "in", "on", "the", "his", "her", "but", "it", "of", "that",
     "is", "was", "does", "has", "have", "had", "do", "did", "any", "at", "all", "there", "one", "'s", "either", "no",
     "though", "too", "to", "report", "ones", "fine", "sign", "signs", "trace", "evidence", "they", "'re", "are", "were",
     "like", "which", "where", "got", "such", "thing", "sort", "kind", "something", "whereas", "while", "found", "foot",
-    "feet",
-})  # fmt: skip
+    "feet", "a", "bit", "spot", "scrap",
+}) | _NAE  # fmt: skip
 _CLEAN = frozenset({
     "clean", "clear", "free", "of", "it", "that", "are", "is", "'s", "'re", "was", "were", "the", "all", "nice", "both",
     "them", "those", "any", "from", "which", "while", "whereas",
 })  # fmt: skip
-_SAYS_NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither", "no", "clear"})
+_NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither"}) | _NAE
+_SAYS_NONE = _NONE | {"no", "clear"}
 _FITTED = frozenset({"traction", "clips", "pad", "packing"})
 _NOT_NAMED_BESIDE = frozenset({"foot: named at the end of the list", "foot: named in the next sentence"})
 
@@ -36,11 +38,7 @@ def is_none(talk: Talk, segment: Segment) -> bool:
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
     if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
         return words <= _NONE_WORDS | {"clear"}
-    none = (
-        bool({"nothing", "none", "nope", "not", "n't", "neither"} & words)
-        or {"no", "it"} <= words
-        or {"no", "such"} <= words
-    )
+    none = bool(_NONE & words) or {"no", "it"} <= words or {"no", "such"} <= words
     return none and words <= _NONE_WORDS
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.after_the_event import planned_after
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
@@ -36,7 +37,7 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
         _would_do(talk, segment)
         ahead = any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
         whole = ahead or _set_for_a_day(talk, sentence, position)
-        whole = whole or _when_i_am_back(talk, sentence, segment)
+        whole = whole or _when_i_am_back(talk, sentence, segment) or planned_after(talk, sentence, position, PLANNABLE)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
             if any(start <= draft.start < stop for start, stop in conditions):

@@ -68,6 +68,7 @@ class WornNumbers(NumberContext):
     def _scored_near(self, segment: Segment) -> bool:
         frame = self._frame
         framed = frame is not None and frame.slot in _HEADS and frame.sentence == segment.sentence
+        framed = framed or self._scored_then(segment)
         said = self._sentence(segment)
         return framed or any(m.get("measures") in _HEADS or m.get("gaits") for s in said for m in s.mentions)
 

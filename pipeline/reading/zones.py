@@ -17,6 +17,7 @@ _AT_THE = _LEADING_IN | {"the", "his", "her", "thin", "right", "down", "away", "
 _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
 _NEXT = 2
+_REACHING = frozenset({"high", "higher", "long", "longer", "low", "lower", "up", "down", "taller", "deeper"})
 _THERE = frozenset({"there"})
 _NEAR = 2  # sentences back
 # A finding whose name is its place takes that place for no zone.
@@ -66,6 +67,7 @@ def _place_shoe_states(talk: Talk, segment: Segment) -> None:
 
 def place_behind(talk: Talk) -> None:
     """ "Took the outside quarter with it, so wall loss there": the place that was just named without a finding."""
+    _high_so_unbalanced(talk)
     for segment in talk.segments if talk.says(_THERE) else ():
         before = talk.segments[segment.index - 1] if segment.index else None
         if before is None or before.sentence != segment.sentence or any(d.slot in _ZONED for d in before.drafts):
@@ -74,6 +76,18 @@ def place_behind(talk: Talk) -> None:
         for draft in [d for d in segment.drafts if d.slot == "finding" and d.zone is None and not d.dropped]:
             if words and talk.words[draft.end : draft.end + 1] == ["there"]:
                 _give(draft, words[-1].readings["zones"], words[-1], joined=False)
+
+
+def _high_so_unbalanced(talk: Talk) -> None:
+    """ "High on the inside, off fore, so out of balance": the place that the conclusion is drawn from."""
+    for segment in [s for s in talk.segments if s.joined_by("so", ", so")]:
+        before = [s for s in talk.sentence(segment.sentence) if s.index < segment.index]
+        if any(d.slot in _ZONED for s in before for d in s.drafts):
+            continue
+        words = [m for s in before for m in _zone_words(s) if _REACHING & set(talk.words[s.start : m.start + 1])]
+        for draft in [d for d in segment.drafts if d.value == "imbalance" and d.zone is None and not d.dropped]:
+            for mention in words[-1:]:
+                _give(draft, mention.readings["zones"], mention, joined=False)
 
 
 def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> Draft:
@@ -86,13 +100,16 @@ def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups
 
 def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Mention) -> bool:
     """ "Testers at the toe, strong on the right, mild on the left": a place said with the head is everyone's."""
-    if not segment.having("tester_heads") or segment.drafts:
+    told_only = [d for d in segment.drafts if (d.slot, d.value, d.feet or ()) == ("tester", "positive", ())]
+    if not segment.having("tester_heads") or len(told_only) < len(segment.drafts):
         return False
     answers = [
         d for s in sentence if s.index > segment.index for d in s.drafts if d.slot == "tester" and d.zone is None
     ]
     for draft in answers:
         _give(draft, mention.readings["zones"], mention, joined=False)
+    for draft in told_only if answers else ():
+        draft.drop("its answers stand behind")
     return bool(answers)
 
 
