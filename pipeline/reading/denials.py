@@ -57,7 +57,8 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             if talk.words[cue.end : cue.end + 1] == [":"]:
                 continue  # a heading: what it denies stands behind it
             before = [d for d in segment.drafts if d.end <= cue.start]
-            earlier = sentence[position - 1].drafts if position and not segment.drafts else []
+            near = position and not segment.drafts and sentence[position - 1].horse == segment.horse
+            earlier = sentence[position - 1].drafts if near else []
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             for draft in before[-1:] or ahead or _sought(sentence, position) or earlier[-1:]:
                 deny_one(draft, cue)

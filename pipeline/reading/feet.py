@@ -13,6 +13,7 @@ from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.told_apart import told_apart
+from pipeline.reading.turned_out import foot_in_the_end
 from pipeline.reading.whole_horse import in_every, of_the_horse
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 
@@ -58,6 +59,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
         foot_told_behind(talk, sentence, groups)
         _foot_behind_sentence(talk, sentence, groups)
         _except_feet(sentence, groups)
+        foot_in_the_end(talk, sentence, groups)
         hand = contrasted(sentence, groups) or hand
         talk.across = told_apart(talk, sentence, groups) or talk.across
     _feet_of_before(talk)
@@ -228,6 +230,10 @@ def _those(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     """ "Leather under the left front, a rim pad under the right, oakum in the leather one. Those are new": the pair."""
     start = talk.sentence(draft.segment.sentence)[0].start
     several = talk.words[start] in ("those", "they", "these") and talk.words[start + 1 : start + 2] in _ARE
+    several = several or talk.words[draft.segment.end : draft.segment.end + 3] in (
+        [",", "those", "."],
+        [",", "those", ","],
+    )
     if draft.slot not in SETUP_SLOTS or not several or feet is None or len(feet) != 1:
         return feet
     other = ("R" if feet[0][0] == "L" else "L") + feet[0][1]

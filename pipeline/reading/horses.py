@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.both_horses import told_of_both
 from pipeline.reading.brought_in import brought_in
 from pipeline.reading.names import NameFinder
 from pipeline.reading.opening import bred_from, closes, heads, of_kin, owns
@@ -126,6 +127,7 @@ class HorseFinder(NameFinder):
         self._give_back_asides()
         several = len(self.found.horses) >= _SEVERAL
         self._together = told_together(self._talk, self.found.spans) if several else {}
+        self._together.update(told_of_both(self._talk, self.found.spans))
         self._weeks_then_name()
 
     def _weeks_then_name(self) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.sayings import Sayings
+from pipeline.reading.sayings import Sayings, said_whole
 from pipeline.reading.talk import Draft, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET
@@ -23,6 +23,8 @@ _TREADING = frozenset(
     {"trod", "trodden", "stood", "walked", "stepped", "kicked", "trampled", "caught", "standing", "treading"}
 )
 _ITS_OWN = frozenset({"his", "her", "its", "the"})
+_SHOE = frozenset({"shoe"})
+_SHOE_OFF = said_whole("shoe off", "the shoe off", "that shoe off", "his shoe off", "her shoe off", "shoe off now")
 _LEFT = frozenset({"left"})
 _IN_A_PLACE = frozenset({"in", "at", "under", "on", "by"})
 _PULLED = 3
@@ -52,6 +54,15 @@ def draft_trodden_off(talk: Talk) -> None:
         mine = talk.words[foot.start - 3] == "i"
         if verb in _TREADING and whose in _ITS_OWN and behind[:1] == ["off"] and not over and not mine:
             _add(talk, foot.start - 2, "shoe_state", "lost", "shoe_state: trodden off", set(foot.literal))
+
+
+def draft_shoe_off(talk: Talk) -> None:
+    """ "Drained it. Shoe off.": the shoe alone in its segment, off, where none was told to be lost."""
+    lost = any(m.get("shoe_states") in ("lost", "loose") for m in talk.having("shoe_states"))
+    for segment in talk.segments if talk.says(_SHOE) and not lost else ():
+        alone = tuple(talk.words[segment.start : segment.end]) in _SHOE_OFF
+        if alone and any(m.end <= segment.start for m in talk.having("feet")):
+            _add(talk, segment.end - 2, "work", "removed", "work: taken off by hand")
 
 
 def draft_pulled_by_hand(talk: Talk) -> None:

@@ -37,7 +37,9 @@ from pipeline.reading.nameless import mark_others
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import name_one_of_a_pair
+from pipeline.reading.or_was_it import answer_own_question
 from pipeline.reading.other_side import complete_sides
+from pipeline.reading.pads_headed import pads_under_heading
 from pipeline.reading.passive import draft_passive
 from pipeline.reading.places import leave_out_places
 from pipeline.reading.pointed_out import point_out
@@ -47,6 +49,7 @@ from pipeline.reading.pulled import (
     draft_left_behind,
     draft_pulled,
     draft_pulled_by_hand,
+    draft_shoe_off,
     draft_trodden_off,
 )
 from pipeline.reading.questions import mark_sought
@@ -192,6 +195,8 @@ def _put_right(talk: Talk) -> list[Strike]:
     called_before(talk)
     mark_others(talk)
     decide(talk)
+    answer_own_question(talk)
+    pads_under_heading(talk)
     set_foot_right(talk)
     return [*found_on_another(talk), *repair(talk), *misnamed(talk)]
 
@@ -217,6 +222,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_off_by_the_horse(talk)
     draft_pulled_by_hand(talk)
     draft_trodden_off(talk)
+    draft_shoe_off(talk)
     draft_left_behind(talk)
     draft_coming_off(talk)
     draft_came_off(talk)

@@ -100,7 +100,15 @@ def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups
 
 def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Mention) -> bool:
     """ "Testers at the toe, strong on the right, mild on the left": a place said with the head is everyone's."""
-    told_only = [d for d in segment.drafts if (d.slot, d.value, d.feet or ()) == ("tester", "positive", ())]
+    positive = [d for d in segment.drafts if (d.slot, d.value) == ("tester", "positive")]
+    graded = {
+        foot
+        for s in sentence
+        for d in s.drafts
+        if d.slot == "tester" and d.segment is not segment
+        for foot in d.feet or ()
+    }
+    told_only = [d for d in positive if not d.feet or (d.foot_carried and set(d.feet) <= graded)]
     if not segment.having("tester_heads") or len(told_only) < len(segment.drafts):
         return False
     answers = [
@@ -302,6 +310,7 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
         if not earlier and mention.end - mention.start == sentence[-1].end - sentence[0].start:
             earlier = _just_told(talk, segment)
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
+        draft = _its_other_part(draft, earlier, groups.get(segment.index, [])) if draft is not None else None
         if draft is not None and (
             _another_foot(draft, groups.get(segment.index, [])) or _turned(draft, sentence, groups)
         ):
@@ -317,6 +326,14 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
         graded.severity = Severity(mention.readings["severities"])
         graded.evidence.update(mention.literal)
         graded.note(f"severity: {graded.severity}")
+
+
+def _its_other_part(draft: Draft, earlier: list[Draft], found: list[FootGroup]) -> Draft:
+    """ "Thrush in all four, bad in the left hind and slight in the other three": the part on the feet named now."""
+    if not _another_foot(draft, found):
+        return draft
+    parts = [d for d in earlier if (d.slot, d.value, d.start) == (draft.slot, draft.value, draft.start)]
+    return next((d for d in parts if set(found[-1].feet) <= set(d.feet or ())), draft)
 
 
 def _at_its_place(talk: Talk, sentence: list[Segment], draft: Draft, mention: Mention) -> Draft:
