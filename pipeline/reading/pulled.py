@@ -19,10 +19,6 @@ _WHOSE = frozenset({"off", "both", "the", "his", "her", "all", "those", "that"})
 _I_HAVE = (["i", "'ve"], ["we", "'ve"], ["i", "have"], ["we", "have"])
 _CAME_OFF = Sayings("came off")
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
-_TREADING = frozenset(
-    {"trod", "trodden", "stood", "walked", "stepped", "kicked", "trampled", "caught", "standing", "treading"}
-)
-_ITS_OWN = frozenset({"his", "her", "its", "the"})
 _SHOE = frozenset({"shoe"})
 _SHOE_OFF = said_whole("shoe off", "the shoe off", "that shoe off", "his shoe off", "her shoe off", "shoe off now")
 _LEFT = frozenset({"left"})
@@ -40,20 +36,6 @@ def draft_pulled(talk: Talk) -> None:
         named = name is not None and name.get("horse") is not None
         if words[0] in ("he", "she") or named or (words[0] == "and" and _by_the_horse(talk, foot.start - 2)):
             _add(talk, foot.start - 2, "shoe_state", "lost", "shoe_state: pulled by the horse")
-
-
-def draft_trodden_off(talk: Talk) -> None:
-    """ "Trod his near fore off in the lorry", "she'd stood her off fore off": the horse did it with its own feet."""
-    if not talk.says(_TREADING):
-        return
-    for foot in [m for m in talk.having("feet") if m.readings["feet"] in FEET and m.start > 1]:
-        verb, whose = talk.words[foot.start - 2 : foot.start]
-        behind = talk.words[foot.end : foot.end + 3]
-        behind = behind[1:] if behind[:1] == ["shoe"] else behind
-        over = behind[1:2] in (["the"], ["a"], ["my"])  # "kicked the near hind off the stand"
-        mine = talk.words[foot.start - 3] == "i"
-        if verb in _TREADING and whose in _ITS_OWN and behind[:1] == ["off"] and not over and not mine:
-            _add(talk, foot.start - 2, "shoe_state", "lost", "shoe_state: trodden off", set(foot.literal))
 
 
 def draft_shoe_off(talk: Talk) -> None:

@@ -50,7 +50,6 @@ from pipeline.reading.pulled import (
     draft_pulled,
     draft_pulled_by_hand,
     draft_shoe_off,
-    draft_trodden_off,
 )
 from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
@@ -221,7 +220,6 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_pulled(talk)
     draft_off_by_the_horse(talk)
     draft_pulled_by_hand(talk)
-    draft_trodden_off(talk)
     draft_shoe_off(talk)
     draft_left_behind(talk)
     draft_coming_off(talk)
