@@ -10,7 +10,8 @@ from tests.reading.conftest import reads
 test_the_two_told_apart_before = reads(
     [
         (
-            "Loose near hind, the off hind's sprung, so I took the two off and put new on, steel. Road nails in them. Five nails a foot.",
+            "Loose near hind, the off hind's sprung, so I took the two off and put new on, steel. "
+            "Road nails in them. Five nails a foot.",
             [
                 "LH shoe_state loose",
                 "LH+RH nails 5",
