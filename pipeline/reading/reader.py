@@ -10,6 +10,7 @@ from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
 from pipeline.reading.cleft import set_foot_right
 from pipeline.reading.clipped import complete_clipped
 from pipeline.reading.copies import copy_statements, inherit_status
+from pipeline.reading.cut_out import draft_cut_out
 from pipeline.reading.dates import draft_dates
 from pipeline.reading.dealt_weeks import deal_weeks
 from pipeline.reading.decided import decide
@@ -38,6 +39,7 @@ from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import name_one_of_a_pair
 from pipeline.reading.or_was_it import answer_own_question
+from pipeline.reading.other_animals import drop_another_horses
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.pads_headed import pads_under_heading
 from pipeline.reading.passive import draft_passive
@@ -190,6 +192,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     turn_round(talk)
     complete_sides(talk)
     another_horses_number(talk)
+    drop_another_horses(talk)
     without_animals(talk)
     called_before(talk)
     mark_others(talk)
@@ -221,6 +224,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_off_by_the_horse(talk)
     draft_pulled_by_hand(talk)
     draft_shoe_off(talk)
+    draft_cut_out(talk)
     draft_left_behind(talk)
     draft_coming_off(talk)
     draft_came_off(talk)

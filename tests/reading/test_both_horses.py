@@ -70,3 +70,11 @@ def test_none_on_the_other_horse(read: Read, said: str) -> None:
     )
     assert told(tally) == ["LH+RH finding thrush"]
     assert told(buck) == ["LF+RF work reset", "LH+RH finding thrush absent"]
+
+
+def test_put_right_takes_over_only_its_own(read: Read) -> None:
+    tally, buck = read(
+        "Tally, reset in front, rim pads, no, wait, rim pads on Buck, it's leather pads for Tally.", "Tally", "Buck"
+    )
+    assert told(tally) == ["LF+RF pad leather", "LF+RF work reset"]
+    assert told(buck) == ["LF+RF pad rim"]
