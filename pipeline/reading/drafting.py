@@ -37,6 +37,7 @@ _TEARING = frozenset({"tore", "ripped", "yanked", "pulled", "kicked"})
 _THROWING = frozenset({"tossed", "threw", "flung", "slung", "chucked", "pitched", "thrown", "ripped", "tore", "yanked"})
 _JUST = frozenset({"just", "then", "simply", "only", "'d", "'ve", "had", "have"})
 _NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
+_STUFF = {"steel": "steel", "aluminum": "aluminum", "aluminium": "aluminum", "rubber": "rubber", "plastic": "plastic"}
 _BARE = frozenset({"bare", "barefoot", "shoeless"})
 _TRIMMED = frozenset({"trim", "trims", "trimmed", "dressed"})
 _NEW_REACH = 5
@@ -59,6 +60,8 @@ def draft_words(talk: Talk) -> None:
             said = set(talk.words[mention.start : mention.end])
             if name == "work" and draft.value == "trim" and _BARE & said and not _TRIMMED & said:
                 draft.note(LEFT_BARE)
+            if name == "shoe_types" and said & _STUFF.keys():
+                add_draft(segment, "shoe_material", _STUFF[min(said & _STUFF.keys())], mention)
 
 
 def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draft:

@@ -49,6 +49,9 @@ def counts(talk: Talk, mention: Mention) -> str | None:
 def same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
     """The last number that counted the same thing; any number when the new one does not say what it counts."""
     counted = counts(talk, new)
+    near = bool(olds) and new.start - olds[-1].end <= _NEAR
+    if near and counted == "nails" and counts(talk, olds[-1]) == "shoe_size" and _halved(new):
+        return olds[-1]  # "number five, no, four and a half nails": half a nail is a size
     if counted is None:
         return olds[-1] if olds else None
     if olds and counts(talk, olds[-1]) is None and new.start - olds[-1].end <= _NEAR:
@@ -62,6 +65,10 @@ def same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
         if silent and silent[-1] is olds[-1]
         else (olds[-1] if counted in ("week", "degree", "inch", "mm") and olds else None)
     )
+
+
+def _halved(mention: Mention) -> bool:
+    return mention.number is not None and mention.number.value.denominator > 1
 
 
 def said_again(old: Mention, new: Mention, kind: str) -> bool:

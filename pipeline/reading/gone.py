@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from pipeline.reading.foot_groups import Groups, one_of_several
 from pipeline.reading.mentions import Mention
 from pipeline.reading.questions import SOUGHT
@@ -37,6 +39,8 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
             if talk.words[cue.start + 1 : cue.start + 2] in (["sign"], ["trace"]) and segment.having("feet"):
                 continue  # "no sign of it in the near hind" denies it there
             for draft in _gone(talk, sentence, position, cue, previous):
+                if _gone_elsewhere(talk, segment, cue, draft, _named(groups, segment)):
+                    continue
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
         if not segment.drafts and position and "still" in talk.words[segment.start : segment.end]:
             _still_on(talk, sentence, position, _named(groups, segment))
@@ -49,6 +53,19 @@ def _is_away(talk: Talk, draft: Draft) -> bool:
     at = foot.end if foot is not None and talk.words[at : at + 1] in _IN_IT else at
     there = talk.words[at : at + 1] in _IS and talk.words[at + 1 : at + 2] == ["away"]
     return draft.slot == "finding" and there and at + 1 < draft.segment.end
+
+
+def _gone_elsewhere(talk: Talk, segment: Segment, cue: Mention, draft: Draft, feet: Feet | None) -> bool:
+    """ "Thrush in the left hind, gone in the right hind": still there on the one foot, gone from the other."""
+    led = talk.words[cue.end : cue.end + 1] in (["in"], ["from"], ["on"])
+    apart = feet is not None and bool(draft.feet) and not set(feet) & set(draft.feet or ())
+    there = draft.slot == "finding" and draft.status is Status.PRESENT and not draft.foot_carried
+    if not (led and apart and there) or draft.segment is segment:
+        return False
+    gone = replace(draft, feet=feet, segment=segment, start=cue.start, end=cue.end, zone=None, severity=None)
+    gone.status, gone.rules, gone.evidence = Status.RESOLVED, [*draft.rules, "gone"], {*draft.evidence, *cue.literal}
+    segment.draft(gone)
+    return True
 
 
 def _named(groups: Groups, segment: Segment) -> Feet | None:
@@ -80,9 +97,11 @@ def _still_on(talk: Talk, sentence: list[Segment], position: int, feet: Feet | N
 
 
 def _piece_gone(talk: Talk, cue: Mention) -> bool:
-    """ "A chunk of hoof gone" tells of a loss, "gone by next week" of a hope."""
+    """ "A chunk of hoof gone", "a nail gone in at the sole" tell of a loss, "gone by next week" of a hope."""
     before = set(talk.words[max(0, cue.start - 4) : cue.start])
     piece = bool(before & {"chunk", "piece", "lump", "hunk", "slab"})
+    driven = talk.words[cue.end : cue.end + 1] in (["in"], ["into"], ["through"], ["up"])
+    piece = piece or (driven and bool(before & {"nail", "screw", "wire", "thorn", "glass", "flint", "stone", "tack"}))
     return piece or talk.words[cue.end : cue.end + 1] == ["by"] or bool(before & {"hoping", "hope", "hoped"})
 
 

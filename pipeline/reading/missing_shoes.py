@@ -66,6 +66,8 @@ def draft_gone(talk: Talk) -> None:
         segment = talk.segment_at(cue.start)
         if segment is None or talk.words[cue.start : cue.end] not in _GONE or segment.drafts:
             continue
+        if talk.words[cue.end : cue.end + 1] in (["in"], ["from"]):
+            continue  # "thrush in the left hind, gone in the right hind"
         feet = segment.having("feet") or _alone_before(talk, segment)
         told = {i for m in (*feet, cue) for i in range(m.start, m.end)}
         rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}

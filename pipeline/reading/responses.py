@@ -61,6 +61,9 @@ _HANDLING = frozenset(
 )
 _FROM = frozenset({"from", "to", "with", "off", "out", "for"})
 
+_BOUNDS = frozenset({"bounding"})
+_BEING = frozenset({"is", "'s", "are", "'re", "was", "were", "still", "both", "not", "n't"})
+
 
 def draft_responses(talk: Talk) -> None:
     """A draft for each answer to the testers, the pulse and the nail line."""
@@ -68,6 +71,7 @@ def draft_responses(talk: Talk) -> None:
         for sentence in talk.sentences() if talk.having(frame.head) else ():
             _read_sentence(talk, frame, sentence)
         _continue_nothing(talk, frame)
+    _bounding(talk)
     for segment in talk.segments:
         segment.drafts.sort(key=lambda d: (d.start, d.end))
 
@@ -190,6 +194,19 @@ def _bare_pulse(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
                 draft = Draft("pulse", "normal" if denied else "raised", segment, head.start, head.end, head.match)
                 draft.evidence.update(head.literal)
                 draft.note("pulse: spoken of without a degree")
+                segment.drafts.append(draft)
+
+
+def _bounding(talk: Talk) -> None:
+    """ "Fronts were bounding then": nothing of a foot but its pulse bounds."""
+    for segment in talk.segments if talk.says(_BOUNDS) else ():
+        for mention in segment.having("pulses", "bounding"):
+            said = talk.words[mention.start - 1 : mention.end]
+            alone = said[-1:] == ["bounding"] and said[0] in _BEING and not segment.having("pulse_heads")
+            if alone and segment.having("feet") and not any(d.slot == "pulse" for d in segment.drafts):
+                draft = Draft("pulse", "bounding", segment, mention.start, mention.end, mention.match)
+                draft.evidence.update(mention.literal)
+                draft.note("pulse: nothing else bounds")
                 segment.drafts.append(draft)
 
 

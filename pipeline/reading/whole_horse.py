@@ -2,14 +2,34 @@
 
 from __future__ import annotations
 
+from pipeline.reading.settling_work import LEFT_BARE
 from pipeline.reading.talk import Draft, Feet, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET
 
+_DONE_TO = "foot: done to the whole horse"
 _WORK = frozenset({"trim", "reset"})
 _HIM = frozenset({"him", "her"})
 _CLOSES = frozenset(
-    {",", ";", "and", "but", "so", "up", "out", "today", "again", "now", "anyway", "back", "for", "as", *SENTENCE_ENDS}
+    {
+        ",",
+        ";",
+        "and",
+        "but",
+        "so",
+        "up",
+        "out",
+        "today",
+        "again",
+        "now",
+        "anyway",
+        "back",
+        "for",
+        "as",
+        "round",
+        "around",
+        *SENTENCE_ENDS,
+    }
 )
 _GOT = frozenset({"got", "gets", "had", "has"})
 
@@ -18,12 +38,18 @@ def of_the_horse(talk: Talk, draft: Draft, hand: Feet | None) -> bool:
     """ "Scratches on the right hind. Trimmed her, no shoes.": all her feet, unless a shoe in hand was told of."""
     if draft.slot != "work" or draft.value not in _WORK or hand is None:
         return False
+    if LEFT_BARE in draft.rules and any(_DONE_TO in d.rules for d in _said_before(talk, draft)):
+        return True  # "trimmed him round, left bare"
     said = talk.words[draft.start : draft.end]
     end = draft.end + 1 if talk.words[draft.end : draft.end + 1] in (["him"], ["her"]) else draft.end
     done_to = bool(_HIM & {*said, talk.words[end - 1]}) and set(talk.words[end : end + 1]) <= _CLOSES
     name = talk.mention_ending(draft.start)
     subject = talk.words[draft.start - 1] in ("he", "she") or (name is not None and name.get("horse") is not None)
     return (done_to or (said[0] in _GOT and subject)) and not _shoe_told(talk, draft, hand)
+
+
+def _said_before(talk: Talk, draft: Draft) -> list[Draft]:
+    return [d for s in talk.sentence(draft.segment.sentence) for d in s.drafts if d.start < draft.start]
 
 
 def _shoe_told(talk: Talk, draft: Draft, hand: Feet) -> bool:

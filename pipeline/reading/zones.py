@@ -18,7 +18,8 @@ _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
 _NEXT = 2
 _REACHING = frozenset({"high", "higher", "long", "longer", "low", "lower", "up", "down", "taller", "deeper"})
-_THERE = frozenset({"there"})
+_THERE = frozenset({"there", "so"})
+_SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
 _NEAR = 2  # sentences back
 # A finding whose name is its place takes that place for no zone.
 _OWN_PLACE = {
@@ -66,7 +67,7 @@ def _place_shoe_states(talk: Talk, segment: Segment) -> None:
 
 
 def place_behind(talk: Talk) -> None:
-    """ "Took the outside quarter with it, so wall loss there": the place that was just named without a finding."""
+    """ "Took the outside quarter with it, so wall loss there", "so it's a crack": the place just named."""
     _high_so_unbalanced(talk)
     for segment in talk.segments if talk.says(_THERE) else ():
         before = talk.segments[segment.index - 1] if segment.index else None
@@ -74,7 +75,8 @@ def place_behind(talk: Talk) -> None:
             continue
         words = _zone_words(before)
         for draft in [d for d in segment.drafts if d.slot == "finding" and d.zone is None and not d.dropped]:
-            if words and talk.words[draft.end : draft.end + 1] == ["there"]:
+            summed = talk.words[segment.start : segment.start + 2] in _SUMMED and segment.joined_by("so", ", so")
+            if words and (talk.words[draft.end : draft.end + 1] == ["there"] or summed):
                 _give(draft, words[-1].readings["zones"], words[-1], joined=False)
 
 

@@ -1,0 +1,100 @@
+"""A finding gone from another foot than it is on, a place summed up behind "so", bounding feet, and other small turns.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+test_gone_from_the_other = reads(
+    [
+        ("Thrush in the left hind, gone in the right.", ["LH finding thrush", "RH finding thrush resolved"]),
+        ("Thrush in the left hind, gone in the right hind.", ["LH finding thrush", "RH finding thrush resolved"]),
+        ("Thrush in the near hind, gone from the off hind.", ["LH finding thrush", "RH finding thrush resolved"]),
+        ("Thrush in the left hind, and it's gone from the right.", ["LH finding thrush", "RH finding thrush resolved"]),
+        (
+            "White line disease at the toe of the near fore, cleared up in the off fore.",
+            ["LF finding white_line_disease @toe", "RF finding white_line_disease resolved"],
+        ),
+        (
+            "Crack in the left front at the toe, grown out on the right front.",
+            ["LF finding crack @toe", "RF finding crack resolved"],
+        ),
+        (
+            "Thrush in the left hind, mild, gone in the right hind.",
+            ["LH finding thrush ~mild", "RH finding thrush resolved"],
+        ),
+        # on the foot itself, and of a pair
+        ("He had thrush in the left hind last time, gone in the left hind now.", ["LH finding thrush resolved"]),
+        ("Thrush in both hinds, gone in the right.", ["LH finding thrush", "RH finding thrush resolved"]),
+    ]
+)
+
+test_summed_up = reads(
+    [
+        (
+            "Near fore is three out of five lame, and I found a nail gone in at the sole, so that's a puncture.",
+            ["LF finding puncture @sole", "LF lameness 3"],
+        ),
+        ("The wall split at the toe of the left hind, so it's a crack.", ["LH finding crack @toe"]),
+        ("Off hind, a screw gone into the frog, so that's a puncture.", ["RH finding puncture @frog"]),
+        ("Bruise in the left front at the toe, so that's a reset.", ["LF finding bruise @toe", "LF work reset"]),
+    ]
+)
+
+test_bounding = reads(
+    [
+        (
+            "Fronts were bounding then, pulse normal in them now.",
+            ["LF+RF pulse bounding history", "LF+RF pulse normal"],
+        ),
+        (
+            "Both fronts were bounding last time, pulses normal today.",
+            ["LF+RF pulse bounding history", "LF+RF pulse normal"],
+        ),
+        ("He came bounding across the field on the left front.", []),
+    ]
+)
+
+test_half_a_nail_is_a_size = reads(
+    [
+        (
+            "Left front reset, six nails with number five, no, four and a half nails.",
+            ["LF nail_size 4.5", "LF nails 6", "LF work reset"],
+        ),
+        (
+            "Size two, six nails, size five, sorry, four and a half nails, both fronts.",
+            ["LF+RF nail_size 4.5", "LF+RF nails 6", "LF+RF shoe_size 2"],
+        ),
+    ]
+)
+
+test_stuff_in_the_name = reads(
+    [
+        (
+            "Both front shoes flat steel, new.",
+            ["LF+RF shoe_material steel", "LF+RF shoe_type plain", "LF+RF work new_shoe"],
+        ),
+        (
+            "A pair of rubber boots over them, both fronts.",
+            ["LF+RF shoe_material rubber", "LF+RF shoe_type boot"],
+        ),
+        ("New steel shoes in front.", ["LF+RF shoe_material steel", "LF+RF work new_shoe"]),
+    ]
+)
+
+test_all_her_feet = reads(
+    [
+        (
+            "The x-rays showed rotation in the near fore. Trimmed him round, left bare.",
+            ["LF finding rotation", "LF+RF+LH+RH work trim"],
+        ),
+        ("Corn in the left front. Trimmed her, left her bare.", ["LF finding corn", "LF+RF+LH+RH work trim"]),
+        ("Corn in the left front, trimmed it, left it bare.", ["LF finding corn", "LF work trim"]),
+        (
+            "Right fore abscess, drained it. That shoe stops off.",
+            ["RF finding abscess", "RF treatment drained", "RF work removed"],
+        ),
+    ]
+)
