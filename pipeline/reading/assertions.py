@@ -11,14 +11,14 @@ from pipeline.reading.at_that_time import recall_then
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.denials import deny
 from pipeline.reading.denied_headings import deny_under_heading
-from pipeline.reading.doubts import doubt, doubt_after, doubt_unseen
+from pipeline.reading.doubts import doubt, doubt_after, doubt_asked, doubt_unseen
 from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
 from pipeline.reading.left_out import deny_left_out
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
-from pipeline.reading.once_more import split_once_more
+from pipeline.reading.once_more import brewing_again, split_once_more
 from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
 from pipeline.reading.recalling import recall
 from pipeline.reading.refused import drop_refused
@@ -43,10 +43,12 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         there_where_excepted(talk, sentence)
         doubt(talk, sentence)
         doubt_unseen(talk, sentence)
+        doubt_asked(talk, sentence, before, groups)
         recall(talk, sentence)
         recall_then(talk, sentence, before)
         recall_asked(talk, sentence, before)
         split_once_more(talk, sentence, before)
+        brewing_again(talk, sentence, before)
         plan(talk, sentence)
         changed_over(talk, sentence)
         no_longer(talk, sentence, groups)

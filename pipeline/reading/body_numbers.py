@@ -163,17 +163,19 @@ class BodyNumbers(NumberContext):
         unit, unit_mention = self._unit(mention)
         if number.fraction and self._behind_inch(mention):
             unit, unit_mention, number = "inch", mention, replace(number, value=number.value + 1)
-        if unit is None and self._measured_without_unit(mention, number):
+        behind = self._after(mention)
+        wide = behind is not None and self._words[behind.start] == "wide"
+        if unit is None and not wide and self._measured_without_unit(mention, number):
             head = self._before(mention)
             if head is None:
                 return False
             known = self._frame.unit if self._frame is not None and self._frame.slot in LENGTHS else None
             slot = head.readings["measures"]
-            mm = known or likely_unit(slot, number)
+            mm = known if known and _fits(slot, number, known) else likely_unit(slot, number)
             self._set_frame(slot, segment, mm)
             return self._add(segment, slot, number.value * mm, mention)
-        behind = self._after(mention)
-        if unit is None and behind is not None and behind.get("measures") in LENGTHS and len(behind.literal) > 1:
+        told = wide or (behind is not None and len(behind.literal) > 1)
+        if unit is None and behind is not None and behind.get("measures") in LENGTHS and told:
             slot = behind.readings["measures"]  # "left front 3 1/4 toe length"
             mm = likely_unit(slot, number)
             self._set_frame(slot, segment, mm)
@@ -200,6 +202,7 @@ class BodyNumbers(NumberContext):
         """ "Heel height forty" behind a length that had its unit."""
         before = self._before(mention)
         named = before is not None and before.get("measures") in LENGTHS and before.get("zones") is None
+        named = named and before is not None and self._words[before.start] != "wide"  # that told the number before it
         return named and number.aughts is None and number.out_of is None
 
     def _inch_and(self, end: int) -> tuple[Fraction, int, int] | None:
@@ -215,6 +218,9 @@ class BodyNumbers(NumberContext):
         if listed is not None:
             return listed
         before = self._before(mention)
+        of_what = self._talk.mention_starting(end + 1) if self._words[end : end + 1] == ["of"] else None
+        if of_what is not None and of_what.get("measures") in LENGTHS:
+            return of_what.readings["measures"]  # "five and a quarter wide, two inches of heel"
         if before is not None and before.get("measures") in LENGTHS:
             return before.readings["measures"]
         after = self._after(Mention(end, end, (), {}), frozenset({"of", "at", "the", "in", "high", "long"}))
@@ -292,6 +298,14 @@ class BodyNumbers(NumberContext):
         graded = mention.start > 0 and self._words[mention.start - 1] in ("grade", "graded")
         behind = next((m for m in self._talk.starting_in(mention.end, mention.end + 3) if m.get("feet")), None)
         return graded and self._words[mention.end : mention.end + 1] == ["on"] and behind is not None
+
+
+def _fits(slot: str, number: Number, unit: Fraction) -> bool:
+    """Whether a length may be in the unit of the one before: "width thirteen centimetres, toe length eighty-five"."""
+    inches, centimetres = _LARGEST_IN[slot]
+    if unit == MM_PER_UNIT["mm"]:
+        return number.value > inches
+    return number.value <= (inches if unit == MM_PER_UNIT["inch"] else centimetres)
 
 
 def likely_unit(slot: str, number: Number) -> Fraction:

@@ -81,7 +81,7 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
 
 def _own_severity(talk: Talk, draft: Draft, groups: dict[int, list[FootGroup]]) -> None:
     """ "Near hind as well, only that one's mild": the copy has a degree of its own."""
-    if draft.slot != "finding":
+    if draft.slot != "finding" or draft.status is Status.ABSENT:
         return
     for segment in talk.segments[draft.segment.index :]:
         feet = [g for g in groups.get(segment.index, []) if not g.anaphor]

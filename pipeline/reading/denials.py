@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.nothing_of import denied_of_its_kind
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.scopes import last_doubtable, reached
@@ -49,13 +50,15 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
         for draft in segment.drafts:
             if _denied_in_gap(talk, draft) or _free_of(talk, draft):
                 deny_one(draft)
-        for draft in [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]:
+        denied = [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]
+        for draft in [*denied, *denied_of_its_kind(talk, sentence, position)]:
             deny_one(draft)
         for cue in segment.having("denials", "after"):
             if talk.words[cue.end : cue.end + 1] == [":"]:
                 continue  # a heading: what it denies stands behind it
             before = [d for d in segment.drafts if d.end <= cue.start]
-            earlier = sentence[position - 1].drafts if position and not segment.drafts else []
+            near = position and not segment.drafts and sentence[position - 1].horse == segment.horse
+            earlier = sentence[position - 1].drafts if near else []
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             for draft in before[-1:] or ahead or _sought(sentence, position) or earlier[-1:]:
                 deny_one(draft, cue)

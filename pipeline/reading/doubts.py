@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from pipeline.reading.foot_groups import Groups
 from pipeline.reading.mentions import Mention
+from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import DOUBTABLE, drafts_after, last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Talk
@@ -49,6 +51,21 @@ def doubt_after(talk: Talk, sentence: list[Segment], previous: list[Segment]) ->
                 behind = last_doubtable(previous)
             for draft in ahead or behind:
                 _doubt_one(draft, cue)
+
+
+def doubt_asked(talk: Talk, sentence: list[Segment], previous: list[Segment], groups: Groups) -> None:
+    """ "Is there a corn? I did wonder, off fore, can't say for certain": what was asked is suspected."""
+    asked = talk.words[sentence[0].start - 1 : sentence[0].start] == ["?"] and not any(s.drafts for s in sentence)
+    cues = [m for s in sentence for m in s.having("doubts") if m.readings["doubts"] in ("before", "after")]
+    if not asked or not cues or any(s.having("denials") for s in sentence):
+        return
+    feet = next((g.feet for s in sentence for g in groups.get(s.index, [])), None)
+    for draft in [d for s in previous for d in s.drafts if SOUGHT in d.rules and d.dropped][-1:]:
+        draft.dropped, draft.feet = False, draft.feet if draft.feet and not draft.foot_carried else feet or draft.feet
+        draft.rules.remove(SOUGHT)
+        zone = next((m for s in sentence for m in s.having("zones")), None)
+        draft.zone = draft.zone or (zone.readings["zones"] if zone is not None else None)
+        _doubt_one(draft, cues[0])
 
 
 def doubt_unseen(talk: Talk, sentence: list[Segment]) -> None:

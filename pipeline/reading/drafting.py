@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.missing_shoes import part_missing
+from pipeline.reading.sayings import said_whole
 from pipeline.reading.settling_work import LEFT_BARE
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -19,6 +20,9 @@ _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
 )
 _NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "ones", "on", "put", "fresh"}
+_PUT_NEW_ON = said_whole(
+    "put new on", "put on new", "new on", "nailed new on", "put new back on", "fitted new", "i put new on",
+)  # fmt: skip
 _OF_A_SHOE = ("shoe_size", "nails", "nail_size")
 _TIPS = frozenset({"tip", "tips"})
 _DOUBTED = frozenset({"maybe", "possibly", "perhaps", "might", "could"})
@@ -230,6 +234,9 @@ def draft_new(talk: Talk) -> None:
             plural = sized is not None and sized.number is not None and sized.number.plural
             if sized is not None and (plural or talk.words[index - 1] in ("a", "an")):
                 segment.drafts.append(_new_draft(segment, index, set()))  # "so that's a new ten"
+                continue
+            if tuple(talk.words[segment.start : segment.end]) in _PUT_NEW_ON:
+                segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
             rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}

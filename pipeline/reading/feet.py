@@ -12,7 +12,8 @@ from pipeline.reading.gone_over import feet_gone_over
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
-from pipeline.reading.told_apart import told_apart
+from pipeline.reading.told_apart import those, told_apart
+from pipeline.reading.turned_out import foot_in_the_end
 from pipeline.reading.whole_horse import in_every, of_the_horse
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 
@@ -22,9 +23,7 @@ _LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
 _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
-_ARE = (["are"], ["'re"], ["were"], ["both"], ["got"], ["have"])
 _APIECE = frozenset({"nails", "shoe_size", *ANGLES, *LENGTHS})
-_JUST = 2  # sentences from the feet told one by one to the word for both
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
 
@@ -58,6 +57,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
         foot_told_behind(talk, sentence, groups)
         _foot_behind_sentence(talk, sentence, groups)
         _except_feet(sentence, groups)
+        foot_in_the_end(talk, sentence, groups)
         hand = contrasted(sentence, groups) or hand
         talk.across = told_apart(talk, sentence, groups) or talk.across
     _feet_of_before(talk)
@@ -172,7 +172,7 @@ def _from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None
     draft.feet = (
         over
         or in_every(talk, draft, earlier or hand)
-        or _in_each(talk, draft, earlier or _those(talk, draft, _shod_before(talk, draft, hand)))
+        or _in_each(talk, draft, those(talk, draft, earlier or _shod_before(talk, draft, hand)))
     )
     draft.foot_carried = True
     draft.note("foot: still in hand")
@@ -224,23 +224,15 @@ def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     return shod[-1] if shod and added and set(hand) < set(shod[-1]) else hand
 
 
-def _those(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
-    """ "Leather under the left front, a rim pad under the right, oakum in the leather one. Those are new": the pair."""
-    start = talk.sentence(draft.segment.sentence)[0].start
-    several = talk.words[start] in ("those", "they", "these") and talk.words[start + 1 : start + 2] in _ARE
-    if draft.slot not in SETUP_SLOTS or not several or feet is None or len(feet) != 1:
-        return feet
-    other = ("R" if feet[0][0] == "L" else "L") + feet[0][1]
-    near = [s for s in talk.segments[: draft.segment.index] if 0 < draft.segment.sentence - s.sentence <= _JUST]
-    told = {foot for s in near if s.horse == draft.segment.horse for d in s.drafts for foot in d.feet or ()}
-    return tuple(foot for foot in FEET if foot in (*feet, other)) if other in told else feet
-
-
 def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     """ "Six nails in each", said with one foot in hand, is both of the pair."""
     behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
     told = range(draft.start, min(behind, len(talk.words)))
-    each = any(talk.words[i] in ("each", "apiece") and talk.words[i + 1 : i + 2] != ["side"] for i in told)
+    each = any(
+        (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] == ["a", "foot"])
+        and talk.words[i + 1 : i + 2] != ["side"]
+        for i in told
+    )
     if draft.slot not in _APIECE or feet is None or len(feet) != 1 or not each:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")

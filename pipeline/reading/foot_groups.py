@@ -33,7 +33,7 @@ _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
 _OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
 _DONE = frozenset({"shod", "done", "kept", "from", "lives", "living", "stabled", "trimmed", "been", "him", "her"})
 _ANSWERS = frozenset(
-    {"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt", "gone", "cleared"}
+    {"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt", "gone", "cleared", "away"}
 )
 _NONE = frozenset({"none", "n't", "not", "nothing", "clean", "clear", "free", "never", "no"})
 

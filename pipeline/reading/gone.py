@@ -18,6 +18,9 @@ _CLOSED = ([","], ["but"], ["."], ["before"], ["and"])
 _BECOME = frozenset(
     {"a", "bit", "very", "quite", "rather", "slightly", "really", "dead", "right", "all", "touch", "so"}
 )
+_AWAY = frozenset({"away"})
+_IS = (["'s"], ["is"], ["are"], ["'re"], ["has"])
+_IN_IT = (["in"], ["on"], ["of"])
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 
@@ -25,6 +28,8 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
     """Findings that are said to be gone, on the feet they are gone from."""
     cued = talk.having("resolutions")
     for position, segment in enumerate(sentence):
+        for draft in [d for d in segment.drafts if talk.says(_AWAY) and _is_away(talk, d)]:
+            _resolve_one(talk, draft, Mention(draft.end, segment.end, tuple(range(draft.end, draft.end + 2)), {}))
         for cue in segment.having("resolutions", "before") if cued else ():
             for draft in drafts_after(segment, cue)[:1]:
                 _resolve_one(talk, draft, cue)
@@ -39,6 +44,15 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
         if not segment.drafts and position and "still" in talk.words[segment.start : segment.end]:
             _still_on(talk, sentence, position, _named(groups, segment))
+
+
+def _is_away(talk: Talk, draft: Draft) -> bool:
+    """ "The canker's away", "the corn in the off fore is away"; not "the owner's away, corn in the off fore"."""
+    at = draft.end
+    foot = next((m for m in draft.segment.having("feet") if 0 <= m.start - at <= 2), None)
+    at = foot.end if foot is not None and talk.words[at : at + 1] in _IN_IT else at
+    there = talk.words[at : at + 1] in _IS and talk.words[at + 1 : at + 2] == ["away"]
+    return draft.slot == "finding" and there and at + 1 < draft.segment.end
 
 
 def _gone_elsewhere(talk: Talk, segment: Segment, cue: Mention, draft: Draft, feet: Feet | None) -> bool:

@@ -50,6 +50,11 @@ _LIGHT = frozenset(
 )
 _LEADS = frozenset({"the", "on", "in", "both", "his", "her"})
 _DENIED = frozenset({"n't", "not", "no", "never", "if", "when", "none", "without"})
+_YES = frozenset({
+    ("it", "was"), ("it", "is"), ("there", "was"), ("there", "is"), ("he", "did"), ("she", "did"), ("he", "was"),
+    ("she", "was"), ("he", "had"), ("she", "had"), ("they", "were"), ("they", "are"),
+})  # fmt: skip
+_YES_ALONE = frozenset({"yes", "yeah", "aye", "yep"})
 _SHORT = 9  # tokens of a heading
 
 
@@ -63,8 +68,25 @@ def join_headings(talk: Talk) -> None:
         start = stops[number - 1] + 1 if number else 0
         end = stops[number + 1] if number + 1 < len(stops) else len(talk.words)
         head = _heading(talk, start, stop) or (head if number and talk.words[stops[number - 1]] == "," else None)
+        if head is not None and talk.words[stop] == "?" and _said_yes(talk, stop):
+            _answered_after_all(talk, head, start, stop, end)
         if head is not None and talk.words[stop] == "." and _answers(talk, head, stop + 1, end):
             talk.words[stop] = ","
+
+
+def _said_yes(talk: Talk, stop: int) -> bool:
+    """Whether the sentence behind a question opens with a yes: "It was, bounding in that foot"."""
+    words = talk.words[stop + 1 : stop + 4]
+    return (words[2:] == [","] and (words[0], words[1]) in _YES) or (words[1:2] == [","] and words[0] in _YES_ALONE)
+
+
+def _answered_after_all(talk: Talk, head: str, start: int, stop: int, end: int) -> None:
+    """ "Was the pulse up? It was, bounding in that foot": one statement, of which only the answer counts."""
+    behind = [m for m in talk.mentions if stop < m.start < end and not m.dropped]
+    if _answered(behind, head):
+        for mention in [m for m in talk.mentions if start <= m.start < stop and m.is_any(_ANSWERS[head])]:
+            mention.dropped = not mention.get(head)
+        talk.words[stop] = ","
 
 
 def _heading(talk: Talk, start: int, stop: int) -> str | None:
@@ -75,7 +97,9 @@ def _heading(talk: Talk, start: int, stop: int) -> str | None:
     head = next((name for name in _ANSWERS for m in said if m.get(name)), None)
     if head is None:
         return None
-    told = any((m.number and m.number.value != 1) or (m.is_any(CLASS_SLOTS) and not m.get(head)) for m in said)
+    asked = talk.words[stop] == "?"  # "was the pulse up?" names an answer, and asks
+    content = [m for m in said if not (m.get(head) or (asked and m.is_any(_ANSWERS[head])))]
+    told = any((m.number and m.number.value != 1) or m.is_any(CLASS_SLOTS) for m in content)
     footed = any(m.get("feet") not in (None, "all", "any") for m in said)
     denied = _DENIED & set(talk.words[start:stop])
     return None if told or footed or denied else head

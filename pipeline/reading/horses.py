@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.all_but import all_but
+from pipeline.reading.both_horses import told_of_both
 from pipeline.reading.brought_in import brought_in
 from pipeline.reading.names import NameFinder
 from pipeline.reading.opening import bred_from, closes, heads, of_kin, owns, turns_on
@@ -28,6 +29,7 @@ _IS = (
     "it 's",
     "it is",
 )
+_PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
 _WEEKLY = ("week", "fortnight", "month")
 _TOLD = frozenset({*CLASS_SLOTS, "feet", "horse"})
 _SEVERAL = 2
@@ -120,6 +122,8 @@ class HorseFinder(NameFinder):
                 if span.role == "opens" or leads:
                     current = span.horse
                     segment.horse = current
+                elif span.horse != current and self._put_right(segment) and closes(self._talk, segment, span):
+                    segment.horse = span.horse  # "toe clips in front, no, sorry, toe clips on Buck": the rest stays
                 elif span.horse != current and closes(self._talk, segment, span):
                     current = segment.horse = span.horse
                     self._take_over(segment, span)
@@ -129,6 +133,7 @@ class HorseFinder(NameFinder):
         self._give_back_asides()
         several = len(self.found.horses) >= _SEVERAL
         self._together = told_together(self._talk, self.found.spans) if several else {}
+        self._together.update(told_of_both(self._talk, self.found.spans))
         self._weeks_then_name()
         self._together.update(all_but(self._talk, self.found.spans, len(self.found.horses)) if several else {})
 
@@ -145,6 +150,12 @@ class HorseFinder(NameFinder):
             timed = any(m.get("units") in _WEEKLY for s in before for m in s.mentions)
             if timed and not told:
                 self._together.update({s.index: [name.horse] for s in before})
+
+    def _put_right(self, segment: Segment) -> bool:
+        """Whether nothing but a "no", "sorry" or the like stands right before the segment."""
+        before = self._talk.segments[segment.index - 1] if segment.index else None
+        words = self._talk.words[before.start : before.end] if before is not None else []
+        return before is not None and before.sentence == segment.sentence and set(words) <= _PUTTING_RIGHT
 
     def _take_over(self, segment: Segment, span: NameSpan) -> None:
         """ "New shoes in front, steel, on Buck": the verbless segments of the sentence before are his too."""

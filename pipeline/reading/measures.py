@@ -127,11 +127,20 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
         if frame.slot in ANGLES and not 30 <= number.value <= 75:
             return False
         frame.sentence = segment.sentence
-        added = self._add(segment, frame.slot, value, mention)
+        added = self._add(segment, frame.slot, value, mention) or self._other_score(segment, mention, number)
         if added:
             segment.drafts[-1].note("elliptic")
             segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
+
+    def _other_score(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Condition seven, crest a three. He was an eight in May": too much for the one, so it is the other."""
+        frame = self._frame
+        if frame is None or frame.slot != "cresty_neck":
+            return False
+        near = [s for s in self._talk.segments[: segment.index] if s.sentence >= segment.sentence - 1]
+        told = any(d.slot == "body_condition" for s in near if s.horse == segment.horse for d in s.drafts)
+        return told and self._add(segment, "body_condition", number.value, mention)
 
     def _part_of_the_nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Seven nails, four on the good side and three on the bad": two parts that make up the count just said."""

@@ -8,6 +8,7 @@ import re
 from pipeline.reading.exchanges import sentence_end
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import ANIMALS
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -40,6 +41,11 @@ _IS_HERS = (
         r" (?:on |under |for |to )?NAME(?: 's?)?(?: [.,]|$)"
     ),
     re.compile(rf"{_CUES}*(?:the )?one {_HAS} {_THOSE} FOUND (?:'s|is|was) NAME"),
+)  # fmt: skip
+_ELSEWHERE = Sayings(
+    "at the last place", "at the last yard", "at the last barn", "at the last stop", "at the last call", "yesterday",
+    "last week", "earlier", "this morning", "at the other place", "at the other yard", "at the other barn",
+    "from the last place", "from the last yard", "from yesterday", "from this morning", "the day before", "last time",
 )  # fmt: skip
 _HIM = (["him"], ["her"], ["it"])
 _I_HAVE = frozenset({"i", "we", "'ve", "'d", "had", "have", "was"})
@@ -168,6 +174,12 @@ def other_named(talk: Talk, cue: Mention) -> int | None:
         return _after_not_that_one(talk, start + 3)
     name = talk.mention_starting(start + 2)
     return name.start if name is not None and name.get("horse") is not None else None
+
+
+def on_another_day(talk: Talk, named: int) -> bool:
+    """ "She was fidgety, no, that was Buck at the last place": told of another visit, and kept there."""
+    name = talk.mention_starting(named)
+    return name is not None and bool(_ELSEWHERE.at(talk.words, name.end))
 
 
 def _that_has(talk: Talk, start: int) -> int | None:

@@ -11,18 +11,20 @@ from pipeline.reading.questions import SOUGHT
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import Status
 
+_NAE = frozenset({"hasnae", "havenae", "isnae", "wasnae", "arenae", "werenae", "doesnae", "didnae", "hadnae", "nane"})
 _NONE_WORDS = frozenset({
     "not", "nothing", "none", "nope", "neither", "n't", "in", "on", "the", "his", "her", "but", "it", "of", "that",
     "is", "was", "does", "has", "have", "had", "do", "did", "any", "at", "all", "there", "one", "'s", "either", "no",
     "though", "too", "to", "report", "ones", "fine", "sign", "signs", "trace", "evidence", "they", "'re", "are", "were",
     "like", "which", "where", "got", "such", "thing", "sort", "kind", "something", "whereas", "while", "found", "foot",
-    "feet",
-})  # fmt: skip
+    "feet", "a", "bit", "spot", "scrap",
+}) | _NAE  # fmt: skip
 _CLEAN = frozenset({
     "clean", "clear", "free", "of", "it", "that", "are", "is", "'s", "'re", "was", "were", "the", "all", "nice", "both",
     "them", "those", "any", "from", "which", "while", "whereas",
 })  # fmt: skip
-_SAYS_NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither", "no", "clear"})
+_NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither"}) | _NAE
+_SAYS_NONE = _NONE | {"no", "clear"}
 _FITTED = frozenset({"traction", "clips", "pad", "packing"})
 _NOT_NAMED_BESIDE = frozenset({"foot: named at the end of the list", "foot: named in the next sentence"})
 
@@ -32,15 +34,11 @@ def is_none(talk: Talk, segment: Segment) -> bool:
     if _SAYS_NONE.isdisjoint(talk.words[segment.start : segment.end]):
         return False
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
-    feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones")) for i in m.literal}
+    feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones", "horse")) for i in m.literal}
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
     if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
         return words <= _NONE_WORDS | {"clear"}
-    none = (
-        bool({"nothing", "none", "nope", "not", "n't", "neither"} & words)
-        or {"no", "it"} <= words
-        or {"no", "such"} <= words
-    )
+    none = bool(_NONE & words) or {"no", "it"} <= words or {"no", "such"} <= words
     return none and words <= _NONE_WORDS
 
 
@@ -62,7 +60,7 @@ def is_heading(talk: Talk, draft: Draft) -> bool:
 
 def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     """The finding or the answer said last, denied on these feet."""
-    told = told_before(talk, segment)
+    told = _of_the_other_horse(talk, segment) or told_before(talk, segment)
     findings = [
         d for d in told if d.slot in ("finding", "tester") or (d is told[-1] and _of_the_shoe(talk, segment, d))
     ]
@@ -87,7 +85,8 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     else:
         if not last.feet and last.end - last.start == last.segment.end - last.segment.start:
             last.drop(SOUGHT)  # "Sidebone. None in either fore."
-        gone = replace(last, zone=None, severity=None, status=Status.ABSENT)
+        elsewhere = last.segment.horse != segment.horse
+        gone = replace(last, zone=None, severity=None, status=Status.ABSENT, feet=None if elsewhere else last.feet)
         made = copy_draft(segment, gone, feet, "none in the other foot")
     for copy in made:
         copy.draft.note("denied")
@@ -99,6 +98,15 @@ def _of_the_shoe(talk: Talk, segment: Segment, last: Draft) -> bool:
     fitted = last.slot in _FITTED and last.status is Status.PRESENT and last.segment.sentence == segment.sentence
     none = "none" in talk.words[segment.start : segment.end]
     return (fitted and none and bool(last.feet)) or _was_not(talk, segment, last)
+
+
+def _of_the_other_horse(talk: Talk, segment: Segment) -> list[Draft]:
+    """ "Tally has thrush in both hinds, and there's none in Buck's": what was just told of the horse before."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or before.horse == segment.horse or not segment.having("horse"):
+        return []
+    near = [s for s in talk.segments[: segment.index] if s.horse == before.horse and segment.sentence - s.sentence <= 1]
+    return [d for s in near for d in s.drafts if d.slot == "finding" and not d.dropped]
 
 
 def _was_not(talk: Talk, segment: Segment, last: Draft) -> bool:

@@ -126,6 +126,14 @@ class NumberContext:
         self._used.add(mention.start)
         return True
 
+    def _scored_then(self, segment: Segment) -> bool:
+        """ "Condition seven. She was an eight last time.": the score just told, at an earlier time."""
+        frame = self._frame
+        told = frame is not None and frame.slot in ("body_condition", "cresty_neck")
+        near = told and frame is not None and segment.sentence - frame.sentence == 1
+        elsewhere = segment.having("feet") or any(m.get("measures") for m in segment.mentions)
+        return near and not elsewhere and bool(segment.having("times", "history"))
+
     def _leave(self, segment: Segment, mention: Mention) -> None:
         before, after = self._before(mention), self._after(mention)
         counting = [m for m in (before, after) if m is not None and m.is_any(("measures",))]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
@@ -11,6 +12,12 @@ _BACK = frozenset({"again", "second", "third", "fourth", "another", "back"})
 _BEFORE = frozenset({"first", "last", "previous", "other"})
 _NAMED = frozenset({"one", "time", "bout", "go", "round", "attack", "lot", "spell"})
 _WAS = frozenset({"was", "were", "came", "had"})
+_AGAIN = frozenset({"again", "back"})
+_WORKING = ("brewing", "getting", "starting", "cooking", "building")
+_COMING = Sayings(
+    *(f"{verb} {it}" for verb in _WORKING for it in ("it", "one", "that")),
+    "it 's coming", "it coming", "that coming", "it 's on its way", "it 's starting", "it 's brewing", "one brewing",
+)  # fmt: skip
 _CENTURY = ("twenty", "nineteen", "two")
 
 
@@ -31,6 +38,24 @@ def split_once_more(talk: Talk, sentence: list[Segment], previous: list[Segment]
             and _is_back(talk, told[-1], segment)
         ):
             _split(told[-1], segment)
+
+
+def brewing_again(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
+    """ "She had laminitis last year, and I think she's brewing it again": of then, and suspected today."""
+    for position, segment in enumerate(sentence if talk.says(_AGAIN) else ()):
+        words = talk.words[segment.start : segment.end]
+        if segment.drafts or not _COMING.said_in(words) or words[-1] not in ("again", "back"):
+            continue
+        before = [d for s in (*previous, *sentence[:position]) for d in s.drafts if d.slot == "finding"]
+        told = [d for d in before if d.status in (Status.HISTORY, Status.RESOLVED) and d.segment.horse == segment.horse]
+        if told and not {"n't", "not", "if"} & set(words):
+            evidence = set(range(segment.start, segment.end))
+            rules = ["coming back"]
+            again = replace(
+                told[-1], segment=segment, start=segment.start, end=segment.end, evidence=evidence, rules=rules
+            )
+            again.status, again.severity = Status.SUSPECTED, None
+            segment.draft(again)
 
 
 def _tells_when(talk: Talk, segment: Segment) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.after_the_event import planned_after
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
@@ -12,6 +13,9 @@ PLANNABLE = frozenset({
     "clips", "traction", "manner", "next_visit_weeks", "vet",
 })  # fmt: skip
 ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
+_ANY_SIGN = Sayings(
+    "any", "the least", "the slightest", "the first sign", "slightest", "one sign", "a sign", "a hint of",
+)  # fmt: skip
 _BARE = frozenset({"he", "she", "gets", "goes", "any"})
 _GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
@@ -24,7 +28,8 @@ _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "
 
 def plan(talk: Talk, sentence: list[Segment]) -> None:
     end = sentence[-1].end
-    conditions = _conditions(talk, sentence, end) if talk.having("plans", "condition") else []
+    asked = talk.having("plans", "condition") or _ANY_SIGN.at(talk.words, sentence[0].start)
+    conditions = _conditions(talk, sentence, end) if asked else []
     plans = [m for s in sentence for m in s.having("plans", "before")] if talk.having("plans", "before") else []
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     planned_from += [(stop, end) for _, stop in conditions if stop < end]
@@ -36,7 +41,7 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
         _would_do(talk, segment)
         ahead = any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
         whole = ahead or _set_for_a_day(talk, sentence, position)
-        whole = whole or _when_i_am_back(talk, sentence, segment)
+        whole = whole or _when_i_am_back(talk, sentence, segment) or planned_after(talk, sentence, position, PLANNABLE)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
             if any(start <= draft.start < stop for start, stop in conditions):
@@ -127,7 +132,10 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
 def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bool:
     """ "In six weeks the fronts get leather pads": a time to come opens the sentence, and what is to be follows."""
     first = sentence[0]
-    led = talk.words[first.start] == "in" and any(d.slot == "next_visit_weeks" for d in first.drafts)
+    timed = any(d.slot == "next_visit_weeks" for d in first.drafts)
+    if timed and segment is not first and talk.words[segment.end - 1] == "then":
+        return True  # "I'm back in one week, and I'd say a full pad on the near fore then"
+    led = timed and talk.words[first.start] == "in"
     getting = _GETTING & set(talk.words[segment.start : segment.end])
     return led and bool(getting) and not segment.having("times", "today") and not segment.past
 
@@ -153,7 +161,7 @@ def _gets(talk: Talk, segment: Segment, cue: Mention) -> int:
 
 def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int, int]]:
     """Token ranges of "if …" up to where the main clause starts."""
-    ranges = []
+    ranges = _any_sign(talk, sentence)
     for segment in sentence:
         for cue in segment.having("plans", "condition"):
             if segment.past and talk.words[cue.start] not in ("if", "unless", "should"):
@@ -177,6 +185,21 @@ def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int
                 )  # "he's off in the morning, that shoe comes off"
             ranges.append((cue.start, stop))
     return ranges
+
+
+def _any_sign(talk: Talk, sentence: list[Segment]) -> list[tuple[int, int]]:
+    """ "Any sign of heat in it and the vet's to see her": a condition that no "if" opens."""
+    first = sentence[0]
+    second = next((s for s in sentence[1:] if s.joined_by("and", ", and")), None)
+    if (
+        second is None
+        or not _ANY_SIGN.at(talk.words, first.start)
+        or any(s.own_clause for s in sentence[1 : second.index - first.index])
+    ):
+        return []
+    found = any(d.slot in ("finding", "gait", "lameness", "pulse", "shoe_state") for d in first.drafts)
+    main = any(d.slot == "vet" for d in second.drafts) or any(_opens_main(m) for m in second.mentions)
+    return [(first.start, second.start)] if found and main else []
 
 
 def _opens_main(mention: Mention) -> bool:

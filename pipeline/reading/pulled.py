@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.sayings import Sayings
+from pipeline.reading.sayings import Sayings, said_whole
 from pipeline.reading.talk import Draft, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET
@@ -19,6 +19,8 @@ _WHOSE = frozenset({"off", "both", "the", "his", "her", "all", "those", "that"})
 _I_HAVE = (["i", "'ve"], ["we", "'ve"], ["i", "have"], ["we", "have"])
 _CAME_OFF = Sayings("came off")
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
+_SHOE = frozenset({"shoe"})
+_SHOE_OFF = said_whole("shoe off", "the shoe off", "that shoe off", "his shoe off", "her shoe off", "shoe off now")
 _LEFT = frozenset({"left"})
 _IN_A_PLACE = frozenset({"in", "at", "under", "on", "by"})
 _PULLED = 3
@@ -34,6 +36,15 @@ def draft_pulled(talk: Talk) -> None:
         named = name is not None and name.get("horse") is not None
         if words[0] in ("he", "she") or named or (words[0] == "and" and _by_the_horse(talk, foot.start - 2)):
             _add(talk, foot.start - 2, "shoe_state", "lost", "shoe_state: pulled by the horse")
+
+
+def draft_shoe_off(talk: Talk) -> None:
+    """ "Drained it. Shoe off.": the shoe alone in its segment, off, where none was told to be lost."""
+    lost = any(m.get("shoe_states") in ("lost", "loose") for m in talk.having("shoe_states"))
+    for segment in talk.segments if talk.says(_SHOE) and not lost else ():
+        alone = tuple(talk.words[segment.start : segment.end]) in _SHOE_OFF
+        if alone and any(m.end <= segment.start for m in talk.having("feet")):
+            _add(talk, segment.end - 2, "work", "removed", "work: taken off by hand")
 
 
 def draft_pulled_by_hand(talk: Talk) -> None:

@@ -11,6 +11,7 @@ from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right
 from pipeline.reading.clipped import complete_clipped
 from pipeline.reading.copies import copy_statements, inherit_status
+from pipeline.reading.cut_out import draft_cut_out
 from pipeline.reading.dates import draft_dates
 from pipeline.reading.dealt_weeks import deal_weeks
 from pipeline.reading.decided import decide
@@ -38,7 +39,10 @@ from pipeline.reading.nameless import mark_others
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import name_one_of_a_pair
+from pipeline.reading.or_was_it import answer_own_question
+from pipeline.reading.other_animals import drop_another_horses
 from pipeline.reading.other_side import complete_sides
+from pipeline.reading.pads_headed import pads_under_heading
 from pipeline.reading.passive import draft_passive
 from pipeline.reading.places import leave_out_places
 from pipeline.reading.pointed_out import point_out
@@ -48,6 +52,7 @@ from pipeline.reading.pulled import (
     draft_left_behind,
     draft_pulled,
     draft_pulled_by_hand,
+    draft_shoe_off,
 )
 from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
@@ -196,10 +201,13 @@ def _put_right(talk: Talk) -> list[Strike]:
     turn_round(talk)
     complete_sides(talk)
     another_horses_number(talk)
+    drop_another_horses(talk)
     without_animals(talk)
     called_before(talk)
     mark_others(talk)
     decide(talk)
+    answer_own_question(talk)
+    pads_under_heading(talk)
     set_foot_right(talk)
     return [*found_on_another(talk), *repair(talk), *misnamed(talk)]
 
@@ -224,6 +232,8 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_pulled(talk)
     draft_off_by_the_horse(talk)
     draft_pulled_by_hand(talk)
+    draft_shoe_off(talk)
+    draft_cut_out(talk)
     draft_left_behind(talk)
     draft_coming_off(talk)
     draft_came_off(talk)

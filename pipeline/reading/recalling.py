@@ -164,6 +164,8 @@ def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
     _as_steep_as_then(sentence, position)
     if not segment.drafts or not _closed_by_then(talk, segment):
         return
+    if any(d.slot == "next_visit_weeks" for s in sentence[:position] for d in s.drafts):
+        return  # "I'm back in a week, and I'd say a full pad on it then"
     if segment.past or any(s.having("times", "history") for s in sentence[:position]):
         for draft in segment.drafts:
             recall_one(draft)
@@ -250,7 +252,7 @@ def _still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
 def _before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "If the glue-ons come off before that": a time to come."""
     ahead = talk.words[cue.start : cue.end] in (["before", "that"], ["before", "then"], ["before"])
-    return ahead and bool(segment.having("plans", "condition"))
+    return ahead and bool(segment.having("plans", "condition") or segment.having("vet"))
 
 
 def _weeks_at_first(talk: Talk, segment: Segment, cue: Mention) -> bool:

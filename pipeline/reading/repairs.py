@@ -21,7 +21,7 @@ from pipeline.reading.exchanges import (
     window,
 )
 from pipeline.reading.mentions import Mention
-from pipeline.reading.misnamed import other_named
+from pipeline.reading.misnamed import on_another_day, other_named
 from pipeline.reading.not_that import not_that
 from pipeline.reading.reasons import why_wrong
 from pipeline.reading.restatements import restate
@@ -112,6 +112,10 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if _of_the_other(talk, run[-1]) or of_another_time(talk, run[0]):
         return _drop_cues(run)
     named = other_named(talk, run[-1])
+    if named is not None and on_another_day(talk, named):
+        talk.putting_right.add(named)
+        strikes.append(Strike(run[0].start, run[-1].end, None))
+        return _drop_cues(run)
     if named is not None:
         strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True, named=named))
         return _drop_cues(run)

@@ -9,7 +9,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
-from pipeline.record import MatchKind
+from pipeline.record import FEET, MatchKind
 from pipeline.vocabulary import CLASS_SLOTS
 
 _OPPOSITE = {"medial": "lateral", "lateral": "medial"}
@@ -287,7 +287,10 @@ def _more_than_that(talk: Talk) -> None:
             continue
         kinds = [k for k in ("pulses", "severities", "tester_responses") if again.get(k) and new.get(k)]
         olds = [m for m in talk.mentions if m.end < index and kinds and m.get(kinds[0]) == again.get(kinds[0])]
-        if olds:
+        beside = talk.mention_starting(new.end + 2) or talk.mention_starting(new.end + 1)
+        if olds and beside is not None and beside.get("feet") in FEET:
+            again.dropped = True  # "raised in the fronts, more than raised, bounding in the near fore": there alone
+        elif olds:
             again.dropped = True
             put_in_place(olds[-1], new, kinds[0])
 

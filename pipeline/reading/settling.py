@@ -15,6 +15,7 @@ from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 _SHOD = frozenset({"reset", "new_shoe", "put_back"})
 _COUNTED = frozenset({"nails", "nail_size", "shoe_size", "shoe_type", "work"})
 _COUNTS = frozenset({"nails", "nail_size", "shoe_size"})
+_EXCEPTED = _COUNTED | {"pulse"}
 _ONE_NUMBER = _COUNTS | {*LENGTHS, *ANGLES, *SCORES, "wedge"}
 _SAID_LAST = _ONE_NUMBER | {"pulse"}
 _ANSWERED_WITHIN = 2  # sentences from a thought to its denial
@@ -116,6 +117,10 @@ def _removed_not_lost(drafts: list[Draft]) -> None:
 
 def _without_foot_and_with(drafts: list[Draft]) -> None:
     """ "The founder mare. Laminitis in both fronts.": the finding that has its feet stands for the one without."""
+    for draft in [d for d in drafts if d.slot in SETUP_SLOTS and not d.feet and d.status is Status.HISTORY]:
+        again = [d for d in drafts if (d.slot, d.value, d.status) == (draft.slot, draft.value, draft.status)]
+        if any(d.feet for d in again):
+            draft.drop("said again with its feet")
     footed = {(d.value, d.status, d.zone) for d in drafts if d.slot == "finding" and d.feet}
     for draft in [d for d in drafts if d.slot == "finding" and not d.feet]:
         same = {zone for value, status, zone in footed if (value, status) == (draft.value, draft.status)}
@@ -320,12 +325,12 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
 def _with_exceptions(rows: list[Settled]) -> list[Settled]:
     """ "Three a side. The left front only took five": what is said of one foot stands over what was said of several."""
 
-    counted = [row for row in rows if row.draft.slot in _COUNTED]
+    counted = [row for row in rows if row.draft.slot in _EXCEPTED]
 
     def excepted(row: Settled) -> bool:
         draft = row.draft
         return (
-            draft.slot in _COUNTED
+            draft.slot in _EXCEPTED
             and len(draft.feet or ()) > 1
             and any(
                 o.foot == row.foot
@@ -333,7 +338,7 @@ def _with_exceptions(rows: list[Settled]) -> list[Settled]:
                 and o.draft.status is draft.status
                 and o.draft.value != draft.value
                 and o.draft.start > draft.start
-                and len(o.draft.feet or ()) < len(draft.feet or ())
+                and 0 < len(o.draft.feet or ()) < len(draft.feet or ())
                 for o in counted
             )
         )

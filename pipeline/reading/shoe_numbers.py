@@ -245,6 +245,8 @@ class ShoeNumbers(SizeRanges):
             return False  # "two degree wedges, I thought about threes but twos are plenty"
         if before is not None and before.get("measures") in ("body_condition", "cresty_neck"):
             return False
+        if not cued and self._scored_then(segment):
+            return False
         between = self._between(mention, number)
         if between is not None:
             self._set_frame("shoe_size", segment)

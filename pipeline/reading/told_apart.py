@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
-from pipeline.reading.foot_groups import FootGroup
+from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup
 from pipeline.reading.pointed_out import is_across
-from pipeline.reading.talk import Feet, Segment, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import FEET
+
+_ARE = (["are"], ["'re"], ["were"], ["both"], ["got"], ["have"])
+_PLURAL = ("those", "they", "these")
+_IN_THEM = (["in", "them"], ["on", "them"], ["under", "them"], ["the", "two"], ["those", "two"])
+_JUST = 2  # sentences from the feet told one by one to the word for both
 
 
 def told_apart(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> Feet | None:
@@ -27,3 +32,24 @@ def _single_feet(sentence: list[Segment], groups: dict[int, list[FootGroup]]) ->
     if any(len(feet) != 1 for feet in named) or len({s.horse for s in sentence}) > 1:
         return None
     return list(dict.fromkeys(feet[0] for feet in named))
+
+
+def those(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
+    """ "Leather under the left front, a rim pad under the right, oakum in the leather one. Those are new": the pair."""
+    if draft.slot not in SETUP_SLOTS or feet is None or len(feet) != 1:
+        return feet
+    if not _several(talk, draft):
+        return feet
+    other = ("R" if feet[0][0] == "L" else "L") + feet[0][1]
+    near = [s for s in talk.segments[: draft.segment.index] if 0 <= draft.segment.sentence - s.sentence <= _JUST]
+    told = {foot for s in near if s.horse == draft.segment.horse for d in s.drafts for foot in d.feet or ()}
+    return tuple(foot for foot in FEET if foot in (*feet, other)) if other in told else feet
+
+
+def _several(talk: Talk, draft: Draft) -> bool:
+    """ "Those are new", "trimmed, those", "road nails in them", "I took the two off and put new on"."""
+    start = talk.sentence(draft.segment.sentence)[0].start
+    opened = talk.words[start] in _PLURAL and talk.words[start + 1 : start + 2] in _ARE
+    closed = talk.words[draft.segment.end : draft.segment.end + 2] == [",", "those"]
+    them = any(talk.words[i : i + 2] in _IN_THEM for i in range(start, draft.segment.end - 1))
+    return opened or closed or them

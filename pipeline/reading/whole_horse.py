@@ -60,7 +60,7 @@ def _shoe_told(talk: Talk, draft: Draft, hand: Feet) -> bool:
 
 def in_every(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     """ "Eight nails in every shoe": every foot that was shod."""
-    if draft.slot == "shoe_state":
+    if draft.slot == "shoe_state" or draft.value == "removed":
         return _every_shoe(talk, draft, hand)
     if draft.slot not in ("nails", "nail_size") or "every" not in talk.words[draft.start : draft.end + 3]:
         return None

@@ -34,12 +34,15 @@ class WornNumbers(NumberContext):
         behind = self._words[mention.end : mention.end + 1]
         if behind and behind[0] not in _CLOSES and not self._foot_at(mention.end):
             return False
-        at = mention.start - 1
-        while at > segment.start and self._words[at] in _SOFTENED:
+        old = mention.stands_for
+        first = old.start if old is not None and old.start < segment.start else mention.start
+        begins = segment.start if first == mention.start else self._sentence(segment)[0].start
+        at = first - 1
+        while at > begins and self._words[at] in _SOFTENED:
             at -= 1
         told = self._words[mention.end : mention.end + 2] in (["they", "are"], ["they", "'re"], ["she", "is"])
-        verb = self._words[at] if at >= segment.start else ""
-        named = self._words[max(segment.start, at - 1) : at] in (["shoe"], ["shoes"])
+        verb = self._words[at] if at >= begins else ""
+        named = self._words[max(begins, at - 1) : at] in (["shoe"], ["shoes"])
         firm = verb in _FIRMLY_WORN and bool(segment.having("feet") or number.plural)
         if not (told or verb in _WORN_BY) or not (named or firm or self._shod_near(segment)):
             return False
@@ -68,6 +71,7 @@ class WornNumbers(NumberContext):
     def _scored_near(self, segment: Segment) -> bool:
         frame = self._frame
         framed = frame is not None and frame.slot in _HEADS and frame.sentence == segment.sentence
+        framed = framed or self._scored_then(segment)
         said = self._sentence(segment)
         return framed or any(m.get("measures") in _HEADS or m.get("gaits") for s in said for m in s.mentions)
 

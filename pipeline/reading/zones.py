@@ -17,6 +17,7 @@ _AT_THE = _LEADING_IN | {"the", "his", "her", "thin", "right", "down", "away", "
 _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
 _NEXT = 2
+_REACHING = frozenset({"high", "higher", "long", "longer", "low", "lower", "up", "down", "taller", "deeper"})
 _THERE = frozenset({"there", "so"})
 _SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
 _NEAR = 2  # sentences back
@@ -67,6 +68,7 @@ def _place_shoe_states(talk: Talk, segment: Segment) -> None:
 
 def place_behind(talk: Talk) -> None:
     """ "Took the outside quarter with it, so wall loss there", "so it's a crack": the place just named."""
+    _high_so_unbalanced(talk)
     for segment in talk.segments if talk.says(_THERE) else ():
         before = talk.segments[segment.index - 1] if segment.index else None
         if before is None or before.sentence != segment.sentence or any(d.slot in _ZONED for d in before.drafts):
@@ -76,6 +78,18 @@ def place_behind(talk: Talk) -> None:
             summed = talk.words[segment.start : segment.start + 2] in _SUMMED and segment.joined_by("so", ", so")
             if words and (talk.words[draft.end : draft.end + 1] == ["there"] or summed):
                 _give(draft, words[-1].readings["zones"], words[-1], joined=False)
+
+
+def _high_so_unbalanced(talk: Talk) -> None:
+    """ "High on the inside, off fore, so out of balance": the place that the conclusion is drawn from."""
+    for segment in [s for s in talk.segments if s.joined_by("so", ", so")]:
+        before = [s for s in talk.sentence(segment.sentence) if s.index < segment.index]
+        if any(d.slot in _ZONED for s in before for d in s.drafts):
+            continue
+        words = [m for s in before for m in _zone_words(s) if _REACHING & set(talk.words[s.start : m.start + 1])]
+        for draft in [d for d in segment.drafts if d.value == "imbalance" and d.zone is None and not d.dropped]:
+            for mention in words[-1:]:
+                _give(draft, mention.readings["zones"], mention, joined=False)
 
 
 def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> Draft:
@@ -88,13 +102,24 @@ def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups
 
 def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Mention) -> bool:
     """ "Testers at the toe, strong on the right, mild on the left": a place said with the head is everyone's."""
-    if not segment.having("tester_heads") or segment.drafts:
+    positive = [d for d in segment.drafts if (d.slot, d.value) == ("tester", "positive")]
+    graded = {
+        foot
+        for s in sentence
+        for d in s.drafts
+        if d.slot == "tester" and d.segment is not segment
+        for foot in d.feet or ()
+    }
+    told_only = [d for d in positive if not d.feet or (d.foot_carried and set(d.feet) <= graded)]
+    if not segment.having("tester_heads") or len(told_only) < len(segment.drafts):
         return False
     answers = [
         d for s in sentence if s.index > segment.index for d in s.drafts if d.slot == "tester" and d.zone is None
     ]
     for draft in answers:
         _give(draft, mention.readings["zones"], mention, joined=False)
+    for draft in told_only if answers else ():
+        draft.drop("its answers stand behind")
     return bool(answers)
 
 
@@ -287,6 +312,7 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
         if not earlier and mention.end - mention.start == sentence[-1].end - sentence[0].start:
             earlier = _just_told(talk, segment)
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
+        draft = _its_other_part(draft, earlier, groups.get(segment.index, [])) if draft is not None else None
         if draft is not None and (
             _another_foot(draft, groups.get(segment.index, [])) or _turned(draft, sentence, groups)
         ):
@@ -302,6 +328,14 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
         graded.severity = Severity(mention.readings["severities"])
         graded.evidence.update(mention.literal)
         graded.note(f"severity: {graded.severity}")
+
+
+def _its_other_part(draft: Draft, earlier: list[Draft], found: list[FootGroup]) -> Draft:
+    """ "Thrush in all four, bad in the left hind and slight in the other three": the part on the feet named now."""
+    if not _another_foot(draft, found):
+        return draft
+    parts = [d for d in earlier if (d.slot, d.value, d.start) == (draft.slot, draft.value, draft.start)]
+    return next((d for d in parts if set(found[-1].feet) <= set(d.feet or ())), draft)
 
 
 def _at_its_place(talk: Talk, sentence: list[Segment], draft: Draft, mention: Mention) -> Draft:

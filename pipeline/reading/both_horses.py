@@ -1,0 +1,72 @@
+"""Told of both horses of a memo: "hinds trimmed on the two", "both ponies trimmed behind", "both of them in steel"."""
+
+from __future__ import annotations
+
+from pipeline.reading.roster_names import NameSpan
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.talk import Segment, Talk
+from pipeline.vocabulary import CLASS_SLOTS
+
+_ON_BOTH = Sayings(
+    *(f"{on} {both}" for on in ("on", "for", "in") for both in (
+        "the two", "the two of them", "both of them", "the both of them", "the pair of them", "either of them",
+    ))
+)  # fmt: skip
+_HORSES = ("horses", "ponies", "mares", "cobs", "geldings", "donkeys")
+_BOTH_HORSES = Sayings(
+    *(f"{both} {horses}" for both in ("both", "the two", "both the", "both of the") for horses in _HORSES)
+)
+_BOTH_LED = Sayings("both of them", "the two of them", "the pair of them", "they 're both", "they both", "both")
+_SHOEING = frozenset({"work", "shoe_types", "shoe_materials", "pads", "packings", "clips", "traction"})
+_BEGINS = _ON_BOTH.first_words | _BOTH_HORSES.first_words | _BOTH_LED.first_words
+_TWO = 2
+
+
+def told_of_both(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
+    """For each segment that speaks of the two horses of the memo, their indices; their words are then no feet."""
+    if len({span.horse for span in spans}) != _TWO or not talk.says(_BEGINS):
+        return {}
+    together: dict[int, list[int]] = {}
+    for sentence in talk.sentences():
+        start, end = sentence[0].start, sentence[-1].end
+        both = list(dict.fromkeys(s.horse for s in spans if s.start < end))
+        named = [s for s in spans if start <= s.start < end]
+        if len(both) < _TWO:
+            continue
+        for segment in sentence:
+            words = _of_both(talk, segment) if not named else _closing(talk, segment, named)
+            if words is None:
+                continue
+            alone = len(words) == segment.end - segment.start
+            told = sentence if alone and not named else [segment]
+            together.update({s.index: both for s in told})
+            for mention in [m for m in segment.having("feet") if words.start <= m.start and m.end <= words.stop]:
+                mention.dropped = True
+    return together
+
+
+def _of_both(talk: Talk, segment: Segment) -> range | None:
+    """ "Hinds trimmed on the two", where the feet are named too; "both ponies", alone or before what was done."""
+    for at, form in _BOTH_HORSES.within(talk.words, segment.start, segment.end):
+        return range(at, at + len(form))
+    for at, form in _ON_BOTH.within(talk.words, segment.start, segment.end):
+        words = range(at, at + len(form))
+        footed = any(m.start not in words for m in segment.having("feet"))
+        noun = talk.mention_starting(words.stop)
+        if footed and not (noun is not None and noun.is_any(("feet", "zones"))):
+            return words
+    return None
+
+
+def _closing(talk: Talk, segment: Segment, named: list[NameSpan]) -> range | None:
+    """ "Tally's fronts are resets, Buck's are new, and both of them in steel": behind a clause of each."""
+    form = _BOTH_LED.at(talk.words, segment.start)
+    apart = len({s.horse for s in named if s.end <= segment.start}) == _TWO and segment.joined_by("and", ", and")
+    if not form or not apart or any(segment.start <= s.start < segment.end for s in named):
+        return None
+    behind = talk.mention_starting(segment.start + len(form))
+    last = max(s.start for s in named if s.end <= segment.start)
+    told = any(m.is_any(CLASS_SLOTS) or m.number for m in talk.starting_in(last, segment.start))
+    shod = any(m.is_any(_SHOEING) for m in segment.mentions)
+    footed = behind is not None and behind.get("feet") is not None
+    return range(segment.start, segment.start + len(form)) if told and shod and not footed else None

@@ -1,0 +1,80 @@
+"""What is told of the two horses of a memo is on both; of two feet it is not.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Hinds trimmed on the two.",
+        "Hinds, both horses, trimmed.",
+        "Trimmed behind on both horses.",
+        "Trimmed the hinds on the pair of them.",
+        "Both ponies trimmed behind.",
+        "The hinds on both of them were trimmed.",
+    ],
+)
+def test_done_to_both(read: Read, said: str) -> None:
+    tally, buck = read(f"Tally, resets in front. Buck, new shoes in front. {said}", "Tally", "Buck")
+    assert told(tally) == ["LF+RF work reset", "LH+RH work trim"]
+    assert told(buck) == ["LF+RF work new_shoe", "LH+RH work trim"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Tally's fronts are resets, Buck's fronts are new, and both of them in steel in front.",
+        "Tally had resets in front, Buck got new shoes in front, and both in steel up front.",
+        "Tally had resets in front, Buck got new shoes in front, and the pair of them are in steel up front.",
+    ],
+)
+def test_closed_by_both(read: Read, said: str) -> None:
+    tally, buck = read(f"Tally and Buck. {said}", "Tally", "Buck")
+    assert told(tally) == ["LF+RF shoe_material steel", "LF+RF work reset"]
+    assert told(buck) == ["LF+RF shoe_material steel", "LF+RF work new_shoe"]
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Buck, thrush in the hinds, both of them.", ["LH+RH finding thrush"]),
+        ("Buck, fronts reset and the pair of them in rim pads.", ["LF+RF pad rim", "LF+RF work reset"]),
+        ("Buck has thrush in both hinds, and both of them are bad.", ["LH+RH finding thrush ~severe"]),
+    ],
+)
+def test_two_feet_of_one(read: Read, said: str, facts: list[str]) -> None:
+    tally, buck = read(f"Tally, trimmed. {said}", "Tally", "Buck")
+    assert told(tally) == ["LF+RF+LH+RH work trim"]
+    assert told(buck) == facts
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "there's none in Buck's hinds",
+        "nothing in Buck's hinds",
+        "Buck's hinds have none",
+    ],
+)
+def test_none_on_the_other_horse(read: Read, said: str) -> None:
+    tally, buck = read(
+        f"Tally and Buck. Buck, fronts reset. Tally has thrush in both hinds, and {said}.", "Tally", "Buck"
+    )
+    assert told(tally) == ["LH+RH finding thrush"]
+    assert told(buck) == ["LF+RF work reset", "LH+RH finding thrush absent"]
+
+
+def test_put_right_takes_over_only_its_own(read: Read) -> None:
+    tally, buck = read(
+        "Tally, reset in front, rim pads, no, wait, rim pads on Buck, it's leather pads for Tally.", "Tally", "Buck"
+    )
+    assert told(tally) == ["LF+RF pad leather", "LF+RF work reset"]
+    assert told(buck) == ["LF+RF pad rim"]

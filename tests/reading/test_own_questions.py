@@ -1,0 +1,105 @@
+"""Questions that are answered at once, words said more exactly, and what is coming back.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+test_rims_under_the_heading_of_pads = reads(
+    [
+        ("Pads, I was thinking leather, went with rims, both hinds.", ["LH+RH pad rim"]),
+        ("Pads in front, I went with rims.", ["LF+RF pad rim"]),
+        ("Pads, rims on the fronts.", ["LF+RF pad rim"]),
+        ("Rims on the fronts, pads, leather.", ["LF+RF shoe_type rim"]),
+    ],
+    "Tansy. {}",
+)
+
+test_ones_own_question = reads(
+    [
+        ("Corn in the near fore, medial heel, or was it the bar, it was the bar.", ["LF finding corn @bar"]),
+        ("Bruise in the left front at the toe, or was it the heel, it was the heel.", ["LF finding bruise @heel"]),
+        ("Thrush in the near hind, or was it the off hind, it was the off.", ["RH finding thrush"]),
+        ("Thrush in the near hind, frog, or was it the sulcus, no, it was the frog.", ["LH finding thrush @frog"]),
+        ("Six nails in front, or was it seven, it was seven.", ["LF+RF nails 7"]),
+    ],
+    "Tansy. {}",
+)
+
+test_her_four_are_feet = reads(
+    [
+        ("No flares on any of her four.", ["LF+RF+LH+RH finding flare absent"]),
+        ("No thrush in any of his four.", ["LF+RF+LH+RH finding thrush absent"]),
+        ("Six nails in each of her four.", ["LF+RF+LH+RH nails 6"]),
+    ],
+    "Tansy. {}",
+)
+
+test_asked_and_in_doubt = reads(
+    [
+        (
+            "Is there a corn? I did wonder, off fore, medial heel, can't say for certain.",
+            ["RF finding corn suspected @medial_heel"],
+        ),
+        ("Is it an abscess? I wonder, near fore, hard to say.", ["LF finding abscess suspected"]),
+        ("Thrush? Possibly, left hind.", ["LH finding thrush suspected"]),
+        (
+            "Was there a bruise? Maybe, right front, at the toe, I couldn't swear to it.",
+            ["RF finding bruise suspected @toe"],
+        ),
+        ("Is there sidebone in the off fore? No.", ["RF finding sidebone absent"]),
+    ],
+    "Tansy. {}",
+)
+
+test_coming_back = reads(
+    [
+        (
+            "She's had laminitis before, year before last, and I think she's brewing it again.",
+            ["- finding laminitis history", "- finding laminitis suspected"],
+        ),
+        (
+            "Had an abscess in the left front in the spring, and I think he's brewing it again.",
+            ["LF finding abscess history", "LF finding abscess suspected"],
+        ),
+        (
+            "She had laminitis last year, and I'd say she's getting it again.",
+            ["- finding laminitis history", "- finding laminitis suspected"],
+        ),
+        (
+            "Had thrush in the hinds in the winter, and it looks like it's coming back.",
+            ["LH+RH finding thrush history", "LH+RH finding thrush suspected"],
+        ),
+    ],
+    "Tansy. {}",
+)
+
+test_the_last_of_a_row = reads(
+    [
+        ("Body score, six, seven, I'll say seven.", ["- body_condition 7"]),
+        ("Condition score, five, six, call it six.", ["- body_condition 6"]),
+    ],
+    "Tansy. {}",
+)
+
+test_one_foot_more_than_the_pair = reads(
+    [
+        (
+            "Pulse raised in the fronts, well, more than raised, bounding in the near fore, just raised in the off.",
+            ["LF pulse bounding", "RF pulse raised"],
+        ),
+        ("Pulse raised in both fronts, bounding in the left.", ["LF pulse bounding", "RF pulse raised"]),
+        (
+            "Fronts, club foot the off, underrun heels the near. Trimmed, those.",
+            ["LF finding underrun_heels", "LF+RF work trim", "RF finding club_foot"],
+        ),
+        (
+            "Pulse raised in the fronts, well, more than raised, bounding in the near fore.",
+            ["LF pulse bounding", "RF pulse raised"],
+        ),
+        ("Pulse raised in the off fore, more than raised, bounding.", ["RF pulse bounding"]),
+    ],
+    "Tansy. {}",
+)
