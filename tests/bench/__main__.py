@@ -70,6 +70,12 @@ BENCHES = {
         _csv("hearing_archive"),
         needs="a folder of memos and a card",
     ),
+    "long": Bench(
+        "tests.bench.hearing.long",
+        "an hour as one memo: memory, words lost or doubled",
+        _csv("hearing_long"),
+        needs="an archive's folder",
+    ),
     "adapter": Bench(
         "tests.bench.adapter",
         "the trade's adapter learnt anew: losses held out",

@@ -82,6 +82,10 @@ class Measured:
         """A long archive taken in on a graphics card; None before that was measured."""
         return next((row for row in reversed(self._rows("hearing_archive")) if row["device"] == "cuda"), None)
 
+    def long(self) -> Row | None:
+        """The longest memo heard as one; None before that was measured."""
+        return max(self._rows("hearing_long"), key=lambda row: float(row["minutes"]), default=None)
+
     def silent(self, what: str) -> Row:
         """What is flagged and wrong unseen, at the usual care."""
         return self._one("silent", "silent", lambda row: row["what"] == what and row["care"] == "usual")

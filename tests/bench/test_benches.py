@@ -186,7 +186,7 @@ def test_another_figure_makes_the_readme_stale(tmp_path: Path) -> None:
 def test_what_was_not_measured_yet_is_told_once_it_is(tmp_path: Path) -> None:
     for path in RESULTS.glob("*.csv"):
         (tmp_path / path.name).write_bytes(path.read_bytes())
-    for name in ("hearing_speed", "hearing_archive"):
+    for name in ("hearing_speed", "hearing_archive", "hearing_long"):
         (tmp_path / f"{name}.csv").unlink(missing_ok=True)
     readme = README.read_text(encoding="utf-8")
     assert "The whole of `ingest`" not in with_figures(readme, Measured(tmp_path))
@@ -195,7 +195,11 @@ def test_what_was_not_measured_yet_is_told_once_it_is(tmp_path: Path) -> None:
     add_rows("hearing_speed", tuple(speed), [tuple(speed.values())], tmp_path)
     archive = {"device": "cuda", "kept": 500, "sound_s": 4800, "wall_per_s": 0.0213}
     add_rows("hearing_archive", tuple(archive), [tuple(archive.values())], tmp_path)
+    long = {"minutes": 60, "words": 9000, "wer": 0.0712, "longest_lost": 4, "longest_doubled": 2, "most_mb": 1203}
+    add_rows("hearing_long", tuple(long), [tuple(long.values())], tmp_path)
     told = " ".join(with_figures(readme, Measured(tmp_path)).split())
+    assert "60 minutes of speech take 1,203 MB of memory; of 9000 words 7.1 % are wrong" in told
+    assert "never are more than 4 in a row lost or too many" in told
     assert "over a day of 10 memos (8.1 minutes) takes **1.20** times the processor time" in told
     assert "by the clock 0.98 times on 2 cores; 0.18 core seconds a second of sound, plain 0.15." in told
     assert "An archive of 500 memos (80 minutes) on a graphics card: 0.021 seconds a second of sound" in told

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 
+import jiwer
 import numpy as np
 import pytest
 
@@ -15,7 +16,7 @@ from pipeline.hearing.settings import HearingSettings
 from pipeline.ingest import load_reader
 from pipeline.record import Fact, Foot, HorseMatch, Memo, Transcript, Visit
 from pipeline.vocabulary import load_vocabulary
-from tests.bench.hearing import archive
+from tests.bench.hearing import archive, long
 from tests.bench.hearing.conditions import at_ratio, disturb, read_wav, speech_power, write_wav
 from tests.bench.hearing.figures import Figures, WordCounts, mistakes
 from tests.bench.hearing.filling import fill
@@ -154,6 +155,22 @@ def test_an_archive_that_is_not_there_or_cannot_be_made_is_said(
     assert capsys.readouterr().err == (f"There is no archive in {tmp_path}: make it with --make 500 --voices DIR.\n")
     assert archive.main([str(tmp_path), "--make", "1"]) == 1
     assert capsys.readouterr().err.startswith(f"There is no sound for the bench in {tmp_path}: make it with --voices")
+
+
+def test_a_long_memo_is_filled_from_the_first_files_or_says_what_lacks(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    files = [tmp_path / f"{number:04}.ogg" for number in range(3)]
+    monkeypatch.setattr(long, "seconds_of", lambda path: 20.0)
+    assert list(long.fitting(files, 42)) == files[:2]
+    with pytest.raises(ClinchbookError, match=r"^The archive lacks 9 minutes: make it with --make 500 --voices DIR\.$"):
+        list(long.fitting(files, 600))
+
+
+def test_the_longest_run_is_of_words_lost_or_too_many() -> None:
+    words = jiwer.process_words("trim both fronts and both hinds today", "trim today today again")
+    assert long.longest(words, "delete") == 3
+    assert long.longest(jiwer.process_words("no thrush", "no no no thrush"), "insert") == 2
 
 
 def test_the_list_has_the_gold_of_what_is_there(tmp_path: Path) -> None:
