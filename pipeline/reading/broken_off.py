@@ -30,7 +30,9 @@ def mend_broken_off(talk: Talk) -> None:
     opened = 0
     for number, stop in enumerate(stops[:-1]):
         if talk.words[stop] == "." and (
-            _put_right(talk, starting, opened, stop) or _planned_list(talk, starting, opened, stop, stops[number + 1])
+            _put_right(talk, starting, opened, stop)
+            or _planned_list(talk, starting, opened, stop, stops[number + 1])
+            or _answer_behind(talk, starting, opened, stop)
         ):
             talk.words[stop] = ","
         else:
@@ -71,3 +73,16 @@ def _planned_list(talk: Talk, starting: dict[int, list[Mention]], opened: int, s
     claimed = {i for m in (*told, *counted) for i in range(m.start, m.end)}
     rest = {w for i, w in enumerate(behind.words, behind.start) if i not in claimed}
     return bool(told) and rest <= _ITEM_WORDS
+
+
+def _answer_behind(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
+    """ "Testers, left front, mild, right front. No reaction": the foot of a row of answers waits for its own."""
+    start = stop
+    while start > opened and talk.words[start - 1] != ",":
+        start -= 1
+    foot, row = Stretch(talk, starting, start, stop), Stretch(talk, starting, opened, max(opened, start - 1))
+    if not foot.only_feet() or not row.feet() or not row.has(("tester_heads", "pulse_heads")):
+        return False
+    end = next((i for i in range(stop + 1, len(talk.words)) if talk.words[i] in CUTS), len(talk.words))
+    behind = Stretch(talk, starting, stop + 1, end)
+    return behind.opens_with("tester_responses", "pulses") and not behind.has(("feet", "findings"))

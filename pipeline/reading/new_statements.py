@@ -85,7 +85,8 @@ def a_finding(seam: Seam) -> bool:
     behind, near, before = seam.behind, seam.near, seam.before
     behind_it = seam.after.opens_with("feet") and (before.has(("feet",)) or not behind.has(("zones",)))
     denied = near.has(("denials", "doubts")) and not near.has(("feet",))
-    listed = near.has(("findings",)) and (denied or not before.has(("feet",)))
+    timed = any(m.get("times") == "history" and m.end == near.end for m in near.mentions)  # "foundered last year"
+    listed = near.has(("findings",)) and (denied or not (timed or before.has(("feet",))))
     headed = before.headed and before.has(("denials",))
     return _leads_to_a_finding(behind) and (bool(behind.feet()) or behind_it) and not listed and not headed
 
@@ -106,6 +107,8 @@ def another_foot(seam: Seam) -> bool:
         return False
     if near.only_feet():
         return not behind.only_feet() and "present" in behind.roles
+    if behind.only_feet() and seam.after.opens_with("work") and near.has(("nail_lines", "nail_line_heads")):
+        return True  # "good nail line, hinds, trimmed"
     pointed = any(name == "feet" and kind.endswith("in_hand") for name, kind in first_cues(behind))
     if pointed or not (before.has(("feet",)) or near.has(("manners",)) or not near.has(TOLD)):
         return False
@@ -231,8 +234,8 @@ def a_return(seam: Seam) -> bool:
 def a_denial(seam: Seam) -> bool:
     """ "…, no heat in the off fore"; not one more of a denied list, nor what is no longer there."""
     behind, near = seam.behind, seam.near
-    if behind.words[0] != "no" or not behind.has(_FELT):
-        return False
+    if behind.words[0] != "no" or not behind.has(_FELT) or near.only_feet():
+        return False  # "right front, no heat": the foot is its own
     named = {m.get("findings") for m in behind.mentions if m.get("findings")}
     again = any(m.get("findings") in named for m in near.mentions)  # "thrush in May, no thrush now"
     listed = near.has(("denials",)) and not near.has(("feet",)) and near.words[-1] != "there"

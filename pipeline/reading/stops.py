@@ -33,8 +33,17 @@ def soften_stops(talk: Talk) -> None:
         )
         start = stop + 1
         end = stops[number + 1] if number + 1 < len(stops) else len(talk.words)
-        if modified and talk.words[stop] == "." and _only_modifies(talk, starting, start, end):
+        only = _only_modifies(talk, starting, start, end) or _degree_leads(talk, starting, start, end)
+        if modified and talk.words[stop] == "." and only:
             talk.words[stop] = ","
+
+
+def _degree_leads(talk: Talk, starting: dict[int, list[Mention]], start: int, end: int) -> bool:
+    """ "… in the sulcus. Bad, copper sulfate packed in": a degree before the first comma; not "mild, shallow corn"."""
+    comma = next((i for i in range(start, end) if talk.words[i] == ","), end)
+    degree = [m for m in starting.get(start, ()) if m.get("severities") and m.end == comma]
+    told = any(m.is_any(_MODIFIED) for i in range(comma, end) for m in starting.get(i, ()))
+    return comma < end and bool(degree) and not told
 
 
 def _only_modifies(talk: Talk, starting: dict[int, list[Mention]], start: int, end: int) -> bool:

@@ -129,7 +129,8 @@ class Statement:
         self.classes |= stretch.classes
         self.cues |= stretch.cues
         self.headed = self.headed or ":" in stretch.words
-        self.foot_first = stretch.opens_with("feet") if self.foot_first is None else self.foot_first
+        if self.foot_first is None and stretch.has(TOLD | WAITING_HEADS | {"feet"}):
+            self.foot_first = stretch.opens_with("feet")
 
     def has(self, names: Iterable[str]) -> bool:
         """Whether it has a mention of one of the classes."""

@@ -85,6 +85,18 @@ NOT_SEEN = [
     ("Sidebone in the near fore, not seen.", ["LF finding sidebone absent"]),
 ]
 
+ANSWER_BEHIND = [
+    (
+        "Testers, left front, mild at the toe, right front. No reaction, trimmed all round.",
+        ["LF tester mild @toe", "LF+RF+LH+RH work trim", "RF tester none"],
+    ),
+    (
+        "Left hind has thrush in the frog. Bad, copper sulfate packed in.",
+        ["LH finding thrush @frog ~severe", "LH treatment copper_sulfate"],
+    ),
+]
+
+test_answer_behind = reads(ANSWER_BEHIND)
 test_put_right = reads(PUT_RIGHT)
 test_answered = reads(ANSWERED)
 test_planned = reads(PLANNED)

@@ -189,6 +189,11 @@ JOINED = [
     ("Corn and a bruise, both fronts.", ["LF+RF finding bruise", "LF+RF finding corn"]),
     ("Long toe, underrun heels, both fronts.", ["LF+RF finding long_toe", "LF+RF finding underrun_heels"]),
     ("Sizes, fronts two, hinds one.", ["LF+RF shoe_size 2", "LH+RH shoe_size 1"]),
+    (
+        "Testers, left front, mild at the toe, right front, no reaction, trimmed all round.",
+        ["LF tester mild @toe", "LF+RF+LH+RH work trim", "RF tester none"],
+    ),
+    ("Left front, corn, right front, no heat.", ["LF finding corn", "RF finding heat absent"]),
     ("Obel two, was a three.", ["- obel 2", "- obel 3 history"]),
     (
         "She's a four on condition, she was a six in spring.",
