@@ -94,7 +94,10 @@ _ATTACKS = frozenset(
     {"bit", "bites", "kicked", "kicks", "chased", "chases", "hit", "pushed", "trod", "clouted", "cornered", "got"}
 )
 _HIM = (["him"], ["her"])
-_BEHIND_HIM = ([], *([word] for word in (".", ",", ";", "there", "on", "in", "at", "over", "again", "last", "when", "and")))
+_BEHIND_HIM = (
+    [],
+    *([word] for word in (".", ",", ";", "there", "on", "in", "at", "over", "again", "last", "when", "and")),
+)
 _LINKS = frozenset({"is", "was", "'s", ",", "that"})
 _TAIL = frozenset({"on", "for", "of"})
 _HEAD_REACH = 5

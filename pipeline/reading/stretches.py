@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from functools import cached_property
 from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
@@ -41,16 +42,36 @@ class Stretch:
     canonical name; ``opening`` the classes of those that open the stretch.
     """
 
-    __slots__ = ("classes", "cues", "end", "mentions", "opening", "roles", "start", "words")
-
     def __init__(self, talk: Talk, starting: dict[int, list[Mention]], start: int, end: int) -> None:
+        """Hold the words as they stand now; the rest is looked up when a rule asks, which few do."""
         self.start, self.end = start, end
         self.words = talk.words[start:end]
-        self.roles = talk.roles[start:end]
-        self.mentions = [m for i in range(start, end) for m in starting.get(i, ()) if not m.dropped]
-        self.cues = {pair for m in self.mentions for pair in m.readings.items()}
-        self.classes = classes_of(self.mentions)
-        self.opening = classes_of(starting.get(start, ()))
+        self._talk, self._starting = talk, starting
+
+    @cached_property
+    def roles(self) -> list[str | None]:
+        """What each word does in its clause."""
+        return self._talk.roles[self.start : self.end]
+
+    @cached_property
+    def mentions(self) -> list[Mention]:
+        """What starts among its words and was not dropped."""
+        return [m for i in range(self.start, self.end) for m in self._starting.get(i, ()) if not m.dropped]
+
+    @cached_property
+    def cues(self) -> set[tuple[str, str]]:
+        """Every class of its mentions with the canonical name."""
+        return {pair for m in self.mentions for pair in m.readings.items()}
+
+    @cached_property
+    def classes(self) -> set[str]:
+        """The classes of its mentions."""
+        return classes_of(self.mentions)
+
+    @cached_property
+    def opening(self) -> set[str]:
+        """The classes of the mentions that open it."""
+        return classes_of(self._starting.get(self.start, ()))
 
     def has(self, names: Iterable[str]) -> bool:
         """Whether it has a mention of one of the classes."""
