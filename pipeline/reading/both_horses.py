@@ -27,14 +27,17 @@ def told_of_both(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
     if len({span.horse for span in spans}) != _TWO or not talk.says(_BEGINS):
         return {}
     together: dict[int, list[int]] = {}
+    before = 0
     for sentence in talk.sentences():
         start, end = sentence[0].start, sentence[-1].end
+        earlier = [s for s in spans if before <= s.start < start]
+        before = start
         both = list(dict.fromkeys(s.horse for s in spans if s.start < end))
         named = [s for s in spans if start <= s.start < end]
         if len(both) < _TWO:
             continue
         for segment in sentence:
-            words = _of_both(talk, segment) if not named else _closing(talk, segment, named)
+            words = _of_both(talk, segment) if not named else _closing(talk, segment, named, earlier)
             if words is None:
                 continue
             alone = len(words) == segment.end - segment.start
@@ -58,10 +61,14 @@ def _of_both(talk: Talk, segment: Segment) -> range | None:
     return None
 
 
-def _closing(talk: Talk, segment: Segment, named: list[NameSpan]) -> range | None:
-    """ "Tally's fronts are resets, Buck's are new, and both of them in steel": behind a clause of each."""
+def _closing(talk: Talk, segment: Segment, named: list[NameSpan], earlier: list[NameSpan]) -> range | None:
+    """ "Tally's fronts are resets, Buck's are new, and both of them in steel": behind a clause of each.
+
+    The clause of the first may be ``earlier``, since a comma before a name that opens is read as a full stop.
+    """
     form = _BOTH_LED.at(talk.words, segment.start)
     apart = len({s.horse for s in named if s.end <= segment.start}) == _TWO and segment.joined_by("and", ", and")
+    apart = apart or (len({s.horse for s in [*earlier, *named]}) == _TWO and segment.joined_by(", and"))
     if not form or not apart or any(segment.start <= s.start < segment.end for s in named):
         return None
     behind = talk.mention_starting(segment.start + len(form))

@@ -22,7 +22,7 @@ _PERSONS = frozenset({"he", "she", "i", "we", "there"})
 _POINTING = frozenset({"it", "that", "one"})
 _OPINIONS = frozenset({
     "mean", "say", "think", "guess", "reckon", "call", "suppose", "suspect", "believe", "know", "said", "thought",
-    "checked", "looked", "felt", "tried", "dug",
+    "checked", "looked", "felt", "tried", "dug", "told",
 })  # fmt: skip
 _DONE = frozenset({
     "gave", "took", "pulled", "nailed", "dressed", "packed", "used", "pared", "cleaned", "soaked", "opened", "fitted",
@@ -35,7 +35,7 @@ _LEAD = 4  # tokens of a degree and an article before a finding
 _SEE_AGAIN = frozenset({"see", "back", "get", "keep", "due", "next"})
 _WEEKS = frozenset({"weeks", "week", "fortnight"})
 _REACH = 8  # tokens to the weeks
-_A_NUMBER = frozenset({"number", "units", "fillers", "horse_cues"})
+_A_NUMBER = frozenset({"number", "units", "fillers", "horse_cues", "feet"})
 
 
 def an_examination(seam: Seam) -> bool:
@@ -49,6 +49,8 @@ def a_measure(seam: Seam) -> bool:
     if near.classes <= _A_NUMBER and near.has(("number",)) and not behind.has(("number",)):
         return False  # "fifty four degrees, toe angle, left front": the word for the number ahead
     named = {kind for name, kind in first_cues(behind) if name == "measures"}
+    if named & _BODY and any(("measures", score) in near.cues for score in _BODY):
+        return False  # "condition seven, crest a three": scores in turn
     own = bool(behind.feet()) or (after.only_feet() and not seam.before.foot_first)
     if named & _LENGTHS and not own and near.has(("measures",)):
         return False
@@ -113,7 +115,7 @@ def another_foot(seam: Seam) -> bool:
     if pointed or not (before.has(("feet",)) or near.has(("manners",)) or not near.has(TOLD)):
         return False
     if behind.only_feet():
-        return _foot_alone(seam)
+        return (bool(near.feet()) or not near.has(("feet",))) and _foot_alone(seam)  # "in that foot, left hind, …"
     measured = near.has(("measures",)) and any(m.get("measures") in _LENGTHS for m in behind.mentions)
     same = behind.has(("same",)) and near.has(SAID)
     someone = not _PERSONS.isdisjoint(behind.words[1:4]) and behind.has(("vet",))
@@ -182,7 +184,13 @@ def somebody(seam: Seam) -> bool:
     again = any(pair in seam.before.cues for pair in behind.cues if pair[0] in ("findings", "gaits"))
     theirs = near.has(("asides",)) and behind.words[0] != "i"
     story = ("times", "history") in behind.cues and not near.has(SAID)
-    if earlier or story or named or theirs or again or not _OPINIONS.isdisjoint(behind.words[1:4]):
+    into = near.words[-1] == "off" and behind.words[1] in (
+        "goes",
+        "is",
+        "'s",
+        "gets",
+    )  # "bars off, he goes back into …"
+    if earlier or story or named or theirs or again or into or not _OPINIONS.isdisjoint(behind.words[1:4]):
         return False
     return behind.has(SAID | {"tester_heads"}) or bool(behind.feet())
 

