@@ -109,13 +109,12 @@ def test_no_word_is_lost_or_doubled_at_a_seam(tmp_path: Path) -> None:
     recogniser = Recogniser(HearingSettings(), load_vocabulary())
     sounds: list[Samples] = []
     parts: list[list[str]] = []
-    for name in ("New Recording 41.m4a", "New Recording 44.m4a"):
+    for name in ("New Recording 44.m4a", "Recording_0093.3gp"):
         with take_in(DEMO / name) as memo:
             sounds.append(decode(memo, 60).samples)
         parts.append(bare(recogniser.hear(DEMO / name).transcript))
     told = recogniser.hear(write(tmp_path / "both.wav", np.concatenate(sounds))).transcript
     seam = len(parts[0])
     assert len(bare(told)) == seam + len(parts[1])
-    around = zip(bare(told)[seam - 6 : seam + 6], parts[0][-6:] + parts[1][:6], strict=True)
-    assert sum(one != other for one, other in around) <= 1  # "uh" may be "up" beside other sound; none is lost or added
+    assert bare(told)[seam - 6 : seam + 6] == parts[0][-6:] + parts[1][:6]
     assert all(one.start_s <= other.start_s for one, other in pairwise(told.words))
