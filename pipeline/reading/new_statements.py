@@ -250,6 +250,15 @@ def a_denial(seam: Seam) -> bool:
     return not again and not listed
 
 
+def a_finding_answered(seam: Seam) -> bool:
+    """ "…, growth rings, none to speak of": what was looked for, alone before the answer."""
+    behind, near = seam.behind, seam.near
+    alone = behind.opens_with("findings") and any(
+        m.start == behind.start and m.end == behind.end for m in behind.mentions
+    )
+    return alone and seam.after.words[:1] in (["none"], ["nil"]) and not near.has(("denials",))
+
+
 def a_manner(seam: Seam) -> bool:
     """ "…, stood quiet"."""
     return seam.behind.opens_with("manners") and not seam.near.has(("manners",))
@@ -283,6 +292,7 @@ RULES: tuple[Callable[[Seam], bool], ...] = (
     a_return,
     a_denial,
     a_new_shoe,
+    a_finding_answered,
     a_manner,
     the_vet,
     a_dressing,

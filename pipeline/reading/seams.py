@@ -13,6 +13,7 @@ from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _SEAMS = frozenset({",", ";"})
+_A_PLACE = {"zones"}  # "flare, near fore, lateral quarter, growth rings, none": told behind its finding
 
 
 def mark_seams(talk: Talk) -> None:
@@ -45,7 +46,7 @@ class _Seams:
     def _opens(self, before: Statement, near: Stretch, index: int) -> bool:
         """Whether what stands behind the comma opens a statement, and the one before is complete."""
         clause = near.clause()
-        complete = near.has(TOLD) or clause or near.only_feet()
+        complete = near.has(TOLD) or clause or near.only_feet() or near.classes == _A_PLACE
         if not complete or not (before.has(TOLD) or clause) or near.conditional():
             return False
         if before.of_several() or (not before.has(TOLD) and before.has(WAITING_HEADS)):

@@ -20,6 +20,14 @@ STATEMENTS = [
     ),
     (["Mesh pads on the fronts", "testers mild on the left front"], ["LF tester mild", "LF+RF pad mesh"]),
     (
+        ["Flare on the near fore, lateral quarter", "growth rings, none to speak of, none on any of the feet"],
+        ["LF finding flare @lateral_quarter", "LF+RF+LH+RH finding growth_rings absent"],
+    ),
+    (
+        ["Corn in the off fore, medial heel", "thrush, none on any of the feet"],
+        ["LF+RF+LH+RH finding thrush absent", "RF finding corn @medial_heel"],
+    ),
+    (
         ["Reset the fronts, size two", "pulse raised in the left hind"],
         ["LF+RF shoe_size 2", "LF+RF work reset", "LH pulse raised"],
     ),
