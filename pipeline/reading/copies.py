@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from pipeline.reading.as_the_other import copy_shoeing
-from pipeline.reading.copying import Copied, content_of, copy_draft, told_before
+from pipeline.reading.copying import Copied, content_of, copy_draft, only_done, tells_of_work, told_before
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
 from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_heading, is_none
 from pipeline.reading.number_context import ANGLES, LENGTHS
@@ -74,6 +74,8 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
         return _copy_graded(talk, segment, feet)
     if _ditto(talk, segment):
         return _copy_same(talk, segment, feet)
+    if segment.having("same", "too") and tells_of_work(talk, segment):
+        return []
     if segment.having("same", "too") or (_just_a_foot(talk, segment, found[0]) and not _told_next(talk, segment)):
         return _copy_last(talk, segment, feet, groups)
     return []
@@ -294,14 +296,19 @@ def _meant(talk: Talk, segment: Segment, earlier: list[Draft]) -> Draft | None:
 
 def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[FootGroup]]) -> list[Copied]:
     earlier = [d for d in told_before(talk, segment) if d.slot not in HORSE_SLOTS]
+    done = segment.having("same", "too") and only_done(talk, segment)
+    earlier = [d for d in earlier if d.slot not in _FOUND] if done else earlier
     if not earlier:
         return []
     last = _meant(talk, segment, earlier) or earlier[-1]
     if not groups.get(last.segment.index) and not segment.having("same", "too"):
         return []
+    shod = done and last.slot in SETUP_SLOTS
+    near = earlier if shod else last.segment.drafts
     source = [
         d
-        for d in last.segment.drafts
+        for d in near
         if d.feet == last.feet and not d.dropped and (d.slot in _FOUND) == (last.slot in _FOUND)
+        if not shod or (d.segment.sentence == last.segment.sentence and d.slot in SETUP_SLOTS)
     ]
     return [c for draft in source for c in copy_draft(segment, draft, feet, "also on another foot")]

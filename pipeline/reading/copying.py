@@ -3,9 +3,19 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
+
+
+_DONE = frozenset({"did", "do", "done", "doing", "put", "gave", "treated", "packed"})
+_WORKED = frozenset(
+    {"pared", "cleaned", "felt", "looked", "look", "looking", "check", "checked", "trimmed", "shod", "shoe", "nail"}
+    | {"nailed", "reset", "open", "opened", "tested", "squeezed", "hosed", "picked", "rasped", "dressed", "tried"}
+)
+_UNDONE = frozenset({"nearly", "almost", "meant", "wanted", "want", "wants", "asked", "intended", "hoped", "planned"})
+_WOULD = frozenset({"would", "'d", "could", "should"})
 
 
 @dataclass
@@ -51,3 +61,16 @@ def copy_draft(segment: Segment, draft: Draft, feet: Feet, rule: str) -> list[Co
     )
     segment.drafts.append(made)
     return [Copied(made, draft)]
+
+
+def only_done(talk: Talk, segment: Segment) -> bool:
+    """ "I did the off fore too": what was done before, not what was found."""
+    return bool(_DONE & set(talk.words[segment.start : segment.end]))
+
+
+def tells_of_work(talk: Talk, segment: Segment) -> bool:
+    """ "I nearly shod the hinds too", "cleaned the right hind out as well": work of its own, or none; nothing again."""
+    words = talk.words[segment.start : segment.end]
+    undone = any(pair[0] in _WOULD and pair[1] == "have" for pair in pairwise(words))
+    going = "going" in words and "to" in words[words.index("going") :]
+    return undone or going or bool((_UNDONE | _WORKED) & set(words))

@@ -44,6 +44,14 @@ _YES = (
     ["she", "does"],
     ["yes", "there", "is"],
     ["aye", "there", "is"],
+    ["there", "it", "was"],
+    ["there", "it", "is"],
+    ["there", "they", "were"],
+    ["and", "there", "it", "was"],
+    ["sure", "enough"],
+    ["found", "it"],
+    ["got", "it"],
+    ["i", "was", "right"],
 )
 
 
@@ -64,7 +72,7 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                     draft.drop(SOUGHT)
             for cue in segment.having("doubts", "sought") if sought else ():
                 for draft in reached(talk, sentence, position, cue):
-                    if draft.slot == "finding":
+                    if draft.slot == "finding" and not _affirmed(talk, draft, groups):
                         draft.drop(SOUGHT)
 
 

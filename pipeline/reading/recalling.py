@@ -126,7 +126,7 @@ def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list
     cues = segment.having("times", "history")
     if not cues:
         return _when_it_was(talk, segment) or _before_at_end(talk, segment)
-    told = [m for m in cues if not _season_ahead(talk, sentence, m) and not _still_to_come(talk, segment, m)]
+    told = [m for m in cues if not _season_ahead(talk, sentence, segment, m) and not _still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not _before_then(talk, segment, m)]
     told = [
         m
@@ -197,12 +197,21 @@ _LEFT = frozenset(
 )
 _SOME = ("some", "one")
 _WHEN = frozenset({"when"})
-_TIMES = frozenset(
+_IN_A_SEASON = frozenset({"in", "over", "at", "early", "late", "during", "around", "round"})
+_GONE_BY = frozenset({"last", "before", "back", "ago", "gone"})
+_CALENDAR = frozenset(
     {"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november"}
-    | {"december", "spring", "summer", "autumn", "fall", "winter", "christmas", "easter", "thanksgiving", "monday"}
+    | {"december", "spring", "summer", "autumn", "fall", "winter", "christmas", "easter", "thanksgiving"}
+)
+_TIMES = _CALENDAR | frozenset(
+    {"monday"}
     | {"tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month", "week"}
     | {"year", "season", "cycle", "day", "ago"}
 )
+_NO_TIME_TO_STAND = frozenset(
+    {"had been", "he'd been", "she'd been", "he was in", "she was in", "been wearing", "before i came", "wore"}
+    | {"he 'd been", "she 'd been", "had him in", "had her in", "i had him in", "i had her in", "before this"}
+)  # "he'd been sedated when I got there" is of today
 _AGAINST_TODAY = frozenset({"obel", "lameness", "body_condition", "cresty_neck", "wedge", "shoe_size"}) | {
     *ANGLES,
     *LENGTHS,
@@ -237,11 +246,17 @@ def _recall_recent(segment: Segment, later: list[Segment]) -> None:
                 recall_one(draft)
 
 
-def _season_ahead(talk: Talk, sentence: list[Segment], cue: Mention) -> bool:
-    """ "We'll try bars in the spring": a season behind a plan is to come."""
+def _season_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Mention) -> bool:
+    """ "We'll try bars in the spring", "early in July he goes barefoot": a season beside a plan is to come."""
+    words = talk.words[cue.start : cue.end]
+    if words[0] not in _IN_A_SEASON or _GONE_BY & set(words):
+        return False
     planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))
     planned = planned or bool({"can", "could"} & set(talk.words[sentence[0].start : cue.start]))
-    return planned and talk.words[cue.start] in ("in", "over")
+    if words[-1] in _CALENDAR:
+        planned = planned or (bool(segment.having("plans", "before")) and not segment.past)
+        planned = planned or (any(d.slot == "next_visit_weeks" for d in segment.drafts) and not segment.past)
+    return planned and (words[0] in ("in", "over") or words[-1] in _CALENDAR)
 
 
 def _still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
@@ -324,9 +339,22 @@ def _recall_back(sentence: list[Segment], position: int) -> None:
 
 
 def _stood_then(talk: Talk, draft: Draft, cues: list[Mention]) -> None:
-    """ "He was fidgety last time": right behind it, that is when he stood so."""
-    if draft.slot == "manner" and any(talk.words[c.start] == "last" and c.start == draft.end for c in cues):
+    """ "Fidgety last time", "at his old yard he was dangerous", "bad for the last man": a time in the same clause."""
+    if draft.slot != "manner":
+        return
+    told = [c for c in cues if " ".join(talk.words[c.start : c.end]) not in _NO_TIME_TO_STAND]
+    beside = any(draft.end <= c.start and {"him", "her", "for"} >= set(talk.words[draft.end : c.start]) for c in told)
+    inside = [c for c in told if not _another_between(draft, c)]
+    clause = draft.segment.start, draft.end
+    was = bool(talk.plays("past", *clause)) and not talk.plays("present", *clause)
+    if beside or (inside and (was or any(c.end <= draft.start for c in inside))):
         draft.status = Status.HISTORY
+
+
+def _another_between(draft: Draft, cue: Mention) -> bool:
+    """Whether a fact of another kind stands between how he stood and the time."""
+    first, last = min(draft.end, cue.end), max(draft.start, cue.start)
+    return any(d.slot != "manner" and first <= d.start < last for d in draft.segment.drafts)
 
 
 def recall_one(draft: Draft) -> None:

@@ -161,7 +161,7 @@ def _thought_then_denied(drafts: list[Draft]) -> None:
         if draft.slot == "finding" and draft.status is Status.SUSPECTED:
             answers = [o for o in drafts if (o.slot, o.value) == (draft.slot, draft.value) and o.start > draft.start]
             answers = [o for o in answers if o.segment.sentence - draft.segment.sentence <= _ANSWERED_WITHIN]
-            if any(o.status is Status.ABSENT and (not draft.feet or draft.feet == o.feet) for o in answers):
+            if any(o.status is Status.ABSENT and set(draft.feet or ()) <= set(o.feet or ()) for o in answers):
                 draft.drop("denied in the end")
 
 
@@ -169,14 +169,11 @@ def _confirmed_in_the_end(drafts: list[Draft]) -> None:
     """ "Might be an abscess, I said, and then the pus came, so it's an abscess": the doubt goes with its answer."""
     for draft in [d for d in drafts if d.slot == "finding" and d.status is Status.SUSPECTED]:
         near = [d for d in drafts if 0 <= d.segment.sentence - draft.segment.sentence <= 1 and d.start > draft.start]
-        sure = [d for d in near if (d.slot, d.value, d.feet, d.status) == (*_what(draft), Status.PRESENT)]
+        alike = [d for d in near if d.feet == draft.feet or draft.foot_carried or not draft.feet]
+        sure = [d for d in alike if (d.slot, d.value, d.status) == (draft.slot, draft.value, Status.PRESENT)]
         if sure and None in (draft.zone, sure[0].zone):
             sure[0].zone = sure[0].zone or draft.zone
             draft.drop("confirmed in the end")
-
-
-def _what(draft: Draft) -> tuple[object, object, object]:
-    return draft.slot, draft.value, draft.feet
 
 
 def _denied_in_the_end(drafts: list[Draft]) -> None:
