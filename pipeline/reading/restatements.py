@@ -7,6 +7,7 @@ import itertools
 from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
+from pipeline.reading.slips import drop_slips
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
@@ -85,6 +86,7 @@ _OF_ITS_OWN = (*CLASS_SLOTS, "feet", "zones", "horse")
 
 def restate(talk: Talk) -> None:
     """Exchange, on the mentions, what was begun anew, said wrongly before, or only denied."""
+    drop_slips(talk)
     _soles_again(talk)
     _restart(talk)
     _one_or_other(talk)

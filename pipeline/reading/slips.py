@@ -1,0 +1,74 @@
+"""A slip of the tongue that is owned up to: "egg bars, I keep saying bar shoes, egg bars" puts on no bar shoes."""
+
+from __future__ import annotations
+
+from pipeline.reading.exchanges import kind_of, said_again, swap
+from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+
+_SLIPS = Sayings(
+    *(f"keep {on}{verb}" for on in ("", "on ") for verb in ("saying", "calling", "writing", "thinking")),
+    *(f"kept {verb}" for verb in ("saying", "calling", "writing")),
+    *(f"always {verb}" for verb in ("say", "call", "saying", "calling")),
+    *(f"{nearly} said" for nearly in ("nearly", "almost", "about", "near")),
+    "about to say", "was going to say", "was gonna say", "keep wanting to say", "why i said", "why did i say",
+    "why do i say", "do n't know where i got", "heard myself say",
+)  # fmt: skip
+_LIGHT = frozenset({"a", "an", "the", "them", "it", "'em", "those", "that", "size", ",", "one", "ones"})
+_BEFORE = 30  # tokens that may lie between what was said and the slip that is owned up to
+
+
+def drop_slips(talk: Talk) -> None:
+    """Take out, on the mentions, what is only named as a slip, and the right word where it is said over."""
+    for at, words in _SLIPS.within(talk.words, 0, len(talk.words)):
+        slip = _named(talk, at + len(words))
+        kind = kind_of(slip) if slip is not None else None
+        if slip is not None and slip.get("denials") and talk.words[at : at + 2] == ["was", "going"]:
+            _not_so_after_all(talk, slip)
+        if slip is None or kind is None or _asked_before(talk, at):
+            continue
+        olds = [m for m in talk.mentions if at - _BEFORE <= m.start and m.end <= at and not m.dropped]
+        olds = [m for m in olds if kind_of(m) == kind and _near(talk, m, at)]
+        right = next((m for m in reversed(olds) if not said_again(m, slip, kind)), None)
+        if right is None:
+            continue
+        slip.dropped = True
+        _not_planned(talk, at)
+        again = _named(talk, slip.end)
+        if again is not None and kind_of(again) == kind and said_again(right, again, kind):
+            again.dropped = True
+        wrong = [m for m in olds if m.end <= right.start and said_again(m, slip, kind)]
+        if wrong and talk.words[wrong[-1].end : right.start] == [","]:
+            swap(talk, wrong[-1], right, kind)
+
+
+def _named(talk: Talk, at: int) -> Mention | None:
+    """The mention behind the token, over nothing but little words."""
+    while at < len(talk.words) and talk.words[at] in _LIGHT and talk.mention_starting(at) is None:
+        at += 1
+    return talk.mention_starting(at)
+
+
+def _near(talk: Talk, said: Mention, at: int) -> bool:
+    """Whether what was said is in the sentence of the slip or in the one before."""
+    return sum(word in SENTENCE_ENDS for word in talk.words[said.end : at]) <= 1
+
+
+def _asked_before(talk: Talk, at: int) -> bool:
+    """ "They keep saying bar shoes": others' words are no slip of the speaker's."""
+    return bool({"he", "she", "they", "owner", "vet", "people"} & set(talk.words[max(0, at - 3) : at]))
+
+
+def _not_planned(talk: Talk, at: int) -> None:
+    """ "I will keep saying leather" plans nothing."""
+    for mention in [m for m in talk.mentions if at - 2 <= m.start <= at]:
+        mention.readings.pop("plans", None)
+
+
+def _not_so_after_all(talk: Talk, denial: Mention) -> None:
+    """ "I was going to say no thrush, but there's a touch": denied nearly."""
+    end = next((i for i in range(denial.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    if "but" in talk.words[denial.end : end]:
+        denial.readings.pop("denials")
