@@ -1,0 +1,155 @@
+"""How a horse stood and went once, doubts that were answered, slips owned up to, and work that repeats no finding.
+
+The forms are common practice of the trade's speech, no source.
+"""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+test_how_he_stood_then = reads(
+    [
+        (
+            "He was dangerous at the last place, so I had him sedated.",
+            ["- manner dangerous history", "- manner sedated"],
+        ),
+        ("At his old yard he was dangerous, he's quiet with me.", ["- manner dangerous history", "- manner quiet"]),
+        ("Last time he was fidgety, stood well today.", ["- manner fidgety history", "- manner quiet"]),
+        ("She was fidgety in March, quiet this time.", ["- manner fidgety history", "- manner quiet"]),
+        ("He was dangerous before they got him.", ["- manner dangerous history"]),
+        ("They had to sedate him at the last place.", ["- manner sedated history"]),
+        ("They sedated him at the last place.", ["- manner sedated history"]),
+        ("He'd been sedated for the last man.", ["- manner sedated history"]),
+        ("I had him sedated last time.", ["- manner sedated history"]),
+        ("Fidgety the last day, quiet this time.", ["- manner fidgety history", "- manner quiet"]),
+        # of today
+        ("He's dangerous, the last farrier wouldn't do him.", ["- manner dangerous"]),
+        ("He was fidgety, same as last time.", ["- manner fidgety"]),
+        ("She was sedated before I came.", ["- manner sedated"]),
+        ("He'd been sedated when I got there.", ["- manner sedated"]),
+        (
+            "He stood quiet and he had thrush in the left hind last month.",
+            ["- manner quiet", "LH finding thrush history"],
+        ),
+    ]
+)
+
+test_when_it_was = reads(
+    [
+        ("He was three out of five lame last July, nothing since.", ["- lameness 3 history"]),
+        ("She was lame in early July.", ["- gait lame history"]),
+        ("Had an abscess in the left front in mid June.", ["LF finding abscess history"]),
+        ("Laminitis the July before last.", ["- finding laminitis history"]),
+        ("Lame on the left hind over Christmas, sound now.", ["- gait sound", "LH gait lame history"]),
+        ("He was lame the week before last, sound today.", ["- gait lame history", "- gait sound"]),
+        ("An abscess in the right hind during February.", ["RH finding abscess history"]),
+        ("Two out of five lame last July, one out of five today.", ["- lameness 1", "- lameness 2 history"]),
+        ("He was two out of five lame when I last came, he's sound.", ["- gait sound", "- lameness 2 history"]),
+        # to come
+        ("We'll try bar shoes in front at the end of June.", ["LF+RF shoe_type bar planned"]),
+        ("At the end of June we'll try bar shoes in front.", ["LF+RF shoe_type bar planned"]),
+        ("In June we'll try bar shoes in front.", ["LF+RF shoe_type bar planned"]),
+        ("If he's not sound by the end of July they ring the vet.", ["- vet referral planned"]),
+    ]
+)
+
+test_doubts_that_were_answered = reads(
+    [
+        (
+            "Bruise in the off fore sole. I was thinking abscess but there's no abscess in either fore.",
+            ["LF+RF finding abscess absent", "RF finding bruise @sole"],
+        ),
+        ("I was expecting thrush but there's no thrush in the hinds.", ["LH+RH finding thrush absent"]),
+        ("I thought I'd find thrush in the hinds but there's none.", ["LH+RH finding thrush absent"]),
+        (
+            "Corn in the near fore. I had my doubts about a bruise, but no bruise in either fore.",
+            ["LF finding corn", "LF+RF finding bruise absent"],
+        ),
+        ("Off fore. I wondered about a keratoma, no keratoma in either.", ["LF+RF finding keratoma absent"]),
+        (
+            "Bruise in the left front. I was thinking abscess, and there's an abscess in both fronts.",
+            ["LF finding bruise", "LF+RF finding abscess"],
+        ),
+        ("I figured on thrush in the hinds and sure enough, both of them.", ["LH+RH finding thrush"]),
+        ("Checked for thrush in the left hind, found it, mild.", ["LH finding thrush ~mild"]),
+        # still in doubt
+        (
+            "Might be an abscess in the left front, no abscess in the hinds.",
+            ["LF finding abscess suspected", "LH+RH finding abscess absent"],
+        ),
+        (
+            "Possible corn in the near fore, no corn in the off fore.",
+            ["LF finding corn suspected", "RF finding corn absent"],
+        ),
+        ("I wondered about a corn in the near fore.", ["LF finding corn suspected"]),
+    ]
+)
+
+test_slips = reads(
+    [
+        (
+            "New shoes on both fronts, bar shoes, no, egg bars, I keep saying bar shoes, egg bars, size three.",
+            ["LF+RF shoe_size 3", "LF+RF shoe_type egg_bar", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes in front, rim shoes, I keep calling them wide webs, rim shoes, size two.",
+            ["LF+RF shoe_size 2", "LF+RF shoe_type rim", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes in front, straight bars. I nearly said egg bars. Straight bars.",
+            ["LF+RF shoe_type straight_bar", "LF+RF work new_shoe"],
+        ),
+        (
+            "Reset both fronts, size three, no, four, I always say three, four.",
+            ["LF+RF shoe_size 4", "LF+RF work reset"],
+        ),
+        ("Reset in front with six nails, no, seven, always say six, seven.", ["LF+RF nails 7", "LF+RF work reset"]),
+        ("Thrush in the left hind, no, right hind, I keep saying left hind, right hind.", ["RH finding thrush"]),
+        ("Corn at the medial heel of the left front, I nearly said lateral.", ["LF finding corn @medial_heel"]),
+        ("Side clips in front, I always say quarter clips, side clips.", ["LF+RF clips side"]),
+        ("Iodine in the left hind, I keep calling it copper sulfate, iodine.", ["LH treatment iodine"]),
+        ("Six weeks, I nearly said eight.", ["- next_visit_weeks 6 planned"]),
+        ("I was going to say no thrush in the left hind but there's a touch.", ["LH finding thrush ~mild"]),
+        # no slips
+        ("I keep saying he's underrun in both fores and nobody listens.", ["LF+RF finding underrun_heels"]),
+        (
+            "Reset in front, seven nails each, I always say seven nails for a big horse.",
+            ["LF+RF nails 7", "LF+RF work reset"],
+        ),
+    ]
+)
+
+test_work_that_repeats_no_finding = reads(
+    [
+        (
+            "Close nail in the off fore, on the inside. Nearly shod the hinds too but they got a trim.",
+            ["LH+RH work trim", "RF finding close_nail @medial"],
+        ),
+        (
+            "Corn in the left front. I meant to do the hinds too, but just trimmed them.",
+            ["LF finding corn", "LH+RH work trim"],
+        ),
+        (
+            "Abscess in the off fore. She wanted the hinds shod as well but I trimmed them.",
+            ["LH+RH work trim", "RF finding abscess"],
+        ),
+        ("Corn in the left front. I'd have shod the hinds as well.", ["LF finding corn"]),
+        ("Crack at the toe of the left front. Should have done the hinds too.", ["LF finding crack @toe"]),
+        ("Corn in the left front. I wanted to look at the hinds too.", ["LF finding corn"]),
+        ("Heat in the left front. Felt the right front too, cool.", ["LF finding heat"]),
+        ("Reset both fronts. I nearly did the hinds too.", ["LF+RF work reset"]),
+        (
+            "Thrush in the left hind, iodine in it. Put some on the right hind as well.",
+            ["LH finding thrush", "LH+RH treatment iodine"],
+        ),
+        (
+            "Left front reset, six nails, size one. Had to do the right front as well.",
+            ["LF+RF nails 6", "LF+RF shoe_size 1", "LF+RF work reset"],
+        ),
+        # said of another foot too
+        ("Thrush in the left hind. The right hind too.", ["LH+RH finding thrush"]),
+        ("Crack in the left front. I found one in the right front too.", ["LF+RF finding crack"]),
+        ("Crack in the left front. Right front has it too.", ["LF+RF finding crack"]),
+        ("Trimmed the fronts. Did the hinds too.", ["LF+RF+LH+RH work trim"]),
+    ]
+)
