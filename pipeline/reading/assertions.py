@@ -25,6 +25,7 @@ from pipeline.reading.refused import drop_refused
 from pipeline.reading.said_again import drop_spoken_again
 from pipeline.reading.set_against import set_against
 from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.tried_on import drop_not_used
 from pipeline.reading.was_there import hear_remarks, let_go
 from pipeline.reading.wishes import drop_wished
 
@@ -53,6 +54,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         changed_over(talk, sentence)
         no_longer(talk, sentence, groups)
         drop_never_done(talk, sentence)
+        drop_not_used(talk, sentence, sentences[number + 1] if number + 1 < len(sentences) else [])
         set_against(talk, sentence)
         set_aside(talk, sentence)
     drop_wished(talk)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
+from itertools import pairwise
 
 from pipeline.reading.as_the_other import copy_shoeing
 from pipeline.reading.copying import Copied, content_of, copy_draft, only_done, tells_of_work, told_before
@@ -27,6 +28,7 @@ _SAME_AGAIN = frozenset(
 _COMMON = frozenset(
     {"heel", "heels", "toe", "toes", "sole", "soles", "wall", "walls", "white", "the", "a", "his", "her"}
 )
+_THOUGHT = frozenset({"thought", "wondered", "tempted", "nearly", "almost", "meant", "checked", "looked", "look"})
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
@@ -74,11 +76,20 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
         return _copy_graded(talk, segment, feet)
     if _ditto(talk, segment):
         return _copy_same(talk, segment, feet)
-    if segment.having("same", "too") and tells_of_work(talk, segment):
+    if _only_meant(talk, segment) or (segment.having("same", "too") and tells_of_work(talk, segment)):
         return []
     if segment.having("same", "too") or (_just_a_foot(talk, segment, found[0]) and not _told_next(talk, segment)):
         return _copy_last(talk, segment, feet, groups)
     return []
+
+
+def _only_meant(talk: Talk, segment: Segment) -> bool:
+    """ "Right hind I thought about pulling too", "checked the off fore as well": nothing was done or found there."""
+    words = talk.words[segment.start : segment.end]
+    thought = not _THOUGHT.isdisjoint(words) or any(
+        pair in (("would", "have"), ("'d", "have")) for pair in pairwise(words)
+    )
+    return thought or bool(segment.having("plans", "unmet") or segment.having("plans", "given_up"))
 
 
 def _own_severity(talk: Talk, draft: Draft, groups: dict[int, list[FootGroup]]) -> None:

@@ -6,6 +6,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.missing_shoes import part_missing
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.settling_work import LEFT_BARE
+from pipeline.reading.some_of_it import AMOUNTS, SOME, some_of_it
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import Status
@@ -202,12 +203,13 @@ def draft_white_line(talk: Talk) -> None:
 def draft_pronouns(talk: Talk) -> None:
     """ "There's one in the off fore now": "one" is the finding spoken of last."""
     last: Draft | None = None
-    for segment in talk.segments if talk.having("same", "one") else ():
-        for mention in segment.having("same", "one"):
+    for segment in talk.segments if talk.having("same", "one") or talk.says(AMOUNTS) else ():
+        for mention in [*segment.having("same", "one"), *some_of_it(talk, segment)]:
             free = last is not None and last.segment.horse == segment.horse and not segment.having("findings")
             if free and last is not None and _foot_near(talk, segment, mention):
                 draft = add_draft(segment, "finding", str(last.value), mention)
-                draft.note("one: the finding before")
+                some = mention.readings["same"] == SOME
+                draft.note(SOME if some else "one: the finding before")
                 if talk.words[mention.start] in _DOUBTED:
                     draft.status = Status.SUSPECTED
         findings = [d for d in segment.drafts if d.slot == "finding"]
@@ -217,7 +219,8 @@ def draft_pronouns(talk: Talk) -> None:
 def _foot_near(talk: Talk, segment: Segment, mention: Mention) -> bool:
     """Whether a foot stands beside the pronoun, or alone in the segment before it."""
     before = talk.segments[segment.index - 1] if segment.index else None
-    alone = before is not None and before.sentence == segment.sentence and not before.drafts
+    near = before is not None and segment.sentence - before.sentence <= (mention.readings.get("same") == SOME)
+    alone = near and before is not None and not before.drafts
     here = any(m.get("feet") for m in segment.mentions)
     return here or (alone and before is not None and bool(before.having("feet")))
 

@@ -9,6 +9,10 @@ from pipeline.reading.talk import Draft, Segment, Talk
 _NEARLY = Sayings(
     "nearly",
     "almost",
+    "i about",
+    "i just about",
+    "i all but",
+    "we about",
     "came near",
     "came close to",
     "came within an inch of",
@@ -16,6 +20,8 @@ _NEARLY = Sayings(
     "very close to",
     "half a mind to",
     "a good mind to",
+    "'d a mind to",
+    "had a mind to",
     "in two minds about",
     "two minds whether to",
     "on the point of",
@@ -49,7 +55,23 @@ _DONE = frozenset(
         "preferred",
     }
     | {"switched", "swapped", "changed", "bandaged", "wrapped", "painted", "resected", "cut", "drilled", "clipped"}
-    | {"studded", "left", "lost", "cast", "threw", "quicked", "pricked", "stuck", "tried", "added", "set", "made"}
+    | {
+        "studded",
+        "left",
+        "lost",
+        "cast",
+        "threw",
+        "quicked",
+        "pricked",
+        "stuck",
+        "tried",
+        "added",
+        "set",
+        "made",
+        "drew",
+        "drawn",
+        "had",
+    }
 )
 _DOING = frozenset(
     {"pull", "pulling", "take", "taking", "put", "putting", "reset", "resetting", "trim", "trimming", "leave"}
@@ -80,7 +102,7 @@ def _nearly(talk: Talk, at: int) -> int:
     if not form:
         return 0
     verb = at + len(form)
-    doing = len(form) > 1
+    doing = len(form) > 1 and form[0] not in ("i", "we")
     return verb if verb < len(talk.words) and talk.words[verb] in (_DOING if doing else _DONE) else 0
 
 

@@ -125,9 +125,10 @@ def another_foot(seam: Seam) -> bool:
 def _foot_alone(seam: Seam) -> bool:
     """ "Left front, toe angle 52, right front, toe angle 51": feet stand before what is told of them."""
     after = seam.after
-    told = after.has(TOLD | _HEADS | {"measures", "same"}) and not after.feet()
+    there = after.words[:1] == ["there"]  # "left hind, there's some in the frog"
+    told = (there or after.has(TOLD | _HEADS | {"measures", "same"})) and not after.feet()
     answered = after.opens_with("zones", "severities", "pulses", "tester_responses", "feet", "number", "fillers")
-    return told and not answered and (seam.near.has(("feet",)) or bool(seam.before.foot_first))
+    return told and not answered and (there or seam.near.has(("feet",)) or bool(seam.before.foot_first))
 
 
 def work_done(seam: Seam) -> bool:

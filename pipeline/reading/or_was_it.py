@@ -9,9 +9,12 @@ from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _ASKED = Sayings("or was it", "or is it", "or did i say", "was it", "or were they", "or was that")
-_ANSWERED = Sayings("it was", "it is", "it 's", "no it was", "that was", "that 's it", "they were", "yes")
+_ANSWERED = Sayings(
+    "it was", "it is", "it 's", "no it was", "that was", "that 's it", "they were", "yes it was", "yes", "yeah", "aye"
+)
 _THE = frozenset({"the", "a", "an", "his", "her", "in", "on", "at", "no", "nah", "yes", "aye", "yeah", "well"})
 _KINDS = ("zones", "severities", "feet", "findings", "pads", "shoe_types", "packings", "treatments", "clips")
+_CLOSED: tuple[list[str], ...] = ([","], ["."], ["and"], [])
 _PLACED = 3  # tokens between two words of one answer
 
 
@@ -30,13 +33,17 @@ def answer_own_question(talk: Talk) -> None:
             if said and talk.words[asked.end : asked.end + 1] in ([","], ["?"])
             else None
         )
+        if answer is None and said and talk.words[start + len(said) : start + len(said) + 1] in _CLOSED:
+            answer = asked  # "he'd cast the off hind and, wait now, was it the off, it was"
         kind = next((k for k in _KINDS if asked.get(k) and answer is not None and answer.get(k)), None)
         before = [m for m in talk.mentions if kind and m.end < at and m.get(kind) and not m.dropped]
         if answer is None or kind is None or not before or SENTENCE_ENDS & set(talk.words[before[-1].end : at]):
             continue
         asked.dropped = True
+        for cue in [m for m in talk.having("taking_back") if before[-1].end <= m.start < at and answer is asked]:
+            cue.dropped = True
         if kind == "feet":
-            name = answer.readings["feet"]
+            name = str(answer.readings["feet"])
             end = before[-1].readings["feet"][-1]
             before[-1].readings["feet"] = name[-1] + end if name.startswith("bare_") else name
             answer.dropped = True

@@ -67,6 +67,7 @@ from pipeline.reading.stops import soften_stops
 from pipeline.reading.strikes import carry_out
 from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.the_other import mark_the_other
 from pipeline.reading.three_feet import mark_three_of_four
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
@@ -188,6 +189,7 @@ def _mark_feet(talk: Talk) -> None:
     """Feet that are told by more than their name: sides alone, counted feet, all but one."""
     leave_out_places(talk)
     mark_short_feet(talk)
+    mark_the_other(talk)
     mark_bare_sides(talk)
     pair_behind(talk)
     name_one_of_a_pair(talk)

@@ -10,8 +10,14 @@ _WANTING = frozenset({"wanted", "wants", "asked", "asking", "after", "fancied", 
 _REFUSED = Sayings(
     "said no", "say no", "told her no", "told him no", "told them no", "i refused", "we refused", "not happening",
     "no chance", "not a chance", "i would n't", "i wo n't", "i 'm not doing", "i was n't having", "not on my watch",
-    "talked her out", "talked him out", "talked them out", "turned her down", "turned him down", "turned them down",
+    "talked her round", "talked him round", "talked them round", "talked her out", "talked him out",
+    "talked them out", "turned her down", "turned him down", "turned them down",
     "not going to happen", "told her to forget", "told him to forget", "told them to forget", "i 'd not",
+)  # fmt: skip
+_STAYED = Sayings(
+    "stayed with", "stayed in", "stuck with", "stuck to", "kept to", "kept him in", "kept her in", "kept them in",
+    "kept him on", "kept her on", "left him in", "left her in", "left them in", "staying with", "staying in",
+    "sticking with", "sticking to", "held out for", "stood by", "we kept the", "i kept the", "stayed on",
 )  # fmt: skip
 
 
@@ -21,11 +27,15 @@ def drop_refused(talk: Talk) -> None:
         return
     for segment in talk.segments:
         at = next((i for i in range(segment.start, segment.end) if _REFUSED.at(talk.words, i)), None)
+        stayed = next((i for i, _ in _STAYED.within(talk.words, segment.start, segment.end)), None)
+        stood = {(d.slot, d.value) for d in segment.drafts if stayed is not None and d.start > stayed}
+        at = stayed if at is None and stood else at
         if at is None or {"if", "unless", "or"} & set(talk.words[segment.start : at]):
             continue
         for wanted in _wanted_before(talk, segment, at):
             for draft in wanted.drafts:
-                if draft.slot in PLANNABLE - ALWAYS_PLANNED - {"manner"} and draft.start < at:
+                instead = not stood or any(s == draft.slot and v != draft.value for s, v in stood)
+                if draft.slot in PLANNABLE - ALWAYS_PLANNED - {"manner"} and draft.start < at and instead:
                     draft.drop("wanted, and refused")
 
 

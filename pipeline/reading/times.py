@@ -22,6 +22,9 @@ _OTHER_TIMES = frozenset({
 })  # fmt: skip
 _TURNING = frozenset({"actually", "no", ",", "sorry", "wait", "well", "and", "but", "hang", "hold", "on"})
 _SCORED = ("body_condition", "cresty_neck", "obel")
+_WORN = frozenset(
+    {"there", "there's", "only", "have", "has", "had", "still", "just", "got", "'ve", "was", "were", "he"}
+)
 _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
 _SETTLED = frozenset({"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book"})
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
@@ -146,6 +149,8 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True
     if "let" in led and led & {"they", "had", "owners"} and not led & {"'ll", "will", "can", "should"}:
         return True  # "they'd let him go nine weeks"
+    if after in ("on", "in") and _worn_by(talk, end + 1, led):
+        return True  # "there's only three weeks on them"
     if _RESTING & set(_till_stop(talk.words[end : end + 3])):
         return True
     events = segment.having("asides", "event")
@@ -153,6 +158,14 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True
     covering = [m for m in talk.having("times") if m.start < end and m.end > start]
     return any(m.readings["times"] in ("history", "neutral") for m in covering)
+
+
+def _worn_by(talk: Talk, at: int, led: set[str]) -> bool:
+    """Whether the weeks are those that shoes have been on, "three weeks on the fronts": no interval."""
+    word = talk.words[at : at + 1]
+    shoes = any(at <= m.start <= at + 1 and m.get("feet") not in (None, "pair_in_hand") for m in talk.having("feet"))
+    worn = shoes or talk.words[at + 1 : at + 2] in (["shoes"], ["set"])
+    return (worn or word in (["them"], ["those"], ["these"])) and bool(led & _WORN)
 
 
 def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bool:

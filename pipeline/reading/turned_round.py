@@ -37,13 +37,40 @@ _ROUND = frozenset({"round", "around", "over", "about"})
 _OTHER_WAY = Sayings(
     "the other way around", "the other way round", "the other way about", "other way around", "other way round",
     "other way about", "the wrong way around", "the wrong way round", "the wrong way about", "backwards",
-    "back to front", "the reverse", "vice versa",
+    "back to front", "the reverse", "vice versa", "arseways", "arse about face", "arse about", "ass backwards",
+    "mixed up", "muddled", "muddled up", "switched", "crossed", "flipped", "swapped", "swapped round", "swapped over",
+)  # fmt: skip
+_NOT_SO = Sayings(
+    *(
+        f"no {mark}{said}"
+        for mark in ("", ", ")
+        for said in ("it is n't", "it 's not", "it was n't", "that 's right", "that was right", "i had it right",
+                     "i was right", "it was right", "i 'd it right", "they 're right", "they were right")
+    )
 )  # fmt: skip
 _SWAPPING = _OTHER_WAY.first_words | set(_SWAPS)
 _BEFORE_SWAP = frozenset(
     {",", "no", "wait", "sorry", "it", "'s", "that", "i", "'ve", "got", "had", "have", "those", "them", "or", "well"}
     | {"hang", "hold", "on", "actually", "they", "'re", "is", "was", "should", "be", "oh", "uh", "said", "and", "just"}
-    | {"these", "the", "two", "both", "'d", "were", "are"}
+    | {
+        "these",
+        "the",
+        "two",
+        "both",
+        "'d",
+        "were",
+        "are",
+        "er",
+        "um",
+        "erm",
+        "ah",
+        "a",
+        "minute",
+        "second",
+        "sec",
+        "yeah",
+    }
+    | {"moment", "now", "let", "me", "think", "scratch", "strike", "forget", "nah", "hmm", "you", "know", "what"}
 )
 _MIRRORED = {"LF": "RF", "RF": "LF", "LH": "RH", "RH": "LH", "bare_L": "bare_R", "bare_R": "bare_L"}
 _TWO = 2
@@ -136,14 +163,28 @@ def _swap_pairs(talk: Talk, starts: list[int]) -> None:
         if not set(talk.words[_clause_start(talk, begin, at) : at]) <= _BEFORE_SWAP:
             continue
         clause = _clause_start(talk, begin, at)
-        if not _exchange(talk, begin, clause):
+        if clause == begin:
+            clause = begin = _chat_before(talk, starts, begin)
+        if _NOT_SO.at(talk.words, end + 1):
+            begin = end  # "other way about. No it isn't, ones in front": as it was said at first
+        elif not _exchange(talk, begin, clause):
             before = [s for s in starts if s < begin]
-            if clause > begin or not before or not _exchange_behind(talk, before, begin):
+            if not before or not _exchange_behind(talk, [*before, begin] if clause > begin else before, clause):
                 continue
         for mention in [m for m in talk.mentions if clause <= m.start < end]:
             mention.dropped = True
-        _drop_said_again(talk, clause, end)
+        if begin < end:
+            _drop_said_again(talk, clause, end)
         done = end
+
+
+def _chat_before(talk: Talk, starts: list[int], begin: int) -> int:
+    """ "Hang on. No. Other way around.": sentences of nothing but such words lead to the cue."""
+    for start in reversed([s for s in starts if s < begin]):
+        if not set(talk.words[start:begin]) <= _BEFORE_SWAP | SENTENCE_ENDS:
+            break
+        begin = start
+    return begin
 
 
 def _exchange_behind(talk: Talk, starts: list[int], end: int) -> bool:
@@ -200,6 +241,9 @@ def _exchange(talk: Talk, start: int, end: int) -> bool:
 def _drop_said_again(talk: Talk, clause: int, end: int) -> None:
     """ "Swap those, left is the 53 and right is the 50": what only says the pair again, now right."""
     stop = sentence_end(talk, end)
+    alone = not any(end <= m.start < stop and not m.dropped for m in talk.mentions)
+    if alone and talk.words[stop + 1 : stop + 2] not in ([], ["no"], ["nah"], ["wait"], ["hang"], ["hold"]):
+        stop = sentence_end(talk, stop + 1)  # "I've got that backwards. Bruise left, corn right."
     again = [m for m in talk.mentions if end <= m.start < stop and not m.dropped]
     before = [m for m in talk.mentions if m.end <= clause]
     known = {_what(m) for m in before}

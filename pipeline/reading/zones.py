@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from pipeline.reading.foot_groups import FootGroup, Groups, one_of_several
 from pipeline.reading.mentions import Mention
+from pipeline.reading.some_of_it import SOME
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
@@ -294,7 +295,9 @@ def _on_these_feet(talk: Talk, sentence: list[Segment], segment: Segment, groups
 
 def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention: Mention, groups: Groups) -> None:
     segment = sentence[position]
-    if any(set(mention.literal) & d.evidence for d in segment.drafts):
+    if (said := next((d for d in segment.drafts if set(mention.literal) & d.evidence), None)) is not None:
+        if SOME in said.rules and sum(len(s.having("severities")) for s in sentence[position:]) == 1:
+            said.severity = Severity(mention.readings["severities"])  # "left hind's got a touch of it too"
         return
     own = [d for d in segment.drafts if d.slot in _GRADED]
     draft: Draft | None = next((d for d in own if d.start < mention.start and mention.end < d.end), None)

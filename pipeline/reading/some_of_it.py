@@ -1,0 +1,55 @@
+"""An amount without its finding: "left hind's got some too", "there's a bit in the off hind", "a touch of it"."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.talk import Segment, Talk
+
+SOME = "some of it: the finding before"
+AMOUNTS = frozenset(
+    {"some", "bit", "little", "touch", "trace", "speck", "smidge", "spot", "hint", "more", "lick", "tad"}
+)
+_SIZES = frozenset({"a", "wee", "little", "small", "tiny", "good", "fair", "just", "only", "slight"})
+_HAVING = frozenset(
+    {"has", "have", "had", "got", "found", "saw", "see", "shows", "showing", "seen", "carrying", "get", "getting"}
+)
+_THERE_IS = (["there", "'s"], ["there", "is"], ["there", "was"], ["theres"], ["is", "there"])
+_BETWEEN = frozenset({"still", "also", "just", "only", "maybe", "as", "well", "too", "now"})
+_OF_IT = Sayings("of it", "of that", "of the same", "of the stuff", "of them", "as well", "too", "also")
+_BEHIND = frozenset(
+    {"in", "on", "at", "too", "also", "as", "now", "still", "though", "going", "starting", "there", "coming", "behind"}
+    | {"up", "under", "over", "today", "and", "but", "either", "again", "along", "round", "around"}
+)
+
+
+def some_of_it(talk: Talk, segment: Segment) -> list[Mention]:
+    """The amounts in the segment that stand for the finding told before; none where a word says of what they are."""
+    if segment.having("findings") or AMOUNTS.isdisjoint(talk.words[segment.start : segment.end]):
+        return []
+    for at in [i for i in range(segment.start, segment.end) if talk.words[i] in AMOUNTS]:
+        behind = at + 1
+        if form := _OF_IT.at(talk.words, behind):
+            behind += len(form)
+        closed = behind >= segment.end or talk.words[behind] in _BEHIND
+        of_it = form[:1] == ["of"]
+        if closed and _there(talk, segment, at, sure=of_it or talk.words[at] in ("some", "more")):
+            return [Mention(at, behind, tuple(range(at, behind)), {"same": SOME})]
+    return []
+
+
+def _there(talk: Talk, segment: Segment, amount: int, *, sure: bool) -> bool:
+    """Whether the amount is there: "has some", "there's a bit", "some in the hinds"; not "a bit on the long side"."""
+    at = amount
+    while at > segment.start and talk.words[at - 1] in _SIZES:
+        at -= 1
+    while at > segment.start and talk.words[at - 1] in _BETWEEN:
+        at -= 1
+    if at == segment.start:
+        return (
+            segment.delimiter in ("start", "but", "and", ", and", ", but", ",")
+            and bool(segment.having("feet"))
+            and sure
+        )
+    there = talk.words[max(segment.start, at - 2) : at] in _THERE_IS
+    return there or talk.words[at - 1] in _HAVING or (sure and talk.words[at - 1] in ("is", "'s"))
