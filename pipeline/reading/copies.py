@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
-from itertools import pairwise
 
 from pipeline.reading.as_the_other import copy_shoeing
 from pipeline.reading.copying import Copied, content_of, copy_draft, only_done, tells_of_work, told_before
@@ -85,10 +84,7 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
 
 def _only_meant(talk: Talk, segment: Segment) -> bool:
     """ "Right hind I thought about pulling too", "checked the off fore as well": nothing was done or found there."""
-    words = talk.words[segment.start : segment.end]
-    thought = not _THOUGHT.isdisjoint(words) or any(
-        pair in (("would", "have"), ("'d", "have")) for pair in pairwise(words)
-    )
+    thought = not _THOUGHT.isdisjoint(talk.words[segment.start : segment.end])
     return thought or bool(segment.having("plans", "unmet") or segment.having("plans", "given_up"))
 
 
