@@ -77,7 +77,7 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
         return _copy_same(talk, segment, feet)
     if _only_meant(talk, segment) or (segment.having("same", "too") and tells_of_work(talk, segment)):
         return []
-    if segment.having("same", "too") or (_just_a_foot(talk, segment, found[0]) and not _told_next(talk, segment)):
+    if segment.having("same", "too") or (_just_a_foot(talk, segment, found[0]) and not _another_doing(talk, segment)):
         return _copy_last(talk, segment, feet, groups)
     return []
 
@@ -280,7 +280,16 @@ def _what(draft: Draft) -> tuple[str, str]:
 def _just_a_foot(talk: Talk, segment: Segment, group: FootGroup) -> bool:
     """ "… and the right hind": a foot joined by "and" to a statement that has its own."""
     extra = set(talk.words[segment.start : segment.end]) - set(talk.words[group.start : group.end])
-    return segment.delimiter in _ALSO and not group.anaphor and extra <= {"the", "in", "on", "his", "her", "also"}
+    added = segment.delimiter in _ALSO or (segment.delimiter == "start" and talk.words[segment.start - 1] == "and")
+    return added and not group.anaphor and extra <= {"the", "in", "on", "his", "her", "also"}
+
+
+def _another_doing(talk: Talk, segment: Segment) -> bool:
+    """ "Worn thin so I pulled them, and the off fore": the foot is added to what no slot took, or is told of behind."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    untold = before is not None and before.sentence == segment.sentence and before.own_clause and not before.drafts
+    done = untold and before is not None and bool({"i", "we"} & set(talk.words[before.start : before.start + 2]))
+    return done or _told_next(talk, segment)
 
 
 def _told_next(talk: Talk, segment: Segment) -> bool:
@@ -301,6 +310,15 @@ def _meant(talk: Talk, segment: Segment, earlier: list[Draft]) -> Draft | None:
     return next((d for d in findings if talk.words[d.start] in said), None)
 
 
+def _done_to_them(talk: Talk, segment: Segment, last: Draft) -> bool:
+    """ "… so I trimmed them, and the off hind": done to a pronoun's feet and to one more; no list goes on behind it."""
+    behind = talk.segments[segment.index + 1 : segment.index + 2]
+    goes_on = bool(behind) and behind[0].sentence == segment.sentence and behind[0].joined_by(",")
+    pronoun = bool({"them", "those", "these", "it"} & set(talk.words[last.segment.start : last.segment.end]))
+    done = last.slot in ("work", "treatment") and segment.index - last.segment.index == 1
+    return pronoun and done and not (goes_on and (behind[0].drafts or behind[0].having("severities")))
+
+
 def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[FootGroup]]) -> list[Copied]:
     earlier = [d for d in told_before(talk, segment) if d.slot not in HORSE_SLOTS]
     done = segment.having("same", "too") and only_done(talk, segment)
@@ -309,7 +327,9 @@ def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[
         return []
     last = _meant(talk, segment, earlier) or earlier[-1]
     if not groups.get(last.segment.index) and not segment.having("same", "too"):
-        return []
+        if not _done_to_them(talk, segment, last):
+            return []
+        last.foot_carried = False  # the pronoun names the feet
     shod = done and last.slot in SETUP_SLOTS
     near = earlier if shod else last.segment.drafts
     source = [

@@ -145,7 +145,7 @@ def _attach_segment(
             continue
         listed = (
             None
-            if _statement_only(draft) and _clause_follows(sentence, position)
+            if (_statement_only(draft) and _clause_follows(sentence, position)) or (hand and _to_them(talk, draft))
             else _from_list(talk, sentence, position, groups, hand, draft)
         )
         if listed is not None:
@@ -164,6 +164,12 @@ def _attach_segment(
             draft.note("foot: done to the whole horse")
             continue
         _from_hand(talk, draft, earlier.feet if earlier else None, hand)
+
+
+def _to_them(talk: Talk, draft: Draft) -> bool:
+    """ "I put iodine in them, and the left front": the pronoun's feet, to which the one behind is added."""
+    done = draft.slot in ("work", "treatment")
+    return done and bool({"them", "those"} & set(talk.words[draft.start : min(draft.end + 2, draft.segment.end)]))
 
 
 def _from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None) -> None:
