@@ -33,6 +33,8 @@ _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold"
 _WEEKLY = ("week", "fortnight", "month")
 _TOLD = frozenset({*CLASS_SLOTS, "feet", "horse"})
 _SEVERAL = 2
+_ASIDE = 2  # sentences of an aside about a horse told before
+_FORGOTTEN = frozenset({"oh", "forgot", "forgetting", "forgotten", "also", "meant", "ah", "wait", "remembered", "too"})
 _NEXT = 2  # tokens from whose feet to the feet
 _SHORT = 7
 _A_STORY = 8  # tokens of a sentence, counted twice for its first segment, that tells something of the horse
@@ -130,12 +132,24 @@ class HorseFinder(NameFinder):
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
                     owner = span.horse if self._feet_of(segment, span) else owner
+                    if owner == span.horse and self._turns_back(segment, span, current):
+                        current = span.horse
         self._give_back_asides()
         several = len(self.found.horses) >= _SEVERAL
         self._together = told_together(self._talk, self.found.spans) if several else {}
         self._together.update(told_of_both(self._talk, self.found.spans))
         self._weeks_then_name()
         self._together.update(all_but(self._talk, self.found.spans, len(self.found.horses)) if several else {})
+
+    def _turns_back(self, segment: Segment, span: NameSpan, current: int) -> bool:
+        """ "Oh, Tally's got one too, left hind. Trimmed Buck's hinds.": back to Buck, told before the aside."""
+        told = [s for s in self._talk.segments[: segment.index] if s.sentence < segment.sentence]
+        aside = next((s.sentence for s in reversed(told) if s.horse != current), -1) + 1
+        before = [s for s in told if s.sentence < aside]
+        led = next((s.start for s in told if s.sentence == aside), 0)
+        forgot = bool(_FORGOTTEN & set(self._talk.words[max(0, led - 2) : led + 4]))
+        last = bool(before) and before[-1].horse == span.horse
+        return last and forgot and segment.sentence - aside <= _ASIDE and any(s.horse == current for s in before)
 
     def _weeks_then_name(self) -> None:
         """ "Six weeks, Tally. Five weeks, Buck.": the name closes a sentence that is nothing but an interval."""
@@ -226,7 +240,8 @@ class HorseFinder(NameFinder):
 
     def _goes_on(self, segment: Segment) -> bool:
         """ "… and the rockers went on Buck's fronts, also new, number one": the rest is Buck's too."""
-        return segment.joined_by(",") and not segment.own_clause and not segment.having("feet")
+        there = self._talk.words[segment.end - 1] == "there"  # "iodine in Tally's near hind, thrush there"
+        return segment.joined_by(",") and (there or not segment.own_clause) and not segment.having("feet")
 
     def _for_horse(self, segment: Segment, span: NameSpan) -> bool:
         """ "Eight weeks for Pepper": the segment is Pepper's although somebody else is in hand."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 
+from pipeline.reading.both_after_all import widen_to_both
 from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
@@ -87,6 +88,7 @@ _OF_ITS_OWN = (*CLASS_SLOTS, "feet", "zones", "horse")
 def restate(talk: Talk) -> None:
     """Exchange, on the mentions, what was begun anew, said wrongly before, or only denied."""
     drop_slips(talk)
+    widen_to_both(talk)
     _soles_again(talk)
     _restart(talk)
     _one_or_other(talk)
