@@ -5,6 +5,7 @@ from __future__ import annotations
 from pipeline.reading.all_but import all_but
 from pipeline.reading.both_horses import told_of_both
 from pipeline.reading.brought_in import brought_in
+from pipeline.reading.due_back import DueBack
 from pipeline.reading.names import NameFinder
 from pipeline.reading.opening import bred_from, closes, heads, of_kin, owns, turns_on
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_mentions, roster_spans
@@ -111,12 +112,15 @@ class HorseFinder(NameFinder):
         """Give each segment its horse: the one named last at the head of a sentence, or named within the segment."""
         self._set_roles()
         current, lent, owner = (0 if self.found.spans else -1), None, None
+        due: DueBack | None = None
         for segment in self._talk.segments:
             inside = [s for s in self.found.spans if segment.start <= s.start < segment.end]
             inside = [s for s in inside if s.start not in self._talk.putting_right]
             lent = None if segment.delimiter == "start" else self._next_in_row(segment) or lent
             owner = owner if self._goes_on(segment) else None
-            segment.horse = lent.horse if lent is not None else current if owner is None else owner
+            due = due if due is not None and not inside and due.goes_on(self._talk, segment) else None
+            owned = due.horse if owner is None and due is not None else owner
+            segment.horse = lent.horse if lent is not None else current if owned is None else owned
             for span in inside:
                 leads = span.start == segment.start or self._only_openers(span.start)
                 leads = leads and not self._not_today(span) and not owns(self._talk, span)
@@ -134,7 +138,12 @@ class HorseFinder(NameFinder):
                     owner = span.horse if self._feet_of(segment, span) else owner
                     if owner == span.horse and self._turns_back(segment, span, current):
                         current = span.horse
+                    due = DueBack(span.horse, segment)
         self._give_back_asides()
+        self._share()
+
+    def _share(self) -> None:
+        """Note which segments are told of several horses."""
         several = len(self.found.horses) >= _SEVERAL
         self._together = told_together(self._talk, self.found.spans) if several else {}
         self._together.update(told_of_both(self._talk, self.found.spans))

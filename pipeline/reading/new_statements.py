@@ -122,6 +122,16 @@ def another_foot(seam: Seam) -> bool:
     return behind.has(_TOLD_OF_A_FOOT - {"vet"}) or measured or same or someone
 
 
+def a_foot_and_someone(seam: Seam) -> bool:
+    """ "…, her right hind I thought about pulling too", "…, the fronts he wouldn't let me near"."""
+    behind = seam.behind
+    first = int(behind.words[0] in ("the", "his", "her"))
+    foot = next((m for m in behind.feet() if m.start == behind.start + first), None)
+    at = foot.end - behind.start if foot is not None else len(behind.words)
+    answering = seam.before.has(_HEADS) or seam.near.has(_HEADS)  # "pulse bounding in front, hinds I had to hunt for"
+    return behind.words[at : at + 1] in (["i"], ["we"], ["he"], ["she"]) and seam.near.has(TOLD) and not answering
+
+
 def _foot_alone(seam: Seam) -> bool:
     """ "Left front, toe angle 52, right front, toe angle 51": feet stand before what is told of them."""
     after = seam.after
@@ -282,6 +292,7 @@ RULES: tuple[Callable[[Seam], bool], ...] = (
     how_he_goes,
     a_finding,
     another_foot,
+    a_foot_and_someone,
     work_done,
     something_done,
     somebody,

@@ -11,6 +11,11 @@ from pipeline.reading.talk import Draft, Segment, Talk
 
 DOUBTABLE = frozenset({"finding", "tester", "pulse", "gait", "lameness", "obel"})
 _NOT_REACH = 5
+_ARTICLES = frozenset({"the", "a", "her", "his", "their", "our", "my"})
+_CALLING = frozenset(
+    {"need", "call", "ring", "get", "want", "bother", "have", "having", "calling", "ringing", "getting", "for", "to"}
+    | {"of", "trouble", "phone", "see", "send", "about", "by", "from", "needing", "any", "involve", "fetch", "bring"}
+)
 
 
 def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) -> list[Draft]:
@@ -19,7 +24,7 @@ def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) ->
     reach = segment.end if not verbal else cue.end + _NOT_REACH
     own = [d for d in segment.drafts if cue.end <= d.start < reach and not _new_clause(talk, segment, cue, d)]
     own = [d for d in own if not (verbal and _presupposed(talk, cue, d)) and not _taken_off(talk, cue, d)]
-    own = [d for d in own if not _excepted(talk, cue, d)]
+    own = [d for d in own if not _excepted(talk, cue, d) and not _called_if(talk, segment, cue, d)]
     own = _until_barrier(talk, segment, cue, own)
     if not own:
         return []
@@ -37,6 +42,15 @@ def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) ->
 def _presupposed(talk: Talk, cue: Mention, draft: Draft) -> bool:
     """ "Hadn't noticed the thrush": the article says that it is there; what is denied is the noticing."""
     return draft.slot == "finding" and talk.words[draft.start - 1] == "the" and draft.start - cue.end > 1
+
+
+def _called_if(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -> bool:
+    """ "If she's not right the vet's to look": the "not" is the condition's, the vet opens what follows from it."""
+    conditions = [m for m in segment.having("plans", "condition") if m.end <= cue.start]
+    at = draft.start
+    while at > cue.end and talk.words[at - 1] in _ARTICLES:
+        at -= 1
+    return draft.slot == "vet" and bool(conditions) and at > cue.end and talk.words[at - 1] not in _CALLING
 
 
 def _excepted(talk: Talk, cue: Mention, draft: Draft) -> bool:

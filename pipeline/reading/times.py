@@ -25,6 +25,7 @@ _SCORED = ("body_condition", "cresty_neck", "obel")
 _WORN = frozenset(
     {"there", "there's", "only", "have", "has", "had", "still", "just", "got", "'ve", "was", "were", "he"}
 )
+_ON_WEEKS = frozenset({"'s", "is", "in", "on", "at", "for", "can", "go", "back", "due", "again", "goes", "stays", ","})
 _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
 _SETTLED = frozenset({"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book"})
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
@@ -44,14 +45,16 @@ _NAMED_BY = frozenset({
 
 def draft_times(talk: Talk, names: set[int]) -> None:
     """A ``next_visit_weeks`` draft for every interval said of the next visit; ``names`` are the tokens of horses."""
-    framed = False
+    framed = told = False
     for sentence in talk.sentences():
         intervals = {id(m): _timed(talk, s, m) for s in sentence for m in s.mentions}
         framed = (
             any(intervals.values())
             or _several_told(talk, sentence, names)
             or (framed and _names_first(talk, sentence, names))
+            or (told and _name_and_weeks(talk, sentence, names))
         )
+        told = told or framed
         for segment in sentence:
             for mention in list(segment.mentions):
                 timed = intervals[id(mention)]
@@ -77,6 +80,15 @@ def _names_first(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
     while start < sentence[-1].end and talk.words[start] in _TURNING:
         start += 1  # "actually no, Boots gets seven"
     return start in names or told
+
+
+def _name_and_weeks(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
+    """ "Buck's on eight.": nothing but a horse and a number, in a memo that told another's weeks before."""
+    number = next((m for m in sentence[-1].mentions if m.number is not None and m.end == sentence[-1].end), None)
+    if number is None or sentence[0].start not in names:
+        return False
+    between = [talk.words[i] for i in range(sentence[0].start, number.start) if i not in names]
+    return between[-1:] in (["in"], ["on"], ["at"], ["for"]) and set(between) <= _ON_WEEKS
 
 
 def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:

@@ -1,0 +1,62 @@
+"""What another horse has is none of this one's, and a foot with a speaker behind opens its own statement.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+test_another_horse_has_it = reads(
+    [
+        (
+            "Trimmed the hinds. The gal's other horse has a club foot and she's "
+            "all worried, and I told her, he's got no club foot, not on either front.",
+            ["LF+RF finding club_foot absent", "LH+RH work trim"],
+        ),
+        ("Trimmed the hinds. Their other one has navicular, but there's none of that here.", ["LH+RH work trim"]),
+        ("Reset all round. The owner's other mare has thrush in all four, but he's clean.", ["LF+RF+LH+RH work reset"]),
+        (
+            "Reset all round. The old pony she has at home foundered, so she's "
+            "scared of laminitis, but there's no laminitis in him.",
+            ["- finding laminitis absent", "LF+RF+LH+RH work reset"],
+        ),
+        (
+            "Trimmed all round. The one in the next box has a quarter crack, this fella hasn't.",
+            ["LF+RF+LH+RH work trim"],
+        ),
+        (
+            "Trimmed the hinds. A friend of hers has a horse with white line disease, so I checked, nothing.",
+            ["LH+RH work trim"],
+        ),
+        ("Trimmed the hinds. His other gelding has canker.", ["LH+RH work trim"]),
+    ],
+    "Tansy. {}",
+)
+
+test_this_horse_has_it = reads(
+    [
+        ("Left front, corn. The other front has a club foot.", ["LF finding corn", "RF finding club_foot"]),
+        ("Left front, corn. The other one has a bruise.", ["LF finding corn", "RF finding bruise"]),
+    ],
+    "Tansy. {}",
+)
+
+test_a_foot_and_its_speaker = reads(
+    [
+        (
+            "Abscess in the left hind, soaked it, put a bandage on, her right hind "
+            "I thought about pulling too but, nah, just reset that one.",
+            ["LH finding abscess", "LH treatment bandage", "LH treatment soak", "RH work reset"],
+        ),
+        (
+            "Thrush in the left hind, iodine on it, the fronts he wouldn't let me near.",
+            ["LH finding thrush", "LH treatment iodine"],
+        ),
+        (
+            "Testers, left front moderate at the lateral quarter, right front I had as mild.",
+            ["LF tester moderate @lateral_quarter", "RF tester mild"],
+        ),
+    ],
+    "Tansy. {}",
+)

@@ -1,0 +1,85 @@
+"""What is planned for a horse that is named with its weeks in the midst of another's talk.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+BEFORE = "Tally. Corn in the left front. Buck, trimmed all four. "
+CORN, TRIM = "LF finding corn", "LF+RF+LH+RH work trim"
+CASES = [
+    (
+        "I'm back for Tally in two weeks, and when it's dry she gets a new shoe on the left hind with a full pad. "
+        "Buck's on eight.",
+        ["- next_visit_weeks 2 planned", CORN, "LH pad full planned", "LH work new_shoe planned"],
+        ["- next_visit_weeks 8 planned", TRIM],
+    ),
+    (
+        "I'll be back for Tally in ten days and she'll get a new shoe on the left hind. Buck can go eight weeks.",
+        ["- next_visit_weeks 1.4 planned", CORN, "LH work new_shoe planned"],
+        ["- next_visit_weeks 8 planned", TRIM],
+    ),
+    (
+        "Six weeks for Tally, and she'll want bar shoes in front. Buck eight.",
+        ["- next_visit_weeks 6 planned", CORN, "LF+RF shoe_type bar planned"],
+        ["- next_visit_weeks 8 planned", TRIM],
+    ),
+    (
+        "I need to see Tally again in three weeks, if she's not right the vet's to look. Buck's on eight.",
+        ["- next_visit_weeks 3 planned", "- vet referral planned", CORN],
+        ["- next_visit_weeks 8 planned", TRIM],
+    ),
+    (
+        "Tally in four weeks. If that corn's no better I'll put a bar shoe on the left front. Buck in eight.",
+        ["- next_visit_weeks 4 planned", CORN, "LF shoe_type bar planned"],
+        ["- next_visit_weeks 8 planned", TRIM],
+    ),
+    (
+        "I'm back for Tally in two weeks. If it's no better she gets a bar shoe on the left front. Buck's on eight.",
+        ["- next_visit_weeks 2 planned", CORN, "LF shoe_type bar planned"],
+        ["- next_visit_weeks 8 planned", TRIM],
+    ),
+    (
+        "Six weeks for Tally, and eight for Buck, and he gets trimmed again then.",
+        ["- next_visit_weeks 6 planned", CORN],
+        ["- next_visit_weeks 8 planned", TRIM],
+    ),
+]
+
+
+@pytest.mark.parametrize(("text", "first", "second"), CASES, ids=[text for text, _, _ in CASES])
+def test_planned_for_the_horse_that_is_due(read: Read, text: str, first: list[str], second: list[str]) -> None:
+    tally, buck = read(BEFORE + text, "Tally", "Buck")
+    assert (told(tally), told(buck)) == (first, second)
+
+
+NOT_DENIED = [
+    "If she's not right the vet's to look.",
+    "If it's not settled the vet can look.",
+    "If there's no change the vet's to look at it.",
+    "If he isn't sound by Friday it's one for the vet.",
+    "If it doesn't drain by Monday her vet comes out.",
+    "If he isn't any better the vet's booked for Monday.",
+    "If he's not sound get the vet out.",
+]
+DENIED = [
+    "If he's right we don't need the vet.",
+    "If he's sound don't ring the vet.",
+    "If he comes right there's no call to bother the vet.",
+    "If he's sound there's no need for the vet.",
+]
+
+
+@pytest.mark.parametrize(
+    ("text", "status"),
+    [*((t, "planned") for t in NOT_DENIED), *((t, "absent") for t in DENIED)],
+    ids=NOT_DENIED + DENIED,
+)
+def test_the_vet_behind_a_denied_condition(read: Read, text: str, status: str) -> None:
+    (visit,) = read(f"Tally. Corn in the left front. {text}", "Tally")
+    assert told(visit) == [f"- vet referral {status}", CORN]
