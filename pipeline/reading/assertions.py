@@ -25,6 +25,7 @@ from pipeline.reading.refused import drop_refused
 from pipeline.reading.said_again import drop_spoken_again
 from pipeline.reading.set_against import set_against
 from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.thought_lame import drop_thought_lame
 from pipeline.reading.tried_on import drop_not_used
 from pipeline.reading.was_there import hear_remarks, let_go
 from pipeline.reading.wishes import drop_wished
@@ -57,6 +58,8 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         drop_not_used(talk, sentence, sentences[number + 1] if number + 1 < len(sentences) else [])
         set_against(talk, sentence)
         set_aside(talk, sentence)
+    for before, sentence, after in zip([[], *sentences], sentences, [*sentences[1:], []], strict=False):
+        drop_thought_lame(talk, before, sentence, after)
     drop_wished(talk)
     drop_refused(talk)
     for number, sentence in enumerate(sentences):

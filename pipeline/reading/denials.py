@@ -21,6 +21,7 @@ _BARE_DENIALS = said_whole(
     "it is n't", "it was n't", "they are n't", "they were n't", "it was not", "it 's not", "it is not", "they 're not",
     "there is n't", "there was n't", "he has n't", "she has n't", "he is n't", "she is n't", "he does n't",
     "she does n't", "he did n't", "she did n't", "they do n't", "he had n't", "she had n't", "they had n't",
+    "he 's not", "she 's not", "he was n't", "she was n't", "he is not", "she is not", "he was not", "she was not",
 )  # fmt: skip
 _BARE_ANSWERS = said_whole(
     "none", "nothing", "no", "nil", "nope", "none at all", "nothing there", "absent", "not seen", "none seen",

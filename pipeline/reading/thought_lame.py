@@ -1,0 +1,83 @@
+"""Thought or said to be lame, and found sound: "I thought he was lame on the off fore, but he's sound"."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_THOUGHT = frozenset(
+    {"thought", "thinks", "thinking", "said", "says", "saying", "told", "looked", "reckoned", "reckons", "figured"}
+    | {"expected", "expecting", "sworn", "swore", "swears", "wondered", "wonder", "worried", "feared", "convinced"}
+    | {"seemed", "appeared", "claimed", "claims", "insists", "insisted", "believed", "believes", "suspected"}
+    | {"complained", "complains", "rang", "phoned", "texted", "supposed", "guessed", "afraid", "certain"}
+)
+_HAD_HIM_DOWN = Sayings(
+    "had him down", "had her down", "have him down", "have her down", "has him down", "has her down"
+)
+_NOW = frozenset({"now", "today", "again"})
+_NOT_SEEN = Sayings(
+    "could n't see it", "did n't see it", "never saw it", "could n't see any of it", "not that i could see",
+    "not that i saw", "can't see it", "ca n't see it", "did n't see any of it", "saw none of it", "do n't see it",
+)  # fmt: skip
+_TO_BE = frozenset({("'d", "be"), ("would", "be"), ("to", "be"), ("to", "see"), ("to", "find"), ("to", "go")})
+_UNSOUND = frozenset({"lame", "short_stride"})
+
+
+def drop_thought_lame(talk: Talk, before: list[Segment], sentence: list[Segment], after: list[Segment]) -> None:
+    """Drop the lameness that was only thought of or told, and put back in time what he was and is no more."""
+    if not talk.having("gaits") and not talk.having("measures", "lameness"):
+        return
+    after = after if after and after[0].horse == sentence[0].horse else []
+    drafts = [d for s in (*sentence, *after) for d in s.drafts if not d.dropped]
+    own = [d for s in sentence for d in s.drafts if d.status in (Status.PRESENT, Status.SUSPECTED) and not d.dropped]
+    for draft in [d for d in own if d.slot == "gait" and d.value == "sound" and _hoped(talk, sentence, d)]:
+        draft.drop("only hoped for")
+    for draft in [d for d in own if d.slot == "lameness" or (d.slot == "gait" and d.value in _UNSOUND)]:
+        sound = next((d for d in drafts if _sound_after(d, draft)), None)
+        rested = "resting" in talk.words[draft.start : draft.end]
+        thought = _only_thought(talk, [*(before if rested else ()), *sentence], draft)
+        now = sound is not None and bool(_NOW & set(talk.words[sound.start : sound.segment.end]))
+        then = any(m.get("times") in ("recent", "history") for s in sentence for m in s.having("times"))
+        if thought and not then and (sound or _free_after(talk, sentence, drafts, draft)):
+            draft.drop("thought lame and found sound")
+        elif sound is not None and (then or (now and _was(talk, draft))):
+            draft.status = Status.HISTORY
+            draft.note("sound now")
+
+
+def _hoped(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
+    """ "I thought he'd be sound by now", "I was hoping to find her sound"."""
+    before = talk.words[max(sentence[0].start, draft.start - 6) : draft.start]
+    hoped = bool((_THOUGHT | {"hoped", "hoping", "hope", "liked", "wanted", "like", "want"}) & set(before))
+    return hoped and any(pair in _TO_BE for pair in pairwise(before))
+
+
+def _sound_after(sound: Draft, lame: Draft) -> bool:
+    """Whether the horse, or the foot that was thought lame, is said to be sound behind it."""
+    elsewhere = sound.feet and lame.feet and not set(sound.feet) & set(lame.feet)
+    told = sound.slot == "gait" and sound.value == "sound" and sound.status is Status.PRESENT
+    return told and sound.start > lame.start and not elsewhere and (not sound.feet or bool(lame.feet))
+
+
+def _only_thought(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
+    before = talk.words[sentence[0].start : draft.start]
+    return bool(_THOUGHT & set(before)) or _HAD_HIM_DOWN.said_in(before)
+
+
+def _was(talk: Talk, draft: Draft) -> bool:
+    return bool({"was", "were", "been"} & set(talk.words[draft.segment.start : draft.start]))
+
+
+def _free_after(talk: Talk, sentence: list[Segment], drafts: list[Draft], draft: Draft) -> bool:
+    """ "I wondered about the near hind, he was resting it, but there's no heat in it", "… I couldn't see it"."""
+    if _NOT_SEEN.said_in(talk.words[draft.end : sentence[-1].end]):
+        return True
+    rested = "resting" in talk.words[draft.start : draft.end]
+    return rested and any(d.start > draft.end and _is_free(d) for d in drafts)
+
+
+def _is_free(draft: Draft) -> bool:
+    return draft.status is Status.ABSENT or draft.value in ("normal", "none")

@@ -1,0 +1,47 @@
+"""Thought or told to be lame, and found sound.
+
+The forms are common practice of the trade's speech, no source.
+"""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+test_thought_lame_and_found_sound = reads(
+    [
+        ("I thought he was lame on the off fore but he's sound.", ["- gait sound"]),
+        ("I thought he was lame on the off fore, he's sound.", ["- gait sound"]),
+        ("Owner thought he was lame, but he trotted up sound.", ["- gait sound"]),
+        ("Owner said she was lame. She's sound.", ["- gait sound"]),
+        ("He looked lame coming out of the box but he's sound on the hard.", ["- gait sound"]),
+        ("They had him down as lame, I had him trotted and he's sound.", ["- gait sound"]),
+        ("I was told he was two out of five lame, I make him sound.", ["- gait sound"]),
+        ("They rang to say she was lame, she's sound.", ["- gait sound"]),
+        ("I'd have sworn he was lame on the near hind, but jogged up he was sound.", ["- gait sound"]),
+        ("She said he was lame behind, I couldn't see it.", []),
+        ("I thought he was forging but he's not.", ["- gait forge absent"]),
+        (
+            "I did wonder about the near hind, he was resting it, but there's no heat in it and the pulse is normal.",
+            ["LH finding heat absent", "LH pulse normal"],
+        ),
+        ("He was lame on the off fore but he's sound now.", ["- gait sound", "RF gait lame history"]),
+        (
+            "He looked lame last week, two out of five. He's sound today.",
+            ["- gait sound", "- lameness 2 history"],
+        ),
+        ("He's lame on the off fore, I thought he'd be sound by now.", ["RF gait lame"]),
+        ("I was hoping to find her sound but she's two out of five on the near fore.", ["LF lameness 2"]),
+        # lame
+        ("She said he was lame and he is, three out of five on the left front.", ["LF lameness 3"]),
+        ("She says he's lame behind but sound in front.", ["LF+RF gait sound", "LH+RH gait lame"]),
+        (
+            "He looked lame on the off fore and testers were strong at the toe.",
+            ["RF gait lame", "RF tester strong @toe"],
+        ),
+        ("Lame on the left front, sound behind.", ["LF gait lame", "LH+RH gait sound"]),
+        (
+            "She looked lame on the near fore. Abscess at the toe. Other three sound.",
+            ["LF finding abscess @toe", "LF gait lame", "RF+LH+RH gait sound"],
+        ),
+    ]
+)
