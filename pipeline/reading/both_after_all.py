@@ -12,10 +12,32 @@ _PAIR_OF = {"LF": "fronts", "RF": "fronts", "LH": "hinds", "RH": "hinds"}
 _BOTH = Sayings(
     "the two of them", "the two", "both of them", "both", "the pair", "the pair of them", "the both of them"
 )
-_TURNS = frozenset({"no", "nope", "nah", "sorry", "actually", "well", "fact", "wait", "lie", "mean", "rather"})
+_TURNS = frozenset(
+    {"no", "nope", "nah", "sorry", "actually", "well", "fact", "wait", "lie", "mean", "rather", "ended", "sure"}
+)
 _LIGHT = frozenset(
     {",", "i", "we", "did", "done", "it", "went", "got", "put", "gave", "in", "on", "hang", "hold", "a", "tell", "to"}
-    | {"make", "that", "was", "'s", "'ve", "have", "had", "him", "her", "them", "the", "now", "then", "er", "um", "uh"}
+    | {
+        "make",
+        "that",
+        "was",
+        "'s",
+        "'ve",
+        "have",
+        "had",
+        "him",
+        "her",
+        "them",
+        "the",
+        "now",
+        "then",
+        "er",
+        "um",
+        "uh",
+        "up",
+        "doing",
+        "ah",
+    }
 )
 _LONGEST = 14  # tokens from the one foot to the word for both
 

@@ -169,9 +169,8 @@ def _confirmed_in_the_end(drafts: list[Draft]) -> None:
     """ "Might be an abscess, I said, and then the pus came, so it's an abscess": the doubt goes with its answer."""
     for draft in [d for d in drafts if d.slot == "finding" and d.status is Status.SUSPECTED]:
         near = [d for d in drafts if 0 <= d.segment.sentence - draft.segment.sentence <= 1 and d.start > draft.start]
-        alike = [
-            d for d in near if d.feet == draft.feet or (draft.foot_carried and set(draft.feet) < set(d.feet or ()))
-        ]
+        carried = set(draft.feet or ()) if draft.foot_carried else set()
+        alike = [d for d in near if d.feet == draft.feet or (carried and carried < set(d.feet or ()))]
         sure = [d for d in alike if (d.slot, d.value, d.status) == (draft.slot, draft.value, Status.PRESENT)]
         if sure and None in (draft.zone, sure[0].zone):
             sure[0].zone = sure[0].zone or draft.zone

@@ -14,7 +14,7 @@ _SLIPS = Sayings(
     *(f"always {verb}" for verb in ("say", "call", "saying", "calling")),
     *(f"{nearly} said" for nearly in ("nearly", "almost", "about", "near")),
     "about to say", "was going to say", "was gonna say", "keep wanting to say", "why i said", "why did i say",
-    "why do i say", "do n't know where i got", "heard myself say",
+    "why do i say", "why am i saying", "why am i calling", "do n't know where i got", "heard myself say",
 )  # fmt: skip
 _LIGHT = frozenset({"a", "an", "the", "them", "it", "'em", "those", "that", "size", ",", "one", "ones"})
 _BEFORE = 30  # tokens that may lie between what was said and the slip that is owned up to
