@@ -12,6 +12,9 @@ from pipeline.record import MatchKind
 Lookup = Callable[[str], dict[str, str]]
 _CLASSES = ("pads", "clips", "shoe_types", "packings")
 _CLOSING = frozenset({",", ".", "and", "on", "in", "under", "up", "behind", "all", "both", "i", "not"})
+_HEADS = {"pads": "pads", "clips": "clips"}
+_HEADING = frozenset(_HEADS)
+_HEADED = 8  # tokens from the heading to the comma behind its feet
 _LEADING = frozenset(
     {",", "wait", "they", "it", "'re", "'s", "was", "were", "the", "make", "that", "uh", "um", "actually"}
 )
@@ -33,6 +36,27 @@ def complete_clipped(talk: Talk, lookup: Lookup) -> None:
         if old is not None:
             _complete(talk, old, at, lookup)
     talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def complete_headed(talk: Talk, lookup: Lookup) -> None:
+    """ "Pads on the fronts, leather.": the word alone behind the heading and its feet names what is headed."""
+    for at in [i for i, word in enumerate(talk.words) if word in _HEADS] if talk.says(_HEADING) else ():
+        opens = at == 0 or talk.words[at - 1] in (".", ",", ";", "and")
+        comma = next((i for i in range(at + 1, min(len(talk.words), at + _HEADED)) if talk.words[i] in (",", ".")), 0)
+        behind = talk.words[comma + 2 : comma + 3]
+        if not opens or not comma or talk.words[comma] == "." or behind not in ([","], ["."], [], ["and"]):
+            continue
+        feet = {i for m in talk.having("feet") for i in range(m.start, m.end)}
+        plain = {talk.words[i] for i in range(at + 1, comma) if i not in feet} <= {"on", "in", "the", "under", "for"}
+        claimed = any(m.start <= at < m.end and m.is_any(_CLASSES) for m in talk.mentions)
+        named = lookup(f"{talk.words[comma + 1]} {talk.words[at]}").get(_HEADS[talk.words[at]])
+        here = talk.mention_starting(comma + 1)
+        if not plain or claimed or named is None or (here is not None and not here.readings.keys() <= {"zones"}):
+            continue
+        mention = Mention(comma + 1, comma + 2, (at, comma + 1), {_HEADS[talk.words[at]]: named}, MatchKind.VARIANT)
+        talk.mentions[:] = sorted(
+            [*(m for m in talk.mentions if m is not here), mention], key=lambda m: (m.start, m.end)
+        )
 
 
 def _is_cue(talk: Talk, at: int) -> bool:

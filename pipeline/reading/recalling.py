@@ -211,6 +211,7 @@ _TIMES = _CALENDAR | frozenset(
 _NO_TIME_TO_STAND = frozenset(
     {"had been", "he'd been", "she'd been", "he was in", "she was in", "been wearing", "before i came", "wore"}
     | {"he 'd been", "she 'd been", "had him in", "had her in", "i had him in", "i had her in", "before this"}
+    | {"to start with", "to begin with", "at the start", "initially", "originally"}
 )  # "he'd been sedated when I got there" is of today
 _AGAINST_TODAY = frozenset({"obel", "lameness", "body_condition", "cresty_neck", "wedge", "shoe_size"}) | {
     *ANGLES,

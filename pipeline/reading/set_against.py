@@ -16,7 +16,13 @@ _WATCHING = Sayings(
     "keep an eye", "keeping an eye", "kept an eye", "watch", "watching", "monitor", "keep watching", "look out",
     "check", "keep checking", "eye kept",
 )  # fmt: skip
-_FEARED = Sayings("afraid of", "feared", "fearing", "scared of", "worried about", "worried it was", "afraid it was")
+_FEARED = Sayings(
+    "afraid of", "feared", "fearing", "scared of", "worried about", "worried it was", "afraid it was",
+    *(f"{reckoned} {it}" for reckoned in ("reckoned", "thought", "figured", "supposed", "assumed", "guessed", "said")
+      for it in ("he 'd", "she 'd", "he had", "she had", "it was", "there was", "it was just", "we had", "we 'd")),
+    "took it for",
+)  # fmt: skip
+_TURNED_OUT = Sayings("turned out", "turns out", "was really", "is really", "ended up being", "proved to be")
 _BEGINS = _INSTEAD.first_words | _GIVEN_UP.first_words | _WATCHING.first_words | _FEARED.first_words
 _LIGHT = frozenset(
     {"a", "an", "the", "those", "his", "her", "any", "more", "signs", "of", "sign", "new", "fresh", "that"}
@@ -65,6 +71,7 @@ def _looked_out_for(talk: Talk, segment: Segment, draft: Draft) -> bool:
 def _feared(talk: Talk, sentence: list[Segment], draft: Draft) -> None:
     """ "I was afraid of an abscess, but it's only a bruise": what it turned out to be stands."""
     for later in [s for s in sentence if s.index > draft.segment.index]:
-        only = {"only", "just", "merely"} & set(talk.words[later.start : later.end])
+        words = talk.words[later.start : later.end]
+        only = bool({"only", "just", "merely"} & set(words)) or _TURNED_OUT.said_in(words)
         if only and any(d.slot == "finding" and d.value != draft.value for d in later.drafts):
             draft.drop("only feared")

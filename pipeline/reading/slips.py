@@ -31,17 +31,32 @@ def drop_slips(talk: Talk) -> None:
             continue
         olds = [m for m in talk.mentions if at - _BEFORE <= m.start and m.end <= at and not m.dropped]
         olds = [m for m in olds if kind_of(m) == kind and _near(talk, m, at)]
-        right = next((m for m in reversed(olds) if not said_again(m, slip, kind)), None)
+        right = next((m for m in reversed(olds) if not _same(m, slip, kind)), None)
         if right is None:
+            _put_right_behind(talk, olds, slip, kind)
             continue
         slip.dropped = True
         _not_planned(talk, at)
         again = _named(talk, slip.end)
-        if again is not None and kind_of(again) == kind and said_again(right, again, kind):
+        if again is not None and kind_of(again) == kind and _same(right, again, kind):
             again.dropped = True
-        wrong = [m for m in olds if m.end <= right.start and said_again(m, slip, kind)]
+        wrong = [m for m in olds if m.end <= right.start and _same(m, slip, kind)]
         if wrong and talk.words[wrong[-1].end : right.start] == [","]:
             swap(talk, wrong[-1], right, kind)
+
+
+def _put_right_behind(talk: Talk, olds: list[Mention], slip: Mention, kind: str) -> None:
+    """ "Plain, why am I saying plain, rims": the right word stands behind the slip."""
+    new = _named(talk, slip.end)
+    if new is not None and olds and kind_of(new) == kind and not _same(slip, new, kind):
+        slip.dropped = True
+        swap(talk, olds[-1], new, kind)
+
+
+def _same(one: Mention, other: Mention, kind: str) -> bool:
+    if kind in ("number", "feet"):
+        return said_again(one, other, kind)
+    return one.get(kind) == other.get(kind)
 
 
 def _named(talk: Talk, at: int) -> Mention | None:

@@ -1,4 +1,4 @@
-"""Thought or said to be lame, and found sound: "I thought he was lame on the off fore, but he's sound"."""
+"""Thought or said to be lame, or wild, and found otherwise: "I thought he was lame on the off fore, but he's sound"."""
 
 from __future__ import annotations
 
@@ -17,6 +17,7 @@ _THOUGHT = frozenset(
 _HAD_HIM_DOWN = Sayings(
     "had him down", "had her down", "have him down", "have her down", "has him down", "has her down"
 )
+_WARNED = frozenset({"warned", "heard", "reputation", "word", "name", "supposedly", "apparently", "meant"})
 _NOW = frozenset({"now", "today", "again"})
 _NOT_SEEN = Sayings(
     "could n't see it", "did n't see it", "never saw it", "could n't see any of it", "not that i could see",
@@ -28,6 +29,8 @@ _UNSOUND = frozenset({"lame", "short_stride"})
 
 def drop_thought_lame(talk: Talk, before: list[Segment], sentence: list[Segment], after: list[Segment]) -> None:
     """Drop the lameness that was only thought of or told, and put back in time what he was and is no more."""
+    if talk.having("manners"):
+        _told_of(talk, sentence, after)
     if not talk.having("gaits") and not talk.having("measures", "lameness"):
         return
     after = after if after and after[0].horse == sentence[0].horse else []
@@ -48,10 +51,25 @@ def drop_thought_lame(talk: Talk, before: list[Segment], sentence: list[Segment]
             draft.note("sound now")
 
 
+def _told_of(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:
+    """ "They warned me he was dangerous, stood like a lamb for me": how he stood for others."""
+    stood = [d for s in (*sentence, *after) if s.horse == sentence[0].horse for d in s.drafts if d.slot == "manner"]
+    for draft in [d for s in sentence for d in s.drafts if d.slot == "manner" and d.status is Status.PRESENT]:
+        before = set(talk.words[sentence[0].start : draft.start])
+        others = {d.value for d in stood if d.start >= draft.end and d.value != draft.value and not d.dropped}
+        if not others or not before & (_THOUGHT | _WARNED):
+            continue
+        if _hoped(talk, sentence, draft):
+            draft.drop("told beforehand")
+        elif "quiet" in others:
+            draft.status = Status.HISTORY
+            draft.note("told of him")
+
+
 def _hoped(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
     """ "I thought he'd be sound by now", "I was hoping to find her sound"."""
     before = talk.words[max(sentence[0].start, draft.start - 6) : draft.start]
-    hoped = bool((_THOUGHT | {"hoped", "hoping", "hope", "liked", "wanted", "like", "want"}) & set(before))
+    hoped = bool((_THOUGHT | _WARNED | {"hoped", "hoping", "hope", "liked", "wanted", "like", "want"}) & set(before))
     return hoped and any(pair in _TO_BE for pair in pairwise(before))
 
 

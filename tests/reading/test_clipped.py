@@ -27,3 +27,14 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_clipped = reads(CASES)
+
+test_headed = reads(
+    [
+        ("Pads on the fronts, leather.", ["LF+RF pad leather"]),
+        ("Pads on both fronts, leather, size one.", ["LF+RF pad leather", "LF+RF shoe_size 1"]),
+        ("Clips in front, quarter, size two.", ["LF+RF clips quarter", "LF+RF shoe_size 2"]),
+        ("Pads on the fronts, full, with oakum.", ["LF+RF packing oakum", "LF+RF pad full"]),
+        ("Pads in front, none.", []),
+        ("Pads in front, corn in the left front.", ["LF finding corn"]),
+    ]
+)

@@ -108,6 +108,11 @@ test_slips = reads(
         ("Corn at the medial heel of the left front, I nearly said lateral.", ["LF finding corn @medial_heel"]),
         ("Side clips in front, I always say quarter clips, side clips.", ["LF+RF clips side"]),
         ("Iodine in the left hind, I keep calling it copper sulfate, iodine.", ["LH treatment iodine"]),
+        (
+            "New shoes in front, plain, why am I saying plain, rims, size one.",
+            ["LF+RF shoe_size 1", "LF+RF shoe_type rim", "LF+RF work new_shoe"],
+        ),
+        ("Bar shoes in front, why do I keep saying bar shoes, egg bars.", ["LF+RF shoe_type egg_bar"]),
         ("Six weeks, I nearly said eight.", ["- next_visit_weeks 6 planned"]),
         ("I was going to say no thrush in the left hind but there's a touch.", ["LH finding thrush ~mild"]),
         # no slips

@@ -12,7 +12,7 @@ test_rims_under_the_heading_of_pads = reads(
         ("Pads, I was thinking leather, went with rims, both hinds.", ["LH+RH pad rim"]),
         ("Pads in front, I went with rims.", ["LF+RF pad rim"]),
         ("Pads, rims on the fronts.", ["LF+RF pad rim"]),
-        ("Rims on the fronts, pads, leather.", ["LF+RF shoe_type rim"]),
+        ("Rims on the fronts, pads, leather.", ["LF+RF pad leather", "LF+RF shoe_type rim"]),
     ],
     "Tansy. {}",
 )

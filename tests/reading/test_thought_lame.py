@@ -45,3 +45,42 @@ test_thought_lame_and_found_sound = reads(
         ),
     ]
 )
+
+test_told_of_him = reads(
+    [
+        (
+            "The fella before me told me she was a dangerous article, but she stood quiet for me.",
+            ["- manner dangerous history", "- manner quiet"],
+        ),
+        ("I'd been warned he was dangerous but not a bother on him.", ["- manner dangerous history", "- manner quiet"]),
+        ("Word was he'd be dangerous. Quiet as anything.", ["- manner quiet"]),
+        ("She said he'd be quiet, he was dangerous.", ["- manner dangerous"]),
+        # as he stood today
+        ("Owner says he's dangerous and I believe it.", ["- manner dangerous"]),
+        ("Fidgety to start with, then stood quiet.", ["- manner fidgety", "- manner quiet"]),
+    ]
+)
+
+test_feared_and_not_there = reads(
+    [
+        (
+            "Bruise in the left front sole. My first thought was an abscess, but I searched it and there's none.",
+            ["LF finding abscess absent", "LF finding bruise @sole"],
+        ),
+        (
+            "At first I reckoned he'd an abscess in the right front, turned out to be a bruise at the toe.",
+            ["RF finding bruise @toe"],
+        ),
+        ("I thought it was an abscess in the left front, turned out it was a close nail.", ["LF finding close_nail"]),
+        ("I was sure it was an abscess in the left front, it was only a bruise.", ["LF finding bruise"]),
+        ("I was fearing laminitis but the pulses are normal in both fronts.", ["LF+RF pulse normal"]),
+        # there after all
+        ("I feared thrush in the hinds and sure enough, thrush in both.", ["LH+RH finding thrush"]),
+        (
+            "I was convinced there was an abscess in the left front and there was, at the toe.",
+            ["LF finding abscess @toe"],
+        ),
+        ("I was sure he'd thrush in the left hind and he had.", ["LH finding thrush"]),
+        ("I reckoned he'd a corn in the near fore.", ["LF finding corn"]),
+    ]
+)
