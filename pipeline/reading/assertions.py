@@ -23,12 +23,17 @@ from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
 from pipeline.reading.recalling import recall
 from pipeline.reading.refused import drop_refused
 from pipeline.reading.said_again import drop_spoken_again
+from pipeline.reading.sayings import said_whole
 from pipeline.reading.set_against import set_against
 from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.thought_lame import drop_thought_lame
 from pipeline.reading.tried_on import drop_not_used
 from pipeline.reading.was_there import hear_remarks, let_go
 from pipeline.reading.wishes import drop_wished
+
+_NOT_THIS_ONE = said_whole(
+    *(f"{who} {verb}" for who in ("he", "she", "this one") for verb in ("does not", "does n't", "has n't", "has not"))
+)  # "her other mare's got navicular, and he does not, no navicular in either front"
 
 
 def assert_all(talk: Talk, groups: Groups) -> None:
@@ -87,6 +92,8 @@ def set_aside(talk: Talk, sentence: list[Segment]) -> None:
             for later in sentence if whole else sentence[position:]:
                 if later is not segment and talk.words[cue.end - 2 : cue.end] == ["out", "of"]:
                     break  # "I was out of iodine, copper sulfate in it"
+                if tuple(talk.words[later.start : later.end]) in _NOT_THIS_ONE:
+                    break
                 if (
                     later is not segment
                     and later.own_clause

@@ -55,6 +55,11 @@ _BARE_AFTER = frozenset(
         "wants",
         "lost",
     }
+    | {"still", "never", "just", "looks", "looked", "could", "might", "may", "will", "'ll", "does", "did", "keeps"}
+    | {"seems", "feels", "shows", "hardly", "already", "yet", "always", "came", "comes"}
+)
+_NEAR_AFTER = frozenset(
+    {",", ".", "and", "but", "one", "foot", "side", "is", "'s", "was", "has", "had", "still", "lost"}
 )
 _CLAUSE_OPENERS = frozenset({",", "and", ".", "but", ";"})
 _SIDE_VERBS = frozenset({"is", "'s", "was", "being", "one"})
@@ -89,9 +94,10 @@ def _is_side(talk: Talk, index: int) -> bool:
         return False  # "left it alone"
     if _numbered(talk, index, after) or _told_by_side(talk, index, after):
         return True
-    near = word == "near" and after not in (",", ".", "and", "but", "one", "foot", "side")
+    near = word == "near" and after not in _NEAR_AFTER
     determined = (before in _OWNED and not near) or (before in _BARE_BEFORE and word in ("left", "right"))
-    return determined and (after in _BARE_AFTER or _state_behind(talk, index))
+    now = after == "now" and before in _OWNED  # not "in right now"
+    return determined and (after in _BARE_AFTER or now or _state_behind(talk, index))
 
 
 def _side_alone(talk: Talk, index: int) -> bool:

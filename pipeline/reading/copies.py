@@ -151,7 +151,7 @@ def _is_affirmed(talk: Talk, segment: Segment) -> bool:
 def _so_has(talk: Talk, segment: Segment) -> bool:
     """ "Left front has thrush, so does the right front", "… as does the right"."""
     first = segment.start + 1 if talk.words[segment.start] == "as" else segment.start
-    led = talk.words[first - 1] in ("so", "as") and talk.words[first] in _AFFIRMING
+    led = talk.words[first - 1] in ("so", "as") and talk.words[first] in _AFFIRMING | {"'s"}
     return led and content_of(talk, segment) - {"as"} <= _AFFIRMED
 
 

@@ -59,6 +59,7 @@ from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.rotations import draft_rotations
 from pipeline.reading.run_on import part_horses
+from pipeline.reading.said_of_foot import foot_said_before
 from pipeline.reading.same_place import attach_same_places
 from pipeline.reading.seams import mark_seams
 from pipeline.reading.segments import split_segments
@@ -201,6 +202,7 @@ def _mark_feet(talk: Talk) -> None:
 
 def _put_right(talk: Talk) -> list[Strike]:
     """Carry out on the mentions what was said wrongly at first; returns what is carried out on the drafts."""
+    foot_said_before(talk)
     turn_round(talk)
     complete_sides(talk)
     another_horses_number(talk)

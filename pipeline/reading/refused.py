@@ -6,13 +6,17 @@ from pipeline.reading.plans import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
 
-_WANTING = frozenset({"wanted", "wants", "asked", "asking", "after", "fancied", "keen", "begged", "suggested", "want"})
+_WANTING = frozenset(
+    {"wanted", "wants", "asked", "asking", "after", "fancied", "keen", "begged", "suggested", "want", "hollering"}
+)
 _REFUSED = Sayings(
-    "said no", "say no", "told her no", "told him no", "told them no", "i refused", "we refused", "not happening",
-    "no chance", "not a chance", "i would n't", "i wo n't", "i 'm not doing", "i was n't having", "not on my watch",
-    "talked her round", "talked him round", "talked them round", "talked her out", "talked him out",
-    "talked them out", "turned her down", "turned him down", "turned them down",
-    "not going to happen", "told her to forget", "told him to forget", "told them to forget", "i 'd not",
+    "said no", "say no", "told her no", "told him no", "told them no", "i refused", "told him not", "told her not",
+    "told them not", "wo n't pay", "would n't pay", "wo n't have it", "would n't have it", "wo n't spring for",
+    "wo n't stand for", "we refused", "not happening", "no chance", "not a chance", "i would n't", "i wo n't",
+    "i 'm not doing", "i was n't having", "not on my watch", "talked her round", "talked him round",
+    "talked them round", "talked her out", "talked him out", "talked them out", "turned her down", "turned him down",
+    "turned them down", "not going to happen", "told her to forget", "told him to forget", "told them to forget",
+    "i 'd not",
 )  # fmt: skip
 _STAYED = Sayings(
     "stayed with", "stayed in", "stuck with", "stuck to", "kept to", "kept him in", "kept her in", "kept them in",

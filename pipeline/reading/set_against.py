@@ -27,6 +27,7 @@ _BEGINS = _INSTEAD.first_words | _GIVEN_UP.first_words | _WATCHING.first_words |
 _LIGHT = frozenset(
     {"a", "an", "the", "those", "his", "her", "any", "more", "signs", "of", "sign", "new", "fresh", "that"}
 )
+_COUNTED = frozenset({"nails", "shoe_size", "nail_size"})  # "started with six, finished with seven"
 _USED = SETUP_SLOTS | {"treatment"}
 
 
@@ -39,7 +40,7 @@ def set_against(talk: Talk, sentence: list[Segment]) -> None:
             before = _words_before(talk, segment, draft, _LIGHT - {"of"})
             if draft.slot in _USED and _ends(talk, segment, before, _INSTEAD):
                 draft.drop("another in its place")
-            elif draft.slot in _USED and _ends(talk, segment, before, _GIVEN_UP):
+            elif draft.slot in _USED - _COUNTED and _ends(talk, segment, before, _GIVEN_UP):
                 draft.status = Status.HISTORY
                 draft.note("given up")
             elif draft.slot == "finding" and _looked_out_for(talk, segment, draft):

@@ -17,6 +17,7 @@ _HAVING = frozenset(
 _THERE_IS = (["there", "'s"], ["there", "is"], ["there", "was"], ["theres"], ["is", "there"])
 _BETWEEN = frozenset({"still", "also", "just", "only", "maybe", "as", "well", "too", "now"})
 _OF_IT = Sayings("of it", "of that", "of the same", "of the stuff", "of them", "as well", "too", "also")
+_REMAINING = ([","], ["."], ["in"], ["on"], ["at"], ["there"], ["yet"], [])
 _BEHIND = frozenset(
     {"in", "on", "at", "too", "also", "as", "now", "still", "though", "going", "starting", "there", "coming", "behind"}
     | {"up", "under", "over", "today", "and", "but", "either", "again", "along", "round", "around"}
@@ -29,6 +30,10 @@ def some_of_it(talk: Talk, segment: Segment) -> list[Mention]:
         return []
     for at in [i for i in range(segment.start, segment.end) if talk.words[i] in AMOUNTS]:
         behind = at + 1
+        if talk.words[behind : behind + 1] == ["left"] and talk.words[behind + 1 : behind + 2] in _REMAINING:
+            for side in [m for m in segment.having("feet") if m.start == behind]:
+                side.dropped = True  # "there's a little left in the sulcus": no side
+            behind += 1
         if form := _OF_IT.at(talk.words, behind):
             behind += len(form)
         closed = behind >= segment.end or talk.words[behind] in _BEHIND

@@ -12,29 +12,50 @@ _SLOTS = frozenset({
 _TRIED = Sayings(
     "tried", "offered", "offer up", "held", "looked at", "grabbed", "fetched", "reached for", "reaching for",
     "picked up", "picking up", "picked out", "went to put", "went to fit", "went to use", "threw", "had him up for",
-    "had her up for", "had him down for", "had her down for", "got out", "brought",
-    "toyed with", "halfway through", "fitting", "pulled out", "dug out", "brought out",
+    "had her up for", "had him down for", "had her down for", "got out", "brought", "toyed with", "slapped", "popped",
+    "had him measured for", "had her measured for", "halfway through", "fitting", "pulled out", "dug out",
+    "brought out",
 )  # fmt: skip
 _HAD = Sayings("had", "'d", "got", "pulled", "dug", "brought", "put")
 _BEFORE_IT = frozenset(
     {"i", "we", "'d", "had", "did", "have", "was", "and", "then", "first", ",", "'ve", "even", "but", "as", "through"}
 )
-_READY = frozenset({"out", "ready", "hand", "hands", "up", "anvil", "fire", "cut", "shaped", "with", "against"})
+_READY = frozenset(
+    {
+        "out",
+        "ready",
+        "hand",
+        "hands",
+        "up",
+        "anvil",
+        "fire",
+        "cut",
+        "shaped",
+        "with",
+        "against",
+        "tailgate",
+        "bench",
+        "truck",
+        "van",
+        "ute",
+        "box",
+        "rack",
+    }
+)
 _SIZES = ("big", "small", "long", "short", "wide", "narrow", "tight", "heavy", "light", "thick", "thin", "much")
 _LEFT_IT = Sayings(
-    "left it", "left them", "left that", "put it back", "put them back", "put it away", "put them away", "put it down",
-    "put them down", "put that back", "put 'em back", "thought no", "thought nah", "thought better", "thought again",
-    "and did n't", "then did n't", "but did n't", "but no", "but nah", "but , no", "but , nah", "but not", "would n't",
-    "did n't fit", "did n't suit", "did n't sit", "did n't look", "nowhere near", "hung over", "swam", "no good",
-    "no use", "never went on", "no way", "no chance", "not a chance", "back on the", "back in the", "back they went",
-    "back it went", "like a dinner plate", "like a dustbin", "like a boat", "like a bucket",
-    "way off", "miles off", "a mile off", "gave up", "gave it up", "talked myself",
-    "decided against", "changed my mind", "looked silly", "looked daft", "was n't big", "were n't big", "not for that",
-    "was never going", "were never going", "i left it", "wo n't", "not a hope",
-    "binned", "never used", "did n't need", "did n't bother", "never bothered", "stuck out", "hung off", "hung out",
-    "overhung", "went back in", "went back on", "looked wrong", "looked all wrong", "scrapped",
-    "chucked", "that went back",
-    *(f"too {size}" for size in _SIZES), "too far",
+    "left it", "left them", "left that", "put it back", "put them back", "put it away", "put them away",
+    "put it down", "put them down", "put that back", "put 'em back", "thought no", "thought nah", "thought better",
+    "thought again", "and did n't", "then did n't", "but did n't", "but no", "but nah", "but , no", "but , nah",
+    "but not", "would n't", "did n't fit", "did n't suit", "did n't sit", "did n't look", "nowhere near", "hung over",
+    "swam", "no good", "no use", "never went on", "no way", "no chance", "not a chance", "back on the", "back in the",
+    "back they went", "back it went", "like a dinner plate", "like a dustbin", "like a boat", "like a bucket",
+    "way off", "miles off", "a mile off", "gave up", "gave it up", "talked myself", "decided against",
+    "changed my mind", "looked silly", "looked daft", "was n't big", "were n't big", "not for that",
+    "was never going", "were never going", "i left it", "wo n't", "not a hope", "was n't having", "were n't having",
+    "did n't see the need", "binned", "never used", "did n't need", "did n't bother", "never bothered", "stuck out",
+    "hung off", "hung out", "overhung", "went back in", "went back on", "looked wrong", "looked all wrong",
+    "scrapped", "chucked", "that went back", *(f"too {size}" for size in _SIZES), "too far",
 )  # fmt: skip
 _EARLIER = frozenset({"last", "previous", "previously", "ago", "once", "always"})
 _ADVERBS = frozenset({"way", "far", "miles", "much", "a", "bit", "just", "mile", "still", "well", "touch"})

@@ -31,13 +31,14 @@ _TOLD = frozenset({*CLASS_SLOTS, "feet", "measures", "horse"})
 _OWNED = frozenset({"the", "his", "her"})
 _TALK_BACK = 3  # sentences from the foot that was wrong to the word that says so
 _CHAT = 2  # sentences that may explain the mistake before the right foot is named
-_SWAPS = ("swap", "switch", "flip", "reverse")
+_SWAPS = ("swap", "switch", "flip", "reverse", "flipped", "switched", "swapped", "reversed")
 _SWAPPED = frozenset({"those", "them", "that", "these", "'em"})
 _ROUND = frozenset({"round", "around", "over", "about"})
 _OTHER_WAY = Sayings(
     "the other way around", "the other way round", "the other way about", "other way around", "other way round",
     "other way about", "the wrong way around", "the wrong way round", "the wrong way about", "backwards",
-    "back to front", "the reverse", "vice versa", "arseways", "arse about face", "arse about", "ass backwards",
+    "the other way on", "other way on", "the other way", "other way", "back to front", "the reverse", "vice versa",
+    "arseways", "arse about face", "arse about", "ass backwards",
     "mixed up", "muddled", "muddled up", "switched", "crossed", "flipped", "swapped", "swapped round", "swapped over",
 )  # fmt: skip
 _NOT_SO = Sayings(
@@ -70,7 +71,27 @@ _BEFORE_SWAP = frozenset(
         "sec",
         "yeah",
     }
-    | {"moment", "now", "let", "me", "think", "scratch", "strike", "forget", "nah", "hmm", "you", "know", "what"}
+    | {
+        "moment",
+        "now",
+        "let",
+        "me",
+        "think",
+        "scratch",
+        "strike",
+        "forget",
+        "nah",
+        "hmm",
+        "shoot",
+        "dang",
+        "it",
+        "damn",
+        "well",
+        "i",
+        "you",
+        "know",
+        "what",
+    }
 )
 _MIRRORED = {"LF": "RF", "RF": "LF", "LH": "RH", "RH": "LH", "bare_L": "bare_R", "bare_R": "bare_L"}
 _TWO = 2

@@ -1,0 +1,138 @@
+"""A foot that was said wrongly: "I said left front for that crack, it's the right"; "was it the near, no, the off"."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from pipeline.reading.bare_sides import SIDES
+from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import FEET
+
+_VERBS = (
+    "said", "put", "called", "wrote", "told you", "'ve said", "'ve put", "'ve called", "have said", "had", "'d",
+    "marked",
+)  # fmt: skip
+_IT = (" that was", " it was", " that", " it", " was", "")
+_I_SAID = Sayings(*(f"i {verb}{it}" for verb in _VERBS for it in _IT), "did i say")
+_ASKED = Sayings("or was it", "or is it", "was it", "is it", "or was that", "or did i say")
+_MEANT = Sayings(
+    "it 's", "it was", "it is", "that 's", "i meant", "i mean", "should be", "should have been", "should 've been",
+    "make that", "it should be", "that should be", "meant to be", "is", "it 's actually", "it 's really", "make it",
+)  # fmt: skip
+_ENDS = {"front": "F", "fore": "F", "hind": "H", "back": "H", "rear": "H"}
+_ONE = frozenset({"foot", "one", "side", "leg"})
+_THE = frozenset({"the", "his", "her", "in", "on", "as"})
+_FOR = frozenset({"for", "on", "with", "about", "has", "had"})
+_PAUSES = frozenset(
+    {",", ".", "?", "but", "no", "nah", "nope", "sorry", "well", "wait", "actually", "and", "oh", "now"}
+)
+_LIE = frozenset({"i", "tell", "a", "lie", "it", "was", "'s", "the", "that", "hang", "hold", "on", "tis"})
+_ABOUT = 5  # tokens of "for that toe crack"
+_CLOSING: tuple[list[str], ...] = ([","], ["."], ["?"], ["and"], ["that"], [], ["yeah"], ["yes"])
+
+
+@dataclass(frozen=True)
+class _Foot:
+    """A foot as it is named, side and end; ``stop`` is the token behind it."""
+
+    side: str
+    end: str | None
+    stop: int
+
+
+def foot_said_before(talk: Talk) -> None:
+    """Exchange, on the mentions, the foot that the speaker says to have named wrongly."""
+    for at, form in _I_SAID.within(talk.words, 1, len(talk.words)):
+        _said(talk, at, at + len(form))
+    for at, form in _ASKED.within(talk.words, 1, len(talk.words)):
+        if talk.words[at - 1] in (",", "and", "wait", *SENTENCE_ENDS):
+            _asked(talk, at, at + len(form))
+
+
+def _foot_at(talk: Talk, at: int) -> _Foot | None:
+    while at < len(talk.words) and talk.words[at] in _THE:
+        at += 1
+    if at >= len(talk.words) or talk.words[at] not in SIDES:
+        return None
+    behind = talk.words[at + 1] if at + 1 < len(talk.words) else ""
+    stop = at + 1 + (behind in _ENDS or behind in _ONE)
+    return _Foot(SIDES[talk.words[at]], _ENDS.get(behind), stop)
+
+
+def _said(talk: Talk, cue: int, at: int) -> None:
+    """ "I said left front for that crack, it's the right"."""
+    wrong = _foot_at(talk, at)
+    if wrong is None:
+        return
+    stop, about = wrong.stop, set[str]()
+    if talk.words[stop : stop + 1] != [] and talk.words[stop] in _FOR:
+        end = stop + 1
+        while (
+            end < min(len(talk.words), stop + _ABOUT)
+            and talk.words[end] not in _PAUSES
+            and not _MEANT.at(talk.words, end)
+        ):
+            end += 1
+        about, stop = set(talk.words[stop + 1 : end]) - _THE, end
+    while stop < len(talk.words) and talk.words[stop] in _PAUSES:
+        stop += 1
+    lead = _MEANT.at(talk.words, stop)
+    right = _foot_at(talk, stop + len(lead)) if lead else None
+    if right is None or talk.words[right.stop : right.stop + 1] not in _CLOSING:
+        return
+    for old in _named(talk, cue, wrong, about):
+        old.readings["feet"] = right.side + (right.end or old.readings["feet"][1])
+        _drop(talk, cue, right.stop)
+
+
+def _asked(talk: Talk, cue: int, at: int) -> None:
+    """ "Cast the near fore, was it the near, no, tell a lie, the off"."""
+    asked = _foot_at(talk, at)
+    if asked is None or talk.words[asked.stop : asked.stop + 1] not in ([","], ["?"], ["."]):
+        return
+    stop = asked.stop
+    while stop < len(talk.words) and talk.words[stop] in _PAUSES | _LIE:
+        stop += 1
+    answer = _foot_at(talk, stop)
+    if answer is None or talk.words[answer.stop : answer.stop + 1] not in _CLOSING:
+        return
+    for old in _last_foot(talk, cue):
+        end = answer.end or asked.end or old.readings["feet"][1]
+        old.readings["feet"] = answer.side + end
+        for cue_word in [m for m in talk.having("taking_back") if old.end <= m.start < cue]:
+            cue_word.dropped = True
+        _drop(talk, cue, answer.stop)
+
+
+def _drop(talk: Talk, start: int, stop: int) -> None:
+    for mention in talk.mentions:
+        mention.dropped = mention.dropped or start <= mention.start < stop
+
+
+def _named(talk: Talk, before: int, wrong: _Foot, about: set[str]) -> list[Mention]:
+    """The foot named before: that of the finding, if one is told, else the last of that name in a row."""
+    since = max((m.end for m in talk.having("horse") if m.start < before), default=0)
+    feet = [m for m in talk.having("feet") if since <= m.start < before and m.readings["feet"] in FEET]
+    if about:
+        found = [m for m in talk.having("findings") if m.start < before]
+        same = [m for m in found if about & set(talk.words[m.start : m.end])]
+        sentence = [m for m in feet if same and not SENTENCE_ENDS & set(_between(talk, m, same[-1]))]
+        feet = sentence or feet
+    named = [m for m in feet if m.readings["feet"] == wrong.side + (wrong.end or m.readings["feet"][1])]
+    return named[-1:]
+
+
+def _between(talk: Talk, one: Mention, other: Mention) -> list[str]:
+    return talk.words[min(one.end, other.end) : max(one.start, other.start)]
+
+
+def _last_foot(talk: Talk, before: int) -> list[Mention]:
+    """The foot that was named last, in this sentence or the one before, of the same horse."""
+    named = [m for m in talk.mentions if m.end <= before and not m.dropped and (m.get("feet") or m.get("horse"))]
+    if not named or named[-1].get("feet") not in FEET:
+        return []
+    stops = sum(word in SENTENCE_ENDS for word in talk.words[named[-1].end : before])
+    return named[-1:] if stops <= 1 else []

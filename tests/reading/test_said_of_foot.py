@@ -1,0 +1,161 @@
+"""A foot said wrongly and named by the speaker, sides that still have it, and another horse's finding.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+test_i_said_the_wrong_foot = reads(
+    [
+        (
+            "Crack in the left front at the toe. I said left front for that crack, it's the right.",
+            ["RF finding crack @toe"],
+        ),
+        ("Crack in the left front at the toe. I said left for the crack, it's the right.", ["RF finding crack @toe"]),
+        (
+            "Crack in the left front at the toe. When I said left front for the crack I meant the right.",
+            ["RF finding crack @toe"],
+        ),
+        (
+            "Crack in the left front at the toe. That crack I said was left front is right front.",
+            ["RF finding crack @toe"],
+        ),
+        (
+            "Crack in the left front at the toe. Bruise in the right front. I told "
+            "you left front for the crack, it was the right.",
+            ["RF finding bruise", "RF finding crack @toe"],
+        ),
+        ("Thrush in the near hind. Did I say near hind, it's the off.", ["RH finding thrush"]),
+        ("Thrush in the near hind. If I said near hind, it's the off hind.", ["RH finding thrush"]),
+        ("Thrush in the near hind. I've put near hind for that thrush, should be off.", ["RH finding thrush"]),
+        ("Thrush in the near hind. I called that the near hind, it was the off.", ["RH finding thrush"]),
+        ("Thrush in the near hind. I said near hind and near hind it is.", ["LH finding thrush"]),
+    ],
+    "Tansy. {}",
+)
+
+test_asked_which_foot_it_was = reads(
+    [
+        ("Cast the near fore, was it the near, no, tell a lie, the off.", ["RF shoe_state lost"]),
+        ("Cast the near fore, was it the near, no, I tell a lie, it was the off.", ["RF shoe_state lost"]),
+        ("Cast the near fore, was it the near, no, the off.", ["RF shoe_state lost"]),
+        ("Corn in the off fore, was it off, no, near.", ["LF finding corn"]),
+        ("Lost the left front, wait, was it the left, no, right front.", ["RF shoe_state lost"]),
+        ("Lost the left front. Was it the left? No, the right.", ["RF shoe_state lost"]),
+        ("Lost the left front. Or was it the right? It was the right.", ["RF shoe_state lost"]),
+    ],
+    "Tansy. {}",
+)
+
+test_turned_about_in_other_words = reads(
+    [
+        (
+            "Left front loose, right front gone. Shoot, other way, right front loose, left front gone.",
+            ["LF shoe_state lost", "RF shoe_state loose"],
+        ),
+        (
+            "Left front loose, right front sprung, well it's the other way on, left sprung, right loose.",
+            ["LF shoe_state sprung", "RF shoe_state loose"],
+        ),
+        (
+            "Right front abscess, left front corn. Dang it, I've flipped those. Left front abscess, right front corn.",
+            ["LF finding abscess", "RF finding corn"],
+        ),
+        ("Near fore cast, off fore loose. Other way, sorry.", ["LF shoe_state loose", "RF shoe_state lost"]),
+    ],
+    "Tansy. {}",
+)
+
+test_a_side_that_has_it = reads(
+    [
+        (
+            "Mud fever on both hinds, the near is bad and the off is mild.",
+            ["LH finding scratches ~severe", "RH finding scratches ~mild"],
+        ),
+        (
+            "Mud fever on both hinds, the near's bad and there's a wee touch on the off.",
+            ["LH finding scratches ~severe", "RH finding scratches ~mild"],
+        ),
+        (
+            "Thrush in both hinds last time. Off hind's clean now. Near hind still has a bit.",
+            ["LH finding thrush history", "LH finding thrush ~mild", "RH finding thrush resolved"],
+        ),
+        (
+            "Both hinds had thrush last trip. The right's clean now, the left still has some.",
+            ["LH finding thrush", "LH finding thrush history", "RH finding thrush resolved"],
+        ),
+        (
+            "Thrush in both hinds in May, the near's clear now and there's a bit in the off yet.",
+            ["LH finding thrush resolved", "RH finding thrush ~mild"],
+        ),
+        (
+            "The corn's gone from the near fore, there's still one there on the off fore though, medial heel, mild.",
+            ["LF finding corn resolved", "RF finding corn @medial_heel ~mild"],
+        ),
+        (
+            "Scratches on the left hind, mild. Right hind's eat up with it.",
+            ["LH finding scratches ~mild", "RH finding scratches ~severe"],
+        ),
+        (
+            "Right hind's got thrush, moderate, in the frog. So's the left hind.",
+            ["LH+RH finding thrush @frog ~moderate"],
+        ),
+        (
+            "Right front had an abscess, that's healed up. He's brewing one on the left front, I believe.",
+            ["LF finding abscess suspected", "RF finding abscess resolved"],
+        ),
+        ("Corn in the right front. The left never had one.", ["LF finding corn absent", "RF finding corn"]),
+        ("He stood in right still today. Trimmed all round.", ["LF+RF+LH+RH work trim"]),
+    ],
+    "Tansy. {}",
+)
+
+test_not_wanted_and_counted_on = reads(
+    [
+        (
+            "New shoes in front. Started with six nails, finished with seven on the left front.",
+            ["LF nails 7", "LF+RF work new_shoe"],
+        ),
+        (
+            "Reset in front. The trainer's hollering for rim shoes and I told him not till the ground dries.",
+            ["LF+RF work reset"],
+        ),
+        (
+            "Fores reset, steel. Madam would like him in aluminium but she can like all she likes.",
+            ["LF+RF shoe_material steel", "LF+RF work reset"],
+        ),
+        (
+            "Heart bar on the near fore, I toyed with an egg bar first. Six nails.",
+            ["LF nails 6", "LF shoe_type heart_bar"],
+        ),
+        (
+            "New shoes on the fores, size three, I had him measured for a four and "
+            "it wasn't having it. Seven nails each.",
+            ["LF+RF nails 7", "LF+RF shoe_size 3", "LF+RF work new_shoe"],
+        ),
+        (
+            "Set of plain steel up front, size one, I had a pair of twos on the "
+            "tailgate and put 'em back, six nails apiece.",
+            ["LF+RF nails 6", "LF+RF shoe_material steel", "LF+RF shoe_size 1", "LF+RF shoe_type plain"],
+        ),
+    ],
+    "Tansy. {}",
+)
+
+test_another_horses_finding = reads(
+    [
+        (
+            "The lady's other mare's got navicular and she wants to know does this "
+            "one, and no ma'am, he does not, no navicular on either front.",
+            ["LF+RF finding navicular absent"],
+        ),
+        (
+            "Her other lad has sidebone and she's convinced this one has, but I "
+            "felt all round both fores and there's none.",
+            ["LF+RF finding sidebone absent"],
+        ),
+    ],
+    "Tansy. {}",
+)
