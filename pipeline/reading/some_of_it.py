@@ -17,7 +17,7 @@ _HAVING = frozenset(
 _THERE_IS = (["there", "'s"], ["there", "is"], ["there", "was"], ["theres"], ["is", "there"])
 _BETWEEN = frozenset({"still", "also", "just", "only", "maybe", "as", "well", "too", "now"})
 _OF_IT = Sayings("of it", "of that", "of the same", "of the stuff", "of them", "as well", "too", "also")
-_REMAINING = ([","], ["."], ["in"], ["on"], ["at"], ["there"], ["yet"], [])
+_REMAINING: tuple[list[str], ...] = ([","], ["."], ["in"], ["on"], ["at"], ["there"], ["yet"], [])
 _BEHIND = frozenset(
     {"in", "on", "at", "too", "also", "as", "now", "still", "though", "going", "starting", "there", "coming", "behind"}
     | {"up", "under", "over", "today", "and", "but", "either", "again", "along", "round", "around"}
