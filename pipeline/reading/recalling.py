@@ -13,6 +13,7 @@ from pipeline.record import Severity, Status
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
 _NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none"})
 _COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "same"})
+_COMPARED = frozenset({"worse", "better", "bigger", "smaller", "deeper", "wider", "longer", "wetter", "softer"})
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
@@ -297,7 +298,8 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
 
     Behind a statement of its own ("she's got laminitis again, and she had it two summers ago") both are facts.
     """
-    if not {"it", "that", "one", "this"} & set(talk.words[segment.start : segment.end]):
+    words = set(talk.words[segment.start : segment.end])
+    if not {"it", "that", "one", "this"} & words or _COMPARED & words:
         return
     for earlier in reversed(before):
         for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
