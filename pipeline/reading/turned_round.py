@@ -184,6 +184,8 @@ def _swap_pairs(talk: Talk, starts: list[int]) -> None:
         if not set(talk.words[_clause_start(talk, begin, at) : at]) <= _BEFORE_SWAP:
             continue
         clause = _clause_start(talk, begin, at)
+        if _one_number(talk, clause, end):
+            continue
         if clause == begin:
             clause = begin = _chat_before(talk, starts, begin)
         if _NOT_SO.at(talk.words, end + 1):
@@ -197,6 +199,17 @@ def _swap_pairs(talk: Talk, starts: list[int]) -> None:
         if begin < end:
             _drop_said_again(talk, clause, end)
         done = end
+
+
+def _one_number(talk: Talk, start: int, end: int) -> bool:
+    """ "Toe angle fifty degrees, had that backwards, fifty two degrees": one number is put right, no pair."""
+    behind = talk.mention_starting(end + 1)
+    before = [m for m in talk.mentions if m.end <= start and start - m.end <= _TWO]
+    if behind is None or behind.number is None or not any(m.number or m.get("units") for m in before):
+        return False
+    stop = next((i for i in range(end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    said = [m for m in talk.mentions if end <= m.start < stop]
+    return sum(m.number is not None for m in said) == 1 and not any(m.get("feet") or m.get("horse") for m in said)
 
 
 def _chat_before(talk: Talk, starts: list[int], begin: int) -> int:

@@ -180,3 +180,17 @@ def test_the_other_findings_stay(read: Read) -> None:
 def test_both_horses_have_it(read: Read, text: str) -> None:
     visits = read(text, "Tally", "Buck")
     assert [(v.horse, told(v)) for v in visits] == [("Tally", ["LF finding corn"]), ("Buck", ["RF finding corn"])]
+
+test_one_number_put_right = reads(
+    [
+        (
+            "Off hind, pulse is bounding. Near hind, toe angle fifty degrees, had that backwards, fifty two degrees.",
+            ["LH toe_angle 52", "RH pulse bounding"],
+        ),
+        (
+            "Left front toe angle 50, right front 53, had that backwards, 53 and 50.",
+            ["LF toe_angle 53", "RF toe_angle 50"],
+        ),
+    ],
+    "Tansy. {}",
+)
