@@ -158,3 +158,16 @@ test_work_that_repeats_no_finding = reads(
         ("Trimmed the fronts. Did the hinds too.", ["LF+RF+LH+RH work trim"]),
     ]
 )
+
+test_since_then = reads(
+    [
+        ("Crack's been in the right front since last June, not moved.", ["RF finding crack"]),
+        ("He's been lame since last June on the near fore.", ["LF gait lame"]),
+        ("Thrush in the hinds since the summer, severe.", ["LH+RH finding thrush ~severe"]),
+        ("That flare on the near fore, it was worse last May, mild now.", ["LF finding flare ~mild"]),
+        (
+            "She was a two out of five back in early spring on the left front, today she's sound.",
+            ["- gait sound", "LF lameness 2 history"],
+        ),
+    ]
+)

@@ -181,6 +181,7 @@ def test_both_horses_have_it(read: Read, text: str) -> None:
     visits = read(text, "Tally", "Buck")
     assert [(v.horse, told(v)) for v in visits] == [("Tally", ["LF finding corn"]), ("Buck", ["RF finding corn"])]
 
+
 test_one_number_put_right = reads(
     [
         (
