@@ -73,9 +73,11 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
         return _copy_affirmed(talk, segment, feet)
     if _only_graded(talk, segment):
         return _copy_graded(talk, segment, feet)
+    if _only_meant(talk, segment):
+        return []
     if _ditto(talk, segment):
         return _copy_same(talk, segment, feet)
-    if _only_meant(talk, segment) or (segment.having("same", "too") and tells_of_work(talk, segment)):
+    if segment.having("same", "too") and tells_of_work(talk, segment):
         return []
     if segment.having("same", "too") or (_just_a_foot(talk, segment, found[0]) and not _another_doing(talk, segment)):
         return _copy_last(talk, segment, feet, groups)

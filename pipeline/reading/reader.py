@@ -11,6 +11,7 @@ from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right
 from pipeline.reading.clipped import complete_clipped, complete_headed
 from pipeline.reading.copies import copy_statements, inherit_status
+from pipeline.reading.crossed import uncross
 from pipeline.reading.cut_out import draft_cut_out
 from pipeline.reading.dates import draft_dates
 from pipeline.reading.dealt_weeks import deal_weeks
@@ -204,6 +205,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     """Carry out on the mentions what was said wrongly at first; returns what is carried out on the drafts."""
     foot_said_before(talk)
     turn_round(talk)
+    uncross(talk)
     complete_sides(talk)
     another_horses_number(talk)
     drop_another_horses(talk)

@@ -161,6 +161,9 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True
     if "let" in led and led & {"they", "had", "owners"} and not led & {"'ll", "will", "can", "should"}:
         return True  # "they'd let him go nine weeks"
+    had_on = before[-2:] in (["them", "on"], ["those", "on"], ["these", "on"]) and "had" in led
+    if had_on or talk.words[end : end + 2] == ["left", "in"]:
+        return True  # "he'd only had them on three weeks"
     if after in ("on", "in") and _worn_by(talk, end + 1, led):
         return True  # "there's only three weeks on them"
     if _RESTING & set(_till_stop(talk.words[end : end + 3])):

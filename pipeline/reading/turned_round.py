@@ -39,7 +39,8 @@ _OTHER_WAY = Sayings(
     "other way about", "the wrong way around", "the wrong way round", "the wrong way about", "backwards",
     "the other way on", "other way on", "the other way", "other way", "back to front", "the reverse", "vice versa",
     "arseways", "arse about face", "arse about", "ass backwards",
-    "mixed up", "muddled", "muddled up", "switched", "crossed", "flipped", "swapped", "swapped round", "swapped over",
+    *(f"{them} {crossed}" for them in ("those", "them", "that", "these", "'em")
+      for crossed in ("mixed up", "muddled up", "switched", "crossed", "flipped", "swapped", "swapped round")),
 )  # fmt: skip
 _NOT_SO = Sayings(
     *(
@@ -188,10 +189,16 @@ def _swap_pairs(talk: Talk, starts: list[int]) -> None:
             continue
         if clause == begin:
             clause = begin = _chat_before(talk, starts, begin)
-        if _NOT_SO.at(talk.words, end + 1):
+        asked = talk.words[end : end + 1] == ["?"] and talk.words[end + 1 : end + 2] in (["no"], ["nah"])
+        if asked or _NOT_SO.at(talk.words, end + 1):
             begin = end  # "other way about. No it isn't, ones in front": as it was said at first
+            for no in [m for m in talk.mentions if m.start == end + 1]:
+                no.dropped = True
         elif not _exchange(talk, begin, clause):
             before = [s for s in starts if s < begin]
+            first = next((m for m in talk.mentions if m.start >= end and not m.dropped), None)
+            if clause > begin and first is not None and first.number is not None:
+                continue  # "right front, toe angle fifty degrees, had that backwards, fifty two"
             if not before or not _exchange_behind(talk, [*before, begin] if clause > begin else before, clause):
                 continue
         for mention in [m for m in talk.mentions if clause <= m.start < end]:

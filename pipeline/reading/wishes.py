@@ -7,7 +7,7 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
 _ONE_OF_A_KIND = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "packing", "clips", "nail_size", "wedge"})
-_NEAR = 1  # sentences between the thought and what was put on
+_NEAR = 2  # sentences between the thought and what was put on
 
 
 def drop_wished(talk: Talk) -> None:
