@@ -14,7 +14,6 @@ import zipfile
 import zlib
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -40,27 +39,44 @@ def adapted(folder: Path) -> dict[str, bytes]:
 
 
 def add(model: bytearray, adapter: bytes) -> None:
-    """Add the factors of ``adapter`` (an npz archive) to the weights of ``model`` (a model.bin) in place.
+    """Add the factors of ``adapter``, as ``factors`` reads them, to the weights of ``model`` (a model.bin) in place.
 
     Raises WeightsError when one of them has no matrix of its shape there.
     """
     try:
         places = dict(arrays(model))
-        with np.load(io.BytesIO(adapter)) as kept:
-            names = sorted(name.removesuffix("/a") for name in kept.files if name.endswith("/a"))
-            for name in names:
-                start, shape = places[name]
-                weights = np.frombuffer(model, np.float16, shape[0] * shape[1], start).reshape(shape)
-                # in 32 bits: numpy adds floats of 16 bits more slowly, and rounds them twice
-                weights[:] = weights.astype(np.float32) + _factor(kept, f"{name}/b").T @ _factor(kept, f"{name}/a")
+        for name, a, b in factors(adapter):
+            start, shape = places[name]
+            weights = np.frombuffer(model, np.float16, shape[0] * shape[1], start).reshape(shape)
+            # in 32 bits: numpy adds floats of 16 bits more slowly, and rounds them twice
+            weights[:] = weights.astype(np.float32) + b.T @ a
     except _WRONG as error:
         raise WeightsError(_NOT_FITTING) from error
 
 
-def _factor(kept: Any, name: str) -> NDArray[np.float32]:
-    """A factor (rank, width) from its whole numbers and the scale of each rank."""
-    scale = kept[f"{name}/scale"].astype(np.float32)
-    return np.asarray(kept[name].astype(np.float32) * scale[:, None])
+def factors(adapter: bytes) -> Iterator[tuple[str, NDArray[np.float32], NDArray[np.float32]]]:
+    """The name of every matrix that changes, with its A (rank, in) and its B transposed (rank, out).
+
+    ``adapter`` is one zlib stream of an npz archive of four arrays: the ``names`` of the matrices; their ``shapes``
+    (matrix, 2), out and in; the ``scales`` (matrix, 2, rank) of A and of B; and the ``numbers``, whole ones of eight
+    bits, first of A and then of B, one matrix behind the other. Raises what reading a damaged archive raises.
+    """
+    with np.load(io.BytesIO(zlib.decompress(adapter))) as kept:
+        numbers, scales = kept["numbers"].astype(np.float32), kept["scales"].astype(np.float32)
+        at = 0
+        for name, widths, scale in zip(kept["names"], kept["shapes"], scales, strict=True):
+            into, out = int(widths[1]), int(widths[0])
+            a, at = _factor(numbers, at, into, scale[0])
+            b, at = _factor(numbers, at, out, scale[1])
+            yield str(name), a, b
+
+
+def _factor(
+    numbers: NDArray[np.float32], at: int, width: int, scale: NDArray[np.float32]
+) -> tuple[NDArray[np.float32], int]:
+    """A factor (rank, width) from the numbers that begin at a place and the scale of each rank; where it ends."""
+    end = at + width * len(scale)
+    return np.asarray(numbers[at:end].reshape(len(scale), width) * scale[:, None]), end
 
 
 def arrays(model: bytearray) -> Iterator[tuple[str, tuple[int, tuple[int, ...]]]]:

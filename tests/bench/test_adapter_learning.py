@@ -69,9 +69,9 @@ def test_matrices_are_rounded_and_the_rest_is_read_as_it_is(tmp_path: Path) -> N
 def test_what_is_exported_is_added_as_b_times_a_within_the_rounding(tmp_path: Path) -> None:
     a, b = factors()
     weight = np.ones((5, 7), np.float16)
-    export({"layer/weight": (a, b)}, tmp_path / "new" / "adapter.npz")
+    export({"layer/weight": (a, b)}, tmp_path / "new" / "adapter.npz.z")
     adapted = model(layer__weight=weight)
-    add(adapted, (tmp_path / "new" / "adapter.npz").read_bytes())
+    add(adapted, (tmp_path / "new" / "adapter.npz.z").read_bytes())
     start = dict(arrays(adapted))["layer/weight"][0]
     found = np.frombuffer(adapted, np.float16, weight.size, start).reshape(weight.shape).astype(np.float32)
     # each factor is off by half a step at most, a step being a tenth of its rank's largest
@@ -80,7 +80,7 @@ def test_what_is_exported_is_added_as_b_times_a_within_the_rounding(tmp_path: Pa
     assert (np.abs(found - (weight + b.T @ a)) <= bound).all()
     exact_a, exact_b = rounded({"layer/weight": (a, b)})["layer/weight"]
     assert found == pytest.approx(weight + exact_b.T @ exact_a, abs=2e-3)
-    assert [path.name for path in (tmp_path / "new").iterdir()] == ["adapter.npz"]
+    assert [path.name for path in (tmp_path / "new").iterdir()] == ["adapter.npz.z"]
 
 
 def test_half_the_strength_is_half_of_what_is_added() -> None:
@@ -91,9 +91,9 @@ def test_half_the_strength_is_half_of_what_is_added() -> None:
 
 def test_factors_that_learnt_nothing_are_exported_as_nothing(tmp_path: Path) -> None:
     a, b = factors()
-    export({"layer/weight": (a, 0 * b)}, tmp_path / "adapter.npz")
+    export({"layer/weight": (a, 0 * b)}, tmp_path / "adapter.npz.z")
     adapted = model(layer__weight=np.ones((5, 7), np.float16))
-    add(adapted, (tmp_path / "adapter.npz").read_bytes())
+    add(adapted, (tmp_path / "adapter.npz.z").read_bytes())
     assert adapted == model(layer__weight=np.ones((5, 7), np.float16))
 
 

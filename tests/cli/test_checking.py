@@ -158,7 +158,7 @@ def test_a_record_without_its_sound_still_serves(
 def test_a_damaged_adapter_is_found_by_the_deep_check(
     run: Run, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
-    damaged = tmp_path / "adapter.npz"
+    damaged = tmp_path / "adapter.npz.z"
     damaged.write_bytes(b"no archive")
     for module in ("adapter", "weights"):
         monkeypatch.setattr(f"pipeline.hearing.{module}.ADAPTER", damaged)

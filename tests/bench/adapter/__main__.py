@@ -1,11 +1,13 @@
-"""The trade's adapter learnt anew: ``python -m tests.bench.adapter [--voices DIR] [--quotes DIR] [--real DIR]``.
+"""The trade's adapter learnt anew: ``python -m tests.bench.adapter [--voices DIR] [--words FILE] [--quotes DIR]
+[--real DIR]``.
 
-Windows of the open memos, of generated memos and of general talk are spoken by synthetic voices (what is there below
-``--sound`` is kept), disturbed anew each time, and shown to the base weights, to which low-rank factors are learnt.
+Windows of the open memos, of generated memos, of names and of general talk are spoken by synthetic voices (what is
+there below ``--sound`` is kept), disturbed anew each time, and shown to the base weights, to which low-rank factors are
+learnt. ``--words`` is a file of a word a line, as Debian's wamerican has one: its words are said as names.
 ``--quotes`` is the folder of Debian's fortunes, from which the general talk comes; ``--real`` that of a professional
 speaker's prompts, as Debian's asterisk-core-sounds-en-wav has them. Both are to be heard as the bare weights hear
 them. The factors are written to ``--out``; whoever wants to ship them puts them in the place of
-``pipeline/hearing/adapter.npz``.
+``pipeline/hearing/adapter.npz.z``.
 
 Adds to ``results/adapter.csv`` a row for each set that is held out (two voices, general talk, windows in voices that
 are learnt from, real prompts): its loss, in nats a word piece, with the bare weights and with the factors as they were
@@ -32,12 +34,13 @@ from pipeline.vocabulary import load_vocabulary
 from tests.bench.adapter.batches import Batch, Batches
 from tests.bench.adapter.course import Course
 from tests.bench.adapter.exporting import at_strength, export, rounded
+from tests.bench.adapter.names import names_to_learn, names_windows
 from tests.bench.adapter.prompts import Prompts
 from tests.bench.adapter.real import real_readings
 from tests.bench.adapter.saying import LONGEST_S, path_of, say
 from tests.bench.adapter.voices import Reading, held_out, kept_same, learnt_from, readings
 from tests.bench.adapter.weights import read
-from tests.bench.adapter.windows import GENERAL, MEMO, all_windows, open_memos, swappable
+from tests.bench.adapter.windows import GENERAL, MEMO, Window, all_windows, open_memos, swappable
 from tests.bench.ending import ended
 from tests.bench.hearing.conditions import seconds_of
 from tests.bench.hearing.making import SOUND
@@ -48,6 +51,10 @@ COLUMNS = (
     *("set", "held", "bare_clean", "bare_disturbed", "clean", "disturbed"),
 )
 NO_TORCH = "Learning needs torch (2.11 on a graphics card and 2.5.1 on a processor were used): pip install torch."
+NO_WORDS = (
+    "Names are learnt from the memos alone: more need --words FILE, Debian's wamerican "
+    "(/usr/share/dict/american-english)."
+)
 NO_QUOTES = (
     "General talk is left out: it needs --quotes DIR, the folder of Debian's fortunes (/usr/share/games/fortunes)."
 )
@@ -56,6 +63,7 @@ NO_REAL = (
     "(/usr/share/asterisk/sounds)."
 )
 STRENGTH = 0.85  # why not all of it, section 6 of DEVELOPERS.md says
+_NAMES_WINDOWS = 1700
 _AT_ONCE = 20  # readings whose loss is computed together
 _HELD_SEED = 3
 _TOLD_EVERY = 200  # steps
@@ -118,6 +126,7 @@ def arguments(given: Sequence[str] | None) -> argparse.Namespace:
     )
     parser.add_argument("--voices", type=Path, metavar="DIR", help="the folder of say.py, to speak what is missing")
     parser.add_argument("--sound", type=Path, metavar="DIR", default=SOUND, help="where sound is kept: %(default)s")
+    parser.add_argument("--words", type=Path, metavar="FILE", help="a word a line, to be said as names")
     parser.add_argument("--quotes", type=Path, metavar="DIR", help="the folder of Debian's fortunes, for general talk")
     parser.add_argument("--real", type=Path, metavar="DIR", help="a folder of a person's prompts, WAV files")
     parser.add_argument("--steps", type=_positive, metavar="N", default=Course.steps, help="default %(default)s")
@@ -132,7 +141,7 @@ def arguments(given: Sequence[str] | None) -> argparse.Namespace:
     parser.add_argument(
         "--limit", type=_positive, metavar="N", help="a trial with N readings of each voice; no rows are added"
     )
-    parser.add_argument("--out", type=Path, metavar="FILE", help="default: adapter.npz beside the sound")
+    parser.add_argument("--out", type=Path, metavar="FILE", help="default: adapter.npz.z beside the sound")
     parser.add_argument("--say-only", action="store_true", help="speak what is missing and learn nothing")
     return parser.parse_args(given)
 
@@ -146,6 +155,10 @@ def _positive(told: str) -> int:
 def chosen_readings(chosen: argparse.Namespace) -> list[Reading]:
     """All readings, or at most so many of each voice."""
     windows = all_windows(chosen.quotes)
+    if chosen.words:
+        windows += named_windows(chosen.words)
+    else:
+        print(NO_WORDS, file=sys.stderr)
     if not any(window.kind == GENERAL for window in windows):
         print(NO_QUOTES, file=sys.stderr)
     real: Sequence[Reading] = ()
@@ -157,6 +170,15 @@ def chosen_readings(chosen: argparse.Namespace) -> list[Reading]:
     for reading in (*readings(windows), *real):
         said.setdefault(reading.speaker, []).append(reading)
     return [reading for by_one in said.values() for reading in by_one[: chosen.limit]]
+
+
+def named_windows(words: Path) -> list[Window]:
+    """Windows of names; raises ClinchbookError when the file of words cannot be read."""
+    memos = open_memos()
+    try:
+        return list(names_windows(memos, names_to_learn(words, swappable(memos)), _NAMES_WINDOWS))
+    except (OSError, UnicodeDecodeError) as error:
+        raise ClinchbookError(f"The words for names cannot be read from {words}.") from error
 
 
 def writable(out: Path) -> Path:
@@ -192,7 +214,7 @@ def learner(parts: TorchParts, course: Course, sound: Path, said: Sequence[Readi
 
 def run(chosen: argparse.Namespace) -> None:
     """Speak what is missing, and unless that is all that is wanted, learn."""
-    out = writable(chosen.out or chosen.sound / "adapter" / "adapter.npz")
+    out = writable(chosen.out or chosen.sound / "adapter" / "adapter.npz.z")
     parts = None if chosen.say_only else torch_parts(chosen.device)
     said = chosen_readings(chosen)
     say(said, chosen.sound, chosen.voices, chosen.processes)

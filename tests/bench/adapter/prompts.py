@@ -19,6 +19,7 @@ _NO_PROMPT_SHARE = 0.1
 _LONGER_SHARE, _LONGER = 0.4, (3, 29)  # rosters with more names than the memo's, and how many more
 _UNSAID_SHARE = 0.12  # rosters without the names that are said
 _SHORT_SHARE, _SHORT = 0.3, (1, 5)  # rosters of a few names
+_RIVAL_SHARE = 0.4  # of the names that sound like one that is said are on the roster as well
 _MOST_NAMES = 25
 _FEWER_WORDS_SHARE = 0.3  # prompts with some of the trade's words, in any order
 _BEFORE = "<|startofprev|>"
@@ -73,6 +74,7 @@ class Prompts:
             names = [name for name in names if name not in window.text]
         if drawn.random() < _SHORT_SHARE:
             names = names[: drawn.randint(*_SHORT)]
+        names += [rival for rival in window.rivals if drawn.random() < _RIVAL_SHARE]
         drawn.shuffle(names)
         names.sort(key=lambda name: name not in window.text)  # those that are said come through the cut
         names = list(dict.fromkeys(names))[:_MOST_NAMES]

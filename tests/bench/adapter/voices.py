@@ -1,4 +1,4 @@
-"""Who says which window, and which readings are held out: two whole voices, windows of the others, real prompts.
+"""Who says which window, and which readings are held out: two voices, windows of the others, names, real prompts.
 
 The voices of the hearing bench's report are never among them.
 """
@@ -12,7 +12,7 @@ from fractions import Fraction
 from functools import cached_property
 from hashlib import sha256
 
-from tests.bench.adapter.windows import GENERAL, MEMO, REAL, SEED, Window
+from tests.bench.adapter.windows import GENERAL, MEMO, NAMES, REAL, SEED, Window
 
 HELD_VOICES = ("kal16", "af_sarah")  # validated with, never learnt from
 # How often each is drawn of a hundred, the rest falling to the formant voices, each of another accent.
@@ -33,6 +33,7 @@ _HELD = {
     "af_sarah": (40, Fraction(1)),
     GENERAL: (20, Fraction(1, 4)),
     "windows": (60, Fraction(1, 4)),
+    NAMES: (60, Fraction(1, 4)),
     REAL: (120, Fraction(2, 5)),
 }
 _HUMAN_TIMES = 2  # so often is each human reading learnt from, for once of the others
@@ -109,7 +110,7 @@ def _held_as(reading: Reading) -> str | None:
     """The set that a reading may be held out for."""
     if reading.voice in HELD_VOICES:
         return reading.voice
-    if reading.window.kind in (GENERAL, REAL):
+    if reading.window.kind in (NAMES, GENERAL, REAL):
         return reading.window.kind
     return "windows" if reading.window.kind == MEMO and reading.voice in _QUICK else None
 

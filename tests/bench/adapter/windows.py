@@ -19,7 +19,7 @@ from tests.facts.scoring import load_gold
 from tests.generator.memo import Composer
 
 SEED = 20261127
-MEMO, GENERATED, GENERAL, REAL = "memo", "generated", "general", "real"
+MEMO, GENERATED, NAMES, GENERAL, REAL = "memo", "generated", "names", "general", "real"
 _GENERATOR_SEED = 31
 _MEMO_WORDS = (20, 35, 50, 60)  # at most, of a window; 60 are about half a minute in the slowest voice
 _GENERATED_WORDS = (20, 40, 55)
@@ -37,9 +37,10 @@ _STRANGERS = 8  # names on the roster of general sentences
 class Window:
     """Whole sentences that are said in one go, the roster they belong to, and where they are from."""
 
-    kind: str  # memo, generated, general or real
+    kind: str  # memo, generated, names, general or real
     sentences: tuple[str, ...]
     roster: tuple[str, ...]
+    rivals: tuple[str, ...] = ()  # names that are not said but sound like one that is
 
     @property
     def text(self) -> str:
