@@ -17,6 +17,8 @@ from pipeline.judging.overlooked import overlooked
 from pipeline.judging.plausibility import implausible
 from pipeline.judging.reasons import reasons_for
 from pipeline.judging.rewordings import doubtful_rewordings
+from pipeline.judging.seam_questions import question, whose
+from pipeline.judging.second_horse import Seam, SecondHorse
 from pipeline.judging.unread import unread_sentences
 from pipeline.record import Fact, Flag, FlagKind, RosterHorse, Transcript, Visit
 
@@ -39,6 +41,7 @@ class Judging:
     foreign: Sequence[Span]  # what is not English
     names: Sequence[Flag | None]  # what is asked about the horse of each visit, besides what the reader asks
     asked: Sequence[bool]  # whether anything is
+    seams: Sequence[Sequence[Seam]]  # what of each visit may be told of another horse, whose name was not read
 
 
 def judge(
@@ -60,7 +63,9 @@ def judge(
     strange, told = foreign(transcript, evidence.around, flags)
     names = [doubt_of_horse(visit, visits, transcript, evidence.around, evidence.names) for visit in visits]
     asked = [name is not None or _horse_asked(visit) for visit, name in zip(visits, names, strict=True)]
-    judging = Judging(transcript, evidence, model, care, clearness(transcript), strange, names, asked)
+    second = SecondHorse(evidence.around, transcript, evidence.names, visits)
+    seams = [second.seams(visit) for visit in visits]
+    judging = Judging(transcript, evidence, model, care, clearness(transcript), strange, names, asked, seams)
     judged = [
         _judge_visit(number, visit, judging, last_of(visit) if last_of else None, flags)
         for number, visit in enumerate(visits)
@@ -88,6 +93,7 @@ def _judge_visit(number: int, visit: Visit, judging: Judging, last: LastVisit | 
     name = judging.names[number]
     if name is not None:
         flags.append(name)
+    flags += [question(seam, visit, judging.transcript, judging.evidence.around) for seam in judging.seams[number]]
     if last is not None:
         flags += unmentioned(visit.facts, visit.date, last)
     others = any(asked for other, asked in enumerate(judging.asked) if other != number)
@@ -95,10 +101,19 @@ def _judge_visit(number: int, visit: Visit, judging: Judging, last: LastVisit | 
     facts = []
     for fact in visit.facts:
         told = _told(fact, against), _told(fact, jumps)
+        mine = whose(fact, visit, judging.seams[number], judging.transcript, judging.evidence.around)
         elsewhere = len(doubted - {id(fact)})
         found = Found(implausible(fact) is not None, bool(told[0]), bool(told[1]), others, elsewhere)
-        facts.append(_judge_fact(fact, visit, judging, found, told))
+        facts.append(_asked_whose(_judge_fact(fact, visit, judging, found, told), mine))
     return visit.model_copy(update={"facts": facts, "flags": flags})
+
+
+def _asked_whose(fact: Fact, reason: str | None) -> Fact:
+    """The judged fact, flagged where it may be told of another horse."""
+    if reason is None:
+        return fact
+    confidence = min(fact.confidence, _CONTRADICTED)
+    return fact.model_copy(update={"confidence": confidence, "flagged": True, "reasons": [*fact.reasons, reason]})
 
 
 def _asked_already(flag: Flag, heard: Sequence[Flag]) -> bool:

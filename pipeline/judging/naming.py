@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from pipeline.record import Fact
+from collections.abc import Sequence
+
+from pipeline.record import FEET, Fact
 
 _FEET = {"LF": "the left fore", "RF": "the right fore", "LH": "the left hind", "RH": "the right hind"}
 
@@ -25,3 +27,11 @@ def plain(fact: Fact) -> str:
 def slot_name(slot: str) -> str:
     """The slot as it is said."""
     return slot.replace("_", " ")
+
+
+def the_feet(feet: Sequence[str]) -> str:
+    """Several feet in full: "all four feet", "the left fore and the right fore"."""
+    named = [the_foot(foot) for foot in FEET if foot in feet]
+    return (
+        "all four feet" if len(named) == len(FEET) else " and ".join(filter(None, [", ".join(named[:-1]), named[-1]]))
+    )

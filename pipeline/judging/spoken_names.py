@@ -12,6 +12,7 @@ from pipeline.record import RosterHorse, Transcript, Visit
 
 # Likeness from which a word that is written as a name may be a horse's of the list; a recogniser spells by ear.
 _ALIKE, _ALIKE_HEARD = 0.75, 0.6
+_MISTAKEN_FOR = 0.79  # likeness of two names from which one is heard for the other
 _BESIDE = 7  # words between two names that may be said one for the other
 _FEWEST_LETTERS = 3  # of the beginning of a name that stands for it
 # "So three today", "Two on the hill road": how many horses there are, at the start of a sentence near the beginning.
@@ -50,8 +51,8 @@ class SpokenNames:
             names |= {name.lower(): horse.name for name in (horse.name, *horse.also_called)}
         found = [one for name, horse in names.items() for one in self._exact(name, horse)]
         taken = {place for one in found for place in range(one.first, one.last)}
-        others = [horse.name for horse in roster if horse.name.lower() not in self._read]
-        found += self._alike(others, taken)
+        self._others = [horse.name for horse in roster if horse.name.lower() not in self._read]
+        found += self._alike(self._others, taken)
         self.said = sorted(found, key=lambda one: (one.first, -one.last))
 
     @property
@@ -76,6 +77,11 @@ class SpokenNames:
         """The words that speak of more horses than anything was read of; None without such."""
         found = _COUNTED.search(self._text[:_AT_START].lower())
         return found.group().strip(" .!?") if found and _MANY[found.group(1)] > self._visits else None
+
+    def mistaken_for(self, horse: str | None) -> str | None:
+        """A horse of the list that sounds nearly so and of which nothing was read; None for typed text or without."""
+        near = max(self._others, key=lambda name: likeness(name, horse or ""), default="")
+        return near if self._heard and likeness(near, horse or "") >= _MISTAKEN_FOR else None
 
     def before(self, last: int) -> SpokenName | None:
         """The name said last before the token ``last``; None without one."""
