@@ -8,6 +8,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import FEET
 from pipeline.vocabulary import CLASS_SLOTS
 
 _KINDS = {name: rank for rank, name in enumerate((*CLASS_SLOTS, "zones", "severities"))}
@@ -165,3 +166,13 @@ def window(talk: Talk, at: int) -> int:
 def opened_sentence(talk: Talk, index: int) -> bool:
     """Whether the token opens its sentence."""
     return index == 0 or talk.words[index - 1] in SENTENCE_ENDS
+
+
+def leave_out(talk: Talk, start: int, cue: Mention, left: Mention) -> bool:
+    """ "Trimmed all four, no wait, I left the right front": all that was said before but this foot."""
+    olds = [m for m in talk.having("feet") if start <= m.start and m.end <= cue.start and not m.dropped]
+    group = {"all": FEET, "fronts": FEET[:2], "hinds": FEET[2:]}.get(olds[-1].readings["feet"], ()) if olds else ()
+    if left.readings["feet"] not in group:
+        return False
+    olds[-1].readings["feet"] = "+".join(foot for foot in group if foot != left.readings["feet"])
+    return True

@@ -22,7 +22,7 @@ _ON_HIM = _WAS_ON | _COME_OFF
 
 def recall(talk: Talk, sentence: list[Segment]) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
-    recalled = went_on = False
+    recalled = went_on = been = False
     for position, segment in enumerate(sentence):
         _recall_recent(segment, sentence[position + 1 :])
         _contrasted_with_now(talk, sentence, position)
@@ -41,6 +41,8 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
                 recall_one(draft)
         if segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not cues and not segment.past:
             recalled = False
+        if been and not cues and segment.joined_by("so", ", so"):
+            recalled = False  # "she'd been pointing it, so I had the testers on it"
         if cues and not segment.drafts and position:
             _recall_it(talk, segment, sentence[:position])
         if cues:
@@ -57,6 +59,8 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
                     _stood_then(talk, draft, cues)
         if cues and not _leads(sentence, position, cues[0]) and not went_on:
             recalled = False
+        if cues:
+            been = not went_on and all(talk.words[m.end - 1] == "been" for m in cues)
         _recall_then(talk, sentence, position)
         _taken_off(talk, segment)
         _treated_by_others(talk, segment)

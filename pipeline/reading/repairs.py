@@ -12,6 +12,7 @@ from itertools import pairwise
 from pipeline.reading.asked_before import of_another_time
 from pipeline.reading.exchanges import (
     kind_of,
+    leave_out,
     of_another_foot,
     opened_sentence,
     said_again,
@@ -52,6 +53,8 @@ _STRONG_NEXT = frozenset(
         "not",
     }
 )
+_WORN = frozenset({"are", "is", "'s", "take", "takes", "get", "have", "has"})
+_LEFT_ALONE = frozenset({"left", "skipped", "missed", "leave", "skip"})
 _AFTERTHOUGHTS = (["call", "it"], ["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
 _ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
@@ -250,6 +253,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             break
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
+        if kind == "feet" and first_old is None and _LEFT_ALONE & set(talk.words[begin : new.start]):
+            return leave_out(talk, start, run[0], new)
         begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start
         olds = [m for m in talk.mentions if begins <= m.start and m.end <= run[0].start and not m.dropped]
         olds = [m for m in olds if kind_of(m) == kind]
@@ -294,16 +299,7 @@ def _as_well(talk: Talk, foot: Mention) -> bool:
 def _told_apart(talk: Talk, old: Mention, new: Mention, new_ones: list[Mention]) -> bool:
     """ "He's a six all round. No, the hinds are five and a half": of all feet some have a number of their own."""
     number = next((m for m in new_ones if m.start > new.end and m.number is not None), None)
-    worn = talk.words[new.end : new.end + 1] in (
-        ["are"],
-        ["is"],
-        ["'s"],
-        ["take"],
-        ["takes"],
-        ["get"],
-        ["have"],
-        ["has"],
-    )
+    worn = bool(_WORN & set(talk.words[new.end : new.end + 1]))
     own = number is not None and set(talk.words[new.end + 1 : number.start]) <= {"a", "an", "only", "just"}
     return old.readings["feet"] == "all" and new.readings["feet"] != "all" and worn and own
 
