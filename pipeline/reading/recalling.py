@@ -34,15 +34,10 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             recalled = False
             if not cues:
                 continue
-        if segment.own_clause and not cues and (segment.present or not segment.past):
-            recalled = False
+        recalled = recalled and (bool(cues) or not _turns_to_today(segment, been=been))
         if not recalled and not cues and position and _lame_with_it(talk, sentence, position):
             for draft in segment.drafts:
                 recall_one(draft)
-        if segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not cues and not segment.past:
-            recalled = False
-        if been and not cues and segment.joined_by("so", ", so"):
-            recalled = False  # "she'd been pointing it, so I had the testers on it"
         if cues and not segment.drafts and position:
             _recall_it(talk, segment, sentence[:position])
         if cues:
@@ -65,6 +60,13 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
         _taken_off(talk, segment)
         _treated_by_others(talk, segment)
         _left_by_an_old_one(talk, segment)
+
+
+def _turns_to_today(segment: Segment, *, been: bool) -> bool:
+    """Whether a clause ends the time before it: "she'd been pointing it, so I had the testers on it" as well."""
+    clause = segment.own_clause and (segment.present or not segment.past)
+    joined = segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not segment.past
+    return clause or joined or (been and segment.joined_by("so", ", so"))
 
 
 def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:

@@ -12,7 +12,7 @@ from itertools import pairwise
 from pipeline.reading.asked_before import of_another_time
 from pipeline.reading.exchanges import (
     kind_of,
-    leave_out,
+    left_after_all,
     of_another_foot,
     opened_sentence,
     said_again,
@@ -54,7 +54,6 @@ _STRONG_NEXT = frozenset(
     }
 )
 _WORN = frozenset({"are", "is", "'s", "take", "takes", "get", "have", "has"})
-_LEFT_ALONE = frozenset({"left", "skipped", "missed", "leave", "skip"})
 _AFTERTHOUGHTS = (["call", "it"], ["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
 _ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
@@ -129,7 +128,7 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if "strike" in kind and about is not None:
         strikes.append(Strike(run[0].start, run[-1].end, about))
         return _drop_cues(run)
-    if _replace_before(talk, run) or _replace(talk, run):
+    if left_after_all(talk, run) or _replace_before(talk, run) or _replace(talk, run):
         return _drop_cues(run)
     if "strike" in kind:
         strikes.append(Strike(run[0].start, run[-1].end, None))
@@ -253,8 +252,6 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             break
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
-        if kind == "feet" and first_old is None and _LEFT_ALONE & set(talk.words[begin : new.start]):
-            return leave_out(talk, start, run[0], new)
         begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start
         olds = [m for m in talk.mentions if begins <= m.start and m.end <= run[0].start and not m.dropped]
         olds = [m for m in olds if kind_of(m) == kind]
