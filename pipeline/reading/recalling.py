@@ -35,7 +35,7 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             if not cues:
                 continue
         recalled = recalled and (bool(cues) or not _turns_to_today(segment, been=been))
-        if not recalled and not cues and position and _lame_with_it(talk, sentence, position):
+        if not recalled and not cues and position and segment.drafts and _lame_with_it(talk, sentence, position):
             for draft in segment.drafts:
                 recall_one(draft)
         if cues and not segment.drafts and position:
@@ -56,10 +56,11 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             recalled = False
         if cues:
             been = not went_on and all(talk.words[m.end - 1] == "been" for m in cues)
-        _recall_then(talk, sentence, position)
-        _taken_off(talk, segment)
-        _treated_by_others(talk, segment)
-        _left_by_an_old_one(talk, segment)
+        if segment.drafts:
+            _recall_then(talk, sentence, position)
+            _taken_off(talk, segment)
+            _treated_by_others(talk, segment)
+            _left_by_an_old_one(talk, segment)
 
 
 def _turns_to_today(segment: Segment, *, been: bool) -> bool:

@@ -130,10 +130,11 @@ class _Parting(Clauses):
 
     def _all_back(self, comma: int) -> bool:
         """ "…, hinds trimmed, all back in seven weeks": weeks of all the horses stand for themselves."""
-        start = self.back(comma, SENTENCE_ENDS)
-        end = self.ahead(comma + 1, MARKS)
         grouped = group_at(self.talk, comma + 1)
-        return bool(grouped) and self.traded(start, comma) and self.weekly(comma + 1 + grouped, end)
+        if not grouped:
+            return False
+        start, end = self.back(comma, SENTENCE_ENDS), self.ahead(comma + 1, MARKS)
+        return self.traded(start, comma) and self.weekly(comma + 1 + grouped, end)
 
     def _heads(self, name: Mention) -> bool:
         """Whether the name opens as it stands: at the head of a sentence or of a clause."""

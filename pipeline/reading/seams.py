@@ -7,7 +7,7 @@ statement opens with something that cannot go on the one before (``new_statement
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.new_statements import RULES, a_denial
+from pipeline.reading.new_statements import a_denial, opens_a_statement
 from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Seam, Statement, Stretch, by_start
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -54,7 +54,7 @@ class _Seams:
         seam = Seam(before, near, *self._behind(index))
         if not seam.behind.words or (seam.behind.opens_with("taking_back") and not a_denial(seam)):
             return False
-        return any(rule(seam) for rule in RULES)
+        return opens_a_statement(seam)
 
     def _behind(self, index: int) -> tuple[Stretch, Stretch]:
         """The stretch behind the comma, without the fillers that open it, and the next one behind a comma."""

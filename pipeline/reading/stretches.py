@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
-from functools import cached_property
 from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.once import Once
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -48,27 +48,27 @@ class Stretch:
         self.words = talk.words[start:end]
         self._talk, self._starting = talk, starting
 
-    @cached_property
+    @Once
     def roles(self) -> list[str | None]:
         """What each word does in its clause."""
         return self._talk.roles[self.start : self.end]
 
-    @cached_property
+    @Once
     def mentions(self) -> list[Mention]:
         """What starts among its words and was not dropped."""
         return [m for i in range(self.start, self.end) for m in self._starting.get(i, ()) if not m.dropped]
 
-    @cached_property
+    @Once
     def cues(self) -> set[tuple[str, str]]:
         """Every class of its mentions with the canonical name."""
         return {pair for m in self.mentions for pair in m.readings.items()}
 
-    @cached_property
+    @Once
     def classes(self) -> set[str]:
         """The classes of its mentions."""
         return classes_of(self.mentions)
 
-    @cached_property
+    @Once
     def opening(self) -> set[str]:
         """The classes of the mentions that open it."""
         return classes_of(self._starting.get(self.start, ()))
