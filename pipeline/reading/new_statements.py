@@ -287,7 +287,7 @@ def an_aside(seam: Seam) -> bool:
 
 
 Rule = Callable[[Seam], bool]
-# The rules by the class of words that each waits for behind the comma, or by the first word there; the rest come always.
+# The rules by the class of words that each waits for behind the comma, or by the first word there; some come always.
 _BY_CLASS: dict[str, tuple[Rule, ...]] = {
     "tester_heads": (an_examination,),
     "pulse_heads": (an_examination,),

@@ -69,11 +69,13 @@ def part_horses(talk: Talk, roster: Sequence[RosterHorse]) -> None:
 
 def small_opening(talk: Talk, at: int) -> bool:
     """Whether a word in small letters stands where a horse's part opens: "…, goana is dead lame"."""
+    behind = talk.words[at + 1] if at + 1 < len(talk.words) else "."
+    if len(talk.words[at]) < _LONG or behind not in _SMALL_FOLLOWERS:
+        return False
     before = talk.words[at - 1] if at else "."
     if before in _TURNS and at > 1:
         before = talk.words[at - 2]
-    behind = talk.words[at + 1] if at + 1 < len(talk.words) else "."
-    return len(talk.words[at]) >= _LONG and before in MARKS and behind in _SMALL_FOLLOWERS
+    return before in MARKS
 
 
 class _Parting(Clauses):
