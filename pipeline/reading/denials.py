@@ -40,14 +40,12 @@ def _free_of(talk: Talk, draft: Draft) -> bool:
 
 
 def deny(talk: Talk, sentence: list[Segment]) -> None:
-    repaired, denied_ahead, denied_behind = (
-        bool(talk.having(*cue)) for cue in (("taking_back", "repair"), ("denials", "before"), ("denials", "after"))
-    )
+    repaired, denied = talk.having("taking_back", "repair"), talk.having("denials")
     for position, segment in enumerate(sentence):
         if repaired and not segment.drafts and segment.having("taking_back", "repair"):
             for draft in [d for s in sentence[position:] for d in s.drafts]:
                 draft.corrects = True
-        for cue in segment.having("denials", "before") if denied_ahead else ():
+        for cue in segment.having("denials", "before") if denied else ():
             ahead = reached(talk, sentence, position, cue)
             for draft in ahead or _found_no(talk, sentence, position, cue):
                 if not _only_the_degree(talk, segment, cue, draft):
@@ -55,10 +53,10 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
         for draft in segment.drafts:
             if _denied_in_gap(talk, draft) or _free_of(talk, draft):
                 deny_one(draft)
-        denied = [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]
-        for draft in [*denied, *denied_of_its_kind(talk, sentence, position)]:
+        answered = [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]
+        for draft in [*answered, *denied_of_its_kind(talk, sentence, position)]:
             deny_one(draft)
-        for cue in segment.having("denials", "after") if denied_behind else ():
+        for cue in segment.having("denials", "after") if denied else ():
             if talk.words[cue.end : cue.end + 1] == [":"]:
                 continue  # a heading: what it denies stands behind it
             before = [d for d in segment.drafts if d.end <= cue.start]

@@ -118,9 +118,7 @@ def groups_of(
         found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
         hand = talk.left_out if segment.drafts else hand
     only_pointed = all(group.anaphor and talk.words[group.end - 1] == "it" for group in found)
-    for draft in segment.drafts if only_pointed else ():
-        if named and draft.value != "club_foot":
-            continue
+    for draft in [d for d in segment.drafts if not named or d.value == "club_foot"] if only_pointed else ():
         feet = _spoken_of_before(talk, segment, draft)
         if feet is not None:  # "if that thrush isn't gone we'll use iodine on it": the thrush tells which foot
             found = [FootGroup(draft.start, draft.end, feet)]

@@ -315,6 +315,11 @@ _BY_WORD: dict[str, tuple[Rule, ...]] = {
 _ALWAYS: tuple[Rule, ...] = (something, a_noun, a_return, after_how_he_goes)
 
 
+def every_rule() -> frozenset[Rule]:
+    """All of them, for whoever asks more than the words let hope for."""
+    return frozenset(rule for rules in (*_BY_CLASS.values(), *_BY_WORD.values(), _ALWAYS) for rule in rules)
+
+
 def opens_a_statement(seam: Seam) -> bool:
     """Whether what stands behind the comma opens a statement of its own."""
     behind = seam.behind

@@ -21,6 +21,7 @@ _GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
 _ON_A_DAY = _DAYS | {"tomorrow", "next"}
 _IS_DOING = ("'m", "putting")
+_ANNOUNCING = frozenset({"plan"})
 _WOULD = frozenset({"would", "'d"})
 _SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
@@ -83,6 +84,8 @@ def _would_do(talk: Talk, segment: Segment) -> None:
 
 def announce(talk: Talk, sentence: list[Segment], announced: bool) -> bool:
     """ "Next trip's plan first.": what follows is planned, until today is spoken of; returns whether that goes on."""
+    if not announced and not talk.says(_ANNOUNCING):
+        return False
     words = set(talk.words[sentence[0].start : sentence[-1].end])
     if not words.isdisjoint(("today", "now")):
         return False

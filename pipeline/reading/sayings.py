@@ -9,9 +9,9 @@ class Sayings:
     """Some turns of words ("it 's back": tokens with blanks between them), in the order in which they are tried."""
 
     def __init__(self, *forms: str) -> None:
+        self.forms = [form.split() for form in forms]
         self._by_first: dict[str, _Begun] = {}
-        for form in forms:
-            words = form.split()
+        for words in self.forms:
             self._by_first.setdefault(words[0], _Begun()).add(words)
         self.first_words = frozenset(self._by_first)
 

@@ -23,7 +23,6 @@ _FEARED = Sayings(
     "took it for",
 )  # fmt: skip
 _TURNED_OUT = Sayings("turned out", "turns out", "was really", "is really", "ended up being", "proved to be")
-_BEGINS = _INSTEAD.first_words | _GIVEN_UP.first_words | _WATCHING.first_words | _FEARED.first_words
 _LIGHT = frozenset(
     {"a", "an", "the", "those", "his", "her", "any", "more", "signs", "of", "sign", "new", "fresh", "that"}
 )
@@ -34,7 +33,7 @@ _USED = SETUP_SLOTS | {"treatment"}
 
 def set_against(talk: Talk, sentence: list[Segment]) -> None:
     """Drop, or put back in time, what such words speak of."""
-    if not talk.says(_BEGINS):
+    if not talk.tells(_INSTEAD, _GIVEN_UP, _WATCHING, _FEARED):
         return
     for segment in sentence:
         for draft in [d for d in segment.drafts if not d.dropped and d.status is Status.PRESENT]:
