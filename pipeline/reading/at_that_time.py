@@ -18,7 +18,7 @@ _THEN = Sayings(
 
 def recall_then(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
     """Give a clause that points to "then" the earlier time of the statement before it, in this sentence or the last."""
-    if not talk.says(_THEN.first_words):
+    if not talk.tells(_THEN):
         return
     for position, segment in enumerate(sentence):
         if segment.drafts and not segment.present and _THEN.said_in(talk.words[segment.start : segment.end]):

@@ -27,12 +27,13 @@ def mend_broken_off(talk: Talk) -> None:
     """Read such a full stop as a comma."""
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
     starting = by_start(talk.mentions)
+    planned, felt = talk.having("plans"), talk.having("tester_heads") or talk.having("pulse_heads")
     opened = 0
     for number, stop in enumerate(stops[:-1]):
         if talk.words[stop] == "." and (
             _put_right(talk, starting, opened, stop)
-            or _planned_list(talk, starting, opened, stop, stops[number + 1])
-            or _answer_behind(talk, starting, opened, stop)
+            or (planned and _planned_list(talk, starting, opened, stop, stops[number + 1]))
+            or (felt and _answer_behind(talk, starting, opened, stop))
         ):
             talk.words[stop] = ","
         else:

@@ -249,13 +249,15 @@ def _same_measure(talk: Talk, segment: Segment) -> str | None:
 
 def _as_the_horse_before(talk: Talk, segment: Segment) -> bool:
     """Whether a horse's talk opens with "same deal", before anything is said of it."""
+    same = segment.having("same", "same")
+    if segment.horse < 0 or not same:
+        return False
     before = talk.segments[: segment.index]
     own = [s for s in before if s.horse == segment.horse]
     run = next((i for i, s in enumerate(reversed(before)) if s.horse != segment.horse), 0)
-    if segment.horse < 0 or len(own) == len(before) or any(s.drafts for s in own) or run > 1:
+    if len(own) == len(before) or any(s.drafts for s in own) or run > 1:
         return False
-    said = {" ".join(talk.words[m.start : m.end]) for m in segment.having("same", "same")}
-    return bool(said & _SAME_AGAIN)
+    return not _SAME_AGAIN.isdisjoint(" ".join(talk.words[m.start : m.end]) for m in same)
 
 
 def _copy_other_horse(talk: Talk, segment: Segment, found: list[FootGroup]) -> list[Copied]:

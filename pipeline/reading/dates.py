@@ -37,7 +37,7 @@ _Day = tuple[date, int, int]  # the day, and the tokens it was said in
 
 def draft_dates(talk: Talk, day: date) -> None:
     """A ``next_visit_weeks`` draft for a day said of the next visit, where no interval is said in its sentence."""
-    for sentence in talk.sentences():
+    for sentence in talk.sentences() if talk.tells(_COMING) else ():
         if any(d.slot == "next_visit_weeks" and not d.dropped for s in sentence for d in s.drafts):
             continue
         start, end = sentence[0].start, sentence[-1].end

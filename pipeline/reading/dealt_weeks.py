@@ -103,8 +103,11 @@ def _pure(talk: Talk, sentence: list[Segment], found: HorseTalk) -> bool:
     start, end = sentence[0].start, sentence[-1].end
     if any(d.slot != "next_visit_weeks" for s in sentence for d in s.drafts):
         return False
-    held = {i for s in found.spans for i in range(s.start, s.end)}
     said = talk.starting_in(start, end)
+    numbers = any(m.number is not None for m in said)
+    if not numbers and _SAME.isdisjoint(talk.words[start:end]):
+        return False
+    held = {i for s in found.spans for i in range(s.start, s.end)}
     named = [s for s in found.spans if start <= s.start < end]
     if any(is_left_out(talk, s) for s in named) and any(_group(m, len(found.horses)) for m in said):
         return False  # "six weeks for all of them but Buck"
@@ -118,7 +121,6 @@ def _pure(talk: Talk, sentence: list[Segment], found: HorseTalk) -> bool:
             held.update(range(mention.start, mention.end))
         elif mention.is_any(_OTHER_TALK):
             return False
-    numbers = any(m.number is not None for m in said)
     same = any(s.start <= i < s.end for s in sentence for i in range(start, end) if talk.words[i] in _SAME)
     return (numbers or same) and all(talk.words[i] in _LIGHT for i in range(start, end) if i not in held)
 

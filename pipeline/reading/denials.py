@@ -29,6 +29,7 @@ _BARE_ANSWERS = said_whole(
 )  # fmt: skip
 _NOT_BY_ME = said_whole("i had n't", "i have n't", "i did n't", "i 'd not", "i 've not")
 _ANY_MORE = frozenset({"anymore", "any"})
+_NOT = frozenset({"n't", "not", "no", "never"})
 _NEITHER = frozenset({"neither", "none", "not", "no"})
 
 
@@ -39,11 +40,12 @@ def _free_of(talk: Talk, draft: Draft) -> bool:
 
 
 def deny(talk: Talk, sentence: list[Segment]) -> None:
+    repaired, denied = talk.having("taking_back", "repair"), talk.having("denials")
     for position, segment in enumerate(sentence):
-        if not segment.drafts and segment.having("taking_back", "repair"):
+        if repaired and not segment.drafts and segment.having("taking_back", "repair"):
             for draft in [d for s in sentence[position:] for d in s.drafts]:
                 draft.corrects = True
-        for cue in segment.having("denials", "before"):
+        for cue in segment.having("denials", "before") if denied else ():
             ahead = reached(talk, sentence, position, cue)
             for draft in ahead or _found_no(talk, sentence, position, cue):
                 if not _only_the_degree(talk, segment, cue, draft):
@@ -51,10 +53,10 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
         for draft in segment.drafts:
             if _denied_in_gap(talk, draft) or _free_of(talk, draft):
                 deny_one(draft)
-        denied = [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]
-        for draft in [*denied, *denied_of_its_kind(talk, sentence, position)]:
+        answered = [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]
+        for draft in [*answered, *denied_of_its_kind(talk, sentence, position)]:
             deny_one(draft)
-        for cue in segment.having("denials", "after"):
+        for cue in segment.having("denials", "after") if denied else ():
             if talk.words[cue.end : cue.end + 1] == [":"]:
                 continue  # a heading: what it denies stands behind it
             before = [d for d in segment.drafts if d.end <= cue.start]
@@ -157,8 +159,9 @@ def _asked(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
 
 def _denied_in_gap(talk: Talk, draft: Draft) -> bool:
     """ "Heels aren't contracted": the denial stands inside the phrase."""
-    gap = [i for i in range(draft.start, draft.end) if i not in draft.evidence]
-    return draft.slot not in ("tester", "pulse") and any(talk.words[i] in ("n't", "not", "no", "never") for i in gap)
+    if draft.slot in ("tester", "pulse") or _NOT.isdisjoint(talk.words[draft.start : draft.end]):
+        return False
+    return any(talk.words[i] in _NOT for i in range(draft.start, draft.end) if i not in draft.evidence)
 
 
 def _answered_at_once(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:

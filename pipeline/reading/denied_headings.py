@@ -19,6 +19,7 @@ _LOOKED = said_whole(
     "looked for and", "looked for but", "checked for and", "checked for but", "checked and", "sought and",
     "felt for and", "what was", "things", "signs",
 )  # fmt: skip
+_LOOKED_FOR = frozenset({words[0] for words in _LOOKED})
 _ANY = frozenset({"any", "either", "anywhere", "or", "nor"})
 _SLOTS = frozenset({"finding", "gait", "shoe_state"})
 _TURNS = ("but", ", but", "so", ", so", "though", "although", ", though", "except", "then", ", then")
@@ -62,7 +63,7 @@ def _row(sentence: list[Segment], position: int) -> list[Segment]:
 
 def _form(talk: Talk, segment: Segment, forms: frozenset[tuple[str, ...]] = _HEADS) -> tuple[str, ...] | None:
     words = tuple(talk.words[segment.start : segment.end])
-    for looked in _LOOKED:
+    for looked in _LOOKED if words[0] in _LOOKED_FOR else ():
         if words[: len(looked)] == looked and words != looked:
             words = words[len(looked) :]
             break

@@ -55,9 +55,10 @@ def doubt_after(talk: Talk, sentence: list[Segment], previous: list[Segment]) ->
 
 def doubt_asked(talk: Talk, sentence: list[Segment], previous: list[Segment], groups: Groups) -> None:
     """ "Is there a corn? I did wonder, off fore, can't say for certain": what was asked is suspected."""
-    asked = talk.words[sentence[0].start - 1 : sentence[0].start] == ["?"] and not any(s.drafts for s in sentence)
+    if talk.words[sentence[0].start - 1 : sentence[0].start] != ["?"] or any(s.drafts for s in sentence):
+        return
     cues = [m for s in sentence for m in s.having("doubts") if m.readings["doubts"] in ("before", "after")]
-    if not asked or not cues or any(s.having("denials") for s in sentence):
+    if not cues or any(s.having("denials") for s in sentence):
         return
     feet = next((g.feet for s in sentence for g in groups.get(s.index, [])), None)
     for draft in [d for s in previous for d in s.drafts if SOUGHT in d.rules and d.dropped][-1:]:
@@ -70,7 +71,7 @@ def doubt_asked(talk: Talk, sentence: list[Segment], previous: list[Segment], gr
 
 def doubt_unseen(talk: Talk, sentence: list[Segment]) -> None:
     """ "I'd say it's an abscess", "an abscess, I couldn't get to it": an opinion of what lies hidden in the foot."""
-    if not talk.having("findings"):
+    if not talk.tells(_OPINION, _NOT_REACHED):
         return
     hidden = [d for s in sentence for d in s.drafts if d.value in _HIDDEN and talk.words[d.start - 1] not in _KNOWN]
     for segment in sentence if hidden else ():

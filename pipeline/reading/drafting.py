@@ -255,7 +255,8 @@ def draft_new(talk: Talk) -> None:
             if noun is None or noun.start - index > _NEW_REACH or _blocked(segment, index, noun):
                 continue
             segment.drafts.append(_new_draft(segment, index, set(noun.literal)))
-        segment.drafts.sort(key=lambda d: (d.start, d.end))
+        if len(segment.drafts) > 1:
+            segment.drafts.sort(key=lambda d: (d.start, d.end))
 
 
 def _shoes_told(talk: Talk, segment: Segment) -> bool:

@@ -18,6 +18,8 @@ def there_where_excepted(talk: Talk, sentence: list[Segment]) -> None:
     for segment in sentence:
         if segment.delimiter.endswith("except") or talk.words[segment.start] in _EXCEPT:
             _there_after_all(sentence, segment)
+        if not segment.drafts:
+            continue
         denied = [d for d in segment.drafts if d.slot == "finding" and d.status is Status.ABSENT and not d.dropped]
         names = [str(m.get("feet")) for m in segment.having("feet") if "-" in str(m.get("feet"))] if denied else []
         left = resolve(names[0].split("-", 1)[1], None) if names else None

@@ -8,6 +8,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import FEET
 from pipeline.vocabulary import CLASS_SLOTS
 
 _KINDS = {name: rank for rank, name in enumerate((*CLASS_SLOTS, "zones", "severities"))}
@@ -17,6 +18,7 @@ _SURELY = frozenset(
 )
 _IT_IS = (["it", "is"], ["it", "'s"], ["that", "'s"], ["that", "is"], ["it", "was"], ["they", "are"], ["they", "'re"])
 _HUNDRED = 100
+_LEFT_ALONE = frozenset({"left", "skipped", "missed", "leave", "skip"})
 _PAIR_OF = {"LF": "fronts", "RF": "fronts", "LH": "hinds", "RH": "hinds", "fronts": "fronts", "hinds": "hinds"}
 
 
@@ -165,3 +167,22 @@ def window(talk: Talk, at: int) -> int:
 def opened_sentence(talk: Talk, index: int) -> bool:
     """Whether the token opens its sentence."""
     return index == 0 or talk.words[index - 1] in SENTENCE_ENDS
+
+
+def _leave_out(talk: Talk, start: int, cue: Mention, left: Mention) -> bool:
+    """ "Trimmed all four, no wait, I left the right front": all that was said before but this foot."""
+    olds = [m for m in talk.having("feet") if start <= m.start and m.end <= cue.start and not m.dropped]
+    group = {"all": FEET, "fronts": FEET[:2], "hinds": FEET[2:]}.get(olds[-1].readings["feet"], ()) if olds else ()
+    if left.readings["feet"] not in group:
+        return False
+    olds[-1].readings["feet"] = "+".join(foot for foot in group if foot != left.readings["feet"])
+    return True
+
+
+def left_after_all(talk: Talk, run: list[Mention]) -> bool:
+    """ "Trimmed all four, no wait, I left the right front": the first foot behind the cue, where it is left alone."""
+    stop = sentence_end(talk, run[-1].end)
+    foot = next((m for m in talk.having("feet") if run[-1].end <= m.start < stop and not m.dropped), None)
+    if foot is None or not _LEFT_ALONE & set(talk.words[run[-1].end : foot.start]):
+        return False
+    return _leave_out(talk, window(talk, run[0].start), run[0], foot)

@@ -41,14 +41,15 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
             found, hand = groups_of(talk, segment, hand, named)
             groups[segment.index] = found
             named = named or bool(found)
+        alone = all(s.horse == sentence[0].horse for s in sentence)
         for position, segment in enumerate(sentence):
             if not segment.drafts:
                 continue
-            same_horse = [s for s in sentence if s.horse == segment.horse]
+            same_horse = sentence if alone else [s for s in sentence if s.horse == segment.horse]
             _attach_segment(
                 talk,
                 same_horse,
-                same_horse.index(segment),
+                position if alone else same_horse.index(segment),
                 groups,
                 before if sentence[0].horse == segment.horse or position else None,
             )

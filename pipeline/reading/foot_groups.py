@@ -89,10 +89,10 @@ def groups_of(
     found: list[FootGroup] = []
     for mention in segment.having("feet"):
         name = mention.readings["feet"]
-        numbered = any(m.number is not None for m in segment.mentions)
-        counted = (
-            mention.get("totals") is not None and hand is not None and numbered
-        )  # "six nails each foot": of those in hand
+        counted = mention.get("totals") is not None and hand is not None
+        counted = counted and any(
+            m.number is not None for m in segment.mentions
+        )  # "six nails each foot": those in hand
         working = any(d.slot == "work" for d in segment.drafts)
         counted = counted and not (name == "in_hand" and talk.left_out)
         if counted or (_compared(talk, mention) and not (working and _the_lot(talk, mention))):
@@ -118,7 +118,7 @@ def groups_of(
         found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
         hand = talk.left_out if segment.drafts else hand
     only_pointed = all(group.anaphor and talk.words[group.end - 1] == "it" for group in found)
-    for draft in [d for d in segment.drafts if only_pointed and (not named or d.value == "club_foot")]:
+    for draft in [d for d in segment.drafts if not named or d.value == "club_foot"] if only_pointed else ():
         feet = _spoken_of_before(talk, segment, draft)
         if feet is not None:  # "if that thrush isn't gone we'll use iodine on it": the thrush tells which foot
             found = [FootGroup(draft.start, draft.end, feet)]
@@ -228,6 +228,8 @@ def _compared(talk: Talk, mention: Mention) -> bool:
 
 def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None:
     """ "That crack" is the crack of before, on the foot where it was."""
+    if draft.slot not in ("finding", "shoe_type"):
+        return None
     before = talk.words[max(0, draft.start - 2) : draft.start]
     turned = "into" in before and before[-1:] in (["a"], ["an"])  # "if it does turn into an abscess"
     pointed = draft.slot == "finding" and (before[-1:] in (["that"], ["this"], ["the"]) or turned)

@@ -20,18 +20,18 @@ class GappedForms:
     """The forms with a gap, of one vocabulary."""
 
     def __init__(self) -> None:
-        self._by_first: dict[str, list[tuple[str, list[str]]]] = {}
+        self._by_first: dict[str, list[tuple[str, list[str], frozenset[str]]]] = {}
 
     def add(self, form: str, words: list[str]) -> None:
         """``words`` are the tokens of ``form``, with GAP for the dots; the first is a word."""
-        self._by_first.setdefault(words[0], []).append((form, words))
+        self._by_first.setdefault(words[0], []).append((form, words, frozenset(words) - {GAP}))
 
     def find(self, tokens: Tokens) -> Iterator[Found]:
         """Every way in which a form stands in the text."""
-        said = {GAP, *tokens.words}
+        said = frozenset(tokens.words)
         for start, forms in enumerate(map(self._by_first.get, tokens.words)):
-            for form, words in forms or ():
-                for end, literal in _matches(tokens, words, start) if said.issuperset(words) else ():
+            for form, words, own in forms or ():
+                for end, literal in _matches(tokens, words, start) if own <= said else ():
                     yield form, end, literal
 
 

@@ -156,7 +156,7 @@ def _was_there(talk: Talk, draft: Draft, cue: Mention) -> bool:
 
 def no_longer(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
     """ "Had thrush last time, there's none now", "sheared in the spring, and they're not sheared now": it is gone."""
-    for position, segment in enumerate(sentence):
+    for position, segment in enumerate(sentence if talk.says(_BY_NOW) and talk.says(_NOT_ANY) else ()):
         told = [s for s in sentence[:position] if s.drafts]
         words = set(talk.words[segment.start : segment.end] if told else ())
         if not words & _BY_NOW or not words & _NOT_ANY or segment.having("doubts"):

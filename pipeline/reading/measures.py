@@ -144,15 +144,17 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
 
     def _part_of_the_nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Seven nails, four on the good side and three on the bad": two parts that make up the count just said."""
+        placed = self._words[mention.end : mention.end + 1] in (["on"], ["up"], ["down"], ["to"], ["in"])
+        if not placed or number.out_of is not None:
+            return False
         drafts = [d for s in self._sentence(segment) for d in s.drafts if d.end <= mention.start]
-        if not drafts or drafts[-1].slot != "nails" or number.out_of is not None:
+        if not drafts or drafts[-1].slot != "nails":
             return False
         other = next(
             (m for m in self._talk.starting_in(mention.end, mention.end + _PART) if m.number and not m.dropped), None
         )
         sided = "side" in self._words[mention.end : mention.end + _PART]
-        placed = self._words[mention.end : mention.end + 1] in (["on"], ["up"], ["down"], ["to"], ["in"])
-        if other is None or other.number is None or not (sided and placed):
+        if other is None or other.number is None or not sided:
             return False
         if number.value + other.number.value != drafts[-1].value:
             return False

@@ -10,7 +10,6 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status, value_problem
 
 _THEY_WERE = Sayings("they were", "those were", "these were", "it was", "that was", "they read", "i had them at")
-_WERE = frozenset({"they", "those", "these", "it", "that", "them"})
 _MEASURED = frozenset({*ANGLES, *LENGTHS})
 _LIGHT = frozenset({
     "and", ",", "in", "at", "on", "back", "the", "about", "around", "a", "an", "only", "just", "last", "when", "i",
@@ -22,7 +21,7 @@ _REACH = 12  # tokens from "they were" to the time
 
 def draft_measures_then(talk: Talk) -> None:
     """One earlier measure for each of today's, said in their order behind "they were"."""
-    if not talk.says(_WERE):
+    if not talk.tells(_THEY_WERE):
         return
     for segment in list(talk.segments):
         for at, form in list(_THEY_WERE.within(talk.words, segment.start, segment.end)):

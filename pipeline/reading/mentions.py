@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import accumulate
+from operator import itemgetter
 from typing import NamedTuple
 
 from pipeline.reading.gapped import GAP, GappedForms
@@ -30,6 +32,10 @@ _HEADS = frozenset(_HEADED.values())
 # every sentence has ("thin so", "all for"), unless a person said what the longer words stand for.
 LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
+
+
+_Order = tuple[bool, int, bool, bool]  # heard otherwise, more words first, no name, weak
+_RANK = itemgetter(0)
 
 
 @dataclass(eq=False, slots=True)
@@ -58,25 +64,18 @@ class Mention:
 
 
 class _Meaning(NamedTuple):
-    """What a form may mean; ``weak`` where another meaning of as many words counts first."""
+    """What a form may mean; ``order`` says which of several that share a word counts first."""
 
     name: str
     canonical: str
     match: MatchKind
+    order: _Order
     learned: bool = False  # whether corrections taught it
-    weak: bool = False
 
 
-class _Candidate(NamedTuple):
-    end: int
-    literal: tuple[int, ...]
-    meaning: _Meaning
-
-    def rank(self) -> tuple[bool, int, bool, bool, int, int]:
-        """Of candidates that share a token the one with the lowest rank is chosen."""
-        end, literal, (name, _, match, _, weak) = self
-        start = literal[0]
-        return match is MatchKind.SOUND_ALIKE, -len(literal), name != "horse", weak, end - start, start
+# A meaning at its place: rank, end, literal, meaning; of those that share a token the one with the lowest rank is
+# chosen. A plain tuple, because a memo makes a hundred of them.
+_Candidate = tuple[tuple[_Order, int, int], int, tuple[int, ...], _Meaning]
 
 
 class MentionFinder:
@@ -90,29 +89,25 @@ class MentionFinder:
         self._phrases, self._gapped = Phrases(), GappedForms()
         self._meaning: dict[str, list[_Meaning]] = {}
         learned = _learned_forms(vocabulary)
-        forms: dict[str, list[_Meaning]] = {}
         for name in sorted(set(vocabulary.classes) - _NOT_PHRASES):
             for form, canonical in vocabulary.spoken(name).items():
                 kind = MatchKind.EXACT if form == canonical.replace("_", " ") else MatchKind.VARIANT
-                forms.setdefault(form, []).append(_meaning(name, canonical, kind, (name, form) in learned))
+                self._add(form, name, canonical, kind, (name, form) in learned)
             if sound_alikes:
                 for form, canonical in vocabulary.heard_as(name).items():
-                    meaning = _meaning(name, canonical, MatchKind.SOUND_ALIKE, (name, form) in learned)
-                    forms.setdefault(form, []).append(meaning)
-        for form, meanings in forms.items():
-            self._add(form, meanings)
+                    self._add(form, name, canonical, MatchKind.SOUND_ALIKE, (name, form) in learned)
 
-    def _add(self, form: str, meanings: list[_Meaning]) -> None:
+    def _add(self, form: str, name: str, canonical: str, match: MatchKind, learned: bool) -> None:
         words = form_tokens(form)
-        self._meaning[form] = meanings
-        kind: Phrases | GappedForms = self._gapped if GAP in words else self._phrases
-        kind.add(form, words)
+        if form not in self._meaning:
+            kind: Phrases | GappedForms = self._gapped if GAP in words else self._phrases
+            kind.add(form, words)
+        own = len(words) - words.count(GAP)
+        self._meaning.setdefault(form, []).append(_meaning(name, canonical, match, own, learned))
 
     def find(self, tokens: Tokens, names: Sequence[Mention] = ()) -> list[Mention]:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
-        meanings = [_Meaning("horse", n.readings["horse"], MatchKind.EXACT) for n in names]
-        named = [_Candidate(n.end, n.literal, m) for n, m in zip(names, meanings, strict=True)]
-        chosen = _choose([*named, *_with_heads(tokens, self._candidates(tokens))])
+        chosen = _choose([*map(_named, names), *_with_heads(tokens, self._candidates(tokens))])
         masked = list(tokens.words)
         for mention in chosen:
             if len(mention.literal) > 1 and set(mention.readings) == {"horse_cues"} and self._counts(tokens, mention):
@@ -152,12 +147,23 @@ class MentionFinder:
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
         found = [(form, end, tuple(range(start, end))) for form, start, end in self._phrases.find(tokens.words)]
         found += self._gapped.find(tokens)
-        return [_Candidate(end, literal, m) for form, end, literal in found for m in self._meaning[form]]
+        return [
+            ((meaning.order, end - literal[0], literal[0]), end, literal, meaning)
+            for form, end, literal in found
+            for meaning in self._meaning[form]
+        ]
 
 
-def _meaning(name: str, canonical: str, match: MatchKind, learned: bool) -> _Meaning:
+def _meaning(name: str, canonical: str, match: MatchKind, words: int, learned: bool) -> _Meaning:
     weak = name in _WEAK or canonical in _POINTING or (name, canonical) == _OF_WHAT
-    return _Meaning(name, canonical, match, learned, weak)
+    return _Meaning(name, canonical, match, (match is MatchKind.SOUND_ALIKE, -words, True, weak), learned)
+
+
+def _named(name: Mention) -> _Candidate:
+    """A horse's name; of as many words it counts first."""
+    order = (False, -len(name.literal), False, False)
+    meaning = _Meaning("horse", name.readings["horse"], MatchKind.EXACT, order)
+    return (order, name.end - name.start, name.start), name.end, name.literal, meaning
 
 
 def _learned_forms(vocabulary: Vocabulary) -> frozenset[tuple[str, str]]:
@@ -176,13 +182,13 @@ def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate
 
     Else "couldn't find" (a pulse) would swallow the denial of "couldn't find an abscess".
     """
-    if not any(c.meaning.name in _HEADED for c in candidates):
+    names = [meaning.name for _, _, _, meaning in candidates]
+    if _HEADED.keys().isdisjoint(names):
         return candidates
-    sentence, number = [], 0
-    for text in tokens.texts:
-        sentence.append(number)
-        number += text in SENTENCE_ENDS
-    said = [(c.meaning.name, sentence[c.literal[0]]) for c in candidates]
+    if _HEADS.isdisjoint(names):
+        return [c for c, name in zip(candidates, names, strict=True) if name not in _HEADED]
+    ends = list(accumulate((text in SENTENCE_ENDS for text in tokens.texts), initial=0))
+    said = [(name, ends[literal[0]]) for name, (_, _, literal, _) in zip(names, candidates, strict=True)]
     heads = {(name, at) for name, at in said if name in _HEADS}
     answered = {(_HEADED[name], at) for name, at in said if name in _HEADED}
 
@@ -196,15 +202,15 @@ def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate
                 return False
         return False
 
-    found = {i for c in candidates if c.meaning.name == "findings" for i in c.literal}
+    found = {i for _, _, literal, meaning in candidates if meaning.name == "findings" for i in literal}
     kept = zip(candidates, said, strict=True)
     return [c for c, (name, at) in kept if name not in _HEADED or (headed(name, at) and not _spans(c, found))]
 
 
 def _spans(candidate: _Candidate, found: set[int]) -> bool:
     """ "Pulse up, no heat to speak of": a finding stands in the gap, and it is what the words deny."""
-    literal = candidate.literal
-    return len(literal) < candidate.end - literal[0] and any(literal[0] < i < candidate.end for i in found - {*literal})
+    _, end, literal, _ = candidate
+    return len(literal) < end - literal[0] and any(literal[0] < i < end for i in found - {*literal})
 
 
 def _denies(number: Number, words: Sequence[str], chosen: list[Mention]) -> bool:
@@ -223,8 +229,7 @@ def _choose(candidates: list[_Candidate]) -> list[Mention]:
     """The longest candidates that do not overlap; equal spans share one mention with several readings."""
     used: dict[int, Mention] = {}
     chosen: list[Mention] = []
-    for end, literal, (name, canonical, match, _, _) in sorted(_without_parts(candidates), key=_Candidate.rank):
-        start = literal[0]
+    for (_, _, start), end, literal, (name, canonical, match, _, _) in sorted(_without_parts(candidates), key=_RANK):
         if used.keys().isdisjoint(literal):
             mention = Mention(start, end, literal, {name: canonical}, match)
             chosen.append(mention)
@@ -242,13 +247,16 @@ def _without_parts(candidates: list[_Candidate]) -> list[_Candidate]:
 
     The toe of "CD toe" is no toe: there the longer sound-alike stands, as the longer phrase does elsewhere.
     """
-    alikes = [c for c in candidates if c.meaning.match is MatchKind.SOUND_ALIKE and len(c.literal) > 1]
+    if not any(order[0] for (order, _, _), _, _, _ in candidates):
+        return candidates
+    places = [(c, literal, order[0]) for c in candidates for (order, _, _), _, literal, _ in (c,)]
+    alikes = [(c, literal) for c, literal, heard_otherwise in places if heard_otherwise and len(literal) > 1]
     if not alikes:
         return candidates
-    exact = [c for c in candidates if c.meaning.match is not MatchKind.SOUND_ALIKE]
+    exact = [(c, set(literal)) for c, literal, heard_otherwise in places if not heard_otherwise]
     parts: set[int] = set()
-    for alike in alikes:
-        touched = [c for c in exact if not set(c.literal).isdisjoint(alike.literal)]
+    for alike, literal in alikes:
+        touched = [c for c, own in exact if not own.isdisjoint(literal)]
         if all(_is_part(one, alike) for one in touched):
             parts.update(id(c) for c in touched)
     return [c for c in candidates if id(c) not in parts]
@@ -257,6 +265,6 @@ def _without_parts(candidates: list[_Candidate]) -> list[_Candidate]:
 def _is_part(exact: _Candidate, alike: _Candidate) -> bool:
     """Whether a sound-alike may stand in place of an exact word: not of one that goes on beyond it, nor of one that
     means the same, which is the surer of the two, nor of one of _NEVER_A_PART."""
-    kept = _NEVER_A_PART - LITTLE_WORDS if alike.meaning.learned else _NEVER_A_PART - {"horse_cues"}
-    same = exact.meaning[:2] == alike.meaning[:2]
-    return set(exact.literal) < set(alike.literal) and not same and exact.meaning.name not in kept
+    (_, _, part, meant), (_, _, whole, heard) = exact, alike
+    kept = _NEVER_A_PART - LITTLE_WORDS if heard.learned else _NEVER_A_PART - {"horse_cues"}
+    return set(part) < set(whole) and meant[:2] != heard[:2] and meant.name not in kept

@@ -231,9 +231,9 @@ class NameFinder(UnlistedNames):
         taken.update(i for s, e, _ in self._exact for i in range(s, e))
         tokens = self._talk.tokens
         for start, large in enumerate(tokens.large):
-            if start in taken or tokens.lowers[start] in NEVER_NAMES or not self._unknown(start):
+            if tokens.little[start] or not (large or (self._cased and small_opening(self._talk, start))):
                 continue
-            if tokens.little[start]:
+            if start in taken or tokens.lowers[start] in NEVER_NAMES or not self._unknown(start):
                 continue
             if not large:
                 self._alike_in_small(start, taken)
@@ -258,7 +258,7 @@ class NameFinder(UnlistedNames):
     def _alike_in_small(self, start: int, taken: set[int]) -> None:
         """ "…, meddler's mud fever has gone": a name misspelled in small letters, only where a part opens."""
         tokens = self._talk.tokens
-        if not self._cased or not small_opening(self._talk, start) or tokens.lowers[start] in self._common:
+        if tokens.lowers[start] in self._common:
             return
         best = self._best(self._text(start, start + 1))
         if best is not None and best[1] >= SMALL_LIKENESS:

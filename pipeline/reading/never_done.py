@@ -86,7 +86,7 @@ _ADVERBS = frozenset({"just", "only", "gladly", "rather", "probably", "maybe", "
 
 def drop_never_done(talk: Talk, sentence: list[Segment]) -> None:
     """Drop from the sentence what was only nearly done or would have been done."""
-    if _BEGINS.isdisjoint(talk.words[sentence[0].start : sentence[-1].end]):
+    if not talk.tells(_NEARLY, _WOULD_HAVE):
         return
     for position, segment in enumerate(sentence):
         for at in [i for i in range(segment.start, segment.end) if talk.words[i] in _BEGINS]:

@@ -286,29 +286,42 @@ def an_aside(seam: Seam) -> bool:
     return told and seam.near.has(SAID) and "weeks" not in seam.near.words
 
 
-RULES: tuple[Callable[[Seam], bool], ...] = (
-    an_examination,
-    a_measure,
-    how_he_goes,
-    a_finding,
-    another_foot,
-    a_foot_and_someone,
-    work_done,
-    something_done,
-    somebody,
-    something,
-    a_noun,
-    a_condition,
-    a_time,
-    a_next_time,
-    a_return,
-    a_denial,
-    a_new_shoe,
-    a_finding_answered,
-    a_manner,
-    the_vet,
-    a_dressing,
-    shoes_after_findings,
-    an_aside,
-    after_how_he_goes,
-)
+Rule = Callable[[Seam], bool]
+# The rules by the class of words that each waits for behind the comma, or by the first word there; some come always.
+_BY_CLASS: dict[str, tuple[Rule, ...]] = {
+    "tester_heads": (an_examination,),
+    "pulse_heads": (an_examination,),
+    "number": (a_measure,),
+    "measures": (a_measure,),
+    "gaits": (how_he_goes,),
+    "findings": (a_finding, a_finding_answered),
+    "feet": (another_foot, a_foot_and_someone),
+    "work": (work_done,),
+    "plans": (a_condition,),
+    "times": (a_time,),
+    "manners": (a_manner,),
+    "vet": (the_vet,),
+    "treatments": (a_dressing,),
+    "asides": (an_aside,),
+    **dict.fromkeys(_SETUP, (shoes_after_findings,)),
+}
+_BY_WORD: dict[str, tuple[Rule, ...]] = {
+    **dict.fromkeys(_DONE, (something_done,)),
+    **dict.fromkeys({*_PERSONS, "they"}, (somebody,)),
+    "next": (a_next_time,),
+    "no": (a_denial,),
+    "new": (a_new_shoe,),
+}
+_ALWAYS: tuple[Rule, ...] = (something, a_noun, a_return, after_how_he_goes)
+
+
+def every_rule() -> frozenset[Rule]:
+    """All of them, for whoever asks more than the words let hope for."""
+    return frozenset(rule for rules in (*_BY_CLASS.values(), *_BY_WORD.values(), _ALWAYS) for rule in rules)
+
+
+def opens_a_statement(seam: Seam) -> bool:
+    """Whether what stands behind the comma opens a statement of its own."""
+    behind = seam.behind
+    waiting = [rule for name in behind.classes for rule in _BY_CLASS.get(name, ())]
+    return any(rule(seam) for rule in (*_BY_WORD.get(behind.words[0], ()), *_ALWAYS, *dict.fromkeys(waiting)))

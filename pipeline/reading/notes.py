@@ -26,9 +26,10 @@ def notes_of(transcript: Transcript, talk: Talk, segments: Iterable[Segment], ro
 
 def _says_nothing(talk: Talk, segment: Segment) -> bool:
     """Names, greetings and bare places say nothing that a fact does not carry."""
-    told = {i for m in segment.mentions if not m.readings.keys() <= {"not_facts"} for i in m.literal}
     marks, little = talk.tokens.marks, talk.tokens.little
-    return all(i in told or marks[i] or little[i] for i in range(segment.start, segment.end))
+    large = [i for i in range(segment.start, segment.end) if not (marks[i] or little[i])]
+    told = {i for m in segment.mentions if not m.readings.keys() <= {"not_facts"} for i in m.literal} if large else ()
+    return all(i in told for i in large)
 
 
 def not_understood(transcript: Transcript, talk: Talk, segments: Iterable[Segment]) -> list[Flag]:

@@ -21,8 +21,10 @@ _NOT = frozenset({"n't", "not", "never"})
 def denied_of_its_kind(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
     """The drafts of the segment, and of the list that goes on, which "nothing … by way of" denies."""
     segment = sentence[position]
+    if not talk.tells(_NOTHING) or not talk.tells(_OF_THE_KIND):
+        return []
     found = [d for d in segment.drafts if d.slot == "finding"]
-    if not found or not talk.says(_NOTHING.first_words):
+    if not found:
         return []
     at = found[0].start
     while at > segment.start and talk.words[at - 1] in _ARTICLES:

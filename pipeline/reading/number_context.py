@@ -39,6 +39,9 @@ _LONG_TIMES = frozenset({
 })  # fmt: skip
 
 
+_OF_A = frozenset({"of", "an", "a"})
+
+
 @dataclass
 class Frame:
     """The last thing counted, which a bare number behind a foot still counts ("off fore forty").
@@ -60,12 +63,20 @@ class NumberContext:
         self._words = talk.words
         self._frame: Frame | None = None
         self._used: set[int] = set()
+        # Looked up once for a number, since many rules ask: no mention changes while the numbers are read.
+        self._ahead: dict[Mention, Mention | None] = {}
+        self._behind: dict[tuple[Mention, frozenset[str]], Mention | None] = {}
 
     def _sentence(self, segment: Segment) -> list[Segment]:
         return [s for s in self._talk.sentence(segment.sentence) if s.horse == segment.horse]
 
     def _before(self, mention: Mention) -> Mention | None:
         """The measure word before the number with only light words between."""
+        if mention not in self._ahead:
+            self._ahead[mention] = self._look_ahead(mention)
+        return self._ahead[mention]
+
+    def _look_ahead(self, mention: Mention) -> Mention | None:
         index = mention.start
         for _ in range(7):
             found = self._talk.mention_ending(index)
@@ -84,6 +95,11 @@ class NumberContext:
 
     def _after(self, mention: Mention, light: frozenset[str] = frozenset()) -> Mention | None:
         """The mention right behind the number, after at most a few light words."""
+        if (mention, light) not in self._behind:
+            self._behind[mention, light] = self._look_behind(mention, light)
+        return self._behind[mention, light]
+
+    def _look_behind(self, mention: Mention, light: frozenset[str]) -> Mention | None:
         index = mention.end
         for _ in range(3):
             found = self._talk.mention_starting(index)
@@ -95,7 +111,7 @@ class NumberContext:
         return self._after(mention.stands_for, light) if mention.stands_for is not None else None
 
     def _unit(self, mention: Mention) -> tuple[str | None, Mention | None]:
-        after = self._after(mention, frozenset({"of", "an", "a"}))
+        after = self._after(mention, _OF_A)
         if after is not None and after.get("units"):
             return after.readings["units"], after
         if mention.end < len(self._words) and self._words[mention.end] == '"':

@@ -23,6 +23,8 @@ _WRITTEN = frozenset({"here", "down", "written", "says", "said", "sheet", "book"
 
 def drop_another_horses(talk: Talk) -> None:
     """Drop the numbers of the clause that is said to be of another horse, where it tells of something written."""
+    if not talk.says(_WRITTEN) or not talk.tells(_ANOTHER):
+        return
     for at, form in _ANOTHER.within(talk.words, 1, len(talk.words)):
         end = at
         while end and talk.words[end - 1] in _BEFORE:

@@ -3,30 +3,31 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import Any
 
 
 class Phrases:
     """The phrases of one vocabulary; of forms with the same words the one that was added last is told."""
 
     def __init__(self) -> None:
-        # Every beginning of a phrase, its words joined by blanks; the form where a phrase ends there, else None.
-        self._begun: dict[str, str | None] = {}
+        # Each beginning of a phrase: what may come next, word by word, and under "" the form that ends there.
+        self._begun: dict[str, Any] = {}
 
     def add(self, form: str, words: Sequence[str]) -> None:
-        """``words`` are the tokens of ``form``, one or more, without blanks in them."""
-        for end in range(1, len(words)):
-            self._begun.setdefault(" ".join(words[:end]))
-        self._begun[" ".join(words)] = form
+        """``words`` are the tokens of ``form``, one or more, none of them empty."""
+        begun = self._begun
+        for word in words:
+            begun = begun.setdefault(word, {})
+        begun[""] = form
 
     def find(self, words: Sequence[str]) -> Iterator[tuple[str, int, int]]:
         """Every form that stands in the words, with its tokens ``[start, end)``."""
-        begun = self._begun
-        for start, word in enumerate(words):
-            said, end = word, start + 1
-            while said in begun:
-                form = begun[said]
-                if form is not None:
-                    yield form, start, end
-                if end == len(words):
+        last = len(words)
+        for start, begun in enumerate(map(self._begun.get, words)):
+            end = start + 1
+            while begun:
+                if "" in begun:
+                    yield begun[""], start, end
+                if end == last:
                     break
-                said, end = f"{said} {words[end]}", end + 1
+                begun, end = begun.get(words[end]), end + 1

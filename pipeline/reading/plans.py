@@ -19,7 +19,10 @@ _ANY_SIGN = Sayings(
 _BARE = frozenset({"he", "she", "gets", "goes", "any"})
 _GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
+_ON_A_DAY = _DAYS | {"tomorrow", "next"}
 _IS_DOING = ("'m", "putting")
+_ANNOUNCING = frozenset({"plan"})
+_WOULD = frozenset({"would", "'d"})
 _SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
 _NEXT_WEEK = Sayings("next week")
@@ -39,19 +42,23 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
         if not segment.drafts:
             continue
         _would_do(talk, segment)
-        ahead = any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
+        ahead = bool(plans) and any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
         whole = ahead or _set_for_a_day(talk, sentence, position)
         whole = whole or _when_i_am_back(talk, sentence, segment) or planned_after(talk, sentence, position, PLANNABLE)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
-            if any(start <= draft.start < stop for start, stop in conditions):
+            if _lies_in(draft, conditions):
                 _drop_in_condition(draft)
             elif conditional and not whole and draft.slot not in PLANNABLE:
                 continue  # "he overreaches when he's tired"
-            elif whole or conditional or any(start <= draft.start < stop for start, stop in planned_from):
+            elif whole or conditional or _lies_in(draft, planned_from):
                 _plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
                 draft.status = Status.PLANNED
+
+
+def _lies_in(draft: Draft, stretches: list[tuple[int, int]]) -> bool:
+    return bool(stretches) and any(start <= draft.start < stop for start, stop in stretches)
 
 
 def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
@@ -67,8 +74,8 @@ def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
 
 def _would_do(talk: Talk, segment: Segment) -> None:
     """ "Boots would do in front", "a rim pad would be plenty": put forward, not put on."""
-    for at in range(segment.start + 1, segment.end - 1):
-        if talk.words[at] in ("would", "'d") and talk.words[at + 1] in _SERVING | {"be"}:
+    for at in range(segment.start + 1, segment.end - 1) if talk.says(_WOULD) else ():
+        if talk.words[at] in _WOULD and talk.words[at + 1] in _SERVING | {"be"}:
             if talk.words[at + 1] == "be" and talk.words[at + 2 : at + 3] not in (["enough"], ["plenty"]):
                 continue
             for draft in [d for d in segment.drafts if d.end <= at and d.slot in PLANNABLE - ALWAYS_PLANNED]:
@@ -77,6 +84,8 @@ def _would_do(talk: Talk, segment: Segment) -> None:
 
 def announce(talk: Talk, sentence: list[Segment], announced: bool) -> bool:
     """ "Next trip's plan first.": what follows is planned, until today is spoken of; returns whether that goes on."""
+    if not announced and not talk.says(_ANNOUNCING):
+        return False
     words = set(talk.words[sentence[0].start : sentence[-1].end])
     if not words.isdisjoint(("today", "now")):
         return False
@@ -117,7 +126,7 @@ def _give_up(talk: Talk, sentence: list[Segment], cue: Mention) -> None:
 def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
     """ "I'm putting a glue-on on it Tuesday", "we're fitting bars tomorrow": done on a day to come."""
     segment = sentence[position]
-    if segment.past or segment.having("times", "today"):
+    if segment.past or not talk.says(_ON_A_DAY) or segment.having("times", "today"):
         return False
     words = talk.words[segment.start : segment.end]
     named = "tomorrow" in words or any(talk.words[m.end - 1] in _DAYS for m in segment.having("times", "recent"))
@@ -132,10 +141,11 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
 def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bool:
     """ "In six weeks the fronts get leather pads": a time to come opens the sentence, and what is to be follows."""
     first = sentence[0]
-    timed = any(d.slot == "next_visit_weeks" for d in first.drafts)
-    if timed and segment is not first and talk.words[segment.end - 1] == "then":
+    if not any(d.slot == "next_visit_weeks" for d in first.drafts):
+        return False
+    if segment is not first and talk.words[segment.end - 1] == "then":
         return True  # "I'm back in one week, and I'd say a full pad on the near fore then"
-    led = timed and talk.words[first.start] == "in"
+    led = talk.words[first.start] == "in"
     getting = _GETTING & set(talk.words[segment.start : segment.end])
     return led and bool(getting) and not segment.having("times", "today") and not segment.past
 

@@ -78,7 +78,7 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
 
 def _brought_up(talk: Talk, segment: Segment) -> bool:
     """ "Somebody asked about sidebone", "she thought he'd a corn": what others spoke of."""
-    words = talk.words[segment.start : segment.end]
+    words = talk.words[segment.start : segment.end] if talk.says(_SPEAKING) else []
     if _SPEAKING.isdisjoint(words):
         return False
     if "i" in words[: next((i for i, word in enumerate(words) if word in _SPOKE_OF), 0)]:

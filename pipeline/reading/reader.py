@@ -129,7 +129,7 @@ class Reader:
 
     def _roles_in(self, words: Sequence[str], mentions: Sequence[Mention]) -> list[str | None]:
         """What each word does in its clause; the "left" of "left front" is no verb."""
-        roles = [self._roles.get(word) for word in words]
+        roles = list(map(self._roles.get, words))
         for index in (i for m in mentions if "feet" in m.readings for i in m.literal):
             roles[index] = None
         return roles

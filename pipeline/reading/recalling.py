@@ -22,7 +22,7 @@ _ON_HIM = _WAS_ON | _COME_OFF
 
 def recall(talk: Talk, sentence: list[Segment]) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
-    recalled = went_on = False
+    recalled = went_on = been = False
     for position, segment in enumerate(sentence):
         _recall_recent(segment, sentence[position + 1 :])
         _contrasted_with_now(talk, sentence, position)
@@ -34,13 +34,10 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             recalled = False
             if not cues:
                 continue
-        if segment.own_clause and not cues and (segment.present or not segment.past):
-            recalled = False
-        if not recalled and not cues and position and _lame_with_it(talk, sentence, position):
+        recalled = recalled and (bool(cues) or not _turns_to_today(segment, been=been))
+        if not recalled and not cues and position and segment.drafts and _lame_with_it(talk, sentence, position):
             for draft in segment.drafts:
                 recall_one(draft)
-        if segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not cues and not segment.past:
-            recalled = False
         if cues and not segment.drafts and position:
             _recall_it(talk, segment, sentence[:position])
         if cues:
@@ -57,10 +54,20 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
                     _stood_then(talk, draft, cues)
         if cues and not _leads(sentence, position, cues[0]) and not went_on:
             recalled = False
-        _recall_then(talk, sentence, position)
-        _taken_off(talk, segment)
-        _treated_by_others(talk, segment)
-        _left_by_an_old_one(talk, segment)
+        if cues:
+            been = not went_on and all(talk.words[m.end - 1] == "been" for m in cues)
+        if segment.drafts:
+            _recall_then(talk, sentence, position)
+            _taken_off(talk, segment)
+            _treated_by_others(talk, segment)
+            _left_by_an_old_one(talk, segment)
+
+
+def _turns_to_today(segment: Segment, *, been: bool) -> bool:
+    """Whether a clause ends the time before it: "she'd been pointing it, so I had the testers on it" as well."""
+    clause = segment.own_clause and (segment.present or not segment.past)
+    joined = segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not segment.past
+    return clause or joined or (been and segment.joined_by("so", ", so"))
 
 
 def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:

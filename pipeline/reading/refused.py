@@ -27,7 +27,7 @@ _STAYED = Sayings(
 
 def drop_refused(talk: Talk) -> None:
     """Take out what was wanted where the refusal follows in the same breath."""
-    if not talk.says(_WANTING):
+    if not talk.says(_WANTING) or not talk.tells(_REFUSED, _STAYED):
         return
     for segment in talk.segments:
         at = next((i for i in range(segment.start, segment.end) if _REFUSED.at(talk.words, i)), None)

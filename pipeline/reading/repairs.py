@@ -12,6 +12,7 @@ from itertools import pairwise
 from pipeline.reading.asked_before import of_another_time
 from pipeline.reading.exchanges import (
     kind_of,
+    left_after_all,
     of_another_foot,
     opened_sentence,
     said_again,
@@ -52,6 +53,7 @@ _STRONG_NEXT = frozenset(
         "not",
     }
 )
+_WORN = frozenset({"are", "is", "'s", "take", "takes", "get", "have", "has"})
 _AFTERTHOUGHTS = (["call", "it"], ["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
 _ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
@@ -126,7 +128,7 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if "strike" in kind and about is not None:
         strikes.append(Strike(run[0].start, run[-1].end, about))
         return _drop_cues(run)
-    if _replace_before(talk, run) or _replace(talk, run):
+    if left_after_all(talk, run) or _replace_before(talk, run) or _replace(talk, run):
         return _drop_cues(run)
     if "strike" in kind:
         strikes.append(Strike(run[0].start, run[-1].end, None))
@@ -294,16 +296,7 @@ def _as_well(talk: Talk, foot: Mention) -> bool:
 def _told_apart(talk: Talk, old: Mention, new: Mention, new_ones: list[Mention]) -> bool:
     """ "He's a six all round. No, the hinds are five and a half": of all feet some have a number of their own."""
     number = next((m for m in new_ones if m.start > new.end and m.number is not None), None)
-    worn = talk.words[new.end : new.end + 1] in (
-        ["are"],
-        ["is"],
-        ["'s"],
-        ["take"],
-        ["takes"],
-        ["get"],
-        ["have"],
-        ["has"],
-    )
+    worn = bool(_WORN & set(talk.words[new.end : new.end + 1]))
     own = number is not None and set(talk.words[new.end + 1 : number.start]) <= {"a", "an", "only", "just"}
     return old.readings["feet"] == "all" and new.readings["feet"] != "all" and worn and own
 

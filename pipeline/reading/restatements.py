@@ -36,6 +36,7 @@ _INSTEAD = frozenset(
 )
 _I_SAID = Sayings("did i say", "i told you", "i said", "i told", "i wrote")
 _MORE_THAN = Sayings("more than")
+_NOT = frozenset({"not"})
 _BOOKED = (None, "week", "fortnight", "month")
 _IT_WAS = frozenset(
     [
@@ -251,7 +252,10 @@ def _not_that_number(talk: Talk) -> None:
 
 def _this_not_that(talk: Talk) -> None:
     """ "Medial, not lateral"; "it's the left hind, not the right": the word behind "not" was said before in error."""
-    for cue in [m for m in talk.mentions if m.end - m.start == 1 and talk.words[m.start] == "not"]:
+    cues = (
+        [m for m in talk.mentions if m.end - m.start == 1 and talk.words[m.start] == "not"] if talk.says(_NOT) else []
+    )
+    for cue in cues:
         at = cue.end + 1 if talk.words[cue.end : cue.end + 1] == ["the"] else cue.end
         wrong = talk.mention_starting(at)
         before = cue.start - 1 if cue.start and talk.words[cue.start - 1] == "," else cue.start
@@ -333,8 +337,9 @@ def _well_in_number(talk: Talk) -> None:
     for first, second in itertools.pairwise(numbers):
         between = talk.words[first.end : second.start]
         closed = talk.words[second.end : second.end + 1] in ([","], ["."], [])
-        again = counts(talk, second) in (None, counts(talk, first))
-        if between[-3:] != [",", "well", ","] or len(between) > _NEAR_DEGREE or not again:
+        if between[-3:] != [",", "well", ","] or len(between) > _NEAR_DEGREE:
+            continue
+        if counts(talk, second) not in (None, counts(talk, first)):
             continue
         if closed or counts(talk, second) is not None:
             named = [m for m in talk.mentions if first.end <= m.start < second.start and m.is_any(_OF_ITS_OWN)]

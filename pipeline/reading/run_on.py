@@ -69,11 +69,13 @@ def part_horses(talk: Talk, roster: Sequence[RosterHorse]) -> None:
 
 def small_opening(talk: Talk, at: int) -> bool:
     """Whether a word in small letters stands where a horse's part opens: "…, goana is dead lame"."""
+    behind = talk.words[at + 1] if at + 1 < len(talk.words) else "."
+    if len(talk.words[at]) < _LONG or behind not in _SMALL_FOLLOWERS:
+        return False
     before = talk.words[at - 1] if at else "."
     if before in _TURNS and at > 1:
         before = talk.words[at - 2]
-    behind = talk.words[at + 1] if at + 1 < len(talk.words) else "."
-    return len(talk.words[at]) >= _LONG and before in MARKS and behind in _SMALL_FOLLOWERS
+    return before in MARKS
 
 
 class _Parting(Clauses):
@@ -130,10 +132,11 @@ class _Parting(Clauses):
 
     def _all_back(self, comma: int) -> bool:
         """ "…, hinds trimmed, all back in seven weeks": weeks of all the horses stand for themselves."""
-        start = self.back(comma, SENTENCE_ENDS)
-        end = self.ahead(comma + 1, MARKS)
         grouped = group_at(self.talk, comma + 1)
-        return bool(grouped) and self.traded(start, comma) and self.weekly(comma + 1 + grouped, end)
+        if not grouped:
+            return False
+        start, end = self.back(comma, SENTENCE_ENDS), self.ahead(comma + 1, MARKS)
+        return self.traded(start, comma) and self.weekly(comma + 1 + grouped, end)
 
     def _heads(self, name: Mention) -> bool:
         """Whether the name opens as it stands: at the head of a sentence or of a clause."""

@@ -12,6 +12,8 @@ _AS_MANY = Sayings("same number", "same count", "as many", "same nails", "same n
 
 def copy_nails(talk: Talk, segment: Segment, groups: Groups) -> list[Copied]:
     """The nails counted last, on the feet of the segment, or on those told of before it in its sentence."""
+    if not talk.tells(_AS_MANY):
+        return []
     words = talk.words[segment.start : segment.end]
     if (
         not _AS_MANY.said_in(words)

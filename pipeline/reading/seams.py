@@ -7,7 +7,7 @@ statement opens with something that cannot go on the one before (``new_statement
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.new_statements import RULES, a_denial
+from pipeline.reading.new_statements import a_denial, opens_a_statement
 from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Seam, Statement, Stretch, by_start
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -45,16 +45,19 @@ class _Seams:
 
     def _opens(self, before: Statement, near: Stretch, index: int) -> bool:
         """Whether what stands behind the comma opens a statement, and the one before is complete."""
-        clause = near.clause()
-        complete = near.has(TOLD) or clause or near.only_feet() or near.classes == _A_PLACE
-        if not complete or not (before.has(TOLD) or clause) or near.conditional():
+        if not (near.has(TOLD) or self._complete(before, near)) or near.conditional():
             return False
         if before.of_several() or (not before.has(TOLD) and before.has(WAITING_HEADS)):
             return False
         seam = Seam(before, near, *self._behind(index))
         if not seam.behind.words or (seam.behind.opens_with("taking_back") and not a_denial(seam)):
             return False
-        return any(rule(seam) for rule in RULES)
+        return opens_a_statement(seam)
+
+    @staticmethod
+    def _complete(before: Statement, near: Stretch) -> bool:
+        """Whether a stretch in which nothing is told ends its statement all the same."""
+        return near.clause() or (before.has(TOLD) and (near.only_feet() or near.classes == _A_PLACE))
 
     def _behind(self, index: int) -> tuple[Stretch, Stretch]:
         """The stretch behind the comma, without the fillers that open it, and the next one behind a comma."""
@@ -77,7 +80,7 @@ class _Seams:
 
 def _putting_right(near: Stretch, so_far: bool) -> bool:
     """A cue of taking back and nothing told behind it: what follows puts right what was said."""
-    cues = [m.end for m in near.mentions if m.get("taking_back")]
+    cues = [m.end for m in near.mentions if m.get("taking_back")] if "taking_back" in near.classes else []
     if not cues and not so_far:
         return False
     since = max(cues, default=near.start)

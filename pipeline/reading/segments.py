@@ -74,13 +74,8 @@ def _drop_fillers(talk: Talk) -> None:
     kept: list[Segment] = []
     carried = ""
     for segment in talk.segments:
-        fillers = segment.having("fillers")
-        filler = {i for m in fillers for i in m.literal}
-        if (
-            fillers
-            and len(filler) >= segment.end - segment.start
-            and filler.issuperset(range(segment.start, segment.end))
-        ):
+        filler = {i for m in segment.having("fillers") for i in m.literal}
+        if filler and filler.issuperset(range(segment.start, segment.end)):
             if segment.delimiter not in ("", ","):
                 carried = carried or segment.delimiter
             continue

@@ -23,21 +23,23 @@ _FEARED = Sayings(
     "took it for",
 )  # fmt: skip
 _TURNED_OUT = Sayings("turned out", "turns out", "was really", "is really", "ended up being", "proved to be")
-_BEGINS = _INSTEAD.first_words | _GIVEN_UP.first_words | _WATCHING.first_words | _FEARED.first_words
 _LIGHT = frozenset(
     {"a", "an", "the", "those", "his", "her", "any", "more", "signs", "of", "sign", "new", "fresh", "that"}
 )
 _COUNTED = frozenset({"nails", "shoe_size", "nail_size"})  # "started with six, finished with seven"
+_LIGHT_OF_ALL = _LIGHT - {"of"}
 _USED = SETUP_SLOTS | {"treatment"}
 
 
 def set_against(talk: Talk, sentence: list[Segment]) -> None:
     """Drop, or put back in time, what such words speak of."""
-    if not talk.says(_BEGINS):
+    if not talk.tells(_INSTEAD, _GIVEN_UP, _WATCHING, _FEARED):
         return
     for segment in sentence:
         for draft in [d for d in segment.drafts if not d.dropped and d.status is Status.PRESENT]:
-            before = _words_before(talk, segment, draft, _LIGHT - {"of"})
+            before = _words_before(talk, segment, draft, _LIGHT_OF_ALL)
+            if before == segment.start:
+                continue
             if draft.slot in _USED and _ends(talk, segment, before, _INSTEAD):
                 draft.drop("another in its place")
             elif draft.slot in _USED - _COUNTED and _ends(talk, segment, before, _GIVEN_UP):
@@ -65,8 +67,9 @@ def _ends(talk: Talk, segment: Segment, at: int, sayings: Sayings) -> bool:
 def _looked_out_for(talk: Talk, segment: Segment, draft: Draft) -> bool:
     """ "Keep an eye on the left front for heat", "watch that foot for any sign of thrush"."""
     at = _words_before(talk, segment, draft, _LIGHT)
-    watching = [i for i in range(segment.start, at) if _WATCHING.at(talk.words, i)]
-    return talk.words[at - 1] == "for" and bool(watching) and not segment.past
+    if talk.words[at - 1] != "for" or segment.past:
+        return False
+    return next(_WATCHING.within(talk.words, segment.start, at), None) is not None
 
 
 def _feared(talk: Talk, sentence: list[Segment], draft: Draft) -> None:

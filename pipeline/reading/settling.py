@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from pipeline.reading.foot_groups import SETUP_SLOTS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
@@ -25,8 +25,7 @@ _UNDER_SHOES = frozenset({"trim", "removed"})
 _WHOLE_HORSE_WORK = frozenset({"trim", "reset", "new_shoe"})
 
 
-@dataclass(frozen=True)
-class Settled:
+class Settled(NamedTuple):
     """One fact to be: a draft on one foot (or None for the whole horse)."""
 
     foot: Foot | None

@@ -81,10 +81,10 @@ class ShoeNumbers(SizeRanges):
 
     def _before_their_count(self, segment: Segment, number: Number) -> bool:
         """ "Size three, number fives, six apiece": a second size between the shoe's and the count is the nails'."""
-        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
         behind = self._talk.mention_starting(number.end + 1)
         if self._words[number.end : number.end + 1] != [","] or behind is None or behind.number is None:
             return False
+        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
         counted = self._talk.mention_starting(behind.end)
         named = counted is not None and (counted.get("totals") is not None or counted.get("measures") == "nails")
         sized = bool(drafts) and drafts[-1].slot == "shoe_size" and drafts[-1].start < number.start

@@ -24,17 +24,21 @@ def soften_stops(talk: Talk) -> None:
     starting: dict[int, list[Mention]] = {}
     for mention in talk.mentions:
         starting.setdefault(mention.start, []).append(mention)
+    told = {m.start for m in talk.mentions if m.is_any(_MODIFIED)}
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
     modified = False
     start = 0
     for number, stop in enumerate(stops):
-        modified = any(m.is_any(_MODIFIED) for i in range(start, stop) for m in starting.get(i, ())) or (
+        modified = not told.isdisjoint(range(start, stop)) or (
             modified and number > 0 and talk.words[stops[number - 1]] == ","
         )
         start = stop + 1
         end = stops[number + 1] if number + 1 < len(stops) else len(talk.words)
-        only = _only_modifies(talk, starting, start, end) or _degree_leads(talk, starting, start, end)
-        if modified and talk.words[stop] == "." and only:
+        if (
+            modified
+            and talk.words[stop] == "."
+            and (_only_modifies(talk, starting, start, end) or _degree_leads(talk, starting, start, end))
+        ):
             talk.words[stop] = ","
 
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
-from functools import cached_property
 from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.once import Once
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -19,6 +19,7 @@ TOLD = frozenset({
     "gaits", "manners", "shoe_states", "vet", "pulses", "tester_responses", "nail_lines", "number", "warmths",
 })  # fmt: skip
 WAITING_HEADS = frozenset({"measures", "tester_heads", "pulse_heads", "nail_line_heads"})
+_BEGUN = TOLD | WAITING_HEADS | {"feet"}
 SAID = TOLD - {"number"}
 JOINING = frozenset({
     "and", "but", "so", "which", "who", "when", "where", "then", "though", "because", "except", "while", "if", "or",
@@ -48,27 +49,27 @@ class Stretch:
         self.words = talk.words[start:end]
         self._talk, self._starting = talk, starting
 
-    @cached_property
+    @Once
     def roles(self) -> list[str | None]:
         """What each word does in its clause."""
         return self._talk.roles[self.start : self.end]
 
-    @cached_property
+    @Once
     def mentions(self) -> list[Mention]:
         """What starts among its words and was not dropped."""
         return [m for i in range(self.start, self.end) for m in self._starting.get(i, ()) if not m.dropped]
 
-    @cached_property
+    @Once
     def cues(self) -> set[tuple[str, str]]:
         """Every class of its mentions with the canonical name."""
         return {pair for m in self.mentions for pair in m.readings.items()}
 
-    @cached_property
+    @Once
     def classes(self) -> set[str]:
         """The classes of its mentions."""
         return classes_of(self.mentions)
 
-    @cached_property
+    @Once
     def opening(self) -> set[str]:
         """The classes of the mentions that open it."""
         return classes_of(self._starting.get(self.start, ()))
@@ -92,15 +93,21 @@ class Stretch:
 
     def feet(self) -> list[Mention]:
         """The feet that it names; not "that foot", which only points at one."""
+        if "feet" not in self.classes:
+            return []
         return [m for m in self.mentions if m.get("feet") and not m.readings["feet"].endswith("in_hand")]
 
     def only_feet(self) -> bool:
         """Whether it is nothing but the name of a foot: "the left hind"."""
+        if "feet" not in self.classes:
+            return False
         named = {i for m in self.mentions if m.get("feet") for i in range(m.start, m.end)}
         return bool(named) and all(i in named or w in _BESIDE_FEET for i, w in enumerate(self.words, self.start))
 
     def conditional(self) -> bool:
         """Whether it is a condition without its main clause: "if he's sore, …"."""
+        if ("plans", "condition") not in self.cues:
+            return False
         cues = [m for m in self.mentions if m.get("plans") == "condition"]
         if not cues or not set(self.words[: cues[0].start - self.start]) <= JOINING | FILLERS:
             return False
@@ -150,7 +157,7 @@ class Statement:
         self.classes |= stretch.classes
         self.cues |= stretch.cues
         self.headed = self.headed or ":" in stretch.words
-        if self.foot_first is None and stretch.has(TOLD | WAITING_HEADS | {"feet"}):
+        if self.foot_first is None and stretch.has(_BEGUN):
             self.foot_first = stretch.opens_with("feet")
 
     def has(self, names: Iterable[str]) -> bool:

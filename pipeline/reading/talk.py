@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from pipeline.reading.mentions import LITTLE_WORDS, Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.tokens import Tokens
 from pipeline.record import MatchKind, Severity, Status
 
@@ -135,6 +136,7 @@ class Talk:
     single_out: Feet | None = None
     putting_right: set[int] = field(default_factory=set)
     _said: frozenset[str] | None = None
+    _turns: dict[Sayings, bool] = field(default_factory=dict)
     _grouped: tuple[list[Segment], dict[int, list[Segment]]] | None = None
     _starting: dict[int, list[Mention]] | None = None
     _ending: dict[int, list[Mention]] | None = None
@@ -147,6 +149,15 @@ class Talk:
         if self._said is None:  # of the tokens only marks are ever read otherwise
             self._said = frozenset(self.words)
         return not self._said.isdisjoint(words)
+
+    def tells(self, *sayings: Sayings) -> bool:
+        """Whether any of the fixed turns of words stands in the memo, each of which is looked for once."""
+        return any(self._turned(turns) for turns in sayings)
+
+    def _turned(self, turns: Sayings) -> bool:
+        if turns not in self._turns:
+            self._turns[turns] = self.says(turns.first_words) and turns.said_in(self.words)
+        return self._turns[turns]
 
     @property
     def drafts(self) -> list[Draft]:

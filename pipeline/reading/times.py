@@ -47,7 +47,8 @@ def draft_times(talk: Talk, names: set[int]) -> None:
     """A ``next_visit_weeks`` draft for every interval said of the next visit; ``names`` are the tokens of horses."""
     framed = told = False
     for sentence in talk.sentences():
-        intervals = {id(m): _timed(talk, s, m) for s in sentence for m in s.mentions}
+        counting = {s.index: [m for m in s.mentions if m.number is not None or "units" in m.readings] for s in sentence}
+        intervals = {id(m): _timed(talk, s, m) for s in sentence for m in counting[s.index]}
         framed = (
             any(intervals.values())
             or _several_told(talk, sentence, names)
@@ -56,7 +57,7 @@ def draft_times(talk: Talk, names: set[int]) -> None:
         )
         told = told or framed
         for segment in sentence:
-            for mention in list(segment.mentions):
+            for mention in counting[segment.index]:
                 timed = intervals[id(mention)]
                 if timed is not None:
                     value, end, start = timed

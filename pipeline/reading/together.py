@@ -9,26 +9,26 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
 from pipeline.vocabulary import CLASS_SLOTS
 
-_GROUP = (
-    ["all", "three"],
-    ["all", "four"],
-    ["all", "of", "them"],
-    ["all", "of", "these"],
-    ["all"],
-    ["both", "of", "them"],
-    ["both"],
-    ["every", "one", "of", "them"],
-    ["every", "one"],
-    ["each", "of", "them"],
-    ["each", "one"],
-    ["everybody"],
-    ["everyone"],
-    ["they", "all"],
-    ["they", "both"],
-    ["the", "lot", "of", "them"],
-    ["the", "pair", "of", "them"],
-    ["the", "three", "of", "them"],
-    ["the", "two", "of", "them"],
+_GROUP = Sayings(
+    "all three",
+    "all four",
+    "all of them",
+    "all of these",
+    "all",
+    "both of them",
+    "both",
+    "every one of them",
+    "every one",
+    "each of them",
+    "each one",
+    "everybody",
+    "everyone",
+    "they all",
+    "they both",
+    "the lot of them",
+    "the pair of them",
+    "the three of them",
+    "the two of them",
 )
 _TRADE = frozenset({*CLASS_SLOTS, "feet"})
 _LIGHT = frozenset(
@@ -212,7 +212,7 @@ def _goes_on(talk: Talk, end: int) -> bool:
 
 def group_at(talk: Talk, start: int) -> int:
     """How many words at the token speak of all the horses; 0 when none do."""
-    return next((len(words) for words in _GROUP if talk.words[start : start + len(words)] == words), 0)
+    return len(_GROUP.at(talk.words, start))
 
 
 def _free_of_feet(talk: Talk, sentence: list[Segment], start: int) -> None:

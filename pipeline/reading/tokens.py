@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import accumulate, chain
 from operator import add
 from typing import Any, NamedTuple, cast
 
@@ -31,7 +32,8 @@ def language() -> Language:
 
 def level(text: str) -> str:
     """``text`` with look-alike marks made equal; same length, so that spans hold for both."""
-    return _LETTER_HYPHEN.sub(" ", text.translate(_LEVELLED))
+    levelled = text.translate(_LEVELLED)
+    return _LETTER_HYPHEN.sub(" ", levelled) if "-" in levelled else levelled
 
 
 @dataclass(frozen=True)
@@ -95,15 +97,9 @@ def _placed(text: str) -> tuple[list[_Token], list[int]]:
     if pieces != text.split():  # rows of blanks and other white space have tokens of their own
         tokens = _split(text)
         return list(tokens), [0] * len(tokens)
-    at = 0
-    found: list[_Token] = []
-    offsets: list[int] = []
-    for piece in pieces:
-        tokens = _split_word(piece)
-        found += tokens
-        offsets += [at] * len(tokens)
-        at += len(piece) + 1
-    return found, offsets
+    split = list(map(_split_word, pieces))
+    begins = accumulate((len(piece) + 1 for piece in pieces), initial=0)
+    return list(chain.from_iterable(split)), [at for at, tokens in zip(begins, split, strict=False) for _ in tokens]
 
 
 def _split(text: str) -> tuple[_Token, ...]:

@@ -16,11 +16,13 @@ _JUST = 2  # sentences from the feet told one by one to the word for both
 def told_apart(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> Feet | None:
     """A front and a hind that were told of in one sentence, or in two in a row, with nothing said of another foot."""
     named = _single_feet(sentence, groups)
+    if named is None:
+        return None
     before = talk.sentence(sentence[0].sentence - 1) if sentence[0].sentence else []
-    if named is not None and len(named) == 1 and before and before[-1].horse == sentence[0].horse:
+    if len(named) == 1 and before and before[-1].horse == sentence[0].horse:
         one = _single_feet(before, groups)
         named = [*one, *named] if one is not None and len(one) == 1 else named
-    feet = tuple(foot for foot in FEET if foot in (named or ()))
+    feet = tuple(foot for foot in FEET if foot in named)
     return feet if is_across(feet) else None
 
 

@@ -88,3 +88,23 @@ def test_an_owned_foot_by_the_way(read: Read) -> None:
     )
     assert told(buck) == ["LF finding corn", "LF+RF+LH+RH work trim"]
     assert told(tally) == ["LH finding thrush", "LH treatment iodine"]
+
+
+test_left_after_all = reads(
+    [
+        (
+            "Trimmed all four, no wait, I left the right front, it's got a boot on.",
+            ["LF+LH+RH work trim", "RF shoe_type boot"],
+        ),
+        ("Trimmed all four, no, I left the right front alone.", ["LF+LH+RH work trim"]),
+        ("Reset all round, no, I skipped the near hind.", ["LF+RF+RH work reset"]),
+        ("Trimmed both hinds, no, I left the near hind.", ["RH work trim"]),
+        ("Corn in the left hind, no, I mean left front.", ["LF finding corn"]),
+        # a time that is over for the clause behind it
+        (
+            "She'd been pointing the near fore so I had the testers on it, nothing, off fore mild over the frog.",
+            ["LF tester none", "RF tester mild @frog"],
+        ),
+        ("He'd been lame on the near fore, two out of five.", ["LF lameness 2 history"]),
+    ]
+)
