@@ -208,6 +208,8 @@ class NumberReader:
     @staticmethod
     def _article(tokens: Sequence[str], index: int) -> Number | None:
         """ "An inch" is one inch; weeks and months with an article are read in times.py."""
+        if tokens[index] not in ("a", "an"):
+            return None
         before = tokens[index - 1] if index else ""
         if list(tokens[index : index + 2]) in (["an", "inch"], ["a", "inch"]) and before not in ("of", "half"):
             return Number(index, index + 1, Fraction(1), article=True)
@@ -260,6 +262,8 @@ class NumberReader:
         return index < len(tokens) and tokens[index] in ("an", "a", "inch", "inches", "degree", "degrees", "of")
 
     def _dozen(self, tokens: Sequence[str], index: int) -> Number | None:
+        if tokens[index] not in ("half", "a"):
+            return None
         if tokens[index : index + 3] == ["half", "a", "dozen"]:
             return Number(index, index + 3, Fraction(6))
         if tokens[index : index + 2] in (["a", "dozen"], ["half", "dozen"]):

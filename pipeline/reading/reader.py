@@ -10,6 +10,7 @@ from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
 from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right
 from pipeline.reading.clipped import complete_clipped, complete_headed
+from pipeline.reading.collector import collector_at_rest
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.crossed import uncross
 from pipeline.reading.cut_out import draft_cut_out
@@ -109,6 +110,10 @@ class Reader:
 
     def read(self, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]:
         """The visits of one memo, in the order in which the horses are named; never empty."""
+        with collector_at_rest():
+            return self._visits(transcript, roster, day)
+
+    def _visits(self, transcript: Transcript, roster: Sequence[RosterHorse], day: date) -> list[Visit]:
         talk, horses = self.parse(transcript, roster, day)
         finder = horses.found
         named = finder.horses or [NamedHorse(None, HorseMatch.UNCLEAR)]

@@ -74,7 +74,7 @@ def drop_not_used(talk: Talk, sentence: list[Segment], after: list[Segment]) -> 
             draft.drop("tried, and not used")
     if _BEGINS.isdisjoint(talk.words[start:end]):
         return
-    for at in [i for i in range(start, end) if _tried(talk, i, start)]:
+    for at in [i for i in range(start, end) if talk.words[i] in _BEGINS and _tried(talk, i, start)]:
         left = next((i for i, _ in _LEFT_IT.within(talk.words, at + 1, end)), None) or _in_the_next(talk, after)
         if left is None:
             continue
