@@ -15,8 +15,7 @@ from tests.bench.adapter.weights import in_levels, whole_numbers
 # Of each matrix by its name: A (rank, in) and B (rank, out); the matrix becomes W + B transposed times A.
 Factors = Mapping[str, tuple[NDArray[np.float32], NDArray[np.float32]]]
 
-# The largest whole number of a factor. 23 levels for each rank lose some 0.8 % of a factor's energy, and let twice the
-# ranks into hardly more bytes than 255 levels took.
+# The largest whole number of a factor. 23 levels for each rank lose some 0.8 % of a factor's energy.
 MOST = 11
 
 
