@@ -7,6 +7,7 @@ from collections.abc import Callable
 from pipeline.reading.exchanges import kind_of, window
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import MatchKind
 
 Lookup = Callable[[str], dict[str, str]]
@@ -14,6 +15,10 @@ _CLASSES = ("pads", "clips", "shoe_types", "packings")
 _CLOSING = frozenset({",", ".", "and", "on", "in", "under", "up", "behind", "all", "both", "i", "not"})
 _HEADS = {"pads": "pads", "clips": "clips"}
 _HEADING = frozenset(_HEADS)
+_PARTS = frozenset({"soles", "sole", "heels", "heel", "toes", "toe", "walls", "wall", "feet", "bars"})
+_PARTED = frozenset({",", ":", "-", ";", "."})
+_LED = frozenset({"the", "his", "her", "front", "hind", "then", "and", "now"})
+_ADVERBS = frozenset({"a", "bit", "little", "very", "quite", "rather", "still", "pretty", "too", "are", "is", "both"})
 _HEADED = 8  # tokens from the heading to the comma behind its feet
 _LEADING = frozenset(
     {",", "wait", "they", "it", "'re", "'s", "was", "were", "the", "make", "that", "uh", "um", "actually"}
@@ -57,6 +62,28 @@ def complete_headed(talk: Talk, lookup: Lookup) -> None:
         talk.mentions[:] = sorted(
             [*(m for m in talk.mentions if m is not here), mention], key=lambda m: (m.start, m.end)
         )
+
+
+def complete_parts(talk: Talk, lookup: Lookup) -> None:
+    """ "Soles, thin on both fores", "heels: sheared, left front": how a part of the foot is, behind its heading."""
+    for at in [i for i, word in enumerate(talk.words[:-2]) if word in _PARTS] if talk.says(_PARTS) else ():
+        opens = at == 0 or talk.words[at - 1] in SENTENCE_ENDS or (talk.words[at - 1] in _LED and at > 1)
+        if not opens or talk.words[at + 1] not in _PARTED:
+            continue
+        word = next((i for i in range(at + 2, len(talk.words)) if talk.words[i] not in _ADVERBS), at + 2)
+        here = talk.mention_starting(word)
+        if here is not None and here.get("severities") is not None and here.get("findings") is None:
+            word, here = here.end, talk.mention_starting(here.end)
+        named = _of_a_part(lookup, talk.words[at], talk.words[word]) if word < len(talk.words) else None
+        if named is None or (here is not None and here.get("findings") is not None):
+            continue
+        talk.mentions.append(Mention(word, word + 1, (at, word), {"findings": named}, MatchKind.VARIANT))
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _of_a_part(lookup: Lookup, part: str, word: str) -> str | None:
+    """The finding that a word tells of a part: "soles … thin", "walls … weak"."""
+    return lookup(f"{part} {word}").get("findings") or lookup(f"{word} {part}").get("findings")
 
 
 def _is_cue(talk: Talk, at: int) -> bool:

@@ -30,6 +30,7 @@ _BARE_ANSWERS = said_whole(
 _NOT_BY_ME = said_whole("i had n't", "i have n't", "i did n't", "i 'd not", "i 've not")
 _ANY_MORE = frozenset({"anymore", "any"})
 _NOT = frozenset({"n't", "not", "no", "never"})
+_STOPPED = frozenset({"quit", "quits", "quitting", "stop", "stops", "stopped", "stopping", "ceased", "cease"})
 _NEITHER = frozenset({"neither", "none", "not", "no"})
 
 
@@ -48,7 +49,7 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
         for cue in segment.having("denials", "before") if denied else ():
             ahead = reached(talk, sentence, position, cue)
             for draft in ahead or _found_no(talk, sentence, position, cue):
-                if not _only_the_degree(talk, segment, cue, draft):
+                if not (_only_the_degree(talk, segment, cue, draft) or _went_on(talk, cue, draft)):
                     deny_one(draft, cue)
         for draft in segment.drafts:
             if _denied_in_gap(talk, draft) or _free_of(talk, draft):
@@ -104,6 +105,11 @@ def _only_the_degree(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -
     draft.severity = None
     draft.note("not in that degree")
     return True
+
+
+def _went_on(talk: Talk, cue: Mention, draft: Draft) -> bool:
+    """ "Never quit fidgeting", "didn't stop dancing about": what was not stopped went on."""
+    return draft.slot in ("manner", "gait") and not _STOPPED.isdisjoint(talk.words[cue.start : draft.start])
 
 
 def _never_done(sentence: list[Segment]) -> None:

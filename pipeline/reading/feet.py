@@ -7,7 +7,17 @@ from itertools import pairwise
 
 from pipeline.reading.both_of_them import widen_to_both
 from pipeline.reading.foot_alone import in_apposition, named_after_all, told_of_itself
-from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, contrasted, groups_of, left_alone, setup_only
+from pipeline.reading.foot_groups import (
+    SETUP_SLOTS,
+    FootGroup,
+    contrasted,
+    groups_of,
+    held_over,
+    left_alone,
+    number_taken_back,
+    setup_only,
+    united,
+)
 from pipeline.reading.gone_over import feet_gone_over
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
@@ -21,6 +31,7 @@ __all__ = ["SETUP_SLOTS", "FootGroup", "attach_feet"]
 
 _LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
 _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
+_WORDED = frozenset({"work", "shoe_type", "shoe_material"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
 _APIECE = frozenset({"nails", "shoe_size", *ANGLES, *LENGTHS})
@@ -322,6 +333,10 @@ def _from_list(
             if later.own_clause and later.drafts and not setup_only(later):
                 return None
             continue
+        if held := held_over(sentence, later, draft):
+            return united(sentence, later, groups, draft, {d.slot for d in held})
+        if draft.slot in _WORDED and number_taken_back(talk, later):
+            continue  # "steel, size seven in front, no, size eight in front, seven behind"
         foot_only = not [d for d in later.drafts if d.slot not in HORSE_SLOTS]
         if foot_only and named_after_all(talk, later, found[0]):
             return found[0].feet
@@ -332,7 +347,7 @@ def _from_list(
         denied = _leading_denial(sentence[position]) and _closes_with_or(talk, later)
         if not denied and not _may_distribute(sentence[position], later, found, hand, draft):
             return None
-        return _united(sentence, later, groups, draft)
+        return united(sentence, later, groups, draft)
     return None
 
 
@@ -341,10 +356,11 @@ def _foot_behind(talk: Talk, sentence: list[Segment], position: int, groups: dic
     following = sentence[position + 1] if position + 1 < len(sentence) else None
     if following is None or following.delimiter != "," or following.drafts or not groups[following.index]:
         return None
+    again = sentence[position].drafts[0].slot in _WORDED and number_taken_back(talk, following)
     none = {"none", "nothing", "not", "n't", "no", "neither", "clean", "clear"}
     if none & set(talk.words[following.start : following.end]):
         return None
-    if left_alone(talk, following) or told_of_itself(talk, following, groups[following.index][0]):
+    if again or left_alone(talk, following) or told_of_itself(talk, following, groups[following.index][0]):
         return None
     first_draft = next((s.drafts[0].start for s in sentence if s.drafts), -1)
     first_foot = next(groups[s.index][0].start for s in sentence if groups[s.index])
@@ -381,14 +397,3 @@ def _closes_with_or(talk: Talk, later: Segment) -> bool:
 def _leading_denial(segment: Segment) -> bool:
     """ "No heat, no swelling in the other three feet": two denials in a row share the foot."""
     return any(m.get("denials") == "before" and m.start <= segment.start + 1 for m in segment.mentions)
-
-
-def _united(sentence: list[Segment], later: Segment, groups: dict[int, list[FootGroup]], draft: Draft) -> Feet:
-    """ "New shoes, size two in front, size one behind": a set-up word that leads reaches all feet named."""
-    feet = list(groups[later.index][0].feet)
-    slots = {d.slot for d in later.drafts}
-    if draft.slot in SETUP_SLOTS and draft.slot not in slots:
-        for segment in sentence[sentence.index(later) + 1 :]:
-            if groups[segment.index] and {d.slot for d in segment.drafts} & slots:
-                feet.extend(groups[segment.index][0].feet)
-    return tuple(f for f in FEET if f in feet)

@@ -101,6 +101,7 @@ def groups_of(
             continue  # "he hasn't stood on anything"
         feet = of_the_two(talk, segment, mention, hand) or both_across(talk, name, hand)
         feet = feet or (_rest(talk, segment) if name == "other_three" and working else None)
+        feet = feet or (_without_it(segment, talk) if name == "other_three" else None)
         feet = feet or (talk.left_out or _the_single_one(talk, mention) if name == "in_hand" else None)
         feet = feet or resolve(name, hand)
         if feet is None:
@@ -148,6 +149,17 @@ def _rest(talk: Talk, segment: Segment) -> Feet | None:
     drafts = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
     worked = {foot for d in drafts if d.slot == "work" and not d.dropped for foot in d.feet or ()}
     return tuple(foot for foot in FEET if foot not in worked) if len(worked) == 1 else None
+
+
+def _without_it(segment: Segment, talk: Talk) -> Feet | None:
+    """ "Crack in the off fore … the near fore is contracted. No cracks in the other three": all but the cracked one."""
+    found = next((d for d in segment.drafts if d.slot == "finding"), None)
+    if found is None:
+        return None
+    told = [s for s in talk.segments[: segment.index] if s.horse == segment.horse and not s.having("denials")]
+    same = [d for s in told for d in s.drafts if (d.slot, d.value) == (found.slot, found.value) and not d.dropped]
+    there = {foot for d in same for foot in d.feet or ()}
+    return tuple(foot for foot in FEET if foot not in there) if len(there) == 1 else None
 
 
 def _after_packing(talk: Talk, mention: Mention) -> bool:
@@ -268,3 +280,36 @@ def left_alone(talk: Talk, segment: Segment) -> bool:
     words = set(talk.words[segment.start : segment.end])
     touched = {"touched", "touch", "bothered"} & words and {"not", "n't", "never", "was"} & words
     return not segment.drafts and bool(touched or {"alone", "untouched"} & words)
+
+
+def held_over(sentence: list[Segment], later: Segment, draft: Draft) -> list[Draft]:
+    """ "Between a double aught and an aught in front": the size begun before that ends with the foot."""
+    if later.drafts or not later.joined_by("and"):
+        return []
+    told = range(later.start, later.end)
+    held = [d for s in sentence if s.start < later.start for d in s.drafts if not d.evidence.isdisjoint(told)]
+    return held if draft not in held and all(d.slot in SETUP_SLOTS for d in (*held, draft)) else []
+
+
+def number_taken_back(talk: Talk, segment: Segment) -> bool:
+    """Whether the number that stood in a segment was put right behind it."""
+    return not segment.drafts and any(
+        m.dropped and m.number is not None for m in talk.starting_in(segment.start, segment.end)
+    )
+
+
+def united(
+    sentence: list[Segment],
+    later: Segment,
+    groups: dict[int, list[FootGroup]],
+    draft: Draft,
+    held: set[str] | None = None,
+) -> Feet:
+    """ "New shoes, size two in front, size one behind": a set-up word that leads reaches all feet named."""
+    feet = list(groups[later.index][0].feet)
+    slots = held or {d.slot for d in later.drafts}
+    if draft.slot in SETUP_SLOTS and draft.slot not in slots:
+        for segment in sentence[sentence.index(later) + 1 :]:
+            if groups[segment.index] and {d.slot for d in segment.drafts} & slots:
+                feet.extend(groups[segment.index][0].feet)
+    return tuple(f for f in FEET if f in feet)

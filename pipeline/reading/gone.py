@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from pipeline.reading.foot_groups import Groups, one_of_several
+from pipeline.reading.foot_groups import SETUP_SLOTS, Groups, one_of_several
 from pipeline.reading.mentions import Mention
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.scopes import drafts_after
@@ -21,6 +21,8 @@ _BECOME = frozenset(
 _AWAY = frozenset({"away"})
 _IS = (["'s"], ["is"], ["are"], ["'re"], ["has"])
 _IN_IT = (["in"], ["on"], ["of"])
+_PUT = (["in"], ["into"], ["on"], ["onto"], ["over"], ["under"], ["underneath"], ["round"], ["around"], ["back"])
+_PUT_THERE = SETUP_SLOTS | {"treatment"}
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 
@@ -31,10 +33,16 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
         for draft in [d for d in segment.drafts if talk.says(_AWAY) and _is_away(talk, d)]:
             _resolve_one(talk, draft, Mention(draft.end, segment.end, tuple(range(draft.end, draft.end + 2)), {}))
         for cue in segment.having("resolutions", "before") if cued else ():
+            if not _NOT_ANY.isdisjoint(talk.words[max(segment.start, cue.start - 2) : cue.start]):
+                continue  # "he hasn't stopped forging"
             for draft in drafts_after(segment, cue)[:1]:
                 _resolve_one(talk, draft, cue)
         for cue in segment.having("resolutions", "after") if cued else ():
-            if _piece_gone(talk, cue) or any(cue.start in d.evidence for d in segment.drafts if d.slot == "shoe_state"):
+            if (
+                _piece_gone(talk, cue)
+                or _gone_in(talk, segment, cue)
+                or any(cue.start in d.evidence for d in segment.drafts if d.slot == "shoe_state")
+            ):
                 continue
             if talk.words[cue.start + 1 : cue.start + 2] in (["sign"], ["trace"]) and segment.having("feet"):
                 continue  # "no sign of it in the near hind" denies it there
@@ -103,6 +111,14 @@ def _piece_gone(talk: Talk, cue: Mention) -> bool:
     driven = talk.words[cue.end : cue.end + 1] in (["in"], ["into"], ["through"], ["up"])
     piece = piece or (driven and bool(before & {"nail", "screw", "wire", "thorn", "glass", "flint", "stone", "tack"}))
     return piece or talk.words[cue.end : cue.end + 1] == ["by"] or bool(before & {"hoping", "hope", "hoped"})
+
+
+def _gone_in(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "Copper sulphate has gone into it", "a full pad's gone on": what was put there is not gone."""
+    if talk.words[cue.end - 1] != "gone" or talk.words[cue.end : cue.end + 1] not in _PUT:
+        return False
+    before = [d for d in segment.drafts if d.end <= cue.start and not d.dropped]
+    return bool(before) and all(d.slot in _PUT_THERE for d in before)
 
 
 def _mended(talk: Talk, cue: Mention, sentence: list[Segment], position: int) -> bool:

@@ -23,9 +23,13 @@ _LONGEST = 3  # words between the auxiliary and the verb
 def draft_passive(talk: Talk) -> None:
     """Drafts for shoes that "have been taken off", "been put back", "had been cast"."""
     for segment in talk.segments:
-        for at in range(segment.start + 1, segment.end):
-            if talk.words[at] in _VERBS and _passive(talk, segment, at):
+        for at in range(segment.start, segment.end):
+            if talk.words[at] not in _VERBS:
+                continue
+            if at > segment.start and _passive(talk, segment, at):
                 _draft_one(talk, segment, at)
+            elif talk.words[at] in _BACK and _lost(talk, at):
+                _put_back_by_hand(talk, segment, at)
 
 
 def _passive(talk: Talk, segment: Segment, at: int) -> bool:
@@ -47,7 +51,7 @@ def _draft_one(talk: Talk, segment: Segment, at: int) -> None:
     stalled = _BOX & set(words[at + 1 : at + _IN_A_BOX])  # a horse is cast in its box, a shoe in the field
     if any(m.is_any(("work", "shoe_states")) for m in talk.holding(at)) or (verb == "cast" and stalled):
         return
-    if words[straight : straight + 1] == ["back"] and verb in _BACK and subject & _OWN and _of_a_shoe(talk, segment):
+    if words[straight : straight + 1] == ["back"] and verb in _BACK and _put_back(talk, segment, at, subject):
         _add(talk, segment, at, straight + 1, "work", "put_back")
     elif verb in _OFF_ALONE and shoes:
         _add(talk, segment, at, at + 1, "work", "removed")
@@ -59,6 +63,27 @@ def _draft_one(talk: Talk, segment: Segment, at: int) -> None:
         _add(talk, segment, at, at + 2, "shoe_state", "lost")
     elif verb in _LOST and "been" in words[segment.start : at] and (shoes or segment.having("feet")):
         _add(talk, segment, at, at + 1, "shoe_state", "lost")
+
+
+def _put_back(talk: Talk, segment: Segment, at: int, subject: set[str]) -> bool:
+    """ "The same shoe was put back", "so the near fore was put back" where its shoe was lost."""
+    if subject & _OWN and _of_a_shoe(talk, segment):
+        return True
+    return _lost(talk, at) and any(m.end <= at for m in segment.having("feet"))
+
+
+def _lost(talk: Talk, at: int) -> bool:
+    """Whether a shoe was told to be lost before."""
+    return any(m.get("shoe_states") == "lost" and m.start < at for m in talk.having("shoe_states"))
+
+
+def _put_back_by_hand(talk: Talk, segment: Segment, at: int) -> None:
+    """ "He'd lost both fronts, I put the near fore back": nothing but the foot between the verb and "back"."""
+    first = at + 2 if talk.words[at + 1 : at + 2] in (["the"], ["his"], ["her"], ["that"]) else at + 1
+    foot = next((m for m in segment.having("feet") if m.start == first), None)
+    worked = any(m.is_any(("work", "shoe_states")) for m in talk.holding(at))
+    if foot is not None and talk.words[foot.end : foot.end + 1] == ["back"] and not worked:
+        _add(talk, segment, at, foot.end + 1, "work", "put_back")
 
 
 def _of_a_shoe(talk: Talk, segment: Segment) -> bool:

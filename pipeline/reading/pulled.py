@@ -21,6 +21,8 @@ _CAME_OFF = Sayings("came off")
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
 _SHOE = frozenset({"shoe"})
 _SHOE_OFF = said_whole("shoe off", "the shoe off", "that shoe off", "his shoe off", "her shoe off", "shoe off now")
+_SHOES = frozenset({"shoe", "shoes"})
+_TO_HAVE = frozenset({"have", "get", "whip", "slip", "want"})  # "I'll have that shoe off him"
 _LEFT = frozenset({"left"})
 _IN_A_PLACE = frozenset({"in", "at", "under", "on", "by"})
 _PULLED = 3
@@ -77,10 +79,13 @@ def draft_left_behind(talk: Talk) -> None:
 def draft_coming_off(talk: Talk) -> None:
     """ "If he's no better the front shoes come off": taken off by hand, when that is a plan or hangs on one."""
     for at in range(1, len(talk.words) - 1):
-        if talk.words[at] not in ("come", "comes", "coming") or talk.words[at + 1] != "off":
+        coming = talk.words[at] in ("come", "comes", "coming") and talk.words[at + 1] == "off"
+        having = talk.words[at] in ("shoe", "shoes") and talk.words[at + 1] == "off"
+        segment = talk.segment_at(at) if coming or having else None
+        near = set(talk.words[max(segment.start, at - 4) : at]) if segment is not None else set()
+        if segment is None or not (_SHOES & near if coming else _TO_HAVE & near):
             continue
-        segment = talk.segment_at(at)
-        if segment is None or not {"shoe", "shoes"} & set(talk.words[max(segment.start, at - 4) : at]):
+        if any(m.is_any(("work", "shoe_states")) for m in talk.holding(at)):
             continue
         cues = [m for s in talk.sentence(segment.sentence) for m in s.mentions if m.start < at]
         if any(m.get("plans") in ("condition", "before") for m in cues):

@@ -22,6 +22,8 @@ _SPOKE_OF_WHAT = frozenset(
     | {("on", "about")}
 )
 _SPEAKING = frozenset({first for first, _ in _SPOKE_OF_WHAT} | {"mentioned", "suspected"})
+_CALLED = frozenset({"now", "well", "and", "as", "for", "then", "um", "uh", "er", "any", "the", "right", "so", "ok"})
+_THINKING = 2  # segments of thinking aloud between a finding and its denial
 _LOOKING = frozenset(
     {"felt", "looked", "checked", "pared", "look", "searched", "hunted", "dug", "squeezed", "feel", "check", "explored"}
 )
@@ -58,6 +60,7 @@ _YES = (
 def mark_sought(talk: Talk, groups: Groups) -> None:
     """ "I checked for a puncture": what was only looked for is no fact, though a later "there wasn't one" denies it."""
     sought = talk.having("doubts", "sought")
+    _drop_called_to_mind(talk)
     for sentence in talk.sentences():
         asked = talk.words[sentence[-1].end : sentence[-1].end + 1] == ["?"]
         for position, segment in enumerate(sentence):
@@ -74,6 +77,29 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                 for draft in reached(talk, sentence, position, cue):
                     if draft.slot == "finding" and not _affirmed(talk, draft, groups):
                         draft.drop(SOUGHT)
+
+
+def _drop_called_to_mind(talk: Talk) -> None:
+    """ "Thrush, let's see, no thrush in any of the four": the finding to be told of next, and then denied."""
+    for segment in talk.segments:
+        found = segment.drafts[0] if len(segment.drafts) == 1 and segment.joined_by("start", ",") else None
+        if found is None or found.slot != "finding" or not _named_alone(talk, found):
+            continue
+        behind = talk.segments[segment.index + 1 : segment.index + 2 + _THINKING]
+        answer = next((s for s in behind if s.drafts), None)
+        if answer is None or answer.horse != segment.horse or not answer.having("denials", "before"):
+            continue
+        denied = [d for d in answer.drafts if d.slot == "finding" and d.value == found.value]
+        paused = answer.index > segment.index + 1 or talk.words[segment.end : segment.end + 1] == [","]
+        if denied and ((paused and segment.joined_by("start")) or set(found.feet or ()) <= set(denied[0].feet or ())):
+            found.drop(SOUGHT)
+
+
+def _named_alone(talk: Talk, found: Draft) -> bool:
+    """Whether a finding stands in its segment with no foot, place or degree, only with little words before it."""
+    segment = found.segment
+    words = {talk.words[i] for i in range(segment.start, segment.end) if not found.start <= i < found.end}
+    return words <= _CALLED and (not found.feet or found.foot_carried)
 
 
 def _brought_up(talk: Talk, segment: Segment) -> bool:
@@ -112,4 +138,5 @@ def _asks(talk: Talk, segment: Segment) -> bool:
     while words[:1] and words[0] in _LEADING:
         words = words[1:]
     before = talk.words[segment.start - 1] if segment.start else "."
-    return before not in _ELLIPTIC and words[:1] != [] and words[0] in _ASKING and words[1:2] in _ASKED_OF
+    asked = before not in _ELLIPTIC and words[:1] != [] and words[0] in _ASKING and words[1:2] in _ASKED_OF
+    return asked and words[2:3] != ["down"]  # "had it down as thrush" is a doubt

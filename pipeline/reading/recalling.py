@@ -38,8 +38,8 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
         if not recalled and not cues and position and segment.drafts and _lame_with_it(talk, sentence, position):
             for draft in segment.drafts:
                 recall_one(draft)
-        if cues and not segment.drafts and position:
-            _recall_it(talk, segment, sentence[:position])
+        if cues and not segment.drafts and (position or segment.having("severities")):
+            _recall_it(talk, segment, sentence[:position] or talk.sentence(segment.sentence - 1))
         if cues:
             leads = not any(d.start < cues[0].start for d in segment.drafts)
             if _speaks_of_before(talk, segment, cues[0]):
@@ -306,11 +306,12 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     Behind a statement of its own ("she's got laminitis again, and she had it two summers ago") both are facts.
     """
     words = set(talk.words[segment.start : segment.end])
-    if not {"it", "that", "one", "this"} & words or _COMPARED & words:
+    graded = next((m.readings["severities"] for m in segment.having("severities")), None)
+    only_graded = graded is not None and talk.words[segment.start] in ("was", "were")
+    if _COMPARED & words or not (only_graded or {"it", "that", "one", "this"} & words):
         return
-    for earlier in reversed(before):
+    for earlier in reversed([s for s in before if s.horse == segment.horse]):
         for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
-            graded = next((m.readings["severities"] for m in segment.having("severities")), None)
             if (earlier.present or graded) and draft.slot == "finding":
                 again = replace(
                     draft,
@@ -319,7 +320,7 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
                     end=segment.end,
                     status=Status.HISTORY,
                     severity=Severity(graded) if graded else None,
-                    zone=draft.zone if graded else None,
+                    zone=draft.zone if graded and earlier.sentence == segment.sentence else None,
                     rules=["it: the finding before"],
                 )
                 segment.drafts.append(again)

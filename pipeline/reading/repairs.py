@@ -271,7 +271,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             continue
         if old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):
             continue
-        if kind == "feet" and first_old is not None and "," in talk.words[old.end : first_old.start]:
+        if kind == "feet" and first_old is not None and {",", "and"} & set(talk.words[old.end : first_old.start]):
             continue  # "bounding in both fronts, raised, no, normal in the hinds": the fronts stay as they were
         swap(talk, old, new, kind)
         first_old = first_old or old

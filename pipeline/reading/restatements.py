@@ -83,6 +83,13 @@ _IT_WAS = frozenset(
 )
 
 
+_CALLING = frozenset(
+    {"i", "'d", "would", "say", "call", "it", "him", "her", "that", "'s", "more", "like", "nearer", "closer", "to", "a"}
+    | {"maybe", "perhaps", "probably", "make", "only", "just", "'ll", "put", "at", "no", "we", "think", "reckon"}
+)  # "two, well, I'd call it one", "… well, more like one"
+_CUES = frozenset({"call", "make", "put"})  # without "I'd" they take back by themselves
+_WOULD = frozenset({"'d", "would", "'ll"})
+_CLOSED: tuple[list[str], ...] = ([], ["."], [","], ["really"], ["maybe"], ["probably"], ["perhaps"])
 _OF_ITS_OWN = (*CLASS_SLOTS, "feet", "zones", "horse")
 
 
@@ -331,12 +338,22 @@ def _well_in_degree(talk: Talk) -> None:
             put_in_place(first, second, "severities")
 
 
+def _without_calling(words: list[str]) -> list[str]:
+    """The words without "I'd call it", "more like" and their like at the end."""
+    rest = words[: next((i + 1 for i in range(len(words) - 1, -1, -1) if words[i] not in _CALLING), 0)]
+    return [*rest, ","] if rest[-1:] == ["well"] and rest != words else rest
+
+
 def _well_in_number(talk: Talk) -> None:
     """ "Seven nails, well, six": the number said last stands, when it is said alone and counts nothing else."""
     numbers = [m for m in talk.having("number") if m.number is not None]
     for first, second in itertools.pairwise(numbers):
         between = talk.words[first.end : second.start]
-        closed = talk.words[second.end : second.end + 1] in ([","], ["."], [])
+        if "well" not in between:
+            continue
+        if _CUES.isdisjoint(between) or not _WOULD.isdisjoint(between):
+            between = _without_calling(between)
+        closed = talk.words[second.end : second.end + 1] in _CLOSED
         if between[-3:] != [",", "well", ","] or len(between) > _NEAR_DEGREE:
             continue
         if counts(talk, second) not in (None, counts(talk, first)):

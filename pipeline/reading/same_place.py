@@ -6,12 +6,15 @@ from pipeline.reading.talk import Draft, Segment, Talk
 
 _ZONED = frozenset({"finding", "tester"})
 _PLACES = frozenset({"place", "spot", "area", "side", "heel", "quarter", "toe"})
+_THERE = frozenset({"there"})
 _SAME = frozenset({"same"})
 _NEAR = 1  # sentences back
 
 
 def attach_same_places(talk: Talk) -> None:
     """Give a finding or an answer the place of the one before, where it is said to be the same."""
+    for segment in talk.segments if talk.having("tester_heads") and talk.says(_THERE) else ():
+        _there(talk, segment)
     for segment in talk.segments if talk.says(_SAME) else ():
         words = talk.words[segment.start : segment.end]
         at = next((i for i in range(len(words) - 1) if words[i] == "same" and words[i + 1] in _PLACES), None)
@@ -28,6 +31,20 @@ def attach_same_places(talk: Talk) -> None:
         target.zone = place
         target.evidence.update(range(segment.start + at, segment.start + at + 2))
         target.note("zone: the same place")
+
+
+def _there(talk: Talk, segment: Segment) -> None:
+    """ "A corn in the off fore, medial heel, the testers were mild there": at the place that was said last."""
+    if talk.words[segment.end - 1] != "there" or not segment.index:
+        return
+    answers = [d for d in segment.drafts if d.slot == "tester" and d.value != "none" and not d.zone]
+    before = talk.segments[segment.index - 1]
+    place = before.mentions[-1] if before.mentions else None
+    told = _told(talk, segment)
+    told = [d for d in told if d.slot == "finding" and not d.dropped and d.feet == (answers[0].feet if answers else ())]
+    if answers and told and place is not None and place.get("zones") == told[-1].zone and told[-1].zone:
+        answers[0].zone = told[-1].zone
+        answers[0].note("zone: the same place")
 
 
 def _told(talk: Talk, segment: Segment) -> list[Draft]:

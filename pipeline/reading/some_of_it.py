@@ -29,6 +29,8 @@ def some_of_it(talk: Talk, segment: Segment) -> list[Mention]:
     if segment.having("findings") or AMOUNTS.isdisjoint(talk.words[segment.start : segment.end]):
         return []
     for at in [i for i in range(segment.start, segment.end) if talk.words[i] in AMOUNTS]:
+        if talk.having("tester_heads") and any(at in m.literal for m in segment.having("tester_responses")):
+            continue  # "testers on the off hind, found a spot"
         behind = at + 1
         if talk.words[behind : behind + 1] == ["left"] and talk.words[behind + 1 : behind + 2] in _REMAINING:
             for side in [m for m in segment.having("feet") if m.start == behind]:

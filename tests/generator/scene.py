@@ -23,6 +23,11 @@ _GROUPS = {
     "us": {FRONTS: "both fronts", HINDS: "both hinds", ALL: "all four"},
     "uk": {FRONTS: "both fores", HINDS: "both hinds", ALL: "all four feet"},
 }
+_BARE, _SHOD = "left without a shoe", "shod"
+_ON_A_SHOE = frozenset(
+    {"shoe_size", "shoe_type", "shoe_material", "pad", "wedge", "packing", "nails", "nail_size", "nail_line", "clips"}
+    | {"traction"}
+)
 _ON_GROUPS = {FRONTS: "in front", HINDS: "behind", ALL: "all round"}
 
 
@@ -80,6 +85,8 @@ class Scene:
     def take(self, facts: Sequence[Gold]) -> None:
         """Remember what was said."""
         self._taken.update(_key(fact) for fact in facts)
+        self._taken.update((fact.foot, _BARE) for fact in facts if _takes_off(fact))
+        self._taken.update((fact.foot, _SHOD) for fact in facts if fact.slot in _ON_A_SHOE)
 
 
 def _key(fact: Gold) -> tuple[str | None, str]:
@@ -87,7 +94,13 @@ def _key(fact: Gold) -> tuple[str | None, str]:
     return (fact.foot, "going" if fact.slot in ("gait", "lameness", "obel") else topic)
 
 
+def _takes_off(fact: Gold) -> bool:
+    """Whether a foot is left without a shoe, so that nothing may be said of one there."""
+    return fact.slot == "work" and fact.value == "removed"
+
+
 def _clashes(fact: Gold) -> list[tuple[str | None, str]]:
     """What must not have been said: the same of the foot, or of the whole horse; or of any foot, for a horse."""
     _, topic = _key(fact)
-    return [(foot, topic) for foot in ((None, *FEET) if fact.foot is None else (None, fact.foot))]
+    topics = [topic, *([_BARE] if fact.slot in _ON_A_SHOE else []), *([_SHOD] if _takes_off(fact) else [])]
+    return [(foot, said) for said in topics for foot in ((None, *FEET) if fact.foot is None else (None, fact.foot))]
