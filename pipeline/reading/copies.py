@@ -323,6 +323,13 @@ def _done_to_them(talk: Talk, segment: Segment, last: Draft) -> bool:
     return pronoun and done and not (goes_on and (behind[0].drafts or behind[0].having("severities")))
 
 
+def _answered_behind(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> bool:
+    """ "Strong on the near fore, and on the off fore, mild.": the foot has an answer of its own."""
+    behind = talk.segments[segment.index + 1 : segment.index + 2]
+    answered = bool(behind) and behind[0].sentence == segment.sentence and not groups.get(behind[0].index)
+    return answered and behind[0].joined_by(",") and any(d.slot == "tester" for d in behind[0].drafts)
+
+
 def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[FootGroup]]) -> list[Copied]:
     earlier = [d for d in told_before(talk, segment) if d.slot not in HORSE_SLOTS]
     done = segment.having("same", "too") and only_done(talk, segment)
@@ -330,6 +337,8 @@ def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[
     if not earlier:
         return []
     last = _meant(talk, segment, earlier) or earlier[-1]
+    if last.slot == "tester" and _answered_behind(talk, segment, groups):
+        return []
     if not groups.get(last.segment.index) and not segment.having("same", "too"):
         if not _done_to_them(talk, segment, last):
             return []

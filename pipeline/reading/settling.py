@@ -8,7 +8,7 @@ from typing import NamedTuple
 from pipeline.reading.foot_groups import SETUP_SLOTS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.settling_gaits import settle_gaits
-from pipeline.reading.settling_work import settle_bare
+from pipeline.reading.settling_work import back_on_without_loss, settle_bare
 from pipeline.reading.talk import Draft
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 
@@ -38,7 +38,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     settle_gaits(standing)
     settle_bare(standing)
     _removed_not_lost(standing)
-    _back_on_without_loss(standing)
+    back_on_without_loss(standing)
     _tar_in_oakum(standing)
     _exact_answer(standing)
     _without_foot_and_with(standing)
@@ -139,14 +139,6 @@ def _exact_answer(drafts: list[Draft]) -> None:
         if exact:
             exact[0].zone = exact[0].zone or plain.zone
             plain.drop("a more exact answer stands")
-
-
-def _back_on_without_loss(drafts: list[Draft]) -> None:
-    """ "The fronts went back on": several shoes of which none was lost were reset."""
-    lost = any(d.slot == "shoe_state" and d.value == "lost" for d in drafts)
-    for draft in drafts:
-        if draft.slot == "work" and draft.value == "put_back" and len(draft.feet or ()) > 1 and not lost:
-            draft.value = "reset"
 
 
 def _tar_in_oakum(drafts: list[Draft]) -> None:
@@ -315,11 +307,18 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
                 and o.draft.segment.sentence == draft.segment.sentence
                 and (o.draft.slot, o.draft.value, o.draft.status) == (draft.slot, draft.value, draft.status)
                 and o.draft.start > draft.start
+                and not _as_well(draft, o.draft)
                 for o in rows
             )
         )
 
     return [row for row in rows if not announced(row)]
+
+
+def _as_well(draft: Draft, behind: Draft) -> bool:
+    """ "That's reset, and the near hind's reset along with it": said of another foot too, behind an "and"."""
+    joined = behind.segment is not draft.segment and behind.segment.joined_by("and", ", and")
+    return joined and not set(draft.feet or ()) & set(behind.feet or ())
 
 
 def _with_exceptions(rows: list[Settled]) -> list[Settled]:
