@@ -16,6 +16,7 @@ from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
 from pipeline.reading.left_out import deny_left_out
+from pipeline.reading.milder_now import graded_today
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.once_more import brewing_again, split_once_more
@@ -53,6 +54,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         doubt_asked(talk, sentence, before, groups)
         recall(talk, sentence)
         recall_then(talk, sentence, before)
+        graded_today(talk, sentence, before)
         recall_asked(talk, sentence, before)
         split_once_more(talk, sentence, before)
         brewing_again(talk, sentence, before)

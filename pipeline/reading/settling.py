@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from pipeline.reading.foot_groups import SETUP_SLOTS
+from pipeline.reading.milder_now import AS_TODAY
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.settling_gaits import settle_gaits
 from pipeline.reading.settling_work import back_on_without_loss, settle_bare
@@ -223,6 +224,7 @@ def _still_there(drafts: list[Draft]) -> None:
             o
             for o in drafts
             if (o.slot, o.value, o.segment.sentence) == (draft.slot, draft.value, draft.segment.sentence)
+            and AS_TODAY not in o.rules
         ]
         if any(o.status is Status.PRESENT and o.start > draft.start and o.feet and o.feet == draft.feet for o in same):
             draft.drop("still there")
