@@ -27,6 +27,7 @@ from pipeline.reading.said_again import drop_spoken_again
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.set_against import set_against
 from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.then_and_now import grade_then_and_now
 from pipeline.reading.thought_lame import drop_thought_lame
 from pipeline.reading.tried_on import drop_not_used
 from pipeline.reading.was_there import hear_remarks, let_go
@@ -75,9 +76,15 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         resolve_gone(talk, sentence, told, groups)
         doubt_after(talk, sentence, previous)
     drop_spoken_again(talk)
-    there_after_all(talk)
+    _say_what_is_there(talk)
     let_go(no_more)
     plan_again(talk)
+
+
+def _say_what_is_there(talk: Talk) -> None:
+    """What was thought to be gone and is not, and how bad a finding is today beside how bad it was."""
+    there_after_all(talk)
+    grade_then_and_now(talk)
 
 
 def _same_subject(talk: Talk, segment: Segment) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 from pipeline.reading.copying import Copied, content_of, copy_draft, told_before
 from pipeline.reading.feet import alone_said
@@ -24,6 +25,7 @@ _CLEAN = frozenset({
     "them", "those", "any", "from", "which", "while", "whereas",
 })  # fmt: skip
 _NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither"}) | _NAE
+_HAVING_THEM = frozenset({("got", "them"), ("have", "them"), ("has", "them"), ("had", "them")})
 _SAYS_NONE = _NONE | {"no", "clear"}
 _SEEN_IN = frozenset({"in", "there", "of", "found", "like", "sign"})
 _FITTED = frozenset({"traction", "clips", "pad", "packing"})
@@ -37,6 +39,8 @@ def is_none(talk: Talk, segment: Segment) -> bool:
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
     feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones", "horse")) for i in m.literal}
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+    if not _HAVING_THEM.isdisjoint(pairwise(talk.words[segment.start : segment.end])):
+        words.discard("them")
     if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
         return words <= _NONE_WORDS | {"clear"}
     none = bool(_NONE & words) or {"no", "it"} <= words or {"no", "such"} <= words

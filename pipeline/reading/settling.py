@@ -11,6 +11,7 @@ from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.settling_gaits import settle_gaits
 from pipeline.reading.settling_work import back_on_without_loss, settle_bare
 from pipeline.reading.talk import Draft
+from pipeline.reading.then_and_now import THEN_AND_NOW
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 
 _SHOD = frozenset({"reset", "new_shoe", "put_back"})
@@ -219,13 +220,10 @@ def _exchanged_in_the_end(drafts: list[Draft]) -> None:
 
 def _still_there(drafts: list[Draft]) -> None:
     """ "Both had underrun heels last time, and the right's still underrun": there today, as it was."""
-    for draft in [d for d in drafts if d.slot == "finding" and d.status is Status.HISTORY]:
-        same = [
-            o
-            for o in drafts
-            if (o.slot, o.value, o.segment.sentence) == (draft.slot, draft.value, draft.segment.sentence)
-            and AS_TODAY not in o.rules
-        ]
+    earlier = [d for d in drafts if d.slot == "finding" and d.status is Status.HISTORY]
+    for draft in [d for d in earlier if THEN_AND_NOW not in d.rules]:
+        told = (draft.slot, draft.value, draft.segment.sentence)
+        same = [o for o in drafts if (o.slot, o.value, o.segment.sentence) == told and AS_TODAY not in o.rules]
         if any(o.status is Status.PRESENT and o.start > draft.start and o.feet and o.feet == draft.feet for o in same):
             draft.drop("still there")
 
