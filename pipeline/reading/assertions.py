@@ -21,6 +21,7 @@ from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.once_more import brewing_again, split_once_more
 from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
+from pipeline.reading.put_in_then import plan_after_all
 from pipeline.reading.recalling import recall
 from pipeline.reading.refused import drop_refused
 from pipeline.reading.said_again import drop_spoken_again
@@ -60,6 +61,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         split_once_more(talk, sentence, before)
         brewing_again(talk, sentence, before)
         plan(talk, sentence)
+        plan_after_all(talk, sentence, before)
         changed_over(talk, sentence)
         no_longer(talk, sentence, groups)
         drop_never_done(talk, sentence)
