@@ -54,10 +54,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         doubt(talk, sentence)
         doubt_unseen(talk, sentence)
         doubt_asked(talk, sentence, before, groups)
-        recall(talk, sentence)
-        recall_then(talk, sentence, before)
-        graded_today(talk, sentence, before)
-        recall_asked(talk, sentence, before)
+        _tell_times(talk, sentence, before)
         split_once_more(talk, sentence, before)
         brewing_again(talk, sentence, before)
         plan(talk, sentence)
@@ -81,6 +78,13 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     _say_what_is_there(talk)
     let_go(no_more)
     plan_again(talk)
+
+
+def _tell_times(talk: Talk, sentence: list[Segment], before: list[Segment]) -> None:
+    recall(talk, sentence)
+    recall_then(talk, sentence, before)
+    graded_today(talk, sentence, before)
+    recall_asked(talk, sentence, before)
 
 
 def _say_what_is_there(talk: Talk) -> None:
