@@ -16,16 +16,19 @@ from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
 from pipeline.reading.left_out import deny_left_out
+from pipeline.reading.milder_now import graded_today
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.once_more import brewing_again, split_once_more
 from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
+from pipeline.reading.put_in_then import plan_after_all
 from pipeline.reading.recalling import recall
 from pipeline.reading.refused import drop_refused
 from pipeline.reading.said_again import drop_spoken_again
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.set_against import set_against
 from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.then_and_now import grade_then_and_now
 from pipeline.reading.thought_lame import drop_thought_lame
 from pipeline.reading.tried_on import drop_not_used
 from pipeline.reading.was_there import hear_remarks, let_go
@@ -51,12 +54,11 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         doubt(talk, sentence)
         doubt_unseen(talk, sentence)
         doubt_asked(talk, sentence, before, groups)
-        recall(talk, sentence)
-        recall_then(talk, sentence, before)
-        recall_asked(talk, sentence, before)
+        _tell_times(talk, sentence, before)
         split_once_more(talk, sentence, before)
         brewing_again(talk, sentence, before)
         plan(talk, sentence)
+        plan_after_all(talk, sentence, before)
         changed_over(talk, sentence)
         no_longer(talk, sentence, groups)
         drop_never_done(talk, sentence)
@@ -73,9 +75,22 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         resolve_gone(talk, sentence, told, groups)
         doubt_after(talk, sentence, previous)
     drop_spoken_again(talk)
-    there_after_all(talk)
+    _say_what_is_there(talk)
     let_go(no_more)
     plan_again(talk)
+
+
+def _tell_times(talk: Talk, sentence: list[Segment], before: list[Segment]) -> None:
+    recall(talk, sentence)
+    recall_then(talk, sentence, before)
+    graded_today(talk, sentence, before)
+    recall_asked(talk, sentence, before)
+
+
+def _say_what_is_there(talk: Talk) -> None:
+    """What was thought to be gone and is not, and how bad a finding is today beside how bad it was."""
+    there_after_all(talk)
+    grade_then_and_now(talk)
 
 
 def _same_subject(talk: Talk, segment: Segment) -> bool:

@@ -18,7 +18,11 @@ from pipeline.record import HORSE_SLOTS, Severity, Status
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
 AFFIRMED = "said to be there"
 _AFFIRMING = frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})
-_AFFIRMED = _AFFIRMING | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
+_AFFIRMED = (
+    _AFFIRMING
+    | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
+    | {"still", "at", "one"}
+)
 _LIGHT_WORDS = frozenset({"a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it"})
 _SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["half"], ["egg"], ["heart"], ["nails"])
 _SAME_AGAIN = frozenset(
@@ -159,15 +163,20 @@ def _so_has(talk: Talk, segment: Segment) -> bool:
 
 def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     findings = [d for d in told_before(talk, segment) if d.slot == "finding"]
-    if (
-        not findings
-        or findings[-1].segment.sentence < segment.sentence - 1
-        or not findings[-1].segment.having("denials")
-    ):
+    if not findings or findings[-1].segment.sentence < segment.sentence - 1:
+        return []
+    if not findings[-1].segment.having("denials") and not _gone_there(talk, findings[-1], segment, feet):
         return []
     rules = [r for r in findings[-1].rules if r != "denied"]
     there = replace(findings[-1], status=Status.PRESENT, zone=None, severity=None, rules=[*rules, AFFIRMED])
     return copy_draft(segment, there, feet, "there in the other foot")
+
+
+def _gone_there(talk: Talk, last: Draft, segment: Segment, feet: Feet) -> bool:
+    """ "Left hind had thrush last time and that's gone. Right hind's still got it": gone from the one foot alone."""
+    between = talk.segments[last.segment.index : segment.index]
+    gone = any(s.having("resolutions") for s in between)
+    return gone and bool(last.feet) and not set(feet) & set(last.feet or ())
 
 
 def _only_graded(talk: Talk, segment: Segment) -> bool:
@@ -323,6 +332,13 @@ def _done_to_them(talk: Talk, segment: Segment, last: Draft) -> bool:
     return pronoun and done and not (goes_on and (behind[0].drafts or behind[0].having("severities")))
 
 
+def _answered_behind(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> bool:
+    """ "Strong on the near fore, and on the off fore, mild.": the foot has an answer of its own."""
+    behind = talk.segments[segment.index + 1 : segment.index + 2]
+    answered = bool(behind) and behind[0].sentence == segment.sentence and not groups.get(behind[0].index)
+    return answered and behind[0].joined_by(",") and any(d.slot == "tester" for d in behind[0].drafts)
+
+
 def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[FootGroup]]) -> list[Copied]:
     earlier = [d for d in told_before(talk, segment) if d.slot not in HORSE_SLOTS]
     done = segment.having("same", "too") and only_done(talk, segment)
@@ -330,6 +346,8 @@ def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[
     if not earlier:
         return []
     last = _meant(talk, segment, earlier) or earlier[-1]
+    if last.slot == "tester" and _answered_behind(talk, segment, groups):
+        return []
     if not groups.get(last.segment.index) and not segment.having("same", "too"):
         if not _done_to_them(talk, segment, last):
             return []

@@ -7,14 +7,22 @@ from pipeline.reading.talk import Draft, Talk
 
 _CUT = frozenset({"cut", "dug", "pared", "carved"})
 _OUT = (["out"], ["away"])
+_BACK = (["back"], ["out"], ["away"])
+_IT = (["it"], ["that"], ["them"], ["those"], ["this"])
+_WELL = frozenset({"all", "right", "well", "a", "bit", "good"})
+_OPENED = frozenset({"opened", "dug"})
+_RAN = frozenset({"drained", "drain", "draining", "pus"})
 _WHOSE = frozenset({"the", "that", "his", "her", "both", "all"})
 _FOR = frozenset({"white_line_disease", "keratoma", "canker"})
 
 
 def draft_cut_out(talk: Talk) -> None:
     """A resection for every foot that was cut out, where something that is cut out was told before."""
+    if talk.says(_OPENED):
+        _opened(talk)
     if not talk.says(_CUT):
         return
+    _cut_back(talk)
     found = [m.start for m in talk.having("findings") if m.get("findings") in _FOR]
     for foot in talk.having("feet") if found else ():
         at = _cut(talk, foot)
@@ -25,6 +33,34 @@ def draft_cut_out(talk: Talk) -> None:
         draft.evidence.update({at, *foot.literal})
         draft.note("treatment: the foot was cut out")
         segment.draft(draft)
+
+
+def _cut_back(talk: Talk) -> None:
+    """ "Seedy toe in the off hind, cut that back": what was told last is what was cut."""
+    for at in [i for i, word in enumerate(talk.words[:-2]) if word in _CUT]:
+        behind = [w for w in talk.words[at + 1 : at + 5] if w not in _WELL]
+        segment = talk.segment_at(at)
+        if segment is None or behind[:1] not in _IT or behind[1:2] not in _BACK or not _told_last(talk, at):
+            continue
+        if not any(d.slot == "treatment" and d.value == "resection" for d in segment.drafts):
+            draft = Draft("treatment", "resection", segment, at, at + 1)
+            draft.evidence.add(at)
+            draft.note("treatment: it was cut out")
+            segment.draft(draft)
+
+
+def _opened(talk: Talk) -> None:
+    """ "White line disease, opened it up": the wall was, and nothing ran out."""
+    for draft in [d for s in talk.segments for d in s.drafts if d.value == "drained"]:
+        words = talk.words[draft.start : draft.end]
+        if words[0] in ("opened", "dug") and not _RAN & set(words) and _told_last(talk, draft.start):
+            draft.value = "resection"
+            draft.note("treatment: the wall was opened")
+
+
+def _told_last(talk: Talk, at: int) -> bool:
+    found = [m for m in talk.having("findings") if m.start < at]
+    return bool(found) and found[-1].get("findings") in _FOR
 
 
 def _cut(talk: Talk, foot: Mention) -> int | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.neither import both_asked, both_of
 from pipeline.reading.nothing_of import denied_of_its_kind
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import said_whole
@@ -55,7 +56,7 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             if _denied_in_gap(talk, draft) or _free_of(talk, draft):
                 deny_one(draft)
         answered = [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]
-        for draft in [*answered, *denied_of_its_kind(talk, sentence, position)]:
+        for draft in [*answered, *denied_of_its_kind(talk, sentence, position), *both_asked(talk, sentence, position)]:
             deny_one(draft)
         for cue in segment.having("denials", "after") if denied else ():
             if talk.words[cue.end : cue.end + 1] == [":"]:
@@ -64,7 +65,8 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             near = position and not segment.drafts and sentence[position - 1].horse == segment.horse
             earlier = sentence[position - 1].drafts if near else []
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
-            for draft in before[-1:] or ahead or _sought(sentence, position) or earlier[-1:]:
+            last = both_of(talk, sentence, position, cue) or before[-1:]
+            for draft in last or ahead or _sought(sentence, position) or earlier[-1:]:
                 deny_one(draft, cue)
         words = tuple(talk.words[segment.start : segment.end])
         answers = words in _BARE_ANSWERS and _closes(sentence, position)

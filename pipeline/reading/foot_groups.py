@@ -180,6 +180,9 @@ def _behind_them(talk: Talk, mention: Mention) -> bool:
     """ "Full pads with silicone behind them", "no keratoma behind either of them": no hind foot."""
     if talk.words[mention.start : mention.end] != ["behind"]:
         return False
+    him = talk.words[mention.end : mention.end + 1] in (["him"], ["her"])
+    if him and "left" in talk.words[max(0, mention.start - 6) : mention.start]:
+        return True  # "left both fronts behind him in the bog"
     of_them = talk.words[mention.end : mention.end + 2] in _OF_THEM
     return of_them or (talk.words[mention.end : mention.end + 1] in _PRONOUNS and _after_packing(talk, mention))
 

@@ -74,12 +74,22 @@ def _told_before(talk: Talk, foot: Mention) -> bool:
 
 def _tells_more(talk: Talk, start: int) -> bool:
     """ "Thrush left hind, right hind, corn.": whether what follows may be told of the last foot alone."""
+    start = _past_fillers(talk, start)
     end = start
     while end < len(talk.words) and talk.words[end] != "," and talk.words[end] not in SENTENCE_ENDS:
         end += 1
     here = [m for m in talk.mentions if start <= m.start < end]
     own = any(m.get("feet") for m in here)
     return not own and (_nothing(talk, start) or any(m.is_any(_ANSWERS) for m in here))
+
+
+def _past_fillers(talk: Talk, start: int) -> int:
+    """ "… and on the left front, uh, moderate"."""
+    filler = talk.mention_starting(start)
+    while filler is not None and filler.is_any(("fillers",)) and talk.words[filler.end : filler.end + 1] == [","]:
+        start = filler.end + 1
+        filler = talk.mention_starting(start)
+    return start
 
 
 def _nothing(talk: Talk, start: int) -> bool:

@@ -20,6 +20,7 @@ from pipeline.reading.worn_numbers import WornNumbers
 from pipeline.record import HORSE_SLOTS, Status
 
 # Before a bare number these say what the thing counted last came to.
+_MOVED_FROM = frozenset({"up", "down", "dropped", "improved", "risen", "eased", "crept", "slid"})
 _SAID = frozenset(
     [
         "was",
@@ -103,7 +104,7 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
             return False  # "rotation, six degrees on the left and four on the right" is no grade
         after = self._after(mention)
         said = self._words[mention.start - 1] in _SAID
-        risen = self._words[mention.start - 2 : mention.start] in (["up", "from"], ["down", "from"])
+        risen = self._risen(mention)
         called = self._words[mention.start - 2 : mention.start] in (["call", "it"], ["make", "it"], ["say", "it"])
         said = said or called or risen
         there = self._words[mention.end : mention.end + 1] == ["there"]
@@ -132,6 +133,12 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
             segment.drafts[-1].note("elliptic")
             segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
+
+    def _risen(self, mention: Mention) -> bool:
+        """ "51, up from 48", "condition five, down from a seven": what it was before."""
+        led = self._words[max(0, mention.start - 3) : mention.start]
+        led = led[:-1] if led[-1:] in (["a"], ["an"], ["the"]) else led
+        return led[-1:] == ["from"] and led[-2:-1] != [] and led[-2] in _MOVED_FROM
 
     def _other_score(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Condition seven, crest a three. He was an eight in May": too much for the one, so it is the other."""

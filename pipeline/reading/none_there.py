@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 from pipeline.reading.copying import Copied, content_of, copy_draft, told_before
 from pipeline.reading.feet import alone_said
-from pipeline.reading.foot_groups import FootGroup
+from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import Status
@@ -24,7 +25,9 @@ _CLEAN = frozenset({
     "them", "those", "any", "from", "which", "while", "whereas",
 })  # fmt: skip
 _NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither"}) | _NAE
+_HAVING_THEM = frozenset({("got", "them"), ("have", "them"), ("has", "them"), ("had", "them")})
 _SAYS_NONE = _NONE | {"no", "clear"}
+_SEEN_IN = frozenset({"in", "there", "of", "found", "like", "sign"})
 _FITTED = frozenset({"traction", "clips", "pad", "packing"})
 _NOT_NAMED_BESIDE = frozenset({"foot: named at the end of the list", "foot: named in the next sentence"})
 
@@ -36,6 +39,8 @@ def is_none(talk: Talk, segment: Segment) -> bool:
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
     feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones", "horse")) for i in m.literal}
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+    if not _HAVING_THEM.isdisjoint(pairwise(talk.words[segment.start : segment.end])):
+        words.discard("them")
     if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
         return words <= _NONE_WORDS | {"clear"}
     none = bool(_NONE & words) or {"no", "it"} <= words or {"no", "such"} <= words
@@ -64,7 +69,7 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     findings = [
         d for d in told if d.slot in ("finding", "tester") or (d is told[-1] and _of_the_shoe(talk, segment, d))
     ]
-    if not findings:
+    if not findings or _nothing_put_on(talk, segment, told[-1]):
         return []
     last = findings[-1]
     elsewhere = bool(_NOT_NAMED_BESIDE & set(last.rules)) and bool(last.feet) and not set(last.feet or ()) & set(feet)
@@ -91,6 +96,13 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _nothing_put_on(talk: Talk, segment: Segment, last: Draft) -> bool:
+    """ "A new shoe on it, half round. Nothing on the hinds": no shoes there, which denies no finding."""
+    words = talk.words[segment.start : segment.end]
+    shod = last.slot in SETUP_SLOTS and last.status is Status.PRESENT and last.segment.sentence < segment.sentence
+    return shod and "nothing" in words and not _SEEN_IN & set(words)
 
 
 def _of_the_shoe(talk: Talk, segment: Segment, last: Draft) -> bool:

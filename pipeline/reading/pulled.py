@@ -25,6 +25,9 @@ _SHOES = frozenset({"shoe", "shoes"})
 _TO_HAVE = frozenset({"have", "get", "whip", "slip", "want"})  # "I'll have that shoe off him"
 _LEFT = frozenset({"left"})
 _IN_A_PLACE = frozenset({"in", "at", "under", "on", "by"})
+_LEAVABLE = frozenset(FEET) | {"fronts", "hinds"}
+_LEAVING = frozenset({"he", "she", "who", "has", "had", "'s", "'d", "horse", "mare", "pony", "gelding", "cob"})
+_BEHIND_HIM = frozenset({"out", "back", "down", "behind", "over", "shoe", "shoes", "him", "her", "it", "somewhere"})
 _PULLED = 3
 
 
@@ -63,12 +66,16 @@ def draft_left_behind(talk: Talk) -> None:
     """ "He left his right front in the creek": the shoe that the horse lost."""
     if not talk.says(_LEFT):
         return
-    for foot in [m for m in talk.having("feet") if m.readings["feet"] in FEET]:
-        at = foot.start - 2 if talk.words[foot.start - 1] in ("his", "her", "the", "a", "its") else foot.start - 1
+    for foot in [m for m in talk.having("feet") if m.readings["feet"] in _LEAVABLE]:
+        at = foot.start - 1
+        while at > 0 and talk.words[at] in ("his", "her", "the", "a", "its", "both"):
+            at -= 1
         if at < 1 or talk.words[at] != "left" or talk.words[at - 1] in ("i", "we", "have", "'ve"):
             continue
-        behind = talk.words[foot.end : foot.end + 4]
-        while behind and behind[0] in ("out", "back", "down", "behind", "over", "shoe"):
+        if foot.readings["feet"] not in FEET and talk.words[at - 1] not in _LEAVING:
+            continue  # "and left the fronts in the old steel": the farrier did
+        behind = talk.words[foot.end : foot.end + 6]
+        while behind and behind[0] in _BEHIND_HIM:
             behind = behind[1:]
         where = talk.mention_starting(foot.end + 2)
         trade = where is not None and where.is_any(CLASS_SLOTS)

@@ -79,7 +79,9 @@ def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:
 
 
 def _there_today(talk: Talk, segment: Segment) -> bool:
-    """ "… and it's still there"; not "nothing done to it now"."""
+    """ "… and it's still there"; not "nothing done to it now", nor "it's only mild now" (`milder_now.py`)."""
+    if segment.having("severities"):
+        return False
     words = set(talk.words[segment.start : segment.end])
     return "it" in words and not segment.drafts and not words & _NOT_THERE
 
@@ -312,7 +314,8 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
         return
     for earlier in reversed([s for s in before if s.horse == segment.horse]):
         for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
-            if (earlier.present or graded) and draft.slot == "finding":
+            doubted = _may_be(talk, earlier, draft)
+            if (earlier.present or graded or doubted) and draft.slot == "finding":
                 again = replace(
                     draft,
                     segment=segment,
@@ -327,6 +330,12 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
             else:
                 recall_one(draft)
             return
+
+
+def _may_be(talk: Talk, earlier: Segment, draft: Draft) -> bool:
+    """ "It could be laminitis coming on, and he did have it two years back": doubted of today."""
+    led = any(m.start < draft.start for m in earlier.having("doubts")) and not earlier.past
+    return led and draft.status is Status.SUSPECTED and "have" not in talk.words[earlier.start : draft.start]
 
 
 def _leads(sentence: list[Segment], position: int, cue: Mention) -> bool:

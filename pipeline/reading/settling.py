@@ -6,10 +6,12 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from pipeline.reading.foot_groups import SETUP_SLOTS
+from pipeline.reading.milder_now import AS_TODAY
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.settling_gaits import settle_gaits
-from pipeline.reading.settling_work import settle_bare
+from pipeline.reading.settling_work import back_on_without_loss, settle_bare
 from pipeline.reading.talk import Draft
+from pipeline.reading.then_and_now import THEN_AND_NOW
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 
 _SHOD = frozenset({"reset", "new_shoe", "put_back"})
@@ -38,7 +40,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     settle_gaits(standing)
     settle_bare(standing)
     _removed_not_lost(standing)
-    _back_on_without_loss(standing)
+    back_on_without_loss(standing)
     _tar_in_oakum(standing)
     _exact_answer(standing)
     _without_foot_and_with(standing)
@@ -141,14 +143,6 @@ def _exact_answer(drafts: list[Draft]) -> None:
             plain.drop("a more exact answer stands")
 
 
-def _back_on_without_loss(drafts: list[Draft]) -> None:
-    """ "The fronts went back on": several shoes of which none was lost were reset."""
-    lost = any(d.slot == "shoe_state" and d.value == "lost" for d in drafts)
-    for draft in drafts:
-        if draft.slot == "work" and draft.value == "put_back" and len(draft.feet or ()) > 1 and not lost:
-            draft.value = "reset"
-
-
 def _tar_in_oakum(drafts: list[Draft]) -> None:
     """ "Oakum, pine tar with it": oakum is one packing, with or without pine tar."""
     oakum = {(d.segment.sentence, d.feet) for d in drafts if d.slot == "packing" and d.value == "oakum"}
@@ -226,12 +220,10 @@ def _exchanged_in_the_end(drafts: list[Draft]) -> None:
 
 def _still_there(drafts: list[Draft]) -> None:
     """ "Both had underrun heels last time, and the right's still underrun": there today, as it was."""
-    for draft in [d for d in drafts if d.slot == "finding" and d.status is Status.HISTORY]:
-        same = [
-            o
-            for o in drafts
-            if (o.slot, o.value, o.segment.sentence) == (draft.slot, draft.value, draft.segment.sentence)
-        ]
+    earlier = [d for d in drafts if d.slot == "finding" and d.status is Status.HISTORY]
+    for draft in [d for d in earlier if THEN_AND_NOW not in d.rules]:
+        told = (draft.slot, draft.value, draft.segment.sentence)
+        same = [o for o in drafts if (o.slot, o.value, o.segment.sentence) == told and AS_TODAY not in o.rules]
         if any(o.status is Status.PRESENT and o.start > draft.start and o.feet and o.feet == draft.feet for o in same):
             draft.drop("still there")
 
@@ -315,11 +307,18 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
                 and o.draft.segment.sentence == draft.segment.sentence
                 and (o.draft.slot, o.draft.value, o.draft.status) == (draft.slot, draft.value, draft.status)
                 and o.draft.start > draft.start
+                and not _as_well(draft, o.draft)
                 for o in rows
             )
         )
 
     return [row for row in rows if not announced(row)]
+
+
+def _as_well(draft: Draft, behind: Draft) -> bool:
+    """ "That's reset, and the near hind's reset along with it": said of another foot too, behind an "and"."""
+    joined = behind.segment is not draft.segment and behind.segment.joined_by("and", ", and")
+    return joined and not set(draft.feet or ()) & set(behind.feet or ())
 
 
 def _with_exceptions(rows: list[Settled]) -> list[Settled]:

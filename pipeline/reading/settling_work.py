@@ -1,4 +1,4 @@
-"""What work says twice: shoes taken off and left off leave the foot bare."""
+"""What work says twice: shoes taken off and left off leave the foot bare, shoes put back unlost were reset."""
 
 from __future__ import annotations
 
@@ -16,3 +16,11 @@ def settle_bare(drafts: list[Draft]) -> None:
         near = [d for d in off if 0 <= bare.segment.sentence - d.segment.sentence <= _JUST and d.start < bare.start]
         if any(set(bare.feet or ()) <= set(d.feet or ()) for d in near):
             bare.drop("taken off and left off")
+
+
+def back_on_without_loss(drafts: list[Draft]) -> None:
+    """ "The fronts went back on": several shoes of which none was lost were reset."""
+    lost = any(d.slot == "shoe_state" and d.value == "lost" for d in drafts)
+    for draft in drafts:
+        if draft.slot == "work" and draft.value == "put_back" and len(draft.feet or ()) > 1 and not lost:
+            draft.value = "reset"

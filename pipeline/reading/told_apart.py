@@ -9,7 +9,10 @@ from pipeline.record import FEET
 
 _ARE = (["are"], ["'re"], ["were"], ["both"], ["got"], ["have"])
 _PLURAL = ("those", "they", "these")
-_IN_THEM = (["in", "them"], ["on", "them"], ["under", "them"], ["the", "two"], ["those", "two"])
+_IN_THEM = (
+    ["in", "them"], ["on", "them"], ["under", "them"], ["under", "those"], ["on", "those"], ["in", "those"],
+    ["the", "two"], ["those", "two"],
+)  # fmt: skip
 _JUST = 2  # sentences from the feet told one by one to the word for both
 
 
@@ -53,5 +56,16 @@ def _several(talk: Talk, draft: Draft) -> bool:
     start = talk.sentence(draft.segment.sentence)[0].start
     opened = talk.words[start] in _PLURAL and talk.words[start + 1 : start + 2] in _ARE
     closed = talk.words[draft.segment.end : draft.segment.end + 2] == [",", "those"]
-    them = any(talk.words[i : i + 2] in _IN_THEM for i in range(start, draft.segment.end - 1))
+    them = any(talk.words[i : i + 2] in _IN_THEM for i in range(start, _listed_on(talk, draft) - 1))
     return opened or closed or them
+
+
+def _listed_on(talk: Talk, draft: Draft) -> int:
+    """ "Two degree wedges and putty under those": the end of the list that the draft opens."""
+    end = draft.segment.end
+    for behind in talk.sentence(draft.segment.sentence):
+        if behind.index > draft.segment.index:
+            if behind.own_clause or not behind.joined_by(",", "and", ", and") or not behind.drafts:
+                break
+            end = behind.end
+    return end

@@ -65,6 +65,8 @@ _BIDDING = frozenset(
     | {"that", "as", "possible", "it", "rather", "must", "be", "has", "to", "they", "know", "'re", "calling"}
 )
 _AHEAD = frozenset({"the", "and", "so", "a", ",", "right", "ok", "okay", "now"})
+_I_AM = (["i", "'m"], ["i", "am"], ["i", "ai"])
+_DEGREES = frozenset({"just", "only", "qualified", "trained"})
 _REACH = 8
 _BEHIND = 4
 _SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work", "traction", "wedge")
@@ -75,13 +77,24 @@ def draft_vet(talk: Talk) -> None:
     for sentence in talk.sentences() if talk.says(VETS) else ():
         for position, segment in enumerate(sentence):
             for at in range(segment.start, segment.end):
-                if talk.words[at] in VETS and not _of_the_vet(talk, at):
+                if talk.words[at] in VETS and not _of_the_vet(talk, at) and not _no_vet_myself(talk, segment, at):
                     _read(talk, sentence, position, at)
 
 
 def _of_the_vet(talk: Talk, at: int) -> bool:
     """ "Going by the vet's plates": something of his."""
     return talk.words[at + 1 : at + 2] == ["'s"] and bool(_HIS & set(talk.words[at + 2 : at + 3]))
+
+
+def _no_vet_myself(talk: Talk, segment: Segment, at: int) -> bool:
+    """ "I'm no vet", "I'm not the vet": who is speaking, not whether the vet is needed."""
+    words = [w for w in talk.words[max(0, at - 5) : at] if w not in _OWNERS and w not in _NOT | _DEGREES]
+    denied = not _NOT.isdisjoint(talk.words[max(0, at - 4) : at])
+    if not denied or words[-2:] not in _I_AM:
+        return False
+    for draft in [d for d in segment.drafts if d.slot == "vet" and d.start <= at < d.end]:
+        draft.drop("no vet himself")
+    return True
 
 
 def _read(talk: Talk, sentence: list[Segment], position: int, at: int) -> None:

@@ -252,6 +252,8 @@ I've ordered {s} for the fronts
 we talked about {s} on the fronts
 we discussed {s} on the fronts
 she asked about {s} on the fronts
+she was asking about {s} on the fronts
+they've been asking about {s} on the fronts
 wouldn't put {s} on the fronts yet
 not ready for {s} on the fronts
 I'd hold off on {s} on the fronts

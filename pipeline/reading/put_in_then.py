@@ -1,0 +1,49 @@
+"""What was only asked about, and is planned after all: "she was asking about studs, we'll put them in the hinds"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pipeline.reading.foot_names import resolve
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.record import Status
+
+_PUTTING = frozenset({"put", "fit", "try", "use", "go", "get", "give", "do", "nail", "have"})
+_THEM = frozenset({"them", "those", "it", "some", "one", "that", "these"})
+_FITTED = frozenset({"traction", "pad", "wedge", "packing", "shoe_type", "clips"})
+_SHALL = frozenset({"'ll", "will", "going", "gon"})
+
+
+def plan_after_all(talk: Talk, sentence: list[Segment], before: list[Segment]) -> None:
+    """Plan, on the feet that are named, what was asked about in this sentence or in the one before."""
+    if not talk.says(_SHALL) or not talk.having("plans", "unmet"):
+        return
+    for position, segment in enumerate(sentence):
+        words = set(talk.words[segment.start : segment.end])
+        feet = [m for m in segment.having("feet") if m.get("feet")]
+        if segment.drafts or len(feet) != 1 or not (words & _PUTTING and words & _THEM and words & _SHALL):
+            continue
+        told = [d for s in [*before, *sentence[:position]] for d in s.drafts if s.horse == segment.horse]
+        where = resolve(str(feet[0].get("feet")), None)
+        if where and told and _only_asked_about(told[-1]):
+            _plan(segment, told[-1], where)
+
+
+def _only_asked_about(draft: Draft) -> bool:
+    return draft.dropped and "only intended" in draft.rules and draft.slot in _FITTED
+
+
+def _plan(segment: Segment, asked: Draft, where: Feet) -> None:
+    made = replace(
+        asked,
+        segment=segment,
+        start=segment.start,
+        end=segment.end,
+        feet=where,
+        status=Status.PLANNED,
+        dropped=False,
+        foot_carried=False,
+        rules=["asked about, and planned"],
+        evidence={*range(segment.start, segment.end), *asked.evidence},
+    )
+    segment.drafts.append(made)

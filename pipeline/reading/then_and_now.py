@@ -1,0 +1,76 @@
+"""A finding graded of then and of now: "canker in the near hind, it was severe in January and it's mild now"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Severity, Status
+
+THEN_AND_NOW = "graded then and now"
+_NOW = frozenset({"now", "today", "days", "visit", "time", "trip", "present", "moment"})
+_LIGHT = frozenset({
+    "it", "'s", "is", "they", "'re", "are", "that", "those", "and", "but", "only", "just", "both", "of", "them", "at",
+    "down", "to", "a", "more", "or", "less", "pretty", "all", "been", "look", "looks", "call", "'d", "i", "so", "very",
+    "quite", "the", "most", "worst", "no", "than", "well", "then", "i'd", "come", "came", "back", "gone", "'ve",
+})  # fmt: skip
+_ELSEWHERE = ("denials", "plans", "taking_back", "asides", "not_facts", "doubts")
+
+
+def grade_then_and_now(talk: Talk) -> None:
+    """Tell the degree of today from that of the earlier time; both are facts."""
+    if talk.says(_NOW):
+        for segment in [s for s in talk.segments if s.having("times", "today") and s.having("severities")]:
+            finding = _graded_now(talk, segment)
+            then = _degree_then(talk, finding, segment) if finding is not None else None
+            if finding is not None and then is not None:
+                _tell_apart(talk, finding, segment, then)
+
+
+def _graded_now(talk: Talk, segment: Segment) -> Draft | None:
+    """The finding that the segment grades of today with nothing else in it: the last one told."""
+    named = [m for m in segment.having("feet") if m.readings["feet"] not in ("in_hand", "pair_in_hand")]
+    held = {i for m in segment.mentions if m.is_any(("times", "severities", "feet", "fillers")) for i in m.literal}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
+    other = (
+        named or any(m.is_any(_ELSEWHERE) for m in segment.mentions) or any(d.slot != "finding" for d in _of(segment))
+    )
+    if other or "still" in talk.words[segment.start : segment.end] or not rest <= _LIGHT:
+        return None
+    opens = talk.sentence(segment.sentence)[0] is segment
+    near = [s for s in talk.segments[: segment.index] if 0 <= segment.sentence - s.sentence <= opens]
+    found = [d for s in near if s.horse == segment.horse for d in s.drafts if d.slot == "finding" and not d.dropped]
+    return next((d for d in found if (d.value, d.feet) == (found[-1].value, found[-1].feet)), None)
+
+
+def _of(segment: Segment) -> list[Draft]:
+    return [d for d in segment.drafts if not d.dropped]
+
+
+def _degree_then(talk: Talk, finding: Draft, segment: Segment) -> Mention | None:
+    """The degree said before, in a clause of an earlier time; none when anything else was told since."""
+    since = talk.segments[finding.segment.index : segment.index]
+    told = [d for s in since for d in _of(s) if d.start >= finding.start]
+    if any((d.slot, d.value) != (finding.slot, finding.value) for d in told) or finding.status is Status.ABSENT:
+        return None
+    earlier = finding.status is Status.HISTORY or "of an earlier time" in finding.rules
+    graded = [m for s in since if earlier or s.past or s.having("times", "history") for m in s.having("severities")]
+    return graded[-1] if graded else None
+
+
+def _tell_apart(talk: Talk, finding: Draft, segment: Segment, then: Mention) -> None:
+    """Leave the finding in its degree of then, and add it in that of today."""
+    for again in [d for s in talk.segments[finding.segment.index : segment.index + 1] for d in s.drafts]:
+        same = (again.slot, again.value, again.feet) == ("finding", finding.value, finding.feet)
+        elsewhere = again.zone != finding.zone and again.segment is finding.segment
+        if same and again is not finding and not elsewhere:
+            again.drop(THEN_AND_NOW)
+    now = segment.having("severities")[-1]
+    degree = Severity(now.readings["severities"])
+    rules = [*finding.rules, THEN_AND_NOW]
+    made = replace(finding, segment=segment, start=now.start, end=now.end, severity=degree, rules=rules)
+    made.status, made.evidence = Status.PRESENT, {*finding.evidence, *now.literal}
+    segment.drafts.append(made)
+    finding.status, finding.severity = Status.HISTORY, Severity(then.readings["severities"])
+    finding.note(THEN_AND_NOW)

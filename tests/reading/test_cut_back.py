@@ -1,0 +1,50 @@
+"""Diseased horn cut back or opened up is a resection; an abscess opened up is drained."""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+CASES = [
+    (
+        "Tally. Seedy toe in the off hind, moderate, cut that back and put iodine on it.",
+        ["RH finding white_line_disease ~moderate", "RH treatment iodine", "RH treatment resection"],
+    ),
+    (
+        "Tally. White line disease in the left hind. Cut it back to good horn, copper sulfate on it.",
+        ["LH finding white_line_disease", "LH treatment copper_sulfate", "LH treatment resection"],
+    ),
+    (
+        (
+            "Tally. White line disease at the toe in the left hind, opened it up with a "
+            "resection and copper sulfate on it."
+        ),
+        ["LH finding white_line_disease @toe", "LH treatment copper_sulfate", "LH treatment resection"],
+    ),
+    (
+        "Tally. White line disease, left front. Opened it up and packed it with copper sulfate.",
+        ["LF finding white_line_disease", "LF treatment copper_sulfate", "LF treatment resection"],
+    ),
+    (
+        "Tally. Seedy toe in the near fore. Opened it up back to sound horn, and put iodine on.",
+        ["LF finding white_line_disease", "LF treatment iodine", "LF treatment resection"],
+    ),
+    ("Tally. Keratoma in the off fore, cut it all out.", ["RF finding keratoma", "RF treatment resection"]),
+    (
+        "Tally. Seedy toe in both fores, pared those well back, iodine on them.",
+        ["LF+RF finding white_line_disease", "LF+RF treatment iodine", "LF+RF treatment resection"],
+    ),
+    (
+        "Tally. Canker in the near hind frog, dug it out and bandaged it.",
+        ["LH finding canker @frog", "LH treatment bandage", "LH treatment resection"],
+    ),
+    ("Tally. Abscess in the right front, opened it up and drained it.", ["RF finding abscess", "RF treatment drained"]),
+    ("Tally. Abscess in the right front, opened it up with the knife.", ["RF finding abscess", "RF treatment drained"]),
+    (
+        "Tally. Seedy toe in the near fore. Abscess in the off fore, opened it up.",
+        ["LF finding white_line_disease", "RF finding abscess", "RF treatment drained"],
+    ),
+    ("Tally. Toe was long on both fores so I cut that back.", ["LF+RF finding long_toe"]),
+    ("Tally. Flare on the off hind, cut it back.", ["RH finding flare"]),
+    ("Tally. Cut back the toes on both fores. Seedy toe in the near hind.", ["LH finding white_line_disease"]),
+]
+test_cut_back = reads(CASES)

@@ -1,0 +1,68 @@
+"""Two feet of which each has its own answer or work, and those two taken up again."""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+CASES = [
+    (
+        (
+            "Tally. Testers were strong across the frog on the right front, and on the left "
+            "front, uh, moderate, also the frog."
+        ),
+        ["LF tester moderate @frog", "RF tester strong @frog"],
+    ),
+    (
+        "Tally. Testers were strong at the toe on the near fore, and on the off fore, mild.",
+        ["LF tester strong @toe", "RF tester mild"],
+    ),
+    (
+        "Tally. Testers strong in the left hind, and in the right hind, er, nothing.",
+        ["LH tester strong", "RH tester none"],
+    ),
+    (
+        "Tally. Mild to the testers on the near fore and, um, on the off fore, strong, at the heel.",
+        ["LF tester mild", "RF tester strong @heel"],
+    ),
+    (
+        "Tally. Pulse was bounding in the near fore, and in the off fore, uh, normal.",
+        ["LF pulse bounding", "RF pulse normal"],
+    ),
+    ("Tally. Testers strong on the left front, and on the right front, at the toe.", ["LF+RF tester strong @toe"]),
+    (
+        "Tally. Testers strong on the left front, and the right front, uh, as well. Thrush behind.",
+        ["LF+RF tester strong", "LH+RH finding thrush"],
+    ),
+    (
+        "Tally. The off hind was sprung. That's reset, and the near hind's reset along with it.",
+        ["LH+RH work reset", "RH shoe_state sprung"],
+    ),
+    (
+        "Tally. The off hind was sprung. I reset that and I reset the near hind.",
+        ["LH+RH work reset", "RH shoe_state sprung"],
+    ),
+    (
+        "Tally. Left front was loose. That was reset and the right front was reset.",
+        ["LF shoe_state loose", "LF+RF work reset"],
+    ),
+    (
+        (
+            "Tally. Seven nails in the left front, six in the right. Two degree wedges and "
+            "impression material under those."
+        ),
+        ["LF nails 7", "LF+RF packing impression_material", "LF+RF pad wedge", "LF+RF wedge 2", "RF nails 6"],
+    ),
+    (
+        "Tally. Size two on the near fore, three on the off fore. Full pads under those.",
+        ["LF shoe_size 2", "LF+RF pad full", "RF shoe_size 3"],
+    ),
+    (
+        "Tally. Left front got a bar shoe, right front a plain. Side clips on those and rim pads.",
+        ["LF shoe_type bar", "LF+RF clips side", "LF+RF pad rim", "RF shoe_type plain"],
+    ),
+    (
+        "Tally. Crack in the left front. Bar shoe on it. Pads under those are leather.",
+        ["LF finding crack", "LF shoe_type bar"],
+    ),
+]
+test_each_of_two = reads(CASES)

@@ -1,0 +1,35 @@
+"""What somebody only asked about, and what is planned of it on the feet named behind."""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+CASES = [
+    (
+        (
+            "Tally. Mild thrush in the off fore. Lady was asking about studs, and, er, if "
+            "she goes eventing in the autumn we'll put them in the hinds."
+        ),
+        ["LH+RH traction studs planned", "RF finding thrush ~mild"],
+    ),
+    (
+        ("Tally. Reset in front. She was asking about studs. If she's hunting him we'll put them in behind."),
+        ["LF+RF work reset", "LH+RH traction studs planned"],
+    ),
+    (
+        "Tally. Trimmed all round. They asked about boots, we'll try them on the fronts next time.",
+        ["LF+RF shoe_type boot planned", "LF+RF+LH+RH work trim"],
+    ),
+    (
+        "Tally. Reset all round. We talked about wedges, I'll put them on the fronts if he's no better.",
+        ["LF+RF pad wedge planned", "LF+RF+LH+RH work reset"],
+    ),
+    ("Tally. Reset in front. She was asking about pads, I said no.", ["LF+RF work reset"]),
+    (
+        "Tally. Reset in front. They were asking about bar shoes. Six weeks.",
+        ["- next_visit_weeks 6 planned", "LF+RF work reset"],
+    ),
+    ("Tally. Reset in front. She was asking about studs, we'll see how the hinds do.", ["LF+RF work reset"]),
+    ("Tally. Owner was asking about thrush in the left hind, it's bad.", ["LH finding thrush ~severe"]),
+]
+test_put_in_then = reads(CASES)

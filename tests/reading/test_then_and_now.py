@@ -1,0 +1,143 @@
+"""A finding or a score of then beside that of now.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+test_a_degree_of_then_and_one_of_now = reads(
+    [
+        (
+            "Canker in the near hind frog, it was severe in January and it's mild now.",
+            ["LH finding canker @frog ~mild", "LH finding canker history @frog ~severe"],
+        ),
+        (
+            "Canker in the near hind frog, it was severe in January, it's mild now.",
+            ["LH finding canker @frog ~mild", "LH finding canker history @frog ~severe"],
+        ),
+        (
+            "Thrush in the left hind, that was bad last time and it's mild now.",
+            ["LH finding thrush history ~severe", "LH finding thrush ~mild"],
+        ),
+        (
+            "Thrush in the left hind, was severe last visit, mild now.",
+            ["LH finding thrush history ~severe", "LH finding thrush ~mild"],
+        ),
+        (
+            "Crack at the toe, left front, moderate last time and mild now.",
+            ["LF finding crack @toe ~mild", "LF finding crack history @toe ~moderate"],
+        ),
+        (
+            "Flare in both fronts, they were severe last year and they're mild now.",
+            ["LF+RF finding flare history ~severe", "LF+RF finding flare ~mild"],
+        ),
+        (
+            "A year ago she had contracted heels in both fronts, severe, and now they're mild, both of them.",
+            ["LF+RF finding contracted_heels history ~severe", "LF+RF finding contracted_heels ~mild"],
+        ),
+        (
+            "She had thrush in the left hind last time, severe. It's mild now.",
+            ["LH finding thrush history ~severe", "LH finding thrush ~mild"],
+        ),
+        (
+            "Last time the left front crack was severe, today it's moderate.",
+            ["LF finding crack history ~severe", "LF finding crack ~moderate"],
+        ),
+        (
+            "Left hind thrush was bad the last day, it's only slight now. Iodine on it.",
+            ["LH finding thrush history ~severe", "LH finding thrush ~mild", "LH treatment iodine"],
+        ),
+        (
+            "Left hind had severe thrush last visit, now it's mild.",
+            ["LH finding thrush history ~severe", "LH finding thrush ~mild"],
+        ),
+        (
+            "Thrush in the left hind, mild last time. It's bad today. Corn in the right front, severe.",
+            ["LH finding thrush history ~mild", "LH finding thrush ~severe", "RF finding corn ~severe"],
+        ),
+    ]
+)
+
+test_another_finding_is_not_graded = reads(
+    [
+        (
+            "He had thrush in the left hind last time, severe, and a corn in the right front, mild today.",
+            ["LH finding thrush history ~severe", "RF finding corn ~mild"],
+        ),
+        ("She had thrush in the left hind last time, and it's still there now.", ["LH finding thrush"]),
+        (
+            "Thrush in the left hind last time. Corn in the left front, mild today.",
+            ["LF finding corn ~mild", "LH finding thrush history"],
+        ),
+    ]
+)
+
+test_scores_that_went_up_or_down = reads(
+    [
+        (
+            "Condition score five, down from a seven. She doesn't need the vet.",
+            ["- body_condition 5", "- body_condition 7 history", "- vet referral absent"],
+        ),
+        ("Condition score's a five, dropped from a six.", ["- body_condition 5", "- body_condition 6 history"]),
+        ("Condition score six, up from a four in the spring.", ["- body_condition 4 history", "- body_condition 6"]),
+        ("Cresty neck three, up from a two.", ["- cresty_neck 2 history", "- cresty_neck 3"]),
+        ("Body condition five, that's down from an eight.", ["- body_condition 5", "- body_condition 8 history"]),
+    ]
+)
+
+test_gone_from_one_foot_and_still_in_the_other = reads(
+    [
+        (
+            "Left hind had white line separation at the quarter last time and that's gone. "
+            "Right hind's still got it at the quarter, moderate.",
+            [
+                "LH finding white_line_separation resolved @quarter",
+                "RH finding white_line_separation @quarter ~moderate",
+            ],
+        ),
+        (
+            "Left hind had thrush last visit, that's cleared up. Right hind still has it, mild.",
+            ["LH finding thrush resolved", "RH finding thrush ~mild"],
+        ),
+        (
+            "The thrush in the near hind is gone. The off hind's still got it.",
+            ["LH finding thrush resolved", "RH finding thrush"],
+        ),
+        (
+            "The thrush in the near hind is gone. Off hind's still loose.",
+            ["LH finding thrush resolved", "RH shoe_state loose"],
+        ),
+        (
+            "The corn in the near fore is gone. Off fore's got a new shoe.",
+            ["LF finding corn resolved", "RF work new_shoe"],
+        ),
+    ]
+)
+
+test_they_are_not_on_the_other_foot = reads(
+    [
+        (
+            "Underrun heels on the off fore, the near fore hasn't got them.",
+            ["LF finding underrun_heels absent", "RF finding underrun_heels"],
+        ),
+        (
+            "Heels are contracted on the left front, the right front doesn't have them.",
+            ["LF finding contracted_heels", "RF finding contracted_heels absent"],
+        ),
+        ("Flares on both fronts, hinds haven't got them.", ["LF+RF finding flare", "LH+RH finding flare absent"]),
+    ]
+)
+
+test_leaning_towards_is_a_doubt = reads(
+    [
+        ("Right front, I'm leaning toward a corn in there.", ["RF finding corn suspected"]),
+        (
+            "Right front, I'm leaning toward a corn in there. Stood quiet.",
+            ["- manner quiet", "RF finding corn suspected"],
+        ),
+        ("Left front, I'm inclined to say bruise.", ["LF finding bruise suspected"]),
+        ("He kept leaning on me. Thrush in the right front.", ["RF finding thrush"]),
+    ]
+)
