@@ -99,12 +99,12 @@ def test_factors_that_learnt_nothing_are_exported_as_nothing(tmp_path: Path) -> 
 
 def test_the_rate_warms_up_and_falls_to_nothing() -> None:
     course = Course()
-    assert (course.rank, course.rate, course.steps, course.readings) == (16, 4e-4, 900, 24)
+    assert (course.rank, course.rate, course.steps, course.readings) == (16, 4e-4, 1100, 24)
     assert (course.dropped, course.sameness, course.same_readings) == (0.1, 0.3, 6)
     assert course.share(0) == pytest.approx(1 / 60)
-    assert course.share(450) == pytest.approx(0.5)
-    assert course.share(900) == pytest.approx(0)
-    assert max(course.share(step) for step in range(900)) == course.share(59)
+    assert course.share(550) == pytest.approx(0.5)
+    assert course.share(1100) == pytest.approx(0)
+    assert max(course.share(step) for step in range(1100)) == course.share(59)
 
 
 @pytest.mark.parametrize("made", [din.rumble, din.band, din.blows, din.hum])
