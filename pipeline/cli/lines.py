@@ -14,7 +14,7 @@ from pydantic import BaseModel, ValidationError
 
 from pipeline.cli.endings import exit_code_of, say
 from pipeline.cli.output import print_json
-from pipeline.cli.text_input import STDIN, decode, read_bytes
+from pipeline.cli.text_input import STDIN, read_bytes
 from pipeline.errors import ClinchbookError, TextError, WeightsError
 from pipeline.ingest import failed_record
 from pipeline.record import FlagKind, MemoRecord, RosterHorse
@@ -53,7 +53,7 @@ class Answerer:
         problems: list[ClinchbookError] = []
         where = "stdin" if path == STDIN else path.name
         for number, raw in _numbered_lines(path):
-            record, problem = self._answer_line(raw, f"{where} line {number}")
+            record, problem = self._answer_line(raw)
             if problem:
                 say(f"{where} line {number}: {problem}")
                 problems.append(problem)
@@ -62,10 +62,10 @@ class Answerer:
             return 0
         return exit_code_of(problems)
 
-    def _answer_line(self, raw: bytes, where: str) -> tuple[MemoRecord, ClinchbookError | None]:
+    def _answer_line(self, raw: bytes) -> tuple[MemoRecord, ClinchbookError | None]:
         name: str | None = None
         try:
-            given = _parse(decode(raw, where))
+            given = _parse(_decoded(raw))
             name = _name_of(given)
             record = self.answer(_request(given))
         except WeightsError:  # no other line could be answered either
@@ -83,6 +83,13 @@ def _numbered_lines(path: Path) -> Iterator[tuple[int, bytes]]:
     for number, raw in enumerate(read_bytes(path).split(b"\n"), start=1):
         if raw.strip():
             yield number, raw
+
+
+def _decoded(raw: bytes) -> str:
+    try:
+        return raw.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise TextError("The line is not UTF-8 text.") from error
 
 
 def _parse(line: str) -> dict[str, object]:

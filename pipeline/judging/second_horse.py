@@ -1,8 +1,8 @@
 """Whether a second horse's part has begun though no name was read, so that all of it would go to the horse before.
 
 Each sign has its points; where enough of them meet in one sentence, the question is raised. Points and limits were
-chosen on one half of the memos of the open corpora, each with a horse's name taken out or put wrong, so as to flag
-less than one fact in a hundred of memos whose names are right, and measured on the other half.
+chosen on the memos of the open corpora, each with a horse's name taken out or put wrong, so as to flag less than one
+fact in a hundred of memos whose names are right. No memo was kept from that choice.
 """
 
 from __future__ import annotations

@@ -18,27 +18,10 @@ _TURNS = frozenset(
 _LIGHT = frozenset(
     {",", "i", "we", "did", "done", "it", "went", "got", "put", "gave", "in", "on", "hang", "hold", "a", "tell", "to"}
     | {
-        "make",
-        "that",
-        "was",
-        "'s",
-        "'ve",
-        "have",
-        "had",
-        "him",
-        "her",
-        "them",
-        "the",
-        "now",
-        "then",
-        "er",
-        "um",
-        "uh",
-        "up",
-        "doing",
-        "ah",
+        "make", "that", "was", "'s", "'ve", "have", "had", "him", "her", "them", "the", "now", "then", "er", "um",
+        "uh", "up", "doing", "ah",
     }
-)
+)  # fmt: skip
 _LONGEST = 14  # tokens from the one foot to the word for both
 
 

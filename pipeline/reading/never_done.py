@@ -56,23 +56,10 @@ _DONE = frozenset(
     }
     | {"switched", "swapped", "changed", "bandaged", "wrapped", "painted", "resected", "cut", "drilled", "clipped"}
     | {
-        "studded",
-        "left",
-        "lost",
-        "cast",
-        "threw",
-        "quicked",
-        "pricked",
-        "stuck",
-        "tried",
-        "added",
-        "set",
-        "made",
-        "drew",
-        "drawn",
-        "had",
+        "studded", "left", "lost", "cast", "threw", "quicked", "pricked", "stuck", "tried", "added", "set", "made",
+        "drew", "drawn", "had",
     }
-)
+)  # fmt: skip
 _DOING = frozenset(
     {"pull", "pulling", "take", "taking", "put", "putting", "reset", "resetting", "trim", "trimming", "leave"}
     | {"leaving", "shoe", "shoeing", "nail", "nailing", "fit", "fitting", "wedge", "wedging", "pack", "packing"}

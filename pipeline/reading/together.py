@@ -10,26 +10,10 @@ from pipeline.reading.talk import Segment, Talk
 from pipeline.vocabulary import CLASS_SLOTS
 
 _GROUP = Sayings(
-    "all three",
-    "all four",
-    "all of them",
-    "all of these",
-    "all",
-    "both of them",
-    "both",
-    "every one of them",
-    "every one",
-    "each of them",
-    "each one",
-    "everybody",
-    "everyone",
-    "they all",
-    "they both",
-    "the lot of them",
-    "the pair of them",
-    "the three of them",
-    "the two of them",
-)
+    "all three", "all four", "all of them", "all of these", "all", "both of them", "both", "every one of them",
+    "every one", "each of them", "each one", "everybody", "everyone", "they all", "they both", "the lot of them",
+    "the pair of them", "the three of them", "the two of them",
+)  # fmt: skip
 _TRADE = frozenset({*CLASS_SLOTS, "feet"})
 _LIGHT = frozenset(
     {"and", ",", "then", "so", "okay", "ok", "right", "well", "did", "done", "today", "the", "horses", "uh"}

@@ -22,26 +22,10 @@ _BEFORE_IT = frozenset(
 )
 _READY = frozenset(
     {
-        "out",
-        "ready",
-        "hand",
-        "hands",
-        "up",
-        "anvil",
-        "fire",
-        "cut",
-        "shaped",
-        "with",
-        "against",
-        "tailgate",
-        "bench",
-        "truck",
-        "van",
-        "ute",
-        "box",
-        "rack",
+        "out", "ready", "hand", "hands", "up", "anvil", "fire", "cut", "shaped", "with", "against", "tailgate",
+        "bench", "truck", "van", "ute", "box", "rack",
     }
-)
+)  # fmt: skip
 _SIZES = ("big", "small", "long", "short", "wide", "narrow", "tight", "heavy", "light", "thick", "thin", "much")
 _LEFT_IT = Sayings(
     "left it", "left them", "left that", "put it back", "put them back", "put it away", "put them away",

@@ -55,45 +55,14 @@ _BEFORE_SWAP = frozenset(
     {",", "no", "wait", "sorry", "it", "'s", "that", "i", "'ve", "got", "had", "have", "those", "them", "or", "well"}
     | {"hang", "hold", "on", "actually", "they", "'re", "is", "was", "should", "be", "oh", "uh", "said", "and", "just"}
     | {
-        "these",
-        "the",
-        "two",
-        "both",
-        "'d",
-        "were",
-        "are",
-        "er",
-        "um",
-        "erm",
-        "ah",
-        "a",
-        "minute",
-        "second",
-        "sec",
+        "these", "the", "two", "both", "'d", "were", "are", "er", "um", "erm", "ah", "a", "minute", "second", "sec",
         "yeah",
     }
     | {
-        "moment",
-        "now",
-        "let",
-        "me",
-        "think",
-        "scratch",
-        "strike",
-        "forget",
-        "nah",
-        "hmm",
-        "shoot",
-        "dang",
-        "it",
-        "damn",
-        "well",
-        "i",
-        "you",
-        "know",
-        "what",
+        "moment", "now", "let", "me", "think", "scratch", "strike", "forget", "nah", "hmm", "shoot", "dang", "it",
+        "damn", "well", "i", "you", "know", "what",
     }
-)
+)  # fmt: skip
 _MIRRORED = {"LF": "RF", "RF": "LF", "LH": "RH", "RH": "LH", "bare_L": "bare_R", "bare_R": "bare_L"}
 _TWO = 2
 _BOTH = frozenset({"both"})

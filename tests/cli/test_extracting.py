@@ -109,6 +109,12 @@ def test_every_line_has_its_answer_and_bad_ones_do_not_stop_the_rest(
     assert ended.code == TextError.exit_code
 
 
+def test_a_line_that_is_no_text_is_told_once_with_its_number(run: Run, hearer: FakeHearer) -> None:
+    ended = run("extract", "--jsonl", "-", given=b'{"text": "Left hind, thrush."}\n\xff\xfe\n')
+    assert ended.code == TextError.exit_code
+    assert ended.err == "stdin line 2: The line is not UTF-8 text.\n"
+
+
 def test_lines_from_stdin(run: Run, hearer: FakeHearer) -> None:
     ended = run("extract", "--jsonl", "-", given=b'{"id": "x", "text": "Thrush."}\n')
     assert json.loads(ended.out)["id"] == "x"
