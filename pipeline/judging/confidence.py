@@ -54,6 +54,7 @@ def weigh(fact: Fact, transcript: Transcript) -> tuple[float, list[str]]:
         _of_words(fact, transcript),
         _of_foot(fact),
         _of_value(fact),
+        _of_degree(fact),
     ]
     confidence = _BASE
     for piece in evidence:
@@ -69,6 +70,7 @@ def doubts(fact: Fact, transcript: Transcript) -> list[str]:
         _of_dear_word(fact, transcript),
         _of_foot(fact),
         _of_value(fact),
+        _of_degree(fact),
     )
     return [piece.reason for piece in pieces if piece.reason is not None]
 
@@ -136,3 +138,10 @@ def _of_value(fact: Fact) -> Evidence:
     if reason is None and fact.status in (Status.PRESENT, Status.SUSPECTED):
         reason = unusual_foot(fact)
     return Evidence(0.6, reason) if reason else Evidence(1.0)
+
+
+def _of_degree(fact: Fact) -> Evidence:
+    """A pulse of which something was said that no list has, and which is taken for a raised one."""
+    if "pulse: how it goes was not understood" in fact.rules:
+        return Evidence(0.6, f"“{fact.quote}”: how strong is the pulse?")
+    return Evidence(1.0)

@@ -21,7 +21,7 @@ def horse_flags(
     start, end = horse.tokens
     span = talk.tokens.span(start, end) if end > start else (0, 0)
     quote = transcript.text[span[0] : span[1]]
-    reason = None if horse.match is HorseMatch.NEW else _reason(transcript, horse, span, quote)
+    reason = None if horse.match is HorseMatch.NEW and not horse.guessed else _reason(transcript, horse, span, quote)
     if reason is None and transcript.heard and horse.match is HorseMatch.KNOWN:
         reason = _sounds_like(horse, roster, named)
     if reason is None:
@@ -34,6 +34,10 @@ def _reason(transcript: Transcript, horse: NamedHorse, span: tuple[int, int], qu
     instead = [word.heard for word in transcript.words_of(*span) if word.heard is not None]
     if horse.namesakes:
         return f"Several horses are called {horse.name}, and no place was said; which one is it?"
+    if horse.guessed:
+        return (
+            f"No horse is named where the memo begins; taken for {horse.name}, who is named later; is that the horse?"
+        )
     if horse.match is HorseMatch.KNOWN:
         sure = horse.likeness > 0.999 and not instead
         return (

@@ -12,6 +12,7 @@ from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
 from pipeline.reading.together import told_together
+from pipeline.reading.unnamed_head import name_unnamed_head
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -140,6 +141,7 @@ class HorseFinder(NameFinder):
                         current = span.horse
                     due = DueBack(span.horse, segment)
         self._give_back_asides()
+        name_unnamed_head(self._talk, self.found)
         self._share()
 
     def _share(self) -> None:

@@ -194,7 +194,16 @@ def _bare_pulse(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
                 draft = Draft("pulse", "normal" if denied else "raised", segment, head.start, head.end, head.match)
                 draft.evidence.update(head.literal)
                 draft.note("pulse: spoken of without a degree")
+                if _goes_somehow(talk, head.end):
+                    draft.note("pulse: how it goes was not understood")
+                    draft.evidence.add(head.end)
                 segment.drafts.append(draft)
+
+
+def _goes_somehow(talk: Talk, index: int) -> bool:
+    """ "The pulse bombing in both fores": what it does is told, in a word that no list has."""
+    told = index < len(talk.words) and talk.words[index].endswith(("ing", "ed"))
+    return told and talk.mention_starting(index) is None
 
 
 def _bounding(talk: Talk) -> None:

@@ -19,7 +19,8 @@ _BEFORE_NAMES = frozenset(
 class NamedHorse:
     """A horse of the memo: roster name or the name as heard.
 
-    ``namesakes`` is true when the roster has several horses of the name and the memo says no place that decides.
+    ``namesakes`` is true when the roster has several horses of the name and the memo says no place that decides,
+    ``guessed`` when what it is told of says no name.
     """
 
     name: str | None
@@ -29,6 +30,7 @@ class NamedHorse:
     tokens: tuple[int, int] = (0, 0)
     place: str | None = None
     namesakes: bool = False
+    guessed: bool = False
 
 
 @dataclass

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from pipeline.judging import judge
-from pipeline.judging.confidence import FLAG_BELOW, weigh
+from pipeline.judging.confidence import FLAG_BELOW, doubts, weigh
 from pipeline.record import Fact, MatchKind, Status, Transcript
 from tests.judging.making import fact, heard, judged, visit
 
@@ -117,3 +117,11 @@ def test_every_reason_is_a_sentence_and_nothing_said_is_changed(facts: list[Fact
         assert bool(one.reasons) == one.flagged
         assert all(SENTENCE.fullmatch(reason) and "_" not in reason for reason in one.reasons)
     assert all(SENTENCE.fullmatch(flag.reason) and "_" not in flag.reason for flag in seen.flags)
+
+
+def test_a_pulse_in_a_word_that_no_list_has_is_asked_about() -> None:
+    rules = ["pulse: spoken of without a degree", "pulse: how it goes was not understood"]
+    fact = Fact(foot="LF", slot="pulse", value="raised", quote="the pulse bombing", span=(9, 26), rules=rules)
+    transcript = Transcript(text="Heat and the pulse bombing in the near fore.")
+    assert doubts(fact, transcript) == ["“the pulse bombing”: how strong is the pulse?"]
+    assert doubts(fact.model_copy(update={"rules": rules[:1]}), transcript) == []

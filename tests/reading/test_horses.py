@@ -191,3 +191,43 @@ def test_the_other_horse_of_two_needs_no_name(read: Read, text: str, weeks: dict
 def test_a_turn_to_a_horse(read: Read, turn: str) -> None:
     visits = read(f"Tally. Trimmed all four. {turn}, reset the fronts.", "Tally", "Buck")
     assert by_horse(visits)["Buck"] == ["LF+RF work reset"]
+
+
+BEGUN_UNNAMED = (
+    (
+        "Two at the mill. Reset both fronts, size one. Then Tansy. Trimmed all four. Marigold six weeks, Tansy five.",
+        "Marigold",
+    ),
+    (
+        "Right front's the club foot, and the hinds are trimmed. Tansy then, lost her left hind. Five weeks Tansy, "
+        "seven for Fennel.",
+        "Fennel",
+    ),
+)
+
+
+@pytest.mark.parametrize(("memo", "meant"), BEGUN_UNNAMED)
+def test_what_is_told_before_any_name_is_his_who_is_due_too(memo: str, meant: str, read: Read) -> None:
+    visits = {v.horse: v for v in read(memo, *ROSTER)}
+    assert set(visits) == {meant, "Tansy"}
+    assert len(visits[meant].facts) > 2
+    assert [(f.kind, "where the memo begins" in f.reason) for f in visits[meant].flags] == [(FlagKind.HORSE, True)]
+
+
+@pytest.mark.parametrize(
+    "memo",
+    [
+        # Fennel has a part of his own; the beginning may be anybody's
+        "Reset both fronts, size one. Then Tansy. Trimmed all four. Fennel, corn, left front. Fennel six weeks.",
+        # Nobody else is due
+        "Reset both fronts, size one. Tansy, trimmed behind. Marigold isn't due till Tuesday.",
+        # The name closes what was told before
+        "Reset both fronts, size one, on Tansy, trimmed behind. Tansy five weeks, Marigold six.",
+        # Two might be meant
+        "Reset both fronts, size one. Then Tansy. Trimmed all four. Tansy five weeks, Marigold six, Fennel eight.",
+    ],
+)
+def test_else_what_is_told_before_any_name_is_not_given_away(memo: str, read: Read) -> None:
+    visits = {v.horse: v for v in read(memo, *ROSTER)}
+    assert "work" in {f.slot for f in visits["Tansy"].facts}
+    assert not any("where the memo begins" in flag.reason for v in visits.values() for flag in v.flags)

@@ -37,3 +37,19 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text)
     assert told(visit) == sorted(facts)
+
+
+@pytest.mark.parametrize("said", ["the pulse bombing in both fores", "a pulse rumbling in both fores"])
+def test_a_pulse_that_goes_somehow_is_asked_about(said: str, read: Read) -> None:
+    (visit,) = read(f"Heat in both fores and {said}.")
+    pulses = [f for f in visit.facts if f.slot == "pulse"]
+    assert [(f.value, "pulse: how it goes was not understood" in f.rules) for f in pulses] == [("raised", True)] * 2
+
+
+@pytest.mark.parametrize(
+    "said", ["a pulse in the near fore", "the pulse pounding in the near fore", "some pulse there"]
+)
+def test_a_pulse_in_known_words_is_not(said: str, read: Read) -> None:
+    (visit,) = read(f"Heat in the near fore and {said}.")
+    assert not any("pulse: how it goes was not understood" in f.rules for f in visit.facts)
+    assert "pulse" in {f.slot for f in visit.facts}
