@@ -8,13 +8,12 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.roster_names import NamedHorse, NameSpan
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.whose import COLOURS
-from pipeline.record import HorseMatch, MatchKind
+from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
 _NOUNS = (HORSE_WORDS - {"hunter", "cross"}) | {"donkey", "jenny", "youngster", "draft"}
@@ -69,23 +68,6 @@ _TWO = 2
 _TOLD = frozenset({*CLASS_SLOTS, "feet"})
 _MEASURED = _TOLD | {"measures"}
 _SHORT = 9  # tokens of a sentence that only names and describes
-
-
-_OTHERS = frozenset(
-    {"neighbor", "neighbour", "neighbors", "neighbours", "friend", "fella", "fellow", "feller", "guy", "buddy", "mate"}
-    | {"else", "people", "cousin"}
-)
-
-
-def mark_others(talk: Talk) -> None:
-    """ "The neighbor's mule leaned over the fence": somebody else's animal, and what is told of it, is set aside."""
-    for at in range(1, len(talk.words) - 1):
-        if talk.words[at] in ("'s", "'") and talk.words[at - 1] in _OTHERS and talk.words[at + 1] in _NOUNS:
-            if any(m.get("asides") and m.start <= at + 1 < m.end for m in talk.mentions):
-                continue
-            aside = {"asides": "elsewhere"}
-            talk.mentions.append(Mention(at - 1, at + 2, (at - 1, at, at + 1), aside, MatchKind.VARIANT))
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
 
 
 def nameless(talk: Talk, spans: Sequence[NameSpan]) -> list[tuple[NamedHorse, list[NameSpan]]]:

@@ -37,12 +37,12 @@ from pipeline.reading.mentions import Mention, MentionFinder
 from pipeline.reading.misnamed import another_horses_number, called_before, found_on_another, misnamed, without_animals
 from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
-from pipeline.reading.nameless import mark_others
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import name_one_of_a_pair
 from pipeline.reading.or_was_it import answer_own_question
 from pipeline.reading.other_animals import drop_another_horses
+from pipeline.reading.other_peoples import mark_others
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.pads_headed import pads_under_heading
 from pipeline.reading.passive import draft_passive

@@ -30,6 +30,9 @@ test_another_horse_has_it = reads(
             ["LH+RH work trim"],
         ),
         ("Trimmed the hinds. His other gelding has canker.", ["LH+RH work trim"]),
+        ("Trimmed the hinds. The lady's other youngster had ringbone.", ["LH+RH work trim"]),
+        ("Trimmed the hinds. Her other girl's got thrush in both hinds.", ["LH+RH work trim"]),
+        ("Trimmed the hinds. The neighbour's donkey had seedy toe.", ["LH+RH work trim"]),
     ],
     "Tansy. {}",
 )
@@ -38,6 +41,7 @@ test_this_horse_has_it = reads(
     [
         ("Left front, corn. The other front has a club foot.", ["LF finding corn", "RF finding club_foot"]),
         ("Left front, corn. The other one has a bruise.", ["LF finding corn", "RF finding bruise"]),
+        ("Left front, corn. Her other front is bruised.", ["LF finding corn", "RF finding bruise"]),
     ],
     "Tansy. {}",
 )

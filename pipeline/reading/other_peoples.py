@@ -1,0 +1,50 @@
+"""Somebody else's animals: "the neighbor's mule leaned over the fence", "her other mare's got sidebone"."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.talk import Talk
+from pipeline.record import MatchKind
+
+_NEARBY = frozenset(
+    {"neighbor", "neighbour", "neighbors", "neighbours", "friend", "fella", "fellow", "feller", "guy", "buddy", "mate"}
+    | {"else", "people", "cousin"}
+)
+_ANIMALS = (HORSE_WORDS - {"hunter", "cross"}) | {"donkey", "jenny", "youngster", "draft"}
+_LADS = frozenset({"lad", "fella", "fellow", "feller", "girl"})  # a horse when it is somebody's other one
+_WHOSE = frozenset({"'s", "'", "her", "his", "their"})
+_TOLD_OF = frozenset({"has", "had", "is", "was"})
+_OTHER = frozenset({"other"})
+_POSSESSIVES = frozenset({"'s", "'"})
+
+
+def mark_others(talk: Talk) -> None:
+    """Set aside somebody else's animal, and what is told of it."""
+    if talk.says(_NEARBY):
+        _mark_nearby(talk)
+    if talk.says(_OTHER):
+        _mark_other_ones(talk)
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _mark_nearby(talk: Talk) -> None:
+    for at in range(1, len(talk.words) - 1):
+        if talk.words[at] in _POSSESSIVES and talk.words[at - 1] in _NEARBY and talk.words[at + 1] in _ANIMALS:
+            _mark(talk, at - 1, at + 2)
+
+
+def _mark_other_ones(talk: Talk) -> None:
+    """ "The lady's other gelding had thrush": only where something is told of it; "her other mare, trimmed" is next."""
+    words = talk.words
+    for at in range(1, len(words) - 2):
+        if words[at] != "other" or words[at - 1] not in _WHOSE or words[at + 1] not in _ANIMALS | _LADS:
+            continue
+        if words[at + 2] in _TOLD_OF or words[at + 2 : at + 4] == ["'s", "got"]:
+            _mark(talk, at - 1, at + 3)
+
+
+def _mark(talk: Talk, start: int, end: int) -> None:
+    if not any(m.get("asides") and m.start < end and start < m.end for m in talk.mentions):
+        literal = tuple(range(start, end))
+        talk.mentions.append(Mention(start, end, literal, {"asides": "elsewhere"}, MatchKind.VARIANT))
