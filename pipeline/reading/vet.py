@@ -26,7 +26,27 @@ _IT_IS = (
 )  # fmt: skip
 _UNTIL = frozenset({"till", "til", "until", "before"})
 _MODALS = frozenset(
-    {"should", "needs", "need", "must", "ought", "to", "will", "'ll", "can", "could", "coming", "has", "wants", "got"}
+    {
+        "should",
+        "needs",
+        "need",
+        "must",
+        "ought",
+        "to",
+        "na",
+        "will",
+        "'ll",
+        "can",
+        "could",
+        "coming",
+        "has",
+        "wants",
+        "got",
+    }
+)
+_BOUND = frozenset({"should", "must", "better", "'ll", "will", "shall"})
+_BOUND_TO = tuple(
+    [word, "to"] for word in ("has", "have", "got", "ought", "needs", "need", "'s", "is", "going", "wants")
 )
 _LOOKING = frozenset({
     "see", "look", "come", "check", "film", "x", "xray", "ray", "take", "recheck", "re", "scan", "block", "have",
@@ -171,15 +191,23 @@ def _refused(talk: Talk, sentence: list[Segment], position: int) -> bool:
 
 
 def _wanted(before: list[str]) -> bool:
-    if any(before[-len(cue) :] == cue for cue in (*_ASKED_FOR, *_IT_IS)):
+    if any(before[-len(cue) :] == cue for cue in (*_ASKED_FOR, *_IT_IS)) or _to_see(before):
         return True
     return bool(before) and (before[-1] in _ASKING or before[-1] in _UNTIL)
+
+
+def _to_see(before: list[str]) -> bool:
+    """ "Ailsa has to see the vet", "he'd better see the vet"; not "I have to see the vet about my bill"."""
+    if before[-1:] != ["see"]:
+        return False
+    bound = before[-2:-1][0] in _BOUND or before[-3:-1] in _BOUND_TO if len(before) > 1 else False
+    return bound and not {"i", "we"} & set(before)
 
 
 def _to_look(talk: Talk, segment: Segment, at: int) -> bool:
     """ "Vet to film that hind", "the vet's coming out", "the vet will want to see that"."""
     after = _after(talk, segment, at)
-    while after[:1] in (["'s"], ["is"], ["has"]):
+    while after[:1] in (["'s"], ["is"], ["has"], ["going"], ["gon"]):
         after = after[1:]
     if after[:1] and after[0] in _MODALS and not _wants_shoes(talk, segment, at):
         rest = after[1:5]

@@ -10,6 +10,14 @@ import pytest
 from tests.reading.conftest import Read
 
 TO_LOOK = """\
+Vet's going to be rung about the off fore
+The vet is going to be phoned in the morning
+The vet's gonna be called
+The vet's going to have to see it
+Tally has to see the vet about that
+She'd better see the vet
+He's got to see a vet with it
+He ought to see their vet
 The vet should see that foot
 Vet should take a look at the left front
 The vet needs to come out
@@ -103,6 +111,8 @@ Needs a vet check
 """
 
 NOT_NEEDED = """\
+The vet's not going to be called
+She doesn't have to see the vet
 No need for the vet
 No need of the vet
 No need to call the vet
@@ -185,6 +195,10 @@ Not calling the vet yet
 """
 
 SPOKEN_OF = """\
+I have to see the vet about my dog
+I've got to see the vet myself on Friday
+Good to see the vet there for once
+The vet's going to a wedding
 The vet said it's navicular
 Vet's films say navicular
 The vet was out last week
