@@ -197,6 +197,16 @@ def _both_places(talk: Talk, mention: Mention) -> bool:
     return _place_at(talk, first.end + 1) is not None
 
 
+def _round_a_foot(talk: Talk, mention: Mention) -> bool:
+    """ "Growth rings right round both fores": how far the finding runs on the feet named behind, not four feet."""
+    if mention.get("feet") != "all" or talk.words[mention.end - 1] not in ("round", "around"):
+        return False
+    found = talk.mention_ending(mention.start)
+    led = talk.words[mention.end : mention.end + 1] in (["the"], ["on"], ["in"], ["his"], ["her"])
+    foot = next((m for m in talk.having("feet") if mention.end <= m.start <= mention.end + led), None)
+    return found is not None and found.get("findings") is not None and foot is not None
+
+
 def _place_at(talk: Talk, at: int) -> Mention | None:
     place = talk.mention_starting(at + (talk.words[at : at + 1] in (["the"], ["his"], ["her"])))
     return place if place is not None and place.get("zones") is not None else None
@@ -204,7 +214,7 @@ def _place_at(talk: Talk, at: int) -> Mention | None:
 
 def _compared(talk: Talk, mention: Mention) -> bool:
     """ "Match the right", "seen from the front": a foot that is only looked at."""
-    if _both_places(talk, mention):
+    if _both_places(talk, mention) or _round_a_foot(talk, mention):
         return True
     if _the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four

@@ -25,6 +25,7 @@ _GROUPS: dict[str, Feet] = {
     "rights": ("RF", "RH"),
     "all": FEET,
 }
+_PAIR = 2
 _SIDES = {"L": "lefts", "R": "rights"}
 _VERBS = frozenset(
     [
@@ -175,6 +176,8 @@ def _worked_but(talk: Talk, work: Mention | None, out: Mention) -> bool:
 def _within(whole: Mention, out: Mention) -> bool:
     """Whether the feet left out are some of a pair that is named, so that they can be an exception to it."""
     pair, left = _GROUPS.get(str(whole.get("feet"))), _GROUPS.get(str(out.get("feet")))
+    if pair is not None and out.get("feet") == "pair_in_hand":
+        return len(pair) > _PAIR  # "I was going to reset the fronts but both were worn"
     return pair is None or left is None or set(left) < set(pair)
 
 

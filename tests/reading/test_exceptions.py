@@ -12,6 +12,34 @@ CASES = {
         "Bruises in all but the left hind.",
         ["LF+RF+RH finding bruise"],
     ),
+    "but both of those": (
+        "Right front, corn. I was going to reset the fronts but both of those shoes were worn.",
+        ["LF+RF shoe_state worn", "RF finding corn"],
+    ),
+    "but both": (
+        "Left hind, bruise. I meant to reset the hinds but both were sprung.",
+        ["LH finding bruise", "LH+RH shoe_state sprung"],
+    ),
+    "all but that pair": (
+        "The hinds are new. Reset all but those two.",
+        ["LF+RF work reset", "LH+RH work new_shoe"],
+    ),
+    "right round a pair": (
+        "Growth rings right round both fores.",
+        ["LF+RF finding growth_rings"],
+    ),
+    "all the way round a foot": (
+        "Flare all the way round the near hind.",
+        ["LH finding flare"],
+    ),
+    "none round a pair": (
+        "No growth rings all round the hinds.",
+        ["LH+RH finding growth_rings absent"],
+    ),
+    "all round": (
+        "Growth rings all round, fronts reset.",
+        ["LF+RF work reset", "LF+RF+LH+RH finding growth_rings"],
+    ),
     "bar": (
         "Flare on every foot bar the off fore.",
         ["LF+LH+RH finding flare"],

@@ -20,6 +20,18 @@ CASES = {
         "I wanted toe clips in front and it's quarter clips.",
         ["LF+RF clips quarter"],
     ),
+    "meant to reset": (
+        "I meant to reset the hinds but they were both sprung.",
+        ["LH+RH shoe_state sprung"],
+    ),
+    "meant to fit": (
+        "I meant to fit egg bars in front, so straight bars went on the fronts.",
+        ["LF+RF shoe_type straight_bar"],
+    ),
+    "meant another foot": (
+        "Reset the left front. Did I say left front? I meant the right front.",
+        ["RF work reset"],
+    ),
     "announced": (
         "Next trip's plan first. Leather pads on the fronts. Today, trimmed all four.",
         ["LF+RF pad leather planned", "LF+RF+LH+RH work trim"],
