@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.settling_work import SAME_BACK
 from pipeline.reading.talk import Draft, Segment, Talk
 
 _AUXILIARY = frozenset({"has", "have", "had", "'s", "'ve", "'d", "was", "were", "is", "are", "be", "being"})
@@ -12,6 +13,7 @@ _BACK = frozenset({"put", "nailed", "tacked", "gone", "driven", "fitted", "set",
 _LOST = frozenset({"cast", "thrown", "lost", "shed"})
 _SHOES = frozenset({"shoe", "shoes", "plate", "plates", "shoe's"})
 _OWN = frozenset({"same", "old", "own", "it", "that", "one", "shoe", "shoes", "they", "plate", "plates"})
+_SAME = frozenset({"same", "old"})
 _OFF_ALONE = frozenset({"removed", "drawn", "stripped", "lifted"})
 _BOX = frozenset({"stall", "box", "stable", "loosebox"})
 _ENDS_HERE: tuple[list[str], ...] = ([], ["."], [","], ["and"], [";"], ["now"], ["today"], ["for"], ["so"], ["but"])
@@ -30,6 +32,8 @@ def draft_passive(talk: Talk) -> None:
                 _draft_one(talk, segment, at)
             elif talk.words[at] in _BACK and _lost(talk, at):
                 _put_back_by_hand(talk, segment, at)
+    if talk.says(_SAME):
+        _same_back_on(talk)
 
 
 def _passive(talk: Talk, segment: Segment, at: int) -> bool:
@@ -86,6 +90,22 @@ def _put_back_by_hand(talk: Talk, segment: Segment, at: int) -> None:
         _add(talk, segment, at, foot.end + 1, "work", "put_back")
 
 
+def _same_back_on(talk: Talk) -> None:
+    """ "Fores, the same half rounds back on", "same steel egg bars back on behind": nothing but the shoes between."""
+    for shoe in talk.having("shoe_types"):
+        at = shoe.end + (talk.words[shoe.end : shoe.end + 1] in (["went"], ["go"], ["going"], ["gone"], ["put"]))
+        if talk.words[at : at + 2] != ["back", "on"] or any(m.get("work") for m in talk.holding(at)):
+            continue
+        start, before = shoe.start, talk.mention_ending(shoe.start)
+        while before is not None and before.is_any(("shoe_materials", "shoe_types", "number", "measures")):
+            start, before = before.start, talk.mention_ending(before.start)
+        behind = talk.mention_starting(at + 2 + (talk.words[at + 2 : at + 3] in (["the"], ["both"], ["his"], ["her"])))
+        placed = talk.words[at + 2 : at + 3] in _ENDS_HERE or (behind is not None and behind.get("feet") is not None)
+        segment = talk.segment_at(at)
+        if placed and segment is not None and talk.words[start - 1] in _SAME:
+            _add(talk, segment, at, at + 2, "work", "put_back", SAME_BACK)
+
+
 def _of_a_shoe(talk: Talk, segment: Segment) -> bool:
     """Whether a shoe is spoken of in the sentence, or one was lost before."""
     sentence = talk.sentence(segment.sentence)
@@ -94,10 +114,10 @@ def _of_a_shoe(talk: Talk, segment: Segment) -> bool:
     return bool(shoes) or lost
 
 
-def _add(talk: Talk, segment: Segment, start: int, end: int, slot: str, value: str) -> None:
+def _add(talk: Talk, segment: Segment, start: int, end: int, slot: str, value: str, rule: str = "") -> None:
     draft = Draft(slot, value, segment, start, end)
     draft.evidence.update(range(start, end))
-    draft.note(f"{slot}: told in the passive")
+    draft.note(rule or f"{slot}: told in the passive")
     segment.draft(draft)
     if value == "removed":
         for other in [d for s in talk.sentence(segment.sentence) for d in s.drafts if d.start > start]:

@@ -6,6 +6,7 @@ from pipeline.reading.talk import Draft
 from pipeline.record import Status
 
 LEFT_BARE = "work: said to be left bare"
+SAME_BACK = "work: the same shoes back on"
 _JUST = 1  # sentences from the shoes taken off to the bare feet
 
 
@@ -20,7 +21,11 @@ def settle_bare(drafts: list[Draft]) -> None:
 
 def back_on_without_loss(drafts: list[Draft]) -> None:
     """ "The fronts went back on": several shoes of which none was lost were reset."""
-    lost = any(d.slot == "shoe_state" and d.value == "lost" for d in drafts)
+    lost = [d for d in drafts if d.slot == "shoe_state" and d.value == "lost"]
+    unplaced = any(not d.feet for d in lost)
+    gone = {foot for d in lost for foot in d.feet or ()}
     for draft in drafts:
-        if draft.slot == "work" and draft.value == "put_back" and len(draft.feet or ()) > 1 and not lost:
+        several = len(draft.feet or ()) > 1 and not lost
+        same = SAME_BACK in draft.rules and bool(draft.feet) and not unplaced and gone.isdisjoint(draft.feet or ())
+        if draft.slot == "work" and draft.value == "put_back" and (several or same):
             draft.value = "reset"

@@ -77,6 +77,21 @@ CASES = [
     ("Tally. New shoe on the off hind, two nails medial, three nails lateral.", ["RH nails 5", "RH work new_shoe"]),
     ("Tally. Reset the left front, three inside nails and four outside.", ["LF nails 7", "LF work reset"]),
     ("Tally. Off fore, three up each side.", ["RF nails 6"]),
+    ("Tally. Fores, the same half rounds back on.", ["LF+RF shoe_type half_round", "LF+RF work reset"]),
+    (
+        "Tally. The old steel egg bars went back on behind.",
+        ["LH+RH shoe_material steel", "LH+RH shoe_type egg_bar", "LH+RH work reset"],
+    ),
+    ("Tally. Near hind, same wide web back on.", ["LH shoe_type wide_web", "LH work reset"]),
+    (
+        "Tally. Lost the near fore. Same egg bar back on.",
+        ["LF shoe_state lost", "LF shoe_type egg_bar", "LF work put_back"],
+    ),
+    (
+        "Tally. Lost the near fore, new shoe there. Hinds, same half rounds back on.",
+        ["LF shoe_state lost", "LF work new_shoe", "LH+RH shoe_type half_round", "LH+RH work reset"],
+    ),
+    ("Tally. Egg bars in front. Same egg bars back on the van for the next one.", ["LF+RF shoe_type egg_bar"]),
     ("Tally. If the shoe has been pulled off by Friday, ring me.", []),
     ("Tally. The hind shoes haven't been taken off.", []),
     ("Tally. The front shoes are to be taken off next time.", ["LF+RF work removed planned"]),
