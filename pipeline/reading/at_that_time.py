@@ -13,6 +13,7 @@ _THEN = Sayings(
     "at the same time", "at that time", "the same year", "the same summer", "the same winter", "the same spring",
     "the same autumn", "the same fall", "the same season", "that same year", "that same summer", "that same winter",
     "that same spring", "that same season", "then as well", "then too", "then also",
+    *(f"{films} then" for films in ("films", "film", "rays", "ray", "xrays", "plates", "pictures", "radiographs")),
 )  # fmt: skip
 
 

@@ -24,7 +24,7 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
     recalled = went_on = been = False
     for position, segment in enumerate(sentence):
-        _recall_recent(segment, sentence[position + 1 :])
+        _recall_recent(sentence, position)
         _contrasted_with_now(talk, sentence, position)
         cues = _earlier_cues(talk, sentence, segment)
         today = segment.having("times", "today")
@@ -245,14 +245,16 @@ def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> 
             recall_one(draft)
 
 
-def _recall_recent(segment: Segment, later: list[Segment]) -> None:
+def _recall_recent(sentence: list[Segment], position: int) -> None:
     """ "He was lame on Saturday": a gait of some days ago is history; a shoe lost on Saturday is as found."""
+    segment, later = sentence[position], sentence[position + 1 :]
     if segment.drafts and not segment.present and segment.having("times", "recent"):
         again = any(s.having("times", "today") and any(d.slot == "lameness" for d in s.drafts) for s in later)
-        today = {d.slot for s in later if s.having("times", "today") for d in s.drafts}
+        beside = [s for s in sentence if s is not segment and s.having("times", "today")]
+        today = {d.slot for s in beside for d in s.drafts}
         for draft in segment.drafts:
             if draft.slot in ("tester", "pulse") and draft.slot in today:
-                recall_one(draft)  # "testers strong on the left front last week, nothing today"
+                recall_one(draft)  # "normal in that foot now, Sunday it was bounding"
             if draft.slot in ("gait", "lameness", "obel") and (again or segment.past or draft.slot == "obel"):
                 recall_one(draft)
 

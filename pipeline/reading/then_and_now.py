@@ -13,7 +13,8 @@ _NOW = frozenset({"now", "today", "days", "visit", "time", "trip", "present", "m
 _LIGHT = frozenset({
     "it", "'s", "is", "they", "'re", "are", "that", "those", "and", "but", "only", "just", "both", "of", "them", "at",
     "down", "to", "a", "more", "or", "less", "pretty", "all", "been", "look", "looks", "call", "'d", "i", "so", "very",
-    "quite", "the", "most", "worst", "no", "than", "well", "then", "i'd", "come", "came", "back", "gone", "'ve",
+    "quite", "the", "most", "worst", "no", "than", "well", "then", "i'd", "come", "came", "back", "gone", "'ve", "say",
+    "would", "calling", "saying", "'m", "be",
 })  # fmt: skip
 _ELSEWHERE = ("denials", "plans", "taking_back", "asides", "not_facts", "doubts")
 

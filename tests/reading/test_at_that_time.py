@@ -10,6 +10,14 @@ from tests.reading.conftest import reads
 test_a_clause_points_to_the_time_before = reads(
     [
         (
+            "She foundered last spring, and the films then showed six degrees of rotation in the near fore.",
+            ["- finding laminitis history", "LF finding rotation history"],
+        ),
+        (
+            "He had laminitis two winters back. The X-rays then had a thin sole on both fronts.",
+            ["- finding laminitis history", "LF+RF finding thin_sole history"],
+        ),
+        (
             "He had laminitis as a four year old, and they found a keratoma in the near fore around then as well.",
             ["- finding laminitis history", "LF finding keratoma history"],
         ),
@@ -55,6 +63,11 @@ test_a_clause_points_to_the_time_before = reads(
 
 test_then_is_now = reads(
     [
+        (
+            "The vet's films today showed rotation in both fronts.",
+            ["LF+RF finding rotation"],
+        ),
+        ("I looked at the pictures then, there's a thin sole on the left front.", ["LF finding thin_sole"]),
         ("Reset the fronts, and trimmed the hinds at the same time.", ["LF+RF work reset", "LH+RH work trim"]),
         (
             "Abscess in the left front last year, and thrush in both hinds today, around the same time as the others.",

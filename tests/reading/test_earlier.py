@@ -8,6 +8,18 @@ from tests.reading.conftest import Read
 from tests.reading.telling import told
 
 CASES = {
+    "normal now, on Sunday bounding": (
+        "Pulse is normal in the left hind now, Sunday it was bounding.",
+        ["LH pulse bounding history", "LH pulse normal"],
+    ),
+    "nothing today, strong on Tuesday": (
+        "Testers, right front, nothing today, it was strong on Tuesday.",
+        ["RF tester none", "RF tester strong history"],
+    ),
+    "lost on Sunday": (
+        "Right hind reset today, he lost it on Sunday.",
+        ["RH shoe_state lost", "RH work reset"],
+    ),
     "was a four": (
         "Crest score two, was a four.",
         ["- cresty_neck 2", "- cresty_neck 4 history"],

@@ -10,6 +10,18 @@ from tests.reading.conftest import reads
 test_a_degree_of_then_and_one_of_now = reads(
     [
         (
+            "The off fore has a crack at the inside heel, which was severe last time and I'd say it's moderate now.",
+            ["RF finding crack @medial_heel ~moderate", "RF finding crack history @medial_heel ~severe"],
+        ),
+        (
+            "Flare in the left hind, it was moderate in March and I'm calling it mild now.",
+            ["LH finding flare history ~moderate", "LH finding flare ~mild"],
+        ),
+        (
+            "Thrush in the right hind, was bad last visit, I would call it mild today.",
+            ["RH finding thrush history ~severe", "RH finding thrush ~mild"],
+        ),
+        (
             "Canker in the near hind frog, it was severe in January and it's mild now.",
             ["LH finding canker @frog ~mild", "LH finding canker history @frog ~severe"],
         ),
@@ -62,6 +74,11 @@ test_a_degree_of_then_and_one_of_now = reads(
 
 test_another_finding_is_not_graded = reads(
     [
+        ("Corn in the right front, I'd say it's mild today.", ["RF finding corn ~mild"]),
+        (
+            "Thrush in the left hind, severe last time, and I'd say the corn in the right front is mild now.",
+            ["LH finding thrush history ~severe", "RF finding corn ~mild"],
+        ),
         (
             "He had thrush in the left hind last time, severe, and a corn in the right front, mild today.",
             ["LH finding thrush history ~severe", "RF finding corn ~mild"],
