@@ -44,6 +44,9 @@ def changed_over(talk: Talk, sentence: list[Segment]) -> None:
             if off or then:
                 draft.status = Status.HISTORY
                 draft.note("changed for something else")
+        for draft in [d for d in segment.drafts if d.status is Status.PLANNED and d.slot in _COME_OFF]:
+            if _exchanged(talk, sentence, draft):
+                draft.drop("to be changed for something else")  # "I'll change the mesh pads to full pads"
     for first, second in pairwise(drafts):
         degrees = (first.slot, second.slot) in _DEGREES and second.start - first.end <= 1
         if degrees and Status.HISTORY in (first.status, second.status):
@@ -74,12 +77,20 @@ def _left(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
     led, before = talk.words[begin - 2 : begin], talk.words[max(sentence[0].start, begin - _NEAR) : begin]
     if led in (["out", "of"], ["off", "with"]) and "made" not in before:
         return True
+    return _exchanged(talk, sentence, draft)
+
+
+def _exchanged(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
+    """ "From egg bars to straight bars", "swap the wedges for rims": whether another thing takes its place."""
     later = _later(sentence, draft)
     if later is None:
         return False
-    between = set(talk.words[draft.end : later.start])
+    begin = draft.start
+    while begin > draft.segment.start and talk.words[begin - 1] in _LED:
+        begin -= 1
+    before = talk.words[max(sentence[0].start, begin - _NEAR) : begin]
     given_up = before[-1:] == ["from"] or bool(_EXCHANGED & set(before))
-    return given_up and bool(_FOR & between)
+    return given_up and bool(_FOR & set(talk.words[draft.end : later.start]))
 
 
 def _came_in(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:

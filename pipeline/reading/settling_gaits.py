@@ -31,5 +31,6 @@ def _foot_for_none(drafts: list[Draft]) -> None:
     """ "She brushes, interferes behind": the same gait in one sentence, with its feet and without."""
     footed = {(d.value, d.status, d.segment.sentence) for d in drafts if d.slot == "gait" and d.feet}
     for draft in [d for d in drafts if d.slot == "gait" and not d.feet]:
-        if (draft.value, draft.status, draft.segment.sentence) in footed:
+        seen = Status.PRESENT if draft.status is Status.SUSPECTED else draft.status  # "the owner thinks …, and it's …"
+        if {(draft.value, s, draft.segment.sentence) for s in (draft.status, seen)} & footed:
             draft.drop("said with its foot")

@@ -50,6 +50,29 @@ def test_pads_that_were_changed(read: Read, said: str) -> None:
     assert told(visit) == ["LF+RF pad rim", "LF+RF pad wedge history", "LF+RF work reset"]
 
 
+test_what_is_to_be_changed = reads(
+    [
+        (
+            "Mesh pads in front. If he gets sore I'll change the mesh pads to full pads.",
+            ["LF+RF pad full planned", "LF+RF pad mesh"],
+        ),
+        (
+            "Wedge pads behind. When that's healed I'll swap the wedges for rim pads.",
+            ["LH+RH pad rim planned", "LH+RH pad wedge"],
+        ),
+        (
+            "Egg bars on the fronts. Next time we'll go from the egg bars to straight bars up front.",
+            ["LF+RF shoe_type egg_bar", "LF+RF shoe_type straight_bar planned"],
+        ),
+        (
+            "Next time she gets leather pads in front and rim pads behind.",
+            ["LF+RF pad leather planned", "LH+RH pad rim planned"],
+        ),
+        ("Next time I'll change the nails and put leather pads in front.", ["LF+RF pad leather planned"]),
+    ],
+    "Tally. {}",
+)
+
 test_what_it_was_before = reads(
     [
         (

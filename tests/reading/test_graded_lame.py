@@ -23,6 +23,9 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. He's a brushing sort, interferes behind at the trot.", ["LH+RH gait interfere"]),
     ("Buck. He forges, he forges.", ["- gait forge"]),
     ("Buck. He's lame, lame on the left front.", ["LF gait lame"]),
+    ("Buck. She's lame, the owner thinks it's behind, and no, she's lame on the left front.", ["LF gait lame"]),
+    ("Buck. Maybe she's lame, and yes, she's lame on the near fore.", ["LF gait lame"]),
+    ("Buck. Lame on the near fore. Maybe lame on the off hind.", ["LF gait lame", "RH gait lame suspected"]),
     ("Buck. She brushes behind.", ["LH+RH gait interfere"]),
     ("Buck. He's brushing in front.", ["LF+RF gait interfere"]),
 ]
