@@ -1,4 +1,4 @@
-"""A pair named behind what it has: "left front reset as well, six nails, five slims, both of them"."""
+"""A pair, or its second foot, behind what was done: "six nails, both of them", "… and the left front with six"."""
 
 from __future__ import annotations
 
@@ -6,11 +6,18 @@ from itertools import pairwise
 
 from pipeline.reading.foot_groups import SETUP_SLOTS, Groups
 from pipeline.reading.talk import Segment, Talk
+from pipeline.record import FEET
+
+_SHOD = frozenset({"work", "shoe_type", "shoe_material"})
+_COUNTED = frozenset({"nails", "nail_size", "shoe_size"})
+_WITH = frozenset({"with", "in"})
+_AHEAD = frozenset({"the", "his", "her", "on", "in", "and"})
 
 
 def widen_to_both(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
     """Give what stands right before "both of them" to the pair, where it was taken for the foot in hand."""
     for before, segment in pairwise(sentence):
+        _widen_to_second(talk, before, segment, groups)
         both = segment.having("feet", "pair_in_hand")
         alone = len(both) == 1 and both[0].end - both[0].start == segment.end - segment.start
         if not alone or segment.drafts or not groups[segment.index] or before.horse != segment.horse:
@@ -22,3 +29,19 @@ def widen_to_both(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
             if set(draft.feet or ()) < set(pair):
                 draft.feet = pair
                 draft.note("foot: both of them")
+
+
+def _widen_to_second(talk: Talk, first: Segment, second: Segment, groups: Groups) -> None:
+    """ "I reset the right front with five nails and the left front with six": what was done, on the second foot too."""
+    if not second.drafts or second.own_clause or any(d.slot not in _COUNTED for d in second.drafts):
+        return
+    one, other = groups[first.index], groups[second.index]
+    if len(one) != 1 or len(other) != 1 or one[0].anaphor or other[0].anaphor or first.horse != second.horse:
+        return
+    led = set(talk.words[second.start : other[0].start]) <= _AHEAD and second.joined_by("and", ", and", ",")
+    link = talk.words[other[0].end]
+    if not led or link not in _WITH or talk.words[one[0].end] != link:
+        return
+    for draft in [d for d in first.drafts if d.slot in _SHOD and d.end <= one[0].start and d.feet == one[0].feet]:
+        draft.feet = tuple(foot for foot in FEET if foot in one[0].feet or foot in other[0].feet)
+        draft.note("foot: and the second, with its own number")

@@ -139,7 +139,8 @@ def _deal_run(talk: Talk, run: list[list[Segment]], found: HorseTalk, framed: bo
         return None
     clauses = [c for sentence in run for c in _clauses(talk, sentence, found)]
     numbers = [n for c in clauses for n in c.numbers]
-    framed = framed or any(n.unit for n in numbers) or sum(bool(c.horses and c.numbers) for c in clauses) > 1
+    framed = framed or any(n.unit for n in numbers) or any(_weeks_put_right(talk, s) for s in run)
+    framed = framed or sum(bool(c.horses and c.numbers) for c in clauses) > 1
     asked = any(_asked(talk, clauses, i) for i in range(len(clauses)))
     if not numbers or not framed or not (asked or any(c.horses for c in clauses)):
         return None
@@ -150,6 +151,13 @@ def _deal_run(talk: Talk, run: list[list[Segment]], found: HorseTalk, framed: bo
     for one in dealt:
         _add(segments, one)
     return dealt[-1] if dealt else None
+
+
+def _weeks_put_right(talk: Talk, sentence: list[Segment]) -> bool:
+    """ "Three weeks on Tally, make that four, and six on Buck": the number that was put right counted weeks."""
+    said = talk.starting_in(sentence[0].start, sentence[-1].end)
+    units = {m.start for m in said if m.get("units") in WEEKS_PER_UNIT}
+    return any(m.number is not None and m.dropped and m.end in units for m in said)
 
 
 def _clauses(talk: Talk, sentence: list[Segment], found: HorseTalk) -> list[_Clause]:

@@ -55,6 +55,26 @@ test_none_of_it_on_the_others = reads(
 test_both_of_them = reads(
     [
         (
+            "I reset the right front with five nails and the left front with six.",
+            ["LF nails 6", "LF+RF work reset", "RF nails 5"],
+        ),
+        (
+            "New egg bar on the near fore with six nails and on the off fore with seven.",
+            ["LF nails 6", "LF+RF shoe_type egg_bar", "LF+RF work new_shoe", "RF nails 7"],
+        ),
+        (
+            "Reset the near hind in a size two and the off hind in a three.",
+            ["LH shoe_size 2", "LH+RH work reset", "RH shoe_size 3"],
+        ),
+        (
+            "I reset the right front with five nails and the left front got a new shoe.",
+            ["LF work new_shoe", "RF nails 5", "RF work reset"],
+        ),
+        (
+            "I reset the right front with five nails, and the left front has six in it.",
+            ["LF nails 6", "RF nails 5", "RF work reset"],
+        ),
+        (
             "Left front reset. Right front reset as well, six nails, five slims, both of them.",
             ["LF+RF nail_size 5 slim", "LF+RF work reset", "RF nails 6"],
         ),

@@ -11,6 +11,9 @@ from tests.reading.conftest import Read
 from tests.reading.telling import told
 
 DEALT = """\
+I'd say five weeks on Tally, make that eight, and six on Buck.
+Five weeks for Tally, make that eight, Buck six.
+I'd go four weeks on Buck, no, six, and eight on Tally.
 Eight weeks is Tally, six is Buck.
 Eight weeks for Tally, six for Buck.
 Tally they wanted ten weeks, I'm saying eight. Buck six.
@@ -111,6 +114,7 @@ def test_what_was_agreed_stands(read: Read, said: str, weeks: int) -> None:
     ("text", "lines"),
     [
         ("Tally. Not six nails in that left front, five.", ["LF nails 5"]),
+        ("Tally. Six nails in the left front, make that five, and Buck says hello.", ["LF nails 5"]),
         ("Tally. Left front toe angle isn't 50, it's 52.", ["LF toe_angle 52"]),
         ("Tally. I'm not doing four weeks, five nails in the left front.",
          ["- next_visit_weeks 4 planned", "LF nails 5"]),
