@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -17,12 +19,16 @@ _ANOTHER = Sayings(
         for horse in _HORSES
     ),
 )
+_IS = frozenset({"'s", "is", "was", "has", "had", "'d"})
+_STOPS = frozenset({",", *SENTENCE_ENDS})
 _BEFORE = frozenset({"but", ",", "no", "and"})
 _WRITTEN = frozenset({"here", "down", "written", "says", "said", "sheet", "book", "card", "marked", "had"})
 
 
 def drop_another_horses(talk: Talk) -> None:
-    """Drop the numbers of the clause that is said to be of another horse, where it tells of something written."""
+    """Drop what is said of a horse that was named only to be told apart, and a number written down of another."""
+    if talk.having("horse_cues", "not"):
+        _drop_of_the_one_not_meant(talk)
     if not talk.says(_WRITTEN) or not talk.tells(_ANOTHER):
         return
     for at, form in _ANOTHER.within(talk.words, 1, len(talk.words)):
@@ -37,3 +43,15 @@ def drop_another_horses(talk: Talk) -> None:
         for mention in talk.mentions:
             number = start <= mention.start < end and mention.number is not None
             mention.dropped = mention.dropped or number or at <= mention.start < at + len(form)
+
+
+def _drop_of_the_one_not_meant(talk: Talk) -> None:
+    """ "Not Selena, Selena's the one that bit me in May": a name said again to say which horse it is not."""
+    for denied, again in pairwise(talk.having("horse")):
+        not_meant = talk.words[denied.start - 1 : denied.start] == ["not"] and denied.get("horse") == again.get("horse")
+        told = talk.words[again.end : again.end + 1]
+        if not not_meant or talk.words[denied.end : again.start] != [","] or not told or told[0] not in _IS:
+            continue
+        end = next((i for i in range(again.end, len(talk.words)) if talk.words[i] in _STOPS), len(talk.words))
+        for mention in talk.mentions:
+            mention.dropped = mention.dropped or again.end <= mention.start < end

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.exchanges import kind_of, said_again, swap
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
@@ -17,11 +19,20 @@ _SLIPS = Sayings(
     "why do i say", "why am i saying", "why am i calling", "do n't know where i got", "heard myself say",
 )  # fmt: skip
 _LIGHT = frozenset({"a", "an", "the", "them", "it", "'em", "those", "that", "size", ",", "one", "ones"})
+_NAMING = frozenset({"say", "call", "calls", "called", "known", "saying", "calling"})
+_NAMED_SO = _NAMING | {
+    ",", "i", "guess", "think", "suppose", "or", "they", "you", "some", "people", "folk", "folks", "we", "it", "'d",
+    "would", "what", "as", "the", "here", "there", "also", "to", "is", "'s", "that", "which", "most", "others",
+    "around", "round", "these", "parts", "down", "over", "up", "supposed", "a", "bit", "of", "owners", "lads", "us",
+}  # fmt: skip
+_TWO_NAMES = 9  # words between the two names of one finding
 _BEFORE = 30  # tokens that may lie between what was said and the slip that is owned up to
 
 
 def drop_slips(talk: Talk) -> None:
     """Take out, on the mentions, what is only named as a slip, and the right word where it is said over."""
+    if talk.says(_NAMING):
+        _drop_second_names(talk)
     for at, words in _SLIPS.within(talk.words, 0, len(talk.words)):
         slip = _named(talk, at + len(words))
         kind = kind_of(slip) if slip is not None else None
@@ -43,6 +54,16 @@ def drop_slips(talk: Talk) -> None:
         wrong = [m for m in olds if m.end <= right.start and _same(m, slip, kind)]
         if wrong and talk.words[wrong[-1].end : right.start] == [","]:
             swap(talk, wrong[-1], right, kind)
+
+
+def _drop_second_names(talk: Talk) -> None:
+    """ "A bit of mud fever, I guess they say scratches, on the right hind": one finding by two of its names."""
+    for first, second in pairwise(talk.having("findings")):
+        between = talk.words[first.end : second.start]
+        named = set(between) <= _NAMED_SO and not _NAMING.isdisjoint(between) and len(between) <= _TWO_NAMES
+        if named and first.get("findings") == second.get("findings"):
+            for mention in [m for m in talk.mentions if first.end <= m.start < second.end]:
+                mention.dropped = True
 
 
 def _put_right_behind(talk: Talk, olds: list[Mention], slip: Mention, kind: str) -> None:

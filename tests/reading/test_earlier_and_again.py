@@ -115,7 +115,21 @@ test_slips = reads(
         ("Bar shoes in front, why do I keep saying bar shoes, egg bars.", ["LF+RF shoe_type egg_bar"]),
         ("Six weeks, I nearly said eight.", ["- next_visit_weeks 6 planned"]),
         ("I was going to say no thrush in the left hind but there's a touch.", ["LH finding thrush ~mild"]),
+        ("There's a bit of mud fever, I guess they say scratches, on the right hind.", ["RH finding scratches ~mild"]),
+        (
+            "Corn in the left hind. A touch of seedy toe, you'd call it white line disease, in the off fore.",
+            ["LH finding corn", "RF finding white_line_disease ~mild"],
+        ),
+        ("Greasy heel, or scratches as they call it here, in both hinds.", ["LH+RH finding scratches"]),
         # no slips
+        (
+            "Thrush in the near fore, they say thrush in the off fore too.",
+            ["LF+RF finding thrush"],
+        ),
+        (
+            "Bruise in the near fore, I'd call it a corn in the off fore.",
+            ["LF finding bruise", "RF finding corn"],
+        ),
         ("I keep saying he's underrun in both fores and nobody listens.", ["LF+RF finding underrun_heels"]),
         (
             "Reset in front, seven nails each, I always say seven nails for a big horse.",

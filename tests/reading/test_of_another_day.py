@@ -40,6 +40,10 @@ test_a_foot_cut_out = reads(
 
 test_told_of_another_visit_or_horse = reads(
     [
+        ("This is her, not Buck, Buck's the one that bit me in May. Fronts reset.", ["LF+RF work reset"]),
+        ("Not Buck, Buck had the abscess. This one's sound.", ["- gait sound"]),
+        ("Not Sable, Sable's got thrush in both hinds, this is Tansy. Fidgety.", ["- manner fidgety"]),
+        ("She's not quiet, she bit me in May.", ["- manner dangerous history"]),
         ("She was fidgety, no, that was Buck at the last place, this one came out sedated.", ["- manner sedated"]),
         ("She was quiet, no, that was Buck yesterday, this one was fidgety.", ["- manner fidgety"]),
         ("Size two in front, there was a two and a half written here but that's the old mare.", ["LF+RF shoe_size 2"]),
