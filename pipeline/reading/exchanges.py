@@ -102,7 +102,7 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     if kind == "number" and old.number is not None and new.number is not None:
         new.number = _within_the_hundred(old.number, new.number)
     old.dropped = True
-    new.stands_for = old
+    new.stands_for = (kind == "number" and old.stands_for) or old  # "six weeks, no, seven, no, eight": of the six
 
 
 def _both_of_it(old: str, new: str) -> str:

@@ -25,6 +25,37 @@ test_well_another_number = reads(
     ]
 )
 
+test_put_right_behind_the_reason = reads(
+    [
+        (
+            "Body condition five. Six weeks, wait, they're away, make it seven.",
+            ["- body_condition 5", "- next_visit_weeks 7 planned"],
+        ),
+        (
+            "Toe angle 50 on the left front. Six weeks, hang on, the show's on, make that five.",
+            ["- next_visit_weeks 5 planned", "LF toe_angle 50"],
+        ),
+        (
+            "Size two on the fronts. Six nails, no, there's room, call it seven.",
+            ["LF+RF nails 7", "LF+RF shoe_size 2"],
+        ),
+        (
+            "Body condition five. See him in six, no, the ground's hard, make it seven.",
+            ["- body_condition 5", "- next_visit_weeks 7 planned"],
+        ),
+        (
+            "Body condition five. Six weeks, no, seven, wait, make it eight.",
+            ["- body_condition 5", "- next_visit_weeks 8 planned"],
+        ),
+        # each cue puts right what stands before it
+        (
+            "Body condition five, no, four. Six weeks, wait, make it seven.",
+            ["- body_condition 4", "- next_visit_weeks 7 planned"],
+        ),
+        ("Body condition five, wait, let me feel him, call it a six.", ["- body_condition 6"]),
+    ]
+)
+
 test_a_quarter_put_right = reads(
     [
         (
