@@ -23,6 +23,8 @@ _AFFIRMED = (
     | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
     | {"still", "at", "one"}
 )
+_HAVING = frozenset({"got", "has", "have"})
+_POINTING = frozenset({"that", "which", "now", "today", "yet"})
 _LIGHT_WORDS = frozenset({"a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it"})
 _SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["half"], ["egg"], ["heart"], ["nails"])
 _SAME_AGAIN = frozenset(
@@ -151,6 +153,8 @@ def _is_affirmed(talk: Talk, segment: Segment) -> bool:
     words = content_of(talk, segment)
     narrowed = {i for m in segment.mentions if m.is_any(("zones", "severities")) for i in range(m.start, m.end)}
     rest = words - {talk.words[i] for i in narrowed}
+    if not rest.isdisjoint(_HAVING):
+        rest -= _POINTING  # "it's the right front that's still got it"
     return bool(words & _AFFIRMING or "some" in words) and rest <= _AFFIRMED
 
 

@@ -28,8 +28,9 @@ def _grade_for_lame(drafts: list[Draft]) -> None:
 
 
 def _foot_for_none(drafts: list[Draft]) -> None:
-    """ "She brushes, interferes behind": the same gait in one sentence, with its feet and without."""
-    footed = {(d.value, d.status, d.segment.sentence) for d in drafts if d.slot == "gait" and d.feet}
-    for draft in [d for d in drafts if d.slot == "gait" and not d.feet]:
-        if (draft.value, draft.status, draft.segment.sentence) in footed:
+    """ "She brushes, interferes behind", "a three, three out of five on the off fore": one thing, once with its feet."""
+    told = [d for d in drafts if d.slot in ("gait", "lameness")]
+    footed = {(d.slot, d.value, d.status, d.segment.sentence) for d in told if d.feet}
+    for draft in [d for d in told if not d.feet]:
+        if (draft.slot, draft.value, draft.status, draft.segment.sentence) in footed:
             draft.drop("said with its foot")
