@@ -148,7 +148,7 @@ class MentionFinder:
             start -= 1
         told = [m for m in chosen if start <= m.start < mention.start]
         sized = any(m.get("measures") == "shoe_size" for m in told)
-        sized = sized or any(self._numbers.is_plural(word) for word in tokens.words[start : mention.start])
+        sized = sized or any(self._numbers.is_size(word) for word in tokens.words[start : mention.start])
         return sized and not any(m.is_any(("findings", "tester_heads")) for m in told)
 
     def _number_alikes(self, words: Sequence[str]) -> set[int]:

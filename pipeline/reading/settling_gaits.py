@@ -28,7 +28,7 @@ def _grade_for_lame(drafts: list[Draft]) -> None:
 
 
 def _foot_for_none(drafts: list[Draft]) -> None:
-    """ "She brushes, interferes behind", "a three, three out of five on the off fore": once without feet and once with."""
+    """ "She brushes, interferes behind", "a three, three out of five on the off fore": once with feet."""
     told = [d for d in drafts if d.slot in ("gait", "lameness")]
     footed = {(d.slot, d.value, d.status, d.segment.sentence) for d in told if d.feet}
     for draft in [d for d in told if not d.feet]:

@@ -14,6 +14,7 @@ CASES = [
         ["LF finding bruise", "LF shoe_size 3", "RF shoe_size 1"],
     ),
     ("Noughts on the fores and one on the hinds.", ["LF+RF shoe_size 0", "LH+RH shoe_size 1"]),
+    ("Zero on the left front and one on the right front.", ["LF shoe_size 0", "RF shoe_size 1"]),
     (
         "Size two on the fores, a corn in the near fore and one in the off fore.",
         ["LF+RF finding corn", "LF+RF shoe_size 2"],
@@ -26,6 +27,11 @@ CASES = [
     (
         "New one on the left front, size two, aluminum. Right front new, same size, same stuff.",
         ["LF+RF shoe_material aluminum", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+    ),
+    (
+        "New one on the near fore, size nought, aluminium, and the off fore was worn out, so that's new as well, same "
+        "size, same stuff.",
+        ["LF+RF shoe_material aluminum", "LF+RF shoe_size 0", "LF+RF work new_shoe", "RF shoe_state worn"],
     ),
     (
         "Near hind, thrush, iodine on it. Off hind, thrush, same stuff.",

@@ -20,6 +20,14 @@ CASES = {
         "I couldn't get away with a reset on the near hind, so it's a new shoe.",
         ["LH work new_shoe"],
     ),
+    "thought about": (
+        "I thought about resetting the off fore but it was worn out.",
+        ["RF shoe_state worn"],
+    ),
+    "thought about it": (
+        "I thought about it and reset them both in front.",
+        ["LF+RF work reset"],
+    ),
     "got away with": (
         "I got away with a reset on the near hind.",
         ["LH work reset"],
