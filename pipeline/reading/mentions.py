@@ -108,7 +108,7 @@ class MentionFinder:
     def find(self, tokens: Tokens, names: Sequence[Mention] = ()) -> list[Mention]:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
         chosen = _choose([*map(_named, names), *_with_heads(tokens, self._candidates(tokens))])
-        chosen = [m for m in chosen if not self._another_size(tokens, m, chosen)]
+        chosen = [m for m in chosen if "same" not in m.readings or not self._another_size(tokens, m, chosen)]
         masked = list(tokens.words)
         for mention in chosen:
             if len(mention.literal) > 1 and set(mention.readings) == {"horse_cues"} and self._counts(tokens, mention):
@@ -141,7 +141,7 @@ class MentionFinder:
 
     def _another_size(self, tokens: Tokens, mention: Mention, chosen: list[Mention]) -> bool:
         """ "Size two on the fores and one on the hinds": a size, no second corn of those told before."""
-        if "same" not in mention.readings or tokens.words[mention.start : mention.start + 2] != ["and", "one"]:
+        if tokens.words[mention.start : mention.start + 2] != ["and", "one"]:
             return False
         start = mention.start
         while start and tokens.words[start - 1] != "," and tokens.words[start - 1] not in SENTENCE_ENDS:
