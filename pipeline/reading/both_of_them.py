@@ -2,33 +2,34 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
-
 from pipeline.reading.foot_groups import SETUP_SLOTS, Groups
 from pipeline.reading.talk import Segment, Talk
 from pipeline.record import FEET
 
 _SHOD = frozenset({"work", "shoe_type", "shoe_material"})
-_COUNTED = frozenset({"nails", "nail_size", "shoe_size"})
+_COUNTED = frozenset({"nails", "nail_size", "shoe_size"})  # told foot by foot, unless "both of them" is right behind
 _WITH = frozenset({"with", "in"})
 _AHEAD = frozenset({"the", "his", "her", "on", "in", "and"})
 
-
 def widen_to_both(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
     """Give what stands right before "both of them" to the pair, where it was taken for the foot in hand."""
-    for before, segment in pairwise(sentence):
-        _widen_to_second(talk, before, segment, groups)
+    for position, segment in enumerate(sentence):
+        if position:
+            _widen_to_second(talk, sentence[position - 1], segment, groups)
         both = segment.having("feet", "pair_in_hand")
         alone = len(both) == 1 and both[0].end - both[0].start == segment.end - segment.start
-        if not alone or segment.drafts or not groups[segment.index] or before.horse != segment.horse:
+        if not alone or segment.drafts or not groups[segment.index]:
             continue
         pair = groups[segment.index][0].feet
-        for draft in [
-            d for d in before.drafts if d.slot in SETUP_SLOTS and d.foot_carried and not groups[before.index]
-        ]:
-            if set(draft.feet or ()) < set(pair):
-                draft.feet = pair
-                draft.note("foot: both of them")
+        slots = SETUP_SLOTS
+        for before in reversed(sentence[:position]):
+            if groups[before.index] or not before.drafts or before.horse != segment.horse:
+                break
+            for draft in [d for d in before.drafts if d.slot in slots and d.foot_carried]:
+                if set(draft.feet or ()) < set(pair):
+                    draft.feet = pair
+                    draft.note("foot: both of them")
+            slots = SETUP_SLOTS - _COUNTED
 
 
 def _widen_to_second(talk: Talk, first: Segment, second: Segment, groups: Groups) -> None:

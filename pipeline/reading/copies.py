@@ -23,6 +23,8 @@ _AFFIRMED = (
     | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
     | {"still", "at", "one"}
 )
+_HAVING = frozenset({"got", "has", "have"})
+_POINTING = frozenset({"that", "which", "now", "today", "yet"})
 _LIGHT_WORDS = frozenset({"a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it"})
 _SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["half"], ["egg"], ["heart"], ["nails"])
 _SAME_AGAIN = frozenset(
@@ -52,7 +54,9 @@ def _copy_in(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -
     found = groups.get(segment.index, [])
     own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
     if segment.having("same", "same_size") and not segment.having("times", "neutral"):
-        copies += _copy_size(talk, segment, groups)
+        copies += _copy_again(talk, segment, groups, "same size", ("shoe_size",))
+    if segment.having("same", "same_stuff") and not segment.having("times", "neutral"):
+        copies += _copy_again(talk, segment, groups, "same stuff", ("shoe_material", "treatment", "packing"))
     copies += copy_nails(talk, segment, groups)
     if not own and not found and is_none(talk, segment):
         copies += copy_none_behind(talk, segment, groups)
@@ -133,11 +137,13 @@ def inherit_status(copies: list[Copied]) -> None:
             copy.draft.status, copy.draft.value = copy.source.status, copy.source.value
 
 
-def _copy_size(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:
-    """ "Same size": the shoe size said last, on the feet in hand."""
-    sizes = [d for d in told_before(talk, segment) if d.slot == "shoe_size"]
+def _copy_again(
+    talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]], said: str, slots: tuple[str, ...]
+) -> list[Copied]:
+    """ "Same size", "same stuff": what was said last of these slots, on the feet in hand."""
+    told = [d for d in told_before(talk, segment) if d.slot in slots]
     hand = [g for s in talk.segments[: segment.index + 1] if s.horse == segment.horse for g in groups.get(s.index, [])]
-    return copy_draft(segment, sizes[-1], hand[-1].feet, "the same size") if sizes and hand else []
+    return copy_draft(segment, told[-1], hand[-1].feet, f"the {said}") if told and hand else []
 
 
 def _ditto(talk: Talk, segment: Segment) -> bool:
@@ -151,6 +157,8 @@ def _is_affirmed(talk: Talk, segment: Segment) -> bool:
     words = content_of(talk, segment)
     narrowed = {i for m in segment.mentions if m.is_any(("zones", "severities")) for i in range(m.start, m.end)}
     rest = words - {talk.words[i] for i in narrowed}
+    if not rest.isdisjoint(_HAVING):
+        rest -= _POINTING  # "it's the right front that's still got it"
     return bool(words & _AFFIRMING or "some" in words) and rest <= _AFFIRMED
 
 

@@ -19,6 +19,7 @@ _SHOE_NOUNS = ("shoe_types", "shoe_materials")
 _NEW = frozenset({"new", "fresh", "brand"})
 _NEW_ALONE = frozenset(
     {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
+    | {"so", "as", "well"}
 )
 _NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "ones", "on", "put", "fresh"}
 _PUT_NEW_ON = said_whole(
@@ -233,12 +234,7 @@ def draft_new(talk: Talk) -> None:
             if talk.words[index] not in _NEW or _inside_strong(segment, index) or _not_new(talk, index):
                 continue
             noun = _shoe_behind(talk, segment, index)
-            sized = next((m for m in segment.mentions if m.start == index + 1 and m.number is not None), None)
-            plural = sized is not None and sized.number is not None and sized.number.plural
-            if sized is not None and (plural or talk.words[index - 1] in ("a", "an")):
-                segment.drafts.append(_new_draft(segment, index, set()))  # "so that's a new ten"
-                continue
-            if tuple(talk.words[segment.start : segment.end]) in _PUT_NEW_ON:
+            if _new_size(talk, segment, index) or tuple(talk.words[segment.start : segment.end]) in _PUT_NEW_ON:
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
@@ -257,6 +253,16 @@ def draft_new(talk: Talk) -> None:
             segment.drafts.append(_new_draft(segment, index, set(noun.literal)))
         if len(segment.drafts) > 1:
             segment.drafts.sort(key=lambda d: (d.start, d.end))
+
+
+def _new_size(talk: Talk, segment: Segment, index: int) -> bool:
+    """ "New twos", "new triple noughts", "new number ones", "so that's a new ten": a size for its shoe."""
+    named = talk.mention_starting(index + 1)
+    at = named.end if named is not None and named.get("measures") == "shoe_size" else index + 1
+    sized = next((m for m in segment.mentions if m.start == at and m.number is not None), None)
+    if sized is None or sized.number is None:
+        return False
+    return sized.number.plural or bool(sized.number.aughts) or talk.words[index - 1] in ("a", "an")
 
 
 def _shoes_told(talk: Talk, segment: Segment) -> bool:

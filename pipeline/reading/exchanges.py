@@ -56,7 +56,7 @@ def same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
         return olds[-1]  # "number five, no, four and a half nails": half a nail is a size
     if counted is None:
         return olds[-1] if olds else None
-    if olds and counts(talk, olds[-1]) is None and new.start - olds[-1].end <= _NEAR:
+    if olds and counts(talk, olds[-1]) is None and (near or _of_the_foot_before(talk, olds[-1], new)):
         return olds[-1]  # "six nails in front and six, no, five in each behind"
     same = [m for m in olds if counts(talk, m) == counted]
     if same:
@@ -67,6 +67,13 @@ def same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
         if silent and silent[-1] is olds[-1]
         else (olds[-1] if counted in ("week", "degree", "inch", "mm") and olds else None)
     )
+
+
+def _of_the_foot_before(talk: Talk, old: Mention, new: Mention) -> bool:
+    """ "Three inches on the left front, right front two, no, let me look, two and a half inches": of that foot."""
+    foot = talk.mention_ending(old.start)
+    another = any(old.end <= m.start < new.start for m in talk.having("feet"))
+    return foot is not None and foot.get("feet") is not None and not another
 
 
 def _halved(mention: Mention) -> bool:
@@ -102,7 +109,7 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     if kind == "number" and old.number is not None and new.number is not None:
         new.number = _within_the_hundred(old.number, new.number)
     old.dropped = True
-    new.stands_for = old
+    new.stands_for = (kind == "number" and old.stands_for) or old  # "six weeks, no, seven, no, eight": of the six
 
 
 def _both_of_it(old: str, new: str) -> str:

@@ -44,10 +44,9 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
                 or any(cue.start in d.evidence for d in segment.drafts if d.slot == "shoe_state")
             ):
                 continue
-            if talk.words[cue.start + 1 : cue.start + 2] in (["sign"], ["trace"]) and segment.having("feet"):
-                continue  # "no sign of it in the near hind" denies it there
             for draft in _gone(talk, sentence, position, cue, previous):
-                if _gone_elsewhere(talk, segment, cue, draft, _named(groups, segment)):
+                feet = _named(groups, segment)
+                if _never_there(talk, cue, draft, feet) or _gone_elsewhere(talk, segment, cue, draft, feet):
                     continue
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
         if not segment.drafts and position and "still" in talk.words[segment.start : segment.end]:
@@ -74,6 +73,12 @@ def _gone_elsewhere(talk: Talk, segment: Segment, cue: Mention, draft: Draft, fe
     gone.status, gone.rules, gone.evidence = Status.RESOLVED, [*draft.rules, "gone"], {*draft.evidence, *cue.literal}
     segment.draft(gone)
     return True
+
+
+def _never_there(talk: Talk, cue: Mention, draft: Draft, feet: Feet | None) -> bool:
+    """ "Thrush in the near hind, not a trace of it in the other three": denied there, where nobody said it had been."""
+    denied = talk.words[cue.start] in _NOT_ANY and talk.words[cue.start : cue.end][-2:] == ["of", "it"]
+    return denied and feet is not None and bool(draft.feet) and not set(feet) & set(draft.feet or ())
 
 
 def _named(groups: Groups, segment: Segment) -> Feet | None:

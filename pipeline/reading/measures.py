@@ -16,6 +16,7 @@ from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers
 from pipeline.reading.size_ranges import plain, size_name
 from pipeline.reading.talk import Segment
+from pipeline.reading.times import coming_back
 from pipeline.reading.worn_numbers import WornNumbers
 from pipeline.record import HORSE_SLOTS, Status
 
@@ -98,7 +99,7 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
         again = {"too", "also", "well"} & set(self._words[mention.start : segment.end])
         if frame is None or _drove(frame.slot, mention) or segment.sentence - frame.sentence > (_AGAIN if again else 1):
             return False  # "six nails … Off fore was loose so I reset it, seven in that as well"
-        if self._words[mention.start - 1] == "grade" and frame.slot not in SCORES:
+        if coming_back(self._talk, mention) or (self._words[mention.start - 1] == "grade" and frame.slot not in SCORES):
             return False  # "six nails. He was a grade two on the right front"
         if frame.slot in HORSE_SLOTS and segment.having("feet"):
             return False  # "rotation, six degrees on the left and four on the right" is no grade

@@ -108,6 +108,7 @@ class MentionFinder:
     def find(self, tokens: Tokens, names: Sequence[Mention] = ()) -> list[Mention]:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
         chosen = _choose([*map(_named, names), *_with_heads(tokens, self._candidates(tokens))])
+        chosen = [m for m in chosen if "same" not in m.readings or not self._another_size(tokens, m, chosen)]
         masked = list(tokens.words)
         for mention in chosen:
             if len(mention.literal) > 1 and set(mention.readings) == {"horse_cues"} and self._counts(tokens, mention):
@@ -137,6 +138,18 @@ class MentionFinder:
 
     def _counts(self, tokens: Tokens, mention: Mention) -> bool:
         return mention.end < len(tokens.words) and tokens.words[mention.end] in self._counted
+
+    def _another_size(self, tokens: Tokens, mention: Mention, chosen: list[Mention]) -> bool:
+        """ "Size two on the fores and one on the hinds": a size, no second corn of those told before."""
+        if tokens.words[mention.start : mention.start + 2] != ["and", "one"]:
+            return False
+        start = mention.start
+        while start and tokens.words[start - 1] != "," and tokens.words[start - 1] not in SENTENCE_ENDS:
+            start -= 1
+        told = [m for m in chosen if start <= m.start < mention.start]
+        sized = any(m.get("measures") == "shoe_size" for m in told)
+        sized = sized or any(self._numbers.is_size(word) for word in tokens.words[start : mention.start])
+        return sized and not any(m.is_any(("findings", "tester_heads")) for m in told)
 
     def _number_alikes(self, words: Sequence[str]) -> set[int]:
         """Tokens that a recogniser writes for a number: "for nails", "to weeks"; only right before what is counted."""

@@ -18,7 +18,7 @@ _NONE_WORDS = frozenset({
     "is", "was", "does", "has", "have", "had", "do", "did", "any", "at", "all", "there", "one", "'s", "either", "no",
     "though", "too", "to", "report", "ones", "fine", "sign", "signs", "trace", "evidence", "they", "'re", "are", "were",
     "like", "which", "where", "got", "such", "thing", "sort", "kind", "something", "whereas", "while", "found", "foot",
-    "feet", "a", "bit", "spot", "scrap",
+    "feet", "a", "bit", "spot", "scrap", "mark", "speck", "hint",
 }) | _NAE  # fmt: skip
 _CLEAN = frozenset({
     "clean", "clear", "free", "of", "it", "that", "are", "is", "'s", "'re", "was", "were", "the", "all", "nice", "both",

@@ -302,6 +302,10 @@ class NumberReader:
                     return Fraction(count, size), after + 1
         return _whole(0), end
 
+    def is_size(self, word: str) -> bool:
+        """Whether the word is a number as only sizes are called: "twos", "nought"."""
+        return word in self._plurals or word == "zero" or (word in self._aughts and len(word) > len("ohs"))
+
     def _pronoun(self, tokens: Sequence[str], index: int) -> bool:
         follower = tokens[index + 1] if index + 1 < len(tokens) else ""
         if tokens[index] == "one" and follower in ("'s", "of", "thing", "more"):

@@ -248,8 +248,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     first_old: Mention | None = None
     for new in new_ones:
         kind = kind_of(new)
-        if new.start >= stop or (first_old is None and _adds(talk, begin, new)):
-            break
+        if new.start >= stop or (first_old is None and (new.stands_for is not None or _adds(talk, begin, new))):
+            break  # "six weeks, wait, they're away, make it seven": put right by the cue before
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
         begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start

@@ -8,6 +8,7 @@ from pipeline.reading.talk import Segment, Talk
 
 _MOST = 30  # degrees; more is an angle of the hoof; common practice, no source
 _ROTATION = frozenset({"rotation", "rotated", "rotating"})
+_DEGREES = frozenset({"degree", "degrees"})
 _LIGHT = frozenset({
     "in", "on", "of", "the", "his", "her", "about", "maybe", "only", "films", "x-rays", "xrays", "xray", "x", "-",
     "ray", "rays", "film", "radiographs", "by", "to", "has", "'s", "is", "got", "was", "degrees", "degree", "and",
@@ -22,7 +23,7 @@ def draft_rotations(talk: Talk) -> None:
             continue
         for segment in [s for s in sentence if s.start > said[0].start and not s.drafts]:
             degrees = _degrees(talk, segment)
-            if degrees is not None and _measured(sentence, said[0]):
+            if degrees is not None and _measured(talk, sentence, said[0]):
                 draft = add_draft(segment, "finding", "rotation", degrees)
                 draft.note("rotation: so many degrees")
 
@@ -38,6 +39,7 @@ def _degrees(talk: Talk, segment: Segment) -> Mention | None:
     return numbers[0] if rest <= _LIGHT else None
 
 
-def _measured(sentence: list[Segment], rotation: Mention) -> bool:
-    """Whether degrees are spoken of behind the word."""
-    return any(m.get("units") == "degree" and m.start > rotation.start for s in sentence for m in s.mentions)
+def _measured(talk: Talk, sentence: list[Segment], rotation: Mention) -> bool:
+    """Whether degrees are spoken of behind the word, or in "nine degrees of rotation" itself."""
+    named = not _DEGREES.isdisjoint(talk.words[max(0, rotation.start - 2) : rotation.end])
+    return named or any(m.get("units") == "degree" and m.start > rotation.start for s in sentence for m in s.mentions)

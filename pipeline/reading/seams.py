@@ -13,6 +13,7 @@ from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _SEAMS = frozenset({",", ";"})
+_BEING = frozenset({"was", "were", "is", "are", "'s", "'re"})
 _A_PLACE = {"zones"}  # "flare, near fore, lateral quarter, growth rings, none": told behind its finding
 
 
@@ -47,7 +48,7 @@ class _Seams:
         """Whether what stands behind the comma opens a statement, and the one before is complete."""
         if not (near.has(TOLD) or self._complete(before, near)) or near.conditional():
             return False
-        if before.of_several() or (not before.has(TOLD) and before.has(WAITING_HEADS)):
+        if _left_hanging(near) or before.of_several() or (not before.has(TOLD) and before.has(WAITING_HEADS)):
             return False
         seam = Seam(before, near, *self._behind(index))
         if not seam.behind.words or (seam.behind.opens_with("taking_back") and not a_denial(seam)):
@@ -76,6 +77,11 @@ class _Seams:
 
     def _stretch(self, start: int, end: int) -> Stretch:
         return Stretch(self._talk, self._starting, start, end)
+
+
+def _left_hanging(near: Stretch) -> bool:
+    """ "A bruise, and the testers were, um, they were mild": what the head is stands behind the comma."""
+    return near.words[-1] in _BEING and any(m.end == near.end - 1 and m.is_any(WAITING_HEADS) for m in near.mentions)
 
 
 def _putting_right(near: Stretch, so_far: bool) -> bool:

@@ -316,8 +316,9 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
 
 
 def _as_well(draft: Draft, behind: Draft) -> bool:
-    """ "That's reset, and the near hind's reset along with it": said of another foot too, behind an "and"."""
+    """ "That's reset, and the near hind's reset along with it", "steel, off fore the same stuff": of another foot."""
     joined = behind.segment is not draft.segment and behind.segment.joined_by("and", ", and")
+    joined = joined or any(rule.startswith("the same") for rule in behind.rules)
     return joined and not set(draft.feet or ()) & set(behind.feet or ())
 
 

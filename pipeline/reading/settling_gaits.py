@@ -28,9 +28,10 @@ def _grade_for_lame(drafts: list[Draft]) -> None:
 
 
 def _foot_for_none(drafts: list[Draft]) -> None:
-    """ "She brushes, interferes behind": the same gait in one sentence, with its feet and without."""
-    footed = {(d.value, d.status, d.segment.sentence) for d in drafts if d.slot == "gait" and d.feet}
-    for draft in [d for d in drafts if d.slot == "gait" and not d.feet]:
+    """ "She brushes, interferes behind", "a three, three out of five on the off fore": once with feet, once without."""
+    told = [d for d in drafts if d.slot in ("gait", "lameness")]
+    footed = {(d.slot, d.value, d.status, d.segment.sentence) for d in told if d.feet}
+    for draft in [d for d in told if not d.feet]:
         seen = Status.PRESENT if draft.status is Status.SUSPECTED else draft.status  # "the owner thinks …, and it's …"
-        if {(draft.value, s, draft.segment.sentence) for s in (draft.status, seen)} & footed:
+        if {(draft.slot, draft.value, s, draft.segment.sentence) for s in (draft.status, seen)} & footed:
             draft.drop("said with its foot")

@@ -113,7 +113,7 @@ class ShoeNumbers(SizeRanges):
         outside = self._two_sides(segment, mention, number)
         if outside is not None:
             return outside
-        after = self._after(mention) or self._up_each_side(mention)
+        after = self._past_their_size(self._after(mention)) or self._up_each_side(mention)
         if self._in_a_foot(segment, mention, number):
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention)
@@ -121,9 +121,10 @@ class ShoeNumbers(SizeRanges):
             return self._nails_after_head(segment, mention, number)
         if self._words[mention.start - 2 : mention.start] in (["hanging", "by"], ["on", "by"]):
             return False  # "hanging by two nails"
-        if after.get("measures") == "nails" and number.value < 2:
+        nails = after.get("measures") == "nails" or (after.get("measures") == "slim" and after.start > mention.end)
+        if nails and number.value < 2:
             return False  # one nail holds no shoe: "one nail sat close"
-        if after.get("measures") == "nails":
+        if nails:
             side = self._after(after)
             doubled = side is not None and side.get("totals") == "each_side"
             end = side.end if doubled and side is not None else after.end
@@ -136,6 +137,14 @@ class ShoeNumbers(SizeRanges):
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention, after.end)
         return self._nails_after_head(segment, mention, number)
+
+    def _past_their_size(self, after: Mention | None) -> Mention | None:
+        """ "Two size four nails a side": counted before their size is said."""
+        if after is None or after.get("measures") not in ("shoe_size", "nail_size"):
+            return after
+        size = self._talk.mention_starting(after.end)
+        nails = self._talk.mention_starting(size.end) if size is not None and size.number is not None else None
+        return nails if nails is not None and nails.get("measures") in ("nails", "slim") else after
 
     def _up_each_side(self, mention: Mention) -> Mention | None:
         """ "Three up each side", "four down either side"."""

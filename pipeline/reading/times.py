@@ -98,10 +98,15 @@ def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
     if number is None or mention.dropped or number.aughts is not None or number.value > _MOST_WEEKS:
         return False
     closes = talk.words[mention.end : mention.end + 1] in ([","], ["."], [], ["and"], ["or"], ["if"], ["unless"])
-    led = talk.words[mention.start - 2 : mention.start] in _BACK_IN
-    seen = talk.words[max(0, mention.start - 3) : mention.start]
-    again = len(seen) == 3 and seen[0] in _SEEING and seen[1] in ("him", "her", "them") and seen[2] == "in"
-    return closes and (led or again) and not segment.having("feet")
+    return closes and coming_back(talk, mention) and not segment.having("feet")
+
+
+def coming_back(talk: Talk, mention: Mention) -> bool:
+    """Whether the number, or the one it was put right from, stands behind "back in", "see him in"."""
+    at = (mention.stands_for or mention).start
+    led = talk.words[at - 2 : at] in _BACK_IN
+    seen = talk.words[max(0, at - 3) : at]
+    return led or (len(seen) == 3 and seen[0] in _SEEING and seen[1] in ("him", "her", "them") and seen[2] == "in")
 
 
 def _for_the_pair(talk: Talk, sentence: list[Segment], mention: Mention) -> bool:

@@ -54,12 +54,13 @@ def deal_unnamed_weeks(talk: Talk, found: HorseTalk) -> None:
     if len(found.horses) < _SEVERAL:
         return
     last: Fraction | None = None
+    given: set[int] = set()
     for sentence in talk.sentences():
         told = [d for s in sentence for d in s.drafts]
         if any(d.slot != "next_visit_weeks" for d in told) or _of_the_trade(sentence):
-            last = None
+            last, given = None, set()
             continue
-        dealt = _dealt(talk, found, sentence, last)
+        dealt = _dealt(talk, found, sentence, last, given)
         weeks = [d for d in told if d.slot == "next_visit_weeks"]
         last = weeks[-1].value if weeks and isinstance(weeks[-1].value, Fraction) else None
         if dealt:
@@ -68,6 +69,14 @@ def deal_unnamed_weeks(talk: Talk, found: HorseTalk) -> None:
             for one in dealt:
                 _add(one)
             last = dealt[-1].weeks
+        given = given | _whose(found, sentence, weeks) if last is not None else set()
+
+
+def _whose(found: HorseTalk, sentence: list[Segment], weeks: list[Draft]) -> set[int]:
+    """The horses that the weeks of the sentence are for."""
+    start, end = sentence[0].start, sentence[-1].end
+    named = {s.horse for s in found.spans if start <= s.start < end} | {h for d in weeks for h in d.horses or ()}
+    return named or {d.segment.horse for d in weeks}
 
 
 def _of_the_trade(sentence: list[Segment]) -> bool:
@@ -77,7 +86,9 @@ def _of_the_trade(sentence: list[Segment]) -> bool:
     return any(m.is_any(words) or m.get("feet") not in _NO_FEET for m in mentions)
 
 
-def _dealt(talk: Talk, found: HorseTalk, sentence: list[Segment], last: Fraction | None) -> list[_Dealt]:
+def _dealt(
+    talk: Talk, found: HorseTalk, sentence: list[Segment], last: Fraction | None, given: set[int]
+) -> list[_Dealt]:
     start, end = sentence[0].start, sentence[-1].end
     words = talk.words[start:end]
     timed = any(m.get("units") == "week" for s in sentence for m in s.mentions) or last is not None
@@ -90,11 +101,11 @@ def _dealt(talk: Talk, found: HorseTalk, sentence: list[Segment], last: Fraction
         return [_Dealt(p.weeks, [i], p) for i, p in enumerate(counted) if p.weeks is not None]
     if not any(p.others or p.pointed or p.same for p in parts):
         return []  # all by name, as elsewhere
-    return _by_part(parts, len(found.horses), last)
+    return _by_part(parts, len(found.horses), last, given)
 
 
-def _by_part(parts: list[_Part], horses: int, last: Fraction | None) -> list[_Dealt]:
-    named = {h for p in parts for h in p.horses}
+def _by_part(parts: list[_Part], horses: int, last: Fraction | None, given: set[int]) -> list[_Dealt]:
+    named = {h for p in parts for h in p.horses} | given
     dealt: list[_Dealt] = []
     waiting: list[int] = []
     for part in parts:
@@ -108,6 +119,7 @@ def _by_part(parts: list[_Part], horses: int, last: Fraction | None) -> list[_De
         waiting, last = [], value
     everyone = [h for one in dealt for h in one.horses]
     alone = len(parts) == 1 and parts[0].same and bool(everyone)  # "Tally six weeks. Buck likewise."
+    alone = alone or (bool(given) and any(p.others for p in parts))  # "Tally's on ten weeks. Other two, six."
     sure = len(set(everyone)) == len(everyone) and not waiting
     return dealt if sure and (len(dealt) >= _SEVERAL or alone) else []
 

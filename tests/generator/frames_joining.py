@@ -106,6 +106,11 @@ def same(scene: Scene, canonical: str, form: str) -> Framed:
         copied = sentence(f"{scene.name((second,))} reset, {form}")
         text = f"{sentence(f'{scene.name((first,))} reset, size two')} {copied}"
         return Framed(text, (*on_feet((first, second), "work", "reset"), *on_feet((first, second), "shoe_size", "2")))
+    if canonical == "same_stuff":
+        copied = sentence(f"{scene.name((second,))} reset, {form}")
+        text = f"{sentence(f'{scene.name((first,))} reset, steel')} {copied}"
+        shod = on_feet((first, second), "shoe_material", "steel")
+        return Framed(text, (*on_feet((first, second), "work", "reset"), *shod))
     joint = " " if form in ("too", "as well", "also", "likewise") else ", "
     text = f"{sentence(f'{scene.name((first,))} has thrush')} {sentence(f'{scene.name((second,))}{joint}{form}')}"
     if form.split()[0] in ("maybe", "perhaps", "possibly", "might", "could"):

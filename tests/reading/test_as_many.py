@@ -5,6 +5,13 @@ from __future__ import annotations
 from tests.reading.conftest import reads
 
 CASES = [
+    ("Fores reset, two size four nails a side.", ["LF+RF nail_size 4", "LF+RF nails 4", "LF+RF work reset"]),
+    ("Near fore reset, six number four nails.", ["LF nail_size 4", "LF nails 6", "LF work reset"]),
+    ("Fronts reset, seven size five slims each.", ["LF+RF nail_size 5 slim", "LF+RF nails 7", "LF+RF work reset"]),
+    (
+        "Fronts reset, size two, number five nails, six each.",
+        ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF shoe_size 2", "LF+RF work reset"],
+    ),
     ("Tally. I'll look in myself this day week.", ["- next_visit_weeks 1 planned"]),
     ("Tally. I'll call back this day fortnight.", ["- next_visit_weeks 2 planned"]),
     ("Tally. See him today week.", ["- next_visit_weeks 1 planned"]),

@@ -86,6 +86,21 @@ test_both_of_them = reads(
             "Near hind reset, off hind reset too, side clips, the pair of them.",
             ["LH+RH clips side", "LH+RH work reset"],
         ),
+        (
+            "Both fronts new shoes, zero on the left front and a one on the right front, rocker toes, steel, the pair "
+            "of them.",
+            [
+                "LF shoe_size 0",
+                "LF+RF shoe_material steel",
+                "LF+RF shoe_type rocker_toe",
+                "LF+RF work new_shoe",
+                "RF shoe_size 1",
+            ],
+        ),
+        (
+            "Six nails in the near fore, seven in the off fore, rim pads, steel, both of them.",
+            ["LF nails 6", "LF+RF pad rim", "LF+RF shoe_material steel", "RF nails 7"],
+        ),
         ("Left front reset, six nails, both of them quiet.", ["- manner quiet", "LF nails 6", "LF work reset"]),
     ]
 )

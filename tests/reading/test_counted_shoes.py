@@ -5,6 +5,39 @@ from __future__ import annotations
 from tests.reading.conftest import reads
 
 CASES = [
+    (
+        "A corn in the left front. Size two on the fores and one on the hinds.",
+        ["LF finding corn", "LF+RF shoe_size 2", "LH+RH shoe_size 1"],
+    ),
+    (
+        "Bruise in the near fore. Number three on the near fore and one on the off fore.",
+        ["LF finding bruise", "LF shoe_size 3", "RF shoe_size 1"],
+    ),
+    ("Noughts on the fores and one on the hinds.", ["LF+RF shoe_size 0", "LH+RH shoe_size 1"]),
+    ("Zero on the left front and one on the right front.", ["LF shoe_size 0", "RF shoe_size 1"]),
+    (
+        "Size two on the fores, a corn in the near fore and one in the off fore.",
+        ["LF+RF finding corn", "LF+RF shoe_size 2"],
+    ),
+    ("Bruise on the near fore and one on the off hind.", ["LF+RH finding bruise"]),
+    ("New triple noughts on his fores.", ["LF+RF shoe_size 000", "LF+RF work new_shoe"]),
+    ("New number twos behind.", ["LH+RH shoe_size 2", "LH+RH work new_shoe"]),
+    ("A new double aught on the near fore.", ["LF shoe_size 00", "LF work new_shoe"]),
+    ("Nothing new. Double noughts on the fores.", ["LF+RF shoe_size 00"]),
+    (
+        "New one on the left front, size two, aluminum. Right front new, same size, same stuff.",
+        ["LF+RF shoe_material aluminum", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+    ),
+    (
+        "New one on the near fore, size nought, aluminium, and the off fore was worn out, so that's new as well, same "
+        "size, same stuff.",
+        ["LF+RF shoe_material aluminum", "LF+RF shoe_size 0", "LF+RF work new_shoe", "RF shoe_state worn"],
+    ),
+    (
+        "Near hind, thrush, iodine on it. Off hind, thrush, same stuff.",
+        ["LH+RH finding thrush", "LH+RH treatment iodine"],
+    ),
+    ("He has the same stuff in his feed. Trimmed the left front.", ["LF work trim"]),
     ("Tally. Two new shoes in front.", ["LF+RF work new_shoe"]),
     ("Tally. Two new shoes, front, size one.", ["LF+RF shoe_size 1", "LF+RF work new_shoe"]),
     ("Tally. Put two new shoes on behind.", ["LH+RH work new_shoe"]),

@@ -31,6 +31,32 @@ test_gone_from_the_other = reads(
     ]
 )
 
+test_still_on_the_other = reads(
+    [
+        (
+            "The broken back axis has gone on the left front, it's the right front that's still got it.",
+            ["LF finding broken_back_axis resolved", "RF finding broken_back_axis"],
+        ),
+        (
+            "Thrush is gone from the near hind, the off hind is the one that's still got it.",
+            ["LH finding thrush resolved", "RH finding thrush"],
+        ),
+        (
+            "No thrush in the near hind, it's the off hind that's got it.",
+            ["LH finding thrush absent", "RH finding thrush"],
+        ),
+        # has something else
+        (
+            "The crack in the left front has grown out, it's the right front that's got the new shoe.",
+            ["LF finding crack resolved", "RF work new_shoe"],
+        ),
+        (
+            "The bruise has gone from the left front, it's the right front that has me worried.",
+            ["LF finding bruise resolved"],
+        ),
+    ]
+)
+
 test_summed_up = reads(
     [
         (

@@ -5,6 +5,15 @@ from __future__ import annotations
 from tests.reading.conftest import reads
 
 CASES: list[tuple[str, list[str]]] = [
+    (
+        "A two for lameness, then I watched her turn and that's a three, three out of five on the right front.",
+        ["RF lameness 3"],
+    ),
+    ("He's two out of five, two out of five on the left hind.", ["LH lameness 2"]),
+    (
+        "He's two out of five at the walk, three out of five on the left hind at the trot.",
+        ["- lameness 2", "LH lameness 3"],
+    ),
     ("Tally. She came up lame on the left front and I'd make it a two.", ["LF lameness 2"]),
     ("Tally. Lame on the left front, I'd call it a two.", ["LF lameness 2"]),
     ("Tally. Lame on the off fore, I'd say a three.", ["RF lameness 3"]),

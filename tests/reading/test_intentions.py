@@ -8,6 +8,30 @@ from tests.reading.conftest import Read
 from tests.reading.telling import told
 
 CASES = {
+    "get away with": (
+        "I thought I'd get away with resetting the off fore but it was worn out, so that's new as well.",
+        ["RF shoe_state worn", "RF work new_shoe"],
+    ),
+    "hoped to": (
+        "I'd hoped to reset the hinds but they were loose, so new shoes behind.",
+        ["LH+RH shoe_state loose", "LH+RH work new_shoe"],
+    ),
+    "couldn't get away with": (
+        "I couldn't get away with a reset on the near hind, so it's a new shoe.",
+        ["LH work new_shoe"],
+    ),
+    "thought about": (
+        "I thought about resetting the off fore but it was worn out.",
+        ["RF shoe_state worn"],
+    ),
+    "thought about it": (
+        "I thought about it and reset them both in front.",
+        ["LF+RF work reset"],
+    ),
+    "got away with": (
+        "I got away with a reset on the near hind.",
+        ["LH work reset"],
+    ),
     "was going to": (
         "I was going to put straight bars on the fronts, but they're reset.",
         ["LF+RF work reset"],

@@ -89,6 +89,16 @@ test_degrees_of_rotation = reads(
             "No rotation in the near fore, seven degrees in the off fore.",
             ["LF finding rotation absent", "RF finding rotation"],
         ),
+        ("Nine degrees of rotation left front, six right front by the films.", ["LF+RF finding rotation"]),
+        ("Ten degrees of rotation in the near fore, seven off fore.", ["LF+RF finding rotation"]),
+        (
+            "Nine degrees of rotation left front, six nails right front.",
+            ["LF finding rotation", "RF nails 6"],
+        ),
+        (
+            "Nine degrees of rotation left front, size six right front.",
+            ["LF finding rotation", "RF shoe_size 6"],
+        ),
         # degrees of something else, and numbers that are no degrees
         (
             "Rotation in the left front, and I put three degree wedges on both fronts.",

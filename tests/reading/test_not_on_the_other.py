@@ -49,6 +49,37 @@ test_not_on_the_other_foot = reads(
     "Buck. {}",
 )
 
+test_not_a_trace_of_it = reads(
+    [
+        (
+            "Mud fever on the off hind, bad, and not a trace of it on the other three.",
+            ["LF+RF+LH finding scratches absent", "RH finding scratches ~severe"],
+        ),
+        (
+            "Thrush in the left hind, and nothing of it in the fronts.",
+            ["LF+RF finding thrush absent", "LH finding thrush"],
+        ),
+        (
+            "Canker in the near hind, not a mark of it in the off hind.",
+            ["LH finding canker", "RH finding canker absent"],
+        ),
+        (
+            "Seedy toe in the off fore, not a speck of it in the near fore.",
+            ["LF finding white_line_disease absent", "RF finding white_line_disease"],
+        ),
+        # on the foot that had it, it is gone
+        (
+            "She had thrush in the left hind in the spring, and not a trace of it in the left hind today.",
+            ["LH finding thrush resolved"],
+        ),
+        ("He had thrush in the near hind last time. No sign of it in the near hind.", ["LH finding thrush resolved"]),
+        (
+            "She had thrush in the hinds in the spring, and no trace of it in the left hind today.",
+            ["LH finding thrush resolved", "RH finding thrush history"],
+        ),
+    ]
+)
+
 test_feet_left_alone_and_sizes_of_pairs = reads(
     [
         ("Trimmed fronts, taped boots on 'em, never touched the hinds.", ["LF+RF shoe_type boot", "LF+RF work trim"]),

@@ -25,6 +25,62 @@ test_well_another_number = reads(
     ]
 )
 
+test_put_right_behind_the_reason = reads(
+    [
+        (
+            "Body condition five. Six weeks, wait, they're away, make it seven.",
+            ["- body_condition 5", "- next_visit_weeks 7 planned"],
+        ),
+        (
+            "Toe angle 50 on the left front. Six weeks, hang on, the show's on, make that five.",
+            ["- next_visit_weeks 5 planned", "LF toe_angle 50"],
+        ),
+        (
+            "Size two on the fronts. Six nails, no, there's room, call it seven.",
+            ["LF+RF nails 7", "LF+RF shoe_size 2"],
+        ),
+        (
+            "Body condition five. See him in six, no, the ground's hard, make it seven.",
+            ["- body_condition 5", "- next_visit_weeks 7 planned"],
+        ),
+        (
+            "Body condition five. Six weeks, no, seven, wait, make it eight.",
+            ["- body_condition 5", "- next_visit_weeks 8 planned"],
+        ),
+        # each cue puts right what stands before it
+        (
+            "Body condition five, no, four. Six weeks, wait, make it seven.",
+            ["- body_condition 4", "- next_visit_weeks 7 planned"],
+        ),
+        ("Body condition five, wait, let me feel him, call it a six.", ["- body_condition 6"]),
+    ]
+)
+
+test_put_right_on_the_second_foot = reads(
+    [
+        (
+            "Heel height two and a quarter inches on the left front, and on the right front one and a half, no, I "
+            "wrote it down somewhere, one and five eighths inches on the right front.",
+            ["LF heel_height 57.2", "RF heel_height 41.3"],
+        ),
+        (
+            "Toe length three inches on the near fore, off fore three and a half, no, let me look again, three and "
+            "five eighths inches.",
+            ["LF toe_length 76.2", "RF toe_length 92.1"],
+        ),
+        (
+            "Toe angle fifty degrees on the near fore, off fore fifty two, no, I read that wrong, fifty three degrees.",
+            ["LF toe_angle 50", "RF toe_angle 53"],
+        ),
+        (
+            "Six nails in the near fore, off fore seven, no, I took one out, five nails.",
+            ["LF nails 6", "RF nails 5"],
+        ),
+        # the count itself is put right
+        ("Toe angle fifty degrees on the near fore, no, I read that wrong, fifty three degrees.", ["LF toe_angle 53"]),
+    ]
+)
+
 test_a_quarter_put_right = reads(
     [
         (

@@ -25,3 +25,13 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_same_ones = reads(CASES)
+
+test_back_on = reads(
+    [
+        ("Fores were good to go again, so the same shoes are back on.", ["LF+RF work reset"]),
+        ("The same set's back on in front, six nails each.", ["LF+RF nails 6", "LF+RF work reset"]),
+        ("His own shoes are back on behind.", ["LH+RH work reset"]),
+        ("Left front was lost, the same shoe's back on.", ["LF shoe_state lost", "LF work put_back"]),
+        ("The old shoes are on the bench. Trimmed the hinds.", ["LH+RH work trim"]),
+    ]
+)

@@ -167,6 +167,14 @@ JOINED = [
     ("Lame, left front.", ["LF gait lame"]),
     ("Pulse up, both fores.", ["LF+RF pulse raised"]),
     (
+        "Bruise in the sole of the left front, moderate, and the testers were, um, they were mild at the toe.",
+        ["LF finding bruise @sole ~moderate", "LF tester mild @toe"],
+    ),
+    (
+        "Left hind, thrush in the frog, and the pulse is, er, it's raised.",
+        ["LH finding thrush @frog", "LH pulse raised"],
+    ),
+    (
         "New shoes in front, steel, size two, six nails each.",
         ["LF+RF nails 6", "LF+RF shoe_material steel", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
     ),

@@ -37,6 +37,9 @@ Eight weeks for Tally, six for the other two.
 Eight weeks for Tally, other two six.
 Tally eight weeks, six for the rest.
 Tally eight weeks, the other pair six.
+Tally's on eight weeks. Other two, six.
+Tally's on eight weeks. The rest, six weeks.
+Tally in eight weeks. The other two are on six.
 """
 
 BY_PRONOUN = """\
