@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from pipeline.reading.asked_before import of_another_time
 from pipeline.reading.exchanges import (
+    counted_on_a_part,
     kind_of,
     left_after_all,
     of_another_foot,
@@ -128,7 +129,7 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if "strike" in kind and about is not None:
         strikes.append(Strike(run[0].start, run[-1].end, about))
         return _drop_cues(run)
-    if left_after_all(talk, run) or _replace_before(talk, run) or _replace(talk, run):
+    if left_after_all(talk, run) or counted_on_a_part(talk, run) or _replace_before(talk, run) or _replace(talk, run):
         return _drop_cues(run)
     if "strike" in kind:
         strikes.append(Strike(run[0].start, run[-1].end, None))
