@@ -171,7 +171,7 @@ class NumberContext:
             self._frame = Frame(slot, unit, segment.sentence)
         elif slot in LENGTHS and self._lengths_ahead(segment, mention):
             self._frame = Frame(slot, None, segment.sentence, heading=True)
-        elif self._sizes_ahead(mention):
+        elif self._sizes_ahead(mention) and not any(d.start < mention.start < d.end for d in segment.drafts):
             self._frame = Frame(mention.readings["measures"], Fraction(1), segment.sentence, heading=True)
 
     def _sizes_ahead(self, mention: Mention) -> bool:
