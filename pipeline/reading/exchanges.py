@@ -19,6 +19,8 @@ _SURELY = frozenset(
     {"a", "an", "definitely", "definite", "clearly", "just", "plain", "really", "certainly", "for", "sure"}
 )
 _IT_IS = (["it", "is"], ["it", "'s"], ["that", "'s"], ["that", "is"], ["it", "was"], ["they", "are"], ["they", "'re"])
+_THINKING = frozenset({"i", "'d", "would", "'ll", "we", ",", "really", "honestly"})
+_WEEKS = frozenset({"week", "weeks", "month", "months", "fortnight"})
 _HUNDRED = 100
 _LEFT_ALONE = frozenset({"left", "skipped", "missed", "leave", "skip"})
 _GROUPS = {"all": FEET, "fronts": FEET[:2], "hinds": FEET[2:]}
@@ -153,6 +155,15 @@ def of_another_foot(talk: Talk, cue: Mention) -> bool:
     while at and talk.words[at - 1] in ("the", "on", "in", "his", "her", "for"):
         at -= 1
     return at == 0 or talk.words[at - 1] in (",", ";", "and", "but", *SENTENCE_ENDS)
+
+
+def thought_better(talk: Talk, cue: Mention) -> bool:
+    """ "Severe. Well, I'd call it moderate": said on second thoughts; not "well, I'd call it seven weeks"."""
+    at = cue.start
+    while at and talk.words[at - 1] in _THINKING:
+        at -= 1
+    opens = at > 1 and talk.words[at - 2] in (",", "but", *SENTENCE_ENDS)
+    return opens and talk.words[at - 1] == "well" and _WEEKS.isdisjoint(talk.words[cue.end : cue.end + _NEAR])
 
 
 def sentence_end(talk: Talk, index: int) -> int:

@@ -20,6 +20,7 @@ from pipeline.reading.exchanges import (
     same_count,
     sentence_end,
     swap,
+    thought_better,
     window,
 )
 from pipeline.reading.mentions import Mention
@@ -178,7 +179,8 @@ def _is_no_cue(talk: Talk, cue: Mention) -> bool:
     if talk.words[cue.start : cue.end] == ["should", "be"] and talk.words[cue.start - 1] in ("it", "he", "she", "they"):
         return True
     if talk.words[cue.start : cue.end] in _ASSESSED and cue.start and talk.words[cue.start - 1] in _ASSESSING:
-        return True  # "today I'd call it grade one" corrects nothing
+        better = thought_better(talk, cue) and not _against_before(talk, cue)
+        return not better  # "today I'd call it grade one" corrects nothing
     if talk.words[cue.start : cue.end] in _ASSESSED and of_another_foot(talk, cue):
         return True
     if talk.words[cue.start : cue.end] in _ASSESSED and _against_before(talk, cue):
