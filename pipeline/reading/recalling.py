@@ -80,7 +80,7 @@ def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:
 
 
 def _there_today(talk: Talk, segment: Segment) -> bool:
-    """ "… and it's still there"; not "nothing done to it now", nor "it's only mild now" (`milder_now.py`)."""
+    """ "… and it's still there"; not "nothing done to it now", nor "it's only mild now" (`then_and_now.py`)."""
     if segment.having("severities"):
         return False
     words = set(talk.words[segment.start : segment.end])
