@@ -235,9 +235,9 @@ def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     """ "New shoes all round, borium on the hinds. Five nails each": an add-on to some does not narrow the shoeing."""
     if draft.slot not in ("nails", "nail_size") or hand is None:
         return hand
-    before = talk.sentence(draft.segment.sentence - 1)
-    shod = [d.feet for s in before for d in s.drafts if d.slot == "work" and d.feet and s.horse == draft.segment.horse]
-    last = [d.slot for s in before for d in s.drafts if d.feet == hand]
+    near = [s for s in talk.segments if 0 < draft.segment.sentence - s.sentence <= 2 and s.horse == draft.segment.horse]
+    shod = [d.feet for s in near for d in s.drafts if d.slot == "work" and d.feet]
+    last = [d.slot for s in talk.sentence(draft.segment.sentence - 1) for d in s.drafts if d.feet == hand]
     added = bool(last) and set(last) <= {"traction", "clips", "pad", "packing"}
     return shod[-1] if shod and added and set(hand) < set(shod[-1]) else hand
 
