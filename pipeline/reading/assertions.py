@@ -16,7 +16,6 @@ from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
 from pipeline.reading.left_out import deny_left_out
-from pipeline.reading.milder_now import graded_today
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.once_more import brewing_again, split_once_more
@@ -83,7 +82,6 @@ def assert_all(talk: Talk, groups: Groups) -> None:
 def _tell_times(talk: Talk, sentence: list[Segment], before: list[Segment]) -> None:
     recall(talk, sentence)
     recall_then(talk, sentence, before)
-    graded_today(talk, sentence, before)
     recall_asked(talk, sentence, before)
 
 

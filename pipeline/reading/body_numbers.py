@@ -249,7 +249,7 @@ class BodyNumbers(NumberContext):
         before = self._before(mention)
         slot = before.get("measures") if before is not None else None
         if slot == "grade":
-            slot = self._grade_slot(segment, mention)
+            slot = self._grade_slot(self._begun_in(segment, mention), mention)
         after = self._after(mention)
         scored = self._after(mention, frozenset({"on", "for", "the", "in"}))
         if slot is None and scored is not None and scored.get("measures") in ("body_condition", "cresty_neck"):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Talk
@@ -13,12 +14,21 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 _KINDS = {name: rank for rank, name in enumerate((*CLASS_SLOTS, "zones", "severities"))}
 _NEAR = 4
+_PART_REACH = 9  # tokens from a repair cue to the count and the foot that it is of
 _SURELY = frozenset(
     {"a", "an", "definitely", "definite", "clearly", "just", "plain", "really", "certainly", "for", "sure"}
 )
 _IT_IS = (["it", "is"], ["it", "'s"], ["that", "'s"], ["that", "is"], ["it", "was"], ["they", "are"], ["they", "'re"])
+_THINKING = frozenset({"i", "'d", "would", "'ll", "we", ",", "really", "honestly"})
+_WEEKS = frozenset({"week", "weeks", "month", "months", "fortnight"})
 _HUNDRED = 100
 _LEFT_ALONE = frozenset({"left", "skipped", "missed", "leave", "skip"})
+_GROUPS = {"all": FEET, "fronts": FEET[:2], "hinds": FEET[2:]}
+_TOLD_OF_EACH = frozenset({"each", "apiece", "both"})
+_A_FOOT = (
+    ["a", "foot"], ["per", "foot"], ["a", "shoe"], ["per", "shoe"], ["the", "foot"], ["the", "shoe"], ["a", "side"],
+    ["per", "side"], ["all", "round"], ["all", "around"], ["all", "four"],
+)  # fmt: skip
 _PAIR_OF = {"LF": "fronts", "RF": "fronts", "LH": "hinds", "RH": "hinds", "fronts": "fronts", "hinds": "hinds"}
 
 
@@ -154,6 +164,15 @@ def of_another_foot(talk: Talk, cue: Mention) -> bool:
     return at == 0 or talk.words[at - 1] in (",", ";", "and", "but", *SENTENCE_ENDS)
 
 
+def thought_better(talk: Talk, cue: Mention) -> bool:
+    """ "Severe. Well, I'd call it moderate": said on second thoughts; not "well, I'd call it seven weeks"."""
+    at = cue.start
+    while at and talk.words[at - 1] in _THINKING:
+        at -= 1
+    opens = at > 1 and talk.words[at - 2] in (",", "but", *SENTENCE_ENDS)
+    return opens and talk.words[at - 1] == "well" and _WEEKS.isdisjoint(talk.words[cue.end : cue.end + _NEAR])
+
+
 def sentence_end(talk: Talk, index: int) -> int:
     """The token that ends the sentence."""
     for at in range(index, len(talk.words)):
@@ -179,7 +198,7 @@ def opened_sentence(talk: Talk, index: int) -> bool:
 def _leave_out(talk: Talk, start: int, cue: Mention, left: Mention) -> bool:
     """ "Trimmed all four, no wait, I left the right front": all that was said before but this foot."""
     olds = [m for m in talk.having("feet") if start <= m.start and m.end <= cue.start and not m.dropped]
-    group = {"all": FEET, "fronts": FEET[:2], "hinds": FEET[2:]}.get(olds[-1].readings["feet"], ()) if olds else ()
+    group = _GROUPS.get(olds[-1].readings["feet"], ()) if olds else ()
     if left.readings["feet"] not in group:
         return False
     olds[-1].readings["feet"] = "+".join(foot for foot in group if foot != left.readings["feet"])
@@ -193,3 +212,28 @@ def left_after_all(talk: Talk, run: list[Mention]) -> bool:
     if foot is None or not _LEFT_ALONE & set(talk.words[run[-1].end : foot.start]):
         return False
     return _leave_out(talk, window(talk, run[0].start), run[0], foot)
+
+
+def counted_on_a_part(talk: Talk, run: list[Mention]) -> bool:
+    """ "Six nails each, no, seven in the right front": the count of all stands on the feet that are not named anew."""
+    begin = run[-1].end
+    stop = sentence_end(talk, begin + 1)
+    behind = [m for m in talk.mentions if begin <= m.start < stop and not m.dropped]
+    new = next((m for m in behind if m.number is not None), None)
+    part = next((m for m in behind if m.get("feet") is not None), None)
+    if new is None or part is None or max(new.end, part.end) - begin > _PART_REACH:
+        return False
+    start = window(talk, run[0].start)
+    olds = [m for m in talk.mentions if m.end <= run[0].start and m.number is not None and not m.dropped]
+    old = same_count(talk, [m for m in olds if m.start >= start], new)
+    if old is None or said_again(old, new, "number"):
+        return False
+    feet = [m for m in talk.having("feet") if m.end <= run[0].start and m.readings["feet"] != "pair_in_hand"]
+    whole = (resolve(feet[-1].readings["feet"], None) or ()) if feet else FEET
+    named = resolve(part.readings["feet"], whole) or ()
+    return bool(named) and set(named) < set(whole) and _told_of_each(talk, old, run[0].start)
+
+
+def _told_of_each(talk: Talk, old: Mention, stop: int) -> bool:
+    words = talk.words[old.start : stop]
+    return bool(_TOLD_OF_EACH & set(words)) or any(words[i : i + 2] in _A_FOOT for i in range(len(words)))

@@ -22,7 +22,7 @@ from pipeline.reading.gone_over import feet_gone_over
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
-from pipeline.reading.told_apart import those, told_apart
+from pipeline.reading.told_apart import of_the_others, those, told_apart
 from pipeline.reading.turned_out import foot_in_the_end
 from pipeline.reading.whole_horse import in_every, of_the_horse
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
@@ -50,7 +50,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 hand, before, horse = None, None, segment.horse
                 talk.across, talk.single_out = None, None
             found, hand = groups_of(talk, segment, hand, named)
-            groups[segment.index] = found
+            groups[segment.index] = of_the_others(talk, segment, groups, found)
             named = named or bool(found)
         alone = all(s.horse == sentence[0].horse for s in sentence)
         for position, segment in enumerate(sentence):
@@ -235,9 +235,9 @@ def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     """ "New shoes all round, borium on the hinds. Five nails each": an add-on to some does not narrow the shoeing."""
     if draft.slot not in ("nails", "nail_size") or hand is None:
         return hand
-    before = talk.sentence(draft.segment.sentence - 1)
-    shod = [d.feet for s in before for d in s.drafts if d.slot == "work" and d.feet and s.horse == draft.segment.horse]
-    last = [d.slot for s in before for d in s.drafts if d.feet == hand]
+    near = [s for s in talk.segments if 0 < draft.segment.sentence - s.sentence <= 2 and s.horse == draft.segment.horse]
+    shod = [d.feet for s in near for d in s.drafts if d.slot == "work" and d.feet]
+    last = [d.slot for s in talk.sentence(draft.segment.sentence - 1) for d in s.drafts if d.feet == hand]
     added = bool(last) and set(last) <= {"traction", "clips", "pad", "packing"}
     return shod[-1] if shod and added and set(hand) < set(shod[-1]) else hand
 

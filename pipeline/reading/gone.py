@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from pipeline.reading.foot_groups import SETUP_SLOTS, Groups, one_of_several
 from pipeline.reading.mentions import Mention
+from pipeline.reading.moved_numbers import AS_IT_WAS
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.scopes import drafts_after
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
@@ -119,7 +120,9 @@ def _piece_gone(talk: Talk, cue: Mention) -> bool:
 
 
 def _gone_in(talk: Talk, segment: Segment, cue: Mention) -> bool:
-    """ "Copper sulphate has gone into it", "a full pad's gone on": what was put there is not gone."""
+    """ "Copper sulphate has gone into it", "a full pad's gone on", "gone from a three to a two": nothing is gone."""
+    if talk.words[cue.end - 1] == "gone" and any(AS_IT_WAS in d.rules and d.start > cue.end for d in segment.drafts):
+        return True
     if talk.words[cue.end - 1] != "gone" or talk.words[cue.end : cue.end + 1] not in _PUT:
         return False
     before = [d for d in segment.drafts if d.end <= cue.start and not d.dropped]

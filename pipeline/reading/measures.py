@@ -9,8 +9,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from fractions import Fraction
 
-from pipeline.reading.body_numbers import BodyNumbers, likely_unit
+from pipeline.reading.body_numbers import likely_unit
 from pipeline.reading.mentions import Mention
+from pipeline.reading.moved_numbers import MovedNumbers
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers
@@ -49,16 +50,19 @@ _SAID = frozenset(
 
 _FEWEST_NAILS = 2  # fewer hold no shoe
 _AGAIN = 2
+_LED = 3  # words before a number that may lead it
 _PART = 8  # tokens from one part of the nails to the other
 _SKIPPED = 3  # segments between a foot and the number that was looked up meanwhile
 
 
-class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
+class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
     """Reads the numbers of one memo."""
 
     def read(self) -> None:
         """Add a draft for every number that counts something."""
         rules: tuple[Callable[[Segment, Mention, Number], bool], ...] = (
+            self._moved,
+            self._was_before,
             self._part_of_the_nails,
             self._grade_out_of,
             self._wedge_or_angle,
@@ -135,11 +139,19 @@ class MeasureReader(ShoeNumbers, BodyNumbers, WornNumbers):
             segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
 
+    def _was_before(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Size two, up from a one and a half": no size of today, whatever the rules for sizes make of it."""
+        told = self._frame is not None and self._frame.sentence == segment.sentence
+        return told and self._risen(mention) and self._elliptic(segment, mention, number)
+
     def _risen(self, mention: Mention) -> bool:
         """ "51, up from 48", "condition five, down from a seven": what it was before."""
         led = self._words[max(0, mention.start - 3) : mention.start]
         led = led[:-1] if led[-1:] in (["a"], ["an"], ["the"]) else led
-        return led[-1:] == ["from"] and led[-2:-1] != [] and led[-2] in _MOVED_FROM
+        if led[-1:] != ["from"] or not led[:-1]:
+            return False
+        told = self._talk.mention_ending(mention.start - (len(led) < _LED) - 1)  # "down to a five from a seven"
+        return led[-2] in _MOVED_FROM or (told is not None and told.start in self._used)
 
     def _other_score(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Condition seven, crest a three. He was an eight in May": too much for the one, so it is the other."""

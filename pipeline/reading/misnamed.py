@@ -13,7 +13,7 @@ from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
-_HESITATING = frozenset({",", "sorry", "no", "wait", "uh", "um", "hang", "on", "hold"})
+_HESITATING = frozenset({",", "sorry", "no", "wait", "uh", "um", "hang", "on", "hold", "stop", "nope", "nah", "oh"})
 _LEADS = ("not", "did i say", "i said", "i called him", "i called her", "i keep saying", "i kept saying")
 _MEANT = (
     "i meant", "i mean", "it 's", "it was", "it is", "that 's", "that was", "this is", "this 's", "meant", "make that",
@@ -66,11 +66,18 @@ def found_on_another(talk: Talk) -> list[Strike]:
         said = [m for m in talk.having("findings", found.readings["findings"]) if m.end <= start]
         old = said[-1] if said else None
         under = [m for m in names if old is not None and m.end <= old.start]
-        stops = sum(word in SENTENCE_ENDS for word in talk.words[old.end : start]) if old is not None else 0
+        stops = _stops(talk.words[old.end : start]) if old is not None else 0
         for name in [m for m in names if start <= m.start < stop and stops and stops <= _NEAR]:
             if under and under[-1].get("horse") != name.get("horse") and _given_to(talk, start, name, found):
                 strikes.append(_given(talk, start, name, found))
     return strikes
+
+
+def _stops(words: list[str]) -> int:
+    """How many sentences lie between; "No. Stop." is none of its own."""
+    ended = [i for i, word in enumerate(words) if word in SENTENCE_ENDS]
+    short = sum(set(words[one + 1 : other]) <= _HESITATING for one, other in itertools.pairwise(ended))
+    return len(ended) - short
 
 
 def _given_to(talk: Talk, start: int, name: Mention, found: Mention) -> bool:

@@ -138,9 +138,16 @@ class NumberContext:
         if head is not None and head.is_any(("measures",)):
             draft.evidence.update(head.literal)
         draft.note(f"{slot}: from the number")
+        if slot == "lameness" and self._begun_in(segment, mention).sentence != segment.sentence:
+            draft.note("elliptic")  # on the foot of the grade that it stands for
         segment.drafts.append(draft)
         self._used.add(mention.start)
         return True
+
+    def _begun_in(self, segment: Segment, mention: Mention) -> Segment:
+        """The segment of the number that this one stands for: "lame, grade three. Well, I'd call it two"."""
+        begun = mention.stands_for
+        return (self._talk.segment_at(begun.start) if begun is not None else None) or segment
 
     def _scored_then(self, segment: Segment) -> bool:
         """ "Condition seven. She was an eight last time.": the score just told, at an earlier time."""
@@ -171,7 +178,7 @@ class NumberContext:
             self._frame = Frame(slot, unit, segment.sentence)
         elif slot in LENGTHS and self._lengths_ahead(segment, mention):
             self._frame = Frame(slot, None, segment.sentence, heading=True)
-        elif self._sizes_ahead(mention):
+        elif self._sizes_ahead(mention) and not any(d.start < mention.start < d.end for d in segment.drafts):
             self._frame = Frame(mention.readings["measures"], Fraction(1), segment.sentence, heading=True)
 
     def _sizes_ahead(self, mention: Mention) -> bool:

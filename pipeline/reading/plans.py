@@ -25,6 +25,13 @@ _ANNOUNCING = frozenset({"plan"})
 _WOULD = frozenset({"would", "'d"})
 _SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
+_OPEN = frozenset({"if", "whether", "that", "how", "until", "till", "before", "so", "sure"})
+_NOT = frozenset({"n't", "not", "never"})
+_DUE = Sayings(
+    "due a", "due an", "due the", "due for", "due new", "due another", "due their", "due his", "due her", "due to be",
+    "supposed to get", "supposed to have", "supposed to be", "meant to be", "meant to have", "meant to get",
+)  # fmt: skip
+_DID = frozenset({"did", "done", "got", "managed", "anyway", "regardless", "still", "first"})
 _NEXT_WEEK = Sayings("next week")
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
@@ -35,12 +42,13 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
     conditions = _conditions(talk, sentence, end) if asked else []
     plans = [m for s in sentence for m in s.having("plans", "before")] if talk.having("plans", "before") else []
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
-    planned_from += [(stop, end) for _, stop in conditions if stop < end]
+    depending = [(stop, end) for _, stop in conditions if stop < end]
     for position, segment in enumerate(sentence):
         if segment.having("plans"):
             _drop_unplanned(talk, sentence, position)
         if not segment.drafts:
             continue
+        _due_but(talk, sentence, position)
         _would_do(talk, segment)
         ahead = bool(plans) and any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
         whole = ahead or _set_for_a_day(talk, sentence, position)
@@ -51,10 +59,23 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
                 _drop_in_condition(draft)
             elif conditional and not whole and draft.slot not in PLANNABLE:
                 continue  # "he overreaches when he's tired"
-            elif whole or conditional or _lies_in(draft, planned_from):
+            elif whole or conditional or _lies_in(draft, depending) or _hangs_on(talk, draft, planned_from):
                 _plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
                 draft.status = Status.PLANNED
+
+
+def _hangs_on(talk: Talk, draft: Draft, planned_from: list[tuple[int, int]]) -> bool:
+    """Whether a plan said before reaches the draft."""
+    return _lies_in(draft, planned_from) and (draft.slot in PLANNABLE or not _told_of_now(talk, draft))
+
+
+def _told_of_now(talk: Talk, draft: Draft) -> bool:
+    """ "They want to put pads on and the near fore has a bruise": a clause behind the plan, with a verb of its own."""
+    segment = draft.segment
+    led = set(talk.words[segment.start : draft.start])
+    apart = segment.own_clause and segment.joined_by("and", ", and", ",") and not segment.having("plans")
+    return apart and (segment.present or segment.past) and led.isdisjoint(_OPEN)
 
 
 def _lies_in(draft: Draft, stretches: list[tuple[int, int]]) -> bool:
@@ -70,6 +91,27 @@ def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
         _give_up(talk, sentence, cue)
     for cue in segment.having("plans", "before"):
         _drop_feared(talk, segment, cue)
+        if _unwanted(talk, cue) and not segment.having("plans", "condition"):
+            for draft in [d for d in segment.drafts if d.start >= cue.end and d.slot in PLANNABLE - ALWAYS_PLANNED]:
+                draft.drop("only intended")
+
+
+def _unwanted(talk: Talk, cue: Mention) -> bool:
+    """ "Didn't want to put pads on", "not going to trim": what was not to be."""
+    return talk.words[cue.end - 1] == "to" and not _NOT.isdisjoint(talk.words[cue.start - 1 : cue.start])
+
+
+def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
+    """ "The hinds were due a trim but she'd had enough": what was due and, says the "but", did not come to pass."""
+    segment = sentence[position]
+    if not talk.tells(_DUE) or position + 1 == len(sentence) or not sentence[position + 1].joined_by("but", ", but"):
+        return
+    behind = set(talk.words[sentence[position + 1].start : sentence[position + 1].end])
+    if behind & _DID and not behind & _NOT:
+        return  # "due a trim, but I did them anyway" says that they were done
+    due = next((at for at, _ in _DUE.within(talk.words, segment.start, segment.end)), segment.end)
+    for draft in [d for d in segment.drafts if d.start >= due and d.slot in PLANNABLE - ALWAYS_PLANNED]:
+        draft.drop("only intended")
 
 
 def _would_do(talk: Talk, segment: Segment) -> None:
@@ -221,6 +263,8 @@ def _plan_end(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
     today = [m.start for s in sentence for m in s.having("times", "today") if m.start > cue.end]
     joined = [s for s in sentence if s.joined_by("but", ", but", "so", ", so") or talk.words[s.start] == "so"]
     turns = [s.start for s in joined if s.start > cue.end]
+    if _unwanted(talk, cue):
+        turns += [s.start for s in sentence if s.start > cue.end and s.own_clause]
     return min([*today, *turns], default=sentence[-1].end)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.plans import ALWAYS_PLANNED
 from pipeline.reading.talk import Draft, Segment, Talk
@@ -79,7 +80,7 @@ def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:
 
 
 def _there_today(talk: Talk, segment: Segment) -> bool:
-    """ "… and it's still there"; not "nothing done to it now", nor "it's only mild now" (`milder_now.py`)."""
+    """ "… and it's still there"; not "nothing done to it now", nor "it's only mild now" (`then_and_now.py`)."""
     if segment.having("severities"):
         return False
     words = set(talk.words[segment.start : segment.end])
@@ -381,6 +382,8 @@ def _another_between(draft: Draft, cue: Mention) -> bool:
 
 def recall_one(draft: Draft) -> None:
     """Make a draft one of an earlier time; what is always planned, or was denied then, is no fact."""
+    if AS_IT_IS in draft.rules:
+        return
     if draft.slot in ALWAYS_PLANNED:
         draft.drop("said of an earlier time")
     elif draft.slot == "manner" and draft.segment.joined_by("start"):

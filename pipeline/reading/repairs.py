@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from pipeline.reading.asked_before import of_another_time
 from pipeline.reading.exchanges import (
+    counted_on_a_part,
     kind_of,
     left_after_all,
     of_another_foot,
@@ -19,6 +20,7 @@ from pipeline.reading.exchanges import (
     same_count,
     sentence_end,
     swap,
+    thought_better,
     window,
 )
 from pipeline.reading.mentions import Mention
@@ -128,7 +130,7 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if "strike" in kind and about is not None:
         strikes.append(Strike(run[0].start, run[-1].end, about))
         return _drop_cues(run)
-    if left_after_all(talk, run) or _replace_before(talk, run) or _replace(talk, run):
+    if left_after_all(talk, run) or counted_on_a_part(talk, run) or _replace_before(talk, run) or _replace(talk, run):
         return _drop_cues(run)
     if "strike" in kind:
         strikes.append(Strike(run[0].start, run[-1].end, None))
@@ -177,7 +179,8 @@ def _is_no_cue(talk: Talk, cue: Mention) -> bool:
     if talk.words[cue.start : cue.end] == ["should", "be"] and talk.words[cue.start - 1] in ("it", "he", "she", "they"):
         return True
     if talk.words[cue.start : cue.end] in _ASSESSED and cue.start and talk.words[cue.start - 1] in _ASSESSING:
-        return True  # "today I'd call it grade one" corrects nothing
+        better = thought_better(talk, cue) and not _against_before(talk, cue)
+        return not better  # "today I'd call it grade one" corrects nothing
     if talk.words[cue.start : cue.end] in _ASSESSED and of_another_foot(talk, cue):
         return True
     if talk.words[cue.start : cue.end] in _ASSESSED and _against_before(talk, cue):

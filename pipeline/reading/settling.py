@@ -6,7 +6,6 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from pipeline.reading.foot_groups import SETUP_SLOTS
-from pipeline.reading.milder_now import AS_TODAY
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.settling_gaits import settle_gaits
 from pipeline.reading.settling_work import back_on_without_loss, settle_bare
@@ -223,7 +222,7 @@ def _still_there(drafts: list[Draft]) -> None:
     earlier = [d for d in drafts if d.slot == "finding" and d.status is Status.HISTORY]
     for draft in [d for d in earlier if THEN_AND_NOW not in d.rules]:
         told = (draft.slot, draft.value, draft.segment.sentence)
-        same = [o for o in drafts if (o.slot, o.value, o.segment.sentence) == told and AS_TODAY not in o.rules]
+        same = [o for o in drafts if (o.slot, o.value, o.segment.sentence) == told]
         if any(o.status is Status.PRESENT and o.start > draft.start and o.feet and o.feet == draft.feet for o in same):
             draft.drop("still there")
 

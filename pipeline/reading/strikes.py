@@ -37,6 +37,8 @@ def carry_out(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:
                 _move(talk, segment, found, strike)
             else:
                 _drop_before(before, segment, strike)
+        if strike.other_horse and last:
+            _keep_in_hand(talk, last[-1], strike)
 
 
 def _struck(talk: Talk, found: HorseTalk, before: list[Segment], strike: Strike) -> list[Segment]:
@@ -131,6 +133,14 @@ def _under_that_name(talk: Talk, found: HorseTalk, before: list[Segment], strike
             break
         after.append(segment)
     return [*before[first:], *after]
+
+
+def _keep_in_hand(talk: Talk, moved: Segment, strike: Strike) -> None:
+    """ "… No. Stop. That's Tally with the crack. A bar shoe on that foot": what was only hesitated parts no talk."""
+    for segment in talk.segments[moved.index + 1 :]:
+        if segment.start >= strike.end or segment.drafts:
+            return
+        segment.horse = moved.horse
 
 
 def _move(talk: Talk, segment: Segment, found: HorseTalk, strike: Strike) -> None:

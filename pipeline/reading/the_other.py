@@ -14,7 +14,9 @@ _VERBS = frozenset({"was", "is", "'s", "had", "has", "have"})
 _OF_A_SHOE = frozenset(
     {"loose", "sprung", "hanging", "twisted", "shifted", "gone", "clinched", "bent", "slipped", "half"}
 )
-_OF_A_FOOT = frozenset({"clean", "clear", "some", "none", "a", "it", "no", "got"})
+_OF_A_FOOT = frozenset(
+    {"clean", "clear", "some", "none", "a", "it", "no", "got", "fine", "good", "grand", "cold", "cool", "okay", "ok"}
+)
 _LIGHT = frozenset({"just", "only", "a", "bit", "well", "nearly", "also", "still", "all"})
 
 

@@ -1,4 +1,4 @@
-"""A finding graded of then and of now: "canker in the near hind, it was severe in January and it's mild now"."""
+"""A finding of then that is graded of now: "severe in January and it's mild now", "thrush last time, mild now"."""
 
 from __future__ import annotations
 
@@ -9,12 +9,12 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
 THEN_AND_NOW = "graded then and now"
-_NOW = frozenset({"now", "today", "days", "visit", "time", "trip", "present", "moment"})
+_NOW = frozenset({"now", "today", "days", "visit", "time", "trip", "present", "moment", "still"})
 _LIGHT = frozenset({
     "it", "'s", "is", "they", "'re", "are", "that", "those", "and", "but", "only", "just", "both", "of", "them", "at",
     "down", "to", "a", "more", "or", "less", "pretty", "all", "been", "look", "looks", "call", "'d", "i", "so", "very",
-    "quite", "the", "most", "worst", "no", "than", "well", "then", "i'd", "come", "came", "back", "gone", "'ve", "say",
-    "would", "calling", "saying", "'m", "be",
+    "quite", "the", "most", "worst", "no", "than", "well", "then", "come", "came", "back", "gone", "'ve", "'m",
+    "say", "would", "calling", "saying", "has", "have", "be", "about", "still", "one", "like",
 })  # fmt: skip
 _ELSEWHERE = ("denials", "plans", "taking_back", "asides", "not_facts", "doubts")
 
@@ -24,8 +24,12 @@ def grade_then_and_now(talk: Talk) -> None:
     if talk.says(_NOW):
         for segment in [s for s in talk.segments if s.having("times", "today") and s.having("severities")]:
             finding = _graded_now(talk, segment)
-            then = _degree_then(talk, finding, segment) if finding is not None else None
-            if finding is not None and then is not None:
+            if finding is None or _told_since(talk, finding, segment):
+                continue
+            then = _degree_then(talk, finding, segment)
+            if "still" in talk.words[segment.start : segment.end]:
+                _still_there(finding, segment)
+            elif then is not None or finding.status is Status.HISTORY:
                 _tell_apart(talk, finding, segment, then)
 
 
@@ -34,10 +38,9 @@ def _graded_now(talk: Talk, segment: Segment) -> Draft | None:
     named = [m for m in segment.having("feet") if m.readings["feet"] not in ("in_hand", "pair_in_hand")]
     held = {i for m in segment.mentions if m.is_any(("times", "severities", "feet", "fillers")) for i in m.literal}
     rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
-    other = (
-        named or any(m.is_any(_ELSEWHERE) for m in segment.mentions) or any(d.slot != "finding" for d in _of(segment))
-    )
-    if other or "still" in talk.words[segment.start : segment.end] or not rest <= _LIGHT:
+    turned = any(m.is_any(_ELSEWHERE) and not _calling(talk, m) for m in segment.mentions)
+    other = named or turned or any(d.slot != "finding" for d in _of(segment))
+    if other or not rest <= _LIGHT:
         return None
     opens = talk.sentence(segment.sentence)[0] is segment
     near = [s for s in talk.segments[: segment.index] if 0 <= segment.sentence - s.sentence <= opens]
@@ -45,22 +48,38 @@ def _graded_now(talk: Talk, segment: Segment) -> Draft | None:
     return next((d for d in found if (d.value, d.feet) == (found[-1].value, found[-1].feet)), None)
 
 
+def _calling(talk: Talk, mention: Mention) -> bool:
+    """ "I'd call it moderate" takes nothing back."""
+    return mention.get("taking_back") == "repair" and talk.words[mention.end - 1] == "it"
+
+
 def _of(segment: Segment) -> list[Draft]:
     return [d for d in segment.drafts if not d.dropped]
 
 
+def _told_since(talk: Talk, finding: Draft, segment: Segment) -> bool:
+    """Whether anything else was told since the finding, or it was not there."""
+    told = [d for s in talk.segments[finding.segment.index : segment.index] for d in _of(s) if d.start >= finding.start]
+    return finding.status is Status.ABSENT or any((d.slot, d.value) != (finding.slot, finding.value) for d in told)
+
+
 def _degree_then(talk: Talk, finding: Draft, segment: Segment) -> Mention | None:
-    """The degree said before, in a clause of an earlier time; none when anything else was told since."""
+    """The degree said before, in a clause of an earlier time."""
     since = talk.segments[finding.segment.index : segment.index]
-    told = [d for s in since for d in _of(s) if d.start >= finding.start]
-    if any((d.slot, d.value) != (finding.slot, finding.value) for d in told) or finding.status is Status.ABSENT:
-        return None
     earlier = finding.status is Status.HISTORY or "of an earlier time" in finding.rules
     graded = [m for s in since if earlier or s.past or s.having("times", "history") for m in s.having("severities")]
     return graded[-1] if graded else None
 
 
-def _tell_apart(talk: Talk, finding: Draft, segment: Segment, then: Mention) -> None:
+def _still_there(finding: Draft, segment: Segment) -> None:
+    """ "Underrun heels, severe, last spring. They're still severe": one fact, of today."""
+    if finding.status is Status.HISTORY:
+        finding.status = Status.PRESENT
+        finding.severity = Severity(segment.having("severities")[-1].readings["severities"])
+        finding.note(THEN_AND_NOW)
+
+
+def _tell_apart(talk: Talk, finding: Draft, segment: Segment, then: Mention | None) -> None:
     """Leave the finding in its degree of then, and add it in that of today."""
     for again in [d for s in talk.segments[finding.segment.index : segment.index + 1] for d in s.drafts]:
         same = (again.slot, again.value, again.feet) == ("finding", finding.value, finding.feet)
@@ -73,5 +92,9 @@ def _tell_apart(talk: Talk, finding: Draft, segment: Segment, then: Mention) -> 
     made = replace(finding, segment=segment, start=now.start, end=now.end, severity=degree, rules=rules)
     made.status, made.evidence = Status.PRESENT, {*finding.evidence, *now.literal}
     segment.drafts.append(made)
-    finding.status, finding.severity = Status.HISTORY, Severity(then.readings["severities"])
+    finding.status = Status.HISTORY
+    if then is not None:
+        finding.severity = Severity(then.readings["severities"])
+    elif finding.evidence & set(now.literal):
+        finding.severity = None  # the degree is today's alone
     finding.note(THEN_AND_NOW)

@@ -13,6 +13,8 @@ _IN_THEM = (
     ["in", "them"], ["on", "them"], ["under", "them"], ["under", "those"], ["on", "those"], ["in", "those"],
     ["the", "two"], ["those", "two"],
 )  # fmt: skip
+_NAMED = frozenset({"other_three", "other_two", "other", "other_front", "other_hind", "fronts", "hinds"})
+_POINTING = frozenset({"those", "them", "these", "there", "that"})
 _JUST = 2  # sentences from the feet told one by one to the word for both
 
 
@@ -69,3 +71,29 @@ def _listed_on(talk: Talk, draft: Draft) -> int:
                 break
             end = behind.end
     return end
+
+
+def of_the_others(
+    talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]], found: list[FootGroup]
+) -> list[FootGroup]:
+    """ "Near fore, heat. The other three are fine, no heat in those": a denial behind feet that were only named."""
+    everywhere = bool(found) and all(group.feet == FEET for group in found)  # "in any of those"
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or before.drafts or not segment.drafts or not segment.having("denials"):
+        return found
+    names = [m.readings["feet"] for m in before.having("feet")]
+    near = before.horse == segment.horse and segment.sentence - before.sentence <= 1
+    if not near or not groups[before.index] or names[-1:] == [] or names[-1] not in _NAMED:
+        return found
+    others = groups[before.index][-1].feet
+    pointed = bool(_POINTING & set(talk.words[segment.start : segment.end]))
+    if (found and not (everywhere and pointed)) or not (pointed or _found_before(talk, segment, others)):
+        return found
+    return [FootGroup(segment.start, segment.start, others, True)]
+
+
+def _found_before(talk: Talk, segment: Segment, others: Feet) -> bool:
+    """Whether what the segment denies was just found on a foot that is none of the others."""
+    near = [s for s in talk.segments[: segment.index] if segment.sentence - s.sentence <= _JUST]
+    told = {(d.slot, d.value) for s in near for d in s.drafts if d.feet and not set(d.feet) & set(others)}
+    return any((d.slot, d.value) in told for d in segment.drafts if d.slot == "finding")

@@ -17,6 +17,12 @@ _ASKING = frozenset({
     "show", "recommend", "recommended", "recommending", "suggest", "suggested", "advise", "advised", "say", "involve",
     "book", "booking",
 })  # fmt: skip
+_RINGING = frozenset({"call", "ring", "phone", "calling", "ringing", "phoning"})
+_BRINGING = frozenset({"get", "have", "fetch", "find", "book", "getting", "having"})
+_HERE = (["out"], ["in"], ["to"], ["over"])
+_OWNED = frozenset({"got", "have", "has", "had", "'ve"})
+_HAS = (["has"], ["'s"], ["had"], ["have"])
+_SEEN = frozenset({"seen", "been", "looked", "had", "come", "touched", "checked", "near"})
 _ASKED_FOR = (
     ["call", "in", "to"], ["word", "in", "to"], ["message", "to"], ["asked", "for"], ["asking", "for"], ["sent", "for"],
     ["send", "for"], ["leave", "it", "to"],
@@ -99,6 +105,27 @@ def draft_vet(talk: Talk) -> None:
             for at in range(segment.start, segment.end):
                 if talk.words[at] in VETS and not _of_the_vet(talk, at) and not _no_vet_myself(talk, segment, at):
                     _read(talk, sentence, position, at)
+                elif talk.words[at] == "one" and _rung_for(talk, segment, at):
+                    _call_one(talk, segment, at)
+
+
+def _rung_for(talk: Talk, segment: Segment, at: int) -> bool:
+    """ "No vet has seen it. I told her to ring one": a vet, where one was spoken of just before."""
+    calling = talk.words[at - 1] if at > segment.start else ""
+    coming = talk.words[at + 1 : at + 2] in _HERE
+    if calling not in _RINGING and not (calling in _BRINGING and coming):
+        return False
+    begin = talk.sentence(max(0, segment.sentence - 1))[0].start
+    there = [s for s in talk.segments if begin <= s.start <= segment.start and s.horse == segment.horse]
+    return any(not VETS.isdisjoint(talk.words[s.start : min(s.end, at)]) for s in there)
+
+
+def _call_one(talk: Talk, segment: Segment, at: int) -> None:
+    draft = referral(segment, at)
+    draft.note("vet: to look")
+    if _denied(talk.words[segment.start : at]):
+        draft.status = Status.ABSENT
+        draft.note("denied")
 
 
 def _of_the_vet(talk: Talk, at: int) -> bool:
@@ -161,6 +188,12 @@ def _needless(talk: Talk, segment: Segment, before: list[str], at: int) -> bool:
     if before[-2:] == ["not", "without"] or set(before) & {"till", "until"}:
         return False
     after = _after(talk, segment, at)
+    if before[-1:] == ["no"] and (after[:1] in _HAS and _SEEN & set(after[1:3])):
+        return False  # "no vet has seen it"
+    if before[-1:] == ["no"] and _OWNED & set(before[-2:-1]):
+        return False  # "she has no vet"
+    if _OWNED & set(before[-1:]) and _NOT & set(before[-2:-1]) and not after:
+        return False  # "they haven't got a vet"
     if any(before[i : i + len(cue)] == cue for cue in _DONE_WITHOUT for i in range(len(before))):
         return before[:1] != ["leave"] or "out" in after
     if after[:3] == ["can", "stay", "home"]:

@@ -68,6 +68,62 @@ CASES = {
         "He overreaches when he's tired.",
         ["- gait overreach"],
     ),
+    "did not want to": (
+        "She didn't want to come out of the stall, and when she did she was short strided.",
+        ["- gait short_stride"],
+    ),
+    "did not want to, without a comma": (
+        "She didn't want to come out and when she did she was short strided.",
+        ["- gait short_stride"],
+    ),
+    "was not going to": (
+        "He wasn't going to trot up and when he did he was lame.",
+        ["- gait lame"],
+    ),
+    "wants, and there is": (
+        "I'm going to see him sooner next time and there's thrush in the left hind.",
+        ["LH finding thrush"],
+    ),
+    "will not, and has": (
+        "He won't go forward and the near fore has a bruise.",
+        ["LF finding bruise"],
+    ),
+    "did not want, used instead": (
+        "I didn't want to put pads on the fronts and I used putty instead.",
+        ["LF+RF packing putty"],
+    ),
+    "did not want to trim": (
+        "I didn't want to trim the hinds and she wasn't short striding.",
+        ["- gait short_stride absent"],
+    ),
+    "wants to see whether": (
+        "They want to rest him and see whether the pulse is up. Left front, corn.",
+        ["LF finding corn"],
+    ),
+    "due, but": (
+        "Fronts reset. The hinds were due a trim but she'd had enough.",
+        ["LF+RF work reset"],
+    ),
+    "due, and not had": (
+        "Fronts reset. Hinds due new shoes, but the owner wants to wait.",
+        ["LF+RF work reset"],
+    ),
+    "supposed to": (
+        "The hinds were supposed to get a trim but I ran out of daylight. Fronts reset.",
+        ["LF+RF work reset"],
+    ),
+    "due, but something else": (
+        "The hinds were due new shoes but I reset them.",
+        ["LH+RH work reset"],
+    ),
+    "due, but done": (
+        "The hinds were due a trim next week but I did them anyway. Fronts reset.",
+        ["LF+RF work reset", "LH+RH work trim"],
+    ),
+    "only due": (
+        "Her hinds were only due a reset.",
+        ["LH+RH work reset"],
+    ),
     "honest": (
         "If I'm honest it's a severe crack at the toe of the left front.",
         ["LF finding crack @toe ~severe"],

@@ -108,3 +108,40 @@ test_feet_left_alone_and_sizes_of_pairs = reads(
     ],
     "Buck. {}",
 )
+
+test_denied_behind_feet_that_were_only_named = reads(
+    [
+        (
+            "Near fore, heat. The other three are fine, no heat in those.",
+            ["LF finding heat", "RF+LH+RH finding heat absent"],
+        ),
+        (
+            "Heat in the near fore. The others are cold, no heat there.",
+            ["LF finding heat", "RF+LH+RH finding heat absent"],
+        ),
+        ("Near fore, heat. The other three are fine. No heat.", ["LF finding heat", "RF+LH+RH finding heat absent"]),
+        (
+            "Near hind, thrush. The rest look good, no thrush in any of those.",
+            ["LF+RF+RH finding thrush absent", "LH finding thrush"],
+        ),
+        (
+            "Thrush in the near hind. The other one's fine, no thrush in that.",
+            ["LH finding thrush", "RH finding thrush absent"],
+        ),
+        (
+            "Corns in both fronts, hinds are fine, no corns in any of them.",
+            ["LF+RF finding corn", "LH+RH finding corn absent"],
+        ),
+        ("Near fore, heat. The other three are fine. No thrush.", ["LF finding heat", "LF finding thrush absent"]),
+        (
+            "Near fore, heat. The other three are fine. No heat in the hinds.",
+            ["LF finding heat", "LH+RH finding heat absent"],
+        ),
+        ("Corns in both fronts. No heat in those.", ["LF+RF finding corn", "LF+RF finding heat absent"]),
+        (
+            "Corn in the near fore. The other three are fine. Poultice on it.",
+            ["LF finding corn", "LF treatment poultice"],
+        ),
+    ],
+    "Buck. {}",
+)

@@ -165,3 +165,49 @@ test_shoe_sizes_among_nails = reads(
         ),
     ]
 )
+
+test_well_in_the_next_sentence = reads(
+    [
+        ("She's lame on the near fore, grade three. Well, I'd call it two.", ["LF lameness 2"]),
+        ("Lame on the off hind, three out of five. Actually I'd make it two out of five.", ["RH lameness 2"]),
+        ("Body condition six. Well, I'd say five.", ["- body_condition 5"]),
+        ("Obel three. Well, I'd put it down as two.", ["- obel 2"]),
+        ("Thrush in the left hind, severe. Well, I'd call it moderate.", ["LH finding thrush ~moderate"]),
+        (
+            "Toe angle on the left front 52. Well, I'd say the right is 51.",
+            ["LF toe_angle 52", "RF toe_angle 51"],
+        ),
+        (
+            "Fronts reset, six nails. Well, I'd call it seven weeks.",
+            ["- next_visit_weeks 7 planned", "LF+RF nails 6", "LF+RF work reset"],
+        ),
+    ]
+)
+
+test_the_count_of_all_stands_on_the_other_feet = reads(
+    [
+        (
+            "Fronts reset, six nails each, no, seven in the right front.",
+            ["LF nails 6", "LF+RF work reset", "RF nails 7"],
+        ),
+        (
+            "Fronts reset, six nails each. No, the right front got seven.",
+            ["LF nails 6", "LF+RF work reset", "RF nails 7"],
+        ),
+        (
+            "Fronts reset, three a side, no, four a side on the near fore.",
+            ["LF nails 8", "LF+RF work reset", "RF nails 6"],
+        ),
+        (
+            "Reset all round, six nails a foot, no, five in the near hind.",
+            ["LF+RF+LH+RH work reset", "LF+RF+RH nails 6", "LH nails 5"],
+        ),
+        (
+            "Reset all round, size two all round, sorry, the hinds are ones.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH work reset", "LH+RH shoe_size 1"],
+        ),
+        ("Fronts reset, six nails each, no, seven each.", ["LF+RF nails 7", "LF+RF work reset"]),
+        ("Fronts reset, six nails each, no, seven in front.", ["LF+RF nails 7", "LF+RF work reset"]),
+        ("Fronts reset, six nails in the left, no, seven in the right front.", ["LF+RF work reset", "RF nails 7"]),
+    ]
+)

@@ -147,6 +147,8 @@ It was Tally had the scratches.
 Wait, the one with the scratches is Tally.
 Hang on, that was Tally with the scratches.
 No, Tally has the scratches.
+No. Stop. That's Tally with the scratches.
+Wait. No. It's Tally that has the scratches.
 """
 
 
@@ -157,6 +159,15 @@ def test_a_finding_given_to_another_horse(read: Read, behind: str) -> None:
     assert [(v.horse, told(v)) for v in visits] == [
         ("Tally", ["LF+RF work new_shoe", "RH finding scratches ~severe", "RH treatment antiseptic"]),
         ("Buck", ["LF+RF+LH+RH work trim"]),
+    ]
+
+
+def test_the_foot_goes_along(read: Read) -> None:
+    text = "Buck. Crack on the near fore, moderate. No. Stop. That's Tally with the crack."
+    visits = read(f"{text} So Tally has a straight bar on that foot. Buck has no cracks in any foot.", "Tally", "Buck")
+    assert [(v.horse, told(v)) for v in visits] == [
+        ("Buck", ["LF+RF+LH+RH finding crack absent"]),
+        ("Tally", ["LF finding crack ~moderate", "LF shoe_type straight_bar"]),
     ]
 
 

@@ -265,3 +265,32 @@ Not walking better tomorrow they get the vet
 @pytest.mark.parametrize("sentence", CONDITIONS.splitlines())
 def test_a_denied_condition_does_not_deny_the_vet(read: Read, sentence: str) -> None:
     assert said_of_vet(read, sentence) == ["planned"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "No vet has seen it. I told her to ring one",
+        "She hasn't got a vet. I told her to ring one",
+        "They've no vet. Told them to phone one tonight",
+        "The vet's not been out, so I told them to get one out today",
+    ],
+)
+def test_a_vet_spoken_of_is_the_one_to_be_called(read: Read, said: str) -> None:
+    assert said_of_vet(read, said) == ["planned"]
+
+
+@pytest.mark.parametrize(
+    ("said", "status"),
+    [
+        ("She asked about the vet. I said there's no need to ring one", ["absent"]),
+        ("She asked me about a vet. I'd not ring one for that", ["absent"]),
+        ("No vet has looked at it", []),
+        ("They haven't got a vet", []),
+        ("The vet was here last week. I told her to ring me", []),
+        ("Two saddles were tried on. I told her to get one", []),
+        ("She wants a physio. I told her to ring one", []),
+    ],
+)
+def test_none_is_to_be_called(read: Read, said: str, status: list[str]) -> None:
+    assert said_of_vet(read, said) == status

@@ -90,3 +90,26 @@ test_then_is_when_i_am_back = reads(
     ],
     "Tansy. {}",
 )
+
+test_what_was_added_to_some_does_not_narrow_the_shoeing = reads(
+    [
+        (
+            "New shoes all round, aught in front, double aught behind. Side clips in front. Six nails to the shoe.",
+            [
+                "LF+RF clips side",
+                "LF+RF shoe_size 0",
+                "LF+RF+LH+RH nails 6",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH shoe_size 00",
+            ],
+        ),
+        (
+            "Reset all round. Leather pads in front. Five nails each.",
+            ["LF+RF pad leather", "LF+RF+LH+RH nails 5", "LF+RF+LH+RH work reset"],
+        ),
+        (
+            "Trimmed behind. New shoes in front. Toe clips on the fronts. Six nails each.",
+            ["LF+RF clips toe", "LF+RF nails 6", "LF+RF work new_shoe", "LH+RH work trim"],
+        ),
+    ]
+)

@@ -1,0 +1,113 @@
+"""What a measure went from and what it went to: "condition down from a seven to a five"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from pipeline.reading.body_numbers import MM_PER_UNIT, BodyNumbers, likely_unit
+from pipeline.reading.mentions import Mention
+from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
+from pipeline.reading.numbers import Number
+from pipeline.reading.size_ranges import plain, size_name
+from pipeline.reading.talk import Segment
+from pipeline.record import SHOE_SIZES, Status
+
+AS_IT_WAS, AS_IT_IS = "what it went from", "what it went to"
+_MOVING = frozenset({
+    "down", "up", "back", "dropped", "drop", "went", "gone", "going", "go", "came", "come", "coming", "moved", "moving",
+    "improved", "risen", "rose", "eased", "crept", "slid", "fell", "fallen", "changed", "grown", "grew", "brought",
+    "taken", "took", "shortened", "lowered", "raised", "stepped", "lost", "gained", "put",
+})  # fmt: skip
+_SMALL = frozenset({"a", "an", "the", "condition", "score", "size", "grade", "number", "about", "around"})
+_ON_TO = _SMALL | {"to", "down", "up", "back", "and", "in", "at", "on", ",", "it", "'s", "is", "now"}
+_ON = frozenset({"down", "up", "back"})
+_LEAD = 6  # tokens from the word for the change to "from"
+_REACH = 9  # tokens from the one number to the other
+_SHOD = ("work", "shoe_types", "shoe_materials")
+_MEASURED = frozenset({*ANGLES, *LENGTHS, *SCORES, "shoe_size", "nail_size", "nails"})
+
+
+class MovedNumbers(BodyNumbers):
+    """The rule for both numbers of a change: the first is of an earlier time."""
+
+    def _moved(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Toe angle went from 48 to 51", "down from a seven to a five": of then and of now."""
+        reached = self._moved_to(mention, number) if self._led_by_from(segment, mention) else None
+        if reached is None:
+            return False
+        behind, now = reached
+        slot = self._slot_moved(segment, mention)
+        if slot is None or (slot in ANGLES and not all(30 <= n.value <= 75 for n in (number, now))):
+            return False
+        unit = next((MM_PER_UNIT[u] for m in (mention, behind) if (u := self._unit(m)[0]) in MM_PER_UNIT), None)
+        if not self._add(segment, slot, _value(slot, number, unit), mention):
+            return False
+        segment.drafts[-1].status = Status.HISTORY
+        segment.drafts[-1].note(AS_IT_WAS)
+        self._set_frame(slot, segment, unit or Fraction(1))
+        self._add(segment, slot, _value(slot, now, unit), behind)
+        segment.drafts[-1].status = Status.PRESENT
+        if any(m.get("times") == "history" for m in self._talk.starting_in(mention.end, behind.start)):
+            segment.drafts[-1].note(AS_IT_IS)  # "from a seven in the spring to a five"
+        return True
+
+    def _led_by_from(self, segment: Segment, mention: Mention) -> bool:
+        """Whether a "from" stands before the number, and a word for a change before that or behind the number."""
+        at = mention.start - 1
+        while at > segment.start and self._words[at] in _SMALL:
+            at -= 1
+        if self._words[at] != "from":
+            return False
+        first = self._talk.sentence(segment.sentence)[0].start
+        moving = _MOVING & set(self._words[max(first, at - _LEAD) : at])
+        return bool(moving or _ON & set(self._words[mention.end : mention.end + _LEAD]))
+
+    def _moved_to(self, mention: Mention, number: Number) -> tuple[Mention, Number] | None:
+        """The number that is reached, and its mention: behind "to", or the upper end of "48 to 51"."""
+        if number.high is not None:
+            return mention, replace(number, value=number.high, high=None)
+        for behind in self._talk.starting_in(mention.end, min(mention.end + _REACH, len(self._words))):
+            if behind.number is None or behind.dropped:
+                continue
+            held = {i for m in self._talk.starting_in(mention.end, behind.start) for i in m.literal if self._light(m)}
+            between = {self._words[i] for i in range(mention.end, behind.start) if i not in held}
+            return (behind, behind.number) if "to" in between and between <= _ON_TO else None
+        return None
+
+    def _light(self, mention: Mention) -> bool:
+        return mention.is_any(("units", "times", "fillers"))
+
+    def _slot_moved(self, segment: Segment, mention: Mention) -> str | None:
+        """What went from the one to the other: the measure word of the sentence, or what the horse is shod with."""
+        sentence = [m for s in self._sentence(segment) for m in s.mentions if m.start < mention.start]
+        heads = [str(m.get("measures")) for m in sentence if m.get("measures") in (*_MEASURED, "grade")]
+        slot = heads[-1] if heads else None
+        if slot == "shoe_size" and "nails" in heads:
+            slot = "nail_size"
+        if slot == "nails" and mention.number is not None and mention.number.plural:
+            return "nail_size"  # "nails down from sixes to fives"
+        if slot == "grade":
+            return self._grade_slot(segment, mention)
+        if slot is None and any(m.get("gaits") == "lame" for m in sentence):
+            return "lameness"
+        if slot is None and any(m.is_any(_SHOD) for m in sentence):
+            return "shoe_size"
+        return slot or self._counted_before(segment, mention)
+
+    def _counted_before(self, segment: Segment, mention: Mention) -> str | None:
+        """What was counted last, else the size of a shoe: "moved her up from a one to a two in front"."""
+        if self._frame is not None and segment.sentence - self._frame.sentence <= 1:
+            return self._frame.slot
+        near = [s for s in self._talk.segments[: segment.index] if segment.sentence - s.sentence <= 1]
+        lame = any(m.get("gaits") for s in near for m in s.mentions)
+        sized = mention.number is not None and size_name(mention.number) in SHOE_SIZES
+        return "shoe_size" if sized and segment.having("feet") and not lame else None
+
+
+def _value(slot: str, number: Number, unit: Fraction | None) -> str | Fraction:
+    if slot == "shoe_size":
+        return size_name(number)
+    if slot == "nail_size":
+        return plain(number.value)
+    return number.value * (unit if unit is not None and slot in LENGTHS else likely_unit(slot, number))

@@ -1,0 +1,88 @@
+"""A measure that went from one number to another: the first is of an earlier time.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+test_from_then_to_now = reads(
+    [
+        ("Condition score down from a seven to a five.", ["- body_condition 5", "- body_condition 7 history"]),
+        ("Body condition has gone from a seven to a six.", ["- body_condition 6", "- body_condition 7 history"]),
+        ("He's gone from a condition seven to a five.", ["- body_condition 5", "- body_condition 7 history"]),
+        ("Cresty neck came down from four to two.", ["- cresty_neck 2", "- cresty_neck 4 history"]),
+        ("Obel grade down from a three to a two.", ["- obel 2", "- obel 3 history"]),
+        ("Toe angle up from 48 to 51 on the left front.", ["LF toe_angle 48 history", "LF toe_angle 51"]),
+        ("Left front toe angle went from 48 degrees to 51.", ["LF toe_angle 48 history", "LF toe_angle 51"]),
+        (
+            "Sole depth on the right front has come up from eight to eleven.",
+            ["RF sole_depth 11", "RF sole_depth 8 history"],
+        ),
+        (
+            "Toe length, left front, from three and a half inches down to three and a quarter.",
+            ["LF toe_length 82.6", "LF toe_length 88.9 history"],
+        ),
+        (
+            "Fronts reset, nail size down from a six to a five.",
+            ["LF+RF nail_size 5", "LF+RF nail_size 6 history", "LF+RF work reset"],
+        ),
+        (
+            "Fronts reset, nails down from sixes to fives.",
+            ["LF+RF nail_size 5", "LF+RF nail_size 6 history", "LF+RF work reset"],
+        ),
+        (
+            "Fronts reset, and I dropped the nails from seven to six.",
+            ["LF+RF nails 6", "LF+RF nails 7 history", "LF+RF work reset"],
+        ),
+        (
+            "New shoes in front, down from a two to a one.",
+            ["LF+RF shoe_size 1", "LF+RF shoe_size 2 history", "LF+RF work new_shoe"],
+        ),
+        ("Went from an aught to a one in front.", ["LF+RF shoe_size 0 history", "LF+RF shoe_size 1"]),
+        ("Moved her up from a one to a two in front.", ["LF+RF shoe_size 1 history", "LF+RF shoe_size 2"]),
+        ("Dropped him from size two to size one in front.", ["LF+RF shoe_size 1", "LF+RF shoe_size 2 history"]),
+        (
+            "Lame on the near fore, he's gone from a three to a two.",
+            ["LF lameness 2", "LF lameness 3 history"],
+        ),
+    ]
+)
+
+test_the_time_between_the_numbers_is_of_the_first = reads(
+    [
+        (
+            "Body condition gone from a seven in the spring to a five.",
+            ["- body_condition 5", "- body_condition 7 history"],
+        ),
+        (
+            "Last month the toe angle on the left front went from 48 to 51.",
+            ["LF toe_angle 48 history", "LF toe_angle 51 history"],
+        ),
+    ]
+)
+
+test_the_number_of_before_comes_last = reads(
+    [
+        ("Body condition down to a five from a seven.", ["- body_condition 5", "- body_condition 7 history"]),
+        ("Left front toe angle up to 51 from 48.", ["LF toe_angle 48 history", "LF toe_angle 51"]),
+        (
+            "New shoes in front, size two, up from a one and a half.",
+            ["LF+RF shoe_size 1.5 history", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+        (
+            "Fronts reset, size fives for nails, down from a six.",
+            ["LF+RF nail_size 5", "LF+RF nail_size 6 history", "LF+RF work reset"],
+        ),
+    ]
+)
+
+test_nothing_was_moved = reads(
+    [
+        ("Left front toe angle is anything from 48 to 51.", ["LF toe_angle 48"]),
+        ("He came back up from three days off. Left front, corn.", ["LF finding corn"]),
+        ("He came down in the betting from six to one. Left front, corn.", ["LF finding corn"]),
+        ("The thrush in the left hind is gone from the frog.", ["LH finding thrush resolved @frog"]),
+    ]
+)
