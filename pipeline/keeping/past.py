@@ -17,6 +17,7 @@ from pipeline.keeping.kept import HistoryEntry, KeptVisit
 from pipeline.keeping.opened import OpenedStore
 from pipeline.keeping.raw import Raw, RawRow, horse_rows, put_together, raw_of
 from pipeline.keeping.rows import fact_of
+from pipeline.keeping.splitting import flags_as_read
 from pipeline.record import Fact
 
 if TYPE_CHECKING:
@@ -93,7 +94,8 @@ def visit_history(database: Database, visit_id: int) -> VisitHistory:
     moved = reading_back.history_of_rows(database, "facts", list(raw.facts))
     was_here = {entry.row for entry in moved if entry.column == "visit" and visit_id in (entry.old, entry.new)}
     facts = {number: row for number, row in raw.facts.items() if row["visit"] == visit_id or number in was_here}
-    flags = {number: row for number, row in raw.flags.items() if row["visit"] in (None, visit_id)}
+    raised_in = flags_as_read(database, raw.flags.values())
+    flags = {n: row for n, row in raw.flags.items() if {row["visit"], raised_in[n]} & {None, visit_id}}
     entries = [
         *(entry for entry in moved if entry.row in facts),
         *reading_back.history_of_rows(database, "visits", [visit_id]),
