@@ -158,7 +158,7 @@ class KeyReview:
         if len(starts) < 2:
             return None
         told = [f"  {number}  {harmless(start.says)}" for number, start in enumerate(starts, start=1)]
-        self.terminal.tell("\n".join(["With which words does it come in?", *told]))
+        self.terminal.tell("\n".join(["With which words does the other horse come in?", *told]))
         key = self.terminal.key()
         if not (key.isdecimal() and 1 <= int(key) <= len(starts)):
             raise CorrectionError("No such place; nothing is changed.")

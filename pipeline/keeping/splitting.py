@@ -272,12 +272,15 @@ def _wording(database: Database, memo_id: int, reading: int) -> Transcript:
 
 
 def _names(database: Database, memo_id: int, text: str, start: int) -> list[int]:
-    """Where behind ``start`` a horse is named that was read in the memo."""
-    sql = "SELECT DISTINCT horse_heard FROM visits WHERE memo = ? AND horse_heard <> ''"
-    names = [re.escape(row["horse_heard"]) for row in database.query(sql, [memo_id])]
+    """Where behind ``start`` a horse is named that was read in the memo, in whichever of its names."""
+    sql = """SELECT horse_heard, name, also_called FROM visits LEFT JOIN horses ON horses.id = visits.horse
+             WHERE visits.memo = ? AND horse_heard <> ''"""
+    names: set[str] = set()
+    for row in database.query(sql, [memo_id]):
+        names |= {row["horse_heard"], row["name"] or "", *json.loads(row["also_called"] or "[]")} - {""}
     if not names:
         return []
-    said = re.compile(rf"(?<!\w)(?:{'|'.join(names)})(?!\w)", re.IGNORECASE)
+    said = re.compile(rf"(?<!\w)(?:{'|'.join(map(re.escape, sorted(names)))})(?!\w)", re.IGNORECASE)
     return [match.start() for match in said.finditer(text, start)]
 
 

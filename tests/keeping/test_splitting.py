@@ -119,6 +119,19 @@ def test_only_what_is_told_from_the_place_to_the_next_name_goes_along(kept: Stor
     assert kept.counts()["facts"] == 5
 
 
+@pytest.mark.parametrize("named", ["Bramble again", "Bram    again"])
+def test_the_part_ends_where_a_horse_is_named_whichever_of_its_names_is_said(
+    named: str, yard: Yard, store: Store
+) -> None:
+    store.add_horses([RosterHorse(name="Teasel")])
+    text = TEXT.replace("Bramble again", named)
+    again_flag = flag(FlagKind.NOT_UNDERSTOOD, "again", "Not understood: again")
+    yard.keep(store, bramble(THRUSH, SIZE, CORN, WEEKS, flags=(ASKED, DOG, again_flag)), text=text)
+    assert store.part_asked(place(store)) == (TEXT.index(PLACE), TEXT.index("Bramble again"))
+    split(store)
+    assert [[one.flag for one in store.visit(number).flags] for number in (1, 2)] == [[again_flag], [DOG]]
+
+
 def test_it_goes_to_the_visit_that_the_memo_has_of_that_horse(kept: Store) -> None:
     split(kept, "Sorrel")
     assert kept.memo(1).visit_ids == (1, 2)
@@ -430,8 +443,8 @@ def spoken(text: str) -> Transcript:
     words, at = [], 0
     for number, said in enumerate(text.split()):
         at = text.index(said, at)
-        seconds = {"start_s": float(number), "end_s": number + 0.9}
-        words.append(Word(text=said, start=at, end=at + len(said), probability=0.9, **seconds))
+        begin, end = float(number), number + 0.9
+        words.append(Word(text=said, start=at, end=at + len(said), start_s=begin, end_s=end, probability=0.9))
         at += len(said)
     return Transcript(text=text, words=words)
 

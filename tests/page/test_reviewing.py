@@ -207,7 +207,10 @@ def test_the_part_behind_a_place_goes_to_the_horse_he_names_and_comes_back(
     assert "horse from “Grey mare next” on: Larkspur" in words
     assert "That part: left fore: thrush; right hind: corn" in words
     assert "Right: Larkspur all through" in words
-    assert "It comes in with Grey mare next. Thrush in the left fore. Corn, right hind. This part is Figaro" in words
+    assert (
+        "The other horse comes in with Grey mare next. Thrush in the left fore. Corn, right hind. This part is Figaro"
+        in words
+    )
     browser.answer(SECOND, "split", horse="3", start=str(LOST.index("Grey")))
     assert standing(two_horses) == {"Larkspur": ["trim"], "Figaro": ["thrush", "corn"]}
     assert "From “Grey mare next” on it is Figaro: left fore: thrush, right hind: corn." in browser.get("/review").words
@@ -220,7 +223,11 @@ def test_the_part_behind_a_place_goes_to_the_horse_he_names_and_comes_back(
     ("do", "form", "stands"),
     [
         ("split", {"horse": "3"}, {"Larkspur": ["trim"], "Figaro": ["thrush", "corn"]}),
-        ("split", {"named": "Rowan", "start": str(LOST.index("Corn"))}, {"Larkspur": ["trim", "thrush"], "Rowan": ["corn"]}),
+        (
+            "split",
+            {"named": "Rowan", "start": str(LOST.index("Corn"))},
+            {"Larkspur": ["trim", "thrush"], "Rowan": ["corn"]},
+        ),
         ("new_horse", {"text": "Juniper"}, {"Larkspur": ["trim"], "Juniper": ["thrush", "corn"]}),
         ("horse", {"horse": "3"}, {"Figaro": ["trim", "thrush", "corn"]}),
         ("right", {}, {"Larkspur": ["trim", "thrush", "corn"]}),

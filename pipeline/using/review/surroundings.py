@@ -106,16 +106,19 @@ def last_time(store: Store, item: Item) -> LastTime | None:
 
 
 def starts_there(store: Store, item: Item) -> list[Start]:
-    """Where another horse may have come in: at the place that is asked about, or with a later sentence of that part."""
+    """Where another horse may have come in: at the place that is asked about, or with a later sentence of that part
+    that something stands behind."""
     if item.place is None or item.place.before:
         return []
     first, last = store.part_asked(item.flags[0].id)
     text = item.visit.memo.transcript.text
-    starts = [first, *(match.end() for match in _STOP.finditer(text, first, last) if match.end() < last)]
+    reached = max((kept.fact.span[0] for kept in item.visit.facts if first <= kept.fact.span[0] < last), default=first)
+    starts = [first, *(match.end() for match in _STOP.finditer(text, first, last))]
     ends = [*starts[1:], last]
     return [
         Start(start, shorten(text[start:end].strip(), _LONGEST_START, placeholder=" …"))
         for start, end in zip(starts, ends, strict=True)
+        if start <= reached
     ]
 
 

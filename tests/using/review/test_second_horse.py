@@ -58,6 +58,11 @@ def test_it_asks_about_the_place_and_tells_what_is_told_there(lost: Review) -> N
     assert {near.says for near in shown.horses} == {"Figaro", "Rowan"}
 
 
+def test_it_came_in_with_no_sentence_behind_which_nothing_stands(yard: Review, hear: Keep) -> None:
+    hear(yard, LOST.replace(" Corn in the right fore.", ""))
+    assert [start.says for start in yard.show(places(yard)[0]).starts][-1] == "Thrush left hind, mild."
+
+
 def test_that_part_goes_to_the_horse_he_names_in_one_change(lost: Review) -> None:
     before = told(lost, "Hester")
     done = lost.split(places(lost)[0], lost.store.horse("Figaro"))
