@@ -223,8 +223,7 @@ class Review:
         _must_be(item, *_OF_HORSE)
         if item.visit.horse and item.visit.horse.id == horse.id and item.visit.visit.horse_match is HorseMatch.KNOWN:
             return self._horse_confirmed(item, horse)
-        lesson = learning.from_name(horse, item.heard_name(), self.vocabulary)
-        return self._decide(item, [AssignHorse(horse)], f"This was {horse.name}.", lesson)
+        return self._decide(item, [AssignHorse(horse)], f"This was {horse.name}.", self._name_lesson(item, horse))
 
     def split(self, item: Item, horse: KeptHorse, start: int | None = None) -> Done:
         """What is told at this place is another horse's: it goes to that horse's visit in the memo, or opens one.
@@ -295,8 +294,13 @@ class Review:
         return said
 
     def _horse_confirmed(self, item: Item, horse: KeptHorse) -> Done:
-        lesson = learning.from_name(horse, item.heard_name(), self.vocabulary)
+        lesson = self._name_lesson(item, horse)
         return self._decide(item, [AssignHorse(horse)], f"Right: this was {horse.name}.", lesson)
+
+    def _name_lesson(self, item: Item, horse: KeptHorse) -> learning.Lesson | None:
+        """What the name as heard teaches; a word within the visit that may be another's is no name of this one."""
+        heard = "" if item.kind is ItemKind.SECOND_HORSE else item.heard_name()
+        return learning.from_name(horse, heard, self.vocabulary)
 
     def _decide(
         self, item: Item, decisions: Sequence[Decision], says: str, lesson: learning.Lesson | None = None

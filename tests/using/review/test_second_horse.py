@@ -136,6 +136,11 @@ def test_a_word_that_may_be_the_name_is_offered_for_learning(yard: Review, hear:
     assert yard.store.learned_names() == []
 
 
+def test_it_is_no_name_of_the_horse_of_the_whole_visit(yard: Review, hear: Keep) -> None:
+    hear(yard, "Hester, reset all round. Seven weeks. Weka, same barn, reset all round. Thrush left hind, mild.")
+    assert yard.assign(places(yard)[0], yard.store.horse("Figaro")).lesson is None
+
+
 def test_an_everyday_word_at_the_place_is_no_name_to_learn(yard: Review, hear: Keep) -> None:
     hear(yard, "Hester, reset all round, quiet. Seven weeks. Grey mare next, reset all round, she's fidgety.")
     assert yard.split(places(yard)[0], yard.store.horse("Figaro")).lesson is None
