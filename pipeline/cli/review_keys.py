@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 
 _FEET_KEYS = dict(zip("12345678", FEET_SAID, strict=True))
 _FEET_ASKED = "1 left fore  2 right fore  3 left hind  4 right hind\n5 fronts  6 hinds  7 all four  8 whole horse"
+_MOST_STARTS = 9  # sentences to choose from, a key each
 _FIELDS = (ItemKind.FIELD, ItemKind.SPOT_CHECK)
 
 
@@ -123,16 +124,20 @@ class KeyReview:
             return review.set_day(item, self._line("The day, as YYYY-MM-DD"))
         if key == "f" and item.kind in _FIELDS:
             return self._foot(item)
-        return self._of_horse(item, key)
+        return self._of_horse(shown, key)
 
-    def _of_horse(self, item: Item, key: str) -> Done | None:
-        review = self.review
+    def _of_horse(self, shown: Shown, key: str) -> Done | None:
+        review, item = self.review, shown.item
         if key == "h" and item.kind is ItemKind.HORSE:
             return review.assign(item, review.store.horse(self._line("Which horse")))
+        if key == "h" and item.kind is ItemKind.SECOND_HORSE:
+            return review.split(item, review.store.horse(self._line("Which horse is this part")), self._start(shown))
+        if key == "v" and item.kind is ItemKind.SECOND_HORSE:
+            return review.assign(item, review.store.horse(self._line("Which horse is the whole visit")))
         if key == "h" and item.kind in _FIELDS:
             return review.move(item, review.store.horse(self._line("To which horse")))
-        if key == "w" and item.kind is ItemKind.HORSE:
-            return review.new_horse(item, self._line("The new horse's name"))
+        if key == "w" and item.kind in (ItemKind.HORSE, ItemKind.SECOND_HORSE):
+            return review.new_horse(item, self._line("The new horse's name"), start=self._start(shown))
         if key == "o" and item.kind is ItemKind.HORSE:
             return review.no_horse(item)
         return None
@@ -141,8 +146,23 @@ class KeyReview:
         if 1 <= number <= len(shown.choices):
             return self.review.choose(shown.item, shown.choices[number - 1])
         if 1 <= number <= len(shown.horses) and not shown.choices:
-            return self.review.assign(shown.item, shown.horses[number - 1].horse)
+            horse, second = shown.horses[number - 1].horse, shown.item.kind is ItemKind.SECOND_HORSE
+            if second:
+                return self.review.split(shown.item, horse, self._start(shown))
+            return self.review.assign(shown.item, horse)
         return None
+
+    def _start(self, shown: Shown) -> int | None:
+        """Where the other horse comes in, asked when there is more than one sentence to choose from."""
+        starts = shown.starts[:_MOST_STARTS]
+        if len(starts) < 2:
+            return None
+        told = [f"  {number}  {harmless(start.says)}" for number, start in enumerate(starts, start=1)]
+        self.terminal.tell("\n".join(["With which words does the other horse come in?", *told]))
+        key = self.terminal.key()
+        if not (key.isdecimal() and 1 <= int(key) <= len(starts)):
+            raise CorrectionError("No such place; nothing is changed.")
+        return starts[int(key) - 1].at
 
     def _foot(self, item: Item) -> Done:
         self.terminal.tell(_FEET_ASKED)

@@ -19,6 +19,8 @@ _KEYS = {
     ItemKind.SPOT_CHECK: "a right  c type it  n not said  f foot  h horse  m missed",
     ItemKind.CHOICE: "a all are right  n none was said  m missed",
     ItemKind.HORSE: "a right  h type its name  w new horse  o none of these  m missed",
+    ItemKind.SECOND_HORSE: "a same horse all through  h this part is another horse's  m missed\n"
+    "  w this part is a new horse's  v the whole visit is another horse's",
     ItemKind.WORDS: "a nothing to add  m what was said",
     ItemKind.DAY: "a right  c type the day  m missed",
 }
@@ -34,6 +36,8 @@ def question_text(shown: Shown, place: int, total: int) -> str:
     lines += _labelled("why", item.reason())
     if item.visit.memo.transcript.text:
         lines += _labelled("heard", _marked(shown))
+    if shown.there:
+        lines += _labelled("that part", "; ".join(shown.there))
     if shown.last is not None:
         lines += _labelled("last time", f"{shown.last.said} ({shown.last.day.isoformat()})")
     for number, says in enumerate(answers(shown), start=1):
@@ -42,7 +46,7 @@ def question_text(shown: Shown, place: int, total: int) -> str:
 
 
 def key_lines(item: Item) -> list[str]:
-    """The keys that this question knows, a line for its own and one for those that every question knows."""
+    """The keys that this question knows, its own in a line or two and one for those that every question knows."""
     own = _KEYS[item.kind]
     if item.kind is ItemKind.HORSE and item.visit.horse is None:
         own = own.removeprefix("a right  ")  # there is nothing yet that could be right
@@ -69,6 +73,8 @@ def question_json(shown: Shown) -> dict[str, object]:
         "facts": [{"id": kept.id, **kept.fact.model_dump(mode="json")} for kept in item.facts],
         "words": {"before": shown.words.before, "marked": shown.words.marked, "behind": shown.words.behind},
         "clip": {"memo": clip.memo_id, "start": round(clip.start_s, 2), "end": round(clip.end_s, 2)} if clip else None,
+        "there": shown.there,
+        "starts": [{"at": start.at, "words": start.says} for start in shown.starts],
         "answers": answers(shown),
         "last_time": {"date": last.day.isoformat(), "said": last.said, "value": last.value} if last else None,
     }

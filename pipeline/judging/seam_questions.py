@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from pipeline.judging.asked_place import asks_before, asks_from, of_fact_before, of_fact_from
 from pipeline.judging.second_horse import Seam
 from pipeline.judging.surroundings import Surroundings
 from pipeline.record import Fact, Flag, FlagKind, Transcript, Visit
@@ -18,12 +19,11 @@ def question(seam: Seam, visit: Visit, transcript: Transcript, around: Surroundi
     The words of the place stand in the reason: as its quote they would be taken for a name that was heard.
     """
     signs = _listed(seam.signs[:_MOST_SIGNS])
-    why = f": {signs}" if signs else ""
     if seam.unnamed:
-        reason = f"What is told before {visit.horse} is named may be of another horse{why}; please listen."
+        reason = asks_before(visit.horse, signs)
         place = 0, around.tokens[max(0, seam.last - 1)].end
     else:
-        reason = f"From “{_words(seam, transcript, around)}” on this may be another horse{why}; please listen."
+        reason = asks_from(_words(seam, transcript, around), signs)
         place = around.tokens[seam.first].start, around.tokens[around.sentence_of(seam.first)[1] - 1].end
     start, end = transcript.seconds_of(*place)
     return Flag(kind=FlagKind.HORSE, reason=reason, start=start, end=end, span=place)
@@ -36,8 +36,8 @@ def whose(fact: Fact, visit: Visit, seams: Sequence[Seam], transcript: Transcrip
     if seam is None:
         return None
     if seam.unnamed:
-        return f"Told before {visit.horse} is named, and perhaps of another horse; whose is it?"
-    return f"Another horse may have come in at “{_words(seam, transcript, around)}”; whose is it?"
+        return of_fact_before(visit.horse)
+    return of_fact_from(_words(seam, transcript, around))
 
 
 def _words(seam: Seam, transcript: Transcript, around: Surroundings) -> str:

@@ -12,6 +12,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from pipeline.judging.asked_place import may_be_name
 from pipeline.judging.he_and_she import turned
 from pipeline.judging.horses_counted import horses_counted
 from pipeline.judging.naming import slot_name, the_feet
@@ -195,7 +196,7 @@ class SecondHorse:
 
     def _named_like(self, at: int) -> str:
         word = self._words[at].removesuffix("'s")
-        return f"“{word.capitalize()}” may be a name"
+        return may_be_name(word.capitalize())
 
 
 def _of_facts(before: Sequence[Placed], behind: Sequence[Placed]) -> Iterator[Sign]:

@@ -54,10 +54,11 @@ class Told:
 
 @dataclass(frozen=True)
 class Into:
-    """The reading that stands from now on, and the change that lets it stand."""
+    """The reading that stands from now on, the change that lets it stand, and the visits that a person alone knows."""
 
     reading: int
     change: int
+    by_hand: frozenset[int] = frozenset()
 
 
 def told(database: Database, facts: Sequence[RawRow]) -> list[Told]:
@@ -66,7 +67,7 @@ def told(database: Database, facts: Sequence[RawRow]) -> list[Told]:
     outside = set()
     for entry in reversed(reading_back.history_of_rows(database, "facts", list(read))):
         read[entry.row][entry.column] = entry.old
-        if entry.change is None:
+        if entry.change is None and (entry.column in _STATE or (entry.column == "flagged" and not entry.new)):
             outside.add(entry.row)
     return [Told(row, read[row["id"]], row["id"] in outside) for row in facts]
 
@@ -78,17 +79,18 @@ def carry(
 
     ``transcript`` is that reading's wording when it is another one than the source's.
     """
-    settled = [fact for fact in source if fact.decided]
-    pairs = matched(settled, target, same_words=transcript is None)
-    for fact in settled:
+    carried = [fact for fact in source if fact.decided or fact.now["visit"] in into.by_hand]
+    pairs = matched(carried, target, same_words=transcript is None)
+    for fact in carried:
         found = pairs.get(fact.now["id"])
         if found is not None:
-            columns: Columns = {name: fact.now[name] for name in _STATE} | {"settled": 1}
-            columns |= _SURE if fact.now["stands"] else {}
-            if _stays_in_its_visit(database, fact, found):
+            columns: Columns = {name: fact.now[name] for name in _STATE} | {"settled": 1} if fact.decided else {}
+            columns |= _SURE if fact.decided and fact.now["stands"] else {}
+            if _stays_in_its_visit(database, fact, found, into):
                 columns |= {"visit": fact.now["visit"], "position": _behind(database, fact)}
-            update_row(database, "facts", found.now["id"], columns)
-        elif fact.now["stands"]:
+            if columns:
+                update_row(database, "facts", found.now["id"], columns)
+        elif fact.decided and fact.now["stands"]:
             _keep(database, fact, transcript, into)
 
 
@@ -165,17 +167,20 @@ def _shared(one: tuple[float, float], other: tuple[float, float]) -> float:
     return together / whole if together > 0 and whole > 0 else 0.0
 
 
-def _stays_in_its_visit(database: Database, fact: Told, found: Told) -> bool:
+def _stays_in_its_visit(database: Database, fact: Told, found: Told, into: Into) -> bool:
     """Whether a decided fact stays in its visit though it is found in another one by now.
 
-    It does when a person moved it there, and when one of the two visits stands and the other does not: what a person
-    stands for is not lost in a visit that he dropped, and what he dropped with a visit does not come back in another.
+    It does when a person moved it there, or moved back what he had given to another horse with all that is told
+    around it, and when one of the two visits stands and the other does not: what a person stands for is not lost in a
+    visit that he dropped, and what he dropped with a visit does not come back in another.
     """
     if fact.now["visit"] == found.now["visit"]:
         return False
-    moved = bool(fact.now["visit"] != fact.read["visit"])
+    moved = fact.now["visit"] != fact.read["visit"] or found.now["visit"] != found.read["visit"]
+    if moved or fact.now["visit"] in into.by_hand:
+        return True
     sql = "SELECT count(DISTINCT stands) FROM visits WHERE id IN (?, ?)"
-    return moved or database.execute(sql, [fact.now["visit"], found.now["visit"]]).fetchone()[0] == 2
+    return bool(database.execute(sql, [fact.now["visit"], found.now["visit"]]).fetchone()[0] == 2)
 
 
 def _keep(database: Database, fact: Told, transcript: Transcript | None, into: Into) -> None:

@@ -17,10 +17,10 @@ class ChangeKind(StrEnum):
     """What a change was about."""
 
     CORRECT = "correct"  # a field of a fact
-    ACCEPT = "accept"  # a fact confirmed as it stands
+    ACCEPT = "accept"  # a fact confirmed as it stands, or that the same horse is told of at the place of a flag
     DROP = "drop"  # a fact that was not said
     RESTORE = "restore"  # a dropped fact that was said after all
-    MOVE = "move"  # a fact to another visit of its memo
+    MOVE = "move"  # a fact, or all that is told at the place of a flag, to another visit of its memo
     ADD = "add"  # a fact that was missed
     VISIT = "visit"  # a visit's day or notes
     NEW_VISIT = "new_visit"  # a visit that was missed
@@ -72,13 +72,14 @@ class Change:
 
 @dataclass(frozen=True)
 class About:
-    """What a change is about, as row numbers."""
+    """What a change is about, as row numbers; ``place`` is a character of the memo."""
 
     memo: int
     visit: int | None = None
     fact: int | None = None
     flag: int | None = None
     undoes: int | None = None
+    place: int | None = None
 
 
 def begin(database: Database, kind: ChangeKind, about: About, at: str) -> int:
@@ -94,6 +95,7 @@ def begin(database: Database, kind: ChangeKind, about: About, at: str) -> int:
         "fact": about.fact,
         "flag": about.flag,
         "undoes": about.undoes,
+        "place": about.place,
     }
     change = insert_row(database, "changes", row)
     database.execute("UPDATE pen SET change = ?", [change])

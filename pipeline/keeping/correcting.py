@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, TypedDict
 from pydantic import ValidationError
 
 from pipeline.errors import CorrectionError, NotFoundError
+from pipeline.judging.asked_place import asked_place
 from pipeline.keeping.database import insert_row, update_row
 from pipeline.keeping.names import name_key
 from pipeline.keeping.raw import RawRow
@@ -134,11 +135,12 @@ def enter_visit(database: Database, memo_id: int, horse_id: int, day: date, chan
 
 
 def assign_visit(database: Database, visit_id: int, horse_id: int) -> None:
-    """Give a visit to a horse; its questions about the horse are answered with that."""
+    """Give a visit to a horse; its questions about the horse are answered with that, but for where another comes in."""
     update_row(database, "visits", visit_id, {"horse": horse_id, "horse_match": HorseMatch.KNOWN.value})
-    sql = "SELECT id FROM flags WHERE visit = ? AND kind = ? AND settled = 0"
+    sql = "SELECT id, reason FROM flags WHERE visit = ? AND kind = ? AND settled = 0"
     for row in list(database.query(sql, [visit_id, FlagKind.HORSE.value])):
-        update_row(database, "flags", row["id"], {"settled": 1})
+        if asked_place(row["reason"]) is None:
+            update_row(database, "flags", row["id"], {"settled": 1})
 
 
 def next_position(database: Database, memo_id: int) -> int:

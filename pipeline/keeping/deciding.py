@@ -8,7 +8,7 @@ from datetime import UTC, date, datetime
 from typing import TYPE_CHECKING
 
 from pipeline.errors import CorrectionError, StoreConflictError
-from pipeline.keeping import changes, correcting, horses, reading_back, undoing
+from pipeline.keeping import changes, correcting, horses, reading_back, splitting, undoing
 from pipeline.keeping.changes import About, Change, ChangeKind
 from pipeline.keeping.correcting import FactFields
 from pipeline.keeping.database import plain_errors, update_row
@@ -76,6 +76,23 @@ class AssignNewHorse:
 
 
 @dataclass(frozen=True)
+class SplitVisit:
+    """What is told at the place that a flag asks about belongs to another horse, on the roster or new to it: to its
+    visit in the same memo, opened if there is none yet. ``start`` is the character at which it comes in, if later."""
+
+    flag: int
+    horse: KeptHorse | RosterHorse
+    start: int | None = None
+
+
+@dataclass(frozen=True)
+class SameHorse:
+    """What is told at the place that a flag asks about is the same horse's."""
+
+    flag: int
+
+
+@dataclass(frozen=True)
 class SetDay:
     """The day of all visits of the memo."""
 
@@ -89,7 +106,19 @@ class LookedAt:
     flag: int
 
 
-Decision = AcceptFact | CorrectFact | DropFact | MoveFact | AddFact | AssignHorse | AssignNewHorse | SetDay | LookedAt
+Decision = (
+    AcceptFact
+    | CorrectFact
+    | DropFact
+    | MoveFact
+    | AddFact
+    | AssignHorse
+    | AssignNewHorse
+    | SplitVisit
+    | SameHorse
+    | SetDay
+    | LookedAt
+)
 
 
 class Deciding(OpenedStore):
@@ -156,7 +185,10 @@ def _last_action(database: Database) -> int:
 
 
 def _write(database: Database, visit: RawRow, decision: Decision, at: str) -> None:
-    if isinstance(decision, MoveFact) and _visit_at(database, visit, decision.horse) is None:
+    if isinstance(decision, SplitVisit | SameHorse):
+        _take_apart(database, visit, decision, at)
+        return
+    if isinstance(decision, MoveFact) and splitting.visit_at(database, visit["memo"], decision.horse.id) is None:
         opened = changes.begin(database, ChangeKind.NEW_VISIT, About(visit["memo"], visit["id"]), at)
         correcting.enter_visit(database, visit["memo"], decision.horse.id, date.fromisoformat(visit["date"]), opened)
     if isinstance(decision, AssignNewHorse):  # before the change begins: taken back, the horse stays on the roster
@@ -169,6 +201,15 @@ def _write(database: Database, visit: RawRow, decision: Decision, at: str) -> No
     # Whose visit it was may be confirmed: a later reading keeps it then.
     if not isinstance(decision, AssignHorse) and not changes.changed_anything(database, change):
         raise CorrectionError("Nothing changes by this: it stands like that already.")
+
+
+def _take_apart(database: Database, visit: RawRow, decision: SplitVisit | SameHorse, at: str) -> None:
+    if isinstance(decision, SameHorse):
+        splitting.same_horse(database, visit, decision.flag, at)
+        return
+    horse = decision.horse  # a new one joins before the change begins: taken back, it stays on the roster
+    number = horse.id if isinstance(horse, KeptHorse) else horses.add_one(database, horse)
+    splitting.split(database, visit, splitting.Whose(decision.flag, number, decision.start), at)
 
 
 def _about(visit: RawRow, decision: Decision) -> tuple[ChangeKind, About]:
@@ -197,15 +238,9 @@ def _drop(database: Database, visit: RawRow, decision: DropFact, change: int) ->
 
 
 def _move(database: Database, visit: RawRow, decision: MoveFact, change: int) -> None:
-    there = _visit_at(database, visit, decision.horse)
+    there = splitting.visit_at(database, visit["memo"], decision.horse.id)
     if there is not None:
         correcting.move_fact(database, _standing(database, visit, decision.fact), there)
-
-
-def _visit_at(database: Database, visit: RawRow, horse: KeptHorse) -> RawRow | None:
-    """The visit at a horse in the same memo, the last one if there are several."""
-    sql = "SELECT * FROM visits WHERE memo = ? AND horse = ? AND stands = 1 ORDER BY id DESC LIMIT 1"
-    return next(iter(database.query(sql, [visit["memo"], horse.id])), None)
 
 
 def _add(database: Database, visit: RawRow, decision: AddFact, change: int) -> None:

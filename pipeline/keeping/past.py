@@ -91,9 +91,10 @@ def visit_history(database: Database, visit_id: int) -> VisitHistory:
     visit = reading_back.visit_row(database, visit_id)
     raw = raw_of(database, [visit["memo"]])
     moved = reading_back.history_of_rows(database, "facts", list(raw.facts))
-    was_here = {entry.row for entry in moved if entry.column == "visit" and visit_id in (entry.old, entry.new)}
-    facts = {number: row for number, row in raw.facts.items() if row["visit"] == visit_id or number in was_here}
-    flags = {number: row for number, row in raw.flags.items() if row["visit"] in (None, visit_id)}
+    were_here = _went_through(moved, visit_id)
+    facts = {number: row for number, row in raw.facts.items() if row["visit"] == visit_id or number in were_here}
+    asked_here = _went_through(reading_back.history_of_rows(database, "flags", list(raw.flags)), visit_id)
+    flags = {n: row for n, row in raw.flags.items() if row["visit"] in (None, visit_id) or n in asked_here}
     entries = [
         *(entry for entry in moved if entry.row in facts),
         *reading_back.history_of_rows(database, "visits", [visit_id]),
@@ -111,6 +112,11 @@ def visit_history(database: Database, visit_id: int) -> VisitHistory:
         flags={number: row["reason"] for number, row in flags.items()},
         horses=_horse_names(database, entries),
     )
+
+
+def _went_through(entries: list[HistoryEntry], visit_id: int) -> set[int]:
+    """The rows that were moved into a visit or out of it."""
+    return {entry.row for entry in entries if entry.column == "visit" and visit_id in (entry.old, entry.new)}
 
 
 def _horse_names(database: Database, entries: list[HistoryEntry]) -> dict[int, str]:

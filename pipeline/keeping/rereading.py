@@ -9,7 +9,8 @@ from itertools import islice
 from typing import TYPE_CHECKING
 
 from pipeline.errors import CorrectionError, StoreConflictError
-from pipeline.keeping import carrying, changes, reading_back, undoing
+from pipeline.judging.asked_place import asked_place
+from pipeline.keeping import carrying, changes, reading_back, splitting, undoing
 from pipeline.keeping.changes import About, ChangeKind
 from pipeline.keeping.correcting import heard_columns, next_position
 from pipeline.keeping.database import insert_row, update_row
@@ -24,7 +25,7 @@ from pipeline.keeping.rows import (
     visit_columns,
     words_json,
 )
-from pipeline.keeping.same_visits import matching_visits, reads_the_same, visits_to_match
+from pipeline.keeping.same_visits import Said, matching_visits, reads_the_same, visits_to_match
 from pipeline.record import Flag, FlagKind, MemoRecord, Transcript, Visit
 
 if TYPE_CHECKING:
@@ -41,7 +42,23 @@ SELECT visit, 'horse' FROM changes WHERE memo = :memo AND kind = 'assign'
 AND NOT EXISTS (SELECT 1 FROM changes AS later WHERE later.undoes = changes.id)
 UNION
 SELECT visits.id, 'horse' FROM visits JOIN changes ON changes.id = visits.change
-WHERE visits.memo = :memo AND changes.kind = 'new_visit' AND visits.stands = 1
+WHERE visits.memo = :memo AND changes.kind IN ('new_visit', 'move') AND visits.stands = 1
+"""
+# The visits that a person entered and no reading has heard of; one that came from another store has no change of its
+# own, but a horse of which nobody heard the name.
+_BY_HAND = """
+SELECT visits.id FROM visits LEFT JOIN changes ON changes.id = visits.change
+WHERE visits.memo = :memo AND visits.stands = 1 AND visits.horse_heard IS NULL AND (
+    changes.kind IN ('new_visit', 'move') OR visits.change IS NULL AND visits.horse IS NOT NULL AND NOT EXISTS (
+        SELECT 1 FROM history WHERE in_table = 'visits' AND in_row = visits.id AND in_column = 'horse'
+    )
+)
+"""
+
+
+_OF_READING = """
+SELECT facts.* FROM facts JOIN visits ON visits.id = facts.visit
+WHERE visits.memo = ? AND facts.reading = ? ORDER BY facts.id
 """
 
 
@@ -62,7 +79,8 @@ class Again:
     raw: Raw
     number: int
     change: int
-    decided: set[tuple[int, str]] = field(default_factory=set)
+    said: Said = field(default_factory=Said)
+    raised_in: dict[int, int | None] = field(default_factory=dict)  # the visit of each flag, as it was read
 
     @property
     def facts(self) -> list[RawRow]:
@@ -86,20 +104,23 @@ def read_again(
     if heard is not None and (heard, by.weights) == (transcript_of(memo), memo["weights"]):
         heard = None
     before = carrying.told(database, [fact for fact in raw.facts.values() if fact["reading"] == memo["reading"]])
-    decided = {(row["in_row"], row["in_column"]) for row in database.query(_DECIDED, {"memo": memo["id"]})}
-    if heard is None and reads_the_same(record, raw, memo["reading"], before, decided):
+    said = _said(database, memo["id"], heard or transcript_of(memo))
+    raised_in = splitting.flags_as_read(database, raw.flags.values())
+    if heard is None and reads_the_same(record, raw, memo["reading"], before, said, raised_in):
         return None
     change = changes.begin(database, ChangeKind.REREAD, About(memo["id"]), at)
     number = _next(database, "readings", memo["id"])
-    again = Again(database, memo, raw, number, change, decided)
+    again = Again(database, memo, raw, number, change, said, raised_in)
     hearing = memo["hearing"] if heard is None else _new_hearing(again, heard, by.weights)
     reading: Columns = {"hearing": hearing, "made_at": at, "vocabulary": by.vocabulary, "change": change}
     insert_row(database, "readings", {"memo": memo["id"], "number": number, **reading})
     found = _write_visits(again, record, before, same_words=heard is None)
     _write_flags(again, None, _memo_flags(again, record, heard))
     _stand(database, memo["id"], number)
-    _carry(again, before, heard)
-    _let_go(again, found)
+    splitting.go_again(database, said.parts, number)
+    _part_notes(again, found, (heard or transcript_of(memo)).text)
+    _carry(again, before, heard, set(found))
+    _let_go(again, set(found))
     return number
 
 
@@ -118,10 +139,12 @@ def take_back(database: Database, memo: RawRow, at: str) -> int:
     again = Again(database, memo, raw, number, change)
     undoing.restore(database, row["change"], only="visits", where_unchanged=True)
     _stand(database, memo["id"], number)
-    former = [fact for fact in raw.facts.values() if fact["reading"] == number]
     other = _reading(database, memo["id"], number)["hearing"] != memo["hearing"]
-    words = transcript_of(_memo_row(database, memo["id"])) if other else None
+    now = transcript_of(_memo_row(database, memo["id"]))
+    splitting.go_again(database, splitting.answered(database, memo["id"], now, since=row["change"]), number)
+    words = now if other else None
     into = carrying.Into(number, change)
+    former = list(database.query(_OF_READING, [memo["id"], number]))
     carrying.carry(database, _decided_since(again, row["change"]), carrying.told(database, former), words, into)
     for visit in raw.visits.values():
         if visit["change"] == row["change"] and not _held(database, visit["id"], number):
@@ -135,9 +158,21 @@ def check_reading(memo: RawRow, seen: int) -> None:
         raise StoreConflictError(f"Memo {memo['id']} was read again by somebody else meanwhile; nothing was changed.")
 
 
-def _write_visits(again: Again, record: MemoRecord, before: Sequence[carrying.Told], same_words: bool) -> set[int]:
-    """Write the new reading's visits, facts and flags; returns the numbers of the visits that it found."""
-    places = matching_visits(record.visits, visits_to_match(again.raw, again.decided), again.facts)
+def _said(database: Database, memo_id: int, words: Transcript) -> Said:
+    """What a person said of the visits of a memo, its parts found in the words that are read now."""
+    memo = {"memo": memo_id}
+    by_hand = {row["id"] for row in database.query(_BY_HAND, memo)}
+    decided = {(row["in_row"], row["in_column"]) for row in database.query(_DECIDED, memo)}
+    decided |= {(number, "horse") for number in by_hand}
+    return Said(decided, by_hand, splitting.answered(database, memo_id, words))
+
+
+def _write_visits(
+    again: Again, record: MemoRecord, before: Sequence[carrying.Told], same_words: bool
+) -> dict[int, str]:
+    """Write the new reading's visits, facts and flags; returns the visits that it found, by number, with its notes."""
+    rows_before = visits_to_match(again.raw, again.said)
+    places = matching_visits(record.visits, rows_before, again.facts, again.said.by_hand)
     # Numbers that no row has, below those of all rows.
     fresh: list[RawRow] = [
         {**fact_columns(fact, -1, 0), "id": -number, "origin": None}
@@ -145,7 +180,7 @@ def _write_visits(again: Again, record: MemoRecord, before: Sequence[carrying.To
     ]
     origin = carrying.origins(before, [carrying.Told(row, row) for row in fresh], same_words)
     rows = iter(fresh)
-    found = set()
+    found = {}
     for visit, row in zip(record.visits, places, strict=True):
         visit_id, doubts = _new_visit(again, visit) if row is None else _same_visit(again, visit, row)
         first = next_position(again.database, again.memo["id"])
@@ -153,8 +188,15 @@ def _write_visits(again: Again, record: MemoRecord, before: Sequence[carrying.To
             own = {"visit": visit_id, "position": place, "reading": again.number, "origin": origin.get(new["id"])}
             insert_row(again.database, "facts", {**{k: v for k, v in new.items() if k != "id"}, **own})
         _write_flags(again, visit_id, [*visit.flags, *doubts])
-        found.add(visit_id)
+        found[visit_id] = visit.notes
     return found
+
+
+def _part_notes(again: Again, found: dict[int, str], text: str) -> None:
+    """Let the notes of the visits that were taken apart go along, but not those that a person wrote."""
+    for visit_id, notes in splitting.notes_apart(text, found, again.said.parts).items():
+        if found.get(visit_id) != notes and (visit_id, "notes") not in again.said.decided:
+            update_row(again.database, "visits", visit_id, {"notes": notes})
 
 
 def _new_visit(again: Again, visit: Visit) -> tuple[int, list[Flag]]:
@@ -171,11 +213,11 @@ def _same_visit(again: Again, visit: Visit, row: RawRow) -> tuple[int, list[Flag
     """Write into a visit what is heard of it now; its day stays, and so does whatever a person said of it."""
     columns: Columns = heard_columns(visit.horse)
     doubts: list[Flag] = []
-    if (row["id"], "horse") not in again.decided:
+    if (row["id"], "horse") not in again.said.decided:
         assignment = assign(again.database, visit, again.memo["id"])
         columns |= {"horse": assignment.horse_id, "horse_match": assignment.match.value}
         doubts = [assignment.flag] if assignment.flag else []
-    if (row["id"], "notes") not in again.decided:
+    if (row["id"], "notes") not in again.said.decided:
         columns["notes"] = visit.notes
     update_row(again.database, "visits", row["id"], columns)
     return row["id"], doubts
@@ -204,22 +246,21 @@ def _write_flags(again: Again, visit_id: int | None, flags: Sequence[Flag]) -> N
     settled = [row for row in again.raw.flags.values() if row["settled"] and row["reading"] == again.memo["reading"]]
     for position, flag in enumerate(flags):
         columns = {**flag_columns(flag, again.memo["id"], visit_id, position), "reading": again.number}
-        answered = flag.kind is FlagKind.HORSE and (visit_id, "horse") in again.decided
+        of_visit = flag.kind is FlagKind.HORSE and asked_place(flag.reason) is None
+        answered = of_visit and (visit_id, "horse") in again.said.decided
         looked_at = any(
-            (row["visit"], row["kind"], row["quote"], row["reason"])
+            (again.raised_in[row["id"]], row["kind"], row["quote"], row["reason"])
             == (columns["visit"], columns["kind"], columns["quote"], columns["reason"])
             for row in settled
         )
         insert_row(again.database, "flags", {**columns, "settled": int(answered or looked_at)})
 
 
-def _carry(again: Again, before: Sequence[carrying.Told], heard: Transcript | None) -> None:
-    sql = """SELECT facts.* FROM facts JOIN visits ON visits.id = facts.visit
-             WHERE visits.memo = ? AND facts.reading = ? ORDER BY facts.id"""
-    new = list(again.database.query(sql, [again.memo["id"], again.number]))
+def _carry(again: Again, before: Sequence[carrying.Told], heard: Transcript | None, found: set[int]) -> None:
+    new = list(again.database.query(_OF_READING, [again.memo["id"], again.number]))
     carrying.set_aside_doubles(again.database, again.by_hand, new)
-    fresh = [carrying.Told(row, row) for row in new]
-    carrying.carry(again.database, before, fresh, heard, carrying.Into(again.number, again.change))
+    into = carrying.Into(again.number, again.change, frozenset(again.said.by_hand - found))
+    carrying.carry(again.database, before, carrying.told(again.database, new), heard, into)
 
 
 def _decided_since(again: Again, change: int) -> list[carrying.Told]:
@@ -233,7 +274,7 @@ def _decided_since(again: Again, change: int) -> list[carrying.Told]:
 def _let_go(again: Again, found: set[int]) -> None:
     """A visit that is no longer found stands no more, unless a person put something into it."""
     for visit in again.raw.visits.values():
-        spoken_of = any(row == visit["id"] for row, _ in again.decided)
+        spoken_of = any(row == visit["id"] for row, _ in again.said.decided)
         if visit["id"] in found or spoken_of or not visit["stands"]:
             continue
         if not _held(again.database, visit["id"], again.number):

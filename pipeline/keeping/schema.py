@@ -20,11 +20,12 @@ from pipeline.keeping.schema_v4 import VERSION_4
 from pipeline.keeping.schema_v5 import VERSION_5
 from pipeline.keeping.schema_v6 import VERSION_6
 from pipeline.keeping.schema_v7 import VERSION_7
+from pipeline.keeping.schema_v8 import VERSION_8
 
 if TYPE_CHECKING:
     from sqlite_utils import Database
 
-MIGRATIONS: tuple[str, ...] = (VERSION_1, VERSION_2, VERSION_3, VERSION_4, VERSION_5, VERSION_6, VERSION_7)
+MIGRATIONS: tuple[str, ...] = (VERSION_1, VERSION_2, VERSION_3, VERSION_4, VERSION_5, VERSION_6, VERSION_7, VERSION_8)
 SCHEMA_VERSION = len(MIGRATIONS)
 APPLICATION_ID = 0x436C6E42  # marks the file as clinchbook's own: "ClnB"
 

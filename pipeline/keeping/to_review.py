@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from pipeline.keeping import correcting, splitting
 from pipeline.keeping.database import plain_errors
 from pipeline.keeping.kept import KeptFact, KeptVisit
 from pipeline.keeping.names import name_key
@@ -70,6 +71,15 @@ class ToReview(OpenedStore):
                  AND in_row IN (SELECT value FROM json_each(?))"""
         with plain_errors(self.folder):
             return {row["in_row"] for row in self._database.query(sql, [json.dumps(list(fact_ids))])}
+
+    def part_asked(self, flag_id: int) -> tuple[int, int]:
+        """Which words a flag asks about that suspects another horse, half-open in the transcript.
+
+        Raises NotFoundError, and CorrectionError for a flag that asks something else.
+        """
+        with plain_errors(self.folder):
+            part = splitting.part_of(self._database, correcting.flag_row(self._database, flag_id))
+            return part.first, part.last
 
     def last_known(self, horse_id: int, before: date, visit_id: int) -> list[tuple[date, KeptFact]]:
         """What stands of the horse's last visit before this one, with its day; [] when there is none."""

@@ -26,6 +26,10 @@ AND (:visit IS NULL OR memo = (SELECT memo FROM visits WHERE id = :visit))
 ORDER BY id DESC LIMIT :count
 """
 _WRITTEN = "SELECT in_table, in_row, in_column, old, new FROM history WHERE change = ? ORDER BY id"
+_HELD = """
+SELECT 1 FROM facts JOIN visits ON visits.id = facts.visit JOIN memos ON memos.id = visits.memo
+WHERE visits.id = ? AND facts.stands = 1 AND (facts.reading IS NULL OR facts.reading = memos.reading)
+"""
 _MAY_CHANGE = frozenset({"facts", "visits", "flags"})
 
 
@@ -95,8 +99,7 @@ def _take_out_entered(database: Database, change: Change) -> None:
     for row in list(database.query("SELECT id FROM facts WHERE change = ? AND stands = 1", [change.id])):
         update_row(database, "facts", row["id"], {"stands": 0})
     for row in list(database.query("SELECT id FROM visits WHERE change = ?", [change.id])):
-        held = "SELECT 1 FROM facts WHERE visit = ? AND stands = 1"
-        if database.execute(held, [row["id"]]).fetchone():
+        if database.execute(_HELD, [row["id"]]).fetchone():
             raise StoreConflictError(f"Visit {row['id']} has facts by now; take them back first.")
         update_row(database, "visits", row["id"], {"stands": 0})
 

@@ -38,11 +38,13 @@ def _of_horse(review: Review, item: Item, form: Form) -> Done:
     match form.get("do"):
         case "horse":
             return review.assign(item, _horse(review, form))
+        case "split":
+            return review.split(item, _horse(review, form), _start(review, item, form))
         case "move":
             return review.move(item, _horse(review, form))
         case "new_horse":
             place = " ".join(form.get("place", "").split())[:LONGEST_TEXT]
-            return review.new_horse(item, _text(form), place or None)
+            return review.new_horse(item, _text(form), place or None, _start(review, item, form))
         case "no_horse":
             return review.no_horse(item)
         case _:
@@ -55,6 +57,15 @@ def _choice(review: Review, item: Item, form: Form) -> Done:
         if choice.says == form.get("choice"):
             return review.choose(item, choice)
     raise StoreConflictError("The choices have changed since; choose again.")
+
+
+def _start(review: Review, item: Item, form: Form) -> int | None:
+    """With which words the other horse comes in; None when there is nothing to choose."""
+    said = form.get("start", "")
+    starts = {str(start.at): start.at for start in review.show(item).starts}
+    if said and said not in starts:
+        raise StoreConflictError("The places to choose from have changed since; choose again.")
+    return starts.get(said)
 
 
 def _horse(review: Review, form: Form) -> KeptHorse:

@@ -144,7 +144,7 @@ def _page(review: Review, item: Item, trouble: str | None = None) -> str:
 
 
 def _listed(review: Review, item: Item) -> list[KeptHorse]:
-    if item.kind not in (*_FIELDS, ItemKind.HORSE):
+    if item.kind not in (*_FIELDS, ItemKind.HORSE, ItemKind.SECOND_HORSE):
         return []
     horses = review.store.horses()
     return horses if len(horses) <= MOST_LISTED else []

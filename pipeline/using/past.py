@@ -93,6 +93,8 @@ def _details(history: VisitHistory, past: PastChange) -> Iterator[str]:
             elif entry.column == "settled" and _only_settled(past, entry.row) and entry.row not in said:
                 said.add(entry.row)
                 yield f"{_named(fact)}: {'settled' if entry.new else 'no longer settled'}"
+        elif (entry.table, entry.column) == ("flags", "visit"):
+            yield f"flag: {history.flags[entry.row]}: {_step(entry)}"
         elif entry.table == "flags":
             yield f"flag: {history.flags[entry.row]}: {'looked at' if entry.new else 'to look at again'}"
         elif (entry.table, entry.column) == ("visits", "horse"):

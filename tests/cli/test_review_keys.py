@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
+from pipeline.judging.asked_place import asks_from, of_fact_from
 from pipeline.keeping import Store
 from pipeline.record import Fact, Flag, FlagKind, HorseMatch, Memo, MemoRecord, RosterHorse, Transcript, Visit, Word
 from tests.cli.test_reviewing import pressing
@@ -114,3 +115,71 @@ def test_a_choice_by_its_number_and_a_foot_that_is_none(keep: Keep, own_surround
     told = pressing(own_surroundings, "fz1")
     assert "No foot was chosen; nothing is changed." in told
     assert "Corrected: left fore: shoe size 2.5." in told
+
+
+TWO = "Bramble, trimmed all four. Grey mare next. Thrush in the left fore. Corn, right hind."
+
+
+@pytest.fixture
+def lost(make_memo: MakeMemo, own_surroundings: Path) -> Path:
+    """A store with a visit of Bramble in which another horse may have come in."""
+    path, place = make_memo("two.wav"), TWO.index("Grey")
+    doubt = {"confidence": 0.5, "flagged": True, "reasons": [of_fact_from("Grey mare next")]}
+    facts = [
+        Fact.model_validate({"foot": foot, "slot": slot, "value": value, **(doubt if quote != "trimmed" else {}),
+                             "quote": quote, "span": (TWO.index(quote), TWO.index(quote) + len(quote))})
+        for foot, slot, value, quote in (
+            ("LF", "work", "trim", "trimmed"), ("LF", "finding", "thrush", "Thrush in the left fore"),
+            ("RH", "finding", "corn", "Corn, right hind"),
+        )
+    ]  # fmt: skip
+    asked = Flag(kind=FlagKind.HORSE, reason=asks_from("Grey mare next", ""), span=(place, place + 15))
+    visit = Visit(
+        horse="Bramble", date=date(2026, 3, 2), facts=facts, horse_match=HorseMatch.KNOWN, flags=[asked],
+        notes="Grey mare next",
+    )  # fmt: skip
+    memo = Memo(path=str(path), sha256=hashlib.sha256(path.read_bytes()).hexdigest(), seconds=0.1)
+    with Store.open(own_surroundings) as store:
+        store.add_horses([RosterHorse(name="Bramble"), RosterHorse(name="Teasel")])
+        store.keep(MemoRecord(memo=memo, transcript=TWO, visits=[visit]), Transcript(text=TWO), path)
+    return own_surroundings
+
+
+def standing(folder: Path) -> dict[str, list[str | float]]:
+    """What stands of every horse."""
+    with Store.open(folder) as store:
+        visits = [store.visit(number) for number in store.memo(1).visit_ids]
+        return {visit.horse.name: [kept.fact.value for kept in visit.facts] for visit in visits if visit.horse}
+
+
+@pytest.mark.parametrize(
+    ("keys", "lines", "said", "stands"),
+    [
+        ("h1", ("Teasel",), "From “Grey mare next” on it is Teasel: left fore: thrush, right hind: corn.",
+         {"Bramble": ["trim"], "Teasel": ["thrush", "corn"]}),
+        ("h3", ("Teasel",), "From “Corn, right hind.” on it is Teasel: right hind: corn.",
+         {"Bramble": ["trim", "thrush"], "Teasel": ["corn"]}),
+        ("11", (), "From “Grey mare next” on it is Teasel: left fore: thrush, right hind: corn.",
+         {"Bramble": ["trim"], "Teasel": ["thrush", "corn"]}),
+        ("w1", ("Juniper",), "From “Grey mare next” on it is Juniper, a new horse:",
+         {"Bramble": ["trim"], "Juniper": ["thrush", "corn"]}),
+        ("a", (), "Right: it is Bramble all through.", {"Bramble": ["trim", "thrush", "corn"]}),
+        ("v", ("Teasel",), "This was Teasel.", {"Teasel": ["trim", "thrush", "corn"]}),
+        ("h1u", ("Teasel",), "Taken back at Bramble; it is asked again.", {"Bramble": ["trim", "thrush", "corn"]}),
+        ("h", ("Nobody",), "No horse called Nobody is in the store.", {"Bramble": ["trim", "thrush", "corn"]}),
+        ("h1", ("Bramble",), "It stands at Bramble already; say that it is the same horse.",
+         {"Bramble": ["trim", "thrush", "corn"]}),
+        ("h7", ("Teasel",), "No such place; nothing is changed.", {"Bramble": ["trim", "thrush", "corn"]}),
+        ("o", (), "This key says nothing here.", {"Bramble": ["trim", "thrush", "corn"]}),
+    ],
+)  # fmt: skip
+def test_where_another_horse_came_in(
+    keys: str, lines: tuple[str, ...], said: str, stands: dict[str, list[str]], lost: Path
+) -> None:
+    told = pressing(lost, keys, lines)
+    assert "horse from “Grey mare next” on: Bramble" in told
+    assert "that part left fore: thrush; right hind: corn" in told
+    assert "a same horse all through  h this part is another horse's  m missed" in told
+    assert max(map(len, told.partition("With which")[0].splitlines())) <= 80
+    assert said in told
+    assert standing(lost) == stands

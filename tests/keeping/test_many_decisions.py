@@ -5,13 +5,16 @@ from __future__ import annotations
 import random
 from collections.abc import Callable
 from datetime import UTC, date, datetime, timedelta
+from types import SimpleNamespace
 from typing import TYPE_CHECKING
 
 import pytest
 
 from pipeline.errors import CorrectionError, StoreConflictError
+from pipeline.judging.asked_place import asks_from, of_fact_from
 from pipeline.keeping import KeptFact, KeptVisit, Store
 from pipeline.keeping.correcting import FactFields
+from pipeline.keeping.deciding import SameHorse, SplitVisit
 from pipeline.record import Fact, Flag, FlagKind, HorseMatch, Memo, MemoRecord, RosterHorse, Transcript, Visit
 
 if TYPE_CHECKING:
@@ -40,6 +43,9 @@ CORRECTIONS: tuple[FactFields, ...] = (
 def reading(chance: random.Random, text: str = TEXT) -> MemoRecord:
     """What some reader makes of the memo: mostly the same words, now and then another foot or nothing at all."""
     flag = Flag(kind=FlagKind.NOT_UNDERSTOOD, reason="Not understood: each", quote="each")
+    place = text.index("a bruise")
+    another = Flag(kind=FlagKind.HORSE, reason=asks_from("a bruise", ""), span=(place, place + 8))
+    suspects = chance.random() < 0.7
     visits = []
     for horse, words in (("Bramble", WORDS[:4]), ("Sorrel", WORDS[4:])):
         facts = []
@@ -49,10 +55,13 @@ def reading(chance: random.Random, text: str = TEXT) -> MemoRecord:
                 if chance.random() < 0.85:
                     slot, value = MEANT[quote]
                     said = {"quote": quote, "span": (start, start + len(quote)), "flagged": chance.random() < 0.2}
+                    if suspects and quote in WORDS[2:4]:
+                        said |= {"flagged": True, "reasons": [of_fact_from("a bruise")]}
                     foot = chance.choice(("LF", "RH")) if foot is None and chance.random() < 0.2 else foot
                     facts.append(Fact.model_validate({"foot": foot, "slot": slot, "value": value, **said}))
         flags = [flag] if chance.random() < 0.5 else []
-        notes = chance.choice(("", "", "Another note."))
+        flags += [another] if suspects and horse == "Bramble" else []
+        notes = chance.choice(("", "", "Another note.", "six nails each\nsize two"))
         if horse == "Bramble" or chance.random() < 0.9:
             visits.append(
                 Visit(
@@ -88,6 +97,11 @@ def decide(store: Store, chance: random.Random) -> None:
         decisions.append(lambda: store.restore(visit.dropped[0].id, seen=seen))
     if visit.flags:
         decisions.append(lambda: store.settle_flag(visit.flags[0].id, visit.id, seen=seen))
+    places = [flag.id for flag in visit.flags if flag.flag.kind is FlagKind.HORSE]
+    if places:
+        horse, start = chance.choice(("Sorrel", "Teasel")), chance.choice((None, None, TEXT.index("size two")))
+        decisions += [lambda: store.decide(visit.id, [SplitVisit(places[0], store.horse(horse), start)], seen=seen)] * 4
+        decisions.append(lambda: store.decide(visit.id, [SameHorse(places[0])], seen=seen))
     try:
         chance.choice(decisions)()
     except (CorrectionError, StoreConflictError):
@@ -109,7 +123,8 @@ def test_nothing_is_lost_or_doubled(seed: int, yard: Yard, store: Store, monkeyp
     chance = random.Random(seed)
     moment = datetime(2026, 3, 2, 12, tzinfo=UTC)
     monkeypatch.setattr("pipeline.keeping.opened.now", lambda: moment.isoformat(timespec="seconds"))
-    store.add_horses([RosterHorse(name="Sorrel")])
+    monkeypatch.setattr("pipeline.keeping.deciding.datetime", SimpleNamespace(now=lambda _: moment))
+    store.add_horses([RosterHorse(name="Sorrel"), RosterHorse(name="Teasel")])
     yard.keep(store, *reading(chance).visits, text=TEXT)
     stood: list[tuple[datetime, list[KeptVisit]]] = []
     for _ in range(25):

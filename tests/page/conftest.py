@@ -17,6 +17,7 @@ from pathlib import Path
 import pytest
 from flask.testing import FlaskClient
 
+from pipeline.judging.asked_place import asks_from, of_fact_from
 from pipeline.keeping import Store
 from pipeline.page.app import make_app
 from pipeline.page.desk import Desk
@@ -164,6 +165,31 @@ def rowan() -> Visit:
     return Visit(horse="Rowan", horse_match=HorseMatch.KNOWN, date=DAY, facts=[fact])
 
 
+LOST = "Larkspur, trimmed all four. Grey mare next. Thrush in the left fore. Corn, right hind."
+
+
+def larkspur() -> Visit:
+    """A visit in which another horse may have come in."""
+    doubt = {"confidence": 0.5, "flagged": True, "reasons": [of_fact_from("Grey mare next")]}
+    place = spanned(LOST, "Grey mare next.")
+    return Visit(
+        horse="Larkspur",
+        horse_match=HorseMatch.KNOWN,
+        date=date(2026, 5, 13),
+        facts=[
+            Fact.model_validate({"foot": "LF", "slot": "work", "value": "trim", **spanned(LOST, "trimmed")}),
+            Fact.model_validate({"foot": "LF", "slot": "finding", "value": "thrush", **doubt,
+                                 **spanned(LOST, "Thrush in the left fore")}),
+            Fact.model_validate({"foot": "RH", "slot": "finding", "value": "corn", **doubt,
+                                 **spanned(LOST, "Corn, right hind")}),
+        ],
+        flags=[
+            Flag.model_validate({"kind": FlagKind.HORSE, "reason": asks_from("Grey mare next", ""), **place,
+                                 "quote": ""}),
+        ],
+    )  # fmt: skip
+
+
 def nameless() -> Visit:
     """A visit that belongs to nobody, on the day before."""
     fact = Fact(foot="LH", slot="work", value="trim", quote="Trimmed", span=(0, 7))
@@ -208,6 +234,14 @@ def book_once(tmp_path_factory: pytest.TempPathFactory) -> Path:
 def book(book_once: Path, tmp_path: Path) -> Path:
     """A store: visit 1 Hester and 2 Rowan on 12 May, 3 nobody's on 11 May; four horses on the roster."""
     return shutil.copytree(book_once, tmp_path / "book")
+
+
+@pytest.fixture
+def two_horses(book: Path) -> Path:
+    """The store with a visit more: 4 Larkspur on 13 May, with another horse in it perhaps."""
+    with Store.open(book) as store:
+        keep(store, book.parent, "lost.wav", LOST, [larkspur()])
+    return book
 
 
 MakeBrowser = Callable[[Path], Browser]

@@ -141,3 +141,26 @@ def test_the_keyboard_alone_is_enough_and_focus_starts_on_the_question(book: Pat
         with at.page.expect_navigation():
             at.page.keyboard.press("Enter")
         assert status_of(book, 1)[1][3] is False
+
+
+@pytest.mark.parametrize("size", [DESKTOP, NARROW], ids=["desktop", "phone"])
+def test_where_another_horse_came_in_is_said_and_taken_back(size: tuple[int, int], two_horses: Path) -> None:
+    with served(two_horses) as address, window(size) as at:
+        enter(at, address)
+        press(at, "Review this day")
+        assert heading(at) == "horse from “Grey mare next” on: Larkspur"
+        play(at)
+        at.value("document.querySelectorAll('details').forEach(function (one) { one.open = true; })")
+        assert at.faults() == []
+        at.page.locator("#start").select_option("Thrush in the left fore.")
+        at.page.locator("#part").select_option("Rowan")
+        press(at, "This part is its own")
+        said = at.page.locator("main").inner_text()
+        assert "From “Thrush in the left fore.” on it is Rowan: left fore: thrush, right hind: corn." in said
+        press(at, "Take back the last answer")
+        assert heading(at) == "horse from “Grey mare next” on: Larkspur"
+        press(at, "This part is Figaro")
+        assert at.complaints == []
+    with Store.open(two_horses) as store:
+        assert [kept.fact.value for kept in store.visits_of("Figaro")[0].facts] == ["thrush", "corn"]
+        assert [kept.fact.value for kept in store.visit(4).facts] == ["trim"]

@@ -10,7 +10,7 @@ import pytest
 
 from pipeline.keeping import Store
 from pipeline.record import Status
-from tests.page.conftest import Browser, status_of
+from tests.page.conftest import LOST, Browser, MakeBrowser, status_of
 
 SIZE, PRESENT = "v1-f2", Status.PRESENT
 
@@ -185,6 +185,82 @@ def test_not_yet_learns_nothing(inside: Browser, book: Path) -> None:
     assert "Yes, learn it" not in inside.get("/review").words
     with Store.open(book) as store:
         assert store.learned_names() == []
+
+
+SECOND = "v4-p3"
+
+
+def standing(book: Path) -> dict[str, list[str | float]]:
+    """What stands of every horse of the memo in which another horse came in."""
+    with Store.open(book) as store:
+        visits = [store.visit(number) for number in store.memo(3).visit_ids]
+        return {visit.horse.name: [kept.fact.value for kept in visit.facts] for visit in visits if visit.horse}
+
+
+def test_the_part_behind_a_place_goes_to_the_horse_he_names_and_comes_back(
+    at_the_door: MakeBrowser, two_horses: Path
+) -> None:
+    browser = at_the_door(two_horses)
+    browser.enter()
+    words = begin(browser, "2026-05-13")
+    assert asked(browser) == SECOND
+    assert "horse from “Grey mare next” on: Larkspur" in words
+    assert "That part: left fore: thrush; right hind: corn" in words
+    assert "Right: Larkspur all through" in words
+    assert (
+        "The other horse comes in with Grey mare next. Thrush in the left fore. Corn, right hind. This part is Figaro"
+        in words
+    )
+    browser.answer(SECOND, "split", horse="3", start=str(LOST.index("Grey")))
+    assert standing(two_horses) == {"Larkspur": ["trim"], "Figaro": ["thrush", "corn"]}
+    assert "From “Grey mare next” on it is Figaro: left fore: thrush, right hind: corn." in browser.get("/review").words
+    browser.post("/undo", {})
+    assert asked(browser) == SECOND
+    assert standing(two_horses) == {"Larkspur": ["trim", "thrush", "corn"]}
+
+
+@pytest.mark.parametrize(
+    ("do", "form", "stands"),
+    [
+        ("split", {"horse": "3"}, {"Larkspur": ["trim"], "Figaro": ["thrush", "corn"]}),
+        (
+            "split",
+            {"named": "Rowan", "start": str(LOST.index("Corn"))},
+            {"Larkspur": ["trim", "thrush"], "Rowan": ["corn"]},
+        ),
+        ("new_horse", {"text": "Juniper"}, {"Larkspur": ["trim"], "Juniper": ["thrush", "corn"]}),
+        ("horse", {"horse": "3"}, {"Figaro": ["trim", "thrush", "corn"]}),
+        ("right", {}, {"Larkspur": ["trim", "thrush", "corn"]}),
+    ],
+)
+def test_every_answer_to_where_another_horse_came_in(
+    do: str, form: dict[str, str], stands: dict[str, list[str]], at_the_door: MakeBrowser, two_horses: Path
+) -> None:
+    browser = at_the_door(two_horses)
+    browser.enter()
+    assert browser.answer(SECOND, do, **form).status == 303
+    assert standing(two_horses) == stands
+    assert browser.get(f"/review/{SECOND}").status == 404
+
+
+@pytest.mark.parametrize(
+    ("form", "status", "sentence"),
+    [
+        ({"horse": "4"}, 422, "It stands at Larkspur already; say that it is the same horse."),
+        ({"horse": ""}, 422, "Choose the horse."),
+        ({"named": "Nobody"}, 404, "No horse called Nobody is in the store."),
+        ({"horse": "3", "start": "2"}, 409, "Somebody changed this visit since you saw it."),
+        ({"horse": "3", "start": "there"}, 409, "Somebody changed this visit since you saw it."),
+    ],
+)
+def test_a_bad_answer_to_it_is_one_sentence_and_moves_nothing(
+    form: dict[str, str], status: int, sentence: str, at_the_door: MakeBrowser, two_horses: Path
+) -> None:
+    browser = at_the_door(two_horses)
+    browser.enter()
+    got = browser.answer(SECOND, "split", **form)
+    assert (got.status, sentence in got.words) == (status, True)
+    assert standing(two_horses) == {"Larkspur": ["trim", "thrush", "corn"]}
 
 
 def test_what_was_skipped_is_asked_at_the_end(inside: Browser) -> None:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from textwrap import shorten
 
+from pipeline.judging.asked_place import AskedPlace, asked_place
 from pipeline.keeping import KeptFact, KeptFlag, KeptVisit
 from pipeline.record import FEET, Fact, FlagKind
 from pipeline.sentences import capital
@@ -21,6 +22,7 @@ class ItemKind(StrEnum):
     FIELD = "field"  # is this field right?
     CHOICE = "choice"  # which of these fields, which cannot all be right?
     HORSE = "horse"  # whose visit was it?
+    SECOND_HORSE = "second_horse"  # did another horse come in at this place of it?
     WORDS = "words"  # what was said here?
     DAY = "day"  # was it this day?
     SPOT_CHECK = "spot_check"  # is this field, which nobody doubts, right?
@@ -63,6 +65,11 @@ class Item:
         return self.kind is ItemKind.SPOT_CHECK
 
     @property
+    def place(self) -> AskedPlace | None:
+        """Where in the visit another horse may have come in; None when something else is asked."""
+        return asked_place(self.flags[0].flag.reason) if self.kind is ItemKind.SECOND_HORSE else None
+
+    @property
     def span(self) -> tuple[int, int]:
         """The words in question, as a half-open span of the memo's transcript; (0, 0) when there are none."""
         return told_span([*(kept.fact.span for kept in self.facts), *(flag.flag.span for flag in self.flags)])
@@ -78,7 +85,9 @@ class Item:
     def as_read(self) -> str:
         """What stands in the record, in words: ``left fore, right fore: shoe size 3``."""
         if self.kind is ItemKind.HORSE:
-            return f"horse: {self.visit.horse.name if self.visit.horse else 'nobody yet'}"
+            return f"horse: {self._horse()}"
+        if (place := self.place) is not None:
+            return f"horse {place_words(place)}: {self._horse()}"
         if self.kind is ItemKind.DAY:
             return f"day: {self.visit.visit.date.isoformat()}"
         if self.kind is ItemKind.CHOICE:
@@ -99,10 +108,20 @@ class Item:
             told = ["No horse was named; which horse is it?" if no_name else "This is not sure; is it right?"]
         return " ".join(_sentence(reason) for reason in dict.fromkeys(told))
 
+    def _horse(self) -> str:
+        return self.visit.horse.name if self.visit.horse else "nobody yet"
+
     def heard_name(self) -> str:
-        """The horse's name as it was heard; empty when none was."""
+        """The horse's name as it was heard; empty when none was. Of a second horse, a word that may be its name."""
+        if (place := self.place) is not None:
+            return place.name or ""
         quotes = [flag.flag.quote for flag in self.flags if flag.flag.kind is FlagKind.HORSE and flag.flag.quote]
         return quotes[0] if quotes else self.visit.visit.horse or ""
+
+
+def place_words(place: AskedPlace) -> str:
+    """The place in words, inside a sentence."""
+    return f"before {place.words} is named" if place.before else f"from “{place.words}” on"
 
 
 def told_span(spans: Iterable[tuple[int, int]]) -> tuple[int, int]:

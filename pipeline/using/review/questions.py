@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from operator import attrgetter
 from typing import Protocol, TypeVar
 
+from pipeline.judging.asked_place import asked_place
 from pipeline.record import FlagKind
 from pipeline.using.review.harm import Weighed, fact_score, flag_score, horse_score
 from pipeline.using.review.items import ItemKind, told_span
@@ -111,7 +112,7 @@ class Question:
 
 def questions_of(visit: Asked, checks: Sequence[Question] = ()) -> list[Question]:
     """The open questions of a visit in their order; spot checks stand anywhere among them."""
-    horse = _of_horse(visit, [flag for flag in visit.flags if flag.flag.kind is FlagKind.HORSE])
+    horse = list(_of_horse(visit, [flag for flag in visit.flags if flag.flag.kind is FlagKind.HORSE]))
     choices = list(_choices(visit))
     taken = {kept.id for one in choices for kept in one.facts} | {flag.id for one in choices for flag in one.flags}
     rest = [*choices, *_fields(visit, taken)]
@@ -124,12 +125,23 @@ def questions_of(visit: Asked, checks: Sequence[Question] = ()) -> list[Question
     return [*horse, *rest]
 
 
-def _of_horse(visit: Asked, flags: list[FlagRow]) -> list[Question]:
-    if flags or visit.nameless:
-        score = max([flag_score(flag.flag.kind) for flag in flags], default=horse_score())
+def _of_horse(visit: Asked, flags: list[FlagRow]) -> Iterator[Question]:
+    """Whose the whole visit was; then, place by place, whether another horse came in there."""
+    places = [flag for flag in flags if _within_visit(flag.flag)]
+    whole = [flag for flag in flags if flag not in places]
+    if whole or visit.nameless:
+        score = max([flag_score(flag.flag.kind) for flag in whole], default=horse_score())
         score *= 1 if visit.nameless else _NAMED
-        return [Question(f"v{visit.id}-h", ItemKind.HORSE, score, flags=tuple(flags))]
-    return []
+        yield Question(f"v{visit.id}-h", ItemKind.HORSE, score, flags=tuple(whole))
+    for flag in sorted(places, key=lambda flag: flag.flag.span):
+        score = flag_score(flag.flag.kind) * _NAMED
+        yield Question(f"v{visit.id}-p{flag.id}", ItemKind.SECOND_HORSE, score, flags=(flag,))
+
+
+def _within_visit(flag: ToldFlag) -> bool:
+    """Whether another horse may have come in within the visit; at its first word, it is asked whose all of it is."""
+    asked = asked_place(flag.reason)
+    return asked is not None and (asked.before or flag.span[0] > 0)
 
 
 def _choices(visit: Asked) -> Iterator[Question]:

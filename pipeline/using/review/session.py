@@ -10,6 +10,7 @@ from datetime import date
 from functools import cached_property
 
 from pipeline.errors import CorrectionError, NotFoundError, StoreError
+from pipeline.judging.asked_place import asked_place
 from pipeline.keeping import KeptHorse, Store
 from pipeline.keeping.correcting import FactFields
 from pipeline.keeping.deciding import (
@@ -22,22 +23,37 @@ from pipeline.keeping.deciding import (
     DropFact,
     LookedAt,
     MoveFact,
+    SameHorse,
     SetDay,
+    SplitVisit,
 )
 from pipeline.keeping.lessons import WordLesson
 from pipeline.keeping.to_review import SPOT_CHECK
 from pipeline.record import Fact, FlagKind, Foot, HorseMatch, RosterHorse
+from pipeline.sentences import capital
 from pipeline.using.review import learning
 from pipeline.using.review.choices import Choice, choices_of
 from pipeline.using.review.follow_up import gone_or_there
-from pipeline.using.review.items import Item, ItemKind, with_feet
+from pipeline.using.review.items import Item, ItemKind, place_words, with_feet
 from pipeline.using.review.nearest import Near, nearest
 from pipeline.using.review.questions import carrying
 from pipeline.using.review.queue import items_of, keys, queue
-from pipeline.using.review.surroundings import Clip, LastTime, Words, clip_of, last_time, words_of
+from pipeline.using.review.surroundings import (
+    Clip,
+    LastTime,
+    Start,
+    Words,
+    clip_of,
+    last_time,
+    starts_there,
+    told_there,
+    words_of,
+)
 from pipeline.using.review.typed import TextReader, read_facts, read_value
 from pipeline.vocabulary import Vocabulary
 
+_OF_HORSE = (ItemKind.HORSE, ItemKind.SECOND_HORSE)
+_MOST_TOLD = 6  # fields that an answer tells one by one
 _KEY = re.compile(r"v([0-9]{1,15})-")
 
 
@@ -51,6 +67,8 @@ class Shown:
     choices: list[Choice]
     horses: list[Near]
     last: LastTime | None
+    there: list[str] = field(default_factory=list)  # what is told where another horse may have come in
+    starts: list[Start] = field(default_factory=list)  # and with which sentence that may have been
 
 
 @dataclass(frozen=True)
@@ -117,9 +135,10 @@ class Review:
     def show(self, item: Item) -> Shown:
         """The question with its words, sound, choices and the last visit's value."""
         last = last_time(self.store, item)
-        horses = nearest(self.store, item) if item.kind is ItemKind.HORSE else []
+        horses = nearest(self.store, item) if item.kind in _OF_HORSE else []
         choices = choices_of(item, self.vocabulary, last) or gone_or_there(self.store, item)
-        return Shown(item, words_of(item), clip_of(item), choices, horses, last)
+        there, starts = told_there(self.store, item), starts_there(self.store, item)
+        return Shown(item, words_of(item), clip_of(item), choices, horses, last, there, starts)
 
     def accept(self, item: Item) -> Done:
         """It is right as it stands; a flag was looked at and nothing is missing."""
@@ -127,6 +146,9 @@ class Review:
             if item.visit.horse is None:
                 raise CorrectionError("Say which horse it was, or that it is left without one.")
             return self._horse_confirmed(item, item.visit.horse)
+        if item.kind is ItemKind.SECOND_HORSE:
+            horse = item.visit.horse
+            return self._decide(item, [], f"Right: it is {horse.name} all through." if horse else "The same horse.")
         decisions: list[Decision] = [AcceptFact(kept.id) for kept in item.facts]
         says = "Looked at: nothing to add." if item.kind is ItemKind.WORDS else f"Right: {item.as_read()}."
         return self._decide(item, decisions, says)
@@ -198,27 +220,48 @@ class Review:
 
     def assign(self, item: Item, horse: KeptHorse) -> Done:
         """It was this horse's visit, all of it."""
-        _must_be(item, ItemKind.HORSE)
+        _must_be(item, *_OF_HORSE)
         if item.visit.horse and item.visit.horse.id == horse.id and item.visit.visit.horse_match is HorseMatch.KNOWN:
             return self._horse_confirmed(item, horse)
-        lesson = learning.from_name(horse, item.heard_name(), self.vocabulary)
-        return self._decide(item, [AssignHorse(horse)], f"This was {horse.name}.", lesson)
+        return self._decide(item, [AssignHorse(horse)], f"This was {horse.name}.", self._name_lesson(item, horse))
 
-    def new_horse(self, item: Item, name: str, place: str | None = None) -> Done:
+    def split(self, item: Item, horse: KeptHorse, start: int | None = None) -> Done:
+        """What is told at this place is another horse's: it goes to that horse's visit in the memo, or opens one.
+
+        ``start`` is where the horse comes in, when it is later than the question has it (``Shown.starts``).
+        """
+        _must_be(item, ItemKind.SECOND_HORSE)
+        if item.visit.horse and item.visit.horse.id == horse.id:
+            raise CorrectionError(f"It stands at {horse.name} already; say that it is the same horse.")
+        lesson = learning.from_name(horse, item.heard_name(), self.vocabulary)
+        return self._split(item, SplitVisit(item.flags[0].id, horse, start), horse.name, lesson)
+
+    def _split(self, item: Item, decision: SplitVisit, name: str, lesson: learning.Lesson | None = None) -> Done:
+        there = told_there(self.store, item, decision.start)
+        told = ", ".join([*there[:_MOST_TOLD], *([f"{len(there) - _MOST_TOLD} more"] if there[_MOST_TOLD:] else [])])
+        later = [one.says for one in starts_there(self.store, item)[1:] if one.at == decision.start]
+        place = f"from “{later[0]}” on" if later else place_words(item.place) if item.place else ""
+        return self._answered_with(item, [decision], "reviewed", f"{capital(place)} it is {name}: {told}.", lesson)
+
+    def new_horse(self, item: Item, name: str, place: str | None = None, start: int | None = None) -> Done:
         """It was a horse that is not on the roster yet. Raises CorrectionError for a name that is there already."""
-        _must_be(item, ItemKind.HORSE)
+        _must_be(item, *_OF_HORSE)
         wanted = " ".join(name.split())
         if any(kept.name.casefold() == wanted.casefold() and kept.horse.place == place for kept in self.store.horses()):
             raise CorrectionError(f"{wanted} is on the roster already; choose it there.")
         self.item(item.key)  # still open: no horse is made for a question that somebody has answered
-        return self._decide(item, [AssignNewHorse(RosterHorse(name=wanted, place=place))], f"{wanted} is a new horse.")
+        horse = RosterHorse(name=wanted, place=place)
+        if item.kind is ItemKind.SECOND_HORSE:
+            return self._split(item, SplitVisit(item.flags[0].id, horse, start), f"{wanted}, a new horse")
+        return self._decide(item, [AssignNewHorse(horse)], f"{wanted} is a new horse.")
 
     def no_horse(self, item: Item) -> Done:
         """It is none of these: the visit stays without a horse, and is asked no more."""
         _must_be(item, ItemKind.HORSE)
         if not item.flags:
             raise CorrectionError("Say which horse it was, or skip it.")
-        return self._decide(item, [], "Left without a horse.")
+        looked_at = [LookedAt(flag.id) for flag in item.flags]
+        return self._answered_with(item, looked_at, "reviewed", "Left without a horse.", None)
 
     def set_day(self, item: Item, text: str) -> Done:
         """The memo is of this day (YYYY-MM-DD). Raises CorrectionError for what is no day."""
@@ -251,14 +294,19 @@ class Review:
         return said
 
     def _horse_confirmed(self, item: Item, horse: KeptHorse) -> Done:
-        lesson = learning.from_name(horse, item.heard_name(), self.vocabulary)
+        lesson = self._name_lesson(item, horse)
         return self._decide(item, [AssignHorse(horse)], f"Right: this was {horse.name}.", lesson)
+
+    def _name_lesson(self, item: Item, horse: KeptHorse) -> learning.Lesson | None:
+        """What the name as heard teaches; a word within the visit that may be another's is no name of this one."""
+        heard = "" if item.kind is ItemKind.SECOND_HORSE else item.heard_name()
+        return learning.from_name(horse, heard, self.vocabulary)
 
     def _decide(
         self, item: Item, decisions: Sequence[Decision], says: str, lesson: learning.Lesson | None = None
     ) -> Done:
         """Write an answer with all that it answers besides, and see what it teaches."""
-        whole = [*decisions, *(LookedAt(flag) for flag in _answered(item))]
+        whole = [*decisions, *_answered(item)]
         why = SPOT_CHECK if item.spot_check else "reviewed"
         return self._answered_with(item, whole, why, says, lesson)
 
@@ -291,9 +339,9 @@ class Review:
             self._taught.append((change, lesson))
 
 
-def _must_be(item: Item, kind: ItemKind) -> None:
+def _must_be(item: Item, *kinds: ItemKind) -> None:
     """An answer to another question would answer this one's flags unread."""
-    if item.kind is not kind:
+    if item.kind not in kinds:
         raise CorrectionError("This is no answer to what is asked here.")
 
 
@@ -307,12 +355,16 @@ def _quote(item: Item) -> str:
     return item.flags[0].flag.quote if item.flags else ""
 
 
-def _answered(item: Item) -> list[int]:
-    """The flags that are answered with this item: its own, and contradictions of which it holds the last field."""
+def _answered(item: Item) -> list[Decision]:
+    """What is answered with this item: its own flags, and contradictions of which it holds the last field.
+
+    Whoever says whose the whole visit was, or that it is one horse, says it of every field that was doubted for that.
+    """
     own = [flag.id for flag in item.flags]
     decided = {kept.id for kept in item.facts}
     for flag in item.visit.flags:
         left = {kept.id for kept in carrying(item.visit.facts, flag)}
         if flag.flag.kind is FlagKind.CONTRADICTION and flag.id not in own and left and left <= decided:
             own.append(flag.id)
-    return own
+    places = {flag.id for flag in item.flags if asked_place(flag.flag.reason)}
+    return [SameHorse(flag) if flag in places else LookedAt(flag) for flag in own]

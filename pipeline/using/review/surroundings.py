@@ -5,15 +5,19 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from datetime import date
+from textwrap import shorten
 
 from pipeline.keeping import Store
-from pipeline.record import Transcript
+from pipeline.record import FEET, Transcript
 from pipeline.using.review.items import Item, with_feet
+from pipeline.using.review.questions import grouped
 
 PAD_S = 0.4  # before and behind: the times of words drift
 _WORDS_AROUND = 14
 _OPENING_S = 8.0  # where a memo names its horse, when nothing says where
 _WORD = re.compile(r"\S+")
+_STOP = re.compile(r"(?<=[.?!])\s+")
+_LONGEST_START = 60  # characters of a sentence to choose by
 
 
 @dataclass(frozen=True)
@@ -32,6 +36,14 @@ class Clip:
     memo_id: int
     start_s: float
     end_s: float
+
+
+@dataclass(frozen=True)
+class Start:
+    """A sentence with which another horse may have come in: its first character, and its first words."""
+
+    at: int
+    says: str
 
 
 @dataclass(frozen=True)
@@ -91,3 +103,35 @@ def last_time(store: Store, item: Item) -> LastTime | None:
     day, one = same[0]
     feet = tuple(foot for foot in item.feet if any((o.foot, o.value) == (foot, one.value) for _, o in same))
     return LastTime(day, with_feet(one, feet), one.value)
+
+
+def starts_there(store: Store, item: Item) -> list[Start]:
+    """Where another horse may have come in: at the place that is asked about, or with a later sentence of that part
+    that something stands behind."""
+    if item.place is None or item.place.before:
+        return []
+    first, last = store.part_asked(item.flags[0].id)
+    text = item.visit.memo.transcript.text
+    reached = max((kept.fact.span[0] for kept in item.visit.facts if first <= kept.fact.span[0] < last), default=first)
+    starts = [first, *(match.end() for match in _STOP.finditer(text, first, last))]
+    ends = [*starts[1:], last]
+    return [
+        Start(start, shorten(text[start:end].strip(), _LONGEST_START, placeholder=" …"))
+        for start, end in zip(starts, ends, strict=True)
+        if start <= reached
+    ]
+
+
+def told_there(store: Store, item: Item, start: int | None = None) -> list[str]:
+    """What stands of the visit at the place where another horse may have come in, one field with its feet each;
+    or from a later ``start`` on."""
+    if item.place is None:
+        return []
+    first, last = store.part_asked(item.flags[0].id)
+    first = first if start is None else start
+    there = [kept for kept in item.visit.facts if first <= kept.fact.span[0] < min(last, kept.fact.span[1])]
+    order = (*FEET, None)
+    return [
+        with_feet(kept[0].fact, tuple(sorted({one.fact.foot for one in kept}, key=order.index)))
+        for kept in grouped(there)
+    ]
