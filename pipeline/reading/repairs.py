@@ -11,6 +11,8 @@ from itertools import pairwise
 
 from pipeline.reading.asked_before import of_another_time
 from pipeline.reading.exchanges import (
+    graded_finding,
+    grades,
     kind_of,
     left_after_all,
     of_another_foot,
@@ -58,7 +60,7 @@ _AFTERTHOUGHTS = (["call", "it"], ["i", "mean"], ["i", "meant"], ["should", "say
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
 _ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
 _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
-_GROUPED = frozenset({"all", "fronts", "hinds"})
+_GROUPED = frozenset({"all", "fronts", "hinds", "other_three", "those_three"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
 _REPAIR_REACH = 24
 _SO_HAS = frozenset({("so", "does"), ("so", "has"), ("so", "is"), ("so", "do"), ("so", "did"), ("so", "was")})
@@ -247,14 +249,15 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     start = window(talk, run[0].start)
     first_old: Mention | None = None
     for new in new_ones:
-        kind = kind_of(new)
+        graded = graded_finding(talk, run[0].start, new)
+        kind = "severities" if graded is not None else kind_of(new)
         if new.start >= stop or (first_old is None and _adds(talk, begin, new)):
             break
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
         begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start
         olds = [m for m in talk.mentions if begins <= m.start and m.end <= run[0].start and not m.dropped]
-        olds = [m for m in olds if kind_of(m) == kind]
+        olds = [m for m in olds if (kind_of(m) == kind if graded is None else grades(m, graded))]
         if kind == "feet" and first_old is None and olds and _told_apart(talk, olds[-1], new, new_ones):
             return True
         only = kind == "feet" and bool({"just", "only"} & set(talk.words[max(begin, new.start - 2) : new.start]))

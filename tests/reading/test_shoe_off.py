@@ -69,3 +69,32 @@ test_a_foot_without_a_shoe = reads(
 def test_the_other_three(read: Read, said: str) -> None:
     (visit,) = read(f"Tally. New shoe on the off fore, seven nails. {said}", "Tally")
     assert told(visit) == ["LF+LH+RH work reset", "RF nails 7", "RF work new_shoe"]
+
+
+test_a_shoe_that_is_left_off_or_will_be = reads(
+    [
+        (
+            "Poultice on the off fore, bandage over, shoe left off.",
+            ["RF treatment bandage", "RF treatment poultice", "RF work removed"],
+        ),
+        (
+            "Drained the abscess in the near hind, shoe kept off.",
+            [
+                "LH finding abscess",
+                "LH treatment drained",
+                "LH work removed",
+            ],
+        ),
+        (
+            "Left hind has a close nail, if it goes sour I'll take that shoe off.",
+            ["LH finding close_nail", "LH work removed planned"],
+        ),
+        ("If the near fore is no better I'll pull that shoe off.", ["LF work removed planned"]),
+        ("Reset the near fore, it takes an age to get a shoe off him.", ["LF work reset"]),
+        (
+            "Took the left hind shoe off. The other three, reset, he's a five, no, fives in front, a four on the right hind.",
+            ["LF+RF shoe_size 5", "LF+RF+RH work reset", "LH work removed", "RH shoe_size 4"],
+        ),
+    ],
+    "Buck. {}",
+)

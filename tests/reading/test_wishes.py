@@ -118,3 +118,19 @@ test_what_was_put_on_in_the_end = reads(
     ],
     "Tally. {}",
 )
+
+test_work_and_boots_that_were_only_wished_for = reads(
+    [
+        (
+            "I'd planned on resetting the fronts but they were worn, so new shoes, both fronts.",
+            ["LF+RF shoe_state worn", "LF+RF work new_shoe"],
+        ),
+        ("She wanted new shoes in front but there was wear in these so I reset the fronts.", ["LF+RF work reset"]),
+        ("New shoes in front. Boots were what the owner wanted.", ["LF+RF work new_shoe"]),
+        ("They asked for boots, and I reset him in front.", ["LF+RF work reset"]),
+        ("I'd planned on a reset in front and that's what he got.", ["LF+RF work reset"]),
+        ("Boots in front. Reset the hinds. Boots were what she wanted.", ["LF+RF shoe_type boot", "LH+RH work reset"]),
+        ("She wanted new shoes in front. Reset the hinds.", ["LF+RF work new_shoe", "LH+RH work reset"]),
+    ],
+    "Tally. {}",
+)
