@@ -122,7 +122,7 @@ def _without_foot_and_with(drafts: list[Draft]) -> None:
         again = [d for d in drafts if (d.slot, d.value, d.status) == (draft.slot, draft.value, draft.status)]
         if any(d.feet for d in again):
             draft.drop("said again with its feet")
-    for draft in [d for d in drafts if d.slot == "treatment" and not d.feet and d.status is Status.PRESENT]:
+    for draft in [d for d in drafts if d.slot in ("treatment", "pad") and not d.feet and d.status is Status.PRESENT]:
         if any(d.feet and (d.slot, d.value, d.status) == (draft.slot, draft.value, draft.status) for d in drafts):
             draft.drop("said again with its feet")  # "bandage change on Tally … left hind, fresh bandage"
     footed = {(d.value, d.status, d.zone) for d in drafts if d.slot == "finding" and d.feet}

@@ -92,9 +92,20 @@ test_a_shoe_that_is_left_off_or_will_be = reads(
         ("If the near fore is no better I'll pull that shoe off.", ["LF work removed planned"]),
         ("Reset the near fore, it takes an age to get a shoe off him.", ["LF work reset"]),
         (
-            "Took the left hind shoe off. The other three, reset, he's a five, no, fives in front, a four on the right hind.",
+            "Took the left hind shoe off. The rest, reset, a five, no, fives in front and a four on the right hind.",
             ["LF+RF shoe_size 5", "LF+RF+RH work reset", "LH work removed", "RH shoe_size 4"],
         ),
+    ],
+    "Buck. {}",
+)
+
+test_the_left_of_a_foot_is_no_leaving = reads(
+    [
+        ("Took the left hind shoe off.", ["LH work removed"]),
+        ("I took the left front shoe off and left it off.", ["LF work removed"]),
+        ("Reset the fronts, left hind barefoot.", ["LF+RF work reset", "LH work trim"]),
+        ("I left the hind shoes off.", ["LH+RH work removed"]),
+        ("I left the left hind barefoot.", ["LH work trim"]),
     ],
     "Buck. {}",
 )
