@@ -70,3 +70,12 @@ test_a_degree_put_right_behind_a_finding_is_no_answer = reads(
     ],
     "Buck, off fore. {}",
 )
+
+test_oakum_and_pine_tar_is_one_packing = reads(
+    [
+        ("Left front, putty, no, pine tar. Oakum and pine tar, that's what went in.", ["LF packing oakum"]),
+        ("Pine tar under the pad, near fore. Oakum and pine tar, I should say.", ["LF packing oakum"]),
+        ("Pine tar on the fronts. Oakum on the hinds.", ["LF+RF packing pine_tar", "LH+RH packing oakum"]),
+    ],
+    "Buck. {}",
+)

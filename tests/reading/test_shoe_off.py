@@ -109,3 +109,17 @@ test_the_left_of_a_foot_is_no_leaving = reads(
     ],
     "Buck. {}",
 )
+
+test_the_same_shoe_that_was_never_lost = reads(
+    [
+        (
+            "A corn in the off fore. Near fore, same shoe back on, size four.",
+            ["LF shoe_size 4", "LF work reset", "RF finding corn"],
+        ),
+        ("Left hind sprung, straightened it, same shoe back on.", ["LH shoe_state sprung", "LH work reset"]),
+        ("Off hind, same shoe went back on, six nails.", ["RH nails 6", "RH work reset"]),
+        ("Lost the near fore, same shoe back on.", ["LF shoe_state lost", "LF work put_back"]),
+        ("They found the near fore in the field, same shoe back on.", ["LF work put_back"]),
+    ],
+    "Buck. {}",
+)
