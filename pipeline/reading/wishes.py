@@ -49,7 +49,12 @@ def _of_a_kind(draft: Draft) -> bool:
 
 def _put_on_instead(talk: Talk, wished: Draft) -> bool:
     """Whether another value of the same kind is told as done today, on the same feet, close by."""
-    near = [s for s in talk.segments if abs(s.sentence - wished.segment.sentence) <= _NEAR]
+    near = [
+        s
+        for s in talk.segments
+        if abs(s.sentence - wished.segment.sentence) <= _NEAR
+        or (wished.value == "boot" and s.index < wished.segment.index)
+    ]
     for draft in [d for s in near if s.horse == wished.segment.horse for d in s.drafts if not d.dropped]:
         one, other = set(draft.feet or ()), set(wished.feet or ())
         same = (draft.slot == wished.slot and _of_a_kind(draft)) or _nails_begun_with(talk, draft, wished)
