@@ -123,7 +123,8 @@ class BodyNumbers(NumberContext):
 
     def _told_of_its_own_foot(self, segment: Segment) -> bool:
         """ "Three degree wedge, left front. Right front, two degree.": so many degrees are a wedge on that foot too."""
-        named = segment.having("feet") or (segment.index and self._talk.segments[segment.index - 1].having("feet"))
+        before = self._talk.segments[segment.index - 1] if segment.index else segment
+        named = segment.having("feet") or (before.having("feet") and not before.having("pads"))
         return bool(named) and not segment.having("pads", "wedge")
 
     def _wedge_spoken_of(self, segment: Segment, number: Number) -> bool:

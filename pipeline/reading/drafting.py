@@ -43,6 +43,7 @@ _HAD_COME_OFF = frozenset({
     "found", "lost", "threw", "thrown", "cast", "came", "come", "gone", "missing", "pulled", "field", "paddock", "mud",
     "bog", "ditch", "without", "kept", "saved", "one",
 })  # fmt: skip
+_BACK_ON = frozenset({"same", "shoe", "went", "straight", "back", "on"})
 _SAME_SHOE = frozenset({"same", "shoe"})
 _BARE = frozenset({"bare", "barefoot", "shoeless"})
 _TRIMMED = frozenset({"trim", "trims", "trimmed", "dressed"})
@@ -66,7 +67,12 @@ def draft_words(talk: Talk) -> None:
             said = set(talk.words[mention.start : mention.end])
             if name == "work" and draft.value == "trim" and _BARE & said and not _TRIMMED & said:
                 draft.note(LEFT_BARE)
-            if name == "work" and draft.value == "put_back" and said >= _SAME_SHOE and _was_on(talk, segment):
+            if (
+                name == "work"
+                and draft.value == "put_back"
+                and _SAME_SHOE <= said <= _BACK_ON
+                and _was_on(talk, segment)
+            ):
                 draft.note(SAME_SHOE)
             if name == "shoe_types" and said & _STUFF.keys():
                 add_draft(segment, "shoe_material", _STUFF[min(said & _STUFF.keys())], mention)

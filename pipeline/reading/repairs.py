@@ -260,8 +260,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         olds = [m for m in olds if (kind_of(m) == kind if graded is None else grades(m, graded))]
         if kind == "feet" and first_old is None and olds and _told_apart(talk, olds[-1], new, new_ones):
             return True
-        only = kind == "feet" and bool({"just", "only"} & set(talk.words[max(begin, new.start - 2) : new.start]))
-        only = only or (kind == "feet" and _right_beside(talk, run, olds, new))
+        only = kind == "feet" and (_said_to_be_all(talk, begin, new) or _right_beside(talk, run, olds, new))
         if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones) and not only:
             continue  # "size four all round, no, fronts are four and the backs are three"
         if kind == "number" and (_for_a_horse(talk, run[-1].end, new) or _another_named(talk, run[0])):
@@ -281,6 +280,11 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         if only:
             break  # "both fronts, no, just the right front, the left was only loose"
     return first_old is not None
+
+
+def _said_to_be_all(talk: Talk, begin: int, foot: Mention) -> bool:
+    """ "Both fronts, no, just the right front"."""
+    return not {"just", "only"}.isdisjoint(talk.words[max(begin, foot.start - 2) : foot.start])
 
 
 def _adds(talk: Talk, begin: int, new: Mention) -> bool:

@@ -252,8 +252,7 @@ class ShoeNumbers(SizeRanges):
             self._set_frame("shoe_size", segment)
             return self._add(segment, "shoe_size", between[0], mention, between[1])
         alone = shod and (mention.start, mention.end) == (segment.start, segment.end)  # "steel, zero, rim shoes"
-        zero = self._words[mention.start] == "zero" and not (cued or alone)
-        aught = number.aughts is not None and number.aughts > 0 and not zero
+        aught = bool(number.aughts) and (cued or alone or self._words[mention.start] != "zero")
         pair = mention.start > 1 and self._words[mention.start - 2 : mention.start] == ["pair", "of"]
         shoe = after is not None and after.is_any(("shoe_types", "shoe_materials")) and number.value <= 12
         noun = number.article or number.plural or pair
