@@ -77,6 +77,8 @@ class BodyNumbers(NumberContext):
                 return True
             if self._wedged(segment, mention, end) or self._wedge_spoken_of(segment, number):
                 self._set_frame("wedge", segment)
+                if self._told_of_its_own_foot(segment):
+                    self._add(segment, "pad", "wedge", mention, end)
                 return self._add(segment, "wedge", number.value, mention, end)
             slot = self._angle_slot(segment, before, mention)
             if slot is None:
@@ -118,6 +120,12 @@ class BodyNumbers(NumberContext):
             and mention.number is not None
             and mention.number.value < 10
         )
+
+    def _told_of_its_own_foot(self, segment: Segment) -> bool:
+        """ "Three degree wedge, left front. Right front, two degree.": so many degrees are a wedge on that foot too."""
+        before = self._talk.segments[segment.index - 1] if segment.index else segment
+        named = segment.having("feet") or (before.having("feet") and not before.having("pads"))
+        return bool(named) and not segment.having("pads", "wedge")
 
     def _wedge_spoken_of(self, segment: Segment, number: Number) -> bool:
         """ "We put wedges. Three degree near fore.": so few degrees are no angle of a hoof."""

@@ -8,8 +8,9 @@ from pipeline.record import FEET
 
 _SHOD = frozenset({"work", "shoe_type", "shoe_material"})
 _COUNTED = frozenset({"nails", "nail_size", "shoe_size"})  # told foot by foot, unless "both of them" is right behind
-_WITH = frozenset({"with", "in"})
+_WITH = (["with"], ["in"])
 _AHEAD = frozenset({"the", "his", "her", "on", "in", "and"})
+
 
 def widen_to_both(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
     """Give what stands right before "both of them" to the pair, where it was taken for the foot in hand."""
@@ -40,8 +41,8 @@ def _widen_to_second(talk: Talk, first: Segment, second: Segment, groups: Groups
     if len(one) != 1 or len(other) != 1 or one[0].anaphor or other[0].anaphor or first.horse != second.horse:
         return
     led = set(talk.words[second.start : other[0].start]) <= _AHEAD and second.joined_by("and", ", and", ",")
-    link = talk.words[other[0].end]
-    if not led or link not in _WITH or talk.words[one[0].end] != link:
+    link = talk.words[other[0].end : other[0].end + 1]
+    if not led or link not in _WITH or talk.words[one[0].end : one[0].end + 1] != link:
         return
     for draft in [d for d in first.drafts if d.slot in _SHOD and d.end <= one[0].start and d.feet == one[0].feet]:
         draft.feet = tuple(foot for foot in FEET if foot in one[0].feet or foot in other[0].feet)

@@ -34,6 +34,7 @@ _COMMON = frozenset(
     {"heel", "heels", "toe", "toes", "sole", "soles", "wall", "walls", "white", "the", "a", "his", "her"}
 )
 _THOUGHT = frozenset({"thought", "wondered", "tempted", "nearly", "almost", "meant", "checked", "looked", "look"})
+_POINTED_AT = frozenset({"those", "them", "that", "these"})
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
@@ -316,12 +317,25 @@ def _another_doing(talk: Talk, segment: Segment) -> bool:
 def _told_next(talk: Talk, segment: Segment) -> bool:
     """ "… and the right hind, that one's only loose": the foot opens a statement of its own."""
     behind = talk.segments[segment.index + 1] if segment.index + 1 < len(talk.segments) else None
-    if behind is None or behind.sentence != segment.sentence or not behind.drafts:
+    if behind is None or not behind.drafts:
+        return False
+    if _worked_next(talk, segment, behind):
+        return True
+    if behind.sentence != segment.sentence:
         return False
     last = next((d for d in reversed(told_before(talk, segment)) if d.slot == "finding"), None)
     again = last is not None and any((d.slot, d.value) == (last.slot, last.value) for d in behind.drafts)
     bare = not behind.having("feet")  # "… and left front, toe crack too"
     return talk.words[behind.start] in ("that", "it", "this") or (again and bare)
+
+
+def _worked_next(talk: Talk, segment: Segment, behind: Segment) -> bool:
+    """ "Reset the fronts, and the hinds, I trimmed them": another work on the foot, right behind a comma as written."""
+    done = next((d for d in reversed(told_before(talk, segment)) if d.slot == "work"), None)
+    worked = next((d for d in behind.drafts if d.slot == "work"), None)
+    pointed = not _POINTED_AT.isdisjoint(talk.words[behind.start : behind.end])
+    near = talk.tokens.lowers[segment.end] == ","
+    return done is not None and worked is not None and pointed and near and done.value != worked.value
 
 
 def _meant(talk: Talk, segment: Segment, earlier: list[Draft]) -> Draft | None:

@@ -25,7 +25,7 @@ _BARE_DENIALS = said_whole(
     "he 's not", "she 's not", "he was n't", "she was n't", "he is not", "she is not", "he was not", "she was not",
 )  # fmt: skip
 _BARE_ANSWERS = said_whole(
-    "none", "nothing", "no", "nil", "nope", "none at all", "nothing there", "absent", "not seen", "none seen",
+    "none", "nothing", "no", "nil", "zero", "nope", "none at all", "nothing there", "absent", "not seen", "none seen",
     "not found", "none found", "not there", "not present",
 )  # fmt: skip
 _NOT_BY_ME = said_whole("i had n't", "i have n't", "i did n't", "i 'd not", "i 've not")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.missing_shoes import part_missing
 from pipeline.reading.sayings import said_whole
-from pipeline.reading.settling_work import LEFT_BARE
+from pipeline.reading.settling_work import LEFT_BARE, SAME_SHOE
 from pipeline.reading.some_of_it import AMOUNTS, SOME, some_of_it
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -40,6 +40,12 @@ _THROWING = frozenset({"tossed", "threw", "flung", "slung", "chucked", "pitched"
 _JUST = frozenset({"just", "then", "simply", "only", "'d", "'ve", "had", "have"})
 _NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
 _STUFF = {"steel": "steel", "aluminum": "aluminum", "aluminium": "aluminum", "rubber": "rubber", "plastic": "plastic"}
+_HAD_COME_OFF = frozenset({
+    "found", "lost", "threw", "thrown", "cast", "came", "come", "gone", "missing", "pulled", "field", "paddock", "mud",
+    "bog", "ditch", "without", "kept", "saved", "one",
+})  # fmt: skip
+_BACK_ON = frozenset({"same", "shoe", "went", "straight", "back", "on"})
+_SAME_SHOE = frozenset({"same", "shoe"})
 _BARE = frozenset({"bare", "barefoot", "shoeless"})
 _TRIMMED = frozenset({"trim", "trims", "trimmed", "dressed"})
 _NEW_REACH = 5
@@ -62,8 +68,22 @@ def draft_words(talk: Talk) -> None:
             said = set(talk.words[mention.start : mention.end])
             if name == "work" and draft.value == "trim" and _BARE & said and not _TRIMMED & said:
                 draft.note(LEFT_BARE)
+            if (
+                name == "work"
+                and draft.value == "put_back"
+                and _SAME_SHOE <= said <= _BACK_ON
+                and _was_on(talk, segment)
+            ):
+                draft.note(SAME_SHOE)
             if name == "shoe_types" and said & _STUFF.keys():
                 add_draft(segment, "shoe_material", _STUFF[min(said & _STUFF.keys())], mention)
+
+
+def _was_on(talk: Talk, segment: Segment) -> bool:
+    """Whether nothing near tells that the shoe had come off: "they found it in the field, same shoe back on"."""
+    near = [*talk.sentence(segment.sentence - 1), *talk.sentence(segment.sentence)] if segment.sentence else [segment]
+    words = {word for s in near if s.index <= segment.index for word in talk.words[s.start : s.end]}
+    return words.isdisjoint(_HAD_COME_OFF)
 
 
 def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draft:

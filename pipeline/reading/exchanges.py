@@ -86,6 +86,21 @@ def _of_the_foot_before(talk: Talk, old: Mention, new: Mention) -> bool:
     return foot is not None and foot.get("feet") is not None and not another
 
 
+def graded_finding(talk: Talk, cue: int, new: Mention) -> Mention | None:
+    """ "Testers strong, and I found a corn, a bad one, call it severe": the degree is the corn's, no answer to them."""
+    if new.get("severities") is None or new.get("tester_responses") is None:
+        return None
+    start = window(talk, cue)
+    said = [m for m in talk.mentions if start <= m.start and m.end <= cue and not m.dropped]
+    last = next((m for m in reversed(said) if m.is_any(("findings", "tester_heads"))), None)
+    return last if last is not None and last.get("findings") else None
+
+
+def grades(degree: Mention, found: Mention) -> bool:
+    """Whether a degree is that of the finding: behind it, or right before it ("a bad corn")."""
+    return degree.get("severities") is not None and degree.end >= found.start
+
+
 def _halved(mention: Mention) -> bool:
     return mention.number is not None and mention.number.value.denominator > 1
 

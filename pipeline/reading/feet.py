@@ -6,7 +6,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from pipeline.reading.both_of_them import widen_to_both
-from pipeline.reading.foot_alone import in_apposition, named_after_all, told_of_itself
+from pipeline.reading.foot_alone import in_apposition, named_after_all, same_statement, told_of_itself
 from pipeline.reading.foot_groups import (
     SETUP_SLOTS,
     FootGroup,
@@ -169,7 +169,7 @@ def _attach_segment(
             draft.feet = _last_feet(talk, draft)
             continue
         if _statement_only(draft):
-            follows = earlier is not None and _same_statement(sentence, position, groups)
+            follows = earlier is not None and same_statement(talk, sentence, position, groups)
             draft.feet = earlier.feet if follows and earlier and draft.value not in _HORSE_GAITS else ()
             continue
         if earlier is None and of_the_horse(talk, draft, hand):
@@ -254,16 +254,6 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     if draft.slot not in _APIECE or feet is None or len(feet) != 1 or not each:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")
-
-
-def _same_statement(sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> bool:
-    """Whether no new clause starts between the last named foot and this segment."""
-    for number in range(position, 0, -1):
-        if sentence[number].own_clause:
-            return False
-        if groups[sentence[number - 1].index]:
-            return True
-    return False
 
 
 def _statement_only(draft: Draft) -> bool:

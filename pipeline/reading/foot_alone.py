@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from pipeline.reading.foot_groups import FootGroup
+from pipeline.reading.foot_groups import FootGroup, Groups
 from pipeline.reading.talk import Feet, Segment, Talk
 
 _POINTS_OUT = frozenset({"the", "his", "her", "it", "was", "'s", "is", "that", "being"})
 _A_SHOE = (["front", "shoe"], ["fore", "shoe"], ["hind", "shoe"], ["back", "shoe"])
+_LEADING = frozenset({"the", "his", "her", "now", "then", "on", "in", "right", "so", "well"})
 _THE_WORST = frozenset({"worst", "worse", "one", "culprit", "bad"})
 _SUBJECT_OF = frozenset({"are", "is", "'s", "'re", "was", "were", "stay", "stays", "do", "does", "did", "look"})
 
@@ -38,3 +39,27 @@ def told_of_itself(talk: Talk, segment: Segment, group: FootGroup) -> bool:
 def named_after_all(talk: Talk, segment: Segment, group: FootGroup) -> bool:
     """ "I pricked him, near fore that was": the foot comes as an afterthought."""
     return talk.words[group.end : segment.end] in (["that", "was"], ["that", "is"], ["that", "'s"], ["it", "was"])
+
+
+def same_statement(talk: Talk, sentence: list[Segment], position: int, groups: Groups) -> bool:
+    """Whether no new clause starts behind the last named foot, or the foot heads it ("near fore, he's lame")."""
+    here, ahead = sentence[position], sentence[position - 1] if position else None
+    if here.own_clause and ahead is not None and here.delimiter == "," and not ahead.drafts:
+        return _heads(talk, ahead, groups)
+    for number in range(position, 0, -1):
+        if sentence[number].own_clause:
+            return False
+        if groups[sentence[number - 1].index]:
+            return True
+    return False
+
+
+def _heads(talk: Talk, segment: Segment, groups: Groups) -> bool:
+    """ "Left hind, …", "now the near fore, …": a foot alone that opens what is told."""
+    found = groups[segment.index]
+    rest = {w for i, w in enumerate(talk.words[segment.start : segment.end], segment.start) if not _named(found, i)}
+    return bool(found) and not found[0].anaphor and rest <= _LEADING
+
+
+def _named(found: list[FootGroup], at: int) -> bool:
+    return any(group.start <= at < group.end for group in found)

@@ -260,11 +260,29 @@ def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None
     pointed = draft.slot == "finding" and (before[-1:] in (["that"], ["this"], ["the"]) or turned)
     if not pointed and not (draft.slot == "shoe_type" and before in (["in", "the"], ["on", "the"], ["under", "the"])):
         return None
-    for earlier in reversed([d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse]):
-        if (earlier.slot, earlier.value) == (draft.slot, draft.value) and earlier.feet:
-            draft.note("refers back")
-            return earlier.feet
-    return None
+    if _foot_alone_behind(segment, talk):
+        return None
+    told = [d for s in talk.segments[: segment.index] for d in s.drafts if s.horse == segment.horse and d.feet]
+    told = [d for d in told if (d.slot, d.value) == (draft.slot, draft.value)]
+    told = [d for d in told if not _said_not_to_be(d)] or told
+    if not told:
+        return None
+    draft.note("refers back")
+    return told[-1].feet
+
+
+def _foot_alone_behind(segment: Segment, talk: Talk) -> bool:
+    """ "He had the canker in January as well, right hind": which foot it was is told behind the comma."""
+    behind = talk.segments[segment.index + 1 : segment.index + 2]
+    if not behind or behind[0].delimiter != "," or behind[0].sentence != segment.sentence:
+        return False
+    named = behind[0].having("feet")
+    return any((m.start, m.end) == (behind[0].start, behind[0].end) for m in named) and not behind[0].drafts
+
+
+def _said_not_to_be(earlier: Draft) -> bool:
+    """ "The left hind has no canker": the canker that is spoken of later is that of another foot."""
+    return any(m.end == earlier.start for m in earlier.segment.having("denials", "before"))
 
 
 def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> Feet | None:

@@ -23,6 +23,7 @@ _NOTHING = frozenset(
 _ANSWERS = ("findings", "tester_responses", "pulses", "gaits", "resolutions")
 _HEADS = (*CLASS_SLOTS, "tester_heads", "pulse_heads", "nail_line_heads", "tester_responses", "pulses")
 _PAIR = 2
+_POINTED_AT = frozenset({"those", "them", "that", "these"})
 
 
 def foot_lists(talk: Talk) -> list[list[Mention]]:
@@ -57,6 +58,8 @@ def _closes(talk: Talk, run: list[Mention]) -> bool:
     first, last = run[0], run[-1]
     after = talk.words[last.end] if last.end < len(talk.words) else "."
     told = _told_before(talk, first)
+    if talk.tokens.lowers[last.end : last.end + 1] == [","] and _worked_otherwise(talk, first, last):
+        return False
     if after in SENTENCE_ENDS:
         return True
     if after != ",":
@@ -81,6 +84,19 @@ def _tells_more(talk: Talk, start: int) -> bool:
     here = [m for m in talk.mentions if start <= m.start < end]
     own = any(m.get("feet") for m in here)
     return not own and (_nothing(talk, start) or any(m.is_any(_ANSWERS) for m in here))
+
+
+def _worked_otherwise(talk: Talk, first: Mention, last: Mention) -> bool:
+    """ "Trimmed the hinds, and the fronts, I reset those": the feet named last were worked on in another way."""
+    end = start = _past_fillers(talk, last.end + 1)
+    while end < len(talk.words) and talk.words[end] != "," and talk.words[end] not in SENTENCE_ENDS:
+        end += 1
+    behind = next((m for m in talk.having("work") if start <= m.start < end), None)
+    if behind is None or _POINTED_AT.isdisjoint(talk.words[start:end]):
+        return False
+    before = next((m for m in reversed(talk.having("work")) if m.end <= first.start), None)
+    near = before is not None and SENTENCE_ENDS.isdisjoint(talk.words[before.end : first.start])
+    return near and before is not None and before.get("work") != behind.get("work")
 
 
 def _past_fillers(talk: Talk, start: int) -> int:

@@ -51,6 +51,7 @@ _SAID = frozenset(
 _FEWEST_NAILS = 2  # fewer hold no shoe
 _AGAIN = 2
 _LED = 3  # words before a number that may lead it
+_AT_IT = frozenset({"on", "in", "the"})
 _PART = 8  # tokens from one part of the nails to the other
 _SKIPPED = 3  # segments between a foot and the number that was looked up meanwhile
 
@@ -123,7 +124,7 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
         dealt = frame.heading and frame.slot in SCORES and name is not None and name.get("horse") is not None
         if not blocked and dealt:  # "condition, Mulga six, Drover four"
             return self._add(segment, frame.slot, number.value, mention)
-        now = now or self._timed(segment, mention)
+        now = now or self._timed(segment, mention) or self._before_foot(segment, mention)
         if blocked or not (segment.having("feet") or score or repeated or now or self._behind_foot(segment)):
             return False
         if frame.slot in ("shoe_size", "nail_size"):
@@ -198,6 +199,17 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
             if before.having("feet"):
                 return True
         return False
+
+    def _before_foot(self, segment: Segment, mention: Mention) -> bool:
+        """ "Heel angle forty five, left front. Forty seven, right front.": the number and the foot, each alone."""
+        behind = self._talk.segments[segment.index + 1 : segment.index + 2]
+        alone = (mention.start, mention.end) == (segment.start, segment.end) and segment.joined_by("start")
+        if not alone or not behind or behind[0].delimiter != "," or behind[0].sentence != segment.sentence:
+            return False
+        named = {i for m in behind[0].having("feet") for i in range(m.start, m.end)}
+        return (
+            bool(named) and {self._words[i] for i in range(behind[0].start, behind[0].end) if i not in named} <= _AT_IT
+        )
 
 
 def _drove(slot: str, mention: Mention) -> bool:

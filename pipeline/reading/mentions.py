@@ -12,7 +12,7 @@ from itertools import accumulate
 from operator import itemgetter
 from typing import NamedTuple
 
-from pipeline.reading.gapped import GAP, GappedForms
+from pipeline.reading.gapped import GAP, Found, GappedForms
 from pipeline.reading.numbers import Number, NumberReader
 from pipeline.reading.phrases import Phrases
 from pipeline.reading.tokens import SENTENCE_ENDS, Tokens, form_tokens
@@ -157,9 +157,15 @@ class MentionFinder:
             return set()
         return {i for i, word in enumerate(words[:-1]) if word in self._alike_numbers and words[i + 1] in self._counted}
 
+    def _sides(self, tokens: Tokens, found: list[Found]) -> set[int]:
+        """Every "left" that names a foot: in "took the left hind shoe off" nothing was left."""
+        lefts = [(form, literal) for form, _, literal in found if tokens.words[literal[0]] == "left" and literal[1:]]
+        return {literal[0] for form, literal in lefts if any(m.name == "feet" for m in self._meaning[form])}
+
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
         found = [(form, end, tuple(range(start, end))) for form, start, end in self._phrases.find(tokens.words)]
-        found += self._gapped.find(tokens)
+        sides = self._sides(tokens, found)
+        found += [gapped for gapped in self._gapped.find(tokens) if gapped[2][0] not in sides]
         return [
             ((meaning.order, end - literal[0], literal[0]), end, literal, meaning)
             for form, end, literal in found

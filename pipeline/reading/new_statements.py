@@ -201,7 +201,8 @@ def somebody(seam: Seam) -> bool:
         "'s",
         "gets",
     )  # "bars off, he goes back into …"
-    if earlier or story or named or theirs or again or into or not _OPINIONS.isdisjoint(behind.words[1:4]):
+    headed = near.only_feet() and behind.has(("gaits",)) and not seam.before.has(SAID)  # "so, left hind, he's lame"
+    if earlier or story or named or theirs or again or into or headed or not _OPINIONS.isdisjoint(behind.words[1:4]):
         return False
     return behind.has(SAID | {"tester_heads"}) or bool(behind.feet())
 

@@ -69,7 +69,7 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     findings = [
         d for d in told if d.slot in ("finding", "tester") or (d is told[-1] and _of_the_shoe(talk, segment, d))
     ]
-    if not findings or _nothing_put_on(talk, segment, told[-1]):
+    if not findings or _nothing_put_on(talk, segment, told[-1]) or _named_right_behind(talk, segment, feet, findings):
         return []
     last = findings[-1]
     elsewhere = bool(_NOT_NAMED_BESIDE & set(last.rules)) and bool(last.feet) and not set(last.feet or ()) & set(feet)
@@ -96,6 +96,16 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _named_right_behind(talk: Talk, segment: Segment, feet: Feet, told: list[Draft]) -> bool:
+    """ "Nothing of the sort up front, no scratches on the fronts": which of the findings before, is told behind it."""
+    behind = talk.segments[segment.index + 1 : segment.index + 2]
+    if not behind or not behind[0].joined_by(",", "and", ", and") or not behind[0].having("denials", "before"):
+        return False
+    denied = next((d for d in behind[0].drafts if d.slot == "finding"), None)
+    again = denied is not None and any((d.slot, d.value) == (denied.slot, denied.value) for d in told)
+    return again and denied is not None and set(denied.feet or ()) == set(feet)
 
 
 def _nothing_put_on(talk: Talk, segment: Segment, last: Draft) -> bool:

@@ -13,7 +13,8 @@ _NEARBY = frozenset(
 )
 _ANIMALS = (HORSE_WORDS - {"hunter", "cross"}) | {"donkey", "jenny", "youngster", "draft"}
 _LADS = frozenset({"lad", "fella", "fellow", "feller", "girl"})  # a horse when it is somebody's other one
-_WHOSE = frozenset({"'s", "'", "her", "his", "their"})
+_WHOSE = frozenset({"'s", "'", "her", "his", "their", "the"})
+_HAS = frozenset({"has", "had"})
 _TOLD_OF = frozenset({"has", "had", "is", "was"})
 _OTHER = frozenset({"other"})
 _POSSESSIVES = frozenset({"'s", "'"})
@@ -40,7 +41,8 @@ def _mark_other_ones(talk: Talk) -> None:
     for at in range(1, len(words) - 2):
         if words[at] != "other" or words[at - 1] not in _WHOSE or words[at + 1] not in _ANIMALS | _LADS:
             continue
-        if words[at + 2] in _TOLD_OF or words[at + 2 : at + 4] == ["'s", "got"]:
+        told_of = _HAS if words[at - 1] == "the" else _TOLD_OF  # "the other mare is shod in front" is the next one
+        if words[at + 2] in told_of or words[at + 2 : at + 4] == ["'s", "got"]:
             _mark(talk, at - 1, at + 3)
 
 

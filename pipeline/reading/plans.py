@@ -33,6 +33,14 @@ _DUE = Sayings(
 )  # fmt: skip
 _DID = frozenset({"did", "done", "got", "managed", "anyway", "regardless", "still", "first"})
 _NEXT_WEEK = Sayings("next week")
+_IN_SEASON = Sayings(*(f"in the {season}" for season in ("spring", "summer", "fall", "autumn", "winter")))
+_THAT_IS = Sayings("that 's", "it 's", "that is", "it is", "then it 's", "that 'll be", "it 'll be")
+_ASKING = Sayings(
+    "been asking", "keep asking", "keeps asking", "was asking", "were asking", "asked about it", "asked about them",
+    "asked me about it", "asked me about them", "on at me about it", "on about it",
+)  # fmt: skip
+_PUT_ON = frozenset({"put", "gave", "fitted", "went", "got", "did", "drilled", "used"})
+_TOPIC_AND_ASKED = 2
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
 
@@ -43,6 +51,7 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
     plans = [m for s in sentence for m in s.having("plans", "before")] if talk.having("plans", "before") else []
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, end) for _, stop in conditions if stop < end]
+    _drop_asked_about(talk, sentence)
     for position, segment in enumerate(sentence):
         if segment.having("plans"):
             _drop_unplanned(talk, sentence, position)
@@ -52,6 +61,7 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
         _would_do(talk, segment)
         ahead = bool(plans) and any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
         whole = ahead or _set_for_a_day(talk, sentence, position)
+        whole = whole or set_for_a_season(talk, segment)
         whole = whole or _when_i_am_back(talk, sentence, segment) or planned_after(talk, sentence, position, PLANNABLE)
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
@@ -178,6 +188,29 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
     subjects = talk.plays("subject", segment.start, segment.end)
     going = [talk.words[i + 1 : i + 3] for i in subjects]
     return any(w[0] in _BEING and w[1].endswith("ing") for w in going if len(w) == len(_IS_DOING))
+
+
+def set_for_a_season(talk: Talk, segment: Segment) -> bool:
+    """ "So that's borium on all four in the fall": what is put on, and no word of the past: a season to come."""
+    if segment.past or not segment.drafts or not talk.tells(_IN_SEASON):
+        return False
+    only = all(d.slot in PLANNABLE - ALWAYS_PLANNED for d in segment.drafts)
+    words = talk.words[segment.start : segment.end]
+    closing = any(words[-len(form) :] == form for form in _IN_SEASON.forms)
+    led = any(at < segment.drafts[0].start for at, _ in _THAT_IS.within(talk.words, segment.start, segment.end))
+    return only and closing and led and not segment.having("times", "today")
+
+
+def _drop_asked_about(talk: Talk, sentence: list[Segment]) -> None:
+    """ "Borium, they've been asking, and I said in the fall": the topic of what was asked, not put on."""
+    if len(sentence) < _TOPIC_AND_ASKED or not talk.tells(_ASKING):
+        return
+    topic, asked, *rest = sentence
+    alone = len(topic.drafts) == 1 and topic.drafts[0].end == topic.end and topic.drafts[0].start == topic.start
+    put_on = any(not _PUT_ON.isdisjoint(talk.words[s.start : s.end]) for s in rest)
+    alone = alone and topic.drafts[0].slot in PLANNABLE - ALWAYS_PLANNED and not asked.drafts
+    if alone and not put_on and _ASKING.said_in(talk.words[asked.start : asked.end]):
+        topic.drafts[0].drop("asked about")
 
 
 def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bool:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS
-from pipeline.reading.plans import ALWAYS_PLANNED
+from pipeline.reading.plans import ALWAYS_PLANNED, set_for_a_season
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
@@ -263,6 +263,8 @@ def _recall_recent(sentence: list[Segment], position: int) -> None:
 def _season_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Mention) -> bool:
     """ "We'll try bars in the spring", "early in July he goes barefoot": a season beside a plan is to come."""
     words = talk.words[cue.start : cue.end]
+    if set_for_a_season(talk, segment):
+        return True
     if words[0] not in _IN_A_SEASON or _GONE_BY & set(words):
         return False
     planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))

@@ -12,6 +12,8 @@ from itertools import pairwise
 from pipeline.reading.asked_before import of_another_time
 from pipeline.reading.exchanges import (
     counted_on_a_part,
+    graded_finding,
+    grades,
     kind_of,
     left_after_all,
     of_another_foot,
@@ -60,7 +62,7 @@ _AFTERTHOUGHTS = (["call", "it"], ["i", "mean"], ["i", "meant"], ["should", "say
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
 _ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
 _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
-_GROUPED = frozenset({"all", "fronts", "hinds"})
+_GROUPED = frozenset({"all", "fronts", "hinds", "other_three", "those_three"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
 _REPAIR_REACH = 24
 _SO_HAS = frozenset({("so", "does"), ("so", "has"), ("so", "is"), ("so", "do"), ("so", "did"), ("so", "was")})
@@ -250,18 +252,18 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     start = window(talk, run[0].start)
     first_old: Mention | None = None
     for new in new_ones:
-        kind = kind_of(new)
+        graded = graded_finding(talk, run[0].start, new)
+        kind = "severities" if graded is not None else kind_of(new)
         if new.start >= stop or (first_old is None and (new.stands_for is not None or _adds(talk, begin, new))):
             break  # "six weeks, wait, they're away, make it seven": put right by the cue before
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
         begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start
         olds = [m for m in talk.mentions if begins <= m.start and m.end <= run[0].start and not m.dropped]
-        olds = [m for m in olds if kind_of(m) == kind]
+        olds = [m for m in olds if (kind_of(m) == kind if graded is None else grades(m, graded))]
         if kind == "feet" and first_old is None and olds and _told_apart(talk, olds[-1], new, new_ones):
             return True
-        only = kind == "feet" and bool({"just", "only"} & set(talk.words[max(begin, new.start - 2) : new.start]))
-        only = only or (kind == "feet" and _right_beside(talk, run, olds, new))
+        only = kind == "feet" and (_said_to_be_all(talk, begin, new) or _right_beside(talk, run, olds, new))
         if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones) and not only:
             continue  # "size four all round, no, fronts are four and the backs are three"
         if kind == "number" and (_for_a_horse(talk, run[-1].end, new) or _another_named(talk, run[0])):
@@ -281,6 +283,11 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         if only:
             break  # "both fronts, no, just the right front, the left was only loose"
     return first_old is not None
+
+
+def _said_to_be_all(talk: Talk, begin: int, foot: Mention) -> bool:
+    """ "Both fronts, no, just the right front"."""
+    return not {"just", "only"}.isdisjoint(talk.words[max(begin, foot.start - 2) : foot.start])
 
 
 def _adds(talk: Talk, begin: int, new: Mention) -> bool:

@@ -8,7 +8,7 @@ from typing import NamedTuple
 from pipeline.reading.foot_groups import SETUP_SLOTS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.settling_gaits import settle_gaits
-from pipeline.reading.settling_work import back_on_without_loss, settle_bare
+from pipeline.reading.settling_work import back_on_without_loss, settle_bare, tar_in_oakum
 from pipeline.reading.talk import Draft
 from pipeline.reading.then_and_now import THEN_AND_NOW
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
@@ -40,7 +40,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     settle_bare(standing)
     _removed_not_lost(standing)
     back_on_without_loss(standing)
-    _tar_in_oakum(standing)
+    tar_in_oakum(standing)
     _exact_answer(standing)
     _without_foot_and_with(standing)
     _thought_then_denied(standing)
@@ -121,7 +121,7 @@ def _without_foot_and_with(drafts: list[Draft]) -> None:
         again = [d for d in drafts if (d.slot, d.value, d.status) == (draft.slot, draft.value, draft.status)]
         if any(d.feet for d in again):
             draft.drop("said again with its feet")
-    for draft in [d for d in drafts if d.slot == "treatment" and not d.feet and d.status is Status.PRESENT]:
+    for draft in [d for d in drafts if d.slot in ("treatment", "pad") and not d.feet and d.status is Status.PRESENT]:
         if any(d.feet and (d.slot, d.value, d.status) == (draft.slot, draft.value, draft.status) for d in drafts):
             draft.drop("said again with its feet")  # "bandage change on Tally … left hind, fresh bandage"
     footed = {(d.value, d.status, d.zone) for d in drafts if d.slot == "finding" and d.feet}
@@ -140,14 +140,6 @@ def _exact_answer(drafts: list[Draft]) -> None:
         if exact:
             exact[0].zone = exact[0].zone or plain.zone
             plain.drop("a more exact answer stands")
-
-
-def _tar_in_oakum(drafts: list[Draft]) -> None:
-    """ "Oakum, pine tar with it": oakum is one packing, with or without pine tar."""
-    oakum = {(d.segment.sentence, d.feet) for d in drafts if d.slot == "packing" and d.value == "oakum"}
-    for draft in drafts:
-        if draft.slot == "packing" and draft.value == "pine_tar" and (draft.segment.sentence, draft.feet) in oakum:
-            draft.drop("belongs to the oakum")
 
 
 def _thought_then_denied(drafts: list[Draft]) -> None:

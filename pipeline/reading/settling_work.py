@@ -1,4 +1,4 @@
-"""What work says twice: shoes taken off and left off leave the foot bare, shoes put back unlost were reset."""
+"""What work and packing say twice: shoes left off leave the foot bare, shoes put back unlost were reset."""
 
 from __future__ import annotations
 
@@ -7,6 +7,8 @@ from pipeline.record import Status
 
 LEFT_BARE = "work: said to be left bare"
 SAME_BACK = "work: the same shoes back on"
+SAME_SHOE = "work: the same shoe"
+_OAKUM_ALONE = 2  # tokens: more of them name the pine tar with it
 _JUST = 1  # sentences from the shoes taken off to the bare feet
 
 
@@ -20,12 +22,20 @@ def settle_bare(drafts: list[Draft]) -> None:
 
 
 def back_on_without_loss(drafts: list[Draft]) -> None:
-    """ "The fronts went back on": several shoes of which none was lost were reset."""
+    """ "The fronts went back on", "near fore, same shoe back on": what was not lost was reset."""
     lost = [d for d in drafts if d.slot == "shoe_state" and d.value == "lost"]
-    unplaced = any(not d.feet for d in lost)
-    gone = {foot for d in lost for foot in d.feet or ()}
-    for draft in drafts:
-        several = len(draft.feet or ()) > 1 and not lost
-        same = SAME_BACK in draft.rules and bool(draft.feet) and not unplaced and gone.isdisjoint(draft.feet or ())
-        if draft.slot == "work" and draft.value == "put_back" and (several or same):
+    for draft in [d for d in drafts if d.slot == "work" and d.value == "put_back"]:
+        here = [d for d in lost if not d.feet or not draft.feet or set(d.feet) & set(draft.feet)]
+        same = not {SAME_BACK, SAME_SHOE}.isdisjoint(draft.rules) and bool(draft.feet) and not here
+        if same or (len(draft.feet or ()) > 1 and not lost):
             draft.value = "reset"
+
+
+def tar_in_oakum(drafts: list[Draft]) -> None:
+    """ "Oakum, pine tar with it", "pine tar. Oakum and pine tar": oakum is one packing, with or without pine tar."""
+    packed = [d for d in drafts if d.slot == "packing" and d.value == "oakum"]
+    named = [d for d in packed if d.end - d.start > _OAKUM_ALONE]
+    oakum = {(d.segment.sentence, d.feet) for d in packed} | {(d.segment.sentence - 1, d.feet) for d in named}
+    for draft in drafts:
+        if draft.slot == "packing" and draft.value == "pine_tar" and (draft.segment.sentence, draft.feet) in oakum:
+            draft.drop("belongs to the oakum")

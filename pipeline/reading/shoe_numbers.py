@@ -260,7 +260,8 @@ class ShoeNumbers(SizeRanges):
         if between is not None:
             self._set_frame("shoe_size", segment)
             return self._add(segment, "shoe_size", between[0], mention, between[1])
-        aught = number.aughts is not None and number.aughts > 0 and (cued or self._words[mention.start] != "zero")
+        alone = shod and (mention.start, mention.end) == (segment.start, segment.end)  # "steel, zero, rim shoes"
+        aught = bool(number.aughts) and (cued or alone or self._words[mention.start] != "zero")
         pair = mention.start > 1 and self._words[mention.start - 2 : mention.start] == ["pair", "of"]
         shoe = after is not None and after.is_any(("shoe_types", "shoe_materials")) and number.value <= 12
         noun = number.article or number.plural or pair

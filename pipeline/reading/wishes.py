@@ -7,6 +7,8 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
 _ONE_OF_A_KIND = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "packing", "clips", "nail_size", "wedge"})
+_SHOEING = frozenset({"reset", "new_shoe"})  # the same shoes or new ones, never both
+_SHOD = frozenset({"reset", "new_shoe", "put_back"})
 _NEAR = 2  # sentences between the thought and what was put on
 
 
@@ -28,7 +30,7 @@ def _cues(talk: Talk, segment: Segment) -> list[Mention]:
 
 def _wished(talk: Talk, segment: Segment, cue: Mention) -> list[Draft]:
     """The drafts that the cue tells of: behind it up to the next clause, or right before it."""
-    own = [d for d in segment.drafts if not d.dropped and d.slot in _ONE_OF_A_KIND]
+    own = [d for d in segment.drafts if not d.dropped and _of_a_kind(d)]
     if cue.get("wishes") == "after":
         return [d for d in own if d.end <= cue.start][-1:]
     wished = [d for d in own if d.start >= cue.start and d.start not in cue.literal]
@@ -37,18 +39,28 @@ def _wished(talk: Talk, segment: Segment, cue: Mention) -> list[Draft]:
             continue
         if later.own_clause or later.delimiter != "and":
             break
-        wished += [d for d in later.drafts if not d.dropped and d.slot in _ONE_OF_A_KIND]
+        wished += [d for d in later.drafts if not d.dropped and _of_a_kind(d)]
     return wished
+
+
+def _of_a_kind(draft: Draft) -> bool:
+    return draft.slot in _ONE_OF_A_KIND or (draft.slot == "work" and draft.value in _SHOEING)
 
 
 def _put_on_instead(talk: Talk, wished: Draft) -> bool:
     """Whether another value of the same kind is told as done today, on the same feet, close by."""
-    near = [s for s in talk.segments if abs(s.sentence - wished.segment.sentence) <= _NEAR]
+    near = [
+        s
+        for s in talk.segments
+        if abs(s.sentence - wished.segment.sentence) <= _NEAR
+        or (wished.value == "boot" and s.index < wished.segment.index)
+    ]
     for draft in [d for s in near if s.horse == wished.segment.horse for d in s.drafts if not d.dropped]:
         one, other = set(draft.feet or ()), set(wished.feet or ())
-        same = draft.slot == wished.slot or _nails_begun_with(talk, draft, wished)
+        same = (draft.slot == wished.slot and _of_a_kind(draft)) or _nails_begun_with(talk, draft, wished)
         elsewhere = bool(one) and bool(other) and not one & other
         other_one = draft is not wished and same and draft.value != wished.value and not elsewhere
+        other_one = other_one or (_shod_not_booted(draft, wished) and not elsewhere)
         if other_one and draft.status is Status.PRESENT and not _is_wished(talk, draft):
             return True
     return False
@@ -59,6 +71,11 @@ def _nails_begun_with(talk: Talk, nails: Draft, wished: Draft) -> bool:
     own = [d for s in talk.segments if s.horse == wished.segment.horse for d in s.drafts if d.end <= wished.start]
     sized = any(d.slot == "shoe_size" and d.feet == wished.feet for d in own)
     return wished.slot == "shoe_size" and nails.slot == "nail_size" and nails in own and sized
+
+
+def _shod_not_booted(done: Draft, wished: Draft) -> bool:
+    """ "New shoes in front. Boots were what the owner wanted": a shod foot wears no boot."""
+    return wished.value == "boot" and done.slot == "work" and done.value in _SHOD
 
 
 def _is_wished(talk: Talk, draft: Draft) -> bool:

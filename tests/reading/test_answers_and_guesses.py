@@ -52,3 +52,30 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_answers_and_guesses = reads(CASES)
+
+test_a_degree_put_right_behind_a_finding_is_no_answer = reads(
+    [
+        (
+            "Testers, strong at the medial heel, I found a corn, medial heel, a nasty one, call it severe.",
+            ["RF finding corn @medial_heel ~severe", "RF tester strong @medial_heel"],
+        ),
+        (
+            "Testers moderate at the toe, a bruise there as well, call it mild.",
+            ["RF finding bruise ~mild", "RF tester moderate @toe"],
+        ),
+        ("Testers mild, found a bad corn, no, moderate.", ["RF finding corn ~moderate", "RF tester mild"]),
+        ("Testers mild, thrush in the frog, call it severe.", ["RF finding thrush @frog ~severe", "RF tester mild"]),
+        ("Bruise at the toe, testers moderate, call it strong.", ["RF finding bruise @toe", "RF tester strong"]),
+        ("Bruise at the toe, testers mild, no, call it severe.", ["RF finding bruise @toe", "RF tester strong"]),
+    ],
+    "Buck, off fore. {}",
+)
+
+test_oakum_and_pine_tar_is_one_packing = reads(
+    [
+        ("Left front, putty, no, pine tar. Oakum and pine tar, that's what went in.", ["LF packing oakum"]),
+        ("Pine tar under the pad, near fore. Oakum and pine tar, I should say.", ["LF packing oakum"]),
+        ("Pine tar on the fronts. Oakum on the hinds.", ["LF+RF packing pine_tar", "LH+RH packing oakum"]),
+    ],
+    "Buck. {}",
+)

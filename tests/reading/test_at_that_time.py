@@ -111,3 +111,27 @@ test_a_measure_of_today_beside_one_of_an_earlier_time = reads(
     ],
     "Buck. {}",
 )
+
+test_a_grade_closed_by_it_was_is_of_the_time_before = reads(
+    [
+        (
+            "She's foundered before, two winters back they said, Obel three it was. Today I'd say one, Obel one.",
+            ["- finding laminitis history", "- obel 1", "- obel 3 history"],
+        ),
+        (
+            "She foundered last spring. Obel two that was. Obel one now.",
+            ["- finding laminitis history", "- obel 1", "- obel 2 history"],
+        ),
+        (
+            "He foundered two years ago, an Obel two they called it.",
+            ["- finding laminitis history", "- obel 2 history"],
+        ),
+        ("Lame on the near fore last month, three out of five it was.", ["LF lameness 3 history"]),
+        ("Laminitis, both fronts. Obel two it was.", ["- obel 2", "LF+RF finding laminitis"]),
+        (
+            "She foundered last spring. Trotted her up just now, two out of five it was.",
+            ["- finding laminitis history", "- lameness 2"],
+        ),
+    ],
+    "Buck. {}",
+)

@@ -48,3 +48,16 @@ test_feet_in_a_list = reads(
     ],
     "Buck. {}",
 )
+
+test_the_last_of_a_list_that_was_worked_on_otherwise = reads(
+    [
+        ("Trimmed the hinds, and the fronts, I reset those.", ["LF+RF work reset", "LH+RH work trim"]),
+        ("Trimmed the fronts, and the hinds, I put new shoes on those.", ["LF+RF work trim", "LH+RH work new_shoe"]),
+        ("Trimmed the hinds, and the left front, that one I reset.", ["LF work reset", "LH+RH work trim"]),
+        ("Reset the fronts, and the hinds, uh, I trimmed them.", ["LF+RF work reset", "LH+RH work trim"]),
+        ("Trimmed the left hind, the right hind, those I left bare.", ["LH+RH work trim"]),
+        ("Reset the fronts, and the hinds, I had them off first.", ["LF+RF+LH+RH work reset"]),
+        ("Reset the fronts, and the hinds. Trimmed her whiskers.", ["LF+RF+LH+RH work reset"]),
+    ],
+    "Buck. {}",
+)

@@ -40,3 +40,16 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_graded_lame = reads(CASES)
+
+test_a_foot_that_heads_how_he_goes = reads(
+    [
+        ("They just led him over, so, left hind, he's four out of five lame.", ["LH lameness 4"]),
+        ("Left hind, he's lame.", ["LH gait lame"]),
+        ("Trimmed all round. Near fore, she's three out of five.", ["LF lameness 3", "LF+RF+LH+RH work trim"]),
+        ("Now the off fore, she's two out of five lame.", ["RF lameness 2"]),
+        ("Bar shoe on the left hind, he's lame.", ["- gait lame", "LH shoe_type bar"]),
+        ("Near fore reset. He's lame, two out of five.", ["- lameness 2", "LF work reset"]),
+        ("Near fore, he's interfering.", ["- gait interfere"]),
+    ],
+    "Tally. {}",
+)

@@ -76,3 +76,39 @@ test_scores_of_before = reads(
     ],
     "Tansy. {}",
 )
+
+test_a_number_alone_before_a_foot_alone = reads(
+    [
+        (
+            "Heel angle forty-five, left front. Forty-seven, right front. Was forty-two on the left front before.",
+            ["LF heel_angle 42 history", "LF heel_angle 45", "RF heel_angle 47"],
+        ),
+        (
+            "Toe length three and a half, left front. Three and three eighths, right front.",
+            ["LF toe_length 88.9", "RF toe_length 85.7"],
+        ),
+        ("Six nails, near fore. Seven, off fore.", ["LF nails 6", "RF nails 7"]),
+        ("Size two, fronts. One, hinds.", ["LF+RF shoe_size 2", "LH+RH shoe_size 1"]),
+        ("Heel angle forty-five, left front. Two, right front.", ["LF heel_angle 45"]),
+        ("Toe angle fifty, left front. Six weeks.", ["- next_visit_weeks 6 planned", "LF toe_angle 50"]),
+    ],
+    "Buck. {}",
+)
+
+test_degrees_of_a_second_foot_are_a_wedge_there = reads(
+    [
+        (
+            "Three degree wedge, left front. Right front, two degree.",
+            ["LF wedge 3", "LF+RF pad wedge", "RF wedge 2"],
+        ),
+        (
+            "Wedges. Three degree near fore, two degree off fore.",
+            ["LF wedge 3", "LF+RF pad wedge", "RF wedge 2"],
+        ),
+        (
+            "Wedge pad on the near fore. Toe angle on the off fore, fifty degrees.",
+            ["LF pad wedge", "RF toe_angle 50"],
+        ),
+    ],
+    "Buck. {}",
+)

@@ -54,6 +54,6 @@ test_the_wedge_of_then = reads(
         ),
         ("He had wedge pads in front last time, today three degree.", ["LF+RF pad wedge history", "LF+RF wedge 3"]),
         ("Two degree wedges on the fronts, four degree on the hinds.",
-         ["LF+RF pad wedge", "LF+RF wedge 2", "LH+RH wedge 4"]),
+         ["LF+RF wedge 2", "LF+RF+LH+RH pad wedge", "LH+RH wedge 4"]),
     ]
 )  # fmt: skip

@@ -145,3 +145,25 @@ test_denied_behind_feet_that_were_only_named = reads(
     ],
     "Buck. {}",
 )
+
+test_which_of_the_findings_the_other_feet_have_not = reads(
+    [
+        (
+            "Scratches on both hinds, swelling in the left hind. Nothing like it up front, no scratches on the fronts.",
+            ["LF+RF finding scratches absent", "LH finding swelling", "LH+RH finding scratches"],
+        ),
+        (
+            "Thrush in both hinds, a crack in the left hind. None in front, no thrush in either fore.",
+            ["LF+RF finding thrush absent", "LH finding crack", "LH+RH finding thrush"],
+        ),
+        (
+            "Thrush in the left hind. None in the right hind, no heat in it either.",
+            ["LH finding thrush", "RH finding heat absent", "RH finding thrush absent"],
+        ),
+        (
+            "Thrush in the left hind. None in the fronts, no corns in the fronts.",
+            ["LF+RF finding corn absent", "LF+RF finding thrush absent", "LH finding thrush"],
+        ),
+    ],
+    "Buck. {}",
+)

@@ -48,3 +48,19 @@ test_opinions = reads(
     ],
     "Buck. {}",
 )
+
+test_what_is_not_ruled_out_is_suspected = reads(
+    [
+        (
+            "Ringbone in the off hind, and I'd not rule out ringbone in the near hind too.",
+            ["LH finding ringbone suspected", "RH finding ringbone"],
+        ),
+        ("I would not rule out a corn in the near fore.", ["LF finding corn suspected"]),
+        ("A keratoma can't be ruled out in the off fore.", ["RF finding keratoma suspected"]),
+        ("The vet hasn't ruled out navicular in the left front.", ["LF finding navicular suspected"]),
+        ("An abscess in the near hind, I couldn't rule it out.", ["LH finding abscess suspected"]),
+        ("The vet ruled out navicular in the left front.", ["LF finding navicular absent"]),
+        ("Sidebone was ruled out in the off fore.", ["RF finding sidebone absent"]),
+    ],
+    "Buck. {}",
+)

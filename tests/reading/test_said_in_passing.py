@@ -322,3 +322,24 @@ test_smaller_things = reads(
     ],
     "Tally. {}",
 )
+
+test_what_he_was_afraid_of_and_what_else_a_horse_loses = reads(
+    [
+        (
+            "I had a bad minute thinking I'd quicked him last time, left hind, but no, there's no hot nail in there.",
+            ["LH finding quicked absent"],
+        ),
+        ("Near fore, worried I'd pricked him with the last one, no, no hot nail.", ["LF finding quicked absent"]),
+        ("Trimmed the near fore. Condition four, he's lost some.", ["- body_condition 4", "LF work trim"]),
+        ("Reset the fronts. She's lost a bit since the foal.", ["LF+RF work reset"]),
+        ("Left front, he's lost some wall at the toe.", ["LF finding wall_loss @toe"]),
+        ("I quicked him, left hind.", ["LH finding quicked"]),
+        ("Reset the hinds, he's lost the left front.", ["LF shoe_state lost", "LH+RH work reset"]),
+        (
+            "Testers, right front, mild at the toe both times, and the left front didn't answer at all.",
+            ["LF tester none", "RF tester mild @toe"],
+        ),
+        ("Testers in front, mild at the toe on both.", ["LF+RF tester mild @toe"]),
+    ],
+    "Tally. {}",
+)

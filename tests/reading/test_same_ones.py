@@ -35,3 +35,21 @@ test_back_on = reads(
         ("The old shoes are on the bench. Trimmed the hinds.", ["LH+RH work trim"]),
     ]
 )
+
+test_which_foot_the_one_of_before_was_on = reads(
+    [
+        (
+            "Canker right hind, bad. Left hind has no canker. He had the canker in January too, right hind, mild.",
+            ["LH finding canker absent", "RH finding canker history ~mild", "RH finding canker ~severe"],
+        ),
+        (
+            "Thrush in the near hind, the off hind has no thrush. The thrush was there last time too.",
+            ["LH finding thrush", "LH finding thrush history", "RH finding thrush absent"],
+        ),
+        (
+            "No abscess in the near fore so far. If it does turn into an abscess we'll poultice it.",
+            ["LF finding abscess absent", "LF treatment poultice planned"],
+        ),
+    ],
+    "Buck. {}",
+)

@@ -69,3 +69,57 @@ test_a_foot_without_a_shoe = reads(
 def test_the_other_three(read: Read, said: str) -> None:
     (visit,) = read(f"Tally. New shoe on the off fore, seven nails. {said}", "Tally")
     assert told(visit) == ["LF+LH+RH work reset", "RF nails 7", "RF work new_shoe"]
+
+
+test_a_shoe_that_is_left_off_or_will_be = reads(
+    [
+        (
+            "Poultice on the off fore, bandage over, shoe left off.",
+            ["RF treatment bandage", "RF treatment poultice", "RF work removed"],
+        ),
+        (
+            "Drained the abscess in the near hind, shoe kept off.",
+            [
+                "LH finding abscess",
+                "LH treatment drained",
+                "LH work removed",
+            ],
+        ),
+        (
+            "Left hind has a close nail, if it goes sour I'll take that shoe off.",
+            ["LH finding close_nail", "LH work removed planned"],
+        ),
+        ("If the near fore is no better I'll pull that shoe off.", ["LF work removed planned"]),
+        ("Reset the near fore, it takes an age to get a shoe off him.", ["LF work reset"]),
+        (
+            "Took the left hind shoe off. The rest, reset, a five, no, fives in front and a four on the right hind.",
+            ["LF+RF shoe_size 5", "LF+RF+RH work reset", "LH work removed", "RH shoe_size 4"],
+        ),
+    ],
+    "Buck. {}",
+)
+
+test_the_left_of_a_foot_is_no_leaving = reads(
+    [
+        ("Took the left hind shoe off.", ["LH work removed"]),
+        ("I took the left front shoe off and left it off.", ["LF work removed"]),
+        ("Reset the fronts, left hind barefoot.", ["LF+RF work reset", "LH work trim"]),
+        ("I left the hind shoes off.", ["LH+RH work removed"]),
+        ("I left the left hind barefoot.", ["LH work trim"]),
+    ],
+    "Buck. {}",
+)
+
+test_the_same_shoe_that_was_never_lost = reads(
+    [
+        (
+            "A corn in the off fore. Near fore, same shoe back on, size four.",
+            ["LF shoe_size 4", "LF work reset", "RF finding corn"],
+        ),
+        ("Left hind sprung, straightened it, same shoe back on.", ["LH shoe_state sprung", "LH work reset"]),
+        ("Off hind, same shoe went back on, six nails.", ["RH nails 6", "RH work reset"]),
+        ("Lost the near fore, same shoe back on.", ["LF shoe_state lost", "LF work put_back"]),
+        ("They found the near fore in the field, same shoe back on.", ["LF work put_back"]),
+    ],
+    "Buck. {}",
+)

@@ -118,3 +118,48 @@ test_what_was_put_on_in_the_end = reads(
     ],
     "Tally. {}",
 )
+
+test_work_and_boots_that_were_only_wished_for = reads(
+    [
+        (
+            "I'd planned on resetting the fronts but they were worn, so new shoes, both fronts.",
+            ["LF+RF shoe_state worn", "LF+RF work new_shoe"],
+        ),
+        ("She wanted new shoes in front but there was wear in these so I reset the fronts.", ["LF+RF work reset"]),
+        ("New shoes in front. Boots were what the owner wanted.", ["LF+RF work new_shoe"]),
+        ("They asked for boots, and I reset him in front.", ["LF+RF work reset"]),
+        ("I'd planned on a reset in front and that's what he got.", ["LF+RF work reset"]),
+        ("Boots in front. Reset the hinds. Boots were what she wanted.", ["LF+RF shoe_type boot", "LH+RH work reset"]),
+        ("She wanted new shoes in front. Reset the hinds.", ["LF+RF work new_shoe", "LH+RH work reset"]),
+    ],
+    "Tally. {}",
+)
+
+test_pads_at_the_head_and_a_bare_zero = reads(
+    [
+        (
+            "Pads, well, last time he had leather on the fronts and they rotted, so mesh this time.",
+            ["LF+RF pad leather history", "LF+RF pad mesh"],
+        ),
+        ("Pads, went with leather in front and mesh behind.", ["LF+RF pad leather", "LH+RH pad mesh"]),
+        ("Pads, he wore leathers in front last time.", ["LF+RF pad leather history"]),
+        ("The girl wore leather. Trimmed the fronts.", ["LF+RF work trim"]),
+        (
+            "New ones, both fronts. Steel, zero, rim shoes.",
+            ["LF+RF shoe_material steel", "LF+RF shoe_size 0", "LF+RF shoe_type rim", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes in front, steel. Near hind. Heat, zero.",
+            [
+                "LF+RF shoe_material steel",
+                "LF+RF work new_shoe",
+                "LH finding heat absent",
+            ],
+        ),
+        (
+            "New shoes on the fronts. Testers, none. No heat in front. Six weeks. Boots were what she wanted.",
+            ["- next_visit_weeks 6 planned", "LF+RF finding heat absent", "LF+RF tester none", "LF+RF work new_shoe"],
+        ),
+    ],
+    "Tally. {}",
+)
