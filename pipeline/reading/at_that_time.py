@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from pipeline.reading.recalling import recall_one
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
 _THEN = Sayings(
@@ -15,6 +17,32 @@ _THEN = Sayings(
     "that same spring", "that same season", "then as well", "then too", "then also",
     *(f"{films} then" for films in ("films", "film", "rays", "ray", "xrays", "plates", "pictures", "radiographs")),
 )  # fmt: skip
+_THAT_TIME = Sayings("that time", "the first time", "both times", "the time before", "on that occasion")
+_DID_IT = Sayings(
+    "did it", "done it", "did that", "done that", "did the same", "done the same", "did this", "done this",
+    "been through it", "been through this", "went through it", "went through this", "happened",
+)  # fmt: skip
+_THE_HORSE = frozenset(
+    {
+        "he",
+        "she",
+        "it",
+        "that",
+        "this",
+        "'s",
+        "'d",
+        "has",
+        "had",
+        "and",
+        "but",
+        "also",
+        "already",
+        "the",
+        "same",
+        "only",
+    }
+)
+_NEAR = 2  # sentences back to what was done again
 
 
 _IT_WAS = Sayings("it was", "that was", "he was", "she was", "they called it", "they said it was", "the vet called it")
@@ -24,7 +52,9 @@ _GRADES = frozenset({"obel", "lameness"})
 
 def recall_then(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
     """Give a clause that points to "then" the earlier time of the statement before it, in this sentence or the last."""
-    if not talk.tells(_THEN, _IT_WAS):
+    if talk.tells(_DID_IT):
+        _done_before(talk, sentence)
+    if not talk.tells(_THEN, _IT_WAS, _THAT_TIME):
         return
     for position, segment in enumerate(sentence):
         if segment.drafts and not segment.present and (_points_then(talk, segment) or _graded_then(talk, segment)):
@@ -43,7 +73,10 @@ def _today_between(told: list[Segment]) -> bool:
 
 
 def _points_then(talk: Talk, segment: Segment) -> bool:
-    return _THEN.said_in(talk.words[segment.start : segment.end])
+    """ "… around then as well", "Obel two that time": the second only where it closes its segment."""
+    that_time = _THAT_TIME.within(talk.words, segment.start, segment.end)
+    closing = any(at + len(form) == segment.end for at, form in that_time)
+    return closing or _THEN.said_in(talk.words[segment.start : segment.end])
 
 
 def _graded_then(talk: Talk, segment: Segment) -> bool:
@@ -51,3 +84,25 @@ def _graded_then(talk: Talk, segment: Segment) -> bool:
     first, last = segment.drafts[0], segment.drafts[-1]
     closing = any(at + len(form) == segment.end for at, form in _IT_WAS.within(talk.words, last.end, segment.end))
     return first is last and first.slot in _GRADES and first.start - segment.start <= _LEAD and closing
+
+
+def _done_before(talk: Talk, sentence: list[Segment]) -> None:
+    """ "He's foundered. He did it once before, two springs back": what was just told of, then as well."""
+    for segment in sentence:
+        at = next((at for at, _ in _DID_IT.within(talk.words, segment.start, segment.end)), None)
+        if at is None or segment.drafts or not set(talk.words[segment.start : at]) <= _THE_HORSE:
+            continue
+        timed = any(s.having("times", "history") for s in sentence if 0 <= s.index - segment.index <= 1)
+        told = _found_last(talk, segment) if timed or talk.words[segment.end - 1] == "before" else None
+        if told is not None:
+            then = replace(told, segment=segment, start=at, end=segment.end, severity=None, zone=None, evidence={at})
+            then.status, then.rules = Status.HISTORY, ["it: the finding before"]
+            segment.draft(then)
+
+
+def _found_last(talk: Talk, segment: Segment) -> Draft | None:
+    """The finding told last of the horse, if it is there today."""
+    near = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
+    told = [d for s in near if segment.sentence - s.sentence <= _NEAR for d in s.drafts if not d.dropped]
+    found = [d for d in told if d.slot == "finding"]
+    return found[-1] if found and found[-1].status is Status.PRESENT else None

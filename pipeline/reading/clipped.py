@@ -19,6 +19,14 @@ _PARTS = frozenset({"soles", "sole", "heels", "heel", "toes", "toe", "walls", "w
 _PARTED = frozenset({",", ":", "-", ";", "."})
 _LED = frozenset({"the", "his", "her", "front", "hind", "then", "and", "now"})
 _ADVERBS = frozenset({"a", "bit", "little", "very", "quite", "rather", "still", "pretty", "too", "are", "is", "both"})
+_KINDS = frozenset({"rim", "trailer", "bar", "tip"})  # of shoes: alone they may be anything
+_SHOD = ("shoe_types", "shoe_materials", "work")
+_ELSEWHERE = ("findings", "tester_heads", "pads", "not_facts")
+_BESIDE_SHOES = frozenset({"pad", "pads", "padded", "truck", "ramp", "load", "loaded", "hitch"})
+_PUTTING_ON = frozenset({
+    "gets", "get", "got", "set", "sets", "has", "have", "put", "puts", "nailed", "made", "takes", "take", "wants",
+    "needs", "wears", "give", "gave", "hung", "fitted", "him", "her", "and",
+})  # fmt: skip
 _HEADED = 8  # tokens from the heading to the comma behind its feet
 _LEADING = frozenset(
     {",", "wait", "they", "it", "'re", "'s", "was", "were", "the", "make", "that", "uh", "um", "actually"}
@@ -79,6 +87,53 @@ def complete_parts(talk: Talk, lookup: Lookup) -> None:
             continue
         talk.mentions.append(Mention(word, word + 1, (at, word), {"findings": named}, MatchKind.VARIANT))
     talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def complete_kinds(talk: Talk, lookup: Lookup) -> None:
+    """ "Reset, rim, steel", "a new trailer on the left hind": the kind of a shoe without the word for it."""
+    for at in [i for i, word in enumerate(talk.words) if word in _KINDS] if talk.says(_KINDS) else ():
+        here = talk.mention_starting(at)
+        if (here is not None and here.end > at + 1) or not (_listed(talk, at) or _put_on(talk, at)):
+            continue
+        named = lookup(f"{talk.words[at]} shoe").get("shoe_types")
+        if named is None or any(m.start < at < m.end for m in talk.mentions):
+            continue
+        if here is not None:
+            here.dropped = True
+        talk.mentions.append(Mention(at, at + 1, (at,), {"shoe_types": named}, MatchKind.VARIANT))
+    talk.mentions.sort(key=lambda m: (m.start, m.end))
+
+
+def _listed(talk: Talk, at: int) -> bool:
+    """Whether the word stands alone between marks, in a sentence of shoes and of nothing found or padded."""
+    start, end = _stretch(talk, at, SENTENCE_ENDS)
+    behind = talk.words[at + 1 : at + 2]
+    alone = (at == start or talk.words[at - 1] in _PARTED) and (not behind or behind[0] in _PARTED)
+    told = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
+    shod = any(m.is_any(_SHOD) or m.get("measures") == "shoe_size" for m in told)
+    return alone and shod and _of_shoes(talk, start, end)
+
+
+def _put_on(talk: Talk, at: int) -> bool:
+    """ "A new trailer on the left hind", "she gets a bar on the off fore": put on a foot that is named beside it."""
+    start, end = _stretch(talk, at, _PARTED | SENTENCE_ENDS)
+    lead = at
+    while lead > start and talk.words[lead - 1] in ("a", "new", "short"):
+        lead -= 1
+    footed = any(m.get("feet") and start <= m.start < end for m in talk.mentions)
+    led = lead < at and (lead == start or talk.words[lead - 1] in _PUTTING_ON)
+    return led and footed and _of_shoes(talk, start, end)
+
+
+def _of_shoes(talk: Talk, start: int, end: int) -> bool:
+    found = any(m.is_any(_ELSEWHERE) and start <= m.start < end and not m.dropped for m in talk.mentions)
+    return not found and _BESIDE_SHOES.isdisjoint(talk.words[start:end])
+
+
+def _stretch(talk: Talk, at: int, marks: frozenset[str]) -> tuple[int, int]:
+    """The tokens around one, up to the nearest marks."""
+    start = next((i + 1 for i in range(at - 1, -1, -1) if talk.words[i] in marks), 0)
+    return start, next((i for i in range(at + 1, len(talk.words)) if talk.words[i] in marks), len(talk.words))
 
 
 def _of_a_part(lookup: Lookup, part: str, word: str) -> str | None:

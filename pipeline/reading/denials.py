@@ -11,6 +11,7 @@ from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.thought_lame import THOUGHT
 from pipeline.record import Status
 
 _DENIABLE = frozenset({
@@ -64,8 +65,10 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             before = [d for d in segment.drafts if d.end <= cue.start]
             near = position and not segment.drafts and sentence[position - 1].horse == segment.horse
             earlier = sentence[position - 1].drafts if near else []
+            if near and not earlier and not segment.having("feet"):
+                earlier = _thought_before(talk, sentence[:position])
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
-            last = both_of(talk, sentence, position, cue) or before[-1:]
+            last = both_of(talk, sentence, position, cue) or _listed(talk, sentence, position, before)
             for draft in last or ahead or _sought(sentence, position) or earlier[-1:]:
                 deny_one(draft, cue)
         words = tuple(talk.words[segment.start : segment.end])
@@ -81,6 +84,31 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
             _deny_barely(talk, sentence, position)
     _never_done(sentence)
     _gone_by_now(talk, sentence)
+
+
+def _listed(talk: Talk, sentence: list[Segment], position: int, before: list[Draft]) -> list[Draft]:
+    """The last draft before the denial and the findings joined to it: "sidebone and ringbone have been ruled out"."""
+    told = before[-1:]
+    while told and position and len(before) == 1 and sentence[position].joined_by("and", "or", ",", ", and", ", or"):
+        position -= 1
+        before = [d for d in sentence[position].drafts if d.slot == "finding"]
+        held = {i for d in before for i in range(d.start, d.end)}
+        rest = {talk.words[i] for i in range(sentence[position].start, sentence[position].end) if i not in held}
+        if len(before) != 1 or told[0].slot != "finding" or not rest <= {"the", "any", "a"}:
+            break
+        told = [*before, *told]
+    return told
+
+
+def _thought_before(talk: Talk, before: list[Segment]) -> list[Draft]:
+    """ "The lad thought he felt heat in it, but I had my hand there a good while and there's none"."""
+    told = next((s for s in reversed(before) if s.drafts), None)
+    if told is None or any(
+        m.get("feet") != "in_hand" for s in before if s.index > told.index for m in s.having("feet")
+    ):
+        return []
+    thought = not THOUGHT.isdisjoint(talk.words[before[0].start : told.drafts[0].start])
+    return [d for d in told.drafts if thought and d.slot == "finding"]
 
 
 def _deny_barely(talk: Talk, sentence: list[Segment], position: int) -> None:

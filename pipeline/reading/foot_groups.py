@@ -226,7 +226,7 @@ def _compared(talk: Talk, mention: Mention) -> bool:
     if talk.words[mention.start : mention.end] == ["in", "behind"] and packed is not None and packed.get("packings"):
         return True  # "putty in behind" lies behind the pad
     after = talk.words[mention.end] if mention.end < len(talk.words) else "."
-    if talk.words[mention.end - 1] in ("anywhere", "everywhere") and after not in (
+    if talk.words[mention.end - 1] in ("anywhere", "everywhere", "anyplace", "place") and after not in (
         ",",
         ".",
         "and",

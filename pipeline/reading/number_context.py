@@ -22,7 +22,7 @@ LIGHT = frozenset({
     "a", "an", "the", "of", "is", "'s", "are", "at", "about", "was", "were", "came", "comes", "to", "in", "on", "with",
     "just", "around", "roughly", "measured", "measures", "measuring", "reading", "reads", "still", "now", "only", "got",
     "has", "had", "it", "he", "she", "they", "'re", "for", "out", "down", "up", "by", ",", "uh", "um", "er", "erm",
-    "say", "be", "being", "score", "scored", "scores", "grade", "grades", "graded", "maybe", "like", "give", "or",
+    ":", "say", "be", "being", "score", "scored", "scores", "grade", "grades", "graded", "maybe", "like", "give", "or",
     "take", "nearly", "almost", "approximately", "call", "him", "her", "i", "'d", "make", "come", "that", "and", "his",
     "both", "there", "today", "again", "exactly", "solid", "good", "big", "full",
 })  # fmt: skip

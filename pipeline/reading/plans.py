@@ -41,6 +41,7 @@ _ASKING = Sayings(
 )  # fmt: skip
 _PUT_ON = frozenset({"put", "gave", "fitted", "went", "got", "did", "drilled", "used"})
 _TOPIC_AND_ASKED = 2
+_UNTIL = frozenset({"until", "till", "til"})
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
 
@@ -69,6 +70,8 @@ def plan(talk: Talk, sentence: list[Segment]) -> None:
                 _drop_in_condition(draft)
             elif conditional and not whole and draft.slot not in PLANNABLE:
                 continue  # "he overreaches when he's tired"
+            elif conditional and not whole and _left_until(talk, segment, draft):
+                continue
             elif whole or conditional or _lies_in(draft, depending) or _hangs_on(talk, draft, planned_from):
                 _plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
@@ -86,6 +89,12 @@ def _told_of_now(talk: Talk, draft: Draft) -> bool:
     led = set(talk.words[segment.start : draft.start])
     apart = segment.own_clause and segment.joined_by("and", ", and", ",") and not segment.having("plans")
     return apart and (segment.present or segment.past) and led.isdisjoint(_OPEN)
+
+
+def _left_until(talk: Talk, segment: Segment, draft: Draft) -> bool:
+    """ "I've left the shoe off until the vet's seen her": done today, and for how long."""
+    done = "left" in talk.words[segment.start : draft.start + 1] and talk.words[segment.start] in ("i", "left", "we")
+    return done and any(talk.words[m.start] in _UNTIL and m.start >= draft.end for m in segment.having("plans"))
 
 
 def _lies_in(draft: Draft, stretches: list[tuple[int, int]]) -> bool:

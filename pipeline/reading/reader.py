@@ -9,7 +9,7 @@ from pipeline.reading.assertions import assert_all
 from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
 from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right
-from pipeline.reading.clipped import complete_clipped, complete_headed, complete_parts
+from pipeline.reading.clipped import complete_clipped, complete_headed, complete_kinds, complete_parts
 from pipeline.reading.collector import collector_at_rest
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.crossed import uncross
@@ -79,6 +79,7 @@ from pipeline.reading.turned_round import turn_round
 from pipeline.reading.turned_to import part_turns
 from pipeline.reading.unnamed_weeks import deal_unnamed_weeks
 from pipeline.reading.vet import draft_vet
+from pipeline.reading.vet_addressed import draft_vet_addressed
 from pipeline.reading.vet_heading import draft_vet_answered
 from pipeline.reading.vet_wished import draft_vet_wished
 from pipeline.reading.whose_number import draft_whose_number
@@ -163,6 +164,7 @@ class Reader:
         complete_clipped(talk, finder.meaning)
         complete_headed(talk, finder.meaning)
         complete_parts(talk, finder.meaning)
+        complete_kinds(talk, finder.meaning)
         strikes = _put_right(talk)
         exact = [e for e in exact if not any(m.dropped and "horse" in m.readings and m.start == e[0] for m in mentions)]
         point_out(talk)
@@ -242,6 +244,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_vet(talk)
     draft_vet_wished(talk)
     draft_vet_answered(talk)
+    draft_vet_addressed(talk)
     draft_pulled(talk)
     draft_off_by_the_horse(talk)
     draft_pulled_by_hand(talk)

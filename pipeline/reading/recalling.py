@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.all_season import goes_on
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS
@@ -249,14 +250,15 @@ def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> 
 def _recall_recent(sentence: list[Segment], position: int) -> None:
     """ "He was lame on Saturday": a gait of some days ago is history; a shoe lost on Saturday is as found."""
     segment, later = sentence[position], sentence[position + 1 :]
-    if segment.drafts and not segment.present and segment.having("times", "recent"):
+    if segment.drafts and segment.having("times", "recent") and not segment.having("times", "today"):
         again = any(s.having("times", "today") and any(d.slot == "lameness" for d in s.drafts) for s in later)
         beside = [s for s in sentence if s is not segment and s.having("times", "today")]
         today = {d.slot for s in beside for d in s.drafts}
         for draft in segment.drafts:
             if draft.slot in ("tester", "pulse") and draft.slot in today:
                 recall_one(draft)  # "normal in that foot now, Sunday it was bounding"
-            if draft.slot in ("gait", "lameness", "obel") and (again or segment.past or draft.slot == "obel"):
+            gone = draft.slot in ("gait", "lameness", "obel") and not segment.present
+            if gone and (again or segment.past or draft.slot == "obel"):
                 recall_one(draft)
 
 
@@ -276,8 +278,9 @@ def _season_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Me
 
 
 def _still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
-    """ "They're off the road till fall": of today, and until a time to come."""
-    return talk.words[cue.start] in ("till", "until") and not segment.past
+    """ "They're off the road till fall", "keep him in bar shoes all winter": of today, and until a time to come."""
+    till = talk.words[cue.start] in ("till", "until") and not segment.past
+    return till or goes_on(talk, segment, cue)
 
 
 def _before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:

@@ -60,6 +60,7 @@ _STRONG_NEXT = frozenset(
 _WORN = frozenset({"are", "is", "'s", "take", "takes", "get", "have", "has"})
 _AFTERTHOUGHTS = (["call", "it"], ["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
+_AMISS = frozenset({"nothing", "anything", "something", "much", "what", "owt", "nowt", "little", "never", "nobody"})
 _ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
 _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
 _GROUPED = frozenset({"all", "fronts", "hinds", "other_three", "those_three"})
@@ -174,6 +175,8 @@ def _drop_cues(run: list[Mention]) -> None:
 
 def _is_no_cue(talk: Talk, cue: Mention) -> bool:
     """Cues that are none here: the second "no" of "but no, no corn", the "wait" of "she can wait for six"."""
+    if talk.words[cue.start : cue.end] == ["wrong"] and _AMISS & set(talk.words[max(0, cue.start - 4) : cue.start]):
+        return True  # "nothing else wrong"
     if talk.words[cue.start : cue.end] in _EVERYDAY:
         before = talk.words[cue.start - 1] if cue.start else "."
         after = talk.words[cue.end] if cue.end < len(talk.words) else "."

@@ -105,11 +105,13 @@ class Stretch:
         return bool(named) and all(i in named or w in _BESIDE_FEET for i, w in enumerate(self.words, self.start))
 
     def conditional(self) -> bool:
-        """Whether it is a condition without its main clause: "if he's sore, …"."""
+        """Whether it is a condition without its main clause: "if he's sore, …", "plan: if he's sore, …"."""
         if ("plans", "condition") not in self.cues:
             return False
         cues = [m for m in self.mentions if m.get("plans") == "condition"]
-        if not cues or not set(self.words[: cues[0].start - self.start]) <= JOINING | FILLERS:
+        ahead = self.words[: cues[0].start - self.start] if cues else []
+        headed = max((i + 1 for i, word in enumerate(ahead) if word == ":"), default=0)
+        if not cues or not set(ahead[headed:]) <= JOINING | FILLERS:
             return False
         if any(m.start >= cues[-1].end and m.get("plans") in ("main", "before") for m in self.mentions):
             return False

@@ -8,7 +8,7 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
-_THOUGHT = frozenset(
+THOUGHT = frozenset(
     {"thought", "thinks", "thinking", "said", "says", "saying", "told", "looked", "reckoned", "reckons", "figured"}
     | {"expected", "expecting", "sworn", "swore", "swears", "wondered", "wonder", "worried", "feared", "convinced"}
     | {"seemed", "appeared", "claimed", "claims", "insists", "insisted", "believed", "believes", "suspected"}
@@ -57,7 +57,7 @@ def _told_of(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:
     for draft in [d for s in sentence for d in s.drafts if d.slot == "manner" and d.status is Status.PRESENT]:
         before = set(talk.words[sentence[0].start : draft.start])
         others = {d.value for d in stood if d.start >= draft.end and d.value != draft.value and not d.dropped}
-        if not others or not before & (_THOUGHT | _WARNED):
+        if not others or not before & (THOUGHT | _WARNED):
             continue
         if _hoped(talk, sentence, draft):
             draft.drop("told beforehand")
@@ -69,7 +69,7 @@ def _told_of(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:
 def _hoped(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
     """ "I thought he'd be sound by now", "I was hoping to find her sound"."""
     before = talk.words[max(sentence[0].start, draft.start - 6) : draft.start]
-    hoped = bool((_THOUGHT | _WARNED | {"hoped", "hoping", "hope", "liked", "wanted", "like", "want"}) & set(before))
+    hoped = bool((THOUGHT | _WARNED | {"hoped", "hoping", "hope", "liked", "wanted", "like", "want"}) & set(before))
     return hoped and any(pair in _TO_BE for pair in pairwise(before))
 
 
@@ -82,7 +82,7 @@ def _sound_after(sound: Draft, lame: Draft) -> bool:
 
 def _only_thought(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
     before = talk.words[sentence[0].start : draft.start]
-    return bool(_THOUGHT & set(before)) or _HAD_HIM_DOWN.said_in(before)
+    return bool(THOUGHT & set(before)) or _HAD_HIM_DOWN.said_in(before)
 
 
 def _was(talk: Talk, draft: Draft) -> bool:

@@ -20,6 +20,7 @@ _OTHER_TIMES = frozenset({
     "took", "taken", "foals", "foaling", "runs", "races", "sells", "ships", "competes", "turned", "lame", "antibiotics",
     "bute", "rest",
 })  # fmt: skip
+_LATE_BY = frozenset({"'re", "'s", "'m", "are", "is", "am", "running", "got", "getting", "was", "were"})
 _TURNING = frozenset({"actually", "no", ",", "sorry", "wait", "well", "and", "but", "hang", "hold", "on"})
 _SCORED = ("body_condition", "cresty_neck", "obel")
 _WORN = frozenset(
@@ -152,7 +153,7 @@ def _till_stop(words: list[str]) -> list[str]:
 def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Mention, start: int, end: int) -> bool:
     after = talk.words[end] if end < len(talk.words) else "."
     before = talk.words[max(segment.start, start - 3) : start]
-    if after in _PAST_AFTER:
+    if after in _PAST_AFTER or (after == "behind" and _in_arrears(talk, segment, start, end)):
         return True
     led = set(talk.words[segment.start : start])
     if led & _OTHER_TIMES or after in ("off", "into") or talk.words[end : end + 2] in (["in", "."], ["in", ","]):
@@ -179,6 +180,12 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True
     covering = [m for m in talk.having("times") if m.start < end and m.end > start]
     return any(m.readings["times"] in ("history", "neutral") for m in covering)
+
+
+def _in_arrears(talk: Talk, segment: Segment, start: int, end: int) -> bool:
+    """ "They're two months behind", "six weeks behind with the money": somebody is late, and no foot is meant."""
+    late = _LATE_BY & set(talk.words[max(segment.start, start - 3) : start])
+    return bool(late) or talk.words[end + 1 : end + 2] in (["with"], ["on"])
 
 
 def _worn_by(talk: Talk, at: int, led: set[str]) -> bool:

@@ -60,3 +60,31 @@ def test_a_shoe_that_matches(read: Read, said: str) -> None:
 def test_a_shoe_taken_off_in_few_words(read: Read, said: str) -> None:
     (visit,) = read(f"Tally. Left front lame. {said}", "Tally")
     assert told(visit) == ["LF gait lame", "LF treatment soak", "LF work removed"]
+
+
+test_a_condition_under_a_heading = reads(
+    [
+        ("Plan: if that crack spreads, straight bar on the right front.", ["RF shoe_type straight_bar planned"]),
+        ("Plan: if it's draining, poultice on the right hind.", ["RH treatment poultice planned"]),
+        (
+            "Plan: if he's sound, plain shoes in front. If not, egg bars.",
+            ["LF+RF shoe_type egg_bar planned", "LF+RF shoe_type plain planned"],
+        ),
+        (
+            "Note: crack in the right front, straight bar on that foot.",
+            ["RF finding crack", "RF shoe_type straight_bar"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+test_left_so_until_then = reads(
+    [
+        (
+            "I've left the shoe off the left front until the vet's seen her.",
+            ["- vet referral planned", "LF work removed"],
+        ),
+        ("We'll put a bar shoe on the left front until it's down.", ["LF shoe_type bar planned"]),
+    ],
+    "Tally. {}",
+)

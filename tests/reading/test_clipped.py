@@ -38,3 +38,44 @@ test_headed = reads(
         ("Pads in front, corn in the left front.", ["LF finding corn"]),
     ]
 )
+
+test_the_kind_of_a_shoe_alone = reads(
+    [
+        (
+            "Fronts: new shoes, size one, rim, steel, six nails.",
+            [
+                "LF+RF nails 6",
+                "LF+RF shoe_material steel",
+                "LF+RF shoe_size 1",
+                "LF+RF shoe_type rim",
+                "LF+RF work new_shoe",
+            ],
+        ),
+        (
+            "Both fronts are new shoes, steel, rim, size two and a half.",
+            ["LF+RF shoe_material steel", "LF+RF shoe_size 2.5", "LF+RF shoe_type rim", "LF+RF work new_shoe"],
+        ),
+        ("Right hind, reset, trailer, six nails.", ["RH nails 6", "RH shoe_type trailer", "RH work reset"]),
+        (
+            "The left hind gets a new trailer, size naught.",
+            ["LH shoe_size 0", "LH shoe_type trailer", "LH work new_shoe"],
+        ),
+        ("New shoe on the left hind, bar, size one.", ["LH shoe_size 1", "LH shoe_type bar", "LH work new_shoe"]),
+        ("I set a trailer on the right hind.", ["RH shoe_type trailer"]),
+    ],
+    "Tally. {}",
+)
+
+test_something_else_than_a_kind_of_shoe = reads(
+    [
+        ("Fronts new, steel, rim pads.", ["LF+RF pad rim", "LF+RF shoe_material steel", "LF+RF work new_shoe"]),
+        (
+            "Reset in front, steel. Corn, bar, left front.",
+            ["LF finding corn @bar", "LF+RF shoe_material steel", "LF+RF work reset"],
+        ),
+        ("Got a new trailer for the truck. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
+        ("Sprung the left hind in a new trailer. Reset it.", ["LH shoe_state sprung", "LH work reset"]),
+        ("Left hind reset. They've a new trailer, he won't load.", ["LH work reset"]),
+    ],
+    "Tally. {}",
+)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -116,3 +116,27 @@ def test_at_no_time_that_is_told(text: str, read: Read) -> None:
 def test_words_like_these_that_are_no_earlier_time(text: str, facts: list[str], read: Read) -> None:
     (visit,) = read(text, "Bob")
     assert told(visit) == facts
+
+
+test_a_season_gone_by = reads(
+    [
+        ("He had studs in both hinds right through the hunting season.", ["LH+RH traction studs history"]),
+        (
+            "She had leather pads in front all through the show season, today she's in plain shoes.",
+            ["LF+RF pad leather history", "LF+RF shoe_type plain"],
+        ),
+        ("He went in studs throughout the season.", ["- traction studs history"]),
+    ],
+    "Tally. {}",
+)
+
+test_a_season_that_goes_on = reads(
+    [
+        ("He wears studs in both hinds right through the season.", ["LH+RH traction studs"]),
+        ("He's in egg bars in front, and stays in them all through the winter.", ["LF+RF shoe_type egg_bar"]),
+        ("I put studs in both hinds to see him through the season.", ["LH+RH traction studs"]),
+        ("Keep him in bar shoes in front all season.", ["LF+RF shoe_type bar"]),
+        ("He's been lame on the left front all season.", ["LF gait lame"]),
+    ],
+    "Tally. {}",
+)

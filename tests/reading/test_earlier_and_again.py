@@ -185,3 +185,42 @@ test_since_then = reads(
         ),
     ]
 )
+
+test_done_once_before = reads(
+    [
+        (
+            "He's foundered. Obel grade one. He did it once before, two springs back, Obel two that time.",
+            ["- finding laminitis", "- finding laminitis history", "- obel 1", "- obel 2 history"],
+        ),
+        (
+            "She's foundered. She's done it twice before, Obel two the last time.",
+            ["- finding laminitis", "- finding laminitis history", "- obel 2 history"],
+        ),
+        (
+            "Abscess in the right front. It's happened once before, last winter.",
+            ["RF finding abscess", "RF finding abscess history"],
+        ),
+        (
+            "He's got an abscess in the left front. He did it last year too.",
+            ["LF finding abscess", "LF finding abscess history"],
+        ),
+        (
+            "She foundered last spring, Obel three that time, today she's Obel one.",
+            ["- finding laminitis history", "- obel 1", "- obel 3 history"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+test_done_before_by_somebody_or_elsewhere = reads(
+    [
+        (
+            "Thrush in the left hind. I did it once before with copper sulfate.",
+            ["LH finding thrush", "LH treatment copper_sulfate history"],
+        ),
+        ("He did the left front last year, an abscess.", ["LF finding abscess history"]),
+        ("He kicked the wall. He did that last year as well. Reset the fronts.", ["LF+RF work reset"]),
+        ("Reset the fronts, and he stood quiet that time.", ["- manner quiet", "LF+RF work reset"]),
+    ],
+    "Tally. {}",
+)

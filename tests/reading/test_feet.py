@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -84,3 +84,19 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text)
     assert told(visit) == sorted(facts)
+
+
+test_anyplace = reads(
+    [
+        (
+            "A bruise in the left front. No flares on her anyplace.",
+            ["LF finding bruise", "LF+RF+LH+RH finding flare absent"],
+        ),
+        (
+            "Thrush in the left hind. No cracks on him any place.",
+            ["LF+RF+LH+RH finding crack absent", "LH finding thrush"],
+        ),
+        ("Left front tacked on. I couldn't find any place to nail.", []),
+    ],
+    "Tally. {}",
+)

@@ -55,3 +55,46 @@ test_a_heading_and_its_answers = reads(
     ],
     "Buck. {}",
 )
+
+test_a_form_read_aloud = reads(
+    [
+        (
+            "Hinds: trimmed. Body condition: seven. Cresty neck: three.",
+            ["- body_condition 7", "- cresty_neck 3", "LH+RH work trim"],
+        ),
+        (
+            "New shoe, left front, half round. Nails: five. Nail size: five. Nail line: good.",
+            ["LF nail_line good", "LF nail_size 5", "LF nails 5", "LF shoe_type half_round", "LF work new_shoe"],
+        ),
+        (
+            "Fronts: new shoes. Shoe size: two. Nails: six. Nail size: four and a half.",
+            ["LF+RF nail_size 4.5", "LF+RF nails 6", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+        (
+            "Left front, reset. Sole depth: nine. Toe angle: fifty one. Toe length: three and a quarter.",
+            ["LF sole_depth 9", "LF toe_angle 51", "LF toe_length 82.6", "LF work reset"],
+        ),
+        ("Obel grade: two. Interval: three weeks.", ["- next_visit_weeks 3 planned", "- obel 2"]),
+        (
+            "Thrush: left hind, in the sulcus. Interval: six weeks.",
+            ["- next_visit_weeks 6 planned", "LH finding thrush @sulcus"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+test_a_heading_that_is_no_horse = reads(
+    [
+        ("Measurements, fronts: toe angle fifty one both.", ["LF+RF toe_angle 51", "LF+RF+LH+RH work reset"]),
+        (
+            "Dimensions, hinds: hoof width five inches both. Corn in the left front.",
+            ["LF finding corn", "LF+RF+LH+RH work reset", "LH+RH hoof_width 127"],
+        ),
+        (
+            "Readings, fronts: sole depth nine left, ten right.",
+            ["LF sole_depth 9", "LF+RF+LH+RH work reset", "RF sole_depth 10"],
+        ),
+        ("Appraisal, fronts: contracted heels.", ["LF+RF finding contracted_heels", "LF+RF+LH+RH work reset"]),
+    ],
+    "Tally. Reset all round. {}",
+)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 
 SIX_WEEKS = """\
 Six weeks
@@ -188,3 +188,17 @@ def test_no_next_visit(read: Read, said: str) -> None:
 )
 def test_what_was_settled_counts(read: Read, said: str, count: float) -> None:
     assert weeks(read, said) == [count]
+
+
+test_behind_with_something = reads(
+    [
+        (
+            "He's due in five weeks. I need to invoice this barn, they're two months behind.",
+            ["- next_visit_weeks 5 planned"],
+        ),
+        ("They owe me for two visits, six weeks behind with the money.", []),
+        ("I'm two weeks behind with everything. Five weeks for him.", ["- next_visit_weeks 5 planned"]),
+        ("Six weeks in front, five weeks behind.", ["- next_visit_weeks 5 planned"]),
+    ],
+    "Tally. {}",
+)

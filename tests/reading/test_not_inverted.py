@@ -66,3 +66,45 @@ test_what_is_not_of_today = reads(
     ],
     "Tansy. {}",
 )
+
+test_ruled_out = reads(
+    [
+        ("Navicular's been ruled out in both fronts.", ["LF+RF finding navicular absent"]),
+        ("An abscess has been ruled out in the left front.", ["LF finding abscess absent"]),
+        ("Sidebone and ringbone have been ruled out.", ["- finding ringbone absent", "- finding sidebone absent"]),
+        ("Left front has thrush and sidebone was ruled out.", ["LF finding sidebone absent", "LF finding thrush"]),
+    ],
+    "Tally. {}",
+)
+
+test_not_ruled_out = reads(
+    [
+        ("Navicular hasn't been ruled out in the left front.", ["LF finding navicular suspected"]),
+        ("Canker isn't ruled out in the left hind.", ["LH finding canker suspected"]),
+        ("A keratoma in the right front can't be ruled out.", ["RF finding keratoma suspected"]),
+    ],
+    "Tally. {}",
+)
+
+test_thought_by_others_and_not_there = reads(
+    [
+        (
+            "The lad thought he felt heat in the near fore, but I had my hand on it a good while and there's none.",
+            ["LF finding heat absent"],
+        ),
+        (
+            "The girl swore he had a corn in the left hind, I pared down and spent an age looking, there was none.",
+            ["LH finding corn absent"],
+        ),
+        (
+            "They told me there was swelling in the right hind, I stood him square and looked, and there isn't any.",
+            ["RH finding swelling absent"],
+        ),
+        (
+            "The lad thought he felt heat in the near fore, and there's none in the off fore.",
+            ["LF finding heat", "RF finding heat absent"],
+        ),
+        ("The lad felt heat in the near fore, and I felt it too.", ["LF finding heat"]),
+    ],
+    "Tally. {}",
+)

@@ -52,3 +52,26 @@ test_told_of_another_visit_or_horse = reads(
     ],
     "Tansy. {}",
 )
+
+test_answers_of_another_day_beside_those_of_today = reads(
+    [
+        (
+            "Testers mild at the frog on the left hind now; on Monday I had strong at the frog.",
+            ["LH tester mild @frog", "LH tester strong history @frog"],
+        ),
+        (
+            "Pulse normal in the left front today, on Saturday it was bounding.",
+            ["LF pulse bounding history", "LF pulse normal"],
+        ),
+        (
+            "Testers mild at the toe on the left front today, last week I got strong at the toe.",
+            ["LF tester mild @toe", "LF tester strong history @toe"],
+        ),
+        ("Testers none on the right front today, mild on Tuesday.", ["RF tester mild history", "RF tester none"]),
+        (
+            "He lost the left front on Monday, and now the right front is loose.",
+            ["LF shoe_state lost", "RF shoe_state loose"],
+        ),
+    ],
+    "Tally. {}",
+)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -39,3 +39,19 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text)
     assert told(visit) == sorted(facts)
+
+
+test_nothing_wrong_puts_nothing_right = reads(
+    [
+        (
+            "Reset both fronts, eight nails in each. Reset both hinds, seven in each. Nothing else wrong. Four weeks.",
+            ["- next_visit_weeks 4 planned", "LF+RF nails 8", "LF+RF+LH+RH work reset", "LH+RH nails 7"],
+        ),
+        (
+            "Size two in front. I can't see anything wrong, see him in five weeks.",
+            ["- next_visit_weeks 5 planned", "LF+RF shoe_size 2"],
+        ),
+        ("Fronts size two, wrong, three.", ["LF+RF shoe_size 3"]),
+    ],
+    "Tally. {}",
+)

@@ -1,0 +1,24 @@
+"""How long a season lasts: "in studs all season" is of before, "keep him in studs all season" of a time to come."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Segment, Talk
+
+_THROUGH = frozenset({"through", "throughout", "right", "all"})
+_SEASONS = frozenset({"season", "winter", "summer"})
+_KEPT = frozenset({
+    "keep", "keeps", "see", "carry", "get", "gets", "take", "stay", "stays", "leave", "'ll", "will", "wears", "wear",
+    "runs", "goes", "wants", "needs",
+})  # fmt: skip
+_GAITS = frozenset({"gait", "lameness"})
+_HAS_BEEN = frozenset({"'s", "has"})
+
+
+def goes_on(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """Whether a season said as a stretch of time is the one that is going on or to come, so that it recalls nothing."""
+    if talk.words[cue.start] not in _THROUGH or talk.words[cue.end - 1] not in _SEASONS:
+        return False
+    ahead = set(talk.words[segment.start : cue.start])
+    lame_since = {d.slot for d in segment.drafts} <= _GAITS and not _HAS_BEEN.isdisjoint(ahead)
+    return not _KEPT.isdisjoint(ahead) or lame_since or (segment.present and not segment.past)
