@@ -64,9 +64,7 @@ def deny(talk: Talk, sentence: list[Segment]) -> None:
                 continue  # a heading: what it denies stands behind it
             before = [d for d in segment.drafts if d.end <= cue.start]
             near = position and not segment.drafts and sentence[position - 1].horse == segment.horse
-            earlier = sentence[position - 1].drafts if near else []
-            if near and not earlier and not segment.having("feet"):
-                earlier = _thought_before(talk, sentence[:position])
+            earlier = (sentence[position - 1].drafts or _thought_before(talk, sentence, position)) if near else []
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             last = both_of(talk, sentence, position, cue) or _listed(talk, sentence, position, before)
             for draft in last or ahead or _sought(sentence, position) or earlier[-1:]:
@@ -100,12 +98,13 @@ def _listed(talk: Talk, sentence: list[Segment], position: int, before: list[Dra
     return told
 
 
-def _thought_before(talk: Talk, before: list[Segment]) -> list[Draft]:
+def _thought_before(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
     """ "The lad thought he felt heat in it, but I had my hand there a good while and there's none"."""
+    before = sentence[:position]
     told = next((s for s in reversed(before) if s.drafts), None)
-    if told is None or any(
-        m.get("feet") != "in_hand" for s in before if s.index > told.index for m in s.having("feet")
-    ):
+    if told is None or sentence[position].having("feet"):
+        return []
+    if any(m.get("feet") != "in_hand" for s in before if s.index > told.index for m in s.having("feet")):
         return []
     thought = not THOUGHT.isdisjoint(talk.words[before[0].start : told.drafts[0].start])
     return [d for d in told.drafts if thought and d.slot == "finding"]

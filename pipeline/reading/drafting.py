@@ -48,6 +48,7 @@ _BACK_ON = frozenset({"same", "shoe", "went", "straight", "back", "on"})
 _SAME_SHOE = frozenset({"same", "shoe"})
 _BARE = frozenset({"bare", "barefoot", "shoeless"})
 _TRIMMED = frozenset({"trim", "trims", "trimmed", "dressed"})
+_ON_AGAIN = frozenset({"shoe", "shoes", "plate", "plates"})
 _NEW_REACH = 5
 _IT_IS_HOT = frozenset({"it", "'s", "is", "n't", "not", "that", "foot", "and", "but", "though", "very", "at", "all"})
 _MAY_BE_HOT = frozenset({
@@ -182,6 +183,8 @@ def _new_shoe_talk(talk: Talk, segment: Segment, mention: Mention) -> bool:
     shod = before is not None and before.sentence == segment.sentence
     if shod and before is not None and any(m.is_any(("shoe_types", "shoe_states")) for m in before.mentions):
         return True  # "straight bar on that foot, a new one"
+    if shod and before is not None and _ON_AGAIN & set(talk.words[before.start : before.end]):
+        return True  # "he has a shoe on it again, a new one"
     return (
         bool(talk.plays("action", segment.start, segment.end))
         or mention.start == segment.start

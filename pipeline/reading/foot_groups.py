@@ -50,6 +50,8 @@ class FootGroup:
 
 Groups = dict[int, list[FootGroup]]
 
+_HANDLING = frozenset({"picked", "pick", "lifted", "lift", "near", "handled", "up"})
+
 
 def one_of_several(draft: Draft, feet: Feet | None) -> Draft:
     """The part of a draft on some of its feet, as a draft of its own; the draft itself when it has no others."""
@@ -226,6 +228,9 @@ def _compared(talk: Talk, mention: Mention) -> bool:
     if talk.words[mention.start : mention.end] == ["in", "behind"] and packed is not None and packed.get("packings"):
         return True  # "putty in behind" lies behind the pad
     after = talk.words[mention.end] if mention.end < len(talk.words) else "."
+    inside = talk.mention_starting(mention.end)
+    if mention.get("feet") == "all" and inside is not None and inside.get("feet") == "in_hand":
+        return True  # "no hole anyplace in there"
     if talk.words[mention.end - 1] in ("anywhere", "everywhere", "anyplace", "place") and after not in (
         ",",
         ".",
@@ -310,7 +315,10 @@ def left_alone(talk: Talk, segment: Segment) -> bool:
     """ "… boots on them, never touched the hinds": the feet that nothing was done to."""
     words = set(talk.words[segment.start : segment.end])
     touched = {"touched", "touch", "bothered"} & words and {"not", "n't", "never", "was"} & words
-    return not segment.drafts and bool(touched or {"alone", "untouched"} & words)
+    told = {i for m in segment.having("feet") for i in m.literal}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    handled = _HANDLING & rest and {"not", "n't", "never"} & rest
+    return not segment.drafts and bool(touched or handled or {"alone", "untouched"} & words)
 
 
 def held_over(sentence: list[Segment], later: Segment, draft: Draft) -> list[Draft]:

@@ -15,6 +15,7 @@ _LIGHT = frozenset({
     "and", ",", "in", "at", "on", "back", "the", "about", "around", "a", "an", "only", "just", "last", "when", "i",
     "was", "were", "here", "of", "this", "year",
 })  # fmt: skip
+_OF_BOTH = frozenset({"both", "each", "alike", "all"})
 _NEAR = 1  # sentences from today's measures
 _REACH = 12  # tokens from "they were" to the time
 
@@ -29,9 +30,17 @@ def draft_measures_then(talk: Talk) -> None:
             if at - segment.start > _NEAR + 1 or not said or not _timed(talk, segment, said[-1].end):
                 continue
             today = _today(talk, segment)
+            if len(said) == 1 and len(today) > 1 and _both(talk, segment):
+                said = said * len(today)
             if len(today) == len(said) and len({d.slot for d in today}) == 1:
                 for number, draft in zip(said, today, strict=True):
                     _draft(talk, number, draft)
+
+
+def _both(talk: Talk, segment: Segment) -> bool:
+    """ "In March they were ninety-four, both": one number of all that was measured today."""
+    near = talk.words[segment.start : talk.sentence(segment.sentence)[-1].end]
+    return not _OF_BOTH.isdisjoint(near)
 
 
 def _said(talk: Talk, segment: Segment, start: int) -> list[Mention]:
@@ -48,7 +57,7 @@ def _said(talk: Talk, segment: Segment, start: int) -> list[Mention]:
             if set(between) - _LIGHT - {"mil", "mm", "millimetres", "degrees", "inches", "inch"}:
                 return []
             numbers.append(mention)
-        elif not mention.get("units") and mention.get("fillers") is None:
+        elif not mention.get("units") and mention.get("fillers") is None and mention.get("feet") != "pair_in_hand":
             return []
     free = not any(
         d.start <= m.start < d.end for s in talk.sentence(segment.sentence) for d in s.drafts for m in numbers

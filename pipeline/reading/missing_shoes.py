@@ -20,6 +20,7 @@ _BESIDE_GONE = frozenset({
     "'s", "is", "was", "were", "are", "has", "had", "the", "his", "her", "already", "again", "with", "came", "in",
     "when", "i", "got", "here", "he", "she", "walked", "turned", "up", "completely", "both", "clean", "altogether",
 })  # fmt: skip
+_WHOLLY = frozenset({"altogether", "completely", "entirely", "clean", "again"})
 _CAN_GO = frozenset({"finding", "gait", "tester", "pulse", "lameness"})
 _LACKING = frozenset({"without", "minus", "short", "lacking"})
 
@@ -64,7 +65,7 @@ def draft_gone(talk: Talk) -> None:
     """ "RH gone, new shoe on that one": a foot that is gone lost its shoe, unless a finding of it can be meant."""
     for cue in talk.having("resolutions"):
         segment = talk.segment_at(cue.start)
-        if segment is None or talk.words[cue.start : cue.end] not in _GONE or segment.drafts:
+        if segment is None or _bare_words(talk, cue) not in _GONE or segment.drafts:
             continue
         if talk.words[cue.end : cue.end + 1] in (["in"], ["from"]):
             continue  # "thrush in the left hind, gone in the right hind"
@@ -78,6 +79,12 @@ def draft_gone(talk: Talk) -> None:
         draft.evidence.update({*cue.literal, *feet[0].literal})
         draft.note("shoe_state: the foot is gone")
         segment.draft(draft)
+
+
+def _bare_words(talk: Talk, cue: Mention) -> list[str]:
+    """The words of the cue without "altogether", "completely" behind them."""
+    words = talk.words[cue.start : cue.end]
+    return words[:-1] if words[-1] in _WHOLLY else words
 
 
 def _alone_before(talk: Talk, segment: Segment) -> list[Mention]:

@@ -247,9 +247,10 @@ def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:
 
 
 def _gets(talk: Talk, segment: Segment, cue: Mention) -> int:
-    """ "If she stays tender she gets new shoes in front, plain steel": a second subject that gets something."""
-    subjects = talk.plays("subject", cue.end + 1, segment.end)
-    getting = [i for i in subjects if talk.words[i + 1 : i + 2] and talk.words[i + 1] in _GETTING]
+    """ "If she stays tender she gets new shoes in front, plain steel": a subject behind, or a foot, gets something."""
+    feet = [m.end - 1 for m in segment.having("feet") if m.start > cue.end + 1]
+    last = [*talk.plays("subject", cue.end + 1, segment.end), *feet]
+    getting = [i for i in last if talk.words[i + 1 : i + 2] and talk.words[i + 1] in _GETTING]
     return min(getting, default=segment.end + 1)
 
 

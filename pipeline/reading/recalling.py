@@ -252,8 +252,7 @@ def _recall_recent(sentence: list[Segment], position: int) -> None:
     segment, later = sentence[position], sentence[position + 1 :]
     if segment.drafts and segment.having("times", "recent") and not segment.having("times", "today"):
         again = any(s.having("times", "today") and any(d.slot == "lameness" for d in s.drafts) for s in later)
-        beside = [s for s in sentence if s is not segment and s.having("times", "today")]
-        today = {d.slot for s in beside for d in s.drafts}
+        today = {d.slot for s in sentence if s is not segment and s.having("times", "today") for d in s.drafts}
         for draft in segment.drafts:
             if draft.slot in ("tester", "pulse") and draft.slot in today:
                 recall_one(draft)  # "normal in that foot now, Sunday it was bounding"

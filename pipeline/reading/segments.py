@@ -10,6 +10,8 @@ _MARKS = frozenset({",", ";", ":", "-", "...", ".."})
 _JOINERS = frozenset(
     {"and", "but", "so", "then", "plus", "while", "though", "although", "except", "because", "cause", "&"}
 )
+_COMPARING = frozenset({"where", "whereas"})
+_HAS = frozenset({"has", "have", "had", "got", "is", "'s", "are", "takes", "took", "gets", "carries", "was", "were"})
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 
 
@@ -20,7 +22,8 @@ def split_segments(talk: Talk) -> None:
     pieces: list[tuple[int, int, int, str]] = []
     for index, word in enumerate([*talk.words, "."]):
         ends = word in SENTENCE_ENDS
-        cuts = ends or (index not in claimed and (word in _MARKS or word in _JOINERS))
+        joins = word in _JOINERS or (word in _COMPARING and _a_foot_has(talk, index + 1))
+        cuts = ends or (index not in claimed and (word in _MARKS or joins))
         if not cuts:
             continue
         if index > start:
@@ -37,6 +40,15 @@ def split_segments(talk: Talk) -> None:
     _drop_fillers(talk)
     for segment in talk.segments:
         _mark_clause(talk, segment)
+
+
+def _a_foot_has(talk: Talk, at: int) -> bool:
+    """ "Five nails where the right front has six": what another foot has, told beside it."""
+    at += talk.words[at : at + 1] == ["the"]
+    foot = talk.mention_starting(at)
+    return (
+        foot is not None and foot.get("feet") is not None and not _HAS.isdisjoint(talk.words[foot.end : foot.end + 1])
+    )
 
 
 def _join(before: str, mark: str) -> str:

@@ -88,3 +88,19 @@ test_left_so_until_then = reads(
     ],
     "Tally. {}",
 )
+
+test_the_foot_that_gets_something = reads(
+    [
+        (
+            "When it's settled the left hind gets a new trailer, size naught.",
+            ["LH shoe_size 0 planned", "LH shoe_type trailer planned", "LH work new_shoe planned"],
+        ),
+        (
+            "Once the abscess dries up both hinds get new plain shoes, steel.",
+            ["LH+RH shoe_material steel planned", "LH+RH shoe_type plain planned", "LH+RH work new_shoe planned"],
+        ),
+        ("If the left front takes another knock, call me.", []),
+        ("If he's sore on the left front, pull the shoe.", ["LF work removed planned"]),
+    ],
+    "Tally. {}",
+)

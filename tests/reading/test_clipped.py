@@ -79,3 +79,11 @@ test_something_else_than_a_kind_of_shoe = reads(
     ],
     "Tally. {}",
 )
+
+test_a_shoe_on_again = reads(
+    [
+        ("The near fore has a shoe on it again, a new one, size naught.", ["LF shoe_size 0", "LF work new_shoe"]),
+        ("So the left hind has a shoe on again, a new one.", ["LH work new_shoe"]),
+    ],
+    "Tally. {}",
+)

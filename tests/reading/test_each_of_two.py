@@ -66,3 +66,18 @@ CASES = [
     ),
 ]
 test_each_of_two = reads(CASES)
+
+test_degrees_of_rotation = reads(
+    [
+        (
+            "The films gave us eleven degrees of rotation on the right front and four on the left front.",
+            ["LF+RF finding rotation"],
+        ),
+        ("Ten degrees of rotation right front, six left front.", ["LF+RF finding rotation"]),
+        (
+            "Eleven degrees of rotation in the right front, and four nails in the left front.",
+            ["LF nails 4", "RF finding rotation"],
+        ),
+    ],
+    "Tally. {}",
+)

@@ -97,6 +97,11 @@ test_anyplace = reads(
             ["LF+RF+LH+RH finding crack absent", "LH finding thrush"],
         ),
         ("Left front tacked on. I couldn't find any place to nail.", []),
+        (
+            "A bruise in the left hind. No puncture anyplace in there.",
+            ["LH finding bruise", "LH finding puncture absent"],
+        ),
+        ("A bruise in the left hind. No thrush anywhere in it.", ["LH finding bruise", "LH finding thrush absent"]),
     ],
     "Tally. {}",
 )

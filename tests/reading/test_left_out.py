@@ -136,3 +136,12 @@ test_a_season_to_come = reads(
         ("Trimmed all four, leaving him bare until fall.", ["LF+RF+LH+RH work trim"]),
     ]
 )
+
+test_a_foot_never_picked_up = reads(
+    [
+        ("Trimmed both fronts, left her bare, never picked up a hind.", ["LF+RF work trim"]),
+        ("Trimmed the fronts, barefoot, never got a hind up.", ["LF+RF work trim"]),
+        ("Trimmed all four, though I could hardly pick up the hinds.", ["LF+RF+LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)

@@ -57,3 +57,21 @@ test_the_wedge_of_then = reads(
          ["LF+RF wedge 2", "LF+RF+LH+RH pad wedge", "LH+RH wedge 4"]),
     ]
 )  # fmt: skip
+
+test_one_number_of_both = reads(
+    [
+        (
+            "Toe lengths, left front eighty-eight, right front ninety. In March they were ninety-four, both.",
+            ["LF toe_length 88", "LF+RF toe_length 94 history", "RF toe_length 90"],
+        ),
+        (
+            "Sole depth left front nine, right front ten. In May they were eight both.",
+            ["LF sole_depth 9", "LF+RF sole_depth 8 history", "RF sole_depth 10"],
+        ),
+        (
+            "Toe angles left front 51, right front 52. In May they were 49 and 50.",
+            ["LF toe_angle 49 history", "LF toe_angle 51", "RF toe_angle 50 history", "RF toe_angle 52"],
+        ),
+    ],
+    "Tally. {}",
+)

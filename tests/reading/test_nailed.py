@@ -23,3 +23,19 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_nailed = reads(CASES)
+
+test_nails_beside_those_of_another_foot = reads(
+    [
+        (
+            "I quicked the left front, pulled that nail, and left it with five nails where the right front has six.",
+            ["LF finding quicked", "LF nails 5", "RF nails 6"],
+        ),
+        ("Left front has seven nails where the right front has six.", ["LF nails 7", "RF nails 6"]),
+        (
+            "Toe angle is fifty on the left front whereas the right front is fifty two.",
+            ["LF toe_angle 50", "RF toe_angle 52"],
+        ),
+        ("That's where the left front is worn.", ["LF shoe_state worn"]),
+    ],
+    "Tally. {}",
+)

@@ -53,3 +53,21 @@ test_which_foot_the_one_of_before_was_on = reads(
     ],
     "Buck. {}",
 )
+
+test_the_same_size_of_nail = reads(
+    [
+        (
+            "Fronts: reset, nails five slims, three a side. Hinds: reset, four a side, same size nail.",
+            ["LF+RF nails 6", "LF+RF+LH+RH nail_size 5 slim", "LF+RF+LH+RH work reset", "LH+RH nails 8"],
+        ),
+        (
+            "Fronts six nails, size five. Hinds eight nails, same size nails.",
+            ["LF+RF nails 6", "LF+RF+LH+RH nail_size 5", "LH+RH nails 8"],
+        ),
+        (
+            "Reset in front, size five nails. Left hind new, not the same size nail.",
+            ["LF+RF nail_size 5", "LF+RF work reset", "LH work new_shoe"],
+        ),
+    ],
+    "Tally. {}",
+)

@@ -28,3 +28,17 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_shoes_as_found = reads(CASES)
+
+test_gone_altogether = reads(
+    [
+        (
+            "Near hind worn, off hind gone altogether. New pair behind, steel.",
+            ["LH shoe_state worn", "LH+RH shoe_material steel", "LH+RH work new_shoe", "RH shoe_state lost"],
+        ),
+        ("Left front loose, right front gone completely, hinds tight.", ["LF shoe_state loose", "RF shoe_state lost"]),
+        ("Left hind bruised, right hind gone altogether.", ["LH finding bruise", "RH shoe_state lost"]),
+        ("Thrush in the left hind, gone altogether.", ["LH finding thrush resolved"]),
+        ("Thrush in both hinds, right hind gone altogether.", ["LH finding thrush", "RH finding thrush resolved"]),
+    ],
+    "Tally. {}",
+)
