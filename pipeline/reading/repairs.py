@@ -35,28 +35,10 @@ from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
-_STRONG_NEXT = frozenset(
-    {
-        ",",
-        "wait",
-        "make",
-        "sorry",
-        "i",
-        "that's",
-        "that",
-        "scratch",
-        "hang",
-        "hold",
-        "actually",
-        "strike",
-        "it",
-        "uh",
-        "um",
-        "my",
-        "correction",
-        "not",
-    }
-)
+_STRONG_NEXT = frozenset({
+    ",", "wait", "make", "sorry", "i", "that's", "that", "scratch", "hang", "hold", "actually", "strike", "it",
+    "uh", "um", "my", "correction", "not",
+})  # fmt: skip
 _WORN = frozenset({"are", "is", "'s", "take", "takes", "get", "have", "has"})
 _AFTERTHOUGHTS = (["call", "it"], ["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
