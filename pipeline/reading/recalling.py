@@ -8,10 +8,12 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.plans import ALWAYS_PLANNED, set_for_a_season
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
+_STILL_DOES = frozenset({"he", "she", "they", "still", "does", "do", "is", "are", "has"})
 _NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none"})
 _COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "same"})
 _COMPARED = frozenset({"worse", "better", "bigger", "smaller", "deeper", "wider", "longer", "wetter", "softer"})
@@ -19,6 +21,7 @@ _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], [
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
 _ON_HIM = _WAS_ON | _COME_OFF
+_RATHER = Sayings("or rather there was", "rather there was", "or there was", "i mean there was", "well there was")
 
 
 def recall(talk: Talk, sentence: list[Segment]) -> None:
@@ -80,11 +83,10 @@ def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:
 
 
 def _there_today(talk: Talk, segment: Segment) -> bool:
-    """ "… and it's still there"; not "nothing done to it now", nor "it's only mild now" (`then_and_now.py`)."""
-    if segment.having("severities"):
-        return False
+    """ "… and it's still there", "… and still does"; not "nothing done to it now", nor "it's only mild now"."""
     words = set(talk.words[segment.start : segment.end])
-    return "it" in words and not segment.drafts and not words & _NOT_THERE
+    there = "it" in words or words <= _STILL_DOES
+    return there and not (segment.having("severities") or segment.drafts or words & _NOT_THERE)
 
 
 def _speaks_of_before(talk: Talk, segment: Segment, cue: Mention) -> bool:
@@ -302,7 +304,7 @@ def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
 
 def _still_there(before: list[Segment]) -> None:
     """ "The vet told us that years back and it's still there"."""
-    for draft in [d for s in before for d in s.drafts if d.slot == "finding" and d.status is Status.HISTORY]:
+    for draft in [d for s in before for d in s.drafts if d.slot in ("finding", "gait") and d.status is Status.HISTORY]:
         draft.status = Status.PRESENT
         draft.note("still there")
 
@@ -320,7 +322,8 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     for earlier in reversed([s for s in before if s.horse == segment.horse]):
         for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
             doubted = _may_be(talk, earlier, draft)
-            if (earlier.present or graded or doubted) and draft.slot == "finding":
+            rather = _RATHER.said_in(talk.words[draft.end : segment.start])  # "… or rather there was one, that was"
+            if (earlier.present or graded or doubted) and draft.slot == "finding" and not rather:
                 again = replace(
                     draft,
                     segment=segment,

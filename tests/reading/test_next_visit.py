@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 
 SIX_WEEKS = """\
 Six weeks
@@ -188,3 +188,19 @@ def test_no_next_visit(read: Read, said: str) -> None:
 )
 def test_what_was_settled_counts(read: Read, said: str, count: float) -> None:
     assert weeks(read, said) == [count]
+
+
+test_otherwise = reads(
+    [
+        (
+            "He'll ring me if she goes off, but otherwise six weeks, and next time the pad comes out.",
+            ["- next_visit_weeks 6 planned"],
+        ),
+        (
+            "If he's no better ring the vet, and otherwise it's five weeks.",
+            ["- next_visit_weeks 5 planned", "- vet referral planned"],
+        ),
+        ("If he's off in six weeks ring the vet.", ["- vet referral planned"]),
+    ],
+    "Tansy. {}",
+)
