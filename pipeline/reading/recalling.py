@@ -13,14 +13,13 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
-_STILL_DOES = frozenset({"he", "she", "they", "still", "does", "do", "is", "are", "has"})
 _NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none"})
 _COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "same"})
 _COMPARED = frozenset({"worse", "better", "bigger", "smaller", "deeper", "wider", "longer", "wetter", "softer"})
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
-_ON_HIM = _WAS_ON | _COME_OFF
+_STILL = frozenset({"he", "she", "they", "still", "does", "do", "is", "are", "has"})
 _RATHER = Sayings("or rather there was", "rather there was", "or there was", "i mean there was", "well there was")
 
 
@@ -85,8 +84,8 @@ def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:
 def _there_today(talk: Talk, segment: Segment) -> bool:
     """ "… and it's still there", "… and still does"; not "nothing done to it now", nor "it's only mild now"."""
     words = set(talk.words[segment.start : segment.end])
-    there = "it" in words or words <= _STILL_DOES
-    return there and not (segment.having("severities") or segment.drafts or words & _NOT_THERE)
+    told = segment.having("severities") or segment.drafts or words & _NOT_THERE
+    return not told and ("it" in words or words <= _STILL)
 
 
 def _speaks_of_before(talk: Talk, segment: Segment, cue: Mention) -> bool:
@@ -124,7 +123,7 @@ def _as_steep_as_then(sentence: list[Segment], position: int) -> None:
 
 def _taken_off(talk: Talk, segment: Segment) -> None:
     """ "Pulled the egg bars off the fronts": what was on until today."""
-    for draft in [d for d in segment.drafts if d.slot in _ON_HIM]:
+    for draft in [d for d in segment.drafts if d.slot in _WAS_ON | _COME_OFF]:
         verb = set(talk.words[max(segment.start, draft.start - 3) : draft.start]) & _TAKING
         off = {"off", "out"} & set(talk.words[draft.end : draft.end + 1])
         behind = talk.words[draft.end : draft.end + 4]
