@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from pipeline.reading.again_planned import plan_again
 from pipeline.reading.asked_before import recall_asked
-from pipeline.reading.at_that_time import recall_then
+from pipeline.reading.at_that_time import recall_then, recall_what_he_had
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.denials import deny
 from pipeline.reading.denied_headings import deny_under_heading
@@ -16,6 +16,7 @@ from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
 from pipeline.reading.left_out import deny_left_out
+from pipeline.reading.mentions import Mention
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.once_more import brewing_again, split_once_more
@@ -32,7 +33,9 @@ from pipeline.reading.thought_lame import drop_thought_lame
 from pipeline.reading.tried_on import drop_not_used
 from pipeline.reading.was_there import hear_remarks, let_go
 from pipeline.reading.wishes import drop_wished
+from pipeline.record import Status
 
+_NAILED = frozenset({"close_nail", "quicked"})
 _NOT_THIS_ONE = said_whole(
     *(f"{who} {verb}" for who in ("he", "she", "this one") for verb in ("does not", "does n't", "has n't", "has not"))
 )  # "her other mare's got navicular, and he does not, no navicular in either front"
@@ -77,11 +80,13 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     _say_what_is_there(talk)
     let_go(no_more)
     plan_again(talk)
+    _no_degree_of_nothing(talk)
 
 
 def _tell_times(talk: Talk, sentence: list[Segment], before: list[Segment]) -> None:
     recall(talk, sentence)
     recall_then(talk, sentence, before)
+    recall_what_he_had(talk, sentence, before)
     recall_asked(talk, sentence, before)
 
 
@@ -89,6 +94,17 @@ def _say_what_is_there(talk: Talk) -> None:
     """What was thought to be gone and is not, and how bad a finding is today beside how bad it was."""
     there_after_all(talk)
     grade_then_and_now(talk)
+
+
+def _no_degree_of_nothing(talk: Talk) -> None:
+    """ "No thrush in front, behind yes, mild": what is not there has no degree."""
+    for draft in talk.drafts:
+        if draft.status is Status.ABSENT:
+            draft.severity = None
+
+
+def _alone(segment: Segment, cue: Mention) -> bool:
+    return (segment.start, segment.end) == (cue.start, cue.end)
 
 
 def _same_subject(talk: Talk, segment: Segment) -> bool:
@@ -101,6 +117,8 @@ def set_aside(talk: Talk, sentence: list[Segment]) -> None:
     for position, segment in enumerate(sentence if talk.having("asides") else ()):
         for cue in (m for m in segment.having("asides") if m.readings["asides"] not in ("event", "not_today")):
             whole = cue.readings["asides"] == "not_mine"
+            if whole and _NAILED & {d.value for s in sentence[:position] for d in s.drafts} and _alone(segment, cue):
+                continue  # "a close nail, not mine": another's nail in this horse
             story = cue.readings["asides"] == "story"  # a story goes on to the end of its sentence
             for later in sentence if whole else sentence[position:]:
                 if later is not segment and talk.words[cue.end - 2 : cue.end] == ["out", "of"]:

@@ -1,4 +1,4 @@
-"""What was found at a time spoken of just before: "laminitis as a yearling, and a keratoma around then as well"."""
+"""What was at a time that is pointed to: "and a keratoma around then as well", "that's what he had before"."""
 
 from __future__ import annotations
 
@@ -43,6 +43,35 @@ _THE_HORSE = frozenset(
     }
 )
 _NEAR = 2  # sentences back to what was done again
+
+
+_WHAT_HE_HAD = Sayings(*(
+    f"{what} {who} {had}"
+    for what in ("that 's what", "that was what", "that is what", "those are what", "those were what")
+    for who in ("he", "she", "they", "i")
+    for had in ("had", "wore", "was in", "was wearing", "came in", "came with", "found him in", "found her in",
+                "took off")
+))  # fmt: skip
+_FOUNDERED = frozenset({"foundered"})
+_WORN = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "wedge", "packing", "traction", "clips", "nails"})
+
+
+def recall_what_he_had(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
+    """ "Plastic on both fronts, with wedge pads, so that's what he had before": all that he wore until today."""
+    _that_foundered(talk, sentence)
+    for position, segment in enumerate(sentence if talk.tells(_WHAT_HE_HAD) else ()):
+        if segment.drafts or not _WHAT_HE_HAD.said_in(talk.words[segment.start : segment.end]):
+            continue
+        told = [s for s in sentence[:position] if s.drafts] or previous
+        for draft in [d for s in told for d in s.drafts if d.slot in _WORN and s.horse == segment.horse]:
+            recall_one(draft)
+
+
+def _that_foundered(talk: Talk, sentence: list[Segment]) -> None:
+    """ "That's the pony that foundered": what the horse is known by; not "he's foundered"."""
+    for draft in [d for s in sentence for d in s.drafts if d.value == "laminitis"] if talk.says(_FOUNDERED) else ():
+        if talk.words[draft.start] in _FOUNDERED and talk.words[draft.start - 1] in ("that", "who"):
+            recall_one(draft)
 
 
 _IT_WAS = Sayings("it was", "that was", "he was", "she was", "they called it", "they said it was", "the vet called it")

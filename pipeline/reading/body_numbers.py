@@ -23,6 +23,8 @@ _LARGEST_IN = {
     "hoof_width": (Fraction(8), Fraction(20)),
     "sole_depth": (Fraction(3, 2), Fraction(3, 2)),
 }
+_MEASURE_OF = {"thin_sole": "sole_depth", "long_toe": "toe_length"}
+_MEASURING = frozenset({"measure", "measured", "measures", "measuring", "taped", "calipers", "gauge", "gauged"})
 _ANGLE_OF = {"toe": "toe_angle", "heel": "heel_angle"}
 
 
@@ -242,12 +244,29 @@ class BodyNumbers(NumberContext):
             return "sole_depth"  # "thin soles in front, 3/8 of an inch left front"
         if self._words[mention.start - 2 : mention.start] == ["back", "to"] and self._toes_long(segment):
             return "toe_length"  # "toes were long, brought them back to three and a quarter inches"
+        told = self._of_what_was_told(segment, mention)
+        if told is not None:
+            return told
         later = [m for m in segment.mentions if m.get("measures") in LENGTHS and m.get("zones") is None]
         if later:
             return later[0].readings["measures"]
         if self._frame is not None and self._frame.slot in LENGTHS and segment.sentence - self._frame.sentence <= 1:
             return self._frame.slot
         return None
+
+    def _of_what_was_told(self, segment: Segment, mention: Mention) -> str | None:
+        """ "Long toes up front. I measured the left front at four inches": of a foot, and what was just spoken of."""
+        footed = any(s.having("feet") for s in self._sentence(segment) if s.index <= segment.index)
+        unit, number = self._unit(mention)[0], mention.number
+        if not footed or number is None or unit is None:
+            return None
+        near = [s for s in self._talk.segments[: segment.index + 1] if segment.sentence - s.sentence <= 1]
+        measuring = [s for s in near if _MEASURING & set(self._words[s.start : s.end])]
+        slots = [_MEASURE_OF.get(m.get("findings") or "") for s in near for m in s.mentions]
+        slots += [m.get("measures") for s in measuring if s.index < segment.index for m in s.mentions]
+        lengths = [slot for slot in slots if slot in LENGTHS and (slot == "sole_depth" or measuring)]
+        fits = bool(lengths) and number.value * MM_PER_UNIT[unit] <= _LARGEST_IN[lengths[-1]][0] * MM_PER_UNIT["inch"]
+        return lengths[-1] if fits else None
 
     def _toes_long(self, segment: Segment) -> bool:
         near = [s for s in self._talk.segments if 0 <= segment.sentence - s.sentence <= 1]
@@ -256,11 +275,12 @@ class BodyNumbers(NumberContext):
     def _score(self, segment: Segment, mention: Mention, number: Number) -> bool:
         before = self._before(mention)
         slot = before.get("measures") if before is not None else None
-        if slot == "grade":
-            slot = self._grade_slot(self._begun_in(segment, mention), mention)
         after = self._after(mention)
         scored = self._after(mention, frozenset({"on", "for", "the", "in"}))
-        if slot is None and scored is not None and scored.get("measures") in ("body_condition", "cresty_neck"):
+        body = scored is not None and scored.get("measures") in ("body_condition", "cresty_neck")
+        if slot == "grade" and (not body or after is scored):  # not "Obel one, and I scored him a seven for condition"
+            slot = self._grade_slot(self._begun_in(segment, mention), mention)
+        if slot in (None, "grade") and scored is not None and body:
             slot = scored.readings["measures"]
         if slot is None and after is not None and after.get("gaits") == "lame" and self._graded_before(mention):
             slot = "lameness"
@@ -290,6 +310,9 @@ class BodyNumbers(NumberContext):
         return mention.start > 0 and self._words[mention.start - 1] in ("grade", "a", "about")
 
     def _grade_slot(self, segment: Segment, mention: Mention) -> str | None:
+        after = self._after(mention)
+        if after is not None and after.get("gaits") == "lame":
+            return "lameness"
         heads = [m.get("measures") for s in self._sentence(segment) for m in s.mentions if m.start < mention.end + 4]
         for slot in ("obel", "cresty_neck", "body_condition"):
             if slot in heads:

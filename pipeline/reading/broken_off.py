@@ -32,6 +32,7 @@ def mend_broken_off(talk: Talk) -> None:
     for number, stop in enumerate(stops[:-1]):
         if talk.words[stop] == "." and (
             _put_right(talk, starting, opened, stop)
+            or _was_then(talk, starting, stop, stops[number + 1])
             or (planned and _planned_list(talk, starting, opened, stop, stops[number + 1]))
             or (felt and _answer_behind(talk, starting, opened, stop))
         ):
@@ -60,6 +61,14 @@ def _put_right(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop
         return last.get("feet") is not None and other and behind.only_feet()
     counted = last.number is not None and any(m.number is not None for m in next_one)
     return counted or any(last.get(n) is not None and any(m.get(n) for m in next_one) for n in _REPLACED)
+
+
+def _was_then(talk: Talk, starting: dict[int, list[Mention]], stop: int, end: int) -> bool:
+    """ "Heel angle fifty. Was forty eight in the fall": no subject of its own, and a time of before."""
+    if talk.words[stop + 1 : stop + 2] not in (["was"], ["were"]):
+        return False
+    behind = Stretch(talk, starting, stop + 2, end)
+    return behind.opens_with("number") and ("times", "history") in behind.cues
 
 
 def _planned_list(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int, end: int) -> bool:

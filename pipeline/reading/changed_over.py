@@ -27,6 +27,7 @@ _EXCHANGED = frozenset({"swapped", "swap", "changed", "change", "exchanged", "tr
 _FOR = frozenset({"for", "to", "with", "over", "into"})
 _CAME = frozenset({"in", "on", "off", "here", "down", "over", "up", "wearing", "wore", "to"})
 _DEGREES = (("wedge", "pad"), ("pad", "wedge"))
+_HAD_HAD = frozenset({("'d", "had"), ("had", "had"), ("'d", "been"), ("had", "been"), ("'d", "worn")})
 _NEAR = 5
 
 
@@ -94,10 +95,14 @@ def _exchanged(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
 
 
 def _came_in(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
-    """ "She came off the track in racing plates, now it's rolled toes": what it came in, where another was put on."""
+    """ "She came off the track in racing plates, now it's rolled toes": what it came in, where another was put on.
+
+    So is "he'd had boots in front since the summer. I put tips on the fores".
+    """
     before = talk.words[draft.segment.start : draft.start]
+    had = any(pair in _HAD_HAD for pair in pairwise(before))
     came = next((i for i, word in enumerate(before) if word == "came"), None)
-    if came is None or not _CAME & set(before[came + 1 : came + 2]) or "out" in before:
+    if not had and (came is None or not _CAME & set(before[came + 1 : came + 2]) or "out" in before):
         return False
     following = [
         s for s in talk.segments if s.sentence == draft.segment.sentence + 1 and s.horse == draft.segment.horse

@@ -17,7 +17,9 @@ from pipeline.record import HORSE_SLOTS, Severity, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
 AFFIRMED = "said to be there"
-_AFFIRMING = frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})
+_NONE = frozenset({"none", "no", "not", "n't", "nothing", "nil", "neither"})
+_YES = frozenset({"yes", "aye", "yeah", "yep"})
+_AFFIRMING = _YES | frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})
 _AFFIRMED = (
     _AFFIRMING
     | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
@@ -121,7 +123,8 @@ def _own_zone(talk: Talk, draft: Draft, groups: dict[int, list[FootGroup]]) -> N
     for segment in talk.sentence(draft.segment.sentence):
         if segment.index < draft.segment.index:
             continue
-        if segment is not draft.segment and (groups.get(segment.index) or segment.drafts):
+        other = any(not g.anaphor for g in groups.get(segment.index, []))  # "yes, in both, at the toe"
+        if segment is not draft.segment and (other or segment.drafts):
             return
         for mention in segment.having("zones"):
             draft.zone = mention.readings["zones"]
@@ -154,13 +157,21 @@ def _ditto(talk: Talk, segment: Segment) -> bool:
 
 
 def _is_affirmed(talk: Talk, segment: Segment) -> bool:
-    """ "No thrush in the left hind but the right hind does", "right pair has it"."""
-    words = content_of(talk, segment)
+    """ "No thrush in the left hind but the right hind does", "right pair has it", "in the hinds, yes"."""
+    words = content_of(talk, segment) | set(_yes(talk, segment))
     narrowed = {i for m in segment.mentions if m.is_any(("zones", "severities")) for i in range(m.start, m.end)}
     rest = words - {talk.words[i] for i in narrowed}
     if not rest.isdisjoint(_HAVING):
         rest -= _POINTING  # "it's the right front that's still got it"
     return bool(words & _AFFIRMING or "some" in words) and rest <= _AFFIRMED
+
+
+def _yes(talk: Talk, segment: Segment) -> list[str]:
+    """ "In the hinds, yes, in both": the answer alone behind its foot; not "in front, yes, I put new rims"."""
+    answer, *more = [*talk.segments[segment.index + 1 : segment.index + 3], segment]
+    alone = answer.joined_by(",") and answer.end - answer.start == 1 and talk.words[answer.start] in _YES
+    goes_on = len(more) > 1 and more[0].joined_by(",") and bool(more[0].drafts)
+    return [talk.words[answer.start]] if alone and not goes_on else []
 
 
 def _so_has(talk: Talk, segment: Segment) -> bool:
@@ -174,7 +185,9 @@ def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     findings = [d for d in told_before(talk, segment) if d.slot == "finding"]
     if not findings or findings[-1].segment.sentence < segment.sentence - 1:
         return []
-    if not findings[-1].segment.having("denials") and not _gone_there(talk, findings[-1], segment, feet):
+    yes = not _YES.isdisjoint([*content_of(talk, segment), *_yes(talk, segment)])
+    yes = yes and not _NONE.isdisjoint(talk.words[findings[-1].segment.start : segment.start])
+    if not (yes or findings[-1].segment.having("denials")) and not _gone_there(talk, findings[-1], segment, feet):
         return []
     rules = [r for r in findings[-1].rules if r != "denied"]
     there = replace(findings[-1], status=Status.PRESENT, zone=None, severity=None, rules=[*rules, AFFIRMED])

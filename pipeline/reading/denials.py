@@ -16,7 +16,7 @@ from pipeline.record import Status
 
 _DENIABLE = frozenset({
     "finding", "tester", "pulse", "gait", "shoe_state", "pad", "packing", "traction", "clips", "treatment", "vet",
-    "manner", "shoe_type", "work", "wedge", "lameness", "nail_line",
+    "manner", "shoe_type", "shoe_material", "work", "wedge", "lameness", "nail_line",
 })  # fmt: skip
 _NOT_DONE = "denied: not done"
 _BARE_DENIALS = said_whole(
@@ -245,7 +245,7 @@ def deny_one(draft: Draft, cue: Mention | None = None) -> None:
     """Deny a draft, as its slot is denied; nothing is done to what cannot be, or is already."""
     if draft.slot not in _DENIABLE or "denied" in draft.rules:
         return None
-    if draft.slot in ("work", "manner", "treatment"):
+    if draft.slot in ("work", "manner", "treatment", "shoe_material"):
         return draft.drop(_NOT_DONE)
     draft.note("denied")
     draft.evidence.update(cue.literal if cue is not None else ())

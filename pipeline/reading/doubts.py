@@ -18,6 +18,7 @@ _OPINION = Sayings("i 'd say", "i would say", "i should say", "i 'd call it", "i
 _NOT_REACHED = Sayings(
     *(f"{verb} {it}" for verb in ("get to", "get at", "get down to", "reach", "find", "open") for it in ("it", "that"))
 )
+_SUSPECT_IT = tuple([verb, it] for verb in ("suspect", "suspected") for it in ("it", "that", "one", "so"))
 _KNOWN = frozenset({"the", "that", "his", "her", "this", "old"})
 _NOT = frozenset({"n't", "not", "never", "nae"})
 
@@ -27,13 +28,14 @@ def doubt(talk: Talk, sentence: list[Segment]) -> None:
         for cue in segment.having("doubts", "before"):
             if _of_degree(segment, cue):
                 continue
-            touched = reached(talk, sentence, position, cue)
+            touched = _named_before(talk, segment, cue) or reached(talk, sentence, position, cue)
             if talk.words[cue.end - 1] == "like" and not touched and cue.end < segment.end:
                 continue  # "smells like a drain" compares
             if not touched and position and not segment.drafts and segment.end - segment.start <= _COMMENT:
                 touched = last_doubtable(sentence[:position])
             if not touched and position + 1 < len(sentence) and not drafts_after(segment, cue):
                 touched = [] if sentence[position + 1].own_clause else sentence[position + 1].drafts[:1]
+            touched = touched or _only_thought(talk, sentence[:position], segment, cue)
             if not touched and not drafts_after(segment, cue) and position == len(sentence) - 1:
                 touched = last_doubtable(sentence[: position + 1])
             for draft in touched:
@@ -82,6 +84,24 @@ def doubt_unseen(talk: Talk, sentence: list[Segment]) -> None:
             if not _NOT.isdisjoint(talk.words[max(0, at - 2) : at]):
                 for draft in [d for d in hidden if d.end <= at][-1:]:
                     _suspect(draft, range(at - 1, at + len(form)))
+
+
+def _named_before(talk: Talk, segment: Segment, cue: Mention) -> list[Draft]:
+    """ "A keratoma suspected at the toe": what the participle stands right behind."""
+    if talk.words[cue.start : cue.end] != ["suspected"]:
+        return []
+    return [d for d in segment.drafts if d.end == cue.start and d.slot in DOUBTABLE]
+
+
+def _only_thought(talk: Talk, before: list[Segment], segment: Segment, cue: Mention) -> list[Draft]:
+    """ "I thought there was ringbone in it, and I only suspect it": thought at first, and suspected still."""
+    if segment.drafts or talk.words[cue.end - 1 : cue.end + 1] not in _SUSPECT_IT:
+        return []
+    thought = [d for s in before for d in s.drafts if SOUGHT in d.rules][-1:]
+    for draft in thought:
+        draft.dropped = False
+        draft.rules.remove(SOUGHT)
+    return thought
 
 
 def _of_degree(segment: Segment, cue: Mention) -> bool:

@@ -25,6 +25,8 @@ _NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "on
 _PUT_NEW_ON = said_whole(
     "put new on", "put on new", "new on", "nailed new on", "put new back on", "fitted new", "i put new on",
 )  # fmt: skip
+_THAT_WAS = said_whole("that was", "that is", "that one was", "that one is", "those were", "they were", "they are")
+_PARTING = (["stretching"], ["stretched"], ["separating"], ["separated"], ["parting"])
 _OF_A_SHOE = ("shoe_size", "nails", "nail_size")
 _TIPS = frozenset({"tip", "tips"})
 _DOUBTED = frozenset({"maybe", "possibly", "perhaps", "might", "could"})
@@ -215,9 +217,13 @@ def draft_tips(talk: Talk) -> None:
 
 
 def draft_white_line(talk: Talk) -> None:
-    """ "No thrush, no white line": a white line that is denied by name is the disease."""
+    """ "No thrush, no white line": denied by name it is the disease; "white line could be stretching" tells of it."""
     for segment in talk.segments if talk.having("zones", "white_line") else ():
         for mention in segment.having("zones", "white_line"):
+            doubted = [m for m in segment.having("doubts", "before") if m.start == mention.end]
+            if doubted and talk.words[doubted[0].end : doubted[0].end + 1] in _PARTING:
+                add_draft(segment, "finding", "white_line_separation", mention).end = doubted[0].end + 1
+                segment.drafts[-1].status = Status.SUSPECTED
             denied = mention.start > segment.start and talk.words[mention.start - 1] in ("no", "any")
             if denied and talk.words[mention.start : mention.end] == ["white", "line"] and not segment.drafts:
                 draft = add_draft(segment, "finding", "white_line_disease", mention)
@@ -262,7 +268,8 @@ def draft_new(talk: Talk) -> None:
                 continue
             feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
             rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
-            if rest <= _NEW_ALONE or (rest <= _NEW_TODAY and _shoes_told(talk, segment)):
+            told = rest <= _NEW_TODAY and _shoes_told(talk, segment)
+            if rest <= _NEW_ALONE or told or _new_that_was(talk, segment):
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             led = index + 1 if talk.words[index + 1 : index + 2] in (["on"], ["for"]) else index
@@ -286,6 +293,14 @@ def _new_size(talk: Talk, segment: Segment, index: int) -> bool:
     if sized is None or sized.number is None:
         return False
     return sized.number.plural or bool(sized.number.aughts) or talk.words[index - 1] in ("a", "an")
+
+
+def _new_that_was(talk: Talk, segment: Segment) -> bool:
+    """ "A straight bar across it. New that was, steel.": the shoe just told of."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    words = talk.words[segment.start : segment.end]
+    shod = before is not None and before.horse == segment.horse and any(m.is_any(_SHOE_NOUNS) for m in before.mentions)
+    return shod and words[0] == "new" and tuple(words[1:]) in _THAT_WAS
 
 
 def _shoes_told(talk: Talk, segment: Segment) -> bool:

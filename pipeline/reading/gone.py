@@ -24,6 +24,8 @@ _IS = (["'s"], ["is"], ["are"], ["'re"], ["has"])
 _IN_IT = (["in"], ["on"], ["of"])
 _PUT = (["in"], ["into"], ["on"], ["onto"], ["over"], ["under"], ["underneath"], ["round"], ["around"], ["back"])
 _PUT_THERE = SETUP_SLOTS | {"treatment"}
+_NOT_NOW = _BY_NOW | _NOT_ANY | frozenset({"he", "she", "is", "'s", "does", "any", "though"})
+_STOPPED_BESIDE = frozenset({"now", "he", "she", "has", "'s", "it", "that", "since", "though", "today"})
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 
@@ -36,7 +38,8 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
         for cue in segment.having("resolutions", "before") if cued else ():
             if not _NOT_ANY.isdisjoint(talk.words[max(segment.start, cue.start - 2) : cue.start]):
                 continue  # "he hasn't stopped forging"
-            for draft in drafts_after(segment, cue)[:1]:
+            alone = _stopped(talk, segment, cue)
+            for draft in _gone(talk, sentence, position, cue, []) if alone else drafts_after(segment, cue)[:1]:
                 _resolve_one(talk, draft, cue)
         for cue in segment.having("resolutions", "after") if cued else ():
             if (
@@ -52,6 +55,13 @@ def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], g
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
         if not segment.drafts and position and "still" in talk.words[segment.start : segment.end]:
             _still_on(talk, sentence, position, _named(groups, segment))
+
+
+def _stopped(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "Used to forge, not now, stopped", "… quit now": with nothing behind it but the time."""
+    stopped = talk.words[cue.start : cue.end] in (["stopped"], ["quit"])
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if not cue.start <= i < cue.end}
+    return stopped and rest <= _STOPPED_BESIDE
 
 
 def _is_away(talk: Talk, draft: Draft) -> bool:
@@ -179,7 +189,7 @@ def _was_there(talk: Talk, draft: Draft, cue: Mention) -> bool:
 
 
 def no_longer(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
-    """ "Had thrush last time, there's none now", "sheared in the spring, and they're not sheared now": it is gone."""
+    """ "Had thrush last time, there's none now", "used to forge, not now", "… they're not sheared now": gone."""
     for position, segment in enumerate(sentence if talk.says(_BY_NOW) and talk.says(_NOT_ANY) else ()):
         told = [s for s in sentence[:position] if s.drafts]
         words = set(talk.words[segment.start : segment.end] if told else ())
@@ -190,7 +200,8 @@ def no_longer(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
             again = [d for d in segment.drafts if (d.slot, d.value, d.feet) == (draft.slot, draft.value, draft.feet)]
             same = len(again) == len(segment.drafts) and (named is None or named == draft.feet)
             never = "never" in talk.words[draft.segment.start : draft.start]
-            if draft.slot != "finding" or not same or never or not _of_before(draft):
+            barely = draft.slot == "gait" and words <= _NOT_NOW and draft.status is Status.HISTORY
+            if not (draft.slot == "finding" or barely) or not same or never or not _of_before(draft):
                 continue
             draft.status, draft.dropped = Status.RESOLVED, False
             draft.note("not there now")

@@ -12,7 +12,7 @@ from fractions import Fraction
 from pipeline.reading.body_numbers import likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import MovedNumbers
-from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
+from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES, Frame
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers
 from pipeline.reading.size_ranges import plain, size_name
@@ -48,6 +48,7 @@ _SAID = frozenset(
 )
 
 
+_OF_THE_BODY = ("body_condition", "cresty_neck")
 _FEWEST_NAILS = 2  # fewer hold no shoe
 _AGAIN = 2
 _LED = 3  # words before a number that may lead it
@@ -106,7 +107,7 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
             return False  # "six nails … Off fore was loose so I reset it, seven in that as well"
         if coming_back(self._talk, mention) or (self._words[mention.start - 1] == "grade" and frame.slot not in SCORES):
             return False  # "six nails. He was a grade two on the right front"
-        if frame.slot in HORSE_SLOTS and segment.having("feet"):
+        if (frame.slot in HORSE_SLOTS and segment.having("feet")) or self._weeks_told(segment, frame):
             return False  # "rotation, six degrees on the left and four on the right" is no grade
         after = self._after(mention)
         said = self._words[mention.start - 1] in _SAID
@@ -144,6 +145,13 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
         """ "Size two, up from a one and a half": no size of today, whatever the rules for sizes make of it."""
         told = self._frame is not None and self._frame.sentence == segment.sentence
         return told and self._risen(mention) and self._elliptic(segment, mention, number)
+
+    def _weeks_told(self, segment: Segment, frame: Frame) -> bool:
+        """ "Condition seven. They asked for eight weeks and I said six"; not "he was an eight in May"."""
+        told = frame.slot in _OF_THE_BODY and frame.sentence != segment.sentence
+        if not told or segment.having("times", "history"):
+            return False
+        return any(m.get("units") == "week" for s in self._sentence(segment) for m in s.mentions)
 
     def _risen(self, mention: Mention) -> bool:
         """ "51, up from 48", "condition five, down from a seven": what it was before."""

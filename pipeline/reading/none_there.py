@@ -9,6 +9,7 @@ from pipeline.reading.copying import Copied, content_of, copy_draft, told_before
 from pipeline.reading.feet import alone_said
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup
 from pipeline.reading.questions import SOUGHT
+from pipeline.reading.responses import bare_below
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import Status
 
@@ -20,6 +21,7 @@ _NONE_WORDS = frozenset({
     "like", "which", "where", "got", "such", "thing", "sort", "kind", "something", "whereas", "while", "found", "foot",
     "feet", "a", "bit", "spot", "scrap", "mark", "speck", "hint",
 }) | _NAE  # fmt: skip
+_WHO = frozenset({"he", "she"})
 _CLEAN = frozenset({
     "clean", "clear", "free", "of", "it", "that", "are", "is", "'s", "'re", "was", "were", "the", "all", "nice", "both",
     "them", "those", "any", "from", "which", "while", "whereas",
@@ -43,6 +45,8 @@ def is_none(talk: Talk, segment: Segment) -> bool:
         words.discard("them")
     if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
         return words <= _NONE_WORDS | {"clear"}
+    if "it" in words or "any" in words:
+        words -= _WHO  # "he hasn't got it in the near fore"
     none = bool(_NONE & words) or {"no", "it"} <= words or {"no", "such"} <= words
     return none and words <= _NONE_WORDS
 
@@ -110,6 +114,8 @@ def _named_right_behind(talk: Talk, segment: Segment, feet: Feet, told: list[Dra
 
 def _nothing_put_on(talk: Talk, segment: Segment, last: Draft) -> bool:
     """ "A new shoe on it, half round. Nothing on the hinds": no shoes there, which denies no finding."""
+    if bare_below(talk, segment):
+        return True
     words = talk.words[segment.start : segment.end]
     shod = last.slot in SETUP_SLOTS and last.status is Status.PRESENT and last.segment.sentence < segment.sentence
     return shod and "nothing" in words and not _SEEN_IN & set(words)

@@ -15,6 +15,7 @@ _ANSWERED = Sayings(
 _THE = frozenset({"the", "a", "an", "his", "her", "in", "on", "at", "no", "nah", "yes", "aye", "yeah", "well"})
 _KINDS = ("zones", "severities", "feet", "findings", "pads", "shoe_types", "packings", "treatments", "clips")
 _CLOSED: tuple[list[str], ...] = ([","], ["."], ["and"], [])
+_REASON = 10  # tokens
 _PLACED = 3  # tokens between two words of one answer
 
 
@@ -27,14 +28,10 @@ def answer_own_question(talk: Talk) -> None:
         start = asked.end
         while start < len(talk.words) and (talk.words[start] in (",", "?") or talk.words[start] in _THE):
             start += 1
-        said = _ANSWERED.at(talk.words, start)
-        answer = (
-            _behind(talk, start + len(said))
-            if said and talk.words[asked.end : asked.end + 1] in ([","], ["?"])
-            else None
-        )
-        if answer is None and said and talk.words[start + len(said) : start + len(said) + 1] in _CLOSED:
-            answer = asked  # "he'd cast the off hind and, wait now, was it the off, it was"
+        if talk.words[asked.end : asked.end + 1] == ["?"] and _another_of_its_kind(talk, asked, at):
+            talk.words[asked.end] = ","  # asked of the place or the degree alone: the finding is there
+        start = _behind_the_reason(talk, start)
+        answer = _answer(talk, asked, start)
         kind = next((k for k in _KINDS if asked.get(k) and answer is not None and answer.get(k)), None)
         before = [m for m in talk.mentions if kind and m.end < at and m.get(kind) and not m.dropped]
         if answer is None or kind is None or not before or SENTENCE_ENDS & set(talk.words[before[-1].end : at]):
@@ -49,6 +46,39 @@ def answer_own_question(talk: Talk) -> None:
             answer.dropped = True
         else:
             put_in_place(before[-1], answer, kind)
+
+
+def _answer(talk: Talk, asked: Mention, start: int) -> Mention | None:
+    """The word that stands in the answer, which may be the one just asked: "was it the off, it was"."""
+    said = _ANSWERED.at(talk.words, start)
+    if not said:
+        again = _behind(talk, start)
+        kinds = [k for k in ("zones", "severities") if again is not None and again.get(k) is not None]
+        return again if again is not None and any(again.get(k) == asked.get(k) for k in kinds) else None
+    closed = talk.words[asked.end : asked.end + 1] in ([","], ["?"])
+    answer = _behind(talk, start + len(said)) if closed else None
+    if answer is None and talk.words[start + len(said) : start + len(said) + 1] in _CLOSED:
+        return asked  # "he'd cast the off hind and, wait now, was it the off, it was"
+    return answer
+
+
+def _another_of_its_kind(talk: Talk, asked: Mention, at: int) -> bool:
+    """ "At the toe, or was it the quarter?": behind a word of its kind in the same sentence."""
+    start = at
+    while start > 0 and talk.words[start - 1] not in SENTENCE_ENDS:
+        start -= 1
+    before = [m for m in talk.mentions if start <= m.start and m.end <= at and not m.dropped]
+    found = any(m.get("findings") or m.get("tester_responses") for m in before)
+    return found and any(asked.get(kind) and m.get(kind) for m in before for kind in ("zones", "severities", "feet"))
+
+
+def _behind_the_reason(talk: Talk, start: int) -> int:
+    """ "… or was it the quarter, no, I'm looking at my notes, it was …": the answer stands behind what says why."""
+    if talk.words[start : start + 1] != ["i"]:
+        return start
+    end = next((i for i in range(start, start + _REASON) if talk.words[i : i + 1] == [","]), start)
+    named = [m for m in talk.mentions if start <= m.start < end and kind_of(m) is not None]
+    return start if named or not _ANSWERED.at(talk.words, end + 1) else end + 1
 
 
 def _behind(talk: Talk, at: int) -> Mention | None:

@@ -278,8 +278,14 @@ def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int
                 stop = min(
                     [at for at in mains if at < segment.end], default=segment.end
                 )  # "he's off in the morning, that shoe comes off"
-            ranges.append((cue.start, stop))
+            ranges.append((cue.start, min(stop, _otherwise(talk, sentence, cue))))
     return ranges
+
+
+def _otherwise(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
+    """ "Ring me if she goes off, but otherwise six weeks": what comes when the condition does not."""
+    starts = [s.start for s in sentence if s.start >= cue.end and talk.words[s.start] == "otherwise"]
+    return min(starts, default=sentence[-1].end)
 
 
 def _any_sign(talk: Talk, sentence: list[Segment]) -> list[tuple[int, int]]:

@@ -24,6 +24,7 @@ _SPOKE_OF_WHAT = frozenset(
 _SPEAKING = frozenset({first for first, _ in _SPOKE_OF_WHAT} | {"mentioned", "suspected"})
 _CALLED = frozenset({"now", "well", "and", "as", "for", "then", "um", "uh", "er", "any", "the", "right", "so", "ok"})
 _THINKING = 2  # segments of thinking aloud between a finding and its denial
+_OR_WAS = (["or", "was"], ["or", "is"], ["or", "were"], ["or", "did"])
 _LOOKING = frozenset(
     {"felt", "looked", "checked", "pared", "look", "searched", "hunted", "dug", "squeezed", "feel", "check", "explored"}
 )
@@ -68,7 +69,7 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                 put = {"say"} & set(talk.words[segment.start : segment.end])
                 led = segment.start if asked or put else segment.start + 1  # "right hind, has it" asks nothing
                 for draft in [d for d in segment.drafts if d.slot == "finding" and d.start >= led]:
-                    if not _affirmed(talk, draft, groups):
+                    if not (_affirmed(talk, draft, groups) or _or_was_it(talk, draft, sentence[-1].end)):
                         draft.drop(SOUGHT)
             if _brought_up(talk, segment) and _looked_into(talk, sentence[position:]):
                 for draft in [d for d in segment.drafts if d.slot == "finding"]:
@@ -77,6 +78,15 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                 for draft in reached(talk, sentence, position, cue):
                     if draft.slot == "finding" and not _affirmed(talk, draft, groups):
                         draft.drop(SOUGHT)
+
+
+def _or_was_it(talk: Talk, draft: Draft, end: int) -> bool:
+    """ "Corn in the near fore, or was it the off?": asked is only where, or how bad."""
+    behind = talk.words[draft.end : end]
+    turned = next((draft.end + i for i in range(len(behind) - 1) if behind[i : i + 2] in _OR_WAS), end)
+    told = [m for m in talk.starting_in(turned, end) if not m.dropped]
+    narrowed = any(m.is_any(("zones", "feet", "severities")) for m in told) and not any(m.get("findings") for m in told)
+    return narrowed and draft.segment.joined_by("start") and not _asks(talk, draft.segment)
 
 
 def _drop_called_to_mind(talk: Talk) -> None:

@@ -9,6 +9,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.plans import ALWAYS_PLANNED, set_for_a_season
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
@@ -19,7 +20,8 @@ _COMPARED = frozenset({"worse", "better", "bigger", "smaller", "deeper", "wider"
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
-_ON_HIM = _WAS_ON | _COME_OFF
+_STILL = frozenset({"he", "she", "they", "still", "does", "do", "is", "are", "has"})
+_RATHER = Sayings("or rather there was", "rather there was", "or there was", "i mean there was", "well there was")
 
 
 def recall(talk: Talk, sentence: list[Segment]) -> None:
@@ -81,11 +83,10 @@ def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:
 
 
 def _there_today(talk: Talk, segment: Segment) -> bool:
-    """ "… and it's still there"; not "nothing done to it now", nor "it's only mild now" (`then_and_now.py`)."""
-    if segment.having("severities"):
-        return False
+    """ "… and it's still there", "… and still does"; not "nothing done to it now", nor "it's only mild now"."""
     words = set(talk.words[segment.start : segment.end])
-    return "it" in words and not segment.drafts and not words & _NOT_THERE
+    told = segment.having("severities") or segment.drafts or words & _NOT_THERE
+    return not told and ("it" in words or words <= _STILL)
 
 
 def _speaks_of_before(talk: Talk, segment: Segment, cue: Mention) -> bool:
@@ -123,7 +124,7 @@ def _as_steep_as_then(sentence: list[Segment], position: int) -> None:
 
 def _taken_off(talk: Talk, segment: Segment) -> None:
     """ "Pulled the egg bars off the fronts": what was on until today."""
-    for draft in [d for d in segment.drafts if d.slot in _ON_HIM]:
+    for draft in [d for d in segment.drafts if d.slot in _WAS_ON | _COME_OFF]:
         verb = set(talk.words[max(segment.start, draft.start - 3) : draft.start]) & _TAKING
         off = {"off", "out"} & set(talk.words[draft.end : draft.end + 1])
         behind = talk.words[draft.end : draft.end + 4]
@@ -304,7 +305,7 @@ def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
 
 def _still_there(before: list[Segment]) -> None:
     """ "The vet told us that years back and it's still there"."""
-    for draft in [d for s in before for d in s.drafts if d.slot == "finding" and d.status is Status.HISTORY]:
+    for draft in [d for s in before for d in s.drafts if d.slot in ("finding", "gait") and d.status is Status.HISTORY]:
         draft.status = Status.PRESENT
         draft.note("still there")
 
@@ -322,7 +323,8 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     for earlier in reversed([s for s in before if s.horse == segment.horse]):
         for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
             doubted = _may_be(talk, earlier, draft)
-            if (earlier.present or graded or doubted) and draft.slot == "finding":
+            rather = _RATHER.said_in(talk.words[draft.end : segment.start])  # "… or rather there was one, that was"
+            if (earlier.present or graded or doubted) and draft.slot == "finding" and not rather:
                 again = replace(
                     draft,
                     segment=segment,

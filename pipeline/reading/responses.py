@@ -61,6 +61,7 @@ _HANDLING = frozenset(
 )
 _FROM = frozenset({"from", "to", "with", "off", "out", "for"})
 
+_HAVE_NOTHING = (["have", "nothing"], ["got", "nothing"], ["has", "nothing"], ["had", "nothing"], ["nothing", "on"])
 _BOUNDS = frozenset({"bounding"})
 _BEING = frozenset({"is", "'s", "are", "'re", "was", "were", "still", "both", "not", "n't"})
 
@@ -247,6 +248,7 @@ def _continue_nothing(talk: Talk, frame: _Frame) -> None:
         if (
             open_frame
             and not drafted
+            and not bare_below(talk, sentence[-1])
             and (_only_answers(frame, sentence) or (headed and _bare_answer(frame, sentence)))
         ):
             for segment in sentence:
@@ -254,6 +256,13 @@ def _continue_nothing(talk: Talk, frame: _Frame) -> None:
             drafted = True
         headed = _only_heads(talk, frame, sentence)
         open_frame = drafted or headed
+
+
+def bare_below(talk: Talk, segment: Segment) -> bool:
+    """ "Hinds have nothing, I just trimmed them": no shoes there, whatever the testers came to before."""
+    behind = talk.segments[segment.index + 1 : segment.index + 2]
+    trimmed = any(d.slot == "work" and d.value == "trim" for s in behind for d in s.drafts)
+    return trimmed and talk.words[segment.end - 2 : segment.end] in _HAVE_NOTHING and not behind[0].having("feet")
 
 
 def _bare_answer(frame: _Frame, sentence: list[Segment]) -> bool:

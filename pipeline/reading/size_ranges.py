@@ -12,6 +12,8 @@ from pipeline.record import SHOE_SIZES
 
 _MOVED = frozenset({"from", "went", "gone", "moved", "dropped", "up", "down", "changed", "going", "shaped", "closed"})
 _NEARLY = (["going", "on"], ["heading", "for"], ["nearly", "a"], ["nearer", "a"], ["bordering", "on"])
+_NEARER = frozenset({("closer", "to"), ("nearer", "to"), ("nearer", "a"), ("nearer", "the"), ("closer", "on")})
+_NEARER_WITHIN = 4  # tokens behind the two sizes
 _WHOLE = frozenset(size for size in SHOE_SIZES if not size.endswith(".5"))
 
 
@@ -58,8 +60,16 @@ class SizeRanges(NumberContext):
         if following is None or following.number is None or following.start - mention.end > 3:
             return None
         names = sorted((size_name(number), size_name(following.number)), key=_size_order)
-        self._used.add(following.start)
+        self._used.update((following.start, self._nearer_to(following)))
         return "-".join(names), following.end
+
+    def _nearer_to(self, upper: Mention) -> int:
+        """ "Between a one and a two, closer to two": the number of the nearer one, which is none of its own."""
+        for at in range(upper.end, upper.end + _NEARER_WITHIN):
+            if tuple(self._words[at : at + 2]) in _NEARER:
+                near = (m for m in self._talk.starting_in(at + 2, at + 5) if m.number is not None)
+                return next((m.start for m in near), upper.start)
+        return upper.start
 
 
 def neighbours(one: str, other: str) -> str | None:

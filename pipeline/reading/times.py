@@ -37,6 +37,7 @@ _BACK_IN = (
 _COMING_BACK = frozenset(
     {"of", "them", "in", "on", "at", "for", "again", "back", "due", "can", "go", "are", "'re", "to"}
 )
+_LEFT_OUT = frozenset({"bar", "except", "but", "barring", "for", "from"})
 _ASKED = frozenset({"asked", "wanted", "asking", "liked"})
 _NAMED_BY = frozenset({
     "for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again", "so",
@@ -266,7 +267,8 @@ def _name_before(segment: Segment, talk: Talk, names: set[int]) -> bool:
         return False
     led = talk.words[before.end - 1] in ("in", "at", "for", "on") and before.end - 2 in names
     last = before.end - 2 if talk.words[before.end - 1] == "'s" else before.end - 1
-    return led or (last in names and not before.drafts)
+    left_out = talk.words[last - 1] in _LEFT_OUT  # "six weeks bar Buck, he's at four"
+    return led or (last in names and (left_out or not before.drafts))
 
 
 def _add(segment: Segment, value: Fraction, start: int, end: int) -> None:

@@ -15,6 +15,7 @@ _IN_THEM = (
 )  # fmt: skip
 _NAMED = frozenset({"other_three", "other_two", "other", "other_front", "other_hind", "fronts", "hinds"})
 _POINTING = frozenset({"those", "them", "these", "there", "that"})
+_DONE_TO_THEM = ("reset", "put_back", "removed")
 _JUST = 2  # sentences from the feet told one by one to the word for both
 
 
@@ -53,8 +54,32 @@ def those(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     return tuple(foot for foot in FEET if foot in (*feet, other)) if other in told else feet
 
 
+def _done_to_them(talk: Talk, draft: Draft) -> bool:
+    """ "Left front was worn, right front was worn, and I reset them, six nails": and what is listed behind it."""
+    near = [d for s in talk.sentence(draft.segment.sentence) for d in s.drafts if d.start <= draft.start]
+    done = next((d for d in reversed(near) if d.slot == "work" and d.value in _DONE_TO_THEM), None)
+    if done is None or "them" not in talk.words[done.start : done.end + 1]:
+        return False
+    return not any(m.get("feet") for m in talk.starting_in(done.end, draft.start))
+
+
+def _that_too(talk: Talk, draft: Draft) -> bool:
+    """ "I reset that, and the off fore too, plain, size nought": what is listed behind is on the two."""
+    sentence = [s for s in talk.sentence(draft.segment.sentence) if s.index < draft.segment.index]
+    footed = [s for s in sentence if s.having("feet")]
+    if not footed or draft.segment.own_clause or draft.segment.having("feet") or draft.slot == "work":
+        return False
+    last = footed[-1]
+    done = any(
+        d.slot == "work" and d.value in _DONE_TO_THEM for s in sentence for d in s.drafts if s.index < last.index
+    )
+    return done and not last.drafts and bool(last.having("same", "too")) and last.joined_by("and", ", and")
+
+
 def _several(talk: Talk, draft: Draft) -> bool:
-    """ "Those are new", "trimmed, those", "road nails in them", "I took the two off and put new on"."""
+    """ "Those are new", "trimmed, those", "road nails in them", "I took the two off and put new on", "reset them"."""
+    if _done_to_them(talk, draft) or _that_too(talk, draft):
+        return True
     start = talk.sentence(draft.segment.sentence)[0].start
     opened = talk.words[start] in _PLURAL and talk.words[start + 1 : start + 2] in _ARE
     closed = talk.words[draft.segment.end : draft.segment.end + 2] == [",", "those"]

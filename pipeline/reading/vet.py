@@ -78,7 +78,8 @@ _REFUSALS = (
 )  # fmt: skip
 _HIS = frozenset({
     "plates", "films", "x", "xrays", "pictures", "rays", "word", "report", "orders", "radiographs", "request", "shots",
-    "images", "truck", "bill", "say", "opinion", "advice", "note",
+    "images", "truck", "bill", "say", "opinion", "advice", "note", "notion", "idea", "view", "thinking", "theory",
+    "guess", "diagnosis", "suspicion", "verdict", "reckoning", "instructions",
 })  # fmt: skip
 _WHEN = frozenset(
     {"today", "tonight", "tomorrow", "now", "soon", "asap", "straight", "immediately", "urgent", "urgently", "please"}

@@ -21,6 +21,7 @@ _NEXT = 2
 _REACHING = frozenset({"high", "higher", "long", "longer", "low", "lower", "up", "down", "taller", "deeper"})
 _THERE = frozenset({"there", "so"})
 _SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
+_THAT_IS = (["that", "is"], ["that", "was"], ["it", "is"], ["it", "was"], ["i", "mean"])
 _NEAR = 2  # sentences back
 # A finding whose name is its place takes that place for no zone.
 _OWN_PLACE = {
@@ -177,7 +178,12 @@ def _heading(talk: Talk, segment: Segment) -> bool:
 
 
 def _placed(talk: Talk, segment: Segment, mention: Mention) -> bool:
-    """A zone in its own clause belongs to the finding before in "it's at the toe", not in "the wall looks queer"."""
+    """A zone in its own clause belongs to the finding before in "it's at the toe", not in "the wall looks queer".
+
+    "Into the quarter, outside quarter that is": the place said more exactly.
+    """
+    if mention.start == segment.start and talk.words[mention.end : segment.end] in _THAT_IS:
+        return True
     if talk.words[segment.start] in ("i", "we", "there"):
         return False
     before = set(talk.words[max(segment.start, mention.start - 3) : mention.start])

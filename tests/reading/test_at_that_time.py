@@ -135,3 +135,38 @@ test_a_grade_closed_by_it_was_is_of_the_time_before = reads(
     ],
     "Buck. {}",
 )
+
+test_that_is_what_he_had = reads(
+    [
+        (
+            "Came wearing plastic on both fronts, with wedge pads under them, so that's what he had before.",
+            ["LF+RF pad wedge history", "LF+RF shoe_material plastic history"],
+        ),
+        (
+            "He came in egg bars with full pads in front. That's what he had on. I put him in straight bars.",
+            ["LF+RF pad full history", "LF+RF shoe_type egg_bar history", "LF+RF shoe_type straight_bar"],
+        ),
+        ("Corn in the near fore, that's what I found.", ["LF finding corn"]),
+    ],
+    "Tansy. {}",
+)
+
+test_had_until_today_and_known_by = reads(
+    [
+        (
+            "He'd had boots on the fronts since the summer, glad to be rid of them. I put tips on the fores, new.",
+            ["LF+RF shoe_type boot history", "LF+RF shoe_type tip", "LF+RF work new_shoe"],
+        ),
+        (
+            "She'd been wearing glue-ons in front, and I put her in plain steel.",
+            ["LF+RF shoe_material steel", "LF+RF shoe_type glue_on history", "LF+RF shoe_type plain"],
+        ),
+        ("He'd had rims in front since June, and I reset them.", ["LF+RF shoe_type rim", "LF+RF work reset"]),
+        (
+            "This is the pony that foundered. Obel three he was last spring, Obel one now.",
+            ["- finding laminitis history", "- obel 1", "- obel 3 history"],
+        ),
+        ("She's foundered, I'm sure of it.", ["- finding laminitis"]),
+    ],
+    "Tansy. {}",
+)

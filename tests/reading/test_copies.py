@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -42,3 +42,17 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text)
     assert told(visit) == sorted(facts)
+
+
+test_the_same_stuff = reads(
+    [
+        (
+            "Thrush, off hind, moderate. Copper sulphate. Near hind, thrush, mild, in the frog, same stuff.",
+            ["LH finding thrush @frog ~mild", "LH+RH treatment copper_sulfate", "RH finding thrush ~moderate"],
+        ),
+        ("Oakum under the near fore pad. Off fore, pad, same stuff.", ["LF+RF packing oakum"]),
+        ("Iodine on the near hind, and the same treatment on the off hind.", ["LH+RH treatment iodine"]),
+        ("Same stuff every time with her. Corn in the near fore.", ["LF finding corn"]),
+    ],
+    "Tansy. {}",
+)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -86,3 +86,32 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text, "Bob")
     assert told(visit) == sorted(facts)
+
+
+test_the_old_one_put_back = reads(
+    [
+        (
+            "Near fore cast. Put the old one back, seven nails.",
+            ["LF nails 7", "LF shoe_state lost", "LF work put_back"],
+        ),
+        ("Off hind was lost, and the old one went back on.", ["RH shoe_state lost", "RH work put_back"]),
+        ("Took the near fore off and put the old one back in the truck.", ["LF work removed"]),
+        (
+            "New rims in front, and the back pair I reset, plain.",
+            ["LF+RF shoe_type rim", "LF+RF work new_shoe", "LH+RH shoe_type plain", "LH+RH work reset"],
+        ),
+    ],
+    "Tansy. {}",
+)
+
+test_new_that_was = reads(
+    [
+        (
+            "I put a straight bar across the off hind. New that was, steel.",
+            ["RH shoe_material steel", "RH shoe_type straight_bar", "RH work new_shoe"],
+        ),
+        ("Rims in front, new they were.", ["LF+RF shoe_type rim", "LF+RF work new_shoe"]),
+        ("Corn in the off fore. New that was to me.", ["RF finding corn"]),
+    ],
+    "Tansy. {}",
+)

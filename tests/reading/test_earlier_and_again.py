@@ -224,3 +224,59 @@ test_done_before_by_somebody_or_elsewhere = reads(
     ],
     "Tally. {}",
 )
+
+test_rather_there_was = reads(
+    [
+        (
+            "A bruise on the off fore sole, or rather there was one, that was at the last visit, and it's cleared now.",
+            ["RF finding bruise resolved @sole"],
+        ),
+        (
+            "There's a corn in the near hind, well there was one, that was last time, it's gone now.",
+            ["LH finding corn resolved"],
+        ),
+        (
+            "She's got laminitis again, and she had it two summers ago.",
+            ["- finding laminitis", "- finding laminitis history"],
+        ),
+    ],
+    "Tansy. {}",
+)
+
+test_not_now_and_still = reads(
+    [
+        ("Used to forge, not now, stopped.", ["- gait forge resolved"]),
+        ("He used to interfere, not any more.", ["- gait interfere resolved"]),
+        ("He was lame on the off fore in May, not now.", ["RF gait lame resolved"]),
+        ("He was lame in May, and today I could not fault him.", ["- gait lame history"]),
+        ("He used to forge, and still does.", ["- gait forge"]),
+        ("Corn in the off fore last time and she still has.", ["RF finding corn"]),
+        ("He was lame on the off fore in May and he still is.", ["RF gait lame"]),
+        ("He used to overreach, and he still stood quiet.", ["- gait overreach history", "- manner quiet"]),
+        (
+            "She's been known to be dangerous, but she was quiet today.",
+            ["- manner dangerous history", "- manner quiet"],
+        ),
+        (
+            "She always had to be sedated for the chap before me, for me she was only fidgety.",
+            ["- manner fidgety", "- manner sedated history"],
+        ),
+        (
+            "A wedge pad on each front, three degrees, he had two degrees up to Christmas.",
+            ["LF+RF pad wedge", "LF+RF wedge 2 history", "LF+RF wedge 3"],
+        ),
+    ],
+    "Tansy. {}",
+)
+
+test_was_behind_a_stop = reads(
+    [
+        (
+            "Right front heel angle fifty. Was forty-eight in the fall.",
+            ["RF heel_angle 48 history", "RF heel_angle 50"],
+        ),
+        ("Condition five. Was a seven in May.", ["- body_condition 5", "- body_condition 7 history"]),
+        ("Condition five. Was lame in May.", ["- body_condition 5", "- gait lame history"]),
+    ],
+    "Tansy. {}",
+)

@@ -112,3 +112,56 @@ test_degrees_of_a_second_foot_are_a_wedge_there = reads(
     ],
     "Buck. {}",
 )
+
+test_what_was_just_told_is_measured = reads(
+    [
+        (
+            "Both fronts have thin soles, I got a quarter inch on the left front and five sixteenths on the right.",
+            ["LF sole_depth 6.4", "LF+RF finding thin_sole", "RF sole_depth 7.9"],
+        ),
+        (
+            "Both fronts have thin soles. Eight millimetres left front, nine right.",
+            ["LF sole_depth 8", "LF+RF finding thin_sole", "RF sole_depth 9"],
+        ),
+        (
+            "Long toes in front. Left front I measured at three and a half inches, right front at three.",
+            ["LF toe_length 88.9", "LF+RF finding long_toe", "RF toe_length 76.2"],
+        ),
+        (
+            "Sole in the near fore I couldn't measure. In the off fore I could, it's nine millimetres.",
+            ["RF sole_depth 9"],
+        ),
+        (
+            "Long toes in front. There's a gap of three inches in the fence by the left front gate.",
+            ["LF+RF finding long_toe"],
+        ),
+        ("Thin soles in front. I measured twelve inches of mud on the off fore.", ["LF+RF finding thin_sole"]),
+    ],
+    "Tansy. {}",
+)
+
+test_what_a_score_is_for = reads(
+    [
+        (
+            "Obel three he was last spring, this time I'd say Obel one, and I scored him a seven for condition.",
+            ["- body_condition 7", "- obel 1", "- obel 3 history"],
+        ),
+        ("I scored him a three for crest, grade two lame on the off fore.", ["- cresty_neck 3", "RF lameness 2"]),
+    ],
+    "Tansy. {}",
+)
+
+test_weeks_are_no_score = reads(
+    [
+        (
+            "He's fat, condition seven. Eight weeks is what they asked for and I said six, and six it is.",
+            ["- body_condition 7", "- next_visit_weeks 6 planned"],
+        ),
+        (
+            "Crest a three. Six weeks they wanted and I told them five.",
+            ["- cresty_neck 3", "- next_visit_weeks 5 planned"],
+        ),
+        ("Condition seven. It was a six six weeks ago.", ["- body_condition 6 history", "- body_condition 7"]),
+    ],
+    "Tansy. {}",
+)

@@ -202,3 +202,18 @@ test_behind_with_something = reads(
     ],
     "Tally. {}",
 )
+
+test_otherwise = reads(
+    [
+        (
+            "He'll ring me if she goes off, but otherwise six weeks, and next time the pad comes out.",
+            ["- next_visit_weeks 6 planned"],
+        ),
+        (
+            "If he's no better ring the vet, and otherwise it's five weeks.",
+            ["- next_visit_weeks 5 planned", "- vet referral planned"],
+        ),
+        ("If he's off in six weeks ring the vet.", ["- vet referral planned"]),
+    ],
+    "Tansy. {}",
+)

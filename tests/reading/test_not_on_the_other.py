@@ -167,3 +167,63 @@ test_which_of_the_findings_the_other_feet_have_not = reads(
     ],
     "Buck. {}",
 )
+
+test_he_has_none_on_the_other_foot = reads(
+    [
+        (
+            "Sidebone in the off fore, and she doesn't have it in the near fore.",
+            ["LF finding sidebone absent", "RF finding sidebone"],
+        ),
+        (
+            "The navicular is in the off fore, that's on his papers, and he hasn't got it in the near fore.",
+            ["LF finding navicular absent", "RF finding navicular"],
+        ),
+        (
+            "Canker in the near hind, and he's not got any in the off hind.",
+            ["LH finding canker", "RH finding canker absent"],
+        ),
+        ("New shoe on the off fore, he hadn't it on the near fore.", ["RF work new_shoe"]),
+    ],
+    "Tansy. {}",
+)
+
+test_yes_on_the_others = reads(
+    [
+        (
+            "Thrush, none in the fores. In the hinds, yes, in both, mild, at the frog, so iodine on the hinds.",
+            ["LF+RF finding thrush absent", "LH+RH finding thrush @frog ~mild", "LH+RH treatment iodine"],
+        ),
+        (
+            "No thrush in the fores, in the hinds yes, mild.",
+            ["LF+RF finding thrush absent", "LH+RH finding thrush ~mild"],
+        ),
+        ("Canker? None in front. Off hind, aye, severe.", ["LF+RF finding canker absent", "RH finding canker ~severe"]),
+        ("No heat in the near fore. Off fore, yes, a touch.", ["LF finding heat absent", "RF finding heat ~mild"]),
+        (
+            "Thrush in the hinds. In front, yes, new rims.",
+            ["LF+RF shoe_type rim", "LF+RF work new_shoe", "LH+RH finding thrush"],
+        ),
+        (
+            "No thrush in the hinds. In front, yes, I put new rims.",
+            ["LF+RF shoe_type rim", "LF+RF work new_shoe", "LH+RH finding thrush absent"],
+        ),
+    ],
+    "Tansy. {}",
+)
+
+test_some_more_and_no_shoes = reads(
+    [
+        (
+            "Wall loss at the inside quarter of the near fore, and some more in the off fore at the outside quarter.",
+            ["LF finding wall_loss @medial_quarter", "RF finding wall_loss @lateral_quarter"],
+        ),
+        ("Thrush in the near hind, some more iodine on the off hind.", ["LH finding thrush", "RH treatment iodine"]),
+        (
+            "Testers strong at the toe, near fore, and none in the off fore. Hinds have nothing, I just trimmed them.",
+            ["LF tester strong @toe", "LH+RH work trim", "RF tester none"],
+        ),
+        ("Thrush in the off fore. Hinds have nothing on, trimmed.", ["LH+RH work trim", "RF finding thrush"]),
+        ("Testers mild on the near fore. Off fore has nothing.", ["LF tester mild", "RF tester none"]),
+    ],
+    "Tansy. {}",
+)

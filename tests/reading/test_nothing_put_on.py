@@ -77,3 +77,11 @@ CASES = [
     ("Tally. Laminitis, they reckon she had it last spring.", ["- finding laminitis history"]),
 ]
 test_nothing_put_on = reads(CASES)
+
+test_no_stuff_of_a_shoe = reads(
+    [
+        ("There wasn't the steel left to nail to in the near hind, so both hinds trimmed.", ["LH+RH work trim"]),
+        ("Trailers on the hinds, not steel, aluminium.", ["LH+RH shoe_material aluminum", "LH+RH shoe_type trailer"]),
+    ],
+    "Tansy. {}",
+)

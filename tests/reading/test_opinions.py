@@ -64,3 +64,57 @@ test_what_is_not_ruled_out_is_suspected = reads(
     ],
     "Buck. {}",
 )
+
+test_suspected_behind_what_is = reads(
+    [
+        (
+            "A keratoma suspected at the toe of the near fore, that's the vet's notion and I'd go along with him.",
+            ["LF finding keratoma suspected @toe"],
+        ),
+        (
+            "Ringbone suspected in the off hind, heat in the near hind.",
+            ["LH finding heat", "RH finding ringbone suspected"],
+        ),
+        ("No navicular suspected in the off fore, the vet's view.", ["RF finding navicular absent"]),
+        ("Pulse bounding in the left front, that's got me thinking.", ["LF pulse bounding"]),
+        ("Heat in the off hind, and it has me wondering.", ["RH finding heat"]),
+    ],
+    "Tansy. {}",
+)
+
+test_thought_and_still_suspected = reads(
+    [
+        (
+            "The off hind, I thought there was ringbone in it, and I only suspect it, I can't feel it well.",
+            ["RH finding ringbone suspected"],
+        ),
+        ("I thought there was a corn in the near fore, I still suspect one.", ["LF finding corn suspected"]),
+        ("I thought there was a corn in the near fore and there wasn't.", ["LF finding corn absent"]),
+        ("I suspect it's the heel, I thought there was a bruise in the off fore, no.", ["RF finding bruise absent"]),
+    ],
+    "Tansy. {}",
+)
+
+test_a_white_line_that_may_part = reads(
+    [
+        ("White line could be stretching right front, not sure.", ["RF finding white_line_separation suspected"]),
+        ("The white line may be separating in the off hind.", ["RH finding white_line_separation suspected"]),
+        ("White line could do with a clean in the right front.", []),
+    ],
+    "Tansy. {}",
+)
+
+test_i_hope_i_am_wrong = reads(
+    [
+        (
+            "Might be canker in the frog of the near hind, I hope to God I'm wrong. Off hind grand, no canker in it.",
+            ["LH finding canker suspected @frog", "RH finding canker absent"],
+        ),
+        (
+            "Navicular in the near fore, I hope I'm wrong. Heat in the off fore.",
+            ["LF finding navicular suspected", "RF finding heat"],
+        ),
+        ("I said near fore, I'm wrong, it's the off fore that has the corn.", ["RF finding corn"]),
+    ],
+    "Tansy. {}",
+)

@@ -98,3 +98,15 @@ test_a_word_of_the_soles_alone = reads(
     ],
     "Tally. {}",
 )
+
+test_a_nail_of_somebody_else = reads(
+    [
+        (
+            "A nail too close in the right hind, a close nail, not mine, so I took it out and put iodine in it.",
+            ["RH finding close_nail", "RH treatment iodine"],
+        ),
+        ("The off fore was quicked, not mine, poultice on it.", ["RF finding quicked", "RF treatment poultice"]),
+        ("The chestnut mare with the close nail is not mine, corn in the near fore.", []),
+    ],
+    "Tansy. {}",
+)

@@ -103,3 +103,22 @@ test_one_foot_more_than_the_pair = reads(
     ],
     "Tansy. {}",
 )
+
+test_only_where_is_asked = reads(
+    [
+        (
+            "A crack in the near hind, at the toe, or was it the heel? No, I'm reading it off, it was the quarter.",
+            ["LH finding crack @quarter"],
+        ),
+        ("A bruise in the off fore at the heel, or was it the toe? It was the toe.", ["RF finding bruise @toe"]),
+        ("A crack at the toe of the near fore, or was it the quarter? I forget.", ["LF finding crack @toe"]),
+        ("Corn in the near fore, or was it the off fore? I'll check.", ["LF finding corn"]),
+        ("Thrush in the off hind, mild, or is it moderate? Moderate I'd say.", ["RH finding thrush ~moderate"]),
+        (
+            "Is that a corn at the heel of the near fore, or is it a bruise? No.",
+            ["LF finding bruise absent", "LF finding corn absent @heel"],
+        ),
+        ("Is there a crack in the near fore, or is it dirt? Dirt.", []),
+    ],
+    "Tansy. {}",
+)

@@ -236,6 +236,8 @@ ALL_BUT_ONE = [
     ("Six weeks for everybody except {B}. He can go eight.", {("Tally", 6), ("Sable", 6), ("Buck", 8)}),
     ("Everybody's on six weeks except {B}. He's on eight.", {("Tally", 6), ("Sable", 6), ("Buck", 8)}),
     ("Everybody's on six weeks except {B}, he's on eight.", {("Tally", 6), ("Sable", 6), ("Buck", 8)}),
+    ("All six weeks bar {B}, he's at eight.", {("Tally", 6), ("Sable", 6), ("Buck", 8)}),
+    ("All six weeks bar {B}, he's at the far gate.", {("Tally", 6), ("Sable", 6)}),
     ("Six weeks for everyone except {B}. Who can go eight.", {("Tally", 6), ("Sable", 6), ("Buck", 8)}),
     ("Six weeks for all of them but {B}.", {("Tally", 6), ("Sable", 6)}),
     ("All in six weeks except {B}.", {("Tally", 6), ("Sable", 6)}),

@@ -62,3 +62,18 @@ test_nails_beside_their_size_or_what_they_hold = reads(
     ],
     "Tansy. {}",
 )
+
+test_the_nearer_of_the_two = reads(
+    [
+        (
+            "Steel in front, between a one and a two, closer to two if you ask me, but I write it in between.",
+            ["LF+RF shoe_material steel", "LF+RF shoe_size 1-2"],
+        ),
+        (
+            "Rims on the hinds, between an aught and a one, nearer the one.",
+            ["LH+RH shoe_size 0-1", "LH+RH shoe_type rim"],
+        ),
+        ("Size between a three and a four in front, twos behind.", ["LF+RF shoe_size 3-4", "LH+RH shoe_size 2"]),
+    ],
+    "Tansy. {}",
+)

@@ -44,3 +44,31 @@ test_the_two_told_apart_before = reads(
     ],
     "Tansy. {}",
 )
+
+test_reset_them_and_that_too = reads(
+    [
+        (
+            "Left front was worn, right front was worn, and I only reset them, so next time they both get new shoes.",
+            ["LF+RF shoe_state worn", "LF+RF work new_shoe planned", "LF+RF work reset"],
+        ),
+        (
+            "Near fore loose. Off fore sprung. Reset them, six nails.",
+            ["LF shoe_state loose", "LF+RF nails 6", "LF+RF work reset", "RF shoe_state sprung"],
+        ),
+        (
+            "Near fore shoe was loose, so I reset that, and the off fore too while I was there, plain, size nought.",
+            ["LF shoe_state loose", "LF+RF shoe_size 0", "LF+RF shoe_type plain", "LF+RF work reset"],
+        ),
+        (
+            "I reset the near hind, and the off hind too, rims, size two.",
+            ["LH+RH shoe_size 2", "LH+RH shoe_type rim", "LH+RH work reset"],
+        ),
+        ("Near hind trimmed. Off fore loose, reset it.", ["LH work trim", "RF shoe_state loose", "RF work reset"]),
+        ("I reset the near hind, and the off hind has a corn too, mild.", ["LH work reset", "RH finding corn ~mild"]),
+        (
+            "I reset the near fore, and trimmed the off fore too, five nails.",
+            ["LF work reset", "RF nails 5", "RF work trim"],
+        ),
+    ],
+    "Tansy. {}",
+)

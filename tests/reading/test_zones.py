@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -39,3 +39,19 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text)
     assert told(visit) == sorted(facts)
+
+
+test_a_place_said_more_exactly = reads(
+    [
+        (
+            "White line disease in the right front, clear up into the quarter, outside quarter that is, moderate.",
+            ["RF finding white_line_disease @lateral_quarter ~moderate"],
+        ),
+        ("Corn in the near fore at the heel, inside heel I mean.", ["LF finding corn @medial_heel"]),
+        (
+            "Crack in the off fore at the toe, the quarter is flared.",
+            ["RF finding crack @toe", "RF finding flare @quarter"],
+        ),
+    ],
+    "Tansy. {}",
+)
