@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.recalling import recall_one
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.talk import Segment, Sentence, Talk
 from pipeline.record import Status
 
 _THEN = Sayings(
@@ -18,13 +18,14 @@ _THEN = Sayings(
 
 
 _IT_WAS = Sayings("it was", "that was", "he was", "she was", "they called it", "they said it was", "the vet called it")
+_BEGINS = _THEN.first_words | _IT_WAS.first_words
 _LEAD = 2  # tokens before the number of the grade
 _GRADES = frozenset({"obel", "lameness"})
 
 
-def recall_then(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
+def recall_then(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     """Give a clause that points to "then" the earlier time of the statement before it, in this sentence or the last."""
-    if not talk.tells(_THEN, _IT_WAS):
+    if not sentence.says(_BEGINS) or not talk.tells(_THEN, _IT_WAS):
         return
     for position, segment in enumerate(sentence):
         if segment.drafts and not segment.present and (_points_then(talk, segment) or _graded_then(talk, segment)):
