@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.talk import Segment, Talk
 
-_LED = frozenset({"after"})
+AFTER = frozenset({"after"})
 _UNTIL = frozenset({"until", "till"})
 _WHOSE = frozenset({"the", "his", "her", "their", "this", "that", "next"})
 _DAYS = frozenset(
@@ -23,7 +23,7 @@ _I = frozenset({"i", "we"})
 def planned_after(talk: Talk, sentence: list[Segment], position: int, plannable: frozenset[str]) -> bool:
     """Whether the segment tells what is to be after an event that it, or the segment before it, names."""
     segment = sentence[position]
-    if segment.past or segment.having("times", "today") or not talk.says(_LED):
+    if segment.past or segment.having("times", "today"):
         return False
     if any(talk.words[at - 1] in _I for at in talk.plays("action", segment.start + 1, segment.end)):
         return False  # "after the race I put him back in steel"
@@ -37,7 +37,7 @@ def planned_after(talk: Talk, sentence: list[Segment], position: int, plannable:
 
 def _event_at(talk: Talk, segment: Segment) -> int | None:
     """The token behind "after the race", where the segment says it."""
-    for led in [i for i in range(segment.start, segment.end) if talk.words[i] in _LED]:
+    for led in [i for i in range(segment.start, segment.end) if talk.words[i] in AFTER]:
         if led and talk.words[led - 1] in _UNTIL:
             continue  # "plain shoes till after the show"
         for at in range(led + 1, min(led + 1 + _BEFORE_EVENT, segment.end)):

@@ -22,3 +22,9 @@ def goes_on(talk: Talk, segment: Segment, cue: Mention) -> bool:
     ahead = set(talk.words[segment.start : cue.start])
     lame_since = {d.slot for d in segment.drafts} <= _GAITS and not _HAS_BEEN.isdisjoint(ahead)
     return not _KEPT.isdisjoint(ahead) or lame_since or (segment.present and not segment.past)
+
+
+def still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "They're off the road till fall", "keep him in bar shoes all winter": of today, and until a time to come."""
+    till = talk.words[cue.start] in ("till", "until") and not segment.past
+    return till or goes_on(talk, segment, cue)

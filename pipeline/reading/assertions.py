@@ -27,7 +27,7 @@ from pipeline.reading.refused import drop_refused
 from pipeline.reading.said_again import drop_spoken_again
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.set_against import set_against
-from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.talk import Segment, Sentence, Talk
 from pipeline.reading.then_and_now import grade_then_and_now
 from pipeline.reading.thought_lame import drop_thought_lame
 from pipeline.reading.tried_on import drop_not_used
@@ -47,7 +47,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     announced = False
     no_more = hear_remarks(talk)
     for number, sentence in enumerate(sentences):
-        before = sentences[number - 1] if number else []
+        before = sentences[number - 1] if number else Sentence()
         announced = announce(talk, sentence, announced)
         deny(talk, sentence)
         deny_left_out(talk, sentence)
@@ -67,15 +67,12 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         drop_not_used(talk, sentence, sentences[number + 1] if number + 1 < len(sentences) else [])
         set_against(talk, sentence)
         set_aside(talk, sentence)
-    for before, sentence, after in zip([[], *sentences], sentences, [*sentences[1:], []], strict=False):
-        drop_thought_lame(talk, before, sentence, after)
+    drop_thought_lame(talk, sentences)
     drop_wished(talk)
     drop_refused(talk)
     for number, sentence in enumerate(sentences):
-        previous = sentences[number - 1] if number else []
-        told = next((s for s in reversed(sentences[max(0, number - 2) : number]) if any(p.drafts for p in s)), [])
-        resolve_gone(talk, sentence, told, groups)
-        doubt_after(talk, sentence, previous)
+        resolve_gone(talk, sentence, sentences[max(0, number - 2) : number], groups)
+        doubt_after(sentence, sentences[number - 1] if number else [])
     drop_spoken_again(talk)
     _say_what_is_there(talk)
     let_go(no_more)
@@ -83,7 +80,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     _no_degree_of_nothing(talk)
 
 
-def _tell_times(talk: Talk, sentence: list[Segment], before: list[Segment]) -> None:
+def _tell_times(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     recall(talk, sentence)
     recall_then(talk, sentence, before)
     recall_what_he_had(talk, sentence, before)
@@ -112,9 +109,9 @@ def _same_subject(talk: Talk, segment: Segment) -> bool:
     return segment.joined_by("and", ", and", ",") and talk.words[segment.start] in ("he", "she", "it", "they")
 
 
-def set_aside(talk: Talk, sentence: list[Segment]) -> None:
+def set_aside(talk: Talk, sentence: Sentence) -> None:
     """Errands ("order more size fives") and other people's horses are no facts of this visit."""
-    for position, segment in enumerate(sentence if talk.having("asides") else ()):
+    for position, segment in enumerate(sentence if "asides" in sentence.classes else ()):
         for cue in (m for m in segment.having("asides") if m.readings["asides"] not in ("event", "not_today")):
             whole = cue.readings["asides"] == "not_mine"
             if whole and _NAILED & {d.value for s in sentence[:position] for d in s.drafts} and _alone(segment, cue):

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from pipeline.reading.recalling import recall_one
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _THEN = Sayings(
@@ -75,15 +75,16 @@ def _that_foundered(talk: Talk, sentence: list[Segment]) -> None:
 
 
 _IT_WAS = Sayings("it was", "that was", "he was", "she was", "they called it", "they said it was", "the vet called it")
+_BEGINS = _THEN.first_words | _IT_WAS.first_words | _THAT_TIME.first_words
 _LEAD = 2  # tokens before the number of the grade
 _GRADES = frozenset({"obel", "lameness"})
 
 
-def recall_then(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
+def recall_then(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     """Give a clause that points to "then" the earlier time of the statement before it, in this sentence or the last."""
     if talk.tells(_DID_IT):
         _done_before(talk, sentence)
-    if not talk.tells(_THEN, _IT_WAS, _THAT_TIME):
+    if not sentence.says(_BEGINS) or not talk.tells(_THEN, _IT_WAS, _THAT_TIME):
         return
     for position, segment in enumerate(sentence):
         if segment.drafts and not segment.present and (_points_then(talk, segment) or _graded_then(talk, segment)):

@@ -84,7 +84,7 @@ def mark_bare_sides(talk: Talk) -> None:
             continue
         end = index + 2 if talk.words[index + 1 : index + 2] in (["one"], ["foot"], ["side"]) else index + 1
         talk.mentions.append(Mention(index, end, (index,), {"feet": f"{kind}_{SIDES[word]}"}, MatchKind.VARIANT))
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def _is_side(talk: Talk, index: int) -> bool:

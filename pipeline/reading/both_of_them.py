@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.foot_groups import SETUP_SLOTS, Groups
-from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.talk import Segment, Sentence, Talk
 from pipeline.record import FEET
 
 _SHOD = frozenset({"work", "shoe_type", "shoe_material"})
@@ -12,9 +12,9 @@ _WITH = (["with"], ["in"])
 _AHEAD = frozenset({"the", "his", "her", "on", "in", "and"})
 
 
-def widen_to_both(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
+def widen_to_both(talk: Talk, sentence: Sentence, groups: Groups) -> None:
     """Give what stands right before "both of them" to the pair, where it was taken for the foot in hand."""
-    for position, segment in enumerate(sentence):
+    for position, segment in enumerate(sentence if "feet" in sentence.classes else ()):
         if position:
             _widen_to_second(talk, sentence[position - 1], segment, groups)
         both = segment.having("feet", "pair_in_hand")

@@ -76,6 +76,8 @@ def _planned_list(talk: Talk, starting: dict[int, list[Mention]], opened: int, s
     before, behind = Stretch(talk, starting, opened, stop), Stretch(talk, starting, stop + 1, end)
     if behind.words[:1] == ["no"] and behind.words[1:2] != [","]:
         return False  # "no pads"
+    if "plans" not in before.classes:
+        return False
     if not behind.words or not before.cues & _PLANS or not before.has(_PUT_ON) or behind.has(("feet", "work", "times")):
         return False
     told = [m for m in behind.mentions if m.is_any(_ITEMS) or m.number is not None]

@@ -8,7 +8,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.number_context import ANGLES, LENGTHS
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
@@ -26,22 +26,28 @@ _LED = frozenset({"the", "a", "an", "his", "her", "those", "them", "old", "their
 _EXCHANGED = frozenset({"swapped", "swap", "changed", "change", "exchanged", "traded", "switched", "replaced", "moved"})
 _FOR = frozenset({"for", "to", "with", "over", "into"})
 _CAME = frozenset({"in", "on", "off", "here", "down", "over", "up", "wearing", "wore", "to"})
+# Without one nothing came off for something else.
+_COMING = _EXCHANGED | {"out", "off", "from", "came", "had", "been", "worn"}
+_THEN = frozenset({"then"})
 _DEGREES = (("wedge", "pad"), ("pad", "wedge"))
 _HAD_HAD = frozenset({("'d", "had"), ("had", "had"), ("'d", "been"), ("had", "been"), ("'d", "worn")})
 _NEAR = 5
 
 
-def changed_over(talk: Talk, sentence: list[Segment]) -> None:
+def changed_over(talk: Talk, sentence: Sentence) -> None:
     """Give what came off today, and the value of before, to an earlier time."""
     drafts = [d for s in sentence for d in s.drafts]
     if not drafts:
         return
-    for position, segment in enumerate(sentence):
+    coming, past = sentence.says(_COMING), sentence.says(_THEN) or any(s.past for s in sentence)
+    for position, segment in enumerate(sentence if coming or past else ()):
         for draft in [d for d in segment.drafts if d.status is Status.PRESENT and not d.dropped]:
-            off = draft.slot in _COME_OFF and (
-                _came_off(talk, draft) or _left(talk, sentence, draft) or _came_in(talk, sentence, draft)
+            off = (
+                coming
+                and draft.slot in _COME_OFF
+                and (_came_off(talk, draft) or _left(talk, sentence, draft) or _came_in(talk, sentence, draft))
             )
-            then = draft.slot in _THEN_AND_NOW and _then(talk, sentence, position, draft)
+            then = past and draft.slot in _THEN_AND_NOW and _then(talk, sentence, position, draft)
             if off or then:
                 draft.status = Status.HISTORY
                 draft.note("changed for something else")

@@ -48,12 +48,12 @@ def complete_clipped(talk: Talk, lookup: Lookup) -> None:
         old = _said_before(talk, cue)
         if old is not None:
             _complete(talk, old, at, lookup)
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def complete_headed(talk: Talk, lookup: Lookup) -> None:
     """ "Pads on the fronts, leather.": the word alone behind the heading and its feet names what is headed."""
-    for at in [i for i, word in enumerate(talk.words) if word in _HEADS] if talk.says(_HEADING) else ():
+    for at in talk.where(_HEADING):
         opens = at == 0 or talk.words[at - 1] in (".", ",", ";", "and")
         comma = next((i for i in range(at + 1, min(len(talk.words), at + _HEADED)) if talk.words[i] in (",", ".")), 0)
         behind = talk.words[comma + 2 : comma + 3]
@@ -74,7 +74,7 @@ def complete_headed(talk: Talk, lookup: Lookup) -> None:
 
 def complete_parts(talk: Talk, lookup: Lookup) -> None:
     """ "Soles, thin on both fores", "heels: sheared, left front": how a part of the foot is, behind its heading."""
-    for at in [i for i, word in enumerate(talk.words[:-2]) if word in _PARTS] if talk.says(_PARTS) else ():
+    for at in [i for i in talk.where(_PARTS) if i < len(talk.words) - 2]:
         opens = at == 0 or talk.words[at - 1] in SENTENCE_ENDS or (talk.words[at - 1] in _LED and at > 1)
         if not opens or talk.words[at + 1] not in _PARTED:
             continue
@@ -86,7 +86,7 @@ def complete_parts(talk: Talk, lookup: Lookup) -> None:
         if named is None or (here is not None and here.get("findings") is not None):
             continue
         talk.mentions.append(Mention(word, word + 1, (at, word), {"findings": named}, MatchKind.VARIANT))
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def complete_kinds(talk: Talk, lookup: Lookup) -> None:

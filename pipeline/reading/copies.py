@@ -56,16 +56,17 @@ def _copy_in(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -
     copies: list[Copied] = []
     found = groups.get(segment.index, [])
     own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
-    if segment.having("same", "same_size") and not segment.having("times", "neutral"):
+    same = {m.readings["same"] for m in segment.having("same")}
+    if "same_size" in same and not segment.having("times", "neutral"):
         copies += _copy_again(talk, segment, groups, "same size", ("shoe_size",))
-    if segment.having("same", "same_stuff") and not segment.having("times", "neutral"):
+    if "same_stuff" in same and not segment.having("times", "neutral"):
         copies += _copy_again(talk, segment, groups, "same stuff", ("shoe_material", "treatment", "packing"))
     copies += copy_nails(talk, segment, groups)
     if not own and not found and is_none(talk, segment):
         copies += copy_none_behind(talk, segment, groups)
-    if not own and _as_the_horse_before(talk, segment):
+    if "same" in same and not own and _as_the_horse_before(talk, segment):
         copies += _copy_other_horse(talk, segment, found)
-    if not found and not own and _ditto(talk, segment) and _after_a_foot(segment, groups, talk):
+    if "same" in same and not found and not own and _ditto(talk, segment) and _after_a_foot(segment, groups, talk):
         copies += _copy_same(talk, segment, groups[segment.index - 1][-1].feet)
     return copies if not found or own else copies + _copy_on(talk, segment, found, groups)
 

@@ -18,7 +18,7 @@ _SINGLE = (*FEET, "bare_L", "bare_R")
 
 def uncross(talk: Talk) -> None:
     """Exchange the feet of two things where they are said again behind a cue, each on the other's foot."""
-    for cue in talk.having("taking_back"):
+    for cue in talk.having("taking_back") if len(talk.having("feet")) >= 2 * _TWO else ():
         behind, stop = _told_again(talk, cue.end)
         before = _told_before(talk, cue.start) if behind else []
         if not before or {k for k, _ in before} != {k for k, _ in behind}:

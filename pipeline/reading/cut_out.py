@@ -37,7 +37,7 @@ def draft_cut_out(talk: Talk) -> None:
 
 def _cut_back(talk: Talk) -> None:
     """ "Seedy toe in the off hind, cut that back": what was told last is what was cut."""
-    for at in [i for i, word in enumerate(talk.words[:-2]) if word in _CUT]:
+    for at in [i for i in talk.where(_CUT) if i < len(talk.words) - 2]:
         behind = [w for w in talk.words[at + 1 : at + 5] if w not in _WELL]
         segment = talk.segment_at(at)
         if segment is None or behind[:1] not in _IT or behind[1:2] not in _BACK or not _told_last(talk, at):

@@ -34,7 +34,7 @@ def decide(talk: Talk) -> None:
         start = _start(talk, at)
         if start is not None:
             _choose(talk, start, at)
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def _start(talk: Talk, at: int) -> int | None:

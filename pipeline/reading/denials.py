@@ -6,11 +6,11 @@ from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.neither import both_asked, both_of
-from pipeline.reading.nothing_of import denied_of_its_kind
+from pipeline.reading.nothing_of import SAID_OF_NOTHING, denied_of_its_kind
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.scopes import last_doubtable, reached
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.thought_lame import THOUGHT
 from pipeline.record import Status
 
@@ -34,6 +34,8 @@ _ANY_MORE = frozenset({"anymore", "any"})
 _NOT = frozenset({"n't", "not", "no", "never"})
 _STOPPED = frozenset({"quit", "quits", "quitting", "stop", "stops", "stopped", "stopping", "ceased", "cease"})
 _NEITHER = frozenset({"neither", "none", "not", "no"})
+# Without one of these nothing is denied but by a mention, nor is it denied any more.
+_DENYING = _NOT | _NEITHER | _ANY_MORE | SAID_OF_NOTHING | {"free", "nothing", "nil", "zero", "nope", "absent"}
 
 
 def _free_of(talk: Talk, draft: Draft) -> bool:
@@ -42,12 +44,20 @@ def _free_of(talk: Talk, draft: Draft) -> bool:
     return draft.slot == "finding" and talk.words[at : at + 1] == ["free"]
 
 
-def deny(talk: Talk, sentence: list[Segment]) -> None:
-    repaired, denied = talk.having("taking_back", "repair"), talk.having("denials")
-    for position, segment in enumerate(sentence):
-        if repaired and not segment.drafts and segment.having("taking_back", "repair"):
+def _mark_corrections(sentence: Sentence) -> None:
+    """What stands behind a repair cue that is alone in its segment puts right what was said before."""
+    for position, segment in enumerate(sentence if "taking_back" in sentence.classes else ()):
+        if not segment.drafts and segment.having("taking_back", "repair"):
             for draft in [d for s in sentence[position:] for d in s.drafts]:
                 draft.corrects = True
+
+
+def deny(talk: Talk, sentence: Sentence) -> None:
+    _mark_corrections(sentence)
+    denied = "denials" in sentence.classes
+    if not denied and not sentence.says(_DENYING):
+        return
+    for position, segment in enumerate(sentence):
         for cue in segment.having("denials", "before") if denied else ():
             ahead = reached(talk, sentence, position, cue)
             for draft in ahead or _found_no(talk, sentence, position, cue):
@@ -152,9 +162,9 @@ def _never_done(sentence: list[Segment]) -> None:
                 draft.drop(_NOT_DONE)
 
 
-def _gone_by_now(talk: Talk, sentence: list[Segment]) -> None:
+def _gone_by_now(talk: Talk, sentence: Sentence) -> None:
     """ "Her heels aren't underrun anymore": what is denied was there once."""
-    for segment in sentence if talk.says(_ANY_MORE) else ():
+    for segment in sentence if sentence.says(_ANY_MORE) else ():
         words = talk.words[segment.start : segment.end]
         if "anymore" in words or not {("any", "more"), ("any", "longer")}.isdisjoint(pairwise(words)):
             for draft in [d for d in segment.drafts if d.slot in ("finding", "gait") and d.status is Status.ABSENT]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.denials import deny_one
 from pipeline.reading.sayings import said_whole
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 
 _HEADS = said_whole(
     "not seen", "none seen", "nothing seen", "nowhere seen", "not found", "none found", "not there", "not present",
@@ -25,9 +25,9 @@ _SLOTS = frozenset({"finding", "gait", "shoe_state"})
 _TURNS = ("but", ", but", "so", ", so", "though", "although", ", though", "except", "then", ", then")
 
 
-def deny_under_heading(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
+def deny_under_heading(talk: Talk, sentence: Sentence, previous: Sentence) -> None:
     """Deny the findings that a heading of the sentence, or the one that is the sentence before, lists as not there."""
-    if not talk.says(_CLOSING):
+    if not sentence.says(_CLOSING) and not previous.says(_CLOSING):
         return
     for position, segment in enumerate(sentence):
         if _heads(talk, sentence, position):

@@ -9,7 +9,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import DOUBTABLE, drafts_after, last_doubtable, reached
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _COMMENT = 4  # tokens of a segment that only comments: ", could be, "
@@ -19,12 +19,13 @@ _NOT_REACHED = Sayings(
     *(f"{verb} {it}" for verb in ("get to", "get at", "get down to", "reach", "find", "open") for it in ("it", "that"))
 )
 _SUSPECT_IT = tuple([verb, it] for verb in ("suspect", "suspected") for it in ("it", "that", "one", "so"))
+_BEGINS = _OPINION.first_words | _NOT_REACHED.first_words
 _KNOWN = frozenset({"the", "that", "his", "her", "this", "old"})
 _NOT = frozenset({"n't", "not", "never", "nae"})
 
 
-def doubt(talk: Talk, sentence: list[Segment]) -> None:
-    for position, segment in enumerate(sentence if talk.having("doubts", "before") else ()):
+def doubt(talk: Talk, sentence: Sentence) -> None:
+    for position, segment in enumerate(sentence if "doubts" in sentence.classes else ()):
         for cue in segment.having("doubts", "before"):
             if _of_degree(segment, cue):
                 continue
@@ -42,8 +43,8 @@ def doubt(talk: Talk, sentence: list[Segment]) -> None:
                 _doubt_one(draft, cue)
 
 
-def doubt_after(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
-    for position, segment in enumerate(sentence if talk.having("doubts", "after") else ()):
+def doubt_after(sentence: Sentence, previous: list[Segment]) -> None:
+    for position, segment in enumerate(sentence if "doubts" in sentence.classes else ()):
         for cue in segment.having("doubts", "after"):
             if _of_degree(segment, cue):
                 continue
@@ -55,9 +56,11 @@ def doubt_after(talk: Talk, sentence: list[Segment], previous: list[Segment]) ->
                 _doubt_one(draft, cue)
 
 
-def doubt_asked(talk: Talk, sentence: list[Segment], previous: list[Segment], groups: Groups) -> None:
+def doubt_asked(talk: Talk, sentence: Sentence, previous: list[Segment], groups: Groups) -> None:
     """ "Is there a corn? I did wonder, off fore, can't say for certain": what was asked is suspected."""
-    if talk.words[sentence[0].start - 1 : sentence[0].start] != ["?"] or any(s.drafts for s in sentence):
+    if "doubts" not in sentence.classes or any(s.drafts for s in sentence):
+        return
+    if talk.words[sentence[0].start - 1 : sentence[0].start] != ["?"]:
         return
     cues = [m for s in sentence for m in s.having("doubts") if m.readings["doubts"] in ("before", "after")]
     if not cues or any(s.having("denials") for s in sentence):
@@ -71,9 +74,9 @@ def doubt_asked(talk: Talk, sentence: list[Segment], previous: list[Segment], gr
         _doubt_one(draft, cues[0])
 
 
-def doubt_unseen(talk: Talk, sentence: list[Segment]) -> None:
+def doubt_unseen(talk: Talk, sentence: Sentence) -> None:
     """ "I'd say it's an abscess", "an abscess, I couldn't get to it": an opinion of what lies hidden in the foot."""
-    if not talk.tells(_OPINION, _NOT_REACHED):
+    if not sentence.says(_BEGINS) or not talk.tells(_OPINION, _NOT_REACHED):
         return
     hidden = [d for s in sentence for d in s.drafts if d.value in _HIDDEN and talk.words[d.start - 1] not in _KNOWN]
     for segment in sentence if hidden else ():

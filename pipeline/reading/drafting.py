@@ -208,7 +208,7 @@ def _reads_as_zone(words: list[str], segment: Segment, mention: Mention) -> bool
 
 def draft_tips(talk: Talk) -> None:
     """ "A glue-on tip", "steel tips": behind the word for a shoe or its stuff a tip is a shoe, and no gratuity."""
-    for at in [i for i, word in enumerate(talk.words) if word in _TIPS] if talk.says(_TIPS) else ():
+    for at in talk.where(_TIPS):
         ahead, segment = talk.mention_ending(at), talk.segment_at(at)
         if ahead is None or segment is None or not ahead.is_any(_SHOE_NOUNS) or talk.holding(at):
             continue

@@ -190,10 +190,8 @@ def thought_better(talk: Talk, cue: Mention) -> bool:
 
 def sentence_end(talk: Talk, index: int) -> int:
     """The token that ends the sentence."""
-    for at in range(index, len(talk.words)):
-        if talk.words[at] in SENTENCE_ENDS:
-            return at
-    return len(talk.words)
+    words = talk.words
+    return next((at for at in range(index, len(words)) if words[at] in SENTENCE_ENDS), len(words))
 
 
 def window(talk: Talk, at: int) -> int:

@@ -21,7 +21,7 @@ from pipeline.reading.foot_groups import (
 from pipeline.reading.gone_over import feet_gone_over
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
-from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.reading.told_apart import of_the_others, those, told_apart
 from pipeline.reading.turned_out import foot_in_the_end
 from pipeline.reading.whole_horse import in_every, of_the_horse
@@ -100,9 +100,9 @@ def _feet_of_before(talk: Talk) -> None:
                     draft.note("foot: where it was said to be before")
 
 
-def _except_feet(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
+def _except_feet(sentence: Sentence, groups: dict[int, list[FootGroup]]) -> None:
     """ "Thrush in all of them except the left front"."""
-    for before, segment in pairwise(sentence):
+    for before, segment in pairwise(sentence if "except" in sentence.words else ()):
         if segment.delimiter.endswith("except") and groups[segment.index] and not segment.drafts:
             left_out = groups[segment.index][0].feet
             for draft in before.drafts:

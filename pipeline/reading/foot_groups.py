@@ -29,6 +29,12 @@ SETUP_SLOTS = frozenset(
 
 
 _PAIR = 2
+_CLOSING_ANYWHERE = frozenset({",", ".", "and", "but", "either", "at", "on", "in"})
+_ANYWHERE = frozenset({"anywhere", "everywhere", "anyplace", "place"})
+# The last words of those that may mean something else than feet.
+_MAY_BE_NO_FOOT = frozenset({
+    "both", "lot", "behind", "elsewhere", "one", "anywhere", "everywhere", "anyplace", "place", "round", "around",
+})  # fmt: skip
 _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
 _OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
 _DONE = frozenset({"shod", "done", "kept", "from", "lives", "living", "stabled", "trimmed", "been", "him", "her"})
@@ -214,8 +220,8 @@ def _place_at(talk: Talk, at: int) -> Mention | None:
     return place if place is not None and place.get("zones") is not None else None
 
 
-def _compared(talk: Talk, mention: Mention) -> bool:
-    """ "Match the right", "seen from the front": a foot that is only looked at."""
+def _no_foot(talk: Talk, mention: Mention) -> bool:
+    """ "Bandaged the lot", "silicone behind them", "been kept elsewhere": a word for feet that means something else."""
     if _both_places(talk, mention) or _round_a_foot(talk, mention):
         return True
     if _the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
@@ -231,17 +237,14 @@ def _compared(talk: Talk, mention: Mention) -> bool:
     inside = talk.mention_starting(mention.end)
     if mention.get("feet") == "all" and inside is not None and inside.get("feet") == "in_hand":
         return True  # "no hole anyplace in there"
-    if talk.words[mention.end - 1] in ("anywhere", "everywhere", "anyplace", "place") and after not in (
-        ",",
-        ".",
-        "and",
-        "but",
-        "either",
-        "at",
-        "on",
-        "in",
-    ):
-        return True  # "I couldn't find anywhere decent to nail"
+    anywhere = talk.words[mention.end - 1] in _ANYWHERE
+    return anywhere and after not in _CLOSING_ANYWHERE  # "I couldn't find anywhere decent to nail"
+
+
+def _compared(talk: Talk, mention: Mention) -> bool:
+    """ "Match the right", "seen from the front": a foot that is only looked at, or none."""
+    if talk.words[mention.end - 1] in _MAY_BE_NO_FOOT and _no_foot(talk, mention):
+        return True
     if (
         "same" in talk.words[max(0, mention.start - 4) : mention.start]
         and "as" in talk.words[max(0, mention.start - 2) : mention.start]

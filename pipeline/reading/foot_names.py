@@ -87,12 +87,12 @@ def mark_counted_feet(talk: Talk) -> None:
             at = work.start - 1
             talk.mentions.append(Mention(at, work.start, (at,), {"feet": "all"}, MatchKind.VARIANT))
     _all_new(talk)
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def _all_new(talk: Talk) -> None:
     """ "8s in front, 7s behind. All new.": of the fronts and the hinds that were just told of."""
-    for at, _ in _ALL_NEW.within(talk.words, 0, len(talk.words)):
+    for at, _ in talk.turns(_ALL_NEW):
         if at < 1 or talk.words[at - 1] != "." or talk.mention_starting(at) is not None:
             continue
         start = max((i + 1 for i in range(at - 1) if talk.words[i] in SENTENCE_ENDS), default=0)
@@ -122,6 +122,7 @@ def _is_four(talk: Talk, mention: Mention) -> bool:
 
 def mark_exceptions(talk: Talk) -> None:
     """ "All but the left hind", "every foot bar the off fore": one group, the whole without the foot named."""
+    moved = False
     for out in talk.having("feet"):
         start = out.start
         while start and talk.words[start - 1] in _LEADING_IN:
@@ -154,8 +155,8 @@ def mark_exceptions(talk: Talk) -> None:
             if begin <= mention.start < out.start and mention is not out:
                 mention.dropped = True
         out.readings = {"feet": f"{name}-{out.readings['feet']}"}
-        out.start, out.literal = begin, tuple(range(begin, out.end))
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+        out.start, out.literal, moved = begin, tuple(range(begin, out.end)), True
+    talk.in_order(moved=moved)
 
 
 def _worked_but(talk: Talk, work: Mention | None, out: Mention) -> bool:

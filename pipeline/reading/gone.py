@@ -9,7 +9,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_WAS
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.scopes import drafts_after
-from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _BY_NOW = frozenset({"now", "today", "anymore", "more", "longer"})
@@ -19,7 +19,7 @@ _CLOSED = ([","], ["but"], ["."], ["before"], ["and"])
 _BECOME = frozenset(
     {"a", "bit", "very", "quite", "rather", "slightly", "really", "dead", "right", "all", "touch", "so"}
 )
-_AWAY = frozenset({"away"})
+_STAYING = frozenset({"away", "still"})
 _IS = (["'s"], ["is"], ["are"], ["'re"], ["has"])
 _IN_IT = (["in"], ["on"], ["of"])
 _PUT = (["in"], ["into"], ["on"], ["onto"], ["over"], ["under"], ["underneath"], ["round"], ["around"], ["back"])
@@ -29,11 +29,14 @@ _STOPPED_BESIDE = frozenset({"now", "he", "she", "has", "'s", "it", "that", "sin
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 
-def resolve_gone(talk: Talk, sentence: list[Segment], previous: list[Segment], groups: Groups) -> None:
-    """Findings that are said to be gone, on the feet they are gone from."""
-    cued = talk.having("resolutions")
+def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups: Groups) -> None:
+    """Findings that are said to be gone, on the feet they are gone from; ``earlier`` are the two sentences before."""
+    cued = "resolutions" in sentence.classes
+    if not cued and not sentence.says(_STAYING):
+        return
+    previous = next((s for s in reversed(earlier) if any(p.drafts for p in s)), Sentence())
     for position, segment in enumerate(sentence):
-        for draft in [d for d in segment.drafts if talk.says(_AWAY) and _is_away(talk, d)]:
+        for draft in [d for d in segment.drafts if _is_away(talk, d)]:
             _resolve_one(talk, draft, Mention(draft.end, segment.end, tuple(range(draft.end, draft.end + 2)), {}))
         for cue in segment.having("resolutions", "before") if cued else ():
             if not _NOT_ANY.isdisjoint(talk.words[max(segment.start, cue.start - 2) : cue.start]):
@@ -188,9 +191,9 @@ def _was_there(talk: Talk, draft: Draft, cue: Mention) -> bool:
     return any(between[i : i + 2] in _ONCE and between[i + 2 : i + 3] in _CLOSED for i in range(len(between) - 2))
 
 
-def no_longer(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
+def no_longer(talk: Talk, sentence: Sentence, groups: Groups) -> None:
     """ "Had thrush last time, there's none now", "used to forge, not now", "… they're not sheared now": gone."""
-    for position, segment in enumerate(sentence if talk.says(_BY_NOW) and talk.says(_NOT_ANY) else ()):
+    for position, segment in enumerate(sentence if sentence.says(_BY_NOW) and sentence.says(_NOT_ANY) else ()):
         told = [s for s in sentence[:position] if s.drafts]
         words = set(talk.words[segment.start : segment.end] if told else ())
         if not words & _BY_NOW or not words & _NOT_ANY or segment.having("doubts"):

@@ -164,10 +164,9 @@ class HorseFinder(NameFinder):
 
     def _weeks_then_name(self) -> None:
         """ "Six weeks, Tally. Five weeks, Buck.": the name closes a sentence that is nothing but an interval."""
+        names = {(s.start, s.end): s for s in reversed(self.found.spans)}
         for sentence in self._talk.sentences():
-            name = next(
-                (s for s in self.found.spans if (s.start, s.end) == (sentence[-1].start, sentence[-1].end)), None
-            )
+            name = names.get((sentence[-1].start, sentence[-1].end))
             if name is None:
                 continue
             before = sentence[:-1]

@@ -47,7 +47,7 @@ def mark_short_feet(talk: Talk) -> None:
             name, end = ("other", at + 2 + one) if words[2 + one] in _CLOSING else (None, at)
         if name is not None and not taken & set(range(at, end)):
             talk.mentions.append(Mention(at, end, tuple(range(at, end)), {"feet": name}, MatchKind.VARIANT))
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def draft_in_order(talk: Talk) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.denials import deny_one
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 
 _SLOTS = frozenset({"treatment", "packing", "pad", "clips", "traction"})
 _SKIPPED = frozenset({"skipped", "skip", "skipping", "omitted", "forwent", "dodged"})
@@ -20,9 +20,9 @@ _SMALL = frozenset({"the", "his", "her", "any", "on", "that", "of", "a", "all", 
 _VERBS = _SKIPPED | _LEFT | {verb for verb, _ in _LED}
 
 
-def deny_left_out(talk: Talk, sentence: list[Segment]) -> None:
+def deny_left_out(talk: Talk, sentence: Sentence) -> None:
     """Deny what was left out, and drop what was said of it before in the same sentence."""
-    if not talk.says(_VERBS) or any(s.having("plans") for s in sentence):
+    if not sentence.says(_VERBS) or any(s.having("plans") for s in sentence):
         return
     for segment in sentence:
         for draft in [d for d in segment.drafts if d.slot in _SLOTS and _left_out(talk, segment, d)]:

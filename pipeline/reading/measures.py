@@ -83,7 +83,8 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
                 headed = self._frame is not None and self._frame.heading and self._frame.sentence == segment.sentence
                 self._frame, horse = self._frame if headed else None, segment.horse
             for mention in list(segment.mentions):
-                self._open_frame(segment, mention)
+                if "measures" in mention.readings:
+                    self._open_frame(segment, mention)
                 number = mention.number
                 if (
                     number is None

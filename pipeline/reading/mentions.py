@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import accumulate
-from operator import itemgetter
+from operator import attrgetter, itemgetter
 from typing import NamedTuple
 
 from pipeline.reading.gapped import GAP, Found, GappedForms
@@ -36,6 +36,7 @@ _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_
 
 _Order = tuple[bool, int, bool, bool]  # heard otherwise, more words first, no name, weak
 _RANK = itemgetter(0)
+PLACE = attrgetter("start", "end")
 
 
 @dataclass(eq=False, slots=True)
@@ -129,7 +130,7 @@ class MentionFinder:
         ]
         counted = {index for mention in numbers for index in mention.literal}
         kept = [m for m in chosen if counted.isdisjoint(m.literal)]
-        return sorted(kept + numbers, key=lambda m: (m.start, m.end))
+        return sorted(kept + numbers, key=PLACE)
 
     def meaning(self, form: str) -> dict[str, str]:
         """The classes of a form of the vocabulary, with its canonical name in each; empty when it has no such form."""

@@ -60,10 +60,14 @@ def found_on_another(talk: Talk) -> list[Strike]:
     names = talk.having("horse")
     if not names:
         return []
-    for found in talk.having("findings"):
+    findings = talk.having("findings")
+    for found in findings:
+        same = [m for m in findings if m.get("findings") == found.readings["findings"] and m.end <= found.start]
+        if not same:
+            continue
         start = _sentence_start(talk, found.start)
         stop = sentence_end(talk, found.end)
-        said = [m for m in talk.having("findings", found.readings["findings"]) if m.end <= start]
+        said = [m for m in same if m.end <= start]
         old = said[-1] if said else None
         under = [m for m in names if old is not None and m.end <= old.start]
         stops = _stops(talk.words[old.end : start]) if old is not None else 0

@@ -104,8 +104,8 @@ class NameFinder(UnlistedNames):
     def _taken_back(self, start: int) -> bool:
         """ "So Posy, no, sorry, it was Rosie I've just had": the first name, when a repair and another name follow."""
         end = next(e for s, e, _ in self._exact if s == start)
-        repairs = [m for m in self._talk.mentions if m.readings.get("taking_back") == "repair"]  # dropped ones, too
-        cue = next((m for m in repairs if end < m.start <= end + _CUE_WITHIN), None)
+        near = self._talk.starting_in(end + 1, end + _CUE_WITHIN + 1)  # dropped ones, too
+        cue = next((m for m in near if m.readings.get("taking_back") == "repair"), None)
         behind = self._talk.words[end : end + 1]
         if cue is None or behind not in ([","], ["."]):
             return False

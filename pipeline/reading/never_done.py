@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.plans import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 
 _NEARLY = Sayings(
     "nearly",
@@ -71,9 +71,9 @@ _TURNS = frozenset({"only", "except", "but", "if", "had", "save"})
 _ADVERBS = frozenset({"just", "only", "gladly", "rather", "probably", "maybe", "even", "very"})
 
 
-def drop_never_done(talk: Talk, sentence: list[Segment]) -> None:
+def drop_never_done(talk: Talk, sentence: Sentence) -> None:
     """Drop from the sentence what was only nearly done or would have been done."""
-    if not talk.tells(_NEARLY, _WOULD_HAVE):
+    if not sentence.says(_BEGINS) or not talk.tells(_NEARLY, _WOULD_HAVE):
         return
     for position, segment in enumerate(sentence):
         for at in [i for i in range(segment.start, segment.end) if talk.words[i] in _BEGINS]:

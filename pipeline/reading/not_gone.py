@@ -46,7 +46,7 @@ _SOME_WITHIN = 5
 
 def there_after_all(talk: Talk) -> None:
     """Findings thought to be gone, or hoped to be, that are said to be there still: they are of today."""
-    for at in [i for i, word in enumerate(talk.words) if word in _BEGINS]:
+    for at in talk.where(_BEGINS):
         end = _says_so(talk, at)
         if not end or "if" in talk.words[max(0, at - 4) : at]:
             continue

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import reached
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 
 _NOTHING = Sayings("nothing", "not a thing", "nowt", "naething", "n't a thing", "anything")
 _OF_THE_KIND = Sayings(
@@ -14,14 +14,15 @@ _OF_THE_KIND = Sayings(
     "you would call", "i 'd call", "i would call", "i could call", "to call", "resembling", "like", "that looks like",
     "looking like", "amounting to",
 )  # fmt: skip
+SAID_OF_NOTHING = _NOTHING.first_words
 _ARTICLES = frozenset({"a", "an", "any", "real", "proper"})
 _NOT = frozenset({"n't", "not", "never"})
 
 
-def denied_of_its_kind(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
+def denied_of_its_kind(talk: Talk, sentence: Sentence, position: int) -> list[Draft]:
     """The drafts of the segment, and of the list that goes on, which "nothing … by way of" denies."""
     segment = sentence[position]
-    if not talk.tells(_NOTHING) or not talk.tells(_OF_THE_KIND):
+    if not sentence.says(SAID_OF_NOTHING) or not talk.tells(_OF_THE_KIND):
         return []
     found = [d for d in segment.drafts if d.slot == "finding"]
     if not found:

@@ -170,7 +170,7 @@ class NumberReader:
         return found
 
     def _may_begin(self, word: str) -> bool:
-        return word in self._starts or not _DIGITS_AND_GLYPHS.isdisjoint(word[:4])
+        return word in self._starts or not (word.isalpha() or _DIGITS_AND_GLYPHS.isdisjoint(word[:4]))
 
     def _at(self, tokens: Sequence[str], index: int) -> Number | None:
         if tokens[index] in ("a", "an") and not self._counted_by_article(tokens, index + 1):

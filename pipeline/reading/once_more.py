@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _BACK = frozenset({"again", "second", "third", "fourth", "another", "back"})
@@ -21,9 +21,9 @@ _COMING = Sayings(
 _CENTURY = ("twenty", "nineteen", "two")
 
 
-def split_once_more(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
+def split_once_more(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     """Let the finding stand today, with a second fact for the time that it was there before."""
-    if not talk.says(_BEFORE) or not talk.says(_BACK):
+    if not sentence.says(_BEFORE) or not talk.says(_BACK):
         return
     for position, segment in enumerate(sentence):
         if not _tells_when(talk, segment) or any(d.slot == "finding" for d in segment.drafts):
@@ -40,9 +40,9 @@ def split_once_more(talk: Talk, sentence: list[Segment], previous: list[Segment]
             _split(told[-1], segment)
 
 
-def brewing_again(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
+def brewing_again(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     """ "She had laminitis last year, and I think she's brewing it again": of then, and suspected today."""
-    for position, segment in enumerate(sentence if talk.says(_AGAIN) else ()):
+    for position, segment in enumerate(sentence if sentence.says(_AGAIN) else ()):
         words = talk.words[segment.start : segment.end]
         if segment.drafts or not _COMING.said_in(words) or words[-1] not in ("again", "back"):
             continue

@@ -21,9 +21,9 @@ _PLACED = 3  # tokens between two words of one answer
 
 def answer_own_question(talk: Talk) -> None:
     """Let the answer stand in place of the word of its kind that was said before the question."""
-    for at, form in _ASKED.within(talk.words, 1, len(talk.words)):
+    for at, form in talk.turns(_ASKED):
         asked = _behind(talk, at + len(form))
-        if talk.words[at - 1] != "," or asked is None:
+        if at == 0 or talk.words[at - 1] != "," or asked is None:
             continue
         start = asked.end
         while start < len(talk.words) and (talk.words[start] in (",", "?") or talk.words[start] in _THE):

@@ -31,7 +31,7 @@ def drop_another_horses(talk: Talk) -> None:
         _drop_of_the_one_not_meant(talk)
     if not talk.says(_WRITTEN) or not talk.tells(_ANOTHER):
         return
-    for at, form in _ANOTHER.within(talk.words, 1, len(talk.words)):
+    for at, form in talk.turns(_ANOTHER):
         end = at
         while end and talk.words[end - 1] in _BEFORE:
             end -= 1

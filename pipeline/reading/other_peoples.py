@@ -26,7 +26,7 @@ def mark_others(talk: Talk) -> None:
         _mark_nearby(talk)
     if talk.says(_OTHER):
         _mark_other_ones(talk)
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def _mark_nearby(talk: Talk) -> None:

@@ -10,6 +10,7 @@ from pipeline.reading.talk import Talk
 from pipeline.record import MatchKind
 
 _ONE_FOOT = ("LF", "RF", "LH", "RH")
+_NOT = frozenset({"not"})
 _LIGHT = frozenset({",", ".", "the", "it", "'s", "is", "was", "on", "in", "that", "be", "should"})
 _BEHIND = (",", ".", "?", "one", "foot", "side", "and", "")
 _REACH = 6  # tokens from the cue to the side
@@ -25,7 +26,7 @@ def complete_sides(talk: Talk) -> None:
         if at < len(talk.words) and talk.words[at] in SIDES:
             _complete(talk, cue, at)
     _sorry_behind(talk)
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def _complete(talk: Talk, cue: Mention, at: int) -> None:
@@ -46,8 +47,8 @@ def _complete(talk: Talk, cue: Mention, at: int) -> None:
 
 def _not_this_but_that(talk: Talk) -> None:
     """ "Not the left, the right.": a repair cue of its own."""
-    for at, word in enumerate(talk.words[:-3]):
-        if word != "not" or (at and talk.words[at - 1] not in (".", ",")):
+    for at in talk.where(_NOT):
+        if at + 3 >= len(talk.words) or (at and talk.words[at - 1] not in (".", ",")):
             continue
         side = at + 2 if talk.words[at + 1] == "the" else at + 1
         if talk.words[side] in SIDES and talk.words[side + 1 : side + 2] == [","]:

@@ -27,7 +27,7 @@ def pads_under_heading(talk: Talk) -> None:
     for at in [i for i, word in enumerate(talk.words) if word in _LEATHER and talk.words[i - 1] in _HAD]:
         if talk.mention_starting(at) is None and _headed(talk, at):
             talk.mentions.append(Mention(at, at + 1, (at,), {"pads": "leather"}, MatchKind.VARIANT))
-            talk.mentions.sort(key=lambda m: (m.start, m.end))
+            talk.in_order()
 
 
 def _headed(talk: Talk, at: int) -> bool:

@@ -24,14 +24,12 @@ _LONGEST = 3  # words between the auxiliary and the verb
 
 def draft_passive(talk: Talk) -> None:
     """Drafts for shoes that "have been taken off", "been put back", "had been cast"."""
-    for segment in talk.segments:
-        for at in range(segment.start, segment.end):
-            if talk.words[at] not in _VERBS:
-                continue
-            if at > segment.start and _passive(talk, segment, at):
-                _draft_one(talk, segment, at)
-            elif talk.words[at] in _BACK and _lost(talk, at):
-                _put_back_by_hand(talk, segment, at)
+    for at in talk.where(_VERBS):
+        segment = talk.segment_at(at)
+        if segment is not None and at > segment.start and _passive(talk, segment, at):
+            _draft_one(talk, segment, at)
+        elif segment is not None and talk.words[at] in _BACK and _lost(talk, at):
+            _put_back_by_hand(talk, segment, at)
     if talk.says(_SAME):
         _same_back_on(talk)
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from pipeline.reading.after_the_event import planned_after
+from pipeline.reading.after_the_event import AFTER, planned_after
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
 PLANNABLE = frozenset({
@@ -19,9 +19,12 @@ _ANY_SIGN = Sayings(
 _BARE = frozenset({"he", "she", "gets", "goes", "any"})
 _GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
-_ON_A_DAY = _DAYS | {"tomorrow", "next"}
+_SEASONS = frozenset({"spring", "summer", "fall", "autumn", "winter"})
+_LATER = _DAYS | _SEASONS | {"tomorrow", "next"} | AFTER
 _IS_DOING = ("'m", "putting")
 _ANNOUNCING = frozenset({"plan"})
+_NO_PLAN = frozenset({"no", "without"})
+_OF_TODAY = frozenset({"today", "now"})
 _WOULD = frozenset({"would", "'d"})
 _SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
@@ -33,7 +36,7 @@ _DUE = Sayings(
 )  # fmt: skip
 _DID = frozenset({"did", "done", "got", "managed", "anyway", "regardless", "still", "first"})
 _NEXT_WEEK = Sayings("next week")
-_IN_SEASON = Sayings(*(f"in the {season}" for season in ("spring", "summer", "fall", "autumn", "winter")))
+_IN_SEASON = Sayings(*(f"in the {season}" for season in sorted(_SEASONS)))
 _THAT_IS = Sayings("that 's", "it 's", "that is", "it is", "then it 's", "that 'll be", "it 'll be")
 _ASKING = Sayings(
     "been asking", "keep asking", "keeps asking", "was asking", "were asking", "asked about it", "asked about them",
@@ -45,25 +48,25 @@ _UNTIL = frozenset({"until", "till", "til"})
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
 
-def plan(talk: Talk, sentence: list[Segment]) -> None:
-    end = sentence[-1].end
-    asked = talk.having("plans", "condition") or _ANY_SIGN.at(talk.words, sentence[0].start)
+def plan(talk: Talk, sentence: Sentence) -> None:
+    end, planned = sentence[-1].end, "plans" in sentence.classes
+    asked = planned or _ANY_SIGN.at(talk.words, sentence[0].start)
     conditions = _conditions(talk, sentence, end) if asked else []
-    plans = [m for s in sentence for m in s.having("plans", "before")] if talk.having("plans", "before") else []
+    plans = [m for s in sentence for m in s.having("plans", "before")] if planned else []
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, end) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
+    later = sentence.says(_LATER) or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
     for position, segment in enumerate(sentence):
-        if segment.having("plans"):
+        if planned and segment.having("plans"):
             _drop_unplanned(talk, sentence, position)
         if not segment.drafts:
             continue
         _due_but(talk, sentence, position)
-        _would_do(talk, segment)
+        if sentence.says(_WOULD):
+            _would_do(talk, segment)
         ahead = bool(plans) and any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
-        whole = ahead or _set_for_a_day(talk, sentence, position)
-        whole = whole or set_for_a_season(talk, segment)
-        whole = whole or _when_i_am_back(talk, sentence, segment) or planned_after(talk, sentence, position, PLANNABLE)
+        whole = ahead or (later and _is_to_be(talk, sentence, position))
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
             if _lies_in(draft, conditions):
@@ -95,6 +98,14 @@ def _left_until(talk: Talk, segment: Segment, draft: Draft) -> bool:
     """ "I've left the shoe off until the vet's seen her": done today, and for how long."""
     done = "left" in talk.words[segment.start : draft.start + 1] and talk.words[segment.start] in ("i", "left", "we")
     return done and any(talk.words[m.start] in _UNTIL and m.start >= draft.end for m in segment.having("plans"))
+
+
+def _is_to_be(talk: Talk, sentence: list[Segment], position: int) -> bool:
+    """Whether the segment tells of a day, a visit or an event to come."""
+    segment = sentence[position]
+    to_come = _set_for_a_day(talk, sentence, position) or set_for_a_season(talk, segment)
+    to_come = to_come or _when_i_am_back(talk, sentence, segment)
+    return to_come or planned_after(talk, sentence, position, PLANNABLE)
 
 
 def _lies_in(draft: Draft, stretches: list[tuple[int, int]]) -> bool:
@@ -135,7 +146,7 @@ def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
 
 def _would_do(talk: Talk, segment: Segment) -> None:
     """ "Boots would do in front", "a rim pad would be plenty": put forward, not put on."""
-    for at in range(segment.start + 1, segment.end - 1) if talk.says(_WOULD) else ():
+    for at in range(segment.start + 1, segment.end - 1):
         if talk.words[at] in _WOULD and talk.words[at + 1] in _SERVING | {"be"}:
             if talk.words[at + 1] == "be" and talk.words[at + 2 : at + 3] not in (["enough"], ["plenty"]):
                 continue
@@ -143,19 +154,16 @@ def _would_do(talk: Talk, segment: Segment) -> None:
                 _plan_one(draft)
 
 
-def announce(talk: Talk, sentence: list[Segment], announced: bool) -> bool:
+def announce(talk: Talk, sentence: Sentence, announced: bool) -> bool:
     """ "Next trip's plan first.": what follows is planned, until today is spoken of; returns whether that goes on."""
-    if not announced and not talk.says(_ANNOUNCING):
-        return False
-    words = set(talk.words[sentence[0].start : sentence[-1].end])
-    if not words.isdisjoint(("today", "now")):
+    if not (announced or sentence.says(_ANNOUNCING)) or sentence.says(_OF_TODAY):
         return False
     drafts = [d for s in sentence for d in s.drafts]
     if announced:
         for draft in drafts:
             _plan_one(draft)
         return not drafts
-    return not drafts and "plan" in words and not words & {"no", "without"}
+    return not drafts and sentence.says(_ANNOUNCING) and not sentence.says(_NO_PLAN)
 
 
 def _drop_unmet(sentence: list[Segment], position: int, cue: Mention) -> None:
@@ -187,7 +195,7 @@ def _give_up(talk: Talk, sentence: list[Segment], cue: Mention) -> None:
 def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
     """ "I'm putting a glue-on on it Tuesday", "we're fitting bars tomorrow": done on a day to come."""
     segment = sentence[position]
-    if segment.past or not talk.says(_ON_A_DAY) or segment.having("times", "today"):
+    if segment.past or segment.having("times", "today"):
         return False
     words = talk.words[segment.start : segment.end]
     named = "tomorrow" in words or any(talk.words[m.end - 1] in _DAYS for m in segment.having("times", "recent"))

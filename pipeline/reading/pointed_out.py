@@ -21,23 +21,21 @@ _BACK = 3  # sentences from what is pointed at to the words that point
 
 def point_out(talk: Talk) -> None:
     """Make a foot of every "the loose one", "the leather one", "the club" whose foot was said before."""
-    for mention in [m for m in talk.mentions if m.is_any(_POINTING) and not m.dropped]:
+    for mention in [m for m in talk.mentions if talk.words[m.start - 1] in _THE and m.is_any(_POINTING)]:
         end = _noun_end(talk, mention)
-        if end is not None and mention.start and talk.words[mention.start - 1] in _THE and not mention.dropped:
+        if end is not None and mention.start and not mention.dropped:
             word = talk.words[mention.start]
             foot = _foot_said_with(talk, _alike_before(talk, mention)) or _foot_said_with(
                 talk, _word_before(talk, mention.start, word)
             )
             _point(talk, mention.start - 1, end, foot)
-    for at in range(1, len(talk.words) - 1):
-        if talk.words[at - 1] not in _THE:
-            continue
+    for at in [i + 1 for i in talk.where(_THE) if i + 2 < len(talk.words)]:
         word, behind = talk.words[at], talk.words[at + 1]
         alone = word == "club" and behind not in ("foot", "feet", "footed")
         if (alone or behind == "one") and not _said_otherwise(talk, at):
             foot = _foot_said_with(talk, _word_before(talk, at, word))
             _point(talk, at - 1, at + 1 if alone else at + 2, foot)
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def _point(talk: Talk, start: int, end: int, foot: str | None) -> None:

@@ -22,6 +22,7 @@ _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "
 _SHOE = frozenset({"shoe"})
 _SHOE_OFF = said_whole("shoe off", "the shoe off", "that shoe off", "his shoe off", "her shoe off", "shoe off now")
 _SHOES = frozenset({"shoe", "shoes"})
+_MAY_COME_OFF = _SHOES | {"come", "comes", "coming"}
 _TO_HAVE = frozenset({"have", "get", "whip", "slip", "want", "take", "pull", "pop"})  # "I'll have that shoe off him"
 _LEFT = frozenset({"left"})
 _IN_A_PLACE = frozenset({"in", "at", "under", "on", "by"})
@@ -85,10 +86,9 @@ def draft_left_behind(talk: Talk) -> None:
 
 def draft_coming_off(talk: Talk) -> None:
     """ "If he's no better the front shoes come off": taken off by hand, when that is a plan or hangs on one."""
-    for at in range(1, len(talk.words) - 1):
-        coming = talk.words[at] in ("come", "comes", "coming") and talk.words[at + 1] == "off"
-        having = talk.words[at] in ("shoe", "shoes") and talk.words[at + 1] == "off"
-        segment = talk.segment_at(at) if coming or having else None
+    for at in [i for i in talk.where(_MAY_COME_OFF) if i and talk.words[i + 1 : i + 2] == ["off"]]:
+        coming = talk.words[at] not in _SHOES
+        segment = talk.segment_at(at)
         near = set(talk.words[max(segment.start, at - 4) : at]) if segment is not None else set()
         if segment is None or not (_SHOES & near if coming else _TO_HAVE & near):
             continue
@@ -101,7 +101,7 @@ def draft_coming_off(talk: Talk) -> None:
 
 def draft_came_off(talk: Talk) -> None:
     """ "His hind shoes came off at New Year": the shoes of a pair that came off in the past were taken off then."""
-    for at, _ in _CAME_OFF.within(talk.words, 1, len(talk.words)):
+    for at, _ in talk.turns(_CAME_OFF):
         segment = talk.segment_at(at)
         if segment is None or not {"shoes", "plates"} & set(talk.words[max(segment.start, at - 4) : at]):
             continue

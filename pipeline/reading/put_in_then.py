@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pipeline.reading.foot_names import resolve
-from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _PUTTING = frozenset({"put", "fit", "try", "use", "go", "get", "give", "do", "nail", "have"})
@@ -14,9 +14,9 @@ _FITTED = frozenset({"traction", "pad", "wedge", "packing", "shoe_type", "clips"
 _SHALL = frozenset({"'ll", "will", "going", "gon"})
 
 
-def plan_after_all(talk: Talk, sentence: list[Segment], before: list[Segment]) -> None:
+def plan_after_all(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
     """Plan, on the feet that are named, what was asked about in this sentence or in the one before."""
-    if not talk.says(_SHALL) or not talk.having("plans", "unmet"):
+    if not sentence.says(_SHALL) or not talk.having("plans", "unmet"):
         return
     for position, segment in enumerate(sentence):
         words = set(talk.words[segment.start : segment.end])

@@ -11,6 +11,7 @@ from pipeline.reading.talk import Draft, Segment, Talk
 SOUGHT = "only looked for"
 _LEADING = frozenset({"now", "well", "and", "but", "ok", "okay"})
 _ASKING = frozenset({"was", "is", "were", "are", "did", "does", "has", "have", "had", "could"})
+_MAY_ASK = _ASKING | {"none"}
 _ASKED_OF = (["it"], ["that"], ["this"], ["there"], ["he"], ["she"], ["they"])
 _ELLIPTIC = frozenset({"nor", "neither", "so", "as", "than"})
 _SPOKE_OF = frozenset(
@@ -64,14 +65,15 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
     _drop_called_to_mind(talk)
     for sentence in talk.sentences():
         asked = talk.words[sentence[-1].end : sentence[-1].end + 1] == ["?"]
-        for position, segment in enumerate(sentence):
-            if asked or _asks(talk, segment):
+        asking, speaking = sentence.says(_MAY_ASK), sentence.says(_SPEAKING)
+        for position, segment in enumerate(sentence if asked or asking or speaking or sought else ()):
+            if asked or (asking and _asks(talk, segment)):
                 put = {"say"} & set(talk.words[segment.start : segment.end])
                 led = segment.start if asked or put else segment.start + 1  # "right hind, has it" asks nothing
                 for draft in [d for d in segment.drafts if d.slot == "finding" and d.start >= led]:
                     if not (_affirmed(talk, draft, groups) or _or_was_it(talk, draft, sentence[-1].end)):
                         draft.drop(SOUGHT)
-            if _brought_up(talk, segment) and _looked_into(talk, sentence[position:]):
+            if speaking and _brought_up(talk, segment) and _looked_into(talk, sentence[position:]):
                 for draft in [d for d in segment.drafts if d.slot == "finding"]:
                     draft.drop(SOUGHT)
             for cue in segment.having("doubts", "sought") if sought else ():
@@ -114,7 +116,7 @@ def _named_alone(talk: Talk, found: Draft) -> bool:
 
 def _brought_up(talk: Talk, segment: Segment) -> bool:
     """ "Somebody asked about sidebone", "she thought he'd a corn": what others spoke of."""
-    words = talk.words[segment.start : segment.end] if talk.says(_SPEAKING) else []
+    words = talk.words[segment.start : segment.end]
     if _SPEAKING.isdisjoint(words):
         return False
     if "i" in words[: next((i for i, word in enumerate(words) if word in _SPOKE_OF), 0)]:

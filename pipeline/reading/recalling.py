@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from pipeline.reading.all_season import goes_on
+from pipeline.reading.all_season import still_to_come
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
-from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.plans import ALWAYS_PLANNED, set_for_a_season
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Severity, Status
 
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
@@ -24,14 +24,16 @@ _STILL = frozenset({"he", "she", "they", "still", "does", "do", "is", "are", "ha
 _RATHER = Sayings("or rather there was", "rather there was", "or there was", "i mean there was", "well there was")
 
 
-def recall(talk: Talk, sentence: list[Segment]) -> None:
+def recall(talk: Talk, sentence: Sentence) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
     recalled = went_on = been = False
+    timed = "times" in sentence.classes or sentence.says(_TELLING_WHEN)
+    by_word = [rule for rule, words in _BY_WORD if sentence.says(words)]
     for position, segment in enumerate(sentence):
-        _recall_recent(sentence, position)
+        if timed:
+            _recall_recent(sentence, position)
         _contrasted_with_now(talk, sentence, position)
-        cues = _earlier_cues(talk, sentence, segment)
-        today = segment.having("times", "today")
+        cues, today = (_earlier_cues(talk, sentence, segment), segment.having("times", "today")) if timed else ([], [])
         if today and _there_today(talk, segment):
             _still_there(sentence[:position])
         if today and (not cues or today[-1].start > cues[-1].start):
@@ -51,20 +53,23 @@ def recall(talk: Talk, sentence: list[Segment]) -> None:
             went_on = recalled
             recalled = True if leads or not segment.present else recalled
         if recalled or cues:
-            for draft in _recalled_by(talk, segment, cues):
-                later_today = any(t.start < draft.start and (not cues or t.start > cues[-1].start) for t in today)
-                if not later_today and (cues or draft.slot != "manner"):
-                    recall_one(draft)
-                    _stood_then(talk, draft, cues)
-        if cues and not _leads(sentence, position, cues[0]) and not went_on:
-            recalled = False
+            _recall_drafts(talk, segment, cues, today)
         if cues:
+            recalled = recalled and (went_on or _leads(sentence, position, cues[0]))
             been = not went_on and all(talk.words[m.end - 1] == "been" for m in cues)
         if segment.drafts:
             _recall_then(talk, sentence, position)
-            _taken_off(talk, segment)
-            _treated_by_others(talk, segment)
-            _left_by_an_old_one(talk, segment)
+            for rule in by_word:
+                rule(talk, segment)
+
+
+def _recall_drafts(talk: Talk, segment: Segment, cues: list[Mention], today: list[Mention]) -> None:
+    """Give the drafts of a segment to the earlier time, but those behind a later word of today."""
+    for draft in _recalled_by(talk, segment, cues):
+        later_today = any(t.start < draft.start and (not cues or t.start > cues[-1].start) for t in today)
+        if not later_today and (cues or draft.slot != "manner"):
+            recall_one(draft)
+            _stood_then(talk, draft, cues)
 
 
 def _turns_to_today(segment: Segment, *, been: bool) -> bool:
@@ -139,13 +144,9 @@ def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list
     cues = segment.having("times", "history")
     if not cues:
         return _when_it_was(talk, segment) or _before_at_end(talk, segment)
-    told = [m for m in cues if not _season_ahead(talk, sentence, segment, m) and not _still_to_come(talk, segment, m)]
+    told = [m for m in cues if not _season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not _before_then(talk, segment, m)]
-    told = [
-        m
-        for m in told
-        if talk.words[m.start] != "at" or talk.words[m.start + 1] not in _SOME or _has_been(talk, segment)
-    ]
+    told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
     return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
 
 
@@ -156,8 +157,6 @@ def _has_been(talk: Talk, segment: Segment) -> bool:
 
 def _when_it_was(talk: Talk, segment: Segment) -> list[Mention]:
     """ "Better than February when he was three out of five": a time, and how it stood then."""
-    if not talk.says(_WHEN):
-        return []
     for at in range(segment.start + 1, segment.end - 2):
         if talk.words[at] != "when":
             continue
@@ -208,28 +207,24 @@ def _closed_by_then(talk: Talk, segment: Segment) -> bool:
 _LEFT = frozenset(
     {"scar", "mark", "hole", "track", "line", "ring", "remains", "cavity", "seam", "left", "over", "trace"}
 )
-_SOME = ("some", "one")
-_WHEN = frozenset({"when"})
+_AT_SOME = (["at", "some"], ["at", "one"])
+_TELLING_WHEN = frozenset({"when", "before"})
 _IN_A_SEASON = frozenset({"in", "over", "at", "early", "late", "during", "around", "round"})
 _GONE_BY = frozenset({"last", "before", "back", "ago", "gone"})
 _CALENDAR = frozenset(
     {"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november"}
     | {"december", "spring", "summer", "autumn", "fall", "winter", "christmas", "easter", "thanksgiving"}
 )
-_TIMES = _CALENDAR | frozenset(
-    {"monday"}
-    | {"tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month", "week"}
-    | {"year", "season", "cycle", "day", "ago"}
-)
+_TIMES = _CALENDAR | frozenset({
+    "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month",
+    "week", "year", "season", "cycle", "day", "ago",
+})  # fmt: skip
 _NO_TIME_TO_STAND = frozenset(
     {"had been", "he'd been", "she'd been", "he was in", "she was in", "been wearing", "before i came", "wore"}
     | {"he 'd been", "she 'd been", "had him in", "had her in", "i had him in", "i had her in", "before this"}
     | {"to start with", "to begin with", "at the start", "initially", "originally"}
 )  # "he'd been sedated when I got there" is of today
-_AGAINST_TODAY = frozenset({"obel", "lameness", "body_condition", "cresty_neck", "wedge", "shoe_size"}) | {
-    *ANGLES,
-    *LENGTHS,
-}
+_AGAINST_TODAY = frozenset({"wedge", "shoe_size", *SCORES, *ANGLES, *LENGTHS})
 
 
 def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> None:
@@ -275,12 +270,6 @@ def _season_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Me
         planned = planned or (bool(segment.having("plans", "before")) and not segment.past)
         planned = planned or (any(d.slot == "next_visit_weeks" for d in segment.drafts) and not segment.past)
     return planned and (words[0] in ("in", "over") or words[-1] in _CALENDAR)
-
-
-def _still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
-    """ "They're off the road till fall", "keep him in bar shoes all winter": of today, and until a time to come."""
-    till = talk.words[cue.start] in ("till", "until") and not segment.past
-    return till or goes_on(talk, segment, cue)
 
 
 def _before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
@@ -399,3 +388,10 @@ def recall_one(draft: Draft) -> None:
     elif draft.status in (Status.PRESENT, Status.SUSPECTED):
         draft.status = Status.HISTORY
         draft.note("of an earlier time")
+
+
+# What was so until today without any word of time, by the words that each rule waits for.
+_BY_WORD = (
+    (_taken_off, frozenset({"off", "out"})), (_treated_by_others, frozenset({"had", "been"})),
+    (_left_by_an_old_one, frozenset({"old"})),
+)  # fmt: skip

@@ -211,26 +211,17 @@ def _about(talk: Talk, cue: Mention) -> str | None:
                 return slot
     words = talk.words[cue.end : cue.end + 6]
     nouns = {
-        "pads": "pad",
-        "pad": "pad",
-        "wedge": "pad",
-        "wedges": "pad",
-        "shoes": "work",
-        "shoe": "work",
-        "nails": "nails",
-        "clips": "clips",
-        "size": "shoe_size",
-        "packing": "packing",
-        "testers": "tester",
+        "pads": "pad", "pad": "pad", "wedge": "pad", "wedges": "pad", "shoes": "work", "shoe": "work",
+        "nails": "nails", "clips": "clips", "size": "shoe_size", "packing": "packing", "testers": "tester",
         "pulse": "pulse",
-    }
+    }  # fmt: skip
     return next((nouns[w] for w in words if w in nouns), None)
 
 
 def _replace(talk: Talk, run: list[Mention]) -> bool:
     """Replace what the words behind the cue correct; False when nothing before is of their kind."""
     begin = why_wrong(talk, run[-1].end + 1 if talk.words[run[-1].end : run[-1].end + 1] == ["."] else run[-1].end)
-    new_ones = [m for m in talk.mentions if begin <= m.start < sentence_end(talk, begin) and not m.dropped]
+    new_ones = _said_in(talk, begin, sentence_end(talk, begin))
     stop = _segment_end(talk, begin)
     if any(m.get("denials") == "before" for m in new_ones[:1]):
         return not_that(talk, run, new_ones)
@@ -273,6 +264,11 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
 def _said_to_be_all(talk: Talk, begin: int, foot: Mention) -> bool:
     """ "Both fronts, no, just the right front"."""
     return not {"just", "only"}.isdisjoint(talk.words[max(begin, foot.start - 2) : foot.start])
+
+
+def _said_in(talk: Talk, start: int, end: int) -> list[Mention]:
+    """The mentions that begin there and stand."""
+    return [m for m in talk.mentions if start <= m.start < end and not m.dropped]
 
 
 def _adds(talk: Talk, begin: int, new: Mention) -> bool:

@@ -74,7 +74,8 @@ def draft_responses(talk: Talk) -> None:
         _continue_nothing(talk, frame)
     _bounding(talk)
     for segment in talk.segments:
-        segment.drafts.sort(key=lambda d: (d.start, d.end))
+        if len(segment.drafts) > 1:
+            segment.drafts.sort(key=lambda d: (d.start, d.end))
 
 
 def _read_sentence(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:

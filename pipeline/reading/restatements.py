@@ -141,14 +141,14 @@ def _looked_again(talk: Talk) -> None:
 def _soles_again(talk: Talk) -> None:
     """ "Front soles are dropped, no, just flat", "thin soles all round, and flat on the hinds": a word of the soles."""
     soles = [m for m in talk.having("findings") if m.readings["findings"].endswith("_sole")]
-    for at in [i for i, word in enumerate(talk.words[:-1]) if word in _SOLES and i > 1]:
+    for at in [i for i in talk.where(_SOLES) if 1 < i < len(talk.words) - 1]:
         before = [m for m in soles if m.end <= at and not SENTENCE_ENDS & set(talk.words[m.end : at])]
         led, behind = talk.words[at - 1] in _LED_TO_SOLES, talk.words[at + 1] in _BEHIND_SOLES
         free = not any(at in m.literal and m.is_any(CLASS_SLOTS) for m in talk.mentions)
         if before and led and behind and free:
             named = {"findings": f"{talk.words[at]}_sole"}
             talk.mentions.append(Mention(at, at + 1, (at,), named, MatchKind.VARIANT))
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def _zone_restart(talk: Talk) -> None:
@@ -187,7 +187,7 @@ def _begun_anew(first: Mention, second: Mention) -> bool:
 
 def _said_before(talk: Talk) -> None:
     """ "I said six, it was seven": the six of before is exchanged, wherever it was said."""
-    for index, words in _I_SAID.within(talk.words, 0, len(talk.words)):
+    for index, words in talk.turns(_I_SAID):
         again = talk.mention_starting(index + len(words))
         if again is not None and again.number is None and again.get("measures"):
             again = talk.mention_starting(again.end) or again  # "I said size one"
@@ -296,7 +296,7 @@ def _holds(said: str, wrong: str) -> bool:
 
 def _more_than_that(talk: Talk) -> None:
     """ "Pulse raised. More than raised, bounding.": the stronger word stands for the first."""
-    for index in [at + 1 for at, _ in _MORE_THAN.within(talk.words, 0, len(talk.words))]:
+    for index in [at + 1 for at, _ in talk.turns(_MORE_THAN)]:
         again, new = talk.mention_starting(index + 1), talk.mention_starting(index + 3)
         if again is None or new is None or talk.words[index + 2 : index + 3] != [","]:
             continue

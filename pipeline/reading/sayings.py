@@ -14,6 +14,8 @@ class Sayings:
         for words in self.forms:
             self._by_first.setdefault(words[0], _Begun()).add(words)
         self.first_words = frozenset(self._by_first)
+        self.alone = frozenset(words[0] for words in self.forms if len(words) == 1)
+        self.first_two = frozenset((words[0], words[1]) for words in self.forms if len(words) > 1)
 
     def at(self, words: Sequence[str], index: int) -> list[str]:
         """The words of the first that stands at the token; none where none does, nor behind the last token."""
@@ -27,7 +29,8 @@ class Sayings:
 
     def said_in(self, words: Sequence[str]) -> bool:
         """Whether one of them stands anywhere in the words."""
-        return any(word in self._by_first and self.at(words, index) for index, word in enumerate(words))
+        begun = self._by_first
+        return any(self.at(words, index) for index, word in enumerate(words) if word in begun)
 
     def within(self, words: Sequence[str], start: int, end: int) -> Iterator[tuple[int, list[str]]]:
         """Each token in ``[start, end)`` where one of them begins, with its words, from left to right."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.foot_groups import SETUP_SLOTS
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _INSTEAD = Sayings("instead of", "rather than", "in place of", "in lieu of", "sooner than")
@@ -22,6 +22,7 @@ _FEARED = Sayings(
       for it in ("he 'd", "she 'd", "he had", "she had", "it was", "there was", "it was just", "we had", "we 'd")),
     "took it for",
 )  # fmt: skip
+_BEGINS = frozenset().union(*(turns.first_words for turns in (_INSTEAD, _GIVEN_UP, _WATCHING, _FEARED)))
 _TURNED_OUT = Sayings("turned out", "turns out", "was really", "is really", "ended up being", "proved to be")
 _LIGHT = frozenset(
     {"a", "an", "the", "those", "his", "her", "any", "more", "signs", "of", "sign", "new", "fresh", "that"}
@@ -31,9 +32,9 @@ _LIGHT_OF_ALL = _LIGHT - {"of"}
 _USED = SETUP_SLOTS | {"treatment"}
 
 
-def set_against(talk: Talk, sentence: list[Segment]) -> None:
+def set_against(talk: Talk, sentence: Sentence) -> None:
     """Drop, or put back in time, what such words speak of."""
-    if not talk.tells(_INSTEAD, _GIVEN_UP, _WATCHING, _FEARED):
+    if not sentence.says(_BEGINS) or not talk.tells(_INSTEAD, _GIVEN_UP, _WATCHING, _FEARED):
         return
     for segment in sentence:
         for draft in [d for d in segment.drafts if not d.dropped and d.status is Status.PRESENT]:

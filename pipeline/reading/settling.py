@@ -316,7 +316,10 @@ def _as_well(draft: Draft, behind: Draft) -> bool:
 def _with_exceptions(rows: list[Settled]) -> list[Settled]:
     """ "Three a side. The left front only took five": what is said of one foot stands over what was said of several."""
 
-    counted = [row for row in rows if row.draft.slot in _EXCEPTED]
+    counted: dict[tuple[Foot | None, str], list[Draft]] = {}
+    for row in rows:
+        if row.draft.slot in _EXCEPTED:
+            counted.setdefault((row.foot, row.draft.slot), []).append(row.draft)
 
     def excepted(row: Settled) -> bool:
         draft = row.draft
@@ -324,13 +327,11 @@ def _with_exceptions(rows: list[Settled]) -> list[Settled]:
             draft.slot in _EXCEPTED
             and len(draft.feet or ()) > 1
             and any(
-                o.foot == row.foot
-                and o.draft.slot == draft.slot
-                and o.draft.status is draft.status
-                and o.draft.value != draft.value
-                and o.draft.start > draft.start
-                and 0 < len(o.draft.feet or ()) < len(draft.feet or ())
-                for o in counted
+                other.status is draft.status
+                and other.value != draft.value
+                and other.start > draft.start
+                and 0 < len(other.feet or ()) < len(draft.feet or ())
+                for other in counted[row.foot, draft.slot]
             )
         )
 

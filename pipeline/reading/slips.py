@@ -33,7 +33,7 @@ def drop_slips(talk: Talk) -> None:
     """Take out, on the mentions, what is only named as a slip, and the right word where it is said over."""
     if talk.says(_NAMING):
         _drop_second_names(talk)
-    for at, words in _SLIPS.within(talk.words, 0, len(talk.words)):
+    for at, words in talk.turns(_SLIPS):
         slip = _named(talk, at + len(words))
         kind = kind_of(slip) if slip is not None else None
         if slip is not None and slip.get("denials") and talk.words[at : at + 2] == ["was", "going"]:

@@ -106,7 +106,7 @@ class Stretch:
 
     def conditional(self) -> bool:
         """Whether it is a condition without its main clause: "if he's sore, …", "plan: if he's sore, …"."""
-        if ("plans", "condition") not in self.cues:
+        if "plans" not in self.classes or ("plans", "condition") not in self.cues:
             return False
         cues = [m for m in self.mentions if m.get("plans") == "condition"]
         ahead = self.words[: cues[0].start - self.start] if cues else []
@@ -140,14 +140,14 @@ def classes_of(mentions: Iterable[Mention]) -> set[str]:
 
 @dataclass
 class Statement:
-    """What was said since the last seam: the classes of its words, with their canonical names.
+    """What was said since the last seam: its stretches, and the classes of their words.
 
     ``foot_first`` says that a foot opened its sentence: the feet then stand before what is told of them.
     ``horses`` counts the names that stand before anything is told, ``headed`` says that it has a colon.
     """
 
     classes: set[str] = field(default_factory=set)
-    cues: set[tuple[str, str]] = field(default_factory=set)
+    stretches: list[Stretch] = field(default_factory=list)
     foot_first: bool | None = None
     headed: bool = False
     horses: int = 0
@@ -157,10 +157,15 @@ class Statement:
         if not self.has(TOLD):
             self.horses += sum("horse" in m.readings for m in stretch.mentions)
         self.classes |= stretch.classes
-        self.cues |= stretch.cues
+        self.stretches.append(stretch)
         self.headed = self.headed or ":" in stretch.words
         if self.foot_first is None and stretch.has(_BEGUN):
             self.foot_first = stretch.opens_with("feet")
+
+    @property
+    def cues(self) -> set[tuple[str, str]]:
+        """The classes of its words with their canonical names, which few rules ask for."""
+        return {pair for stretch in self.stretches for pair in stretch.cues}
 
     def has(self, names: Iterable[str]) -> bool:
         """Whether it has a mention of one of the classes."""

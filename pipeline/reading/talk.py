@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import math
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
+from itertools import chain, pairwise
 
-from pipeline.reading.mentions import LITTLE_WORDS, Mention
+from pipeline.reading.mentions import LITTLE_WORDS, PLACE, Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.tokens import Tokens
 from pipeline.record import MatchKind, Severity, Status
@@ -54,11 +55,16 @@ class Segment:
     moved: bool = False
     _named: dict[str, list[Mention]] | None = None
 
-    def having(self, name: str, canonical: str | None = None) -> list[Mention]:
-        """The segment's mentions that may belong to the class ``name`` (with that canonical name)."""
+    @property
+    def named(self) -> dict[str, list[Mention]]:
+        """The segment's mentions by class, those that were dropped among them."""
         if self._named is None:  # the mentions are dealt once, when the memo is cut
             self._named = by_class(self.mentions)
-        found = self._named.get(name)
+        return self._named
+
+    def having(self, name: str, canonical: str | None = None) -> list[Mention]:
+        """The segment's mentions that may belong to the class ``name`` (with that canonical name)."""
+        found = (self._named or self.named).get(name)
         return _still(found, name, canonical) if found else []
 
     def draft(self, draft: Draft) -> None:
@@ -69,6 +75,22 @@ class Segment:
     def joined_by(self, *words: str) -> bool:
         """Whether the segment follows one of these delimiters."""
         return self.delimiter in words
+
+
+class Sentence(list[Segment]):
+    """The segments of one sentence, with the words between its first and its last and the classes these may belong to.
+
+    What a rule waits for is asked here once, instead of segment by segment. Not for marks.
+    """
+
+    def __init__(self, segments: Iterable[Segment] = (), words: Iterable[str] = ()) -> None:
+        super().__init__(segments)
+        self.words = frozenset(words)
+        self.classes = frozenset[str]().union(*(segment.named for segment in self))
+
+    def says(self, words: frozenset[str]) -> bool:
+        """Whether any of the words stands in the sentence."""
+        return not self.words.isdisjoint(words)
 
 
 @dataclass(eq=False, slots=True)
@@ -136,13 +158,20 @@ class Talk:
     single_out: Feet | None = None
     putting_right: set[int] = field(default_factory=set)
     _said: frozenset[str] | None = None
+    _places: dict[str, list[int]] | None = None
+    _pairs: frozenset[tuple[str, str]] | None = None
     _turns: dict[Sayings, bool] = field(default_factory=dict)
-    _grouped: tuple[list[Segment], dict[int, list[Segment]]] | None = None
+    _grouped: tuple[list[Segment], dict[int, Sentence]] | None = None
     _starting: dict[int, list[Mention]] | None = None
     _ending: dict[int, list[Mention]] | None = None
     _named: dict[str, list[Mention]] | None = None
     _holding: dict[int, list[Mention]] = field(default_factory=dict)
     unread: list[tuple[int, int, str]] = field(default_factory=list)
+    _ordered: int = 0
+
+    def __post_init__(self) -> None:
+        """The mentions come in the order of their places."""
+        self._ordered = len(self.mentions)
 
     def says(self, words: frozenset[str]) -> bool:
         """Whether the memo has any of the words: what a rule asks that waits for one of them. Not for marks."""
@@ -152,12 +181,40 @@ class Talk:
 
     def tells(self, *sayings: Sayings) -> bool:
         """Whether any of the fixed turns of words stands in the memo, each of which is looked for once."""
-        return any(self._turned(turns) for turns in sayings)
+        for turns in sayings:
+            told = self._turns.get(turns)
+            if told is None:
+                told = self._turns[turns] = self._turned(turns)
+            if told:
+                return True
+        return False
 
     def _turned(self, turns: Sayings) -> bool:
-        if turns not in self._turns:
-            self._turns[turns] = self.says(turns.first_words) and turns.said_in(self.words)
-        return self._turns[turns]
+        if self._pairs is None:
+            self._pairs = frozenset(pairwise(self.words))
+        if self.says(turns.alone):
+            return True
+        return not self._pairs.isdisjoint(turns.first_two) and next(self._stand(turns), None) is not None
+
+    def turns(self, turns: Sayings) -> Iterator[tuple[int, list[str]]]:
+        """Each token where one of the fixed turns of words begins, with its words, from left to right."""
+        return self._stand(turns) if self.tells(turns) else iter(())
+
+    def _stand(self, turns: Sayings) -> Iterator[tuple[int, list[str]]]:
+        for index in self.where(turns.first_words):
+            if form := turns.at(self.words, index):
+                yield index, form
+
+    def where(self, words: frozenset[str]) -> list[int]:
+        """The tokens at which one of the words stands, in order. Not for marks."""
+        if not self.says(words) or self._said is None:
+            return []
+        if self._places is None:
+            self._places = defaultdict(list)
+            for index, word in enumerate(self.words):
+                self._places[word].append(index)
+        found = [self._places[word] for word in self._said & words]
+        return found[0] if len(found) == 1 else sorted(chain.from_iterable(found))
 
     @property
     def drafts(self) -> list[Draft]:
@@ -176,20 +233,21 @@ class Talk:
         """The segment that holds the token ``index``; none holds a joiner or a mark."""
         return next((s for s in self.segments if s.start <= index < s.end), None)
 
-    def sentence(self, number: int) -> list[Segment]:
+    def sentence(self, number: int) -> Sentence:
         """The segments of one sentence; the list is the memo's own, not to be changed."""
-        return self._by_sentence().get(number, [])
+        return self._by_sentence().get(number) or Sentence()
 
-    def sentences(self) -> list[list[Segment]]:
+    def sentences(self) -> list[Sentence]:
         """All sentences in order; the lists are the memo's own, not to be changed."""
         return list(self._by_sentence().values())
 
-    def _by_sentence(self) -> dict[int, list[Segment]]:
+    def _by_sentence(self) -> dict[int, Sentence]:
         if self._grouped is None or self._grouped[0] is not self.segments:
             grouped: dict[int, list[Segment]] = {}
             for segment in self.segments:
                 grouped.setdefault(segment.sentence, []).append(segment)
-            self._grouped = (self.segments, grouped)
+            told = {number: Sentence(s, self.words[s[0].start : s[-1].end]) for number, s in grouped.items()}
+            self._grouped = (self.segments, told)
         return self._grouped[1]
 
     def mention_ending(self, index: int) -> Mention | None:
@@ -205,6 +263,12 @@ class Talk:
             if mention.start == index and not mention.dropped:
                 return mention
         return None
+
+    def in_order(self, *, moved: bool = False) -> None:
+        """Put the mentions in the order of their places, where one was added since they last were, or has moved."""
+        if moved or len(self.mentions) != self._ordered:
+            self.mentions.sort(key=PLACE)
+            self._ordered = len(self.mentions)
 
     def having(self, name: str, canonical: str | None = None) -> list[Mention]:
         """The memo's mentions that may belong to the class ``name`` (with that canonical name)."""

@@ -38,7 +38,7 @@ def mark_the_other(talk: Talk) -> None:
         foot = len(horses) == 1 and word != [] and word[0] in _OF_A_FOOT
         if (shoe or foot) and _of_one_foot(talk, at) and not taken & set(range(at, end)):
             talk.mentions.append(Mention(at, end, tuple(range(at, end)), {"feet": "other"}, MatchKind.VARIANT))
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def _of_one_foot(talk: Talk, at: int) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
 THOUGHT = frozenset(
@@ -27,12 +27,21 @@ _TO_BE = frozenset({("'d", "be"), ("would", "be"), ("to", "be"), ("to", "see"), 
 _UNSOUND = frozenset({"lame", "short_stride"})
 
 
-def drop_thought_lame(talk: Talk, before: list[Segment], sentence: list[Segment], after: list[Segment]) -> None:
+def drop_thought_lame(talk: Talk, sentences: list[Sentence]) -> None:
     """Drop the lameness that was only thought of or told, and put back in time what he was and is no more."""
-    if talk.having("manners"):
-        _told_of(talk, sentence, after)
-    if not talk.having("gaits") and not talk.having("measures", "lameness"):
+    stood = talk.having("manners")
+    went = talk.having("gaits") or talk.having("measures", "lameness")
+    if not stood and not went:
         return
+    for before, sentence, after in zip([[], *sentences], sentences, [*sentences[1:], []], strict=False):
+        if stood:
+            _told_of(talk, sentence, after)
+        if went:
+            _found_sound(talk, before, sentence, after)
+
+
+def _found_sound(talk: Talk, before: list[Segment], sentence: list[Segment], after: list[Segment]) -> None:
+    """ "I thought he was lame on the off fore, but he's sound", "lame last week and sound today"."""
     after = after if after and after[0].horse == sentence[0].horse else []
     drafts = [d for s in (*sentence, *after) for d in s.drafts if not d.dropped]
     own = [d for s in sentence for d in s.drafts if d.status in (Status.PRESENT, Status.SUSPECTED) and not d.dropped]

@@ -21,7 +21,7 @@ _BACK = 6  # tokens from the foot back to what says that it was left
 
 def mark_three_of_four(talk: Talk) -> None:
     """Make "three feet" the three that are left when a foot is named as not done."""
-    for three in [m for m in talk.mentions if _is_three(talk, m)]:
+    for three in [m for m in talk.mentions if (m.number or "feet" in m.readings) and _is_three(talk, m)]:
         end = next((three.end + len(c) for c in _COUNTED if talk.words[three.end : three.end + len(c)] == c), three.end)
         if end == three.end and not _worked(talk, three):
             continue
@@ -34,7 +34,7 @@ def mark_three_of_four(talk: Talk) -> None:
         literal = tuple(range(three.start, end))
         feet = {"feet": f"all-{left.readings['feet']}"}
         talk.mentions.append(Mention(three.start, end, literal, feet, MatchKind.VARIANT))
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def _is_three(talk: Talk, mention: Mention) -> bool:

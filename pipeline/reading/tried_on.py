@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _SLOTS = frozenset({
@@ -45,10 +45,13 @@ _EARLIER = frozenset({"last", "previous", "previously", "ago", "once", "always"}
 _ADVERBS = frozenset({"way", "far", "miles", "much", "a", "bit", "just", "mile", "still", "well", "touch"})
 _THEY_WERE = frozenset({"it", "that", "they", "was", "were", "'s", "and", "but", "those", ",", "way", "far", "miles"})
 _BEGINS = _TRIED.first_words | _HAD.first_words
+_TRYING = _BEGINS | {"too"}
 
 
-def drop_not_used(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:
+def drop_not_used(talk: Talk, sentence: Sentence, after: list[Segment]) -> None:
     """Drop what the sentence, or the next one, says to have been put away again or not to have fitted."""
+    if not sentence.says(_TRYING):
+        return
     start, end = sentence[0].start, sentence[-1].end
     drafts = [d for s in sentence for d in s.drafts if d.slot in _SLOTS and not d.dropped]
     if not drafts or not _EARLIER.isdisjoint(talk.words[start:end]):

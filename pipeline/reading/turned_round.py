@@ -146,7 +146,7 @@ def _wrong_foot(talk: Talk, starts: list[int], chat: int, right: str) -> list[Me
 def _swap_pairs(talk: Talk, starts: list[int]) -> None:
     """ "Left front 50, right front 53. Swap those."; "Tally at four weeks and Buck six. Other way around."."""
     done = 0
-    for at in [i for i, word in enumerate(talk.words) if word in _SWAPPING]:
+    for at in talk.where(_SWAPPING):
         end = _swap_cue(talk, at, talk.words[at]) if at >= done else None
         if end is None:
             continue

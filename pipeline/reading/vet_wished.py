@@ -26,7 +26,7 @@ _COMING = frozenset({"see", "look", "come", "check", "recheck", "visit", "call",
 def draft_vet_wished(talk: Talk) -> None:
     """Add what is said of the vet with a wish before him, or with his verb in a clause behind."""
     for sentence in talk.sentences() if talk.says(VETS) else ():
-        for position, segment in enumerate(sentence):
+        for position, segment in enumerate(sentence if sentence.says(VETS) else ()):
             if any(d.slot == "vet" for s in sentence for d in s.drafts):
                 break
             wished = next((at for at in range(segment.start, segment.end) if _preferred(talk, segment, at)), None)

@@ -70,8 +70,8 @@ def by_colour(talk: Talk, spans: Sequence[NameSpan]) -> list[NameSpan]:
 
 def by_kin(talk: Talk) -> tuple[NamedHorse, NameSpan] | None:
     """ "Then her sister, trimmed.": another horse, that nobody named."""
-    for index in range(1, len(talk.words) - 2):
-        if talk.words[index] not in ("her", "his") or talk.words[index + 1] not in KIN:
+    for index in [i - 1 for i in talk.where(KIN) if 1 < i < len(talk.words) - 1]:
+        if talk.words[index] not in ("her", "his"):
             continue
         if talk.words[index + 2] in (",", ".") and _leads(talk, index) and talk.words[index - 1] not in SENTENCE_ENDS:
             heard = talk.tokens.said(index, index + 2)

@@ -41,7 +41,9 @@ _OWN_PLACE = {
 def attach_zones(talk: Talk, groups: Groups) -> None:
     """Give each zone word to a draft; a second zone joined by "and" makes the same finding there too."""
     _place_high_sides(talk)
-    for sentence in talk.sentences() if talk.having("zones") else ():
+    for sentence in talk.sentences():
+        if "zones" not in sentence.classes:
+            continue
         for segment in sentence:
             _place_shoe_states(talk, segment)
         for position, segment in enumerate(sentence):
@@ -265,8 +267,8 @@ def _turned(draft: Draft, sentence: list[Segment], groups: Groups) -> bool:
 
 def attach_severity(talk: Talk, groups: Groups) -> None:
     """Give each severity word its finding or gait."""
-    for sentence in talk.sentences() if talk.having("severities") else ():
-        for position, segment in enumerate(sentence):
+    for sentence in talk.sentences():
+        for position, segment in enumerate(sentence if "severities" in sentence.classes else ()):
             for mention in [m for m in segment.having("severities") if not _written_down(talk, m)]:
                 _attach_severity(talk, sentence, position, mention, groups)
 

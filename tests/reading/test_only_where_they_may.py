@@ -2,12 +2,34 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
 
 import pytest
 
-from pipeline.reading import Reader, never_done, plans, sayings, seams, set_against
+from pipeline.reading import (
+    Reader,
+    at_that_time,
+    dates,
+    doubts,
+    foot_names,
+    measures_then,
+    never_done,
+    nothing_of,
+    or_was_it,
+    other_animals,
+    plans,
+    pulled,
+    refused,
+    restatements,
+    same_nails,
+    sayings,
+    seams,
+    set_against,
+    slips,
+)
+from pipeline.reading.clauses import MARKS
 from pipeline.reading.new_statements import every_rule, opens_a_statement
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.stretches import Seam
@@ -21,6 +43,17 @@ OPEN = sorted((Path(__file__).resolve().parents[1] / "corpus").glob("open_*.json
 TURNS = [
     value for file in (never_done, plans, set_against) for value in vars(file).values() if isinstance(value, Sayings)
 ]
+
+# Of the memo as a whole: whether it tells of them, or where.
+ASKED = [
+    value
+    for file in (
+        at_that_time, dates, doubts, foot_names, measures_then, never_done, nothing_of, or_was_it, other_animals,
+        pulled, refused, restatements, same_nails, set_against, slips,
+    )
+    for value in vars(file).values()
+    if isinstance(value, Sayings)
+]  # fmt: skip
 
 
 def test_a_comma_is_asked_only_by_the_rules_that_may_say_yes(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -65,3 +98,61 @@ def test_a_memo_knows_whether_it_tells_of_a_turn(words: str, told: bool) -> None
     turns = sayings.Sayings("nearly", "came near")
     assert talk.tells(turns) is told
     assert talk.tells(sayings.Sayings("of no such words"), turns) is told
+
+
+def test_words_and_turns_are_looked_for_only_where_they_stand() -> None:
+    """A memo finds them by their places, and a sentence knows what is said in it, as a look through all would."""
+    found = 0
+    for talk in _talks():
+        for turns in ASKED:
+            told = list(turns.within(talk.words, 0, len(talk.words)))
+            assert list(talk.turns(turns)) == told
+            assert talk.tells(turns) is bool(told)
+            places = [index for index, word in enumerate(talk.words) if word in turns.first_words]
+            assert talk.where(turns.first_words) == places
+            found += len(told)
+    assert found > 100
+
+
+def test_a_sentence_knows_its_words_and_classes_and_holds_its_drafts() -> None:
+    """What a rule asks of the sentence is what it would find segment by segment; no draft reaches out of it."""
+    drafts = 0
+    for talk in _talks():
+        for sentence in talk.sentences():
+            start, end = sentence[0].start, sentence[-1].end
+            assert sentence.words == set(talk.words[start:end])
+            assert sentence.classes >= {name for s in sentence for m in s.mentions for name in m.readings}
+            for draft in (d for s in sentence for d in s.drafts):
+                assert start <= draft.start < end
+                assert draft.end <= end
+                drafts += 1
+    assert drafts > 5000
+
+
+def test_mentions_are_in_order_wherever_a_rule_has_put_them_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A memo to which no mention was added, and in which none has moved, needs no sorting."""
+    put, sort = [0], Talk.in_order
+
+    def checked(talk: Talk, *, moved: bool = False) -> None:
+        sort(talk, moved=moved)
+        places = [(m.start, m.end) for m in talk.mentions]
+        assert places == sorted(places)
+        put[0] += 1
+
+    monkeypatch.setattr(Talk, "in_order", checked)
+    assert sum(1 for _ in _talks()) > 500
+    assert put[0] > 5000
+
+
+def test_no_turn_that_a_memo_is_asked_for_has_a_mark() -> None:
+    """Marks are read otherwise while a memo is read, and their places are found once."""
+    for turns in ASKED:
+        assert not {word for form in turns.forms for word in form} & MARKS
+
+
+def _talks() -> Iterator[Talk]:
+    """Every open memo as it is parsed."""
+    reader = Reader(load_vocabulary())
+    for memo in (memo for path in OPEN for memo in load_gold(path)):
+        roster = [RosterHorse(name=name) for name in memo["roster"]]
+        yield reader.parse(Transcript(text=memo["text"]), roster, date.fromisoformat(memo["date"]))[0]
