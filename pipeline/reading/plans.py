@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.after_the_event import AFTER, planned_after
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
@@ -43,7 +45,6 @@ _ASKING = Sayings(
     "asked me about it", "asked me about them", "on at me about it", "on about it",
 )  # fmt: skip
 _PUT_ON = frozenset({"put", "gave", "fitted", "went", "got", "did", "drilled", "used"})
-_TOPIC_AND_ASKED = 2
 _UNTIL = frozenset({"until", "till", "til"})
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
@@ -220,14 +221,13 @@ def set_for_a_season(talk: Talk, segment: Segment) -> bool:
 
 def _drop_asked_about(talk: Talk, sentence: list[Segment]) -> None:
     """ "Borium, they've been asking, and I said in the fall": the topic of what was asked, not put on."""
-    if len(sentence) < _TOPIC_AND_ASKED or not talk.tells(_ASKING):
-        return
-    topic, asked, *rest = sentence
-    alone = len(topic.drafts) == 1 and topic.drafts[0].end == topic.end and topic.drafts[0].start == topic.start
-    put_on = any(not _PUT_ON.isdisjoint(talk.words[s.start : s.end]) for s in rest)
-    alone = alone and topic.drafts[0].slot in PLANNABLE - ALWAYS_PLANNED and not asked.drafts
-    if alone and not put_on and _ASKING.said_in(talk.words[asked.start : asked.end]):
-        topic.drafts[0].drop("asked about")
+    for position, (topic, asked) in enumerate(pairwise(sentence) if talk.tells(_ASKING) else ()):
+        if asked.drafts or not _ASKING.said_in(talk.words[asked.start : asked.end]):
+            continue
+        alone = len(topic.drafts) == 1 and topic.drafts[0].end == topic.end and topic.drafts[0].start == topic.start
+        put_on = any(not _PUT_ON.isdisjoint(talk.words[s.start : s.end]) for s in sentence[position + 2 :])
+        if alone and not put_on and topic.drafts[0].slot in PLANNABLE - ALWAYS_PLANNED:
+            topic.drafts[0].drop("asked about")
 
 
 def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bool:

@@ -141,6 +141,14 @@ def test_said(name: str, read: Read) -> None:
 test_what_is_for_a_season_to_come_or_only_asked_about = reads(
     [
         (
+            "Reset in front, six nails each, borium, they've been asking, so that's borium all round in the fall.",
+            [
+                "LF+RF nails 6",
+                "LF+RF work reset",
+                "LF+RF+LH+RH traction borium planned",
+            ],
+        ),
+        (
             "Reset in front. Borium, they've been asking, I said in the fall, so that's borium all round in the fall.",
             ["LF+RF work reset", "LF+RF+LH+RH traction borium planned"],
         ),

@@ -227,3 +227,19 @@ test_some_more_and_no_shoes = reads(
     ],
     "Tansy. {}",
 )
+
+
+test_nothing_to_nail_to_denies_nothing = reads(
+    [
+        (
+            "She'd trodden her near hind shoe off, there was nothing left to nail to, so a new glue-on on that foot.",
+            ["LH shoe_state lost", "LH shoe_type glue_on", "LH work new_shoe"],
+        ),
+        (
+            "Near hind, wall loss at the toe, nowhere to nail, so I put a boot on it.",
+            ["LH finding wall_loss @toe", "LH shoe_type boot"],
+        ),
+        ("Near hind, thrush, nothing in the off hind.", ["LH finding thrush", "RH finding thrush absent"]),
+    ],
+    "Tansy. {}",
+)
