@@ -8,7 +8,7 @@ would be of today.
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.stretches import CUTS, Stretch, by_start
+from pipeline.reading.stretches import CUTS, TOLD, WAITING_HEADS, Stretch, by_start
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -17,6 +17,9 @@ _REPLACED = ("feet", "zones", "severities", "packings", "pads", "shoe_types", "s
 _ITEMS = frozenset({"shoe_types", "shoe_materials", "shoe_size", "pads", "packings", "clips", "traction", "number"})
 _PLANS = frozenset({("plans", "before"), ("plans", "condition"), ("plans", "main")})
 _PUT_ON = frozenset({"work", "shoe_types", "shoe_materials", "pads"})
+_MARKS = frozenset({",", *SENTENCE_ENDS})
+_LOOKING = (["let", "me"], ["i", "'ll", "have"], ["where", "'s"], ["give", "me"])
+_COUNTED = frozenset({"number", "measures", "units", "totals"})
 _ITEM_WORDS = frozenset(
     {"with", "and", "a", "an", "the", "of", "on", "in", "under", "size", "each", ",", "number"}
     | {"probably", "maybe", "likely", "about", "say", "no"}
@@ -28,11 +31,13 @@ def mend_broken_off(talk: Talk) -> None:
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
     starting = by_start(talk.mentions)
     planned, felt = talk.having("plans"), talk.having("tester_heads") or talk.having("pulse_heads")
+    footed = {m.end for m in talk.having("feet")}
     opened = 0
     for number, stop in enumerate(stops[:-1]):
         if talk.words[stop] == "." and (
             _put_right(talk, starting, opened, stop)
             or _was_then(talk, starting, stop, stops[number + 1])
+            or ((stop in footed or talk.words[stop + 1] == "no") and _thought_over(talk, starting, opened, stop))
             or (planned and _planned_list(talk, starting, opened, stop, stops[number + 1]))
             or (felt and _answer_behind(talk, starting, opened, stop))
         ):
@@ -69,6 +74,44 @@ def _was_then(talk: Talk, starting: dict[int, list[Mention]], stop: int, end: in
         return False
     behind = Stretch(talk, starting, stop + 2, end)
     return behind.opens_with("number") and ("times", "history") in behind.cues
+
+
+def _thought_over(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
+    """ "Size three. No. Wait till I see. A two", "nine on the near fore, on the off. Let me look, twelve"."""
+    start = stop
+    while start > opened and talk.words[start - 1] not in CUTS:
+        start -= 1
+    near, row = Stretch(talk, starting, start, stop), Stretch(talk, starting, opened, max(opened, start - 1))
+    denied = talk.words[stop + 1] == "no" and talk.words[stop + 2 : stop + 3] in (["."], [","])
+    if not denied and not near.only_feet():
+        return False
+    at = _behind_thinking(talk, starting, stop + 3 if denied else stop + 1)
+    end = next((i for i in range(at, len(talk.words)) if talk.words[i] in _MARKS), len(talk.words))
+    said, ahead = Stretch(talk, starting, at, end), near if denied else row
+    counted = said.opens_with("number") and said.classes <= _COUNTED and ahead.has(("number",))
+    counted = counted and {c for c in said.cues if c[0] in ("measures", "units")} <= ahead.cues
+    waits = near.only_feet() and bool(row.feet()) and (near.words[0] in ("on", "in") or talk.words[start - 1] == ",")
+    other = denied and said.only_feet() and near.has(("feet",)) and near.cues.isdisjoint(said.cues & _named(said))
+    if not (other or (counted and (denied or waits))):
+        return False
+    for index in range(stop, at):
+        talk.words[index] = "," if talk.words[index] == "." else talk.words[index]
+    return True
+
+
+def _named(stretch: Stretch) -> set[tuple[str, str]]:
+    return {cue for cue in stretch.cues if cue[0] == "feet"}
+
+
+def _behind_thinking(talk: Talk, starting: dict[int, list[Mention]], start: int) -> int:
+    """Behind the stretches in which somebody only looks again: "wait till I see", "let me look", "um"."""
+    while (end := next((i for i in range(start, len(talk.words)) if talk.words[i] in _MARKS), 0)) > start:
+        near = Stretch(talk, starting, start, end)
+        looking = near.words[:2] in _LOOKING or near.words[:3] in _LOOKING or near.opens_with("fillers", "taking_back")
+        if not looking or near.has(TOLD | WAITING_HEADS | {"feet", "denials"}):
+            break
+        start = end + 1
+    return start
 
 
 def _planned_list(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int, end: int) -> bool:

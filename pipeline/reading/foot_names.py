@@ -58,6 +58,8 @@ _VERBS = frozenset(
 _EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
 _ALL_NEW = Sayings("all new")
 _EXCEPT_ENDS = frozenset(cue[-1] for cue in _EXCEPT)
+_AND = (["in"], ["an"])
+_TOLD_IN_FULL = frozenset({"both", "left", "right", "near", "off"})
 _TWO_OF = frozenset({"two"})
 _WAS = frozenset({"'s", "is", "was", "were", "are", "got", "gets", "a"})
 _LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
@@ -198,7 +200,9 @@ def join_feet(talk: Talk) -> None:
     feet = talk.having("feet")
     for first, second in pairwise(feet):
         between = talk.words[first.end : second.start]
-        if between == [","] and _listed_feet(talk, first, second):
+        if (between == [","] and _listed_feet(talk, first, second)) or (
+            between in _AND and _one_more(talk, first, second)
+        ):
             _join(first, second)
             continue
         if (
@@ -236,6 +240,13 @@ def _listed_feet(talk: Talk, first: Mention, second: Mention) -> bool:
     after = talk.words[second.end] if second.end < len(talk.words) else "."
     alone = first.start > 0 and talk.words[first.start - 1] == ","
     return alone and after in (",", ".", "and", "or")
+
+
+def _one_more(talk: Talk, first: Mention, second: Mention) -> bool:
+    """ "Off hind in both fores reset": no foot is in another, so it was an "and" that was said short."""
+    one, other = (_GROUPS.get(m.readings["feet"], ()) for m in (first, second))
+    told = talk.words[second.start] in _TOLD_IN_FULL and len(second.literal) >= _PAIR
+    return told and bool(one) and bool(other) and set(one).isdisjoint(other)
 
 
 def resolve(name: str, hand: Feet | None) -> Feet | None:

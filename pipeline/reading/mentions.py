@@ -34,6 +34,11 @@ LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
 
 
+# Words that a finding is heard as ("thrush"), but that describe what stands right behind them if it is put on.
+_DESCRIBING = frozenset({"fresh", "freshy", "trashy", "thrashy"})
+_PUT_ON = ("treatments", "packings", "pads", "shoe_types", "shoe_materials", "clips", "traction")
+
+
 _Order = tuple[bool, int, bool, bool]  # heard otherwise, more words first, no name, weak
 _RANK = itemgetter(0)
 PLACE = attrgetter("start", "end")
@@ -110,6 +115,7 @@ class MentionFinder:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
         chosen = _choose([*map(_named, names), *_with_heads(tokens, self._candidates(tokens))])
         chosen = [m for m in chosen if "same" not in m.readings or not self._another_size(tokens, m, chosen)]
+        chosen = _without_describing(tokens, chosen) if self._alike_numbers else chosen
         masked = list(tokens.words)
         for mention in chosen:
             if len(mention.literal) > 1 and set(mention.readings) == {"horse_cues"} and self._counts(tokens, mention):
@@ -260,6 +266,14 @@ def _choose(candidates: list[_Candidate]) -> list[Mention]:
         if shared and holder is not None and "horse" not in holder.readings:
             holder.readings.setdefault(name, canonical)
     return chosen
+
+
+def _without_describing(tokens: Tokens, chosen: list[Mention]) -> list[Mention]:
+    """ "A fresh bandage over that": what is put on is described, and no finding was heard as the word before it."""
+    alikes = [m for m in chosen if m.match is MatchKind.SOUND_ALIKE and tokens.words[m.start] in _DESCRIBING]
+    put_on = {m.start for m in chosen if m.is_any(_PUT_ON)} if alikes else set()
+    describing = {m.start for m in alikes if "findings" in m.readings and m.end in put_on}
+    return [m for m in chosen if m.start not in describing] if describing else chosen
 
 
 def _without_parts(candidates: list[_Candidate]) -> list[_Candidate]:

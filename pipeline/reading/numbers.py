@@ -41,6 +41,8 @@ _BEFORE_ONES = frozenset(
         "feet",
         "front",
         "behind",
+        "both",
+        "all",
     ]
 )
 # Before these, "one" is a thing that did something ("one snapped, so six").

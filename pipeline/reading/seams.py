@@ -14,7 +14,7 @@ from pipeline.reading.tokens import SENTENCE_ENDS
 
 _SEAMS = frozenset({",", ";"})
 _BEING = frozenset({"was", "were", "is", "are", "'s", "'re"})
-_A_PLACE = {"zones"}  # "flare, near fore, lateral quarter, growth rings, none": told behind its finding
+_A_PLACE = frozenset({"zones", "totals", "horse_cues"})  # "flare, near fore, out at the quarter, growth rings, none"
 
 
 def mark_seams(talk: Talk) -> None:
@@ -58,7 +58,9 @@ class _Seams:
     @staticmethod
     def _complete(before: Statement, near: Stretch) -> bool:
         """Whether a stretch in which nothing is told ends its statement all the same."""
-        return near.clause() or (before.has(TOLD) and (near.only_feet() or near.classes == _A_PLACE))
+        placed = near.has(("zones",)) and near.classes <= _A_PLACE  # told behind its finding
+        graded = near.classes == {"severities"} and before.has(("feet",))
+        return near.clause() or (before.has(TOLD) and (near.only_feet() or placed or graded))
 
     def _behind(self, index: int) -> tuple[Stretch, Stretch]:
         """The stretch behind the comma, without the fillers that open it, and the next one behind a comma."""

@@ -100,7 +100,7 @@ class ShoeNumbers(SizeRanges):
             return False
         number = mention.number
         small = number is not None and number.value < _LEAST_NAIL_SIZE
-        alone = mention.end - before.start == segment.end - segment.start
+        alone = mention.end - before.start == segment.end - segment.start - (self._words[segment.start] == "all")
         if self._frame.sentence != segment.sentence and (small or (self._frame.slot == "nails" and not alone)):
             return False  # "Four nails a side. Size five.": a size alone behind the nails of a sized shoe is theirs
         own = [s for s in self._talk.segments[: segment.index + 1] if s.horse == segment.horse]

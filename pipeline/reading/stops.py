@@ -6,17 +6,25 @@ People pause before the degree and the place, and recognisers write a full stop 
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.stretches import TOLD, Stretch
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _MODIFIERS = ("severities", "zones")
 _MODIFIED = ("findings", "tester_responses", "tester_heads", "gaits")
-_TOLD = (*_MODIFIED, "not_facts")
+_NO_MODIFIER = (*_MODIFIED, "not_facts")
 _LITTLE = frozenset(
     {"at", "in", "on", "the", "of", "down", "just", "only", "still", "very", "and", "it", "is", "'s", "that", "its"}
     | {"one", "over", "along", "under", "near", "around", "right", "up", "his", "her", "but", "about", ","}
 )
 _COMPARED = frozenset({"worse", "worst", "better"})
+_POINTING = frozenset({"in_hand", "pair_in_hand"})
+_ANSWERED = frozenset({"findings", "pulses", "tester_responses"})
+_BESIDE_FEET = frozenset({"the", "on", "in", "and", "both", "his", "her", "that", "'s", "only", "just"})
+_A_PLACE = frozenset({"zones", "totals", "horse_cues", "fillers"})  # "out at the lateral quarter"
+_OF_THE_HORSE = frozenset({"horse", "manners", "vet"})
+_WEEKS = frozenset({"week", "weeks", "fortnight"})
+_AGO = frozenset({("measures", "obel"), ("measures", "grade"), ("times", "history")})
 
 
 def soften_stops(talk: Talk) -> None:
@@ -25,29 +33,82 @@ def soften_stops(talk: Talk) -> None:
     for mention in talk.mentions:
         starting.setdefault(mention.start, []).append(mention)
     told = {m.start for m in talk.mentions if m.is_any(_MODIFIED)}
+    named = {m.start for m in talk.mentions if "feet" in m.readings or "work" in m.readings}
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
-    modified = False
-    start = 0
+    modified, start, opened = False, 0, 0
+    timed = bool(talk.having("times", "history"))
     for number, stop in enumerate(stops):
-        modified = not told.isdisjoint(range(start, stop)) or (
-            modified and number > 0 and talk.words[stops[number - 1]] == ","
-        )
+        softened = number > 0 and talk.words[stops[number - 1]] == ","
+        modified = not told.isdisjoint(range(start, stop)) or (modified and softened)
+        opened = opened if softened else start
         start = stop + 1
         end = stops[number + 1] if number + 1 < len(stops) else len(talk.words)
-        if (
-            modified
-            and talk.words[stop] == "."
-            and (_only_modifies(talk, starting, start, end) or _degree_leads(talk, starting, start, end))
-        ):
+        if talk.words[stop] != "." or start >= end:
+            continue
+        goes_on = modified and (_only_modifies(talk, starting, start, end) or _degree_leads(talk, starting, start, end))
+        opens = not named.isdisjoint((start, start + 1))
+        if not goes_on and (opens or (timed and modified)):
+            before, behind = Stretch(talk, starting, opened, stop), Stretch(talk, starting, start, end)
+            goes_on = modified and timed and _long_ago(before, behind)
+            goes_on = goes_on or (opens and _its_feet(talk, before, behind, starting))
+            goes_on = goes_on or (opens and _work_again(talk, before, behind, starting))
+        if goes_on:
             talk.words[stop] = ","
 
 
+def _long_ago(before: Stretch, behind: Stretch) -> bool:
+    """ "He'd an abscess in that foot. Two winters ago.", "… laminitis. Obel grade three, last spring": a time alone."""
+    told = {pair for pair in behind.cues if pair[0] not in ("number", "fillers")}
+    if ("times", "history") not in told or not told <= _AGO or before.has(("denials", "times")):
+        return False
+    claimed = {i for m in behind.mentions for i in range(m.start, m.end)}
+    return {w for i, w in enumerate(behind.words, behind.start) if i not in claimed} <= _LITTLE
+
+
+def _its_feet(talk: Talk, before: Stretch, behind: Stretch, starting: dict[int, list[Mention]]) -> bool:
+    """ "Navicular, mild. Near fore. Four weeks.": feet alone that nothing behind waits for are those of before."""
+    if not before.has(_ANSWERED) or before.has(("feet", "denials")):
+        return False
+    first = _to_the_mark(talk, starting, behind.start)
+    named = {i for m in first.feet() for i in range(m.start, m.end)}
+    rest = {w for i, w in enumerate(first.words, first.start) if i not in named}
+    if not named or not rest <= _BESIDE_FEET:
+        return False
+    after = _to_the_mark(talk, starting, first.end + 1)
+    if after.has(("zones",)) and after.classes <= _A_PLACE:
+        after = _to_the_mark(talk, starting, after.end + 1)
+    return not after.words or bool(after.feet()) or after.has(_OF_THE_HORSE) or not _WEEKS.isdisjoint(after.words)
+
+
+def _work_again(talk: Talk, before: Stretch, behind: Stretch, starting: dict[int, list[Mention]]) -> bool:
+    """ "Both hinds got their own shoes back. Reset, seven nails in the near hind": the work said over again."""
+    if not behind.opens_with("work") or not before.feet():
+        return False
+    first = _to_the_mark(talk, starting, behind.start)
+    alone = [m for m in first.mentions if m.start == first.start and m.end == first.end]
+    if talk.words[first.end : first.end + 1] != [","] or not alone:
+        return False
+    again = ("work", alone[0].get("work")) in before.cues  # or nothing was told of the feet so far
+    if before.has(TOLD) and (not again or len([pair for pair in before.cues if pair[0] == "work"]) > 1):
+        return False
+    return bool(_to_the_mark(talk, starting, first.end + 1).feet())
+
+
+def _to_the_mark(talk: Talk, starting: dict[int, list[Mention]], start: int) -> Stretch:
+    """The words up to the next comma or stop."""
+    end = next((i for i in range(start, len(talk.words)) if talk.words[i] in (",", *SENTENCE_ENDS)), len(talk.words))
+    return Stretch(talk, starting, min(start, end), end)
+
+
 def _degree_leads(talk: Talk, starting: dict[int, list[Mention]], start: int, end: int) -> bool:
-    """ "… in the sulcus. Bad, copper sulfate packed in": a degree before the first comma; not "mild, shallow corn"."""
+    """ "… in the sulcus. Bad, copper sulfate packed in", "… Both in the frog, iodine on each"; not "mild, a corn"."""
     comma = next((i for i in range(start, end) if talk.words[i] == ","), end)
-    degree = [m for m in starting.get(start, ()) if m.get("severities") and m.end == comma]
-    told = any(m.is_any(_MODIFIED) for i in range(comma, end) for m in starting.get(i, ()))
-    return comma < end and bool(degree) and not told
+    if comma == end or any(m.is_any(_MODIFIED) for i in range(comma, end) for m in starting.get(i, ())):
+        return False
+    if any(m.get("severities") and m.end == comma for m in starting.get(start, ())):
+        return True
+    counted = any(m.number is not None for i in range(comma, end) for m in starting.get(i, ()))
+    return not counted and _only_modifies(talk, starting, start, comma)
 
 
 def _only_modifies(talk: Talk, starting: dict[int, list[Mention]], start: int, end: int) -> bool:
@@ -67,8 +128,8 @@ def _only_modifies(talk: Talk, starting: dict[int, list[Mention]], start: int, e
 
 
 def _kind(mention: Mention) -> str:
-    if mention.is_any(_TOLD):
+    if mention.is_any(_NO_MODIFIER):
         return "other"
-    if mention.get("horse_cues") == "opener" or mention.get("feet") == "in_hand":
+    if mention.get("horse_cues") == "opener" or mention.get("feet") in _POINTING:
         return "little"
     return next((kind for kind in (*_MODIFIERS, "feet", "fillers", "same") if mention.get(kind)), "other")

@@ -62,11 +62,21 @@ def in_every(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     """ "Eight nails in every shoe": every foot that was shod."""
     if draft.slot == "shoe_state" or draft.value == "removed":
         return _every_shoe(talk, draft, hand)
+    if draft.slot == "nail_size" and talk.words[draft.segment.start] == "all":
+        return _all_counted(talk, draft)
     if draft.slot not in ("nails", "nail_size") or "every" not in talk.words[draft.start : draft.end + 3]:
         return None
     drafts = [d for s in talk.segments[: draft.segment.index] if s.horse == draft.segment.horse for d in s.drafts]
     shod = {foot for d in drafts if d.slot == "work" and d.value in ("new_shoe", "reset") for foot in d.feet or ()}
     return tuple(foot for foot in FEET if foot in shod) or None
+
+
+def _all_counted(talk: Talk, draft: Draft) -> Feet | None:
+    """ "Eight nails near fore, seven off fore, all size six": every foot whose nails were just counted."""
+    here = draft.segment.sentence
+    near = [[d for s in talk.sentence(n) for d in s.drafts if d.slot == "nails"] for n in (here, here - 1)]
+    counted = {foot for d in near[0] or near[1] for foot in d.feet or ()}
+    return tuple(foot for foot in FEET if foot in counted) or None
 
 
 def _every_shoe(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:

@@ -96,6 +96,32 @@ ANSWER_BEHIND = [
     ),
 ]
 
+THOUGHT_OVER = [
+    (
+        "New shoe on the near hind, size three. No. Wait till I see. Two and a half. Fronts reset.",
+        ["LF+RF work reset", "LH shoe_size 2.5", "LH work new_shoe"],
+    ),
+    ("Near hind took six nails. No. Let me think. Seven.", ["LH nails 7"]),
+    (
+        "Corn in the left front. No. Hang on. Right front. Six weeks.",
+        ["- next_visit_weeks 6 planned", "RF finding corn"],
+    ),
+    (
+        "Sole depth nine mil on the near fore and on the off fore. Let me look, twelve, no, eleven.",
+        ["LF sole_depth 9", "RF sole_depth 11"],
+    ),
+    ("Toe angle 52 on the left front and on the right front. Um. 53.", ["LF toe_angle 52", "RF toe_angle 53"]),
+    (
+        "Toe length 85 on the left front and on the right front. Let me see. Six weeks.",
+        ["- next_visit_weeks 6 planned", "LF+RF toe_length 85"],
+    ),
+    (
+        "New shoes in front, size three. No. Wait. Six nails each.",
+        ["LF+RF nails 6", "LF+RF shoe_size 3", "LF+RF work new_shoe"],
+    ),
+]
+
+test_thought_over = reads(THOUGHT_OVER)
 test_answer_behind = reads(ANSWER_BEHIND)
 test_put_right = reads(PUT_RIGHT)
 test_answered = reads(ANSWERED)

@@ -58,6 +58,12 @@ def test_sound_alikes_count_only_for_what_was_heard(typed: MentionFinder, heard:
     assert of_class(heard, "some fresh in the frog", "findings") == [("fresh", "thrush", MatchKind.SOUND_ALIKE)]
 
 
+@pytest.mark.parametrize("put_on", ["bandage over that", "leather pads", "oakum packed in", "steel all round"])
+def test_a_word_before_what_is_put_on_is_no_finding(heard: MentionFinder, put_on: str) -> None:
+    assert of_class(heard, f"copper sulfate on it, fresh {put_on}", "findings") == []
+    assert of_class(heard, f"left hind fresh, {put_on}", "findings") == [("fresh", "thrush", MatchKind.SOUND_ALIKE)]
+
+
 def test_the_words_of_a_longer_sound_alike_are_only_its_parts(heard: MentionFinder) -> None:
     text = "the CD toe he had, and rode nails"
     assert of_class(heard, text, "findings") == [("cd toe", "white_line_disease", MatchKind.SOUND_ALIKE)]

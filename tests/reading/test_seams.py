@@ -18,6 +18,14 @@ STATEMENTS = [
         ["Bruise on the right front, mild", "two out of five lame on the right front"],
         ["RF finding bruise ~mild", "RF lameness 2"],
     ),
+    (
+        ["Crack at the toe of the near hind, slight", "trotted up sound"],
+        ["- gait sound", "LH finding crack @toe ~mild"],
+    ),
+    (
+        ["Seedy toe in the off fore, out at the lateral quarter", "no bruising in any foot"],
+        ["LF+RF+LH+RH finding bruise absent", "RF finding white_line_disease @lateral_quarter"],
+    ),
     (["Mesh pads on the fronts", "testers mild on the left front"], ["LF tester mild", "LF+RF pad mesh"]),
     (
         ["Flare on the near fore, lateral quarter", "growth rings, none to speak of, none on any of the feet"],

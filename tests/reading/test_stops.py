@@ -29,6 +29,62 @@ CASES = {
         ["LH finding thrush", "RH finding flare ~mild"],
     ),
     "not to work": ("Reset the left hind. Toe.", ["LH work reset"]),
+    "a place of both, and what was put there": (
+        "Seedy toe, mild, left front and left hind. Both of them at the toe, copper sulfate on each.",
+        ["LF+LH finding white_line_disease @toe ~mild", "LF+LH treatment copper_sulfate"],
+    ),
+    "a place at the head of a finding of its own": (
+        "Thrush in the left hind. At the toe, a bruise.",
+        ["LH finding bruise @toe", "LH finding thrush"],
+    ),
+    "a foot alone, and its place": (
+        "Flare, moderate. Right hind only, out at the lateral quarter, no cracks in any foot.",
+        ["LF+RF+LH+RH finding crack absent", "RH finding flare @lateral_quarter ~moderate"],
+    ),
+    "a foot alone before what needs none": (
+        "Near fore reset. I'd suspect sidebone in her. Off hind. Vet to look at her.",
+        ["LF work reset", "RH finding sidebone suspected", "- vet referral planned"],
+    ),
+    "all feet alone before what needs none": (
+        "Sole depth ten on both fronts. Pulse is normal. All four, stood quiet. Six weeks.",
+        ["- manner quiet", "- next_visit_weeks 6 planned", "LF+RF sole_depth 10", "LF+RF+LH+RH pulse normal"],
+    ),
+    "a foot that heads what is behind": (
+        "Hinds reset. There's a corn in there. Left front. Six nails, size two.",
+        ["LF nails 6", "LF shoe_size 2", "LH+RH finding corn", "LH+RH work reset"],
+    ),
+    "a denial takes no foot that follows": (
+        "Hinds reset. No heat. Left front. Right front, thrush.",
+        ["LH+RH finding heat absent", "LH+RH work reset", "RF finding thrush"],
+    ),
+    "a time alone": (
+        "She had an abscess in the left hind. Two winters ago. Testers mild at the toe on the right front.",
+        ["LH finding abscess history", "RF tester mild @toe"],
+    ),
+    "a grade of that time": (
+        "She's the one that foundered. Obel grade two, last spring. Reset the hinds.",
+        ["- finding laminitis history", "- obel 2 history", "LH+RH work reset"],
+    ),
+    "a time with what was then": (
+        "Corn in the left front. Last time, a bruise. Reset the hinds.",
+        ["LF finding bruise history", "LF finding corn", "LH+RH work reset"],
+    ),
+    "a time with more than itself": (
+        "Corn in the left front. Two winters ago we'd the frost. Reset the hinds.",
+        ["LF finding corn", "LH+RH work reset"],
+    ),
+    "the work of feet that were named before": (
+        "Off fore has a new shoe. The near fore and both hinds got what they had. Reset, seven nails in the off fore.",
+        ["LF+LH+RH work reset", "RF nails 7", "RF work new_shoe"],
+    ),
+    "the work said over again": (
+        "Both hinds reset. Reset, six nails in the left hind and seven in the right hind.",
+        ["LH nails 6", "LH+RH work reset", "RH nails 7"],
+    ),
+    "work of feet of its own": (
+        "Thrush in both hinds. Trimmed, the fronts and hinds.",
+        ["LF+RF+LH+RH work trim", "LH+RH finding thrush"],
+    ),
     "a foot with a place is a statement of its own": (
         "Thrush in the left hind. Right hind frog, canker.",
         ["LH finding thrush", "RH finding canker @frog"],

@@ -102,3 +102,37 @@ test_what_was_broken_off_is_taken_back_alone = reads(
 def test_what_was_said_of_a_horse_nobody_named_is_flagged(read: Read) -> None:
     visit = read("Tansy. Bruise on the off fore, no, that was a different horse. Trimmed the hinds.", "Tansy")[0]
     assert "Heard something of another horse, which was not named." in [f.reason for f in visit.flags]
+
+
+test_the_size_of_all_nails_that_were_counted = reads(
+    [
+        (
+            "New shoes on both fores, size three, eight nails near fore, seven off fore, all size six.",
+            ["LF nails 8", "LF+RF nail_size 6", "LF+RF shoe_size 3", "LF+RF work new_shoe", "RF nails 7"],
+        ),
+        (
+            "New shoes on both fores, size three. Six nails left front, five right front. All size five.",
+            ["LF nails 6", "LF+RF nail_size 5", "LF+RF shoe_size 3", "LF+RF work new_shoe", "RF nails 5"],
+        ),
+        (
+            "New shoes in front, size three, six nails left front, seven right front, size five.",
+            ["LF nails 6", "LF+RF shoe_size 3", "LF+RF work new_shoe", "RF nail_size 5", "RF nails 7"],
+        ),
+        (
+            "Bar shoe on the left front, plain on the right front. Both new, both ones, six nails a foot.",
+            ["LF shoe_type bar", "LF+RF nails 6", "LF+RF shoe_size 1", "LF+RF work new_shoe", "RF shoe_type plain"],
+        ),
+    ],
+    "Tansy. {}",
+)
+
+test_a_foot_in_a_foot_is_one_more = reads(
+    [
+        ("Off hind in both fores reset, seven nails in each.", ["LF+RF+RH nails 7", "LF+RF+RH work reset"]),
+        ("Trimmed the left hind in both fronts.", ["LF+RF+LH work trim"]),
+        ("Thrush in the near hind in off hind, mild.", ["LH+RH finding thrush ~mild"]),
+        ("Near hind in front of me all day, reset that one.", ["LH work reset"]),
+        ("Reset the left hind in both hinds.", ["LH work reset"]),
+    ],
+    "Tansy. {}",
+)
