@@ -86,18 +86,37 @@ _TIMES = frozenset({"weeks"})
 
 
 def leftovers(talk: Talk, segments: Sequence[Segment]) -> Iterator[Left]:
-    """One entry a sentence that names a foot, a place or a measure, and of which nothing became a fact."""
+    """One entry a sentence that names a foot, a place or a measure, and of which nothing became a fact.
+
+    Of a sentence that was read, what a degree was said of and no list knows.
+    """
     sentences: dict[int, list[Segment]] = {}
     for segment in segments:
         sentences.setdefault(segment.sentence, []).append(segment)
+    graded = bool(talk.having("severities"))
     for number, parts in sentences.items():
         if any(segment.drafts for segment in talk.sentence(number)):
+            yield from _graded(talk, parts) if graded else ()
             continue  # read, or left out for a reason that a rule gave
         if any(m.is_any(_NOT_HIS) for segment in parts for m in segment.mentions):
             continue
         reason = _reason(talk, parts)
         if reason:
             yield parts[0].start, parts[-1].end, reason
+
+
+def _graded(talk: Talk, parts: Sequence[Segment]) -> Iterator[Left]:
+    """ "He sprues the sole of that foot, moderate": a degree of what no list knows, beside what was read."""
+    given = {i for segment in parts for draft in segment.drafts for i in draft.evidence}
+    for position, segment in enumerate(parts):
+        loose = any(given.isdisjoint(m.literal) for m in segment.having("severities"))
+        if not loose or segment.drafts or any(m.is_any(_NOT_HIS) for m in segment.mentions):
+            continue
+        ahead = [s for s in parts[max(0, position - 1) : position] if not s.drafts]
+        near = [*ahead, segment]
+        placed = any(s.having("zones") or s.having("feet") for s in near)
+        if placed and any(True for s in near for _ in _unknown(talk, s)):
+            yield near[0].start, segment.end, "A degree is named here, but not of what was understood."
 
 
 def _reason(talk: Talk, parts: Sequence[Segment]) -> str | None:

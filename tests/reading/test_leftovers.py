@@ -44,3 +44,36 @@ def test_it_is_put_before_him_with_its_words(read: Read, sentence: str, reason: 
 def test_it_is_left_alone(read: Read, sentence: str) -> None:
     (visit,) = read(f"Bramble. Reset all round. {sentence} Six weeks.", "Bramble")
     assert visit.flags == []
+
+
+DEGREE = "A degree is named here, but not of what was understood."
+
+
+@pytest.mark.parametrize(
+    ("sentence", "quote"),
+    [
+        (
+            "He sprues the sole of that foot, moderate, and testers moderate over the sole on the near fore.",
+            "He sprues the sole of that foot, moderate",
+        ),
+        ("Near hind's spurled at the toe, mild, and thrush in the off hind.", "Near hind's spurled at the toe, mild"),
+    ],
+)
+def test_a_degree_of_what_no_list_knows_is_put_before_him(read: Read, sentence: str, quote: str) -> None:
+    (visit,) = read(f"Bramble. Reset all round. {sentence} Six weeks.", "Bramble")
+    (flag,) = visit.flags
+    assert (flag.kind, flag.reason, flag.quote) == (FlagKind.NOT_UNDERSTOOD, DEGREE, quote)
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "Thrush in the near fore, moderate, and a corn in the off hind.",
+        "Thrush, near fore moderate, off fore mild.",
+        "He was a bit of a lout, and thrush in the near fore.",
+        "Testers mild across the toe on the near fore.",
+    ],
+)
+def test_a_degree_that_has_its_word_is_left_alone(read: Read, sentence: str) -> None:
+    (visit,) = read(f"Bramble. Reset all round. {sentence} Six weeks.", "Bramble")
+    assert DEGREE not in [flag.reason for flag in visit.flags]
