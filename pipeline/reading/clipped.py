@@ -56,8 +56,14 @@ def complete_headed(talk: Talk, lookup: Lookup) -> None:
     for at in talk.where(_HEADING):
         opens = at == 0 or talk.words[at - 1] in (".", ",", ";", "and")
         comma = next((i for i in range(at + 1, min(len(talk.words), at + _HEADED)) if talk.words[i] in (",", ".")), 0)
-        behind = talk.words[comma + 2 : comma + 3]
-        if not opens or not comma or talk.words[comma] == "." or behind not in ([","], ["."], [], ["and"]):
+        behind, broken_off = talk.words[comma + 2 : comma + 3], comma + 1 == len(talk.words)
+        if (
+            not opens
+            or not comma
+            or talk.words[comma] == "."
+            or broken_off
+            or behind not in ([","], ["."], [], ["and"])
+        ):
             continue
         feet = {i for m in talk.having("feet") for i in range(m.start, m.end)}
         plain = {talk.words[i] for i in range(at + 1, comma) if i not in feet} <= {"on", "in", "the", "under", "for"}

@@ -30,6 +30,7 @@ test_clipped = reads(CASES)
 
 test_headed = reads(
     [
+        ("Hinds reset. Pads on the fronts,", ["LH+RH work reset"]),
         ("Pads on the fronts, leather.", ["LF+RF pad leather"]),
         ("Pads on both fronts, leather, size one.", ["LF+RF pad leather", "LF+RF shoe_size 1"]),
         ("Clips in front, quarter, size two.", ["LF+RF clips quarter", "LF+RF shoe_size 2"]),
