@@ -7,11 +7,14 @@ from collections.abc import Iterable, Sequence
 from pipeline.reading.roster_names import NamedHorse
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import form_tokens
 from pipeline.record import Flag, FlagKind, HorseMatch, RosterHorse, Transcript
 
 # Of 50 heard names with another so near on the roster and not in the memo, 5 were the other one (Zephyr for Zephyrine,
 # Bertie for Birdie); of 33 with one at 0.7 to 0.79, 2. Dakar and Dakota are further apart.
 _MISTAKEN_FOR = 0.79
+_NOT = frozenset({"not"})
+_ONE_BREATH = 6  # tokens from a name to the "not" before the same name
 
 
 def horse_flags(
@@ -22,6 +25,8 @@ def horse_flags(
     span = talk.tokens.span(start, end) if end > start else (0, 0)
     quote = transcript.text[span[0] : span[1]]
     reason = None if horse.match is HorseMatch.NEW and not horse.guessed else _reason(transcript, horse, span, quote)
+    if reason is None and _set_aside(talk, horse):
+        reason = f"“{horse.name}” is said to be the horse and not to be it; which horse is it?"
     if reason is None and transcript.heard and horse.match is HorseMatch.KNOWN:
         reason = _sounds_like(horse, roster, named)
     if reason is None:
@@ -46,6 +51,16 @@ def _reason(transcript: Transcript, horse: NamedHorse, span: tuple[int, int], qu
     if horse.name:
         return f"“{quote}” is not on the roster and was not called a new horse; which horse is it?"
     return "No horse was named; which horse is it?"
+
+
+def _set_aside(talk: Talk, horse: NamedHorse) -> bool:
+    """ "I'm at Selena now, not Selena": one of two names that sound alike was heard as the other."""
+    if horse.name is None or not talk.says(_NOT):
+        return False
+    name = form_tokens(horse.name.lower())
+    named = [at for at in range(len(talk.words)) if talk.words[at : at + len(name)] == name]
+    denied = [at for at in named if at and talk.words[at - 1] in _NOT]
+    return any(0 < at - 1 - other <= _ONE_BREATH for at in denied for other in named)
 
 
 def _sounds_like(horse: NamedHorse, roster: Sequence[RosterHorse], named: Iterable[NamedHorse]) -> str | None:

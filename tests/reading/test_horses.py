@@ -231,3 +231,25 @@ def test_else_what_is_told_before_any_name_is_not_given_away(memo: str, read: Re
     visits = {v.horse: v for v in read(memo, *ROSTER)}
     assert "work" in {f.slot for f in visits["Tansy"].facts}
     assert not any("where the memo begins" in flag.reason for v in visits.values() for flag in v.flags)
+
+
+@pytest.mark.parametrize(
+    "memo", ["I'm at Tansy now, not Tansy, reset the fronts.", "Tansy. Not Tansy. Reset the fronts."]
+)
+def test_a_horse_that_is_and_is_not_meant_is_asked_about(memo: str, read: Read) -> None:
+    (visit,) = read(memo, *ROSTER)
+    assert (visit.horse, [f.kind for f in visit.flags if "is said to be the horse" in f.reason]) == (
+        "Tansy",
+        [FlagKind.HORSE],
+    )
+
+
+@pytest.mark.parametrize(
+    "memo",
+    [
+        "Tansy, not Fennel, reset the fronts.",
+        "Tansy. Reset the fronts, size one, plain steel. Fennel. The crack in the near fore is Fennel's, not Tansy's.",
+    ],
+)
+def test_a_horse_that_is_not_another_is_not_asked_about(memo: str, read: Read) -> None:
+    assert not any("is said to be the horse" in f.reason for v in read(memo, *ROSTER) for f in v.flags)
