@@ -217,3 +217,27 @@ test_how_bad_it_is_today = reads(
         ),
     ]
 )
+
+test_what_stands_as_it_was_is_of_today = reads(
+    [
+        (
+            "Last time I wrote down a toe crack in the off fore, and it's the same as it was, mild, no worse.",
+            ["RF finding crack @toe ~mild"],
+        ),
+        ("Last visit there was a corn in the left front. It's much the same.", ["LF finding corn"]),
+        ("He had thrush in the left hind last time and it's no better.", ["LH finding thrush"]),
+        ("In the spring there was a mild flare on both fronts, and it hasn't changed.", ["LF+RF finding flare ~mild"]),
+        ("He had seedy toe in the near fore in the fall, they're no different.", ["LF finding white_line_disease"]),
+        # said of something else
+        (
+            "He had a bad abscess in the left front last time, and he's no worse for it.",
+            ["LF finding abscess history ~severe"],
+        ),
+        (
+            "He had a corn in the left front last time. Right hind trimmed. It's no better.",
+            ["LF finding corn history", "RH work trim"],
+        ),
+        ("He had a corn in the left front last time. If it's no better we'll see.", ["LF finding corn history"]),
+    ],
+    "Tansy. {}",
+)
