@@ -218,6 +218,32 @@ test_how_bad_it_is_today = reads(
     ]
 )
 
+test_the_degree_that_stands_and_the_degree_in_doubt = reads(
+    [
+        (
+            "Flare on the left front, I said moderate to the lady but it's mild, I was being gloomy.",
+            ["LF finding flare ~mild"],
+        ),
+        ("Thrush in the left hind, I'd have said severe but it's moderate.", ["LH finding thrush ~moderate"]),
+        ("Flare on the left front, I told her moderate, it's mild really.", ["LF finding flare ~mild"]),
+        ("Flare on the left front, moderate, well, it's mild.", ["LF finding flare ~mild"]),
+        ("There's a bruise in the right front sole, oh, moderate, I guess.", ["RF finding bruise @sole ~moderate"]),
+        ("A crack at the toe, left front, mild, I'd guess.", ["LF finding crack @toe ~mild"]),
+        # each its own degree, and a finding in doubt
+        (
+            "Thrush in the hinds, I'd call it moderate in the left and it's mild in the right.",
+            ["LH finding thrush ~moderate", "RH finding thrush ~mild"],
+        ),
+        (
+            "Thrush, left hind, I'd call it moderate, and the corn, it's mild.",
+            ["LH finding corn ~mild", "LH finding thrush ~moderate"],
+        ),
+        ("Bruise in the left front, I think.", ["LF finding bruise suspected"]),
+        ("Bruise in the left front, mild, can't be sure.", ["LF finding bruise suspected ~mild"]),
+    ],
+    "Tansy. {}",
+)
+
 test_what_stands_as_it_was_is_of_today = reads(
     [
         (
