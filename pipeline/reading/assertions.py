@@ -28,7 +28,7 @@ from pipeline.reading.said_again import drop_spoken_again
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.set_against import set_against
 from pipeline.reading.talk import Segment, Sentence, Talk
-from pipeline.reading.then_and_now import grade_then_and_now
+from pipeline.reading.then_and_now import grade_then_and_now, keep_what_stands
 from pipeline.reading.thought_lame import drop_thought_lame
 from pipeline.reading.tried_on import drop_not_used
 from pipeline.reading.was_there import hear_remarks, let_go
@@ -72,7 +72,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     drop_refused(talk)
     for number, sentence in enumerate(sentences):
         resolve_gone(talk, sentence, sentences[max(0, number - 2) : number], groups)
-        doubt_after(sentence, sentences[number - 1] if number else [])
+        doubt_after(talk, sentence, sentences[number - 1] if number else [])
     drop_spoken_again(talk)
     _say_what_is_there(talk)
     let_go(no_more)
@@ -91,6 +91,7 @@ def _say_what_is_there(talk: Talk) -> None:
     """What was thought to be gone and is not, and how bad a finding is today beside how bad it was."""
     there_after_all(talk)
     grade_then_and_now(talk)
+    keep_what_stands(talk)
 
 
 def _no_degree_of_nothing(talk: Talk) -> None:

@@ -53,12 +53,15 @@ _WHAT_HE_HAD = Sayings(*(
                 "took off")
 ))  # fmt: skip
 _FOUNDERED = frozenset({"foundered"})
+_SINCE = frozenset({"since"})
+_WHICH = frozenset({"the", "that", "his", "her", "their", "last", "bad", "old", "big", "bout", "of", "attack", "spell"})
 _WORN = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "wedge", "packing", "traction", "clips", "nails"})
 
 
-def recall_what_he_had(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
+def recall_what_he_had(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     """ "Plastic on both fronts, with wedge pads, so that's what he had before": all that he wore until today."""
     _that_foundered(talk, sentence)
+    _since_then(talk, sentence)
     for position, segment in enumerate(sentence if talk.tells(_WHAT_HE_HAD) else ()):
         if segment.drafts or not _WHAT_HE_HAD.said_in(talk.words[segment.start : segment.end]):
             continue
@@ -71,6 +74,16 @@ def _that_foundered(talk: Talk, sentence: list[Segment]) -> None:
     """ "That's the pony that foundered": what the horse is known by; not "he's foundered"."""
     for draft in [d for s in sentence for d in s.drafts if d.value == "laminitis"] if talk.says(_FOUNDERED) else ():
         if talk.words[draft.start] in _FOUNDERED and talk.words[draft.start - 1] in ("that", "who"):
+            recall_one(draft)
+
+
+def _since_then(talk: Talk, sentence: Sentence) -> None:
+    """ "His second visit since the laminitis": what came before all that is told of today."""
+    for draft in [d for s in sentence for d in s.drafts if d.slot == "finding"] if sentence.says(_SINCE) else ():
+        at = draft.start - 1
+        while talk.words[at] in _WHICH:
+            at -= 1
+        if talk.words[at] in _SINCE and at + 1 < draft.start:
             recall_one(draft)
 
 

@@ -34,6 +34,10 @@ _ANY_MORE = frozenset({"anymore", "any"})
 _NOT = frozenset({"n't", "not", "no", "never"})
 _STOPPED = frozenset({"quit", "quits", "quitting", "stop", "stops", "stopped", "stopping", "ceased", "cease"})
 _NEITHER = frozenset({"neither", "none", "not", "no"})
+_THINK = frozenset({"think", "believe", "reckon", "suppose", "figure"})
+_BEING = frozenset({"'s", "is", "was", "has", "are", "'re", "were"})
+_ONLY_SO = (["enough"], ["from"], ["because"], ["with"], ["for"], ["due"])
+_REALLY = frozenset({"actually", "really", "truly", "properly", "been", "got"})
 # Without one of these nothing is denied but by a mention, nor is it denied any more.
 _DENYING = _NOT | _NEITHER | _ANY_MORE | SAID_OF_NOTHING | {"free", "nothing", "nil", "zero", "nope", "absent"}
 
@@ -42,6 +46,29 @@ def _free_of(talk: Talk, draft: Draft) -> bool:
     """ "Thrush free all round", "both hinds are thrush-free"."""
     at = draft.end + (talk.words[draft.end : draft.end + 1] == ["-"])
     return draft.slot == "finding" and talk.words[at : at + 1] == ["free"]
+
+
+def _not_thought(talk: Talk, draft: Draft) -> bool:
+    """ "I don't think he's foundered": how the horse is, right behind; not "… he's lame enough", "… lame from it"."""
+    at = draft.start
+    while talk.words[at - 1] in _REALLY:
+        at -= 1
+    if draft.slot not in ("finding", "gait") or at < 5 or talk.words[at - 1] not in _BEING:
+        return False
+    said = talk.words[at - 4 : at - 1]
+    thought = said[0] in ("n't", "not") and said[1] in _THINK and said[2] in ("he", "she", "they", "it")
+    return thought and talk.words[draft.end : draft.end + 1] not in _ONLY_SO
+
+
+def _before_foot(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
+    """ "There's a keratoma they were worried about, right front, but I don't see one": the foot alone between."""
+    foot = sentence[position - 1]
+    footed = {i for m in foot.having("feet") for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(foot.start, foot.end) if i not in footed}
+    if position < 2 or not footed or not rest <= {"in", "on", "the", "of"}:
+        return []
+    told = sentence[position - 2]
+    return [] if told.having("feet") else [d for d in told.drafts if d.slot == "finding"][-1:]
 
 
 def _mark_corrections(sentence: Sentence) -> None:
@@ -64,7 +91,7 @@ def deny(talk: Talk, sentence: Sentence) -> None:
                 if not (_only_the_degree(talk, segment, cue, draft) or _went_on(talk, cue, draft)):
                     deny_one(draft, cue)
         for draft in segment.drafts:
-            if _denied_in_gap(talk, draft) or _free_of(talk, draft):
+            if _denied_in_gap(talk, draft) or _free_of(talk, draft) or _not_thought(talk, draft):
                 deny_one(draft)
         answered = [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]
         for draft in [*answered, *denied_of_its_kind(talk, sentence, position), *both_asked(talk, sentence, position)]:
@@ -74,7 +101,8 @@ def deny(talk: Talk, sentence: Sentence) -> None:
                 continue  # a heading: what it denies stands behind it
             before = [d for d in segment.drafts if d.end <= cue.start]
             near = position and not segment.drafts and sentence[position - 1].horse == segment.horse
-            earlier = (sentence[position - 1].drafts or _thought_before(talk, sentence, position)) if near else []
+            earlier = (sentence[position - 1].drafts or _before_foot(talk, sentence, position)) if near else []
+            earlier = earlier or (_thought_before(talk, sentence, position) if near else [])
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             last = both_of(talk, sentence, position, cue) or _listed(talk, sentence, position, before)
             for draft in last or ahead or _sought(sentence, position) or earlier[-1:]:

@@ -21,13 +21,15 @@ _NOT_REACHED = Sayings(
 _SUSPECT_IT = tuple([verb, it] for verb in ("suspect", "suspected") for it in ("it", "that", "one", "so"))
 _BEGINS = _OPINION.first_words | _NOT_REACHED.first_words
 _KNOWN = frozenset({"the", "that", "his", "her", "this", "old"})
+_RECKONING = frozenset({"guess", "think", "reckon", "suppose", "believe"})
+_OH = frozenset({"oh", "well", "say", "a", "about"})
 _NOT = frozenset({"n't", "not", "never", "nae"})
 
 
 def doubt(talk: Talk, sentence: Sentence) -> None:
     for position, segment in enumerate(sentence if "doubts" in sentence.classes else ()):
         for cue in segment.having("doubts", "before"):
-            if _of_degree(segment, cue):
+            if _of_degree(talk, sentence, position, cue):
                 continue
             touched = _named_before(talk, segment, cue) or reached(talk, sentence, position, cue)
             if talk.words[cue.end - 1] == "like" and not touched and cue.end < segment.end:
@@ -43,10 +45,10 @@ def doubt(talk: Talk, sentence: Sentence) -> None:
                 _doubt_one(draft, cue)
 
 
-def doubt_after(sentence: Sentence, previous: list[Segment]) -> None:
+def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     for position, segment in enumerate(sentence if "doubts" in sentence.classes else ()):
         for cue in segment.having("doubts", "after"):
-            if _of_degree(segment, cue):
+            if _of_degree(talk, sentence, position, cue):
                 continue
             ahead = [d for d in drafts_after(segment, cue) if d.slot in DOUBTABLE]
             behind = last_doubtable(sentence[: position + 1])
@@ -107,8 +109,15 @@ def _only_thought(talk: Talk, before: list[Segment], segment: Segment, cue: Ment
     return thought
 
 
-def _of_degree(segment: Segment, cue: Mention) -> bool:
-    """ "A crack at the toe, moderate I reckon": how bad it is is in doubt, not that it is there."""
+def _of_degree(talk: Talk, sentence: Sentence, position: int, cue: Mention) -> bool:
+    """ "A crack at the toe, moderate I reckon", "…, moderate, I guess": how bad it is is in doubt, not that it is."""
+    segment = sentence[position]
+    alone = position > 0 and (cue.start, cue.end) == (segment.start, segment.end)
+    if alone and talk.words[cue.end - 1] in _RECKONING:
+        near = sentence[position - 1]
+        told = [m for m in near.mentions if not m.is_any(("fillers",))]
+        words = [word for word in talk.words[near.start : near.end] if word not in _OH]
+        return len(told) == 1 and told[0].get("severities") is not None and len(words) == len(told[0].literal)
     before = [m for m in segment.mentions if m.end <= cue.start]
     degree = bool(before) and before[-1].get("severities") is not None and before[-1].end == cue.start
     return degree and len(before) == 1 and before[0].start == segment.start and _closes(segment, cue)

@@ -22,6 +22,7 @@ _NEW_ALONE = frozenset(
     | {"so", "as", "well"}
 )
 _NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "ones", "on", "put", "fresh"}
+_NEW_ON_FEET = _NEW_TODAY | {"he", "she", "i", "went", "got", "had", "with", "in", "for", "the", "is", "was", "were"}
 _PUT_NEW_ON = said_whole(
     "put new on", "put on new", "new on", "nailed new on", "put new back on", "fitted new", "i put new on",
 )  # fmt: skip
@@ -267,9 +268,10 @@ def draft_new(talk: Talk) -> None:
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
-            rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+            held = feet.union(*(range(m.start, m.end) for m in segment.having("horse")))
+            rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
             told = rest <= _NEW_TODAY and _shoes_told(talk, segment)
-            if rest <= _NEW_ALONE or told or _new_that_was(talk, segment):
+            if rest <= (_NEW_ON_FEET if feet else _NEW_ALONE) or told or _new_that_was(talk, segment):
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             led = index + 1 if talk.words[index + 1 : index + 2] in (["on"], ["for"]) else index

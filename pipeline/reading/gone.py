@@ -203,7 +203,8 @@ def no_longer(talk: Talk, sentence: Sentence, groups: Groups) -> None:
             again = [d for d in segment.drafts if (d.slot, d.value, d.feet) == (draft.slot, draft.value, draft.feet)]
             same = len(again) == len(segment.drafts) and (named is None or named == draft.feet)
             never = "never" in talk.words[draft.segment.start : draft.start]
-            barely = draft.slot == "gait" and words <= _NOT_NOW and draft.status is Status.HISTORY
+            gait = draft.slot == "gait" and draft.status is Status.HISTORY
+            barely = gait and (words <= _NOT_NOW or bool(again))  # "used to forge, and he's not forging now"
             if not (draft.slot == "finding" or barely) or not same or never or not _of_before(draft):
                 continue
             draft.status, draft.dropped = Status.RESOLVED, False

@@ -22,6 +22,7 @@ _NONE_WORDS = frozenset({
     "feet", "a", "bit", "spot", "scrap", "mark", "speck", "hint",
 }) | _NAE  # fmt: skip
 _WHO = frozenset({"he", "she"})
+_FINDING = frozenset({"i", "find", "see", "seen", "saw", "feel", "felt", "could", "can", "ca"})
 _CLEAN = frozenset({
     "clean", "clear", "free", "of", "it", "that", "are", "is", "'s", "'re", "was", "were", "the", "all", "nice", "both",
     "them", "those", "any", "from", "which", "while", "whereas",
@@ -47,6 +48,8 @@ def is_none(talk: Talk, segment: Segment) -> bool:
         return words <= _NONE_WORDS | {"clear"}
     if "it" in words or "any" in words:
         words -= _WHO  # "he hasn't got it in the near fore"
+    if "any" in words or "one" in words:
+        words -= _FINDING  # "didn't find any in the off fore"
     none = bool(_NONE & words) or {"no", "it"} <= words or {"no", "such"} <= words
     return none and words <= _NONE_WORDS
 

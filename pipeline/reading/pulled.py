@@ -19,6 +19,8 @@ _WHOSE = frozenset({"off", "both", "the", "his", "her", "all", "those", "that"})
 _I_HAVE = (["i", "'ve"], ["we", "'ve"], ["i", "have"], ["we", "have"])
 _CAME_OFF = Sayings("came off")
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
+_HAVE = frozenset({"'ve", "have", "'d", "had"})
+_NO_MORE: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["today"])
 _SHOE = frozenset({"shoe"})
 _SHOE_OFF = said_whole("shoe off", "the shoe off", "that shoe off", "his shoe off", "her shoe off", "shoe off now")
 _SHOES = frozenset({"shoe", "shoes"})
@@ -56,7 +58,8 @@ def draft_shoe_off(talk: Talk) -> None:
 def draft_pulled_by_hand(talk: Talk) -> None:
     """ "Pulled both front shoes", "next time we pull the hinds", "front shoes off and left off": by hand."""
     for foot in talk.having("feet"):
-        at = _taking(talk, foot)
+        taking = _taking(talk, foot)
+        at = taking if taking is not None else _fronted(talk, foot)
         if at is not None:
             _add(talk, at, "work", "removed", "work: taken off by hand", set(foot.literal))
         elif talk.words[foot.end - 1] in ("shoe", "shoes") and talk.words[foot.end : foot.end + 3] in _LEFT_OFF:
@@ -129,6 +132,18 @@ def _taking(talk: Talk, foot: Mention) -> int | None:
     if by_horse or (name is not None and name.get("horse") is not None):
         return None
     return at if set(talk.words[at + 1 : foot.start]) <= _WHOSE else None
+
+
+def _fronted(talk: Talk, foot: Mention) -> int | None:
+    """ "Fronts I took off and left off", "the hinds we pulled": the verb, the feet before it, nothing behind."""
+    if talk.words[foot.end : foot.end + 1] not in (["i"], ["we"]):
+        return None
+    at = foot.end + 1
+    at += talk.words[at] in _HAVE
+    off = talk.words[at + 1 : at + 2] == ["off"]
+    done = talk.words[at] in _DONE and (off or talk.words[at] in ("pulled", "stripped", "removed"))
+    closed = talk.words[at + 1 + off : at + 2 + off] in _NO_MORE
+    return at if done and closed and not any(m.get("work") for m in talk.holding(at)) else None
 
 
 def _by_the_horse(talk: Talk, at: int) -> bool:

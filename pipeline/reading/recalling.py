@@ -10,7 +10,9 @@ from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.plans import ALWAYS_PLANNED, set_for_a_season
 from pipeline.reading.sayings import Sayings
+from pipeline.reading.segments import AGAINST
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.was_there import found_so
 from pipeline.record import Severity, Status
 
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
@@ -51,7 +53,7 @@ def recall(talk: Talk, sentence: Sentence) -> None:
             if _speaks_of_before(talk, segment, cues[0]):
                 _recall_back(sentence, position)
             went_on = recalled
-            recalled = True if leads or not segment.present else recalled
+            recalled = recalled or ((leads or not segment.present) and not found_so(talk, segment, cues))
         if recalled or cues:
             _recall_drafts(talk, segment, cues, today)
         if cues:
@@ -188,9 +190,8 @@ def _recalled_by(talk: Talk, segment: Segment, cues: list[Mention]) -> list[Draf
     when = next((m for m in cues if talk.words[m.start : m.end] == ["when"]), None)
     if when is not None:
         return [d for d in segment.drafts if d.start > when.start]
-    only_found = bool(cues) and all(talk.words[m.start : m.end] == ["had", "been"] for m in cues)
-    if only_found and all(d.slot == "shoe_state" for d in segment.drafts):
-        return []  # "the off hind had been cast": it was found so today
+    if found_so(talk, segment, cues):
+        return []
     used_to = next((m for m in cues if talk.words[m.start : m.end] == ["used", "to"]), None)
     if used_to is None or not talk.plays("present", segment.start, used_to.start):
         return segment.drafts
@@ -347,7 +348,7 @@ def _leads(sentence: list[Segment], position: int, cue: Mention) -> bool:
 def _recall_back(sentence: list[Segment], position: int) -> None:
     """A time said at the end reaches back over the verbless segments of its own clause."""
     for number in range(position, 0, -1):
-        if sentence[number].own_clause:
+        if sentence[number].own_clause or sentence[number].delimiter in AGAINST:
             break
         before = sentence[number - 1]
         if before.having("times", "today"):

@@ -37,6 +37,8 @@ _INSTEAD = frozenset(
 _I_SAID = Sayings("did i say", "i told you", "i said", "i told", "i wrote")
 _MORE_THAN = Sayings("more than")
 _NOT = frozenset({"not"})
+_SAYING = frozenset({"said", "say", "thought", "told", "called", "call", "wrote", "put"})
+_IT_IS = (["it", "'s"], ["it", "is"], ["they", "'re"], ["they", "are"], ["that", "'s"])
 _BOOKED = (None, "week", "fortnight", "month")
 _IT_WAS = frozenset(
     [
@@ -330,12 +332,30 @@ def _more_this_than_that(talk: Talk) -> None:
 
 
 def _well_in_degree(talk: Talk) -> None:
-    """ "Thrush, pretty bad, well, moderate": the degree said last stands."""
+    """ "Thrush, pretty bad, well, moderate", "I said moderate to her but it's mild": the degree said last stands."""
     degrees = talk.having("severities")
     for first, second in itertools.pairwise(degrees):
         between = talk.words[first.end : second.start]
-        if between[-3:] == [",", "well", ","] and not SENTENCE_ENDS & set(between) and len(between) <= _NEAR_DEGREE:
+        if SENTENCE_ENDS & set(between) or len(between) > _NEAR_DEGREE:
+            continue
+        it_is = between[-2:] in _IT_IS
+        closed = it_is and talk.words[second.end : second.end + 1] in _CLOSED and not _another(talk, first, second)
+        if between[-3:] == [",", "well", ","] or (closed and _said_first(talk, first, between)):
             put_in_place(first, second, "severities")
+
+
+def _another(talk: Talk, first: Mention, second: Mention) -> bool:
+    """Whether a foot, a time or a thing of the trade stands between the two degrees."""
+    between = [m for m in talk.mentions if first.end <= m.start < second.start]
+    return any(m.is_any((*_OF_ITS_OWN, "times")) for m in between)
+
+
+def _said_first(talk: Talk, first: Mention, between: list[str]) -> bool:
+    """Whether the first degree was only said or thought, or is taken back by "well"."""
+    led = talk.words[max(0, first.start - 4) : first.start]
+    told = [i for i, word in enumerate(led) if word in _SAYING]
+    said = bool(told) and bool({"i", "we", "'d", "'ve"} & set(led[: told[-1]]))
+    return said or between[-5:-2] == [",", "well", ","] or between[:2] in (["i", "thought"], ["i", "said"])
 
 
 def _without_calling(words: list[str]) -> list[str]:

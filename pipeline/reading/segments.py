@@ -11,6 +11,7 @@ _JOINERS = frozenset(
     {"and", "but", "so", "then", "plus", "while", "though", "although", "except", "because", "cause", "&"}
 )
 _COMPARING = frozenset({"where", "whereas"})
+AGAINST = frozenset({"against", "versus", "vs", "compared"})
 _HAS = frozenset({"has", "have", "had", "got", "is", "'s", "are", "takes", "took", "gets", "carries", "was", "were"})
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 
@@ -23,6 +24,7 @@ def split_segments(talk: Talk) -> None:
     for index, word in enumerate([*talk.words, "."]):
         ends = word in SENTENCE_ENDS
         joins = word in _JOINERS or (word in _COMPARING and _a_foot_has(talk, index + 1))
+        joins = joins or (word in AGAINST and _numbers_beside(talk, index))
         cuts = ends or (index not in claimed and (word in _MARKS or joins))
         if not cuts:
             continue
@@ -49,6 +51,15 @@ def _a_foot_has(talk: Talk, at: int) -> bool:
     return (
         foot is not None and foot.get("feet") is not None and not _HAS.isdisjoint(talk.words[foot.end : foot.end + 1])
     )
+
+
+def _numbers_beside(talk: Talk, at: int) -> bool:
+    """ "Sixty millimetres against forty two on the near fore": two numbers, and the foot of each beside its own."""
+    after = at + 1 + (talk.words[at] == "compared" and talk.words[at + 1 : at + 2] in (["to"], ["with"]))
+    after += talk.words[after : after + 1] in (["a"], ["an"])
+    before, behind = talk.mention_ending(at), talk.mention_starting(after)
+    counted = before is not None and (before.number is not None or before.get("units") is not None)
+    return counted and behind is not None and behind.number is not None
 
 
 def _join(before: str, mark: str) -> str:

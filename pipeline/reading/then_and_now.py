@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
@@ -17,6 +18,39 @@ _LIGHT = frozenset({
     "say", "would", "calling", "saying", "has", "have", "be", "about", "still", "one", "like",
 })  # fmt: skip
 _ELSEWHERE = ("denials", "plans", "taking_back", "asides", "not_facts", "doubts")
+_AS_IT_WAS = Sayings(
+    "the same", "no worse", "no better", "no different", "unchanged", "n't changed", "not changed", "n't moved",
+    "not moved", "n't budged", "not budged", "n't improved", "not improved", "n't shifted", "not shifted", "as it was",
+    "as they were", "as was", "no change",
+)  # fmt: skip
+_STANDING = frozenset({
+    "and", "but", "well", "it", "that", "they", "those", "which", "'s", "is", "are", "'re", "look", "looks", "has",
+    "have", "'ve", "much", "pretty", "about", "just", "exactly", "really", "same", "the", "as", "was", "were",
+    "a", "bit", "now", "today", "still", "either", "nor", "or", "worse", "better", "since", "at", "all", "there",
+}) | {word for form in _AS_IT_WAS.forms for word in form}  # fmt: skip
+
+
+def keep_what_stands(talk: Talk) -> None:
+    """ "Last time I wrote down a toe crack, and it's the same as it was": a finding of then that is one of today."""
+    if not talk.tells(_AS_IT_WAS):
+        return
+    for segment in talk.segments:
+        words = talk.words[segment.start : segment.end]
+        if _AS_IT_WAS.said_in(words) and not segment.drafts and not segment.having("feet"):
+            held = {i for m in segment.mentions if m.is_any(("severities", "fillers", "times")) for i in m.literal}
+            rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
+            last = _last_told(talk, segment) if rest <= _STANDING else None
+            if last is not None and last.status is Status.HISTORY and last.slot == "finding":
+                last.status = Status.PRESENT
+                last.note("as it was")
+
+
+def _last_told(talk: Talk, segment: Segment) -> Draft | None:
+    """The last thing said of the horse, in the same sentence or the one before it."""
+    opens = talk.sentence(segment.sentence)[0] is segment
+    near = [s for s in talk.segments[: segment.index] if 0 <= segment.sentence - s.sentence <= opens]
+    told = [d for s in near if s.horse == segment.horse for d in _of(s)]
+    return told[-1] if told else None
 
 
 def grade_then_and_now(talk: Talk) -> None:

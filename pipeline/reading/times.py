@@ -321,5 +321,17 @@ def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
                 _add(later, told.number.value, told.start, told.end)
                 have = True
             if have:
-                for draft in asked:
-                    draft.drop("asked for, not agreed")
+                break
+        else:
+            have = _told_already(talk, sentence, position)
+        if have:
+            for draft in asked:
+                draft.drop("asked for, not agreed")
+
+
+def _told_already(talk: Talk, sentence: list[Segment], position: int) -> bool:
+    """ "Six weeks, she wanted eight", "Five weeks. They asked for six.": told before, and nothing agreed behind."""
+    segment = sentence[position]
+    before = sentence[:position] or talk.sentence(segment.sentence - 1)
+    told = [d for s in before if s.horse == segment.horse for d in s.drafts if d.slot == "next_visit_weeks"]
+    return bool(told) and position == len(sentence) - 1 and "so" not in talk.words[segment.start : segment.end]

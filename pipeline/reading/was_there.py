@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
@@ -39,6 +40,13 @@ def let_go(gone: list[Draft]) -> None:
     for draft in gone:
         draft.status = Status.RESOLVED
         draft.note("gone")
+
+
+def found_so(talk: Talk, segment: Segment, cues: list[Mention]) -> bool:
+    """ "The off hind had been cast", "he'd been sedated before I came": it was found so today."""
+    been = bool(cues) and all(talk.words[m.end - 1] == "been" for m in cues)
+    found = all(d.slot == "shoe_state" or d.value == "sedated" for d in segment.drafts)
+    return been and found and bool(segment.drafts)
 
 
 def _remarked_on(talk: Talk, segment: Segment) -> Draft | None:

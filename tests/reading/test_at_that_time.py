@@ -167,6 +167,11 @@ test_had_until_today_and_known_by = reads(
             ["- finding laminitis history", "- obel 1", "- obel 3 history"],
         ),
         ("She's foundered, I'm sure of it.", ["- finding laminitis"]),
+        ("She's in for her second visit since the laminitis.", ["- finding laminitis history"]),
+        ("First visit since the abscess in the left front.", ["LF finding abscess history"]),
+        ("He's been lame on the left front since the puncture.", ["LF finding puncture history", "LF gait lame"]),
+        ("He has had thrush in the left hind since spring.", ["LH finding thrush"]),
+        ("He's been lame since Tuesday, abscess in the left front.", ["- gait lame", "LF finding abscess"]),
     ],
     "Tansy. {}",
 )

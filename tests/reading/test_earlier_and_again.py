@@ -250,6 +250,12 @@ test_not_now_and_still = reads(
         ("He was lame on the off fore in May, not now.", ["RF gait lame resolved"]),
         ("He was lame in May, and today I could not fault him.", ["- gait lame history"]),
         ("He used to forge, and still does.", ["- gait forge"]),
+        (
+            "He used to forge like a drum kit, and I listened for it, and he's not forging now.",
+            ["- gait forge resolved"],
+        ),
+        ("She used to interfere, and she isn't interfering now.", ["- gait interfere resolved"]),
+        ("He used to forge, and he's not short striding now.", ["- gait forge history", "- gait short_stride absent"]),
         ("Corn in the off fore last time and she still has.", ["RF finding corn"]),
         ("He was lame on the off fore in May and he still is.", ["RF gait lame"]),
         ("He used to overreach, and he still stood quiet.", ["- gait overreach history", "- manner quiet"]),

@@ -7,6 +7,31 @@ from __future__ import annotations
 
 from tests.reading.conftest import reads
 
+test_one_foot_against_the_other = reads(
+    [
+        (
+            "Club foot, off fore, and her heel height there is sixty millimetres against forty two on the near fore.",
+            ["LF heel_height 42", "RF finding club_foot", "RF heel_height 60"],
+        ),
+        (
+            "Toe length near fore is eighty against seventy six on the off fore.",
+            ["LF toe_length 80", "RF toe_length 76"],
+        ),
+        (
+            "Toe angle left front is fifty two compared to forty nine on the right front.",
+            ["LF toe_angle 52", "RF toe_angle 49"],
+        ),
+        (
+            "Heel height right hind forty versus a thirty eight on the left hind.",
+            ["LH heel_height 38", "RH heel_height 40"],
+        ),
+        ("Body condition six against a seven last time.", ["- body_condition 6", "- body_condition 7 history"]),
+        # no number stands behind it
+        ("Left front, the flare's against the quarter.", ["LF finding flare @quarter"]),
+    ],
+    "Tally. {}",
+)
+
 test_they_were = reads(
     [
         (

@@ -184,6 +184,12 @@ def test_no_next_visit(read: Read, said: str) -> None:
         ("Back to her in two weeks. Make that three", 3.0),
         ("Six weeks. Actually she asked for five, so five", 5.0),
         ("Nine, no, let's do eight weeks", 8.0),
+        ("Six weeks, she wanted eight", 6.0),
+        ("Six weeks, the owner wanted eight weeks", 6.0),
+        ("Five weeks. They asked for six", 5.0),
+        ("Six weeks, no, she wanted eight", 8.0),
+        ("I wanted six weeks, they wanted eight, so eight it is", 8.0),
+        ("They wanted six weeks", 6.0),
     ],
 )
 def test_what_was_settled_counts(read: Read, said: str, count: float) -> None:

@@ -34,6 +34,37 @@ test_a_denial_in_other_words = reads(
     "Tansy. {}",
 )
 
+test_what_he_is_not_thought_to_be_is_denied = reads(
+    [
+        (
+            "I don't think he's foundered, but the testers were mild, both fores.",
+            ["- finding laminitis absent", "LF+RF tester mild"],
+        ),
+        ("I don't believe she's really foundered.", ["- finding laminitis absent"]),
+        ("I don't reckon he's lame on the off fore.", ["RF gait lame absent"]),
+        ("I don't think she's interfering now.", ["- gait interfere absent"]),
+        # he is, and for something else
+        ("I don't think he's lame enough to rest, left front.", ["LF gait lame"]),
+        ("I don't think he's lame from the corn in the left front.", ["LF finding corn", "LF gait lame"]),
+        ("I think he's foundered.", ["- finding laminitis suspected"]),
+    ],
+    "Tansy. {}",
+)
+
+test_what_is_not_seen_behind_its_foot_is_denied = reads(
+    [
+        (
+            "There's a keratoma they were worried about, right front, but I don't see one.",
+            ["RF finding keratoma absent"],
+        ),
+        ("There's thrush she'd told me of, left hind, but I couldn't see any.", ["LH finding thrush absent"]),
+        ("A crack he told me of, off fore, and I can't find one.", ["RF finding crack absent"]),
+        # something else is not seen
+        ("There's a corn, right front, but I don't see any heat.", ["RF finding corn", "RF finding heat absent"]),
+    ],
+    "Tansy. {}",
+)
+
 test_a_denial_with_an_exception_is_there_on_it = reads(
     [
         ("No thrush anywhere bar the left hind.", ["LF+RF+RH finding thrush absent", "LH finding thrush"]),

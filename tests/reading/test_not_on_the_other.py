@@ -239,6 +239,19 @@ test_nothing_to_nail_to_denies_nothing = reads(
             "Near hind, wall loss at the toe, nowhere to nail, so I put a boot on it.",
             ["LH finding wall_loss @toe", "LH shoe_type boot"],
         ),
+        (
+            "Seedy toe in the near fore, so I did a resection. Didn't find any in the off fore.",
+            ["LF finding white_line_disease", "LF treatment resection", "RF finding white_line_disease absent"],
+        ),
+        ("Thrush in the near fore, I couldn't see any in the off.", ["LF finding thrush", "RF finding thrush absent"]),
+        (
+            "A corn in the near fore. I couldn't find one in the off fore.",
+            ["LF finding corn", "RF finding corn absent"],
+        ),
+        (
+            "Thrush in the left hind. Didn't find any heat in the right hind.",
+            ["LH finding thrush", "RH finding heat absent"],
+        ),
         ("Near hind, thrush, nothing in the off hind.", ["LH finding thrush", "RH finding thrush absent"]),
     ],
     "Tansy. {}",

@@ -217,3 +217,53 @@ test_how_bad_it_is_today = reads(
         ),
     ]
 )
+
+test_the_degree_that_stands_and_the_degree_in_doubt = reads(
+    [
+        (
+            "Flare on the left front, I said moderate to the lady but it's mild, I was being gloomy.",
+            ["LF finding flare ~mild"],
+        ),
+        ("Thrush in the left hind, I'd have said severe but it's moderate.", ["LH finding thrush ~moderate"]),
+        ("Flare on the left front, I told her moderate, it's mild really.", ["LF finding flare ~mild"]),
+        ("Flare on the left front, moderate, well, it's mild.", ["LF finding flare ~mild"]),
+        ("There's a bruise in the right front sole, oh, moderate, I guess.", ["RF finding bruise @sole ~moderate"]),
+        ("A crack at the toe, left front, mild, I'd guess.", ["LF finding crack @toe ~mild"]),
+        # each its own degree, and a finding in doubt
+        (
+            "Thrush in the hinds, I'd call it moderate in the left and it's mild in the right.",
+            ["LH finding thrush ~moderate", "RH finding thrush ~mild"],
+        ),
+        (
+            "Thrush, left hind, I'd call it moderate, and the corn, it's mild.",
+            ["LH finding corn ~mild", "LH finding thrush ~moderate"],
+        ),
+        ("Bruise in the left front, I think.", ["LF finding bruise suspected"]),
+        ("Bruise in the left front, mild, can't be sure.", ["LF finding bruise suspected ~mild"]),
+    ],
+    "Tansy. {}",
+)
+
+test_what_stands_as_it_was_is_of_today = reads(
+    [
+        (
+            "Last time I wrote down a toe crack in the off fore, and it's the same as it was, mild, no worse.",
+            ["RF finding crack @toe ~mild"],
+        ),
+        ("Last visit there was a corn in the left front. It's much the same.", ["LF finding corn"]),
+        ("He had thrush in the left hind last time and it's no better.", ["LH finding thrush"]),
+        ("In the spring there was a mild flare on both fronts, and it hasn't changed.", ["LF+RF finding flare ~mild"]),
+        ("He had seedy toe in the near fore in the fall, they're no different.", ["LF finding white_line_disease"]),
+        # said of something else
+        (
+            "He had a bad abscess in the left front last time, and he's no worse for it.",
+            ["LF finding abscess history ~severe"],
+        ),
+        (
+            "He had a corn in the left front last time. Right hind trimmed. It's no better.",
+            ["LF finding corn history", "RH work trim"],
+        ),
+        ("He had a corn in the left front last time. If it's no better we'll see.", ["LF finding corn history"]),
+    ],
+    "Tansy. {}",
+)

@@ -14,6 +14,11 @@ test_what_was_put_on_in_the_end = reads(
             ["LF+RF shoe_material steel", "LF+RF shoe_size 1", "LF+RF shoe_type wide_web", "LF+RF work new_shoe"],
         ),
         (
+            "Toe clips on the fores and I did think quarter clips behind, but they ended up side clips.",
+            ["LF+RF clips toe", "LH+RH clips side"],
+        ),
+        ("I did think rim pads in front, but I went with mesh pads.", ["LF+RF pad mesh"]),
+        (
             "Rim shoes, new ones, in front. I wanted toe clips and had quarter clips so it's quarter clips.",
             ["LF+RF clips quarter", "LF+RF shoe_type rim", "LF+RF work new_shoe"],
         ),
