@@ -31,6 +31,12 @@ _HEADS = frozenset(_HEADED.values())
 # Never taken for a part of a longer sound-alike: what names a horse or turns the sense round, and little words that
 # every sentence has ("thin so", "all for"), unless a person said what the longer words stand for.
 LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
+# What a number is told of: "a crest score of four" names no off fore, a misheard "heel angle of four" may.
+_OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
+_SETS = frozenset({"set", "sets", "pair", "out"})
+_HOW_NEW = frozenset({"fresh", "freshly"})
+_PUT_ON_WORDS = frozenset({"pad", "pads", "packing", "pack", "coat", "dose", "cotton", "gauze", "bit", "lot"})
+_PUT_ON = frozenset({"treatments", "packings", "pads", "shoe_types", "shoe_materials", "traction", "measures", "work"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
 
 
@@ -89,6 +95,8 @@ class MentionFinder:
         self._counted = set(vocabulary.spoken("units")) | {"nail", "nails"}
         self._phrases, self._gapped = Phrases(), GappedForms()
         self._meaning: dict[str, list[_Meaning]] = {}
+        self._count_words = frozenset(vocabulary.spoken("numbers"))
+        self._counting_feet = self._numbered(vocabulary.heard_as("feet")) if sound_alikes else frozenset()
         learned = _learned_forms(vocabulary)
         for name in sorted(set(vocabulary.classes) - _NOT_PHRASES):
             for form, canonical in vocabulary.spoken(name).items():
@@ -163,10 +171,44 @@ class MentionFinder:
         lefts = [(form, literal) for form, _, literal in found if tokens.words[literal[0]] == "left" and literal[1:]]
         return {literal[0] for form, literal in lefts if any(m.name == "feet" for m in self._meaning[form])}
 
+    def _numbered(self, feet: Iterable[str]) -> frozenset[str]:
+        """The misheard feet that end in a number: "of four"."""
+        return frozenset(form for form in feet if form.rsplit(" ", 1)[-1] in self._count_words)
+
+    def _counted_foot(self, tokens: Tokens, foot: Found, found: list[Found]) -> bool:
+        """ "A crest score of four", "a set of fours", "on the left four nails": a number, no misheard fore."""
+        if foot[0] not in self._counting_feet:
+            return False
+        (_, end, literal), words = foot, tokens.words
+        behind, start = words[end : end + 1], literal[0]
+        if behind and behind[0] in self._counted:
+            return True
+        if words[start] != "of" or not start or (behind and (behind[0] in self._count_words or behind[0].isdigit())):
+            return False  # "crest score of four", and not "size of four, two"
+        heads = [form for form, last, _ in found if last == start]
+        return words[start - 1] in _SETS or any(
+            m.name == "measures" and m.canonical in _OF_A_NUMBER for form in heads for m in self._meaning[form]
+        )
+
+    def _how_new(self, tokens: Tokens, word: Found, found: list[Found]) -> bool:
+        """ "Fresh bandage", "freshly trimmed": no misheard thrush."""
+        if word[0] not in _HOW_NEW:
+            return False
+        if not _PUT_ON_WORDS.isdisjoint(tokens.words[word[1] : word[1] + 1]):
+            return True
+        behind = [form for form, _, literal in found if literal[0] == word[1]]
+        said = [m for form in behind for m in self._meaning[form] if m.match is not MatchKind.SOUND_ALIKE]
+        return any(m.name in _PUT_ON for m in said)
+
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
         found = [(form, end, tuple(range(start, end))) for form, start, end in self._phrases.find(tokens.words)]
         sides = self._sides(tokens, found)
         found += [gapped for gapped in self._gapped.find(tokens) if gapped[2][0] not in sides]
+        if self._counting_feet:  # heard
+            meant = [
+                one for one in found if self._counted_foot(tokens, one, found) or self._how_new(tokens, one, found)
+            ]
+            found = [one for one in found if one not in meant] if meant else found
         return [
             ((meaning.order, end - literal[0], literal[0]), end, literal, meaning)
             for form, end, literal in found

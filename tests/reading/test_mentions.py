@@ -72,6 +72,31 @@ def test_a_sound_alike_takes_nothing_that_is_surer(heard: MentionFinder) -> None
     assert of_class(heard, "you could see the toe", "findings") == []
 
 
+@pytest.mark.parametrize(
+    ("text", "feet"),
+    [
+        ("a cresty neck of four", []),
+        ("condition score of four, corn in the near fore", ["LF"]),
+        ("new set of fours", []),
+        ("grade of four on the near hind", ["LH"]),
+        ("on the left four nails", []),
+        ("bruise of four", ["RF"]),
+        ("heel angle of four 52", ["RF"]),
+        ("lameness of four 2", ["RF"]),
+        ("corn in the left four", ["LF"]),
+    ],
+)
+def test_what_sounds_like_a_fore_may_be_a_number(text: str, feet: list[str], heard: MentionFinder) -> None:
+    assert [row[1] for row in of_class(heard, text, "feet")] == feet
+
+
+@pytest.mark.parametrize("text", ["fresh bandage", "fresh pads in front", "freshly trimmed", "fresh poultice on it"])
+def test_what_is_new_is_no_misheard_thrush(text: str, heard: MentionFinder) -> None:
+    assert of_class(heard, text, "findings") == []
+    assert of_class(heard, f"fresh in the frog, {text}", "findings") == [("fresh", "thrush", MatchKind.SOUND_ALIKE)]
+    assert of_class(heard, "he's fresh today, fresh air", "findings") == []
+
+
 def test_a_sound_alike_never_takes_a_name(heard: MentionFinder) -> None:
     tokens = tokenize("Seedy to the field")
     found = heard.find(tokens, [Mention(0, 1, (0,), {"horse": "Seedy"})])
