@@ -34,6 +34,10 @@ LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
 # What a number is told of: "a crest score of four" names no off fore, a misheard "heel angle of four" may.
 _OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
 _SETS = frozenset({"set", "sets", "pair", "out"})
+_NEAR_SIZE = 7  # tokens between a size and the next
+_SIZES = frozenset({"size", "sizes", "sized"})
+_REPAIRING = frozenset({"no", "wait", "sorry", "hang", "hold"})
+_HESITATING = _REPAIRING | {",", "uh", "um", "er", "on", "make", "that", "it"}
 _HOW_NEW = frozenset({"fresh", "freshly"})
 _PUT_ON_WORDS = frozenset({"pad", "pads", "packing", "pack", "coat", "dose", "cotton", "gauze", "bit", "lot"})
 _PUT_ON = frozenset({"treatments", "packings", "pads", "shoe_types", "shoe_materials", "traction", "measures", "work"})
@@ -131,6 +135,9 @@ class MentionFinder:
         alike = self._number_alikes(masked)
         for index in alike:
             masked[index] = self._alike_numbers[masked[index]]
+        for index in (sizes := self._size_alikes(tokens.words)):
+            masked[index] = "fours"
+        alike |= sizes
         numbers = [
             Mention(n.start, n.end, tuple(range(n.start, n.end)), {"number": str(n.value)}, _number_match(n, alike), n)
             for n in self._numbers.find(masked, tokens.words)
@@ -165,6 +172,20 @@ class MentionFinder:
         if not self._alike_numbers:
             return set()
         return {i for i, word in enumerate(words[:-1]) if word in self._alike_numbers and words[i + 1] in self._counted}
+
+    def _size_alikes(self, words: Sequence[str]) -> set[int]:
+        """ "Fives in front and fores behind", "fores, no, hang on, fives": sizes that sound like the front feet."""
+        if not self._alike_numbers or "fores" not in words:
+            return set()
+        return {i for i, word in enumerate(words) if word == "fores" and self._among_sizes(words, i)}
+
+    def _among_sizes(self, words: Sequence[str], index: int) -> bool:
+        behind = list(words[index + 1 : index + 1 + _NEAR_SIZE])
+        if behind[:1] == ["behind"] or behind[:2] == ["in", "front"]:
+            before = words[max(0, index - _NEAR_SIZE) : index]
+            return any(word in _SIZES or self._numbers.is_size(word) for word in before)
+        size = next((i for i, word in enumerate(behind) if self._numbers.is_size(word)), 0)
+        return set(behind[:size]) <= _HESITATING and not _REPAIRING.isdisjoint(behind[:size])
 
     def _sides(self, tokens: Tokens, found: list[Found]) -> set[int]:
         """Every "left" that names a foot: in "took the left hind shoe off" nothing was left."""

@@ -90,6 +90,27 @@ def test_what_sounds_like_a_fore_may_be_a_number(text: str, feet: list[str], hea
     assert [row[1] for row in of_class(heard, text, "feet")] == feet
 
 
+@pytest.mark.parametrize(
+    ("text", "sizes"),
+    [
+        ("fives in front and fores behind", ["fives", "fores"]),
+        ("size three on the hinds, fores in front", ["three", "fores"]),
+        ("steel, fores, no, hang on, fives", ["fores", "fives"]),
+        ("fores, sorry, threes", ["fores", "threes"]),
+        ("fives on the fores", ["fives"]),
+        ("reset the fores, no, the hinds, fives", ["fives"]),
+        ("rolled toes on the fores, corns behind", []),
+        ("thrush in the fores and behind", []),
+    ],
+)
+def test_sizes_that_sound_like_front_feet(
+    text: str, sizes: list[str], typed: MentionFinder, heard: MentionFinder
+) -> None:
+    tokens = tokenize(text)
+    assert [tokens.lowers[m.start] for m in heard.find(tokens) if m.number] == sizes
+    assert "fores" not in [tokens.lowers[m.start] for m in typed.find(tokens) if m.number]
+
+
 @pytest.mark.parametrize("text", ["fresh bandage", "fresh pads in front", "freshly trimmed", "fresh poultice on it"])
 def test_what_is_new_is_no_misheard_thrush(text: str, heard: MentionFinder) -> None:
     assert of_class(heard, text, "findings") == []
