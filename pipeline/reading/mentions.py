@@ -36,6 +36,9 @@ _OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "
 _SETS = frozenset({"set", "sets", "pair", "out"})
 _NEAR_SIZE = 7  # tokens between a size and the next
 _SIZES = frozenset({"size", "sizes", "sized"})
+_PARTS = frozenset({"half", "quarter", "eighth", "eight"})
+_LENGTH_SAID = frozenset({"inch", "inches", "toe", "toes", "length", "lengths"})
+_LENGTH_WITHIN = 14  # tokens
 _REPAIRING = frozenset({"no", "wait", "sorry", "hang", "hold"})
 _HESITATING = _REPAIRING | {",", "uh", "um", "er", "on", "make", "that", "it"}
 _HOW_NEW = frozenset({"fresh", "freshly"})
@@ -137,7 +140,10 @@ class MentionFinder:
             masked[index] = self._alike_numbers[masked[index]]
         for index in (sizes := self._size_alikes(tokens.words)):
             masked[index] = "fours"
-        alike |= sizes
+        parts = self._part_alikes(tokens.words)
+        for index in parts:
+            masked[index] = "and" if masked[index] == "in" else "eighth"
+        alike |= sizes | parts
         numbers = [
             Mention(n.start, n.end, tuple(range(n.start, n.end)), {"number": str(n.value)}, _number_match(n, alike), n)
             for n in self._numbers.find(masked, tokens.words)
@@ -171,7 +177,22 @@ class MentionFinder:
         """Tokens that a recogniser writes for a number: "for nails", "to weeks"; only right before what is counted."""
         if not self._alike_numbers:
             return set()
-        return {i for i, word in enumerate(words[:-1]) if word in self._alike_numbers and words[i + 1] in self._counted}
+        pairs = [(i, word, words[i + 1]) for i, word in enumerate(words[:-1]) if word in self._alike_numbers]
+        counted = {i for i, _, behind in pairs if behind in self._counted and behind != "nail"}  # "nothing to nail to"
+        return counted | {i for i, word, behind in pairs if word == behind == "for"}  # "six for Buck, for for Tally"
+
+    def _part_alikes(self, words: Sequence[str]) -> set[int]:
+        """ "Toe length three in an eight", "three and an eight": a whole number of inches and its part."""
+        found: set[int] = set()
+        for i in range(1, len(words) - 2) if self._alike_numbers else ():
+            joint, article, part = words[i : i + 3]
+            if joint not in ("in", "and") or article not in ("a", "an") or part not in _PARTS:
+                continue
+            near = (*words[max(0, i - _LENGTH_WITHIN) : i], *words[i + 3 : i + 5])
+            if words[i - 1] in self._count_words and not _LENGTH_SAID.isdisjoint(near) and _SIZES.isdisjoint(near):
+                found |= {i} if joint == "in" else set()
+                found |= {i + 2} if part == "eight" else set()
+        return found
 
     def _size_alikes(self, words: Sequence[str]) -> set[int]:
         """ "Fives in front and fores behind", "fores, no, hang on, fives": sizes that sound like the front feet."""

@@ -111,6 +111,23 @@ def test_sizes_that_sound_like_front_feet(
     assert "fores" not in [tokens.lowers[m.start] for m in typed.find(tokens) if m.number]
 
 
+@pytest.mark.parametrize(
+    ("text", "numbers"),
+    [
+        ("toe length three in an eight", [Fraction(25, 8)]),
+        ("toe lengths left front three inches, right front three in a quarter", [Fraction(3), Fraction(13, 4)]),
+        ("three and an eight inches", [Fraction(25, 8)]),
+        ("sizes seven and an eight", [Fraction(7), Fraction(8)]),
+        ("six weeks for Buck, for for Tally", [Fraction(6), Fraction(4)]),
+        ("to nails", [Fraction(2)]),
+        ("nothing to nail to", []),
+        ("here for a trim, for the winter", []),
+    ],
+)
+def test_numbers_written_as_little_words(text: str, numbers: list[Fraction], heard: MentionFinder) -> None:
+    assert [m.number.value for m in heard.find(tokenize(text)) if m.number] == numbers
+
+
 @pytest.mark.parametrize("text", ["fresh bandage", "fresh pads in front", "freshly trimmed", "fresh poultice on it"])
 def test_what_is_new_is_no_misheard_thrush(text: str, heard: MentionFinder) -> None:
     assert of_class(heard, text, "findings") == []
