@@ -128,6 +128,11 @@ def test_numbers_written_as_little_words(text: str, numbers: list[Fraction], hea
     assert [m.number.value for m in heard.find(tokenize(text)) if m.number] == numbers
 
 
+def test_a_door_may_be_a_door(heard: MentionFinder) -> None:
+    assert of_class(heard, "mild at the door", "zones") == [("door", "toe", MatchKind.SOUND_ALIKE)]
+    assert of_class(heard, "had me over the stable door, kicked the door", "zones") == []
+
+
 @pytest.mark.parametrize("text", ["fresh bandage", "fresh pads in front", "freshly trimmed", "fresh poultice on it"])
 def test_what_is_new_is_no_misheard_thrush(text: str, heard: MentionFinder) -> None:
     assert of_class(heard, text, "findings") == []
