@@ -266,5 +266,5 @@ def deny_one(draft: Draft, cue: Mention | None = None) -> None:
     elif draft.slot == "pulse":
         draft.value = "normal"
     else:
-        draft.status, draft.severity = Status.ABSENT, None  # "no heat in the foot, mind" is heard as mild
+        draft.status = Status.ABSENT
     return None
