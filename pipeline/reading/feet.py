@@ -70,7 +70,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
         _foot_behind_sentence(talk, sentence, groups)
         _except_feet(sentence, groups)
         foot_in_the_end(talk, sentence, groups)
-        hand = contrasted(sentence, groups) or hand
+        hand = contrasted(sentence, groups, before) or hand
         talk.across = told_apart(talk, sentence, groups) or talk.across
     _feet_of_before(talk)
     return groups
@@ -300,6 +300,8 @@ def _earlier_group(
     both = contrasted(named, groups)
     if draft is not None and any(d.slot == draft.slot for s in sentence[:position] for d in s.drafts):
         both = None  # "wide webs in front, size five, and plain ones behind, size four"
+    if both is not None and len(both) < len(FEET) and (draft is None or draft.slot not in SETUP_SLOTS):
+        both = None  # "seven nails in the near fore and six in the off fore, where there's a crack"
     last = groups[named[-1].index][-1]
     return FootGroup(last.start, last.end, both) if both else last
 

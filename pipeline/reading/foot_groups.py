@@ -10,6 +10,7 @@ from pipeline.reading.pointed_out import both_across, is_across, of_the_two
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import FEET
 
+_COUNTED = frozenset({"nails", "nail_size", "shoe_size"})
 SETUP_SLOTS = frozenset(
     {
         "work",
@@ -293,7 +294,7 @@ def _said_not_to_be(earlier: Draft) -> bool:
     return any(m.end == earlier.start for m in earlier.segment.having("denials", "before"))
 
 
-def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> Feet | None:
+def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]], hand: Feet | None = None) -> Feet | None:
     """After "number two up front and number one behind" the shoeing of all of them is in hand again."""
     named = [s for s in sentence if groups[s.index] and s.drafts and s.horse == sentence[-1].horse]
     if named and len(groups[named[-1].index]) == _PAIR and setup_only(named[-1]):
@@ -305,9 +306,15 @@ def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> F
     first, second = named[-2], named[-1]
     shared = ({d.slot for d in first.drafts} & {d.slot for d in second.drafts} & SETUP_SLOTS) - {"work"}
     one, other = groups[first.index][-1].feet, groups[second.index][-1].feet
-    if not shared or set(one) & set(other) or not setup_only(second) or min(len(one), len(other)) < 2:
+    if not shared or set(one) & set(other) or not setup_only(second):
         return None
-    return tuple(foot for foot in FEET if foot in one or foot in other)
+    both = tuple(foot for foot in FEET if foot in one or foot in other)
+    if min(len(one), len(other)) >= _PAIR:
+        return both
+    # "reset in front. Seven nails in the left front, six in the right": counted foot by foot, the pair is in hand
+    pairs = [hand, *(g.feet for s in named[:-2] for g in groups[s.index])]
+    shod = all(setup_only(s) for s in sentence[sentence.index(second) :] if s.drafts)
+    return both if shod and shared <= _COUNTED and len(both) == _PAIR and both in pairs else None
 
 
 def setup_only(segment: Segment) -> bool:

@@ -31,6 +31,19 @@ _HEADS = frozenset(_HEADED.values())
 # Never taken for a part of a longer sound-alike: what names a horse or turns the sense round, and little words that
 # every sentence has ("thin so", "all for"), unless a person said what the longer words stand for.
 LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
+# What a number is told of: "a crest score of four" names no off fore, a misheard "heel angle of four" may.
+_OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
+_SETS = frozenset({"set", "sets", "pair", "out"})
+_NEAR_SIZE = 7  # tokens between a size and the next
+_SIZES = frozenset({"size", "sizes", "sized"})
+_PARTS = frozenset({"half", "quarter", "eighth", "eight"})
+_LENGTH_SAID = frozenset({"inch", "inches", "toe", "toes", "length", "lengths"})
+_LENGTH_WITHIN = 14  # tokens
+_REPAIRING = frozenset({"no", "wait", "sorry", "hang", "hold"})
+_HESITATING = _REPAIRING | {",", "uh", "um", "er", "on", "make", "that", "it"}
+_HOW_NEW = frozenset({"fresh", "freshly"})
+_PUT_ON_WORDS = frozenset({"pad", "pads", "packing", "pack", "coat", "dose", "cotton", "gauze", "bit", "lot"})
+_PUT_ON = frozenset({"treatments", "packings", "pads", "shoe_types", "shoe_materials", "traction", "measures", "work"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
 
 
@@ -94,6 +107,8 @@ class MentionFinder:
         self._counted = set(vocabulary.spoken("units")) | {"nail", "nails"}
         self._phrases, self._gapped = Phrases(), GappedForms()
         self._meaning: dict[str, list[_Meaning]] = {}
+        self._count_words = frozenset(vocabulary.spoken("numbers"))
+        self._counting_feet = self._numbered(vocabulary.heard_as("feet")) if sound_alikes else frozenset()
         learned = _learned_forms(vocabulary)
         for name in sorted(set(vocabulary.classes) - _NOT_PHRASES):
             for form, canonical in vocabulary.spoken(name).items():
@@ -129,6 +144,12 @@ class MentionFinder:
         alike = self._number_alikes(masked)
         for index in alike:
             masked[index] = self._alike_numbers[masked[index]]
+        for index in (sizes := self._size_alikes(tokens.words)):
+            masked[index] = "fours"
+        parts = self._part_alikes(tokens.words)
+        for index in parts:
+            masked[index] = "and" if masked[index] == "in" else "eighth"
+        alike |= sizes | parts
         numbers = [
             Mention(n.start, n.end, tuple(range(n.start, n.end)), {"number": str(n.value)}, _number_match(n, alike), n)
             for n in self._numbers.find(masked, tokens.words)
@@ -162,17 +183,80 @@ class MentionFinder:
         """Tokens that a recogniser writes for a number: "for nails", "to weeks"; only right before what is counted."""
         if not self._alike_numbers:
             return set()
-        return {i for i, word in enumerate(words[:-1]) if word in self._alike_numbers and words[i + 1] in self._counted}
+        pairs = [(i, word, words[i + 1]) for i, word in enumerate(words[:-1]) if word in self._alike_numbers]
+        counted = {i for i, _, behind in pairs if behind in self._counted and behind != "nail"}  # "nothing to nail to"
+        return counted | {i for i, word, behind in pairs if word == behind == "for"}  # "six for Buck, for for Tally"
+
+    def _part_alikes(self, words: Sequence[str]) -> set[int]:
+        """ "Toe length three in an eight", "three and an eight": a whole number of inches and its part."""
+        found: set[int] = set()
+        for i in range(1, len(words) - 2) if self._alike_numbers else ():
+            joint, article, part = words[i : i + 3]
+            if joint not in ("in", "and") or article not in ("a", "an") or part not in _PARTS:
+                continue
+            near = (*words[max(0, i - _LENGTH_WITHIN) : i], *words[i + 3 : i + 5])
+            if words[i - 1] in self._count_words and not _LENGTH_SAID.isdisjoint(near) and _SIZES.isdisjoint(near):
+                found |= {i} if joint == "in" else set()
+                found |= {i + 2} if part == "eight" else set()
+        return found
+
+    def _size_alikes(self, words: Sequence[str]) -> set[int]:
+        """ "Fives in front and fores behind", "fores, no, hang on, fives": sizes that sound like the front feet."""
+        if not self._alike_numbers or "fores" not in words:
+            return set()
+        return {i for i, word in enumerate(words) if word == "fores" and self._among_sizes(words, i)}
+
+    def _among_sizes(self, words: Sequence[str], index: int) -> bool:
+        behind = list(words[index + 1 : index + 1 + _NEAR_SIZE])
+        if behind[:1] == ["behind"] or behind[:2] == ["in", "front"]:
+            before = words[max(0, index - _NEAR_SIZE) : index]
+            return any(word in _SIZES or self._numbers.is_size(word) for word in before)
+        size = next((i for i, word in enumerate(behind) if self._numbers.is_size(word)), 0)
+        return set(behind[:size]) <= _HESITATING and not _REPAIRING.isdisjoint(behind[:size])
 
     def _sides(self, tokens: Tokens, found: list[Found]) -> set[int]:
         """Every "left" that names a foot: in "took the left hind shoe off" nothing was left."""
         lefts = [(form, literal) for form, _, literal in found if tokens.words[literal[0]] == "left" and literal[1:]]
         return {literal[0] for form, literal in lefts if any(m.name == "feet" for m in self._meaning[form])}
 
+    def _numbered(self, feet: Iterable[str]) -> frozenset[str]:
+        """The misheard feet that end in a number: "of four"."""
+        return frozenset(form for form in feet if form.rsplit(" ", 1)[-1] in self._count_words)
+
+    def _counted_foot(self, tokens: Tokens, foot: Found, found: list[Found]) -> bool:
+        """ "A crest score of four", "a set of fours", "on the left four nails": a number, no misheard fore."""
+        if foot[0] not in self._counting_feet:
+            return False
+        (_, end, literal), words = foot, tokens.words
+        behind, start = words[end : end + 1], literal[0]
+        if behind and behind[0] in self._counted:
+            return True
+        if words[start] != "of" or not start or (behind and (behind[0] in self._count_words or behind[0].isdigit())):
+            return False  # "crest score of four", and not "size of four, two"
+        heads = [form for form, last, _ in found if last == start]
+        return words[start - 1] in _SETS or any(
+            m.name == "measures" and m.canonical in _OF_A_NUMBER for form in heads for m in self._meaning[form]
+        )
+
+    def _how_new(self, tokens: Tokens, word: Found, found: list[Found]) -> bool:
+        """ "Fresh bandage", "freshly trimmed": no misheard thrush."""
+        if word[0] not in _HOW_NEW:
+            return False
+        if not _PUT_ON_WORDS.isdisjoint(tokens.words[word[1] : word[1] + 1]):
+            return True
+        behind = [form for form, _, literal in found if literal[0] == word[1]]
+        said = [m for form in behind for m in self._meaning[form] if m.match is not MatchKind.SOUND_ALIKE]
+        return any(m.name in _PUT_ON for m in said)
+
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
         found = [(form, end, tuple(range(start, end))) for form, start, end in self._phrases.find(tokens.words)]
         sides = self._sides(tokens, found)
         found += [gapped for gapped in self._gapped.find(tokens) if gapped[2][0] not in sides]
+        if self._counting_feet:  # heard
+            meant = [
+                one for one in found if self._counted_foot(tokens, one, found) or self._how_new(tokens, one, found)
+            ]
+            found = [one for one in found if one not in meant] if meant else found
         return [
             ((meaning.order, end - literal[0], literal[0]), end, literal, meaning)
             for form, end, literal in found

@@ -18,11 +18,12 @@ from pipeline.vocabulary import CLASS_SLOTS
 _CUE_WITHIN = 4
 _SENTENCES = 4  # from a name set aside to the words that tell why: "Buck, no. Hang on. Tally. Buck was Tuesday."
 _HESITATING = frozenset({".", ",", "uh", "um", "er", "erm", "no", "wait", "hang", "on", "hold", "sorry", "oh", "nah"})
+_DENYING = _HESITATING | {"it", "this", "that", "is", "was", "'s", "n't", "not"}
 _TOLD_OF = frozenset({"is", "'s", "was", "went", "has", "had", "will", "'ll", "does", "did", "comes", "goes", "stays"})
 _TURNS = frozenset({"next", "first", "last", "now", "then", "up"})  # "Buck is next" is no reason
 _MARKS = SENTENCE_ENDS | {","}
 _TRADE = frozenset({*CLASS_SLOTS, "feet", "measures"})
-_SOON = 6  # tokens from a repair to the name that is meant
+_SOON = 8  # tokens from a repair to the name that is meant
 
 
 class NameFinder(UnlistedNames):
@@ -115,8 +116,8 @@ class NameFinder(UnlistedNames):
         if not other:
             return False
         between = self._talk.words[end : other[0]]
-        if set(between) <= _HESITATING:
-            return True  # "First is Tally. Uh. No. Buck."
+        if set(between) <= _DENYING:
+            return True  # "First is Tally. Uh. No. Buck.", "This is Tally. No, it isn't. It's Buck."
         named = between[-1] in ("was", "is", "'s", ",", "no", "sorry")
         return named and "." not in between[1:]
 

@@ -115,6 +115,13 @@ def another_foot(seam: Seam) -> bool:
     if pointed or not (before.has(("feet",)) or near.has(("manners",)) or not near.has(TOLD)):
         return False
     if behind.only_feet():
+        if (
+            before.has(("feet",))
+            and not near.has(("feet",))
+            and near.has(("measures", *SAID))
+            and _its_own_work(seam.after)
+        ):
+            return True  # "new bar shoe on the right front, five nails, left front, new plain shoe"
         return (bool(near.feet()) or not near.has(("feet",))) and _foot_alone(seam)  # "in that foot, left hind, …"
     measured = near.has(("measures",)) and any(m.get("measures") in _LENGTHS for m in behind.mentions)
     same = behind.has(("same",)) and near.has(SAID)
@@ -130,6 +137,12 @@ def a_foot_and_someone(seam: Seam) -> bool:
     at = foot.end - behind.start if foot is not None else len(behind.words)
     answering = seam.before.has(_HEADS) or seam.near.has(_HEADS)  # "pulse bounding in front, hinds I had to hunt for"
     return behind.words[at : at + 1] in (["i"], ["we"], ["he"], ["she"]) and seam.near.has(TOLD) and not answering
+
+
+def _its_own_work(after: Stretch) -> bool:
+    """Whether it opens with what was done, on the foot before it."""
+    shod = after.words[:1] == ["new"] and after.has(("shoe_types", "shoe_materials", "work"))
+    return (shod or after.opens_with("work")) and not after.feet()
 
 
 def _foot_alone(seam: Seam) -> bool:

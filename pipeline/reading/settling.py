@@ -124,6 +124,11 @@ def _without_foot_and_with(drafts: list[Draft]) -> None:
     for draft in [d for d in drafts if d.slot in ("treatment", "pad") and not d.feet and d.status is Status.PRESENT]:
         if any(d.feet and (d.slot, d.value, d.status) == (draft.slot, draft.value, draft.status) for d in drafts):
             draft.drop("said again with its feet")  # "bandage change on Tally … left hind, fresh bandage"
+    for draft in [d for d in drafts if d.slot == "shoe_state" and not d.feet and d.status is Status.PRESENT]:
+        alone = not any(m.number for m in draft.segment.mentions)  # not of "lost two", of which one is told
+        again = [d for d in drafts if (d.slot, d.value, d.status) == (draft.slot, draft.value, draft.status) and d.feet]
+        if alone and any(d.segment.sentence - draft.segment.sentence in (0, 1) for d in again):
+            draft.drop("said again with its feet")  # "a lost shoe call. Right front's gone"
     footed = {(d.value, d.status, d.zone) for d in drafts if d.slot == "finding" and d.feet}
     for draft in [d for d in drafts if d.slot == "finding" and not d.feet]:
         same = {zone for value, status, zone in footed if (value, status) == (draft.value, draft.status)}

@@ -94,6 +94,7 @@ class UnlistedNames(NameBase):
     def _unknown_later(self) -> None:
         """ "Maisie, corn in the left front. Then Zephyr, trimmed.": a turn to a name that is on no list."""
         tokens, taken = self._talk.tokens, {i for s in self.found.spans for i in range(s.start, s.end)}
+        taken.update(i for s, e, _ in self._exact for i in range(s, e))  # a name set aside is known
         self._unknown_heads(taken)
         for start, large in enumerate(tokens.large):
             if not start or start in taken or not large:

@@ -140,3 +140,13 @@ test_a_season_that_goes_on = reads(
     ],
     "Tally. {}",
 )
+
+
+test_what_they_said_he_had_had_is_of_before = reads(
+    [
+        ("The last man told them he'd had laminitis, so I went easy.", ["- finding laminitis history"]),
+        ("They said she'd had an abscess in the off hind.", ["RH finding abscess history"]),
+        ("Corn in the near fore, they said. The off fore has thrush.", ["LF finding corn", "RF finding thrush"]),
+    ],
+    "Tansy. {}",
+)

@@ -105,3 +105,33 @@ test_anyplace = reads(
     ],
     "Tally. {}",
 )
+
+test_a_pair_counted_foot_by_foot_is_in_hand = reads(
+    [
+        (
+            "Reset in front. Seven nails in the left front, six in the right. Leather pads.",
+            ["LF nails 7", "LF+RF pad leather", "LF+RF work reset", "RF nails 6"],
+        ),
+        (
+            "New shoes on both fores, seven nails near fore, six nails off fore, rim pads.",
+            ["LF nails 7", "LF+RF pad rim", "LF+RF work new_shoe", "RF nails 6"],
+        ),
+        (
+            "Reset behind. Size two in the left hind, size one in the right hind. Steel.",
+            ["LH shoe_size 2", "LH+RH shoe_material steel", "LH+RH work reset", "RH shoe_size 1"],
+        ),
+        (
+            "Reset in front. Seven nails in the left front, six in the right, it has a crack. Leather pad.",
+            ["LF nails 7", "LF+RF work reset", "RF finding crack", "RF nails 6", "RF pad leather"],
+        ),
+        (
+            "Left front reset, seven nails. Right front reset, six nails. Leather pad.",
+            ["LF nails 7", "LF+RF work reset", "RF nails 6", "RF pad leather"],
+        ),
+        (
+            "Reset in front, seven nails in the near fore and six in the off fore, where the wall's shelly.",
+            ["LF nails 7", "LF+RF work reset", "RF finding weak_wall", "RF nails 6"],
+        ),
+    ],
+    "Tansy. {}",
+)

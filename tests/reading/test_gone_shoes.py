@@ -29,6 +29,16 @@ test_what_is_gone = reads(
     "Tansy. {}",
 )
 
+test_a_loss_told_again_with_its_foot_is_one = reads(
+    [
+        ("A lost shoe call. Right front's gone.", ["RF shoe_state lost"]),
+        ("A lost shoe call, right front's gone.", ["RF shoe_state lost"]),
+        ("Threw a shoe. The left hind's gone, new shoe on it.", ["LH shoe_state lost", "LH work new_shoe"]),
+        ("Lost two. The near fore's gone.", ["-+LF shoe_state lost"]),
+    ],
+    "Tansy. {}",
+)
+
 test_a_part_alone_is_the_head_of_lengths = reads(
     [
         ("Toes. Left front three and a half, right front the same.", ["LF+RF toe_length 88.9"]),

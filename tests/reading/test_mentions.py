@@ -78,6 +78,74 @@ def test_a_sound_alike_takes_nothing_that_is_surer(heard: MentionFinder) -> None
     assert of_class(heard, "you could see the toe", "findings") == []
 
 
+@pytest.mark.parametrize(
+    ("text", "feet"),
+    [
+        ("a cresty neck of four", []),
+        ("condition score of four, corn in the near fore", ["LF"]),
+        ("new set of fours", []),
+        ("grade of four on the near hind", ["LH"]),
+        ("on the left four nails", []),
+        ("bruise of four", ["RF"]),
+        ("heel angle of four 52", ["RF"]),
+        ("lameness of four 2", ["RF"]),
+        ("corn in the left four", ["LF"]),
+    ],
+)
+def test_what_sounds_like_a_fore_may_be_a_number(text: str, feet: list[str], heard: MentionFinder) -> None:
+    assert [row[1] for row in of_class(heard, text, "feet")] == feet
+
+
+@pytest.mark.parametrize(
+    ("text", "sizes"),
+    [
+        ("fives in front and fores behind", ["fives", "fores"]),
+        ("size three on the hinds, fores in front", ["three", "fores"]),
+        ("steel, fores, no, hang on, fives", ["fores", "fives"]),
+        ("fores, sorry, threes", ["fores", "threes"]),
+        ("fives on the fores", ["fives"]),
+        ("reset the fores, no, the hinds, fives", ["fives"]),
+        ("rolled toes on the fores, corns behind", []),
+        ("thrush in the fores and behind", []),
+    ],
+)
+def test_sizes_that_sound_like_front_feet(
+    text: str, sizes: list[str], typed: MentionFinder, heard: MentionFinder
+) -> None:
+    tokens = tokenize(text)
+    assert [tokens.lowers[m.start] for m in heard.find(tokens) if m.number] == sizes
+    assert "fores" not in [tokens.lowers[m.start] for m in typed.find(tokens) if m.number]
+
+
+@pytest.mark.parametrize(
+    ("text", "numbers"),
+    [
+        ("toe length three in an eight", [Fraction(25, 8)]),
+        ("toe lengths left front three inches, right front three in a quarter", [Fraction(3), Fraction(13, 4)]),
+        ("three and an eight inches", [Fraction(25, 8)]),
+        ("sizes seven and an eight", [Fraction(7), Fraction(8)]),
+        ("six weeks for Buck, for for Tally", [Fraction(6), Fraction(4)]),
+        ("to nails", [Fraction(2)]),
+        ("nothing to nail to", []),
+        ("here for a trim, for the winter", []),
+    ],
+)
+def test_numbers_written_as_little_words(text: str, numbers: list[Fraction], heard: MentionFinder) -> None:
+    assert [m.number.value for m in heard.find(tokenize(text)) if m.number] == numbers
+
+
+def test_a_door_may_be_a_door(heard: MentionFinder) -> None:
+    assert of_class(heard, "mild at the door", "zones") == [("door", "toe", MatchKind.SOUND_ALIKE)]
+    assert of_class(heard, "had me over the stable door, kicked the door", "zones") == []
+
+
+@pytest.mark.parametrize("text", ["fresh bandage", "fresh pads in front", "freshly trimmed", "fresh poultice on it"])
+def test_what_is_new_is_no_misheard_thrush(text: str, heard: MentionFinder) -> None:
+    assert of_class(heard, text, "findings") == []
+    assert of_class(heard, f"fresh in the frog, {text}", "findings") == [("fresh", "thrush", MatchKind.SOUND_ALIKE)]
+    assert of_class(heard, "he's fresh today, fresh air", "findings") == []
+
+
 def test_a_sound_alike_never_takes_a_name(heard: MentionFinder) -> None:
     tokens = tokenize("Seedy to the field")
     found = heard.find(tokens, [Mention(0, 1, (0,), {"horse": "Seedy"})])

@@ -207,6 +207,10 @@ Okay, {B}, no. Hang on. {A}. {B} was Tuesday. Trimmed the hinds.
 First is {B}. Uh. No. {A}. {B} is the other one. Trimmed the hinds.
 First is {B}. Uh. No. {A}, {B} is the other one. Trimmed the hinds.
 So this is {B}. No. Sorry. {A}. Trimmed the hinds.
+This is {B}, no it isn't, it's {A}. {B} was last week, ginger cob, hairy legs. Trimmed the hinds.
+This is {B}. No, it isn't. It's {A}. {B} was last week, bay mare. Trimmed the hinds.
+{B}. No, that's not {B}. It's {A}, {B} was Tuesday, the grey pony. Trimmed the hinds.
+{A}, not {B}. {B} went home, big chestnut horse. Trimmed the hinds.
 """
 
 
@@ -221,6 +225,7 @@ This is {A}, not {B}. Trimmed the hinds. {B}. New shoes in front.
 This is {A}, not {B}. Trimmed the hinds. Now {B}, new shoes in front.
 This is {A}, not {B}, trimmed the hinds, then {B}, new shoes in front.
 This is {A}, not {B}. Trimmed the hinds. {B} has new shoes in front.
+This is {A}, not {B}. Trimmed the hinds. {B}, bay mare, new shoes in front.
 """
 
 

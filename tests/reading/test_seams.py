@@ -9,6 +9,14 @@ from tests.reading.telling import told
 
 # Statements in a row, and all that they say.
 STATEMENTS = [
+    (
+        ["New egg bar on the off fore, five nails", "near fore, new plain shoe, six nails"],
+        ["LF nails 6", "LF shoe_type plain", "LF+RF work new_shoe", "RF nails 5", "RF shoe_type egg_bar"],
+    ),
+    (
+        ["Reset on the left hind, leather pad", "right hind, trimmed"],
+        ["LH pad leather", "LH work reset", "RH work trim"],
+    ),
     (["Thrush in the left hind", "trotted up sound"], ["- gait sound", "LH finding thrush"]),
     (
         ["Corn in the near fore", "jogged out sound", "no heat in the off fore"],
@@ -172,6 +180,7 @@ def _joined(statements: list[str], mark: str) -> str:
 
 # Commas that join one statement: none of these is cut.
 JOINED = [
+    ("New shoe, five nails, left front.", ["LF nails 5", "LF work new_shoe"]),
     ("Lame, left front.", ["LF gait lame"]),
     ("Pulse up, both fores.", ["LF+RF pulse raised"]),
     (
