@@ -72,7 +72,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     drop_refused(talk)
     for number, sentence in enumerate(sentences):
         resolve_gone(talk, sentence, sentences[max(0, number - 2) : number], groups)
-        doubt_after(sentence, sentences[number - 1] if number else [])
+        doubt_after(talk, sentence, sentences[number - 1] if number else [])
     drop_spoken_again(talk)
     _say_what_is_there(talk)
     let_go(no_more)

@@ -91,6 +91,8 @@ def deny(talk: Talk, sentence: Sentence) -> None:
         if position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
             _deny_barely(talk, sentence, position)
     _never_done(sentence)
+    if denied:
+        _not_that_wild(talk, sentence)
     _gone_by_now(talk, sentence)
 
 
@@ -160,6 +162,15 @@ def _never_done(sentence: list[Segment]) -> None:
             same = (draft.slot, draft.value) == (denied.slot, denied.value)
             if draft.start < denied.start and same and not apart:
                 draft.drop(_NOT_DONE)
+
+
+def _not_that_wild(talk: Talk, sentence: Sentence) -> None:
+    """ "He bit me. He's not dangerous, only fidgety": what the next sentence denies goes."""
+    denied = {d.value for s in sentence for d in s.drafts if d.slot == "manner" and _NOT_DONE in d.rules}
+    before = talk.sentence(sentence[0].sentence - 1) if denied else []
+    for draft in [d for s in before if s.horse == sentence[0].horse for d in s.drafts]:
+        if draft.slot == "manner" and draft.value in denied:
+            draft.drop(_NOT_DONE)
 
 
 def _gone_by_now(talk: Talk, sentence: Sentence) -> None:

@@ -9,6 +9,13 @@ from tests.reading.conftest import reads
 
 test_what_he_settles_on = reads(
     [
+        ("He's interfering behind, no, he isn't interfering.", ["- gait interfere absent"]),
+        ("He's forging, no, I watched him trot, he's not forging.", ["- gait forge absent"]),
+        ("She's lame on the left front. No, she isn't lame.", ["- gait lame absent"]),
+        ("She's lame on the left front, she's not lame behind.", ["LF gait lame", "LH+RH gait lame absent"]),
+        ("He bit me. He's not dangerous, just fidgety.", ["- manner fidgety"]),
+        ("She kicked out at me. No, she's not dangerous.", []),
+        ("He lashed out at me. He isn't lame.", ["- gait lame absent", "- manner dangerous"]),
         (
             "Left front, quicked him, no abscess. Hinds trimmed. If it turns into an abscess we'll poultice it.",
             ["LF finding abscess absent", "LF finding quicked", "LF treatment poultice planned", "LH+RH work trim"],
