@@ -140,3 +140,23 @@ test_a_season_that_goes_on = reads(
     ],
     "Tally. {}",
 )
+
+test_worn_until_then = reads(
+    [
+        (
+            "Racing plates in front till September. Today, plain steel in front.",
+            [
+                "LF+RF shoe_material steel",
+                "LF+RF shoe_type plain",
+                "LF+RF shoe_type racing_plate history",
+            ],
+        ),
+        (
+            "Rim pads in front until Easter. Now full pads in front.",
+            ["LF+RF pad full", "LF+RF pad rim history"],
+        ),
+        ("Racing plates in front till September. Hinds trimmed.", ["LF+RF shoe_type racing_plate", "LH+RH work trim"]),
+        ("Egg bars in front till September. Today he's quiet.", ["- manner quiet", "LF+RF shoe_type egg_bar"]),
+    ],
+    "Tansy. {}",
+)
