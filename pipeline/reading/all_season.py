@@ -36,5 +36,6 @@ def _ended(talk: Talk, segment: Segment) -> bool:
     after = talk.sentence(segment.sentence + 1)
     opened = bool(after) and any(m.start == after[0].start for m in after[0].having("times", "today"))
     worn = {d.slot: d.value for d in segment.drafts if d.slot in _WORN}
-    put_on = [d for s in after for d in s.drafts if d.slot in worn and s.horse == segment.horse] if opened else []
-    return any(d.value != worn[d.slot] for d in put_on)
+    today = [d for s in after for d in s.drafts if s.horse == segment.horse] if opened else []
+    shod = "shoe_type" in worn and any(d.value == "new_shoe" for d in today)
+    return shod or any(d.value != worn[d.slot] for d in today if d.slot in worn)

@@ -155,6 +155,10 @@ test_worn_until_then = reads(
             "Rim pads in front until Easter. Now full pads in front.",
             ["LF+RF pad full", "LF+RF pad rim history"],
         ),
+        (
+            "Racing plates in front till September. Today, new shoes in front.",
+            ["LF+RF shoe_type racing_plate history", "LF+RF work new_shoe"],
+        ),
         ("Racing plates in front till September. Hinds trimmed.", ["LF+RF shoe_type racing_plate", "LH+RH work trim"]),
         ("Egg bars in front till September. Today he's quiet.", ["- manner quiet", "LF+RF shoe_type egg_bar"]),
     ],
