@@ -12,6 +12,7 @@ _KEPT = frozenset({
     "runs", "goes", "wants", "needs",
 })  # fmt: skip
 _GAITS = frozenset({"gait", "lameness"})
+_WORN = frozenset({"shoe_type", "pad", "packing", "traction"})
 _HAS_BEEN = frozenset({"'s", "has"})
 
 
@@ -26,5 +27,15 @@ def goes_on(talk: Talk, segment: Segment, cue: Mention) -> bool:
 
 def still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "They're off the road till fall", "keep him in bar shoes all winter": of today, and until a time to come."""
-    till = talk.words[cue.start] in ("till", "until") and not segment.past
+    till = talk.words[cue.start] in ("till", "until") and not segment.past and not _ended(talk, segment)
     return till or goes_on(talk, segment, cue)
+
+
+def _ended(talk: Talk, segment: Segment) -> bool:
+    """ "Racing plates all round till September. Today plain steel": what the next sentence has in its place today."""
+    after = talk.sentence(segment.sentence + 1)
+    opened = bool(after) and any(m.start == after[0].start for m in after[0].having("times", "today"))
+    worn = {d.slot: d.value for d in segment.drafts if d.slot in _WORN}
+    today = [d for s in after for d in s.drafts if s.horse == segment.horse] if opened else []
+    shod = "shoe_type" in worn and any(d.value == "new_shoe" for d in today)
+    return shod or any(d.value != worn[d.slot] for d in today if d.slot in worn)

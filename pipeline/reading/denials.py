@@ -118,7 +118,7 @@ def deny(talk: Talk, sentence: Sentence) -> None:
                 deny_one(draft)
         if position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
             _deny_barely(talk, sentence, position)
-    _never_done(sentence)
+    _never_done(talk, sentence)
     _gone_by_now(talk, sentence)
 
 
@@ -179,7 +179,7 @@ def _went_on(talk: Talk, cue: Mention, draft: Draft) -> bool:
     return draft.slot in ("manner", "gait") and not _STOPPED.isdisjoint(talk.words[cue.start : draft.start])
 
 
-def _never_done(sentence: list[Segment]) -> None:
+def _never_done(talk: Talk, sentence: Sentence) -> None:
     """ "Soaked it, no I didn't soak it": the first word goes with its denial."""
     drafts = [d for s in sentence for d in s.drafts]
     for denied in [d for d in drafts if _NOT_DONE in d.rules]:
@@ -188,6 +188,15 @@ def _never_done(sentence: list[Segment]) -> None:
             same = (draft.slot, draft.value) == (denied.slot, denied.value)
             if draft.start < denied.start and same and not apart:
                 draft.drop(_NOT_DONE)
+        if denied.slot == "manner":
+            _not_that_wild(talk, denied)
+
+
+def _not_that_wild(talk: Talk, denied: Draft) -> None:
+    """ "He bit me. He's not dangerous, only fidgety": what the next sentence denies goes."""
+    for draft in [d for s in talk.sentence(denied.segment.sentence - 1) for d in s.drafts]:
+        if (draft.slot, draft.value, draft.segment.horse) == ("manner", denied.value, denied.segment.horse):
+            draft.drop(_NOT_DONE)
 
 
 def _gone_by_now(talk: Talk, sentence: Sentence) -> None:

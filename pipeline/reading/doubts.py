@@ -23,13 +23,17 @@ _BEGINS = _OPINION.first_words | _NOT_REACHED.first_words
 _KNOWN = frozenset({"the", "that", "his", "her", "this", "old"})
 _RECKONING = frozenset({"guess", "think", "reckon", "suppose", "believe"})
 _OH = frozenset({"oh", "well", "say", "a", "about"})
+_CAUSED = frozenset({"from", "because", "since", "due", "caused", "thanks"})
+_AS_SEEN = frozenset(
+    {"look", "looks", "sound", "sounds", "feel", "smell", "way", "what", "how"}
+)  # "from the look of it"
 _NOT = frozenset({"n't", "not", "never", "nae"})
 
 
 def doubt(talk: Talk, sentence: Sentence) -> None:
     for position, segment in enumerate(sentence if "doubts" in sentence.classes else ()):
         for cue in segment.having("doubts", "before"):
-            if _of_degree(talk, sentence, position, cue):
+            if _of_degree(talk, sentence, position, cue) or _of_the_cause(talk, segment, cue):
                 continue
             touched = _named_before(talk, segment, cue) or reached(talk, sentence, position, cue)
             if talk.words[cue.end - 1] == "like" and not touched and cue.end < segment.end:
@@ -48,7 +52,7 @@ def doubt(talk: Talk, sentence: Sentence) -> None:
 def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     for position, segment in enumerate(sentence if "doubts" in sentence.classes else ()):
         for cue in segment.having("doubts", "after"):
-            if _of_degree(talk, sentence, position, cue):
+            if _of_degree(talk, sentence, position, cue) or _of_the_cause(talk, segment, cue):
                 continue
             ahead = [d for d in drafts_after(segment, cue) if d.slot in DOUBTABLE]
             behind = last_doubtable(sentence[: position + 1])
@@ -121,6 +125,17 @@ def _of_degree(talk: Talk, sentence: Sentence, position: int, cue: Mention) -> b
     before = [m for m in segment.mentions if m.end <= cue.start]
     degree = bool(before) and before[-1].get("severities") is not None and before[-1].end == cue.start
     return degree and len(before) == 1 and before[0].start == segment.start and _closes(segment, cue)
+
+
+def _of_the_cause(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "A bruise, from a stone I reckon", "a bruise, probably from a stone": where it came from is in doubt."""
+    led = talk.words[cue.end] if cue.end < segment.end else ""
+    at = cue.end if led in _CAUSED else segment.start
+    if talk.words[at] not in _CAUSED or not _AS_SEEN.isdisjoint(talk.words[at : at + 3]):
+        return False
+    if led not in _CAUSED and segment.joined_by("start"):
+        return False
+    return not any(d.end > at for d in segment.drafts)
 
 
 def _closes(segment: Segment, cue: Mention) -> bool:

@@ -251,6 +251,10 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
         and talk.words[i + 1 : i + 2] != ["side"]
         for i in told
     )
+    if draft.slot == "nail_size" and feet:
+        nails = [d for s in talk.sentence(draft.segment.sentence) for d in s.drafts if d.slot == "nails" and d.feet]
+        counted = nails[-1].feet if nails and nails[-1].end <= draft.start else None
+        return counted if counted and set(feet) < set(counted) else feet  # "six in each, size fives"
     if draft.slot not in _APIECE or feet is None or len(feet) != 1 or not each:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")

@@ -56,6 +56,9 @@ _VERBS = frozenset(
     ]
 )
 _EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
+_BEFORE = frozenset({"before"})
+_HAS_HAD = frozenset({"had", "'d", "was", "were", "been", "wore", "used"})
+_PUT_ON = ("clips", "shoe_types", "shoe_materials", "pads", "packings", "traction", "work", "number")
 _ALL_NEW = Sayings("all new")
 _EXCEPT_ENDS = frozenset(cue[-1] for cue in _EXCEPT)
 _AND = (["in"], ["an"])
@@ -70,6 +73,8 @@ def mark_counted_feet(talk: Talk) -> None:
     """ "4 resets", "trimmed four", "trim on four", "all reset": the work says that feet are counted."""
     for pair in [*talk.having("feet", "fronts"), *talk.having("feet", "hinds")] if talk.says(_TWO_OF) else ():
         _size_before(talk, pair)
+    if talk.says(_BEFORE):
+        _before_and_behind(talk)
     for work in talk.having("work"):
         for at in range(work.start, work.end - 1):
             if talk.words[at : at + 2] == ["all", "four"] and talk.mention_starting(at) is None:
@@ -90,6 +95,28 @@ def mark_counted_feet(talk: Talk) -> None:
             talk.mentions.append(Mention(at, work.start, (at,), {"feet": "all"}, MatchKind.VARIANT))
     _all_new(talk)
     talk.in_order()
+
+
+def _before_and_behind(talk: Talk) -> None:
+    """ "Quarter clips behind, toe clips before", "shod before and behind": before is in front, where behind is a foot.
+
+    Not behind a verb of the past, "he'd had studs behind, and full pads before".
+    """
+    for hinds in [m for m in talk.having("feet", "hinds") if talk.words[m.start : m.end] == ["behind"]]:
+        start = max((i + 1 for i in range(hinds.start) if talk.words[i] in SENTENCE_ENDS), default=0)
+        stop = next((i for i in range(hinds.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+        if _HAS_HAD.isdisjoint(talk.words[start:stop]):
+            for at in [i for i in range(start, stop) if _in_front(talk, i, stop)]:
+                talk.mentions.append(Mention(at, at + 1, (at,), {"feet": "fronts"}, MatchKind.VARIANT))
+
+
+def _in_front(talk: Talk, at: int, stop: int) -> bool:
+    """A "before" that closes what was said of one pair, and begins no time: "before that", "the visit before"."""
+    if talk.words[at] != "before" or any(at in m.literal for m in talk.mentions):
+        return False
+    closed = at + 1 == stop or talk.words[at + 1] in (",", "and")
+    told = talk.mention_ending(at)
+    return closed and told is not None and told.is_any(_PUT_ON)
 
 
 def _all_new(talk: Talk) -> None:

@@ -31,7 +31,7 @@ def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
         later = _in_next_sentence(talk, again)
     if not olds or set(talk.words[new_ones[0].end : again.start]) - {"the", "a", "his", "her", "on", "in"}:
         return False
-    if not later and kind in ("findings", "feet"):
+    if not later and kind in ("findings", "feet", "gaits"):
         return False
     new_ones[0].readings.pop("denials", None)
     again.dropped = True

@@ -27,6 +27,12 @@ _IS_DOING = ("'m", "putting")
 _ANNOUNCING = frozenset({"plan"})
 _NO_PLAN = frozenset({"no", "without"})
 _OF_TODAY = frozenset({"today", "now"})
+_TOLD = frozenset({"told", "asked"})
+_TELLING, _WHO = 10, 4  # tokens back to who was told, and of who it was
+_KEEP = frozenset(
+    {"keep", "it", "that", "the", "foot", "on", "with", "try", "have", "go", "start", "put", "get", "his", "her"}
+    | {"near", "off", "left", "right", "fore", "front", "hind", "both", "hinds", "fronts"}
+)
 _WOULD = frozenset({"would", "'d"})
 _SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
@@ -64,6 +70,8 @@ def plan(talk: Talk, sentence: Sentence) -> None:
         if not segment.drafts:
             continue
         _due_but(talk, sentence, position)
+        if sentence.says(_TOLD):
+            _told_to(talk, segment)
         if sentence.says(_WOULD):
             _would_do(talk, segment)
         ahead = bool(plans) and any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
@@ -143,6 +151,17 @@ def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
     due = next((at for at, _ in _DUE.within(talk.words, segment.start, segment.end)), segment.end)
     for draft in [d for d in segment.drafts if d.start >= due and d.slot in PLANNABLE - ALWAYS_PLANNED]:
         draft.drop("only intended")
+
+
+def _told_to(talk: Talk, segment: Segment) -> None:
+    """ "Told the lad to soak it", "asked the owner's wife to keep it poulticed": what others are to do."""
+    for draft in [d for d in segment.drafts if d.slot == "treatment"]:
+        led = talk.words[max(segment.start, draft.start - _TELLING) : draft.start]
+        at = max((i for i, word in enumerate(led) if word in _TOLD), default=len(led))
+        said = led[at + 1 :]
+        to = said.index("to") if "to" in said else 0
+        if 0 < to <= _WHO and set(said[to + 1 :]) <= _KEEP and said[:1] != ["me"]:
+            _plan_one(draft)
 
 
 def _would_do(talk: Talk, segment: Segment) -> None:

@@ -21,6 +21,7 @@ _CAME_OFF = Sayings("came off")
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
 _HAVE = frozenset({"'ve", "have", "'d", "had"})
 _NO_MORE: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["today"])
+_AND_LEFT = (["and", "left"], ["and", "leaving"], ["and", "staying"], ["and", "leave"], ["and", "stays"])
 _SHOE = frozenset({"shoe"})
 _SHOE_OFF = said_whole("shoe off", "the shoe off", "that shoe off", "his shoe off", "her shoe off", "shoe off now")
 _SHOES = frozenset({"shoe", "shoes"})
@@ -32,6 +33,7 @@ _LEAVABLE = frozenset(FEET) | {"fronts", "hinds"}
 _LEAVING = frozenset({"he", "she", "who", "has", "had", "'s", "'d", "horse", "mare", "pony", "gelding", "cob"})
 _BEHIND_HIM = frozenset({"out", "back", "down", "behind", "over", "shoe", "shoes", "him", "her", "it", "somewhere"})
 _PULLED = 3
+_HALTS, _HALTING = frozenset({",", "um", "uh", "er", "erm", "ah", "eh"}), 8  # "I pulled, um, both front shoes"
 
 
 def draft_pulled(talk: Talk) -> None:
@@ -62,6 +64,11 @@ def draft_pulled_by_hand(talk: Talk) -> None:
         at = taking if taking is not None else _fronted(talk, foot)
         if at is not None:
             _add(talk, at, "work", "removed", "work: taken off by hand", set(foot.literal))
+        elif (
+            talk.words[foot.start - 2 : foot.start] == ["shoe", "off"]
+            and talk.words[foot.end : foot.end + 2] in _AND_LEFT
+        ):
+            _add(talk, foot.start - 2, "work", "removed", "work: taken off by hand", set(foot.literal))
         elif talk.words[foot.end - 1] in ("shoe", "shoes") and talk.words[foot.end : foot.end + 3] in _LEFT_OFF:
             _add(talk, foot.end - 1, "work", "removed", "work: taken off by hand", set(foot.literal))
 
@@ -114,7 +121,10 @@ def draft_came_off(talk: Talk) -> None:
 
 def _taking(talk: Talk, foot: Mention) -> int | None:
     """The token of the verb that takes off the shoes of this foot, when the farrier is its subject."""
-    before = range(foot.start - 1, max(-1, foot.start - _PULLED - 1), -1)
+    if _TAKING.isdisjoint(talk.words[max(0, foot.start - _HALTING) : foot.start]):
+        return None
+    before = [i for i in range(foot.start - 1, max(-1, foot.start - _HALTING), -1) if talk.words[i] not in _HALTS]
+    before = before[:_PULLED]
     at = next((i for i in before if talk.words[i] in _TAKING), None)
     if at is None or any(m.is_any(("work", "shoe_states")) for m in talk.holding(at)):
         return None
@@ -131,7 +141,7 @@ def _taking(talk: Talk, foot: Mention) -> int | None:
     by_horse = by_horse or (subject == "and" and _by_the_horse(talk, at))
     if by_horse or (name is not None and name.get("horse") is not None):
         return None
-    return at if set(talk.words[at + 1 : foot.start]) <= _WHOSE else None
+    return at if set(talk.words[at + 1 : foot.start]) <= _WHOSE | _HALTS else None
 
 
 def _fronted(talk: Talk, foot: Mention) -> int | None:
@@ -139,7 +149,9 @@ def _fronted(talk: Talk, foot: Mention) -> int | None:
     if talk.words[foot.end : foot.end + 1] not in (["i"], ["we"]):
         return None
     at = foot.end + 1
-    at += talk.words[at] in _HAVE
+    at += not _HAVE.isdisjoint(talk.words[at : at + 1])
+    if at >= len(talk.words):
+        return None
     off = talk.words[at + 1 : at + 2] == ["off"]
     done = talk.words[at] in _DONE and (off or talk.words[at] in ("pulled", "stripped", "removed"))
     closed = talk.words[at + 1 + off : at + 2 + off] in _NO_MORE

@@ -11,6 +11,7 @@ from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.plans import ALWAYS_PLANNED, set_for_a_season
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.segments import AGAINST
+from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.was_there import found_so
 from pipeline.record import Severity, Status
@@ -187,9 +188,10 @@ def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
 
 def _recalled_by(talk: Talk, segment: Segment, cues: list[Mention]) -> list[Draft]:
     """ "Crest is a three where it used to be a four": behind a word of the present, only what follows."""
-    when = next((m for m in cues if talk.words[m.start : m.end] == ["when"]), None)
-    if when is not None:
-        return [d for d in segment.drafts if d.start > when.start]
+    behind = [m.start for m in cues if talk.words[m.start : m.end] == ["when"]]
+    behind += [at for at, _ in INSTEAD.within(talk.words, segment.start, cues[0].start)] if cues else []
+    if behind:  # "putty in place of the silicone he had before"
+        return [d for d in segment.drafts if d.start > behind[0]]
     if found_so(talk, segment, cues):
         return []
     used_to = next((m for m in cues if talk.words[m.start : m.end] == ["used", "to"]), None)
@@ -288,7 +290,7 @@ def _weeks_at_first(talk: Talk, segment: Segment, cue: Mention) -> bool:
 def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
     """ "Somebody had him in egg bars before": a lone "before" that closes its segment."""
     last = segment.end - 1
-    if talk.words[last] != "before" or any(last in m.literal and m.get("times") for m in segment.mentions):
+    if talk.words[last] != "before" or any(last in m.literal and m.is_any(("times", "feet")) for m in segment.mentions):
         return []
     return [Mention(last, segment.end, (last,), {"times": "history"})]
 

@@ -7,7 +7,7 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
-_INSTEAD = Sayings("instead of", "rather than", "in place of", "in lieu of", "sooner than")
+INSTEAD = Sayings("instead of", "rather than", "in place of", "in lieu of", "sooner than")
 _GIVEN_UP = Sayings(
     "gave up on", "given up on", "giving up on", "stopped using", "quit using", "finished with", "done with",
     "no longer using", "ditched", "moved on from", "gone off", "went off", "dispensed with",
@@ -22,7 +22,7 @@ _FEARED = Sayings(
       for it in ("he 'd", "she 'd", "he had", "she had", "it was", "there was", "it was just", "we had", "we 'd")),
     "took it for",
 )  # fmt: skip
-_BEGINS = frozenset().union(*(turns.first_words for turns in (_INSTEAD, _GIVEN_UP, _WATCHING, _FEARED)))
+_BEGINS = frozenset().union(*(turns.first_words for turns in (INSTEAD, _GIVEN_UP, _WATCHING, _FEARED)))
 _TURNED_OUT = Sayings("turned out", "turns out", "was really", "is really", "ended up being", "proved to be")
 _LIGHT = frozenset(
     {"a", "an", "the", "those", "his", "her", "any", "more", "signs", "of", "sign", "new", "fresh", "that"}
@@ -34,14 +34,14 @@ _USED = SETUP_SLOTS | {"treatment"}
 
 def set_against(talk: Talk, sentence: Sentence) -> None:
     """Drop, or put back in time, what such words speak of."""
-    if not sentence.says(_BEGINS) or not talk.tells(_INSTEAD, _GIVEN_UP, _WATCHING, _FEARED):
+    if not sentence.says(_BEGINS) or not talk.tells(INSTEAD, _GIVEN_UP, _WATCHING, _FEARED):
         return
     for segment in sentence:
         for draft in [d for d in segment.drafts if not d.dropped and d.status is Status.PRESENT]:
             before = _words_before(talk, segment, draft, _LIGHT_OF_ALL)
             if before == segment.start:
                 continue
-            if draft.slot in _USED and _ends(talk, segment, before, _INSTEAD):
+            if draft.slot in _USED and _ends(talk, segment, before, INSTEAD):
                 draft.drop("another in its place")
             elif draft.slot in _USED - _COUNTED and _ends(talk, segment, before, _GIVEN_UP):
                 draft.status = Status.HISTORY

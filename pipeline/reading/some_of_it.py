@@ -10,7 +10,9 @@ SOME = "some of it: the finding before"
 AMOUNTS = frozenset(
     {"some", "bit", "little", "touch", "trace", "speck", "smidge", "spot", "hint", "more", "lick", "tad"}
 )
-_SIZES = frozenset({"a", "wee", "little", "small", "tiny", "good", "fair", "just", "only", "slight", "some"})
+_SIZES = frozenset(
+    {"a", "wee", "little", "small", "tiny", "good", "fair", "just", "only", "slight", "some", "mild", "moderate"}
+)
 _HAVING = frozenset(
     {"has", "have", "had", "got", "found", "saw", "see", "shows", "showing", "seen", "carrying", "get", "getting"}
 )

@@ -47,6 +47,9 @@ def _found_sound(talk: Talk, before: list[Segment], sentence: list[Segment], aft
     own = [d for s in sentence for d in s.drafts if d.status in (Status.PRESENT, Status.SUSPECTED) and not d.dropped]
     for draft in [d for d in own if d.slot == "gait" and d.value == "sound" and _hoped(talk, sentence, d)]:
         draft.drop("only hoped for")
+    for draft in [d for d in own if d.slot == "gait" and d.value != "sound" and _only_thought(talk, sentence, d)]:
+        if any(d.value == draft.value and d.status is Status.ABSENT and d.start > draft.start for d in drafts):
+            draft.drop("thought so and found otherwise")
     for draft in [d for d in own if d.slot == "lameness" or (d.slot == "gait" and d.value in _UNSOUND)]:
         sound = next((d for d in drafts if _sound_after(d, draft)), None)
         rested = "resting" in talk.words[draft.start : draft.end]

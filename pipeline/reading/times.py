@@ -28,7 +28,9 @@ _WORN = frozenset(
 )
 _ON_WEEKS = frozenset({"'s", "is", "in", "on", "at", "for", "can", "go", "back", "due", "again", "goes", "stays", ","})
 _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
-_SETTLED = frozenset({"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book"})
+_SETTLED = frozenset(
+    {"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book", "rather", "sooner"}
+)
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
 _BACK_IN = (
     ["back", "in"], ["back", "at"], ["book", "for"], ["again", "in"], ["again", "at"], ["time", "in"], ["visit", "in"],

@@ -152,7 +152,7 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
         earlier = [d for s in ahead for d in s.drafts if d.slot in _ZONED and s.horse == segment.horse]
         sentence, position = [*ahead, *sentence], position + len(ahead)
     if earlier and (
-        _another_foot(earlier[-1], groups.get(segment.index, [])) or _turned(earlier[-1], sentence, groups)
+        _another_foot(earlier[-1], groups.get(segment.index, [])) or _turned(earlier[-1], sentence, position, groups)
     ):
         return
     if earlier and not _other_work_between(sentence[:position], earlier[-1]):
@@ -257,8 +257,15 @@ def _another_foot(draft: Draft, found: list[FootGroup]) -> bool:
     return bool(found) and draft.feet is not None and not set(found[0].feet) & set(draft.feet)
 
 
-def _turned(draft: Draft, sentence: list[Segment], groups: Groups) -> bool:
-    """ "No thrush in the hinds but there's some in the near fore, in the frog": the place is the other foot's."""
+def _turned(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> bool:
+    """ "No thrush in the hinds but there's some in the near fore, in the frog": the place is the other foot's.
+
+    So is it in "thrush in the off hind, and a mild one in the near hind, in the frog", which is copied with its degree.
+    """
+    near = sentence[position - 1]
+    graded = bool(near.having("severities")) and near.joined_by("and", ", and") and not near.drafts
+    if graded and near is not draft.segment and _another_foot(draft, groups.get(near.index, [])):
+        return True
     if not draft.segment.having("denials"):
         return False
     behind = [s for s in sentence if s.index > draft.segment.index and s.joined_by("but", ", but")]
@@ -325,7 +332,7 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
         draft = _its_other_part(draft, earlier, groups.get(segment.index, [])) if draft is not None else None
         if draft is not None and (
-            _another_foot(draft, groups.get(segment.index, [])) or _turned(draft, sentence, groups)
+            _another_foot(draft, groups.get(segment.index, [])) or _turned(draft, sentence, position, groups)
         ):
             return
         if draft is not None and draft.segment.sentence < segment.sentence:

@@ -5,6 +5,22 @@ from __future__ import annotations
 from tests.reading.conftest import reads
 
 CASES = [
+    (
+        "Reset both fronts. Left front has a leather pad. Six nails in each, number fives.",
+        ["LF pad leather", "LF+RF nail_size 5", "LF+RF nails 6", "LF+RF work reset"],
+    ),
+    (
+        "Near hind new, off hind reset, both steel. Near hind's got a full pad. Seven nails each, size sixes.",
+        [
+            "LH pad full",
+            "LH work new_shoe",
+            "LH+RH nail_size 6",
+            "LH+RH nails 7",
+            "LH+RH shoe_material steel",
+            "RH work reset",
+        ],
+    ),
+    ("Six nails in the near fore, size fives in the off fore.", ["LF nails 6", "RF nail_size 5"]),
     ("Fores reset, two size four nails a side.", ["LF+RF nail_size 4", "LF+RF nails 4", "LF+RF work reset"]),
     ("Near fore reset, six number four nails.", ["LF nail_size 4", "LF nails 6", "LF work reset"]),
     ("Fronts reset, seven size five slims each.", ["LF+RF nail_size 5 slim", "LF+RF nails 7", "LF+RF work reset"]),

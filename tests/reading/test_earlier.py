@@ -150,3 +150,27 @@ test_what_they_said_he_had_had_is_of_before = reads(
     ],
     "Tansy. {}",
 )
+
+test_worn_until_then = reads(
+    [
+        (
+            "Racing plates in front till September. Today, plain steel in front.",
+            [
+                "LF+RF shoe_material steel",
+                "LF+RF shoe_type plain",
+                "LF+RF shoe_type racing_plate history",
+            ],
+        ),
+        (
+            "Rim pads in front until Easter. Now full pads in front.",
+            ["LF+RF pad full", "LF+RF pad rim history"],
+        ),
+        (
+            "Racing plates in front till September. Today, new shoes in front.",
+            ["LF+RF shoe_type racing_plate history", "LF+RF work new_shoe"],
+        ),
+        ("Racing plates in front till September. Hinds trimmed.", ["LF+RF shoe_type racing_plate", "LH+RH work trim"]),
+        ("Egg bars in front till September. Today he's quiet.", ["- manner quiet", "LF+RF shoe_type egg_bar"]),
+    ],
+    "Tansy. {}",
+)

@@ -166,3 +166,17 @@ test_what_is_for_a_season_to_come_or_only_asked_about = reads(
     ],
     "Buck. {}",
 )
+
+test_what_others_were_told_to_do = reads(
+    [
+        (
+            "Abscess in the off hind. Told the boss to soak it, he'll forget.",
+            ["RH finding abscess", "RH treatment soak planned"],
+        ),
+        ("Told the owner's wife to keep the near hind poulticed.", ["LH treatment poultice planned"]),
+        ("Asked the groom to soak the off hind. Hinds trimmed.", ["LH+RH work trim", "RH treatment soak planned"]),
+        ("The vet told me to soak it, so I soaked the off hind.", ["RH treatment soak"]),
+        ("Told the lad to hold him and soaked the off hind.", ["RH treatment soak"]),
+    ],
+    "Tansy. {}",
+)

@@ -9,6 +9,16 @@ from tests.reading.conftest import reads
 
 test_opinions = reads(
     [
+        ("Bruise in the off fore, from a stone I reckon.", ["RF finding bruise"]),
+        ("Corn in the near fore, probably from a shoe left on too long.", ["LF finding corn"]),
+        ("Heat in the near fore maybe from the hard ground.", ["LF finding heat"]),
+        ("Growth rings on the fronts, since the feed changed I'd guess.", ["LF+RF finding growth_rings"]),
+        (
+            "Heat in the off fore, from an abscess I reckon.",
+            ["RF finding abscess suspected", "RF finding heat"],
+        ),
+        ("Maybe a corn in the off fore, from the look of it.", ["RF finding corn suspected"]),
+        ("From the look of the off fore, a corn I reckon.", ["RF finding corn suspected"]),
         (
             "Strong at the testers, off hind. I'd say it's an abscess but I couldn't get to it.",
             ["RH finding abscess suspected", "RH tester strong"],

@@ -5,6 +5,11 @@ from __future__ import annotations
 from tests.reading.conftest import reads
 
 CASES = [
+    ("Tally. Toe clips before, quarter clips behind.", ["LF+RF clips toe", "LH+RH clips quarter"]),
+    ("Tally. Size one behind and size two before.", ["LF+RF shoe_size 2", "LH+RH shoe_size 1"]),
+    ("Tally. New shoes before and behind.", ["LF+RF+LH+RH work new_shoe"]),
+    ("Tally. He'd had studs behind, and full pads before.", ["LH+RH pad full history", "LH+RH traction studs history"]),
+    ("Tally. Studs behind. Full pads in front, as he had before.", ["LF+RF pad full", "LH+RH traction studs"]),
     ("Tally. Stinking hot out at the back block. Hinds trimmed.", ["LH+RH work trim"]),
     (
         "Tally. Did him at the back of the barn, corn and a bruise in the left front.",

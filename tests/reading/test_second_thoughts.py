@@ -9,6 +9,30 @@ from tests.reading.conftest import reads
 
 test_what_he_settles_on = reads(
     [
+        ("She'd been overreaching back in the winter, and she's not overreaching now.", ["- gait overreach resolved"]),
+        ("He was interfering behind last time, but he's not interfering now.", ["LH+RH gait interfere resolved"]),
+        ("He used to forge. He's not overreaching.", ["- gait forge history", "- gait overreach absent"]),
+        (
+            "Thrush in the off hind, in the sulcus, moderate, and a mild one in the near hind, in the frog.",
+            ["LH finding thrush @frog ~mild", "RH finding thrush @sulcus ~moderate"],
+        ),
+        (
+            "A bruise in the off fore, at the toe, bad, and a slight one in the near fore, at the heel.",
+            ["LF finding bruise @heel ~mild", "RF finding bruise @toe ~severe"],
+        ),
+        ("I was going to say eight weeks, but with that joint I'd rather six.", ["- next_visit_weeks 6 planned"]),
+        ("Eight weeks he'd normally go, but I'd sooner seven.", ["- next_visit_weeks 7 planned"]),
+        ("Eight weeks. Six nails in front rather than seven.", ["- next_visit_weeks 8 planned", "LF+RF nails 6"]),
+        ("Off hind, I've the shoe off that foot and left off.", ["RH work removed"]),
+        ("Near fore, I had the shoe off that foot and nailed it back on.", ["LF work put_back"]),
+        ("Vet out if she's no better by Friday.", ["- vet referral planned"]),
+        ("He's interfering behind, no, he isn't interfering.", ["- gait interfere absent"]),
+        ("He's forging, no, I watched him trot, he's not forging.", ["- gait forge absent"]),
+        ("She's lame on the left front. No, she isn't lame.", ["- gait lame absent"]),
+        ("She's lame on the left front, she's not lame behind.", ["LF gait lame", "LH+RH gait lame absent"]),
+        ("He bit me. He's not dangerous, just fidgety.", ["- manner fidgety"]),
+        ("She kicked out at me. No, she's not dangerous.", []),
+        ("He lashed out at me. He isn't lame.", ["- gait lame absent", "- manner dangerous"]),
         (
             "Left front, quicked him, no abscess. Hinds trimmed. If it turns into an abscess we'll poultice it.",
             ["LF finding abscess absent", "LF finding quicked", "LF treatment poultice planned", "LH+RH work trim"],

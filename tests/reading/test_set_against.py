@@ -16,6 +16,14 @@ test_what_such_words_are_set_against = reads(
             "Stopped using iodine on the left hind, copper sulfate now.",
             ["LH treatment copper_sulfate", "LH treatment iodine history"],
         ),
+        (
+            "Putty in the fronts this time in place of the silicone he had before.",
+            ["LF+RF packing putty", "LF+RF packing silicone history"],
+        ),
+        (
+            "Rim pads in front instead of the full pads he had last time.",
+            ["LF+RF pad full history", "LF+RF pad rim"],
+        ),
         ("Might need a bar shoe on the left front yet.", ["LF shoe_type bar planned"]),
         ("The left front may end up in a bar shoe.", ["LF shoe_type bar planned"]),
         ("She's booked for wedges in front in the new year.", ["LF+RF pad wedge planned"]),

@@ -123,3 +123,12 @@ test_the_same_shoe_that_was_never_lost = reads(
     ],
     "Buck. {}",
 )
+
+test_halting_before_the_foot = reads(
+    [
+        ("I pulled, um, both front shoes.", ["LF+RF work removed"]),
+        ("Pulled, er, the near hind, and left it off.", ["LH work removed"]),
+        ("He pulled, um, the off fore in the field.", []),
+    ],
+    "Tansy. {}",
+)

@@ -10,6 +10,14 @@ from tests.reading.conftest import reads
 test_some_stands_for_the_finding_before = reads(
     [
         (
+            "No heat in the hinds but there's a moderate bit in the left front.",
+            ["LF finding heat ~moderate", "LH+RH finding heat absent"],
+        ),
+        (
+            "No thrush in the fronts but there's a mild bit in the right hind frog.",
+            ["LF+RF finding thrush absent", "RH finding thrush @frog ~mild"],
+        ),
+        (
             "The thrush in the right hind is gone. Left hind though, there's some in the frog, moderate.",
             ["LH finding thrush @frog ~moderate", "RH finding thrush resolved"],
         ),

@@ -84,3 +84,12 @@ test_feared_and_not_there = reads(
         ("I reckoned he'd a corn in the near fore.", ["LF finding corn"]),
     ]
 )
+
+test_a_gait_that_was_only_thought = reads(
+    [
+        ("They thought he was interfering, but he doesn't interfere, I watched him go.", ["- gait interfere absent"]),
+        ("She reckoned he was forging, and he's not forging.", ["- gait forge absent"]),
+        ("The owner thought he was forging, and he is.", ["- gait forge"]),
+    ],
+    "Tansy. {}",
+)
