@@ -110,10 +110,8 @@ def deny(talk: Talk, sentence: Sentence) -> None:
         words = tuple(talk.words[segment.start : segment.end])
         answers = words in _BARE_ANSWERS and _closes(sentence, position)
         led_by_none = words[0] == "none" and not segment.drafts and position
-        if led_by_none and not answers and _only_none(talk, segment):
-            for draft in _asked(talk, sentence, position):
-                deny_one(draft)
-        if answers and (segment.having("denials") or words[0] != "no"):
+        none = led_by_none and not answers and _only_none(talk, segment)
+        if none or (answers and (segment.having("denials") or words[0] != "no")):
             for draft in _asked(talk, sentence, position):
                 deny_one(draft)
         if position and (words in _BARE_DENIALS or words in _NOT_BY_ME):

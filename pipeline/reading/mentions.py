@@ -41,15 +41,13 @@ _LENGTH_SAID = frozenset({"inch", "inches", "toe", "toes", "length", "lengths"})
 _LENGTH_WITHIN = 14  # tokens
 _REPAIRING = frozenset({"no", "wait", "sorry", "hang", "hold"})
 _HESITATING = _REPAIRING | {",", "uh", "um", "er", "on", "make", "that", "it"}
-_HOW_NEW = frozenset({"fresh", "freshly"})
 _PUT_ON_WORDS = frozenset({"pad", "pads", "packing", "pack", "coat", "dose", "cotton", "gauze", "bit", "lot"})
-_PUT_ON = frozenset({"treatments", "packings", "pads", "shoe_types", "shoe_materials", "traction", "measures", "work"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
 
 
 # Words that a finding is heard as ("thrush"), but that describe what stands right behind them if it is put on.
-_DESCRIBING = frozenset({"fresh", "freshy", "trashy", "thrashy"})
-_PUT_ON = ("treatments", "packings", "pads", "shoe_types", "shoe_materials", "clips", "traction")
+_DESCRIBING = frozenset({"fresh", "freshly", "freshy", "trashy", "thrashy"})
+_PUT_ON = ("treatments", "packings", "pads", "shoe_types", "shoe_materials", "clips", "traction", "measures", "work")
 
 
 _Order = tuple[bool, int, bool, bool]  # heard otherwise, more words first, no name, weak
@@ -238,24 +236,12 @@ class MentionFinder:
             m.name == "measures" and m.canonical in _OF_A_NUMBER for form in heads for m in self._meaning[form]
         )
 
-    def _how_new(self, tokens: Tokens, word: Found, found: list[Found]) -> bool:
-        """ "Fresh bandage", "freshly trimmed": no misheard thrush."""
-        if word[0] not in _HOW_NEW:
-            return False
-        if not _PUT_ON_WORDS.isdisjoint(tokens.words[word[1] : word[1] + 1]):
-            return True
-        behind = [form for form, _, literal in found if literal[0] == word[1]]
-        said = [m for form in behind for m in self._meaning[form] if m.match is not MatchKind.SOUND_ALIKE]
-        return any(m.name in _PUT_ON for m in said)
-
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
         found = [(form, end, tuple(range(start, end))) for form, start, end in self._phrases.find(tokens.words)]
         sides = self._sides(tokens, found)
         found += [gapped for gapped in self._gapped.find(tokens) if gapped[2][0] not in sides]
         if self._counting_feet:  # heard
-            meant = [
-                one for one in found if self._counted_foot(tokens, one, found) or self._how_new(tokens, one, found)
-            ]
+            meant = [one for one in found if self._counted_foot(tokens, one, found)]
             found = [one for one in found if one not in meant] if meant else found
         return [
             ((meaning.order, end - literal[0], literal[0]), end, literal, meaning)
@@ -356,6 +342,7 @@ def _without_describing(tokens: Tokens, chosen: list[Mention]) -> list[Mention]:
     """ "A fresh bandage over that": what is put on is described, and no finding was heard as the word before it."""
     alikes = [m for m in chosen if m.match is MatchKind.SOUND_ALIKE and tokens.words[m.start] in _DESCRIBING]
     put_on = {m.start for m in chosen if m.is_any(_PUT_ON)} if alikes else set()
+    put_on |= {m.end for m in alikes if not _PUT_ON_WORDS.isdisjoint(tokens.words[m.end : m.end + 1])}
     describing = {m.start for m in alikes if "findings" in m.readings and m.end in put_on}
     return [m for m in chosen if m.start not in describing] if describing else chosen
 

@@ -276,12 +276,13 @@ def a_denial(seam: Seam) -> bool:
 
 
 def a_finding_answered(seam: Seam) -> bool:
-    """ "…, growth rings, none to speak of": what was looked for, alone before the answer."""
+    """ "…, growth rings, none to speak of", "…, heat, no, none in front": what the answer is to."""
     behind, near = seam.behind, seam.near
     alone = behind.opens_with("findings") and any(
         m.start == behind.start and m.end == behind.end for m in behind.mentions
     )
-    return alone and seam.after.words[:1] in (["none"], ["nil"]) and not near.has(("denials",))
+    answered = seam.after.words[:1] in (["none"], ["nil"]) or list(seam.after.words) == ["no"]
+    return alone and answered and not near.has(("denials",))
 
 
 def a_manner(seam: Seam) -> bool:

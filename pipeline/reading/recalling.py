@@ -268,7 +268,7 @@ def _season_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Me
     if words[0] not in _IN_A_SEASON or _GONE_BY & set(words):
         return False
     planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))
-    planned = planned or bool({"can", "could"} & set(talk.words[sentence[0].start : cue.start]))
+    planned = planned or (not segment.past and bool({"can", "could"} & set(talk.words[sentence[0].start : cue.start])))
     if words[-1] in _CALENDAR:
         planned = planned or (bool(segment.having("plans", "before")) and not segment.past)
         planned = planned or (any(d.slot == "next_visit_weeks" for d in segment.drafts) and not segment.past)
@@ -309,7 +309,7 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     """
     words = set(talk.words[segment.start : segment.end])
     graded = next((m.readings["severities"] for m in segment.having("severities")), None)
-    only_graded = graded is not None and talk.words[segment.start] in ("was", "were")
+    only_graded = graded and talk.words[segment.start] in ("was", "were")
     if _COMPARED & words or not (only_graded or {"it", "that", "one", "this"} & words):
         return
     for earlier in reversed([s for s in before if s.horse == segment.horse]):
@@ -318,15 +318,11 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
             rather = _RATHER.said_in(talk.words[draft.end : segment.start])  # "… or rather there was one, that was"
             if (earlier.present or graded or doubted) and draft.slot == "finding" and not rather:
                 again = replace(
-                    draft,
-                    segment=segment,
-                    start=segment.start,
-                    end=segment.end,
-                    status=Status.HISTORY,
+                    draft, segment=segment, start=segment.start, end=segment.end, status=Status.HISTORY,
                     severity=Severity(graded) if graded else None,
                     zone=draft.zone if graded and earlier.sentence == segment.sentence else None,
                     rules=["it: the finding before"],
-                )
+                )  # fmt: skip
                 segment.drafts.append(again)
             else:
                 recall_one(draft)

@@ -175,7 +175,14 @@ def _is_no_cue(talk: Talk, cue: Mention) -> bool:
     if talk.words[cue.start : cue.end] != ["no"]:
         return False
     follower = talk.mention_starting(cue.end)
-    return follower is not None and follower.is_any(CLASS_SLOTS) and follower.number is None
+    return (follower is not None and follower.is_any(CLASS_SLOTS) and follower.number is None) or _says_none(talk, cue)
+
+
+def _says_none(talk: Talk, cue: Mention) -> bool:
+    """ "Hardener on it, heat, no, none on either front": answers of a thing named alone, and takes nothing back."""
+    topic = talk.mention_ending(cue.start - 1) if talk.words[cue.start - 1] == "," else None
+    alone = topic is not None and "findings" in topic.readings and talk.words[topic.start - 1] in (",", ".")
+    return alone and talk.words[cue.end : cue.end + 2] in ([",", "none"], [",", "nothing"])
 
 
 def _against_before(talk: Talk, cue: Mention) -> bool:

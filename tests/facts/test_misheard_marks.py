@@ -40,4 +40,4 @@ def test_a_quarter_of_the_stops_heard_as_commas(reader: Reader) -> None:
     assert total.memos == 1222
     assert total.f1 >= 0.98
     assert total.horses / total.visits >= 0.985
-    assert total.inverted <= 4
+    assert total.inverted <= 6  # 4 when there were 966 memos, which 4 of these 6 are of

@@ -256,3 +256,26 @@ test_nothing_to_nail_to_denies_nothing = reads(
     ],
     "Tansy. {}",
 )
+
+
+test_answered_no_and_none = reads(
+    [
+        (
+            "Right front wall is weak, hardener on it, heat, no, none on either front.",
+            ["LF+RF finding heat absent", "RF finding weak_wall", "RF treatment hardener"],
+        ),
+        (
+            "Bruise in the near fore, mild, corns, no, none in front.",
+            ["LF finding bruise ~mild", "LF+RF finding corn absent"],
+        ),
+        (
+            "Left hind, mild thrush, corn, no, bruise at the toe.",
+            ["LH finding bruise @toe", "LH finding thrush ~mild"],
+        ),
+        (
+            "It could be a keratoma in the near fore, he had an abscess in that foot over the summer.",
+            ["LF finding abscess history", "LF finding keratoma suspected"],
+        ),
+    ],
+    "Tansy. {}",
+)
