@@ -116,7 +116,7 @@ test_the_size_of_all_nails_that_were_counted = reads(
         ),
         (
             "New shoes in front, size three, six nails left front, seven right front, size five.",
-            ["LF nails 6", "LF+RF shoe_size 3", "LF+RF work new_shoe", "RF nail_size 5", "RF nails 7"],
+            ["LF nails 6", "LF+RF nail_size 5", "LF+RF shoe_size 3", "LF+RF work new_shoe", "RF nails 7"],
         ),
         (
             "Bar shoe on the left front, plain on the right front. Both new, both ones, six nails a foot.",
