@@ -22,29 +22,10 @@ _DID_IT = Sayings(
     "did it", "done it", "did that", "done that", "did the same", "done the same", "did this", "done this",
     "been through it", "been through this", "went through it", "went through this", "happened",
 )  # fmt: skip
-_THE_HORSE = frozenset(
-    {
-        "he",
-        "she",
-        "it",
-        "that",
-        "this",
-        "'s",
-        "'d",
-        "has",
-        "had",
-        "and",
-        "but",
-        "also",
-        "already",
-        "the",
-        "same",
-        "only",
-    }
-)
+_THE_HORSE = frozenset({
+    "he", "she", "it", "that", "this", "'s", "'d", "has", "had", "and", "but", "also", "already", "the", "same", "only",
+})  # fmt: skip
 _NEAR = 2  # sentences back to what was done again
-
-
 _WHAT_HE_HAD = Sayings(*(
     f"{what} {who} {had}"
     for what in ("that 's what", "that was what", "that is what", "those are what", "those were what")
@@ -59,7 +40,10 @@ _WORN = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "wedge", "p
 
 
 def recall_what_he_had(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
-    """ "Plastic on both fronts, with wedge pads, so that's what he had before": all that he wore until today."""
+    """ "Plastic on both fronts, with wedge pads, so that's what he had before": all that he wore until today.
+
+    So is what the horse is known by, and what "since" says to have come before today.
+    """
     _that_foundered(talk, sentence)
     _since_then(talk, sentence)
     for position, segment in enumerate(sentence if talk.tells(_WHAT_HE_HAD) else ()):
@@ -73,7 +57,8 @@ def recall_what_he_had(talk: Talk, sentence: Sentence, previous: list[Segment]) 
 def _that_foundered(talk: Talk, sentence: list[Segment]) -> None:
     """ "That's the pony that foundered": what the horse is known by; not "he's foundered"."""
     for draft in [d for s in sentence for d in s.drafts if d.value == "laminitis"] if talk.says(_FOUNDERED) else ():
-        if talk.words[draft.start] in _FOUNDERED and talk.words[draft.start - 1] in ("that", "who"):
+        led = talk.words[max(0, draft.start - 1) : draft.start]
+        if talk.words[draft.start] in _FOUNDERED and led in (["that"], ["who"]):
             recall_one(draft)
 
 
@@ -81,9 +66,9 @@ def _since_then(talk: Talk, sentence: Sentence) -> None:
     """ "His second visit since the laminitis": what came before all that is told of today."""
     for draft in [d for s in sentence for d in s.drafts if d.slot == "finding"] if sentence.says(_SINCE) else ():
         at = draft.start - 1
-        while talk.words[at] in _WHICH:
+        while at > 0 and talk.words[at] in _WHICH:
             at -= 1
-        if talk.words[at] in _SINCE and at + 1 < draft.start:
+        if at >= 0 and talk.words[at] in _SINCE and at + 1 < draft.start:
             recall_one(draft)
 
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from pipeline.reading.foot_groups import SETUP_SLOTS, Groups
+from pipeline.reading.foot_groups import COUNTED, SETUP_SLOTS, Groups
 from pipeline.reading.talk import Segment, Sentence, Talk
 from pipeline.record import FEET
 
 _SHOD = frozenset({"work", "shoe_type", "shoe_material"})
-_COUNTED = frozenset({"nails", "nail_size", "shoe_size"})  # told foot by foot, unless "both of them" is right behind
 _WITH = (["with"], ["in"])
 _AHEAD = frozenset({"the", "his", "her", "on", "in", "and"})
 
@@ -30,12 +29,12 @@ def widen_to_both(talk: Talk, sentence: Sentence, groups: Groups) -> None:
                 if set(draft.feet or ()) < set(pair):
                     draft.feet = pair
                     draft.note("foot: both of them")
-            slots = SETUP_SLOTS - _COUNTED
+            slots = SETUP_SLOTS - COUNTED  # told foot by foot, unless "both of them" is right behind
 
 
 def _widen_to_second(talk: Talk, first: Segment, second: Segment, groups: Groups) -> None:
     """ "I reset the right front with five nails and the left front with six": what was done, on the second foot too."""
-    if not second.drafts or second.own_clause or any(d.slot not in _COUNTED for d in second.drafts):
+    if not second.drafts or second.own_clause or any(d.slot not in COUNTED for d in second.drafts):
         return
     one, other = groups[first.index], groups[second.index]
     if len(one) != 1 or len(other) != 1 or one[0].anaphor or other[0].anaphor or first.horse != second.horse:

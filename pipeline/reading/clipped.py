@@ -56,14 +56,8 @@ def complete_headed(talk: Talk, lookup: Lookup) -> None:
     for at in talk.where(_HEADING):
         opens = at == 0 or talk.words[at - 1] in (".", ",", ";", "and")
         comma = next((i for i in range(at + 1, min(len(talk.words), at + _HEADED)) if talk.words[i] in (",", ".")), 0)
-        behind, broken_off = talk.words[comma + 2 : comma + 3], comma + 1 == len(talk.words)
-        if (
-            not opens
-            or not comma
-            or talk.words[comma] == "."
-            or broken_off
-            or behind not in ([","], ["."], [], ["and"])
-        ):
+        alone = comma + 1 < len(talk.words) and talk.words[comma + 2 : comma + 3] in ([","], ["."], [], ["and"])
+        if not opens or not comma or talk.words[comma] == "." or not alone:
             continue
         feet = {i for m in talk.having("feet") for i in range(m.start, m.end)}
         plain = {talk.words[i] for i in range(at + 1, comma) if i not in feet} <= {"on", "in", "the", "under", "for"}
@@ -73,9 +67,8 @@ def complete_headed(talk: Talk, lookup: Lookup) -> None:
         if not plain or claimed or named is None or (here is not None and not here.readings.keys() <= {"zones"}):
             continue
         mention = Mention(comma + 1, comma + 2, (at, comma + 1), {_HEADS[talk.words[at]]: named}, MatchKind.VARIANT)
-        talk.mentions[:] = sorted(
-            [*(m for m in talk.mentions if m is not here), mention], key=lambda m: (m.start, m.end)
-        )
+        talk.mentions[:] = [*(m for m in talk.mentions if m is not here), mention]
+        talk.in_order(moved=True)
 
 
 def complete_parts(talk: Talk, lookup: Lookup) -> None:
@@ -97,7 +90,7 @@ def complete_parts(talk: Talk, lookup: Lookup) -> None:
 
 def complete_kinds(talk: Talk, lookup: Lookup) -> None:
     """ "Reset, rim, steel", "a new trailer on the left hind": the kind of a shoe without the word for it."""
-    for at in [i for i, word in enumerate(talk.words) if word in _KINDS] if talk.says(_KINDS) else ():
+    for at in talk.where(_KINDS):
         here = talk.mention_starting(at)
         if (here is not None and here.end > at + 1) or not (_listed(talk, at) or _put_on(talk, at)):
             continue
@@ -107,7 +100,7 @@ def complete_kinds(talk: Talk, lookup: Lookup) -> None:
         if here is not None:
             here.dropped = True
         talk.mentions.append(Mention(at, at + 1, (at,), {"shoe_types": named}, MatchKind.VARIANT))
-    talk.mentions.sort(key=lambda m: (m.start, m.end))
+    talk.in_order()
 
 
 def _listed(talk: Talk, at: int) -> bool:

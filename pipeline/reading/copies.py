@@ -8,6 +8,7 @@ from fractions import Fraction
 from pipeline.reading.as_the_other import copy_shoeing
 from pipeline.reading.copying import Copied, content_of, copy_draft, only_done, tells_of_work, told_before
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
+from pipeline.reading.foot_lists import POINTED_AT
 from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_heading, is_none
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.questions import SOUGHT
@@ -36,7 +37,6 @@ _COMMON = frozenset(
     {"heel", "heels", "toe", "toes", "sole", "soles", "wall", "walls", "white", "the", "a", "his", "her"}
 )
 _THOUGHT = frozenset({"thought", "wondered", "tempted", "nearly", "almost", "meant", "checked", "looked", "look"})
-_POINTED_AT = frozenset({"those", "them", "that", "these"})
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
@@ -347,7 +347,7 @@ def _worked_next(talk: Talk, segment: Segment, behind: Segment) -> bool:
     """ "Reset the fronts, and the hinds, I trimmed them": another work on the foot, right behind a comma as written."""
     done = next((d for d in reversed(told_before(talk, segment)) if d.slot == "work"), None)
     worked = next((d for d in behind.drafts if d.slot == "work"), None)
-    pointed = not _POINTED_AT.isdisjoint(talk.words[behind.start : behind.end])
+    pointed = not POINTED_AT.isdisjoint(talk.words[behind.start : behind.end])
     near = talk.tokens.lowers[segment.end] == ","
     return done is not None and worked is not None and pointed and near and done.value != worked.value
 

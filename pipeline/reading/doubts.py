@@ -24,9 +24,7 @@ _KNOWN = frozenset({"the", "that", "his", "her", "this", "old"})
 _RECKONING = frozenset({"guess", "think", "reckon", "suppose", "believe"})
 _OH = frozenset({"oh", "well", "say", "a", "about"})
 _CAUSED = frozenset({"from", "because", "since", "due", "caused", "thanks"})
-_AS_SEEN = frozenset(
-    {"look", "looks", "sound", "sounds", "feel", "smell", "way", "what", "how"}
-)  # "from the look of it"
+_AS_SEEN = frozenset({"look", "looks", "sound", "sounds", "feel", "smell", "way", "what", "how"})  # "from the look"
 _NOT = frozenset({"n't", "not", "never", "nae"})
 
 

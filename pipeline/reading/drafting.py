@@ -72,12 +72,8 @@ def draft_words(talk: Talk) -> None:
             said = set(talk.words[mention.start : mention.end])
             if name == "work" and draft.value == "trim" and _BARE & said and not _TRIMMED & said:
                 draft.note(LEFT_BARE)
-            if (
-                name == "work"
-                and draft.value == "put_back"
-                and _SAME_SHOE <= said <= _BACK_ON
-                and _was_on(talk, segment)
-            ):
+            back_on = name == "work" and draft.value == "put_back" and _SAME_SHOE <= said <= _BACK_ON
+            if back_on and _was_on(talk, segment):
                 draft.note(SAME_SHOE)
             if name == "shoe_types" and said & _STUFF.keys():
                 add_draft(segment, "shoe_material", _STUFF[min(said & _STUFF.keys())], mention)
@@ -223,8 +219,8 @@ def draft_white_line(talk: Talk) -> None:
         for mention in segment.having("zones", "white_line"):
             doubted = [m for m in segment.having("doubts", "before") if m.start == mention.end]
             if doubted and talk.words[doubted[0].end : doubted[0].end + 1] in _PARTING:
-                add_draft(segment, "finding", "white_line_separation", mention).end = doubted[0].end + 1
-                segment.drafts[-1].status = Status.SUSPECTED
+                draft = add_draft(segment, "finding", "white_line_separation", mention)
+                draft.end, draft.status = doubted[0].end + 1, Status.SUSPECTED
             denied = mention.start > segment.start and talk.words[mention.start - 1] in ("no", "any")
             if denied and talk.words[mention.start : mention.end] == ["white", "line"] and not segment.drafts:
                 draft = add_draft(segment, "finding", "white_line_disease", mention)
@@ -294,7 +290,7 @@ def _new_size(talk: Talk, segment: Segment, index: int) -> bool:
     sized = next((m for m in segment.mentions if m.start == at and m.number is not None), None)
     if sized is None or sized.number is None:
         return False
-    return sized.number.plural or bool(sized.number.aughts) or talk.words[index - 1] in ("a", "an")
+    return sized.number.plural or bool(sized.number.aughts) or talk.words[max(0, index - 1) : index] in (["a"], ["an"])
 
 
 def _new_that_was(talk: Talk, segment: Segment) -> bool:

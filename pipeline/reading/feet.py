@@ -243,7 +243,10 @@ def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
 
 
 def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
-    """ "Six nails in each", said with one foot in hand, is both of the pair."""
+    """ "Six nails in each", said with one foot in hand, is both of the pair.
+
+    The nails are of one size on all the feet that they were counted for.
+    """
     behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
     told = range(draft.start, min(behind, len(talk.words)))
     each = any(

@@ -10,25 +10,11 @@ from pipeline.reading.pointed_out import both_across, is_across, of_the_two
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import FEET
 
-_COUNTED = frozenset({"nails", "nail_size", "shoe_size"})
-SETUP_SLOTS = frozenset(
-    {
-        "work",
-        "shoe_size",
-        "shoe_type",
-        "shoe_material",
-        "pad",
-        "wedge",
-        "packing",
-        "nails",
-        "nail_size",
-        "clips",
-        "traction",
-        "nail_line",
-    }
-)
-
-
+COUNTED = frozenset({"nails", "nail_size", "shoe_size"})  # told foot by foot
+SETUP_SLOTS = frozenset({
+    "work", "shoe_size", "shoe_type", "shoe_material", "pad", "wedge", "packing", "nails", "nail_size", "clips",
+    "traction", "nail_line",
+})  # fmt: skip
 _PAIR = 2
 _CLOSING_ANYWHERE = frozenset({",", ".", "and", "but", "either", "at", "on", "in"})
 _ANYWHERE = frozenset({"anywhere", "everywhere", "anyplace", "place"})
@@ -43,6 +29,7 @@ _ANSWERS = frozenset(
     {"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt", "gone", "cleared", "away"}
 )
 _NONE = frozenset({"none", "n't", "not", "nothing", "clean", "clear", "free", "never", "no"})
+_HANDLING = frozenset({"picked", "pick", "lifted", "lift", "near", "handled", "up"})
 
 
 @dataclass
@@ -56,8 +43,6 @@ class FootGroup:
 
 
 Groups = dict[int, list[FootGroup]]
-
-_HANDLING = frozenset({"picked", "pick", "lifted", "lift", "near", "handled", "up"})
 
 
 def one_of_several(draft: Draft, feet: Feet | None) -> Draft:
@@ -314,7 +299,7 @@ def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]], hand
     # "reset in front. Seven nails in the left front, six in the right": counted foot by foot, the pair is in hand
     pairs = [hand, *(g.feet for s in named[:-2] for g in groups[s.index])]
     shod = all(setup_only(s) for s in sentence[sentence.index(second) :] if s.drafts)
-    return both if shod and shared <= _COUNTED and len(both) == _PAIR and both in pairs else None
+    return both if shod and shared <= COUNTED and len(both) == _PAIR and both in pairs else None
 
 
 def setup_only(segment: Segment) -> bool:

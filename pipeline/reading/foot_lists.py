@@ -23,7 +23,7 @@ _NOTHING = frozenset(
 _ANSWERS = ("findings", "tester_responses", "pulses", "gaits", "resolutions")
 _HEADS = (*CLASS_SLOTS, "tester_heads", "pulse_heads", "nail_line_heads", "tester_responses", "pulses")
 _PAIR = 2
-_POINTED_AT = frozenset({"those", "them", "that", "these"})
+POINTED_AT = frozenset({"those", "them", "that", "these"})
 
 
 def foot_lists(talk: Talk) -> list[list[Mention]]:
@@ -92,7 +92,7 @@ def _worked_otherwise(talk: Talk, first: Mention, last: Mention) -> bool:
     while end < len(talk.words) and talk.words[end] != "," and talk.words[end] not in SENTENCE_ENDS:
         end += 1
     behind = next((m for m in talk.having("work") if start <= m.start < end), None)
-    if behind is None or _POINTED_AT.isdisjoint(talk.words[start:end]):
+    if behind is None or POINTED_AT.isdisjoint(talk.words[start:end]):
         return False
     before = next((m for m in reversed(talk.having("work")) if m.end <= first.start), None)
     near = before is not None and SENTENCE_ENDS.isdisjoint(talk.words[before.end : first.start])

@@ -7,15 +7,12 @@ word stands beside it.
 from __future__ import annotations
 
 from collections.abc import Callable
-from fractions import Fraction
 
-from pipeline.reading.body_numbers import likely_unit
 from pipeline.reading.mentions import Mention
-from pipeline.reading.moved_numbers import MovedNumbers
+from pipeline.reading.moved_numbers import MovedNumbers, counted_value
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES, Frame
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers
-from pipeline.reading.size_ranges import plain, size_name
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import coming_back
 from pipeline.reading.worn_numbers import WornNumbers
@@ -51,7 +48,6 @@ _SAID = frozenset(
 _OF_THE_BODY = ("body_condition", "cresty_neck")
 _FEWEST_NAILS = 2  # fewer hold no shoe
 _AGAIN = 2
-_LED = 3  # words before a number that may lead it
 _AT_IT = frozenset({"on", "in", "the"})
 _PART = 8  # tokens from one part of the nails to the other
 _SKIPPED = 3  # segments between a foot and the number that was looked up meanwhile
@@ -129,10 +125,7 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
         now = now or self._timed(segment, mention) or self._before_foot(segment, mention)
         if blocked or not (segment.having("feet") or score or repeated or now or self._behind_foot(segment)):
             return False
-        if frame.slot in ("shoe_size", "nail_size"):
-            value: str | Fraction = size_name(number) if frame.slot == "shoe_size" else plain(number.value)
-        else:
-            value = number.value * (frame.unit or likely_unit(frame.slot, number))
+        value = counted_value(frame.slot, number, frame.unit)
         if frame.slot in ANGLES and not 30 <= number.value <= 75:
             return False
         frame.sentence = segment.sentence
@@ -156,12 +149,12 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
 
     def _risen(self, mention: Mention) -> bool:
         """ "51, up from 48", "condition five, down from a seven": what it was before."""
-        led = self._words[max(0, mention.start - 3) : mention.start]
-        led = led[:-1] if led[-1:] in (["a"], ["an"], ["the"]) else led
-        if led[-1:] != ["from"] or not led[:-1]:
+        at = mention.start - 1
+        at -= self._words[at] in ("a", "an", "the")
+        if at < 1 or self._words[at] != "from":
             return False
-        told = self._talk.mention_ending(mention.start - (len(led) < _LED) - 1)  # "down to a five from a seven"
-        return led[-2] in _MOVED_FROM or (told is not None and told.start in self._used)
+        told = self._talk.mention_ending(at)  # "down to a five from a seven"
+        return self._words[at - 1] in _MOVED_FROM or (told is not None and told.start in self._used)
 
     def _other_score(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Condition seven, crest a three. He was an eight in May": too much for the one, so it is the other."""

@@ -31,6 +31,7 @@ _HEADS = frozenset(_HEADED.values())
 # Never taken for a part of a longer sound-alike: what names a horse or turns the sense round, and little words that
 # every sentence has ("thin so", "all for"), unless a person said what the longer words stand for.
 LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
+_NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
 # What a number is told of: "a crest score of four" names no off fore, a misheard "heel angle of four" may.
 _OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
 _SETS = frozenset({"set", "sets", "pair", "out"})
@@ -42,9 +43,6 @@ _LENGTH_WITHIN = 14  # tokens
 _REPAIRING = frozenset({"no", "wait", "sorry", "hang", "hold"})
 _HESITATING = _REPAIRING | {",", "uh", "um", "er", "on", "make", "that", "it"}
 _PUT_ON_WORDS = frozenset({"pad", "pads", "packing", "pack", "coat", "dose", "cotton", "gauze", "bit", "lot"})
-_NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
-
-
 # Words that a finding is heard as ("thrush"), but that describe what stands right behind them if it is put on.
 _DESCRIBING = frozenset({"fresh", "freshly", "freshy", "trashy", "thrashy"})
 _PUT_ON = ("treatments", "packings", "pads", "shoe_types", "shoe_materials", "clips", "traction", "measures", "work")

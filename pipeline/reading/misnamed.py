@@ -8,6 +8,7 @@ import re
 from pipeline.reading.exchanges import sentence_end
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import ANIMALS
+from pipeline.reading.opening import sentence_start
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Talk
@@ -65,7 +66,7 @@ def found_on_another(talk: Talk) -> list[Strike]:
         same = [m for m in findings if m.get("findings") == found.readings["findings"] and m.end <= found.start]
         if not same:
             continue
-        start = _sentence_start(talk, found.start)
+        start = sentence_start(talk, found.start)
         stop = sentence_end(talk, found.end)
         said = [m for m in same if m.end <= start]
         old = said[-1] if said else None
@@ -109,12 +110,12 @@ def misnamed(talk: Talk) -> list[Strike]:
     names = talk.having("horse")
     strikes = []
     for before, meant in itertools.pairwise(names):
-        start = _sentence_start(talk, before.start)
+        start = sentence_start(talk, before.start)
         led = " ".join(talk.words[start : before.start]) in _LEADS
         if led and before.get("horse") != meant.get("horse") and _takes_its_place(talk, before, meant):
             strikes.append(_strike(start, meant))
     for name in names:
-        start = _sentence_start(talk, name.start)
+        start = sentence_start(talk, name.start)
         words = " ".join(talk.words[start : name.start])
         if words in _ALL_OF_IT:
             strikes.append(_strike(start, name))
@@ -164,12 +165,6 @@ def _takes_its_place(talk: Talk, before: Mention, meant: Mention) -> bool:
     """Whether nothing but "I meant" and the like stands between the two names."""
     between = [word for word in talk.words[before.end : meant.start] if word not in _BETWEEN]
     return not between or " ".join(between) in _MEANT
-
-
-def _sentence_start(talk: Talk, at: int) -> int:
-    while at and talk.words[at - 1] not in SENTENCE_ENDS:
-        at -= 1
-    return at
 
 
 def other_named(talk: Talk, cue: Mention) -> int | None:

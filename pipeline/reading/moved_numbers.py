@@ -41,12 +41,13 @@ class MovedNumbers(BodyNumbers):
         if slot is None or (slot in ANGLES and not all(30 <= n.value <= 75 for n in (number, now))):
             return False
         unit = next((MM_PER_UNIT[u] for m in (mention, behind) if (u := self._unit(m)[0]) in MM_PER_UNIT), None)
-        if not self._add(segment, slot, _value(slot, number, unit), mention):
+        if not self._add(segment, slot, counted_value(slot, number, unit), mention):
             return False
         segment.drafts[-1].status = Status.HISTORY
         segment.drafts[-1].note(AS_IT_WAS)
-        self._set_frame(slot, segment, unit or Fraction(1))
-        self._add(segment, slot, _value(slot, now, unit), behind)
+        self._set_frame(slot, segment, unit or likely_unit(slot, now))
+        if not self._add(segment, slot, counted_value(slot, now, unit), behind):
+            return True
         segment.drafts[-1].status = Status.PRESENT
         if any(m.get("times") == "history" for m in self._talk.starting_in(mention.end, behind.start)):
             segment.drafts[-1].note(AS_IT_IS)  # "from a seven in the spring to a five"
@@ -57,7 +58,7 @@ class MovedNumbers(BodyNumbers):
         at = mention.start - 1
         while at > segment.start and self._words[at] in _SMALL:
             at -= 1
-        if self._words[at] != "from":
+        if at < segment.start or self._words[at] != "from":
             return False
         first = self._talk.sentence(segment.sentence)[0].start
         moving = _MOVING & set(self._words[max(first, at - _LEAD) : at])
@@ -105,7 +106,8 @@ class MovedNumbers(BodyNumbers):
         return "shoe_size" if sized and segment.having("feet") and not lame else None
 
 
-def _value(slot: str, number: Number, unit: Fraction | None) -> str | Fraction:
+def counted_value(slot: str, number: Number, unit: Fraction | None) -> str | Fraction:
+    """What a number says of a slot: a size by its name, a length in millimetres, in the likely unit if none is told."""
     if slot == "shoe_size":
         return size_name(number)
     if slot == "nail_size":

@@ -175,3 +175,10 @@ test_had_until_today_and_known_by = reads(
     ],
     "Tansy. {}",
 )
+
+test_the_last_word_is_not_before_the_first = reads(
+    [
+        ("The laminitis is better since", ["- finding laminitis"]),
+        ("Foundered, I think it was that", ["- finding laminitis"]),
+    ]
+)

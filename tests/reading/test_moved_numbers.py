@@ -56,6 +56,11 @@ test_the_time_between_the_numbers_is_of_the_first = reads(
             "Body condition gone from a seven in the spring to a five.",
             ["- body_condition 5", "- body_condition 7 history"],
         ),
+        ("Body condition went from a seven to a fifteen.", ["- body_condition 7 history"]),
+        (
+            "Toe length went from four to three and a half on the left front. Right front three and three quarters.",
+            ["LF toe_length 101.6 history", "LF toe_length 88.9", "RF toe_length 95.3"],
+        ),
         (
             "Last month the toe angle on the left front went from 48 to 51.",
             ["LF toe_angle 48 history", "LF toe_angle 51 history"],
