@@ -16,43 +16,15 @@ _ANOTHER = frozenset({"next", "second", "third", "fourth", "other", "another", "
 _LIGHT = frozenset(
     {"that", "'s", "was", "is", "it", "him", "her", "he", "she", "his", "its", "the", "one", "name", "fellow", "fella"}
     | {
-        "ah",
-        "oh",
-        "got",
-        "i",
-        "'ve",
-        "remember",
-        "now",
-        "just",
-        "came",
-        "back",
-        "come",
-        "to",
-        "me",
-        "what",
-        "they",
+        "ah", "oh", "got", "i", "'ve", "remember", "now", "just", "came", "back", "come", "to", "me", "what", "they",
         "call",
     }
     | {"lad", "girl", "again", ",", "right", "yes", "so", "and", "there", "we", "go", "have", "of", "course", "groom"}
     | {
-        "says",
-        "said",
-        "did",
-        "done",
-        "then",
-        "uh",
-        "um",
-        "er",
-        "remembered",
-        "called",
-        "would",
-        "be",
-        "mare",
-        "boy",
-        "think",
-        "believe",
+        "says", "said", "did", "done", "then", "uh", "um", "er", "remembered", "called", "would", "be", "mare", "boy",
+        "think", "believe",
     }
-)
+)  # fmt: skip
 _POINTING = frozenset({"that", "it", "him", "her", "he", "she", "his", "name", "remember", "remembered", "got", "call"})
 _TRADE = frozenset({*CLASS_SLOTS, "feet", "measures", "tester_heads", "pulse_heads", "nail_line_heads"})
 

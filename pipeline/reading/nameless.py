@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.name_words import HORSE_NOUNS
 from pipeline.reading.roster_names import NamedHorse, NameSpan
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -16,8 +16,7 @@ from pipeline.reading.whose import COLOURS
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
-_NOUNS = (HORSE_WORDS - {"hunter", "cross"}) | {"donkey", "jenny", "youngster", "draft"}
-_TOLD_BY = _NOUNS | COLOURS
+_TOLD_BY = HORSE_NOUNS | COLOURS
 _ONE_OF = frozenset({"next", "last", "another", "this", "that", "other", "third", "second", "final", "fourth", "fifth"})
 _DETERMINERS = frozenset({"a", "an", "another", "some", "this", "that", "one"})
 _DESCRIBING = COLOURS | {
@@ -44,22 +43,8 @@ _TURNS = frozenset(
     {"then", "next", "also", "last", "lastly", "finally", "plus", "after", "did", "done", "there", "second"}
 )
 _MEANWHILE = _TURNS | {
-    "and",
-    "now",
-    ",",
-    "so",
-    "was",
-    "'s",
-    "up",
-    "one",
-    "is",
-    "had",
-    "that",
-    "i",
-    "we",
-    "the",
-    "horse",
-}
+    "and", "now", ",", "so", "was", "'s", "up", "one", "is", "had", "that", "i", "we", "the", "horse",
+}  # fmt: skip
 _THEIRS = frozenset({"they", "'d", "'ve", "have", "got", "has"})
 _DONE = frozenset({"did", "trimmed", "shod", "reset", "done"})
 _BEHIND = frozenset({",", "too", "."})
@@ -107,7 +92,7 @@ def _name_not_known(talk: Talk, start: int, end: int, named: Sequence[NameSpan])
         return None
     at = start + text[: match.start()].count(" ")
     behind = start + text[: match.end()].count(" ")
-    inside = [i for i in range(at, behind + 1) if talk.words[i] in _NOUNS]
+    inside = [i for i in range(at, behind + 1) if talk.words[i] in HORSE_NOUNS]
     horses = [i for i in range(start, end) if _is_horse(talk.words, i)]
     before, after = [i for i in reversed(horses) if i < at], [i for i in horses if i >= at]
     noun = next(iter([*inside, *before, *after]), None)
@@ -122,12 +107,12 @@ def _name_not_known(talk: Talk, start: int, end: int, named: Sequence[NameSpan])
 
 def _is_horse(words: Sequence[str], at: int) -> bool:
     """A word for a horse: "mare", "the chestnut", "next one"; not "the mare's owner"."""
-    if words[at] in _NOUNS and list(words[at + 1 : at + 2]) == ["'s"]:
+    if words[at] in HORSE_NOUNS and list(words[at + 1 : at + 2]) == ["'s"]:
         return False
     if words[at] == "one":
         return at > 0 and words[at - 1] in _ONE_OF | {"then"}
-    alone = words[at] in COLOURS and not (at + 1 < len(words) and words[at + 1] in _NOUNS | COLOURS)
-    return words[at] in _NOUNS or (alone and at > 0 and words[at - 1] in _DETERMINERS | _DESCRIBING | {"the"})
+    alone = words[at] in COLOURS and not (at + 1 < len(words) and words[at + 1] in HORSE_NOUNS | COLOURS)
+    return words[at] in HORSE_NOUNS or (alone and at > 0 and words[at - 1] in _DETERMINERS | _DESCRIBING | {"the"})
 
 
 def _phrase_start(words: Sequence[str], start: int, noun: int) -> int:

@@ -7,51 +7,19 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 
 _NEARLY = Sayings(
-    "nearly",
-    "almost",
-    "i about",
-    "i just about",
-    "i all but",
-    "we about",
-    "came near",
-    "came close to",
-    "came within an inch of",
-    "this close to",
-    "very close to",
-    "half a mind to",
-    "a good mind to",
-    "'d a mind to",
-    "had a mind to",
-    "in two minds about",
-    "two minds whether to",
-    "on the point of",
-    "within an ace of",
+    "nearly", "almost", "i about", "i just about", "i all but", "we about", "came near", "came close to",
+    "came within an inch of", "this close to", "very close to", "half a mind to", "a good mind to", "'d a mind to",
+    "had a mind to", "in two minds about", "two minds whether to", "on the point of", "within an ace of",
     "was minded to",
-)
+)  # fmt: skip
 _WOULD_HAVE = Sayings(
-    "'d have",
-    "would have",
-    "would 've",
-    "'d 've",
-    "could have",
-    "could 've",
-    "would of",
-)
+    "'d have", "would have", "would 've", "'d 've", "could have", "could 've", "would of",
+)  # fmt: skip
 _BEGINS = _NEARLY.first_words | _WOULD_HAVE.first_words
 _DONE = frozenset(
     {"pulled", "took", "taken", "put", "reset", "trimmed", "shod", "nailed", "glued", "fitted", "wedged", "packed"}
     | {
-        "poulticed",
-        "soaked",
-        "drained",
-        "opened",
-        "used",
-        "gone",
-        "went",
-        "given",
-        "gave",
-        "done",
-        "liked",
+        "poulticed", "soaked", "drained", "opened", "used", "gone", "went", "given", "gave", "done", "liked",
         "preferred",
     }
     | {"switched", "swapped", "changed", "bandaged", "wrapped", "painted", "resected", "cut", "drilled", "clipped"}

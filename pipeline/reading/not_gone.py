@@ -22,22 +22,10 @@ _IS = frozenset({"is", "was", "has", "had", "did", "does", "are", "were", "have"
 _NOT = frozenset({"n't", "not"})
 _CLOSED = frozenset({",", ";", "and", "but", "so", "though", "all", "quite", "yet"}) | SENTENCE_ENDS
 _SAYING_SO = Sayings(
-    "still there",
-    "there still",
-    "there yet",
-    "'s there again",
-    "is there again",
-    "it 's back",
-    "it is back",
-    "it came back",
-    "it has come back",
-    "it 's come back",
-    "they 're back",
-    "no such luck",
-    "no joy",
-    "too soon",
+    "still there", "there still", "there yet", "'s there again", "is there again", "it 's back", "it is back",
+    "it came back", "it has come back", "it 's come back", "they 're back", "no such luck", "no joy", "too soon",
     "wishful thinking",
-)
+)  # fmt: skip
 _BEGINS = _SAYING_SO.first_words | _IT | _NOT | {"left"}
 _SOME = frozenset({"little", "bit", "some", "touch", "trace", "spot", "speck", "lot", "fair", "wee", "tail"})
 _OPENING = 5  # tokens at the head of a sentence that may answer the one before

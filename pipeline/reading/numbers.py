@@ -21,77 +21,21 @@ _FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
 # "A pair of ones", "size ones"; behind anything else ("leather ones") it is a pronoun.
 _BEFORE_ONES = frozenset(
     [
-        "size",
-        "sizes",
-        "of",
-        "number",
-        "are",
-        "were",
-        "in",
-        "with",
-        "to",
-        "from",
-        "and",
-        ",",
-        ".",
-        "single",
-        "fronts",
-        "hinds",
-        "fores",
-        "feet",
-        "front",
-        "behind",
-        "both",
-        "all",
+        "size", "sizes", "of", "number", "are", "were", "in", "with", "to", "from", "and", ",", ".", "single", "fronts",
+        "hinds", "fores", "feet", "front", "behind", "both", "all",
     ]
-)
+)  # fmt: skip
 # Before these, "one" is a thing that did something ("one snapped, so six").
 _VERBS_OF_ONE = frozenset(["broke", "bent", "came", "fell", "went", "split", "sheared", "was", "had", "has", "did"])
 # After these, "one" is a pronoun ("that one", "the loose one" is caught by the caller).
 _PRONOUN_BEFORE = frozenset(
     [
-        "this",
-        "that",
-        "the",
-        "other",
-        "each",
-        "every",
-        "which",
-        "any",
-        "last",
-        "same",
-        "loose",
-        "bad",
-        "good",
-        "no",
-        "another",
-        "another's",
-        "front",
-        "back",
-        "hind",
-        "rear",
-        "left",
-        "right",
-        "near",
-        "off",
-        "plain",
-        "steel",
-        "leather",
-        "broke",
-        "bent",
-        "snapped",
-        "lost",
-        "dropped",
-        "pulled",
-        "new",
-        "old",
-        "those",
-        "these",
-        "odd",
-        "big",
-        "little",
+        "this", "that", "the", "other", "each", "every", "which", "any", "last", "same", "loose", "bad", "good", "no",
+        "another", "another's", "front", "back", "hind", "rear", "left", "right", "near", "off", "plain", "steel",
+        "leather", "broke", "bent", "snapped", "lost", "dropped", "pulled", "new", "old", "those", "these", "odd",
+        "big", "little",
     ]
-)
+)  # fmt: skip
 
 _QUARTER = 4
 _PUTTING_RIGHT = frozenset({

@@ -14,55 +14,18 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 _COMPARED = frozenset(
     [
-        "as",
-        "like",
-        "than",
-        "unlike",
-        "by",
-        "from",
-        "not",
-        "near",
-        "beside",
-        "after",
-        "before",
-        "with",
-        "about",
-        "told",
-        "said",
-        "tell",
-        "asked",
-        "called",
-        "behind",
-        "against",
-        "past",
-        "bit",
-        "kicked",
-        "hit",
-        "chased",
+        "as", "like", "than", "unlike", "by", "from", "not", "near", "beside", "after", "before", "with", "about",
+        "told", "said", "tell", "asked", "called", "behind", "against", "past", "bit", "kicked", "hit", "chased",
         "owns",
     ]
-)
+)  # fmt: skip
 _SUBJECTS = frozenset({"he", "she", "it", "they", "that", "this", "who", "him", "her"})
 _MEETING = frozenset(
     {
-        "did",
-        "do",
-        "have",
-        "had",
-        "got",
-        "done",
-        "went",
-        "moved",
-        "started",
-        "finished",
-        "looked",
-        "was",
-        "'s",
-        "is",
-        "were",
-        "be",
+        "did", "do", "have", "had", "got", "done", "went", "moved", "started", "finished", "looked", "was", "'s", "is",
+        "were", "be",
     }
-)
+)  # fmt: skip
 _NOT_OPENING = frozenset(
     {"if", "when", "because", "since", "while", "until", "till", "which", "though", "unless", "for"}
 )

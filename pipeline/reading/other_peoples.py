@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.name_words import HORSE_NOUNS
 from pipeline.reading.talk import Talk
 from pipeline.record import MatchKind
 
@@ -11,7 +11,6 @@ _NEARBY = frozenset(
     {"neighbor", "neighbour", "neighbors", "neighbours", "friend", "fella", "fellow", "feller", "guy", "buddy", "mate"}
     | {"else", "people", "cousin"}
 )
-_ANIMALS = (HORSE_WORDS - {"hunter", "cross"}) | {"donkey", "jenny", "youngster", "draft"}
 _LADS = frozenset({"lad", "fella", "fellow", "feller", "girl"})  # a horse when it is somebody's other one
 _WHOSE = frozenset({"'s", "'", "her", "his", "their", "the"})
 _HAS = frozenset({"has", "had"})
@@ -22,24 +21,23 @@ _POSSESSIVES = frozenset({"'s", "'"})
 
 def mark_others(talk: Talk) -> None:
     """Set aside somebody else's animal, and what is told of it."""
-    if talk.says(_NEARBY):
-        _mark_nearby(talk)
-    if talk.says(_OTHER):
-        _mark_other_ones(talk)
+    _mark_nearby(talk)
+    _mark_other_ones(talk)
     talk.in_order()
 
 
 def _mark_nearby(talk: Talk) -> None:
-    for at in range(1, len(talk.words) - 1):
-        if talk.words[at] in _POSSESSIVES and talk.words[at - 1] in _NEARBY and talk.words[at + 1] in _ANIMALS:
-            _mark(talk, at - 1, at + 2)
+    for at in talk.where(_NEARBY):
+        owned = talk.words[at + 1 : at + 3]
+        if len(owned) > 1 and owned[0] in _POSSESSIVES and owned[1] in HORSE_NOUNS:
+            _mark(talk, at, at + 3)
 
 
 def _mark_other_ones(talk: Talk) -> None:
     """ "The lady's other gelding had thrush": only where something is told of it; "her other mare, trimmed" is next."""
     words = talk.words
-    for at in range(1, len(words) - 2):
-        if words[at] != "other" or words[at - 1] not in _WHOSE or words[at + 1] not in _ANIMALS | _LADS:
+    for at in [i for i in talk.where(_OTHER) if 0 < i < len(words) - 2]:
+        if words[at - 1] not in _WHOSE or words[at + 1] not in HORSE_NOUNS | _LADS:
             continue
         told_of = _HAS if words[at - 1] == "the" else _TOLD_OF  # "the other mare is shod in front" is the next one
         if words[at + 2] in told_of or words[at + 2 : at + 4] == ["'s", "got"]:

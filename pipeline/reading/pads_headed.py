@@ -24,7 +24,7 @@ def pads_under_heading(talk: Talk) -> None:
         if "shoe" not in talk.words[rim.end - 1] and _headed(talk, rim.start):
             rim.readings.pop("shoe_types")
             rim.readings["pads"] = "rim"
-    for at in [i for i, word in enumerate(talk.words) if word in _LEATHER and talk.words[i - 1] in _HAD]:
+    for at in [i for i in talk.where(_LEATHER) if i and talk.words[i - 1] in _HAD]:
         if talk.mention_starting(at) is None and _headed(talk, at):
             talk.mentions.append(Mention(at, at + 1, (at,), {"pads": "leather"}, MatchKind.VARIANT))
             talk.in_order()

@@ -100,7 +100,7 @@ def _same_back_on(talk: Talk) -> None:
         behind = talk.mention_starting(at + 2 + (talk.words[at + 2 : at + 3] in (["the"], ["both"], ["his"], ["her"])))
         placed = talk.words[at + 2 : at + 3] in _ENDS_HERE or (behind is not None and behind.get("feet") is not None)
         segment = talk.segment_at(at)
-        if placed and segment is not None and talk.words[start - 1] in _SAME:
+        if placed and segment is not None and start and talk.words[start - 1] in _SAME:
             _add(talk, segment, at, at + 2, "work", "put_back", SAME_BACK)
 
 

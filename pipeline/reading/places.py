@@ -7,43 +7,21 @@ from pipeline.reading.talk import Talk
 
 _YARD = frozenset(
     {
-        "block",
-        "paddock",
-        "paddocks",
-        "field",
-        "fields",
-        "yard",
-        "barn",
-        "gate",
-        "gates",
-        "shed",
-        "sheds",
-        "stall",
+        "block", "paddock", "paddocks", "field", "fields", "yard", "barn", "gate", "gates", "shed", "sheds", "stall",
         "stalls",
     }
     | {"box", "boxes", "road", "lane", "door", "doors", "drive", "row", "aisle", "pasture", "lot", "stable", "stables"}
     | {"meadow", "forty", "acre", "acres", "house", "porch", "rail", "fence", "arena", "school", "track", "hill"}
     | {"yards", "driveway", "step", "steps", "garden", "room", "seat", "office", "pens", "pen", "corral", "run"}
-)
+)  # fmt: skip
 _VEHICLES = frozenset({"truck", "van", "ute", "lorry", "trailer", "wagon", "tractor", "car", "float", "pickup"})
 _PARTS = frozenset(
     {
-        "coronet",
-        "coronary",
-        "bar",
-        "bars",
-        "frog",
-        "heel",
-        "heels",
-        "toe",
-        "quarter",
-        "quarters",
-        "wall",
-        "nail",
+        "coronet", "coronary", "bar", "bars", "frog", "heel", "heels", "toe", "quarter", "quarters", "wall", "nail",
         "clip",
     }
     | {"point", "pad", "pads", "shoe", "shoes", "plate", "knee", "fetlock", "pastern"}
-)
+)  # fmt: skip
 _THE = frozenset(
     {"the", "a", "his", "her", "my", "their", "our", "that", "old", "big", "hay", "muck", "tractor", "feed"}
 )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import product
 
 from pipeline.reading.all_season import still_to_come
 from pipeline.reading.mentions import Mention
@@ -161,15 +162,13 @@ def _has_been(talk: Talk, segment: Segment) -> bool:
 def _when_it_was(talk: Talk, segment: Segment) -> list[Mention]:
     """ "Better than February when he was three out of five": a time, and how it stood then."""
     for at in range(segment.start + 1, segment.end - 2):
-        if talk.words[at] != "when":
+        if talk.words[at] != "when" or tuple(talk.words[at + 1 : at + 3]) not in _IT_WAS:
             continue
-        who, was = talk.words[at + 1 : at + 3]
-        timed = talk.words[at - 1] in _TIMES or any(m.end == at and m.get("times") for m in segment.mentions)
-        if who in ("he", "she", "it", "they") and was in ("was", "were", "had") and timed:
+        if talk.words[at - 1] in _TIMES or any(m.end == at and m.get("times") for m in segment.mentions):
             return [Mention(at, at + 1, (at,), {"times": "history"})]
-    first = segment.delimiter not in ("start",) and talk.words[segment.start : segment.start + 1] == ["when"]
-    opened = first and talk.words[segment.start + 1] in ("he", "she", "it", "they")
-    if opened and talk.words[segment.start + 2] in ("was", "were", "had") and talk.words[segment.start - 2] in _TIMES:
+    opened = segment.delimiter != "start" and talk.words[segment.start] == "when"
+    opened = opened and tuple(talk.words[segment.start + 1 : segment.start + 3]) in _IT_WAS
+    if opened and talk.words[segment.start - 2] in _TIMES:
         return [Mention(segment.start, segment.start + 1, (segment.start,), {"times": "history"})]
     return []
 
@@ -211,6 +210,7 @@ _LEFT = frozenset(
     {"scar", "mark", "hole", "track", "line", "ring", "remains", "cavity", "seam", "left", "over", "trace"}
 )
 _AT_SOME = (["at", "some"], ["at", "one"])
+_IT_WAS = frozenset(product(("he", "she", "it", "they"), ("was", "were", "had")))
 _TELLING_WHEN = frozenset({"when", "before"})
 _IN_A_SEASON = frozenset({"in", "over", "at", "early", "late", "during", "around", "round"})
 _GONE_BY = frozenset({"last", "before", "back", "ago", "gone"})

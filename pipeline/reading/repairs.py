@@ -181,8 +181,13 @@ def _is_no_cue(talk: Talk, cue: Mention) -> bool:
 def _says_none(talk: Talk, cue: Mention) -> bool:
     """ "Hardener on it, heat, no, none on either front": answers of a thing named alone, and takes nothing back."""
     topic = talk.mention_ending(cue.start - 1) if talk.words[cue.start - 1] == "," else None
-    alone = topic is not None and "findings" in topic.readings and talk.words[topic.start - 1] in (",", ".")
+    alone = topic is not None and "findings" in topic.readings and _opens(talk, topic)
     return alone and talk.words[cue.end : cue.end + 2] in ([",", "none"], [",", "nothing"])
+
+
+def _opens(talk: Talk, mention: Mention) -> bool:
+    """Whether it opens the memo, or stands behind a comma or a stop."""
+    return mention.start == 0 or talk.words[mention.start - 1] in (",", ".")
 
 
 def _against_before(talk: Talk, cue: Mention) -> bool:

@@ -26,39 +26,17 @@ _FRAMES = (
     _Frame("nail_line_heads", "nail_lines", "nail_line"),
 )
 _CONTENT = (
-    "findings",
-    "work",
-    "shoe_types",
-    "shoe_states",
-    "pads",
-    "packings",
-    "treatments",
-    "clips",
-    "traction",
-    "gaits",
+    "findings", "work", "shoe_types", "shoe_states", "pads", "packings", "treatments", "clips", "traction", "gaits",
     "manners",
-)
+)  # fmt: skip
 _SEVERITY_RESPONSE = {"mild": "mild", "moderate": "moderate", "severe": "strong"}
 _EMPTY = frozenset({"nothing", "none", "no", "not", "n't", "never", "nowt", "empty", "zip", "zilch", "zero", "nil"})
 _HANDLING = frozenset(
     {
-        "use",
-        "used",
-        "using",
-        "put",
-        "need",
-        "needed",
-        "bother",
-        "bring",
-        "brought",
-        "try",
-        "tried",
-        "have",
-        "here",
-        "find",
-        "truck",
+        "use", "used", "using", "put", "need", "needed", "bother", "bring", "brought", "try", "tried", "have", "here",
+        "find", "truck",
     }
-)
+)  # fmt: skip
 _FROM = frozenset({"from", "to", "with", "off", "out", "for"})
 
 _HAVE_NOTHING = (["have", "nothing"], ["got", "nothing"], ["has", "nothing"], ["had", "nothing"], ["nothing", "on"])

@@ -15,11 +15,9 @@ def settle_gaits(drafts: list[Draft]) -> None:
 
 def _gone_by_now(drafts: list[Draft]) -> None:
     """ "She'd been overreaching in the winter, and she's not overreaching now": one thing that is gone."""
-    then = [d for d in drafts if d.slot == "gait" and d.value != "lame" and d.status is Status.HISTORY]
-    for draft in then:
-        for now in [
-            d for d in drafts if d.value == draft.value and d.status is Status.ABSENT and d.start > draft.start
-        ]:
+    told = [d for d in drafts if d.slot == "gait" and d.value != "lame"]
+    for draft in [d for d in told if d.status is Status.HISTORY]:
+        for now in [d for d in told if d.value == draft.value and d.status is Status.ABSENT and d.start > draft.start]:
             apart = draft.feet and now.feet and set(draft.feet) != set(now.feet)
             if now.segment.sentence == draft.segment.sentence and not draft.dropped and not apart:
                 now.status, now.feet = Status.RESOLVED, now.feet or draft.feet

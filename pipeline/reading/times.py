@@ -269,7 +269,7 @@ def _name_before(segment: Segment, talk: Talk, names: set[int]) -> bool:
         return False
     led = talk.words[before.end - 1] in ("in", "at", "for", "on") and before.end - 2 in names
     last = before.end - 2 if talk.words[before.end - 1] == "'s" else before.end - 1
-    left_out = talk.words[last - 1] in _LEFT_OUT  # "six weeks bar Buck, he's at four"
+    left_out = last > 0 and talk.words[last - 1] in _LEFT_OUT  # "six weeks bar Buck, he's at four"
     return led or (last in names and (left_out or not before.drafts))
 
 

@@ -108,7 +108,7 @@ def of_the_others(
         return found
     names = [m.readings["feet"] for m in before.having("feet")]
     near = before.horse == segment.horse and segment.sentence - before.sentence <= 1
-    if not near or not groups[before.index] or names[-1:] == [] or names[-1] not in _NAMED:
+    if not near or not groups[before.index] or not names or names[-1] not in _NAMED:
         return found
     others = groups[before.index][-1].feet
     pointed = bool(_POINTING & set(talk.words[segment.start : segment.end]))

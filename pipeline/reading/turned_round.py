@@ -96,7 +96,7 @@ def _put_foot_right(talk: Talk, starts: list[int]) -> None:
 
 def _explained(talk: Talk, starts: list[int], foot: Mention) -> tuple[int | None, int]:
     """Where the talk about the mistake begins, and where the lead to the right foot begins; None when there is none."""
-    at = foot.start - (talk.words[foot.start - 1] in _OWNED)
+    at = foot.start - (foot.start > 0 and talk.words[foot.start - 1] in _OWNED)
     led = talk.words[at - 1] in _LEADS_END
     lead = max((w for w in _LEADS if talk.words[at - len(w) : at] == w), key=len, default=[]) if led else []
     begin = at - len(lead)

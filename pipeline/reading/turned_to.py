@@ -8,20 +8,19 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.clauses import MARKS, Clauses
-from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.name_words import HORSE_NOUNS
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.whose import COLOURS
 
-_NOUNS = (HORSE_WORDS - {"hunter", "cross"}) | {"donkey", "jenny", "youngster", "draft"}
 _LIGHT = frozenset({"oh", "and", "so", "okay", "ok", "right"})
 _TURNS = frozenset({"then", "next", "also", "after", "finally", "lastly", "last", "now"})
 _ARTICLES = frozenset({"a", "an", "another", "some"})
 _ORDINALS = frozenset({"second", "third", "fourth", "next", "last", "other"})
-_ONES = _NOUNS | {"one"}
+_ONES = HORSE_NOUNS | {"one"}
 _POINTING = (["that", "'s"], ["that", "was"], ["it", "'s"], ["it", "was"])
-_HIM = frozenset({"him", "her", "it", "fellow", "fella", "one", "lad", "girl", "boy", "name"}) | _NOUNS
-_DESCRIBED = _NOUNS | COLOURS | {"name", "called"}
+_HIM = frozenset({"him", "her", "it", "fellow", "fella", "one", "lad", "girl", "boy", "name"}) | HORSE_NOUNS
+_DESCRIBED = HORSE_NOUNS | COLOURS | {"name", "called"}
 _REACH = 6  # tokens behind "the second one" in which the horse is described
 
 
@@ -57,7 +56,7 @@ def _another(clauses: Clauses, start: int) -> bool:
     words = clauses.words[start:end]
     if not words or words[0] not in _TURNS or clauses.traded(start, end):
         return False
-    nouns = [i for i, word in enumerate(words) if word in _NOUNS]
+    nouns = [i for i, word in enumerate(words) if word in HORSE_NOUNS]
     if not nouns:
         return False
     before = set(words[: nouns[0]])

@@ -33,23 +33,10 @@ _IT_IS = (
 _UNTIL = frozenset({"till", "til", "until", "before"})
 _MODALS = frozenset(
     {
-        "should",
-        "needs",
-        "need",
-        "must",
-        "ought",
-        "to",
-        "na",
-        "will",
-        "'ll",
-        "can",
-        "could",
-        "coming",
-        "has",
-        "wants",
+        "should", "needs", "need", "must", "ought", "to", "na", "will", "'ll", "can", "could", "coming", "has", "wants",
         "got",
     }
-)
+)  # fmt: skip
 _BOUND = frozenset({"should", "must", "better", "'ll", "will", "shall"})
 _BOUND_TO = tuple(
     [word, "to"] for word in ("has", "have", "got", "ought", "needs", "need", "'s", "is", "going", "wants")
@@ -234,7 +221,7 @@ def _to_see(before: list[str]) -> bool:
     """ "Ailsa has to see the vet", "he'd better see the vet"; not "I have to see the vet about my bill"."""
     if before[-1:] != ["see"]:
         return False
-    bound = before[-2:-1][0] in _BOUND or before[-3:-1] in _BOUND_TO if len(before) > 1 else False
+    bound = not _BOUND.isdisjoint(before[-2:-1]) or before[-3:-1] in _BOUND_TO
     return bound and not {"i", "we"} & set(before)
 
 

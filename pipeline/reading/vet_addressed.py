@@ -65,7 +65,7 @@ def draft_vet_addressed(talk: Talk) -> None:
 
 def _spoken_to_the_vet(talk: Talk) -> bool:
     return talk.tells(_HIS_WORK) or any(
-        _called_by_name(talk, at) or _written_to(talk, at) for at, word in enumerate(talk.words) if word in _HOUSES
+        _called_by_name(talk, at) or _written_to(talk, at) for at in talk.where(_HOUSES)
     )
 
 

@@ -12,25 +12,11 @@ _WORK = frozenset({"trim", "reset"})
 _HIM = frozenset({"him", "her"})
 _CLOSES = frozenset(
     {
-        ",",
-        ";",
-        "and",
-        "but",
-        "so",
-        "up",
-        "out",
-        "today",
-        "again",
-        "now",
-        "anyway",
-        "back",
-        "for",
-        "as",
-        "round",
+        ",", ";", "and", "but", "so", "up", "out", "today", "again", "now", "anyway", "back", "for", "as", "round",
         "around",
         *SENTENCE_ENDS,
     }
-)
+)  # fmt: skip
 _GOT = frozenset({"got", "gets", "had", "has"})
 
 

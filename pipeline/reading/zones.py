@@ -262,10 +262,10 @@ def _turned(draft: Draft, sentence: list[Segment], position: int, groups: Groups
 
     So is it in "thrush in the off hind, and a mild one in the near hind, in the frog", which is copied with its degree.
     """
-    near = sentence[position - 1]
-    graded = bool(near.having("severities")) and near.joined_by("and", ", and") and not near.drafts
-    if graded and near is not draft.segment and _another_foot(draft, groups.get(near.index, [])):
-        return True
+    for near in sentence[max(0, position - 1) : position]:
+        graded = bool(near.having("severities")) and near.joined_by("and", ", and") and not near.drafts
+        if graded and near is not draft.segment and _another_foot(draft, groups.get(near.index, [])):
+            return True
     if not draft.segment.having("denials"):
         return False
     behind = [s for s in sentence if s.index > draft.segment.index and s.joined_by("but", ", but")]

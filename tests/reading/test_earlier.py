@@ -174,3 +174,7 @@ test_worn_until_then = reads(
     ],
     "Tansy. {}",
 )
+
+test_a_memo_that_ends_in_the_middle = reads(
+    [("Tally. Trimmed all four. Three weeks, when", ["- next_visit_weeks 3 planned", "LF+RF+LH+RH work trim"])]
+)

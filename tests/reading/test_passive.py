@@ -104,3 +104,7 @@ CASES = [
 ]
 
 test_passive = reads(CASES)
+
+test_the_last_word_stands_behind_no_first = reads(
+    [("Half round shoes back on. Four feet, all the same", ["LF+RF+LH+RH shoe_type half_round"])]
+)

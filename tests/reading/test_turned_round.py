@@ -206,3 +206,12 @@ test_one_number_put_right = reads(
     ],
     "Tansy. {}",
 )
+
+test_a_memo_that_ends_in_the_middle = reads(
+    [
+        (
+            "Right hind and it's a severe corn. Wait, I'm turned around, she was facing me. It's the",
+            ["RH finding corn ~severe"],
+        )
+    ]
+)
