@@ -20,6 +20,8 @@ _PARTED = frozenset({",", ":", "-", ";", "."})
 _LED = frozenset({"the", "his", "her", "front", "hind", "then", "and", "now"})
 _ADVERBS = frozenset({"a", "bit", "little", "very", "quite", "rather", "still", "pretty", "too", "are", "is", "both"})
 _KINDS = frozenset({"rim", "trailer", "bar", "tip"})  # of shoes: alone they may be anything
+_SHOE_WORDS = frozenset({"shoe", "shoes", "plate", "plates"})
+_KIND = 3  # words that may name the kind of a shoe
 _SHOD = ("shoe_types", "shoe_materials", "work")
 _ELSEWHERE = ("findings", "tester_heads", "pads", "not_facts")
 _BESIDE_SHOES = frozenset({"pad", "pads", "padded", "truck", "ramp", "load", "loaded", "hitch"})
@@ -100,6 +102,21 @@ def complete_kinds(talk: Talk, lookup: Lookup) -> None:
         if here is not None:
             here.dropped = True
         talk.mentions.append(Mention(at, at + 1, (at,), {"shoe_types": named}, MatchKind.VARIANT))
+    talk.in_order()
+
+
+def complete_same(talk: Talk, lookup: Lookup) -> None:
+    """ "Same rim shoe back on": the shoe that is back on takes the kind that stands before it."""
+    for work in [m for m in talk.having("work") if talk.words[m.start] in _SHOE_WORDS]:
+        for at in range(max(0, work.start - _KIND), work.start):
+            named = lookup(" ".join(talk.words[at : work.start + 1])).get("shoe_types")
+            held = [m for m in talk.mentions if m.start < work.start and m.end > at and not m.dropped]
+            if named is not None and all(m.readings.keys() <= {"zones"} for m in held):
+                for place in held:
+                    place.dropped = True  # the bar of "same bar shoe back on"
+                literal = tuple(range(at, work.start))
+                talk.mentions.append(Mention(at, work.start, literal, {"shoe_types": named}, MatchKind.VARIANT))
+                break
     talk.in_order()
 
 

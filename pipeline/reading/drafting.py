@@ -6,6 +6,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.missing_shoes import part_missing
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.settling_work import LEFT_BARE, SAME_SHOE
+from pipeline.reading.size_ranges import new_on_a_foot
 from pipeline.reading.some_of_it import AMOUNTS, SOME, some_of_it
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -48,7 +49,6 @@ _HAD_COME_OFF = frozenset({
     "bog", "ditch", "without", "kept", "saved", "one",
 })  # fmt: skip
 _BACK_ON = frozenset({"same", "shoe", "went", "straight", "back", "on"})
-_SAME_SHOE = frozenset({"same", "shoe"})
 _BARE = frozenset({"bare", "barefoot", "shoeless"})
 _TRIMMED = frozenset({"trim", "trims", "trimmed", "dressed"})
 _ON_AGAIN = frozenset({"shoe", "shoes", "plate", "plates"})
@@ -72,11 +72,17 @@ def draft_words(talk: Talk) -> None:
             said = set(talk.words[mention.start : mention.end])
             if name == "work" and draft.value == "trim" and _BARE & said and not _TRIMMED & said:
                 draft.note(LEFT_BARE)
-            back_on = name == "work" and draft.value == "put_back" and _SAME_SHOE <= said <= _BACK_ON
-            if back_on and _was_on(talk, segment):
+            back_on = name == "work" and draft.value == "put_back" and said <= _BACK_ON and "shoe" in said
+            if back_on and ("same" in said or _same_kind(talk, mention)) and _was_on(talk, segment):
                 draft.note(SAME_SHOE)
             if name == "shoe_types" and said & _STUFF.keys():
                 add_draft(segment, "shoe_material", _STUFF[min(said & _STUFF.keys())], mention)
+
+
+def _same_kind(talk: Talk, mention: Mention) -> bool:
+    """ "Same rim shoe back on": the kind or the stuff of the shoe stands between."""
+    kind = talk.mention_ending(mention.start)
+    return kind is not None and kind.is_any(_SHOE_NOUNS) and talk.words[kind.start - 1] == "same"
 
 
 def _was_on(talk: Talk, segment: Segment) -> bool:
@@ -290,6 +296,8 @@ def _new_size(talk: Talk, segment: Segment, index: int) -> bool:
     sized = next((m for m in segment.mentions if m.start == at and m.number is not None), None)
     if sized is None or sized.number is None:
         return False
+    if new_on_a_foot(talk, sized):
+        return True
     return sized.number.plural or bool(sized.number.aughts) or talk.words[max(0, index - 1) : index] in (["a"], ["an"])
 
 

@@ -37,6 +37,7 @@ _PRONOUN_BEFORE = frozenset(
     ]
 )  # fmt: skip
 
+_ZEROS = frozenset({"zero", "zeros", "zeroes"})
 _QUARTER = 4
 _PUTTING_RIGHT = frozenset({
     ",", "no", "sorry", "wait", "well", "uh", "um", "er", "erm", "make", "that", "it", "'s", "actually", "rather",
@@ -93,7 +94,7 @@ class NumberReader:
             "a",
             "an",
             "half",
-            "zero",
+            *_ZEROS,
             "oh",
             "o",
         }
@@ -135,7 +136,7 @@ class NumberReader:
     def _aught(self, tokens: Sequence[str], index: int) -> Number | None:
         word = tokens[index]
         nxt = tokens[index + 1] if index + 1 < len(tokens) else ""
-        noughty = nxt in self._aughts or nxt in ("zero", "zeros", "0")
+        noughty = nxt in self._aughts or nxt in _ZEROS or nxt == "0"
         if word in self._times and noughty:
             return Number(index, index + 2, Fraction(0), aughts=self._times[word])
         if word in ("two", "three", "four") and nxt in self._aughts and nxt not in ("oh", "o"):
@@ -145,8 +146,8 @@ class NumberReader:
         ought = nxt == "to" and tokens[index + 2 : index + 3] not in (["a"], ["an"])  # "nought to a one" is a size
         if word in self._aughts and word not in ("oh", "ohs", "o") and not ought:
             return Number(index, index + 1, Fraction(0), aughts=1, plural=word in self._plurals)
-        if word == "zero":
-            return Number(index, index + 1, Fraction(0), aughts=1)
+        if word in _ZEROS:
+            return Number(index, index + 1, Fraction(0), aughts=1, plural=word != "zero")
         if word in ("oh", "o") and index and tokens[index - 1] in ("size", "sizes", "number", "an"):
             return Number(index, index + 1, Fraction(0), aughts=1)
         return None
@@ -250,7 +251,7 @@ class NumberReader:
 
     def is_size(self, word: str) -> bool:
         """Whether the word is a number as only sizes are called: "twos", "nought"."""
-        return word in self._plurals or word == "zero" or (word in self._aughts and len(word) > len("ohs"))
+        return word in self._plurals or word in _ZEROS or (word in self._aughts and len(word) > len("ohs"))
 
     def _pronoun(self, tokens: Sequence[str], index: int) -> bool:
         follower = tokens[index + 1] if index + 1 < len(tokens) else ""

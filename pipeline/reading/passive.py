@@ -89,8 +89,8 @@ def _put_back_by_hand(talk: Talk, segment: Segment, at: int) -> None:
 
 
 def _same_back_on(talk: Talk) -> None:
-    """ "Fores, the same half rounds back on", "same steel egg bars back on behind": nothing but the shoes between."""
-    for shoe in talk.having("shoe_types"):
+    """ "Fores, the same half rounds back on", "same aluminium back on behind": nothing but the shoes between."""
+    for shoe in (*talk.having("shoe_types"), *talk.having("shoe_materials")):
         at = shoe.end + (talk.words[shoe.end : shoe.end + 1] in (["went"], ["go"], ["going"], ["gone"], ["put"]))
         if talk.words[at : at + 2] != ["back", "on"] or any(m.get("work") for m in talk.holding(at)):
             continue

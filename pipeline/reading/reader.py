@@ -9,7 +9,7 @@ from pipeline.reading.assertions import assert_all
 from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
 from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right
-from pipeline.reading.clipped import complete_clipped, complete_headed, complete_kinds, complete_parts
+from pipeline.reading.clipped import complete_clipped, complete_headed, complete_kinds, complete_parts, complete_same
 from pipeline.reading.collector import collector_at_rest
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.crossed import uncross
@@ -165,6 +165,7 @@ class Reader:
         complete_headed(talk, finder.meaning)
         complete_parts(talk, finder.meaning)
         complete_kinds(talk, finder.meaning)
+        complete_same(talk, finder.meaning)
         strikes = _put_right(talk)
         exact = [e for e in exact if not any(m.dropped and "horse" in m.readings and m.start == e[0] for m in mentions)]
         point_out(talk)

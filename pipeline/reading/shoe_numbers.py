@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.numbers import Number
-from pipeline.reading.size_ranges import SizeRanges, plain, size_name
+from pipeline.reading.size_ranges import SizeRanges, new_on_a_foot, plain, size_name
 from pipeline.reading.talk import Segment
 
 _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
@@ -268,7 +268,7 @@ class ShoeNumbers(SizeRanges):
         framed = noun and self._shoe_talk(segment, mention) and not self._counts_something(mention)
         framed = framed or (number.plural and (self._on_a_horse(mention) or self._did_not_fit(mention)))
         framed = framed or self._beside_feet(segment, mention, number)
-        framed = framed or (self._words[mention.start - 2 : mention.start] == ["a", "new"] and number.value <= _LARGEST)
+        framed = framed or self._of_the_new_one(mention, number)
         if not (cued or aught or pair or framed or (shoe and noun)):
             return False
         self._set_frame("shoe_size", segment)
@@ -276,6 +276,11 @@ class ShoeNumbers(SizeRanges):
         if ranged is not None:
             return self._add(segment, "shoe_size", ranged[0], mention, ranged[1])
         return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _of_the_new_one(self, mention: Mention, number: Number) -> bool:
+        """ "A new two", "new two on the left front"."""
+        article = self._words[mention.start - 2 : mention.start] == ["a", "new"] and number.value <= _LARGEST
+        return article or new_on_a_foot(self._talk, mention)
 
     def _counts_shoes(self, mention: Mention, number: Number) -> bool:
         """ "Two new shoes in front", "two resets behind": so many shoes, not their size."""

@@ -7,14 +7,26 @@ from fractions import Fraction
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import NumberContext
 from pipeline.reading.numbers import Number
-from pipeline.reading.talk import Segment
-from pipeline.record import SHOE_SIZES
+from pipeline.reading.talk import Segment, Talk
+from pipeline.record import FEET, SHOE_SIZES
 
 _MOVED = frozenset({"from", "went", "gone", "moved", "dropped", "up", "down", "changed", "going", "shaped", "closed"})
 _NEARLY = (["going", "on"], ["heading", "for"], ["nearly", "a"], ["nearer", "a"], ["bordering", "on"])
 _NEARER = frozenset({("closer", "to"), ("nearer", "to"), ("nearer", "a"), ("nearer", "the"), ("closer", "on")})
 _NEARER_WITHIN = 4  # tokens behind the two sizes
 _WHOLE = frozenset(size for size in SHOE_SIZES if not size.endswith(".5"))
+_LARGEST = 12  # the largest shoe size kept
+
+
+def new_on_a_foot(talk: Talk, mention: Mention) -> bool:
+    """ "New two on the left front": on one foot it is one new shoe, of that size."""
+    number, end = mention.number, mention.end
+    lead = mention.start - 1 - (talk.words[mention.start - 1] in ("number", "size"))
+    if number is None or talk.words[lead] != "new" or talk.words[end : end + 1] not in (["on"], ["for"]):
+        return False
+    foot = talk.mention_starting(end + 1 + (talk.words[end + 1 : end + 2] in (["the"], ["his"], ["her"], ["that"])))
+    plain = number.high is None and number.out_of is None and number.value <= _LARGEST
+    return plain and foot is not None and foot.get("feet") in FEET
 
 
 class SizeRanges(NumberContext):

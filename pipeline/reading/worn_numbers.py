@@ -20,6 +20,8 @@ _LARGEST = 12  # the largest shoe size kept
 _MOST_NAILS = 10
 _FEWEST_NAILS = 3
 _COUNTED = frozenset({"makes", "leaves", "leaving", "making", "'s", "is", "are", "so", "and", ",", "left"})
+_FEWEST_GOT = 4  # "got two", "has three" may be a size; common practice, no source
+_GOT = frozenset({"got", "gets", "has", "have", "had", "took"})
 _BACK_ON = ("put_back", "reset", "new_shoe")
 
 
@@ -88,6 +90,9 @@ class WornNumbers(NumberContext):
         if before == "with" and (closed or self._foot_at(mention.end + 1)) and self._put_on(segment, mention):
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention)
+        if before in _GOT and closed and self._got(segment, mention, number):
+            self._set_frame("nails", segment)
+            return self._add(segment, "nails", number.value, mention)
         frame = self._frame
         counting = frame is not None and frame.slot == "nails" and frame.sentence == segment.sentence
         apart = any("-" in str(m.get("feet")) for s in self._sentence(segment) for m in s.mentions)
@@ -107,6 +112,15 @@ class WornNumbers(NumberContext):
             return True
         on = self._words[mention.start - 2] == "on" and mention.start - 2 >= segment.start
         return on and (bool(segment.having("feet")) or self._shod_near(segment))
+
+    def _got(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Hinds reset, near hind's got six": how many nails hold a shoe just told of."""
+        frame = self._frame
+        other = frame is not None and frame.slot != "nails" and segment.sentence - frame.sentence <= frame.heading
+        foot = next((m for m in segment.having("feet") if m.start < mention.start), None)
+        led = foot is not None and set(self._words[foot.end : mention.start]) <= _GOT | {"'s", "'ve", "only", "both"}
+        on = any(d.slot == "work" and d.value in _BACK_ON for s in self._near(segment) for d in s.drafts)
+        return led and on and not other and number.value >= _FEWEST_GOT
 
     def _in_foot(self, index: int) -> bool:
         at = index + 1

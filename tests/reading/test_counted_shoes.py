@@ -57,3 +57,36 @@ CASES = [
 ]
 
 test_counted_shoes = reads(CASES)
+
+test_zeros = reads(
+    [
+        ("Size zeros behind, seven in each.", ["LH+RH nails 7", "LH+RH shoe_size 0"]),
+        (
+            "Number five nails in front. Size zeroes behind, five in each.",
+            ["LF+RF nail_size 5", "LH+RH nails 5", "LH+RH shoe_size 0"],
+        ),
+        ("New zeros behind, ones in front.", ["LF+RF shoe_size 1", "LH+RH shoe_size 0", "LH+RH work new_shoe"]),
+        (
+            "Reset in front, six nails. Size fours behind, five in each.",
+            ["LF+RF nails 6", "LF+RF work reset", "LH+RH nails 5", "LH+RH shoe_size 4"],
+        ),
+        ("Zero thrush in the left hind.", ["LH finding thrush absent"]),
+    ],
+    "Buck. {}",
+)
+
+test_new_of_a_size_on_one_foot = reads(
+    [
+        ("New two on the left front.", ["LF shoe_size 2", "LF work new_shoe"]),
+        (
+            "Trimmed the hinds. New three for the off fore with toe clips.",
+            ["LH+RH work trim", "RF clips toe", "RF shoe_size 3", "RF work new_shoe"],
+        ),
+        ("New two and a half on his off hind.", ["RH shoe_size 2.5", "RH work new_shoe"]),
+        ("New number two on the left front.", ["LF shoe_size 2", "LF work new_shoe"]),
+        ("New two degree wedge on the left front.", ["LF pad wedge", "LF wedge 2"]),
+        ("Nothing new, two on the left front were loose.", ["LF shoe_state loose"]),
+        ("New one on the off fore.", ["RF work new_shoe"]),
+    ],
+    "Buck. {}",
+)

@@ -108,3 +108,24 @@ test_passive = reads(CASES)
 test_the_last_word_stands_behind_no_first = reads(
     [("Half round shoes back on. Four feet, all the same", ["LF+RF+LH+RH shoe_type half_round"])]
 )
+
+test_the_same_kind_of_shoe_back_on = reads(
+    [
+        ("Left front, same rim shoe back on.", ["LF shoe_type rim", "LF work reset"]),
+        (
+            "Lost the near fore, same rim shoe back on, six nails.",
+            ["LF nails 6", "LF shoe_state lost", "LF shoe_type rim", "LF work put_back"],
+        ),
+        ("Right front, same aluminium back on.", ["RF shoe_material aluminum", "RF work reset"]),
+        ("Left front, same aluminum shoe back on.", ["LF shoe_material aluminum", "LF work reset"]),
+        ("Hinds, the same rim shoes went back on.", ["LH+RH shoe_type rim", "LH+RH work reset"]),
+        ("Same bar shoe back on the near fore.", ["LF shoe_type bar", "LF work reset"]),
+        ("Fronts, same rim shoes back on.", ["LF+RF shoe_type rim", "LF+RF work reset"]),
+        (
+            "Lost the near fore, same shoe back on, no rim pad.",
+            ["LF pad rim absent", "LF shoe_state lost", "LF work put_back"],
+        ),
+        ("Left front, aluminum.", ["LF shoe_material aluminum"]),
+    ],
+    "Buck. {}",
+)

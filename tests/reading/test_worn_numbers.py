@@ -102,3 +102,18 @@ test_what_he_wears = reads(
     ],
     "Tally. {}",
 )
+
+test_a_shod_foot_has_got_so_many_nails = reads(
+    [
+        ("Hinds reset, near hind's got six, and the off hind too.", ["LH+RH nails 6", "LH+RH work reset"]),
+        ("Hinds reset, off hind took seven and so did the near.", ["LH+RH nails 7", "LH+RH work reset"]),
+        ("Hinds reset. Left hind got five, so did the right hind.", ["LH+RH nails 5", "LH+RH work reset"]),
+        ("Fronts are new. The left front has seven, right front likewise.", ["LF+RF nails 7", "LF+RF work new_shoe"]),
+        ("Fronts new. The left has seven, the right has six.", ["LF nails 7", "LF+RF work new_shoe", "RF nails 6"]),
+        ("Hinds reset, near hind's got six weeks.", ["- next_visit_weeks 6 planned", "LH+RH work reset"]),
+        ("Reset in front. Left front has four cracks.", ["LF finding crack", "LF+RF work reset"]),
+        ("Sizes: left front has five, right front has six.", ["LF shoe_size 5", "RF shoe_size 6"]),
+        ("Corn in the near hind. Near hind's got six.", ["LH finding corn"]),
+    ],
+    "Buck. {}",
+)
