@@ -180,7 +180,7 @@ def _attach_segment(
 
 def _to_them(talk: Talk, draft: Draft) -> bool:
     """ "I put iodine in them, and the left front": the pronoun's feet, to which the one behind is added."""
-    done = draft.slot in ("work", "treatment")
+    done = draft.slot in ("work", "treatment", "nails")
     return done and bool({"them", "those"} & set(talk.words[draft.start : min(draft.end + 2, draft.segment.end)]))
 
 

@@ -8,6 +8,7 @@ from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.pointed_out import both_across, is_across, of_the_two
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.reading.whole_horse import shod_so_far, the_shod
 from pipeline.record import FEET
 
 COUNTED = frozenset({"nails", "nail_size", "shoe_size"})  # told foot by foot
@@ -16,6 +17,7 @@ SETUP_SLOTS = frozenset({
     "traction", "nail_line",
 })  # fmt: skip
 _PAIR = 2
+_OTHERS = {"other_three": 1, "other_two": 2}  # how many feet they are not
 _CLOSING_ANYWHERE = frozenset({",", ".", "and", "but", "either", "at", "on", "in"})
 _ANYWHERE = frozenset({"anywhere", "everywhere", "anyplace", "place"})
 # The last words of those that may mean something else than feet.
@@ -94,7 +96,7 @@ def groups_of(
         if talk.words[mention.end - 1] == "anything" and not _looked_over(talk, segment, mention):
             continue  # "he hasn't stood on anything"
         feet = of_the_two(talk, segment, mention, hand) or both_across(talk, name, hand)
-        feet = feet or (_rest(talk, segment) if name == "other_three" and working else None)
+        feet = feet or _by_what_was_done(talk, segment, mention, working)
         feet = feet or (_without_it(segment, talk) if name == "other_three" else None)
         feet = feet or (talk.left_out or _the_single_one(talk, mention) if name == "in_hand" else None)
         feet = feet or resolve(name, hand)
@@ -121,6 +123,16 @@ def groups_of(
     return found, hand
 
 
+def _by_what_was_done(talk: Talk, segment: Segment, mention: Mention, working: bool) -> Feet | None:
+    """ "The other three", "the three with shoes", "the lot's steel": which they are, the work told before says."""
+    name = mention.readings["feet"]
+    if name in _OTHERS:
+        return _rest(talk, segment, name) if working else None
+    if name in ("shod_three", "shod_feet"):
+        return the_shod(talk, segment, name)
+    return _lot_of_shoes(talk, segment, mention) if name == "all" else None
+
+
 def _one_without(feet: Feet) -> Feet | None:
     rest = tuple(foot for foot in FEET if foot not in feet)
     return rest if len(rest) == 1 else None
@@ -138,11 +150,17 @@ def _looked_over(talk: Talk, segment: Segment, mention: Mention) -> bool:
     return not trod and (alone or bool(segment.drafts) or bool(segment.having("denials")))
 
 
-def _rest(talk: Talk, segment: Segment) -> Feet | None:
-    """ "Other three reset": the three that were not worked on, when one was."""
+def _lot_of_shoes(talk: Talk, segment: Segment, mention: Mention) -> Feet | None:
+    """ "New shoe left front, right front reset. The lot's steel": the lot of the shoes, not of the feet."""
+    stuff = bool(segment.drafts) and all(d.slot == "shoe_material" for d in segment.drafts)
+    return shod_so_far(talk, segment) or None if stuff and _the_lot(talk, mention) else None
+
+
+def _rest(talk: Talk, segment: Segment, name: str) -> Feet | None:
+    """ "Other three reset", "the remaining pair trimmed": those that were not worked on, when one or two were."""
     drafts = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
     worked = {foot for d in drafts if d.slot == "work" and not d.dropped for foot in d.feet or ()}
-    return tuple(foot for foot in FEET if foot not in worked) if len(worked) == 1 else None
+    return tuple(foot for foot in FEET if foot not in worked) if len(worked) == _OTHERS[name] else None
 
 
 def _without_it(segment: Segment, talk: Talk) -> Feet | None:

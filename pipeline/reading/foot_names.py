@@ -300,7 +300,7 @@ def resolve(name: str, hand: Feet | None) -> Feet | None:
         return None
     if name == "in_hand":
         return hand
-    if name == "those_three":
+    if name in ("those_three", "shod_three"):
         return hand if len(hand) > 1 else tuple(foot for foot in FEET if foot not in hand)
     if name == "pair_in_hand":
         pair = _pair_of(hand)

@@ -275,10 +275,12 @@ def _off_and_on(row: Settled, shoeing: set[int]) -> bool:
 
 def _without_shoes_on_a_bare_foot(rows: list[Settled]) -> list[Settled]:
     """ "Right hind's off and staying off. The rest reset, six nails all round": what several feet got it did not."""
+    done = [r for r in rows if r.draft.slot == "work" and r.draft.status is Status.PRESENT]
+    shod = {r.foot for r in done if r.draft.value in _SHOD}
     off = {
         r.foot: r.draft.start
-        for r in rows
-        if r.draft.slot == "work" and r.draft.value == "removed" and r.draft.status is Status.PRESENT
+        for r in done
+        if r.draft.value in _UNDER_SHOES and r.foot not in shod and (shod or r.draft.value == "removed")
     }
 
     def meant(row: Settled) -> bool:

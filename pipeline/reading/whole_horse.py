@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from pipeline.reading.foot_names import resolve
 from pipeline.reading.settling_work import LEFT_BARE
-from pipeline.reading.talk import Draft, Feet, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET
 
@@ -18,6 +19,28 @@ _CLOSES = frozenset(
     }
 )  # fmt: skip
 _GOT = frozenset({"got", "gets", "had", "has"})
+_SHOD_BY = ("new_shoe", "reset", "put_back")
+_LEFT_BARE_BY = ("trim", "removed")
+_ALL_OF_IT = frozenset(
+    {
+        "all",
+        "whole",
+        "lot",
+        "everything",
+        "throughout",
+        "of",
+        "it",
+        "'s",
+        "is",
+        "are",
+        "'re",
+        "was",
+        "were",
+        "they",
+        "them",
+    }
+    | {"the", "in"}
+)
 
 
 def of_the_horse(talk: Talk, draft: Draft, hand: Feet | None) -> bool:
@@ -50,11 +73,61 @@ def in_every(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
         return _every_shoe(talk, draft, hand)
     if draft.slot == "nail_size" and talk.words[draft.segment.start] == "all":
         return _all_counted(talk, draft)
+    if draft.slot == "shoe_material":
+        return _all_of_it(talk, draft, hand)
     if draft.slot not in ("nails", "nail_size") or "every" not in talk.words[draft.start : draft.end + 3]:
         return None
-    drafts = [d for s in talk.segments[: draft.segment.index] if s.horse == draft.segment.horse for d in s.drafts]
-    shod = {foot for d in drafts if d.slot == "work" and d.value in ("new_shoe", "reset") for foot in d.feet or ()}
-    return tuple(foot for foot in FEET if foot in shod) or None
+    return shod_so_far(talk, draft.segment) or None
+
+
+def shod_so_far(talk: Talk, segment: Segment) -> Feet:
+    """The feet of this horse that were told to have got a shoe before the segment."""
+    return _worked(talk, segment, _SHOD_BY)
+
+
+def the_shod(talk: Talk, segment: Segment, name: str) -> Feet | None:
+    """ "Left fore is barefoot. The three with shoes are steel": those that got one, or are left when one was bared."""
+    shod = shod_so_far(talk, segment)
+    bare = [foot for foot in _bare(talk, segment) if foot not in shod]
+    told = shod if not bare or len(shod) + len(bare) == len(FEET) else tuple(f for f in FEET if f not in bare)
+    return told if len(told) == len(FEET) - 1 or (told and name == "shod_feet") else None
+
+
+def _worked(talk: Talk, segment: Segment, values: tuple[str, ...]) -> Feet:
+    before = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
+    done = {foot for d in before if d.slot == "work" and d.value in values and not d.dropped for foot in _feet_of(d)}
+    return tuple(foot for foot in FEET if foot in done)
+
+
+def _feet_of(draft: Draft) -> Feet:
+    """The feet of a draft, or, while its sentence still waits for them, those named beside it."""
+    named = [m.readings["feet"] for m in draft.segment.having("feet")] if draft.feet is None else []
+    return draft.feet or next((feet for name in named if (feet := resolve(name, None))), ())
+
+
+def _bare(talk: Talk, segment: Segment) -> Feet:
+    """The feet without a shoe: left bare, or told to have lost theirs."""
+    before = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
+    lost = {foot for d in before if (d.slot, d.value) == ("shoe_state", "lost") for foot in _feet_of(d)}
+    bare = {*_worked(talk, segment, _LEFT_BARE_BY), *lost}
+    return tuple(foot for foot in FEET if foot in bare)
+
+
+def _all_of_it(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
+    """ "Fronts reset, hinds new. All of it steel": every foot that got a shoe, unless another stuff was named there."""
+    segment = draft.segment
+    if not _said_of_all(talk, segment, draft):
+        return None
+    before = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
+    other = {foot for d in before if d.slot == draft.slot and d.value != draft.value for foot in d.feet or ()}
+    told = tuple(foot for foot in shod_so_far(talk, segment) if foot not in other)
+    return told if told and set(told) != set(hand or ()) else None
+
+
+def _said_of_all(talk: Talk, segment: Segment, draft: Draft) -> bool:
+    """Whether nothing stands in the segment but "all", "all of it", "the lot's" and the stuff."""
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if not draft.start <= i < draft.end}
+    return bool(rest & {"all", "whole", "lot", "everything", "throughout"}) and rest <= _ALL_OF_IT
 
 
 def _all_counted(talk: Talk, draft: Draft) -> Feet | None:

@@ -136,3 +136,90 @@ test_a_foot_in_a_foot_is_one_more = reads(
     ],
     "Tansy. {}",
 )
+
+test_all_of_it_is_every_shoe = reads(
+    [
+        (
+            "Fronts reset. Hinds new, size two. All of it steel.",
+            ["LF+RF work reset", f"{_ALL} shoe_material steel", "LH+RH shoe_size 2", "LH+RH work new_shoe"],
+        ),
+        (
+            "New fronts, size one. Hinds reset, size nought, all steel.",
+            [
+                "LF+RF shoe_size 1",
+                "LF+RF work new_shoe",
+                f"{_ALL} shoe_material steel",
+                "LH+RH shoe_size 0",
+                "LH+RH work reset",
+            ],
+        ),
+        (
+            "New shoe left front, reset right front. Trimmed behind. It's all aluminum.",
+            ["LF work new_shoe", "LF+RF shoe_material aluminum", "LH+RH work trim", "RF work reset"],
+        ),
+        (
+            "New shoe left front, reset right front. The lot's steel.",
+            ["LF work new_shoe", "LF+RF shoe_material steel", "RF work reset"],
+        ),
+        (
+            "New aluminum in front. Hinds reset. All steel.",
+            [
+                "LF+RF shoe_material aluminum",
+                "LF+RF work new_shoe",
+                "LH+RH shoe_material steel",
+                "LH+RH work reset",
+            ],
+        ),
+        (
+            "Reset in front, trimmed behind. Steel throughout.",
+            ["LF+RF shoe_material steel", "LF+RF work reset", "LH+RH work trim"],
+        ),
+        (
+            "Trimmed the hinds and reset the fronts, six nails all round.",
+            ["LF+RF nails 6", "LF+RF work reset", "LH+RH work trim"],
+        ),
+        ("Fronts reset. Hinds new, steel.", ["LF+RF work reset", "LH+RH shoe_material steel", "LH+RH work new_shoe"]),
+    ],
+    "Tansy. {}",
+)
+
+test_the_feet_with_shoes = reads(
+    [
+        (
+            "Left fore is barefoot. The three with shoes are steel, size zero, quarter clips.",
+            [
+                "LF work trim",
+                "RF+LH+RH clips quarter",
+                "RF+LH+RH shoe_material steel",
+                "RF+LH+RH shoe_size 0",
+            ],
+        ),
+        (
+            "Trimmed the off hind, three with shoes on have seven nails apiece.",
+            ["LF+RF+LH nails 7", "RH work trim"],
+        ),
+        (
+            "Right hind shoe's off and I left it off. The three still shod are aluminum.",
+            ["LF+RF+LH shoe_material aluminum", "RH work removed"],
+        ),
+        (
+            "Trimmed the hinds. Reset in front. The shod feet are steel, size two.",
+            ["LF+RF shoe_material steel", "LF+RF shoe_size 2", "LF+RF work reset", "LH+RH work trim"],
+        ),
+        (
+            "Left front new. The other front reset. The remaining pair trimmed.",
+            ["LF work new_shoe", "LH+RH work trim", "RF work reset"],
+        ),
+        (
+            "Off hind: new shoe. Reset the remaining three. Six nails in those, seven in the new one.",
+            ["LF+RF+LH nails 6", "LF+RF+LH work reset", "RH nails 7", "RH work new_shoe"],
+        ),
+        (
+            "Barefoot behind. The pair with shoes on have six nails each.",
+            ["LF+RF nails 6", "LH+RH work trim"],
+        ),
+        ("Near fore has nothing on it. The three that have shoes are steel.", ["RF+LH+RH shoe_material steel"]),
+        ("Left hind is shod, steel.", ["LH shoe_material steel"]),
+    ],
+    "Tansy. {}",
+)
