@@ -5,6 +5,8 @@ from __future__ import annotations
 from pipeline.reading.talk import Draft
 from pipeline.record import Status
 
+_LISTENED = 2  # sentences from what was heard before to what is heard now
+
 
 def settle_gaits(drafts: list[Draft]) -> None:
     """Drop the gaits that another statement of the same horse says better."""
@@ -19,7 +21,8 @@ def _gone_by_now(drafts: list[Draft]) -> None:
     for draft in [d for d in told if d.status is Status.HISTORY]:
         for now in [d for d in told if d.value == draft.value and d.status is Status.ABSENT and d.start > draft.start]:
             apart = draft.feet and now.feet and set(draft.feet) != set(now.feet)
-            if now.segment.sentence == draft.segment.sentence and not draft.dropped and not apart:
+            near = now.segment.sentence - draft.segment.sentence <= _LISTENED
+            if near and not draft.dropped and not apart:
                 now.status, now.feet = Status.RESOLVED, now.feet or draft.feet
                 now.note("gone by now")
                 draft.drop("gone by now")

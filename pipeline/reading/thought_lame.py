@@ -25,6 +25,16 @@ _NOT_SEEN = Sayings(
 )  # fmt: skip
 _TO_BE = frozenset({("'d", "be"), ("would", "be"), ("to", "be"), ("to", "see"), ("to", "find"), ("to", "go")})
 _UNSOUND = frozenset({"lame", "short_stride"})
+_IN_PART = Sayings(
+    "on the straight", "on a straight", "in a straight", "on straight", "in straight lines", "on the straightaway",
+    "at the walk", "at a walk", "at walk", "in walk", "in the walk", "walking", "walked", "walks", "at the trot",
+    "at a trot", "at trot", "in trot", "in the trot", "trotting", "on the hard", "on hard ground", "on the soft",
+    "on soft ground", "on soft", "on hard", "on the grass", "on grass", "on the flat",
+    "in hand", "on the left rein", "on the right rein",
+    "on the lunge", "on the concrete", "on concrete", "on the road", "on the tarmac", "on sand", "on the sand",
+    "uphill", "downhill",
+)  # fmt: skip
+_ON_THE_OTHER = Sayings("on the circle", "on a circle", "on circles", "on a small circle", "lunged", "turning")
 
 
 def drop_thought_lame(talk: Talk, sentences: list[Sentence]) -> None:
@@ -38,6 +48,7 @@ def drop_thought_lame(talk: Talk, sentences: list[Sentence]) -> None:
             _told_of(talk, sentence, after)
         if went:
             _found_sound(talk, before, sentence, after)
+            _sound_in_part(talk, sentence, after)
 
 
 def _found_sound(talk: Talk, before: list[Segment], sentence: list[Segment], after: list[Segment]) -> None:
@@ -61,6 +72,23 @@ def _found_sound(talk: Talk, before: list[Segment], sentence: list[Segment], aft
         elif sound is not None and (then or (now and _was(talk, draft))):
             draft.status = Status.HISTORY
             draft.note("sound now")
+
+
+def _sound_in_part(talk: Talk, sentence: Sentence, after: list[Segment]) -> None:
+    """ "Sound on the straight, but on the circle he's lame left hind": the lameness stands, and he is not sound."""
+    sound = [d for s in sentence for d in s.drafts if (d.slot, d.value) == ("gait", "sound") and not d.dropped]
+    for draft in [d for d in sound if d.status is Status.PRESENT and _told_in_part(talk, d, _IN_PART)]:
+        near = [*sentence, *(s for s in after if s.horse == draft.segment.horse)]
+        told = [d for s in near for d in s.drafts if d.status is Status.PRESENT and not d.dropped]
+        unsound = [d for d in told if d.slot == "lameness" or d.value in _UNSOUND]
+        if any(d.start > draft.start or _told_in_part(talk, d, _IN_PART, _ON_THE_OTHER) for d in unsound):
+            draft.drop("sound in part")
+
+
+def _told_in_part(talk: Talk, draft: Draft, *where: Sayings) -> bool:
+    """Whether it is said of a place or a gait: "sound on the straight", "walks out sound", "lame on the circle"."""
+    words = talk.words[draft.segment.start : draft.segment.end]
+    return any(turns.said_in(words) for turns in where)
 
 
 def _told_of(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:

@@ -93,3 +93,32 @@ test_a_gait_that_was_only_thought = reads(
     ],
     "Tansy. {}",
 )
+
+test_sound_in_part_is_not_sound = reads(
+    [
+        ("Sound on the straight, but on the circle he's lame left hind.", ["LH gait lame"]),
+        ("Trots up sound in a straight line but he's lame on the near fore on the circle.", ["LF gait lame"]),
+        ("Looks sound on the straight. On a circle he's two out of five on the left front.", ["LF lameness 2"]),
+        ("Walks out sound, one out of five on the off fore at the trot.", ["RF lameness 1"]),
+        ("Lame left hind on the circle, sound on the straight.", ["LH gait lame"]),
+        ("Sound at the walk, short striding in front at the trot.", ["LF+RF gait short_stride"]),
+        ("Lame in front on hard ground, sound on soft.", ["LF+RF gait lame"]),
+        ("Sound on the straight and on the circle.", ["- gait sound"]),
+        ("Sound on the straight. Forges on the circle.", ["- gait forge", "- gait sound"]),
+        ("Lame left hind, and then sound once the nail was out.", ["- gait sound", "LH gait lame"]),
+    ],
+    "Buck. {}",
+)
+
+test_gone_when_listened_for = reads(
+    [
+        ("He used to forge. I listened for it today. He's not forging now.", ["- gait forge resolved"]),
+        ("He used to forge, and I listened for it, and he's not forging now.", ["- gait forge resolved"]),
+        ("Overreaching in the spring. Listened for it and he's not overreaching.", ["- gait overreach resolved"]),
+        (
+            "He was forging last time. He's not overreaching today.",
+            ["- gait forge history", "- gait overreach absent"],
+        ),
+    ],
+    "Buck. {}",
+)
