@@ -9,7 +9,7 @@ from pipeline.reading.again_planned import plan_again
 from pipeline.reading.asked_before import recall_asked
 from pipeline.reading.at_that_time import recall_then, recall_what_he_had
 from pipeline.reading.changed_over import changed_over
-from pipeline.reading.denials import deny
+from pipeline.reading.denials import deny, deny_thought
 from pipeline.reading.denied_headings import deny_under_heading
 from pipeline.reading.doubts import doubt, doubt_after, doubt_asked, doubt_unseen
 from pipeline.reading.excepted import there_where_excepted
@@ -56,6 +56,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         doubt(talk, sentence)
         doubt_unseen(talk, sentence)
         doubt_asked(talk, sentence, before, groups)
+        deny_thought(talk, sentence, before)
         _tell_times(talk, sentence, before)
         split_once_more(talk, sentence, before)
         brewing_again(talk, sentence, before)

@@ -7,8 +7,8 @@ from itertools import pairwise
 from pipeline.reading.mentions import Mention
 from pipeline.reading.neither import both_asked, both_of
 from pipeline.reading.nothing_of import SAID_OF_NOTHING, denied_of_its_kind
-from pipeline.reading.questions import SOUGHT
-from pipeline.reading.sayings import said_whole
+from pipeline.reading.questions import SOUGHT, brought_up
+from pipeline.reading.sayings import Sayings, said_whole
 from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.thought_lame import THOUGHT
@@ -38,6 +38,16 @@ _THINK = frozenset({"think", "believe", "reckon", "suppose", "figure"})
 _BEING = frozenset({"'s", "is", "was", "has", "are", "'re", "were"})
 _ONLY_SO = (["enough"], ["from"], ["because"], ["with"], ["for"], ["due"])
 _REALLY = frozenset({"actually", "really", "truly", "properly", "been", "got"})
+_NOT_SO = Sayings(
+    "it is n't", "it is not", "it 's not", "it was n't", "it was not", "that 's not it", "that is n't it",
+    "there is n't", "there 's not", "there was n't", "there 's no sign", "i see none", "i found none",
+    *(f"{can} {find}" for can in ("could n't", "ca n't", "did n't", "do n't", "could not", "did not")
+      for find in ("see", "find", "feel")),
+)  # fmt: skip
+_IT = frozenset({
+    "no", "it", "one", "that", "any", "them", "there", "i", "we", "looked", "had", "a", "look", "and", "but", "though",
+    "at", "all", "today", "of", "myself", "well", "nope",
+})  # fmt: skip
 # Without one of these nothing is denied but by a mention, nor is it denied any more.
 _DENYING = _NOT | _NEITHER | _ANY_MORE | SAID_OF_NOTHING | {"free", "nothing", "nil", "zero", "nope", "absent"}
 
@@ -118,6 +128,27 @@ def deny(talk: Talk, sentence: Sentence) -> None:
             _deny_barely(talk, sentence, position)
     _never_done(talk, sentence)
     _gone_by_now(talk, sentence)
+
+
+def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
+    """ "They thought there was a keratoma but I couldn't find it", "it might be seedy toe. No, it isn't"."""
+    if not talk.tells(_NOT_SO):
+        return
+    for position, segment in enumerate(sentence):
+        words = talk.words[segment.start : segment.end]
+        form = next((f for i in range(segment.start, segment.end) if (f := _NOT_SO.at(talk.words, i))), None)
+        if form is None or not {*words} - {*form} <= _IT or segment.drafts or segment.having("feet"):
+            continue
+        told = [d for s in sentence[:position] for d in s.drafts]
+        told = told or [d for s in before for d in s.drafts if s.horse == segment.horse]
+        if told and told[-1].slot == "finding" and _was_thought(talk, told[-1], form):
+            deny_one(told[-1])
+
+
+def _was_thought(talk: Talk, draft: Draft, form: list[str]) -> bool:
+    """Not "I suspect an abscess. I couldn't find it", which may be there all the same."""
+    own = draft.status is Status.SUSPECTED and form[-1] not in ("see", "find", "feel")
+    return own or SOUGHT in draft.rules or brought_up(talk, draft.segment)
 
 
 def _listed(talk: Talk, sentence: list[Segment], position: int, before: list[Draft]) -> list[Draft]:

@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from pipeline.reading.foot_groups import FootGroup, Groups
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.record import Severity
 
 _LIGHT = frozenset(
     {"too", "also", "as", "well", "likewise", "ditto", "the", "a", "an", "at", "in", "on", "one", "that", "'s", "is"}
     | {"it", "only", "just", "and", ",", "of", "his", "her", "though", "this", "there", "time", "but"}
 )
+_POINTING = frozenset({"that", "the", "this"})
+_DEGREES = frozenset({"worse", "better", "less", "more", "so"})
 _ALSO = frozenset({"too", "also", "well", "likewise", "ditto"})
 _WITH_TREATMENT = 2  # sentences back, when the one between tells what was put on it
 _ELSEWHERE = ("denials", "resolutions", "taking_back", "times", "doubts", "plans", "not_facts", "asides")
@@ -28,6 +33,40 @@ def draft_again(talk: Talk, groups: Groups) -> None:
         if not said or not _narrows(talk, said) or last is None or set(named[0].feet) & set(last.feet or named[0].feet):
             continue
         segment.drafts.append(_again(last, segment, named[0]))
+    _graded_ahead(talk, groups)
+
+
+def _graded_ahead(talk: Talk, groups: Groups) -> None:
+    """ "Mild on the off hind, worse on the near, that thrush": graded foot by foot before it is named."""
+    for sentence in talk.sentences() if talk.having("severities") else ():
+        found = next((d for s in sentence for d in s.drafts), None) if "severities" in sentence.classes else None
+        if found is None or found.slot != "finding" or not found.foot_carried or found.severity is not None:
+            continue
+        ahead = [s for s in sentence if s.index < found.segment.index]
+        closes = found.end == sentence[-1].end and talk.words[found.start - 1] in _POINTING
+        if not ahead or not closes or not all(_only_graded(talk, s) for s in ahead):
+            continue
+        for segment in ahead:
+            for group in groups.get(segment.index, [])[-1:]:
+                _grade(found, group.feet, segment)
+
+
+def _grade(found: Draft, feet: Feet, segment: Segment) -> None:
+    """Give the finding on these feet, or its like there, the degree that the segment tells."""
+    part = found
+    if feet != found.feet:
+        part = replace(found, feet=feet, severity=None, rules=[*found.rules], evidence=set(found.evidence))
+        found.segment.drafts.append(part)
+    for degree in segment.having("severities")[:1]:
+        part.severity = Severity(degree.readings["severities"])
+        part.evidence.update(degree.literal)
+    part.note("graded before it was named")
+
+
+def _only_graded(talk: Talk, segment: Segment) -> bool:
+    """Whether nothing stands there but a foot and how bad it is."""
+    told = {i for m in segment.mentions if m.is_any(("feet", "severities")) for i in range(m.start, m.end)}
+    return {talk.words[i] for i in range(segment.start, segment.end) if i not in told} <= _LIGHT | _DEGREES
 
 
 def _opens(talk: Talk, segment: Segment, group: FootGroup) -> bool:

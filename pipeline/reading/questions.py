@@ -73,7 +73,7 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                 for draft in [d for d in segment.drafts if d.slot == "finding" and d.start >= led]:
                     if not (_affirmed(talk, draft, groups) or _or_was_it(talk, draft, sentence[-1].end)):
                         draft.drop(SOUGHT)
-            if speaking and _brought_up(talk, segment) and _looked_into(talk, sentence[position:]):
+            if speaking and brought_up(talk, segment) and _looked_into(talk, sentence[position:]):
                 for draft in [d for d in segment.drafts if d.slot == "finding"]:
                     draft.drop(SOUGHT)
             for cue in segment.having("doubts", "sought") if sought else ():
@@ -114,7 +114,7 @@ def _named_alone(talk: Talk, found: Draft) -> bool:
     return words <= _CALLED and (not found.feet or found.foot_carried)
 
 
-def _brought_up(talk: Talk, segment: Segment) -> bool:
+def brought_up(talk: Talk, segment: Segment) -> bool:
     """ "Somebody asked about sidebone", "she thought he'd a corn": what others spoke of."""
     words = talk.words[segment.start : segment.end]
     if _SPEAKING.isdisjoint(words):

@@ -57,7 +57,7 @@ def _numbers_beside(talk: Talk, at: int) -> bool:
     """ "Sixty millimetres against forty two on the near fore": two numbers, and the foot of each beside its own."""
     after = at + 1 + (talk.words[at] == "compared" and talk.words[at + 1 : at + 2] in (["to"], ["with"]))
     after += talk.words[after : after + 1] in (["a"], ["an"])
-    before, behind = talk.mention_ending(at), talk.mention_starting(after)
+    before, behind = talk.mention_ending(at - (talk.words[at - 1] == "as")), talk.mention_starting(after)
     counted = before is not None and (before.number is not None or before.get("units") is not None)
     return counted and behind is not None and behind.number is not None
 

@@ -31,6 +31,7 @@ _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put",
 _SETTLED = frozenset(
     {"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book", "rather", "sooner"}
 )
+_MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
 _BACK_IN = (
     ["back", "in"], ["back", "at"], ["book", "for"], ["again", "in"], ["again", "at"], ["time", "in"], ["visit", "in"],
@@ -56,7 +57,7 @@ def draft_times(talk: Talk, names: set[int]) -> None:
         framed = (
             any(intervals.values())
             or _several_told(talk, sentence, names)
-            or (framed and _names_first(talk, sentence, names))
+            or (framed and (_names_first(talk, sentence, names) or _made_it(talk, sentence)))
             or (told and _name_and_weeks(talk, sentence, names))
         )
         told = told or framed
@@ -85,6 +86,14 @@ def _names_first(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
     while start < sentence[-1].end and talk.words[start] in _TURNING:
         start += 1  # "actually no, Boots gets seven"
     return start in names or told
+
+
+def _made_it(talk: Talk, sentence: list[Segment]) -> bool:
+    """ "Three weeks. No, the vet has to see him first, so let's make that four": the weeks just told, put right."""
+    if talk.words[sentence[0].start] not in _TURNING:
+        return False
+    numbers = [m for m in sentence[-1].mentions if m.number is not None and m.end == sentence[-1].end]
+    return any(talk.words[m.start - 2 : m.start] in _MAKE_IT for m in numbers)
 
 
 def _name_and_weeks(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:

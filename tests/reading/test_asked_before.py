@@ -29,3 +29,27 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_asked_before = reads(CASES)
+
+test_what_was_thought_is_denied = reads(
+    [
+        (
+            "They thought there was a keratoma in the right front but I couldn't find it.",
+            ["RF finding keratoma absent"],
+        ),
+        ("Off fore, I was half thinking laminitis, but it isn't that.", ["RF finding laminitis absent"]),
+        (
+            "Near fore, I'd an idea it might be seedy toe. No, it isn't.",
+            ["LF finding white_line_disease absent"],
+        ),
+        ("The owner was worried about an abscess in the off fore. I don't see one.", ["RF finding abscess absent"]),
+        (
+            "There's a puncture she was on about, left hind. I looked and there isn't one.",
+            ["LH finding puncture absent"],
+        ),
+        ("I suspect an abscess in the left hind. I couldn't find it.", ["LH finding abscess suspected"]),
+        ("Lost the left front shoe, I couldn't find it.", ["LF shoe_state lost"]),
+        ("Bruise in the left front. I couldn't see it for mud.", ["LF finding bruise"]),
+        ("Might be a corn in the near fore. It isn't bad.", ["LF finding corn suspected"]),
+    ],
+    "Buck. {}",
+)

@@ -101,3 +101,24 @@ test_every_shoe_and_the_lot = reads(
     ],
     "Buck. {}",
 )
+
+test_graded_before_it_is_named = reads(
+    [
+        ("Mild on the off hind, that thrush.", ["RH finding thrush ~mild"]),
+        (
+            "Mild on the off hind, moderate on the near, the thrush.",
+            ["LH finding thrush ~moderate", "RH finding thrush ~mild"],
+        ),
+        (
+            "Severe on the left hind, worse on the right, that canker.",
+            ["LH finding canker ~severe", "RH finding canker"],
+        ),
+        (
+            "Thrush both hinds: mild on the off, worse on the near.",
+            ["LH finding thrush", "RH finding thrush ~mild"],
+        ),
+        ("Mild on the off hind, a bruise in the near fore.", ["LF finding bruise"]),
+        ("Mild on the off hind, the bruise is at the toe.", ["RH finding bruise @toe"]),
+    ],
+    "Buck. {}",
+)

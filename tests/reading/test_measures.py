@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -80,3 +80,23 @@ def test_a_size_alone_behind_the_nails_of_a_sized_shoe_is_theirs(read: Read) -> 
     assert told == {
         (foot, slot, value) for foot in ("LF", "RF") for slot, value in (("shoe_size", "1"), ("nail_size", "5"))
     }
+
+
+test_two_lengths_set_against_each_other = reads(
+    [
+        (
+            "Off fore, heel height there is sixty millimetres against forty two on the near fore.",
+            ["LF heel_height 42", "RF heel_height 60"],
+        ),
+        (
+            "Heel height on the off fore, sixty one millimetres as against fifty eight millimetres on the near fore.",
+            ["LF heel_height 58", "RF heel_height 61"],
+        ),
+        (
+            "Toe angle off fore fifty two degrees as compared with fifty degrees on the near fore.",
+            ["LF toe_angle 50", "RF toe_angle 52"],
+        ),
+        ("Heel height sixty one on the off fore, as good as I've had it.", ["RF heel_height 61"]),
+    ],
+    "Buck. {}",
+)

@@ -21,3 +21,22 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_next_week = reads(CASES)
+
+test_weeks_just_told_are_put_right = reads(
+    [
+        (
+            "Back in three weeks. No, the vet has to see him first, so let's make that four.",
+            ["- next_visit_weeks 4 planned", "- vet referral planned"],
+        ),
+        ("Three weeks. No, vet first, so let's say four weeks.", ["- next_visit_weeks 4 planned"]),
+        (
+            "Back in six weeks. Actually he's away hunting then and the owner's gone after, let's call it eight.",
+            ["- next_visit_weeks 8 planned"],
+        ),
+        (
+            "Back in six weeks. No, he had seven nails in front, let's call that eight nails.",
+            ["- next_visit_weeks 6 planned", "LF+RF nails 8"],
+        ),
+    ],
+    "Buck. {}",
+)
