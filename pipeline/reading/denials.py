@@ -132,12 +132,14 @@ def deny(talk: Talk, sentence: Sentence) -> None:
 
 def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     """ "They thought there was a keratoma but I couldn't find it", "it might be seedy toe. No, it isn't"."""
-    if not talk.tells(_NOT_SO):
+    if not sentence.says(_NOT_SO.first_words) or not talk.tells(_NOT_SO):
         return
     for position, segment in enumerate(sentence):
+        if segment.drafts or segment.having("feet"):
+            continue
         words = talk.words[segment.start : segment.end]
         form = next((f for i in range(segment.start, segment.end) if (f := _NOT_SO.at(talk.words, i))), None)
-        if form is None or not {*words} - {*form} <= _IT or segment.drafts or segment.having("feet"):
+        if form is None or not {*words} - {*form} <= _IT:
             continue
         told = [d for s in sentence[:position] for d in s.drafts]
         told = told or [d for s in before for d in s.drafts if s.horse == segment.horse]
