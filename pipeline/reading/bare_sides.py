@@ -1,11 +1,14 @@
-"""A side said alone, "the left" or "moderate on the off", where front or hind was said before or comes behind."""
+"""A side said alone, "the left" or "moderate on the off", where front or hind was said before or comes behind.
+
+Also a side whose two feet are told: "the near fore and hind", "front and back on the off side".
+"""
 
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
-from pipeline.record import MatchKind
+from pipeline.record import FEET, MatchKind
 
 SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
 _BARE_AFTER = frozenset(
@@ -71,6 +74,11 @@ _STATES = ("severities", "shoe_states", "gaits", "pulses", "tester_responses")
 PAIRS = {"fronts": "F", "hinds": "H"}
 _LEADING_TO_PAIR = frozenset({",", "on", "the", "in", "of", "up", "both", "that", "'s", "for"})
 _BARE_BEFORE = frozenset({"the", "his", "her", "on", "in", "its"})
+_WHOLE = {"L": "lefts", "R": "rights"}
+_FRONT_WORDS, _HIND_WORDS = frozenset({"front", "fore"}), frozenset({"hind", "back", "behind", "rear"})
+_OF_A_SIDE = frozenset({"on", "down", "of", "along"})
+_BEFORE_A_SIDE = _OWNED | {"both", "on", "in", "to", "for", "down", "and", "but", ",", ";", *SENTENCE_ENDS}
+_WORKED = ("work", "findings", "shoe_types", "shoe_states")
 
 
 def mark_bare_sides(talk: Talk) -> None:
@@ -180,3 +188,65 @@ def _closes(talk: Talk, side: Mention, pair: Mention) -> bool:
     between = [talk.words[i] for i in range(side.end, pair.start) if i not in counted]
     after = talk.words[pair.end] if pair.end < len(talk.words) else "."
     return set(between) <= _LEADING_TO_PAIR and (after in SENTENCE_ENDS or after in (",", ""))
+
+
+def mark_both_of_a_side(talk: Talk) -> None:
+    """ "Reset the near fore and hind", "new ones front and back on the off side": the two feet of a side."""
+    moved = False
+    for foot in talk.having("feet"):
+        if foot.get("feet") == "all" and _one_end(talk, foot.start) != _one_end(talk, foot.end - 1):
+            side, start, end = _side_beside(talk, foot)
+        else:
+            side, start, end = _with_the_other_end(talk, foot)
+        if not side:
+            continue
+        for other in talk.having("feet"):
+            other.dropped = other is not foot and start <= other.start < end
+        foot.readings, foot.start, foot.end = {"feet": _WHOLE[side]}, start, end
+        foot.literal, moved = tuple(range(start, end)), True
+    talk.in_order(moved=moved)
+
+
+def _one_end(talk: Talk, at: int) -> str:
+    """ "F" for "fore", "H" for "hind", nothing for a word that names no end of the horse."""
+    word = talk.words[at]
+    return "F" if word in _FRONT_WORDS else "H" if word in _HIND_WORDS else ""
+
+
+def _with_the_other_end(talk: Talk, foot: Mention) -> tuple[str, int, int]:
+    """ "Near hind and fore", "off side fore and hind": the side, and the tokens ``[start, end)`` of all of it."""
+    at, name = foot.end + 1, foot.get("feet")
+    if name in FEET and talk.words[foot.end : at] == ["and"] and at < len(talk.words):
+        pair = talk.mention_starting(at)
+        alone = pair is not None and pair.end == at + 1 and pair.get("feet") in PAIRS
+        if alone and _one_end(talk, at) not in ("", name[1]):
+            return name[0], foot.start, at + 1
+    return "", 0, 0
+
+
+def _side_beside(talk: Talk, both: Mention) -> tuple[str, int, int]:
+    """The side that "fore and hind" is said of, before it or behind, and the tokens ``[start, end)`` of all of it."""
+    worked = talk.mention_ending(both.start)
+    at = both.start - 1
+    if worked is not None and worked.get("work") and talk.words[worked.start - 1] == "side":
+        at = worked.start - 1  # "near side reset front and back"
+    at -= talk.words[at - 1 : at + 1] == ["side", ","]
+    at -= talk.words[at] == "side"
+    if at > 0 and talk.words[at] in SIDES and _is_of_feet(talk, at):
+        return SIDES[talk.words[at]], at, both.end
+    words = [*talk.words[both.end : both.end + 4], "", "", "", ""]
+    owned = words[1] in _OWNED
+    sided = words[2 + owned] == "side"
+    at = both.end + 1 + owned
+    named = talk.mention_starting(at)
+    foot = named.get("feet") if named is not None else None
+    bare = foot is None or foot.startswith(("bare_", "whole_"))
+    if words[0] in _OF_A_SIDE and words[1 + owned] in SIDES and (owned or sided) and bare:
+        return SIDES[words[1 + owned]], both.start, at + 1 + sided
+    return "", 0, 0
+
+
+def _is_of_feet(talk: Talk, at: int) -> bool:
+    """Whether the word is a side, not in "his shoes off front and back", "I left front and back alone"."""
+    told = talk.mention_ending(at)
+    return talk.words[at - 1] in _BEFORE_A_SIDE or (told is not None and told.is_any(_WORKED))

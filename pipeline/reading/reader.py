@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 
 from pipeline.reading.assertions import assert_all
-from pipeline.reading.bare_sides import mark_bare_sides, pair_behind
+from pipeline.reading.bare_sides import mark_bare_sides, mark_both_of_a_side, pair_behind
 from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right
 from pipeline.reading.clipped import complete_clipped, complete_headed, complete_kinds, complete_parts, complete_same
@@ -204,6 +204,7 @@ def _mark_feet(talk: Talk) -> None:
     mark_the_other(talk)
     mark_bare_sides(talk)
     pair_behind(talk)
+    mark_both_of_a_side(talk)
     name_one_of_a_pair(talk)
     mark_counted_feet(talk)
     mark_exceptions(talk)

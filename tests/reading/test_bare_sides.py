@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 
 
 def told(read: Read, text: str, slot: str) -> set[tuple[str | None, object, str | None]]:
@@ -85,3 +85,40 @@ def test_feet_ones_are_sizes(read: Read) -> None:
         *{(foot, "1", None) for foot in ("LF", "RF")},
         *{(foot, "00", None) for foot in ("LH", "RH")},
     }
+
+
+test_both_feet_of_a_side = reads(
+    [
+        ("Reset the near fore and hind.", ["LF+LH work reset"]),
+        ("Thrush in the off hind and fore.", ["RF+RH finding thrush"]),
+        (
+            "Left front and hind new, right front and hind reset.",
+            ["LF+LH work new_shoe", "RF+RH work reset"],
+        ),
+        (
+            "He needed new shoes front and back on the off side. Fore and hind on the near were a reset.",
+            ["LF+LH work reset", "RF+RH work new_shoe"],
+        ),
+        ("Thrush down the near side, fore and hind. Not on the off side.",
+         ["LF+LH finding thrush", "RF+RH finding thrush absent"]),
+        ("Off side reset front and back.", ["RF+RH work reset"]),
+        ("Off side fore and hind trimmed.", ["RF+RH work trim"]),
+        # the other end is a pair of its own, or no side is told at all
+        ("Left hind and front feet trimmed.", ["LF+RF+LH work trim"]),
+        ("Left front and hinds reset.", ["LF+LH+RH work reset"]),
+        ("Took his shoes off front and back.", ["LF+RF+LH+RH work removed"]),
+        ("I reset front and back right away.", ["LF+RF+LH+RH work reset"]),
+        ("New shoes front and back, on the near hind side clips.", ["LF+RF+LH+RH work new_shoe", "LH clips side"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
+
+test_every_single_foot = reads(
+    [
+        ("Thrush in every single foot.", ["LF+RF+LH+RH finding thrush"]),
+        ("Copper sulfate into each and every foot.", ["LF+RF+LH+RH treatment copper_sulfate"]),
+        ("Seven nails on every last foot.", ["LF+RF+LH+RH nails 7"]),
+        ("Thrush in every single foot bar the near fore.", ["RF+LH+RH finding thrush"]),
+    ],
+    "Tally. {}",
+)
