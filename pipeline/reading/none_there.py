@@ -19,7 +19,8 @@ _NONE_WORDS = frozenset({
     "is", "was", "does", "has", "have", "had", "do", "did", "any", "at", "all", "there", "one", "'s", "either", "no",
     "though", "too", "to", "report", "ones", "fine", "sign", "signs", "trace", "evidence", "they", "'re", "are", "were",
     "like", "which", "where", "got", "such", "thing", "sort", "kind", "something", "whereas", "while", "found", "foot",
-    "feet", "a", "bit", "spot", "scrap", "mark", "speck", "hint",
+    "feet", "a", "bit", "spot", "scrap", "mark", "speck", "hint", "nor",
+    "down",
 }) | _NAE  # fmt: skip
 _WHO = frozenset({"he", "she"})
 _FINDING = frozenset({"i", "find", "see", "seen", "saw", "feel", "felt", "could", "can", "ca"})
@@ -27,8 +28,9 @@ _CLEAN = frozenset({
     "clean", "clear", "free", "of", "it", "that", "are", "is", "'s", "'re", "was", "were", "the", "all", "nice", "both",
     "them", "those", "any", "from", "which", "while", "whereas",
 })  # fmt: skip
-_NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither"}) | _NAE
+_NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither", "nor"}) | _NAE
 _HAVING_THEM = frozenset({("got", "them"), ("have", "them"), ("has", "them"), ("had", "them")})
+_OF_TWO = frozenset({"neither"})  # part of a foot's name: "neither hind does"
 _SAYS_NONE = _NONE | {"no", "clear"}
 _SEEN_IN = frozenset({"in", "there", "of", "found", "like", "sign"})
 _FITTED = frozenset({"traction", "clips", "pad", "packing"})
@@ -39,7 +41,7 @@ def is_none(talk: Talk, segment: Segment) -> bool:
     """ "None in the off fore", "nothing behind": a foot and that there is none."""
     if _SAYS_NONE.isdisjoint(talk.words[segment.start : segment.end]):
         return False
-    feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    feet = {i for m in segment.having("feet") for i in range(m.start, m.end) if talk.words[i] not in _OF_TWO}
     feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones", "horse")) for i in m.literal}
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
     if not _HAVING_THEM.isdisjoint(pairwise(talk.words[segment.start : segment.end])):

@@ -11,6 +11,9 @@ from pipeline.record import FEET, MatchKind
 _THE_OTHER = Sayings("the other one", "the other")
 _OPENED_BY = frozenset({",", "and", "but", "while", "though", *SENTENCE_ENDS})
 _VERBS = frozenset({"was", "is", "'s", "had", "has", "have"})
+_NOR_SO = frozenset({"neither", "nor", "so"})
+_DOES = _VERBS | {"does", "did", "do"}
+_CLOSING = frozenset({",", "and", "but", *SENTENCE_ENDS})
 _OF_A_SHOE = frozenset(
     {"loose", "sprung", "hanging", "twisted", "shifted", "gone", "clinched", "bent", "slipped", "half"}
 )
@@ -28,17 +31,29 @@ def mark_the_other(talk: Talk) -> None:
     horses = {m.readings["horse"] for m in talk.having("horse")}
     for at, form in _THE_OTHER.within(talk.words, 1, len(talk.words)):
         end = at + len(form)
-        if talk.words[at - 1] not in _OPENED_BY or talk.words[end : end + 1] == [] or talk.words[end] not in _VERBS:
+        foot = len(horses) == 1 and _as_the_first(talk, at, end)
+        if not (foot or _told_behind(talk, at, end, one_horse=len(horses) == 1)):
             continue
-        said = end + 1
-        while said < len(talk.words) and talk.words[said] in _LIGHT and talk.words[said] != "a":
-            said += 1
-        word = talk.words[said : said + 1]
-        shoe = word != [] and word[0] in _OF_A_SHOE
-        foot = len(horses) == 1 and word != [] and word[0] in _OF_A_FOOT
-        if (shoe or foot) and _of_one_foot(talk, at) and not taken & set(range(at, end)):
+        if _of_one_foot(talk, at) and not taken & set(range(at, end)):
             talk.mentions.append(Mention(at, end, tuple(range(at, end)), {"feet": "other"}, MatchKind.VARIANT))
     talk.in_order()
+
+
+def _told_behind(talk: Talk, at: int, end: int, *, one_horse: bool) -> bool:
+    """ "And the other one was loose", "the other is clean": a verb, and what a shoe or a foot may be."""
+    if talk.words[at - 1] not in _OPENED_BY or talk.words[end : end + 1] == [] or talk.words[end] not in _VERBS:
+        return False
+    said = end + 1
+    while said < len(talk.words) and talk.words[said] in _LIGHT and talk.words[said] != "a":
+        said += 1
+    word = talk.words[said : said + 1]
+    return word != [] and (word[0] in _OF_A_SHOE or (one_horse and word[0] in _OF_A_FOOT))
+
+
+def _as_the_first(talk: Talk, at: int, end: int) -> bool:
+    """ "No heat in the near fore and neither does the other": what was said of the one, said in short of the other."""
+    led = talk.words[at - 2] in _NOR_SO and talk.words[at - 1] in _DOES if at > 1 else False
+    return led and (talk.words[end : end + 1] == [] or talk.words[end] in _CLOSING)
 
 
 def _of_one_foot(talk: Talk, at: int) -> bool:

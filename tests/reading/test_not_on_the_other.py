@@ -5,7 +5,8 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+from tests.reading.conftest import Read, reads
+from tests.reading.telling import told
 
 test_not_on_the_other_foot = reads(
     [
@@ -279,3 +280,29 @@ test_answered_no_and_none = reads(
     ],
     "Tansy. {}",
 )
+
+test_neither_has_it = reads(
+    [
+        ("Thrush in both hinds, neither front does.", ["LF+RF finding thrush absent", "LH+RH finding thrush"]),
+        (
+            "Down the left side both feet have a flare, and down the right side neither one does.",
+            ["LF+LH finding flare", "RF+RH finding flare absent"],
+        ),
+        ("Corns in both fores, neither hind has any.", ["LF+RF finding corn", "LH+RH finding corn absent"]),
+        ("The near fore doesn't have heat and neither does the other.", ["LF+RF finding heat absent"]),
+        ("No flare on the off hind, nor is there, nor has the other one.", ["LH+RH finding flare absent"]),
+        ("The near fore has a crack, so does the other.", ["LF+RF finding crack"]),
+        # of a shoe put on nothing is denied, and what a word behind it tells is told of its own feet
+        ("New rims on the fronts, neither hind has any.", ["LF+RF shoe_type rim", "LF+RF work new_shoe"]),
+        ("Thrush in both hinds, neither front has heat.", ["LF+RF finding heat absent", "LH+RH finding thrush"]),
+    ],
+    "Buck. {}",
+)
+
+
+def test_the_other_may_be_a_horse(read: Read) -> None:
+    first, second = read(
+        "Buck, thrush in the off hind. Tally has thrush in the near fore, and so does the other.", "Buck", "Tally"
+    )
+    assert told(first) == ["RH finding thrush"]
+    assert told(second) == ["LF finding thrush"]
