@@ -48,6 +48,7 @@ _SAID = frozenset(
 _OF_THE_BODY = ("body_condition", "cresty_neck")
 _FEWEST_NAILS = 2  # fewer hold no shoe
 _AGAIN = 2
+_MORE = frozenset({"more", "small", "little", "big"})
 _AT_IT = frozenset({"on", "in", "the"})
 _PART = 8  # tokens from one part of the nails to the other
 _SKIPPED = 3  # segments between a foot and the number that was looked up meanwhile
@@ -60,6 +61,7 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
         """Add a draft for every number that counts something."""
         rules: tuple[Callable[[Segment, Mention, Number], bool], ...] = (
             self._moved,
+            self._more_or_less,
             self._was_before,
             self._part_of_the_nails,
             self._grade_out_of,
@@ -106,7 +108,7 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
             return False  # "six nails. He was a grade two on the right front"
         if (frame.slot in HORSE_SLOTS and segment.having("feet")) or self._weeks_told(segment, frame):
             return False  # "rotation, six degrees on the left and four on the right" is no grade
-        after = self._after(mention)
+        after = self._after(mention, _MORE)  # "two more corns"
         said = self._words[mention.start - 1] in _SAID
         risen = self._risen(mention)
         called = self._words[mention.start - 2 : mention.start] in (["call", "it"], ["make", "it"], ["say", "it"])

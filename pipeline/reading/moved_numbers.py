@@ -1,4 +1,7 @@
-"""What a measure went from and what it went to: "condition down from a seven to a five"."""
+"""What a measure went from and what it went to: "condition down from a seven to a five".
+
+Also what is counted from the foot before: "eight nails in the near hind, one fewer in the off".
+"""
 
 from __future__ import annotations
 
@@ -25,6 +28,13 @@ _ON = frozenset({"down", "up", "back"})
 _LEAD = 6  # tokens from the word for the change to "from"
 _REACH = 9  # tokens from the one number to the other
 _SHOD = ("work", "shoe_types", "shoe_materials")
+_MORE_OR_LESS = {"fewer": -1, "less": -1, "more": 1, "extra": 1}
+_COUNTED_FROM = frozenset({"nails", *ANGLES, *LENGTHS})
+_COUNTED_IN = frozenset({*MM_PER_UNIT, "degree", "nails"})
+_GOES_ON: tuple[list[str], ...] = (
+    ["in"], ["on"], ["for"], ["than"], ["there"], ["at"], [","], ["and"], ["but"], ["."],
+    [],
+)  # fmt: skip
 _MEASURED = frozenset({*ANGLES, *LENGTHS, *SCORES, "shoe_size", "nail_size", "nails"})
 
 
@@ -52,6 +62,25 @@ class MovedNumbers(BodyNumbers):
         if any(m.get("times") == "history" for m in self._talk.starting_in(mention.end, behind.start)):
             segment.drafts[-1].note(AS_IT_IS)  # "from a seven in the spring to a five"
         return True
+
+    def _more_or_less(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Eight nails in the near hind, one fewer in the off", "the off is two less than that"."""
+        frame, told = self._frame, self._talk.mention_starting(mention.end)
+        unit = told.get("units") or told.get("measures") if told is not None else None
+        at = told.end if told is not None and unit in _COUNTED_IN else mention.end
+        sign = _MORE_OR_LESS.get(self._words[at]) if at < len(self._words) else None
+        if sign is None or frame is None or frame.slot not in _COUNTED_FROM or segment.sentence - frame.sentence > 1:
+            return False
+        behind = at + 1 + (self._words[at + 1 : at + 2] in (["nail"], ["nails"]))
+        if self._words[behind : behind + 1] not in _GOES_ON or not segment.having("feet") or segment.having("findings"):
+            return False
+        own = [d for s in self._talk.segments[: segment.index + 1] if s.horse == segment.horse for d in s.drafts]
+        last = next((d for d in reversed(own) if d.slot == frame.slot), None)
+        if last is None or isinstance(last.value, str):
+            return False
+        by = number.value * ((MM_PER_UNIT.get(str(unit)) or frame.unit or 1) if frame.slot in LENGTHS else 1)
+        frame.sentence = segment.sentence
+        return self._add(segment, frame.slot, last.value + sign * by, mention, behind)
 
     def _led_by_from(self, segment: Segment, mention: Mention) -> bool:
         """Whether a "from" stands before the number, and a word for a change before that or behind the number."""

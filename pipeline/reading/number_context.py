@@ -40,6 +40,11 @@ _LONG_TIMES = frozenset({
 
 
 _OF_A = frozenset({"of", "an", "a"})
+_NAILED_WITH = 5  # tokens
+_OF_NAILS = frozenset({
+    "in", "on", "for", "the", "his", "her", "of", ",", ":", "are", "is", "'s", "were", "was", "i", "we", "used", "use",
+    "put", "drove", "all", "this", "time", "today", "just", "being", "both",
+})  # fmt: skip
 
 
 @dataclass
@@ -88,6 +93,27 @@ class NumberContext:
                 break
         return self._before(mention.stands_for) if mention.stands_for is not None else None
 
+    def _headed_by_nails(self, segment: Segment, at: int) -> bool:
+        """ "Nails in front are fives", "the nails I used on Tally were fives": whether a size at the token is theirs.
+
+        They are not counted, and only feet or a name stand between. Also what a shoe was nailed on with.
+        """
+        first = self._talk.sentence(segment.sentence)[0].start
+        if self._words[at - 1] == "with" and "nailed" in self._words[max(first, at - _NAILED_WITH) : at]:
+            return True
+        while at > first:
+            told = self._talk.mention_ending(at)
+            if told is not None and told.get("measures") == "nails":
+                counted = self._talk.mention_ending(told.start)
+                return counted is None or counted.number is None
+            if told is not None and told.is_any(("feet", "horse")):
+                at = told.start
+            elif self._words[at - 1] in _OF_NAILS:
+                at -= 1
+            else:
+                return False
+        return False
+
     def _apart(self, start: int, end: int) -> bool:
         """A comma parts a size word from its number, unless it only holds a filler: "size, uh, one"."""
         between = set(self._words[start:end])
@@ -119,7 +145,10 @@ class NumberContext:
         return None, None
 
     def _is_time(self, mention: Mention) -> bool:
-        return self._unit(mention)[0] in ("day", "week", "fortnight", "month")
+        more = self._words[mention.end : mention.end + 1] in (["more"], ["extra"], ["full"])  # "in two more weeks"
+        after = self._talk.mention_starting(mention.end + 1) if more else None
+        unit = after.get("units") if after is not None else self._unit(mention)[0]
+        return unit in ("day", "week", "fortnight", "month")
 
     def _long_ago(self, mention: Mention) -> bool:
         """ "Two years ago": a word of an earlier time stands right behind the number."""

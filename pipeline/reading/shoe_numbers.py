@@ -17,6 +17,7 @@ _IN_THE = 2
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
+_SHOES = frozenset({"shoe", "shoes", "plates", "shod"})
 _LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
 
 
@@ -33,6 +34,10 @@ class ShoeNumbers(SizeRanges):
             size = plain(number.value) + (" slim" if self._slim_ones(mention) else "")
             return self._add(segment, "nail_size", size, mention)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
+        headed = self._headed_by_nails(segment, before.start if sized and before is not None else mention.start)
+        if headed and (sized or number.plural) and number.value >= _LEAST_NAIL_SIZE and number.aughts is None:
+            self._set_frame("nail_size", segment)
+            return self._add(segment, "nail_size", plain(number.value), mention)
         ahead = self._talk.mention_ending(mention.start)
         slim = (after is not None and after.get("measures") == "slim") or (
             ahead is not None and ahead.get("measures") == "slim"
@@ -46,6 +51,7 @@ class ShoeNumbers(SizeRanges):
         )
         nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment, number))
         nail_cue = nail_cue or self._before_their_count(segment, number)
+        nail_cue = nail_cue or (sized and number.plural and self._more_nails(segment, mention))
         if number.plural and self._words[mention.end : mention.end + 2] == ["for", "nails"]:
             self._set_frame("nail_size", segment)
             return self._add(segment, "nail_size", plain(number.value), mention, mention.end + 2)
@@ -54,6 +60,12 @@ class ShoeNumbers(SizeRanges):
         end = after.end if (slim or nails) and after is not None else mention.end
         self._set_frame("nail_size", segment)
         return self._add(segment, "nail_size", plain(number.value) + (" slim" if slim else ""), mention, end)
+
+    def _more_nails(self, segment: Segment, mention: Mention) -> bool:
+        """ "The nails were number sixes behind, number fives in front": nails of other feet, not their shoes."""
+        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        told = bool(drafts) and drafts[-1].slot == "nail_size"
+        return told and _SHOES.isdisjoint(self._words[drafts[-1].end : mention.end + 1])
 
     def _slim_ones(self, mention: Mention) -> bool:
         """ "Nails were fives, slim ones"; "fives, slims"."""

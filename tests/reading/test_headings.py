@@ -1,4 +1,4 @@
-"""Testers and pulses as a heading: the answers stand foot by foot behind a full stop.
+"""Testers, pulses and nails as a heading: the answers stand foot by foot behind it.
 
 The forms are common practice of speech, no source.
 """
@@ -97,4 +97,22 @@ test_a_heading_that_is_no_horse = reads(
         ("Appraisal, fronts: contracted heels.", ["LF+RF finding contracted_heels", "LF+RF+LH+RH work reset"]),
     ],
     "Tally. Reset all round. {}",
+)
+
+test_nails_that_head_their_size = reads(
+    [
+        (
+            "Nails in Tally: fives in front, four and a halfs behind, six to a shoe all the way round.",
+            ["LF+RF nail_size 5", "LF+RF+LH+RH nails 6", "LH+RH nail_size 4.5"],
+        ),
+        ("Nails in front are fives, and fours behind.", ["LF+RF nail_size 5", "LH+RH nail_size 4"]),
+        ("The nails I used were sixes in front and fives behind.", ["LF+RF nail_size 6", "LH+RH nail_size 5"]),
+        ("Nails for the hinds were number sixes, in front number fives.", ["LF+RF nail_size 5", "LH+RH nail_size 6"]),
+        ("Reset both fronts, nailed them with fives.", ["LF+RF nail_size 5", "LF+RF work reset"]),
+        # counted nails, other words between, or a size of shoes
+        ("Six nails in front, size two.", ["LF+RF nails 6", "LF+RF shoe_size 2"]),
+        ("Nails in front are sixes today, shoes are threes.", ["LF+RF nail_size 6", "LF+RF shoe_size 3"]),
+        ("The nails in the near fore had pulled. Threes all round.", ["LF+RF+LH+RH shoe_size 3"]),
+    ],
+    "Tally. {}",
 )

@@ -91,3 +91,23 @@ test_nothing_was_moved = reads(
         ("The thrush in the left hind is gone from the frog.", ["LH finding thrush resolved @frog"]),
     ]
 )
+
+test_counted_from_the_other_foot = reads(
+    [
+        ("Eight nails in the left hind, and one fewer in the right hind.", ["LH nails 8", "RH nails 7"]),
+        ("The near hind got eight nails, the off hind two less.", ["LH nails 8", "RH nails 6"]),
+        ("Seven nails in the near fore. The off fore took one nail more.", ["LF nails 7", "RF nails 8"]),
+        (
+            "Hoof width on the near hind is a hundred and twenty millimetres, the off hind is two less than that.",
+            ["LH hoof_width 120", "RH hoof_width 118"],
+        ),
+        (
+            "Toe angle fifty two on the near fore, two degrees more on the off fore.",
+            ["LF toe_angle 52", "RF toe_angle 54"],
+        ),
+        # weeks, a finding, and what no foot is told of
+        ("Seven nails in the near fore, look at the off fore in two more weeks.", ["LF nails 7"]),
+        ("Seven nails in the near fore, two more corns in the off fore.", ["LF nails 7", "RF finding corn"]),
+        ("Seven nails in the near fore, two fewer would have done.", ["LF nails 7"]),
+    ]
+)
