@@ -40,7 +40,9 @@ _PARTS = frozenset({
     "nails", "quarters", "sulcus", "laminae",
 })  # fmt: skip
 _TEARING = frozenset({"tore", "ripped", "yanked", "pulled", "kicked"})
-_THROWING = frozenset({"tossed", "threw", "flung", "slung", "chucked", "pitched", "thrown", "ripped", "tore", "yanked"})
+_THROWING = frozenset(
+    {"tossed", "dropped", "threw", "flung", "slung", "chucked", "pitched", "thrown", "ripped", "tore", "yanked"}
+)
 _JUST = frozenset({"just", "then", "simply", "only", "'d", "'ve", "had", "have"})
 _NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
 _STUFF = {"steel": "steel", "aluminum": "aluminum", "aluminium": "aluminum", "rubber": "rubber", "plastic": "plastic"}

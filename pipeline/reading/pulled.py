@@ -32,12 +32,15 @@ _IN_A_PLACE = frozenset({"in", "at", "under", "on", "by"})
 _LEAVABLE = frozenset(FEET) | {"fronts", "hinds"}
 _LEAVING = frozenset({"he", "she", "who", "has", "had", "'s", "'d", "horse", "mare", "pony", "gelding", "cob"})
 _BEHIND_HIM = frozenset({"out", "back", "down", "behind", "over", "shoe", "shoes", "him", "her", "it", "somewhere"})
+_DROPPED = frozenset({"dropped", "shed"})
+_HAS_DONE, _ITS = frozenset({"'d", "had", "has", "'s"}), frozenset({"the", "his", "her", "a", "that", "both"})
+_NO_MORE_OF_IT = frozenset({",", "and", "so", "again", "but", "since", "overnight", "somewhere", *SENTENCE_ENDS})
 _PULLED = 3
 _HALTS, _HALTING = frozenset({",", "um", "uh", "er", "erm", "ah", "eh"}), 8  # "I pulled, um, both front shoes"
 
 
 def draft_pulled(talk: Talk) -> None:
-    """ "Tally pulled her right hind": the horse did it, not the farrier."""
+    """ "Tally pulled her right hind", "she'd dropped the near fore": the horse did it, not the farrier."""
     for foot in talk.having("feet"):
         words = talk.words[max(0, foot.start - 3) : foot.start]
         if len(words) < _PULLED or words[1] != "pulled" or words[2] not in ("his", "her", "a", "the"):
@@ -46,6 +49,12 @@ def draft_pulled(talk: Talk) -> None:
         named = name is not None and name.get("horse") is not None
         if words[0] in ("he", "she") or named or (words[0] == "and" and _by_the_horse(talk, foot.start - 2)):
             _add(talk, foot.start - 2, "shoe_state", "lost", "shoe_state: pulled by the horse")
+    for foot in talk.having("feet") if talk.says(_DROPPED) else ():
+        words = talk.words[max(0, foot.start - 3) : foot.start]
+        behind = talk.words[foot.end : foot.end + 1]
+        shed = len(words) == _PULLED and words[0] in _HAS_DONE and words[1] in _DROPPED and words[2] in _ITS
+        if shed and (behind == [] or behind[0] in _NO_MORE_OF_IT) and foot.get("feet") in _LEAVABLE:
+            _add(talk, foot.start - 2, "shoe_state", "lost", "shoe_state: dropped by the horse")
 
 
 def draft_shoe_off(talk: Talk) -> None:

@@ -13,12 +13,21 @@ _JUST = 1  # sentences from the shoes taken off to the bare feet
 
 
 def settle_bare(drafts: list[Draft]) -> None:
-    """ "Pulled his shoes, leaving him bare": taken off and left off, with no word of a trim."""
-    off = [d for d in drafts if d.slot == "work" and d.value == "removed" and d.status is Status.PRESENT]
+    """ "Pulled his shoes, leaving him bare", "the shoe's off and it'll stay off": off and left off, no more."""
+    removed = [d for d in drafts if d.slot == "work" and d.value == "removed"]
+    off = [d for d in removed if d.status is Status.PRESENT]
+    for stays in [d for d in removed if d.status is Status.PLANNED] if off else ():
+        if any(_here(d, stays) and d.feet == stays.feet for d in off):
+            stays.drop("taken off and left off")
     for bare in [d for d in drafts if LEFT_BARE in d.rules and d.status is Status.PRESENT] if off else ():
         near = [d for d in off if 0 <= bare.segment.sentence - d.segment.sentence <= _JUST and d.start < bare.start]
         if any(set(bare.feet or ()) <= set(d.feet or ()) for d in near):
             bare.drop("taken off and left off")
+
+
+def _here(off: Draft, stays: Draft) -> bool:
+    """Whether the shoe taken off stays so in the same breath."""
+    return off.segment.sentence == stays.segment.sentence and off.start < stays.start
 
 
 def back_on_without_loss(drafts: list[Draft]) -> None:

@@ -11,6 +11,11 @@ CASES = {
     "none": ("Nothing to the testers on the left front.", ["LF tester none"]),
     "no reaction": ("No reaction to the hoof testers in either front.", ["LF+RF tester none"]),
     "didn't react": ("He didn't react to the testers on the off fore.", ["RF tester none"]),
+    "any notice": (
+        "Not one of the four feet took any notice of the testers.",
+        ["LF+RF+LH+RH tester none"],
+    ),
+    "no notice": ("He took no notice of the testers in front.", ["LF+RF tester none"]),
     "positive": ("Left front reacted to the testers.", ["LF tester positive"]),
     "strong": ("Strong reaction to the testers at the toe of the right front.", ["RF tester strong @toe"]),
     "mild": ("Mildly sore to the testers on the near fore, outside heel.", ["LF tester mild @lateral_heel"]),

@@ -11,6 +11,13 @@ CASES: list[tuple[str, list[str]]] = [
         ["LF+RF nails 6", "LF+RF work reset", "RF shoe_state loose"],
     ),
     ("Tally. Hinds off and the same pair back on.", ["LH+RH work reset"]),
+    (
+        "Tally. New for the fronts, but the hinds got their old ones back on.",
+        ["LF+RF work new_shoe", "LH+RH work reset"],
+    ),
+    ("Tally. I reset their old ones back on behind.", ["LH+RH work reset"]),
+    ("Tally. Fronts, old ones nailed back on, six apiece.", ["LF+RF nails 6", "LF+RF work reset"]),
+    ("Tally. Fronts trimmed, the old ones back in the truck.", ["LF+RF work trim"]),
     ("Tally. Loose off hind, put back tight with six nails.", ["RH nails 6", "RH shoe_state loose", "RH work reset"]),
     ("Tally. Near fore loose, nailed it back tight.", ["LF shoe_state loose", "LF work reset"]),
     ("Tally. Took the fronts off, tacked the same ones back on.", ["LF+RF work reset"]),

@@ -132,3 +132,17 @@ test_halting_before_the_foot = reads(
     ],
     "Tansy. {}",
 )
+
+test_off_and_staying_off = reads(
+    [
+        ("Corn, left front. Shoe's off and it'll stay off.", ["LF finding corn", "LF work removed"]),
+        ("Hinds. Off came both shoes and off they'll stay.", ["LH+RH work removed"]),
+        ("Off came the hind shoes, trimmed.", ["LH+RH work removed", "LH+RH work trim"]),
+        # the plan is for another foot
+        (
+            "Left front shoe's off. I'll take the right front shoe off next time.",
+            ["LF work removed", "RF work removed planned"],
+        ),
+    ],
+    "Tansy. {}",
+)

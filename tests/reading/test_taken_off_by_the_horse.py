@@ -22,7 +22,15 @@ test_the_horse_took_it_off = reads(
         ("She kicked her near hind shoe off.", ["LH shoe_state lost"]),
         ("He stepped off his right front again.", ["RF shoe_state lost"]),
         ("She had the left front off again, so I put it back on.", ["LF shoe_state lost", "LF work put_back"]),
+        (
+            "She'd dropped the near fore, so I nailed that same shoe back on.",
+            ["LF shoe_state lost", "LF work put_back"],
+        ),
+        ("He had shed the off hind and I tacked the same one back on.", ["RH shoe_state lost", "RH work put_back"]),
+        ("Dropped a shoe, left hind, new one on it.", ["LH shoe_state lost", "LH work new_shoe"]),
         # by hand, or no shoe at all
+        ("He's dropped the near fore a bit lower than the off. Trimmed both fronts.", ["LF+RF work trim"]),
+        ("I dropped the shoe on my toe. Near fore reset.", ["LF work reset"]),
         ("Pulled the right front off in the barn and reset it.", ["RF work reset"]),
         ("I pulled the left front off and reset it.", ["LF work reset"]),
         ("He was sore so I took the left front off and left it off.", ["LF work removed"]),
