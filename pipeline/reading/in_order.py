@@ -1,5 +1,6 @@
 """Values said in an order: "toe angles 53 and 51, left and right front", "LF RF LH RH, sizes two, two, one, one".
 
+Things told in an order too: "a corn and a bruise, near fore and off fore respectively".
 Also the foot that a number leaves half said: "eight nails front, six back", "five inches left front, five the other".
 """
 
@@ -26,6 +27,13 @@ _BACK_WORDS = frozenset({"back", "hind", "rear"})
 _SHORT = _BACK_WORDS | {"other"}
 _CLOSING = (",", "and", "but", "", *SENTENCE_ENDS)
 _TWO = 2
+_THINGS = frozenset({
+    "finding", "shoe_state", "work", "shoe_type", "shoe_material", "pad", "packing", "clips", "traction", "treatment",
+})  # fmt: skip
+_COUNTED = frozenset({"nails", "degrees", "millimetres", "mil", "mm"})
+_OTHERS = frozenset({"other", "other_front", "other_hind"})
+_ENDS = {"front": ("LF", "RF"), "fore": ("LF", "RF"), "fronts": ("LF", "RF"), "fores": ("LF", "RF")}
+_ENDS |= {"hind": ("LH", "RH"), "hinds": ("LH", "RH"), "back": ("LH", "RH"), "backs": ("LH", "RH")}
 
 
 def mark_short_feet(talk: Talk) -> None:
@@ -61,13 +69,71 @@ def draft_in_order(talk: Talk) -> None:
     for sentence, row in zip(sentences, rows, strict=True):
         order = order if sentence[0].horse == horse else ()
         horse = sentence[0].horse
-        named = _order_of(talk, sentence)
+        named = _order_of(talk, sentence) or (_sides_in_turn(talk, sentence) if len(row) == _TWO else ())
         feet = named if len(named) == len(row) else order
         head = _head(sentence, row)
         if head is not None and len(feet) == len(row) and (feet is named or _again(talk, sentence)):
             for number, foot in zip(row, feet, strict=True):
                 _add(sentence, row, number, head, foot)
-        order = named or _told_one_by_one(sentence) or order
+        order = named or _told_one_by_one(sentence) or _named_in_turn(sentence) or order
+
+
+def deal_in_order(talk: Talk) -> None:
+    """ "One lost, one loose, near fore and off fore in that order": to each foot its own, not all to both.
+
+    A part that opens with "one" counts for a foot though nothing is told in it ("one perfectly all right").
+    """
+    for sentence in talk.sentences() if talk.tells(_AGAIN) else ():
+        feet = _groups_of(talk, sentence) if _again(talk, sentence) else []
+        every = {foot for one in feet for foot in one}
+        dealt: list[list[Draft]] = []
+        for segment in sentence:
+            drafts = [d for d in segment.drafts if not d.dropped and d.slot in _THINGS and set(d.feet or ()) == every]
+            if drafts or (talk.words[segment.start] == "one" and not segment.drafts):
+                dealt.append(drafts)
+        if len(dealt) != len(feet) or len(feet) < _TWO:
+            continue
+        for drafts, one in zip(dealt, feet, strict=True):
+            for draft in drafts:
+                draft.feet = one
+                draft.note(IN_ORDER)
+
+
+def _groups_of(talk: Talk, sentence: list[Segment]) -> list[Feet]:
+    """The feet of a row one by one, or its pairs: "fronts and hinds respectively"."""
+    for pair in [m for s in sentence for m in s.having("feet", "all")]:
+        words = talk.words[pair.start : pair.end]
+        if words[1:2] == ["and"] and words[0] in _ENDS and words[-1] in _ENDS:
+            return [_ENDS[words[0]], _ENDS[words[-1]]]
+    return [(foot,) for foot in _order_of(talk, sentence)]
+
+
+def _sides_in_turn(talk: Talk, sentence: list[Segment]) -> Feet:
+    """ "Heel height, both fores, 38. Toe length, near then off, 80 and 78": sides of the pair named before."""
+    before = [m for m in talk.having("feet") if m.start < sentence[0].start and m.get("feet") != "pair_in_hand"]
+    at = sentence[0].start
+    while at + _TWO < sentence[-1].end:
+        first, joint, second = talk.words[at : at + _TWO + 1]
+        sides = {SIDES.get(first), SIDES.get(second)} - {None}
+        free = not any(m.get("feet") and not str(m.get("feet")).startswith("bare_") for m in talk.holding(at + _TWO))
+        if len(sides) == _TWO and joint in _BETWEEN and free and before:
+            pair = PAIRS.get(str(before[-1].get("feet")))
+            return tuple(SIDES[side] + pair for side in (first, second)) if pair is not None else ()
+        at += 1
+    return ()
+
+
+def _named_in_turn(sentence: list[Segment]) -> Feet:
+    """ "A bar shoe on the near fore and a plain one on the other fore": the feet in the order of what they got."""
+    told: list[str] = []
+    for name in [str(m.get("feet")) for s in sentence if s.drafts for m in s.having("feet")]:
+        if name in FEET and name not in told:
+            told.append(name)
+        elif name in _OTHERS and len(told) == 1:
+            told.append(("R" if told[0][0] == "L" else "L") + told[0][1])
+        elif name not in (*told, "in_hand"):
+            return ()
+    return tuple(told) if len(told) > 1 else ()
 
 
 def _again(talk: Talk, sentence: list[Segment]) -> bool:
@@ -110,11 +176,12 @@ def _told_one_by_one(sentence: list[Segment]) -> Feet:
 
 
 def _row(talk: Talk, sentence: list[Segment]) -> list[Mention]:
-    """The longest run of numbers with nothing but commas and "and" between."""
+    """The longest run of numbers with only commas and "and" between, also "six nails and seven respectively"."""
     numbers = [m for s in sentence for m in s.mentions if m.number is not None and not m.dropped]
     runs: list[list[Mention]] = []
+    between = _BETWEEN | _COUNTED if talk.tells(_AGAIN) and _again(talk, sentence) else _BETWEEN
     for number in numbers:
-        if runs and set(talk.words[runs[-1][-1].end : number.start]) <= _BETWEEN:
+        if runs and set(talk.words[runs[-1][-1].end : number.start]) <= between:
             runs[-1].append(number)
         else:
             runs.append([number])
@@ -127,7 +194,7 @@ def _head(sentence: list[Segment], row: list[Mention]) -> str | None:
         return None
     heads = [m for s in sentence for m in s.mentions if m.get("measures") in _SLOTS]
     before = [m for m in heads if m.end <= row[0].start]
-    behind = [m for m in heads if m.start == row[-1].end]
+    behind = [m for m in heads if m.start in (row[-1].end, row[0].end)]
     found = (before or behind)[-1:]
     return found[0].get("measures") if found else None
 

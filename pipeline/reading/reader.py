@@ -30,7 +30,7 @@ from pipeline.reading.graded_again import draft_again
 from pipeline.reading.headings import join_headings
 from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
-from pipeline.reading.in_order import draft_in_order, mark_short_feet
+from pipeline.reading.in_order import deal_in_order, draft_in_order, mark_short_feet
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.measures_then import draft_measures_then
 from pipeline.reading.mentions import Mention, MentionFinder
@@ -185,6 +185,7 @@ class Reader:
 def _assert(talk: Talk) -> None:
     """Give every draft its feet, place and degree, say of others what was said of one, and how each was asserted."""
     groups = attach_feet(talk)
+    deal_in_order(talk)
     draft_measures_then(talk)
     draft_again(talk, groups)
     attach_zones(talk, groups)

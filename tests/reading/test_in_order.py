@@ -113,3 +113,34 @@ test_no_row = reads(
     ],
     "Tally. {}",
 )
+
+test_things_in_an_order = reads(
+    [
+        (
+            "One lost, one loose, one worn through and one perfectly all right: near fore, off fore, near hind and "
+            "off hind in that order.",
+            ["LF shoe_state lost", "LH shoe_state worn", "RF shoe_state loose"],
+        ),
+        ("He has a corn and a bruise, near fore and off fore respectively.", ["LF finding corn", "RF finding bruise"]),
+        ("Left hind and right hind had thrush and canker respectively.", ["LH finding thrush", "RH finding canker"]),
+        ("Reset and trimmed, fronts and hinds respectively.", ["LF+RF work reset", "LH+RH work trim"]),
+        (
+            "A bar shoe on the off fore and a plain one on the other fore. Six nails and seven respectively.",
+            ["LF nails 7", "LF shoe_type plain", "RF nails 6", "RF shoe_type bar"],
+        ),
+        (
+            "Heel height thirty eight millimetres near and off fore alike. Toe length, near then off, 80 and 78.",
+            ["LF toe_length 80", "LF+RF heel_height 38", "RF toe_length 78"],
+        ),
+        (
+            "Toe angles, both hinds fifty two. Heel angles, left and right, forty and forty two.",
+            ["LH heel_angle 40", "LH+RH toe_angle 52", "RH heel_angle 42"],
+        ),
+        # no order is told, or not as many things as feet
+        ("He has a corn and a bruise, near fore and off fore.", ["LF+RF finding bruise", "LF+RF finding corn"]),
+        ("Both fronts have a corn and a bruise, trimmed and pared in that order.",
+         ["LF+RF finding bruise", "LF+RF finding corn", "LF+RF work trim"]),
+        ("Left front and right front, seven nails, fives.", ["LF+RF nail_size 5", "LF+RF nails 7"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
