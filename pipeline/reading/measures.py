@@ -47,6 +47,8 @@ _SAID = frozenset(
 
 _OF_THE_BODY = ("body_condition", "cresty_neck")
 _FEWEST_NAILS = 2  # fewer hold no shoe
+_MOST_NAILS = 10
+_USED = frozenset({"used", "had", "took", "was", "were", "put", "drove", "got", "ran"})
 _AGAIN = 2
 _MORE = frozenset({"more", "small", "little", "big"})
 _AT_IT = frozenset({"on", "in", "the"})
@@ -189,10 +191,19 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
     def _timed(self, segment: Segment, mention: Mention) -> bool:
         """ "Toe length was ninety four last time, eighty nine today": the same thing measured at another time."""
         frame = self._frame
-        if frame is None or frame.slot not in (*ANGLES, *LENGTHS) or frame.sentence != segment.sentence:
+        if frame is not None and frame.slot == "nails" and self._nails_then(segment, mention):
+            return True
+        if frame is None or frame.slot not in (*ANGLES, *LENGTHS, "nails") or frame.sentence != segment.sentence:
             return False
-        times = [m for m in segment.mentions if m.get("times") in ("today", "history", "recent")]
+        told = ("history",) if frame.slot == "nails" else ("today", "history", "recent")
+        times = [m for m in segment.mentions if m.get("times") in told]
         return any(m.start == mention.end or m.end == mention.start for m in times)
+
+    def _nails_then(self, segment: Segment, mention: Mention) -> bool:
+        """ "Six nails in each. Last time I used eight", "he had eight last time": the nails of an earlier time."""
+        number = mention.number
+        few = number is not None and not number.plural and number.value <= _MOST_NAILS
+        return few and bool(segment.having("times", "history")) and self._words[mention.start - 1] in _USED
 
     def _behind_foot(self, segment: Segment) -> bool:
         """Whether a foot stands alone before: "right front, three and three eighths", "off fore, where is it, 84"."""

@@ -15,7 +15,7 @@ from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.was_there import found_so
-from pipeline.record import Severity, Status
+from pipeline.record import NUMBER_SLOTS, SIZED_SLOTS, Severity, Status
 
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
 _NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none"})
@@ -344,12 +344,13 @@ def _leads(sentence: list[Segment], position: int, cue: Mention) -> bool:
 
 
 def _recall_back(sentence: list[Segment], position: int) -> None:
-    """A time said at the end reaches back over the verbless segments of its own clause."""
+    """A time said at the end reaches back over the verbless segments of its clause, not over "52, 50 last time"."""
+    counted = {(d.slot, d.feet) for d in sentence[position].drafts if d.slot in NUMBER_SLOTS or d.slot in SIZED_SLOTS}
     for number in range(position, 0, -1):
         if sentence[number].own_clause or sentence[number].delimiter in AGAINST:
             break
         before = sentence[number - 1]
-        if before.having("times", "today"):
+        if before.having("times", "today") or any((d.slot, d.feet) in counted for d in before.drafts):
             break
         for draft in before.drafts:
             recall_one(draft)

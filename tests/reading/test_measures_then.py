@@ -100,3 +100,28 @@ test_one_number_of_both = reads(
     ],
     "Tally. {}",
 )
+
+test_another_number_last_time = reads(
+    [
+        ("Toe angle fifty two on the near fore, fifty last time.", ["LF toe_angle 50 history", "LF toe_angle 52"]),
+        (
+            "Toe length eighty on both fronts, eighty four in March.",
+            ["LF+RF toe_length 80", "LF+RF toe_length 84 history"],
+        ),
+        ("Condition five, six last visit.", ["- body_condition 5", "- body_condition 6 history"]),
+        ("Six nails in the fronts, eight last time.", ["LF+RF nails 6", "LF+RF nails 8 history"]),
+        (
+            "Back to six nails in each of his fronts. Last time I used eight and I was sorry for it.",
+            ["LF+RF nails 6", "LF+RF nails 8 history"],
+        ),
+        ("Seven nails, both hinds. It was six last time.", ["LH+RH nails 6 history", "LH+RH nails 7"]),
+        # one number a foot is of the same time; weeks and grades are no nails
+        (
+            "Toe angles, left front fifty, right front fifty two last time.",
+            ["LF toe_angle 50 history", "RF toe_angle 52 history"],
+        ),
+        ("Six nails in both fronts. Last time he was eight weeks.", ["LF+RF nails 6"]),
+        ("Six nails in both fronts. She was an eight last time on the belly tape.", ["LF+RF nails 6"]),
+    ],
+    "Tally. {}",
+)
