@@ -15,7 +15,8 @@ _JUST = 1  # sentences from the shoes taken off to the bare feet
 def settle_bare(drafts: list[Draft]) -> None:
     """ "Pulled his shoes, leaving him bare": taken off and left off, with no word of a trim."""
     off = [d for d in drafts if d.slot == "work" and d.value == "removed" and d.status is Status.PRESENT]
-    for bare in [d for d in drafts if LEFT_BARE in d.rules and d.status is Status.PRESENT] if off else ():
+    left = (Status.PRESENT, Status.PLANNED)  # "his shoes are off and he's to stay barefoot"
+    for bare in [d for d in drafts if LEFT_BARE in d.rules and d.status in left] if off else ():
         near = [d for d in off if 0 <= bare.segment.sentence - d.segment.sentence <= _JUST and d.start < bare.start]
         if any(set(bare.feet or ()) <= set(d.feet or ()) for d in near):
             bare.drop("taken off and left off")
