@@ -13,6 +13,7 @@ from pipeline.vocabulary import CLASS_SLOTS
 _BUT = (["except"], ["bar"], ["but"], ["save"], ["excluding"], ["barring"], ["except", "for"], ["apart", "from"])
 _BUT_TWO = (["other", "than"], ["bar", "for"], ["but", "for"], ["but", "not"], ["and", "not"], [",", "not"])
 _HE = frozenset({"he", "she", "him", "her", "his", "hers", "who", "that", "himself", "herself"})
+_COMING = frozenset({"comes", "is", "'s", "goes", "gets", "can", "will", "'ll", "needs", "wants", "was", "has"})
 _WEEKLY = ("week", "fortnight", "month")
 _REACH = 2  # words that lead to the name: "apart from"
 
@@ -47,9 +48,10 @@ def _left_out(talk: Talk, named: Sequence[NameSpan]) -> list[NameSpan]:
 
 
 def is_left_out(talk: Talk, span: NameSpan) -> bool:
-    """ "Except Buck", "apart from Buck"."""
+    """ "Except Buck", "apart from Buck"; not "eight weeks, but Buck comes due in seven"."""
     before = talk.words[max(0, span.start - _REACH) : span.start]
-    return before in (*_BUT, *_BUT_TWO) or before[-1:] in _BUT
+    comes = before[-1:] == ["but"] and not _COMING.isdisjoint(talk.words[span.end : span.end + 1])
+    return before in (*_BUT, *_BUT_TWO) or (before[-1:] in _BUT and not comes)
 
 
 def _of_all(talk: Talk, sentence: list[Segment], end: int) -> bool:

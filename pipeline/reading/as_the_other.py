@@ -1,6 +1,8 @@
-"""A foot shod as another one: "the right hind got exactly what the left hind got"."""
+"""A foot or a horse shod as another: "the right hind got exactly what the left hind got", "Jubilee, same deal"."""
 
 from __future__ import annotations
+
+from dataclasses import replace
 
 from pipeline.reading.copying import Copied, copy_draft, told_before
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, Groups
@@ -14,6 +16,9 @@ _LIGHT = _GOT | _WHAT | {
     "the", "exactly", "just", "all", "of", "that", "on", "in", "it", "he", "she", "his", "her", "so", "and", "then",
     "i", "gave", "put", "done", "up", "with",
 }  # fmt: skip
+_SAME_AGAIN = frozenset(
+    {"same deal", "same again", "the same again", "ditto", "same story", "same thing", "likewise", "exactly the same"}
+)
 
 
 def copy_shoeing(talk: Talk, segment: Segment, groups: Groups) -> list[Copied]:
@@ -39,3 +44,32 @@ def _alone_before(talk: Talk, segment: Segment, groups: Groups) -> list[FootGrou
     if before is None or before.sentence != segment.sentence or before.drafts:
         return []
     return groups.get(before.index, [])[:1]
+
+
+def as_the_horse_before(talk: Talk, segment: Segment) -> bool:
+    """Whether a horse's talk opens with "same deal", before anything is said of it."""
+    same = segment.having("same", "same")
+    if segment.horse < 0 or not same:
+        return False
+    before = talk.segments[: segment.index]
+    own = [s for s in before if s.horse == segment.horse]
+    run = next((i for i, s in enumerate(reversed(before)) if s.horse != segment.horse), 0)
+    if len(own) == len(before) or any(s.drafts for s in own) or run > 1:
+        return False
+    return not _SAME_AGAIN.isdisjoint(" ".join(talk.words[m.start : m.end]) for m in same)
+
+
+def copy_other_horse(talk: Talk, segment: Segment, found: list[FootGroup]) -> list[Copied]:
+    """ "Jubilee, same deal front and back": the shoeing of the horse before, on the feet named or on all it had."""
+    others = [s for s in talk.segments[: segment.index] if s.horse != segment.horse]
+    drafts = [d for s in others if s.horse == others[-1].horse for d in s.drafts if not d.dropped and d.feet]
+    copies = []
+    for draft in [d for d in drafts if d.slot in SETUP_SLOTS and d.status is Status.PRESENT]:
+        feet = tuple(f for f in draft.feet or () if not found or f in found[-1].feet)
+        if feet:
+            evidence = set(range(segment.start, segment.end)) | draft.evidence
+            made = replace(draft, feet=feet, segment=segment, start=segment.start, end=segment.end, evidence=evidence)
+            made.rules = [*draft.rules, "the same as the horse before"]
+            segment.drafts.append(made)
+            copies.append(Copied(made, draft))
+    return copies

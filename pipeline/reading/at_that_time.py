@@ -18,6 +18,9 @@ _THEN = Sayings(
     *(f"{films} then" for films in ("films", "film", "rays", "ray", "xrays", "plates", "pictures", "radiographs")),
 )  # fmt: skip
 _THAT_TIME = Sayings("that time", "the first time", "both times", "the time before", "on that occasion")
+_THAT_DAY = Sayings("that day", "the same day", "that night", "the same night", "that week", "that morning")
+_SO_TODAY = Sayings("so today", "so this time", "so now")
+_DAYS_BACK = 3  # sentences back to the time that "that day" means
 _DID_IT = Sayings(
     "did it", "done it", "did that", "done that", "did the same", "done the same", "did this", "done this",
     "been through it", "been through this", "went through it", "went through this", "happened",
@@ -82,6 +85,10 @@ def recall_then(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
     """Give a clause that points to "then" the earlier time of the statement before it, in this sentence or the last."""
     if talk.tells(_DID_IT):
         _done_before(talk, sentence)
+    if talk.tells(_THAT_DAY):
+        _on_that_day(talk, sentence)
+    if talk.tells(_SO_TODAY):
+        _until_today(talk, sentence, previous)
     if not sentence.says(_BEGINS) or not talk.tells(_THEN, _IT_WAS, _THAT_TIME):
         return
     for position, segment in enumerate(sentence):
@@ -93,6 +100,31 @@ def recall_then(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
             if before is not None and any(d.status in (Status.HISTORY, Status.RESOLVED) for d in before.drafts):
                 for draft in segment.drafts:
                     recall_one(draft)
+
+
+def _on_that_day(talk: Talk, sentence: list[Segment]) -> None:
+    """ "Four out of five a fortnight ago. He's sound today. I drained it that day": a day told of before, not today."""
+    for segment in sentence:
+        at = next((at for at, _ in _THAT_DAY.within(talk.words, segment.start, segment.end)), None)
+        if at is None or segment.present or segment.having("plans"):
+            continue
+        near = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
+        near = [s for s in near if segment.sentence - s.sentence <= _DAYS_BACK]
+        if any(s.having("times", "history") or s.having("times", "recent") for s in near):
+            for draft in [d for d in segment.drafts if d.start < at]:
+                recall_one(draft)
+
+
+def _until_today(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
+    """ "He quicked easy last time, I quicked the off fore, so today I set them low": all before "so today" was then."""
+    last = previous[-1] if previous else None
+    turned = [s.joined_by("so", ", so") and bool(s.having("times", "today")) for s in sentence]
+    turn = turned.index(True) if True in turned else 0
+    then = last is not None and last.horse == sentence[0].horse and bool(last.having("times", "history"))
+    if not then or any(s.present or s.having("times") for s in sentence[:turn]):
+        return
+    for draft in [d for s in sentence[:turn] for d in s.drafts]:
+        recall_one(draft)
 
 
 def _today_between(told: list[Segment]) -> bool:

@@ -5,11 +5,21 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from pipeline.reading.as_the_other import copy_shoeing
-from pipeline.reading.copying import Copied, content_of, copy_draft, only_done, tells_of_work, told_before
+from pipeline.reading.as_the_other import as_the_horse_before, copy_other_horse, copy_shoeing
+from pipeline.reading.copying import (
+    OTHER_DEGREE,
+    OTHER_FOOT,
+    Copied,
+    content_of,
+    copy_draft,
+    keep_its_own,
+    only_done,
+    tells_of_work,
+    told_before,
+)
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
 from pipeline.reading.foot_lists import POINTED_AT
-from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_heading, is_none
+from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_heading, is_none, looked_for_it
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.same_nails import copy_nails
@@ -24,15 +34,14 @@ _AFFIRMING = _YES | frozenset({"does", "do", "has", "have", "got", "is", "are", 
 _AFFIRMED = (
     _AFFIRMING
     | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
-    | {"still", "at", "one"}
+    | {"still", "at", "one", "hanging", "lingering", "hangs"}
 )
+_SPREADING = frozenset({"moved", "spread", "crept", "jumped", "gotten", "got", "gone", "started"})
+_SPREAD_AT = 3
 _HAVING = frozenset({"got", "has", "have"})
 _POINTING = frozenset({"that", "which", "now", "today", "yet"})
 _LIGHT_WORDS = frozenset({"a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it"})
 _SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["half"], ["egg"], ["heart"], ["nails"])
-_SAME_AGAIN = frozenset(
-    {"same deal", "same again", "the same again", "ditto", "same story", "same thing", "likewise", "exactly the same"}
-)
 _COMMON = frozenset(
     {"heel", "heels", "toe", "toes", "sole", "soles", "wall", "walls", "white", "the", "a", "his", "her"}
 )
@@ -48,6 +57,7 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
         for copy in made:
             _own_severity(talk, copy.draft, groups)
             _own_zone(talk, copy.draft, groups)
+            keep_its_own(talk, copy.draft)
         copies += made
     return copies
 
@@ -62,10 +72,10 @@ def _copy_in(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -
     if "same_stuff" in same and not segment.having("times", "neutral"):
         copies += _copy_again(talk, segment, groups, "same stuff", ("shoe_material", "treatment", "packing"))
     copies += copy_nails(talk, segment, groups)
-    if not own and not found and is_none(talk, segment):
+    if not own and not found and is_none(talk, segment) and not segment.having("resolutions", "after"):
         copies += copy_none_behind(talk, segment, groups)
-    if "same" in same and not own and _as_the_horse_before(talk, segment):
-        copies += _copy_other_horse(talk, segment, found)
+    if "same" in same and not own and as_the_horse_before(talk, segment):
+        copies += copy_other_horse(talk, segment, found)
     if "same" in same and not found and not own and _ditto(talk, segment) and _after_a_foot(segment, groups, talk):
         copies += _copy_same(talk, segment, groups[segment.index - 1][-1].feet)
     return copies if not found or own else copies + _copy_on(talk, segment, found, groups)
@@ -77,12 +87,14 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
     if shod:
         return shod
     feet = next((g for g in found if not g.anaphor), found[0]).feet
-    if is_none(talk, segment) or is_clean(talk, segment, feet):
+    if is_none(talk, segment) or is_clean(talk, segment, feet) or looked_for_it(talk, segment):
         return copy_none(talk, segment, feet)
     if _so_has(talk, segment):
         return _copy_last(talk, segment, feet, groups)
     if _is_affirmed(talk, segment):
         return _copy_affirmed(talk, segment, feet)
+    if _has_spread(talk, segment):
+        return _copy_graded(talk, segment, feet)
     if _only_graded(talk, segment):
         return _copy_graded(talk, segment, feet)
     if _only_meant(talk, segment):
@@ -175,6 +187,15 @@ def _yes(talk: Talk, segment: Segment) -> list[str]:
     return [talk.words[answer.start]] if alone and not goes_on else []
 
 
+def _has_spread(talk: Talk, segment: Segment) -> bool:
+    """ "The thrush has moved over to the off hind", "the off hind though, it's spread in there"."""
+    words = talk.words[segment.start : segment.end]
+    led = words[:1] == ["it"] and words[1:2] in (["'s"], ["has"], ["is"]) and len(words) > _SPREAD_AT
+    at = _SPREAD_AT + (words[_SPREAD_AT:][:1] == ["over"] or words[_SPREAD_AT:][:1] == ["across"]) if led else 0
+    into = words[at : at + 1] in (["in"], ["into"], ["to"])
+    return led and into and words[_SPREAD_AT - 1 : at + 1] != ["gone", "in"] and words[_SPREAD_AT - 1] in _SPREADING
+
+
 def _so_has(talk: Talk, segment: Segment) -> bool:
     """ "Left front has thrush, so does the right front", "… as does the right"."""
     first = segment.start + 1 if talk.words[segment.start] == "as" else segment.start
@@ -192,7 +213,7 @@ def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
         return []
     rules = [r for r in findings[-1].rules if r != "denied"]
     there = replace(findings[-1], status=Status.PRESENT, zone=None, severity=None, rules=[*rules, AFFIRMED])
-    return copy_draft(segment, there, feet, "there in the other foot")
+    return copy_draft(segment, there, feet, OTHER_FOOT)
 
 
 def _gone_there(talk: Talk, last: Draft, segment: Segment, feet: Feet) -> bool:
@@ -231,7 +252,7 @@ def _copy_graded(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     zone = next((m.readings["zones"] for m in segment.having("zones")), None)
     rules = [r for r in last.rules if r != "denied"]
     there = replace(last, status=Status.PRESENT, zone=zone, severity=None, dropped=False, rules=[*rules, AFFIRMED])
-    return copy_draft(segment, there, feet, "the same in another degree")
+    return copy_draft(segment, there, feet, OTHER_DEGREE)
 
 
 def _after_a_foot(segment: Segment, groups: dict[int, list[FootGroup]], talk: Talk) -> bool:
@@ -277,35 +298,6 @@ def _same_measure(talk: Talk, segment: Segment) -> str | None:
         if head is not None and head.get("measures") in (*ANGLES, *LENGTHS):
             return head.get("measures")
     return None
-
-
-def _as_the_horse_before(talk: Talk, segment: Segment) -> bool:
-    """Whether a horse's talk opens with "same deal", before anything is said of it."""
-    same = segment.having("same", "same")
-    if segment.horse < 0 or not same:
-        return False
-    before = talk.segments[: segment.index]
-    own = [s for s in before if s.horse == segment.horse]
-    run = next((i for i, s in enumerate(reversed(before)) if s.horse != segment.horse), 0)
-    if len(own) == len(before) or any(s.drafts for s in own) or run > 1:
-        return False
-    return not _SAME_AGAIN.isdisjoint(" ".join(talk.words[m.start : m.end]) for m in same)
-
-
-def _copy_other_horse(talk: Talk, segment: Segment, found: list[FootGroup]) -> list[Copied]:
-    """ "Jubilee, same deal front and back": the shoeing of the horse before, on the feet named or on all it had."""
-    others = [s for s in talk.segments[: segment.index] if s.horse != segment.horse]
-    drafts = [d for s in others if s.horse == others[-1].horse for d in s.drafts if not d.dropped and d.feet]
-    copies = []
-    for draft in [d for d in drafts if d.slot in SETUP_SLOTS and d.status is Status.PRESENT]:
-        feet = tuple(f for f in draft.feet or () if not found or f in found[-1].feet)
-        if feet:
-            evidence = set(range(segment.start, segment.end)) | draft.evidence
-            made = replace(draft, feet=feet, segment=segment, start=segment.start, end=segment.end, evidence=evidence)
-            made.rules = [*draft.rules, "the same as the horse before"]
-            segment.drafts.append(made)
-            copies.append(Copied(made, draft))
-    return copies
 
 
 def _what(draft: Draft) -> tuple[str, str]:

@@ -13,6 +13,8 @@ _WORKED = frozenset(
     {"pared", "cleaned", "felt", "looked", "look", "looking", "check", "checked", "trimmed", "shod", "shoe", "nail"}
     | {"nailed", "reset", "open", "opened", "tested", "squeezed", "hosed", "picked", "rasped", "dressed", "tried"}
 )
+OTHER_FOOT = "there in the other foot"
+OTHER_DEGREE = "the same in another degree"
 _UNDONE = frozenset({"nearly", "almost", "meant", "wanted", "want", "wants", "asked", "intended", "hoped", "planned"})
 _WOULD = frozenset({"would", "'d", "could", "should"})
 
@@ -60,6 +62,18 @@ def copy_draft(segment: Segment, draft: Draft, feet: Feet, rule: str) -> list[Co
     )
     segment.drafts.append(made)
     return [Copied(made, draft)]
+
+
+def keep_its_own(talk: Talk, copy: Draft) -> None:
+    """ "The near hind's is gone, but the off hind's hanging on, mild": degree and place behind are the copy's alone."""
+    told = [d for d in told_before(talk, copy.segment) if (d.slot, d.value) == (copy.slot, copy.value)]
+    if not told or not {OTHER_FOOT, OTHER_DEGREE} & set(copy.rules):
+        return
+    for mention in (m for s in talk.sentence(copy.segment.sentence) if s.start >= copy.start for m in s.mentions):
+        if mention.start in told[-1].evidence and mention.get("severities") == told[-1].severity:
+            told[-1].severity = None
+        if mention.start in told[-1].evidence and mention.get("zones") == told[-1].zone:
+            told[-1].zone = None
 
 
 def only_done(talk: Talk, segment: Segment) -> bool:

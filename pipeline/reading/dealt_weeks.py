@@ -16,6 +16,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.roster_names import HorseTalk
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.times import WEEKS_PER_UNIT
+from pipeline.reading.unnamed_weeks import HE_AND_SHE, described
 from pipeline.record import Status, value_problem
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -30,7 +31,7 @@ _LIGHT = frozenset([
     "uh", "um", "er", "until", "every", "cycle", "with", "as", "quick", "turn", "back", "visit", "up", "this", "one",
     "mark", "write", "though", "was", "should", "rather", "their", "his", "its", "of", "by", ",", "likewise",
     "together", "along", "early", "long", "soon", "when", "mean", "meant", "what", "did", "promise", "promised", "tell",
-    "think", "thinking", "guess", "weeker", "weekers", "'ve",
+    "think", "thinking", "guess", "weeker", "weekers", "'ve", "figured", "reckoned", "planned", "may", "might", "were",
 ])  # fmt: skip
 _ASKED = frozenset({"wanted", "asked", "want", "wants", "asking", "hoping", "after", "liked"})
 _AGREED = frozenset(
@@ -145,7 +146,7 @@ def _deal_run(talk: Talk, run: list[list[Segment]], found: HorseTalk, framed: bo
     if not numbers or not framed or not (asked or any(c.horses for c in clauses)):
         return None
     segments = [s for sentence in run for s in sentence]
-    dealt = _dealt(talk, clauses, segments)
+    dealt = _dealt(talk, found, clauses, segments)
     for segment in segments:
         segment.drafts = [d for d in segment.drafts if d.slot != "next_visit_weeks"]
     for one in dealt:
@@ -213,14 +214,14 @@ def _horses(talk: Talk, start: int, end: int, found: HorseTalk) -> list[_Named]:
     return sorted(named)
 
 
-def _dealt(talk: Talk, clauses: Sequence[_Clause], segments: Sequence[Segment]) -> list[_Dealt]:
+def _dealt(talk: Talk, found: HorseTalk, clauses: Sequence[_Clause], segments: Sequence[Segment]) -> list[_Dealt]:
     dealt: list[_Dealt] = []
     waiting: tuple[int, ...] = ()
     subject: tuple[int, ...] = ()
     used: set[int] = set()
     for index, clause in enumerate(clauses):
         if not clause.numbers:
-            waiting = () if index in used else _named_only(talk, clauses, index, dealt, waiting)
+            waiting = () if index in used else _named_only(talk, found, clauses, index, dealt, waiting)
             continue
         in_row = _in_a_row(clauses, index, waiting)
         if in_row:
@@ -252,7 +253,7 @@ def _in_a_row(clauses: Sequence[_Clause], index: int, waiting: tuple[int, ...]) 
 
 
 def _named_only(
-    talk: Talk, clauses: Sequence[_Clause], index: int, dealt: list[_Dealt], waiting: tuple[int, ...]
+    talk: Talk, found: HorseTalk, clauses: Sequence[_Clause], index: int, dealt: list[_Dealt], waiting: tuple[int, ...]
 ) -> tuple[int, ...]:
     """A clause that names a horse without a number: "Buck the same", "… and Buck", "Tally, let's say six"."""
     clause = clauses[index]
@@ -265,7 +266,14 @@ def _named_only(
     if names and dealt and bare and clause.led_by == "and" and not _number_follows(clauses, index):
         dealt[-1].horses = (*dealt[-1].horses, *names)
         return ()
-    return (*waiting, *names) if names else waiting
+    return (*waiting, *names) if names else _pointed_at(talk, found, clause) or waiting
+
+
+def _pointed_at(talk: Talk, found: HorseTalk, clause: _Clause) -> tuple[int, ...]:
+    """ "Tally four weeks, and her, I'll see her in one": a pronoun alone, for the horse that can be meant."""
+    words = [word for word in talk.words[clause.start : clause.end] if word not in ("and", "but")]
+    horse = described(talk, found, words[0]) if len(words) == 1 and words[0] in HE_AND_SHE else None
+    return () if horse is None else (horse,)
 
 
 def _number_follows(clauses: Sequence[_Clause], index: int) -> bool:

@@ -30,6 +30,7 @@ _A_FOOT = (
     ["per", "side"], ["all", "round"], ["all", "around"], ["all", "four"],
 )  # fmt: skip
 _PAIR_OF = {"LF": "fronts", "RF": "fronts", "LH": "hinds", "RH": "hinds", "fronts": "fronts", "hinds": "hinds"}
+_SCORED = frozenset({"body_condition", "cresty_neck", "obel"})
 
 
 def kind_of(mention: Mention) -> str | None:
@@ -65,7 +66,7 @@ def same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
     if near and counted == "nails" and counts(talk, olds[-1]) == "shoe_size" and _halved(new):
         return olds[-1]  # "number five, no, four and a half nails": half a nail is a size
     if counted is None:
-        return olds[-1] if olds else None
+        return olds[-1] if olds and not _another_score_between(talk, olds[-1], new) else None
     if olds and counts(talk, olds[-1]) is None and (near or _of_the_foot_before(talk, olds[-1], new)):
         return olds[-1]  # "six nails in front and six, no, five in each behind"
     same = [m for m in olds if counts(talk, m) == counted]
@@ -77,6 +78,13 @@ def same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
         if silent and silent[-1] is olds[-1]
         else (olds[-1] if counted in ("week", "degree", "inch", "mm") and olds else None)
     )
+
+
+def _another_score_between(talk: Talk, old: Mention, new: Mention) -> bool:
+    """ "Body condition six. No cresty neck to speak of, call it a one": the score is of what was named last."""
+    heads = [m for m in talk.having("measures") if old.end <= m.start < new.start and m.readings["measures"] in _SCORED]
+    heads = [m for m in heads if {",", *SENTENCE_ENDS} & set(talk.words[old.end : m.start])]
+    return any(m.readings["measures"] != counts(talk, old) for m in heads)
 
 
 def _of_the_foot_before(talk: Talk, old: Mention, new: Mention) -> bool:

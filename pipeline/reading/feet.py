@@ -25,6 +25,7 @@ from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.reading.told_apart import of_the_others, those, told_apart
 from pipeline.reading.turned_out import foot_in_the_end
 from pipeline.reading.whole_horse import in_every, of_the_horse
+from pipeline.reading.worn_numbers import wears
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 
 __all__ = ["SETUP_SLOTS", "FootGroup", "attach_feet"]
@@ -325,8 +326,8 @@ def _from_list(
     if _earlier_group(sentence, position, groups) is not None:
         return _foot_behind(talk, sentence, position, groups)
     for later in sentence[position + 1 :]:
-        if later.delimiter not in _LISTED_BY or left_alone(talk, later):
-            return None
+        if later.delimiter not in _LISTED_BY or left_alone(talk, later) or (hand and talk.words[later.start] == "nor"):
+            return None  # "testers make no odds to him there, nor on the near fore": on both
         found = groups[later.index]
         if not found:
             if later.own_clause and later.drafts and not setup_only(later):
@@ -344,7 +345,7 @@ def _from_list(
         if foot_only:
             return None if later.past or (later.own_clause and later.joined_by("and", ", and")) else found[0].feet
         denied = _leading_denial(sentence[position]) and _closes_with_or(talk, later)
-        if not denied and not _may_distribute(sentence[position], later, found, hand, draft):
+        if not (denied or wears(talk, draft) or _may_distribute(sentence[position], later, found, hand, draft)):
             return None
         return united(sentence, later, groups, draft)
     return None

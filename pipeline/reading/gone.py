@@ -26,6 +26,8 @@ _PUT = (["in"], ["into"], ["on"], ["onto"], ["over"], ["under"], ["underneath"],
 _PUT_THERE = SETUP_SLOTS | {"treatment"}
 _NOT_NOW = _BY_NOW | _NOT_ANY | frozenset({"he", "she", "is", "'s", "does", "any", "though"})
 _STOPPED_BESIDE = frozenset({"now", "he", "she", "has", "'s", "it", "that", "since", "though", "today"})
+_NEAR = 2  # sentences back to what a foot was said to have
+_WELL = frozenset({"grand", "fine", "good", "great", "perfect", "lovely"})
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 
@@ -55,6 +57,10 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
                 feet = _named(groups, segment)
                 if _never_there(talk, cue, draft, feet) or _gone_elsewhere(talk, segment, cue, draft, feet):
                     continue
+                if _well_by_now(talk, cue) and not _of_before(draft):
+                    continue
+                if _other_foot_is_rid(talk, sentence, position, cue, draft, groups):
+                    continue
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
         if not segment.drafts and position and "still" in talk.words[segment.start : segment.end]:
             _still_on(talk, sentence, position, _named(groups, segment))
@@ -81,12 +87,50 @@ def _gone_elsewhere(talk: Talk, segment: Segment, cue: Mention, draft: Draft, fe
     led = talk.words[cue.end : cue.end + 1] in (["in"], ["from"], ["on"])
     apart = feet is not None and bool(draft.feet) and not set(feet) & set(draft.feet or ())
     there = draft.slot == "finding" and draft.status is Status.PRESENT and not draft.foot_carried
-    if not (led and apart and there) or draft.segment is segment:
+    if not (led and apart and there) or feet is None or draft.segment is segment:
         return False
+    _gone_from(segment, cue, draft, feet)
+    return True
+
+
+def _gone_from(segment: Segment, cue: Mention, draft: Draft, feet: Feet) -> None:
+    """The finding once more, gone, on the feet that are rid of it."""
     gone = replace(draft, feet=feet, segment=segment, start=cue.start, end=cue.end, zone=None, severity=None)
     gone.status, gone.rules, gone.evidence = Status.RESOLVED, [*draft.rules, "gone"], {*draft.evidence, *cue.literal}
     segment.draft(gone)
+
+
+def _other_foot_is_rid(
+    talk: Talk, sentence: list[Segment], position: int, cue: Mention, draft: Draft, groups: Groups
+) -> bool:
+    """ "Near fore heels are underrun, the off fore's aren't any longer", "… and the off fore used to and doesn't now".
+
+    The foot is the subject of what is gone, and another than the one that has the finding today.
+    """
+    segment = sentence[position]
+    named = segment
+    if not groups.get(segment.index) and position and segment.joined_by("and", ",", "but", ", but"):
+        named = sentence[position - 1]
+    feet = _named(groups, named)
+    subject = any(m.get("feet") and m.end <= cue.start and m.start - named.start <= 1 for m in named.having("feet"))
+    if feet is None or not subject or named.drafts or draft.segment in (segment, named):
+        return False
+    if draft.status is not Status.PRESENT or not draft.feet or set(feet) & set(draft.feet):
+        return False
+    near = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
+    near = [s for s in near if segment.sentence - s.sentence <= _NEAR]
+    own = [d for s in near for d in s.drafts if d.slot == "finding" and d.feet == feet and not d.dropped]
+    if own:
+        own[-1].status = Status.RESOLVED
+        own[-1].note("gone")
+    else:
+        _gone_from(segment, cue, draft, feet)
     return True
+
+
+def _well_by_now(talk: Talk, cue: Mention) -> bool:
+    """ "Her heels were sheared, they're grand now": well again is only what was told of before."""
+    return talk.words[cue.start] in _WELL and talk.words[cue.end - 1] == "now"
 
 
 def _never_there(talk: Talk, cue: Mention, draft: Draft, feet: Feet | None) -> bool:
@@ -136,6 +180,9 @@ def _gone_in(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "Copper sulphate has gone into it", "a full pad's gone on", "gone from a three to a two": nothing is gone."""
     if talk.words[cue.end - 1] == "gone" and any(AS_IT_WAS in d.rules and d.start > cue.end for d in segment.drafts):
         return True
+    graded = any(m.start == cue.end for m in segment.having("severities"))  # "it's just gone mild on me"
+    if talk.words[cue.end - 1] == "gone" and (graded or talk.words[cue.end : cue.end + 1] == ["into"]):
+        return True  # "it's gone into the wall there"
     if talk.words[cue.end - 1] != "gone" or talk.words[cue.end : cue.end + 1] not in _PUT:
         return False
     before = [d for d in segment.drafts if d.end <= cue.start and not d.dropped]
@@ -156,20 +203,22 @@ def _gone(talk: Talk, sentence: list[Segment], position: int, cue: Mention, prev
         if segment.joined_by("and") and position and not sentence[position - 1].own_clause:
             found += [d for d in sentence[position - 1].drafts if d.slot == "finding"]
         return found
+    if talk.words[cue.end - 1] == "finished":
+        return []  # "thrush in the near hind, and the hinds are finished"
     kinds = ("finding",) if _mended(talk, cue, sentence, position) else ("finding", "gait")
     for earlier in reversed(sentence[:position]):
         findings = [d for d in earlier.drafts if d.slot in kinds]
         if findings:
             return findings[-1:]
         passed = ("finding", "treatment") if len(kinds) > 1 else ("finding", "treatment", "lameness", "gait")
-        if [d for d in earlier.drafts if d.slot not in passed]:
+        if [d for d in earlier.drafts if d.slot not in (*passed, "obel")]:
             break
     ahead = [d for d in segment.drafts if d.slot in ("finding", "gait") and d.start >= cue.end]
     if ahead and talk.words[cue.end - 1] == "gone" and set(talk.words[cue.end : ahead[0].start]) <= _BECOME:
         return []  # "gone lame", "gone a bit short"
     if ahead:
         return [] if segment.drafts[0] is not ahead[0] else ahead[:1]
-    if not any(s.drafts for s in sentence[: position + 1]):
+    if all(d.slot == "obel" for s in sentence[: position + 1] for d in s.drafts):  # "…, Obel two it was, that's gone"
         findings = [d for s in previous for d in s.drafts if d.slot == "finding" and d.status is not Status.ABSENT]
         return findings[-1:]
     return []
@@ -177,7 +226,7 @@ def _gone(talk: Talk, sentence: list[Segment], position: int, cue: Mention, prev
 
 def _resolve_one(talk: Talk, draft: Draft, cue: Mention) -> None:
     plainly = "resolved" in talk.words[cue.start : cue.end]  # "no flare anymore, that's resolved"
-    plainly = plainly or _was_there(talk, draft, cue)
+    plainly = plainly or _was_there(talk, draft, cue) or _gone_as_well(talk, draft, cue)
     if draft.slot in ("finding", "gait") and ("denied" not in draft.rules or plainly):
         draft.status = Status.RESOLVED
         draft.dropped = draft.dropped and SOUGHT not in draft.rules
@@ -189,6 +238,12 @@ def _was_there(talk: Talk, draft: Draft, cue: Mention) -> bool:
     """ "There's none in the left front, there was, but it's cleared up": denied, and yet there once."""
     between = talk.words[draft.start : cue.start]
     return any(between[i : i + 2] in _ONCE and between[i + 2 : i + 3] in _CLOSED for i in range(len(between) - 2))
+
+
+def _gone_as_well(talk: Talk, draft: Draft, cue: Mention) -> bool:
+    """ "I'm not seeing any on the right hind now, that's gone too": there once, as on the foot before."""
+    also = talk.words[cue.end : cue.end + 1] == ["too"] or talk.words[cue.end : cue.end + 2] == ["as", "well"]
+    return also and "gone" in talk.words[cue.start : cue.end] and "none in the other foot" in draft.rules
 
 
 def no_longer(talk: Talk, sentence: Sentence, groups: Groups) -> None:

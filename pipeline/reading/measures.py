@@ -102,7 +102,7 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
 
     def _elliptic(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """A bare number beside a foot counts what the last one counted."""
-        frame = self._frame
+        frame = self._frame = self._named_since(segment, mention) or self._frame
         again = {"too", "also", "well"} & set(self._words[mention.start : segment.end])
         if frame is None or _drove(frame.slot, mention) or segment.sentence - frame.sentence > (_AGAIN if again else 1):
             return False  # "six nails … Off fore was loose so I reset it, seven in that as well"
@@ -138,6 +138,15 @@ class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
             segment.drafts[-1].note("elliptic")
             segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
+
+    def _named_since(self, segment: Segment, mention: Mention) -> Frame | None:
+        """ "Body condition five, crest nothing much, make it a two": the score named last, which had no number yet."""
+        if self._frame is None or self._frame.slot not in ("body_condition", "cresty_neck"):
+            return None
+        heads = [m for s in self._sentence(segment) for m in s.having("measures") if m.end <= mention.start]
+        last = heads[-1].get("measures") if heads else None
+        other = last in ("body_condition", "cresty_neck") and last != self._frame.slot
+        return Frame(str(last), None, segment.sentence) if other else None
 
     def _was_before(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Size two, up from a one and a half": no size of today, whatever the rules for sizes make of it."""

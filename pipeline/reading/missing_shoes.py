@@ -70,6 +70,8 @@ def draft_gone(talk: Talk) -> None:
         if talk.words[cue.end : cue.end + 1] in (["in"], ["from"]):
             continue  # "thrush in the left hind, gone in the right hind"
         feet = segment.having("feet") or _alone_before(talk, segment)
+        if any(talk.words[m.end : m.end + 1] == ["'s"] and m.end < cue.start for m in feet):
+            continue  # "the near hind's is gone": what it had
         told = {i for m in (*feet, cue) for i in range(m.start, m.end)}
         rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
         named = NAMED_FEET.get(str(feet[0].get("feet"))) if len(feet) == 1 else None

@@ -22,8 +22,13 @@ _NONE_WORDS = frozenset({
     "feet", "a", "bit", "spot", "scrap", "mark", "speck", "hint", "nor",
     "down",
 }) | _NAE  # fmt: skip
+_BY_NOW = frozenset({"now", "today"})
+_PRONOUNS = (["it"], ["that"], ["any"], ["them"], ["one"], ["some"], ["this"])
 _WHO = frozenset({"he", "she"})
-_FINDING = frozenset({"i", "find", "see", "seen", "saw", "feel", "felt", "could", "can", "ca"})
+_FINDING = frozenset(
+    {"i", "find", "see", "seen", "saw", "feel", "felt", "could", "can", "ca", "'m", "seeing", "finding"}
+)
+_NAMES_A_PLACE = frozenset({"heel", "heels", "toe", "toes", "sole", "soles", "wall", "walls", "quarter", "white"})
 _CLEAN = frozenset({
     "clean", "clear", "free", "of", "it", "that", "are", "is", "'s", "'re", "was", "were", "the", "all", "nice", "both",
     "them", "those", "any", "from", "which", "while", "whereas",
@@ -33,6 +38,7 @@ _HAVING_THEM = frozenset({("got", "them"), ("have", "them"), ("has", "them"), ("
 _OF_TWO = frozenset({"neither"})  # part of a foot's name: "neither hind does"
 _SAYS_NONE = _NONE | {"no", "clear"}
 _SEEN_IN = frozenset({"in", "there", "of", "found", "like", "sign"})
+_OF_THAT_KIND = frozenset({"like", "sort", "kind", "such"})
 _FITTED = frozenset({"traction", "clips", "pad", "packing"})
 _NOT_NAMED_BESIDE = frozenset({"foot: named at the end of the list", "foot: named in the next sentence"})
 
@@ -48,12 +54,21 @@ def is_none(talk: Talk, segment: Segment) -> bool:
         words.discard("them")
     if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
         return words <= _NONE_WORDS | {"clear"}
+    if "any" in words and any(m.readings["feet"] != "in_hand" for m in segment.having("feet")):
+        words -= _BY_NOW  # "not seeing any on the right hind now"
     if "it" in words or "any" in words:
         words -= _WHO  # "he hasn't got it in the near fore"
     if "any" in words or "one" in words:
         words -= _FINDING  # "didn't find any in the off fore"
     none = bool(_NONE & words) or {"no", "it"} <= words or {"no", "such"} <= words
-    return none and words <= _NONE_WORDS
+    return none and (words <= _NONE_WORDS or words - _NONE_WORDS <= _its_word(talk, segment))
+
+
+def _its_word(talk: Talk, segment: Segment) -> set[str]:
+    """ "Flat soles in front, but the hinds aren't flat": the word that the finding just told begins with."""
+    told = told_before(talk, segment)
+    last = told[-1] if told and segment.sentence - told[-1].segment.sentence <= 1 else None
+    return {talk.words[last.start]} - _NAMES_A_PLACE if last is not None and last.slot == "finding" else set()
 
 
 def is_clean(talk: Talk, segment: Segment, feet: Feet) -> bool:
@@ -127,10 +142,16 @@ def _nothing_put_on(talk: Talk, segment: Segment, last: Draft) -> bool:
 
 
 def _of_the_shoe(talk: Talk, segment: Segment, last: Draft) -> bool:
-    """ "Studs on the hinds, none up front": what was put on the other feet, in the same breath."""
+    """ "Studs on the hinds, none up front", "bars behind but not in front", "a rim pad, nothing like that on the near".
+
+    What was put on the other feet, in the same breath.
+    """
+    words = talk.words[segment.start : segment.end]
     fitted = last.slot in _FITTED and last.status is Status.PRESENT and last.segment.sentence == segment.sentence
-    none = "none" in talk.words[segment.start : segment.end]
-    return (fitted and none and bool(last.feet)) or _was_not(talk, segment, last)
+    none = "none" in words or ("nothing" in words and not _OF_THAT_KIND.isdisjoint(words))
+    but_not = segment.joined_by("but", ", but") and words[0] == "not" and segment.index - last.segment.index == 1
+    shod = fitted or (last.slot == "shoe_type" and last.status is Status.PRESENT)
+    return (bool(last.feet) and ((fitted and none) or (shod and but_not))) or _was_not(talk, segment, last)
 
 
 def _of_the_other_horse(talk: Talk, segment: Segment) -> list[Draft]:
@@ -146,6 +167,15 @@ def _was_not(talk: Talk, segment: Segment, last: Draft) -> bool:
     """ "Near fore was loose, off fore wasn't": the shoe that was found otherwise."""
     words = talk.words[segment.start : segment.end]
     return last.slot == "shoe_state" and words[-2:] in (["was", "n't"], ["is", "n't"], ["was", "not"], ["is", "not"])
+
+
+def looked_for_it(talk: Talk, segment: Segment) -> bool:
+    """ "I looked for it in the near fore and came away with nothing": the finding told before, sought and not found."""
+    sought = any(talk.words[m.end : m.end + 1] in _PRONOUNS for m in segment.having("doubts", "sought"))
+    behind = talk.segments[segment.index + 1 : segment.index + 2] if sought and not segment.drafts else []
+    if not behind or behind[0].sentence != segment.sentence or behind[0].drafts or behind[0].having("feet"):
+        return False
+    return bool(behind[0].having("denials")) or not _NONE.isdisjoint(talk.words[behind[0].start : behind[0].end])
 
 
 def copy_none_behind(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -> list[Copied]:

@@ -26,6 +26,7 @@ _SAYING_SO = Sayings(
     "it came back", "it has come back", "it 's come back", "they 're back", "no such luck", "no joy", "too soon",
     "wishful thinking",
 )  # fmt: skip
+_IT_IS_THERE = Sayings("it 's there", "it is there", "they 're there", "they are there", "it 's in there")
 _BEGINS = _SAYING_SO.first_words | _IT | _NOT | {"left"}
 _SOME = frozenset({"little", "bit", "some", "touch", "trace", "spot", "speck", "lot", "fair", "wee", "tail"})
 _OPENING = 5  # tokens at the head of a sentence that may answer the one before
@@ -73,6 +74,8 @@ def _says_so(talk: Talk, at: int) -> bool:
     if _SAYING_SO.at(words, 0):
         normal = talk.words[at : at + 3] == ["it", "'s", "back"] and talk.words[at + 3 : at + 4] == ["to"]
         return not normal and not _NOT & set(talk.words[max(0, at - 2) : at])
+    if form := _IT_IS_THERE.at(words, 0):
+        return talk.words[at + len(form)] in _CLOSED if at + len(form) < len(talk.words) else True
     if words[:1] == ["left"] and set(talk.words[max(0, at - _SOME_WITHIN) : at]) & _SOME:
         foot = talk.mention_starting(at)
         named = foot is not None and foot.get("feet") is not None and foot.end > at + 1

@@ -24,7 +24,7 @@ LIGHT = frozenset({
     "has", "had", "it", "he", "she", "they", "'re", "for", "out", "down", "up", "by", ",", "uh", "um", "er", "erm",
     ":", "say", "be", "being", "score", "scored", "scores", "grade", "grades", "graded", "maybe", "like", "give", "or",
     "take", "nearly", "almost", "approximately", "call", "him", "her", "i", "'d", "make", "come", "that", "and", "his",
-    "both", "there", "today", "again", "exactly", "solid", "good", "big", "full",
+    "both", "there", "today", "again", "exactly", "solid", "good", "big", "full", "speak",
 })  # fmt: skip
 _HEADING = frozenset({
     "the", "his", "her", "then", "now", "so", "and", "first", "measured", "measuring", "for", "here", "are", "on",
@@ -39,6 +39,7 @@ _LONG_TIMES = frozenset({
 })  # fmt: skip
 
 
+_AHEAD = 8  # tokens from a measure word to its number: "crest not much to speak of, call it a one"
 _OF_A = frozenset({"of", "an", "a"})
 _NAILED_WITH = 5  # tokens
 _OF_NAILS = frozenset({
@@ -83,7 +84,7 @@ class NumberContext:
 
     def _look_ahead(self, mention: Mention) -> Mention | None:
         index = mention.start
-        for _ in range(7):
+        for _ in range(_AHEAD):
             found = self._talk.mention_ending(index)
             if found is not None and found.is_any(("measures", "zones", "totals", "pads")):
                 sized = found.get("measures") in ("shoe_size", "nail_size")

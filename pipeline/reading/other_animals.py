@@ -21,6 +21,11 @@ _ANOTHER = Sayings(
 )
 _IS = frozenset({"'s", "is", "was", "has", "had", "'d"})
 _STOPS = frozenset({",", *SENTENCE_ENDS})
+_IT_IS = (["it", "'s"], ["it", "is"], ["that", "'s"], ["that", "is"])
+_NOT_THIS_ONE = Sayings(
+    "not this one", "not him", "not her", "not this horse", "not this mare", "not this fella", "not this lad",
+    "not this girl", "not this guy", "not this pony", "not this gelding",
+)  # fmt: skip
 _BEFORE = frozenset({"but", ",", "no", "and"})
 _WRITTEN = frozenset({"here", "down", "written", "says", "said", "sheet", "book", "card", "marked", "had"})
 
@@ -29,7 +34,9 @@ def drop_another_horses(talk: Talk) -> None:
     """Drop what is said of a horse that was named only to be told apart, and a number written down of another."""
     if talk.having("horse_cues", "not"):
         _drop_of_the_one_not_meant(talk)
-    if not talk.says(_WRITTEN) or not talk.tells(_ANOTHER):
+    if talk.having("horse"):
+        _drop_of_who_has_it(talk)
+    if not talk.tells(_ANOTHER):
         return
     for at, form in talk.turns(_ANOTHER):
         end = at
@@ -38,11 +45,28 @@ def drop_another_horses(talk: Talk) -> None:
         start = end
         while start and talk.words[start - 1] not in (",", *SENTENCE_ENDS):
             start -= 1
-        if end == at or not _WRITTEN & set(talk.words[start:end]):
+        counted = any(start <= m.start < end and m.number is not None for m in talk.mentions)
+        taken_back = (
+            not counted and "no" in talk.words[end:at] and talk.words[end] == ","
+        )  # "clubby, no, that was his dam"
+        if end == at or not (taken_back or _WRITTEN & set(talk.words[start:end])):
+            continue
+        for mention in [m for m in talk.mentions if start <= m.start < at + len(form)]:
+            before = mention.start < end and (taken_back or mention.number is not None)
+            mention.dropped = mention.dropped or before or taken_back or mention.start >= at
+
+
+def _drop_of_who_has_it(talk: Talk) -> None:
+    """ "It's Buck who has the navicular, not this one": told only so that nobody takes the one for the other."""
+    for name in talk.having("horse"):
+        led = talk.words[max(0, name.start - 2) : name.start] in _IT_IS
+        if not led or talk.words[name.end : name.end + 1] not in (["who"], ["that"]):
+            continue
+        end = next((i for i in range(name.end, len(talk.words)) if talk.words[i] in _STOPS), len(talk.words))
+        if not _NOT_THIS_ONE.at(talk.words, end + 1):
             continue
         for mention in talk.mentions:
-            number = start <= mention.start < end and mention.number is not None
-            mention.dropped = mention.dropped or number or at <= mention.start < at + len(form)
+            mention.dropped = mention.dropped or name.start <= mention.start < end
 
 
 def _drop_of_the_one_not_meant(talk: Talk) -> None:

@@ -34,6 +34,7 @@ _KEEP = frozenset(
     | {"near", "off", "left", "right", "fore", "front", "hind", "both", "hinds", "fronts"}
 )
 _WOULD = frozenset({"would", "'d"})
+_TELLING_WHY = ("and", ", and", ",", "because", ", because", "cause", ", cause")
 _SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
 _OPEN = frozenset({"if", "whether", "that", "how", "until", "till", "before", "so", "sure"})
@@ -99,8 +100,9 @@ def _told_of_now(talk: Talk, draft: Draft) -> bool:
     """ "They want to put pads on and the near fore has a bruise": a clause behind the plan, with a verb of its own."""
     segment = draft.segment
     led = set(talk.words[segment.start : draft.start])
-    apart = segment.own_clause and segment.joined_by("and", ", and", ",") and not segment.having("plans")
-    return apart and (segment.present or segment.past) and led.isdisjoint(_OPEN)
+    apart = segment.own_clause and segment.joined_by(*_TELLING_WHY) and not segment.having("plans")
+    doubted = segment.joined_by(*_TELLING_WHY[3:]) and bool(segment.having("doubts", "before"))
+    return apart and (segment.present or segment.past or doubted) and led.isdisjoint(_OPEN)
 
 
 def _left_until(talk: Talk, segment: Segment, draft: Draft) -> bool:
@@ -305,8 +307,18 @@ def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int
                 stop = min(
                     [at for at in mains if at < segment.end], default=segment.end
                 )  # "he's off in the morning, that shoe comes off"
-            ranges.append((cue.start, min(stop, _otherwise(talk, sentence, cue))))
+            stop = min(stop, _otherwise(talk, sentence, cue))
+            ranges.append((cue.start, _it_is_what(talk, sentence, stop)))
     return ranges
+
+
+def _it_is_what(talk: Talk, sentence: list[Segment], stop: int) -> int:
+    """ "If it does it's antiseptic it'll get": what he will get stands before the main clause that it belongs to."""
+    got = next((d for s in sentence for d in s.drafts if d.end == stop and d.slot in PLANNABLE), None)
+    if got is None:
+        return stop
+    at = got.start - (talk.words[got.start - 1] in ("a", "an", "the", "new"))
+    return at - 2 if talk.words[at - 2 : at] in (["it", "'s"], ["it", "is"]) else stop
 
 
 def _otherwise(talk: Talk, sentence: list[Segment], cue: Mention) -> int:

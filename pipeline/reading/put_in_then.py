@@ -16,17 +16,30 @@ _SHALL = frozenset({"'ll", "will", "going", "gon"})
 
 def plan_after_all(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
     """Plan, on the feet that are named, what was asked about in this sentence or in the one before."""
-    if not sentence.says(_SHALL) or not talk.having("plans", "unmet"):
+    if not sentence.says(_SHALL) or not (talk.having("plans", "unmet") or talk.having("wishes")):
         return
     for position, segment in enumerate(sentence):
         words = set(talk.words[segment.start : segment.end])
         feet = [m for m in segment.having("feet") if m.get("feet")]
-        if segment.drafts or len(feet) != 1 or not (words & _PUTTING and words & _THEM and words & _SHALL):
+        if segment.drafts or len(feet) > 1 or not (words & _PUTTING and words & _THEM and words & _SHALL):
             continue
         told = [d for s in [*before, *sentence[:position]] for d in s.drafts if s.horse == segment.horse]
+        if not feet:
+            _plan_where_wanted(segment, told)
+            continue
         where = resolve(str(feet[0].get("feet")), None)
         if where and told and _only_asked_about(told[-1]):
             _plan(segment, told[-1], where)
+
+
+def _plan_where_wanted(segment: Segment, told: list[Draft]) -> None:
+    """ "They wanted studs in the hinds, I said not this time. If it's wet he'll get them": on the feet they wanted."""
+    last = told[-1] if told else None
+    if last is None or last.slot not in _FITTED or not last.feet or not segment.having("plans"):
+        return
+    wanted = [d for d in told if (d.slot, d.value) == (last.slot, last.value) and d.segment.having("wishes")]
+    if wanted and (last.status is Status.ABSENT or last is wanted[-1]):
+        _plan(segment, last, last.feet)
 
 
 def _only_asked_about(draft: Draft) -> bool:

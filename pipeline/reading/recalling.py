@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import product
 
-from pipeline.reading.all_season import still_to_come
+from pipeline.reading.all_season import CALENDAR, season_ahead, still_to_come
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
-from pipeline.reading.plans import ALWAYS_PLANNED, set_for_a_season
+from pipeline.reading.plans import ALWAYS_PLANNED
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
@@ -48,23 +48,34 @@ def recall(talk: Talk, sentence: Sentence) -> None:
         if not recalled and not cues and position and segment.drafts and _lame_with_it(talk, sentence, position):
             for draft in segment.drafts:
                 recall_one(draft)
-        if cues and not segment.drafts and (position or segment.having("severities")):
+        opens = bool(cues) and _opens_what_follows(talk, sentence, position, cues[0])
+        if cues and not segment.drafts and not opens and (position or segment.having("severities")):
             _recall_it(talk, segment, sentence[:position] or talk.sentence(segment.sentence - 1))
         if cues:
             leads = not any(d.start < cues[0].start for d in segment.drafts)
-            if _speaks_of_before(talk, segment, cues[0]):
+            if not opens and _speaks_of_before(talk, segment, cues[0]):
                 _recall_back(sentence, position)
             went_on = recalled
             recalled = recalled or ((leads or not segment.present) and not found_so(talk, segment, cues))
         if recalled or cues:
             _recall_drafts(talk, segment, cues, today)
         if cues:
-            recalled = recalled and (went_on or _leads(sentence, position, cues[0]))
+            recalled = opens or (recalled and (went_on or _leads(sentence, position, cues[0])))
             been = not went_on and all(talk.words[m.end - 1] == "been" for m in cues)
         if segment.drafts:
             _recall_then(talk, sentence, position)
             for rule in by_word:
                 rule(talk, segment)
+
+
+def _opens_what_follows(talk: Talk, sentence: list[Segment], position: int, cue: Mention) -> bool:
+    """ "Toe angle forty seven, and last time, off the card, it was forty five": a time alone, of what follows."""
+    segment, behind = sentence[position], sentence[position + 1 :]
+    alone = position > 0 and (segment.start, segment.end) == (cue.start, cue.end)
+    if not alone or talk.words[cue.start] == "before" or not segment.joined_by("and", ", and", "but", ", but"):
+        return False  # "… pads on, and before that, …" speaks of the pads
+    told = next((s for s in behind if s.drafts), None)
+    return told is not None and told.past and not told.present and told.joined_by(",")
 
 
 def _recall_drafts(talk: Talk, segment: Segment, cues: list[Mention], today: list[Mention]) -> None:
@@ -84,8 +95,10 @@ def _turns_to_today(segment: Segment, *, been: bool) -> bool:
 
 
 def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:
-    """ "A scar from an old abscess", "the hole of the old puncture": what is seen today is only what it left."""
+    """ "A scar from an old abscess", "an old abscess scar": what is seen today is only what it left."""
     for draft in [d for d in segment.drafts if d.slot == "finding" and talk.words[d.start - 1] == "old"]:
+        if not _LEFT_BY_IT.isdisjoint(talk.words[draft.end : draft.end + 1]):
+            recall_one(draft)
         before = talk.words[max(segment.start, draft.start - 3) : draft.start - 1]
         if {"from", "of"} & set(before) and set(before) <= {"from", "of", "an", "the", "that", "his", "her", *_LEFT}:
             recall_one(draft)
@@ -148,7 +161,7 @@ def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list
     cues = segment.having("times", "history")
     if not cues:
         return _when_it_was(talk, segment) or _before_at_end(talk, segment)
-    told = [m for m in cues if not _season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
+    told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not _before_then(talk, segment, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
     return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
@@ -209,16 +222,11 @@ def _closed_by_then(talk: Talk, segment: Segment) -> bool:
 _LEFT = frozenset(
     {"scar", "mark", "hole", "track", "line", "ring", "remains", "cavity", "seam", "left", "over", "trace"}
 )
+_LEFT_BY_IT = frozenset({"scar", "scars", "mark", "hole", "track", "tract", "site", "cavity", "remains"})
 _AT_SOME = (["at", "some"], ["at", "one"])
 _IT_WAS = frozenset(product(("he", "she", "it", "they"), ("was", "were", "had")))
 _TELLING_WHEN = frozenset({"when", "before"})
-_IN_A_SEASON = frozenset({"in", "over", "at", "early", "late", "during", "around", "round"})
-_GONE_BY = frozenset({"last", "before", "back", "ago", "gone"})
-_CALENDAR = frozenset(
-    {"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november"}
-    | {"december", "spring", "summer", "autumn", "fall", "winter", "christmas", "easter", "thanksgiving"}
-)
-_TIMES = _CALENDAR | frozenset({
+_TIMES = CALENDAR | frozenset({
     "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month",
     "week", "year", "season", "cycle", "day", "ago",
 })  # fmt: skip
@@ -258,21 +266,6 @@ def _recall_recent(sentence: list[Segment], position: int) -> None:
             gone = draft.slot in ("gait", "lameness", "obel") and not segment.present
             if gone and (again or segment.past or draft.slot == "obel"):
                 recall_one(draft)
-
-
-def _season_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Mention) -> bool:
-    """ "We'll try bars in the spring", "early in July he goes barefoot": a season beside a plan is to come."""
-    words = talk.words[cue.start : cue.end]
-    if set_for_a_season(talk, segment):
-        return True
-    if words[0] not in _IN_A_SEASON or _GONE_BY & set(words):
-        return False
-    planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))
-    planned = planned or (not segment.past and bool({"can", "could"} & set(talk.words[sentence[0].start : cue.start])))
-    if words[-1] in _CALENDAR:
-        planned = planned or (bool(segment.having("plans", "before")) and not segment.past)
-        planned = planned or (any(d.slot == "next_visit_weeks" for d in segment.drafts) and not segment.past)
-    return planned and (words[0] in ("in", "over") or words[-1] in _CALENDAR)
 
 
 def _before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:

@@ -16,7 +16,8 @@ _REFUSED = Sayings(
     "i 'm not doing", "i was n't having", "not on my watch", "talked her round", "talked him round",
     "talked them round", "talked her out", "talked him out", "talked them out", "turned her down", "turned him down",
     "turned them down", "not going to happen", "told her to forget", "told him to forget", "told them to forget",
-    "i 'd not",
+    "i 'd not", "said not this time", "said not today", "said not yet", "said not now", "told her not yet",
+    "told him not yet", "told them not yet",
 )  # fmt: skip
 _STAYED = Sayings(
     "stayed with", "stayed in", "stuck with", "stuck to", "kept to", "kept him in", "kept her in", "kept them in",

@@ -19,7 +19,8 @@ def settle_bare(drafts: list[Draft]) -> None:
     for stays in [d for d in removed if d.status is Status.PLANNED] if off else ():
         if any(_here(d, stays) and d.feet == stays.feet for d in off):
             stays.drop("taken off and left off")
-    for bare in [d for d in drafts if LEFT_BARE in d.rules and d.status is Status.PRESENT] if off else ():
+    left = (Status.PRESENT, Status.PLANNED)  # "his shoes are off and he's to stay barefoot"
+    for bare in [d for d in drafts if LEFT_BARE in d.rules and d.status in left] if off else ():
         near = [d for d in off if 0 <= bare.segment.sentence - d.segment.sentence <= _JUST and d.start < bare.start]
         if any(set(bare.feet or ()) <= set(d.feet or ()) for d in near):
             bare.drop("taken off and left off")

@@ -149,7 +149,7 @@ def _move(talk: Talk, segment: Segment, found: HorseTalk, strike: Strike) -> Non
     segment.moved = True
     if named is not None:
         segment.horse = named
-    elif len(found.horses) == 2:
+    elif len(found.horses) == 2 and any(s.horse == 1 - segment.horse for s in talk.segments):
         segment.horse = 1 - segment.horse
     else:
         taken = [d for d in segment.drafts if d.start < strike.at]

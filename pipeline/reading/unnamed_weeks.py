@@ -17,6 +17,7 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 _HE = frozenset({"he", "him", "his", "himself"})
 _SHE = frozenset({"she", "her", "hers", "herself"})
+HE_AND_SHE = _HE | _SHE
 _MALES = frozenset({"gelding", "stallion", "colt", "brother", "lad", "boy"})
 _FEMALES = frozenset({"mare", "filly", "sister", "girl", "jenny"})
 _NOUNS = HORSE_WORDS | COLOURS | {"donkey", "lad", "lads"}
@@ -168,14 +169,14 @@ def _take(talk: Talk, found: HorseTalk, part: _Part, at: int) -> int:
     if word in _SAME:
         part.same = True
     if word in _HE | _SHE or (word in _NOUNS and talk.words[at - 1] == "the"):
-        horse = _described(talk, found, word)
+        horse = described(talk, found, word)
         if horse is not None and horse not in part.horses:
             part.horses.append(horse)
             part.pointed = True
     return at + 1
 
 
-def _described(talk: Talk, found: HorseTalk, word: str) -> int | None:
+def described(talk: Talk, found: HorseTalk, word: str) -> int | None:
     """The one horse that a pronoun or "the mule" can mean; of two, the one that the other is not."""
     fits = [index for index in range(len(found.horses)) if _fits(talk, found, index, word) is True]
     if len(fits) == 1:
@@ -193,7 +194,9 @@ def _fits(talk: Talk, found: HorseTalk, index: int, word: str) -> bool | None:
             return True
         other = near & (HORSE_WORDS | COLOURS)
         return False if other else None
-    told = [w for s in talk.segments if s.horse == index for w in talk.words[s.start : s.end]]
+    booking = {s.sentence for s in talk.segments if any(d.slot == "next_visit_weeks" for d in s.drafts)}
+    own = [s for s in talk.segments if s.horse == index and s.sentence not in booking]
+    told = [w for s in own for w in talk.words[s.start : s.end]]
     he = len([w for w in told if w in _HE]) + 2 * len(near & _MALES)
     she = len([w for w in told if w in _SHE]) + 2 * len(near & _FEMALES)
     return None if he == she else (he > she) == (word in _HE)

@@ -136,6 +136,8 @@ def _read(talk: Talk, sentence: list[Segment], position: int, at: int) -> None:
     segment = sentence[position]
     draft = next((d for d in segment.drafts if d.slot == "vet" and d.start <= at < d.end), None)
     before = _before(talk, segment, at)
+    if before[-1:] in (["telling"], ["told"]) and draft is None:
+        return  # "don't know who's been telling the vet she's got it"
     if _needless(talk, segment, before, at) or _refused(talk, sentence, position):
         draft = draft or referral(segment, at)
         draft.status = Status.ABSENT

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import NumberContext
 from pipeline.reading.numbers import Number
-from pipeline.reading.talk import Segment
+from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _WORN_BY = frozenset(
@@ -155,3 +155,9 @@ class WornNumbers(NumberContext):
             if sizes:
                 sizes[-1].slot = slot
                 sizes[-1].note(f"{slot}: put right")
+
+
+def wears(talk: Talk, draft: Draft) -> bool:
+    """ "He was in a three, I've dropped him to a two, new half rounds in front": a size of the horse, not of a foot."""
+    led = talk.words[draft.segment.start : draft.start]
+    return draft.slot == "shoe_size" and led[-1:] == ["a"] and not {"he", "she", "him", "her"}.isdisjoint(led)

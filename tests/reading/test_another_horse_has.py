@@ -64,3 +64,26 @@ test_a_foot_and_its_speaker = reads(
     ],
     "Tansy. {}",
 )
+
+test_it_was_another_horse = reads(
+    [
+        (
+            "Right hind used to be clubby, no, that was his brother. No club foot in any of them.",
+            ["LF+RF+LH+RH finding club_foot absent"],
+        ),
+        ("Thrush in the left hind, no, that's the other mare. Trimmed.", ["LF+RF+LH+RH work trim"]),
+        (
+            "It's Buck who has the navicular, not this one. No navicular in either front.",
+            ["LF+RF finding navicular absent"],
+        ),
+        (
+            (
+                "Trimmed. It's Buck who has the navicular, not this one. I had the left hind "
+                "down as sprung, scratch that, wrong horse."
+            ),
+            ["LF+RF+LH+RH work trim"],
+        ),
+        ("Body condition's a seven, no, that was the other pony, Tally's an eight.", ["- body_condition 8"]),
+    ],
+    "Tally. {}",
+)

@@ -182,3 +182,27 @@ test_the_last_word_is_not_before_the_first = reads(
         ("Foundered, I think it was that", ["- finding laminitis"]),
     ]
 )
+
+test_that_day_and_so_today = reads(
+    [
+        (
+            "He was lame on the right hind a fortnight ago. He's sound today. I drained it that day.",
+            ["- gait sound", "RH gait lame history", "RH treatment drained history"],
+        ),
+        (
+            "She'd an abscess in the near fore last month. I poulticed it that day.",
+            ["LF finding abscess history", "LF treatment poultice history"],
+        ),
+        ("Abscess in the left hind. I drained it that day.", ["LH finding abscess", "LH treatment drained"]),
+        (
+            "He quicked easy last time, I quicked the right front, so today I set them low, low nail line both fronts.",
+            ["LF+RF nail_line low", "RF finding quicked history"],
+        ),
+        (
+            "He was sore last visit, I quicked the near hind, so this time I set them fine, low nail line both hinds.",
+            ["LH finding quicked history", "LH+RH nail_line low"],
+        ),
+        ("Thrush in the left hind, iodine on it, so today he's happier.", ["LH finding thrush", "LH treatment iodine"]),
+    ],
+    "Tally. {}",
+)

@@ -104,3 +104,32 @@ test_the_foot_that_gets_something = reads(
     ],
     "Tally. {}",
 )
+
+test_should_and_what_he_will_get = reads(
+    [
+        (
+            "Should the heel get worse, I'd take the near fore shoe off and poultice it.",
+            ["LF treatment poultice planned", "LF work removed planned"],
+        ),
+        ("Should they find heat in the off hind, the vet's to be called.", ["- vet referral planned"]),
+        ("He should have heat in the off hind.", ["RH finding heat"]),
+        (
+            "Corn in the off hind, and if it turns it's antiseptic it'll get.",
+            ["RH finding corn", "RH treatment antiseptic planned"],
+        ),
+        ("If she's sore on the near fore it's a leather pad she'll get.", ["LF pad leather planned"]),
+        ("It's antiseptic he got on the off hind.", ["RH treatment antiseptic"]),
+        (
+            "Wants watching, because there may be a keratoma at the toe of the near hind.",
+            ["LH finding keratoma suspected @toe"],
+        ),
+        ("Fronts trimmed. He could probably do with side clips.", ["LF+RF clips side planned", "LF+RF work trim"]),
+        (
+            "Fronts trimmed. She could maybe do with a leather pad on the near fore.",
+            ["LF pad leather planned", "LF+RF work trim"],
+        ),
+        ("All four shoes are off and he's to stay barefoot till August.", ["LF+RF+LH+RH work removed"]),
+        ("Trimmed all four, he's to stay barefoot.", ["LF+RF+LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)

@@ -178,3 +178,27 @@ test_worn_until_then = reads(
 test_a_memo_that_ends_in_the_middle = reads(
     [("Tally. Trimmed all four. Three weeks, when", ["- next_visit_weeks 3 planned", "LF+RF+LH+RH work trim"])]
 )
+
+test_a_time_alone_and_what_is_left = reads(
+    [
+        (
+            (
+                "Left fore toe angle fifty degrees, right fore forty seven, and last time, off "
+                "the card, the right fore was forty five."
+            ),
+            ["LF toe_angle 50", "RF toe_angle 45 history", "RF toe_angle 47"],
+        ),
+        (
+            "Thrush in the near hind, and last visit, there was some in the off hind.",
+            ["LH finding thrush", "RH finding thrush history"],
+        ),
+        (
+            "He'd thrush in the near hind, and a corn, last time.",
+            ["LH finding corn history", "LH finding thrush history"],
+        ),
+        ("There was an old abscess scar in the right hind.", ["RH finding abscess history"]),
+        ("An old puncture mark in the left front sole.", ["LF finding puncture history @sole"]),
+        ("The old abscess in the left front has broken out again.", ["LF finding abscess"]),
+    ],
+    "Tally. {}",
+)

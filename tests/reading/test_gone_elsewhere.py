@@ -124,3 +124,55 @@ test_all_her_feet = reads(
         ),
     ]
 )
+
+test_a_foot_that_is_rid_of_it = reads(
+    [
+        (
+            "Near fore heels are underrun, the off fore's aren't any longer.",
+            ["LF finding underrun_heels", "RF finding underrun_heels resolved"],
+        ),
+        (
+            "Thin sole on the left front, the right front's come right.",
+            ["LF finding thin_sole", "RF finding thin_sole resolved"],
+        ),
+        ("Corn in the near hind. The off hind's has grown out.", ["LH finding corn", "RH finding corn resolved"]),
+        (
+            "Flare on the left hind, lateral quarter, and the right hind used to and doesn't now.",
+            ["LH finding flare @lateral_quarter", "RH finding flare resolved"],
+        ),
+        (
+            "Left hind crack, right hind abscess, the left hind's grown out.",
+            ["LH finding crack resolved", "RH finding abscess"],
+        ),
+        (
+            (
+                "Scratches have cleared up on the left hind, I'm not seeing any on the right "
+                "hind now either, that's gone too."
+            ),
+            ["LH+RH finding scratches resolved"],
+        ),
+        ("Her heels were sheared on the near fore, they're grand now.", ["LF finding sheared_heels resolved"]),
+        ("He'd a bruise in the off hind in March, it's fine now.", ["RH finding bruise resolved"]),
+        ("The thrush that was in the left hind is cured.", ["LH finding thrush resolved"]),
+        ("The corn in the near fore is finished.", ["LF finding corn resolved"]),
+        (
+            "The laminitis he had last spring, Obel two it was then, is all behind him.",
+            ["- finding laminitis resolved", "- obel 2 history"],
+        ),
+        ("The abscess in the right front, that's well behind her.", ["RF finding abscess resolved"]),
+        ("Thrush in both hinds, the right's cleared up.", ["LH finding thrush", "RH finding thrush resolved"]),
+        ("Bruise in the off hind, mild. Reset it. She's fine now.", ["RH finding bruise ~mild", "RH work reset"]),
+        (
+            "Thrush in the near hind, iodine on it, and the job is finished.",
+            ["LH finding thrush", "LH treatment iodine"],
+        ),
+        ("Bruise in the left front, about healed, still a touch there.", ["LF finding bruise ~mild"]),
+        ("Corn in the off fore, just about gone.", ["RF finding corn"]),
+        (
+            "Seedy toe in the left front, iodine on it. It's gone into the wall there.",
+            ["LF finding white_line_disease", "LF treatment iodine"],
+        ),
+        ("No thrush in front. The near hind's is gone.", ["LF+RF finding thrush absent"]),
+    ],
+    "Tally. {}",
+)

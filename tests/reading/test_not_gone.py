@@ -155,3 +155,22 @@ test_the_right_of_a_foot_is_no_healing = reads(
     ],
     "Buck. {}",
 )
+
+test_it_is_there = reads(
+    [
+        (
+            (
+                "Her off fore, the inside quarter crack, I thought it had gone, but no, it's "
+                "there, it's just gone mild on me."
+            ),
+            ["RF finding crack @medial_quarter ~mild"],
+        ),
+        ("Right fore bruise, I'd marked it healed, it is there.", ["RF finding bruise"]),
+        ("Crack in the near fore, I thought it had gone, and it has gone.", ["LF finding crack resolved"]),
+        (
+            "Thrush in the near hind, it's cleared, and it's there we put the iodine.",
+            ["LH finding thrush resolved", "LH treatment iodine"],
+        ),
+    ],
+    "Tally. {}",
+)

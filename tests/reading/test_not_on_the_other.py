@@ -306,3 +306,48 @@ def test_the_other_may_be_a_horse(read: Read) -> None:
     )
     assert told(first) == ["RH finding thrush"]
     assert told(second) == ["LF finding thrush"]
+
+
+test_nor_has_the_other_foot = reads(
+    [
+        (
+            "Flat soles in front, but the hinds aren't flat.",
+            ["LF+RF finding flat_sole", "LH+RH finding flat_sole absent"],
+        ),
+        (
+            "Dropped sole in the left front, and the right front's not dropped.",
+            ["LF finding dropped_sole", "RF finding dropped_sole absent"],
+        ),
+        (
+            "Thin sole on the near fore, the off fore isn't thin.",
+            ["LF finding thin_sole", "RF finding thin_sole absent"],
+        ),
+        ("Flat soles in front, the hinds aren't bad.", ["LF+RF finding flat_sole"]),
+        ("Rim pad on the right fore, nothing like that on the left fore.", ["LF pad rim absent", "RF pad rim"]),
+        (
+            "Sheared heels, left hind. Leather pad on the near fore, nothing of the sort on the off fore.",
+            ["LF pad leather", "LH finding sheared_heels", "RF pad leather absent"],
+        ),
+        ("Bar shoes on the hinds but not on the fronts.", ["LF+RF shoe_type bar absent", "LH+RH shoe_type bar"]),
+        (
+            "Thrush in the near hind, nothing like that in the off hind.",
+            ["LH finding thrush", "RH finding thrush absent"],
+        ),
+        (
+            "The seedy toe in the off fore is gone. I looked for it in the near fore and came away with nothing.",
+            ["LF finding white_line_disease absent", "RF finding white_line_disease resolved"],
+        ),
+        (
+            "Corn in the left front. I checked for one in the right front and there was nothing.",
+            ["LF finding corn", "RF finding corn absent"],
+        ),
+        ("Corn in the left front. I looked for one in the right front and found it.", ["LF finding corn"]),
+        (
+            "Ringbone on the off fore. The testers make no odds to him there, nor on the near fore.",
+            ["LF+RF tester none", "RF finding ringbone"],
+        ),
+        ("Left front. No reaction to the testers on it, nor on the right front.", ["LF+RF tester none"]),
+        ("Testers mild on the near fore and not a stir out of the off fore.", ["LF tester mild", "RF tester none"]),
+    ],
+    "Tally. {}",
+)

@@ -128,3 +128,29 @@ test_i_hope_i_am_wrong = reads(
     ],
     "Tansy. {}",
 )
+
+test_half_a_doubt = reads(
+    [
+        ("I half wonder is he starting a ringbone on the off fore.", ["RF finding ringbone suspected"]),
+        ("I half suspect navicular in the near fore.", ["LF finding navicular suspected"]),
+        (
+            "The question was navicular, and the films say no, there is no navicular in the left front.",
+            ["LF finding navicular absent"],
+        ),
+        ("The worry was a corn in the near hind, there isn't one.", ["LH finding corn absent"]),
+        ("Lameness exam with the vet there. He's a one out of five on the left front.", ["LF lameness 1"]),
+        (
+            "Don't know who's been telling the vet she's got thrush, she don't, not in any foot.",
+            ["LF+RF+LH+RH finding thrush absent"],
+        ),
+        ("No need to tell the vet.", ["- vet referral absent"]),
+        (
+            "The off fore. I'm not sure of the heels, they might be starting to shear.",
+            ["RF finding sheared_heels suspected"],
+        ),
+        ("Today I'd call him maybe a little short on the right front.", ["RF gait short_stride suspected ~mild"]),
+        ("She's a bit short on the left hind.", ["LH gait short_stride ~mild"]),
+        ("He's a bit short on manners.", []),
+    ],
+    "Tally. {}",
+)

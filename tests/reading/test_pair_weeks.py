@@ -16,6 +16,31 @@ CASES: list[tuple[str, dict[str | None, list[str]]]] = [
         },
     ),
     (
+        "Tally trimmed. Buck trimmed. I figured on eight weeks, but Buck comes due in seven and both may be seven.",
+        {
+            "Tally": ["- next_visit_weeks 7 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 7 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally trimmed. Buck trimmed. Six weeks for both, but Buck gets eight.",
+        {
+            "Tally": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally. He forges. Buck. She overreaches. Tally four weeks, and her, well, I'll see her in one.",
+        {
+            "Tally": ["- gait forge", "- next_visit_weeks 4 planned"],
+            "Buck": ["- gait overreach", "- next_visit_weeks 1 planned"],
+        },
+    ),
+    (
+        "Tally. He forges. Buck. He overreaches. Tally four weeks, and I'll see him in four.",
+        {"Tally": ["- gait forge", "- next_visit_weeks 4 planned"], "Buck": ["- gait overreach"]},
+    ),
+    (
         "Tally trimmed. Buck trimmed. The pair in five.",
         {
             "Tally": ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"],

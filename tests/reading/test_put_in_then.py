@@ -33,3 +33,19 @@ CASES = [
     ("Tally. Owner was asking about thrush in the left hind, it's bad.", ["LH finding thrush ~severe"]),
 ]
 test_put_in_then = reads(CASES)
+
+test_he_will_get_them_then = reads(
+    [
+        (
+            "They wanted studs in the hinds, I said not this time, so no studs. If it's wet in July he'll get them.",
+            ["LH+RH traction studs absent", "LH+RH traction studs planned"],
+        ),
+        (
+            "They wanted leather pads in front, I said not yet, so no pads. When the ground hardens she'll get them.",
+            ["LF+RF pad leather planned"],
+        ),
+        ("No thrush in the hinds. If it rains he'll get them wet.", ["LH+RH finding thrush absent"]),
+        ("No studs in the hinds. If it's wet he'll get them muddy.", ["LH+RH traction studs absent"]),
+    ],
+    "Tally. {}",
+)

@@ -179,3 +179,31 @@ test_weeks_that_shoes_have_been_on = reads(
     ],
     "Tansy. {}",
 )
+
+test_it_has_spread = reads(
+    [
+        (
+            "Thrush in the near hind. It's spread to the off hind, mild.",
+            ["LH finding thrush", "RH finding thrush ~mild"],
+        ),
+        (
+            "The thrush in the left hind's gone. The off hind though, it's moved in there, moderate, sulcus.",
+            ["LH finding thrush resolved", "RH finding thrush @sulcus ~moderate"],
+        ),
+        ("Seedy toe in the left front. It's crept over into the right front.", ["LF+RF finding white_line_disease"]),
+        (
+            "The near hind's thrush is gone, but the off hind's is hanging on, mild, in the frog.",
+            ["LH finding thrush resolved", "RH finding thrush @frog ~mild"],
+        ),
+        (
+            "The corn in the left front's grown out, the right front's is lingering, moderate.",
+            ["LF finding corn resolved", "RF finding corn ~moderate"],
+        ),
+        (
+            "Thrush in the near hind, iodine in it. It's gone on the right hind too.",
+            ["LH finding thrush", "LH+RH treatment iodine"],
+        ),
+        ("Thrush in the near hind. It's gone in the right hind.", ["LH finding thrush", "RH finding thrush resolved"]),
+    ],
+    "Tally. {}",
+)

@@ -30,3 +30,16 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_to_speak_of = reads(CASES)
+
+test_the_score_named_last = reads(
+    [
+        ("Body condition six. No cresty neck to speak of, call it a one.", ["- body_condition 6", "- cresty_neck 1"]),
+        ("Body condition five, crest nothing much, make it a two.", ["- body_condition 5", "- cresty_neck 2"]),
+        ("Body condition six, no, call it a seven.", ["- body_condition 7"]),
+        (
+            "Condition's an eight, neck's a four on the cresty score, no, three.",
+            ["- body_condition 8", "- cresty_neck 3"],
+        ),
+    ],
+    "Tally. {}",
+)

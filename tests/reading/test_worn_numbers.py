@@ -117,3 +117,39 @@ test_a_shod_foot_has_got_so_many_nails = reads(
     ],
     "Buck. {}",
 )
+
+test_a_size_of_the_horse = reads(
+    [
+        (
+            (
+                "Thrush in the hinds. He was in a three last time, today I've dropped him to a "
+                "two, new half rounds in front."
+            ),
+            [
+                "LF+RF shoe_size 2",
+                "LF+RF shoe_size 3 history",
+                "LF+RF shoe_type half_round",
+                "LF+RF work new_shoe",
+                "LH+RH finding thrush",
+            ],
+        ),
+        (
+            "Thrush in the off hind. I've put her up to a four, new wide webs in front.",
+            ["LF+RF shoe_size 4", "LF+RF shoe_type wide_web", "LF+RF work new_shoe", "RH finding thrush"],
+        ),
+        (
+            "Corn in the near fore. He's in a two on that, new bar shoes behind.",
+            ["LF finding corn", "LF shoe_size 2", "LH+RH shoe_type bar", "LH+RH work new_shoe"],
+        ),
+        (
+            "New racing plates in front, ali, size one.",
+            [
+                "LF+RF shoe_material aluminum",
+                "LF+RF shoe_size 1",
+                "LF+RF shoe_type racing_plate",
+                "LF+RF work new_shoe",
+            ],
+        ),
+    ],
+    "Tally. {}",
+)
