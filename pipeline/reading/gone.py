@@ -26,6 +26,26 @@ _PUT = (["in"], ["into"], ["on"], ["onto"], ["over"], ["under"], ["underneath"],
 _PUT_THERE = SETUP_SLOTS | {"treatment"}
 _NOT_NOW = _BY_NOW | _NOT_ANY | frozenset({"he", "she", "is", "'s", "does", "any", "though"})
 _STOPPED_BESIDE = frozenset({"now", "he", "she", "has", "'s", "it", "that", "since", "though", "today"})
+_BEING_GONE = frozenset(
+    {
+        "'s",
+        "is",
+        "has",
+        "have",
+        "are",
+        "'re",
+        "'ve",
+        "now",
+        "all",
+        "completely",
+        "nearly",
+        "since",
+        "been",
+        "looks",
+        "was",
+    }
+    | {"though", "one", "foot"}
+)
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 
@@ -53,6 +73,7 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
                 continue
             for draft in _gone(talk, sentence, position, cue, previous):
                 feet = _named(groups, segment)
+                draft = _on_that_foot(draft, [*previous, *sentence[:position]], feet)
                 if _never_there(talk, cue, draft, feet) or _gone_elsewhere(talk, segment, cue, draft, feet):
                     continue
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
@@ -81,12 +102,27 @@ def _gone_elsewhere(talk: Talk, segment: Segment, cue: Mention, draft: Draft, fe
     led = talk.words[cue.end : cue.end + 1] in (["in"], ["from"], ["on"])
     apart = feet is not None and bool(draft.feet) and not set(feet) & set(draft.feet or ())
     there = draft.slot == "finding" and draft.status is Status.PRESENT and not draft.foot_carried
-    if not (led and apart and there) or draft.segment is segment:
+    if not ((led and there) or _foot_before(talk, segment, cue)) or not apart or draft.segment is segment:
         return False
     gone = replace(draft, feet=feet, segment=segment, start=cue.start, end=cue.end, zone=None, severity=None)
     gone.status, gone.rules, gone.evidence = Status.RESOLVED, [*draft.rules, "gone"], {*draft.evidence, *cue.literal}
     segment.draft(gone)
     return True
+
+
+def _foot_before(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "Thrush in the near hind, the off hind has dried up": the foot that opens its clause is meant."""
+    opening = segment.start + (talk.words[segment.start] in ("the", "his", "her"))
+    foot = next((m for m in segment.having("feet") if m.start == opening), None)
+    return foot is not None and foot.end <= cue.start and set(talk.words[foot.end : cue.start]) <= _BEING_GONE
+
+
+def _on_that_foot(draft: Draft, told: list[Segment], feet: Feet | None) -> Draft:
+    """ "Crack in the near fore, corn in the off fore, the near fore's grown out": what was told of the foot named."""
+    if feet is None or draft.slot != "finding" or not draft.feet or set(feet) & set(draft.feet):
+        return draft
+    there = [d for s in told for d in s.drafts if d.slot == "finding" and d.feet and set(feet) <= set(d.feet)]
+    return there[-1] if there else draft
 
 
 def _never_there(talk: Talk, cue: Mention, draft: Draft, feet: Feet | None) -> bool:
