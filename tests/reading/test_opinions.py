@@ -128,3 +128,40 @@ test_i_hope_i_am_wrong = reads(
     ],
     "Tansy. {}",
 )
+
+test_which_of_two_it_is = reads(
+    [
+        (
+            "Off fore, I can't decide if it's a corn or a bruise.",
+            ["RF finding bruise suspected", "RF finding corn suspected"],
+        ),
+        (
+            "Near fore, couldn't make up my mind whether it's an abscess or a bruise.",
+            ["LF finding abscess suspected", "LF finding bruise suspected"],
+        ),
+        (
+            "Left front, a corn or a bruise, couldn't swear to it.",
+            ["LF finding bruise suspected", "LF finding corn suspected"],
+        ),
+        (
+            "Corn or bruise in the off fore. Might be either.",
+            ["RF finding bruise suspected", "RF finding corn suspected"],
+        ),
+        (
+            "Corn in the off fore and a bruise in the near fore, I suspect.",
+            ["LF finding bruise suspected", "RF finding corn"],
+        ),
+        ("Corn in the off fore. Can't make up my mind about the pads.", ["RF finding corn"]),
+    ],
+    "Tally. {}",
+)
+
+test_no_surprise = reads(
+    [
+        ("I'd not be surprised to find seedy toe in the near fore.", ["LF finding white_line_disease suspected"]),
+        ("Off fore, I wouldn't be surprised to see an abscess there.", ["RF finding abscess suspected"]),
+        ("It'd not surprise me if there's a keratoma in the left front.", ["LF finding keratoma suspected"]),
+        ("Not surprised, no thrush in the near hind.", ["LH finding thrush absent"]),
+    ],
+    "Tally. {}",
+)
