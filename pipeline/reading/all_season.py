@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.plans import set_for_a_season
 from pipeline.reading.talk import Segment, Talk
 
 _THROUGH = frozenset({"through", "throughout", "right", "all"})
@@ -14,6 +15,14 @@ _KEPT = frozenset({
 _GAITS = frozenset({"gait", "lameness"})
 _WORN = frozenset({"shoe_type", "pad", "packing", "traction"})
 _HAS_BEEN = frozenset({"'s", "has"})
+
+_IN_A_SEASON = frozenset({"in", "over", "at", "early", "late", "during", "around", "round"})
+_GONE_BY = frozenset({"last", "before", "back", "ago", "gone"})
+CALENDAR = frozenset(
+    {"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november"}
+    | {"december", "spring", "summer", "autumn", "fall", "winter", "christmas", "easter", "thanksgiving"}
+)
+_UP_TO_TODAY = frozenset({"today", "now", "recently", "lately"})
 
 
 def goes_on(talk: Talk, segment: Segment, cue: Mention) -> bool:
@@ -27,8 +36,24 @@ def goes_on(talk: Talk, segment: Segment, cue: Mention) -> bool:
 
 def still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "They're off the road till fall", "keep him in bar shoes all winter": of today, and until a time to come."""
-    till = talk.words[cue.start] in ("till", "until") and not segment.past and not _ended(talk, segment)
+    till = talk.words[cue.start] in ("till", "until") and talk.words[cue.end - 1] not in _UP_TO_TODAY
+    till = till and not segment.past and not _ended(talk, segment)
     return till or goes_on(talk, segment, cue)
+
+
+def season_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Mention) -> bool:
+    """ "We'll try bars in the spring", "early in July he goes barefoot": a season beside a plan is to come."""
+    words = talk.words[cue.start : cue.end]
+    if set_for_a_season(talk, segment):
+        return True
+    if words[0] not in _IN_A_SEASON or _GONE_BY & set(words):
+        return False
+    planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))
+    planned = planned or (not segment.past and bool({"can", "could"} & set(talk.words[sentence[0].start : cue.start])))
+    if words[-1] in CALENDAR:
+        planned = planned or (bool(segment.having("plans", "before")) and not segment.past)
+        planned = planned or (any(d.slot == "next_visit_weeks" for d in segment.drafts) and not segment.past)
+    return planned and (words[0] in ("in", "over") or words[-1] in CALENDAR)
 
 
 def _ended(talk: Talk, segment: Segment) -> bool:

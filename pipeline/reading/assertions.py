@@ -116,6 +116,8 @@ def set_aside(talk: Talk, sentence: Sentence) -> None:
     for position, segment in enumerate(sentence if "asides" in sentence.classes else ()):
         for cue in (m for m in segment.having("asides") if m.readings["asides"] not in ("event", "not_today")):
             whole = cue.readings["asides"] == "not_mine"
+            if talk.words[max(0, cue.start - 1) : cue.start] == ["be"]:
+                continue  # "sedated next time or she'll be somebody else's horse": still this one
             if whole and _NAILED & {d.value for s in sentence[:position] for d in s.drafts} and _alone(segment, cue):
                 continue  # "a close nail, not mine": another's nail in this horse
             story = cue.readings["asides"] == "story"  # a story goes on to the end of its sentence

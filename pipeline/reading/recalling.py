@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import product
 
-from pipeline.reading.all_season import still_to_come
+from pipeline.reading.all_season import CALENDAR, season_ahead, still_to_come
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
-from pipeline.reading.plans import ALWAYS_PLANNED, set_for_a_season
+from pipeline.reading.plans import ALWAYS_PLANNED
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
@@ -35,7 +35,7 @@ def recall(talk: Talk, sentence: Sentence) -> None:
     by_word = [rule for rule, words in _BY_WORD if sentence.says(words)]
     for position, segment in enumerate(sentence):
         if timed:
-            _recall_recent(sentence, position)
+            _recall_recent(talk, sentence, position)
         _contrasted_with_now(talk, sentence, position)
         cues, today = (_earlier_cues(talk, sentence, segment), segment.having("times", "today")) if timed else ([], [])
         if today and _there_today(talk, segment):
@@ -148,7 +148,7 @@ def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list
     cues = segment.having("times", "history")
     if not cues:
         return _when_it_was(talk, segment) or _before_at_end(talk, segment)
-    told = [m for m in cues if not _season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
+    told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not _before_then(talk, segment, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
     return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
@@ -206,19 +206,15 @@ def _closed_by_then(talk: Talk, segment: Segment) -> bool:
     return talk.words[end : end + 1] == ["then"] and behind in ([","], ["."], ["and"], [])
 
 
+_UP_TO_NOW = frozenset({"since", "from", "till", "until", "til", "by", "to", "next", "this"})
+_TREATED = frozenset({"cut", "dug", "put", "got", "gave", "took", "let", "packed", "stuck"})
 _LEFT = frozenset(
     {"scar", "mark", "hole", "track", "line", "ring", "remains", "cavity", "seam", "left", "over", "trace"}
 )
 _AT_SOME = (["at", "some"], ["at", "one"])
 _IT_WAS = frozenset(product(("he", "she", "it", "they"), ("was", "were", "had")))
 _TELLING_WHEN = frozenset({"when", "before"})
-_IN_A_SEASON = frozenset({"in", "over", "at", "early", "late", "during", "around", "round"})
-_GONE_BY = frozenset({"last", "before", "back", "ago", "gone"})
-_CALENDAR = frozenset(
-    {"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november"}
-    | {"december", "spring", "summer", "autumn", "fall", "winter", "christmas", "easter", "thanksgiving"}
-)
-_TIMES = _CALENDAR | frozenset({
+_TIMES = CALENDAR | frozenset({
     "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month",
     "week", "year", "season", "cycle", "day", "ago",
 })  # fmt: skip
@@ -246,7 +242,7 @@ def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> 
             recall_one(draft)
 
 
-def _recall_recent(sentence: list[Segment], position: int) -> None:
+def _recall_recent(talk: Talk, sentence: list[Segment], position: int) -> None:
     """ "He was lame on Saturday": a gait of some days ago is history; a shoe lost on Saturday is as found."""
     segment, later = sentence[position], sentence[position + 1 :]
     if segment.drafts and segment.having("times", "recent") and not segment.having("times", "today"):
@@ -255,24 +251,20 @@ def _recall_recent(sentence: list[Segment], position: int) -> None:
         for draft in segment.drafts:
             if draft.slot in ("tester", "pulse") and draft.slot in today:
                 recall_one(draft)  # "normal in that foot now, Sunday it was bounding"
+            if draft.slot == "treatment" and _treated_then(talk, segment, draft):
+                recall_one(draft)
             gone = draft.slot in ("gait", "lameness", "obel") and not segment.present
             if gone and (again or segment.past or draft.slot == "obel"):
                 recall_one(draft)
 
 
-def _season_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Mention) -> bool:
-    """ "We'll try bars in the spring", "early in July he goes barefoot": a season beside a plan is to come."""
-    words = talk.words[cue.start : cue.end]
-    if set_for_a_season(talk, segment):
-        return True
-    if words[0] not in _IN_A_SEASON or _GONE_BY & set(words):
+def _treated_then(talk: Talk, segment: Segment, draft: Draft) -> bool:
+    """ "The vet drained it on Friday", "they poulticed it Monday"; not "iodine on it since Friday", nor a plan."""
+    cue = segment.having("times", "recent")[-1]
+    if segment.having("plans") or talk.words[cue.start - 1] in _UP_TO_NOW or segment.present:
         return False
-    planned = any(m.start < cue.start for s in sentence for m in s.having("plans", "before"))
-    planned = planned or (not segment.past and bool({"can", "could"} & set(talk.words[sentence[0].start : cue.start])))
-    if words[-1] in _CALENDAR:
-        planned = planned or (bool(segment.having("plans", "before")) and not segment.past)
-        planned = planned or (any(d.slot == "next_visit_weeks" for d in segment.drafts) and not segment.past)
-    return planned and (words[0] in ("in", "over") or words[-1] in _CALENDAR)
+    led = talk.words[segment.start : draft.end]
+    return segment.past or not _TREATED.isdisjoint(led) or any(word.endswith("ed") for word in led)
 
 
 def _before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
