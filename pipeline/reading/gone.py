@@ -19,6 +19,11 @@ _CLOSED = ([","], ["but"], ["."], ["before"], ["and"])
 _BECOME = frozenset(
     {"a", "bit", "very", "quite", "rather", "slightly", "really", "dead", "right", "all", "touch", "so"}
 )
+_WORSE = frozenset({
+    "short", "sore", "tender", "lame", "soft", "hard", "crumbly", "brittle", "wrong", "rotten", "black", "flat", "long",
+    "wide", "crooked", "stiff", "backwards", "downhill", "septic", "bad", "worse", "footy", "ouchy", "shelly", "boxy",
+    "upright", "dry", "spongy", "smelly",
+})  # fmt: skip
 _STAYING = frozenset({"away", "still"})
 _IS = (["'s"], ["is"], ["are"], ["'re"], ["has"])
 _IN_IT = (["in"], ["on"], ["of"])
@@ -172,10 +177,19 @@ def _gone_in(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "Copper sulphate has gone into it", "a full pad's gone on", "gone from a three to a two": nothing is gone."""
     if talk.words[cue.end - 1] == "gone" and any(AS_IT_WAS in d.rules and d.start > cue.end for d in segment.drafts):
         return True
+    if talk.words[cue.end - 1] == "gone" and _become_worse(talk, cue.end):
+        return True
     if talk.words[cue.end - 1] != "gone" or talk.words[cue.end : cue.end + 1] not in _PUT:
         return False
     before = [d for d in segment.drafts if d.end <= cue.start and not d.dropped]
     return bool(before) and all(d.slot in _PUT_THERE for d in before)
+
+
+def _become_worse(talk: Talk, at: int) -> bool:
+    """ "The off fore has gone short", "gone a bit tender": what it has become, nothing that is gone."""
+    while at < len(talk.words) and talk.words[at] in _BECOME:
+        at += 1
+    return talk.words[at : at + 1] != [] and talk.words[at] in _WORSE
 
 
 def _mended(talk: Talk, cue: Mention, sentence: list[Segment], position: int) -> bool:

@@ -36,8 +36,8 @@ _SETTLED = frozenset(
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
 _WANTING = frozenset({"want", "'d", "need", "'ll"})
-_NEEDING = frozenset({"needs", "must", "should", "better"})
-_TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"])
+_NEEDING = frozenset({"needs", "must", "should", "better", "keep"})
+_TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"], ["wants", "doing"], ["wants", "done"], ["wants", "seeing"])
 _HENCE = Sayings("from now on", "from here on", "from here out", "from today on", "from this on", "going forward")
 _BACK_IN = (
     ["back", "in"], ["back", "at"], ["book", "for"], ["again", "in"], ["again", "at"], ["time", "in"], ["visit", "in"],

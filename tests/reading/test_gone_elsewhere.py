@@ -141,6 +141,11 @@ test_the_foot_that_opens_the_clause = reads(
             "Crack in the near fore, corn in the off fore, the near fore's grown out.",
             ["LF finding crack resolved", "RF finding corn"],
         ),
+        ("Bruise in the near fore, the off fore has gone short.", ["LF finding bruise"]),
+        (
+            "Corn in the off fore. The near fore has gone a bit crumbly.",
+            ["LF finding weak_wall ~mild", "RF finding corn"],
+        ),
         ("Thrush in both hinds, the right hind's cleared up.", ["LH finding thrush", "RH finding thrush resolved"]),
         ("Had a crack in the left front. It has grown out.", ["LF finding crack resolved"]),
         ("Thrush in the left hind, and that one's dried up now.", ["LH finding thrush resolved"]),

@@ -144,6 +144,15 @@ test_which_of_two_it_is = reads(
             ["LF finding bruise suspected", "LF finding corn suspected"],
         ),
         (
+            "It's either an abscess or a bruise in the near fore.",
+            ["LF finding abscess suspected", "LF finding bruise suspected"],
+        ),
+        ("No corn or bruise in either fore.", ["LF+RF finding bruise absent", "LF+RF finding corn absent"]),
+        (
+            "A corn and a bruise in the near fore, no heat in either.",
+            ["LF finding bruise", "LF finding corn", "LF+RF finding heat absent"],
+        ),
+        (
             "Corn or bruise in the off fore. Might be either.",
             ["RF finding bruise suspected", "RF finding corn suspected"],
         ),
