@@ -21,6 +21,7 @@ CALENDAR = frozenset(
     {"january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november"}
     | {"december", "spring", "summer", "autumn", "fall", "winter", "christmas", "easter", "thanksgiving"}
 )
+_UP_TO_TODAY = frozenset({"today", "now", "recently", "lately"})
 
 
 def goes_on(talk: Talk, segment: Segment, cue: Mention) -> bool:
@@ -34,18 +35,9 @@ def goes_on(talk: Talk, segment: Segment, cue: Mention) -> bool:
 
 def still_to_come(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "They're off the road till fall", "keep him in bar shoes all winter": of today, and until a time to come."""
-    till = talk.words[cue.start] in ("till", "until") and not segment.past and not _ended(talk, segment)
+    till = talk.words[cue.start] in ("till", "until") and talk.words[cue.end - 1] not in _UP_TO_TODAY
+    till = till and not segment.past and not _ended(talk, segment)
     return till or goes_on(talk, segment, cue)
-
-
-def _ended(talk: Talk, segment: Segment) -> bool:
-    """ "Racing plates all round till September. Today plain steel": what the next sentence has in its place today."""
-    after = talk.sentence(segment.sentence + 1)
-    opened = bool(after) and any(m.start == after[0].start for m in after[0].having("times", "today"))
-    worn = {d.slot: d.value for d in segment.drafts if d.slot in _WORN}
-    today = [d for s in after for d in s.drafts if s.horse == segment.horse] if opened else []
-    shod = "shoe_type" in worn and any(d.value == "new_shoe" for d in today)
-    return shod or any(d.value != worn[d.slot] for d in today if d.slot in worn)
 
 
 def season_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Mention) -> bool:
@@ -61,3 +53,13 @@ def season_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Men
         planned = planned or (bool(segment.having("plans", "before")) and not segment.past)
         planned = planned or (any(d.slot == "next_visit_weeks" for d in segment.drafts) and not segment.past)
     return planned and (words[0] in ("in", "over") or words[-1] in CALENDAR)
+
+
+def _ended(talk: Talk, segment: Segment) -> bool:
+    """ "Racing plates all round till September. Today plain steel": what the next sentence has in its place today."""
+    after = talk.sentence(segment.sentence + 1)
+    opened = bool(after) and any(m.start == after[0].start for m in after[0].having("times", "today"))
+    worn = {d.slot: d.value for d in segment.drafts if d.slot in _WORN}
+    today = [d for s in after for d in s.drafts if s.horse == segment.horse] if opened else []
+    shod = "shoe_type" in worn and any(d.value == "new_shoe" for d in today)
+    return shod or any(d.value != worn[d.slot] for d in today if d.slot in worn)

@@ -11,7 +11,7 @@ from pipeline.reading.at_that_time import recall_then, recall_what_he_had
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.denials import deny, deny_thought
 from pipeline.reading.denied_headings import deny_under_heading
-from pipeline.reading.doubts import doubt, doubt_after, doubt_asked, doubt_unseen
+from pipeline.reading.doubts import doubt, doubt_after, doubt_asked, doubt_either, doubt_unseen
 from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
@@ -55,6 +55,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         there_where_excepted(talk, sentence)
         doubt(talk, sentence)
         doubt_unseen(talk, sentence)
+        doubt_either(talk, sentence)
         doubt_asked(talk, sentence, before, groups)
         deny_thought(talk, sentence, before)
         _tell_times(talk, sentence, before)
@@ -116,6 +117,8 @@ def set_aside(talk: Talk, sentence: Sentence) -> None:
     for position, segment in enumerate(sentence if "asides" in sentence.classes else ()):
         for cue in (m for m in segment.having("asides") if m.readings["asides"] not in ("event", "not_today")):
             whole = cue.readings["asides"] == "not_mine"
+            if talk.words[max(0, cue.start - 1) : cue.start] == ["be"]:
+                continue  # "sedated next time or she'll be somebody else's horse": still this one
             if whole and _NAILED & {d.value for s in sentence[:position] for d in s.drafts} and _alone(segment, cue):
                 continue  # "a close nail, not mine": another's nail in this horse
             story = cue.readings["asides"] == "story"  # a story goes on to the end of its sentence

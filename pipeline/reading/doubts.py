@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from itertools import pairwise
 
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.mentions import Mention
@@ -22,6 +23,8 @@ _SUSPECT_IT = tuple([verb, it] for verb in ("suspect", "suspected") for it in ("
 _BEGINS = _OPINION.first_words | _NOT_REACHED.first_words
 _KNOWN = frozenset({"the", "that", "his", "her", "this", "old"})
 _RECKONING = frozenset({"guess", "think", "reckon", "suppose", "believe"})
+_EITHER = frozenset({"either"})
+_ARTICLES = frozenset({"a", "an", "the"})
 _OH = frozenset({"oh", "well", "say", "a", "about"})
 _CAUSED = frozenset({"from", "because", "since", "due", "caused", "thanks"})
 _AS_SEEN = frozenset({"look", "looks", "sound", "sounds", "feel", "smell", "way", "what", "how"})  # "from the look"
@@ -43,7 +46,7 @@ def doubt(talk: Talk, sentence: Sentence) -> None:
             touched = touched or _only_thought(talk, sentence[:position], segment, cue)
             if not touched and not drafts_after(segment, cue) and position == len(sentence) - 1:
                 touched = last_doubtable(sentence[: position + 1])
-            for draft in touched:
+            for draft in _either(talk, touched, sentence):
                 _doubt_one(draft, cue)
 
 
@@ -56,8 +59,32 @@ def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
             behind = last_doubtable(sentence[: position + 1])
             if not behind and position == 0 and not last_doubtable(sentence):
                 behind = last_doubtable(previous)
-            for draft in ahead or behind:
+            for draft in ahead or _either(talk, behind, [*previous, *sentence]):
                 _doubt_one(draft, cue)
+
+
+def _either(talk: Talk, touched: list[Draft], segments: list[Segment]) -> list[Draft]:
+    """ "Corn or bruise, can't make up my mind which": of two that an "or" joins both are in doubt."""
+    at = touched[0].start if touched else 0
+    while at > 0 and talk.words[at - 1] in _ARTICLES:
+        at -= 1
+    if at == 0 or talk.words[at - 1] != "or":
+        return touched
+    slot = touched[0].slot
+    return [*touched, *(d for s in segments for d in s.drafts if d.end == at - 1 and d.slot == slot)]
+
+
+def doubt_either(talk: Talk, sentence: Sentence) -> None:
+    """ "It's either a corn or a bruise": nobody knows which; not "no corn or bruise in either fore"."""
+    if not sentence.says(_EITHER):
+        return
+    drafts = [d for s in sentence for d in s.drafts if d.slot == "finding"]
+    for one, other in pairwise(drafts):
+        led = talk.words[one.start - (2 if talk.words[one.start - 1] in _ARTICLES else 1)]
+        between = talk.words[one.end : other.start]
+        if led == "either" and between[:1] == ["or"] and set(between[1:]) <= _ARTICLES:
+            _suspect(one, range(one.start, one.end))
+            _suspect(other, range(one.end, other.end))
 
 
 def doubt_asked(talk: Talk, sentence: Sentence, previous: list[Segment], groups: Groups) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.missing_shoes import part_missing
+from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.settling_work import LEFT_BARE, SAME_SHOE
 from pipeline.reading.size_ranges import new_on_a_foot
@@ -51,6 +52,10 @@ _HAD_COME_OFF = frozenset({
     "bog", "ditch", "without", "kept", "saved", "one",
 })  # fmt: skip
 _BACK_ON = frozenset({"same", "shoe", "went", "straight", "back", "on"})
+_ANY_OF_IT = (["any"], ["some"], ["more"])
+_BEING_OFF = frozenset({"is", "'s", "was"})
+_HAVE = frozenset({"has", "'s", "have", "'ve", "had", "'d", "always", "only", "never"})
+_TAKING, _OFF_WITHIN = frozenset({"took", "whipped", "eased", "lifted", "popped"}), 5
 _BARE = frozenset({"bare", "barefoot", "shoeless"})
 _TRIMMED = frozenset({"trim", "trims", "trimmed", "dressed"})
 _ON_AGAIN = frozenset({"shoe", "shoes", "plate", "plates"})
@@ -75,7 +80,9 @@ def draft_words(talk: Talk) -> None:
             if name == "work" and draft.value == "trim" and _BARE & said and not _TRIMMED & said:
                 draft.note(LEFT_BARE)
             back_on = name == "work" and draft.value == "put_back" and said <= _BACK_ON and "shoe" in said
-            if back_on and ("same" in said or _same_kind(talk, mention)) and _was_on(talk, segment):
+            back_on = back_on and ("same" in said or _same_kind(talk, mention)) and _was_on(talk, segment)
+            same = name == "work" and draft.value == "put_back" and "same" in said
+            if back_on or (same and _taken_off_just_now(talk, segment, mention)):
                 draft.note(SAME_SHOE)
             if name == "shoe_types" and said & _STUFF.keys():
                 add_draft(segment, "shoe_material", _STUFF[min(said & _STUFF.keys())], mention)
@@ -92,6 +99,14 @@ def _was_on(talk: Talk, segment: Segment) -> bool:
     near = [*talk.sentence(segment.sentence - 1), *talk.sentence(segment.sentence)] if segment.sentence else [segment]
     words = {word for s in near if s.index <= segment.index for word in talk.words[s.start : s.end]}
     return words.isdisjoint(_HAD_COME_OFF)
+
+
+def _taken_off_just_now(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "Took it off, flattened it and set the same one back": off by hand, and so not lost."""
+    near = [*talk.sentence(segment.sentence - 1), *talk.sentence(segment.sentence)] if segment.sentence else [segment]
+    words = talk.words[near[0].start : mention.start]
+    taking = [i for i, word in enumerate(words) if word in _TAKING]
+    return any("off" in words[i + 1 : i + _OFF_WITHIN] for i in taking)
 
 
 def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draft:
@@ -118,7 +133,9 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
         return None
     if first == "shoe_states" and (_torn_off_by_hand(talk, segment, mention) or part_missing(talk, mention)):
         return None
-    if first == "gaits" and _of_a_part(talk, mention):
+    if first == "gaits" and (_of_a_part(talk, mention) or _off_the_foot(talk, segment, mention)):
+        return None
+    if first == "shoe_states" and _has_worn(talk, segment, mention):
         return None
     if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None
@@ -133,6 +150,22 @@ def _of_a_part(talk: Talk, mention: Mention) -> bool:
     while at > 0 and talk.words[at] in _LOOKING:
         at -= 1
     return at >= 0 and talk.words[at] in _PARTS
+
+
+def _off_the_foot(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "The shoe's off on the left hind": only the horse itself is off on a foot, "Tally's off on the left hind"."""
+    if talk.words[mention.end - 2 : mention.end] != ["off", "on"] or talk.words[mention.start] not in _BEING_OFF:
+        return False
+    name = talk.mention_ending(mention.start)
+    horse = (name is not None and name.get("horse") is not None) or talk.words[mention.start - 1] in HORSE_WORDS
+    return not horse or not any(m.start >= mention.end for m in segment.having("feet"))
+
+
+def _has_worn(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "She's worn steel up front all her life": what she has had on, not how it was found."""
+    if talk.words[mention.start : mention.end] != ["worn"] or talk.words[mention.start - 1] not in _HAVE:
+        return False
+    return any(0 <= m.start - mention.end <= 1 and m.is_any(_SHOE_NOUNS) for m in segment.mentions)
 
 
 def _torn_off_by_hand(talk: Talk, segment: Segment, mention: Mention) -> bool:
@@ -238,7 +271,7 @@ def draft_white_line(talk: Talk) -> None:
 def draft_pronouns(talk: Talk) -> None:
     """ "There's one in the off fore now": "one" is the finding spoken of last."""
     last: Draft | None = None
-    for segment in talk.segments if talk.having("same", "one") or talk.says(AMOUNTS) else ():
+    for segment in talk.segments if talk.having("same", "one") or talk.says(AMOUNTS | {"any"}) else ():
         for mention in [*segment.having("same", "one"), *some_of_it(talk, segment)]:
             free = last is not None and last.segment.horse == segment.horse and not segment.having("findings")
             if free and last is not None and _foot_near(talk, segment, mention):
@@ -247,6 +280,13 @@ def draft_pronouns(talk: Talk) -> None:
                 draft.note(SOME if some else "one: the finding before")
                 if talk.words[mention.start] in _DOUBTED:
                     draft.status = Status.SUSPECTED
+        for lost in [d for d in segment.drafts if last is not None and d.slot == "shoe_state" and d.value == "lost"]:
+            if last is not None and last.value == "wall_loss" and talk.words[lost.end : lost.end + 1] in _ANY_OF_IT:
+                lost.slot, lost.value = (
+                    "finding",
+                    "wall_loss",
+                )  # "lost wall on the left front, the right hasn't lost any"
+                lost.note("wall: the finding before")
         findings = [d for d in segment.drafts if d.slot == "finding"]
         last = findings[-1] if findings else last
 

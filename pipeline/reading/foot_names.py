@@ -8,7 +8,7 @@ from itertools import pairwise
 from pipeline.reading.foot_lists import foot_lists
 from pipeline.reading.mentions import Mention
 from pipeline.reading.numbers import Number
-from pipeline.reading.sayings import Sayings
+from pipeline.reading.sayings import Sayings, said_whole
 from pipeline.reading.talk import Feet, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
@@ -61,6 +61,9 @@ _HAS_HAD = frozenset({"had", "'d", "was", "were", "been", "wore", "used"})
 _PUT_ON = ("clips", "shoe_types", "shoe_materials", "pads", "packings", "traction", "work", "number")
 _ALL_NEW = Sayings("all new")
 _EXCEPT_ENDS = frozenset(cue[-1] for cue in _EXCEPT)
+_BOTH_ENDS = said_whole(*(f"{fore} and {hind}" for fore in ("front", "fore") for hind in ("hind", "back", "behind")))
+_OF_A_SIDE = frozenset({",", "of", "shoes", "side", "feet", "both"})
+_SIDES_ALONE = {"left": "lefts", "near": "lefts", "right": "rights", "off": "rights"}
 _AND = (["in"], ["an"])
 _TOLD_IN_FULL = frozenset({"both", "left", "right", "near", "off"})
 _TWO_OF = frozenset({"two"})
@@ -75,6 +78,7 @@ def mark_counted_feet(talk: Talk) -> None:
         _size_before(talk, pair)
     if talk.says(_BEFORE):
         _before_and_behind(talk)
+    _both_ends_of_a_side(talk)
     for work in talk.having("work"):
         for at in range(work.start, work.end - 1):
             if talk.words[at : at + 2] == ["all", "four"] and talk.mention_starting(at) is None:
@@ -108,6 +112,35 @@ def _before_and_behind(talk: Talk) -> None:
         if _HAS_HAD.isdisjoint(talk.words[start:stop]):
             for at in [i for i in range(start, stop) if _in_front(talk, i, stop)]:
                 talk.mentions.append(Mention(at, at + 1, (at,), {"feet": "fronts"}, MatchKind.VARIANT))
+
+
+def _both_ends_of_a_side(talk: Talk) -> None:
+    """ "The left side, front and hind", "front and back on the near side": two feet of one side, not all four."""
+    for ends in talk.having("feet", "all"):
+        if tuple(talk.words[ends.start : ends.end]) not in _BOTH_ENDS:
+            continue
+        at = ends.start
+        while at > 0 and talk.words[at - 1] in _OF_A_SIDE:
+            at -= 1
+        told = talk.mention_ending(at)
+        side = _SIDES_ALONE.get(talk.words[at - 1]) if at and "side" in talk.words[at : ends.start] else None
+        if told is not None and told.get("feet") in ("lefts", "rights"):
+            side = told.readings["feet"]
+        behind = ends.end + (talk.words[ends.end : ends.end + 1] == [","])
+        if talk.words[behind : behind + 2] == ["on", "the"]:
+            side = side or _side_behind(talk, behind + 2)
+        if side is not None:
+            ends.readings["feet"] = side
+
+
+def _side_behind(talk: Talk, at: int) -> str | None:
+    """The side alone at the token, "… on the left", "… on the near side": no foot of its own, nor another's name."""
+    bare = talk.mention_starting(at)
+    if talk.words[at : at + 1] == [] or (bare is not None and not str(bare.get("feet")).startswith("bare")):
+        return None
+    if bare is not None:
+        bare.dropped = True
+    return _SIDES_ALONE.get(talk.words[at])
 
 
 def _in_front(talk: Talk, at: int, stop: int) -> bool:

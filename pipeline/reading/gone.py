@@ -19,6 +19,11 @@ _CLOSED = ([","], ["but"], ["."], ["before"], ["and"])
 _BECOME = frozenset(
     {"a", "bit", "very", "quite", "rather", "slightly", "really", "dead", "right", "all", "touch", "so"}
 )
+_WORSE = frozenset({
+    "short", "sore", "tender", "lame", "soft", "hard", "crumbly", "brittle", "wrong", "rotten", "black", "flat", "long",
+    "wide", "crooked", "stiff", "backwards", "downhill", "septic", "bad", "worse", "footy", "ouchy", "shelly", "boxy",
+    "upright", "dry", "spongy", "smelly",
+})  # fmt: skip
 _STAYING = frozenset({"away", "still"})
 _IS = (["'s"], ["is"], ["are"], ["'re"], ["has"])
 _IN_IT = (["in"], ["on"], ["of"])
@@ -28,6 +33,10 @@ _NOT_NOW = _BY_NOW | _NOT_ANY | frozenset({"he", "she", "is", "'s", "does", "any
 _STOPPED_BESIDE = frozenset({"now", "he", "she", "has", "'s", "it", "that", "since", "though", "today"})
 _NEAR = 2  # sentences back to what a foot was said to have
 _WELL = frozenset({"grand", "fine", "good", "great", "perfect", "lovely"})
+_BEING_GONE = frozenset({
+    "'s", "is", "has", "have", "are", "'re", "'ve", "now", "all", "completely", "nearly", "since", "been", "looks",
+    "was", "though", "one", "foot",
+})  # fmt: skip
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 
@@ -55,6 +64,7 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
                 continue
             for draft in _gone(talk, sentence, position, cue, previous):
                 feet = _named(groups, segment)
+                draft = _on_that_foot(draft, [*previous, *sentence[:position]], feet)
                 if _never_there(talk, cue, draft, feet) or _gone_elsewhere(talk, segment, cue, draft, feet):
                     continue
                 if _well_by_now(talk, cue) and not _of_before(draft):
@@ -87,7 +97,8 @@ def _gone_elsewhere(talk: Talk, segment: Segment, cue: Mention, draft: Draft, fe
     led = talk.words[cue.end : cue.end + 1] in (["in"], ["from"], ["on"])
     apart = feet is not None and bool(draft.feet) and not set(feet) & set(draft.feet or ())
     there = draft.slot == "finding" and draft.status is Status.PRESENT and not draft.foot_carried
-    if not (led and apart and there) or feet is None or draft.segment is segment:
+    meant = (led and there) or _foot_before(talk, segment, cue)
+    if not meant or not apart or feet is None or draft.segment is segment:
         return False
     _gone_from(segment, cue, draft, feet)
     return True
@@ -131,6 +142,21 @@ def _other_foot_is_rid(
 def _well_by_now(talk: Talk, cue: Mention) -> bool:
     """ "Her heels were sheared, they're grand now": well again is only what was told of before."""
     return talk.words[cue.start] in _WELL and talk.words[cue.end - 1] == "now"
+
+
+def _foot_before(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "Thrush in the near hind, the off hind has dried up": the foot that opens its clause is meant."""
+    opening = segment.start + (talk.words[segment.start] in ("the", "his", "her"))
+    foot = next((m for m in segment.having("feet") if m.start == opening), None)
+    return foot is not None and foot.end <= cue.start and set(talk.words[foot.end : cue.start]) <= _BEING_GONE
+
+
+def _on_that_foot(draft: Draft, told: list[Segment], feet: Feet | None) -> Draft:
+    """ "Crack in the near fore, corn in the off fore, the near fore's grown out": what was told of the foot named."""
+    if feet is None or draft.slot != "finding" or not draft.feet or set(feet) & set(draft.feet):
+        return draft
+    there = [d for s in told for d in s.drafts if d.slot == "finding" and d.feet and set(feet) <= set(d.feet)]
+    return there[-1] if there else draft
 
 
 def _never_there(talk: Talk, cue: Mention, draft: Draft, feet: Feet | None) -> bool:
@@ -183,10 +209,19 @@ def _gone_in(talk: Talk, segment: Segment, cue: Mention) -> bool:
     graded = any(m.start == cue.end for m in segment.having("severities"))  # "it's just gone mild on me"
     if talk.words[cue.end - 1] == "gone" and (graded or talk.words[cue.end : cue.end + 1] == ["into"]):
         return True  # "it's gone into the wall there"
+    if talk.words[cue.end - 1] == "gone" and _become_worse(talk, cue.end):
+        return True
     if talk.words[cue.end - 1] != "gone" or talk.words[cue.end : cue.end + 1] not in _PUT:
         return False
     before = [d for d in segment.drafts if d.end <= cue.start and not d.dropped]
     return bool(before) and all(d.slot in _PUT_THERE for d in before)
+
+
+def _become_worse(talk: Talk, at: int) -> bool:
+    """ "The off fore has gone short", "gone a bit tender": what it has become, nothing that is gone."""
+    while at < len(talk.words) and talk.words[at] in _BECOME:
+        at += 1
+    return talk.words[at : at + 1] != [] and talk.words[at] in _WORSE
 
 
 def _mended(talk: Talk, cue: Mention, sentence: list[Segment], position: int) -> bool:

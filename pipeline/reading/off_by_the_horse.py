@@ -19,6 +19,8 @@ _BY_HAND = frozenset({
 })  # fmt: skip
 _WHOSE = frozenset({"his", "her", "the", "a", "that", "its", "both", "one"})
 _FROM_WHAT = frozenset({"the", "my", "me", "us", "a", "that", "its", "of", "to"})
+_TORN = (["pulled"], ["ripped"], ["torn"], ["yanked"], ["kicked"], ["dragged"], ["wrenched"])
+_ITSELF = frozenset({"himself", "herself", "itself"})
 _REACH = 4  # tokens from the verb to the foot
 
 
@@ -48,6 +50,7 @@ def _verb(talk: Talk, foot: Mention) -> int | None:
     word = talk.words[at] if at >= 0 else ""
     behind = talk.words[foot.end : foot.end + 2]
     off = "off" in talk.words[at + 1 : foot.start] or "off" in (behind[:1] if behind[:1] != ["shoe"] else behind[1:])
+    off = off or (word == "had" and _pulled_off_itself(talk, foot.end))
     beyond = talk.words[foot.end + 1 : foot.end + 2] if behind[:1] == ["off"] else []
     if word not in _VERBS | _EITHER or not off or _FROM_WHAT & set(beyond):
         return None  # "she had the left hind off the ground"
@@ -55,6 +58,13 @@ def _verb(talk: Talk, foot: Mention) -> int | None:
     if subject in _BY_HAND or (word in _EITHER and subject not in _HORSES):
         return None
     return at
+
+
+def _pulled_off_itself(talk: Talk, at: int) -> bool:
+    """ "He had both fronts pulled off himself before I got there"; not "… pulled off by the last man"."""
+    behind = talk.words[at + 2 : at + 5]
+    torn = talk.words[at : at + 1] in _TORN and talk.words[at + 1 : at + 2] == ["off"]
+    return torn and (not _ITSELF.isdisjoint(behind) or behind[:2] == ["before", "i"])
 
 
 def _subject(talk: Talk, verb: int) -> str:

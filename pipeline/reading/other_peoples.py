@@ -29,6 +29,8 @@ def mark_others(talk: Talk) -> None:
 def _mark_nearby(talk: Talk) -> None:
     for at in talk.where(_NEARBY):
         owned = talk.words[at + 1 : at + 3]
+        if talk.words[max(0, at - 2) : at - 1] == ["be"]:
+            continue  # "next time she's sedated or she'll be somebody else's mare": still this one
         if len(owned) > 1 and owned[0] in _POSSESSIVES and owned[1] in HORSE_NOUNS:
             _mark(talk, at, at + 3)
 

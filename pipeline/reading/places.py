@@ -25,6 +25,21 @@ _PARTS = frozenset(
 _THE = frozenset(
     {"the", "a", "his", "her", "my", "their", "our", "that", "old", "big", "hay", "muck", "tractor", "feed"}
 )
+_IT = (["it"], ["that"], ["this"])  # "a crack at the toe and seedy toe behind it"; not "sound behind it seems"
+_ENDS: tuple[list[str], ...] = (
+    [],
+    ["."],
+    [","],
+    ["?"],
+    ["!"],
+    [";"],
+    ["and"],
+    ["but"],
+    ["too"],
+    ["as"],
+    ["there"],
+    ["though"],
+)
 
 
 def leave_out_places(talk: Talk) -> None:
@@ -42,6 +57,8 @@ def _is_place(talk: Talk, mention: Mention) -> bool:
         whose = (name is not None and name.get("horse") is not None) or behind[1:2] in (["him"], ["her"], ["them"])
         of = behind[:1] == ["of"] and behind[1:2] != ["course"] and not whose
         return of or (bool(behind) and behind[0] in _YARD)
+    if last == "behind" and behind[:1] in _IT and behind[1:2] in _ENDS:
+        return True
     if last != "behind" or not behind or behind[0] not in _THE:
         return False
     noun = next((word for word in behind if word not in _THE - {"tractor"}), "")

@@ -52,6 +52,9 @@ _ASKING = Sayings(
     "asked me about it", "asked me about them", "on at me about it", "on about it",
 )  # fmt: skip
 _PUT_ON = frozenset({"put", "gave", "fitted", "went", "got", "did", "drilled", "used"})
+_NEED = frozenset({"need", "want"})
+_NEED_NOT = frozenset({"to", "no", "nothing", "neither", "none", ".", ","})
+_THEY = frozenset({"they", "these", "those", "both"})
 _UNTIL = frozenset({"until", "till", "til"})
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
@@ -61,6 +64,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     asked = planned or _ANY_SIGN.at(talk.words, sentence[0].start)
     conditions = _conditions(talk, sentence, end) if asked else []
     plans = [m for s in sentence for m in s.having("plans", "before")] if planned else []
+    plans += _feet_in_need(talk, sentence) if sentence.says(_NEED) else []
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, end) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
@@ -89,6 +93,17 @@ def plan(talk: Talk, sentence: Sentence) -> None:
                 _plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
                 draft.status = Status.PLANNED
+
+
+def _feet_in_need(talk: Talk, sentence: Sentence) -> list[Mention]:
+    """ "The fronts need wedge pads, I'd none with me", "they want bars": what they are to get."""
+    found = []
+    for at in [i for s in sentence for i in range(s.start + 1, s.end - 1) if talk.words[i] in _NEED]:
+        feet = talk.mention_ending(at)
+        of_feet = (feet is not None and feet.get("feet") is not None) or talk.words[at - 1] in _THEY
+        if of_feet and not any(m.get("plans") for m in talk.holding(at)) and talk.words[at + 1] not in _NEED_NOT:
+            found.append(Mention(at, at + 1, (at,), {"plans": "before"}))
+    return found
 
 
 def _hangs_on(talk: Talk, draft: Draft, planned_from: list[tuple[int, int]]) -> bool:

@@ -14,6 +14,7 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.treated import treated_then
 from pipeline.reading.was_there import found_so
 from pipeline.record import NUMBER_SLOTS, SIZED_SLOTS, Severity, Status
 
@@ -35,7 +36,7 @@ def recall(talk: Talk, sentence: Sentence) -> None:
     by_word = [rule for rule, words in _BY_WORD if sentence.says(words)]
     for position, segment in enumerate(sentence):
         if timed:
-            _recall_recent(sentence, position)
+            _recall_recent(talk, sentence, position)
         _contrasted_with_now(talk, sentence, position)
         cues, today = (_earlier_cues(talk, sentence, segment), segment.having("times", "today")) if timed else ([], [])
         if today and _there_today(talk, segment):
@@ -254,7 +255,7 @@ def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> 
             recall_one(draft)
 
 
-def _recall_recent(sentence: list[Segment], position: int) -> None:
+def _recall_recent(talk: Talk, sentence: list[Segment], position: int) -> None:
     """ "He was lame on Saturday": a gait of some days ago is history; a shoe lost on Saturday is as found."""
     segment, later = sentence[position], sentence[position + 1 :]
     if segment.drafts and segment.having("times", "recent") and not segment.having("times", "today"):
@@ -263,6 +264,8 @@ def _recall_recent(sentence: list[Segment], position: int) -> None:
         for draft in segment.drafts:
             if draft.slot in ("tester", "pulse") and draft.slot in today:
                 recall_one(draft)  # "normal in that foot now, Sunday it was bounding"
+            if draft.slot == "treatment" and treated_then(talk, segment, draft):
+                recall_one(draft)
             gone = draft.slot in ("gait", "lameness", "obel") and not segment.present
             if gone and (again or segment.past or draft.slot == "obel"):
                 recall_one(draft)

@@ -41,6 +41,8 @@ _FROM = frozenset({"from", "to", "with", "off", "out", "for"})
 
 _HAVE_NOTHING = (["have", "nothing"], ["got", "nothing"], ["has", "nothing"], ["had", "nothing"], ["nothing", "on"])
 _BOUNDS = frozenset({"bounding"})
+_PULSING = frozenset({"normal", "raised", "bounding", "elevated"})
+_GOING = frozenset({"the", "is", "'s", "was", "are", "were", "both", "in", "on", "and", "but", "though", "only", "it"})
 _BEING = frozenset({"is", "'s", "are", "'re", "was", "were", "still", "both", "not", "n't"})
 
 
@@ -51,6 +53,7 @@ def draft_responses(talk: Talk) -> None:
             _read_sentence(talk, frame, sentence)
         _continue_nothing(talk, frame)
     _bounding(talk)
+    _pulse_goes_on(talk)
     for segment in talk.segments:
         if len(segment.drafts) > 1:
             segment.drafts.sort(key=lambda d: (d.start, d.end))
@@ -197,6 +200,26 @@ def _bounding(talk: Talk) -> None:
                 draft.evidence.update(mention.literal)
                 draft.note("pulse: nothing else bounds")
                 segment.drafts.append(draft)
+
+
+def _pulse_goes_on(talk: Talk) -> None:
+    """ "Pulse raised in the left fore. Right fore is perfectly normal.": the other foot, in a word of the pulse."""
+    frame, told = _FRAMES[1], False
+    for sentence in talk.sentences() if talk.having(frame.head) else ():
+        drafted = any(d.slot == frame.slot for s in sentence for d in s.drafts)
+        if told and not drafted and len(sentence) == 1 and _pulse_alone(talk, sentence[0]):
+            _read_segment(talk, frame, sentence[0], headed=False)
+            drafted = True
+        told = drafted
+
+
+def _pulse_alone(talk: Talk, segment: Segment) -> bool:
+    """Whether nothing stands in the segment but a foot and how its pulse goes; "fine" and "quiet" say no pulse."""
+    held = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    goes = [m for m in segment.having("pulses") if not _PULSING.isdisjoint(talk.words[m.start : m.end])]
+    held |= {i for m in goes for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
+    return len(goes) == 1 and bool(segment.having("feet")) and rest <= _GOING
 
 
 def _bare_nothing(talk: Talk, frame: _Frame, heads: list[tuple[Segment, Mention]]) -> None:

@@ -14,6 +14,7 @@ _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size
 _CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
 _FEWEST, _MOST = 3, 10  # nails of a shoe
 _IN_THE = 2
+_CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
@@ -127,10 +128,10 @@ class ShoeNumbers(SizeRanges):
             return outside
         after = self._past_their_size(self._after(mention)) or self._up_each_side(mention)
         if self._in_a_foot(segment, mention, number):
-            self._set_frame("nails", segment)
-            return self._add(segment, "nails", number.value, mention)
+            return self._counted(segment, mention, number)
         if after is None:
-            return self._nails_after_head(segment, mention, number)
+            held = self._held_on_with(mention, number)
+            return self._counted(segment, mention, number) if held else self._nails_after_head(segment, mention, number)
         if self._words[mention.start - 2 : mention.start] in (["hanging", "by"], ["on", "by"]):
             return False  # "hanging by two nails"
         nails = after.get("measures") == "nails" or (after.get("measures") == "slim" and after.start > mention.end)
@@ -149,6 +150,16 @@ class ShoeNumbers(SizeRanges):
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention, after.end)
         return self._nails_after_head(segment, mention, number)
+
+    def _held_on_with(self, mention: Mention, number: Number) -> bool:
+        """ "Left the shoe on with five", "back on with six and he walked off sound"."""
+        led = self._words[mention.start - 2 : mention.start] == ["on", "with"]
+        counted = _FEWEST <= number.value <= _MOST and not number.plural and number.high is None
+        return led and counted and self._words[mention.end : mention.end + 1] in _CLOSING
+
+    def _counted(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        self._set_frame("nails", segment)
+        return self._add(segment, "nails", number.value, mention)
 
     def _past_their_size(self, after: Mention | None) -> Mention | None:
         """ "Two size four nails a side": counted before their size is said."""
@@ -193,8 +204,7 @@ class ShoeNumbers(SizeRanges):
         before = self._before(mention)
         if before is None or before.get("measures") != "nails" or number.plural or number.value > 12:
             return False
-        self._set_frame("nails", segment)
-        return self._add(segment, "nails", number.value, mention)
+        return self._counted(segment, mention, number)
 
     def _two_sides(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
         """ "Four outside and three inside" is seven nails."""

@@ -6,6 +6,8 @@ from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status, value_problem
 
@@ -33,6 +35,10 @@ _SETTLED = frozenset(
 )
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
+_WANTING = frozenset({"want", "'d", "need", "'ll"})
+_NEEDING = frozenset({"needs", "must", "should", "better", "keep"})
+_TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"], ["wants", "doing"], ["wants", "done"], ["wants", "seeing"])
+_HENCE = Sayings("from now on", "from here on", "from here out", "from today on", "from this on", "going forward")
 _BACK_IN = (
     ["back", "in"], ["back", "at"], ["book", "for"], ["again", "in"], ["again", "at"], ["time", "in"], ["visit", "in"],
     ["due", "in"], ["doing", "in"], ["trip", "in"], ["booked", "for"], ["down", "for"],
@@ -175,6 +181,8 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     limited = before[-2:] in (["go", "past"], ["go", "over"], ["go", "beyond"])
     if before[-1:] == ["for"] and any(d.slot == "treatment" for d in segment.drafts):
         return True  # "poultice for three days"
+    if before[-1:] == ["every"] and _from_now_on(talk, sentence, segment, start):
+        return False
     stays = before[-1:] == ["for"] and led & {"rest", "off", "boots", "in", "on"} and not led & _BOOKING
     if (set(before) & _PAST_BEFORE and not limited) or stays:
         return True
@@ -192,6 +200,15 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True
     covering = [m for m in talk.having("times") if m.start < end and m.end > start]
     return any(m.readings["times"] in ("history", "neutral") for m in covering)
+
+
+def _from_now_on(talk: Talk, sentence: list[Segment], segment: Segment, start: int) -> bool:
+    """ "I want him every four weeks", "he needs doing every five": how often is what is to come, not what has been."""
+    led = talk.words[segment.start : start]
+    wanted = any(led[i] in ("i", "we") and _WANTING & set(led[i + 1 : i + 3]) for i in range(len(led)))
+    needed = not _NEEDING.isdisjoint(led) or any(led[i : i + 2] in _TO_BE for i in range(len(led)))
+    ahead = any(next(_HENCE.within(talk.words, s.start, s.end), None) is not None for s in sentence)
+    return not segment.past and (wanted or needed or ahead)
 
 
 def _in_arrears(talk: Talk, segment: Segment, start: int, end: int) -> bool:
@@ -215,6 +232,8 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
         return False
     if any(d.start <= mention.start < d.end for d in segment.drafts):
         return False
+    if any(at + len(form) == mention.start for at, form in INSTEAD.within(talk.words, segment.start, mention.start)):
+        return False  # "make it four weeks rather than six"
     if any(m.get("measures") in _SCORED for s in talk.sentence(segment.sentence) for m in s.mentions):
         return False  # "condition, Mulga six, Drover four"
     after = talk.words[mention.end] if mention.end < len(talk.words) else "."

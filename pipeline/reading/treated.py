@@ -1,13 +1,15 @@
-"""Which foot was treated: the one that has the finding, not the one named last as free of it."""
+"""Which foot was treated, the one that has the finding and not the one named last as free of it; and when."""
 
 from __future__ import annotations
 
-from pipeline.reading.talk import Draft, Feet, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import FEET, Status
 
 _NEAR = 1  # sentences from the finding to its treatment
 _DONE = frozenset({"work", "treatment"})
 _POINTING = frozenset({"in_hand", "pair_in_hand", "those_three"})
+_UP_TO_NOW = frozenset({"since", "from", "till", "until", "til", "by", "to", "next", "this"})
+_TREATED = frozenset({"cut", "dug", "put", "got", "gave", "took", "let", "packed", "stuck"})
 
 
 def treat_what_is_there(talk: Talk) -> None:
@@ -57,3 +59,12 @@ def _where_it_is(talk: Talk, treatment: Draft) -> Feet:
     same = [d for d in there if absent and d.value == absent[-1].value]
     found = {foot for d in same for foot in d.feet or ()}
     return tuple(foot for foot in FEET if foot in found)
+
+
+def treated_then(talk: Talk, segment: Segment, draft: Draft) -> bool:
+    """ "The vet drained it on Friday", "they poulticed it Monday"; not "iodine on it since Friday", nor a plan."""
+    cue = segment.having("times", "recent")[-1]
+    if segment.having("plans") or talk.words[cue.start - 1] in _UP_TO_NOW or segment.present:
+        return False
+    led = talk.words[segment.start : draft.end]
+    return segment.past or not _TREATED.isdisjoint(led) or any(word.endswith("ed") for word in led)

@@ -68,6 +68,7 @@ _HIS = frozenset({
     "images", "truck", "bill", "say", "opinion", "advice", "note", "notion", "idea", "view", "thinking", "theory",
     "guess", "diagnosis", "suspicion", "verdict", "reckoning", "instructions",
 })  # fmt: skip
+_PEOPLE = frozenset({"sahib", "man", "woman", "lady", "lad", "fella", "girl", "chap", "herself", "himself"})
 _WHEN = frozenset(
     {"today", "tonight", "tomorrow", "now", "soon", "asap", "straight", "immediately", "urgent", "urgently", "please"}
     | {"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "morning", "afternoon", "evening"}
@@ -230,6 +231,7 @@ def _to_see(before: list[str]) -> bool:
 def _to_look(talk: Talk, segment: Segment, at: int) -> bool:
     """ "Vet to film that hind", "the vet's coming out", "the vet will want to see that"."""
     after = _after(talk, segment, at)
+    after = after[1:] if after[:1] and after[0] in _PEOPLE else after
     while after[:1] in (["'s"], ["is"], ["has"], ["going"], ["gon"]):
         after = after[1:]
     if after[:1] and after[0] in _MODALS and not _wants_shoes(talk, segment, at):

@@ -266,8 +266,8 @@ def _turned(draft: Draft, sentence: list[Segment], position: int, groups: Groups
         graded = bool(near.having("severities")) and near.joined_by("and", ", and") and not near.drafts
         if graded and near is not draft.segment and _another_foot(draft, groups.get(near.index, [])):
             return True
-    if not draft.segment.having("denials"):
-        return False
+    if all(m.readings["denials"] == "pseudo" for m in draft.segment.having("denials")):
+        return False  # "thrush is no better, moderate, but the off hind has dried up"
     behind = [s for s in sentence if s.index > draft.segment.index and s.joined_by("but", ", but")]
     return any(_another_foot(draft, groups.get(s.index, [])) and not s.drafts for s in behind)
 

@@ -122,3 +122,18 @@ test_every_single_foot = reads(
     ],
     "Tally. {}",
 )
+
+test_both_ends_of_a_side = reads(
+    [
+        (
+            "Reset the left side, front and back. New shoes on the right side, front and back.",
+            ["LF+LH work reset", "RF+RH work new_shoe"],
+        ),
+        ("The near pair of shoes, front and hind, were loose.", ["LF+LH shoe_state loose"]),
+        ("Reset front and hind on the off side.", ["RF+RH work reset"]),
+        ("New shoes, fore and hind, on the left.", ["LF+LH work new_shoe"]),
+        ("Reset front and back. Thrush in the left hind.", ["LF+RF+LH+RH work reset", "LH finding thrush"]),
+        ("Bruise in the left front, front and hind reset.", ["LF finding bruise", "LF+RF+LH+RH work reset"]),
+    ],
+    "Tally. {}",
+)

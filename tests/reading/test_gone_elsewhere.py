@@ -176,3 +176,31 @@ test_a_foot_that_is_rid_of_it = reads(
     ],
     "Tally. {}",
 )
+
+test_the_foot_that_opens_the_clause = reads(
+    [
+        (
+            "Thrush in the left hind, the right hind has cleared up.",
+            ["LH finding thrush", "RH finding thrush resolved"],
+        ),
+        ("Thrush in the off hind, but the near hind's dried out.", ["LH finding thrush resolved", "RH finding thrush"]),
+        (
+            "The thrush in the left hind is no better, moderate still, but the right hind has dried up.",
+            ["LH finding thrush ~moderate", "RH finding thrush resolved"],
+        ),
+        ("Bruise in the off fore. The near fore has healed.", ["LF finding bruise resolved", "RF finding bruise"]),
+        (
+            "Crack in the near fore, corn in the off fore, the near fore's grown out.",
+            ["LF finding crack resolved", "RF finding corn"],
+        ),
+        ("Bruise in the near fore, the off fore has gone short.", ["LF finding bruise"]),
+        (
+            "Corn in the off fore. The near fore has gone a bit crumbly.",
+            ["LF finding weak_wall ~mild", "RF finding corn"],
+        ),
+        ("Thrush in both hinds, the right hind's cleared up.", ["LH finding thrush", "RH finding thrush resolved"]),
+        ("Had a crack in the left front. It has grown out.", ["LF finding crack resolved"]),
+        ("Thrush in the left hind, and that one's dried up now.", ["LH finding thrush resolved"]),
+    ],
+    "Tally. {}",
+)

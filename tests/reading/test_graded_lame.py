@@ -53,3 +53,21 @@ test_a_foot_that_heads_how_he_goes = reads(
     ],
     "Tally. {}",
 )
+
+test_put_a_number_on_it = reads(
+    [
+        ("He's lame on the off hind, and if I had to put a grade on it I'd say two out of five.", ["RH lameness 2"]),
+        ("She's lame on the near fore, if you want a number, three out of five.", ["LF lameness 3"]),
+        ("If he's lame next time, the vet.", ["- vet referral planned"]),
+        ("The shoe's off on the left hind.", ["LH work removed"]),
+    ],
+    "Tally. {}",
+)
+
+test_off_on_a_foot = reads(
+    [
+        ("Tally is off on the left hind.", ["LH gait lame"]),
+        ("Tally was off on the near fore, two out of five.", ["LF lameness 2"]),
+        ("Tally is off on Friday. Trimmed the hinds.", ["LH+RH work trim"]),
+    ]
+)

@@ -223,3 +223,20 @@ test_otherwise = reads(
     ],
     "Tansy. {}",
 )
+
+test_how_often_and_what_instead = reads(
+    [
+        ("I want her every five weeks.", ["- next_visit_weeks 5 planned"]),
+        ("From now on it's every six weeks.", ["- next_visit_weeks 6 planned"]),
+        ("He needs doing every four weeks.", ["- next_visit_weeks 4 planned"]),
+        ("He's to be done every seven weeks.", ["- next_visit_weeks 7 planned"]),
+        ("She wants doing every five weeks.", ["- next_visit_weeks 5 planned"]),
+        ("Keep him on every six weeks.", ["- next_visit_weeks 6 planned"]),
+        ("They have been doing him every eight weeks.", []),
+        ("The last man did him every ten weeks. See him in six weeks.", ["- next_visit_weeks 6 planned"]),
+        ("Make it five weeks rather than eight.", ["- next_visit_weeks 5 planned"]),
+        ("Call it four weeks instead of six.", ["- next_visit_weeks 4 planned"]),
+        ("I'd rather six weeks.", ["- next_visit_weeks 6 planned"]),
+    ],
+    "Tally. {}",
+)

@@ -154,3 +154,49 @@ test_half_a_doubt = reads(
     ],
     "Tally. {}",
 )
+
+test_which_of_two_it_is = reads(
+    [
+        (
+            "Off fore, I can't decide if it's a corn or a bruise.",
+            ["RF finding bruise suspected", "RF finding corn suspected"],
+        ),
+        (
+            "Near fore, couldn't make up my mind whether it's an abscess or a bruise.",
+            ["LF finding abscess suspected", "LF finding bruise suspected"],
+        ),
+        (
+            "Left front, a corn or a bruise, couldn't swear to it.",
+            ["LF finding bruise suspected", "LF finding corn suspected"],
+        ),
+        (
+            "It's either an abscess or a bruise in the near fore.",
+            ["LF finding abscess suspected", "LF finding bruise suspected"],
+        ),
+        ("No corn or bruise in either fore.", ["LF+RF finding bruise absent", "LF+RF finding corn absent"]),
+        (
+            "A corn and a bruise in the near fore, no heat in either.",
+            ["LF finding bruise", "LF finding corn", "LF+RF finding heat absent"],
+        ),
+        (
+            "Corn or bruise in the off fore. Might be either.",
+            ["RF finding bruise suspected", "RF finding corn suspected"],
+        ),
+        (
+            "Corn in the off fore and a bruise in the near fore, I suspect.",
+            ["LF finding bruise suspected", "RF finding corn"],
+        ),
+        ("Corn in the off fore. Can't make up my mind about the pads.", ["RF finding corn"]),
+    ],
+    "Tally. {}",
+)
+
+test_no_surprise = reads(
+    [
+        ("I'd not be surprised to find seedy toe in the near fore.", ["LF finding white_line_disease suspected"]),
+        ("Off fore, I wouldn't be surprised to see an abscess there.", ["RF finding abscess suspected"]),
+        ("It'd not surprise me if there's a keratoma in the left front.", ["LF finding keratoma suspected"]),
+        ("Not surprised, no thrush in the near hind.", ["LH finding thrush absent"]),
+    ],
+    "Tally. {}",
+)

@@ -83,3 +83,49 @@ def test_whose_weeks(read: Read, said: str, weeks: tuple[int | None, ...]) -> No
     found = {v.horse: [f.value for f in v.facts if f.slot == "next_visit_weeks"] for v in visits}
     wanted = zip(("Tally", "Buck", "Sable"), weeks, strict=True)
     assert found == {name: [value] for name, value in wanted if value is not None}
+
+
+test_treated_some_days_ago = reads(
+    [
+        (
+            "Abscess in the near fore, the vet drained it on Monday.",
+            ["LF finding abscess", "LF treatment drained history"],
+        ),
+        (
+            "Canker in the off hind. The vet resected it last week.",
+            ["RH finding canker", "RH treatment resection history"],
+        ),
+        (
+            "Bruise in the off fore, the owner poulticed it on Sunday.",
+            ["RF finding bruise", "RF treatment poultice history"],
+        ),
+        ("Thrush in the near hind, iodine on it since Friday.", ["LH finding thrush", "LH treatment iodine"]),
+        (
+            "Abscess in the near fore. The owner's to poultice it on Friday.",
+            ["LF finding abscess", "LF treatment poultice planned"],
+        ),
+        ("Drained an abscess in the near fore.", ["LF finding abscess", "LF treatment drained"]),
+    ],
+    "Tally. {}",
+)
+
+test_what_it_wants = reads(
+    [
+        ("What they need is a leather pad in front, and I'd none with me.", ["LF+RF pad leather planned"]),
+        ("Near fore and off fore, what they want is egg bars.", ["LF+RF shoe_type egg_bar planned"]),
+        ("Both hinds want soaking twice a day.", ["LH+RH treatment soak planned"]),
+        (
+            "Near fore abscess. It needs poulticing till Friday.",
+            ["LF finding abscess", "LF treatment poultice planned"],
+        ),
+        ("The fronts need wedge pads, I'd none on the van.", ["LF+RF pad wedge planned"]),
+        ("They need a bar shoe in front but I'd none with me.", ["LF+RF shoe_type bar planned"]),
+        ("The fronts need no pads, reset in front.", ["LF+RF work reset"]),
+        ("Both hinds need a trim. Trimmed them.", ["LH+RH work trim"]),
+        ("I need more size twos. Size two in front.", ["LF+RF shoe_size 2"]),
+        ("Soaked the near fore.", ["LF treatment soak"]),
+        ("Next time she'll be sedated or she'll be somebody else's horse.", ["- manner sedated planned"]),
+        ("Somebody else's mare was lame on the near fore. Trimmed the hinds.", ["LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)

@@ -47,3 +47,15 @@ CASES = [
 ]
 
 test_places = reads(CASES)
+
+test_behind_what_was_told = reads(
+    [
+        (
+            "Tally. Toe crack in the near fore, and there's white line disease behind it.",
+            ["LF finding crack @toe", "LF finding white_line_disease"],
+        ),
+        ("Tally. Bruise at the off fore and some swelling behind that.", ["RF finding bruise", "RF finding swelling"]),
+        ("Tally. Reset in front, trimmed behind. It looks grand.", ["LF+RF work reset", "LH+RH work trim"]),
+        ("Tally. Trimmed behind and it went well.", ["LH+RH work trim"]),
+    ]
+)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -58,3 +58,25 @@ def test_a_pulse_in_known_words_is_not(said: str, read: Read) -> None:
     (visit,) = read(f"Heat in the near fore and {said}.")
     assert not any("pulse: how it goes was not understood" in f.rules for f in visit.facts)
     assert "pulse" in {f.slot for f in visit.facts}
+
+
+test_the_pulse_of_the_other_foot = reads(
+    [
+        ("Pulse raised in the off fore, the near fore is perfectly normal.", ["LF pulse normal", "RF pulse raised"]),
+        ("Bounding pulse in the left fore. Right fore normal.", ["LF pulse bounding", "RF pulse normal"]),
+        ("Pulse normal in the near fore. The off fore is bounding.", ["LF pulse normal", "RF pulse bounding"]),
+        ("Pulse raised in the off fore. The near fore is fine.", ["RF pulse raised"]),
+        ("Pulse raised in the off fore. The near fore is normal in shape.", ["RF pulse raised"]),
+    ],
+    "Tally. {}",
+)
+
+test_not_so_much_as = reads(
+    [
+        ("Not so much as a flinch to the testers on the off fore.", ["RF tester none"]),
+        ("Testers on the near fore, she didn't so much as blink.", ["LF tester none"]),
+        ("Not so much as a hint of thrush in the near hind.", ["LH finding thrush absent"]),
+        ("There wasn't so much as a crack in either fore.", ["LF+RF finding crack absent"]),
+    ],
+    "Tally. {}",
+)

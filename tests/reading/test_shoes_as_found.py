@@ -63,3 +63,76 @@ test_gone_altogether = reads(
     ],
     "Tally. {}",
 )
+
+test_worn_is_not_always_worn_out = reads(
+    [
+        (
+            "She's worn egg bars in front till today, and now plain steel.",
+            ["LF+RF shoe_material steel", "LF+RF shoe_type egg_bar history", "LF+RF shoe_type plain"],
+        ),
+        ("He has worn aluminum up front until today.", ["LF+RF shoe_material aluminum history"]),
+        ("He's always worn steel behind.", ["LH+RH shoe_material steel"]),
+        (
+            "Both fronts are worn, steel, size two.",
+            ["LF+RF shoe_material steel", "LF+RF shoe_size 2", "LF+RF shoe_state worn"],
+        ),
+        ("The near fore's worn.", ["LF shoe_state worn"]),
+    ],
+    "Tally. {}",
+)
+
+test_put_back_at_once = reads(
+    [
+        ("Threw the near hind. Tacked it right back.", ["LH shoe_state lost", "LH work put_back"]),
+        ("Lost the off fore, I stuck it straight back on.", ["RF shoe_state lost", "RF work put_back"]),
+        ("Hinds are the same pair put back on.", ["LH+RH work reset"]),
+        (
+            "The off fore was loose. Took it off, trued it up and put the same one back.",
+            ["RF shoe_state loose", "RF work reset"],
+        ),
+        ("Whipped the near hind off, levelled it and set the same shoe back on.", ["LH work reset"]),
+        ("Lost the near hind. Put the same one back.", ["LH shoe_state lost", "LH work put_back"]),
+        ("Lost the off fore. There's a new one on him.", ["RF shoe_state lost", "RF work new_shoe"]),
+        (
+            "She threw the near fore, so a new one on her, size one.",
+            ["LF shoe_size 1", "LF shoe_state lost", "LF work new_shoe"],
+        ),
+        ("That's a new one on me. Off fore lost.", ["RF shoe_state lost"]),
+    ],
+    "Tally. {}",
+)
+
+test_held_on_with_so_many = reads(
+    [
+        ("Near fore, pulled one nail and left the shoe on with five.", ["LF nails 5"]),
+        (
+            "Lost the off hind, nailed it back on with six and he went off happy.",
+            ["RH nails 6", "RH shoe_state lost", "RH work put_back"],
+        ),
+        (
+            "Reset the near fore and left it on with five weeks to go.",
+            ["- next_visit_weeks 5 planned", "LF work reset"],
+        ),
+        ("Got on with three others first. Trimmed the hinds.", ["LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)
+
+test_wall_lost_or_not = reads(
+    [
+        (
+            "Near fore lost wall at the toe. The off fore hasn't lost any.",
+            ["LF finding wall_loss @toe", "RF finding wall_loss absent"],
+        ),
+        ("Lost the near hind but it didn't lose any wall.", ["LH finding wall_loss absent", "LH shoe_state lost"]),
+        (
+            "Off fore lost, and he didn't lose so much as a chip of wall.",
+            ["RF finding wall_loss absent", "RF shoe_state lost"],
+        ),
+        (
+            "He lost the near fore shoe. The off fore hasn't lost any.",
+            ["LF shoe_state lost", "RF shoe_state lost absent"],
+        ),
+    ],
+    "Tally. {}",
+)

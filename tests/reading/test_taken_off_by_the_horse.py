@@ -100,3 +100,12 @@ test_new_and_of_what = reads(
         ("Trimmed both fronts, and the owner gave me a tip.", ["LF+RF work trim"]),
     ]
 )
+
+test_pulled_off_itself = reads(
+    [
+        ("He had both fronts pulled off himself.", ["LF+RF shoe_state lost"]),
+        ("She had the near hind ripped off before I got there.", ["LH shoe_state lost"]),
+        ("He had both fronts pulled off by the last man.", []),
+    ],
+    "Tally. {}",
+)

@@ -15,6 +15,11 @@ The vet is going to be phoned in the morning
 The vet's gonna be called
 The vet's going to have to see it
 Tally has to see the vet about that
+The vet's getting a call from me tonight
+The vet'll get a ring in the morning
+The vet sahib will come and see her tomorrow
+The vet lady's coming to look at the off fore
+The vet man should take a look at that foot
 She'd better see the vet
 He's got to see a vet with it
 He ought to see their vet
