@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from pipeline.reading.as_the_other import copy_shoeing
-from pipeline.reading.copying import Copied, content_of, copy_draft, only_done, tells_of_work, told_before
+from pipeline.reading.copying import AFFIRMED, Copied, content_of, copy_draft, only_done, tells_of_work, told_before
 from pipeline.reading.feet import SETUP_SLOTS, FootGroup
 from pipeline.reading.foot_lists import POINTED_AT
 from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_heading, is_none
@@ -17,7 +17,6 @@ from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import HORSE_SLOTS, Severity, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
-AFFIRMED = "said to be there"
 _NONE = frozenset({"none", "no", "not", "n't", "nothing", "nil", "neither"})
 _YES = frozenset({"yes", "aye", "yeah", "yep"})
 _AFFIRMING = _YES | frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import product
 
-from pipeline.reading.all_season import still_to_come
+from pipeline.reading.all_season import before_then, bygone, still_to_come
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
@@ -35,7 +35,7 @@ def recall(talk: Talk, sentence: Sentence) -> None:
     by_word = [rule for rule, words in _BY_WORD if sentence.says(words)]
     for position, segment in enumerate(sentence):
         if timed:
-            _recall_recent(sentence, position)
+            _recall_recent(talk, sentence, position)
         _contrasted_with_now(talk, sentence, position)
         cues, today = (_earlier_cues(talk, sentence, segment), segment.having("times", "today")) if timed else ([], [])
         if today and _there_today(talk, segment):
@@ -149,7 +149,7 @@ def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list
     if not cues:
         return _when_it_was(talk, segment) or _before_at_end(talk, segment)
     told = [m for m in cues if not _season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
-    told = [m for m in told if not _weeks_at_first(talk, segment, m) and not _before_then(talk, segment, m)]
+    told = [m for m in told if not _weeks_at_first(talk, segment, m) and not before_then(talk, segment, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
     return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
 
@@ -246,7 +246,7 @@ def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> 
             recall_one(draft)
 
 
-def _recall_recent(sentence: list[Segment], position: int) -> None:
+def _recall_recent(talk: Talk, sentence: list[Segment], position: int) -> None:
     """ "He was lame on Saturday": a gait of some days ago is history; a shoe lost on Saturday is as found."""
     segment, later = sentence[position], sentence[position + 1 :]
     if segment.drafts and segment.having("times", "recent") and not segment.having("times", "today"):
@@ -255,6 +255,8 @@ def _recall_recent(sentence: list[Segment], position: int) -> None:
         for draft in segment.drafts:
             if draft.slot in ("tester", "pulse") and draft.slot in today:
                 recall_one(draft)  # "normal in that foot now, Sunday it was bounding"
+            if draft.slot == "treatment" and draft.status is Status.PRESENT and bygone(talk, segment):
+                recall_one(draft)  # "they soaked it every night last week"
             gone = draft.slot in ("gait", "lameness", "obel") and not segment.present
             if gone and (again or segment.past or draft.slot == "obel"):
                 recall_one(draft)
@@ -273,12 +275,6 @@ def _season_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Me
         planned = planned or (bool(segment.having("plans", "before")) and not segment.past)
         planned = planned or (any(d.slot == "next_visit_weeks" for d in segment.drafts) and not segment.past)
     return planned and (words[0] in ("in", "over") or words[-1] in _CALENDAR)
-
-
-def _before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
-    """ "If the glue-ons come off before that": a time to come."""
-    ahead = talk.words[cue.start : cue.end] in (["before", "that"], ["before", "then"], ["before"])
-    return ahead and bool(segment.having("plans", "condition") or segment.having("vet"))
 
 
 def _weeks_at_first(talk: Talk, segment: Segment, cue: Mention) -> bool:
@@ -326,6 +322,9 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
                 segment.drafts.append(again)
             else:
                 recall_one(draft)
+                for degrees in [d for s in before if s.index >= earlier.index for d in s.drafts if d.slot == "wedge"]:
+                    if draft.value == "wedge" and degrees.start > draft.start:
+                        recall_one(degrees)  # "he had a wedge pad, three degree, that was two shoeings back"
             return
 
 
