@@ -19,7 +19,7 @@ _NONE_WORDS = frozenset({
     "is", "was", "does", "has", "have", "had", "do", "did", "any", "at", "all", "there", "one", "'s", "either", "no",
     "though", "too", "to", "report", "ones", "fine", "sign", "signs", "trace", "evidence", "they", "'re", "are", "were",
     "like", "which", "where", "got", "such", "thing", "sort", "kind", "something", "whereas", "while", "found", "foot",
-    "feet", "a", "bit", "spot", "scrap", "mark", "speck", "hint", "and", "never",
+    "feet", "a", "bit", "spot", "scrap", "mark", "speck", "hint", "and", "never", "ai", "nor",
 }) | _NAE  # fmt: skip
 _WHO = frozenset({"he", "she"})
 _FINDING = frozenset({"i", "find", "see", "seen", "saw", "feel", "felt", "could", "can", "ca"})
@@ -27,11 +27,11 @@ _CLEAN = frozenset({
     "clean", "clear", "free", "of", "it", "that", "are", "is", "'s", "'re", "was", "were", "the", "all", "nice", "both",
     "them", "those", "any", "from", "which", "while", "whereas",
 })  # fmt: skip
-_NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither"}) | _NAE
+_NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither", "nor"}) | _NAE
 _ANY_MORE = frozenset({("any", "more"), ("any", "longer")})
 _EVER = frozenset({("never", "was"), ("never", "has"), ("never", "had"), ("was", "never"), ("had", "never")})
 _HAVING_THEM = frozenset({("got", "them"), ("have", "them"), ("has", "them"), ("had", "them")})
-_SAYS_NONE = _NONE | {"no", "clear", "never"}
+_SAYS_NONE = _NONE | {"no", "clear", "never", "nor"}
 _SEEN_IN = frozenset({"in", "there", "of", "found", "like", "sign"})
 _HAVE = frozenset({"does", "do", "has", "have", "had", "did", "is", "are", "was", "were"})
 _STAYS = {"has": {"has", "'s"}, "have": {"have", "'ve"}, "is": {"is", "'s"}, "are": {"are", "'re"}}
@@ -54,12 +54,21 @@ def is_none(talk: Talk, segment: Segment) -> bool:
     never = not _EVER.isdisjoint(pairs) and words - _WHO <= _NONE_WORDS  # "he never was in the off fore"
     if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
         return words <= _NONE_WORDS | {"clear"}
-    if "it" in words or "any" in words:
+    words -= _said_again(talk, segment)
+    if "it" in words or "any" in words or "nor" in words:
         words -= _WHO  # "he hasn't got it in the near fore"
     if "any" in words or "one" in words:
         words -= _FINDING  # "didn't find any in the off fore"
     none = bool(_NONE & words) or {"no", "it"} <= words or {"no", "such"} <= words
     return (none and words <= _NONE_WORDS) or never or _of_neither(talk, segment, words)
+
+
+def _said_again(talk: Talk, segment: Segment) -> set[str]:
+    """ "White line's stretched in the right hind, left hind isn't stretched": the word of the finding just told."""
+    before = talk.segments[segment.index - 1] if segment.index else segment
+    near = [s for s in talk.sentence(segment.sentence) if s.index < segment.index]
+    told = next((d for s in reversed(near or [before]) for d in reversed(s.drafts) if d.slot == "finding"), None)
+    return {talk.words[told.end - 1]} - _NONE_WORDS if told is not None and told.end - told.start > 1 else set()
 
 
 def _of_neither(talk: Talk, segment: Segment, rest: set[str]) -> bool:
@@ -178,8 +187,10 @@ def _of_the_other_horse(talk: Talk, segment: Segment) -> list[Draft]:
 
 
 def _was_not(talk: Talk, segment: Segment, last: Draft) -> bool:
-    """ "Near fore was loose, off fore wasn't": the shoe that was found otherwise."""
+    """ "Near fore was loose, off fore wasn't", "loosened the near hind, not the off": the shoe found otherwise."""
     words = talk.words[segment.start : segment.end]
+    if last.slot == "shoe_state" and content_of(talk, segment) in ({"not"}, {"not", "the"}):
+        return True
     return last.slot == "shoe_state" and words[-2:] in (["was", "n't"], ["is", "n't"], ["was", "not"], ["is", "not"])
 
 

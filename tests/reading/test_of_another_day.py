@@ -123,7 +123,7 @@ test_gone_for_good = reads(
 test_findings_beside_a_plan = reads(
     [
         (
-            "He could go to glue-ons in front if the wall won't hold, and it isn't holding that well, off fore, shelly.",
+            "He might go to glue-ons in front if it won't hold, and it isn't holding that well, off fore, shelly.",
             ["LF+RF shoe_type glue_on planned", "RF finding weak_wall"],
         ),
         ("If that foot won't dry up I'll be back, and there's thrush in the near hind.", ["LH finding thrush"]),

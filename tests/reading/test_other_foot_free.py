@@ -164,3 +164,27 @@ test_nor_was_it_ever_there = reads(
     ],
     "Tally. {}",
 )
+
+test_nor_there = reads(
+    [
+        (
+            "Looked at the right front for a quick. She isn't quicked there, nor is she on the left front.",
+            ["LF+RF finding quicked absent"],
+        ),
+        ("No corn on the right front, nor is there in the left.", ["LF+RF finding corn absent"]),
+        (
+            "He's navicular in the left front, that's been filmed, and it ain't in the right front.",
+            ["LF finding navicular", "RF finding navicular absent"],
+        ),
+        (
+            "White line in the right hind is stretched, mild, left hind isn't stretched at all.",
+            ["LH finding white_line_separation absent", "RH finding white_line_separation ~mild"],
+        ),
+        ("He'd loosened the near hind, not the off.", ["LH shoe_state loose", "RH shoe_state loose absent"]),
+        ("No thrush in the near hind or in either of the fores.", ["LF+RF+LH finding thrush absent"]),
+        # the feet that are named beside it stay, and what is joined by "nor" is another finding
+        ("No thrush nor canker in the off hind.", ["RH finding canker absent", "RH finding thrush absent"]),
+        ("White line in the right hind is tight.", []),
+    ],
+    "Tally. {}",
+)
