@@ -126,15 +126,14 @@ def deny(talk: Talk, sentence: Sentence) -> None:
                 deny_one(draft, cue)
         words = tuple(talk.words[segment.start : segment.end])
         answers = words in _BARE_ANSWERS and _closes(sentence, position)
-        led_by_none = words[0] == "none" and not segment.drafts and position
-        none = led_by_none and not answers and _only_none(talk, segment)
+        none = words[0] == "none" and position and not (segment.drafts or answers) and _only_none(talk, segment)
         if none or (answers and (segment.having("denials") or words[0] != "no")):
             for draft in _asked(talk, sentence, position):
                 deny_one(draft)
-        if position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
-            _deny_barely(talk, sentence, position)
         if words in _NOT_MY_VIEW:
             _deny_others_view(talk, sentence, position)
+        elif position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
+            _deny_barely(talk, sentence, position)
     _never_done(talk, sentence)
     _gone_by_now(talk, sentence)
 
