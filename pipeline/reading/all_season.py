@@ -1,4 +1,4 @@
-"""How long a season lasts: "in studs all season" is of before, "keep him in studs all season" of a time to come."""
+"""Of before or still to come: "in studs all season" and "keep him in studs all season", "before that"."""
 
 from __future__ import annotations
 
@@ -63,3 +63,9 @@ def _ended(talk: Talk, segment: Segment) -> bool:
     today = [d for s in after for d in s.drafts if s.horse == segment.horse] if opened else []
     shod = "shoe_type" in worn and any(d.value == "new_shoe" for d in today)
     return shod or any(d.value != worn[d.slot] for d in today if d.slot in worn)
+
+
+def before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "If the glue-ons come off before that": a time to come."""
+    ahead = talk.words[cue.start : cue.end] in (["before", "that"], ["before", "then"], ["before"])
+    return ahead and bool(segment.having("plans", "condition") or segment.having("vet"))

@@ -20,6 +20,22 @@ _BOTH_LED = Sayings("both of them", "the two of them", "the pair of them", "they
 _SHOEING = frozenset({"work", "shoe_types", "shoe_materials", "pads", "packings", "clips", "traction"})
 _BEGINS = _ON_BOTH.first_words | _BOTH_HORSES.first_words | _BOTH_LED.first_words
 _TWO = 2
+_WEEKS_EACH = Sayings(
+    *(f"{time} {each}" for time in ("week", "weeks", "month", "months", "fortnight") for each in ("each", "apiece"))
+)
+_VET_FOR_EITHER = Sayings(
+    *(f"for {them}" for them in (
+        "either of them", "either one", "either", "both of them", "the both of them", "the pair of them", "any of them",
+    ))
+)  # fmt: skip
+
+
+def told_of_each(talk: Talk, segment: Segment, slot: str) -> bool:
+    """ "Eight weeks apiece", "no vet for either of them": of every horse that it was not told of before."""
+    if slot == "vet":
+        closing = _VET_FOR_EITHER.within(talk.words, segment.start, segment.end)
+        return any(at + len(form) == segment.end for at, form in closing)
+    return slot == "next_visit_weeks" and _WEEKS_EACH.said_in(talk.words[segment.start : segment.end])
 
 
 def told_of_both(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:

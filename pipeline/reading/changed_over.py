@@ -25,9 +25,13 @@ _PLACES = frozenset({"front", "back", "behind", "in", "there", "here"})
 _LED = frozenset({"the", "a", "an", "his", "her", "those", "them", "old", "their"})
 _EXCHANGED = frozenset({"swapped", "swap", "changed", "change", "exchanged", "traded", "switched", "replaced", "moved"})
 _FOR = frozenset({"for", "to", "with", "over", "into"})
+_PULL = frozenset({"pull", "pulling", "strip", "whip", "remove"})
+_TAKE = frozenset({"take", "taking", "have", "get", "slip", "whip"})
 _CAME = frozenset({"in", "on", "off", "here", "down", "over", "up", "wearing", "wore", "to"})
 # Without one nothing came off for something else.
-_COMING = _EXCHANGED | {"out", "off", "from", "came", "had", "been", "worn"}
+_COMING = _EXCHANGED | _PULL | {"out", "off", "from", "came", "had", "been", "worn"}
+_HAD = frozenset({"had", "'d", "wore", "was", "were"})
+_GONE_TO = frozenset({(go, to) for go in ("gone", "went", "go", "over", "back") for to in ("to", "into", "with")})
 _THEN = frozenset({"then"})
 _DEGREES = (("wedge", "pad"), ("pad", "wedge"))
 _HAD_HAD = frozenset({("'d", "had"), ("had", "had"), ("'d", "been"), ("had", "been"), ("'d", "worn")})
@@ -47,6 +51,7 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
                 and draft.slot in _COME_OFF
                 and (_came_off(talk, draft) or _left(talk, sentence, draft) or _came_in(talk, sentence, draft))
             )
+            off = off or (past and draft.slot in _COME_OFF | {"clips"} and _gone_to(talk, sentence, draft))
             then = past and draft.slot in _THEN_AND_NOW and _then(talk, sentence, position, draft)
             if off or then:
                 draft.status = Status.HISTORY
@@ -54,6 +59,8 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
         for draft in [d for d in segment.drafts if d.status is Status.PLANNED and d.slot in _COME_OFF]:
             if _exchanged(talk, sentence, draft):
                 draft.drop("to be changed for something else")  # "I'll change the mesh pads to full pads"
+            elif coming and _to_be_taken_off(talk, draft):
+                _take_off(talk, sentence, draft)
     for first, second in pairwise(drafts):
         degrees = (first.slot, second.slot) in _DEGREES and second.start - first.end <= 1
         if degrees and Status.HISTORY in (first.status, second.status):
@@ -74,6 +81,39 @@ def _came_off(talk: Talk, draft: Draft) -> bool:
         at = foot.end if foot is not None else same.end if same is not None else at + 1
         passed += 1
     return False
+
+
+def _gone_to(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
+    """ "He had quarter clips and pulled one, so he's gone to toe clips", "she had egg bars and I went to plain"."""
+    later = _later(sentence, draft)
+    if later is None or _HAD.isdisjoint(talk.words[draft.segment.start : draft.start]):
+        return False
+    between = talk.words[draft.end : later.start]
+    return any(pair in _GONE_TO for pair in pairwise(between[-_NEAR:]))
+
+
+def _to_be_taken_off(talk: Talk, draft: Draft) -> bool:
+    """ "I'll pull those tips", "I'd take the wedges out": what is on today, and is not to be put on."""
+    begin = draft.start
+    while begin > draft.segment.start and talk.words[begin - 1] in _LED:
+        begin -= 1
+    verb, led = talk.words[begin - 1], begin < draft.start
+    behind = talk.words[draft.end : draft.end + 1]
+    off = behind in (["off"], ["out"])
+    return led and ((verb in _PULL and behind not in (["on"], ["over"], ["back"])) or (verb in _TAKE and off))
+
+
+def _take_off(talk: Talk, sentence: list[Segment], draft: Draft) -> None:
+    """Plan the shoes that are on to be removed, unless others are to go on; of pads no slot says so."""
+    others = [d for s in sentence for d in s.drafts if d.start > draft.start and d.slot in ("work", draft.slot)]
+    if draft.slot != "shoe_type" or any(d.value != draft.value and not d.dropped for d in others):
+        draft.drop("to be taken off")
+        return
+    before = [d for s in talk.segments[: draft.segment.index + 1] if s.horse == draft.segment.horse for d in s.drafts]
+    worn = [d for d in before if (d.slot, d.value, d.status) == (draft.slot, draft.value, Status.PRESENT) and d.feet]
+    draft.feet = worn[-1].feet if worn else draft.feet
+    draft.slot, draft.value = "work", "removed"
+    draft.note("work: to be taken off")
 
 
 def _left(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from pipeline.reading.as_the_other import as_the_horse_before, copy_other_horse, copy_shoeing
 from pipeline.reading.copying import (
+    AFFIRMED,
     OTHER_DEGREE,
     OTHER_FOOT,
     Copied,
@@ -27,7 +28,6 @@ from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import HORSE_SLOTS, Severity, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
-AFFIRMED = "said to be there"
 _NONE = frozenset({"none", "no", "not", "n't", "nothing", "nil", "neither"})
 _YES = frozenset({"yes", "aye", "yeah", "yep"})
 _AFFIRMING = _YES | frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})

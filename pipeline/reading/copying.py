@@ -8,6 +8,7 @@ from itertools import pairwise
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 
+AFFIRMED = "said to be there"
 _DONE = frozenset({"did", "do", "done", "doing", "put", "gave", "treated", "packed"})
 _WORKED = frozenset(
     {"pared", "cleaned", "felt", "looked", "look", "looking", "check", "checked", "trimmed", "shod", "shoe", "nail"}

@@ -29,6 +29,13 @@ _BARE_ANSWERS = said_whole(
     "none", "nothing", "no", "nil", "zero", "nope", "none at all", "nothing there", "absent", "not seen", "none seen",
     "not found", "none found", "not there", "not present",
 )  # fmt: skip
+_IT_IS = ("", " it is", " so", " it was", " it 's that", " he is", " she is", " he has", " she has", " there is")
+_NOT_MY_VIEW = said_whole(
+    *(f"i {no} {think}{so}"
+      for no in ("do n't", "do not", "would n't")
+      for think in ("think", "believe", "reckon", "say")
+      for so in _IT_IS)
+)  # fmt: skip
 _NOT_BY_ME = said_whole("i had n't", "i have n't", "i did n't", "i 'd not", "i 've not")
 _ANY_MORE = frozenset({"anymore", "any"})
 _NOT = frozenset({"n't", "not", "no", "never"})
@@ -119,12 +126,13 @@ def deny(talk: Talk, sentence: Sentence) -> None:
                 deny_one(draft, cue)
         words = tuple(talk.words[segment.start : segment.end])
         answers = words in _BARE_ANSWERS and _closes(sentence, position)
-        led_by_none = words[0] == "none" and not segment.drafts and position
-        none = led_by_none and not answers and _only_none(talk, segment)
+        none = words[0] == "none" and position and not (segment.drafts or answers) and _only_none(talk, segment)
         if none or (answers and (segment.having("denials") or words[0] != "no")):
             for draft in _asked(talk, sentence, position):
                 deny_one(draft)
-        if position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
+        if words in _NOT_MY_VIEW:
+            _deny_others_view(talk, sentence, position)
+        elif position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
             _deny_barely(talk, sentence, position)
     _never_done(talk, sentence)
     _gone_by_now(talk, sentence)
@@ -185,6 +193,15 @@ def _deny_barely(talk: Talk, sentence: list[Segment], position: int) -> None:
     lost = _said_lost(talk, sentence, position)
     for draft in lost or _sought(sentence, position) or last_doubtable(sentence[:position]):
         if words in _BARE_DENIALS or draft.value in ("quicked", "close_nail"):
+            deny_one(draft)
+
+
+def _deny_others_view(talk: Talk, sentence: list[Segment], position: int) -> None:
+    """ "Her mum thinks laminitis. I don't reckon it is": what was thought or feared, and is not his view."""
+    before = sentence[:position] or talk.sentence(sentence[0].sentence - 1)
+    before = before if before and before[-1].horse == sentence[position].horse else []
+    for draft in [d for s in before for d in s.drafts if d.slot in ("finding", "gait")][-1:]:
+        if SOUGHT in draft.rules or not THOUGHT.isdisjoint(talk.words[before[0].start : draft.start]):
             deny_one(draft)
 
 

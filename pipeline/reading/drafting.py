@@ -29,6 +29,15 @@ _PUT_NEW_ON = said_whole(
     "put new on", "put on new", "new on", "nailed new on", "put new back on", "fitted new", "i put new on",
 )  # fmt: skip
 _THAT_WAS = said_whole("that was", "that is", "that one was", "that one is", "those were", "they were", "they are")
+_PARTED = frozenset({"stretched", "separated", "stretching", "separating"})
+_IS_IN = frozenset({"in", "on", "of", "is", "'s", "was", "the", "has", "still", "a", "bit"})
+_SHORT = frozenset({"short"})
+_SHORT_ON = 3  # tokens from "short" to its foot: "short on that near fore"
+_SUBJECT = frozenset({"he", "she"})
+_GOING_SHORT = _SUBJECT | {
+    "'s", "is", "was", "a", "small", "wee", "bit", "little", "touch", "shade", "tad", "very", "still", "just", "only",
+    "slightly", "and", "but", "quite", "fairly", "not", "n't", "well", "today", "now", "looks", "looked",
+}  # fmt: skip
 _PARTING = (["stretching"], ["stretched"], ["separating"], ["separated"], ["parting"])
 _OF_A_SHOE = ("shoe_size", "nails", "nail_size")
 _TIPS = frozenset({"tip", "tips"})
@@ -262,10 +271,43 @@ def draft_white_line(talk: Talk) -> None:
             if doubted and talk.words[doubted[0].end : doubted[0].end + 1] in _PARTING:
                 draft = add_draft(segment, "finding", "white_line_separation", mention)
                 draft.end, draft.status = doubted[0].end + 1, Status.SUSPECTED
+            parting = _parted_there(talk, segment, mention)
+            if parting:
+                draft = add_draft(segment, "finding", "white_line_separation", mention)
+                draft.end = parting
             denied = mention.start > segment.start and talk.words[mention.start - 1] in ("no", "any")
             if denied and talk.words[mention.start : mention.end] == ["white", "line"] and not segment.drafts:
                 draft = add_draft(segment, "finding", "white_line_disease", mention)
                 draft.note("white line: denied by name")
+
+
+def _parted_there(talk: Talk, segment: Segment, mention: Mention) -> int:
+    """Where "white line in the right hind is stretched" ends: nothing but the foot and "is" between; else 0."""
+    footed = {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    for at in range(mention.end, segment.end):
+        if talk.words[at] in _PARTED:
+            return at + 1 if footed & set(range(mention.end, at)) and not talk.holding(at) else 0
+        if at not in footed and talk.words[at] not in _IS_IN:
+            return 0
+    return 0
+
+
+def draft_short(talk: Talk) -> None:
+    """ "She's a small bit short on that near fore": how the horse goes; not "short in the wall", "cut short"."""
+    for at in talk.where(_SHORT):
+        segment = talk.segment_at(at)
+        if segment is None or talk.holding(at) or talk.words[at + 1 : at + 2] not in (["on"], ["in"], ["behind"]):
+            continue
+        foot = next((m for m in segment.having("feet") if m.start >= at + 1 and m.start - at <= _SHORT_ON), None)
+        led = talk.words[segment.start : at]
+        told = {talk.words[i] for i in range(segment.start, at)} <= _GOING_SHORT and not _SUBJECT.isdisjoint(led)
+        if (
+            foot is not None
+            and told
+            and set(talk.words[at + 1 : foot.start]) <= {"on", "in", "the", "that", "his", "her"}
+        ):
+            add_draft(segment, "gait", "short_stride", Mention(at, at + 1, (at,), {"gaits": "short_stride"}))
+            segment.drafts.sort(key=lambda d: (d.start, d.end))
 
 
 def draft_pronouns(talk: Talk) -> None:

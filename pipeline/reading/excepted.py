@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from pipeline.reading.copies import AFFIRMED
+from pipeline.reading.copying import AFFIRMED
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status

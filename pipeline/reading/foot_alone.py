@@ -29,6 +29,8 @@ def in_apposition(
 
 def told_of_itself(talk: Talk, segment: Segment, group: FootGroup) -> bool:
     """ "Hinds, size six, toe clips, fronts are fine": a foot that is the subject of its own clause closes no list."""
+    if talk.words[segment.start] == "nor" and not segment.drafts:
+        return True  # "she isn't quicked there, nor is she on the left front"
     leads = set(talk.words[segment.start : group.start]) <= {"the", "his", "her", "both"}
     behind = talk.words[group.end : segment.end]
     if _THE_WORST & set(behind):

@@ -26,6 +26,8 @@ _GROUPS: dict[str, Feet] = {
     "all": FEET,
 }
 _PAIR = 2
+_ENDS = frozenset({"fronts", "hinds"})
+_OF_THE = frozenset({("of", "the"), ("of", "his"), ("of", "her"), ("of",), ("the",), ("his",), ("her",)})
 _SIDES = {"L": "lefts", "R": "rights"}
 _VERBS = frozenset(
     [
@@ -257,6 +259,7 @@ def join_feet(talk: Talk) -> None:
     for listed in foot_lists(talk):
         for first, second in pairwise(listed):
             _join(first, second)
+    _either_of(talk)
     feet = talk.having("feet")
     for first, second in pairwise(feet):
         between = talk.words[first.end : second.start]
@@ -276,6 +279,15 @@ def join_feet(talk: Talk) -> None:
         if after in (_VERBS | {"i", "we"}) and not leading:
             continue
         _join(first, second)
+
+
+def _either_of(talk: Talk) -> None:
+    """ "In either of the fores", "on both of his hinds": one name, not the pair in hand."""
+    for first, second in pairwise(talk.having("feet", "pair_in_hand") and talk.having("feet")):
+        led = talk.words[first.end - 1] in ("either", "both") and first.get("feet") == "pair_in_hand"
+        if led and tuple(talk.words[first.end : second.start]) in _OF_THE and second.get("feet") in _ENDS:
+            second.start, second.literal = first.start, tuple(range(first.start, second.end))
+            first.dropped = True
 
 
 def _told_before(talk: Talk, foot: Mention) -> bool:

@@ -8,6 +8,7 @@ from pipeline.reading.foot_groups import SETUP_SLOTS, Groups, one_of_several
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_WAS
 from pipeline.reading.questions import SOUGHT
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import drafts_after
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.record import Status
@@ -37,6 +38,13 @@ _BEING_GONE = frozenset({
     "'s", "is", "has", "have", "are", "'re", "'ve", "now", "all", "completely", "nearly", "since", "been", "looks",
     "was", "though", "one", "foot",
 })  # fmt: skip
+_WAS = Sayings(
+    *(f"{who} {was}" for who in ("he", "she", "it", "they") for was in ("was", "were", "had", "did")),
+    "there was", "there were",
+)  # fmt: skip
+_WHEN = frozenset({"in", "last", "at", "back", "before", "on", "a", "when", "two", "three", "until", "till", "the"})
+_BARELY = 6  # tokens of "he was in the spring", "there was last time I came"
+_NOR_DO = (["does"], ["do"], ["did"], ["can"], ["could"], ["would"], ["has"], ["is"])
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
 
@@ -284,9 +292,10 @@ def _gone_as_well(talk: Talk, draft: Draft, cue: Mention) -> bool:
 def no_longer(talk: Talk, sentence: Sentence, groups: Groups) -> None:
     """ "Had thrush last time, there's none now", "used to forge, not now", "… they're not sheared now": gone."""
     for position, segment in enumerate(sentence if sentence.says(_BY_NOW) and sentence.says(_NOT_ANY) else ()):
+        _was_before(talk, sentence, position)
         told = [s for s in sentence[:position] if s.drafts]
         words = set(talk.words[segment.start : segment.end] if told else ())
-        if not words & _BY_NOW or not words & _NOT_ANY or segment.having("doubts"):
+        if not words & _BY_NOW or not words & _NOT_ANY or segment.having("doubts") or _nor_others(talk, segment):
             continue
         named = _named(groups, segment)
         for draft in told[-1].drafts:
@@ -301,6 +310,28 @@ def no_longer(talk: Talk, sentence: Sentence, groups: Groups) -> None:
             draft.note("not there now")
             for denial in again:
                 denial.drop("it is gone")
+
+
+def _was_before(talk: Talk, sentence: list[Segment], position: int) -> None:
+    """ "Not short in his stride now, he was in May", "no heat in it today, there was last time": gone."""
+    segment, behind = sentence[position], sentence[position + 1] if position + 1 < len(sentence) else None
+    if behind is None or behind.drafts or behind.having("feet") or behind.end - behind.start > _BARELY:
+        return
+    was = _WAS.at(talk.words, behind.start) and talk.words[behind.start + 2] in _WHEN
+    timed = any(m.get("times") == "history" for m in behind.mentions)
+    for draft in [d for d in segment.drafts if was and d.status is Status.ABSENT]:
+        if not timed and "there before as well" not in draft.rules:
+            continue
+        if draft.slot in ("finding", "gait"):
+            draft.status = Status.RESOLVED
+            draft.note("not there now")
+
+
+def _nor_others(talk: Talk, segment: Segment) -> bool:
+    """ "I don't see it, and no more does the vet": another who says so, no earlier time."""
+    return talk.words[segment.start : segment.start + 2] == ["no", "more"] and (
+        talk.words[segment.start + 2 : segment.start + 3] in _NOR_DO
+    )
 
 
 def _of_before(draft: Draft) -> bool:

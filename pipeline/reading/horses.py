@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.all_but import all_but
-from pipeline.reading.both_horses import told_of_both
+from pipeline.reading.both_horses import told_of_both, told_of_each
 from pipeline.reading.brought_in import brought_in
 from pipeline.reading.due_back import DueBack
 from pipeline.reading.names import NameFinder
@@ -275,6 +275,8 @@ class HorseFinder(NameFinder):
         everyone = list(range(len(self.found.horses)))
         if "pair_any" in cues or self._of_them_all(segment):
             return everyone
+        if len(everyone) > 1 and told_of_each(self._talk, segment, slot):
+            return self._not_told_yet(segment, slot)
         if slot not in ("next_visit_weeks", "manner"):
             return []
         if slot == "next_visit_weeks":
@@ -288,6 +290,15 @@ class HorseFinder(NameFinder):
             return [i for i in everyone if i not in (named or {segment.horse})]
         paired = "pair" in cues or any(m.get("feet") == "pair_in_hand" for m in segment.mentions)
         return everyone if paired else []
+
+    def _not_told_yet(self, segment: Segment, slot: str) -> list[int]:
+        """The horses of whom the slot was not told before; none where the sentence names its own."""
+        sentence = self._talk.sentence(segment.sentence)
+        if any(sentence[0].start <= span.start < sentence[-1].end for span in self.found.spans):
+            return []
+        told = [(s, d) for s in self._talk.segments[: segment.index] for d in s.drafts if d.slot == slot]
+        named = {i for s, d in told if not d.dropped for i in d.horses or (max(s.horse, 0),)}
+        return [i for i in range(len(self.found.horses)) if i not in named or i == segment.horse]
 
     def _cues_of_corrected(self, segment: Segment) -> set[str | None]:
         """ "Eight weeks the pair, well, no, seven": a number put right is said of whom the first was said of."""

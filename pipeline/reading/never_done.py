@@ -35,12 +35,14 @@ _DOING = frozenset(
     | {"going", "switch", "switching", "try", "trying", "add", "adding", "set", "setting", "glue", "gluing"}
     | {"quick", "quicking", "prick", "pricking", "lose", "losing", "give", "giving", "swap", "swapping", "change"}
 )
+_WORN, _FIRST = frozenset({"worn"}), frozenset({"first", "only"})
 _TURNS = frozenset({"only", "except", "but", "if", "had", "save"})
 _ADVERBS = frozenset({"just", "only", "gladly", "rather", "probably", "maybe", "even", "very"})
 
 
 def drop_never_done(talk: Talk, sentence: Sentence) -> None:
     """Drop from the sentence what was only nearly done or would have been done."""
+    _first_worn(talk, sentence)
     if not sentence.says(_BEGINS) or not talk.tells(_NEARLY, _WOULD_HAVE):
         return
     for position, segment in enumerate(sentence):
@@ -49,6 +51,16 @@ def drop_never_done(talk: Talk, sentence: Sentence) -> None:
             if verb:
                 for draft in _from_there(talk, sentence, position, verb):
                     draft.drop("never done")
+
+
+def _first_worn(talk: Talk, sentence: Sentence) -> None:
+    """ "Frog support pads, the first she's worn": how new they are to her, not how worn."""
+    for segment in sentence if sentence.says(_WORN) and sentence.says(_FIRST) else ():
+        for draft in [d for d in segment.drafts if d.value == "worn"]:
+            before = talk.words[segment.start : draft.start]
+            by_her = before[-2:-1] in (["he"], ["she"]) or before[-3:-2] in (["he"], ["she"])
+            if by_her and not _FIRST.isdisjoint(before):
+                draft.drop("never worn before")
 
 
 def _nearly(talk: Talk, at: int) -> int:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import pairwise
 
-from pipeline.reading.copying import Copied, content_of, copy_draft, told_before
+from pipeline.reading.copying import AFFIRMED, Copied, content_of, copy_draft, told_before
 from pipeline.reading.feet import alone_said
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup
 from pipeline.reading.questions import SOUGHT
@@ -19,8 +19,7 @@ _NONE_WORDS = frozenset({
     "is", "was", "does", "has", "have", "had", "do", "did", "any", "at", "all", "there", "one", "'s", "either", "no",
     "though", "too", "to", "report", "ones", "fine", "sign", "signs", "trace", "evidence", "they", "'re", "are", "were",
     "like", "which", "where", "got", "such", "thing", "sort", "kind", "something", "whereas", "while", "found", "foot",
-    "feet", "a", "bit", "spot", "scrap", "mark", "speck", "hint", "nor",
-    "down",
+    "feet", "a", "bit", "spot", "scrap", "mark", "speck", "hint", "and", "never", "ai", "nor", "down",
 }) | _NAE  # fmt: skip
 _BY_NOW = frozenset({"now", "today"})
 _PRONOUNS = (["it"], ["that"], ["any"], ["them"], ["one"], ["some"], ["this"])
@@ -34,11 +33,15 @@ _CLEAN = frozenset({
     "them", "those", "any", "from", "which", "while", "whereas",
 })  # fmt: skip
 _NONE = frozenset({"nothing", "none", "nope", "not", "n't", "neither", "nor"}) | _NAE
+_ANY_MORE = frozenset({("any", "more"), ("any", "longer")})
+_EVER = frozenset({("never", "was"), ("never", "has"), ("never", "had"), ("was", "never"), ("had", "never")})
 _HAVING_THEM = frozenset({("got", "them"), ("have", "them"), ("has", "them"), ("had", "them")})
 _OF_TWO = frozenset({"neither"})  # part of a foot's name: "neither hind does"
-_SAYS_NONE = _NONE | {"no", "clear"}
+_SAYS_NONE = _NONE | {"no", "clear", "never"}
 _SEEN_IN = frozenset({"in", "there", "of", "found", "like", "sign"})
 _OF_THAT_KIND = frozenset({"like", "sort", "kind", "such"})
+_HAVE = frozenset({"does", "do", "has", "have", "had", "did", "is", "are", "was", "were"})
+_STAYS = {"has": {"has", "'s"}, "have": {"have", "'ve"}, "is": {"is", "'s"}, "are": {"are", "'re"}}
 _FITTED = frozenset({"traction", "clips", "pad", "packing"})
 _NOT_NAMED_BESIDE = frozenset({"foot: named at the end of the list", "foot: named in the next sentence"})
 
@@ -50,25 +53,31 @@ def is_none(talk: Talk, segment: Segment) -> bool:
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end) if talk.words[i] not in _OF_TWO}
     feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones", "horse")) for i in m.literal}
     words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
-    if not _HAVING_THEM.isdisjoint(pairwise(talk.words[segment.start : segment.end])):
+    pairs = set(pairwise(talk.words[segment.start : segment.end]))
+    if not _HAVING_THEM.isdisjoint(pairs):
         words.discard("them")
+    if not _ANY_MORE.isdisjoint(pairs) or "anymore" in words:
+        words -= {"more", "longer", "anymore"}  # "the off fore hasn't any more": gone from there
+    never = not _EVER.isdisjoint(pairs) and words - _WHO <= _NONE_WORDS  # "he never was in the off fore"
     if talk.words[segment.end - 3 : segment.end] == ["clear", "of", "it"]:
         return words <= _NONE_WORDS | {"clear"}
     if "any" in words and any(m.readings["feet"] != "in_hand" for m in segment.having("feet")):
         words -= _BY_NOW  # "not seeing any on the right hind now"
-    if "it" in words or "any" in words:
+    if "it" in words or "any" in words or "nor" in words:
         words -= _WHO  # "he hasn't got it in the near fore"
     if "any" in words or "one" in words:
         words -= _FINDING  # "didn't find any in the off fore"
     none = bool(_NONE & words) or {"no", "it"} <= words or {"no", "such"} <= words
-    return none and (words <= _NONE_WORDS or words - _NONE_WORDS <= _its_word(talk, segment))
+    return (none and (words <= _NONE_WORDS or words - _NONE_WORDS <= _its_word(talk, segment))) or never
 
 
 def _its_word(talk: Talk, segment: Segment) -> set[str]:
-    """ "Flat soles in front, but the hinds aren't flat": the word that the finding just told begins with."""
+    """ "Flat soles in front, the hinds aren't flat", "white line's stretched …, left hind isn't stretched"."""
     told = told_before(talk, segment)
     last = told[-1] if told and segment.sentence - told[-1].segment.sentence <= 1 else None
-    return {talk.words[last.start]} - _NAMES_A_PLACE if last is not None and last.slot == "finding" else set()
+    if last is None or last.slot != "finding":
+        return set()
+    return {talk.words[last.start], talk.words[last.end - 1]} - _NAMES_A_PLACE
 
 
 def is_clean(talk: Talk, segment: Segment, feet: Feet) -> bool:
@@ -89,6 +98,8 @@ def is_heading(talk: Talk, draft: Draft) -> bool:
 
 def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     """The finding or the answer said last, denied on these feet."""
+    if _not_gone_there(talk, segment):
+        return _copy_not_gone(talk, segment, feet)
     told = _of_the_other_horse(talk, segment) or told_before(talk, segment)
     findings = [
         d for d in told if d.slot in ("finding", "tester") or (d is told[-1] and _of_the_shoe(talk, segment, d))
@@ -120,6 +131,27 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _not_gone_there(talk: Talk, segment: Segment) -> bool:
+    """ "The mud fever has cleared on the left hind, and on the right hind it hasn't": not gone, so there."""
+    words = talk.words[segment.start : segment.end]
+    aux = _STAYS.get(words[-2]) if words[-1] in ("n't", "not") and len(words) > 1 else None
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if aux is None or before is None or before.sentence != segment.sentence:
+        return False
+    told = any(d.slot == "finding" for d in before.drafts) and bool(before.having("feet"))
+    gone = before.having("resolutions", "after")
+    return told and any(not aux.isdisjoint(talk.words[m.start - 1 : m.end]) for m in gone)
+
+
+def _copy_not_gone(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
+    last = [d for d in talk.segments[segment.index - 1].drafts if d.slot == "finding"][-1]
+    behind = [s for s in talk.sentence(segment.sentence) if s.index > segment.index]
+    if any(last.evidence & set(m.literal) for s in behind for m in s.having("severities")):
+        last.severity = None  # "…, and on the right hind it hasn't, still moderate"
+    there = replace(last, status=Status.PRESENT, zone=None, severity=None, rules=[*last.rules, AFFIRMED])
+    return copy_draft(segment, there, feet, "not gone from the other foot")
 
 
 def _named_right_behind(talk: Talk, segment: Segment, feet: Feet, told: list[Draft]) -> bool:
@@ -164,8 +196,10 @@ def _of_the_other_horse(talk: Talk, segment: Segment) -> list[Draft]:
 
 
 def _was_not(talk: Talk, segment: Segment, last: Draft) -> bool:
-    """ "Near fore was loose, off fore wasn't": the shoe that was found otherwise."""
+    """ "Near fore was loose, off fore wasn't", "loosened the near hind, not the off": the shoe found otherwise."""
     words = talk.words[segment.start : segment.end]
+    if last.slot == "shoe_state" and content_of(talk, segment) in ({"not"}, {"not", "the"}):
+        return True
     return last.slot == "shoe_state" and words[-2:] in (["was", "n't"], ["is", "n't"], ["was", "not"], ["is", "not"])
 
 

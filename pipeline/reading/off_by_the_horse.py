@@ -6,6 +6,7 @@ from pipeline.reading.foot_lists import NAMED_FEET
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.vocabulary import CLASS_SLOTS
 
 _VERBS = frozenset({
     "trod", "trodden", "stepped", "knocked", "wrenched", "kicked", "dragged", "sucked", "stood", "stomped", "yanked",
@@ -21,11 +22,13 @@ _WHOSE = frozenset({"his", "her", "the", "a", "that", "its", "both", "one"})
 _FROM_WHAT = frozenset({"the", "my", "me", "us", "a", "that", "its", "of", "to"})
 _TORN = (["pulled"], ["ripped"], ["torn"], ["yanked"], ["kicked"], ["dragged"], ["wrenched"])
 _ITSELF = frozenset({"himself", "herself", "itself"})
+_SOME_OF_THEM = frozenset({"one", "two", "three", "them"})
 _REACH = 4  # tokens from the verb to the foot
 
 
 def draft_off_by_the_horse(talk: Talk) -> None:
     """A lost shoe for every foot whose shoe the horse is said to have taken off; it was not taken off by hand."""
+    _only_a_clip(talk)
     for foot in talk.having("feet") if talk.says(_VERBS | _EITHER) else ():
         at = _verb(talk, foot)
         segment = talk.segment_at(at) if at is not None else None
@@ -38,6 +41,21 @@ def draft_off_by_the_horse(talk: Talk) -> None:
             draft.evidence.update({at, *foot.literal})
             draft.note("shoe_state: the horse took it off")
             segment.draft(draft)
+
+
+def _only_a_clip(talk: Talk) -> None:
+    """ "The near fore had quarter clips, and he'd pulled one", "seven nails, he'd lost two": no shoe was lost."""
+    for at in talk.where(_SOME_OF_THEM):
+        segment = talk.segment_at(at)
+        lost = [d for d in segment.drafts if d.value == "lost" and d.start < at <= d.end] if segment is not None else []
+        if segment is None or not lost or any(m.start > at for m in segment.having("feet")):
+            continue
+        behind_comma = talk.tokens.lowers[talk.sentence(segment.sentence)[0].start - 1] == ","  # as it was written
+        spoken = [*(talk.sentence(segment.sentence - 1) if behind_comma else ()), *talk.sentence(segment.sentence)]
+        near = [m for s in spoken for m in s.mentions if m.start < lost[0].start]
+        told = [m for m in near if m.is_any((*CLASS_SLOTS, "work")) or m.get("measures") is not None]
+        if told and (told[-1].get("clips") is not None or told[-1].get("measures") == "nails"):
+            lost[0].drop("a clip or a nail, no shoe")
 
 
 def _verb(talk: Talk, foot: Mention) -> int | None:

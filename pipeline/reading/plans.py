@@ -38,6 +38,7 @@ _TELLING_WHY = ("and", ", and", ",", "because", ", because", "cause", ", cause")
 _SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
 _OPEN = frozenset({"if", "whether", "that", "how", "until", "till", "before", "so", "sure"})
+_SO_MUCH = frozenset({"well", "good", "great", "bad", "much", "badly", "strong"})  # "it isn't holding that well"
 _NOT = frozenset({"n't", "not", "never"})
 _DUE = Sayings(
     "due a", "due an", "due the", "due for", "due new", "due another", "due their", "due his", "due her", "due to be",
@@ -89,7 +90,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
                 continue  # "he overreaches when he's tired"
             elif conditional and not whole and _left_until(talk, segment, draft):
                 continue
-            elif whole or conditional or _lies_in(draft, depending) or _hangs_on(talk, draft, planned_from):
+            elif whole or conditional or _follows(talk, draft, depending) or _hangs_on(talk, draft, planned_from):
                 _plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
                 draft.status = Status.PLANNED
@@ -111,13 +112,29 @@ def _hangs_on(talk: Talk, draft: Draft, planned_from: list[tuple[int, int]]) -> 
     return _lies_in(draft, planned_from) and (draft.slot in PLANNABLE or not _told_of_now(talk, draft))
 
 
+def _follows(talk: Talk, draft: Draft, depending: list[tuple[int, int]]) -> bool:
+    """Whether the draft depends on a condition before it; not "if it won't hold, and it isn't holding, shelly"."""
+    follows = _lies_in(draft, depending)
+    joined = follows and draft.slot not in PLANNABLE and _clause_of(talk, draft).joined_by("and", ", and")
+    return follows and not (joined and _told_of_now(talk, draft))
+
+
+def _clause_of(talk: Talk, draft: Draft) -> Segment:
+    """The draft's segment, or the one with a verb that it is set behind: "it isn't holding well, shelly"."""
+    clause = draft.segment
+    while not clause.own_clause and clause.joined_by(",") and clause.index:
+        clause = talk.segments[clause.index - 1]
+    return clause
+
+
 def _told_of_now(talk: Talk, draft: Draft) -> bool:
     """ "They want to put pads on and the near fore has a bruise": a clause behind the plan, with a verb of its own."""
-    segment = draft.segment
-    led = set(talk.words[segment.start : draft.start])
-    apart = segment.own_clause and segment.joined_by(*_TELLING_WHY) and not segment.having("plans")
-    doubted = segment.joined_by(*_TELLING_WHY[3:]) and bool(segment.having("doubts", "before"))
-    return apart and (segment.present or segment.past or doubted) and led.isdisjoint(_OPEN)
+    clause = _clause_of(talk, draft)
+    words = talk.words[clause.start : draft.start + 1]
+    led = {word for word, behind in pairwise(words) if not (word == "that" and behind in _SO_MUCH)}
+    apart = clause.own_clause and clause.joined_by(*_TELLING_WHY) and not clause.having("plans")
+    doubted = clause.joined_by(*_TELLING_WHY[3:]) and bool(clause.having("doubts", "before"))
+    return apart and (clause.present or clause.past or doubted) and led.isdisjoint(_OPEN)
 
 
 def _left_until(talk: Talk, segment: Segment, draft: Draft) -> bool:

@@ -20,6 +20,7 @@ from pipeline.reading.decided import decide
 from pipeline.reading.drafting import (
     draft_new,
     draft_pronouns,
+    draft_short,
     draft_tips,
     draft_white_line,
     draft_words,
@@ -260,6 +261,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_came_without(talk)
     draft_gone(talk)
     draft_tips(talk)
+    draft_short(talk)
     draft_white_line(talk)
     draft_responses(talk)
     draft_nailed(talk)

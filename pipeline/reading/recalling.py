@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import product
 
-from pipeline.reading.all_season import CALENDAR, season_ahead, still_to_come
+from pipeline.reading.all_season import CALENDAR, before_then, season_ahead, still_to_come
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
@@ -163,7 +163,7 @@ def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list
     if not cues:
         return _when_it_was(talk, segment) or _before_at_end(talk, segment)
     told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
-    told = [m for m in told if not _weeks_at_first(talk, segment, m) and not _before_then(talk, segment, m)]
+    told = [m for m in told if not _weeks_at_first(talk, segment, m) and not before_then(talk, segment, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
     return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
 
@@ -271,12 +271,6 @@ def _recall_recent(talk: Talk, sentence: list[Segment], position: int) -> None:
                 recall_one(draft)
 
 
-def _before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
-    """ "If the glue-ons come off before that": a time to come."""
-    ahead = talk.words[cue.start : cue.end] in (["before", "that"], ["before", "then"], ["before"])
-    return ahead and bool(segment.having("plans", "condition") or segment.having("vet"))
-
-
 def _weeks_at_first(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "Four weeks to begin with": the first interval of several to come."""
     begun = talk.words[cue.end - 2 : cue.end] in (["begin", "with"], ["start", "with"])
@@ -322,6 +316,9 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
                 segment.drafts.append(again)
             else:
                 recall_one(draft)
+                for degrees in [d for s in before if s.index >= earlier.index for d in s.drafts if d.slot == "wedge"]:
+                    if draft.value == "wedge" and degrees.start > draft.start:
+                        recall_one(degrees)  # "he had a wedge pad, three degree, that was two shoeings back"
             return
 
 

@@ -7,9 +7,10 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
 
 SOME = "some of it: the finding before"
-AMOUNTS = frozenset(
-    {"some", "bit", "little", "touch", "trace", "speck", "smidge", "spot", "hint", "more", "lick", "tad"}
-)
+_BEGINNINGS = frozenset({"start", "beginning", "beginnings", "makings"})
+AMOUNTS = _BEGINNINGS | {
+    "some", "bit", "little", "touch", "trace", "speck", "smidge", "spot", "hint", "more", "lick", "tad",
+}  # fmt: skip
 _SIZES = frozenset(
     {"a", "wee", "little", "small", "tiny", "good", "fair", "just", "only", "slight", "some", "mild", "moderate"}
 )
@@ -40,6 +41,8 @@ def some_of_it(talk: Talk, segment: Segment) -> list[Mention]:
             behind += 1
         if form := _OF_IT.at(talk.words, behind):
             behind += len(form)
+        if talk.words[at] in _BEGINNINGS and form[:1] != ["of"]:
+            continue  # "he has the start of it in the off fore"; not "at the start"
         closed = behind >= segment.end or talk.words[behind] in _BEHIND
         of_it = form[:1] == ["of"]
         if closed and _there(talk, segment, at, sure=of_it or talk.words[at] in ("some", "more")):
@@ -49,7 +52,7 @@ def some_of_it(talk: Talk, segment: Segment) -> list[Mention]:
 
 def _there(talk: Talk, segment: Segment, amount: int, *, sure: bool) -> bool:
     """Whether the amount is there: "has some", "there's a bit", "some in the hinds"; not "a bit on the long side"."""
-    at = amount
+    at = amount - (talk.words[amount] in _BEGINNINGS and talk.words[amount - 1] == "the")
     while at > segment.start and talk.words[at - 1] in _SIZES:
         at -= 1
     while at > segment.start and talk.words[at - 1] in _BETWEEN:

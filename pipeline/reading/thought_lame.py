@@ -1,4 +1,4 @@
-"""Thought or said to be lame, or wild, and found otherwise: "I thought he was lame on the off fore, but he's sound"."""
+"""Thought or said to be so, and found otherwise: "I thought he was lame on the off fore, but he's sound"."""
 
 from __future__ import annotations
 
@@ -35,15 +35,23 @@ _IN_PART = Sayings(
     "uphill", "downhill",
 )  # fmt: skip
 _ON_THE_OTHER = Sayings("on the circle", "on a circle", "on circles", "on a small circle", "lunged", "turning")
+_CALLED = frozenset({"called", "calls", "calling", "call"})
+_CALLED_OUT = frozenset({"me", "us", "out", "about", "for", "in", "round", "to", "off"})
+_BELIEVED = THOUGHT | _CALLED | {"down"}
+_BEING = frozenset({"is", "'s", "was", "were", "are", "'re", "be"})
+_NOT = frozenset({"not", "n't", "never"})
 
 
 def drop_thought_lame(talk: Talk, sentences: list[Sentence]) -> None:
-    """Drop the lameness that was only thought of or told, and put back in time what he was and is no more."""
+    """Drop what was only thought of or told and found otherwise, and put back in time what he was and is no more."""
     stood = talk.having("manners")
     went = talk.having("gaits") or talk.having("measures", "lameness")
-    if not stood and not went:
+    believed = talk.says(_BELIEVED)
+    if not stood and not went and not believed:
         return
     for before, sentence, after in zip([[], *sentences], sentences, [*sentences[1:], []], strict=False):
+        if believed and sentence.says(_BELIEVED):
+            _found_otherwise(talk, sentence, after)
         if stood:
             _told_of(talk, sentence, after)
         if went:
@@ -91,6 +99,36 @@ def _told_in_part(talk: Talk, draft: Draft, *where: Sayings) -> bool:
     return any(turns.said_in(words) for turns in where)
 
 
+def _found_otherwise(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:
+    """ "I'd thought the near fore was loose and it wasn't loose", "I said puncture in June, it's not a puncture"."""
+    after = after if after and after[0].horse == sentence[0].horse else []
+    denials = [d for s in (*sentence, *after) for d in s.drafts if d.status is Status.ABSENT and not d.dropped]
+    own = [d for s in sentence for d in s.drafts if d.slot in ("finding", "shoe_state") and not d.dropped]
+    for draft in [d for d in own if denials and d.status is not Status.ABSENT]:
+        if not (_only_thought(talk, sentence, draft) or _called(talk, sentence, draft)):
+            continue
+        answers = [d for d in denials if (d.slot, d.value) == (draft.slot, draft.value) and d.start >= draft.end]
+        answers = [d for d in answers if not d.feet or not draft.feet or set(d.feet) & set(draft.feet)]
+        if draft.status in (Status.HISTORY, Status.RESOLVED):  # "they said thrush last time, there's none now"
+            answers = [d for d in answers if _misnamed(talk, d)]
+        if answers:
+            draft.drop("thought so and found otherwise")
+
+
+def _called(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
+    """ "The last man called it a club foot"; not "they called me out for a corn"."""
+    said = talk.words[sentence[0].start : draft.start]
+    at = next((i for i, word in enumerate(said) if word in _CALLED), len(said))
+    named = said[-1:] in (["a"], ["an"]) or said[at + 1 :] == ["it"]
+    return named and at < len(said) and not _CALLED_OUT & set(said[at + 1 : at + 2])
+
+
+def _misnamed(talk: Talk, denial: Draft) -> bool:
+    """ "It's not a puncture", "it never was a club foot": the name was wrong."""
+    said = set(talk.words[max(denial.segment.start, denial.start - 4) : denial.start + 1])
+    return bool(said & _BEING and said & _NOT) and "there" not in said
+
+
 def _told_of(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:
     """ "They warned me he was dangerous, stood like a lamb for me": how he stood for others."""
     stood = [d for s in (*sentence, *after) if s.horse == sentence[0].horse for d in s.drafts if d.slot == "manner"]
@@ -99,7 +137,7 @@ def _told_of(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:
         others = {d.value for d in stood if d.start >= draft.end and d.value != draft.value and not d.dropped}
         if not others or not before & (THOUGHT | _WARNED):
             continue
-        if _hoped(talk, sentence, draft):
+        if _hoped(talk, sentence, draft) or talk.words[draft.start] in ("would", "'d"):  # "told me he wouldn't stand"
             draft.drop("told beforehand")
         elif "quiet" in others:
             draft.status = Status.HISTORY

@@ -20,6 +20,8 @@ _ASKING = frozenset({
 _RINGING = frozenset({"call", "ring", "phone", "calling", "ringing", "phoning"})
 _BRINGING = frozenset({"get", "have", "fetch", "find", "book", "getting", "having"})
 _HERE = (["out"], ["in"], ["to"], ["over"])
+_HIM = frozenset({"him", "her", "them"})
+_DOES = frozenset({"does", "do", "did", "is", "has", "can", "could", "would", "will"})
 _OWNED = frozenset({"got", "have", "has", "had", "'ve"})
 _HAS = (["has"], ["'s"], ["had"], ["have"])
 _SEEN = frozenset({"seen", "been", "looked", "had", "come", "touched", "checked", "near"})
@@ -93,13 +95,18 @@ def draft_vet(talk: Talk) -> None:
         for position, segment in enumerate(sentence):
             for at in range(segment.start, segment.end):
                 if talk.words[at] in VETS and not _of_the_vet(talk, at) and not _no_vet_myself(talk, segment, at):
-                    _read(talk, sentence, position, at)
-                elif talk.words[at] == "one" and _rung_for(talk, segment, at):
+                    if not _agrees(talk, segment, at):
+                        _read(talk, sentence, position, at)
+                elif (talk.words[at] == "one" and _rung_for(talk, segment, at)) or _to_ring_him(
+                    talk, sentence, segment, at
+                ):
                     _call_one(talk, segment, at)
 
 
 def _rung_for(talk: Talk, segment: Segment, at: int) -> bool:
     """ "No vet has seen it. I told her to ring one": a vet, where one was spoken of just before."""
+    if talk.words[at] != "one":
+        return False
     calling = talk.words[at - 1] if at > segment.start else ""
     coming = talk.words[at + 1 : at + 2] in _HERE
     if calling not in _RINGING and not (calling in _BRINGING and coming):
@@ -107,6 +114,25 @@ def _rung_for(talk: Talk, segment: Segment, at: int) -> bool:
     begin = talk.sentence(max(0, segment.sentence - 1))[0].start
     there = [s for s in talk.segments if begin <= s.start <= segment.start and s.horse == segment.horse]
     return any(not VETS.isdisjoint(talk.words[s.start : min(s.end, at)]) for s in there)
+
+
+def _to_ring_him(talk: Talk, sentence: list[Segment], segment: Segment, at: int) -> bool:
+    """ "The vet's the man for that, so they're to ring him": others are told to, in the sentence that names him."""
+    begin = max(sentence[0].start, segment.start - _REACH * 2)
+    told = talk.words[at] in _HIM and talk.words[at - 1] in _RINGING and talk.words[at - 2] in ("to", "should", "must")
+    if not told or at - 2 < segment.start or {"i", "i'm"} & set(talk.words[at - 4 : at - 2]):
+        return False
+    asked = any(d.slot == "vet" and d.status is not Status.ABSENT for s in sentence for d in s.drafts)
+    return not asked and not VETS.isdisjoint(talk.words[begin : segment.start])
+
+
+def _agrees(talk: Talk, segment: Segment, at: int) -> bool:
+    """ "I don't see it, and no more does the vet", "… nor does the vet": what he thinks, not whether he is needed."""
+    before = _before(talk, segment, at)
+    led = before[-2:-1] in (["nor"], ["neither"], ["so"]) or before[-3:-1] == ["no", "more"]
+    if not led and len(before) == 1:
+        led = talk.words[segment.start - 1] in ("nor", "neither", "so")
+    return led and before[-1] in _DOES and at + 1 == segment.end
 
 
 def _call_one(talk: Talk, segment: Segment, at: int) -> None:
@@ -179,6 +205,8 @@ def _needless(talk: Talk, segment: Segment, before: list[str], at: int) -> bool:
     if before[-2:] == ["not", "without"] or set(before) & {"till", "until"}:
         return False
     after = _after(talk, segment, at)
+    if "without" in after and _NOT & set(before[-4:]):
+        return False  # "I wouldn't let the vet go without looking at it"
     if before[-1:] == ["no"] and (after[:1] in _HAS and _SEEN & set(after[1:3])):
         return False  # "no vet has seen it"
     if before[-1:] == ["no"] and _OWNED & set(before[-2:-1]):

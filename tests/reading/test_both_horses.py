@@ -10,6 +10,8 @@ import pytest
 from tests.reading.conftest import Read
 from tests.reading.telling import told
 
+NAMED = ("Tally", "Buck", "Sable")
+
 
 @pytest.mark.parametrize(
     "said",
@@ -78,3 +80,34 @@ def test_put_right_takes_over_only_its_own(read: Read) -> None:
     )
     assert told(tally) == ["LF+RF pad leather", "LF+RF work reset"]
     assert told(buck) == ["LF+RF pad rim"]
+
+
+@pytest.mark.parametrize("said", ["Eight weeks apiece.", "Eight weeks each.", "Four months, no, eight weeks apiece."])
+def test_weeks_of_each(read: Read, said: str) -> None:
+    tally, buck = read(f"Tally, sound. Buck, fidgety. {said}", "Tally", "Buck")
+    assert told(tally) == ["- gait sound", "- next_visit_weeks 8 planned"]
+    assert told(buck) == ["- manner fidgety", "- next_visit_weeks 8 planned"]
+
+
+def test_weeks_of_each_but_of_whom_they_were_told(read: Read) -> None:
+    tally, buck, sable = read("Tally, sound, five weeks. Buck, sound. Sable, sound. Eight weeks each.", *NAMED)
+    assert told(tally) == ["- gait sound", "- next_visit_weeks 5 planned"]
+    assert told(buck) == told(sable) == ["- gait sound", "- next_visit_weeks 8 planned"]
+
+
+@pytest.mark.parametrize(
+    "said", ["No vet for either of them.", "No vet needed for either.", "I want the vet for both of them."]
+)
+def test_the_vet_for_either(read: Read, said: str) -> None:
+    status = "absent" if said.startswith("No") else "planned"
+    tally, buck = read(f"Tally, sound. Buck, fidgety. {said}", "Tally", "Buck")
+    assert told(tally) == ["- gait sound", f"- vet referral {status}"]
+    assert told(buck) == ["- manner fidgety", f"- vet referral {status}"]
+
+
+def test_six_nails_each_are_no_weeks(read: Read) -> None:
+    tally, buck = read(
+        "Tally, sound, six weeks. Buck, new shoes in front, six nails each. Seven weeks.", "Tally", "Buck"
+    )
+    assert told(tally) == ["- gait sound", "- next_visit_weeks 6 planned"]
+    assert told(buck) == ["- next_visit_weeks 7 planned", "LF+RF nails 6", "LF+RF work new_shoe"]

@@ -133,3 +133,37 @@ test_what_stands = reads(
     ],
     "Tally. {}",
 )
+
+
+test_what_is_to_come_off = reads(
+    [
+        (
+            "Tips in front. If he's no better I'll pull those tips.",
+            ["LF+RF shoe_type tip", "LF+RF work removed planned"],
+        ),
+        (
+            "Egg bars in front. Next time I'll take the egg bars off.",
+            ["LF+RF shoe_type egg_bar", "LF+RF work removed planned"],
+        ),
+        (
+            "Wedges in front. In six weeks I'll take those wedges out.",
+            ["- next_visit_weeks 6 planned", "LF+RF pad wedge"],
+        ),
+        (
+            "She had egg bars in front and I went to plain.",
+            ["LF+RF shoe_type egg_bar history", "LF+RF shoe_type plain"],
+        ),
+        (
+            "His near fore had quarter clips, and he'd pulled one, so he's gone to toe clips in both fores.",
+            ["LF clips quarter history", "LF+RF clips toe"],
+        ),
+        # what is to go on, and a shoe that was lost beside its clips
+        ("If he's no better I'll pull a boot on the near fore.", ["LF shoe_type boot planned"]),
+        (
+            "Next time I'll take the egg bars off and put plain shoes on in front.",
+            ["LF+RF shoe_type plain planned"],
+        ),
+        ("He'd pulled one in front, the near fore. Toe clips on it.", ["LF clips toe", "LF shoe_state lost"]),
+    ],
+    "Tally. {}",
+)

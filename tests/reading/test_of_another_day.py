@@ -75,3 +75,59 @@ test_answers_of_another_day_beside_those_of_today = reads(
     ],
     "Tally. {}",
 )
+
+test_done_or_worn_on_another_day = reads(
+    [
+        (
+            "New shoe on the near fore. They soaked it every night last week.",
+            ["LF treatment soak history", "LF work new_shoe"],
+        ),
+        (
+            "Abscess in the near fore. Drained it yesterday, poultice on it today.",
+            ["LF finding abscess", "LF treatment drained history", "LF treatment poultice"],
+        ),
+        (
+            "He had a wedge pad on the near fore, three degree, that was two shoeings back.",
+            ["LF pad wedge history", "LF wedge 3 history"],
+        ),
+        (
+            "She'd rim pads on in front, that was in March. Three degree wedges today.",
+            [
+                "LF+RF pad rim history",
+                "LF+RF pad wedge",
+                "LF+RF wedge 3",
+            ],
+        ),
+        ("Not short in his stride now, he was in May.", ["- gait short_stride resolved"]),
+        ("No heat in the near fore today, there was last time.", ["LF finding heat resolved"]),
+        # a day to come or from which it goes on, and what was not there before either
+        ("Abscess in the near fore. Soak it till Saturday.", ["LF finding abscess", "LF treatment soak"]),
+        ("Abscess in the near fore. Poultice on it since yesterday.", ["LF finding abscess", "LF treatment poultice"]),
+        ("No heat in the near fore today, there wasn't last time either.", ["LF finding heat absent"]),
+    ],
+    "Tally. {}",
+)
+
+test_gone_for_good = reads(
+    [
+        ("The toe crack in the off hind is no longer with us.", ["RH finding crack resolved @toe"]),
+        ("Corns in the fores, and that's behind us.", ["LF+RF finding corn resolved"]),
+        ("The hinds had mud fever in March and they're over it.", ["LH+RH finding scratches resolved"]),
+        # the pad over it, and the gate behind us
+        ("Bruise in the near fore, a leather pad over it.", ["LF finding bruise", "LF pad leather"]),
+        ("Bruise in the near fore. We'd the gate behind the van.", ["LF finding bruise"]),
+    ],
+    "Tally. {}",
+)
+
+test_findings_beside_a_plan = reads(
+    [
+        (
+            "He might go to glue-ons in front if it won't hold, and it isn't holding that well, off fore, shelly.",
+            ["LF+RF shoe_type glue_on planned", "RF finding weak_wall"],
+        ),
+        ("If that foot won't dry up I'll be back, and there's thrush in the near hind.", ["LH finding thrush"]),
+        ("If he's sore behind, and there's heat in it, the vet's to look.", ["- vet referral planned"]),
+    ],
+    "Tally. {}",
+)

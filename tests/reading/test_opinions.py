@@ -200,3 +200,18 @@ test_no_surprise = reads(
     ],
     "Tally. {}",
 )
+
+test_short_on_a_foot = reads(
+    [
+        ("She's a small bit short on that near fore, or she might be.", ["LF gait short_stride suspected ~mild"]),
+        ("He's still a touch short on the off hind.", ["RH gait short_stride ~mild"]),
+        (
+            "He has ringbone in the near fore, if you remember, and he probably has the start of it in the off fore.",
+            ["LF finding ringbone", "RF finding ringbone suspected"],
+        ),
+        # of the shoe, of the hoof
+        ("The old shoe was short on the off hind.", []),
+        ("The wall's short on the off hind.", []),
+    ],
+    "Tally. {}",
+)

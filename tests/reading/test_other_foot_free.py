@@ -128,3 +128,63 @@ test_what_the_other_foot_has_not = reads(
     ],
     "Tally. {}",
 )
+
+test_nor_was_it_ever_there = reads(
+    [
+        (
+            "Not broken back any more in the near fore, and he never was in the off fore.",
+            ["LF finding broken_back_axis resolved", "RF finding broken_back_axis absent"],
+        ),
+        (
+            "He's still got contracted heels in the near fore, and the off fore hasn't any more.",
+            ["LF finding contracted_heels", "RF finding contracted_heels resolved"],
+        ),
+        (
+            "Canker in the near hind, none in the off hind anymore.",
+            ["LH finding canker", "RH finding canker resolved"],
+        ),
+        (
+            "Growth rings on the left front and the right front's got them too, and neither hind does.",
+            ["LF+RF finding growth_rings", "LH+RH finding growth_rings absent"],
+        ),
+        # what has not gone is there, and a hind that is not due denies nothing
+        (
+            "The mud fever has cleared on the left hind, and on the right hind it hasn't, still moderate.",
+            ["LH finding scratches resolved", "RH finding scratches ~moderate"],
+        ),
+        (
+            "The thrush is gone from the near hind but in the off hind it isn't.",
+            ["LH finding thrush resolved", "RH finding thrush"],
+        ),
+        (
+            "The corn is bad in the near fore but the off fore hasn't it.",
+            ["LF finding corn ~severe", "RF finding corn absent"],
+        ),
+        ("Growth rings on the fronts, neither hind was due.", ["LF+RF finding growth_rings"]),
+    ],
+    "Tally. {}",
+)
+
+test_nor_there = reads(
+    [
+        (
+            "Looked at the right front for a quick. She isn't quicked there, nor is she on the left front.",
+            ["LF+RF finding quicked absent"],
+        ),
+        ("No corn on the right front, nor is there in the left.", ["LF+RF finding corn absent"]),
+        (
+            "He's navicular in the left front, that's been filmed, and it ain't in the right front.",
+            ["LF finding navicular", "RF finding navicular absent"],
+        ),
+        (
+            "White line in the right hind is stretched, mild, left hind isn't stretched at all.",
+            ["LH finding white_line_separation absent", "RH finding white_line_separation ~mild"],
+        ),
+        ("He'd loosened the near hind, not the off.", ["LH shoe_state loose", "RH shoe_state loose absent"]),
+        ("No thrush in the near hind or in either of the fores.", ["LF+RF+LH finding thrush absent"]),
+        # the feet that are named beside it stay, and what is joined by "nor" is another finding
+        ("No thrush nor canker in the off hind.", ["RH finding canker absent", "RH finding thrush absent"]),
+        ("White line in the right hind is tight.", []),
+    ],
+    "Tally. {}",
+)

@@ -136,3 +136,14 @@ test_wall_lost_or_not = reads(
     ],
     "Tally. {}",
 )
+
+test_worn_by_her = reads(
+    [
+        ("Frog support pads in front, the first she's worn.", ["LF+RF pad frog_support"]),
+        ("Rim pads behind, the only ones he's ever worn.", ["LH+RH pad rim"]),
+        ("Quarter clips on the near fore, he'd lost one.", ["LF clips quarter"]),
+        # the shoe is
+        ("Hinds reset, the off hind's worn.", ["LH+RH work reset", "RH shoe_state worn"]),
+    ],
+    "Tally. {}",
+)

@@ -55,6 +55,7 @@ test_told_of_him = reads(
         ("I'd been warned he was dangerous but not a bother on him.", ["- manner dangerous history", "- manner quiet"]),
         ("Word was he'd be dangerous. Quiet as anything.", ["- manner quiet"]),
         ("She said he'd be quiet, he was dangerous.", ["- manner dangerous"]),
+        ("They'd told me he wouldn't stand without being sedated, he stood quiet.", ["- manner quiet"]),
         # as he stood today
         ("Owner says he's dangerous and I believe it.", ["- manner dangerous"]),
         ("Fidgety to start with, then stood quiet.", ["- manner fidgety", "- manner quiet"]),
@@ -121,4 +122,38 @@ test_gone_when_listened_for = reads(
         ),
     ],
     "Buck. {}",
+)
+
+test_thought_so_and_found_otherwise = reads(
+    [
+        ("I had thought the near fore was loose and it wasn't loose.", ["LF shoe_state loose absent"]),
+        ("They told me the off hind was sprung. It isn't sprung.", ["RH shoe_state sprung absent"]),
+        (
+            "Near hind. I said puncture in June, it's not a puncture, there's no puncture in it.",
+            ["LH finding puncture absent"],
+        ),
+        (
+            "The last bloke called the near fore a club foot and the angle says otherwise, it's not a club foot.",
+            ["LF finding club_foot absent"],
+        ),
+        (
+            "The vet called it navicular in the off fore last year and it isn't navicular at all.",
+            ["RF finding navicular absent"],
+        ),
+        (
+            "His last man had him down for navicular in the off fore, and I don't see it, and no more does the vet, "
+            "there's no navicular in him, the off fore or the near.",
+            ["LF+RF finding navicular absent"],
+        ),
+        ("Her dad thinks laminitis. I don't reckon it is, there's no founder there.", ["- finding laminitis absent"]),
+        ("They think thrush in the near hind. I don't think it is.", ["LH finding thrush absent"]),
+        ("The groom reckoned he'd a corn in the near fore. I don't think so.", ["LF finding corn absent"]),
+        # what was there once is gone, what is found elsewhere stands, and nobody's view is of another matter
+        ("The vet said thrush in the off fore last year and there's no thrush now.", ["RF finding thrush resolved"]),
+        (
+            "They told me the off hind was sprung. The near hind isn't sprung.",
+            ["LH shoe_state sprung absent", "RH shoe_state sprung"],
+        ),
+        ("Corn in the near fore. I don't think so much of the paddock either.", ["LF finding corn"]),
+    ]
 )

@@ -299,3 +299,18 @@ def test_a_vet_spoken_of_is_the_one_to_be_called(read: Read, said: str) -> None:
 )
 def test_none_is_to_be_called(read: Read, said: str, status: list[str]) -> None:
     assert said_of_vet(read, said) == status
+
+
+@pytest.mark.parametrize(
+    ("said", "status"),
+    [
+        ("I wouldn't let the vet away without looking at that foot, so they're to ring him", ["planned"]),
+        ("The vet's the man for that, she should ring him", ["planned"]),
+        ("I don't like it, and no more does the vet", []),
+        ("I wouldn't rush it, nor would the vet", []),
+        ("He doesn't need shoes, nor does the vet need to come", ["absent"]),
+        ("She spoke to the vet, and I'm to ring him with the measurements", []),
+    ],
+)
+def test_the_vet_agrees_or_is_to_be_rung(read: Read, said: str, status: list[str]) -> None:
+    assert said_of_vet(read, said) == status
