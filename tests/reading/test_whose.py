@@ -94,7 +94,7 @@ def test_a_filly_that_is_only_spoken_of_opens_nothing(reader: Reader) -> None:
     roster = [*ROSTER, RosterHorse(name="Sorrel's Filly")]
     for text in (
         "Sorrel. Trimmed while they walked her filly about. Corn in the left front.",
-        "Sorrel. Trimmed. She never settled without her filly. Corn in the left front.",
+        "Sorrel. Trimmed. She goes nowhere without her filly. Corn in the left front.",
     ):
         (visit,) = reader.read(Transcript(text=text), roster, DAY)
         assert (visit.horse, told(visit)) == ("Sorrel", ["LF finding corn", "LF+RF+LH+RH work trim"])
