@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pipeline.reading.also_called import also_called
+from pipeline.reading.also_called import also_called, short_names
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import ANIMALS, NEVER_NAMES
 from pipeline.reading.named_late import named_late
@@ -40,6 +40,7 @@ class NameFinder(UnlistedNames):
                 named.append(NameSpan(start, end, self.found.index_of(known)))
         self.found.spans = sorted(named, key=lambda s: s.start)
         self._sound_alike_names()
+        self.found.spans = sorted(self.found.spans + short_names(self._talk, self.found), key=lambda s: s.start)
         self._told_otherwise()
         self._loose_name()
         self._nameless()

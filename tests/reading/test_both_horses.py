@@ -78,3 +78,21 @@ def test_put_right_takes_over_only_its_own(read: Read) -> None:
     )
     assert told(tally) == ["LF+RF pad leather", "LF+RF work reset"]
     assert told(buck) == ["LF+RF pad rim"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "No need for the vet with either of them.",
+        "Neither of them needs the vet.",
+        "Tally in six weeks and Buck in five, and there's no need for the vet for either of them.",
+    ],
+)
+def test_no_vet_for_either(read: Read, said: str) -> None:
+    visits = read(f"Tally. Trimmed. Buck. Trimmed. {said}", "Tally", "Buck")
+    assert [[f.status for f in v.facts if f.slot == "vet"] for v in visits] == [["absent"], ["absent"]]
+
+
+def test_no_vet_for_the_one_in_hand(read: Read) -> None:
+    visits = read("Tally. Trimmed. Buck. Bruise in both fronts. No need for the vet.", "Tally", "Buck")
+    assert [[f.status for f in v.facts if f.slot == "vet"] for v in visits] == [[], ["absent"]]
