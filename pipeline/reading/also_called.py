@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.roster_names import HorseTalk, NameSpan
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.whose import COLOURS, KIN
@@ -19,7 +20,7 @@ _AT_HOME = frozenset(
 )
 _OBJECTS = frozenset({"him", "her"})
 _TRADE = frozenset({*CLASS_SLOTS, "feet", "measures"})
-
+_STEM = 3  # letters that a short form has from the name
 ExactName = tuple[int, int, RosterHorse]
 
 
@@ -43,6 +44,21 @@ def also_called(talk: Talk, cue: Mention, name: tuple[int, int], exact: Sequence
         return horse
     owned = talk.words[stop : stop + 1] == ["'s"]
     return horse if talk.words[start - 1] in _LEADS and not owned else None
+
+
+def short_names(talk: Talk, found: HorseTalk) -> list[NameSpan]:
+    """ "Mandolin, Mandy, the black one. … Mandy is six weeks.": a short form, told between commas behind the name."""
+    named = {i for s in found.spans for i in range(s.start, s.end)}
+    short: dict[str, int] = {}
+    for span in found.spans:
+        name, at = talk.words[span.start], span.end + 1
+        if talk.words[span.end : at] != [","] or talk.words[at + 1 : at + 2] not in ([","], ["."]) or at in named:
+            continue
+        alike = talk.words[at][:_STEM] == name[:_STEM] and len(talk.words[at]) < len(name)
+        if alike and len(talk.words[at]) >= _STEM and talk.tokens.large[at] and talk.mention_starting(at) is None:
+            short[talk.words[at]] = span.horse
+    places = talk.where(frozenset(short)) if short else ()
+    return [NameSpan(at, at + 1, short[talk.words[at]]) for at in places if at not in named and talk.tokens.large[at]]
 
 
 def _told_before(talk: Talk, head: int, end: int, exact: Sequence[ExactName]) -> RosterHorse | None:

@@ -25,6 +25,7 @@ _LARGEST_IN = {
 }
 _MEASURE_OF = {"thin_sole": "sole_depth", "long_toe": "toe_length"}
 _MEASURING = frozenset({"measure", "measured", "measures", "measuring", "taped", "calipers", "gauge", "gauged"})
+_OF_THE = frozenset({"on", "for", "the", "in"})
 _ANGLE_OF = {"toe": "toe_angle", "heel": "heel_angle"}
 
 
@@ -59,6 +60,11 @@ class BodyNumbers(NumberContext):
                 slot = score
         if number.fraction and slot == "lameness" and not self._lame_near(segment) and "lameness" not in heads:
             return False
+        behind = self._after(mention, _OF_THE)
+        if behind is not None and behind.get("measures") == "cresty_neck":
+            slot = "cresty_neck"  # "a four out of five on the crest"
+        elif behind is not None and behind.get("feet") and slot in SCORES:
+            slot = "lameness"  # "… for the crest and two out of five on the near fore"
         end = mention.end
         after = self._after(mention)
         if slot == "lameness" and after is not None and after.get("gaits") == "lame":
@@ -106,13 +112,27 @@ class BodyNumbers(NumberContext):
             return self._add(segment, _ANGLE_OF[zone], number.value, mention)
         return False
 
+    def _given(self, place: Mention) -> bool:
+        """Whether the place has a number of its own ahead of it: "48 degrees at the toe and 42 degrees at the heel"."""
+        last = self._talk.mention_ending(place.start - 2)
+        led = self._words[place.start - 2 : place.start] == ["at", "the"]
+        return led and last is not None and (last.number is not None or last.get("units") == "degree")
+
     def _angle_at(self, mention: Mention, number: Number) -> str | None:
         """ "Last spring he was a 48 at the toe": of a horse whose angles are spoken of."""
         place = self._talk.mention_starting(mention.end + 2)
         at_the = self._words[mention.end : mention.end + 2] == ["at", "the"] and place is not None
-        if not at_the or not 40 <= number.value <= 70 or not any(self._talk.having("measures", a) for a in ANGLES):
+        if not at_the or not 40 <= number.value <= 70:
+            return None
+        if not any(self._talk.having("measures", a) for a in ANGLES) and not self._measured_in_degrees(mention):
             return None
         return _ANGLE_OF.get(self._words[mention.end + 2])
+
+    def _measured_in_degrees(self, mention: Mention) -> bool:
+        """ "48 degrees at the toe and 42 at the heel, right front 50 at the toe": the number before it was an angle."""
+        segment, frame = self._talk.segment_at(mention.start), self._frame
+        near = segment is not None and frame is not None and segment.sentence - frame.sentence <= 1
+        return near and frame is not None and frame.slot in ANGLES
 
     def _wedged(self, segment: Segment, mention: Mention, end: int) -> bool:
         near = [m for m in segment.mentions if m.get("pads") == "wedge" and -4 <= m.start - end <= 3]
@@ -143,9 +163,11 @@ class BodyNumbers(NumberContext):
             return listed
         if before is not None and before.get("measures") in ANGLES:
             return before.readings["measures"]
-        if before is not None and before.get("zones") in _ANGLE_OF:
-            return _ANGLE_OF[before.readings["zones"]]
         after = self._after(self._unit_mention(mention), frozenset({"of", "at", "on", "the", "in"}))
+        behind = _ANGLE_OF.get(after.get("zones") or "") if after is not None else None
+        if before is not None and before.get("zones") in _ANGLE_OF:
+            given = self._given(before) if behind is not None else False
+            return behind if given else _ANGLE_OF[before.readings["zones"]]
         if after is not None and after.get("measures") in ANGLES:
             return after.readings["measures"]
         if after is not None and after.get("zones") in _ANGLE_OF:
@@ -276,7 +298,7 @@ class BodyNumbers(NumberContext):
         before = self._before(mention)
         slot = before.get("measures") if before is not None else None
         after = self._after(mention)
-        scored = self._after(mention, frozenset({"on", "for", "the", "in"}))
+        scored = self._after(mention, _OF_THE)
         body = scored is not None and scored.get("measures") in ("body_condition", "cresty_neck")
         if slot == "grade" and (not body or after is scored):  # not "Obel one, and I scored him a seven for condition"
             slot = self._grade_slot(self._begun_in(segment, mention), mention)

@@ -12,13 +12,14 @@ _ON_BOTH = Sayings(
         "the two", "the two of them", "both of them", "the both of them", "the pair of them", "either of them",
     ))
 )  # fmt: skip
+_EITHER = Sayings("either of them", "neither of them", "either of the two", "neither of the two", "neither one of them")
 _HORSES = ("horses", "ponies", "mares", "cobs", "geldings", "donkeys")
 _BOTH_HORSES = Sayings(
     *(f"{both} {horses}" for both in ("both", "the two", "both the", "both of the") for horses in _HORSES)
 )
 _BOTH_LED = Sayings("both of them", "the two of them", "the pair of them", "they 're both", "they both", "both")
 _SHOEING = frozenset({"work", "shoe_types", "shoe_materials", "pads", "packings", "clips", "traction"})
-_BEGINS = _ON_BOTH.first_words | _BOTH_HORSES.first_words | _BOTH_LED.first_words
+_BEGINS = _EITHER.first_words | _ON_BOTH.first_words | _BOTH_HORSES.first_words | _BOTH_LED.first_words
 _TWO = 2
 _WEEKS_EACH = Sayings(
     *(f"{time} {each}" for time in ("week", "weeks", "month", "months", "fortnight") for each in ("each", "apiece"))
@@ -53,7 +54,9 @@ def told_of_both(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
         if len(both) < _TWO:
             continue
         for segment in sentence:
-            words = _of_both(talk, segment) if not named else _closing(talk, segment, named, earlier)
+            words = _needs_no_vet(talk, segment)
+            if words is None:
+                words = _of_both(talk, segment) if not named else _closing(talk, segment, named, earlier)
             if words is None:
                 continue
             alone = len(words) == segment.end - segment.start
@@ -62,6 +65,15 @@ def told_of_both(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
             for mention in [m for m in segment.having("feet") if words.start <= m.start and m.end <= words.stop]:
                 mention.dropped = True
     return together
+
+
+def _needs_no_vet(talk: Talk, segment: Segment) -> range | None:
+    """ "No need for the vet with either of them", "neither of them needs the vet": horses are meant."""
+    if not segment.having("vet") or segment.having("units"):
+        return None
+    return next(
+        (range(at, at + len(form)) for at, form in _EITHER.within(talk.words, segment.start, segment.end)), None
+    )
 
 
 def _of_both(talk: Talk, segment: Segment) -> range | None:

@@ -57,6 +57,7 @@ _IT = frozenset({
 })  # fmt: skip
 # Without one of these nothing is denied but by a mention, nor is it denied any more.
 _DENYING = _NOT | _NEITHER | _ANY_MORE | SAID_OF_NOTHING | {"free", "nothing", "nil", "zero", "nope", "absent"}
+_FOUND = frozenset({"find", "found", "seen", "see", "saw"})
 
 
 def _free_of(talk: Talk, draft: Draft) -> bool:
@@ -123,7 +124,8 @@ def deny(talk: Talk, sentence: Sentence) -> None:
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             last = both_of(talk, sentence, position, cue) or _listed(talk, sentence, position, before)
             for draft in last or ahead or _sought(sentence, position) or earlier[-1:]:
-                deny_one(draft, cue)
+                if not _lost_for_good(talk, cue, draft):
+                    deny_one(draft, cue)
         words = tuple(talk.words[segment.start : segment.end])
         answers = words in _BARE_ANSWERS and _closes(sentence, position)
         none = words[0] == "none" and position and not (segment.drafts or answers) and _only_none(talk, segment)
@@ -159,6 +161,12 @@ def _was_thought(talk: Talk, draft: Draft, form: list[str]) -> bool:
     """Not "I suspect an abscess. I couldn't find it", which may be there all the same."""
     own = draft.status is Status.SUSPECTED and form[-1] not in ("see", "find", "feel")
     return own or SOUGHT in draft.rules or brought_up(talk, draft.segment)
+
+
+def _lost_for_good(talk: Talk, cue: Mention, draft: Draft) -> bool:
+    """ "Lost both fronts, couldn't find either": it is the shoes that nobody found."""
+    searched = not _FOUND.isdisjoint(talk.words[cue.start : cue.end])
+    return searched and draft.slot == "shoe_state" and draft.value == "lost" and draft.end <= cue.start
 
 
 def _listed(talk: Talk, sentence: list[Segment], position: int, before: list[Draft]) -> list[Draft]:

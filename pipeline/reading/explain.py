@@ -121,6 +121,10 @@ class _Ear(MentionFinder):
         self.heard = deepcopy(found)
         return [mention for mention in found if mention.readings]
 
+    def meaning(self, form: str) -> dict[str, str]:
+        """What the inner finder knows of the form."""
+        return self._inner.meaning(form)
+
 
 def _hearing_with(reader: Reader, heard: bool, deaf_to: Sequence[_Cue] = ()) -> tuple[Reader, _Ear]:
     """A reader beside ``reader`` with the same matchers behind an ear of its own."""

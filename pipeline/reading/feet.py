@@ -13,6 +13,7 @@ from pipeline.reading.foot_groups import (
     contrasted,
     groups_of,
     held_over,
+    in_one_breath,
     left_alone,
     number_taken_back,
     setup_only,
@@ -377,7 +378,7 @@ def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand
         if first.joined_by("start") and first.end - first.start == draft.end - draft.start and draft.slot != "work":
             return True  # "steel, new ones all four feet": a bare word that leads
         return not any(d.slot == "work" for d in later.drafts)
-    if later.own_clause or (first.past or first.present):
+    if later.own_clause or ((first.past or first.present) and not in_one_breath(first, later, draft)):
         return False
     zoned = bool(first.having("zones"))
     if _leading_denial(first) and _leading_denial(later):

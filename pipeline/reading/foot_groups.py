@@ -365,3 +365,11 @@ def united(
             if groups[segment.index] and {d.slot for d in segment.drafts} & slots:
                 feet.extend(groups[segment.index][0].feet)
     return tuple(f for f in FEET if f in feet)
+
+
+def in_one_breath(first: Segment, later: Segment, draft: Draft) -> bool:
+    """ "He has long toes and a broken back axis in both fronts": two findings, one verb, and nothing between them."""
+    found = [d.slot for d in (*first.drafts, *later.drafts)] == ["finding", "finding"]
+    denied = bool(first.having("denials", "before")) != bool(later.having("denials", "before"))
+    near = draft.end == first.end and later.drafts[0].start - later.start <= 1
+    return found and not denied and near and later.joined_by("and")

@@ -7,6 +7,7 @@ from dataclasses import replace
 from pipeline.reading.foot_groups import SETUP_SLOTS, Groups, one_of_several
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_WAS
+from pipeline.reading.name_words import HORSE_NOUNS
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import drafts_after
@@ -47,6 +48,11 @@ _BARELY = 6  # tokens of "he was in the spring", "there was last time I came"
 _NOR_DO = (["does"], ["do"], ["did"], ["can"], ["could"], ["would"], ["has"], ["is"])
 _HEALING = frozenset({"healed", "grown", "grew", "dried", "closed"})
 
+_SETTLING = frozenset(
+    {"settled", "has", "have", "had", "'s", "'d", "'ve", "soon", "then", "is", "fully", "just", "all"}
+)
+_HORSE = HORSE_NOUNS | {"he", "she", "they", "horse", "lad", "girl"}
+
 
 def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups: Groups) -> None:
     """Findings that are said to be gone, on the feet they are gone from; ``earlier`` are the two sentences before."""
@@ -67,6 +73,7 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
             if (
                 _piece_gone(talk, cue)
                 or _gone_in(talk, segment, cue)
+                or _horse_settled(talk, segment, cue)
                 or any(cue.start in d.evidence for d in segment.drafts if d.slot == "shoe_state")
             ):
                 continue
@@ -82,6 +89,17 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
         if not segment.drafts and position and "still" in talk.words[segment.start : segment.end]:
             _still_on(talk, sentence, position, _named(groups, segment))
+
+
+def _horse_settled(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "She settled down", "the mare has settled completely": it is the horse that did, no finding."""
+    at = cue.end - 1
+    while at > cue.start and talk.words[at] != "settled":
+        at -= 1
+    while at > segment.start and (talk.words[at] in _SETTLING or talk.words[at].endswith("ly")):
+        at -= 1
+    named = any(m.start <= at < m.end for m in segment.having("horse"))
+    return "settled" in talk.words[cue.start : cue.end] and (named or talk.words[at] in _HORSE)
 
 
 def _stopped(talk: Talk, segment: Segment, cue: Mention) -> bool:

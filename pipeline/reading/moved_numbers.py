@@ -10,18 +10,17 @@ from fractions import Fraction
 
 from pipeline.reading.body_numbers import MM_PER_UNIT, BodyNumbers, likely_unit
 from pipeline.reading.mentions import Mention
-from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
+from pipeline.reading.number_context import ANGLES, CHANGING, LENGTHS, SCORES
 from pipeline.reading.numbers import Number
 from pipeline.reading.size_ranges import plain, size_name
 from pipeline.reading.talk import Segment
 from pipeline.record import SHOE_SIZES, Status
 
 AS_IT_WAS, AS_IT_IS = "what it went from", "what it went to"
-_MOVING = frozenset({
-    "down", "up", "back", "dropped", "drop", "went", "gone", "going", "go", "came", "come", "coming", "moved", "moving",
-    "improved", "risen", "rose", "eased", "crept", "slid", "fell", "fallen", "changed", "grown", "grew", "brought",
-    "taken", "took", "shortened", "lowered", "raised", "stepped", "lost", "gained", "put",
-})  # fmt: skip
+_MOVING = CHANGING | {
+    "down", "up", "back", "drop", "going", "go", "coming", "moving", "grown", "grew", "brought", "taken", "took",
+    "shortened", "lowered", "raised", "stepped", "lost", "gained", "put",
+}  # fmt: skip
 _SMALL = frozenset({"a", "an", "the", "condition", "score", "size", "grade", "number", "about", "around"})
 _ON_TO = _SMALL | {"to", "down", "up", "back", "and", "in", "at", "on", ",", "it", "'s", "is", "now"}
 _ON = frozenset({"down", "up", "back"})

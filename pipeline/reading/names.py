@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pipeline.reading.also_called import also_called
+from pipeline.reading.also_called import also_called, short_names
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import ANIMALS, NEVER_NAMES
 from pipeline.reading.named_late import named_late
@@ -11,7 +11,7 @@ from pipeline.reading.roster_names import NamedHorse, NameSpan
 from pipeline.reading.run_on import SMALL_LIKENESS, small_opening
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.unlisted import UnlistedNames
-from pipeline.reading.whose import at_place, by_colour, by_kin, by_owner
+from pipeline.reading.whose import at_place, by_colour, by_kin, by_owner, of_its_dam
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -40,6 +40,7 @@ class NameFinder(UnlistedNames):
                 named.append(NameSpan(start, end, self.found.index_of(known)))
         self.found.spans = sorted(named, key=lambda s: s.start)
         self._sound_alike_names()
+        self.found.spans = sorted(self.found.spans + short_names(self._talk, self.found), key=lambda s: s.start)
         self._told_otherwise()
         self._loose_name()
         self._nameless()
@@ -63,7 +64,14 @@ class NameFinder(UnlistedNames):
     def _told_otherwise(self) -> None:
         """Horses told by their owner, where no name is said, by their colour and by their kin."""
         told = by_owner(self._talk, self._roster) if not self.found.spans else None
-        kin = by_kin(self._talk)
+        for known, named in of_its_dam(self._talk, self._roster, self.found):
+            place, doubtful = at_place(self._talk, known, self._roster)
+            at = (named[0].start, named[0].end)
+            horse = NamedHorse(known.name, HorseMatch.KNOWN, tokens=at, place=place, namesakes=doubtful)
+            index = self.found.index_of(horse)
+            self.found.spans += [NameSpan(s.start, s.end, index, s.role) for s in named]
+        self.found.spans.sort(key=lambda s: s.start)
+        kin = by_kin(self._talk, self.found.spans)
         for horse, span in [pair for pair in (told, kin) if pair is not None]:
             if not any(s.start <= span.start < s.end for s in self.found.spans):
                 self.found.spans.append(NameSpan(span.start, span.end, self.found.index_of(horse)))

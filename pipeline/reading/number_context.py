@@ -26,6 +26,10 @@ LIGHT = frozenset({
     "take", "nearly", "almost", "approximately", "call", "him", "her", "i", "'d", "make", "come", "that", "and", "his",
     "both", "there", "today", "again", "exactly", "solid", "good", "big", "full", "speak",
 })  # fmt: skip
+CHANGING = frozenset({
+    "dropped", "slipped", "slid", "fallen", "fell", "gone", "went", "come", "came", "crept", "eased", "risen", "rose",
+    "improved", "moved", "changed",
+})  # fmt: skip
 _HEADING = frozenset({
     "the", "his", "her", "then", "now", "so", "and", "first", "measured", "measuring", "for", "here", "are", "on",
     "next",
@@ -90,7 +94,7 @@ class NumberContext:
                 sized = found.get("measures") in ("shoe_size", "nail_size")
                 return None if sized and self._apart(found.end, mention.start) else found
             index -= 1
-            if index < 0 or self._words[index] not in LIGHT:
+            if index < 0 or not (self._words[index] in LIGHT or self._changed_to(index)):
                 break
         return self._before(mention.stands_for) if mention.stands_for is not None else None
 
@@ -114,6 +118,10 @@ class NumberContext:
             else:
                 return False
         return False
+
+    def _changed_to(self, index: int) -> bool:
+        """ "His condition has slipped to four": the word for a change, right before "to"."""
+        return self._words[index] in CHANGING and self._words[index + 1 : index + 2] in (["to"], ["down"], ["up"])
 
     def _apart(self, start: int, end: int) -> bool:
         """A comma parts a size word from its number, unless it only holds a filler: "size, uh, one"."""

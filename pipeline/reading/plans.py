@@ -56,6 +56,8 @@ _PUT_ON = frozenset({"put", "gave", "fitted", "went", "got", "did", "drilled", "
 _NEED = frozenset({"need", "want"})
 _NEED_NOT = frozenset({"to", "no", "nothing", "neither", "none", ".", ","})
 _THEY = frozenset({"they", "these", "those", "both"})
+_WHEN, _NOT_DUE = frozenset({"when", "once"}), frozenset({"if", "unless", "whether", "work", "training"})
+_COMING = frozenset({"due", "back", "again"})
 _UNTIL = frozenset({"until", "till", "til"})
 _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
 
@@ -85,7 +87,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
             if _lies_in(draft, conditions):
-                _drop_in_condition(draft)
+                _drop_in_condition(talk, draft)
             elif conditional and not whole and draft.slot not in PLANNABLE:
                 continue  # "he overreaches when he's tired"
             elif conditional and not whole and _left_until(talk, segment, draft):
@@ -324,7 +326,7 @@ def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int
                 continue  # "had him sedated by the time I pulled in"
             if any(m.end == cue.start for m in segment.having("plans", "condition")):
                 continue  # "if he's off in the morning": one condition
-            mains = [m.start for s in sentence for m in s.mentions if m.start >= cue.end and _opens_main(m)]
+            mains = [m.start for s in sentence for m in s.mentions if m.start >= cue.end and _opens_main(m, end)]
             nexts = [
                 s.start
                 for s in sentence
@@ -370,12 +372,14 @@ def _any_sign(talk: Talk, sentence: list[Segment]) -> list[tuple[int, int]]:
     ):
         return []
     found = any(d.slot in ("finding", "gait", "lameness", "pulse", "shoe_state") for d in first.drafts)
-    main = any(d.slot == "vet" for d in second.drafts) or any(_opens_main(m) for m in second.mentions)
+    main = any(d.slot == "vet" for d in second.drafts) or any(_opens_main(m, sentence[-1].end) for m in second.mentions)
     return [(first.start, second.start)] if found and main else []
 
 
-def _opens_main(mention: Mention) -> bool:
-    return mention.get("plans") in ("main", "before") or mention.get("vet") is not None
+def _opens_main(mention: Mention, end: int) -> bool:
+    """Not the "next time" that closes the sentence: "if he's sound, new shoes in front next time"."""
+    plan = mention.get("plans")
+    return plan == "main" or (plan == "before" and mention.end < end) or mention.get("vet") is not None
 
 
 def _plan_end(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
@@ -388,7 +392,16 @@ def _plan_end(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
     return min([*today, *turns], default=sentence[-1].end)
 
 
-def _drop_in_condition(draft: Draft) -> None:
+def _due_then(talk: Talk, draft: Draft) -> bool:
+    """ "When he's due in three weeks he'll get rolled toes": when he comes, not whether."""
+    led = talk.words[draft.segment.start : draft.start]
+    due = led[-1:] == ["in"] and bool(_COMING & set(led)) and not _NOT_DUE & set(led)
+    return draft.slot == "next_visit_weeks" and due and bool(_WHEN & set(led))
+
+
+def _drop_in_condition(talk: Talk, draft: Draft) -> None:
+    if _due_then(talk, draft):
+        return
     if draft.slot == "vet":
         draft.status = Status.PLANNED
     else:

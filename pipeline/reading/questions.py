@@ -19,6 +19,7 @@ _SPOKE_OF = frozenset(
 )
 _SPOKE_OF_WHAT = frozenset(
     {(word, "about") for word in _SPOKE_OF}
+    | {("me", "about"), ("us", "about")}
     | {(word, who) for word in ("thought", "reckoned", "feared") for who in ("he", "she", "it", "there", "they")}
     | {("on", "about")}
 )
@@ -73,9 +74,11 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                 for draft in [d for d in segment.drafts if d.slot == "finding" and d.start >= led]:
                     if not (_affirmed(talk, draft, groups) or _or_was_it(talk, draft, sentence[-1].end)):
                         draft.drop(SOUGHT)
-            if speaking and brought_up(talk, segment) and _looked_into(talk, sentence[position:]):
+            if speaking and brought_up(talk, segment):
+                looked = _looked_into(talk, sentence[position:])
                 for draft in [d for d in segment.drafts if d.slot == "finding"]:
-                    draft.drop(SOUGHT)
+                    if looked or _said_not_to_be(draft, sentence[position + 1 :]):
+                        draft.drop(SOUGHT)
             for cue in segment.having("doubts", "sought") if sought else ():
                 for draft in reached(talk, sentence, position, cue):
                     if draft.slot == "finding" and not _affirmed(talk, draft, groups):
@@ -128,6 +131,12 @@ def _looked_into(talk: Talk, segments: list[Segment]) -> bool:
     """Whether what was spoken of was then looked for and not found: "I felt for it, nothing", "had a look, no"."""
     words = [set(talk.words[s.start : s.end]) for s in segments[1:]]
     return any(_LOOKING & said for said in words) and any(_NOT_FOUND & said for said in words)
+
+
+def _said_not_to_be(draft: Draft, behind: list[Segment]) -> bool:
+    """ "They asked me about sidebone, and I found no sidebone": spoken of, and denied by its name."""
+    named = [s for s in behind for d in s.drafts if (d.slot, d.value) == (draft.slot, draft.value)]
+    return any(s.having("denials", "before") for s in named)
 
 
 def _affirmed(talk: Talk, draft: Draft, groups: Groups) -> bool:

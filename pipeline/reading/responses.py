@@ -64,7 +64,7 @@ def _read_sentence(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
     if not heads:
         return
     first = heads[0][0].index
-    open_until = _reach(frame, sentence, first)
+    open_until = _reach(talk, frame, sentence, first)
     for segment in sentence:
         headed = bool(segment.having(frame.head))
         if not headed and (segment.index < first or segment.index > open_until):
@@ -86,7 +86,7 @@ def _is_head(talk: Talk, segment: Segment, mention: Mention) -> bool:
     return any(m.get("measures") == "nails" for s in near for m in s.mentions)
 
 
-def _reach(frame: _Frame, sentence: list[Segment], first: int) -> int:
+def _reach(talk: Talk, frame: _Frame, sentence: list[Segment], first: int) -> int:
     """The last segment that the head still reaches: until something else is spoken of."""
     last = first
     for segment in sentence:
@@ -96,17 +96,18 @@ def _reach(frame: _Frame, sentence: list[Segment], first: int) -> int:
         answers = _answers(frame, segment)
         content = [m for m in segment.mentions if m.is_any(_CONTENT) and not m.get(frame.responses)]
         guessed = bool(segment.having("doubts")) and frame.slot == "tester" and not other and not answers
-        if guessed and not _measured(segment):
+        if guessed and not _measured(talk, segment):
             continue  # "mild at the toe, could be a bruise in it, and nothing in the near fore"
-        if other or (content and (not answers or content[0].start < answers[0].start)) or _measured(segment):
+        if other or (content and (not answers or content[0].start < answers[0].start)) or _measured(talk, segment):
             break
         last = segment.index
     return last
 
 
-def _measured(segment: Segment) -> bool:
-    """Whether something is measured here; "toe" alone is a place, not a length."""
-    return any(m.get("measures") is not None and m.get("zones") is None for m in segment.mentions)
+def _measured(talk: Talk, segment: Segment) -> bool:
+    """Whether something is measured here; "toe" alone is a place, no length, and "across the frog" no width."""
+    told = [m for m in segment.mentions if m.get("measures") is not None and m.get("zones") is None]
+    return any(talk.words[m.start : m.end] != ["across"] or segment.having("units") for m in told)
 
 
 def _answers(frame: _Frame, segment: Segment) -> list[Mention]:

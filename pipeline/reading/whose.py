@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from pipeline.reading.roster_names import NamedHorse, NameSpan
+from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS, form_tokens
 from pipeline.record import HorseMatch, RosterHorse
@@ -16,6 +16,11 @@ COLOURS = frozenset(
 _NOUNS = frozenset({"mare", "gelding", "horse", "pony", "cob", "filly", "colt", "stallion", "mule", "one", "lad"})
 _OWNED = frozenset({"mare", "gelding", "horse", "pony", "cob", "filly", "colt", "stallion", "mule"})
 KIN = frozenset({"sister", "brother", "mother", "daughter", "son"})
+OFFSPRING = frozenset({"filly", "colt", "foal", "yearling", "weanling", "youngster"})
+_BUILT = frozenset({"big", "little", "small", "wee", "old", "young", "tall", "fat", "dark", "light"})
+_DOES = frozenset({"do", "did", "take", "took", "have", "had", "done"})
+_STARTS = frozenset({"start", "starting", "started", "begin", "beginning", "began"})
+_BEFORE = frozenset({",", "and", "for"})
 _LEADS = frozenset({"then", "next", "now", "and", "so", ",", "okay", "right", "to", "on", "onto", "back"})
 _OWNER_LIKENESS = 0.9  # an owner for his horse is a guess to be confirmed
 
@@ -51,33 +56,104 @@ def _of_another(owner: str, surname: str, owned: dict[str, list[RosterHorse]]) -
 
 
 def by_colour(talk: Talk, spans: Sequence[NameSpan]) -> list[NameSpan]:
-    """ "Misty, the grey mare … Then the grey again": a colour given to a horse names it at the head of a sentence."""
+    """ "Misty, the grey mare … Then the grey again": a colour given to a horse names it at the head of a sentence.
+
+    "Buck's the big bay and Misty's the little grey, I'll do the grey first" gives it, too, and opens the grey's part.
+    """
     coloured: dict[str, int] = {}
     for span in spans:
-        behind = talk.words[span.end : span.end + 4]
-        colour = next((w for w in behind[1:] if w in COLOURS), None) if behind[:2] == [",", "the"] else None
+        colour = _colour_behind(talk, span) or _colour_before(talk, span)
         if colour is not None:
             coloured[colour] = span.horse if coloured.get(colour, span.horse) == span.horse else -1
     named = {i for s in spans for i in range(s.start, s.end)}
     found = []
-    for index, word in enumerate(talk.words[:-1] if coloured else ()):
-        horse = coloured.get(talk.words[index + 1], -1) if word == "the" else -1
-        if horse >= 0 and _leads(talk, index) and not {index - 1, index - 2} & named:
-            end = index + 3 if talk.words[index + 2 : index + 3] and talk.words[index + 2] in _NOUNS else index + 2
+    for at in talk.where(frozenset(coloured)) if coloured else ():
+        index = _article_before(talk, at)
+        horse = coloured[talk.words[at]] if index is not None else -1
+        if index is None or horse < 0 or {index - 1, index - 2} & named:
+            continue
+        end = at + 2 if talk.words[at + 1 : at + 2] and talk.words[at + 1] in _NOUNS else at + 1
+        if _taken_first(talk, index, end):
+            found.append(NameSpan(index, end, horse, role="opens"))
+            continue
+        heads = _leads(talk, index) or talk.words[index - 1] in _BEFORE
+        if heads and not any(s.start - end in (0, 1) for s in spans):
             found.append(NameSpan(index, end, horse))
     return found
 
 
-def by_kin(talk: Talk) -> tuple[NamedHorse, NameSpan] | None:
-    """ "Then her sister, trimmed.": another horse, that nobody named."""
-    for index in [i - 1 for i in talk.where(KIN) if 1 < i < len(talk.words) - 1]:
-        if talk.words[index] not in ("her", "his"):
+def _colour_behind(talk: Talk, span: NameSpan) -> str | None:
+    """ "Misty, the grey mare", "Buck's the big bay"."""
+    behind = talk.words[span.end : span.end + 5]
+    if behind[:1] not in ([","], ["is"], ["'s"], ["was"]) or behind[1:2] != ["the"]:
+        return None
+    return next((w for w in behind[2:] if w in COLOURS), None)
+
+
+def _colour_before(talk: Talk, span: NameSpan) -> str | None:
+    """ "The little grey is Misty"."""
+    at = span.start - 2
+    if at < 1 or talk.words[at + 1] not in ("is", "'s", "was"):
+        return None
+    at -= talk.words[at] in _NOUNS
+    return talk.words[at] if talk.words[at] in COLOURS and _article_before(talk, at) is not None else None
+
+
+def _article_before(talk: Talk, at: int) -> int | None:
+    """The "the" of "the grey", "the little grey"."""
+    while at and talk.words[at - 1] in _BUILT:
+        at -= 1
+    return at - 1 if at and talk.words[at - 1] == "the" else None
+
+
+def _taken_first(talk: Talk, start: int, end: int) -> bool:
+    """ "I'll do the grey first", "starting with the grey"."""
+    last, behind = talk.words[start - 1 : start], talk.words[end : end + 2]
+    led = talk.words[max(0, start - 2) : start]
+    ahead = last[:1] != [] and last[0] in _DOES and (behind[:1] == ["first"] or behind == ["to", "start"])
+    return ahead or (led[1:] == ["with"] and led[0] in _STARTS)
+
+
+def by_kin(talk: Talk, spans: Sequence[NameSpan]) -> tuple[NamedHorse, NameSpan] | None:
+    """ "Then her sister, trimmed.", "then her foal, bare": another horse, that nobody named."""
+    named = {s.start for s in spans}
+    for index in [i - 1 for i in talk.where(KIN | OFFSPRING) if 1 < i < len(talk.words) - 1]:
+        if talk.words[index] not in ("her", "his") or index + 3 in named:
             continue
         if talk.words[index + 2] in (",", ".") and _leads(talk, index) and talk.words[index - 1] not in SENTENCE_ENDS:
             heard = talk.tokens.said(index, index + 2)
             horse = NamedHorse(heard, HorseMatch.UNCLEAR, heard, tokens=(index, index + 2))
             return horse, NameSpan(index, index + 2, 0)
     return None
+
+
+def of_its_dam(talk: Talk, roster: Sequence[RosterHorse], found: HorseTalk) -> list[tuple[RosterHorse, list[NameSpan]]]:
+    """ "Misty, trimmed. Then her filly, …" is Misty's Filly, where the roster has a horse of that name.
+
+    "Four weeks for the filly" is, too, once it was told of; before that only "her filly" at the head of a sentence
+    names it, and only while Misty was the horse named last.
+    """
+    told = []
+    for horse in roster if talk.says(OFFSPRING | KIN) else ():
+        *dam, owned, noun = ["", "", *form_tokens(horse.name.lower())]
+        if owned != "'s" or noun not in OFFSPRING | KIN:
+            continue
+        dams = {i for i, h in enumerate(found.horses) if h.name and form_tokens(h.name.lower()) == dam[2:]}
+        names, known = [], False
+        for at in talk.where(frozenset({noun})):
+            before = [s for s in found.spans if s.start < at]
+            if any(s.end > at for s in before):
+                known = True  # "Misty's Filly", named as such
+                continue
+            led = talk.words[at - 1] in ("her", "his") and bool(before) and before[-1].horse in dams
+            if led and _leads(talk, at - 1):
+                names.append(NameSpan(at - 1, at + 1, 0, role="opens"))
+                known = True
+            elif known and talk.words[at - 1] in ("the", "her", "his"):
+                names.append(NameSpan(at - 1, at + 1, 0))
+        if names:
+            told.append((horse, names))
+    return told
 
 
 def _leads(talk: Talk, index: int) -> bool:

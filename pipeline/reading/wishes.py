@@ -60,7 +60,8 @@ def _put_on_instead(talk: Talk, wished: Draft) -> bool:
         same = (draft.slot == wished.slot and _of_a_kind(draft)) or _nails_begun_with(talk, draft, wished)
         elsewhere = bool(one) and bool(other) and not one & other
         other_one = draft is not wished and same and draft.value != wished.value and not elsewhere
-        other_one = other_one or (_shod_not_booted(draft, wished) and not elsewhere)
+        instead = _shod_not_booted(draft, wished) or _packed_instead(talk, draft, wished)
+        other_one = other_one or (instead and not elsewhere)
         if other_one and draft.status is Status.PRESENT and not _is_wished(talk, draft):
             return True
     return False
@@ -71,6 +72,12 @@ def _nails_begun_with(talk: Talk, nails: Draft, wished: Draft) -> bool:
     own = [d for s in talk.segments if s.horse == wished.segment.horse for d in s.drafts if d.end <= wished.start]
     sized = any(d.slot == "shoe_size" and d.feet == wished.feet for d in own)
     return wished.slot == "shoe_size" and nails.slot == "nail_size" and nails in own and sized
+
+
+def _packed_instead(talk: Talk, done: Draft, wished: Draft) -> bool:
+    """ "I first thought frog support pads, but no, I've packed silicone in them instead": the one for the other."""
+    said = "instead" in talk.words[done.segment.start : done.segment.end]
+    return said and {done.slot, wished.slot} == {"pad", "packing"}
 
 
 def _shod_not_booted(done: Draft, wished: Draft) -> bool:

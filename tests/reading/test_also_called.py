@@ -57,3 +57,32 @@ def test_the_name_of_the_roster_stands(read: Read, form: str, name: str) -> None
 def test_another_horse_keeps_its_own(read: Read, form: str) -> None:
     told = f"Tally. Thrush in the left hind. {form.format(N='Pontoon')} Corn in the right fore."
     assert findings(read, told) == {("Tally", "LH", "thrush"), ("Pontoon", "RF", "corn")}
+
+
+SHORT_NAMES = """\
+Mandolin, {N}, the black one. Corn in the right fore. Then Buck. Thrush in the left hind. {N} is six weeks, Buck four.
+Mandolin, {N}. Corn in the right fore. Then Buck, thrush in the left hind. Six weeks for {N} and four for Buck.
+Buck. Thrush in the left hind. Four weeks. Then Mandolin, {N}, and {N} has a corn in the right fore. {N} is six weeks.
+"""
+
+
+@pytest.mark.parametrize("name", ["Mandy", "Mands"])
+@pytest.mark.parametrize("form", SHORT_NAMES.splitlines())
+def test_a_short_form_behind_the_name_is_the_same_horse(read: Read, form: str, name: str) -> None:
+    visits = read(form.format(N=name), "Mandolin", "Buck")
+    assert {(v.horse, f.value) for v in visits for f in v.facts} == {
+        ("Mandolin", "corn"),
+        ("Mandolin", 6),
+        ("Buck", "thrush"),
+        ("Buck", 4),
+    }
+
+
+@pytest.mark.parametrize("name", ["Zephyr", "Tim"])
+def test_another_word_behind_the_name_is_no_short_form(read: Read, name: str) -> None:
+    visits = read(
+        f"Mandolin, {name}, held her. Corn in the right fore. Then Buck. {name} has thrush in the left hind.",
+        "Mandolin",
+        "Buck",
+    )
+    assert ("Mandolin", "thrush") not in {(v.horse, f.value) for v in visits for f in v.facts}

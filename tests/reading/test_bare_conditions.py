@@ -133,3 +133,32 @@ test_should_and_what_he_will_get = reads(
     ],
     "Tally. {}",
 )
+
+test_next_time_closes_the_condition = reads(
+    [
+        ("If the vet's happy, she gets a reset all round next time.", ["LF+RF+LH+RH work reset planned"]),
+        ("If he's sound, new shoes in front next time.", ["LF+RF work new_shoe planned"]),
+        ("If the growth is there, heart bars on both fronts next visit.", ["LF+RF shoe_type heart_bar planned"]),
+        # what is only a condition, and a plan that opens with it
+        ("If there's heat in the left front next time, call me.", []),
+        ("If he's sound next time we'll fit new shoes in front.", ["LF+RF work new_shoe planned"]),
+    ],
+    "Tally. {}",
+)
+
+test_when_he_is_due = reads(
+    [
+        (
+            "When he's due in three weeks he'll get rolled toes on both fronts.",
+            ["- next_visit_weeks 3 planned", "LF+RF shoe_type rolled_toe planned"],
+        ),
+        (
+            "Once I'm back in five weeks we'll go to heart bars in front.",
+            ["- next_visit_weeks 5 planned", "LF+RF shoe_type heart_bar planned"],
+        ),
+        # no visit: whether, or what the horse is back in
+        ("If he's back in three weeks he'll get rolled toes on both fronts.", ["LF+RF shoe_type rolled_toe planned"]),
+        ("When she's back in work in three weeks, reset in front.", ["LF+RF work reset planned"]),
+    ],
+    "Tally. {}",
+)

@@ -111,3 +111,21 @@ def test_six_nails_each_are_no_weeks(read: Read) -> None:
     )
     assert told(tally) == ["- gait sound", "- next_visit_weeks 6 planned"]
     assert told(buck) == ["- next_visit_weeks 7 planned", "LF+RF nails 6", "LF+RF work new_shoe"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "No need for the vet with either of them.",
+        "Neither of them needs the vet.",
+        "Tally in six weeks and Buck in five, and there's no need for the vet for either of them.",
+    ],
+)
+def test_no_vet_for_either(read: Read, said: str) -> None:
+    visits = read(f"Tally. Trimmed. Buck. Trimmed. {said}", "Tally", "Buck")
+    assert [[f.status for f in v.facts if f.slot == "vet"] for v in visits] == [["absent"], ["absent"]]
+
+
+def test_no_vet_for_the_one_in_hand(read: Read) -> None:
+    visits = read("Tally. Trimmed. Buck. Bruise in both fronts. No need for the vet.", "Tally", "Buck")
+    assert [[f.status for f in v.facts if f.slot == "vet"] for v in visits] == [[], ["absent"]]

@@ -90,6 +90,11 @@ def test_a_cue_that_only_looks_like_one_changes_nothing(reader: Reader) -> None:
     assert (cue.words, cue.kind, cue.name, cue.effects) == (("No change",), "denial", "pseudo", ())
 
 
+def test_a_part_and_how_it_is_are_explained(reader: Reader) -> None:
+    rows = explained(reader, "Bramble. Heels, sheared, left fore.").kept
+    assert [(row.foot, row.value) for row in rows] == [("LF", "sheared_heels")]
+
+
 def test_explaining_leaves_the_reader_as_it_was(reader: Reader) -> None:
     transcript = Transcript(text="Bramble. No thrush in the left hind, maybe a corn, back in six weeks.")
     before = reader.read(transcript, [], date(2026, 3, 2))

@@ -61,3 +61,18 @@ test_the_last_of_a_list_that_was_worked_on_otherwise = reads(
     ],
     "Buck. {}",
 )
+
+test_two_findings_of_one_verb = reads(
+    [
+        ("He has long toes and a bruise in both fronts.", ["LF+RF finding bruise", "LF+RF finding long_toe"]),
+        ("There's a corn and a bruise in the left front.", ["LF finding bruise", "LF finding corn"]),
+        (
+            "Near hind reset. She had thrush and a crack in the off hind last time.",
+            ["LH work reset", "RH finding crack history", "RH finding thrush history"],
+        ),
+        # each with a foot or a verb of its own, or only the one denied
+        ("He has thrush in the left hind and a corn in the right front.", ["LH finding thrush", "RF finding corn"]),
+        ("He has navicular and he has a bruise in the left front.", ["- finding navicular", "LF finding bruise"]),
+        ("There is no thrush and a corn in the left front.", ["- finding thrush absent", "LF finding corn"]),
+    ]
+)

@@ -204,3 +204,16 @@ test_the_foot_that_opens_the_clause = reads(
     ],
     "Tally. {}",
 )
+
+test_settled = reads(
+    [
+        ("The close nail in her off hind from last time has settled completely.", ["RH finding close_nail resolved"]),
+        ("The swelling in the off hind has settled.", ["RH finding swelling resolved"]),
+        ("The bruise from last time in the near fore, that's settled down.", ["LF finding bruise resolved"]),
+        ("Swelling in the near fore, fully settled.", ["LF finding swelling resolved"]),
+        # the horse settles, and what has not
+        ("Corn in the off hind. She settled completely once the others came in.", ["RH finding corn"]),
+        ("Corn in the off hind. The mare soon settled down.", ["RH finding corn"]),
+        ("Corn in the off hind, it has not settled.", ["RH finding corn"]),
+    ]
+)

@@ -14,6 +14,27 @@ CASES = {
     "mm": ("Toe length 92 mm on the near fore.", ["LF toe_length 92"]),
     "cm": ("Off fore toe length nine centimetres.", ["RF toe_length 90"]),
     "angle half": ("Left front toe angle fifty one and a half.", ["LF toe_angle 51.5"]),
+    "angles at their places": (
+        "Left front 48 degrees at the toe and 42 degrees at the heel, right front fifty at the toe and 45 at the heel.",
+        ["LF heel_angle 42", "LF toe_angle 48", "RF heel_angle 45", "RF toe_angle 50"],
+    ),
+    "angles at their places, heel first": (
+        "The near hind measured 44 degrees at the heel and 53 at the toe.",
+        ["LH heel_angle 44", "LH toe_angle 53"],
+    ),
+    "angles behind their places": (
+        "Left front toe 48 degrees at the heel 42 degrees.",
+        ["LF heel_angle 42", "LF toe_angle 48"],
+    ),
+    "no angle at a place": (
+        "Left front 48 degrees at the toe, bruise at the heel.",
+        ["LF finding bruise @heel", "LF toe_angle 48"],
+    ),
+    "crest behind the grade": ("The neck is, what, a four out of five on the crest.", ["- cresty_neck 4"]),
+    "crest and lameness": (
+        "Three out of five for the crest and two out of five on the near fore.",
+        ["- cresty_neck 3", "LF lameness 2"],
+    ),
     "angles both": (
         "Toe angle fifty two degrees left front and fifty three degrees right front.",
         ["LF toe_angle 52", "RF toe_angle 53"],

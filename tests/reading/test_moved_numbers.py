@@ -111,3 +111,20 @@ test_counted_from_the_other_foot = reads(
         ("Seven nails in the near fore, two fewer would have done.", ["LF nails 7"]),
     ]
 )
+
+test_the_change_told_by_its_word = reads(
+    [
+        (
+            "His condition has slipped to four, from a five at Christmas.",
+            ["- body_condition 4", "- body_condition 5 history"],
+        ),
+        (
+            "One out of five on the off hind. Her condition has dropped to a four, from a six in the summer.",
+            ["- body_condition 4", "- body_condition 6 history", "RH lameness 1"],
+        ),
+        ("Her body score has crept up to a seven.", ["- body_condition 7"]),
+        # no score of today, and a trouble that went on
+        ("His condition slipped. Four weeks.", ["- next_visit_weeks 4 planned"]),
+        ("Lame on the off hind, it has gone to the other leg.", ["RH gait lame"]),
+    ]
+)

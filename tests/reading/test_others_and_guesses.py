@@ -110,3 +110,20 @@ test_a_nail_of_somebody_else = reads(
     ],
     "Tansy. {}",
 )
+
+test_spoken_of_and_denied = reads(
+    [
+        (
+            "The owner asked me about sidebone, and I found no sidebone in either front.",
+            ["LF+RF finding sidebone absent"],
+        ),
+        ("The lad wondered about thrush, but there is no thrush in the hinds.", ["LH+RH finding thrush absent"]),
+        ("The trainer asked us about a corn, and I see no corn in the near fore.", ["LF finding corn absent"]),
+        # there after all, and another finding
+        ("They asked about a corn, and there is a corn in the near fore.", ["LF finding corn"]),
+        (
+            "Corn in the near fore. They asked me about the weather, no thrush.",
+            ["LF finding corn", "LF finding thrush absent"],
+        ),
+    ]
+)

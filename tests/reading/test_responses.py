@@ -21,6 +21,15 @@ CASES = {
     "mild": ("Mildly sore to the testers on the near fore, outside heel.", ["LF tester mild @lateral_heel"]),
     "moderate": ("Moderate response to hoof testers over the frog, right front.", ["RF tester moderate @frog"]),
     "positive no severity": ("Testers positive at the toe, left front.", ["LF tester positive @toe"]),
+    "across": (
+        "Testers, positive across the frog on the right front, nothing on the left front.",
+        ["LF tester none", "RF tester positive @frog"],
+    ),
+    "across the toe": ("Testers, moderate across the toe, near fore.", ["LF tester moderate @toe"]),
+    "a width behind": (
+        "Testers, mild at the toe of the near fore, across the widest 122 millimetres.",
+        ["LF hoof_width 122", "LF tester mild @toe"],
+    ),
     "pulse bounding": ("Bounding pulse in the left front.", ["LF pulse bounding"]),
     "pulse UK": ("Digital pulse raised in the near fore.", ["LF pulse raised"]),
     "pulse normal": ("Pulses normal all round.", ["LF+RF+LH+RH pulse normal"]),

@@ -147,3 +147,15 @@ test_worn_by_her = reads(
     ],
     "Tally. {}",
 )
+
+test_lost_and_not_found = reads(
+    [
+        ("Lost both fronts, couldn't find either.", ["LF+RF shoe_state lost"]),
+        ("Lost the near fore, couldn't find one in the field.", ["LF shoe_state lost"]),
+        ("Lost the off hind and it wasn't found.", ["RH shoe_state lost"]),
+        ("The near hind was lost, it was nowhere to be found.", ["LH shoe_state lost"]),
+        # what is denied is no loss, and findings are
+        ("No shoes lost on the fronts.", ["LF+RF shoe_state lost absent"]),
+        ("Lost the near fore. A corn in it, couldn't find one.", ["LF finding corn absent", "LF shoe_state lost"]),
+    ]
+)

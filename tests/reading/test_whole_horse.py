@@ -223,3 +223,14 @@ test_the_feet_with_shoes = reads(
     ],
     "Tansy. {}",
 )
+
+test_all_over_the_foot_is_the_foot_in_hand = reads(
+    [
+        ("Corn in the near hind. Testers, nothing, all over the foot.", ["LH finding corn", "LH tester none"]),
+        ("Near fore reset. No heat anywhere in that foot.", ["LF finding heat absent", "LF work reset"]),
+        ("Off hind trimmed, no thrush all round that foot.", ["RH finding thrush absent", "RH work trim"]),
+        ("Near fore reset. No heat anywhere.", ["LF work reset", "LF+RF+LH+RH finding heat absent"]),
+        ("Near fore reset. No heat all over.", ["LF work reset", "LF+RF+LH+RH finding heat absent"]),
+    ],
+    "Tansy. {}",
+)

@@ -53,6 +53,62 @@ def test_a_colour_of_two_horses_names_none(reader: Reader) -> None:
     assert {visit.horse: "LH finding thrush" in told(visit) for visit in visits} == {"Fennel": False, "Basil": True}
 
 
+def test_horses_told_apart_by_colour_are_told_by_it(reader: Reader) -> None:
+    for text in (
+        "Fennel's the big bay and Basil is the little grey, and I'll do the grey first. Trimmed. Now the bay, "
+        "corn in the left front. Eight weeks for the bay and five for the grey.",
+        "The bay mare is Fennel and the wee grey is Basil. Starting with the grey. Trimmed. Then the big bay. Corn in "
+        "the left front. The bay is eight weeks, the grey five.",
+        "Basil is the grey and Fennel is the bay. Did the grey to start, trimmed. The bay, corn in the left front. The "
+        "grey in five weeks, the bay in eight.",
+    ):
+        assert {visit.horse: told(visit) for visit in said(reader, text)} == {
+            "Fennel": ["- next_visit_weeks 8 planned", "LF finding corn"],
+            "Basil": ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"],
+        }
+
+
+def test_the_colour_of_something_else_names_no_horse(reader: Reader) -> None:
+    visits = said(reader, "Fennel, the bay mare. Trimmed. Basil was tied in the bay. Corn in the left front.")
+    assert {visit.horse: told(visit) for visit in visits} == {
+        "Fennel": ["LF+RF+LH+RH work trim"],
+        "Basil": ["LF finding corn"],
+    }
+
+
+def test_a_dams_young_is_the_horse_that_the_roster_calls_so(reader: Reader) -> None:
+    roster = [*ROSTER, RosterHorse(name="Sorrel's Filly")]
+    for text in (
+        "Sorrel. Trimmed. Then her filly, nobody's named her yet, corn in the left front. Four weeks for the filly.",
+        "Sorrel. Trimmed. Now her filly. Corn in the left front. The filly in four weeks.",
+        "Sorrel's Filly, corn in the left front. Sorrel. Trimmed. Four weeks for her filly.",
+    ):
+        visits = reader.read(Transcript(text=text), roster, DAY)
+        assert {(visit.horse, visit.horse_match): told(visit) for visit in visits} == {
+            ("Sorrel", HorseMatch.KNOWN): ["LF+RF+LH+RH work trim"],
+            ("Sorrel's Filly", HorseMatch.KNOWN): ["- next_visit_weeks 4 planned", "LF finding corn"],
+        }
+
+
+def test_a_filly_that_is_only_spoken_of_opens_nothing(reader: Reader) -> None:
+    roster = [*ROSTER, RosterHorse(name="Sorrel's Filly")]
+    for text in (
+        "Sorrel. Trimmed while they walked her filly about. Corn in the left front.",
+        "Sorrel. Trimmed. She goes nowhere without her filly. Corn in the left front.",
+    ):
+        (visit,) = reader.read(Transcript(text=text), roster, DAY)
+        assert (visit.horse, told(visit)) == ("Sorrel", ["LF finding corn", "LF+RF+LH+RH work trim"])
+    (other, young) = reader.read(
+        Transcript(text="Fennel. Trimmed. Then her filly, corn in the left front."), roster, DAY
+    )
+    assert (other.horse, young.horse, young.horse_match) == ("Fennel", "her filly", HorseMatch.UNCLEAR)
+
+
+def test_kin_that_is_named_is_no_third_horse(reader: Reader) -> None:
+    visits = said(reader, "Fennel. Trimmed. Then her sister, Basil, corn in the left front.")
+    assert [visit.horse for visit in visits] == ["Fennel", "Basil"]
+
+
 def test_kin_is_another_horse(reader: Reader) -> None:
     visits = said(reader, "Fennel. Trimmed all four. Then her sister, corn in the left front.")
     assert [(v.horse, v.horse_match, told(v)) for v in visits] == [

@@ -168,3 +168,18 @@ test_pads_at_the_head_and_a_bare_zero = reads(
     ],
     "Tally. {}",
 )
+
+test_packed_instead_of_padded = reads(
+    [
+        (
+            "I first thought frog support pads in front, but no, I've packed silicone in both of them instead.",
+            ["LF+RF packing silicone"],
+        ),
+        ("I thought oakum under the fronts, but I've put leather pads on them instead.", ["LF+RF pad leather"]),
+        # the one with the other
+        (
+            "I thought frog support pads in front, with silicone packed in them.",
+            ["LF+RF packing silicone", "LF+RF pad frog_support"],
+        ),
+    ]
+)
