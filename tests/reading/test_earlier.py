@@ -178,3 +178,20 @@ test_worn_until_then = reads(
 test_a_memo_that_ends_in_the_middle = reads(
     [("Tally. Trimmed all four. Three weeks, when", ["- next_visit_weeks 3 planned", "LF+RF+LH+RH work trim"])]
 )
+
+test_in_a_year_that_is_past = reads(
+    [
+        ("Foundered in twenty twenty three. New fronts.", ["- finding laminitis history", "LF+RF work new_shoe"]),
+        ("He had an abscess in the left front back in 2021.", ["LF finding abscess history"]),
+        (
+            "She had ringbone in the near fore in twenty nineteen, and sidebone in the off fore today.",
+            ["LF finding ringbone history", "RF finding sidebone"],
+        ),
+        # no year
+        (
+            "Toe angles, fifty in front. Growth rings on the fronts, twenty or so.",
+            ["LF+RF finding growth_rings", "LF+RF toe_angle 50"],
+        ),
+    ],
+    "Tally. {}",
+)
