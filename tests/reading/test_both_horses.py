@@ -78,3 +78,55 @@ def test_put_right_takes_over_only_its_own(read: Read) -> None:
     )
     assert told(tally) == ["LF+RF pad leather", "LF+RF work reset"]
     assert told(buck) == ["LF+RF pad rim"]
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        (
+            "Reset his fronts with two degree wedge pads on the both of them.",
+            ["LF+RF pad wedge", "LF+RF wedge 2", "LF+RF work reset"],
+        ),
+        ("Trimmed her hinds and put boots on both of them.", ["LH+RH shoe_type boot", "LH+RH work trim"]),
+        ("I put new shoes in her fronts with rim pads in the two of them.", ["LF+RF pad rim", "LF+RF work new_shoe"]),
+    ],
+)
+def test_both_feet_of_his(read: Read, said: str, facts: list[str]) -> None:
+    tally, buck = read(f"Tally, toe clips in front. Buck's the bay. {said}", "Tally", "Buck")
+    assert told(tally) == ["LF+RF clips toe"]
+    assert told(buck) == facts
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Neither one needs the vet",
+        "Neither of them needs a vet",
+        "Neither needs the vet to look",
+        "Neither horse needs the vet",
+    ],
+)
+def test_neither_needs_the_vet(read: Read, said: str) -> None:
+    tally, buck = read(f"Tally, fronts reset. Buck, corn in the off fore. {said}.", "Tally", "Buck")
+    assert told(tally) == ["- vet referral absent", "LF+RF work reset"]
+    assert told(buck) == ["- vet referral absent", "RF finding corn"]
+
+
+def test_neither_of_two_feet_needs_the_vet(read: Read) -> None:
+    tally, buck = read("Tally, fronts reset. Buck, thrush in both hinds. Neither needs the vet.", "Tally", "Buck")
+    assert told(tally) == ["LF+RF work reset"]
+    assert told(buck) == ["- vet referral absent", "LH+RH finding thrush"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Both of these horses get eight weeks",
+        "These two horses come back in eight weeks",
+        "Both these ponies go eight weeks",
+    ],
+)
+def test_weeks_of_both_of_these(read: Read, said: str) -> None:
+    tally, buck = read(f"Tally, fronts reset. Buck, trimmed the hinds. {said}.", "Tally", "Buck")
+    assert told(tally) == ["- next_visit_weeks 8 planned", "LF+RF work reset"]
+    assert told(buck) == ["- next_visit_weeks 8 planned", "LH+RH work trim"]
