@@ -22,7 +22,13 @@ test_the_horse_took_it_off = reads(
         ("She kicked her near hind shoe off.", ["LH shoe_state lost"]),
         ("He stepped off his right front again.", ["RF shoe_state lost"]),
         ("She had the left front off again, so I put it back on.", ["LF shoe_state lost", "LF work put_back"]),
+        (
+            "Tally jerked the right front off in a cattle guard. Same shoe back on.",
+            ["RF shoe_state lost", "RF work put_back"],
+        ),
+        ("She snagged her left hind off in the wire. New shoe on it.", ["LH shoe_state lost", "LH work new_shoe"]),
         # by hand, or no shoe at all
+        ("He jerked the left front away when I hit the sole.", []),
         ("Pulled the right front off in the barn and reset it.", ["RF work reset"]),
         ("I pulled the left front off and reset it.", ["LF work reset"]),
         ("He was sore so I took the left front off and left it off.", ["LF work removed"]),

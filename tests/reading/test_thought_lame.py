@@ -121,6 +121,7 @@ test_gone_when_listened_for = reads(
         ),
     ],
     "Buck. {}",
+)
 
 test_resting_and_forging = reads(
     [
