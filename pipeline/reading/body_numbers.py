@@ -286,9 +286,22 @@ class BodyNumbers(NumberContext):
         measuring = [s for s in near if _MEASURING & set(self._words[s.start : s.end])]
         slots = [_MEASURE_OF.get(m.get("findings") or "") for s in near for m in s.mentions]
         slots += [m.get("measures") for s in measuring if s.index < segment.index for m in s.mentions]
-        lengths = [slot for slot in slots if slot in LENGTHS and (slot == "sole_depth" or measuring)]
+        sure = bool(measuring) or self._of_the_long_toe(segment, mention)
+        lengths = [slot for slot in slots if slot in LENGTHS and (slot == "sole_depth" or sure)]
         fits = bool(lengths) and number.value * MM_PER_UNIT[unit] <= _LARGEST_IN[lengths[-1]][0] * MM_PER_UNIT["inch"]
         return lengths[-1] if fits else None
+
+    def _of_the_long_toe(self, segment: Segment, mention: Mention) -> bool:
+        """ "A long toe on the off fore, four inches", "four inches from the hairline": how long it is."""
+        unit = self._unit(mention)[1]
+        end = unit.end if unit is not None else mention.end
+        if self._words[end : end + 1] == ["from"]:
+            hair = self._talk.starting_in(end + 1, end + 3)
+            return any(m.get("zones") == "coronary_band" for m in hair)
+        before = self._talk.segments[segment.index - 1] if segment.index else None
+        led = before is not None and before.sentence == segment.sentence and segment.joined_by(",")
+        alone = segment.start == mention.start and segment.end == end
+        return led and alone and before is not None and bool(before.having("findings", "long_toe"))
 
     def _toes_long(self, segment: Segment) -> bool:
         near = [s for s in self._talk.segments if 0 <= segment.sentence - s.sentence <= 1]

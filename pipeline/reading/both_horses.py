@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.mentions import Mention
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
@@ -15,11 +16,21 @@ _ON_BOTH = Sayings(
 _EITHER = Sayings("either of them", "neither of them", "either of the two", "neither of the two", "neither one of them")
 _HORSES = ("horses", "ponies", "mares", "cobs", "geldings", "donkeys")
 _BOTH_HORSES = Sayings(
-    *(f"{both} {horses}" for both in ("both", "the two", "both the", "both of the") for horses in _HORSES)
-)
+    *(f"{both} {horses}" for both in (
+        "both", "the two", "both the", "both of the", "both these", "both of these", "these two", "the two of these",
+        "both of those",
+    ) for horses in _HORSES)
+)  # fmt: skip
 _BOTH_LED = Sayings("both of them", "the two of them", "the pair of them", "they 're both", "they both", "both")
+_NEITHER = Sayings(
+    "neither one of them", "neither one", "neither of them", "neither of these", "neither of the two", "neither horse",
+    "neither pony", "neither of the horses", "neither of the ponies", "neither",
+)  # fmt: skip
 _SHOEING = frozenset({"work", "shoe_types", "shoe_materials", "pads", "packings", "clips", "traction"})
+_PAIRS = frozenset({"fronts", "hinds", "pair_in_hand", "all"})
+_OF_ONE = frozenset({"his", "her"})
 _BEGINS = _EITHER.first_words | _ON_BOTH.first_words | _BOTH_HORSES.first_words | _BOTH_LED.first_words
+_BEGINS |= _NEITHER.first_words
 _TWO = 2
 _WEEKS_EACH = Sayings(
     *(f"{time} {each}" for time in ("week", "weeks", "month", "months", "fortnight") for each in ("each", "apiece"))
@@ -77,16 +88,37 @@ def _needs_no_vet(talk: Talk, segment: Segment) -> range | None:
 
 
 def _of_both(talk: Talk, segment: Segment) -> range | None:
-    """ "Hinds trimmed on the two", where the feet are named too; "both ponies", alone or before what was done."""
+    """ "Hinds trimmed on the two", where the feet are named too; "both ponies", alone or before what was done.
+
+    In "reset his fronts with wedges on both of them" the feet are one horse's, and both of them are these.
+    """
     for at, form in _BOTH_HORSES.within(talk.words, segment.start, segment.end):
         return range(at, at + len(form))
+    form = _NEITHER.at(talk.words, segment.start)
+    if form and segment.having("vet") and not _feet_told(talk, segment):
+        return range(segment.start, segment.start + len(form))
     for at, form in _ON_BOTH.within(talk.words, segment.start, segment.end):
         words = range(at, at + len(form))
-        footed = any(m.start not in words for m in segment.having("feet"))
+        feet = [m for m in segment.having("feet") if m.start not in words]
+        footed = bool(feet) and not any(_of_one(talk, m) for m in feet if m.end <= at)
         noun = talk.mention_starting(words.stop)
         if footed and not (noun is not None and noun.is_any(("feet", "zones"))):
             return words
     return None
+
+
+def _feet_told(talk: Talk, segment: Segment) -> bool:
+    """Whether "neither" may be two feet: a pair that is named with it, or with a finding right before."""
+    before = talk.sentence(segment.sentence - 1)
+    found = any(s.having("findings") for s in before) and any(
+        m.get("feet") in _PAIRS for s in before for m in s.mentions
+    )
+    return found or any(m.get("feet") != "pair_in_hand" for m in segment.having("feet"))
+
+
+def _of_one(talk: Talk, foot: Mention) -> bool:
+    """ "His fronts": the feet of the horse in hand alone."""
+    return not _OF_ONE.isdisjoint(talk.words[max(0, foot.start - 1) : foot.end])
 
 
 def _closing(talk: Talk, segment: Segment, named: list[NameSpan], earlier: list[NameSpan]) -> range | None:

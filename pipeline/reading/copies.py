@@ -28,6 +28,7 @@ from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import HORSE_SLOTS, Severity, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
+ALSO = "also on another foot"
 _NONE = frozenset({"none", "no", "not", "n't", "nothing", "nil", "neither"})
 _YES = frozenset({"yes", "aye", "yeah", "yep"})
 _AFFIRMING = _YES | frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})
@@ -130,14 +131,15 @@ def _own_severity(talk: Talk, draft: Draft, groups: dict[int, list[FootGroup]]) 
 
 
 def _own_zone(talk: Talk, draft: Draft, groups: dict[int, list[FootGroup]]) -> None:
-    """ "… but there's some in the near fore, in the frog": the place behind is that of the copy."""
-    if AFFIRMED not in draft.rules or draft.zone is not None:
+    """ "… but there's some in the near fore, in the frog", "near fore too, in the frog": the place of the copy."""
+    too = ALSO in draft.rules and draft.slot == "finding"
+    if not too and (AFFIRMED not in draft.rules or draft.zone):
         return
     for segment in talk.sentence(draft.segment.sentence):
         if segment.index < draft.segment.index:
             continue
         other = any(not g.anaphor for g in groups.get(segment.index, []))  # "yes, in both, at the toe"
-        if segment is not draft.segment and (other or segment.drafts):
+        if segment is not draft.segment and (other or segment.drafts or (too and not segment.joined_by(","))):
             return
         for mention in segment.having("zones"):
             draft.zone = mention.readings["zones"]
@@ -165,8 +167,7 @@ def _copy_again(
 
 def _ditto(talk: Talk, segment: Segment) -> bool:
     """Whether "same" is said of the statement before, not of a shoe: "back in his same shoes"."""
-    cues = segment.having("same", "same")
-    return any(talk.words[m.end : m.end + 1] not in _SHOE_WORDS for m in cues)
+    return any(talk.words[m.end : m.end + 1] not in _SHOE_WORDS for m in segment.having("same", "same"))
 
 
 def _is_affirmed(talk: Talk, segment: Segment) -> bool:
@@ -219,8 +220,7 @@ def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
 def _gone_there(talk: Talk, last: Draft, segment: Segment, feet: Feet) -> bool:
     """ "Left hind had thrush last time and that's gone. Right hind's still got it": gone from the one foot alone."""
     between = talk.segments[last.segment.index : segment.index]
-    gone = any(s.having("resolutions") for s in between)
-    return gone and bool(last.feet) and not set(feet) & set(last.feet or ())
+    return any(s.having("resolutions") for s in between) and bool(last.feet) and not set(feet) & set(last.feet or ())
 
 
 def _only_graded(talk: Talk, segment: Segment) -> bool:
@@ -388,4 +388,4 @@ def _copy_last(talk: Talk, segment: Segment, feet: Feet, groups: dict[int, list[
         if d.feet == last.feet and not d.dropped and (d.slot in _FOUND) == (last.slot in _FOUND)
         if not shod or (d.segment.sentence == last.segment.sentence and d.slot in SETUP_SLOTS)
     ]
-    return [c for draft in source for c in copy_draft(segment, draft, feet, "also on another foot")]
+    return [c for draft in source for c in copy_draft(segment, draft, feet, ALSO)]

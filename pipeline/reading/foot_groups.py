@@ -299,7 +299,8 @@ def _said_not_to_be(earlier: Draft) -> bool:
 
 def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]], hand: Feet | None = None) -> Feet | None:
     """After "number two up front and number one behind" the shoeing of all of them is in hand again."""
-    named = [s for s in sentence if groups[s.index] and s.drafts and s.horse == sentence[-1].horse]
+    told = _told_of(sentence, groups)
+    named = [s for s in sentence if s.index in told and s.horse == sentence[-1].horse]
     if named and len(groups[named[-1].index]) == _PAIR and setup_only(named[-1]):
         one, other = (g.feet for g in groups[named[-1].index])
         if len(one) == len(other) == _PAIR and not set(one) & set(other):
@@ -307,9 +308,9 @@ def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]], hand
     if len(named) < 2:
         return None
     first, second = named[-2], named[-1]
-    shared = ({d.slot for d in first.drafts} & {d.slot for d in second.drafts} & SETUP_SLOTS) - {"work"}
+    shared = ({d.slot for d in told[first.index]} & {d.slot for d in told[second.index]} & SETUP_SLOTS) - {"work"}
     one, other = groups[first.index][-1].feet, groups[second.index][-1].feet
-    if not shared or set(one) & set(other) or not setup_only(second):
+    if not shared or set(one) & set(other) or any(d.slot not in SETUP_SLOTS for d in told[second.index]):
         return None
     both = tuple(foot for foot in FEET if foot in one or foot in other)
     if min(len(one), len(other)) >= _PAIR:
@@ -318,6 +319,22 @@ def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]], hand
     pairs = [hand, *(g.feet for s in named[:-2] for g in groups[s.index])]
     shod = all(setup_only(s) for s in sentence[sentence.index(second) :] if s.drafts)
     return both if shod and shared <= COUNTED and len(both) == _PAIR and both in pairs else None
+
+
+def _told_of(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> dict[int, list[Draft]]:
+    """What each segment with a foot tells, by index; of "the off fore took, let me see, a two" what stands behind."""
+    told: dict[int, list[Draft]] = {}
+    for position, segment in enumerate(sentence if any(groups[s.index] for s in sentence) else ()):
+        if not groups[segment.index]:
+            continue
+        drafts = segment.drafts
+        for behind in sentence[position + 1 :]:
+            if drafts or groups[behind.index] or not behind.joined_by(","):
+                break
+            drafts = behind.drafts
+        if drafts:
+            told[segment.index] = drafts
+    return told
 
 
 def setup_only(segment: Segment) -> bool:

@@ -11,6 +11,7 @@ from pipeline.vocabulary import CLASS_SLOTS
 _VERBS = frozenset({
     "trod", "trodden", "stepped", "knocked", "wrenched", "kicked", "dragged", "sucked", "stood", "stomped", "yanked",
     "ripped", "tore", "torn", "hooked", "pawed", "ran", "run", "walked", "twisted", "trampled",
+    "jerked", "snagged", "snatched", "pried",
 })  # fmt: skip
 _EITHER = frozenset({"pulled", "took", "taken", "had"})  # the farrier does this too: the horse must be said to have
 _HORSES = frozenset({"he", "she", "horse", "mare", "gelding", "pony"})

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.settling_work import SAME_BACK
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 
 _AUXILIARY = frozenset({"has", "have", "had", "'s", "'ve", "'d", "was", "were", "is", "are", "be", "being"})
 _BETWEEN = frozenset({"been", "now", "since", "just", "then", "all", "both", "being", "already", "duly", "only"})
@@ -17,6 +18,8 @@ _SAME = frozenset({"same", "old"})
 _OFF_ALONE = frozenset({"removed", "drawn", "stripped", "lifted"})
 _BOX = frozenset({"stall", "box", "stable", "loosebox"})
 _ENDS_HERE: tuple[list[str], ...] = ([], ["."], [","], ["and"], [";"], ["now"], ["today"], ["for"], ["so"], ["but"])
+_ENDS_BACK = (*_ENDS_HERE, ["with"], ["again"])
+_OPENS = frozenset({"the", "his", "her", ",", ";", "and", "so", "but", *SENTENCE_ENDS})
 _VERBS = _TAKEN | _TORN | _BACK | _LOST | {"removed"}
 _IN_A_BOX = 5
 _LONGEST = 3  # words between the auxiliary and the verb
@@ -30,6 +33,7 @@ def draft_passive(talk: Talk) -> None:
             _draft_one(talk, segment, at)
         elif segment is not None and talk.words[at] in _BACK and _lost(talk, at):
             _put_back_by_hand(talk, segment, at)
+            _foot_put_back(talk, segment, at)
     if talk.says(_SAME):
         _same_back_on(talk)
 
@@ -86,6 +90,16 @@ def _put_back_by_hand(talk: Talk, segment: Segment, at: int) -> None:
     worked = any(m.is_any(("work", "shoe_states")) for m in talk.holding(at))
     if foot is not None and talk.words[foot.end : foot.end + 1] == ["back"] and not worked:
         _add(talk, segment, at, foot.end + 1, "work", "put_back")
+
+
+def _foot_put_back(talk: Talk, segment: Segment, at: int) -> None:
+    """ "Lost both fronts. Right front put back on": the foot right before the verb, whose shoe was lost."""
+    foot, words = talk.mention_ending(at), talk.words
+    closed = words[at + 1 : at + 3] == ["back", "on"] and words[at + 3 : at + 4] in _ENDS_BACK
+    opens = foot is not None and words[foot.start - 1] in _OPENS
+    worked = any(m.is_any(("work", "shoe_states")) for m in talk.holding(at))
+    if foot is not None and foot.get("feet") is not None and opens and closed and not worked:
+        _add(talk, segment, at, at + 3, "work", "put_back")
 
 
 def _same_back_on(talk: Talk) -> None:

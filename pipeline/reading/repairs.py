@@ -312,12 +312,15 @@ def _for_a_horse(talk: Talk, cue_end: int, number: Mention) -> bool:
 
 
 def _right_beside(talk: Talk, run: list[Mention], olds: list[Mention], new: Mention) -> bool:
-    """ "Contracted heels behind, I mean in front, and a crack in the left front": nothing but the cue between."""
+    """ "Contracted heels behind, I mean in front, and a crack in the left front": nothing but the cue between.
+
+    So in "new shoes on his hinds, no, his fronts, and the hinds are reset".
+    """
     if not olds:
         return False
     gap = talk.words[olds[-1].end : run[0].start] + talk.words[run[-1].end : new.start]
     closed = talk.words[new.end : new.end + 1] in ([","], ["."], [])
-    return set(gap) <= ({",", "on", "in", "under", "the"} if closed else {","})
+    return set(gap) <= ({",", "on", "in", "under", "the", "his", "her"} if closed else {",", "his", "her"})
 
 
 def _another_named(talk: Talk, cue: Mention) -> bool:

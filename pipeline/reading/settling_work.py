@@ -9,7 +9,8 @@ LEFT_BARE = "work: said to be left bare"
 SAME_BACK = "work: the same shoes back on"
 SAME_SHOE = "work: the same shoe"
 _OAKUM_ALONE = 2  # tokens: more of them name the pine tar with it
-_JUST = 1  # sentences from the shoes taken off to the bare feet
+_JUST = 1  # sentences from the shoes taken off to the bare feet, from a loose shoe to its going on again
+_STILL_ON = frozenset({"loose", "sprung", "worn"})
 
 
 def settle_bare(drafts: list[Draft]) -> None:
@@ -32,13 +33,22 @@ def _here(off: Draft, stays: Draft) -> bool:
 
 
 def back_on_without_loss(drafts: list[Draft]) -> None:
-    """ "The fronts went back on", "near fore, same shoe back on": what was not lost was reset."""
+    """ "The fronts went back on", "near fore, same shoe back on": what was not lost was reset.
+
+    So was a shoe that was loose or sprung: "the near fore was sprung, I flattened it before it went back on".
+    """
     lost = [d for d in drafts if d.slot == "shoe_state" and d.value == "lost"]
+    there = [d for d in drafts if d.slot == "shoe_state" and d.value in _STILL_ON and d.feet]
     for draft in [d for d in drafts if d.slot == "work" and d.value == "put_back"]:
         here = [d for d in lost if not d.feet or not draft.feet or set(d.feet) & set(draft.feet)]
         same = not {SAME_BACK, SAME_SHOE}.isdisjoint(draft.rules) and bool(draft.feet) and not here
-        if same or (len(draft.feet or ()) > 1 and not lost):
+        sprung = any(set(draft.feet or ()) == set(d.feet or ()) and _told_near(d, draft) for d in there) and not here
+        if same or sprung or (len(draft.feet or ()) > 1 and not lost):
             draft.value = "reset"
+
+
+def _told_near(state: Draft, work: Draft) -> bool:
+    return state.status is Status.PRESENT and 0 <= work.segment.sentence - state.segment.sentence <= _JUST
 
 
 def tar_in_oakum(drafts: list[Draft]) -> None:

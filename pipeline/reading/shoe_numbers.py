@@ -15,6 +15,7 @@ _CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
 _FEWEST, _MOST = 3, 10  # nails of a shoe
 _IN_THE = 2
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
+_LATELY = 2  # sentences
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
@@ -93,7 +94,10 @@ class ShoeNumbers(SizeRanges):
         return nailed and (any(d.slot == "shoe_size" for d in own) or number.value >= _BIG_NAIL)
 
     def _before_their_count(self, segment: Segment, number: Number) -> bool:
-        """ "Size three, number fives, six apiece": a second size between the shoe's and the count is the nails'."""
+        """ "Size three, number fives, six apiece": a second size between the shoe's and the count is the nails'.
+
+        So is a plural that opens the next sentence but one: "Egg bars, size one. Side clips. Fives, six to the foot."
+        """
         behind = self._talk.mention_starting(number.end + 1)
         if self._words[number.end : number.end + 1] != [","] or behind is None or behind.number is None:
             return False
@@ -101,7 +105,15 @@ class ShoeNumbers(SizeRanges):
         counted = self._talk.mention_starting(behind.end)
         named = counted is not None and (counted.get("totals") is not None or counted.get("measures") == "nails")
         sized = bool(drafts) and drafts[-1].slot == "shoe_size" and drafts[-1].start < number.start
+        sized = sized or (number.plural and not drafts and self._sized_before(segment))
         return named and sized and number.value >= _LEAST_NAIL_SIZE and not segment.having("feet")
+
+    def _sized_before(self, segment: Segment) -> bool:
+        """Whether the shoes were sized in the last two sentences, and on the feet that are still in hand."""
+        near = [s for s in self._talk.segments[: segment.index] if segment.sentence - s.sentence <= _LATELY]
+        near = [s for s in near if s.horse == segment.horse]
+        sizes = [s.index for s in near if any(d.slot == "shoe_size" for d in s.drafts)]
+        return bool(sizes) and not any(s.having("feet") for s in near if s.index > sizes[-1])
 
     def _after_nails(self, segment: Segment, before: Mention, mention: Mention) -> bool:
         """ "Three nails a side, size five": a size right after the nails of a sized shoe is theirs."""

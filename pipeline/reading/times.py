@@ -10,14 +10,13 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status, value_problem
+from pipeline.vocabulary import CLASS_SLOTS
 
 WEEKS_PER_UNIT = {"day": Fraction(1, 7), "week": Fraction(1), "fortnight": Fraction(2), "month": Fraction(4)}
 _PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of"})
 _MOST_WEEKS = 16
 _RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibiotics"})
-_PAST_BEFORE = frozenset(
-    {"last", "past", "been", "gone", "every", "after", "previous", "over", "these", "another's", "went"}
-)
+_PAST_BEFORE = frozenset({"last", "past", "been", "gone", "every", "after", "previous", "over", "another's", "went"})
 _OTHER_TIMES = frozenset({
     "took", "taken", "foals", "foaling", "runs", "races", "sells", "ships", "competes", "turned", "lame", "antibiotics",
     "bute", "rest",
@@ -52,6 +51,7 @@ _NAMED_BY = frozenset({
     "for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again", "so",
     "likes", "wants", "needs", "every", "it", "say", "past", "over", "than",
 })  # fmt: skip
+_TOLD = frozenset({*CLASS_SLOTS, "feet", "zones", "measures", "units"})
 
 
 def draft_times(talk: Talk, names: set[int]) -> None:
@@ -184,7 +184,7 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     if before[-1:] == ["every"] and _from_now_on(talk, sentence, segment, start):
         return False
     stays = before[-1:] == ["for"] and led & {"rest", "off", "boots", "in", "on"} and not led & _BOOKING
-    if (set(before) & _PAST_BEFORE and not limited) or stays:
+    if (set(before) & _PAST_BEFORE and not limited) or stays or before[-1:] == ["these"]:
         return True
     if "let" in led and led & {"they", "had", "owners"} and not led & {"'ll", "will", "can", "should"}:
         return True  # "they'd let him go nine weeks"
@@ -321,12 +321,19 @@ def _but_this(talk: Talk, later: list[Segment], said: list[Draft]) -> bool:
         if number is None or number.number is None or any(d.start == number.start for d in segment.drafts):
             continue
         alone = segment.end - segment.start == number.end - number.start or words & {"make", "say", "call"}
-        if alone and number.number.value <= _MOST_WEEKS and number.number.aughts is None:
+        closes = bool(alone) or _moved_to(talk, segment, number)
+        if closes and number.number.value <= _MOST_WEEKS and number.number.aughts is None:
             _add(segment, number.number.value, number.start, number.end)
             for draft in said:
                 draft.drop("said at first")
             return True
     return False
+
+
+def _moved_to(talk: Talk, segment: Segment, number: Mention) -> bool:
+    """ "… but they're away, so she's going on to seven", "so it'll be five": nothing else is told."""
+    led = talk.words[number.start - 1] in ("to", "be", "for", "'s", "on") and number.end == segment.end
+    return led and not any(m.is_any(_TOLD) for m in segment.mentions)
 
 
 def _keep_told(talk: Talk, sentence: list[Segment]) -> None:

@@ -11,6 +11,7 @@ from pipeline.record import FEET
 _DONE_TO = "foot: done to the whole horse"
 _WORK = frozenset({"trim", "reset"})
 _HIM = frozenset({"him", "her"})
+_HE = frozenset({"he", "she"})
 _CLOSES = frozenset(
     {
         ",", ";", "and", "but", "so", "up", "out", "today", "again", "now", "anyway", "back", "for", "as", "round",
@@ -45,6 +46,8 @@ _ALL_OF_IT = frozenset(
 
 def of_the_horse(talk: Talk, draft: Draft, hand: Feet | None) -> bool:
     """ "Scratches on the right hind. Trimmed her, no shoes.": all her feet, unless a shoe in hand was told of."""
+    if draft.slot == "finding" and hand is not None and len(hand) > 1:
+        return _explained(talk, draft)
     if draft.slot != "work" or draft.value not in _WORK or hand is None:
         return False
     if LEFT_BARE in draft.rules and any(_DONE_TO in d.rules for d in _said_before(talk, draft)):
@@ -55,6 +58,16 @@ def of_the_horse(talk: Talk, draft: Draft, hand: Feet | None) -> bool:
     name = talk.mention_ending(draft.start)
     subject = talk.words[draft.start - 1] in ("he", "she") or (name is not None and name.get("horse") is not None)
     return (done_to or (said[0] in _GOT and subject)) and not _shoe_told(talk, draft, hand)
+
+
+def _explained(talk: Talk, draft: Draft) -> bool:
+    """ "He's chipped up, there's wall loss on the right front and on the left hind": said of him, then foot by foot."""
+    segment = draft.segment
+    behind = talk.segments[segment.index + 1 : segment.index + 2]
+    of_him = talk.words[segment.start] in _HE and draft.end == segment.end
+    told = bool(behind) and behind[0].sentence == segment.sentence and behind[0].joined_by(",")
+    same = told and any((d.slot, d.value) == (draft.slot, draft.value) for d in behind[0].drafts)
+    return of_him and same and bool(behind[0].having("feet"))
 
 
 def _said_before(talk: Talk, draft: Draft) -> list[Draft]:

@@ -9,6 +9,7 @@ from pipeline.record import Status
 _ONE_OF_A_KIND = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "packing", "clips", "nail_size", "wedge"})
 _SHOEING = frozenset({"reset", "new_shoe"})  # the same shoes or new ones, never both
 _SHOD = frozenset({"reset", "new_shoe", "put_back"})
+_PROMISED = frozenset({"told", "promised"})
 _NEAR = 2  # sentences between the thought and what was put on
 
 
@@ -34,6 +35,8 @@ def _wished(talk: Talk, segment: Segment, cue: Mention) -> list[Draft]:
     if cue.get("wishes") == "after":
         return [d for d in own if d.end <= cue.start][-1:]
     wished = [d for d in own if d.start >= cue.start and d.start not in cue.literal]
+    if _PROMISED & set(talk.words[cue.start : cue.end]):
+        return [d for d in wished if not _says(talk, cue.end, d.start)]
     for later in talk.sentence(segment.sentence):
         if later.index <= segment.index:
             continue
@@ -41,6 +44,11 @@ def _wished(talk: Talk, segment: Segment, cue: Mention) -> list[Draft]:
             break
         wished += [d for d in later.drafts if not d.dropped and _of_a_kind(d)]
     return wished
+
+
+def _says(talk: Talk, start: int, end: int) -> bool:
+    """ "I told her he's in egg bars": a statement of what is; "I told her egg bars" is one of what was to be."""
+    return any(talk.plays(role, start, end) for role in ("subject", "past", "present"))
 
 
 def _of_a_kind(draft: Draft) -> bool:

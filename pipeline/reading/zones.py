@@ -260,11 +260,13 @@ def _another_foot(draft: Draft, found: list[FootGroup]) -> bool:
 def _turned(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> bool:
     """ "No thrush in the hinds but there's some in the near fore, in the frog": the place is the other foot's.
 
-    So is it in "thrush in the off hind, and a mild one in the near hind, in the frog", which is copied with its degree.
+    So is it in "thrush in the off hind, and a mild one in the near hind, in the frog", which is copied with its degree,
+    and in "thrush in the off hind, in the sulcus, near hind too, in the frog".
     """
     for near in sentence[max(0, position - 1) : position]:
         graded = bool(near.having("severities")) and near.joined_by("and", ", and") and not near.drafts
-        if graded and near is not draft.segment and _another_foot(draft, groups.get(near.index, [])):
+        too = bool(near.having("same", "too")) and not near.drafts and sentence[position].joined_by(",")
+        if (graded or too) and near is not draft.segment and _another_foot(draft, groups.get(near.index, [])):
             return True
     if all(m.readings["denials"] == "pseudo" for m in draft.segment.having("denials")):
         return False  # "thrush is no better, moderate, but the off hind has dried up"

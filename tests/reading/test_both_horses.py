@@ -114,6 +114,23 @@ def test_six_nails_each_are_no_weeks(read: Read) -> None:
 
 
 @pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        (
+            "Reset his fronts with two degree wedge pads on the both of them.",
+            ["LF+RF pad wedge", "LF+RF wedge 2", "LF+RF work reset"],
+        ),
+        ("Trimmed her hinds and put boots on both of them.", ["LH+RH shoe_type boot", "LH+RH work trim"]),
+        ("I put new shoes in her fronts with rim pads in the two of them.", ["LF+RF pad rim", "LF+RF work new_shoe"]),
+    ],
+)
+def test_both_feet_of_his(read: Read, said: str, facts: list[str]) -> None:
+    tally, buck = read(f"Tally, toe clips in front. Buck's the bay. {said}", "Tally", "Buck")
+    assert told(tally) == ["LF+RF clips toe"]
+    assert told(buck) == facts
+
+
+@pytest.mark.parametrize(
     "said",
     [
         "No need for the vet with either of them.",
@@ -129,3 +146,38 @@ def test_no_vet_for_either(read: Read, said: str) -> None:
 def test_no_vet_for_the_one_in_hand(read: Read) -> None:
     visits = read("Tally. Trimmed. Buck. Bruise in both fronts. No need for the vet.", "Tally", "Buck")
     assert [[f.status for f in v.facts if f.slot == "vet"] for v in visits] == [[], ["absent"]]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Neither one needs the vet",
+        "Neither of them needs a vet",
+        "Neither needs the vet to look",
+        "Neither horse needs the vet",
+    ],
+)
+def test_neither_needs_the_vet(read: Read, said: str) -> None:
+    tally, buck = read(f"Tally, fronts reset. Buck, corn in the off fore. {said}.", "Tally", "Buck")
+    assert told(tally) == ["- vet referral absent", "LF+RF work reset"]
+    assert told(buck) == ["- vet referral absent", "RF finding corn"]
+
+
+def test_neither_of_two_feet_needs_the_vet(read: Read) -> None:
+    tally, buck = read("Tally, fronts reset. Buck, thrush in both hinds. Neither needs the vet.", "Tally", "Buck")
+    assert told(tally) == ["LF+RF work reset"]
+    assert told(buck) == ["- vet referral absent", "LH+RH finding thrush"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Both of these horses get eight weeks",
+        "These two horses come back in eight weeks",
+        "Both these ponies go eight weeks",
+    ],
+)
+def test_weeks_of_both_of_these(read: Read, said: str) -> None:
+    tally, buck = read(f"Tally, fronts reset. Buck, trimmed the hinds. {said}.", "Tally", "Buck")
+    assert told(tally) == ["- next_visit_weeks 8 planned", "LF+RF work reset"]
+    assert told(buck) == ["- next_visit_weeks 8 planned", "LH+RH work trim"]

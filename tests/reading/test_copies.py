@@ -56,3 +56,27 @@ test_the_same_stuff = reads(
     ],
     "Tansy. {}",
 )
+
+test_the_place_of_the_other = reads(
+    [
+        (
+            "Thrush, left hind, in the sulcus, severe, and, uh, right hind too, in the commissure, moderate.",
+            ["LH finding thrush @sulcus ~severe", "RH finding thrush @commissure ~moderate"],
+        ),
+        (
+            "Near hind has a crack at the toe, off hind as well, at the quarter.",
+            ["LH finding crack @toe", "RH finding crack @quarter"],
+        ),
+        ("A bruise in the near fore, off fore too, at the heel.", ["LF finding bruise", "RF finding bruise @heel"]),
+        # no place of its own
+        (
+            "Bruise in the left front at the heel, right front too, moderate.",
+            ["LF finding bruise @heel", "RF finding bruise @heel ~moderate"],
+        ),
+        (
+            "Flare in the left front at the quarter, right front too, iodine on the frog.",
+            ["LF+RF finding flare @quarter", "RF treatment iodine"],
+        ),
+    ],
+    "Tally. {}",
+)

@@ -202,3 +202,20 @@ test_a_time_alone_and_what_is_left = reads(
     ],
     "Tally. {}",
 )
+
+test_in_a_year_that_is_past = reads(
+    [
+        ("Foundered in twenty twenty three. New fronts.", ["- finding laminitis history", "LF+RF work new_shoe"]),
+        ("He had an abscess in the left front back in 2021.", ["LF finding abscess history"]),
+        (
+            "She had ringbone in the near fore in twenty nineteen, and sidebone in the off fore today.",
+            ["LF finding ringbone history", "RF finding sidebone"],
+        ),
+        # no year
+        (
+            "Toe angles, fifty in front. Growth rings on the fronts, twenty or so.",
+            ["LF+RF finding growth_rings", "LF+RF toe_angle 50"],
+        ),
+    ],
+    "Tally. {}",
+)

@@ -69,3 +69,19 @@ test_called_behind_another_foot_takes_nothing_back = reads(
     ],
     "Tansy. {}",
 )
+
+test_dug_out_of_the_ground = reads(
+    [
+        (
+            "Lost the left front, owner dug it out of the snow. Put it back on.",
+            ["LF shoe_state lost", "LF work put_back"],
+        ),
+        (
+            "Threw the off hind, the lad dug it out of the ditch, so I nailed it back on.",
+            ["RH shoe_state lost", "RH work put_back"],
+        ),
+        # out of the foot
+        ("Abscess in the off fore, I dug it out of the sole.", ["RF finding abscess", "RF treatment drained"]),
+    ],
+    "Tally. {}",
+)

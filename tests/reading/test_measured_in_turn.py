@@ -165,3 +165,64 @@ test_weeks_are_no_score = reads(
     ],
     "Tansy. {}",
 )
+
+test_how_long_a_long_toe_is = reads(
+    [
+        (
+            "Right front's got a long toe, three and five eighths inches from the hairline.",
+            ["RF finding long_toe", "RF toe_length 92.1"],
+        ),
+        (
+            "Her toes are long on the left front, four inches from the coronet.",
+            ["LF finding long_toe", "LF toe_length 101.6"],
+        ),
+        (
+            "Near fore long toe, three and three quarter inches. Off fore long toe, three and a half inches.",
+            ["LF toe_length 95.3", "LF+RF finding long_toe", "RF toe_length 88.9"],
+        ),
+        # no toe's length, and a place
+        ("Long toes on both fronts, I took off an inch.", ["LF+RF finding long_toe"]),
+        ("Long toes on both fronts, three inches of ribbon on his tail.", ["LF+RF finding long_toe"]),
+        ("Right hind has a crack, an inch long, at the hairline.", ["RH finding crack @coronary_band"]),
+    ],
+    "Tally. {}",
+)
+
+test_fives_behind_the_shoes_size = reads(
+    [
+        (
+            "Egg bars on the fronts, size one. Side clips. Number fives, six to the foot.",
+            ["LF+RF clips side", "LF+RF nail_size 5", "LF+RF nails 6", "LF+RF shoe_size 1", "LF+RF shoe_type egg_bar"],
+        ),
+        (
+            "Rims in front, size two. Sixes, seven apiece.",
+            ["LF+RF nail_size 6", "LF+RF nails 7", "LF+RF shoe_size 2", "LF+RF shoe_type rim"],
+        ),
+        # another pair of feet has shoes of its own
+        (
+            "Size two in front. Hinds. Threes, seven to a foot.",
+            ["LF+RF shoe_size 2", "LH+RH nails 7", "LH+RH shoe_size 3"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+test_foot_by_foot_with_a_thought_between = reads(
+    [
+        (
+            "New on both fronts. The left front took a one and the right front took, let me look, a one and a half. "
+            "Size five nails, three a side.",
+            ["LF shoe_size 1", "LF+RF nail_size 5", "LF+RF nails 6", "LF+RF work new_shoe", "RF shoe_size 1.5"],
+        ),
+        (
+            "New on both hinds. The near hind was a two, the off hind went, let me think, two and a half. Six nails.",
+            ["LH shoe_size 2", "LH+RH nails 6", "LH+RH work new_shoe", "RH shoe_size 2.5"],
+        ),
+        # a finding between is on its foot, and so is what follows
+        (
+            "New on both fronts. The near fore was loose, the off fore had, let me see, a corn. Full pad.",
+            ["LF shoe_state loose", "LF+RF work new_shoe", "RF finding corn", "RF pad full"],
+        ),
+    ],
+    "Tally. {}",
+)

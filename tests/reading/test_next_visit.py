@@ -190,6 +190,11 @@ def test_no_next_visit(read: Read, said: str) -> None:
         ("Six weeks, no, she wanted eight", 8.0),
         ("I wanted six weeks, they wanted eight, so eight it is", 8.0),
         ("They wanted six weeks", 6.0),
+        ("I said six weeks to start with, but they are away, so she's going on to seven", 7.0),
+        ("I said eight weeks, but with the shows coming it'll be five", 5.0),
+        ("I said eight weeks to begin with, but the ground's hard, so he'll be on six", 6.0),
+        ("I said six weeks, but the left front took a four", 6.0),
+        ("I said six weeks, but the toe came back to seven", 6.0),
     ],
 )
 def test_what_was_settled_counts(read: Read, said: str, count: float) -> None:

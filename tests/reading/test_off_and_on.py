@@ -59,3 +59,31 @@ def test_done_to_all_of_them(text: str, facts: dict[str, list[str]], read: Read)
     visits = read(text, "Buck", "Tally", "Sable")
     told_of = {str(visit.horse): told(visit) for visit in visits}
     assert told_of == facts
+
+
+test_loose_and_on_again = reads(
+    [
+        (
+            "The near fore had been sprung, I'd to hammer it flat before it went back on.",
+            ["LF shoe_state sprung", "LF work reset"],
+        ),
+        (
+            "Off hind was loose, took it off, straightened it and put it back on.",
+            ["RH shoe_state loose", "RH work reset"],
+        ),
+        (
+            "Reset her fronts. The near fore was loose, and it went back on with six nails.",
+            ["LF nails 6", "LF shoe_state loose", "LF+RF work reset"],
+        ),
+        # a lost shoe is put back
+        (
+            "He'd cast the off fore, it was bent, so I flattened it and put it back on.",
+            ["RF shoe_state lost", "RF work put_back"],
+        ),
+        (
+            "Near fore was loose. Off fore lost, put it back on.",
+            ["LF shoe_state loose", "RF shoe_state lost", "RF work put_back"],
+        ),
+    ],
+    "Tally. {}",
+)

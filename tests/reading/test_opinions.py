@@ -215,3 +215,17 @@ test_short_on_a_foot = reads(
     ],
     "Tally. {}",
 )
+
+test_cannot_be_certain = reads(
+    [
+        (
+            "I rather think the heels are sheared on the right hind, though I cannot be certain.",
+            ["RH finding sheared_heels suspected"],
+        ),
+        ("A corn in the off fore, though I could not be sure.", ["RF finding corn suspected"]),
+        ("I rather suspect an abscess in the near fore.", ["LF finding abscess suspected"]),
+        # said of something else
+        ("There's a corn in the off fore, and I cannot tell you how he hates that.", ["RF finding corn"]),
+    ],
+    "Tally. {}",
+)

@@ -129,3 +129,21 @@ test_the_same_kind_of_shoe_back_on = reads(
     ],
     "Buck. {}",
 )
+
+test_the_foot_put_back = reads(
+    [
+        (
+            "Lost both fronts. Right front put back on, they'd found that one. New shoe on the left front.",
+            ["LF work new_shoe", "LF+RF shoe_state lost", "RF work put_back"],
+        ),
+        ("He'd cast both hinds. The near hind put back on again.", ["LH work put_back", "LH+RH shoe_state lost"]),
+        ("Off hind was lost, same shoe put back, six nails.", ["RH nails 6", "RH shoe_state lost", "RH work put_back"]),
+        (
+            "Near fore lost. Old shoe nailed back, seven nails.",
+            ["LF nails 7", "LF shoe_state lost", "LF work put_back"],
+        ),
+        # nothing was lost
+        ("Right front put back on the ground before I was done. Corn in the left front.", ["LF finding corn"]),
+    ],
+    "Tally. {}",
+)

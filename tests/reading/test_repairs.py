@@ -55,3 +55,20 @@ test_nothing_wrong_puts_nothing_right = reads(
     ],
     "Tally. {}",
 )
+
+test_his_feet_put_right = reads(
+    [
+        (
+            "New shoes on his hinds, no, excuse me, his fronts, and the hinds got reset.",
+            ["LF+RF work new_shoe", "LH+RH work reset"],
+        ),
+        ("Wedges on her hinds, no, her fronts, and the hinds are trimmed.", ["LF+RF pad wedge", "LH+RH work trim"]),
+        ("Trimmed his fronts, sorry, his hinds, the fronts I reset.", ["LF+RF work reset", "LH+RH work trim"]),
+        # all feet, and some of them otherwise
+        (
+            "Size four all round, no, his fronts are four and his hinds are three.",
+            ["LF+RF shoe_size 4", "LH+RH shoe_size 3"],
+        ),
+    ],
+    "Tally. {}",
+)

@@ -28,7 +28,13 @@ test_the_horse_took_it_off = reads(
         ),
         ("He had shed the off hind and I tacked the same one back on.", ["RH shoe_state lost", "RH work put_back"]),
         ("Dropped a shoe, left hind, new one on it.", ["LH shoe_state lost", "LH work new_shoe"]),
+        (
+            "Tally jerked the right front off in a cattle guard. Same shoe back on.",
+            ["RF shoe_state lost", "RF work put_back"],
+        ),
+        ("She snagged her left hind off in the wire. New shoe on it.", ["LH shoe_state lost", "LH work new_shoe"]),
         # by hand, or no shoe at all
+        ("He jerked the left front away when I hit the sole.", []),
         ("He's dropped the near fore a bit lower than the off. Trimmed both fronts.", ["LF+RF work trim"]),
         ("I dropped the shoe on my toe. Near fore reset.", ["LF work reset"]),
         ("Pulled the right front off in the barn and reset it.", ["RF work reset"]),

@@ -157,3 +157,18 @@ test_thought_so_and_found_otherwise = reads(
         ("Corn in the near fore. I don't think so much of the paddock either.", ["LF finding corn"]),
     ]
 )
+
+test_resting_and_forging = reads(
+    [
+        (
+            "I had a look for an abscess in the off fore, 'cause she's been resting it, and there isn't one.",
+            ["RF finding abscess absent"],
+        ),
+        ("He was resting it when I came. Corn in the off fore.", ["RF finding corn"]),
+        ("Lame on the off fore, and she was resting it.", ["RF gait lame"]),
+        ("She forged at the trot.", ["- gait forge"]),
+        ("Forged in hand, and no other trouble.", ["- gait forge"]),
+        ("I forged a bar shoe for the left front.", ["LF shoe_type bar"]),
+    ],
+    "Tally. {}",
+)

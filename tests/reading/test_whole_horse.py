@@ -234,3 +234,27 @@ test_all_over_the_foot_is_the_foot_in_hand = reads(
     ],
     "Tansy. {}",
 )
+
+test_said_of_him_and_then_foot_by_foot = reads(
+    [
+        (
+            "Reset all four. He's chipped up, there's wall loss on the right front at the toe and on the left hind at "
+            "the heel.",
+            ["LF+RF+LH+RH work reset", "LH finding wall_loss @heel", "RF finding wall_loss @toe"],
+        ),
+        (
+            "Reset both fronts. He's bruised, there's a bruise in the left front.",
+            ["LF finding bruise", "LF+RF work reset"],
+        ),
+        (
+            "Reset both hinds. She's cracked, there's a crack in the off hind at the toe.",
+            ["LH+RH work reset", "RH finding crack @toe"],
+        ),
+        # something else is told behind
+        (
+            "Reset both fronts. He's bruised, moderate, and there's heat in the left front.",
+            ["LF finding heat", "LF+RF finding bruise ~moderate", "LF+RF work reset"],
+        ),
+    ],
+    "Tally. {}",
+)

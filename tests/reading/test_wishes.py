@@ -183,3 +183,21 @@ test_packed_instead_of_padded = reads(
         ),
     ]
 )
+
+test_what_the_owner_was_told = reads(
+    [
+        ("I told the owner toe clips, but in the end I used side clips on both fronts.", ["LF+RF clips side"]),
+        ("Promised her egg bars, but I've gone with straight bars in front.", ["LF+RF shoe_type straight_bar"]),
+        ("I told them leather pads. I put rim pads on both fronts.", ["LF+RF pad rim"]),
+        # told of what is, of each foot its own, or of next time
+        (
+            "I told her he's in straight bars in front, and egg bars were on the hinds.",
+            ["LF+RF shoe_type straight_bar", "LH+RH shoe_type egg_bar"],
+        ),
+        ("I told her side clips on the fronts and toe clips on the hinds.", ["LF+RF clips side", "LH+RH clips toe"]),
+        (
+            "I told the owner new shoes in front next time. Reset the fronts.",
+            ["LF+RF work new_shoe planned", "LF+RF work reset"],
+        ),
+    ]
+)
