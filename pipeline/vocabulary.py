@@ -199,7 +199,7 @@ def _check_entry(entry: Entry, name: str) -> None:
         raise VocabularyError(f"{where}: no source; write 'common practice, no source' if there is none.")
     for form in (*entry.spoken, *entry.heard_as):
         if not _FORM.fullmatch(form):
-            raise VocabularyError(f"{where}: {form!r} must be plain lower-case words with single spaces.")
+            raise VocabularyError(f"{where}: {form!r} must be words of the small letters a to z, with single spaces.")
 
 
 def _check_unique(name: str, entries: list[Entry]) -> None:

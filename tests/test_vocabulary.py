@@ -75,10 +75,14 @@ def test_version_changes_with_any_word(tmp_path: Path) -> None:
         ("pulses", "\nnormal,,,common practice\n", "pulses.csv line 3: 'normal' has no spoken form"),
         ("pulses", "normal,normal,,\n", "pulses.csv line 2: no source"),
         ("pulses", ",normal,,common practice\n", "pulses.csv line 2: no canonical name"),
-        ("pulses", "normal,Normal,,common practice\n", "pulses.csv line 2: 'Normal' must be plain lower-case words"),
-        ("pulses", "normal,not  raised,,common practice\n", "pulses.csv line 2: 'not  raised' must be plain"),
-        ("pulses", "normal,not-raised,,common practice\n", "pulses.csv line 2: 'not-raised' must be plain"),
-        ("pulses", "normal,normal,NORMAL,common practice\n", "pulses.csv line 2: 'NORMAL' must be plain"),
+        (
+            "pulses",
+            "normal,Normal,,common practice\n",
+            "pulses.csv line 2: 'Normal' must be words of the small",
+        ),
+        ("pulses", "normal,not  raised,,common practice\n", "pulses.csv line 2: 'not  raised' must be words"),
+        ("pulses", "normal,not-raised,,common practice\n", "pulses.csv line 2: 'not-raised' must be words"),
+        ("pulses", "normal,normal,NORMAL,common practice\n", "pulses.csv line 2: 'NORMAL' must be words"),
         ("pulses", "normal,normal,common practice\n", "pulses.csv line 2: 3 cells where 4 belong"),
         (
             "pulses",
@@ -127,7 +131,7 @@ def test_asking_for_a_class_that_is_not_there_is_refused(tmp_path: Path) -> None
 @given(st.text(alphabet=st.characters(whitelist_categories=["Lu"], max_codepoint=90), min_size=1, max_size=8))
 def test_capitals_never_pass_as_a_form(word: str) -> None:
     entry = Entry("thrush", (word,), (), "own word", "own words", 1)
-    with pytest.raises(VocabularyError, match="plain lower-case"):
+    with pytest.raises(VocabularyError, match="small letters a to z"):
         load_vocabulary(own_words=[("findings", entry)])
 
 

@@ -131,6 +131,8 @@ def _keep(hearing: Ingest, paths: list[Path], store: Path | None, when: date | N
         if again and not files:
             say("No memo waits.")
             return 0
+        if not files:
+            say(f"No sound file lies in {', '.join(map(str, paths))}.")
         with progress(len(files)) as starting:
             code = report.tell_all(hearing.keep_all(files, kept, when, starting, days))
         if report.nameless and not kept.roster():

@@ -105,6 +105,12 @@ def _labelled(label: str, text: str) -> list[str]:
     return [f"{label:<{_INDENT}}{first}", *(" " * _INDENT + line for line in rest)]
 
 
+def fitted(text: str) -> str:
+    """The text with every line that is wider than the screen broken between words."""
+    lines = [textwrap.wrap(line, WIDTH, break_on_hyphens=False, break_long_words=False) for line in text.split("\n")]
+    return "\n".join("\n".join(parts) for parts in lines)
+
+
 def _wrapped(text: str, indent: str, width: int = WIDTH) -> list[str]:
     plain = " ".join(harmless(text).split())
     return textwrap.wrap(plain, width, subsequent_indent=indent)

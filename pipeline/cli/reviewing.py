@@ -86,6 +86,7 @@ def _list(asking: Review, as_json: bool) -> int:
 def _ask(asking: Review) -> None:
     from pipeline.cli.playing import Player
     from pipeline.cli.review_keys import KeyReview, Terminal
+    from pipeline.cli.review_screen import fitted
 
     def key() -> str:
         try:
@@ -103,4 +104,4 @@ def _ask(asking: Review) -> None:
         return typed
 
     with Player() as player:
-        KeyReview(asking, Terminal(key, line, typer.echo), player).run()
+        KeyReview(asking, Terminal(key, line, lambda text: typer.echo(fitted(text))), player).run()

@@ -27,10 +27,13 @@ def import_file(
 
     Example: clinchbook roster import horses.csv
     """
+    from pipeline.errors import RosterError
     from pipeline.keeping import Store, store_folder
     from pipeline.keeping.roster import read_roster
 
     horses = read_roster(file)
+    if not horses:
+        raise RosterError(f"{file.name} names its columns, but no horse.")
     with Store.open(store_folder(store)) as kept:
         added, updated = kept.add_horses(horses)
     typer.echo(f"{added} added, {updated} brought up to date.")

@@ -50,9 +50,11 @@ def back_up(source: sqlite3.Connection, folder: Path, target: Path) -> BackedUp:
 
     The database is copied first and put in place last, so that a back-up never names a recording that it lacks.
     Recordings of removed memos go out of it. A recording that the store itself has lost is a problem of the result.
-    Raises BackupError, StoreError and StoreBusyError.
+    Raises FileMissingError for a missing folder, BackupError, StoreError and StoreBusyError.
     """
     _check_apart(folder, target)
+    if not target.absolute().parent.is_dir():  # made, it would lie on this disk when a stick is not plugged in
+        raise FileMissingError(f"There is no folder {target.parent} to put the back-up into; is its disk plugged in?")
     make_private_folder(target)
     _check_ours(target)
     with plain_errors(target), only_back_up(target), part_of(target) as part:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from pipeline.errors import NotFoundError, RosterError
 from pipeline.keeping.database import insert_row, update_row
 from pipeline.keeping.kept import KeptHorse
-from pipeline.keeping.names import name_key
+from pipeline.keeping.names import at, name_key
 from pipeline.keeping.rows import Columns, horse_columns, horse_of
 from pipeline.record import Flag, FlagKind, HorseMatch, RosterHorse, Visit
 from pipeline.sentences import did_you_mean
@@ -77,10 +77,11 @@ def the_horse_called(database: Database, name: str, place: str | None = None) ->
         return horses[0]
     if horses:
         raise NotFoundError(f"{len(horses)} horses are called {name} ({_places(horses)}); say the place too.")
+    if place is not None and (elsewhere := horses_called(database, name)):
+        raise NotFoundError(f"No horse called {name} stands {at(place)}, only {_places(elsewhere)}.")
     spoken = [other for horse in all_horses(database) for other in (horse.name, *horse.horse.also_called)]
     known = {name_key(other): other for other in spoken}
-    where = f" at {place}" if place else ""
-    raise NotFoundError(f"No horse called {name}{where} is in the store.{did_you_mean(name_key(name), known)}")
+    raise NotFoundError(f"No horse called {name} is in the store.{did_you_mean(name_key(name), known)}")
 
 
 def assign(database: Database, visit: Visit, memo_id: int) -> Assignment:
@@ -137,7 +138,7 @@ def _add_from_memo(database: Database, name: str, memo_id: int) -> int:
 
 
 def _places(horses: Sequence[KeptHorse]) -> str:
-    return ", ".join(f"at {horse.horse.place}" if horse.horse.place else "with no place" for horse in horses)
+    return ", ".join(at(horse.horse.place) for horse in horses)
 
 
 def _doubt(visit: Visit, reason: str) -> Flag:

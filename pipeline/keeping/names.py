@@ -10,6 +10,11 @@ def name_key(name: str | None) -> str:
     return " ".join(unicodedata.normalize("NFKC", name or "").casefold().split())
 
 
+def at(place: str | None) -> str:
+    """Where a horse stands, as a sentence says it: ``at Quarry Barn``, ``with no place``."""
+    return f"at {place}" if place else "with no place"
+
+
 def keepable(text: str) -> str:
     """``text`` with the halves of characters that a file name may hold, and UTF-8 may not, replaced."""
     return text.encode("utf-8", "replace").decode("utf-8")

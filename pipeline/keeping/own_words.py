@@ -147,6 +147,8 @@ def _check_meaning(vocabulary: Vocabulary, name: str, canonical: str) -> None:
     if name not in vocabulary.classes:
         raise VocabularyError(none_such(name, "class of words", sorted(vocabulary.classes)))
     meanings = _meanings(vocabulary, name)
+    if canonical not in meanings and (called := vocabulary.spoken(name).get(plain_form(canonical))):
+        raise VocabularyError(f"“{canonical}” is {called} among the {name}; say {called}.")
     if canonical not in meanings:
         raise VocabularyError(none_such(canonical, f"name among the {name}", meanings))
 

@@ -12,7 +12,7 @@ from typing import NamedTuple
 from pipeline.errors import NotFoundError
 from pipeline.keeping.asking import STANDING, Parameter, Where, marks, rows
 from pipeline.keeping.called import horse_ids_called
-from pipeline.keeping.names import name_key
+from pipeline.keeping.names import at, name_key
 from pipeline.keeping.seen import (
     FACT_COLUMNS,
     SEVERITIES,
@@ -44,15 +44,15 @@ class LastSeen(NamedTuple):
 
 def the_horse(connection: sqlite3.Connection, name: str, place: str | None = None) -> SeenHorse:
     """The one horse of this name or other name; raises NotFoundError when there is none or several."""
-    found = [_horse(row) for row in _by_id(connection, horse_ids_called(connection, name))]
-    if place is not None:
-        found = [horse for horse in found if name_key(horse.place) == name_key(place)]
+    called = [_horse(row) for row in _by_id(connection, horse_ids_called(connection, name))]
+    found = called if place is None else [horse for horse in called if name_key(horse.place) == name_key(place)]
     if len(found) == 1:
         return found[0]
-    where = f" at {place}" if place else ""
+    if not found and called:
+        raise NotFoundError(f"No horse called {name} stands {at(place)}, only {_places(called)}.")
     if not found:
-        raise NotFoundError(f"No horse called {name}{where} is in the store.{_hint(connection, name)}")
-    places = ", ".join(f"at {horse.place}" if horse.place else "with no place" for horse in found)
+        raise NotFoundError(f"No horse called {name} is in the store.{_hint(connection, name)}")
+    places = _places(found)
     raise NotFoundError(f"{len(found)} horses are called {name} ({places}); say the place too.")
 
 
@@ -176,6 +176,10 @@ def _of_a_horse(place: str | None) -> Where:
     if place is not None:
         where.add("horse IN (SELECT id FROM horses WHERE instr(place_key, ?) > 0)", name_key(place))
     return where
+
+
+def _places(horses: Sequence[SeenHorse]) -> str:
+    return ", ".join(at(horse.place) for horse in horses)
 
 
 def _hint(connection: sqlite3.Connection, name: str) -> str:

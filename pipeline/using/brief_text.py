@@ -16,7 +16,7 @@ from pipeline.using.outcomes import Outcome, side_words
 from pipeline.using.plan_checks import PlanCheck
 from pipeline.using.set_ups import set_up_words
 from pipeline.using.values import as_values
-from pipeline.using.wording import MEASURE_UNITS, SIGN, day_words, fact_words
+from pipeline.using.wording import MEASURE_UNITS, SIGN, day_words, fact_words, weeks_words
 
 HEIGHT = 24
 _LABEL = 10
@@ -69,9 +69,10 @@ def due_words(due: DueDate, today: date) -> str:
         return "no next visit said"
     sign = f"{SIGN} " if due.flagged else ""
     if due.basis == "said":
-        why = f"{sign}{due.weeks:g} weeks said"
+        why = f"{sign}{weeks_words(due.weeks)} said"
     else:
-        why = f"by its own rhythm of {due.weeks:g} weeks, {due.gaps} gap{'s' if due.gaps > 1 else ''}; nothing was said"
+        gaps = f"{due.gaps} gap{'s' if due.gaps > 1 else ''}"
+        why = f"by its own rhythm of {weeks_words(due.weeks)}, {gaps}; nothing was said"
     days = (today - due.day).days
     late = f", {days} day{'s' if days > 1 else ''} overdue" if days > 0 else ""
     return f"due {day_words(due.day)} ({why}){late}"
@@ -84,7 +85,7 @@ def _heading(brief: Brief) -> list[str]:
     if brief.last is None:
         return [*textwrap.wrap(title, WIDTH), "Never seen before, as far as this book goes."]
     weeks = brief.weeks_since or 0
-    since = "today" if brief.last == brief.today else f"{weeks:g} week{'' if weeks == 1 else 's'} ago"
+    since = "today" if brief.last == brief.today else f"{weeks_words(weeks)} ago"
     seen = f"Seen {day_words(brief.last)}, {since} (visit {brief.visit_id}, {brief.visits} in all); "
     return [*textwrap.wrap(title, WIDTH), *textwrap.wrap(f"{seen}{due_words(brief.due, brief.today)}.", WIDTH)]
 
@@ -140,7 +141,7 @@ def _plans(brief: Brief) -> list[str]:
     lines = [f"{' '.join(names)}: {words}" if any(names) else words for words, names in feet.items()]
     if asked := brief.interval:
         sign = f"{SIGN} " if asked.flagged else ""
-        lines.append(f"{sign}{asked.asked_weeks:g} weeks asked for last time, seen after {asked.came_weeks:g}")
+        lines.append(f"{sign}{weeks_words(asked.asked_weeks)} asked for last time, seen after {asked.came_weeks:g}")
     return lines
 
 

@@ -9,7 +9,7 @@ from icalendar import Calendar, Event
 
 from pipeline.keeping.names import name_key
 from pipeline.using.due import DueHorse, DueList
-from pipeline.using.wording import day_words
+from pipeline.using.wording import day_words, weeks_words
 
 # Drawn once, at random: the events' own name space.
 _EVENTS = UUID("7c1a4c0e-52b1-4d0e-9a63-1f0d6f0b8a35")
@@ -56,9 +56,10 @@ def _description(one: DueHorse, today: date, owners: bool) -> str:
     due = one.due
     if due.basis == "said":
         doubt = " (not looked at yet)" if due.flagged else ""
-        lines = [f"{due.weeks:g} weeks were said on {day_words(one.last)}{doubt}."]
+        were = "was" if due.weeks == 1 else "were"
+        lines = [f"{weeks_words(due.weeks)} {were} said on {day_words(one.last)}{doubt}."]
     else:
-        lines = [f"Nothing was said on {day_words(one.last)}; the horse's own rhythm is {due.weeks:g} weeks."]
+        lines = [f"Nothing was said on {day_words(one.last)}; the horse's own rhythm is {weeks_words(due.weeks)}."]
     if due.day and due.day < today:
         lines.append(f"It was due on {day_words(due.day)}.")
     if owners and one.horse.owner:

@@ -7,7 +7,7 @@ from itertools import islice
 from pipeline.using.cells import csv_text
 from pipeline.using.columns import plain, row_lines
 from pipeline.using.due import LONG_GONE_WEEKS, DueDate, DueHorse, DueList, by_place
-from pipeline.using.wording import SIGN, day_words
+from pipeline.using.wording import SIGN, day_words, weeks_words
 
 CSV_COLUMNS = (
     "due", "overdue_days", "basis", "weeks", "gaps", "not_looked_at", "horse", "owner", "place", "last_visit", "visit",
@@ -49,8 +49,8 @@ def due_csv(due: DueList) -> str:
 def basis_words(due: DueDate) -> str:
     """``6 weeks said``, or ``own rhythm, 6.1 weeks over 4 gaps``."""
     if due.basis == "said":
-        return f"{SIGN} {due.weeks:g} weeks said" if due.flagged else f"{due.weeks:g} weeks said"
-    return f"own rhythm, {due.weeks:g} weeks over {due.gaps} gap{'' if due.gaps == 1 else 's'}"
+        return f"{SIGN} {weeks_words(due.weeks)} said" if due.flagged else f"{weeks_words(due.weeks)} said"
+    return f"own rhythm, {weeks_words(due.weeks)} over {due.gaps} gap{'' if due.gaps == 1 else 's'}"
 
 
 def _row(one: DueHorse, due: DueList) -> tuple[str, ...]:

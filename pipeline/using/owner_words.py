@@ -13,7 +13,7 @@ from pipeline.errors import VocabularyError
 from pipeline.keeping import KeptVisit
 from pipeline.record import Fact, Status, value_problem
 from pipeline.using.origin import long_date
-from pipeline.using.wording import FOOT_NAMES, number_words
+from pipeline.using.wording import FOOT_NAMES, weeks_words
 
 FILE = "owner_words.csv"
 COLUMNS = ("slot", "value", "plain", "advice", "source")
@@ -66,8 +66,7 @@ def next_visit(visits: Sequence[KeptVisit]) -> str | None:
             number = float(weeks[-1].value)
             day = due_day(visit.visit.date, number)
             doubt = " (not reviewed yet: please ask)" if weeks[-1].flagged else ""
-            counted = f"{number_words(number)} {'week' if number == 1 else 'weeks'}"
-            return f"about {long_date(day)}, {counted} after {long_date(visit.visit.date)}{doubt}"
+            return f"about {long_date(day)}, {weeks_words(number)} after {long_date(visit.visit.date)}{doubt}"
     return None
 
 

@@ -94,9 +94,9 @@ def _details(history: VisitHistory, past: PastChange) -> Iterator[str]:
                 said.add(entry.row)
                 yield f"{_named(fact)}: {'settled' if entry.new else 'no longer settled'}"
         elif (entry.table, entry.column) == ("flags", "visit"):
-            yield f"flag: {history.flags[entry.row]}: {_step(entry)}"
+            yield f"flag, {_step(entry)}: {history.flags[entry.row]}"
         elif entry.table == "flags":
-            yield f"flag: {history.flags[entry.row]}: {'looked at' if entry.new else 'to look at again'}"
+            yield f"flag {'looked at' if entry.new else 'to look at again'}: {history.flags[entry.row]}"
         elif (entry.table, entry.column) == ("visits", "horse"):
             yield f"horse: {_horse(history, entry.old)} → {_horse(history, entry.new)}"
         elif entry.column not in _UNSAID:

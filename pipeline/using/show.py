@@ -13,7 +13,7 @@ from rich.text import Text
 
 from pipeline.judging import cautions
 from pipeline.keeping import KeptVisit
-from pipeline.record import FEET, Fact, Flag, HorseMatch, Status
+from pipeline.record import FEET, Fact, Flag, FlagKind, HorseMatch, Status
 from pipeline.sentences import capital, in_a_row
 from pipeline.using.wording import FOOT_NAMES, FOUND_SLOTS, SIGN, clock, fact_words, harmless
 
@@ -119,7 +119,12 @@ def _doubts(kept: KeptVisit) -> list[Text]:
             reasons = in_a_row(fact.reasons) or "not sure"
             what = f"{FOOT_NAMES[fact.foot]}: {fact_words(fact)}: {reasons}"
             doubts.append(_plain(what + _heard(fact.quote, fact.start)))
-    flags: list[Flag] = [*kept.visit.flags, *kept.memo.record.flags]
+    told = {reason for fact in kept.visit.facts if fact.flagged for reason in fact.reasons}
+    flags: list[Flag] = [
+        flag
+        for flag in (*kept.visit.flags, *kept.memo.record.flags)
+        if flag.kind is not FlagKind.CONTRADICTION or flag.reason not in told  # told with each of the facts
+    ]
     return doubts + [_plain(capital(flag.reason) + _heard(flag.quote, flag.start)) for flag in flags]
 
 

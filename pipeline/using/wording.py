@@ -35,10 +35,10 @@ _WHOLE = {
     "obel": "laminitis grade {} of 4 (Obel)",
     "body_condition": "body condition {} of 9 (Henneke)",
     "cresty_neck": "cresty neck {} of 5 (Carter)",
-    "nails": "{} nails",
+    "nails": "{} nail{s}",
     "nail_size": "nail size {}",
     "shoe_size": "shoe size {}",
-    "next_visit_weeks": "next visit in {} weeks",
+    "next_visit_weeks": "next visit in {} week{s}",
     "tester": "hoof testers: {}",
     "pulse": "digital pulse {}",
     "shoe_state": "shoe {}",
@@ -55,6 +55,11 @@ def number_words(value: float) -> str:
     return f"{value:g}"
 
 
+def weeks_words(weeks: float | None) -> str:
+    """``1 week``, ``6 weeks``, ``6.5 weeks``; none is ``0 weeks``."""
+    return f"{number_words(weeks or 0)} week{'' if weeks == 1 else 's'}"
+
+
 def day_words(day: date) -> str:
     """``13 Apr 2026``."""
     return f"{day.day} {day:%b %Y}"
@@ -67,7 +72,7 @@ def fact_words(fact: Said) -> str:
     if fact.slot == "vet":
         said = "need for the vet" if fact.status is Status.ABSENT else "vet should look"
     elif fact.slot in _WHOLE:
-        said = _WHOLE[fact.slot].format(value)
+        said = _WHOLE[fact.slot].format(value, s="" if fact.value == 1 else "s")
     elif fact.slot in _MEASURES:
         unit = MEASURE_UNITS[fact.slot]
         said = f"{slot} {value}{unit}" if unit == "°" else f"{slot} {value} {unit}"

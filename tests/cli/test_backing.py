@@ -62,6 +62,13 @@ def test_a_folder_there_and_back(run: Run, kept: None, tmp_path: Path) -> None:
     assert run("show", "1", "--store", tmp_path / "new").out == run("show", "1").out
 
 
+def test_a_disk_that_is_not_plugged_in_is_not_made_up(run: Run, kept: None, tmp_path: Path) -> None:
+    ended = run("backup", tmp_path / "stick" / "clinchbook")
+    assert (ended.code, ended.out) == (FileMissingError.exit_code, "")
+    assert ended.err == f"There is no folder {tmp_path / 'stick'} to put the back-up into; is its disk plugged in?\n"
+    assert not (tmp_path / "stick").exists()
+
+
 def test_a_store_is_not_overwritten_but_set_aside(run: Run, kept: None, tmp_path: Path, own_surroundings: Path) -> None:
     run("backup", tmp_path / "disk")
     refused = run("restore", tmp_path / "disk")

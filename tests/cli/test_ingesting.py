@@ -70,6 +70,14 @@ def test_one_bad_file_does_not_stop_the_rest(
         assert [memo.file_name for memo in store.memos()] == ["1.wav", "3.wav"]
 
 
+def test_a_folder_without_sound_is_told(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "photos").mkdir()
+    (tmp_path / "photos" / "list.txt").write_text("Bramble")
+    ended = run("ingest", tmp_path / "photos")
+    assert (ended.code, ended.out) == (0, "")
+    assert ended.err == f"No sound file lies in {tmp_path / 'photos'}.\nMemos: 0 kept.\n"
+
+
 def test_different_troubles_end_with_the_common_code(run: Run, hearer: FakeHearer, make_memo: MakeMemo) -> None:
     folder = make_memo("1 silent.wav", seed=1).parent
     (folder / "2.m4a").write_text("words", encoding="utf-8")

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from pipeline.errors import NotFoundError, SettingsError
+from pipeline.errors import NotFoundError, RosterError, SettingsError
 from pipeline.keeping import Store
 
 if TYPE_CHECKING:
@@ -117,6 +117,13 @@ class TestRoster:
         assert run("roster", "list").out == "Bramble (also Bram, Bee)  A. Fern  River barn\nClover\n"
         listed = [json.loads(line) for line in run("roster", "list", "--json").out.splitlines()]
         assert listed[0]["other"] == {"colour": "bay"}
+
+    def test_a_list_without_a_horse(self, run: Run, tmp_path: Path, own_surroundings: Path) -> None:
+        (tmp_path / "horses.csv").write_text("name,owner\n,\n")
+        ended = run("roster", "import", tmp_path / "horses.csv")
+        assert (ended.code, ended.out) == (RosterError.exit_code, "")
+        assert ended.err == "horses.csv names its columns, but no horse.\n"
+        assert not own_surroundings.exists()
 
     def test_adding_twice_brings_up_to_date(self, run: Run) -> None:
         assert run("roster", "add", "Bramble").out == "Bramble added.\n"

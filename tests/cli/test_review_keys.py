@@ -10,9 +10,11 @@ from typing import TYPE_CHECKING
 
 import pytest
 
+from pipeline.cli.review_screen import fitted
 from pipeline.judging.asked_place import asks_from, of_fact_from
 from pipeline.keeping import Store
 from pipeline.record import Fact, Flag, FlagKind, HorseMatch, Memo, MemoRecord, RosterHorse, Transcript, Visit, Word
+from pipeline.using.past import history_lines
 from tests.cli.test_reviewing import pressing
 
 if TYPE_CHECKING:
@@ -74,6 +76,24 @@ def test_whose_visit_it_was(
     keep(NAME)
     assert told in pressing(own_surroundings, keys, lines)
     assert horse_of(own_surroundings) == whose
+
+
+def test_the_history_ends_with_the_doubt_that_was_looked_at(keep: Keep, own_surroundings: Path) -> None:
+    keep(NAME)
+    pressing(own_surroundings, "hxu", ("Teasel",))
+    with Store.open(own_surroundings) as store:
+        told = [line.strip() for line in history_lines(store.history_of(1)) if "flag" in line]
+    doubt = "“Brambul” is not on the roster"
+    assert told == [f"flag looked at: {doubt}", f"flag to look at again: {doubt}"]
+
+
+def test_what_is_told_is_broken_between_words() -> None:
+    told = "From “Grey mare next, thrush left” on it is Figgy O’Dowd, a new horse: left hind: thrush, right fore: corn."
+    first, second = fitted(told).split("\n")
+    assert len(first) <= 80
+    assert f"{first} {second}" == told
+    assert fitted("Kept.\n\n  1 left fore") == "Kept.\n\n  1 left fore"
+    assert fitted("/stick/" + "a" * 90) == "/stick/" + "a" * 90
 
 
 def test_a_name_that_was_misheard_can_be_learned_at_once(keep: Keep, own_surroundings: Path) -> None:

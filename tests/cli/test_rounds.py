@@ -50,6 +50,12 @@ class TestBrief:
         assert (ended.code, ended.out) == (NotFoundError.exit_code, "")
         assert ended.err == "No horse called Brambel is in the store. Did you mean Bramble?\n"
 
+    @pytest.mark.parametrize("command", ["brief", "export"])
+    def test_a_horse_that_stands_elsewhere(self, run: Run, command: str) -> None:
+        ended = run(command, "Bramble", "--place", "River")
+        assert (ended.code, ended.out) == (NotFoundError.exit_code, "")
+        assert ended.err == "No horse called Bramble stands at River, only at River barn.\n"
+
 
 @pytest.mark.usefixtures("kept")
 class TestDue:
@@ -82,6 +88,13 @@ class TestDue:
         assert "Fern" not in text
         assert run("due", "--day", "2026-04-01", "--ics", target, "--owners").code == 0
         assert "Owner: A. Fern" in target.read_text(encoding="utf-8")
+
+    def test_a_list_of_horses_is_never_written_over(self, run: Run, tmp_path: Path) -> None:
+        horses = tmp_path / "horses.csv"
+        horses.write_text("name\nBramble\n")
+        ended = run("due", "--day", "2026-04-01", "--ics", horses)
+        assert (ended.code, ended.out, horses.read_text()) == (1, "", "name\nBramble\n")
+        assert ended.err == f"{horses} is there already and was not written by clinchbook; name another file.\n"
 
     @pytest.mark.parametrize(
         ("arguments", "code", "sentence"),

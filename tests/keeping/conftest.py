@@ -72,7 +72,8 @@ def trimmed() -> Visit:
 
 @pytest.fixture
 def target(tmp_path: Path) -> Path:
-    """Where the back-up goes."""
+    """Where the back-up goes: a folder still to be made, on a disk that is there."""
+    (tmp_path / "disk").mkdir()
     return tmp_path / "disk" / "book"
 
 

@@ -56,10 +56,11 @@ def test_adding_again_changes_nothing(tmp_path: Path) -> None:
         ("denials", "between", "nope", "'between' is no name among the denials; known are before, after, pseudo."),
         ("finding", "thrush", "the rot", "'finding' is no class of words. Did you mean findings?"),
         ("findings", "thrash", "the rot", "'thrash' is no name among the findings. Did you mean thrush?"),
+        ("findings", "seedy toe", "old rot", "“seedy toe” is white_line_disease among the findings; say white_line_d"),
         ("findings", "corn", "thrush", "“thrush” has a meaning already: thrush among the findings."),
         ("findings", "thrush", "no", "“no” has a meaning already: "),
-        ("findings", "thrush", "rot|no", "'rot|no' must be plain lower-case words with single spaces."),
-        ("findings", "thrush", "   ", "'' must be plain lower-case words with single spaces."),
+        ("findings", "thrush", "rot|no", "'rot|no' must be words of the small letters a to z, with single spaces."),
+        ("findings", "thrush", "   ", "'' must be words of the small letters a to z, with single spaces."),
     ],
 )
 def test_what_cannot_be_added_is_one_sentence(tmp_path: Path, name: str, canonical: str, form: str, said: str) -> None:

@@ -100,7 +100,7 @@ def test_a_voice_is_never_redacted() -> None:
 
 def test_a_file_is_written_whole_in_place_of_the_old_one(store: Store, tmp_path: Path) -> None:
     path = tmp_path / "bramble.md"
-    path.write_text("old")
+    path.write_text("Made with clinchbook 0.0.1.")
     request = Request("md", choice_of(DAY))
     assert export_horse_to(store, "Bramble", request, path) == [path]
     assert path.read_bytes() == export_horse(store, "Bramble", request)
@@ -116,12 +116,33 @@ def test_a_failed_write_leaves_every_old_file(tmp_path: Path, monkeypatch: pytes
             raise OSError(28, "No space left on device")
 
     old, other = tmp_path / "old.csv", tmp_path / "old-columns.csv"
-    old.write_text("old")
+    old.write_text("old, by clinchbook")
     monkeypatch.setattr("os.fsync", failing)
     with pytest.raises(ClinchbookError, match=r"old-columns\.csv cannot be written"):
         write_all({old: b"new", other: b"new"})
-    assert old.read_text() == "old"
+    assert old.read_text() == "old, by clinchbook"
     assert list(tmp_path.iterdir()) == [old]
+
+
+@pytest.mark.parametrize("form", FORMS)
+def test_every_form_takes_the_place_of_its_own_file(store: Store, tmp_path: Path, form: str) -> None:
+    path = tmp_path / f"bramble.{form}"
+    for day in (DAY, DAY.replace(year=DAY.year + 1)):
+        export_horse_to(store, "Bramble", Request(form, choice_of(day, redact=True)), path)
+        written = path.read_bytes()
+    assert export_horse_to(store, "Bramble", Request(form, choice_of(DAY)), path)
+    assert path.read_bytes() != written
+
+
+@pytest.mark.parametrize("theirs", [b"name,owner\nBramble,A. Fern\n", b"SQLite format 3\0 clinchbook"])
+def test_a_file_that_somebody_else_wrote_is_left_alone(store: Store, tmp_path: Path, theirs: bytes) -> None:
+    path = tmp_path / "horses.csv"
+    path.write_bytes(theirs)
+    with pytest.raises(ClinchbookError, match=r"horses\.csv is there already and was not written by clinchbook"):
+        export_horse_to(store, "Bramble", Request("csv", choice_of(DAY)), path)
+    assert (path.read_bytes(), list(tmp_path.glob("*-columns.csv")), list(tmp_path.glob(".*"))) == (theirs, [], [])
+    path.write_bytes(b"")  # nothing is lost with an empty file
+    assert export_horse_to(store, "Bramble", Request("csv", choice_of(DAY)), path)
 
 
 def test_a_missing_folder_or_a_folder_in_the_way_is_said(tmp_path: Path) -> None:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from pipeline.keeping import Store
-from pipeline.record import Fact, HorseMatch, Severity, Status, Visit
+from pipeline.record import Fact, Flag, FlagKind, HorseMatch, Severity, Status, Visit
 from pipeline.using.show import visit_json, visit_text
 from pipeline.using.wording import clock, fact_words, harmless
 
@@ -45,6 +45,23 @@ def test_a_doubtful_fact_has_a_sign_and_its_reason_and_place(page: str) -> None:
     size, reason = lines_with(page, "shoe size 00")
     assert "(!) shoe size 00" in size
     assert reason.startswith("left hind: shoe size 00: double could be triple (heard at 1:15: “Size double")
+
+
+def test_a_doubt_that_a_fact_bears_is_told_once(empty: Store, keep_memo: Keep) -> None:
+    bare = "The foot was left bare, yet a shoe is described on LF."
+    fact = Fact(foot="LF", slot="shoe_size", value="2", flagged=True, reasons=[bare], quote="size two")
+    flags = [
+        Flag(kind=FlagKind.CONTRADICTION, reason=bare, quote="size two"),
+        Flag(kind=FlagKind.NOT_UNDERSTOOD, reason="Not understood: pads", quote="pads"),
+        Flag(kind=FlagKind.CONTRADICTION, reason="Two say the same of RF.", quote="pads"),
+    ]
+    known = HorseMatch.KNOWN
+    visit = Visit(horse="Bramble", horse_match=known, date=date(2026, 3, 2), facts=[fact], flags=flags)
+    (number,) = keep_memo(empty, "x.m4a", "Bramble, size two, pads.", [visit])
+    told = " ".join(visit_text(empty.visit(number)).split())
+    assert told.count(bare) == 1
+    assert "left fore: shoe size 2: The foot was left bare" in told
+    assert "Not understood: pads (heard: “pads”) Two say the same of RF. (heard: “pads”)" in told
 
 
 def test_plan_notes_flags_and_memo_are_on_the_page(page: str) -> None:
@@ -100,6 +117,10 @@ def test_the_json_is_the_contracts_visit_with_its_memo(store: Store) -> None:
         (Fact(foot=None, slot="vet", value="referral", status=Status.PLANNED), "vet should look"),
         (Fact(foot=None, slot="vet", value="referral", status=Status.ABSENT), "no need for the vet"),
         (Fact(foot=None, slot="lameness", value=2), "lameness grade 2 of 5 (AAEP)"),
+        (Fact(foot="LF", slot="nails", value=1), "1 nail"),
+        (Fact(foot="LF", slot="nails", value=6), "6 nails"),
+        (Fact(foot=None, slot="next_visit_weeks", value=1, status=Status.PLANNED), "next visit in 1 week"),
+        (Fact(foot=None, slot="next_visit_weeks", value=6.5, status=Status.PLANNED), "next visit in 6.5 weeks"),
     ],
 )
 def test_a_fact_in_words(fact: Fact, words: str) -> None:

@@ -114,13 +114,15 @@ def _forms(vocabulary: Vocabulary) -> list[tuple[str, str, list[str]]]:
 
 
 def from_name(horse: KeptHorse, heard: str, vocabulary: Vocabulary) -> NameLesson | None:
-    """The name as heard, when the horse is not called so yet and it is a name rather than words of the trade."""
+    """The name as heard, when the horse is not called so yet and it is a name rather than words of the trade, or words
+    that may mean any horse: "this one"."""
     name = " ".join(heard.strip(" .,;:!?").split())
     called = {other.casefold() for other in (horse.name, *horse.horse.also_called)}
     words = name.split()
     if not name or name.casefold() in called or len(words) > 3 or not all(word.isalpha() for word in words):
         return None
-    if any(form == [word.lower() for word in words] for _, _, form in _forms(vocabulary)):
+    low = [word.lower() for word in words]
+    if _ordinary(low) or any(form == low for _, _, form in _forms(vocabulary)):
         return None
     return NameLesson(horse, name)
 

@@ -298,6 +298,14 @@ def test_a_name_is_learned_at_the_second_time(yard: Review, hear: Keep) -> None:
     assert (visit.horse.name, visit.visit.horse_match, visit.flags) == ("Rowan", HorseMatch.KNOWN, ())
 
 
+@pytest.mark.parametrize("heard", ["this one", "That One", "the other", "one"])
+def test_words_that_may_mean_any_horse_are_no_name(yard: Review, heard: str) -> None:
+    rowan = yard.store.horse("Rowan")
+    assert learning.from_name(rowan, heard, VOCABULARY) is None
+    assert learning.from_name(rowan, "Rohand", VOCABULARY) == learning.NameLesson(rowan, "Rohand")
+    assert learning.from_name(rowan, "The Duke", VOCABULARY) == learning.NameLesson(rowan, "The Duke")
+
+
 def test_a_learned_name_is_forgotten(yard: Review, hear: Keep) -> None:
     hear(yard, NAMELESS, day="2026-05-10")
     lesson = name_it(yard).lesson
