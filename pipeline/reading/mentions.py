@@ -34,6 +34,7 @@ LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
 # What a number is told of: "a crest score of four" names no off fore, a misheard "heel angle of four" may.
 _OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
+_NUMBERED = frozenset({"size", "sizes", "number", "numbers"})
 _SETS = frozenset({"set", "sets", "pair", "out"})
 _NEAR_SIZE = 7  # tokens between a size and the next
 _SIZES = frozenset({"size", "sizes", "sized"})
@@ -234,10 +235,19 @@ class MentionFinder:
             m.name == "measures" and m.canonical in _OF_A_NUMBER for form in heads for m in self._meaning[form]
         )
 
+    def _sized(self, tokens: Tokens, foot: Found) -> bool:
+        """ "Size four shoes in front", "number four shoes": their size, not that there are four."""
+        start = foot[2][0]
+        led = start > 0 and tokens.words[start - 1] in _NUMBERED
+        counted = led and foot[1] - start > 1 and tokens.words[start] in self._count_words
+        return counted and any(m.name == "feet" for m in self._meaning[foot[0]])
+
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
         found = [(form, end, tuple(range(start, end))) for form, start, end in self._phrases.find(tokens.words)]
         sides = self._sides(tokens, found)
         found += [gapped for gapped in self._gapped.find(tokens) if gapped[2][0] not in sides]
+        if not _NUMBERED.isdisjoint(tokens.words):
+            found = [one for one in found if not self._sized(tokens, one)]
         if self._counting_feet:  # heard
             meant = [one for one in found if self._counted_foot(tokens, one, found)]
             found = [one for one in found if one not in meant] if meant else found

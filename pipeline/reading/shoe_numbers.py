@@ -16,6 +16,7 @@ _FEWEST, _MOST = 3, 10  # nails of a shoe
 _IN_THE = 2
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
 _LATELY = 2  # sentences
+_OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
@@ -27,6 +28,8 @@ class ShoeNumbers(SizeRanges):
     """Rules for sizes and nails."""
 
     def _nail_size(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        if not _OF_SHOES.isdisjoint(self._words[mention.end : mention.end + 1]):
+            return False  # "number six nails in front. Behind, number three shoes"
         before, after = self._before(mention), self._after(mention)
         if number.value.denominator == 2 and after is not None and after.get("measures") == "nails":
             self._set_frame("nail_size", segment)  # nobody drives half a nail

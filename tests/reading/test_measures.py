@@ -8,6 +8,12 @@ from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
+    "size of shoes, not how many": ("Number four shoes in front.", ["LF+RF shoe_size 4"]),
+    "size of shoes and of nails": (
+        "In front size four shoes, number six nails. Behind, number three shoes and number five nails.",
+        ["LF+RF nail_size 6", "LF+RF shoe_size 4", "LH+RH nail_size 5", "LH+RH shoe_size 3"],
+    ),
+    "how many shoes": ("Reset all four shoes, size two.", ["LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work reset"]),
     "inches eighths": ("Left front toe three inches and three eighths.", ["LF toe_length 85.7"]),
     "three and three eighths": ("Right front toe length three and three eighths inches.", ["RF toe_length 85.7"]),
     "digits": ("Left front toe length 3 1/4 inches.", ["LF toe_length 82.6"]),
