@@ -64,7 +64,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         plan(talk, sentence)
         plan_after_all(talk, sentence, before)
         changed_over(talk, sentence)
-        no_longer(talk, sentence, groups)
+        no_longer(talk, sentence, before, groups)
         drop_never_done(talk, sentence)
         drop_not_used(talk, sentence, sentences[number + 1] if number + 1 < len(sentences) else [])
         set_against(talk, sentence)

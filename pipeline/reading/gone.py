@@ -15,7 +15,7 @@ from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _BY_NOW = frozenset({"now", "today", "anymore", "more", "longer"})
-_NOT_ANY = frozenset({"not", "n't", "none", "no", "nothing", "never", "nil"})
+_NOT_ANY = frozenset({"not", "n't", "none", "no", "nothing", "never", "nil", "neither"})
 _ONCE = (["there", "was"], ["he", "did"], ["she", "did"], ["it", "did"], ["he", "had"], ["she", "had"], ["it", "had"])
 _CLOSED = ([","], ["but"], ["."], ["before"], ["and"])
 _BECOME = frozenset(
@@ -307,11 +307,15 @@ def _gone_as_well(talk: Talk, draft: Draft, cue: Mention) -> bool:
     return also and "gone" in talk.words[cue.start : cue.end] and "none in the other foot" in draft.rules
 
 
-def no_longer(talk: Talk, sentence: Sentence, groups: Groups) -> None:
-    """ "Had thrush last time, there's none now", "used to forge, not now", "… they're not sheared now": gone."""
+def no_longer(talk: Talk, sentence: Sentence, before: Sentence, groups: Groups) -> None:
+    """ "Had thrush last time, there's none now", "used to forge, not now", "… they're not sheared now": gone.
+
+    ``before`` is the sentence before, of which that is said as well: "Thrush in both hinds last time. None now."
+    """
     for position, segment in enumerate(sentence if sentence.says(_BY_NOW) and sentence.says(_NOT_ANY) else ()):
         _was_before(talk, sentence, position)
-        told = [s for s in sentence[:position] if s.drafts]
+        near = sentence[:position] or [s for s in before if s.horse == segment.horse]
+        told = [s for s in near if s.drafts]
         words = set(talk.words[segment.start : segment.end] if told else ())
         if not words & _BY_NOW or not words & _NOT_ANY or segment.having("doubts") or _nor_others(talk, segment):
             continue

@@ -9,6 +9,8 @@ from pipeline.reading.tokens import SENTENCE_ENDS
 
 _THE = frozenset({"the", "his", "her", "its", "a", "that", "one", "both"})
 _SHOES = frozenset({"shoe", "shoes", "plate", "plates", "one", "two", "set", "again", "today"})
+_PLATES = frozenset({"shoe", "shoes", "plate", "plates"})
+_CLOSING = frozenset({",", ".", ";", "!", "?", "and", "but", "when", "so", "again", "altogether", "from", "since"})
 _PLACED = frozenset(
     {",", ";", "and", "but", "on", "in", "off", "when", "since", "so", "as", "up", "out", "this", "now"}
 )
@@ -75,7 +77,10 @@ def draft_gone(talk: Talk) -> None:
         told = {i for m in (*feet, cue) for i in range(m.start, m.end)}
         rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
         named = NAMED_FEET.get(str(feet[0].get("feet"))) if len(feet) == 1 else None
-        if named is None or not rest <= _BESIDE_GONE or not _none_found(talk, segment, named):
+        shod = talk.words[cue.start - 1] in _PLATES and not _CLOSING.isdisjoint(
+            talk.words[cue.end : cue.end + 1] or ["."]
+        )
+        if named is None or not (shod or (rest <= _BESIDE_GONE and _none_found(talk, segment, named))):
             continue
         draft = Draft("shoe_state", "lost", segment, cue.start, cue.end)
         draft.evidence.update({*cue.literal, *feet[0].literal})

@@ -19,7 +19,7 @@ from pipeline.reading.was_there import found_so
 from pipeline.record import NUMBER_SLOTS, SIZED_SLOTS, Severity, Status
 
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
-_NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none"})
+_NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none", "neither"})
 _COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "same"})
 _COMPARED = frozenset({"worse", "better", "bigger", "smaller", "deeper", "wider", "longer", "wetter", "softer"})
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
@@ -203,6 +203,8 @@ def _recalled_by(talk: Talk, segment: Segment, cues: list[Mention]) -> list[Draf
     """ "Crest is a three where it used to be a four": behind a word of the present, only what follows."""
     behind = [m.start for m in cues if talk.words[m.start : m.end] == ["when"]]
     behind += [at for at, _ in INSTEAD.within(talk.words, segment.start, cues[0].start)] if cues else []
+    told = [at for at in talk.where(_WHERE) if segment.start < at < segment.end]  # "silicone where he had putty"
+    behind += [at for at in told if tuple(talk.words[at + 1 : at + 3]) in _IT_WAS]
     if behind:  # "putty in place of the silicone he had before"
         return [d for d in segment.drafts if d.start > behind[0]]
     if found_so(talk, segment, cues):
@@ -225,7 +227,7 @@ _LEFT = frozenset(
 )
 _LEFT_BY_IT = frozenset({"scar", "scars", "mark", "hole", "track", "tract", "site", "cavity", "remains"})
 _AT_SOME = (["at", "some"], ["at", "one"])
-_IT_WAS = frozenset(product(("he", "she", "it", "they"), ("was", "were", "had")))
+_WHERE, _IT_WAS = frozenset({"where"}), frozenset(product(("he", "she", "it", "they"), ("was", "were", "had")))
 _TELLING_WHEN = frozenset({"when", "before"})
 _TIMES = CALENDAR | frozenset({
     "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month",

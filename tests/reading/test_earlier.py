@@ -219,3 +219,40 @@ test_in_a_year_that_is_past = reads(
     ],
     "Tally. {}",
 )
+
+test_where_something_else_was = reads(
+    [
+        (
+            "She has silicone this time where she had putty before, both fronts.",
+            ["LF+RF packing putty history", "LF+RF packing silicone"],
+        ),
+        ("Full pads in front today where he had rim pads last time.", ["LF+RF pad full", "LF+RF pad rim history"]),
+        (
+            "She's a four on condition where she was a six last time.",
+            ["- body_condition 4", "- body_condition 6 history"],
+        ),
+        ("Where he had a crack last time on the near fore, it's grown out.", ["LF finding crack resolved"]),
+    ],
+    "Tansy. {}",
+)
+
+test_told_of_before_and_not_there_now = reads(
+    [
+        ("Both hinds had thrush last time and neither has it now.", ["LH+RH finding thrush resolved"]),
+        ("The hinds had a flare apiece in March, and neither has one now.", ["LH+RH finding flare resolved"]),
+        ("Both fronts had a corn in the spring. Neither foot shows one today.", ["LF+RF finding corn resolved"]),
+        ("Both hinds had thrush last time. None now.", ["LH+RH finding thrush resolved"]),
+        ("He used to forge. He's not forging now.", ["- gait forge resolved"]),
+        ("He had a corn in the near fore last time. No corn now.", ["LF finding corn resolved"]),
+        (
+            "A flare on the near fore last time, neither hind has one now.",
+            ["LF finding flare history", "LH+RH finding flare absent"],
+        ),
+        (
+            "A corn in the near fore last time. No thrush today.",
+            ["LF finding corn history", "LF finding thrush absent"],
+        ),
+        ("Mild thrush in the near hind. No corn today.", ["LH finding corn absent", "LH finding thrush ~mild"]),
+    ],
+    "Tansy. {}",
+)

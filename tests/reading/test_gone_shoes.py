@@ -85,3 +85,17 @@ test_dug_out_of_the_ground = reads(
     ],
     "Tally. {}",
 )
+
+test_shoes_that_are_gone = reads(
+    [
+        ("She came in from the field with both hind shoes gone, Lord knows where.", ["LH+RH shoe_state lost"]),
+        (
+            "Both front shoes are gone, so new rims.",
+            ["LF+RF shoe_state lost", "LF+RF shoe_type rim", "LF+RF work new_shoe"],
+        ),
+        ("Near fore plate gone when I got there.", ["LF shoe_state lost"]),
+        ("I had the hind shoes gone over with a rasp.", []),
+        ("Front shoes gone thin at the toe.", []),
+    ],
+    "Tansy. {}",
+)

@@ -69,6 +69,7 @@ def test_a_pulse_in_known_words_is_not(said: str, read: Read) -> None:
     assert "pulse" in {f.slot for f in visit.facts}
 
 
+<<<<<<< HEAD
 test_the_pulse_of_the_other_foot = reads(
     [
         ("Pulse raised in the off fore, the near fore is perfectly normal.", ["LF pulse normal", "RF pulse raised"]),
@@ -89,3 +90,19 @@ test_not_so_much_as = reads(
     ],
     "Tally. {}",
 )
+=======
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Not one of the four feet took any notice of the testers.", ["LF+RF+LH+RH tester none"]),
+        ("She took no notice of the testers on either fore.", ["LF+RF tester none"]),
+        ("Neither fore shows a thing to the testers.", ["LF+RF tester none"]),
+        ("Testers on both fronts, neither showed anything.", ["LF+RF tester none"]),
+        ("She answered the testers at the toe, near fore.", ["LF tester positive @toe"]),
+        ("Near fore mild at the heel to the testers. I took no notice.", ["LF tester mild @heel"]),
+    ],
+)
+def test_notice_taken_of_the_testers(said: str, facts: list[str], read: Read) -> None:
+    (visit,) = read(said)
+    assert told(visit) == facts
+>>>>>>> 487408c (Read what neither foot has now, where something else was, shoes gone from a pair, and testers not noticed)
