@@ -370,7 +370,8 @@ def _foot_behind(talk: Talk, sentence: list[Segment], position: int, groups: dic
 
 def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand: Feet | None, draft: Draft) -> bool:
     trailing = min(d.start for d in later.drafts) < found[0].start
-    if not trailing or found[0].anaphor:
+    set_up = draft.slot in SETUP_SLOTS and later.joined_by("and") and len(found[0].feet) > 1
+    if not trailing or (found[0].anaphor and not set_up):  # "wide webs and leather pads on the pair of them"
         return False
     if draft.slot != "nail_line" and all(d.slot == "nail_line" for d in later.drafts):
         return False  # "six per shoe, nail line low on the right front"
