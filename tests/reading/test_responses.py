@@ -69,7 +69,6 @@ def test_a_pulse_in_known_words_is_not(said: str, read: Read) -> None:
     assert "pulse" in {f.slot for f in visit.facts}
 
 
-<<<<<<< HEAD
 test_the_pulse_of_the_other_foot = reads(
     [
         ("Pulse raised in the off fore, the near fore is perfectly normal.", ["LF pulse normal", "RF pulse raised"]),
@@ -90,7 +89,8 @@ test_not_so_much_as = reads(
     ],
     "Tally. {}",
 )
-=======
+
+
 @pytest.mark.parametrize(
     ("said", "facts"),
     [
@@ -105,4 +105,3 @@ test_not_so_much_as = reads(
 def test_notice_taken_of_the_testers(said: str, facts: list[str], read: Read) -> None:
     (visit,) = read(said)
     assert told(visit) == facts
->>>>>>> 487408c (Read what neither foot has now, where something else was, shoes gone from a pair, and testers not noticed)
