@@ -38,6 +38,7 @@ _EVER = frozenset({("never", "was"), ("never", "has"), ("never", "had"), ("was",
 _HAVING_THEM = frozenset({("got", "them"), ("have", "them"), ("has", "them"), ("had", "them")})
 _OF_TWO = frozenset({"neither"})  # part of a foot's name: "neither hind does"
 _SAYS_NONE = _NONE | {"no", "clear", "never"}
+_OF_IT = frozenset({"it", "such", "one", "any"})
 _SEEN_IN = frozenset({"in", "there", "of", "found", "like", "sign"})
 _OF_THAT_KIND = frozenset({"like", "sort", "kind", "such"})
 _HAVE = frozenset({"does", "do", "has", "have", "had", "did", "is", "are", "was", "were"})
@@ -67,7 +68,7 @@ def is_none(talk: Talk, segment: Segment) -> bool:
         words -= _WHO  # "he hasn't got it in the near fore"
     if "any" in words or "one" in words:
         words -= _FINDING  # "didn't find any in the off fore"
-    none = bool(_NONE & words) or {"no", "it"} <= words or {"no", "such"} <= words
+    none = bool(_NONE & words) or ("no" in words and bool(_OF_IT & words))  # "no sign of one in the left front"
     return (none and (words <= _NONE_WORDS or words - _NONE_WORDS <= _its_word(talk, segment))) or never
 
 

@@ -21,6 +21,7 @@ _IT = frozenset({"it", "that", "they", "this"})
 _IS = frozenset({"is", "was", "has", "had", "did", "does", "are", "were", "have", "'s", "'ve", "'d"})
 _NOT = frozenset({"n't", "not"})
 _CLOSED = frozenset({",", ";", "and", "but", "so", "though", "all", "quite", "yet"}) | SENTENCE_ENDS
+_ANEW = (["again"], ["back"])  # "it's gone and hasn't grown back"
 _SAYING_SO = Sayings(
     "still there", "there still", "there yet", "'s there again", "is there again", "it 's back", "it is back",
     "it came back", "it has come back", "it 's come back", "they 're back", "no such luck", "no joy", "too soon",
@@ -82,7 +83,7 @@ def _says_so(talk: Talk, at: int) -> bool:
         there = {"there", "has", "got", "still"} & set(talk.words[max(0, at - _SOME_WITHIN) : at])
         return bool(there) and not named and "no" not in talk.words[max(0, at - _SOME_WITHIN) : at]
     if words[:1] and words[0] in _NOT and words[1:2] and words[1] in _HEALED - {"right", "better", "go", "clear"}:
-        return True
+        return words[2:3] not in _ANEW
     if words[:1] and words[0] in _IT and words[1:2] == ["never"]:
         return words[2:3] in (["did"], ["has"], ["cleared"], ["healed"], ["went"])
     if len(words) > 2 and words[0] in _IT and words[1] in _IS and words[2] in _NOT:

@@ -23,6 +23,7 @@ _ANSWERED = frozenset({"findings", "pulses", "tester_responses"})
 _BESIDE_FEET = frozenset({"the", "on", "in", "and", "both", "his", "her", "that", "'s", "only", "just"})
 _A_PLACE = frozenset({"zones", "totals", "horse_cues", "fillers"})  # "out at the lateral quarter"
 _OF_THE_HORSE = frozenset({"horse", "manners", "vet"})
+_IT_IS = (["it", "'s"], ["it", "is"])
 _WEEKS = frozenset({"week", "weeks", "fortnight"})
 _AGO = frozenset({("measures", "obel"), ("measures", "grade"), ("times", "history")})
 
@@ -101,8 +102,13 @@ def _to_the_mark(talk: Talk, starting: dict[int, list[Mention]], start: int) -> 
 
 
 def _degree_leads(talk: Talk, starting: dict[int, list[Mention]], start: int, end: int) -> bool:
-    """ "… in the sulcus. Bad, copper sulfate packed in", "… Both in the frog, iodine on each"; not "mild, a corn"."""
+    """ "… in the sulcus. Bad, copper sulfate packed in", "… Both in the frog, iodine on each"; not "mild, a corn".
+
+    "It's mild, and there's no sign of one in the left" says its degree, whatever follows.
+    """
     comma = next((i for i in range(start, end) if talk.words[i] == ","), end)
+    if comma < end and talk.words[start : start + 2] in _IT_IS and _only_modifies(talk, starting, start, comma):
+        return True
     if comma == end or any(m.is_any(_MODIFIED) for i in range(comma, end) for m in starting.get(i, ())):
         return False
     if any(m.get("severities") and m.end == comma for m in starting.get(start, ())):

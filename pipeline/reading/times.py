@@ -32,6 +32,14 @@ _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put",
 _SETTLED = frozenset(
     {"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book", "rather", "sooner"}
 )
+_I_SAID = (
+    ["i", "said"], ["i", "'d", "said"], ["i", "had", "said"], ["i", "told"], ["i", "'d", "told"], ["i", "had", "told"],
+    ["we", "said"], ["we", "'d", "said"], ["we", "had", "said"],
+)  # fmt: skip
+_MOVED = (["down", "to"], ["up", "to"], ["back", "to"], ["in", "to"], ["out", "to"])
+_MOVING = frozenset(
+    {"coming", "comes", "going", "goes", "bringing", "moving", "cutting", "dropping", "putting", "pulling"}
+)
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
 _WANTING = frozenset({"want", "'d", "need", "'ll"})
@@ -321,7 +329,7 @@ def _but_this(talk: Talk, later: list[Segment], said: list[Draft]) -> bool:
         if number is None or number.number is None or any(d.start == number.start for d in segment.drafts):
             continue
         alone = segment.end - segment.start == number.end - number.start or words & {"make", "say", "call"}
-        closes = bool(alone) or _moved_to(talk, segment, number)
+        closes = bool(alone) or _moved_to(talk, segment, number) or _brought_to(talk, segment, number)
         if closes and number.number.value <= _MOST_WEEKS and number.number.aughts is None:
             _add(segment, number.number.value, number.start, number.end)
             for draft in said:
@@ -336,6 +344,18 @@ def _moved_to(talk: Talk, segment: Segment, number: Mention) -> bool:
     return led and not any(m.is_any(_TOLD) for m in segment.mentions)
 
 
+def _brought_to(talk: Talk, segment: Segment, number: Mention) -> bool:
+    """ "I'd said six weeks, but with that in it he's coming down to five": the weeks are moved, and no measure."""
+    led = talk.words[max(segment.start, number.start - 2) : number.start]
+    closes = talk.words[number.end : number.end + 1] in ([","], ["."], [], ["and"], ["now"], ["instead"], ["for"])
+    counted = any(m.is_any(("measures", "gaits")) for m in segment.mentions) or _on_a_named_foot(segment)
+    return closes and led in _MOVED and bool(_MOVING & set(talk.words[segment.start : number.start])) and not counted
+
+
+def _on_a_named_foot(segment: Segment) -> bool:
+    return any(m.get("feet") not in ("in_hand", "pair_in_hand") for m in segment.having("feet"))
+
+
 def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
     """ "They asked for eight weeks but I told them six": what was asked for is no plan."""
     for position, segment in enumerate(sentence):
@@ -347,7 +367,8 @@ def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
             s.delimiter in ("but", ", but") and {"told", "said"} & set(talk.words[s.start : s.end])
             for s in sentence[position + 1 :]
         )
-        if words[:2] == ["i", "said"] and _but_this(talk, sentence[position + 1 :], asked):
+        first = words[:2] in _I_SAID or words[:3] in _I_SAID
+        if first and _but_this(talk, sentence[position + 1 :], asked):
             continue
         if not (_ASKED & set(words) or ("too" in words and "long" in words) or overruled):
             continue

@@ -245,3 +245,26 @@ test_how_often_and_what_instead = reads(
     ],
     "Tally. {}",
 )
+
+test_what_was_said_at_first = reads(
+    [
+        (
+            "I'd said six weeks to them at the gate, but with that in it he's coming down to five.",
+            ["- next_visit_weeks 5 planned"],
+        ),
+        (
+            "I'd told them six weeks but with all that growth I'm cutting it back to four.",
+            ["- next_visit_weeks 4 planned"],
+        ),
+        ("We'd said six weeks, but he's going out to eight now.", ["- next_visit_weeks 8 planned"]),
+        (
+            "I'd said six weeks, but his body condition is coming down, it's a five.",
+            ["- body_condition 5", "- next_visit_weeks 6 planned"],
+        ),
+        (
+            "I'd said six weeks, but she's going up to a two in front.",
+            ["- next_visit_weeks 6 planned", "LF+RF shoe_size 2"],
+        ),
+    ],
+    "Tansy. {}",
+)

@@ -174,3 +174,15 @@ test_it_is_there = reads(
     ],
     "Tally. {}",
 )
+
+test_gone_and_not_grown_again = reads(
+    [
+        (
+            "The off hind had a flare till the last trim, that one's gone and hasn't grown again.",
+            ["RH finding flare resolved"],
+        ),
+        ("She had a flare on the near fore, it's gone and hasn't grown back.", ["LF finding flare resolved"]),
+        ("The off hind had a toe crack, I thought it'd be gone, and it hasn't grown out.", ["RH finding crack @toe"]),
+    ],
+    "Buck. {}",
+)

@@ -188,3 +188,15 @@ test_nor_there = reads(
     ],
     "Tally. {}",
 )
+
+test_no_sign_of_one = reads(
+    [
+        (
+            "A keratoma in the near fore. There's no trace of one in the off fore.",
+            ["LF finding keratoma", "RF finding keratoma absent"],
+        ),
+        ("Thrush in the near hind. No sign of any in the off hind.", ["LH finding thrush", "RH finding thrush absent"]),
+        ("Thrush in the near hind. No one has picked out the off hind.", ["LH finding thrush"]),
+    ],
+    "Tally. {}",
+)

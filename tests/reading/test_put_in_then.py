@@ -49,3 +49,23 @@ test_he_will_get_them_then = reads(
     ],
     "Tally. {}",
 )
+
+test_answered_with_we_will = reads(
+    [
+        (
+            "The owner asked me about full pads in front, and I told her if those soles are no thicker, then we will.",
+            ["LF+RF pad full planned"],
+        ),
+        ("She asked about wedge pads behind. I told her we'll do it if he's no better.", ["LH+RH pad wedge planned"]),
+        (
+            "Trainer wanted to know about egg bars on the hinds and I said we will next time.",
+            ["LH+RH shoe_type egg_bar planned"],
+        ),
+        ("Owner asked me about bar shoes in front. I said we'll see.", []),
+        ("Owner asked me about bar shoes in front. I said we will not.", []),
+        ("Owner asked me about leather pads in front and I put them on.", ["LF+RF pad leather"]),
+        ("They were asking about rim pads in front. I've put them on today.", ["LF+RF pad rim"]),
+        ("They were asking about rim pads in front. I've put them on the list.", []),
+    ],
+    "Tally. {}",
+)

@@ -25,3 +25,14 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_resolved_after_all = reads(CASES)
+
+test_no_trace_left = reads(
+    [
+        ("There's no trace left of the abscess in the off hind.", ["RH finding abscess resolved"]),
+        ("Not a sign left of that bruise, near fore.", ["LF finding bruise resolved"]),
+        ("Nothing at all left of his thrush, both hinds.", ["LH+RH finding thrush resolved"]),
+        ("No trace of thrush in the left hind.", ["LH finding thrush absent"]),
+        ("There's a trace left of the thrush in the left hind.", ["LH finding thrush ~mild"]),
+    ],
+    "Tally. {}",
+)

@@ -159,3 +159,14 @@ test_lost_and_not_found = reads(
         ("Lost the near fore. A corn in it, couldn't find one.", ["LF finding corn absent", "LF shoe_state lost"]),
     ]
 )
+
+test_sprang_a_shoe = reads(
+    [
+        ("He sprang the right hind shoe.", ["RH shoe_state sprung"]),
+        ("She sprang a shoe, the near hind.", ["LH shoe_state sprung"]),
+        ("She sprang her left front shoe in the field.", ["LF shoe_state sprung"]),
+        ("He sprang back when I touched the off fore.", []),
+        ("She sprang out of the box. Near fore reset.", ["LF work reset"]),
+    ],
+    "Tally. {}",
+)

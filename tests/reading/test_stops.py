@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -97,3 +97,17 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text)
     assert told(visit) == sorted(facts)
+
+
+test_it_is_so_bad = reads(
+    [
+        ("Corn in the right front. It's mild, and I reset both fronts.", ["LF+RF work reset", "RF finding corn ~mild"]),
+        ("Corn in the right front. It's severe, no heat.", ["RF finding corn ~severe", "RF finding heat absent"]),
+        (
+            "Club foot, right front. It's mild, and there's no sign of one in the left front.",
+            ["LF finding club_foot absent", "RF finding club_foot ~mild"],
+        ),
+        ("Corn in the right front. Mild, a bruise in the left front.", ["LF finding bruise", "RF finding corn"]),
+    ],
+    "Tansy. {}",
+)
