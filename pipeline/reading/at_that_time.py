@@ -36,6 +36,11 @@ _WHAT_HE_HAD = Sayings(*(
     for had in ("had", "wore", "was in", "was wearing", "came in", "came with", "found him in", "found her in",
                 "took off")
 ))  # fmt: skip
+_POINTING = frozenset({"the", "that", "this", "those", "his", "her"})
+_WHO_DID = frozenset({"i", "we", "they", "she", "he", "you", "that", "which"})
+_NOT_THEN = frozenset(
+    {"is", "are", "goes", "gets", "to", "till", "until", "comes", "stays", "today", "can", "will", "'ll", "must", "now"}
+)  # "the poultice I put on stays till Monday"
 _FOUNDERED = frozenset({"foundered"})
 _SINCE = frozenset({"since"})
 _WHICH = frozenset({"the", "that", "his", "her", "their", "last", "bad", "old", "big", "bout", "of", "attack", "spell"})
@@ -47,6 +52,8 @@ def recall_what_he_had(talk: Talk, sentence: Sentence, previous: list[Segment]) 
 
     So is what the horse is known by, and what "since" says to have come before today.
     """
+    if "times" in sentence.classes and "treatments" in sentence.classes:
+        _put_on_lately(talk, sentence)
     _that_foundered(talk, sentence)
     _since_then(talk, sentence)
     for position, segment in enumerate(sentence if talk.tells(_WHAT_HE_HAD) else ()):
@@ -55,6 +62,18 @@ def recall_what_he_had(talk: Talk, sentence: Sentence, previous: list[Segment]) 
         told = [s for s in sentence[:position] if s.drafts] or previous
         for draft in [d for s in told for d in s.drafts if d.slot in _WORN and s.horse == segment.horse]:
             recall_one(draft)
+
+
+def _put_on_lately(talk: Talk, sentence: list[Segment]) -> None:
+    """ "The poultice I put on yesterday has earned its keep", "last night's poultice": done before today."""
+    for segment in sentence:
+        recent = segment.having("times", "recent")
+        for draft in [d for d in segment.drafts if d.slot == "treatment"] if recent else ():
+            led, behind = talk.words[draft.start - 1], talk.words[draft.end : draft.end + 1]
+            then = _NOT_THEN.isdisjoint(talk.words[draft.end : recent[0].start]) and recent[0].start > draft.end
+            told = led in _POINTING and bool(_WHO_DID.intersection(behind)) and then
+            if told or (led == "'s" and any(m.end == draft.start - 1 for m in recent)):
+                recall_one(draft)
 
 
 def _that_foundered(talk: Talk, sentence: list[Segment]) -> None:

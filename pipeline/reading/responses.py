@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import MatchKind
 
 
@@ -37,6 +37,10 @@ _HANDLING = frozenset(
         "find", "truck",
     }
 )  # fmt: skip
+_NOT_USED = frozenset({
+    "no", "not", "n't", "never", "without", "need", "forgot", "left", "lost", "want", "next", "will", "'ll", "if",
+    "vet", "could", "would", "should",
+})  # fmt: skip
 _FROM = frozenset({"from", "to", "with", "off", "out", "for"})
 
 _HAVE_NOTHING = (["have", "nothing"], ["got", "nothing"], ["has", "nothing"], ["had", "nothing"], ["nothing", "on"])
@@ -242,7 +246,7 @@ def _bare_nothing(talk: Talk, frame: _Frame, heads: list[tuple[Segment, Mention]
 
 
 def _continue_nothing(talk: Talk, frame: _Frame) -> None:
-    """ "Nothing on the right." in the sentence after the testers still answers them."""
+    """ "Nothing on the right." in the sentence after the testers still answers them, as it does where none has yet."""
     if frame.slot != "tester":
         return
     open_frame = headed = False
@@ -258,7 +262,14 @@ def _continue_nothing(talk: Talk, frame: _Frame) -> None:
                 _read_segment(talk, frame, segment, headed=False)
             drafted = True
         headed = _only_heads(talk, frame, sentence)
-        open_frame = drafted or headed
+        open_frame = drafted or headed or _unanswered(talk, frame, sentence)
+
+
+def _unanswered(talk: Talk, frame: _Frame, sentence: Sentence) -> bool:
+    """ "I went round the off fore twice with the testers.": what they came to follows; not "no need of the testers"."""
+    if frame.head not in sentence.classes or sentence.says(_NOT_USED):
+        return False
+    return any(_is_head(talk, s, m) for s in sentence for m in s.having(frame.head))
 
 
 def bare_below(talk: Talk, segment: Segment) -> bool:

@@ -206,3 +206,20 @@ test_that_day_and_so_today = reads(
     ],
     "Tally. {}",
 )
+
+test_put_on_lately = reads(
+    [
+        (
+            "The poultice I put on the off fore yesterday has earned its keep. I've drained it.",
+            ["RF treatment drained", "RF treatment poultice history"],
+        ),
+        ("The bandage they put on the near hind on Monday was soaked through.", ["LH treatment bandage history"]),
+        (
+            "Last night's poultice on the near fore has drawn it. Fresh poultice on.",
+            ["LF treatment poultice", "LF treatment poultice history"],
+        ),
+        ("Near fore. The poultice I put on is to stay till Monday.", ["LF treatment poultice"]),
+        ("The poultice I put on the off fore today is to come off on Monday.", ["RF treatment poultice"]),
+    ],
+    "Tally. {}",
+)

@@ -257,10 +257,7 @@ test_what_was_said_at_first = reads(
             ["- next_visit_weeks 4 planned"],
         ),
         ("We'd said six weeks, but he's going out to eight now.", ["- next_visit_weeks 8 planned"]),
-        (
-            "I'd said six weeks, but his body condition is coming down, it's a five.",
-            ["- body_condition 5", "- next_visit_weeks 6 planned"],
-        ),
+        ("I'd said six weeks, but his crest is going up to a three.", ["- next_visit_weeks 6 planned"]),
         (
             "I'd said six weeks, but she's going up to a two in front.",
             ["- next_visit_weeks 6 planned", "LF+RF shoe_size 2"],

@@ -105,3 +105,18 @@ test_not_so_much_as = reads(
 def test_notice_taken_of_the_testers(said: str, facts: list[str], read: Read) -> None:
     (visit,) = read(said)
     assert told(visit) == facts
+
+test_answered_in_the_next_sentence = reads(
+    [
+        (
+            "I went round the off fore twice with the testers. Nothing at the heel, nothing at the frog, and then "
+            "strong at the toe.",
+            ["RF tester none @frog", "RF tester none @heel", "RF tester strong @toe"],
+        ),
+        ("Had the testers on both fronts. Left front mild, right front nothing.", ["LF tester mild", "RF tester none"]),
+        ("I put the testers on the near fore. Mild at the toe.", ["LF tester mild @toe"]),
+        ("Put the testers across the near fore. Mild thrush in the frog.", ["LF finding thrush @frog ~mild"]),
+        ("No need of the testers. Left front mild.", []),
+    ],
+    "Tally. {}",
+)
