@@ -22,6 +22,7 @@ CALENDAR = frozenset(
     | {"december", "spring", "summer", "autumn", "fall", "winter", "christmas", "easter", "thanksgiving"}
 )
 _UP_TO_TODAY = frozenset({"today", "now", "recently", "lately"})
+_ENDS = frozenset({",", ".", ";", "and", "but", "so", "when", "in", "on", "today", "now"})
 
 
 def goes_on(talk: Talk, segment: Segment, cue: Mention) -> bool:
@@ -69,3 +70,9 @@ def before_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "If the glue-ons come off before that": a time to come."""
     ahead = talk.words[cue.start : cue.end] in (["before", "that"], ["before", "then"], ["before"])
     return ahead and bool(segment.having("plans", "condition") or segment.having("vet"))
+
+
+def since_what(talk: Talk, cue: Mention) -> bool:
+    """ "Six weeks since his last trim, flare in front" counts from something; "Obel two a week since" is that time."""
+    behind = talk.words[cue.end : cue.end + 1]
+    return talk.words[cue.end - 1] == "since" and bool(behind) and behind[0] not in _ENDS

@@ -85,15 +85,29 @@ def _that_foundered(talk: Talk, sentence: list[Segment]) -> None:
 
 
 def _since_then(talk: Talk, sentence: Sentence) -> None:
-    """ "His second visit since the laminitis": what came before all that is told of today."""
-    for draft in [d for s in sentence for d in s.drafts if d.slot == "finding"] if sentence.says(_SINCE) else ():
+    """ "His second visit since the laminitis", "six weeks since I trimmed her": what came before all of today."""
+    for draft in [d for s in sentence for d in s.drafts if d.slot in _DONE_THEN] if sentence.says(_SINCE) else ():
         at = draft.start - 1
+        if draft.slot != "finding":
+            if _weeks_since(talk, at):
+                recall_one(draft)
+            continue
         while at > 0 and talk.words[at] in _WHICH:
             at -= 1
         if at >= 0 and talk.words[at] in _SINCE and at + 1 < draft.start:
             recall_one(draft)
 
 
+def _weeks_since(talk: Talk, at: int) -> bool:
+    """Whether an interval, "since" and who did it stand before the token, and nothing else."""
+    while at > 0 and talk.words[at] in _WHO_DID_IT:
+        at -= 1
+    return talk.words[at] in _SINCE and talk.words[at - 1] in _INTERVALS
+
+
+_DONE_THEN = frozenset({"finding", "treatment", "work"})
+_WHO_DID_IT = frozenset({"i", "we", "he", "she", "they", "was", "were", "had", "got", "last", "'d", "first", "new"})
+_INTERVALS = frozenset({"week", "weeks", "fortnight", "month", "months", "days"})
 _IT_WAS = Sayings("it was", "that was", "he was", "she was", "they called it", "they said it was", "the vet called it")
 _BEGINS = _THEN.first_words | _IT_WAS.first_words | _THAT_TIME.first_words
 _LEAD = 2  # tokens before the number of the grade

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import product
 
-from pipeline.reading.all_season import CALENDAR, before_then, season_ahead, still_to_come
+from pipeline.reading.all_season import CALENDAR, before_then, season_ahead, since_what, still_to_come
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
@@ -164,6 +164,7 @@ def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list
         return _when_it_was(talk, segment) or _before_at_end(talk, segment)
     told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not before_then(talk, segment, m)]
+    told = [m for m in told if not since_what(talk, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
     return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
 

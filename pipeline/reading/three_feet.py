@@ -1,4 +1,7 @@
-"""Three feet of four: "got three feet trimmed, never touched the left hind" is work on the other three."""
+"""Three feet of four: "got three feet trimmed, never touched the left hind" is work on the other three.
+
+So is a finding in "no thrush in three of her feet, and the fourth, the near fore, has it".
+"""
 
 from __future__ import annotations
 
@@ -16,6 +19,10 @@ _COUNTED = (
     ["of", "four"],
     ["of", "the", "four"],
 )
+_FOURTH = (
+    ["fourth", ",", "the"], ["fourth", "the"], ["fourth", "is", "the"], ["fourth", "'s", "the"], ["fourth", ","],
+    ["fourth", "one", ",", "the"], ["fourth", "being", "the"], ["fourth", "foot", ",", "the"], ["but", "the"],
+)  # fmt: skip
 _BACK = 6  # tokens from the foot back to what says that it was left
 
 
@@ -23,18 +30,38 @@ def mark_three_of_four(talk: Talk) -> None:
     """Make "three feet" the three that are left when a foot is named as not done."""
     for three in [m for m in talk.mentions if (m.number or "feet" in m.readings) and _is_three(talk, m)]:
         end = next((three.end + len(c) for c in _COUNTED if talk.words[three.end : three.end + len(c)] == c), three.end)
+        end = _feet_of_the_horse(talk, end) if end == three.end else end
         if end == three.end and not _worked(talk, three):
             continue
         left = next((m for m in talk.mentions if m.start >= end and m.get("feet") in FEET), None)
-        if left is None or not _left_out(talk, end, left):
+        told = left is not None and _the_fourth(talk, end, left)
+        if left is None or not (told or _left_out(talk, end, left)):
             continue
         for mention in talk.mentions:
-            if three.start <= mention.start < end or mention is left:
+            if (three.start <= mention.start < end and "horse" not in mention.readings) or (
+                mention is left and not told
+            ):
                 mention.dropped = True
         literal = tuple(range(three.start, end))
         feet = {"feet": f"all-{left.readings['feet']}"}
         talk.mentions.append(Mention(three.start, end, literal, feet, MatchKind.VARIANT))
     talk.in_order()
+
+
+def _feet_of_the_horse(talk: Talk, at: int) -> int:
+    """Where "of Buck's feet" ends; where it does not stand, the same token again."""
+    name = talk.mention_starting(at + 1) if talk.words[at : at + 1] == ["of"] else None
+    owned = name is not None and "horse" in name.readings
+    behind = name.end if owned and name is not None else at
+    return behind + 2 if owned and talk.words[behind : behind + 2] == ["'s", "feet"] else at
+
+
+def _the_fourth(talk: Talk, start: int, foot: Mention) -> bool:
+    """ "… and the fourth, the near fore, has it": the foot that the three are told apart from is told of itself."""
+    between = talk.words[start : foot.start]
+    stops = sum(word in SENTENCE_ENDS for word in between)
+    named = between[-3:] in _FOURTH or between[-2:] in _FOURTH or between[-4:] in _FOURTH
+    return stops <= 1 and named and not any(m.get("feet") for m in talk.mentions if start <= m.start < foot.start)
 
 
 def _is_three(talk: Talk, mention: Mention) -> bool:

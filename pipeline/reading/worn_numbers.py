@@ -12,6 +12,7 @@ _WORN_BY = frozenset(
     {"'s", "is", "are", "'re", "was", "were", "takes", "took", "wears", "wore", "wearing", "into", "gets", "got"}
 )
 _FIRMLY_WORN = frozenset({"wearing", "wears", "wore", "into", "takes", "took"})
+_STANDS = frozenset({"'s", "is", "are", "'re", "was", "were", "goes", "go", "stays", "still", "both", "now", "back"})
 _SOFTENED = frozenset({"still", "now", "just", "only", "about", "probably", "always", "a", "an"})
 _CLOSES = frozenset({",", ".", "and", "but", "now", "today", "they", "the", "all", "on", "in", "so", "last", "before"})
 _SHOEING = ("work", "shoe_types", "shoe_materials")
@@ -29,7 +30,7 @@ class WornNumbers(NumberContext):
     """Rules for numbers that no word of size or nails stands beside."""
 
     def _worn_size(self, segment: Segment, mention: Mention, number: Number) -> bool:
-        """ "He's a six all round"; "fours they are"; "she took fives last year"; "the shoe's a ten"."""
+        """ "He's a six all round"; "fours they are"; "she took fives last year"; "she's in a four on both fronts"."""
         noun = number.article or number.plural or bool(number.aughts)
         if not noun or number.value > _LARGEST or number.value.denominator > 2 or number.out_of is not None:
             return False
@@ -45,6 +46,8 @@ class WornNumbers(NumberContext):
         told = self._words[mention.end : mention.end + 2] in (["they", "are"], ["they", "'re"], ["she", "is"])
         verb = self._words[at] if at >= begins else ""
         named = self._words[max(begins, at - 1) : at] in (["shoe"], ["shoes"])
+        stands_in = verb == "in" and at > begins and self._words[at - 1] in _STANDS
+        verb = "into" if stands_in else verb
         firm = verb in _FIRMLY_WORN and bool(segment.having("feet") or number.plural)
         if not (told or verb in _WORN_BY) or not (named or firm or self._shod_near(segment)):
             return False

@@ -223,3 +223,24 @@ test_put_on_lately = reads(
     ],
     "Tally. {}",
 )
+
+test_a_fortnight_since = reads(
+    [
+        ("Obel two a fortnight since, Obel one today.", ["- obel 1", "- obel 2 history"]),
+        (
+            "Pulse was bounding in the near fore a week since, it's normal now.",
+            ["LF pulse bounding history", "LF pulse normal"],
+        ),
+        ("Six weeks since his last trim, flare in both fronts.", ["LF+RF finding flare"]),
+        (
+            "Only five weeks since she got new shoes in front, near fore's lost already.",
+            ["LF shoe_state lost", "LF+RF work new_shoe history"],
+        ),
+        (
+            "It's a fortnight since I drained it, no heat in the near fore.",
+            ["- treatment drained history", "LF finding heat absent"],
+        ),
+        ("A fortnight since I was here. Drained the near fore.", ["LF treatment drained"]),
+    ],
+    "Tally. {}",
+)

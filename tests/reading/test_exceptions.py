@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -156,3 +156,31 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text, "Bob")
     assert told(visit) == sorted(facts)
+
+
+test_three_and_the_fourth = reads(
+    [
+        (
+            "No seedy toe in three of Tally's feet, and the fourth, the near fore, has enough for the lot of them, "
+            "severe. Resected it.",
+            [
+                "LF finding white_line_disease ~severe",
+                "LF treatment resection",
+                "RF+LH+RH finding white_line_disease absent",
+            ],
+        ),
+        (
+            "Tally. No thrush in three of her feet. The fourth, the left hind, has it bad.",
+            ["LF+RF+RH finding thrush absent", "LH finding thrush ~severe"],
+        ),
+        (
+            "Tally. Flare on three feet, the fourth is the near hind and it has none.",
+            ["LF+RF+RH finding flare", "LH finding flare absent"],
+        ),
+        (
+            "Tally. Reset three of his feet, the fourth, the off fore, got a new shoe.",
+            ["LF+LH+RH work reset", "RF work new_shoe"],
+        ),
+        ("Tally. Three of her feet are fine, but the left hind has thrush.", ["LH finding thrush"]),
+    ]
+)

@@ -153,3 +153,15 @@ test_a_size_of_the_horse = reads(
     ],
     "Tally. {}",
 )
+
+test_stands_in = reads(
+    [
+        ("She's in a four on both fronts.", ["LF+RF shoe_size 4"]),
+        ("She's in a five on both fronts and a four behind.", ["LF+RF shoe_size 5", "LH+RH shoe_size 4"]),
+        ("He goes in a six in front.", ["LF+RF shoe_size 6"]),
+        ("She was in a five in front last year.", ["LF+RF shoe_size 5 history"]),
+        ("He's in a four horse trailer, left front lost.", ["LF shoe_state lost"]),
+        ("He came in a four out of five lame on the left front.", ["LF lameness 4"]),
+    ],
+    "Tansy. {}",
+)
