@@ -43,9 +43,17 @@ def named_after_all(talk: Talk, segment: Segment, group: FootGroup) -> bool:
     return talk.words[group.end : segment.end] in (["that", "was"], ["that", "is"], ["that", "'s"], ["it", "was"])
 
 
+_SO_LAME = frozenset({"that", "which", "it", "this", "call", "so"})
+_NOT = frozenset({"n't", "not", "no", "never", "barely", "hardly", "nt"})
+_LOADING = frozenset({"touch", "touches", "put", "puts", "putting", "bear", "stand", "load", "weight", "lean", "use"})
+_SPARING = frozenset({"pointing", "resting", "nursing", "sparing", "favouring", "favoring", "hopping", "dangling"})
+
+
 def same_statement(talk: Talk, sentence: list[Segment], position: int, groups: Groups) -> bool:
     """Whether no new clause starts behind the last named foot, or the foot heads it ("near fore, he's lame")."""
     here, ahead = sentence[position], sentence[position - 1] if position else None
+    if ahead is not None and groups[ahead.index] and _spared(talk, sentence[:position], here):
+        return True
     if here.own_clause and ahead is not None and here.delimiter == "," and not ahead.drafts:
         return _heads(talk, ahead, groups)
     for number in range(position, 0, -1):
@@ -54,6 +62,15 @@ def same_statement(talk: Talk, sentence: list[Segment], position: int, groups: G
         if groups[sentence[number - 1].index]:
             return True
     return False
+
+
+def _spared(talk: Talk, before: list[Segment], here: Segment) -> bool:
+    """ "He won't put the right front down, and that's a five": how lame he is on the foot that he spares."""
+    calling = bool({"call", "calling", "say"} & set(talk.words[here.start : here.start + 3]))
+    if before[-1].drafts or not (talk.words[here.start] in _SO_LAME or calling):
+        return False
+    words = set(talk.words[before[0].start : before[-1].end])
+    return bool(words & _SPARING) or bool(words & _LOADING and words & _NOT)
 
 
 def _heads(talk: Talk, segment: Segment, groups: Groups) -> bool:

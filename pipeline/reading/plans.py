@@ -37,6 +37,7 @@ _WOULD = frozenset({"would", "'d"})
 _TELLING_WHY = ("and", ", and", ",", "because", ", because", "cause", ", cause")
 _SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
+_THAT_ONE = (["that", "'s"], ["that", "is"], ["that", "was"])
 _OPEN = frozenset({"if", "whether", "that", "how", "until", "till", "before", "so", "sure"})
 _SO_MUCH = frozenset({"well", "good", "great", "bad", "much", "badly", "strong"})  # "it isn't holding that well"
 _NOT = frozenset({"n't", "not", "never"})
@@ -133,6 +134,7 @@ def _told_of_now(talk: Talk, draft: Draft) -> bool:
     """ "They want to put pads on and the near fore has a bruise": a clause behind the plan, with a verb of its own."""
     clause = _clause_of(talk, draft)
     words = talk.words[clause.start : draft.start + 1]
+    words = words[1:] if words[:2] in _THAT_ONE else words  # "he won't put it down, and that's a five out of five"
     led = {word for word, behind in pairwise(words) if not (word == "that" and behind in _SO_MUCH)}
     apart = clause.own_clause and clause.joined_by(*_TELLING_WHY) and not clause.having("plans")
     doubted = clause.joined_by(*_TELLING_WHY[3:]) and bool(clause.having("doubts", "before"))

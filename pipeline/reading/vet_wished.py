@@ -15,6 +15,9 @@ _PREFERRED = (
 )  # fmt: skip
 _LONGEST = 3  # words of such a wish
 _LOOKED = frozenset({"looked", "saw", "had", "came", "looking", "checked", "took", "got", "gave", "seeing", "would"})
+_FIRST = frozenset({"before", "first"})
+_LOOKS = (["sees"], ["checks"], ["examines"], ["films"], ["scans"])
+_NOT_SO = frozenset({"if", "when", "n't", "not", "every", "always", "usually", "never"})
 _NO_NEED = Sayings(
     "need n't", "need not", "does n't need to", "does not need to", "wo n't need to", "has no need to",
     "did n't need to",
@@ -30,6 +33,7 @@ def draft_vet_wished(talk: Talk) -> None:
             if any(d.slot == "vet" for s in sentence for d in s.drafts):
                 break
             wished = next((at for at in range(segment.start, segment.end) if _preferred(talk, segment, at)), None)
+            wished = _looks_first(talk, segment) if wished is None else wished
             if wished is not None:
                 referral(segment, wished).note("vet: to look")
             elif _has_no_need(talk, sentence, position):
@@ -48,6 +52,25 @@ def _preferred(talk: Talk, segment: Segment, at: int) -> bool:
     before, after = talk.words[max(segment.start, end - _LONGEST) : end], talk.words[at + 1 : at + 3]
     led = any(before[-len(cue) :] == cue for cue in _PREFERRED)
     return led and after[:1] != [] and after[0] in _LOOKED and not {"n't", "not"} & set(after)
+
+
+def _looks_first(talk: Talk, segment: Segment) -> int | None:
+    """ "The vet sees him before I cut any deeper", "vet has a look first": where he stands, if he comes before more."""
+    if _FIRST.isdisjoint(talk.words[segment.start : segment.end]) or segment.past:
+        return None
+    at = next((i for i in range(segment.start, segment.end) if talk.words[i] in VETS), segment.end)
+    if at - segment.start > 1 + (segment.end - segment.start > 1) or _NOT_SO & set(talk.words[segment.start : at]):
+        return None
+    looks = talk.words[at + 1 : at + 3]
+    behind = talk.words[at + 2 : segment.end]
+    gets = looks[:1] in (["has"], ["gets"]) and "look" in behind
+    return (
+        at
+        if (gets or looks[:1] in _LOOKS or looks == ["looks", "at"])
+        and _FIRST & set(behind)
+        and not _NOT_SO & set(behind)
+        else None
+    )
 
 
 def _has_no_need(talk: Talk, sentence: list[Segment], position: int) -> bool:

@@ -71,3 +71,17 @@ test_off_on_a_foot = reads(
         ("Tally is off on Friday. Trimmed the hinds.", ["LH+RH work trim"]),
     ]
 )
+
+test_the_foot_that_is_spared = reads(
+    [
+        (
+            "Won't so much as touch the right front down, and that's a five out of five in anybody's book.",
+            ["RF lameness 5"],
+        ),
+        ("She won't put the right front down, and that's a five out of five.", ["RF lameness 5"]),
+        ("He's pointing the near fore, and I'd call that a three out of five.", ["LF lameness 3"]),
+        ("He's not putting any weight on the left hind, so that's a four out of five.", ["LH lameness 4"]),
+        ("Put new shoes on the hinds, and that's a two out of five lame.", ["- lameness 2", "LH+RH work new_shoe"]),
+    ],
+    "Tansy. {}",
+)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 
 TO_LOOK = """\
 Vet's going to be rung about the off fore
@@ -314,3 +314,19 @@ def test_none_is_to_be_called(read: Read, said: str, status: list[str]) -> None:
 )
 def test_the_vet_agrees_or_is_to_be_rung(read: Read, said: str, status: list[str]) -> None:
     assert said_of_vet(read, said) == status
+
+test_the_vet_comes_first = reads(
+    [
+        (
+            "Soaked the near fore, and the vet sees him before I cut any deeper.",
+            ["- vet referral planned", "LF treatment soak"],
+        ),
+        ("Vet has a look at it first.", ["- vet referral planned"]),
+        ("The vet looks at him before I do any more.", ["- vet referral planned"]),
+        ("The vet sees her every month, before I come.", []),
+        ("The vet saw her before I came.", []),
+        ("The vet looks after the pony first.", []),
+        ("If the vet sees him first I'll wait.", []),
+    ],
+    "Tansy. {}",
+)
