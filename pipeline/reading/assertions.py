@@ -19,6 +19,7 @@ from pipeline.reading.left_out import deny_left_out
 from pipeline.reading.mentions import Mention
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
+from pipeline.reading.off_by_the_horse import drop_off_for_a_look
 from pipeline.reading.once_more import brewing_again, split_once_more
 from pipeline.reading.plans import ALWAYS_PLANNED, announce, plan
 from pipeline.reading.put_in_then import plan_after_all
@@ -69,6 +70,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         drop_not_used(talk, sentence, sentences[number + 1] if number + 1 < len(sentences) else [])
         set_against(talk, sentence)
         set_aside(talk, sentence)
+    drop_off_for_a_look(talk)
     drop_thought_lame(talk, sentences)
     drop_wished(talk)
     drop_refused(talk)

@@ -25,6 +25,7 @@ _SMALL = frozenset({"a", "an", "the", "condition", "score", "size", "grade", "nu
 _ON_TO = _SMALL | {"to", "down", "up", "back", "and", "in", "at", "on", ",", "it", "'s", "is", "now"}
 _ON = frozenset({"down", "up", "back"})
 _LEAD = 6  # tokens from the word for the change to "from"
+_SIZES_BACK = 4  # tokens from "up" to its "half a size"
 _REACH = 9  # tokens from the one number to the other
 _SHOD = ("work", "shoe_types", "shoe_materials")
 _MORE_OR_LESS = {"fewer": -1, "less": -1, "more": 1, "extra": 1}
@@ -89,8 +90,13 @@ class MovedNumbers(BodyNumbers):
         if at < segment.start or self._words[at] != "from":
             return False
         first = self._talk.sentence(segment.sentence)[0].start
-        moving = _MOVING & set(self._words[max(first, at - _LEAD) : at])
-        return bool(moving or _ON & set(self._words[mention.end : mention.end + _LEAD]))
+        moving = bool(_MOVING & set(self._words[max(first, at - _LEAD) : at])) or self._resized(first, at)
+        return moving or bool(_ON & set(self._words[mention.end : mention.end + _LEAD]))
+
+    def _resized(self, first: int, at: int) -> bool:
+        """ "Gone up half a size in front on Tally, from a two to a two and a half": however far before."""
+        sizes = [i for i in range(first, at) if self._words[i] in ("size", "sizes")]
+        return any(_ON & set(self._words[max(first, i - _SIZES_BACK) : i]) for i in sizes)
 
     def _moved_to(self, mention: Mention, number: Number) -> tuple[Mention, Number] | None:
         """The number that is reached, and its mention: behind "to", or the upper end of "48 to 51"."""

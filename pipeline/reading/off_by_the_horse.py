@@ -1,10 +1,11 @@
-"""Shoes that the horse took off itself: "he'd trodden off his off fore", "pulled the right front off in the field"."""
+"""Shoes that the horse took off itself: "he'd trodden off his off fore"; and those that came off for a look."""
 
 from __future__ import annotations
 
 from pipeline.reading.foot_lists import NAMED_FEET
 from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Draft, Talk
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -25,6 +26,12 @@ _TORN = (["pulled"], ["ripped"], ["torn"], ["yanked"], ["kicked"], ["dragged"], 
 _ITSELF = frozenset({"himself", "herself", "itself"})
 _SOME_OF_THEM = frozenset({"one", "two", "three", "them"})
 _REACH = 4  # tokens from the verb to the foot
+_SHOE_OFF = Sayings("shoe came off", "shoes came off", "shoe was off", "one came off", "set came off")
+_WHOSE_SHOE = frozenset({"the", "that", "his", "her", "old", "last", "front", "hind", "fore"})
+_WHEN_OFF = frozenset({"when", "once", "after"})
+_CAME_TO_LIGHT = frozenset({
+    "found", "find", "showed", "shows", "saw", "seen", "there", "under", "underneath", "light", "turned", "waiting",
+})  # fmt: skip
 
 
 def draft_off_by_the_horse(talk: Talk) -> None:
@@ -97,3 +104,26 @@ def _subject(talk: Talk, verb: int) -> str:
         if talk.words[at] in _HORSES | _BY_HAND:
             return talk.words[at]
     return ""
+
+
+def drop_off_for_a_look(talk: Talk) -> None:
+    """ "I found a corn when the old shoe came off", "once the shoe came off there was a bruise": no shoe was lost."""
+    for at, form in talk.turns(_SHOE_OFF):
+        segment = talk.segment_at(at)
+        lost = [d for d in segment.drafts if d.value == "lost" and d.end > at] if segment is not None else []
+        if segment is None or not lost or not _under_it(talk, segment, at, at + len(form)):
+            continue
+        lost[0].drop("taken off, not lost")
+
+
+def _under_it(talk: Talk, segment: Segment, at: int, end: int) -> bool:
+    """Whether "when the" stands before the shoe, and something is found that it hid."""
+    lead = at - 1
+    while lead > segment.start and talk.words[lead] in _WHOSE_SHOE:
+        lead -= 1
+    old = "old" in talk.words[lead:at]
+    closes = talk.words[end : end + 1] in ([","], ["."], [], ["and"], ["there"], ["i"])
+    near = [talk.sentence(segment.sentence - 1), talk.sentence(segment.sentence)]
+    found = any(d.slot == "finding" and s.horse == segment.horse for told in near for s in told for d in s.drafts)
+    shown = old or any(told.says(_CAME_TO_LIGHT) for told in near)
+    return talk.words[lead] in _WHEN_OFF and closes and found and shown

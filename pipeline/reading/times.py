@@ -211,12 +211,13 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
 
 
 def _from_now_on(talk: Talk, sentence: list[Segment], segment: Segment, start: int) -> bool:
-    """ "I want him every four weeks", "he needs doing every five": how often is what is to come, not what has been."""
+    """ "I want him every four weeks", "so I'm back every five": how often is what is to come, not what has been."""
     led = talk.words[segment.start : start]
     wanted = any(led[i] in ("i", "we") and _WANTING & set(led[i + 1 : i + 3]) for i in range(len(led)))
     needed = not _NEEDING.isdisjoint(led) or any(led[i : i + 2] in _TO_BE for i in range(len(led)))
     ahead = any(next(_HENCE.within(talk.words, s.start, s.end), None) is not None for s in sentence)
-    return not segment.past and (wanted or needed or ahead)
+    back = led[-2:] == ["back", "every"] and "'m" in led
+    return not segment.past and (wanted or needed or ahead or back)
 
 
 def _in_arrears(talk: Talk, segment: Segment, start: int, end: int) -> bool:

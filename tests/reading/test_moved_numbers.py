@@ -128,3 +128,17 @@ test_the_change_told_by_its_word = reads(
         ("Lame on the off hind, it has gone to the other leg.", ["RH gait lame"]),
     ]
 )
+
+test_gone_up_a_size = reads(
+    [
+        (
+            "I've gone up half a size in front on Tansy, from a two to a two and a half.",
+            ["LF+RF shoe_size 2 history", "LF+RF shoe_size 2.5"],
+        ),
+        (
+            "Gone down a size on Tansy's fronts, from a two to a one.",
+            ["LF+RF shoe_size 1", "LF+RF shoe_size 2 history"],
+        ),
+        ("Tansy. Picked up the fronts, size two.", ["LF+RF shoe_size 2"]),
+    ]
+)

@@ -265,3 +265,19 @@ test_what_was_said_at_first = reads(
     ],
     "Tansy. {}",
 )
+
+test_every_so_many_weeks = reads(
+    [
+        (
+            "Thrush in the near hind, so I'm back every four weeks.",
+            ["- next_visit_weeks 4 planned", "LH finding thrush"],
+        ),
+        ("I want her every five weeks.", ["- next_visit_weeks 5 planned"]),
+        ("She has to be done every six weeks.", ["- next_visit_weeks 6 planned"]),
+        ("I've had him on every four weeks.", []),
+        ("I've been doing her every six weeks.", []),
+        ("They change it every two weeks.", []),
+        ("He was on every six weeks, I'll see him in five.", ["- next_visit_weeks 5 planned"]),
+    ],
+    "Tansy. {}",
+)

@@ -115,3 +115,17 @@ test_pulled_off_itself = reads(
     ],
     "Tally. {}",
 )
+
+test_off_for_a_look = reads(
+    [
+        (
+            "I found a corn in the near fore, lateral heel, when the old shoe came off.",
+            ["LF finding corn @lateral_heel"],
+        ),
+        ("A bruise in the off hind showed when the shoe came off.", ["RH finding bruise"]),
+        ("Once the shoe came off there was a bruise, near fore.", ["LF finding bruise"]),
+        ("She bruised the near fore when the shoe came off.", ["LF finding bruise", "LF shoe_state lost"]),
+        ("Left hind, the shoe came off in the field. Bruised there.", ["LH finding bruise", "LH shoe_state lost"]),
+    ],
+    "Tansy. {}",
+)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 DENIED = (
@@ -261,3 +261,18 @@ PAIRS = [(fact, text) for fact, texts in WORDINGS.items() for text in texts]
 def test_wording(fact: str, text: str, read: Read) -> None:
     (visit,) = read(text)
     assert told(visit) == [fact]
+
+
+test_leather_over_it_and_weak_walls = reads(
+    [
+        (
+            "Packed both fores with oakum and pine tar, leather over that, then reset the shoes.",
+            ["LF+RF packing oakum", "LF+RF pad leather", "LF+RF work reset"],
+        ),
+        ("Pine tar in the near fore, leather on top.", ["LF packing pine_tar", "LF pad leather"]),
+        ("The front feet have too weak a wall to hold the nail, both.", ["LF+RF finding weak_wall"]),
+        ("The hinds have so soft a wall that nails won't hold.", ["LH+RH finding weak_wall"]),
+        ("Had the leather apron on, left front reset.", ["LF work reset"]),
+    ],
+    "Tansy. {}",
+)
