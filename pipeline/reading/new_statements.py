@@ -40,7 +40,14 @@ _A_NUMBER = frozenset({"number", "units", "fillers", "horse_cues", "feet"})
 
 def an_examination(seam: Seam) -> bool:
     """ "…, testers mild", "…, pulse raised": another thing felt for."""
-    return seam.behind.opens_with("tester_heads", "pulse_heads") and not seam.near.has(_HEADS)
+    felt = seam.behind.opens_with("tester_heads", "pulse_heads") and not seam.near.has(_HEADS)
+    return felt and (seam.before.has(("feet",)) or not (_that_foot(seam.behind) or _that_foot(seam.after)))
+
+
+def _that_foot(stretch: Stretch) -> bool:
+    """ "Heat gone, pulse normal, that's the near hind": the foot of all that was told before."""
+    pointed = [m for m in stretch.feet() if {"that", "those", "all"} & set(stretch.words[: m.start - stretch.start])]
+    return bool(pointed) and not stretch.has(("findings", "gaits", "tester_heads"))
 
 
 def a_measure(seam: Seam) -> bool:

@@ -69,7 +69,7 @@ class _Seams:
         while start + 1 < len(words) and (words[start] in FILLERS or words[start] == ","):
             start += 1
         end = self._cut(start)
-        close = self._cut(end + 1) if words[end : end + 1] == [","] else end
+        close = self._cut(end + 1) if words[end : end + 1] in ([","], [":"]) else end
         return self._stretch(start, end), self._stretch(end + 1, close)
 
     def _cut(self, start: int) -> int:

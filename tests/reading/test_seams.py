@@ -243,3 +243,24 @@ JOINED = [
 ]
 
 test_joined = reads(JOINED)
+
+test_that_foot = reads(
+    [
+        (
+            "Swelling gone, heat gone, pulse normal: that's Tally's near hind, thank you.",
+            ["LH finding heat resolved", "LH finding swelling resolved", "LH pulse normal"],
+        ),
+        (
+            "Tally. Heat, swelling, pulse raised, all in the off fore.",
+            ["RF finding heat", "RF finding swelling", "RF pulse raised"],
+        ),
+        (
+            "Tally. A corn, a bruise, testers strong, that's the near fore.",
+            ["LF finding bruise", "LF finding corn", "LF tester strong"],
+        ),
+        (
+            "Tally. Thrush in the left hind, pulse normal, that's the right fore.",
+            ["LH finding thrush", "RF pulse normal"],
+        ),
+    ]
+)
