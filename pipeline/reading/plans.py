@@ -38,6 +38,9 @@ _TELLING_WHY = ("and", ", and", ",", "because", ", because", "cause", ", cause")
 _SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
 _THAT_ONE = (["that", "'s"], ["that", "is"], ["that", "was"])
+_PUT_NOW = frozenset({"left", "put", "fitted", "strapped", "taped", "nailed", "glued"})
+_TO_COME = frozenset({"'ll", "will", "'d", "would", "can", "could", "to", "should", "might", "may"})
+_IS_ON = (["'s", "on"], ["is", "on"], ["are", "on"], ["'re", "on"], ["'s", "in"], ["are", "in"])
 _OPEN = frozenset({"if", "whether", "that", "how", "until", "till", "before", "so", "sure"})
 _SO_MUCH = frozenset({"well", "good", "great", "bad", "much", "badly", "strong"})  # "it isn't holding that well"
 _NOT = frozenset({"n't", "not", "never"})
@@ -142,8 +145,11 @@ def _told_of_now(talk: Talk, draft: Draft) -> bool:
 
 
 def _left_until(talk: Talk, segment: Segment, draft: Draft) -> bool:
-    """ "I've left the shoe off until the vet's seen her": done today, and for how long."""
-    done = "left" in talk.words[segment.start : draft.start + 1] and talk.words[segment.start] in ("i", "left", "we")
+    """ "I've left the shoe off until the vet's seen her", "a boot's on it till it grows": done, and for how long."""
+    led = talk.words[segment.start : draft.start + 1]
+    done = bool(_PUT_NOW & set(led)) and led[0] in _PUT_NOW | {"i", "we"} and _TO_COME.isdisjoint(led)
+    said = talk.words[draft.start : draft.end + 2]
+    done = done or any(said[i : i + 2] in _IS_ON for i in range(len(said) - 1))
     return done and any(talk.words[m.start] in _UNTIL and m.start >= draft.end for m in segment.having("plans"))
 
 

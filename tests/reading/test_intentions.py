@@ -180,3 +180,18 @@ test_what_others_were_told_to_do = reads(
     ],
     "Tansy. {}",
 )
+
+test_on_until = reads(
+    [
+        (
+            "There's nothing to nail to on the left front, so a boot's on that foot till there is.",
+            ["LF shoe_type boot"],
+        ),
+        ("Near fore, a glue-on's on that foot until it grows.", ["LF shoe_type glue_on"]),
+        ("Leather pads are on both fronts until the soles thicken.", ["LF+RF pad leather"]),
+        ("I put a hoof boot on the left front until it grows.", ["LF shoe_type boot"]),
+        ("I'll put a hoof boot on the left front until it grows.", ["LF shoe_type boot planned"]),
+        ("Told her to put a hoof boot on the left front until it grows.", ["LF shoe_type boot planned"]),
+    ],
+    "Tally. {}",
+)
