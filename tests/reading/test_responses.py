@@ -106,6 +106,7 @@ def test_notice_taken_of_the_testers(said: str, facts: list[str], read: Read) ->
     (visit,) = read(said)
     assert told(visit) == facts
 
+
 test_answered_in_the_next_sentence = reads(
     [
         (

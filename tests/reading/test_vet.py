@@ -315,6 +315,7 @@ def test_none_is_to_be_called(read: Read, said: str, status: list[str]) -> None:
 def test_the_vet_agrees_or_is_to_be_rung(read: Read, said: str, status: list[str]) -> None:
     assert said_of_vet(read, said) == status
 
+
 test_the_vet_comes_first = reads(
     [
         (
