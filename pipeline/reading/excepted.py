@@ -1,22 +1,128 @@
-"""What is denied of all feet but one is there on that one: "no thrush anywhere bar the left hind"."""
+"""Feet that are left out of a group, "all but the left hind", and what is denied of all but one.
+
+That is there on the one: "no thrush anywhere bar the left hind".
+"""
 
 from __future__ import annotations
 
 from dataclasses import replace
 
 from pipeline.reading.copying import AFFIRMED
-from pipeline.reading.foot_names import resolve
+from pipeline.reading.foot_names import EXCEPT, resolve
+from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import Status
 
 _ONE_OF = "foot: one of several"
-_EXCEPT = frozenset({"bar", "barring", "except", "save", "apart", "excepting"})
+_OPENING = frozenset({"bar", "barring", "except", "save", "apart", "excepting"})
+_EXCEPT_ENDS = frozenset(cue[-1] for cue in EXCEPT)
+_TAKES = frozenset({"would", "could", "only", "took", "takes", "got", "gets", "has", "had", "'s", "is", "was", "held"})
+_CLAUSE_ENDS = frozenset({",", *SENTENCE_ENDS})
+_WAS = frozenset({"'s", "is", "was", "were", "are", "got", "gets", "a"})
+_LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
+_WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
+_PAIRS = frozenset({"fronts", "hinds"})
+_PAIR = 2
+
+
+def mark_exceptions(talk: Talk) -> None:
+    """ "All but the left hind", "every foot bar the off fore": one group, the whole without the foot named."""
+    moved = False
+    for out in talk.having("feet"):
+        start = out.start
+        while start and talk.words[start - 1] in _LEADING_IN:
+            start -= 1
+        if not start or talk.words[start - 1] not in _EXCEPT_ENDS:
+            continue
+        cue = next((c for c in EXCEPT if talk.words[start - len(c) : start] == c and start > len(c)), None)
+        if cue is None:
+            continue
+        at = start - len(cue)
+        if talk.words[at - 1] == "," and cue != ["but"]:
+            at -= 1
+        whole = talk.mention_ending(at)
+        if _worked_but(talk, whole, out):
+            continue
+        bare = talk.words[at - 1] in _WHOLE
+        if whole is not None and not _within(whole, out):
+            continue  # "thrush in both fronts but the hinds are clear"
+        if whole is not None and whole.get("feet") in ("all", "any", "hinds", "fronts"):
+            begin, name = whole.start, whole.readings["feet"]
+        elif whole is not None and whole.get("totals") == "each" and _counts_anew(talk, out):
+            continue
+        elif whole is not None and whole.get("totals") == "each":
+            begin, name = at, _shared_out(talk, out)
+        elif bare and (whole is None or not whole.is_any(("number",)) or whole.number is not None):
+            begin, name = at - 1, "all"
+            ahead = talk.mention_ending(at - 1)  # "on any foot but the near hind": "on any" is a form too
+            begin = ahead.start if ahead is not None and ahead.get("feet") == "all" else begin
+        else:
+            continue
+        for mention in talk.mentions:
+            if begin <= mention.start < out.start and mention is not out:
+                mention.dropped = True
+        out.readings = {"feet": f"{name}-{out.readings['feet']}"}
+        out.start, out.literal, moved = begin, tuple(range(begin, out.end)), True
+    talk.in_order(moved=moved)
+
+
+def _worked_but(talk: Talk, work: Mention | None, out: Mention) -> bool:
+    """ "All reset bar the off fore": the work stands between the whole and the foot that is left out."""
+    if work is None or work.get("work") is None:
+        return False
+    at = work.start
+    while at and talk.words[at - 1] in _WAS:
+        at -= 1
+    whole = talk.mention_ending(at)
+    if whole is None or whole.get("feet") not in ("all", "fronts", "hinds") or not _within(whole, out):
+        return False
+    whole.readings["feet"] = f"{whole.readings['feet']}-{out.readings['feet']}"
+    out.dropped = True
+    return True
+
+
+def _within(whole: Mention, out: Mention) -> bool:
+    """Whether the feet left out are some of a pair that is named, so that they can be an exception to it."""
+    pair, left = resolve(str(whole.get("feet")), None), resolve(str(out.get("feet")), None)
+    if pair is not None and out.get("feet") == "pair_in_hand":
+        return len(pair) > _PAIR  # "I was going to reset the fronts but both were worn"
+    return pair is None or left is None or set(left) < set(pair)
+
+
+def _shared_out(talk: Talk, out: Mention) -> str:
+    """ "Eight nails apiece bar the near hind": of all feet, or of the pair that was named just before.
+
+    "Tips in front. Five in each except the off fore": the pair named alone in the sentence before, whose foot it is.
+    """
+    before = [m for m in talk.having("feet") if m.end <= out.start]
+    pair = before[-1].readings["feet"] if before else "all"
+    if pair not in _PAIRS:
+        return "all"
+    stops = [i for i in range(out.start) if talk.words[i] in SENTENCE_ENDS]
+    if not stops or before[-1].start > stops[-1]:
+        return pair
+    last = stops[-2] if len(stops) > 1 else -1
+    named = [m for m in before if m.start > last]
+    alone = {m.get("feet") for m in named} == {pair} and not any(
+        stops[-1] < h.start < out.start for h in talk.having("horse")
+    )
+    return pair if alone and _within(named[-1], out) else "all"
+
+
+def _counts_anew(talk: Talk, out: Mention) -> bool:
+    """ "Five nails in each, except the near fore would only take four": the foot has its own number in a clause."""
+    stop = next((i for i in range(out.end, len(talk.words)) if talk.words[i] in _CLAUSE_ENDS), len(talk.words))
+    led = talk.words[out.end : out.end + 1]
+    return (
+        bool(led) and led[0] in _TAKES and any(m.number is not None for m in talk.mentions if out.end <= m.start < stop)
+    )
 
 
 def there_where_excepted(talk: Talk, sentence: list[Segment]) -> None:
     """Add the finding on the feet that its denial leaves out, unless the sentence tells of them itself."""
     for segment in sentence:
-        if segment.delimiter.endswith("except") or talk.words[segment.start] in _EXCEPT:
+        if segment.delimiter.endswith("except") or talk.words[segment.start] in _OPENING:
             _there_after_all(sentence, segment)
         if not segment.drafts:
             continue

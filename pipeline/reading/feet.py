@@ -6,7 +6,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from pipeline.reading.both_of_them import widen_to_both
-from pipeline.reading.foot_alone import in_apposition, named_after_all, same_statement, told_of_itself
+from pipeline.reading.foot_alone import in_apposition, named_after_all, only_where, same_statement, told_of_itself
 from pipeline.reading.foot_groups import (
     SETUP_SLOTS,
     FootGroup,
@@ -327,6 +327,8 @@ def _from_list(
     if _earlier_group(sentence, position, groups) is not None:
         return _foot_behind(talk, sentence, position, groups)
     for later in sentence[position + 1 :]:
+        if groups[later.index] and only_where(talk, later, groups[later.index]):
+            return groups[later.index][0].feet
         if later.delimiter not in _LISTED_BY or left_alone(talk, later) or (hand and talk.words[later.start] == "nor"):
             return None  # "testers make no odds to him there, nor on the near fore": on both
         found = groups[later.index]

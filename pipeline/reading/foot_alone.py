@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from pipeline.reading.foot_groups import FootGroup, Groups
-from pipeline.reading.talk import Feet, Segment, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
 
 _POINTS_OUT = frozenset({"the", "his", "her", "it", "was", "'s", "is", "that", "being"})
 _A_SHOE = (["front", "shoe"], ["fore", "shoe"], ["hind", "shoe"], ["back", "shoe"])
 _LEADING = frozenset({"the", "his", "her", "now", "then", "on", "in", "right", "so", "well"})
 _THE_WORST = frozenset({"worst", "worse", "one", "culprit", "bad"})
+_IT_IS = frozenset({("it", "'s"), ("it", "is"), ("it", "was"), ("they", "'re"), ("they", "are"), ("they", "were")})
+_WHERE = frozenset({"in", "on", "at", "under", "the", "his", "her", "'s", "both", "all", "of", "again"})
+_ONLY = frozenset({"only", "just"})
 _SUBJECT_OF = frozenset({"are", "is", "'s", "'re", "was", "were", "stay", "stays", "do", "does", "did", "look"})
 
 
@@ -47,6 +50,27 @@ _SO_LAME = frozenset({"that", "which", "it", "this", "call", "so"})
 _NOT = frozenset({"n't", "not", "no", "never", "barely", "hardly", "nt"})
 _LOADING = frozenset({"touch", "touches", "put", "puts", "putting", "bear", "stand", "load", "weight", "lean", "use"})
 _SPARING = frozenset({"pointing", "resting", "nursing", "sparing", "favouring", "favoring", "hopping", "dangling"})
+
+
+def only_where(talk: Talk, segment: Segment, found: list[FootGroup]) -> bool:
+    """ "A corn, and it's on the near fore", "full pads, but in front only": nothing is told but where that is."""
+    if segment.drafts or len(found) != 1 or found[0].anaphor:
+        return False
+    own = [range(m.start, m.end) for m in segment.having("horse")]
+    held = {i for part in (*own, range(found[0].start, found[0].end)) for i in part}
+    rest = [talk.words[i] for i in range(segment.start, segment.end) if i not in held]
+    led = tuple(rest[:2]) in _IT_IS and segment.delimiter in ("and", ", and", ",", "but", ", but")
+    narrowed = not _ONLY.isdisjoint(rest) and segment.delimiter in ("but", ", but", ",", "and", ", and")
+    return (led and set(rest[2:]) <= _WHERE | _ONLY) or (narrowed and set(rest) <= _WHERE | _ONLY)
+
+
+def headed_anew(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> bool:
+    """ "Both hinds, nothing, off fore, lateral heel, strong": a foot alone, its place, and what is found there."""
+    near, behind = sentence[position - 1], sentence[position + 1 : position + 2]
+    found = groups.get(near.index, []) if position and not near.drafts and near is not draft.segment else []
+    told = any(d.slot in ("finding", "tester") for s in behind if s.joined_by(",") for d in s.drafts)
+    elsewhere = bool(found) and draft.feet is not None and not set(found[0].feet) & set(draft.feet)
+    return told and sentence[position].joined_by(",") and elsewhere
 
 
 def same_statement(talk: Talk, sentence: list[Segment], position: int, groups: Groups) -> bool:

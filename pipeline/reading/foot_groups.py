@@ -25,6 +25,7 @@ _MAY_BE_NO_FOOT = frozenset({
     "both", "lot", "behind", "elsewhere", "one", "anywhere", "everywhere", "anyplace", "place", "round", "around",
 })  # fmt: skip
 _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
+_GOING_ROUND = frozenset({"round", "around", "starting", "begin", "beginning"})
 _OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
 _DONE = frozenset({"shod", "done", "kept", "from", "lives", "living", "stabled", "trimmed", "been", "him", "her"})
 _ANSWERS = frozenset(
@@ -258,6 +259,8 @@ def _compared(talk: Talk, mention: Mention) -> bool:
     before = set(near[-1:] if near[-1:] == ["."] or near[:1] in (["."], [","]) else near)
     if "from" in before and _ANSWERS & set(talk.words[max(0, mention.start - 6) : mention.start]):
         before.discard("from")  # "nothing from the off fore"
+    if "from" in before and not _GOING_ROUND.isdisjoint(talk.words[max(0, mention.start - 6) : mention.start]):
+        before.discard("from")  # "going round him from the near fore: reset, off fore trimmed"
     if near[:1] == ["than"] and near[1:] not in (["the"], ["on"], ["in"], ["his"], ["her"], ["those"]):
         before.discard("than")  # "I did no more than trim the hinds"
     return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})

@@ -57,21 +57,22 @@ _VERBS = frozenset(
         "answered",
     ]
 )
-_EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
+EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
 _BEFORE = frozenset({"before"})
 _HAS_HAD = frozenset({"had", "'d", "was", "were", "been", "wore", "used"})
 _PUT_ON = ("clips", "shoe_types", "shoe_materials", "pads", "packings", "traction", "work", "number")
 _ALL_NEW = Sayings("all new")
-_EXCEPT_ENDS = frozenset(cue[-1] for cue in _EXCEPT)
+_FEET = frozenset({"feet"})
+_OWNS = frozenset({"'s", "his", "her", "the", "their"})
+_EACH_OF = frozenset(
+    {("all", "of"), ("each", "of"), ("any", "of"), ("every", "one", "of"), ("every", "single", "one", "of")}
+)
 _BOTH_ENDS = said_whole(*(f"{fore} and {hind}" for fore in ("front", "fore") for hind in ("hind", "back", "behind")))
 _OF_A_SIDE = frozenset({",", "of", "shoes", "side", "feet", "both"})
 _SIDES_ALONE = {"left": "lefts", "near": "lefts", "right": "rights", "off": "rights"}
 _AND = (["in"], ["an"])
 _TOLD_IN_FULL = frozenset({"both", "left", "right", "near", "off"})
 _TWO_OF = frozenset({"two"})
-_WAS = frozenset({"'s", "is", "was", "were", "are", "got", "gets", "a"})
-_LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
-_WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
 
 
 def mark_counted_feet(talk: Talk) -> None:
@@ -95,11 +96,12 @@ def mark_counted_feet(talk: Talk) -> None:
         elif (talk.words[work.start - 1 : work.start] == ["all"] and work.start == 1) or (
             work.start > 1
             and talk.words[work.start - 1] == "all"
-            and (talk.words[work.start - 2] == "." or talk.words[work.end : work.end + 1] in _EXCEPT)
+            and (talk.words[work.start - 2] == "." or talk.words[work.end : work.end + 1] in EXCEPT)
         ):
             at = work.start - 1
             talk.mentions.append(Mention(at, work.start, (at,), {"feet": "all"}, MatchKind.VARIANT))
     _all_new(talk)
+    _all_of_its_feet(talk)
     talk.in_order()
 
 
@@ -165,6 +167,17 @@ def _all_new(talk: Talk) -> None:
             talk.mentions.append(Mention(at, at + 1, (at,), {"feet": "all"}, MatchKind.VARIANT))
 
 
+def _all_of_its_feet(talk: Talk) -> None:
+    """ "Thrush in all of Tally's feet", "each of his feet": the horse is named in the midst of the four."""
+    for at in [i for i in talk.where(_FEET) if i > _PAIR and talk.words[i - 1] in _OWNS]:
+        name = talk.mention_ending(at - 1) if talk.words[at - 1] == "'s" else None
+        start = name.start if name is not None and name.get("horse") else at - 1
+        led = next((n for n in (_PAIR + 1, _PAIR) if tuple(talk.words[max(0, start - n) : start]) in _EACH_OF), 0)
+        if led and (name is not None or talk.words[at - 1] != "'s") and talk.mention_starting(start - led) is None:
+            span = tuple(i for i in range(start - led, at + 1) if name is None or not name.start <= i < name.end)
+            talk.mentions.append(Mention(at, at + 1, span, {"feet": "all"}, MatchKind.VARIANT))
+
+
 def _size_before(talk: Talk, pair: Mention) -> None:
     """ "Size two fronts, one hinds": the number is the size, not how many feet."""
     sized = talk.mention_ending(pair.start)
@@ -182,76 +195,6 @@ def _is_four(talk: Talk, mention: Mention) -> bool:
         return False
     counted = talk.mention_starting(mention.end)
     return counted is None or not counted.is_any(("units", "measures", "totals", "feet"))
-
-
-def mark_exceptions(talk: Talk) -> None:
-    """ "All but the left hind", "every foot bar the off fore": one group, the whole without the foot named."""
-    moved = False
-    for out in talk.having("feet"):
-        start = out.start
-        while start and talk.words[start - 1] in _LEADING_IN:
-            start -= 1
-        if not start or talk.words[start - 1] not in _EXCEPT_ENDS:
-            continue
-        cue = next((c for c in _EXCEPT if talk.words[start - len(c) : start] == c and start > len(c)), None)
-        if cue is None:
-            continue
-        at = start - len(cue)
-        if talk.words[at - 1] == "," and cue != ["but"]:
-            at -= 1
-        whole = talk.mention_ending(at)
-        if _worked_but(talk, whole, out):
-            continue
-        bare = talk.words[at - 1] in _WHOLE
-        if whole is not None and not _within(whole, out):
-            continue  # "thrush in both fronts but the hinds are clear"
-        if whole is not None and whole.get("feet") in ("all", "any", "hinds", "fronts"):
-            begin, name = whole.start, whole.readings["feet"]
-        elif whole is not None and whole.get("totals") == "each":
-            begin, name = at, _shared_out(talk, out)
-        elif bare and (whole is None or not whole.is_any(("number",)) or whole.number is not None):
-            begin, name = at - 1, "all"
-            ahead = talk.mention_ending(at - 1)  # "on any foot but the near hind": "on any" is a form too
-            begin = ahead.start if ahead is not None and ahead.get("feet") == "all" else begin
-        else:
-            continue
-        for mention in talk.mentions:
-            if begin <= mention.start < out.start and mention is not out:
-                mention.dropped = True
-        out.readings = {"feet": f"{name}-{out.readings['feet']}"}
-        out.start, out.literal, moved = begin, tuple(range(begin, out.end)), True
-    talk.in_order(moved=moved)
-
-
-def _worked_but(talk: Talk, work: Mention | None, out: Mention) -> bool:
-    """ "All reset bar the off fore": the work stands between the whole and the foot that is left out."""
-    if work is None or work.get("work") is None:
-        return False
-    at = work.start
-    while at and talk.words[at - 1] in _WAS:
-        at -= 1
-    whole = talk.mention_ending(at)
-    if whole is None or whole.get("feet") not in ("all", "fronts", "hinds") or not _within(whole, out):
-        return False
-    whole.readings["feet"] = f"{whole.readings['feet']}-{out.readings['feet']}"
-    out.dropped = True
-    return True
-
-
-def _within(whole: Mention, out: Mention) -> bool:
-    """Whether the feet left out are some of a pair that is named, so that they can be an exception to it."""
-    pair, left = _GROUPS.get(str(whole.get("feet"))), _GROUPS.get(str(out.get("feet")))
-    if pair is not None and out.get("feet") == "pair_in_hand":
-        return len(pair) > _PAIR  # "I was going to reset the fronts but both were worn"
-    return pair is None or left is None or set(left) < set(pair)
-
-
-def _shared_out(talk: Talk, out: Mention) -> str:
-    """ "Eight nails apiece bar the near hind": of all feet, or of the pair that was named just before."""
-    before = [m for m in talk.having("feet") if m.end <= out.start]
-    pair = before[-1].readings["feet"] if before else "all"
-    sentence_ends = {".", "?", "!"} & set(talk.words[before[-1].end : out.start]) if before else set()
-    return pair if pair in ("hinds", "fronts") and not sentence_ends else "all"
 
 
 def join_feet(talk: Talk) -> None:

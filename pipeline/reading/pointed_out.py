@@ -86,7 +86,18 @@ def _word_before(talk: Talk, at: int, word: str) -> int | None:
 def _foot_said_with(talk: Talk, at: int | None) -> str | None:
     """The one foot that is named in the clause of the token."""
     foot = _foot_beside(talk, at, at + 1) if at is not None else None
+    if foot == "other" and at is not None:
+        return _opposite(talk, at)
     return foot if foot in (*FEET, "bare_L", "bare_R") else None
+
+
+def _opposite(talk: Talk, at: int) -> str | None:
+    """ "Left hind was sprung, and its mate was loose": the foot across from the one named before it."""
+    other = next((m for m in reversed(talk.having("feet", "other")) if m.start <= at), None)
+    other = other or next((m for m in talk.having("feet", "other") if m.start > at), None)
+    before = [m for m in talk.having("feet") if other is not None and m.start < other.start and not m.dropped]
+    named = str(before[-1].get("feet")) if before and before[-1].start >= _floor(talk, at) else ""
+    return ("R" if named[0] == "L" else "L") + named[1] if named in FEET else None
 
 
 def _foot_beside(talk: Talk, start: int, end: int) -> str | None:

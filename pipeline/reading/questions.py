@@ -145,7 +145,7 @@ def _affirmed(talk: Talk, draft: Draft, groups: Groups) -> bool:
     if not behind or talk.words[behind[0].start : behind[0].end] not in _YES:
         return False
     named = [g.feet for s in behind if s.sentence == behind[0].sentence for g in groups.get(s.index, [])]
-    if named and not draft.feet:
+    if named and (not draft.feet or "foot: named in the next sentence" in draft.rules):
         draft.feet = named[0]
         draft.note("foot: named in the answer")
     return True

@@ -25,8 +25,9 @@ from pipeline.reading.drafting import (
     draft_white_line,
     draft_words,
 )
+from pipeline.reading.excepted import mark_exceptions
 from pipeline.reading.feet import attach_feet
-from pipeline.reading.foot_names import join_feet, mark_counted_feet, mark_exceptions
+from pipeline.reading.foot_names import join_feet, mark_counted_feet
 from pipeline.reading.graded_again import draft_again
 from pipeline.reading.headings import join_headings
 from pipeline.reading.horse_flags import horse_flags

@@ -151,9 +151,9 @@ def _swap_pairs(talk: Talk, starts: list[int]) -> None:
         if end is None:
             continue
         begin = max(s for s in starts if s <= at)
-        if not set(talk.words[_clause_start(talk, begin, at) : at]) <= _BEFORE_SWAP:
-            continue
         clause = _clause_start(talk, begin, at)
+        if not set(talk.words[clause:at]) <= _BEFORE_SWAP or talk.words[clause - 1] == "which":
+            continue  # "trimmed in front and shod behind, which is back to front" remarks on how it is
         if _one_number(talk, clause, end):
             continue
         if clause == begin:

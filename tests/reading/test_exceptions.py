@@ -184,3 +184,40 @@ test_three_and_the_fourth = reads(
         ("Tally. Three of her feet are fine, but the left hind has thrush.", ["LH finding thrush"]),
     ]
 )
+
+
+test_each_of_the_pair_just_named = reads(
+    [
+        (
+            "Tally. New shoes in front. Six nails in each, except the off fore, which only took five.",
+            ["LF nails 6", "LF+RF work new_shoe", "RF nails 5"],
+        ),
+        (
+            "Tally. New tips in front. Five nails in each, except the near fore would only take four.",
+            ["LF nails 4", "LF+RF shoe_type tip", "LF+RF work new_shoe", "RF nails 5"],
+        ),
+        (
+            "Tally. Reset behind. Eight nails apiece except the off hind got seven.",
+            ["LH nails 8", "LH+RH work reset", "RH nails 7"],
+        ),
+        (
+            "Tally. New shoes all round, borium on the hinds. Six nails in each bar the off hind, five in that.",
+            ["LF+RF+LH nails 6", "LF+RF+LH+RH work new_shoe", "LH+RH traction borium", "RH nails 5"],
+        ),
+        (
+            "Tally. New shoes in front. Six nails in each except the off hind, that's five.",
+            ["LF+RF work new_shoe", "LF+RF+LH nails 6", "RH nails 5"],
+        ),
+    ]
+)
+
+
+test_all_the_feet_of_a_horse = reads(
+    [
+        ("Tally. Thrush in all of Tally's feet bar the near hind.", ["LF+RF+RH finding thrush"]),
+        ("Tally. Growth rings on each of her feet except the right fore.", ["LF+LH+RH finding growth_rings"]),
+        ("Every one of Tally's feet is flat soled.", ["LF+RF+LH+RH finding flat_sole"]),
+        ("Tally. No thrush in any of Tally's feet.", ["LF+RF+LH+RH finding thrush absent"]),
+        ("Tally. Mud fever, and her feet are grand.", ["- finding scratches"]),
+    ]
+)

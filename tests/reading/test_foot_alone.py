@@ -48,3 +48,33 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_foot_alone = reads(CASES)
+
+
+test_only_where_it_is = reads(
+    [
+        ("Tally. There's a corn, and it's on the near fore.", ["LF finding corn"]),
+        ("It's thrush, vet says, and it's in both of Tally's hinds.", ["LH+RH finding thrush"]),
+        ("Full pads on Tally, but on the fores only.", ["LF+RF pad full"]),
+        ("Tally. Three degree wedge, but only under the near fore.", ["LF pad wedge", "LF wedge 3"]),
+        ("Tally. Full pads, but not in front.", ["- pad full"]),
+        ("Tally. Near hind, thrush, and it's the off fore I'm watching.", ["LH finding thrush"]),
+        ("Tally. A corn, but the near fore was only reset.", ["- finding corn", "LF work reset"]),
+    ]
+)
+
+
+test_the_foot_in_an_answer = reads(
+    [
+        ("Tally. Any thrush? Yes, in the left hind. Right hind, no.", ["LH finding thrush"]),
+        ("Tally. Is there a bruise? There is, in the near fore. Off fore, no.", ["LF finding bruise"]),
+    ]
+)
+
+
+test_going_round_from_a_foot = reads(
+    [
+        ("Tally. Starting from the near fore, reset, off fore new shoe.", ["LF work reset", "RF work new_shoe"]),
+        ("Tally. Round him from the left hind, trimmed, right hind trimmed.", ["LH+RH work trim"]),
+        ("Tally. Seen from the near fore, he was lame, off fore trimmed.", ["- gait lame", "RF work trim"]),
+    ]
+)

@@ -162,3 +162,21 @@ test_a_second_size_before_the_count = reads(
     ],
     "Tally. {}",
 )
+
+
+test_the_one_across_from_it = reads(
+    [
+        (
+            "Tally. Left hind was sprung, and its mate was loose. The loose one I just reset.",
+            ["LH shoe_state sprung", "RH shoe_state loose", "RH work reset"],
+        ),
+        (
+            "Tally. A bar shoe on the near fore, an egg bar on its partner. The egg bar one has seven nails.",
+            ["LF shoe_type bar", "RF nails 7", "RF shoe_type egg_bar"],
+        ),
+        (
+            "Tally. The off fore was loose and the other foot was sprung. The loose one I reset.",
+            ["LF shoe_state sprung", "RF shoe_state loose", "RF work reset"],
+        ),
+    ]
+)

@@ -72,3 +72,17 @@ test_reset_them_and_that_too = reads(
     ],
     "Tansy. {}",
 )
+
+
+test_the_other_diagonal = reads(
+    [
+        (
+            "Tally. The near fore and off hind got reset. The other diagonal I'll reset on Friday.",
+            ["LF+RH work reset", "RF+LH work reset planned"],
+        ),
+        (
+            "Tally. Bruise in the near hind, copper sulfate into the pair of them.",
+            ["LH finding bruise", "LH+RH treatment copper_sulfate"],
+        ),
+    ]
+)

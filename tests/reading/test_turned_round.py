@@ -215,3 +215,18 @@ test_a_memo_that_ends_in_the_middle = reads(
         )
     ]
 )
+
+
+test_a_remark_turns_nothing_round = reads(
+    [
+        ("Tally. Trimmed in front and reset behind, which is back to front.", ["LF+RF work trim", "LH+RH work reset"]),
+        (
+            "Tally. Size three in front and four behind, which is the wrong way round for a horse.",
+            ["LF+RF shoe_size 3", "LH+RH shoe_size 4"],
+        ),
+        (
+            "Tally. Trimmed in front and reset behind. No, other way round.",
+            ["LF+RF work reset", "LH+RH work trim"],
+        ),
+    ]
+)
