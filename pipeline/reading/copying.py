@@ -70,7 +70,8 @@ def keep_its_own(talk: Talk, copy: Draft) -> None:
     told = [d for d in told_before(talk, copy.segment) if (d.slot, d.value) == (copy.slot, copy.value)]
     if not told or not {OTHER_FOOT, OTHER_DEGREE} & set(copy.rules):
         return
-    for mention in (m for s in talk.sentence(copy.segment.sentence) if s.start >= copy.start for m in s.mentions):
+    behind = [s for s in talk.sentence(copy.segment.sentence) if s.start >= copy.start]
+    for mention in (m for s in behind if not s.having("feet", "pair_in_hand") for m in s.mentions):
         if mention.start in told[-1].evidence and mention.get("severities") == told[-1].severity:
             told[-1].severity = None
         if mention.start in told[-1].evidence and mention.get("zones") == told[-1].zone:

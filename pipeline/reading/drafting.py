@@ -27,6 +27,9 @@ _NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "on
 _NEW_ON_FEET = _NEW_TODAY | {"he", "she", "i", "went", "got", "had", "with", "in", "for", "the", "is", "was", "were"}
 _PUT_NEW_ON = said_whole(
     "put new on", "put on new", "new on", "nailed new on", "put new back on", "fitted new", "i put new on",
+    "shoe 's new", "shoe is new", "the shoe 's new", "the shoe is new", "that shoe 's new", "shoe 's a new one",
+    "the shoe 's a new one", "the shoe is a new one", "that shoe 's a new one", "shoes are new", "the shoes are new",
+    "both shoes are new", "those shoes are new", "shoes new",
 )  # fmt: skip
 _THAT_WAS = said_whole("that was", "that is", "that one was", "that one is", "those were", "they were", "they are")
 _PARTED = frozenset({"stretched", "separated", "stretching", "separating"})
@@ -347,10 +350,12 @@ def draft_new(talk: Talk) -> None:
     said = talk.says(_NEW)
     for segment in talk.segments:
         for index in range(segment.start, segment.end) if said else ():
-            if talk.words[index] not in _NEW or _inside_strong(segment, index) or _not_new(talk, index):
+            put_on = tuple(talk.words[segment.start : segment.end]) in _PUT_NEW_ON  # "the shoe's a new one"
+            inside = _inside_strong(segment, index) and not put_on
+            if talk.words[index] not in _NEW or inside or _not_new(talk, index):
                 continue
             noun = _shoe_behind(talk, segment, index)
-            if _new_size(talk, segment, index) or tuple(talk.words[segment.start : segment.end]) in _PUT_NEW_ON:
+            if put_on or _new_size(talk, segment, index):
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}

@@ -111,3 +111,15 @@ def _again(last: Draft, segment: Segment, group: FootGroup) -> Draft:
     made.evidence = set(range(group.start, group.end)) | last.evidence
     made.note("the finding before, on another foot")
     return made
+
+
+def of_both(draft: Draft, before: list[Segment], segment: Segment, groups: Groups) -> list[Draft]:
+    """ "Toe on the left and heel on the right, both slight": the degree is that of both."""
+    pair = (
+        set(groups[segment.index][0].feet)
+        if segment.having("feet", "pair_in_hand") and groups[segment.index]
+        else set()
+    )
+    told = [d for s in before for d in s.drafts if d.slot == "finding" and set(d.feet or ()) < pair and not d.dropped]
+    same = [d for d in told if d.severity is None and d.status is draft.status]
+    return [d for d in same if d is not draft]

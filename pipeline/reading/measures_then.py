@@ -30,6 +30,8 @@ def draft_measures_then(talk: Talk) -> None:
             if at - segment.start > _NEAR + 1 or not said or not _timed(talk, segment, said[-1].end):
                 continue
             today = _today(talk, segment)
+            if len(said) == len(today) == 1 and _both(talk, segment):
+                today = _today(talk, segment, _NEAR + 1)  # "Near fore's fifty. Off fore's fifty too. They were both …"
             if len(said) == 1 and len(today) > 1 and _both(talk, segment):
                 said = said * len(today)
             if len(today) == len(said) and len({d.slot for d in today}) == 1:
@@ -70,13 +72,18 @@ def _timed(talk: Talk, segment: Segment, end: int) -> bool:
     first = talk.sentence(segment.sentence)[0].start
     times = [m for m in talk.having("times", "history") if first <= m.start < end + _REACH]
     times = [m for m in times if (h := talk.segment_at(m.start)) is not None and h.sentence == segment.sentence]
-    return any(m.end <= segment.end or set(talk.words[end : m.start]) <= _LIGHT for m in times)
+    both = {
+        i for m in talk.having("feet", "pair_in_hand") for i in range(m.start, m.end)
+    }  # "…, the both of them, in May"
+    return any(
+        m.end <= segment.end or {talk.words[i] for i in range(end, m.start) if i not in both} <= _LIGHT for m in times
+    )
 
 
-def _today(talk: Talk, segment: Segment) -> list[Draft]:
+def _today(talk: Talk, segment: Segment, back: int = _NEAR) -> list[Draft]:
     """Today's measures told last: of one kind, a foot each, in the sentence or the one before."""
     near = [s for s in talk.segments[: segment.index + 1] if s.horse == segment.horse]
-    told = [d for s in near if segment.sentence - s.sentence <= _NEAR for d in s.drafts if d.slot in _MEASURED]
+    told = [d for s in near if segment.sentence - s.sentence <= back for d in s.drafts if d.slot in _MEASURED]
     told = [d for d in told if not d.dropped]
     return [d for d in told if d.slot == told[-1].slot and d.feet] if told else []
 

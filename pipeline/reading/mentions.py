@@ -43,6 +43,8 @@ _LENGTH_SAID = frozenset({"inch", "inches", "toe", "toes", "length", "lengths"})
 _LENGTH_WITHIN = 14  # tokens
 _REPAIRING = frozenset({"no", "wait", "sorry", "hang", "hold"})
 _HESITATING = _REPAIRING | {",", "uh", "um", "er", "on", "make", "that", "it"}
+_SO_FOUND = ("findings", "gaits", "shoe_states", "manners")
+_LED_SO = frozenset({"was", "is", "'s", "were", "are", "'re", "just", "got", "looks", "looked"})
 _PUT_ON_WORDS = frozenset({"pad", "pads", "packing", "pack", "coat", "dose", "cotton", "gauze", "bit", "lot"})
 # Words that a finding is heard as ("thrush"), but that describe what stands right behind them if it is put on.
 _DESCRIBING = frozenset({"fresh", "freshly", "freshy", "trashy", "thrashy"})
@@ -128,6 +130,7 @@ class MentionFinder:
         chosen = _choose([*map(_named, names), *_with_heads(tokens, self._candidates(tokens))])
         chosen = [m for m in chosen if "same" not in m.readings or not self._another_size(tokens, m, chosen)]
         chosen = _without_describing(tokens, chosen) if self._alike_numbers else chosen
+        chosen = _without_emphasis(tokens, chosen) if "plain" in tokens.words else chosen
         masked = list(tokens.words)
         for mention in chosen:
             if len(mention.literal) > 1 and set(mention.readings) == {"horse_cues"} and self._counts(tokens, mention):
@@ -353,6 +356,17 @@ def _without_describing(tokens: Tokens, chosen: list[Mention]) -> list[Mention]:
     put_on |= {m.end for m in alikes if not _PUT_ON_WORDS.isdisjoint(tokens.words[m.end : m.end + 1])}
     describing = {m.start for m in alikes if "findings" in m.readings and m.end in put_on}
     return [m for m in chosen if m.start not in describing] if describing else chosen
+
+
+def _without_emphasis(tokens: Tokens, chosen: list[Mention]) -> list[Mention]:
+    """ "The left hind was just plain lame", "it's plain worn out": how much so, no plain shoe."""
+    told = {m.start for m in chosen if m.is_any(_SO_FOUND)}
+    words = tokens.words
+    return [
+        m
+        for m in chosen
+        if words[m.start : m.end] != ["plain"] or m.end not in told or words[m.start - 1] not in _LED_SO
+    ]
 
 
 def _without_parts(candidates: list[_Candidate]) -> list[_Candidate]:

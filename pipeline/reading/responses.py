@@ -252,13 +252,15 @@ def _continue_nothing(talk: Talk, frame: _Frame) -> None:
     open_frame = headed = False
     for sentence in talk.sentences():
         drafted = any(d.slot == frame.slot for s in sentence for d in s.drafts)
+        own = next((i for i, s in enumerate(sentence) if i and s.own_clause), len(sentence))
+        first = sentence[:own]  # "off fore, lateral heel, strong, and there's a corn in it"
         if (
             open_frame
             and not drafted
             and not bare_below(talk, sentence[-1])
-            and (_only_answers(frame, sentence) or (headed and _bare_answer(frame, sentence)))
+            and (_only_answers(frame, first) or (headed and _bare_answer(frame, sentence)))
         ):
-            for segment in sentence:
+            for segment in first:
                 _read_segment(talk, frame, segment, headed=False)
             drafted = True
         headed = _only_heads(talk, frame, sentence)

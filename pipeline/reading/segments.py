@@ -11,6 +11,7 @@ _JOINERS = frozenset(
     {"and", "but", "so", "then", "plus", "while", "though", "although", "except", "because", "cause", "&"}
 )
 _COMPARING = frozenset({"where", "whereas"})
+_AT_THE = frozenset({"at", "the", "in"})
 AGAINST = frozenset({"against", "versus", "vs", "compared"})
 _HAS = frozenset({"has", "have", "had", "got", "is", "'s", "are", "takes", "took", "gets", "carries", "was", "were"})
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
@@ -58,6 +59,11 @@ def _numbers_beside(talk: Talk, at: int) -> bool:
     after = at + 1 + (talk.words[at] == "compared" and talk.words[at + 1 : at + 2] in (["to"], ["with"]))
     after += talk.words[after : after + 1] in (["a"], ["an"])
     before, behind = talk.mention_ending(at - (talk.words[at - 1] == "as")), talk.mention_starting(after)
+    if before is not None and before.number is None and before.is_any(("measures", "zones")):
+        led = before.start  # "fifty degrees at the toe against fifty two on the near"
+        while talk.words[led - 1] in _AT_THE:
+            led -= 1
+        before = talk.mention_ending(led)
     counted = before is not None and (before.number is not None or before.get("units") is not None)
     return counted and behind is not None and behind.number is not None
 

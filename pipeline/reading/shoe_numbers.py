@@ -92,6 +92,9 @@ class ShoeNumbers(SizeRanges):
     def _plural_after_nails(self, segment: Segment, number: Number) -> bool:
         """ "Eight nails to a shoe, sevens": a plural right after the nails of a sized shoe."""
         drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        if not drafts and self._words[segment.start] == "they":  # "Eight nails in each. They're sevens."
+            before = self._talk.sentence(segment.sentence - 1)
+            drafts = [d for s in before if s.horse == segment.horse for d in s.drafts]
         own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
         nailed = bool(drafts) and drafts[-1].slot == "nails"
         return nailed and (any(d.slot == "shoe_size" for d in own) or number.value >= _BIG_NAIL)

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.foot_alone import headed_anew
 from pipeline.reading.foot_groups import FootGroup, Groups, one_of_several
+from pipeline.reading.graded_again import of_both
 from pipeline.reading.mentions import Mention
 from pipeline.reading.some_of_it import SOME
 from pipeline.reading.talk import Draft, Segment, Talk
@@ -151,12 +153,15 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
         ahead = _told_ahead(talk, segment)
         earlier = [d for s in ahead for d in s.drafts if d.slot in _ZONED and s.horse == segment.horse]
         sentence, position = [*ahead, *sentence], position + len(ahead)
-    if earlier and (
-        _another_foot(earlier[-1], groups.get(segment.index, [])) or _turned(earlier[-1], sentence, position, groups)
+    if earlier and headed_anew(earlier[-1], sentence, position, groups):
+        earlier = []
+    last = _its_other_part(earlier[-1], earlier, groups.get(segment.index, [])) if earlier else None
+    if last is not None and (
+        _another_foot(last, groups.get(segment.index, [])) or _turned(last, sentence, position, groups)
     ):
         return
-    if earlier and not _other_work_between(sentence[:position], earlier[-1]):
-        draft = _narrow(earlier[-1], sentence, position, groups)
+    if last is not None and not _other_work_between(sentence[:position], last):
+        draft = _narrow(last, sentence, position, groups)
         _give(draft, zone, mention, joined=segment.joined_by("and", ", and"))
         return
     later = sentence[position + 1] if position + 1 < len(sentence) else None
@@ -344,7 +349,7 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
     draft = _at_its_place(talk, sentence, draft, mention) if draft is not None else None
     if draft is None or draft.severity is not None or draft.status is Status.ABSENT:
         return
-    for graded in [draft, *_twins(talk, draft, mention)]:
+    for graded in [draft, *_twins(talk, draft, mention), *of_both(draft, sentence[:position], segment, groups)]:
         graded.severity = Severity(mention.readings["severities"])
         graded.evidence.update(mention.literal)
         graded.note(f"severity: {graded.severity}")

@@ -195,3 +195,12 @@ test_on_until = reads(
     ],
     "Tally. {}",
 )
+
+
+test_booked_to_do = reads(
+    [
+        ("Tally. Left hind, I'm booked to do a resection on it.", ["LH treatment resection planned"]),
+        ("Tally. He's booked in to get bar shoes in front.", ["LF+RF shoe_type bar planned"]),
+        ("Tally. I was booked to put egg bars in front, but they'd sold him.", []),
+    ]
+)

@@ -226,3 +226,38 @@ test_foot_by_foot_with_a_thought_between = reads(
     ],
     "Tally. {}",
 )
+
+
+test_measured_against_the_other_foot = reads(
+    [
+        (
+            "Tally. The off fore is fifty degrees at the toe against fifty two on the near.",
+            ["LF toe_angle 52", "RF toe_angle 50"],
+        ),
+        (
+            "Tally. The near hind's the broader, four and a half inches wide against four and a quarter on the off.",
+            ["LH hoof_width 114.3", "RH hoof_width 108"],
+        ),
+        (
+            "Tally. Fores. The off is broader, five and a half inches wide against five and a quarter for the near.",
+            ["LF hoof_width 133.4", "RF hoof_width 139.7"],
+        ),
+        ("Tally. Fifty degrees at the toe on the off fore, he pushes against me.", ["RF toe_angle 50"]),
+    ]
+)
+
+
+test_what_they_are_behind_the_nails = reads(
+    [
+        ("Tally. Eight nails in each hind. They're sevens.", ["LH+RH nail_size 7", "LH+RH nails 8"]),
+        (
+            "Tally. Seven nails in the near fore, six in the off. They're number fives in both.",
+            ["LF nails 7", "LF+RF nail_size 5", "RF nails 6"],
+        ),
+        ("Tally. Size one in front. They're twos behind.", ["LF+RF shoe_size 1", "LH+RH shoe_size 2"]),
+        (
+            "Tally. Eight nails each, both fronts. They're number twos.",
+            ["LF+RF nails 8", "LF+RF shoe_size 2"],
+        ),
+    ]
+)

@@ -125,3 +125,21 @@ test_another_number_last_time = reads(
     ],
     "Tally. {}",
 )
+
+
+test_one_number_of_both_of_them_then = reads(
+    [
+        (
+            "Tally. Toe angle fifty-four on both fronts. They were fifty-two, the both of them, in January.",
+            ["LF+RF toe_angle 52 history", "LF+RF toe_angle 54"],
+        ),
+        (
+            "Tally. Heel height left front's forty. Right front's forty too. They were both thirty-eight in May.",
+            ["LF+RF heel_height 38 history", "LF+RF heel_height 40"],
+        ),
+        (
+            "Tally. Toe angle left front fifty. Right front fifty one. It was forty nine in May.",
+            ["LF toe_angle 50", "RF toe_angle 49 history", "RF toe_angle 51"],
+        ),
+    ]
+)

@@ -121,3 +121,25 @@ test_answered_in_the_next_sentence = reads(
     ],
     "Tally. {}",
 )
+
+
+test_a_place_between_the_foot_and_its_answer = reads(
+    [
+        (
+            "Tally. Testers. Near fore, nothing. Both hinds, nothing. Off fore, lateral heel, strong.",
+            ["LF+LH+RH tester none", "RF tester strong @lateral_heel"],
+        ),
+        (
+            "Tally. Testers. Left front, negative. Right front, toe, positive, and I found a bruise there.",
+            ["LF tester none", "RF finding bruise", "RF tester positive @toe"],
+        ),
+        (
+            "Tally. Testers. Near fore, nothing. Off fore, lateral heel, strong, he about sat in my lap.",
+            ["LF tester none", "RF tester strong @lateral_heel"],
+        ),
+        (
+            "Tally. Testers negative on the left front. Right front, bad thrush, and he's lame.",
+            ["- gait lame", "LF tester none", "RF finding thrush ~severe"],
+        ),
+    ]
+)

@@ -52,3 +52,24 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_said_plainly = reads(CASES)
+
+
+test_plain_that_is_no_shoe = reads(
+    [
+        ("Tally. The near hind was just plain lame.", ["LH gait lame"]),
+        ("Tally. Left hind was plain pricked.", ["LH finding quicked"]),
+        ("Tally. Off fore shoe was plain worn out.", ["RF shoe_state worn"]),
+        ("Tally. The off fore's got plain steel on it.", ["RF shoe_material steel", "RF shoe_type plain"]),
+        ("Tally. Plain loose shoe on the near fore.", ["LF shoe_state loose", "LF shoe_type plain"]),
+    ]
+)
+
+
+test_the_shoe_is_new = reads(
+    [
+        ("Tally. Off fore, shoe's new, size two.", ["RF shoe_size 2", "RF work new_shoe"]),
+        ("Tally. Right front, the shoe's a new one, a one and a half.", ["RF shoe_size 1.5", "RF work new_shoe"]),
+        ("Tally. Size one, both fronts. Shoes are new.", ["LF+RF shoe_size 1", "LF+RF work new_shoe"]),
+        ("Tally. Size one, both fronts. The shoe rack in the van is new.", ["LF+RF shoe_size 1"]),
+    ]
+)

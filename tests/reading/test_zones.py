@@ -55,3 +55,25 @@ test_a_place_said_more_exactly = reads(
     ],
     "Tansy. {}",
 )
+
+
+test_a_place_a_foot_and_one_degree_for_both = reads(
+    [
+        (
+            "Tally. Bruise in both fronts, toe on the left, heel on the right, both of them bad.",
+            ["LF finding bruise @toe ~severe", "RF finding bruise @heel ~severe"],
+        ),
+        (
+            "Tally. A corn in the left front and a bruise in the right front, both slight.",
+            ["LF finding corn ~mild", "RF finding bruise ~mild"],
+        ),
+        (
+            "Tally. A corn in the left front and a bruise in the right front, slight.",
+            ["LF finding corn", "RF finding bruise ~mild"],
+        ),
+        (
+            "Tally. Heel cracks in both fronts, outside heel on the left, inside heel on the right.",
+            ["LF finding crack @lateral_heel", "RF finding crack @medial_heel"],
+        ),
+    ]
+)
