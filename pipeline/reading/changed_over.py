@@ -35,6 +35,7 @@ _GONE_TO = frozenset({(go, to) for go in ("gone", "went", "go", "over", "back") 
 _THEN = frozenset({"then"})
 _DEGREES = (("wedge", "pad"), ("pad", "wedge"))
 _HAD_HAD = frozenset({("'d", "had"), ("had", "had"), ("'d", "been"), ("had", "been"), ("'d", "worn")})
+_THOSE, _IS_OUT = frozenset({"those", "them", "these"}), frozenset({"'s", "is", "came", "come", "'re", "are"})
 _NEAR = 5
 
 
@@ -49,7 +50,12 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
             off = (
                 coming
                 and draft.slot in _COME_OFF
-                and (_came_off(talk, draft) or _left(talk, sentence, draft) or _came_in(talk, sentence, draft))
+                and (
+                    _came_off(talk, draft)
+                    or _left(talk, sentence, draft)
+                    or _came_in(talk, sentence, draft)
+                    or _out_of_those(talk, sentence, draft)
+                )
             )
             off = off or (past and draft.slot in _COME_OFF | {"clips"} and _gone_to(talk, sentence, draft))
             then = past and draft.slot in _THEN_AND_NOW and _then(talk, sentence, position, draft)
@@ -98,6 +104,8 @@ def _to_be_taken_off(talk: Talk, draft: Draft) -> bool:
     while begin > draft.segment.start and talk.words[begin - 1] in _LED:
         begin -= 1
     verb, led = talk.words[begin - 1], begin < draft.start
+    if talk.words[begin - 2 : begin] == ["out", "of"] and begin - 2 > draft.segment.start:
+        return True  # "then we'll take him out of the wedges"
     behind = talk.words[draft.end : draft.end + 1]
     off = behind in (["off"], ["out"])
     return led and ((verb in _PULL and behind not in (["on"], ["over"], ["back"])) or (verb in _TAKE and off))
@@ -106,7 +114,8 @@ def _to_be_taken_off(talk: Talk, draft: Draft) -> bool:
 def _take_off(talk: Talk, sentence: list[Segment], draft: Draft) -> None:
     """Plan the shoes that are on to be removed, unless others are to go on; of pads no slot says so."""
     others = [d for s in sentence for d in s.drafts if d.start > draft.start and d.slot in ("work", draft.slot)]
-    if draft.slot != "shoe_type" or any(d.value != draft.value and not d.dropped for d in others):
+    left = "of" in talk.words[max(0, draft.start - 2) : draft.start]  # "out of the bar shoes": into what, is not said
+    if draft.slot != "shoe_type" or left or any(d.value != draft.value and not d.dropped for d in others):
         draft.drop("to be taken off")
         return
     before = [d for s in talk.segments[: draft.segment.index + 1] if s.horse == draft.segment.horse for d in s.drafts]
@@ -125,6 +134,17 @@ def _left(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
     if led in (["out", "of"], ["off", "with"]) and "made" not in before:
         return True
     return _exchanged(talk, sentence, draft)
+
+
+def _out_of_those(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
+    """ "She won in racing plates in front, and she's out of those now": the last thing told before the pronoun."""
+    for segment in [s for s in sentence if s.start >= draft.end and not s.drafts]:
+        for at in range(segment.start + 2, segment.end - 1):
+            pronoun = talk.words[at + 1 : at + 2] == ["of"] and not _THOSE.isdisjoint(talk.words[at + 2 : at + 3])
+            if talk.words[at] == "out" and pronoun and talk.words[at - 1] in _IS_OUT:
+                told = [d for s in sentence for d in s.drafts if d.slot in _COME_OFF and d.end <= segment.start]
+                return bool(told) and told[-1] is draft
+    return False
 
 
 def _exchanged(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:

@@ -130,7 +130,7 @@ def deny(talk: Talk, sentence: Sentence) -> None:
         answers = words in _BARE_ANSWERS and _closes(sentence, position)
         none = words[0] == "none" and position and not (segment.drafts or answers) and _only_none(talk, segment)
         if none or (answers and (segment.having("denials") or words[0] != "no")):
-            for draft in _asked(talk, sentence, position):
+            for draft in [d for d in _asked(talk, sentence, position) if not _of_another_foot(segment, d)]:
                 deny_one(draft)
         if words in _NOT_MY_VIEW:
             _deny_others_view(talk, sentence, position)
@@ -269,6 +269,12 @@ def _only_none(talk: Talk, segment: Segment) -> bool:
     told = {i for m in segment.mentions if m.is_any(("feet", "fillers", "denials")) for i in range(m.start, m.end)}
     rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
     return rest <= {"none", "in", "on", "of", "the", "at", "all", "either", "any"}
+
+
+def _of_another_foot(segment: Segment, told: Draft) -> bool:
+    """ "A bruise in the near fore and none in the off fore, no bruise in that one": found there, told with its foot."""
+    feet, its = ({m.get("feet") for m in s.having("feet")} for s in (segment, told.segment))
+    return SOUGHT not in told.rules and bool(feet) and bool(its) and feet.isdisjoint(its | {"in_hand"})
 
 
 def _closes(sentence: list[Segment], position: int) -> bool:

@@ -6,7 +6,14 @@ from fractions import Fraction
 from itertools import pairwise
 
 from pipeline.reading.both_of_them import widen_to_both
-from pipeline.reading.foot_alone import in_apposition, named_after_all, only_where, same_statement, told_of_itself
+from pipeline.reading.foot_alone import (
+    catching,
+    in_apposition,
+    named_after_all,
+    only_where,
+    same_statement,
+    told_of_itself,
+)
 from pipeline.reading.foot_groups import (
     SETUP_SLOTS,
     FootGroup,
@@ -159,7 +166,8 @@ def _attach_segment(
             continue
         listed = (
             None
-            if (_statement_only(draft) and _clause_follows(sentence, position)) or (hand and _to_them(talk, draft))
+            if (_statement_only(draft) and (_clause_follows(sentence, position) or catching(talk, draft)))
+            or (hand and _to_them(talk, draft))
             else _from_list(talk, sentence, position, groups, hand, draft)
         )
         if listed is not None:
@@ -279,7 +287,9 @@ def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:
     if real[0].start < first_fact:
         before = [g for g in real if g.start < draft.start]
         touching = [g for g in real if 0 <= g.start - draft.end <= 1]
-        if draft.slot in SETUP_SLOTS and touching and before and draft.start - before[-1].end > _OF_THE_RIGHT:
+        led = any(before and before[-1].end <= m.start < draft.start for m in segment.having("plans"))
+        far = bool(before) and draft.start - before[-1].end > _OF_THE_RIGHT
+        if draft.slot in SETUP_SLOTS and touching and (far or led):
             return touching[0]  # "if that near fore won't take it she'll go into boots in front"
         behind = [g for g in real if g.start >= draft.end and before and set(g.feet) < set(before[-1].feet)]
         if (

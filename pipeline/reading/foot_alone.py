@@ -5,6 +5,7 @@ from __future__ import annotations
 from pipeline.reading.foot_groups import FootGroup, Groups
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 
+_CAUGHT = frozenset({"catching", "clipping", "hitting", "striking", "grabbing", "knocking", "treading", "catches"})
 _POINTS_OUT = frozenset({"the", "his", "her", "it", "was", "'s", "is", "that", "being"})
 _A_SHOE = (["front", "shoe"], ["fore", "shoe"], ["hind", "shoe"], ["back", "shoe"])
 _LEADING = frozenset({"the", "his", "her", "now", "then", "on", "in", "right", "so", "well"})
@@ -106,3 +107,8 @@ def _heads(talk: Talk, segment: Segment, groups: Groups) -> bool:
 
 def _named(found: list[FootGroup], at: int) -> bool:
     return any(group.start <= at < group.end for group in found)
+
+
+def catching(talk: Talk, draft: Draft) -> bool:
+    """ "She's overreaching, catching her front heels": what is caught is not the foot that does it."""
+    return draft.value in ("overreach", "forge") and not _CAUGHT.isdisjoint(talk.words[draft.end : draft.end + 3])

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
-from pipeline.reading.pointed_out import both_across, is_across, of_the_two
+from pipeline.reading.pointed_out import both_across, is_across, names_no_foot, of_the_two
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.whole_horse import shod_so_far, the_shod
 from pipeline.record import FEET
@@ -248,7 +248,7 @@ def _no_foot(talk: Talk, mention: Mention) -> bool:
 
 def _compared(talk: Talk, mention: Mention) -> bool:
     """ "Match the right", "seen from the front": a foot that is only looked at, or none."""
-    if talk.words[mention.end - 1] in _MAY_BE_NO_FOOT and _no_foot(talk, mention):
+    if names_no_foot(talk, mention) or (talk.words[mention.end - 1] in _MAY_BE_NO_FOOT and _no_foot(talk, mention)):
         return True
     if (
         "same" in talk.words[max(0, mention.start - 4) : mention.start]

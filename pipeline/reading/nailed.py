@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 
@@ -14,6 +16,7 @@ _CAME = frozenset({"came", "come", "coming", "ended", "finished"})
 _LOW = frozenset({"low", "lowish"})
 _GOOD = frozenset({"good", "level", "even", "high", "nice", "nicely", "well", "sweet"})
 _REACH = 6
+_NO_SIZE_OF_ONE_HORSE = 3  # sizes between the shoes of one horse; common practice, no source
 
 
 def draft_nailed(talk: Talk) -> None:
@@ -28,6 +31,16 @@ def draft_nailed(talk: Talk) -> None:
                 _add(talk, segment, at, at + 1, _LOW)
             elif talk.words[at] == "nails" and talk.words[at + 1 : at + 2] and talk.words[at + 1] in _CAME:
                 _add(talk, segment, at, at + 2, _LOW | _GOOD)
+
+
+def of_a_sized_shoe(talk: Talk, segment: Segment, count: Fraction, foot: Mention) -> bool:
+    """ "Both hinds, size two, six in the near hind and seven in the off": too far from that size to be another."""
+    if str(foot.get("feet"))[:-1] not in ("L", "R", "bare_"):
+        return False
+    told = [d for s in talk.sentence(segment.sentence) if s.index <= segment.index for d in s.drafts]
+    sizes = [str(d.value) for d in told if d.slot == "shoe_size"]
+    plain = [Fraction(size) for size in sizes if size.replace(".", "", 1).isdigit()]
+    return bool(plain) and count - max(plain) >= _NO_SIZE_OF_ONE_HORSE
 
 
 def _add(talk: Talk, segment: Segment, start: int, at: int, answers: frozenset[str]) -> None:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from pipeline.reading.exchanges import kind_of, sentence_end, swap, window
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
+from pipeline.vocabulary import CLASS_SLOTS
 
+_HALTS = frozenset({",", "um", "uh", "er", "erm", "ah", "oh"})
 _NEAR = 3  # tokens from "I thought" to what was thought
 
 
@@ -41,6 +43,21 @@ def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     swap(talk, olds[-1], later[0], kind)
     if kind == "feet":
         later[0].dropped = True
+    return True
+
+
+def not_the_same(talk: Talk, run: list[Mention]) -> bool:
+    """ "Right front's the same, no, right front is contracted heels": only "the same" is taken back, for this foot."""
+    cue = run[0].start
+    same = next((m for m in talk.having("same") if m.end <= cue and set(talk.words[m.end : cue]) <= _HALTS), None)
+    if same is None:
+        return False
+    foot = next((m for m in talk.having("feet") if 0 <= same.start - m.end <= _NEAR), None)
+    behind = [m for m in talk.mentions if run[-1].end <= m.start < sentence_end(talk, run[-1].end)]
+    again = foot is not None and any(m.get("feet") == foot.get("feet") for m in behind)
+    if foot is None or not again or not any(m.is_any(CLASS_SLOTS) for m in behind):
+        return False
+    same.dropped = foot.dropped = True
     return True
 
 

@@ -16,6 +16,8 @@ _POINTING = ("shoe_states", "shoe_types", "shoe_materials", "pads", "work", "sev
 _THE = frozenset({"the", "that", "his", "her", "this"})
 _NOUNS = frozenset({"one", "shoe", "foot"})
 _CLAUSE_ENDS = frozenset({",", "and", "but", *SENTENCE_ENDS})
+_ENDS_OF_A_SHOE = frozenset({"backs", "fronts"})
+_A_FOOT = (["foot"], ["one"], ["hoof"], ["leg"])
 _BACK = 3  # sentences from what is pointed at to the words that point
 
 
@@ -45,6 +47,15 @@ def _point(talk: Talk, start: int, end: int, foot: str | None) -> None:
     for other in [m for m in talk.mentions if start <= m.start < end]:
         other.dropped = True
     talk.mentions.append(Mention(start, end, tuple(range(start, end)), {"feet": foot}, MatchKind.VARIANT))
+
+
+def names_no_foot(talk: Talk, mention: Mention) -> bool:
+    """ "Call the vet on that canker", "the backs of her front shoes": words for a foot that mean something else."""
+    behind = talk.mention_starting(mention.end)
+    if talk.words[mention.end - 1] in _ENDS_OF_A_SHOE:
+        return talk.words[mention.end : mention.end + 1] == ["of"]
+    pointed = talk.words[mention.end - 1] == "that" and behind is not None and behind.get("findings") is not None
+    return pointed and behind is not None and talk.words[behind.end : behind.end + 1] not in _A_FOOT
 
 
 def _said_otherwise(talk: Talk, at: int) -> bool:

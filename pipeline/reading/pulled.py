@@ -109,13 +109,25 @@ def draft_coming_off(talk: Talk) -> None:
         coming = talk.words[at] not in _SHOES
         segment = talk.segment_at(at)
         near = set(talk.words[max(segment.start, at - 4) : at]) if segment is not None else set()
-        if segment is None or not (_SHOES & near if coming else _TO_HAVE & near):
+        if segment is None or not (_SHOES & near or _feet_come(talk, at) if coming else _TO_HAVE & near):
             continue
         if any(m.is_any(("work", "shoe_states")) for m in talk.holding(at)):
             continue
         cues = [m for s in talk.sentence(segment.sentence) for m in s.mentions if m.start < at]
         if any(m.get("plans") in ("condition", "before") for m in cues):
             _add(talk, at, "work", "removed", "work: to be taken off")
+
+
+def _feet_come(talk: Talk, at: int) -> bool:
+    """ "The fronts come off", "the hinds are coming off": their shoes; not "the pads in front come off"."""
+    end = at - (talk.words[at - 1] in ("are", "'re", "'ll", "can", "is", "'s"))
+    foot = talk.mention_ending(end)
+    if foot is None or foot.get("feet") not in _LEAVABLE or talk.words[foot.start] in ("in", "up", "behind"):
+        return False
+    begin = foot.start
+    while begin and talk.words[begin - 1] in ("the", "his", "her", "both", "those"):
+        begin -= 1
+    return talk.words[begin - 1] not in ("on", "in", "of", "from", "under", "to")
 
 
 def draft_came_off(talk: Talk) -> None:

@@ -228,6 +228,7 @@ _LEFT = frozenset(
 )
 _LEFT_BY_IT = frozenset({"scar", "scars", "mark", "hole", "track", "tract", "site", "cavity", "remains"})
 _AT_SOME = (["at", "some"], ["at", "one"])
+_FOUND_THEN = frozenset({"found", "diagnosed", "spotted", "noticed", "picked"})
 _WHERE, _IT_WAS = frozenset({"where"}), frozenset(product(("he", "she", "it", "they"), ("was", "were", "had")))
 _TELLING_WHEN = frozenset({"when", "before"})
 _TIMES = CALENDAR | frozenset({
@@ -298,12 +299,14 @@ def _still_there(before: list[Segment]) -> None:
 def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     """ "Laminitis, they reckon she had it last spring": the pronoun stands for what was said before.
 
+    When it was found ("she has sidebone in the off fore, the vet found it in March") is no fact of its own.
     Behind a statement of its own ("she's got laminitis again, and she had it two summers ago") both are facts.
     """
     words = set(talk.words[segment.start : segment.end])
     graded = next((m.readings["severities"] for m in segment.having("severities")), None)
     only_graded = graded and talk.words[segment.start] in ("was", "were")
-    if _COMPARED & words or not (only_graded or {"it", "that", "one", "this"} & words):
+    found = _FOUND_THEN & words and any(s.present and s.horse == segment.horse for s in before[-1:])
+    if found or _COMPARED & words or not (only_graded or {"it", "that", "one", "this"} & words):
         return
     for earlier in reversed([s for s in before if s.horse == segment.horse]):
         for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:

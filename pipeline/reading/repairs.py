@@ -27,7 +27,7 @@ from pipeline.reading.exchanges import (
 )
 from pipeline.reading.mentions import Mention
 from pipeline.reading.misnamed import on_another_day, other_named
-from pipeline.reading.not_that import not_that
+from pipeline.reading.not_that import not_that, not_the_same
 from pipeline.reading.reasons import why_wrong
 from pipeline.reading.restatements import restate
 from pipeline.reading.taken_back import Strike
@@ -98,7 +98,7 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
         return _drop_cues(run)
     if _turns_back(talk, run[-1]):
         return None
-    if _of_the_other(talk, run[-1]) or of_another_time(talk, run[0]):
+    if _of_the_other(talk, run[-1]) or of_another_time(talk, run[0]) or not_the_same(talk, run):
         return _drop_cues(run)
     named = other_named(talk, run[-1])
     if named is not None and on_another_day(talk, named):

@@ -218,9 +218,22 @@ def _not_that_number(talk: Talk) -> None:
         if not (alike and turn <= _NAMED_WITHIN and set(between[turn:]) <= _INSTEAD and between[turn:]):
             continue
         wrong.dropped = True
-        right.stands_for = wrong
+        right.stands_for = _taken_back(talk, wrong, right) or wrong
         for cue in [m for m in talk.mentions if m.start in before]:
             cue.readings.pop("denials", None)
+
+
+def _taken_back(talk: Talk, wrong: Mention, right: Mention) -> Mention | None:
+    """ "Size two, no, not a two, a three": the two of before goes as well, not that of other feet named behind it."""
+    begin = max((i + 1 for i in range(wrong.start) if talk.words[i] in SENTENCE_ENDS), default=0)
+    told = [m for m in talk.mentions if begin <= m.start < wrong.start and m.number is not None and not m.dropped]
+    if not told or not said_again(told[-1], wrong, "number"):
+        return None
+    between = [m for m in talk.mentions if told[-1].end <= m.start < right.start]
+    if any(m.get("feet") for m in between) or not any(m.get("taking_back") for m in between if m.end <= wrong.start):
+        return None
+    told[-1].dropped = True
+    return told[-1]
 
 
 def _this_not_that(talk: Talk) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.nailed import of_a_sized_shoe
 from pipeline.reading.numbers import Number
 from pipeline.reading.size_ranges import SizeRanges, new_on_a_foot, plain, size_name
 from pipeline.reading.talk import Segment
@@ -202,7 +203,7 @@ class ShoeNumbers(SizeRanges):
         sentence = self._sentence(segment)
         nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions if m.start < mention.start)
         sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)
-        if self._of_that_nail(segment, mention, foot):
+        if self._of_that_nail(segment, mention, foot) or of_a_sized_shoe(self._talk, segment, number.value, foot):
             return True
         return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves", ",")
 

@@ -19,6 +19,7 @@ _SLIPS = Sayings(
     "why do i say", "why am i saying", "why am i calling", "do n't know where i got", "heard myself say",
 )  # fmt: skip
 _LIGHT = frozenset({"a", "an", "the", "them", "it", "'em", "those", "that", "size", ",", "one", "ones"})
+_SHE_IS = frozenset({"she", "he", "they", "'s", "is", "'re", "are", "in", "takes", "wears", "has", "on"})
 _NAMING = frozenset({"say", "call", "calls", "called", "known", "saying", "calling"})
 _NAMED_SO = _NAMING | {
     ",", "i", "guess", "think", "suppose", "or", "they", "you", "some", "people", "folk", "folks", "we", "it", "'d",
@@ -34,7 +35,7 @@ def drop_slips(talk: Talk) -> None:
     if talk.says(_NAMING):
         _drop_second_names(talk)
     for at, words in talk.turns(_SLIPS):
-        slip = _named(talk, at + len(words))
+        slip = _named(talk, at + len(words), _LIGHT | _SHE_IS)
         kind = kind_of(slip) if slip is not None else None
         if slip is not None and slip.get("denials") and talk.words[at : at + 2] == ["was", "going"]:
             _not_so_after_all(talk, slip)
@@ -80,9 +81,9 @@ def _same(one: Mention, other: Mention, kind: str) -> bool:
     return one.get(kind) == other.get(kind)
 
 
-def _named(talk: Talk, at: int) -> Mention | None:
+def _named(talk: Talk, at: int, light: frozenset[str] = _LIGHT) -> Mention | None:
     """The mention behind the token, over nothing but little words."""
-    while at < len(talk.words) and talk.words[at] in _LIGHT and talk.mention_starting(at) is None:
+    while at < len(talk.words) and talk.words[at] in light and talk.mention_starting(at) is None:
         at += 1
     return talk.mention_starting(at)
 

@@ -108,6 +108,8 @@ def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[S
     last = [s for s in sentence if s.end <= strike.at]
     if drafted and last and last[-1].own_clause and not last[-1].drafts and last[-1].having("feet"):
         return []  # "thrush in the right hind, and the left's not so bad, leave that out": it was no fact
+    if strike.undone and last and last[-1].own_clause and not drafted:
+        return []  # "six nails. The near fore I left as it was, no I didn't": nothing was done there
     if drafted:
         return drafted[-1:] if _broken_off(talk, strike) else drafted
     number = before[-1].sentence - 1

@@ -167,3 +167,34 @@ test_what_is_to_come_off = reads(
     ],
     "Tally. {}",
 )
+
+test_what_is_to_come_off_is_not_planned = reads(
+    [
+        (
+            "Wedge pads in front. If his heels come up I'll take him out of the wedges and put rim pads on the fores.",
+            ["LF+RF pad rim planned", "LF+RF pad wedge"],
+        ),
+        (
+            "New shoes in front with wedge pads. Next time he comes out of the wedges.",
+            ["LF+RF pad wedge", "LF+RF work new_shoe"],
+        ),
+        (
+            "Reset in front. Next time I'll put him in wedge pads in front.",
+            ["LF+RF pad wedge planned", "LF+RF work reset"],
+        ),
+    ],
+)
+
+test_out_of_those_now = reads(
+    [
+        (
+            "She won on Sunday, in racing plates in front, and she's out of those now.",
+            ["LF+RF shoe_type racing_plate history"],
+        ),
+        (
+            "Racing plates in front on Saturday, but he came out of them this morning.",
+            ["LF+RF shoe_type racing_plate history"],
+        ),
+        ("Bar shoes in front, and he's not out of them yet.", ["LF+RF shoe_type bar"]),
+    ],
+)

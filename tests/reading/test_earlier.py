@@ -256,3 +256,14 @@ test_told_of_before_and_not_there_now = reads(
     ],
     "Tansy. {}",
 )
+
+test_when_it_was_found = reads(
+    [
+        ("She has navicular in the near fore, the vet found it at Easter.", ["LF finding navicular"]),
+        ("She has sidebone in the off fore, the vet picked it up in March.", ["RF finding sidebone"]),
+        (
+            "She's got laminitis again in both fores, she had it two summers ago.",
+            ["LF+RF finding laminitis", "LF+RF finding laminitis history"],
+        ),
+    ],
+)

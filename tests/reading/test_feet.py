@@ -135,3 +135,10 @@ test_a_pair_counted_foot_by_foot_is_in_hand = reads(
     ],
     "Tansy. {}",
 )
+
+test_a_condition_on_one_foot_and_the_plan_for_both = reads(
+    [
+        ("If the right front gets ouchy we'll put boots on both fronts.", ["LF+RF shoe_type boot planned"]),
+        ("If the near hind cracks I'll put bar shoes on both hinds.", ["LH+RH shoe_type bar planned"]),
+    ],
+)

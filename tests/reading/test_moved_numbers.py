@@ -142,3 +142,14 @@ test_gone_up_a_size = reads(
         ("Tansy. Picked up the fronts, size two.", ["LF+RF shoe_size 2"]),
     ]
 )
+
+test_a_slip_with_who_wears_it = reads(
+    [
+        (
+            "Fronts reset, size one. I keep wanting to say she's in a two. She's not, she's a one.",
+            ["LF+RF shoe_size 1", "LF+RF work reset"],
+        ),
+        ("Fronts reset, size three. I keep saying he takes a four.", ["LF+RF shoe_size 3", "LF+RF work reset"]),
+        ("They keep saying she's in a two in front.", ["LF+RF shoe_size 2"]),
+    ],
+)

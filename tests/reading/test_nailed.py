@@ -39,3 +39,20 @@ test_nails_beside_those_of_another_foot = reads(
     ],
     "Tally. {}",
 )
+
+test_counted_in_feet_of_a_sized_pair = reads(
+    [
+        (
+            "New shoes on both hinds, size two, steel, six in the near hind and seven in the off.",
+            ["LH nails 6", "LH+RH shoe_material steel", "LH+RH shoe_size 2", "LH+RH work new_shoe", "RH nails 7"],
+        ),
+        (
+            "Fronts reset, size aught, five in the left front, six in the right front.",
+            ["LF nails 5", "LF+RF shoe_size 0", "LF+RF work reset", "RF nails 6"],
+        ),
+        (
+            "New shoes, size two in the left front and three in the right front.",
+            ["LF shoe_size 2", "LF+RF work new_shoe", "RF shoe_size 3"],
+        ),
+    ],
+)

@@ -200,3 +200,21 @@ test_no_sign_of_one = reads(
     ],
     "Tally. {}",
 )
+
+test_told_again_of_the_foot_that_has_none = reads(
+    [
+        (
+            "A bruise in the near fore and none in the off fore, no bruise in that one.",
+            ["LF finding bruise", "RF finding bruise absent"],
+        ),
+        (
+            "Rotation in the left front and, um, none in the right front, there's no rotation in that one.",
+            ["LF finding rotation", "RF finding rotation absent"],
+        ),
+        (
+            "Thrush in the left hind, none in the right hind, there's no thrush in that one.",
+            ["LH finding thrush", "RH finding thrush absent"],
+        ),
+        ("Sidebone, none that I can feel in either front.", ["LF+RF finding sidebone absent"]),
+    ],
+)

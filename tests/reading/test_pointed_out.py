@@ -180,3 +180,23 @@ test_the_one_across_from_it = reads(
         ),
     ]
 )
+
+test_that_finding_is_no_foot = reads(
+    [
+        (
+            "Canker in the right hind. Fronts reset. Vet's to be called on that canker.",
+            ["- vet referral planned", "LF+RF work reset", "RH finding canker"],
+        ),
+        (
+            "Thrush in the left hind. New shoes in front. I put iodine on that thrush.",
+            ["LF+RF work new_shoe", "LH finding thrush", "LH treatment iodine"],
+        ),
+        ("Thrush in the left hind, iodine on that foot.", ["LH finding thrush", "LH treatment iodine"]),
+        (
+            "She's overreaching, catching the backs of her front shoes. Hinds reset.",
+            ["- gait overreach", "LH+RH work reset"],
+        ),
+        ("She forges, clipping her front shoes. Fronts reset.", ["- gait forge", "LF+RF work reset"]),
+        ("She's overreaching on the near fore. Backs reset.", ["LF gait overreach", "LH+RH work reset"]),
+    ],
+)

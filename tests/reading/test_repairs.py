@@ -72,3 +72,20 @@ test_his_feet_put_right = reads(
     ],
     "Tally. {}",
 )
+
+test_only_the_same_is_taken_back = reads(
+    [
+        (
+            "Sheared heels, left fore, bad. Right front the same, no, take that back, right front is contracted heels.",
+            ["LF finding sheared_heels ~severe", "RF finding contracted_heels"],
+        ),
+        (
+            "Thrush in the near hind. The off hind's the same, no, sorry, the off hind has canker.",
+            ["LH finding thrush", "RH finding canker"],
+        ),
+        (
+            "Thrush in the near hind, mild. The off hind's the same, no, worse, severe.",
+            ["LH finding thrush ~mild", "RH finding thrush ~severe"],
+        ),
+    ],
+)

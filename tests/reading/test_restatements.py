@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -76,3 +76,15 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text, "Bob")
     assert told(visit) == sorted(facts)
+
+
+test_a_number_not_to_be_is_taken_back_where_it_was_said = reads(
+    [
+        (
+            "New shoes in front, size two, no, not a two, a three. Right front's the same.",
+            ["LF+RF shoe_size 3", "LF+RF work new_shoe"],
+        ),
+        ("Size aught on the fronts, um, no, not an aught, a one.", ["LF+RF shoe_size 1"]),
+        ("Six nails in front, no, not six, seven.", ["LF+RF nails 7"]),
+    ],
+)

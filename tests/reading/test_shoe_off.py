@@ -146,3 +146,12 @@ test_off_and_staying_off = reads(
     ],
     "Tansy. {}",
 )
+
+test_the_feet_come_off_for_their_shoes = reads(
+    [
+        ("If the pulse is still up the fronts come off.", ["LF+RF work removed planned"]),
+        ("If she's no better by then the hinds are coming off.", ["LH+RH work removed planned"]),
+        ("If the pulse is still up the near fore comes off.", ["LF work removed planned"]),
+        ("The fronts come off easily.", []),
+    ],
+)

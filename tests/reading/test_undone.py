@@ -48,3 +48,17 @@ test_no_i_did_not = reads(
     ],
     "Buck. {}",
 )
+
+test_a_foot_not_left_as_it_was = reads(
+    [
+        (
+            "Six nails in the near fore. The off fore I left as it was, no I didn't, I reset it.",
+            ["LF nails 6", "RF work reset"],
+        ),
+        (
+            "Off fore cast, so I put that same shoe back on. Near fore I left alone, no I didn't, I reset it.",
+            ["LF work reset", "RF shoe_state lost", "RF work put_back"],
+        ),
+        ("Reset the fronts, no I didn't, I trimmed them.", ["LF+RF work trim"]),
+    ],
+)
