@@ -18,25 +18,9 @@ from pipeline.vocabulary import Vocabulary
 
 # Classes whose words carry facts by themselves; the others are full of everyday words.
 _TELLING = (
-    "findings",
-    "zones",
-    "feet",
-    "shoe_types",
-    "shoe_materials",
-    "shoe_states",
-    "pads",
-    "packings",
-    "treatments",
-    "clips",
-    "traction",
-    "work",
-    "tester_heads",
-    "tester_responses",
-    "pulse_heads",
-    "severities",
-    "gaits",
-    "vet",
-)
+    "findings", "zones", "feet", "shoe_types", "shoe_materials", "shoe_states", "pads", "packings", "treatments",
+    "clips", "traction", "work", "tester_heads", "tester_responses", "pulse_heads", "severities", "gaits", "vet",
+)  # fmt: skip
 _LONGEST = 3  # words of a wording
 _LEAST_LETTERS = 4
 _LEAST_ALIKE = 0.66  # of 90 misheard words of the trade in synthetic speech, nine in ten were at least so alike

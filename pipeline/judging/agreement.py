@@ -11,26 +11,10 @@ from pipeline.judging.naming import on_foot, plain, slot_name
 from pipeline.record import Fact, Status
 
 # Slots that have one value a foot (or horse) at one time.
-_SINGLE = frozenset(
-    {
-        "shoe_size",
-        "nails",
-        "nail_size",
-        "toe_angle",
-        "heel_angle",
-        "toe_length",
-        "heel_height",
-        "sole_depth",
-        "hoof_width",
-        "wedge",
-        "pulse",
-        "lameness",
-        "obel",
-        "body_condition",
-        "cresty_neck",
-        "shoe_material",
-    }
-)
+_SINGLE = frozenset({
+    "shoe_size", "nails", "nail_size", "toe_angle", "heel_angle", "toe_length", "heel_height", "sole_depth",
+    "hoof_width", "wedge", "pulse", "lameness", "obel", "body_condition", "cresty_neck", "shoe_material",
+})  # fmt: skip
 
 Group = tuple[list[Fact], str]
 

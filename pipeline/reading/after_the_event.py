@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.scopes import PLANNABLE
 from pipeline.reading.talk import Segment, Talk
 
 AFTER = frozenset({"after"})
@@ -20,7 +21,7 @@ _TO_BE = frozenset({"goes", "go", "comes", "come", "gets", "get", "is", "'s", "a
 _I = frozenset({"i", "we"})
 
 
-def planned_after(talk: Talk, sentence: list[Segment], position: int, plannable: frozenset[str]) -> bool:
+def planned_after(talk: Talk, sentence: list[Segment], position: int) -> bool:
     """Whether the segment tells what is to be after an event that it, or the segment before it, names."""
     segment = sentence[position]
     if segment.past or segment.having("times", "today"):
@@ -30,7 +31,7 @@ def planned_after(talk: Talk, sentence: list[Segment], position: int, plannable:
     at = _event_at(talk, segment)
     if at is None and position and not sentence[position - 1].drafts:
         at = _event_at(talk, sentence[position - 1])
-    if at is None or not all(d.slot in plannable for d in segment.drafts):
+    if at is None or not all(d.slot in PLANNABLE for d in segment.drafts):
         return False  # "he's short after the race", "she comes back with a bruise after a hunt"
     return bool(_TO_BE & set(talk.words[segment.start : segment.end]))
 

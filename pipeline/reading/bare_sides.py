@@ -11,56 +11,13 @@ from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
 
 SIDES = {"left": "L", "near": "L", "right": "R", "off": "R"}
-_BARE_AFTER = frozenset(
-    {
-        "",
-        ",",
-        ".",
-        "and",
-        "but",
-        "is",
-        "'s",
-        "has",
-        "had",
-        "was",
-        "got",
-        "one",
-        "too",
-        "side",
-        "foot",
-        "a",
-        "an",
-        "the",
-        "as",
-        "in",
-        "with",
-        "at",
-        "for",
-        ";",
-        ":",
-        "or",
-        "also",
-        "i",
-        "he",
-        "she",
-        "it",
-        "took",
-        "takes",
-        "because",
-        "cause",
-        "since",
-        "where",
-        "though",
-        "only",
-        "if",
-        "gets",
-        "needs",
-        "wants",
-        "lost",
-    }
-    | {"still", "never", "just", "looks", "looked", "could", "might", "may", "will", "'ll", "does", "did", "keeps"}
-    | {"seems", "feels", "shows", "hardly", "already", "yet", "always", "came", "comes"}
-)
+_BARE_AFTER = frozenset({
+    "", ",", ".", "and", "but", "is", "'s", "has", "had", "was", "got", "one", "too", "side", "foot", "a", "an", "the",
+    "as", "in", "with", "at", "for", ";", ":", "or", "also", "i", "he", "she", "it", "took", "takes", "because",
+    "cause", "since", "where", "though", "only", "if", "gets", "needs", "wants", "lost", "still", "never", "just",
+    "looks", "looked", "could", "might", "may", "will", "'ll", "does", "did", "keeps", "seems", "feels", "shows",
+    "hardly", "already", "yet", "always", "came", "comes",
+})  # fmt: skip
 _NEAR_AFTER = frozenset(
     {",", ".", "and", "but", "one", "foot", "side", "is", "'s", "was", "has", "had", "still", "lost"}
 )

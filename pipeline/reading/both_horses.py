@@ -6,6 +6,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.vet import VETS
 from pipeline.vocabulary import CLASS_SLOTS
 
 _ON_BOTH = Sayings(
@@ -13,7 +14,6 @@ _ON_BOTH = Sayings(
         "the two", "the two of them", "both of them", "the both of them", "the pair of them", "either of them",
     ))
 )  # fmt: skip
-_EITHER = Sayings("either of them", "neither of them", "either of the two", "neither of the two", "neither one of them")
 _HORSES = ("horses", "ponies", "mares", "cobs", "geldings", "donkeys")
 _BOTH_HORSES = Sayings(
     *(f"{both} {horses}" for both in (
@@ -22,37 +22,34 @@ _BOTH_HORSES = Sayings(
     ) for horses in _HORSES)
 )  # fmt: skip
 _BOTH_LED = Sayings("both of them", "the two of them", "the pair of them", "they 're both", "they both", "both")
-_NEITHER = Sayings(
-    "neither one of them", "neither one", "neither of them", "neither of these", "neither of the two", "neither horse",
-    "neither pony", "neither of the horses", "neither of the ponies", "neither",
-)  # fmt: skip
 _SHOEING = frozenset({"work", "shoe_types", "shoe_materials", "pads", "packings", "clips", "traction"})
 _PAIRS = frozenset({"fronts", "hinds", "pair_in_hand", "all"})
 _OF_ONE = frozenset({"his", "her"})
-_BEGINS = _EITHER.first_words | _ON_BOTH.first_words | _BOTH_HORSES.first_words | _BOTH_LED.first_words
-_BEGINS |= _NEITHER.first_words
 _TWO = 2
 _WEEKS_EACH = Sayings(
     *(f"{time} {each}" for time in ("week", "weeks", "month", "months", "fortnight") for each in ("each", "apiece"))
 )
-_VET_FOR_EITHER = Sayings(
-    *(f"for {them}" for them in (
-        "either of them", "either one", "either", "both of them", "the both of them", "the pair of them", "any of them",
-    ))
+_VET_OF_THEM = Sayings(
+    *(f"{one} {them}" for one in ("either", "neither", "neither one") for them in ("of them", "of the two")),
+    "neither of these", "neither horse", "neither pony", "neither of the horses", "neither of the ponies",
+    "for both of them", "for the both of them", "for the pair of them",
 )  # fmt: skip
+_VET_OF_ALL = Sayings("for any of them")
+# These may be two feet as well.
+_VET_OF_BOTH = Sayings("neither", "neither one", "for either", "for either one")
+_VET_OF = (_VET_OF_THEM, _VET_OF_BOTH, _VET_OF_ALL)
+_BEGINS = frozenset().union(*(said.first_words for said in (_ON_BOTH, _BOTH_HORSES, _BOTH_LED, *_VET_OF)))
 
 
 def told_of_each(talk: Talk, segment: Segment, slot: str) -> bool:
-    """ "Eight weeks apiece", "no vet for either of them": of every horse that it was not told of before."""
-    if slot == "vet":
-        closing = _VET_FOR_EITHER.within(talk.words, segment.start, segment.end)
-        return any(at + len(form) == segment.end for at, form in closing)
+    """ "Eight weeks apiece": of every horse that it was not told of before."""
     return slot == "next_visit_weeks" and _WEEKS_EACH.said_in(talk.words[segment.start : segment.end])
 
 
 def told_of_both(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
     """For each segment that speaks of the two horses of the memo, their indices; their words are then no feet."""
-    if len({span.horse for span in spans}) != _TWO or not talk.says(_BEGINS):
+    several = len({span.horse for span in spans})
+    if several < _TWO or not talk.says(_BEGINS):
         return {}
     together: dict[int, list[int]] = {}
     before = 0
@@ -65,8 +62,8 @@ def told_of_both(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
         if len(both) < _TWO:
             continue
         for segment in sentence:
-            words = _needs_no_vet(talk, segment)
-            if words is None:
+            words = _of_the_vet(talk, segment, len(both))
+            if words is None and several == _TWO:
                 words = _of_both(talk, segment) if not named else _closing(talk, segment, named, earlier)
             if words is None:
                 continue
@@ -78,13 +75,17 @@ def told_of_both(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
     return together
 
 
-def _needs_no_vet(talk: Talk, segment: Segment) -> range | None:
-    """ "No need for the vet with either of them", "neither of them needs the vet": horses are meant."""
-    if not segment.having("vet") or segment.having("units"):
+def _of_the_vet(talk: Talk, segment: Segment, horses: int) -> range | None:
+    """ "No need for the vet with either of them", "neither needs the vet", "no vet for either": horses are meant."""
+    named = segment.having("vet") or not VETS.isdisjoint(talk.words[segment.start : segment.end])
+    if not named or segment.having("units"):
         return None
-    return next(
-        (range(at, at + len(form)) for at, form in _EITHER.within(talk.words, segment.start, segment.end)), None
-    )
+    said = _VET_OF_THEM if horses == _TWO else _VET_OF_ALL
+    told = [range(at, at + len(form)) for at, form in said.within(talk.words, segment.start, segment.end)]
+    if told or horses != _TWO or _feet_told(talk, segment):
+        return told[0] if told else None
+    both = [range(at, at + len(form)) for at, form in _VET_OF_BOTH.within(talk.words, segment.start, segment.end)]
+    return next((words for words in both if words.start == segment.start or words.stop == segment.end), None)
 
 
 def _of_both(talk: Talk, segment: Segment) -> range | None:
@@ -94,9 +95,6 @@ def _of_both(talk: Talk, segment: Segment) -> range | None:
     """
     for at, form in _BOTH_HORSES.within(talk.words, segment.start, segment.end):
         return range(at, at + len(form))
-    form = _NEITHER.at(talk.words, segment.start)
-    if form and segment.having("vet") and not _feet_told(talk, segment):
-        return range(segment.start, segment.start + len(form))
     for at, form in _ON_BOTH.within(talk.words, segment.start, segment.end):
         words = range(at, at + len(form))
         feet = [m for m in segment.having("feet") if m.start not in words]

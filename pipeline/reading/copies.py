@@ -9,7 +9,6 @@ from pipeline.reading.as_the_other import as_the_horse_before, copy_other_horse,
 from pipeline.reading.copying import (
     AFFIRMED,
     OTHER_DEGREE,
-    OTHER_FOOT,
     Copied,
     content_of,
     copy_draft,
@@ -18,29 +17,20 @@ from pipeline.reading.copying import (
     tells_of_work,
     told_before,
 )
-from pipeline.reading.feet import SETUP_SLOTS, FootGroup
+from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup
 from pipeline.reading.foot_lists import POINTED_AT
 from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_heading, is_none, looked_for_it
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.same_nails import copy_nails
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.reading.there_too import copy_affirmed, is_affirmed, so_has
 from pipeline.record import HORSE_SLOTS, Severity, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
 ALSO = "also on another foot"
-_NONE = frozenset({"none", "no", "not", "n't", "nothing", "nil", "neither"})
-_YES = frozenset({"yes", "aye", "yeah", "yep"})
-_AFFIRMING = _YES | frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})
-_AFFIRMED = (
-    _AFFIRMING
-    | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
-    | {"still", "at", "one", "hanging", "lingering", "hangs"}
-)
 _SPREADING = frozenset({"moved", "spread", "crept", "jumped", "gotten", "got", "gone", "started"})
 _SPREAD_AT = 3
-_HAVING = frozenset({"got", "has", "have"})
-_POINTING = frozenset({"that", "which", "now", "today", "yet"})
 _LIGHT_WORDS = frozenset({"a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it"})
 _SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["half"], ["egg"], ["heart"], ["nails"])
 _COMMON = frozenset(
@@ -90,10 +80,10 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
     feet = next((g for g in found if not g.anaphor), found[0]).feet
     if is_none(talk, segment) or is_clean(talk, segment, feet) or looked_for_it(talk, segment):
         return copy_none(talk, segment, feet)
-    if _so_has(talk, segment):
+    if so_has(talk, segment):
         return _copy_last(talk, segment, feet, groups)
-    if _is_affirmed(talk, segment):
-        return _copy_affirmed(talk, segment, feet)
+    if is_affirmed(talk, segment):
+        return copy_affirmed(talk, segment, feet)
     if _has_spread(talk, segment):
         return _copy_graded(talk, segment, feet)
     if _only_graded(talk, segment):
@@ -170,24 +160,6 @@ def _ditto(talk: Talk, segment: Segment) -> bool:
     return any(talk.words[m.end : m.end + 1] not in _SHOE_WORDS for m in segment.having("same", "same"))
 
 
-def _is_affirmed(talk: Talk, segment: Segment) -> bool:
-    """ "No thrush in the left hind but the right hind does", "right pair has it", "in the hinds, yes"."""
-    words = content_of(talk, segment) | set(_yes(talk, segment))
-    narrowed = {i for m in segment.mentions if m.is_any(("zones", "severities")) for i in range(m.start, m.end)}
-    rest = words - {talk.words[i] for i in narrowed}
-    if not rest.isdisjoint(_HAVING):
-        rest -= _POINTING  # "it's the right front that's still got it"
-    return bool(words & _AFFIRMING or "some" in words) and rest <= _AFFIRMED
-
-
-def _yes(talk: Talk, segment: Segment) -> list[str]:
-    """ "In the hinds, yes, in both": the answer alone behind its foot; not "in front, yes, I put new rims"."""
-    answer, *more = [*talk.segments[segment.index + 1 : segment.index + 3], segment]
-    alone = answer.joined_by(",") and answer.end - answer.start == 1 and talk.words[answer.start] in _YES
-    goes_on = len(more) > 1 and more[0].joined_by(",") and bool(more[0].drafts)
-    return [talk.words[answer.start]] if alone and not goes_on else []
-
-
 def _has_spread(talk: Talk, segment: Segment) -> bool:
     """ "The thrush has moved over to the off hind", "the off hind though, it's spread in there"."""
     words = talk.words[segment.start : segment.end]
@@ -195,32 +167,6 @@ def _has_spread(talk: Talk, segment: Segment) -> bool:
     at = _SPREAD_AT + (words[_SPREAD_AT:][:1] == ["over"] or words[_SPREAD_AT:][:1] == ["across"]) if led else 0
     into = words[at : at + 1] in (["in"], ["into"], ["to"])
     return led and into and words[_SPREAD_AT - 1 : at + 1] != ["gone", "in"] and words[_SPREAD_AT - 1] in _SPREADING
-
-
-def _so_has(talk: Talk, segment: Segment) -> bool:
-    """ "Left front has thrush, so does the right front", "… as does the right"."""
-    first = segment.start + 1 if talk.words[segment.start] == "as" else segment.start
-    led = talk.words[first - 1] in ("so", "as") and talk.words[first] in _AFFIRMING | {"'s"}
-    return led and content_of(talk, segment) - {"as"} <= _AFFIRMED
-
-
-def _copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
-    findings = [d for d in told_before(talk, segment) if d.slot == "finding"]
-    if not findings or findings[-1].segment.sentence < segment.sentence - 1:
-        return []
-    yes = not _YES.isdisjoint([*content_of(talk, segment), *_yes(talk, segment)])
-    yes = yes and not _NONE.isdisjoint(talk.words[findings[-1].segment.start : segment.start])
-    if not (yes or findings[-1].segment.having("denials")) and not _gone_there(talk, findings[-1], segment, feet):
-        return []
-    rules = [r for r in findings[-1].rules if r != "denied"]
-    there = replace(findings[-1], status=Status.PRESENT, zone=None, severity=None, rules=[*rules, AFFIRMED])
-    return copy_draft(segment, there, feet, OTHER_FOOT)
-
-
-def _gone_there(talk: Talk, last: Draft, segment: Segment, feet: Feet) -> bool:
-    """ "Left hind had thrush last time and that's gone. Right hind's still got it": gone from the one foot alone."""
-    between = talk.segments[last.segment.index : segment.index]
-    return any(s.having("resolutions") for s in between) and bool(last.feet) and not set(feet) & set(last.feet or ())
 
 
 def _only_graded(talk: Talk, segment: Segment) -> bool:

@@ -29,8 +29,8 @@ _BARE_ANSWERS = said_whole(
     "none", "nothing", "no", "nil", "zero", "nope", "none at all", "nothing there", "absent", "not seen", "none seen",
     "not found", "none found", "not there", "not present",
 )  # fmt: skip
-_IT_IS = ("", " it is", " so", " it was", " it 's that", " he is", " she is", " he has", " she has", " there is")
-_NOT_MY_VIEW = said_whole(
+_IT_IS = (" it is", " so", " it was", " it 's that", " he is", " she is", " he has", " she has", " there is", "")
+_NOT_MY_VIEW = Sayings(
     *(f"i {no} {think}{so}"
       for no in ("do n't", "do not", "would n't")
       for think in ("think", "believe", "reckon", "say")
@@ -51,6 +51,7 @@ _NOT_SO = Sayings(
     *(f"{can} {find}" for can in ("could n't", "ca n't", "did n't", "do n't", "could not", "did not")
       for find in ("see", "find", "feel")),
 )  # fmt: skip
+_AGAINST = Sayings(*(" ".join(form) for said in (_NOT_SO, _NOT_MY_VIEW) for form in said.forms))
 _IT = frozenset({
     "no", "it", "one", "that", "any", "them", "there", "i", "we", "looked", "had", "a", "look", "and", "but", "though",
     "at", "all", "today", "of", "myself", "well", "nope",
@@ -132,34 +133,34 @@ def deny(talk: Talk, sentence: Sentence) -> None:
         if none or (answers and (segment.having("denials") or words[0] != "no")):
             for draft in [d for d in _asked(talk, sentence, position) if not _of_another_foot(segment, d)]:
                 deny_one(draft)
-        if words in _NOT_MY_VIEW:
-            _deny_others_view(talk, sentence, position)
-        elif position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
+        if position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
             _deny_barely(talk, sentence, position)
     _never_done(talk, sentence)
     _gone_by_now(talk, sentence)
 
 
 def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
-    """ "They thought there was a keratoma but I couldn't find it", "it might be seedy toe. No, it isn't"."""
-    if not sentence.says(_NOT_SO.first_words) or not talk.tells(_NOT_SO):
+    """ "They thought there was a keratoma but I couldn't find it", "her mum thinks laminitis. I don't reckon it is"."""
+    if not sentence.says(_AGAINST.first_words) or not talk.tells(_AGAINST):
         return
     for position, segment in enumerate(sentence):
         if segment.drafts or segment.having("feet"):
             continue
         words = talk.words[segment.start : segment.end]
-        form = next((f for i in range(segment.start, segment.end) if (f := _NOT_SO.at(talk.words, i))), None)
+        form = next((f for i in range(segment.start, segment.end) if (f := _AGAINST.at(talk.words, i))), None)
         if form is None or not {*words} - {*form} <= _IT:
             continue
         told = [d for s in sentence[:position] for d in s.drafts]
         told = told or [d for s in before for d in s.drafts if s.horse == segment.horse]
-        if told and told[-1].slot == "finding" and _was_thought(talk, told[-1], form):
+        if told and told[-1].slot in ("finding", "gait") and _was_thought(talk, told[-1], form):
             deny_one(told[-1])
 
 
 def _was_thought(talk: Talk, draft: Draft, form: list[str]) -> bool:
     """Not "I suspect an abscess. I couldn't find it", which may be there all the same."""
     own = draft.status is Status.SUSPECTED and form[-1] not in ("see", "find", "feel")
+    if form in _NOT_MY_VIEW.forms:
+        own = not THOUGHT.isdisjoint(talk.words[talk.sentence(draft.segment.sentence)[0].start : draft.start])
     return own or SOUGHT in draft.rules or brought_up(talk, draft.segment)
 
 
@@ -201,15 +202,6 @@ def _deny_barely(talk: Talk, sentence: list[Segment], position: int) -> None:
     lost = _said_lost(talk, sentence, position)
     for draft in lost or _sought(sentence, position) or last_doubtable(sentence[:position]):
         if words in _BARE_DENIALS or draft.value in ("quicked", "close_nail"):
-            deny_one(draft)
-
-
-def _deny_others_view(talk: Talk, sentence: list[Segment], position: int) -> None:
-    """ "Her mum thinks laminitis. I don't reckon it is": what was thought or feared, and is not his view."""
-    before = sentence[:position] or talk.sentence(sentence[0].sentence - 1)
-    before = before if before and before[-1].horse == sentence[position].horse else []
-    for draft in [d for s in before for d in s.drafts if d.slot in ("finding", "gait")][-1:]:
-        if SOUGHT in draft.rules or not THOUGHT.isdisjoint(talk.words[before[0].start : draft.start]):
             deny_one(draft)
 
 

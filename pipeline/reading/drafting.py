@@ -5,33 +5,16 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.missing_shoes import part_missing
 from pipeline.reading.name_words import HORSE_WORDS
-from pipeline.reading.sayings import said_whole
 from pipeline.reading.settling_work import LEFT_BARE, SAME_SHOE
-from pipeline.reading.size_ranges import new_on_a_foot
 from pipeline.reading.some_of_it import AMOUNTS, SOME, some_of_it
 from pipeline.reading.talk import Draft, Segment, Talk
-from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import Status
 from pipeline.vocabulary import CLASS_SLOTS
 
 # Tester, pulse and nail-line words need their head beside them and are read in responses.py.
 _ELSEWHERE = ("tester_responses", "pulses", "nail_lines")
 _RANKS = {name: rank for rank, name in enumerate(name for name in CLASS_SLOTS if name not in _ELSEWHERE)}
-_SHOE_NOUNS = ("shoe_types", "shoe_materials")
-_NEW = frozenset({"new", "fresh", "brand"})
-_NEW_ALONE = frozenset(
-    {"new", "brand", "also", "all", "both", "four", "too", "they", "'re", "those", "are", "it", "'s", "that"}
-    | {"so", "as", "well"}
-)
-_NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "ones", "on", "put", "fresh"}
-_NEW_ON_FEET = _NEW_TODAY | {"he", "she", "i", "went", "got", "had", "with", "in", "for", "the", "is", "was", "were"}
-_PUT_NEW_ON = said_whole(
-    "put new on", "put on new", "new on", "nailed new on", "put new back on", "fitted new", "i put new on",
-    "shoe 's new", "shoe is new", "the shoe 's new", "the shoe is new", "that shoe 's new", "shoe 's a new one",
-    "the shoe 's a new one", "the shoe is a new one", "that shoe 's a new one", "shoes are new", "the shoes are new",
-    "both shoes are new", "those shoes are new", "shoes new",
-)  # fmt: skip
-_THAT_WAS = said_whole("that was", "that is", "that one was", "that one is", "those were", "they were", "they are")
+SHOE_NOUNS = ("shoe_types", "shoe_materials")
 _PARTED = frozenset({"stretched", "separated", "stretching", "separating"})
 _IS_IN = frozenset({"in", "on", "of", "is", "'s", "was", "the", "has", "still", "a", "bit"})
 _SHORT = frozenset({"short"})
@@ -42,7 +25,6 @@ _GOING_SHORT = _SUBJECT | {
     "slightly", "and", "but", "quite", "fairly", "not", "n't", "well", "today", "now", "looks", "looked",
 }  # fmt: skip
 _PARTING = (["stretching"], ["stretched"], ["separating"], ["separated"], ["parting"])
-_OF_A_SHOE = ("shoe_size", "nails", "nail_size")
 _TIPS = frozenset({"tip", "tips"})
 _DOUBTED = frozenset({"maybe", "possibly", "perhaps", "might", "could"})
 _LOOKING = frozenset(
@@ -56,6 +38,7 @@ _TEARING = frozenset({"tore", "ripped", "yanked", "pulled", "kicked"})
 _THROWING = frozenset(
     {"tossed", "dropped", "threw", "flung", "slung", "chucked", "pitched", "thrown", "ripped", "tore", "yanked"}
 )
+_AT_THE = (["at", "the"], ["over", "the"], ["along", "the"])
 _JUST = frozenset({"just", "then", "simply", "only", "'d", "'ve", "had", "have"})
 _NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
 _STUFF = {"steel": "steel", "aluminum": "aluminum", "aluminium": "aluminum", "rubber": "rubber", "plastic": "plastic"}
@@ -71,13 +54,11 @@ _TAKING, _OFF_WITHIN = frozenset({"took", "whipped", "eased", "lifted", "popped"
 _BARE = frozenset({"bare", "barefoot", "shoeless"})
 _TRIMMED = frozenset({"trim", "trims", "trimmed", "dressed"})
 _ON_AGAIN = frozenset({"shoe", "shoes", "plate", "plates"})
-_NEW_REACH = 5
 _IT_IS_HOT = frozenset({"it", "'s", "is", "n't", "not", "that", "foot", "and", "but", "though", "very", "at", "all"})
 _MAY_BE_HOT = frozenset({
     "swelling", "abscess", "bruise", "corn", "puncture", "laminitis", "scratches", "quicked", "close_nail", "crack",
     "sidebone", "ringbone", "thrush", "canker", "imbalance", "long_toe", "growth_rings", "club_foot", "flare",
 })  # fmt: skip
-_NOT_NEW_WITHIN = 8  # tokens
 
 
 def draft_words(talk: Talk) -> None:
@@ -103,7 +84,7 @@ def draft_words(talk: Talk) -> None:
 def _same_kind(talk: Talk, mention: Mention) -> bool:
     """ "Same rim shoe back on": the kind or the stuff of the shoe stands between."""
     kind = talk.mention_ending(mention.start)
-    return kind is not None and kind.is_any(_SHOE_NOUNS) and talk.words[kind.start - 1] == "same"
+    return kind is not None and kind.is_any(SHOE_NOUNS) and talk.words[kind.start - 1] == "same"
 
 
 def _was_on(talk: Talk, segment: Segment) -> bool:
@@ -177,7 +158,7 @@ def _has_worn(talk: Talk, segment: Segment, mention: Mention) -> bool:
     """ "She's worn steel up front all her life": what she has had on, not how it was found."""
     if talk.words[mention.start : mention.end] != ["worn"] or talk.words[mention.start - 1] not in _HAVE:
         return False
-    return any(0 <= m.start - mention.end <= 1 and m.is_any(_SHOE_NOUNS) for m in segment.mentions)
+    return any(0 <= m.start - mention.end <= 1 and m.is_any(SHOE_NOUNS) for m in segment.mentions)
 
 
 def _torn_off_by_hand(talk: Talk, segment: Segment, mention: Mention) -> bool:
@@ -249,18 +230,14 @@ def _reads_as_zone(words: list[str], segment: Segment, mention: Mention) -> bool
     others = [m for m in segment.mentions if m is not mention]
     if any(m.is_any(("findings", "tester_heads", "tester_responses")) for m in others):
         return True
-    return words[max(segment.start, mention.start - 2) : mention.start] in (
-        ["at", "the"],
-        ["over", "the"],
-        ["along", "the"],
-    )
+    return words[max(segment.start, mention.start - 2) : mention.start] in _AT_THE
 
 
 def draft_tips(talk: Talk) -> None:
     """ "A glue-on tip", "steel tips": behind the word for a shoe or its stuff a tip is a shoe, and no gratuity."""
     for at in talk.where(_TIPS):
         ahead, segment = talk.mention_ending(at), talk.segment_at(at)
-        if ahead is None or segment is None or not ahead.is_any(_SHOE_NOUNS) or talk.holding(at):
+        if ahead is None or segment is None or not ahead.is_any(SHOE_NOUNS) or talk.holding(at):
             continue
         add_draft(segment, "shoe_type", "tip", Mention(at, at + 1, (at,), {"shoe_types": "tip"}))
         segment.drafts.sort(key=lambda d: (d.start, d.end))
@@ -343,100 +320,3 @@ def _foot_near(talk: Talk, segment: Segment, mention: Mention) -> bool:
     alone = near and before is not None and not before.drafts
     here = any(m.get("feet") for m in segment.mentions)
     return here or (alone and before is not None and bool(before.having("feet")))
-
-
-def draft_new(talk: Talk) -> None:
-    """ "New egg bars", "in new glue-ons": new before a shoe word is a new shoe put on."""
-    said = talk.says(_NEW)
-    for segment in talk.segments:
-        for index in range(segment.start, segment.end) if said else ():
-            put_on = tuple(talk.words[segment.start : segment.end]) in _PUT_NEW_ON  # "the shoe's a new one"
-            inside = _inside_strong(segment, index) and not put_on
-            if talk.words[index] not in _NEW or inside or _not_new(talk, index):
-                continue
-            noun = _shoe_behind(talk, segment, index)
-            if put_on or _new_size(talk, segment, index):
-                segment.drafts.append(_new_draft(segment, index, set()))
-                continue
-            feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
-            held = feet.union(*(range(m.start, m.end) for m in segment.having("horse")))
-            rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
-            told = rest <= _NEW_TODAY and _shoes_told(talk, segment)
-            if rest <= (_NEW_ON_FEET if feet else _NEW_ALONE) or told or _new_that_was(talk, segment):
-                segment.drafts.append(_new_draft(segment, index, set()))
-                continue
-            led = index + 1 if talk.words[index + 1 : index + 2] in (["on"], ["for"]) else index
-            reach = led + 2 if led > index else index + 1
-            footed = next((m for m in segment.mentions if index < m.start <= reach and m.get("feet")), None)
-            if footed is not None and noun is None:
-                segment.drafts.append(_new_draft(segment, index, set()))
-                continue
-            if noun is None or noun.start - index > _NEW_REACH or _blocked(segment, index, noun):
-                continue
-            segment.drafts.append(_new_draft(segment, index, set(noun.literal)))
-        if len(segment.drafts) > 1:
-            segment.drafts.sort(key=lambda d: (d.start, d.end))
-
-
-def _new_size(talk: Talk, segment: Segment, index: int) -> bool:
-    """ "New twos", "new triple noughts", "new number ones", "so that's a new ten": a size for its shoe."""
-    named = talk.mention_starting(index + 1)
-    at = named.end if named is not None and named.get("measures") == "shoe_size" else index + 1
-    sized = next((m for m in segment.mentions if m.start == at and m.number is not None), None)
-    if sized is None or sized.number is None:
-        return False
-    if new_on_a_foot(talk, sized):
-        return True
-    return sized.number.plural or bool(sized.number.aughts) or talk.words[max(0, index - 1) : index] in (["a"], ["an"])
-
-
-def _new_that_was(talk: Talk, segment: Segment) -> bool:
-    """ "A straight bar across it. New that was, steel.": the shoe just told of."""
-    before = talk.segments[segment.index - 1] if segment.index else None
-    words = talk.words[segment.start : segment.end]
-    shod = before is not None and before.horse == segment.horse and any(m.is_any(_SHOE_NOUNS) for m in before.mentions)
-    return shod and words[0] == "new" and tuple(words[1:]) in _THAT_WAS
-
-
-def _shoes_told(talk: Talk, segment: Segment) -> bool:
-    """ "Number one, plain steel, both fronts, brand new today": shoes are spoken of before it in the sentence."""
-    before = [s for s in talk.sentence(segment.sentence) if s.index < segment.index]
-    return any(
-        m.is_any((*_SHOE_NOUNS, "clips", "traction")) or m.get("measures") in _OF_A_SHOE
-        for s in before
-        for m in s.mentions
-    )
-
-
-def _not_new(talk: Talk, index: int) -> bool:
-    """ "New, no, not new, reset": said to be none right behind."""
-    behind = talk.words[index + 1 : index + _NOT_NEW_WITHIN]
-    stop = next((i for i, word in enumerate(behind) if word in SENTENCE_ENDS), len(behind))
-    closed: tuple[list[str], ...] = ([","], ["but"], ["."], [])  # not "new in front, not new behind"
-    return any(
-        behind[i : i + 2] == ["not", talk.words[index]] and behind[i + 2 : i + 3] in closed for i in range(stop - 1)
-    )
-
-
-def _shoe_behind(talk: Talk, segment: Segment, index: int) -> Mention | None:
-    """The shoe word behind "new", also one that was exchanged: "new egg bars, no, I went straight bars"."""
-    near = talk.starting_in(index + 1, segment.end)
-    inside = [m for m in near if any(name in m.readings for name in _SHOE_NOUNS)]
-    exchanged = {id(m.stands_for) for m in talk.mentions if m.stands_for is not None}
-    return next((m for m in inside if not m.dropped or id(m) in exchanged), None)
-
-
-def _new_draft(segment: Segment, index: int, shoe: set[int]) -> Draft:
-    draft = Draft("work", "new_shoe", segment, index, index + 1)
-    draft.evidence.update({index, *shoe})
-    draft.note("work: new before a shoe")
-    return draft
-
-
-def _inside_strong(segment: Segment, index: int) -> bool:
-    return any(index in m.literal and m.is_any(("work", "horse_cues", "not_facts")) for m in segment.mentions)
-
-
-def _blocked(segment: Segment, index: int, noun: Mention) -> bool:
-    between = [m for m in segment.mentions if index < m.start < noun.start]
-    return any(m.is_any(("findings", "pads", "feet", "treatments")) for m in between)

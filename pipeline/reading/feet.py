@@ -26,24 +26,21 @@ from pipeline.reading.foot_groups import (
     setup_only,
     united,
 )
-from pipeline.reading.gone_over import feet_gone_over
+from pipeline.reading.foot_in_hand import done_to_them, from_hand
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
-from pipeline.reading.told_apart import of_the_others, those, told_apart
+from pipeline.reading.told_apart import of_the_others, told_apart
 from pipeline.reading.turned_out import foot_in_the_end
-from pipeline.reading.whole_horse import in_every, of_the_horse
+from pipeline.reading.whole_horse import of_the_horse
 from pipeline.reading.worn_numbers import wears
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
-
-__all__ = ["SETUP_SLOTS", "FootGroup", "attach_feet"]
 
 _LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
 _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
 _WORDED = frozenset({"work", "shoe_type", "shoe_material"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
-_APIECE = frozenset({"nails", "shoe_size", *ANGLES, *LENGTHS})
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
 
@@ -167,7 +164,7 @@ def _attach_segment(
         listed = (
             None
             if (_statement_only(draft) and (_clause_follows(sentence, position) or catching(talk, draft)))
-            or (hand and _to_them(talk, draft))
+            or (hand and done_to_them(talk, draft))
             else _from_list(talk, sentence, position, groups, hand, draft)
         )
         if listed is not None:
@@ -185,25 +182,7 @@ def _attach_segment(
         if earlier is None and of_the_horse(talk, draft, hand):
             draft.note("foot: done to the whole horse")
             continue
-        _from_hand(talk, draft, earlier.feet if earlier else None, hand)
-
-
-def _to_them(talk: Talk, draft: Draft) -> bool:
-    """ "I put iodine in them, and the left front": the pronoun's feet, to which the one behind is added."""
-    done = draft.slot in ("work", "treatment", "nails")
-    return done and bool({"them", "those"} & set(talk.words[draft.start : min(draft.end + 2, draft.segment.end)]))
-
-
-def _from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None) -> None:
-    """The foot named before in the sentence, or the one in hand."""
-    over = feet_gone_over(talk, draft, hand) if earlier is None else None
-    draft.feet = (
-        over
-        or in_every(talk, draft, earlier or hand)
-        or _in_each(talk, draft, those(talk, draft, earlier or _shod_before(talk, draft, hand)))
-    )
-    draft.foot_carried = True
-    draft.note("foot: still in hand")
+        from_hand(talk, draft, earlier.feet if earlier else None, hand)
 
 
 def _told_or_hand(
@@ -239,38 +218,6 @@ def _last_feet(talk: Talk, draft: Draft) -> Feet:
     earlier += [d for d in draft.segment.drafts if d.start < draft.start]
     graded = [d for d in earlier if (d.slot == draft.slot or d.value == "lame") and d.feet]
     return graded[-1].feet or () if graded else ()
-
-
-def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
-    """ "New shoes all round, borium on the hinds. Five nails each": an add-on to some does not narrow the shoeing."""
-    if draft.slot not in ("nails", "nail_size") or hand is None:
-        return hand
-    near = [s for s in talk.segments if 0 < draft.segment.sentence - s.sentence <= 2 and s.horse == draft.segment.horse]
-    shod = [d.feet for s in near for d in s.drafts if d.slot == "work" and d.feet]
-    last = [d.slot for s in talk.sentence(draft.segment.sentence - 1) for d in s.drafts if d.feet == hand]
-    added = bool(last) and set(last) <= {"traction", "clips", "pad", "packing"}
-    return shod[-1] if shod and added and set(hand) < set(shod[-1]) else hand
-
-
-def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
-    """ "Six nails in each", said with one foot in hand, is both of the pair.
-
-    The nails are of one size on all the feet that they were counted for.
-    """
-    behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
-    told = range(draft.start, min(behind, len(talk.words)))
-    each = any(
-        (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] == ["a", "foot"])
-        and talk.words[i + 1 : i + 2] != ["side"]
-        for i in told
-    )
-    if draft.slot == "nail_size" and feet:
-        nails = [d for s in talk.sentence(draft.segment.sentence) for d in s.drafts if d.slot == "nails" and d.feet]
-        counted = nails[-1].feet if nails and nails[-1].end <= draft.start else None
-        return counted if counted and set(feet) < set(counted) else feet  # "six in each, size fives"
-    if draft.slot not in _APIECE or feet is None or len(feet) != 1 or not each:
-        return feet
-    return (f"L{feet[0][1]}", f"R{feet[0][1]}")
 
 
 def _statement_only(draft: Draft) -> bool:

@@ -6,7 +6,8 @@ from dataclasses import dataclass, replace
 
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
-from pipeline.reading.pointed_out import both_across, is_across, names_no_foot, of_the_two
+from pipeline.reading.no_foot import is_no_foot, the_lot
+from pipeline.reading.pointed_out import both_across, is_across, of_the_two
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.whole_horse import shod_so_far, the_shod
 from pipeline.record import FEET
@@ -18,19 +19,6 @@ SETUP_SLOTS = frozenset({
 })  # fmt: skip
 _PAIR = 2
 _OTHERS = {"other_three": 1, "other_two": 2}  # how many feet they are not
-_CLOSING_ANYWHERE = frozenset({",", ".", "and", "but", "either", "at", "on", "in"})
-_ANYWHERE = frozenset({"anywhere", "everywhere", "anyplace", "place"})
-# The last words of those that may mean something else than feet.
-_MAY_BE_NO_FOOT = frozenset({
-    "both", "lot", "behind", "elsewhere", "one", "anywhere", "everywhere", "anyplace", "place", "round", "around",
-})  # fmt: skip
-_PRONOUNS = (["them"], ["it"], ["that"], ["those"])
-_GOING_ROUND = frozenset({"round", "around", "starting", "begin", "beginning"})
-_OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
-_DONE = frozenset({"shod", "done", "kept", "from", "lives", "living", "stabled", "trimmed", "been", "him", "her"})
-_ANSWERS = frozenset(
-    {"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt", "gone", "cleared", "away"}
-)
 _NONE = frozenset({"none", "n't", "not", "nothing", "clean", "clear", "free", "never", "no"})
 _HANDLING = frozenset({"picked", "pick", "lifted", "lift", "near", "handled", "up"})
 
@@ -92,7 +80,7 @@ def groups_of(
         )  # "six nails each foot": those in hand
         working = any(d.slot == "work" for d in segment.drafts)
         counted = counted and not (name == "in_hand" and talk.left_out)
-        if counted or (_compared(talk, mention) and not (working and _the_lot(talk, mention))):
+        if counted or (is_no_foot(talk, mention) and not (working and the_lot(talk, mention))):
             continue
         if talk.words[mention.end - 1] == "anything" and not _looked_over(talk, segment, mention):
             continue  # "he hasn't stood on anything"
@@ -154,7 +142,7 @@ def _looked_over(talk: Talk, segment: Segment, mention: Mention) -> bool:
 def _lot_of_shoes(talk: Talk, segment: Segment, mention: Mention) -> Feet | None:
     """ "New shoe left front, right front reset. The lot's steel": the lot of the shoes, not of the feet."""
     stuff = bool(segment.drafts) and all(d.slot == "shoe_material" for d in segment.drafts)
-    return shod_so_far(talk, segment) or None if stuff and _the_lot(talk, mention) else None
+    return shod_so_far(talk, segment) or None if stuff and the_lot(talk, mention) else None
 
 
 def _rest(talk: Talk, segment: Segment, name: str) -> Feet | None:
@@ -173,97 +161,6 @@ def _without_it(segment: Segment, talk: Talk) -> Feet | None:
     same = [d for s in told for d in s.drafts if (d.slot, d.value) == (found.slot, found.value) and not d.dropped]
     there = {foot for d in same for foot in d.feet or ()}
     return tuple(foot for foot in FEET if foot not in there) if len(there) == 1 else None
-
-
-def _after_packing(talk: Talk, mention: Mention) -> bool:
-    before = talk.mention_ending(mention.start)
-    return before is not None and before.is_any(("packings", "pads"))
-
-
-def _shod_elsewhere(talk: Talk, mention: Mention) -> bool:
-    """ "He's been kept elsewhere", "done elsewhere": another place, no feet."""
-    return talk.words[mention.start : mention.end] == ["elsewhere"] and talk.words[mention.start - 1] in _DONE
-
-
-def _the_lot(talk: Talk, mention: Mention) -> bool:
-    return talk.words[mention.start : mention.end] == ["the", "lot"]
-
-
-def _behind_them(talk: Talk, mention: Mention) -> bool:
-    """ "Full pads with silicone behind them", "no keratoma behind either of them": no hind foot."""
-    if talk.words[mention.start : mention.end] != ["behind"]:
-        return False
-    him = talk.words[mention.end : mention.end + 1] in (["him"], ["her"])
-    if him and "left" in talk.words[max(0, mention.start - 6) : mention.start]:
-        return True  # "left both fronts behind him in the bog"
-    of_them = talk.words[mention.end : mention.end + 2] in _OF_THEM
-    return of_them or (talk.words[mention.end : mention.end + 1] in _PRONOUNS and _after_packing(talk, mention))
-
-
-def _both_places(talk: Talk, mention: Mention) -> bool:
-    """ "Thrush in both the frog and the sulcus", "both medial and lateral": two places, not two feet."""
-    if talk.words[mention.end - 1] != "both":
-        return False
-    first = _place_at(talk, mention.end)
-    if first is None or talk.words[first.end : first.end + 1] != ["and"]:
-        return False
-    return _place_at(talk, first.end + 1) is not None
-
-
-def _round_a_foot(talk: Talk, mention: Mention) -> bool:
-    """ "Growth rings right round both fores": how far the finding runs on the feet named behind, not four feet."""
-    if mention.get("feet") != "all" or talk.words[mention.end - 1] not in ("round", "around"):
-        return False
-    found = talk.mention_ending(mention.start)
-    led = talk.words[mention.end : mention.end + 1] in (["the"], ["on"], ["in"], ["his"], ["her"])
-    foot = next((m for m in talk.having("feet") if mention.end <= m.start <= mention.end + led), None)
-    return found is not None and found.get("findings") is not None and foot is not None
-
-
-def _place_at(talk: Talk, at: int) -> Mention | None:
-    place = talk.mention_starting(at + (talk.words[at : at + 1] in (["the"], ["his"], ["her"])))
-    return place if place is not None and place.get("zones") is not None else None
-
-
-def _no_foot(talk: Talk, mention: Mention) -> bool:
-    """ "Bandaged the lot", "silicone behind them", "been kept elsewhere": a word for feet that means something else."""
-    if _both_places(talk, mention) or _round_a_foot(talk, mention):
-        return True
-    if _the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
-        return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
-    if _behind_them(talk, mention) or _shod_elsewhere(talk, mention):
-        return True
-    if talk.words[mention.start : mention.end] == ["every", "one"] and talk.words[mention.start - 1] == "through":
-        return True  # "I went through every one"
-    packed = talk.mention_ending(mention.start)
-    if talk.words[mention.start : mention.end] == ["in", "behind"] and packed is not None and packed.get("packings"):
-        return True  # "putty in behind" lies behind the pad
-    after = talk.words[mention.end] if mention.end < len(talk.words) else "."
-    inside = talk.mention_starting(mention.end)
-    if mention.get("feet") == "all" and inside is not None and inside.get("feet") == "in_hand":
-        return True  # "no hole anyplace in there"
-    anywhere = talk.words[mention.end - 1] in _ANYWHERE
-    return anywhere and after not in _CLOSING_ANYWHERE  # "I couldn't find anywhere decent to nail"
-
-
-def _compared(talk: Talk, mention: Mention) -> bool:
-    """ "Match the right", "seen from the front": a foot that is only looked at, or none."""
-    if names_no_foot(talk, mention) or (talk.words[mention.end - 1] in _MAY_BE_NO_FOOT and _no_foot(talk, mention)):
-        return True
-    if (
-        "same" in talk.words[max(0, mention.start - 4) : mention.start]
-        and "as" in talk.words[max(0, mention.start - 2) : mention.start]
-    ):
-        return True  # "same size as the fronts"
-    near = talk.words[max(0, mention.start - 2) : mention.start]
-    before = set(near[-1:] if near[-1:] == ["."] or near[:1] in (["."], [","]) else near)
-    if "from" in before and _ANSWERS & set(talk.words[max(0, mention.start - 6) : mention.start]):
-        before.discard("from")  # "nothing from the off fore"
-    if "from" in before and not _GOING_ROUND.isdisjoint(talk.words[max(0, mention.start - 6) : mention.start]):
-        before.discard("from")  # "going round him from the near fore: reset, off fore trimmed"
-    if near[:1] == ["than"] and near[1:] not in (["the"], ["on"], ["in"], ["his"], ["her"], ["those"]):
-        before.discard("than")  # "I did no more than trim the hinds"
-    return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
 
 
 def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None:

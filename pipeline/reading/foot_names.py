@@ -29,34 +29,10 @@ _PAIR = 2
 _ENDS = frozenset({"fronts", "hinds"})
 _OF_THE = frozenset({("of", "the"), ("of", "his"), ("of", "her"), ("of",), ("the",), ("his",), ("her",)})
 _SIDES = {"L": "lefts", "R": "rights"}
-_VERBS = frozenset(
-    [
-        "is",
-        "'s",
-        "has",
-        "had",
-        "was",
-        "got",
-        "gets",
-        "looks",
-        "are",
-        "were",
-        "have",
-        "does",
-        "did",
-        "needs",
-        "gave",
-        "gives",
-        "took",
-        "takes",
-        "showed",
-        "shows",
-        "flinched",
-        "stayed",
-        "reacted",
-        "answered",
-    ]
-)
+_VERBS = frozenset({
+    "is", "'s", "has", "had", "was", "got", "gets", "looks", "are", "were", "have", "does", "did", "needs", "gave",
+    "gives", "took", "takes", "showed", "shows", "flinched", "stayed", "reacted", "answered",
+})  # fmt: skip
 EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
 _BEFORE = frozenset({"before"})
 _HAS_HAD = frozenset({"had", "'d", "was", "were", "been", "wore", "used"})

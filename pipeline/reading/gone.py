@@ -33,12 +33,7 @@ _PUT = (["in"], ["into"], ["on"], ["onto"], ["over"], ["under"], ["underneath"],
 _PUT_THERE = SETUP_SLOTS | {"treatment"}
 _NOT_NOW = _BY_NOW | _NOT_ANY | frozenset({"he", "she", "is", "'s", "does", "any", "though"})
 _STOPPED_BESIDE = frozenset({"now", "he", "she", "has", "'s", "it", "that", "since", "though", "today"})
-_NEAR = 2  # sentences back to what a foot was said to have
 _WELL = frozenset({"grand", "fine", "good", "great", "perfect", "lovely"})
-_BEING_GONE = frozenset({
-    "'s", "is", "has", "have", "are", "'re", "'ve", "now", "all", "completely", "nearly", "since", "been", "looks",
-    "was", "though", "one", "foot",
-})  # fmt: skip
 _WAS = Sayings(
     *(f"{who} {was}" for who in ("he", "she", "it", "they") for was in ("was", "were", "had", "did")),
     "there was", "there were",
@@ -78,13 +73,12 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
             ):
                 continue
             for draft in _gone(talk, sentence, position, cue, previous):
-                feet = _named(groups, segment)
+                named = _naming(sentence, position, groups)
+                feet = _named(groups, named)
                 draft = _on_that_foot(draft, [*previous, *sentence[:position]], feet)
-                if _never_there(talk, cue, draft, feet) or _gone_elsewhere(talk, segment, cue, draft, feet):
+                if _never_there(talk, cue, draft, feet) or _gone_elsewhere(talk, segment, named, cue, draft, feet):
                     continue
                 if _well_by_now(talk, cue) and not _of_before(draft):
-                    continue
-                if _other_foot_is_rid(talk, sentence, position, cue, draft, groups):
                     continue
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
         if not segment.drafts and position and "still" in talk.words[segment.start : segment.end]:
@@ -118,13 +112,26 @@ def _is_away(talk: Talk, draft: Draft) -> bool:
     return draft.slot == "finding" and there and at + 1 < draft.segment.end
 
 
-def _gone_elsewhere(talk: Talk, segment: Segment, cue: Mention, draft: Draft, feet: Feet | None) -> bool:
-    """ "Thrush in the left hind, gone in the right hind": still there on the one foot, gone from the other."""
+def _naming(sentence: list[Segment], position: int, groups: Groups) -> Segment:
+    """The segment that names the foot: its own, or the one before it with nothing but the foot's subject."""
+    segment = sentence[position]
+    before = sentence[position - 1] if position and segment.joined_by("and", ",", "but", ", but") else segment
+    return segment if groups.get(segment.index) or before.drafts else before
+
+
+def _gone_elsewhere(
+    talk: Talk, segment: Segment, named: Segment, cue: Mention, draft: Draft, feet: Feet | None
+) -> bool:
+    """ "Thrush in the left hind, gone in the right hind", "…, the right hind's dried up": still there on the one foot.
+
+    So in "… and the off fore used to and doesn't now", where the foot is the subject of what is gone.
+    """
     led = talk.words[cue.end : cue.end + 1] in (["in"], ["from"], ["on"])
     apart = feet is not None and bool(draft.feet) and not set(feet) & set(draft.feet or ())
     there = draft.slot == "finding" and draft.status is Status.PRESENT and not draft.foot_carried
-    meant = (led and there) or _foot_before(talk, segment, cue)
-    if not meant or not apart or feet is None or draft.segment is segment:
+    subject = any(m.end <= cue.start and m.start - named.start <= 1 for m in named.having("feet"))
+    subject = subject and all(d.value == draft.value for d in named.drafts)  # nothing else is told of the foot
+    if not ((led and there) or subject) or not apart or feet is None or draft.segment in (segment, named):
         return False
     _gone_from(segment, cue, draft, feet)
     return True
@@ -137,44 +144,9 @@ def _gone_from(segment: Segment, cue: Mention, draft: Draft, feet: Feet) -> None
     segment.draft(gone)
 
 
-def _other_foot_is_rid(
-    talk: Talk, sentence: list[Segment], position: int, cue: Mention, draft: Draft, groups: Groups
-) -> bool:
-    """ "Near fore heels are underrun, the off fore's aren't any longer", "… and the off fore used to and doesn't now".
-
-    The foot is the subject of what is gone, and another than the one that has the finding today.
-    """
-    segment = sentence[position]
-    named = segment
-    if not groups.get(segment.index) and position and segment.joined_by("and", ",", "but", ", but"):
-        named = sentence[position - 1]
-    feet = _named(groups, named)
-    subject = any(m.get("feet") and m.end <= cue.start and m.start - named.start <= 1 for m in named.having("feet"))
-    if feet is None or not subject or named.drafts or draft.segment in (segment, named):
-        return False
-    if draft.status is not Status.PRESENT or not draft.feet or set(feet) & set(draft.feet):
-        return False
-    near = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
-    near = [s for s in near if segment.sentence - s.sentence <= _NEAR]
-    own = [d for s in near for d in s.drafts if d.slot == "finding" and d.feet == feet and not d.dropped]
-    if own:
-        own[-1].status = Status.RESOLVED
-        own[-1].note("gone")
-    else:
-        _gone_from(segment, cue, draft, feet)
-    return True
-
-
 def _well_by_now(talk: Talk, cue: Mention) -> bool:
     """ "Her heels were sheared, they're grand now": well again is only what was told of before."""
     return talk.words[cue.start] in _WELL and talk.words[cue.end - 1] == "now"
-
-
-def _foot_before(talk: Talk, segment: Segment, cue: Mention) -> bool:
-    """ "Thrush in the near hind, the off hind has dried up": the foot that opens its clause is meant."""
-    opening = segment.start + (talk.words[segment.start] in ("the", "his", "her"))
-    foot = next((m for m in segment.having("feet") if m.start == opening), None)
-    return foot is not None and foot.end <= cue.start and set(talk.words[foot.end : cue.start]) <= _BEING_GONE
 
 
 def _on_that_foot(draft: Draft, told: list[Segment], feet: Feet | None) -> Draft:

@@ -9,45 +9,11 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 _ANSWERS = {"tester_heads": ("tester_responses", "severities"), "pulse_heads": ("pulses",)}
 _NOTHING = frozenset({"nothing", "none", "zip", "zilch", "nil", "nowt", "normal", "zero", "no", "not", "a", "flicker"})
-_LIGHT = frozenset(
-    {
-        "the",
-        "on",
-        "in",
-        "at",
-        "and",
-        ",",
-        "both",
-        "was",
-        "were",
-        "is",
-        "'s",
-        "gave",
-        "got",
-        "a",
-        "an",
-        "of",
-        "to",
-        "over",
-    }
-    | {
-        "his",
-        "her",
-        "across",
-        "just",
-        "only",
-        "about",
-        "then",
-        "but",
-        "it",
-        "as",
-        "well",
-        "too",
-        "same",
-        "foot",
-        "that",
-    }
-)
+_LIGHT = frozenset({
+    "the", "on", "in", "at", "and", ",", "both", "was", "were", "is", "'s", "gave", "got", "a", "an", "of", "to",
+    "over", "his", "her", "across", "just", "only", "about", "then", "but", "it", "as", "well", "too", "same", "foot",
+    "that",
+})  # fmt: skip
 _LEADS = frozenset({"the", "on", "in", "both", "his", "her"})
 _DENIED = frozenset({"n't", "not", "no", "never", "if", "when", "none", "without"})
 _YES = frozenset({

@@ -8,7 +8,7 @@ from pipeline.reading.brought_in import brought_in
 from pipeline.reading.due_back import DueBack
 from pipeline.reading.names import NameFinder
 from pipeline.reading.opening import bred_from, closes, heads, of_kin, owns, turns_on
-from pipeline.reading.roster_names import HorseTalk, NamedHorse, NameSpan, name_mentions, roster_spans
+from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
 from pipeline.reading.together import told_together
@@ -16,21 +16,10 @@ from pipeline.reading.unnamed_head import name_unnamed_head
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
-__all__ = ["HorseFinder", "HorseTalk", "NameSpan", "NamedHorse", "name_mentions", "roster_spans"]
-
 _IS = (
-    "it was",
-    "it were",
-    "this is",
-    "this was",
-    "this 's",
-    "this one is",
-    "this one 's",
-    "this here 's",
-    "this here is",
-    "it 's",
-    "it is",
-)
+    "it was", "it were", "this is", "this was", "this 's", "this one is", "this one 's", "this here 's", "this here is",
+    "it 's", "it is",
+)  # fmt: skip
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
 _WEEKLY = ("week", "fortnight", "month")
 _TOLD = frozenset({*CLASS_SLOTS, "feet", "horse"})

@@ -16,72 +16,17 @@ _UNKNOWN_BESIDE_A_FOOT = 2  # words that no list knows, beside a foot, before a 
 # A foot by its name; "behind", "the lot" and "the other three" are said of much else.
 _FOOT_WORDS = frozenset(["fore", "fores", "front", "fronts", "hind", "hinds", "lf", "rf", "lh", "rh"])
 # All is well, or was left alone: no fact, and nothing to look at.
-_QUIET = frozenset(
-    [
-        "fine",
-        "great",
-        "grand",
-        "lovely",
-        "super",
-        "perfect",
-        "tidy",
-        "tight",
-        "touch",
-        "touched",
-        "touching",
-        "untouched",
-        "leave",
-        "left",
-        "due",
-        "need",
-        "needed",
-        "start",
-        "started",
-        "starting",
-        "begin",
-        "first",
-        "last",
-    ]
-)
+_QUIET = frozenset({
+    "fine", "great", "grand", "lovely", "super", "perfect", "tidy", "tight", "touch", "touched", "touching",
+    "untouched", "leave", "left", "due", "need", "needed", "start", "started", "starting", "begin", "first", "last",
+})  # fmt: skip
 _NOT_HIS = frozenset({"asides", "not_facts"})
 # Measure words that are also common words ("across", "high") or stand without any number.
-_PLAIN_WORDS = frozenset(
-    [
-        "toe",
-        "toes",
-        "heel",
-        "heels",
-        "sole",
-        "soles",
-        "height",
-        "length",
-        "lengths",
-        "width",
-        "widths",
-        "depth",
-        "condition",
-        "neck",
-        "angle",
-        "angles",
-        "number",
-        "size",
-        "sizes",
-        "sized",
-        "grade",
-        "grades",
-        "score",
-        "scored",
-        "scoring",
-        "graded",
-        "nail",
-        "nails",
-        "male",
-        "males",
-        "wide",
-        "across",
-        "drives",
-    ]
-)
+_PLAIN_WORDS = frozenset({
+    "toe", "toes", "heel", "heels", "sole", "soles", "height", "length", "lengths", "width", "widths", "depth",
+    "condition", "neck", "angle", "angles", "number", "size", "sizes", "sized", "grade", "grades", "score", "scored",
+    "scoring", "graded", "nail", "nails", "male", "males", "wide", "across", "drives",
+})  # fmt: skip
 _TIMES = frozenset({"weeks"})
 
 

@@ -10,6 +10,7 @@ from collections.abc import Callable
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import MovedNumbers, counted_value
+from pipeline.reading.nail_numbers import NailNumbers
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES, Frame
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers
@@ -20,29 +21,10 @@ from pipeline.record import HORSE_SLOTS, Status
 
 # Before a bare number these say what the thing counted last came to.
 _MOVED_FROM = frozenset({"up", "down", "dropped", "improved", "risen", "eased", "crept", "slid"})
-_SAID = frozenset(
-    [
-        "was",
-        "is",
-        "'s",
-        "at",
-        "to",
-        "a",
-        "an",
-        "so",
-        "say",
-        "said",
-        "wrote",
-        "reads",
-        "read",
-        "got",
-        "gets",
-        "took",
-        "takes",
-        "held",
-        "holds",
-    ]
-)
+_SAID = frozenset({
+    "was", "is", "'s", "at", "to", "a", "an", "so", "say", "said", "wrote", "reads", "read", "got", "gets", "took",
+    "takes", "held", "holds",
+})  # fmt: skip
 
 
 _OF_THE_BODY = ("body_condition", "cresty_neck")
@@ -56,7 +38,7 @@ _PART = 8  # tokens from one part of the nails to the other
 _SKIPPED = 3  # segments between a foot and the number that was looked up meanwhile
 
 
-class MeasureReader(ShoeNumbers, MovedNumbers, WornNumbers):
+class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
     """Reads the numbers of one memo."""
 
     def read(self) -> None:

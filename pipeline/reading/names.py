@@ -23,6 +23,7 @@ _TOLD_OF = frozenset({"is", "'s", "was", "went", "has", "had", "will", "'ll", "d
 _TURNS = frozenset({"next", "first", "last", "now", "then", "up"})  # "Buck is next" is no reason
 _MARKS = SENTENCE_ENDS | {","}
 _TRADE = frozenset({*CLASS_SLOTS, "feet", "measures"})
+_TO_A_NAME = frozenset({",", "uh", "um", "er", "him", "her", "is"})
 _SOON = 8  # tokens from a repair to the name that is meant
 
 
@@ -145,15 +146,7 @@ class NameFinder(UnlistedNames):
             if self._names_an_animal(mention.start):
                 continue
             start = mention.end
-            while start < len(self._talk.words) and self._talk.words[start] in (
-                ",",
-                "uh",
-                "um",
-                "er",
-                "him",
-                "her",
-                "is",
-            ):
+            while start < len(self._talk.words) and self._talk.words[start] in _TO_A_NAME:
                 start += 1
             end = self._name_end(start)
             if end > start:

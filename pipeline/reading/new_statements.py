@@ -30,6 +30,7 @@ _DONE = frozenset({
     "poulticed", "shod", "put",
 })  # fmt: skip
 _GOING = frozenset({"trotted", "trots", "trotting", "jogged", "jogs", "walked", "walks", "moving", "moves", "going"})
+_GOES = frozenset({"goes", "is", "'s", "gets"})
 _SOME = frozenset({"a", "an", "some", "the", "his", "her", "bit", "of", "little", "small", "another"})
 _LEAD = 4  # tokens of a degree and an article before a finding
 _SEE_AGAIN = frozenset({"see", "back", "get", "keep", "due", "next"})
@@ -215,12 +216,7 @@ def somebody(seam: Seam) -> bool:
     again = any(pair in seam.before.cues for pair in behind.cues if pair[0] in ("findings", "gaits"))
     theirs = near.has(("asides",)) and behind.words[0] != "i"
     story = ("times", "history") in behind.cues and not near.has(SAID)
-    into = near.words[-1] == "off" and behind.words[1] in (
-        "goes",
-        "is",
-        "'s",
-        "gets",
-    )  # "bars off, he goes back into …"
+    into = near.words[-1] == "off" and behind.words[1] in _GOES  # "bars off, he goes back into …"
     headed = near.only_feet() and behind.has(("gaits",)) and not seam.before.has(SAID)  # "so, left hind, he's lame"
     if earlier or story or named or theirs or again or into or headed or not _OPINIONS.isdisjoint(behind.words[1:4]):
         return False

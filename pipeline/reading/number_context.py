@@ -1,6 +1,6 @@
 """What stands around a number: measure words before it, units behind it, and what was counted last.
 
-Shared ground of the rules in shoe_numbers.py and body_numbers.py.
+Shared ground of the rules in nail_numbers.py, shoe_numbers.py and body_numbers.py.
 """
 
 from __future__ import annotations

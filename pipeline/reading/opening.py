@@ -30,28 +30,9 @@ _NOT_OPENING = frozenset(
     {"if", "when", "because", "since", "while", "until", "till", "which", "though", "unless", "for"}
 )
 _OWNED = (
-    ["owner"],
-    ["owners"],
-    ["rider"],
-    ["groom"],
-    ["trainer"],
-    ["stall"],
-    ["box"],
-    ["stable"],
-    ["paddock"],
-    ["field"],
-    ["girl"],
-    ["lad"],
-    ["lady"],
-    ["people"],
-    ["saddle"],
-    ["rug"],
-    ["truck"],
-    ["trailer"],
-    ["lorry"],
-    ["feed"],
-    ["hay"],
-)
+    ["owner"], ["owners"], ["rider"], ["groom"], ["trainer"], ["stall"], ["box"], ["stable"], ["paddock"], ["field"],
+    ["girl"], ["lad"], ["lady"], ["people"], ["saddle"], ["rug"], ["truck"], ["trailer"], ["lorry"], ["feed"], ["hay"],
+)  # fmt: skip
 _NOTED = (["put", "down", "for"], ["write", "down", "for"], ["mark", "down", "for"], ["note", "for"], ["add", "to"])
 _ATTACKS = frozenset(
     {"bit", "bites", "kicked", "kicks", "chased", "chases", "hit", "pushed", "trod", "clouted", "cornered", "got"}

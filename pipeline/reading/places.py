@@ -27,19 +27,8 @@ _THE = frozenset(
 )
 _IT = (["it"], ["that"], ["this"])  # "a crack at the toe and seedy toe behind it"; not "sound behind it seems"
 _ENDS: tuple[list[str], ...] = (
-    [],
-    ["."],
-    [","],
-    ["?"],
-    ["!"],
-    [";"],
-    ["and"],
-    ["but"],
-    ["too"],
-    ["as"],
-    ["there"],
-    ["though"],
-)
+    [], ["."], [","], ["?"], ["!"], [";"], ["and"], ["but"], ["too"], ["as"], ["there"], ["though"],
+)  # fmt: skip
 
 
 def leave_out_places(talk: Talk) -> None:

@@ -5,21 +5,13 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.after_the_event import AFTER, planned_after
+from pipeline.reading.conditions import ANY_SIGN, GETTING, conditions_of
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
+from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
-PLANNABLE = frozenset({
-    "work", "shoe_type", "shoe_size", "shoe_material", "pad", "wedge", "packing", "treatment", "nails", "nail_size",
-    "clips", "traction", "manner", "next_visit_weeks", "vet",
-})  # fmt: skip
-ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
-_ANY_SIGN = Sayings(
-    "any", "the least", "the slightest", "the first sign", "slightest", "one sign", "a sign", "a hint of",
-)  # fmt: skip
-_BARE = frozenset({"he", "she", "gets", "goes", "any"})
-_GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
 _SEASONS = frozenset({"spring", "summer", "fall", "autumn", "winter"})
 _LATER = _DAYS | _SEASONS | {"tomorrow", "next"} | AFTER
@@ -68,8 +60,8 @@ _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "
 
 def plan(talk: Talk, sentence: Sentence) -> None:
     end, planned = sentence[-1].end, "plans" in sentence.classes
-    asked = planned or _ANY_SIGN.at(talk.words, sentence[0].start)
-    conditions = _conditions(talk, sentence, end) if asked else []
+    asked = planned or ANY_SIGN.at(talk.words, sentence[0].start)
+    conditions = conditions_of(talk, sentence, end) if asked else []
     plans = [m for s in sentence for m in s.having("plans", "before")] if planned else []
     plans += _feet_in_need(talk, sentence) if sentence.says(_NEED) else []
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
@@ -158,7 +150,7 @@ def _is_to_be(talk: Talk, sentence: list[Segment], position: int) -> bool:
     segment = sentence[position]
     to_come = _set_for_a_day(talk, sentence, position) or set_for_a_season(talk, segment)
     to_come = to_come or _when_i_am_back(talk, sentence, segment)
-    return to_come or planned_after(talk, sentence, position, PLANNABLE)
+    return to_come or planned_after(talk, sentence, position)
 
 
 def _lies_in(draft: Draft, stretches: list[tuple[int, int]]) -> bool:
@@ -301,93 +293,12 @@ def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bo
     if segment is not first and talk.words[segment.end - 1] == "then":
         return True  # "I'm back in one week, and I'd say a full pad on the near fore then"
     led = talk.words[first.start] == "in"
-    getting = _GETTING & set(talk.words[segment.start : segment.end])
+    getting = GETTING & set(talk.words[segment.start : segment.end])
     return led and bool(getting) and not segment.having("times", "today") and not segment.past
 
 
 def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
     return " ".join(talk.words[mention.start : mention.end]) in _PLAN_TIMES
-
-
-def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:
-    """ "Once it dries up she gets a new shoe": the main clause opens with the next subject or foot."""
-    feet = [m.start for m in segment.mentions if m.start > cue.end + 1 and m.get("feet")]
-    subjects = [i for i in talk.plays("subject", cue.end + 1, segment.end) if talk.words[i] not in ("that", "there")]
-    shoes = [i for i in range(cue.end + 1, segment.end) if talk.words[i : i + 2] in (["the", "shoe"], ["the", "shoes"])]
-    return min([*feet, *subjects, *shoes], default=end)
-
-
-def _gets(talk: Talk, segment: Segment, cue: Mention) -> int:
-    """ "If she stays tender she gets new shoes in front, plain steel": a subject behind, or a foot, gets something."""
-    feet = [m.end - 1 for m in segment.having("feet") if m.start > cue.end + 1]
-    last = [*talk.plays("subject", cue.end + 1, segment.end), *feet]
-    getting = [i for i in last if talk.words[i + 1 : i + 2] and talk.words[i + 1] in _GETTING]
-    return min(getting, default=segment.end + 1)
-
-
-def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int, int]]:
-    """Token ranges of "if …" up to where the main clause starts."""
-    ranges = _any_sign(talk, sentence)
-    for segment in sentence:
-        for cue in segment.having("plans", "condition"):
-            if segment.past and talk.words[cue.start] not in ("if", "unless", "should"):
-                continue  # "had him sedated by the time I pulled in"
-            if any(m.end == cue.start for m in segment.having("plans", "condition")):
-                continue  # "if he's off in the morning": one condition
-            mains = [m.start for s in sentence for m in s.mentions if m.start >= cue.end and _opens_main(m, end)]
-            nexts = [
-                s.start
-                for s in sentence
-                if s.start >= cue.end and s.index > segment.index and s.delimiter in (",", "then", ", then")
-            ]
-            stop = min(mains, default=end)
-            if not mains and nexts:
-                stop = min(nexts[0], _gets(talk, segment, cue))
-            elif not mains:
-                stop = _main_behind(talk, segment, cue, end)
-            if talk.words[cue.start] in _BARE:
-                stop = min(
-                    [at for at in mains if at < segment.end], default=segment.end
-                )  # "he's off in the morning, that shoe comes off"
-            stop = min(stop, _otherwise(talk, sentence, cue))
-            ranges.append((cue.start, _it_is_what(talk, sentence, stop)))
-    return ranges
-
-
-def _it_is_what(talk: Talk, sentence: list[Segment], stop: int) -> int:
-    """ "If it does it's antiseptic it'll get": what he will get stands before the main clause that it belongs to."""
-    got = next((d for s in sentence for d in s.drafts if d.end == stop and d.slot in PLANNABLE), None)
-    if got is None:
-        return stop
-    at = got.start - (talk.words[got.start - 1] in ("a", "an", "the", "new"))
-    return at - 2 if talk.words[at - 2 : at] in (["it", "'s"], ["it", "is"]) else stop
-
-
-def _otherwise(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
-    """ "Ring me if she goes off, but otherwise six weeks": what comes when the condition does not."""
-    starts = [s.start for s in sentence if s.start >= cue.end and talk.words[s.start] == "otherwise"]
-    return min(starts, default=sentence[-1].end)
-
-
-def _any_sign(talk: Talk, sentence: list[Segment]) -> list[tuple[int, int]]:
-    """ "Any sign of heat in it and the vet's to see her": a condition that no "if" opens."""
-    first = sentence[0]
-    second = next((s for s in sentence[1:] if s.joined_by("and", ", and")), None)
-    if (
-        second is None
-        or not _ANY_SIGN.at(talk.words, first.start)
-        or any(s.own_clause for s in sentence[1 : second.index - first.index])
-    ):
-        return []
-    found = any(d.slot in ("finding", "gait", "lameness", "pulse", "shoe_state") for d in first.drafts)
-    main = any(d.slot == "vet" for d in second.drafts) or any(_opens_main(m, sentence[-1].end) for m in second.mentions)
-    return [(first.start, second.start)] if found and main else []
-
-
-def _opens_main(mention: Mention, end: int) -> bool:
-    """Not the "next time" that closes the sentence: "if he's sound, new shoes in front next time"."""
-    plan = mention.get("plans")
-    return plan == "main" or (plan == "before" and mention.end < end) or mention.get("vet") is not None
 
 
 def _plan_end(talk: Talk, sentence: list[Segment], cue: Mention) -> int:

@@ -32,32 +32,12 @@ _LOOKING = frozenset(
 )
 _NOT_FOUND = frozenset({"nothing", "none", "no", "nope", "not", "n't", "nil", "clean", "clear"})
 _YES = (
-    ["there", "is"],
-    ["there", "was"],
-    ["there", "are"],
-    ["it", "is"],
-    ["it", "was"],
-    ["yes"],
-    ["yeah"],
-    ["yep"],
-    ["aye"],
-    ["he", "has"],
-    ["she", "has"],
-    ["he", "had"],
-    ["she", "had"],
-    ["he", "does"],
-    ["she", "does"],
-    ["yes", "there", "is"],
-    ["aye", "there", "is"],
-    ["there", "it", "was"],
-    ["there", "it", "is"],
-    ["there", "they", "were"],
-    ["and", "there", "it", "was"],
-    ["sure", "enough"],
-    ["found", "it"],
-    ["got", "it"],
+    ["there", "is"], ["there", "was"], ["there", "are"], ["it", "is"], ["it", "was"], ["yes"], ["yeah"], ["yep"],
+    ["aye"], ["he", "has"], ["she", "has"], ["he", "had"], ["she", "had"], ["he", "does"], ["she", "does"],
+    ["yes", "there", "is"], ["aye", "there", "is"], ["there", "it", "was"], ["there", "it", "is"],
+    ["there", "they", "were"], ["and", "there", "it", "was"], ["sure", "enough"], ["found", "it"], ["got", "it"],
     ["i", "was", "right"],
-)
+)  # fmt: skip
 
 
 def mark_sought(talk: Talk, groups: Groups) -> None:

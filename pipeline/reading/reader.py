@@ -17,21 +17,14 @@ from pipeline.reading.cut_out import draft_cut_out
 from pipeline.reading.dates import draft_dates
 from pipeline.reading.dealt_weeks import deal_weeks
 from pipeline.reading.decided import decide
-from pipeline.reading.drafting import (
-    draft_new,
-    draft_pronouns,
-    draft_short,
-    draft_tips,
-    draft_white_line,
-    draft_words,
-)
+from pipeline.reading.drafting import draft_pronouns, draft_short, draft_tips, draft_white_line, draft_words
 from pipeline.reading.excepted import mark_exceptions
 from pipeline.reading.feet import attach_feet
 from pipeline.reading.foot_names import join_feet, mark_counted_feet
 from pipeline.reading.graded_again import draft_again
 from pipeline.reading.headings import join_headings
 from pipeline.reading.horse_flags import horse_flags
-from pipeline.reading.horses import HorseFinder, HorseTalk, NamedHorse, name_mentions, roster_spans
+from pipeline.reading.horses import HorseFinder
 from pipeline.reading.in_order import deal_in_order, draft_in_order, mark_short_feet
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.measures_then import draft_measures_then
@@ -39,6 +32,7 @@ from pipeline.reading.mentions import Mention, MentionFinder
 from pipeline.reading.misnamed import another_horses_number, called_before, found_on_another, misnamed, without_animals
 from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
+from pipeline.reading.new_shoes import draft_new
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import name_one_of_a_pair
@@ -61,6 +55,7 @@ from pipeline.reading.pulled import (
 from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
+from pipeline.reading.roster_names import HorseTalk, NamedHorse, name_mentions, roster_spans
 from pipeline.reading.rotations import draft_rotations
 from pipeline.reading.run_on import part_horses
 from pipeline.reading.said_of_foot import foot_said_before
@@ -86,15 +81,7 @@ from pipeline.reading.vet_heading import draft_vet_answered
 from pipeline.reading.vet_wished import draft_vet_wished
 from pipeline.reading.whose_number import draft_whose_number
 from pipeline.reading.zones import attach_severity, attach_zones
-from pipeline.record import (
-    Fact,
-    FlagKind,
-    HorseMatch,
-    MatchKind,
-    RosterHorse,
-    Transcript,
-    Visit,
-)
+from pipeline.record import Fact, FlagKind, HorseMatch, MatchKind, RosterHorse, Transcript, Visit
 from pipeline.vocabulary import CLASS_SLOTS, Vocabulary
 
 _SEVERAL = 2

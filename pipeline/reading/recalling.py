@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from itertools import product
 
-from pipeline.reading.all_season import CALENDAR, before_then, season_ahead, since_what, still_to_come
+from pipeline.reading.earlier_times import IT_WAS, WHERE, earlier_cues
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
-from pipeline.reading.plans import ALWAYS_PLANNED
 from pipeline.reading.sayings import Sayings
+from pipeline.reading.scopes import ALWAYS_PLANNED
 from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
@@ -38,7 +37,7 @@ def recall(talk: Talk, sentence: Sentence) -> None:
         if timed:
             _recall_recent(talk, sentence, position)
         _contrasted_with_now(talk, sentence, position)
-        cues, today = (_earlier_cues(talk, sentence, segment), segment.having("times", "today")) if timed else ([], [])
+        cues, today = (earlier_cues(talk, sentence, segment), segment.having("times", "today")) if timed else ([], [])
         if today and _there_today(talk, segment):
             _still_there(sentence[:position])
         if today and (not cues or today[-1].start > cues[-1].start):
@@ -158,36 +157,6 @@ def _taken_off(talk: Talk, segment: Segment) -> None:
             draft.note("taken off")
 
 
-def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
-    cues = segment.having("times", "history")
-    if not cues:
-        return _when_it_was(talk, segment) or _before_at_end(talk, segment)
-    told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
-    told = [m for m in told if not _weeks_at_first(talk, segment, m) and not before_then(talk, segment, m)]
-    told = [m for m in told if not since_what(talk, m)]
-    told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
-    return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
-
-
-def _has_been(talk: Talk, segment: Segment) -> bool:
-    """ "He's had laminitis at some stage"; not "they'll come off at some stage"."""
-    return segment.past or bool({"had", "been", "foundered"} & set(talk.words[segment.start : segment.end]))
-
-
-def _when_it_was(talk: Talk, segment: Segment) -> list[Mention]:
-    """ "Better than February when he was three out of five": a time, and how it stood then."""
-    for at in range(segment.start + 1, segment.end - 2):
-        if talk.words[at] != "when" or tuple(talk.words[at + 1 : at + 3]) not in _IT_WAS:
-            continue
-        if talk.words[at - 1] in _TIMES or any(m.end == at and m.get("times") for m in segment.mentions):
-            return [Mention(at, at + 1, (at,), {"times": "history"})]
-    opened = segment.delimiter != "start" and talk.words[segment.start] == "when"
-    opened = opened and tuple(talk.words[segment.start + 1 : segment.start + 3]) in _IT_WAS
-    if opened and talk.words[segment.start - 2] in _TIMES:
-        return [Mention(segment.start, segment.start + 1, (segment.start,), {"times": "history"})]
-    return []
-
-
 def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
     segment = sentence[position]
     _as_steep_as_then(sentence, position)
@@ -204,8 +173,8 @@ def _recalled_by(talk: Talk, segment: Segment, cues: list[Mention]) -> list[Draf
     """ "Crest is a three where it used to be a four": behind a word of the present, only what follows."""
     behind = [m.start for m in cues if talk.words[m.start : m.end] == ["when"]]
     behind += [at for at, _ in INSTEAD.within(talk.words, segment.start, cues[0].start)] if cues else []
-    told = [at for at in talk.where(_WHERE) if segment.start < at < segment.end]  # "silicone where he had putty"
-    behind += [at for at in told if tuple(talk.words[at + 1 : at + 3]) in _IT_WAS]
+    told = [at for at in talk.where(WHERE) if segment.start < at < segment.end]  # "silicone where he had putty"
+    behind += [at for at in told if tuple(talk.words[at + 1 : at + 3]) in IT_WAS]
     if behind:  # "putty in place of the silicone he had before"
         return [d for d in segment.drafts if d.start > behind[0]]
     if found_so(talk, segment, cues):
@@ -227,14 +196,8 @@ _LEFT = frozenset(
     {"scar", "mark", "hole", "track", "line", "ring", "remains", "cavity", "seam", "left", "over", "trace"}
 )
 _LEFT_BY_IT = frozenset({"scar", "scars", "mark", "hole", "track", "tract", "site", "cavity", "remains"})
-_AT_SOME = (["at", "some"], ["at", "one"])
 _FOUND_THEN = frozenset({"found", "diagnosed", "spotted", "noticed", "picked"})
-_WHERE, _IT_WAS = frozenset({"where"}), frozenset(product(("he", "she", "it", "they"), ("was", "were", "had")))
 _TELLING_WHEN = frozenset({"when", "before"})
-_TIMES = CALENDAR | frozenset({
-    "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month",
-    "week", "year", "season", "cycle", "day", "ago",
-})  # fmt: skip
 _NO_TIME_TO_STAND = frozenset(
     {"had been", "he'd been", "she'd been", "he was in", "she was in", "been wearing", "before i came", "wore"}
     | {"he 'd been", "she 'd been", "had him in", "had her in", "i had him in", "i had her in", "before this"}
@@ -273,20 +236,6 @@ def _recall_recent(talk: Talk, sentence: list[Segment], position: int) -> None:
             gone = draft.slot in ("gait", "lameness", "obel") and not segment.present
             if gone and (again or segment.past or draft.slot == "obel"):
                 recall_one(draft)
-
-
-def _weeks_at_first(talk: Talk, segment: Segment, cue: Mention) -> bool:
-    """ "Four weeks to begin with": the first interval of several to come."""
-    begun = talk.words[cue.end - 2 : cue.end] in (["begin", "with"], ["start", "with"])
-    return begun and not segment.past and any(d.slot == "next_visit_weeks" for d in segment.drafts)
-
-
-def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
-    """ "Somebody had him in egg bars before": a lone "before" that closes its segment."""
-    last = segment.end - 1
-    if talk.words[last] != "before" or any(last in m.literal and m.is_any(("times", "feet")) for m in segment.mentions):
-        return []
-    return [Mention(last, segment.end, (last,), {"times": "history"})]
 
 
 def _still_there(before: list[Segment]) -> None:

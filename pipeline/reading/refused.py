@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from pipeline.reading.plans import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.sayings import Sayings
+from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.talk import Segment, Talk
 
 _WANTING = frozenset(

@@ -16,13 +16,9 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 _OPPOSITE = {"medial": "lateral", "lateral": "medial"}
 _OR_WAS_IT = (
-    ["or", "was", "it"],
-    ["or", "is", "it"],
-    ["or", "was", "that"],
-    ["or", "did", "i", "say"],
-    ["or", "were", "they"],
+    ["or", "was", "it"], ["or", "is", "it"], ["or", "was", "that"], ["or", "did", "i", "say"], ["or", "were", "they"],
     ["or", "was", "it", "a"],
-)
+)  # fmt: skip
 _LONGEST_OR = 7  # words from the one number to the other: "weeks , or did i say"
 _ARTICLES = frozenset({"a", "an", "of", "to", "the"})
 _NEAR_DEGREE = 8  # words from the first degree to the second

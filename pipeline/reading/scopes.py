@@ -10,8 +10,15 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 
 DOUBTABLE = frozenset({"finding", "tester", "pulse", "gait", "lameness", "obel"})
+PLANNABLE = frozenset({
+    "work", "shoe_type", "shoe_size", "shoe_material", "pad", "wedge", "packing", "treatment", "nails", "nail_size",
+    "clips", "traction", "manner", "next_visit_weeks", "vet",
+})  # fmt: skip
+ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
 _NOT_REACH = 5
 _ARTICLES = frozenset({"the", "a", "her", "his", "their", "our", "my"})
+_EXCEPT = (["bar"], ["except"], ["besides"], ["beyond"], ["save"], ["barring"])
+_EXCEPT_FOR = (["apart", "from"], ["other", "than"], ["more", "than"], ["except", "for"])
 _CALLING = frozenset(
     {"need", "call", "ring", "get", "want", "bother", "have", "having", "calling", "ringing", "getting", "for", "to"}
     | {"of", "trouble", "phone", "see", "send", "about", "by", "from", "needing", "any", "involve", "fetch", "bring"}
@@ -58,12 +65,7 @@ def _excepted(talk: Talk, cue: Mention, draft: Draft) -> bool:
     before = [
         word for word in talk.words[max(cue.end, draft.start - 4) : draft.start] if word not in ("a", "the", "his")
     ]
-    turned = before[-1:] in (["bar"], ["except"], ["besides"], ["beyond"], ["save"], ["barring"]) or before[-2:] in (
-        ["apart", "from"],
-        ["other", "than"],
-        ["more", "than"],
-        ["except", "for"],
-    )
+    turned = before[-1:] in _EXCEPT or before[-2:] in _EXCEPT_FOR
     return turned and draft.slot == "work"
 
 

@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from pipeline.reading.foot_groups import SETUP_SLOTS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
+from pipeline.reading.settling_doubts import settle_doubts
 from pipeline.reading.settling_gaits import settle_gaits
 from pipeline.reading.settling_work import back_on_without_loss, settle_bare, tar_in_oakum
 from pipeline.reading.talk import Draft
@@ -19,7 +20,6 @@ _COUNTS = frozenset({"nails", "nail_size", "shoe_size"})
 _EXCEPTED = _COUNTED | {"pulse"}
 _ONE_NUMBER = _COUNTS | {*LENGTHS, *ANGLES, *SCORES, "wedge"}
 _SAID_LAST = _ONE_NUMBER | {"pulse"}
-_ANSWERED_WITHIN = 2  # sentences from a thought to its denial
 _ANNOUNCED = SETUP_SLOTS - _COUNTS
 _ON_A_SHOE = frozenset({"shoe_size", "shoe_type", "shoe_material", "nails", "nail_size", "clips", "traction"})
 _UNDER_SHOES = frozenset({"trim", "removed"})
@@ -43,10 +43,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     tar_in_oakum(standing)
     _exact_answer(standing)
     _without_foot_and_with(standing)
-    _thought_then_denied(standing)
-    _confirmed_in_the_end(standing)
-    _denied_in_the_end(standing)
-    _doubted_in_the_end(standing)
+    settle_doubts(standing)
     _exchanged_in_the_end(standing)
     _last_word(standing)
     _still_there(standing)
@@ -147,46 +144,6 @@ def _exact_answer(drafts: list[Draft]) -> None:
             plain.drop("a more exact answer stands")
 
 
-def _thought_then_denied(drafts: list[Draft]) -> None:
-    """ "I was thinking laminitis. No laminitis.": the doubt goes with its answer."""
-    for draft in drafts:
-        if draft.slot == "finding" and draft.status is Status.SUSPECTED:
-            answers = [o for o in drafts if (o.slot, o.value) == (draft.slot, draft.value) and o.start > draft.start]
-            answers = [o for o in answers if o.segment.sentence - draft.segment.sentence <= _ANSWERED_WITHIN]
-            if any(o.status is Status.ABSENT and set(draft.feet or ()) <= set(o.feet or ()) for o in answers):
-                draft.drop("denied in the end")
-
-
-def _confirmed_in_the_end(drafts: list[Draft]) -> None:
-    """ "Might be an abscess, I said, and then the pus came, so it's an abscess": the doubt goes with its answer."""
-    for draft in [d for d in drafts if d.slot == "finding" and d.status is Status.SUSPECTED]:
-        near = [d for d in drafts if 0 <= d.segment.sentence - draft.segment.sentence <= 1 and d.start > draft.start]
-        carried = set(draft.feet or ()) if draft.foot_carried else set()
-        alike = [d for d in near if d.feet == draft.feet or (carried and carried < set(d.feet or ()))]
-        sure = [d for d in alike if (d.slot, d.value, d.status) == (draft.slot, draft.value, Status.PRESENT)]
-        if sure and None in (draft.zone, sure[0].zone):
-            sure[0].zone = sure[0].zone or draft.zone
-            draft.drop("confirmed in the end")
-
-
-def _denied_in_the_end(drafts: list[Draft]) -> None:
-    """ "I thought he had a corn in that foot, but no, no corn", "forging, no, he isn't forging": the denial."""
-    for draft in drafts:
-        if (
-            draft.slot in ("finding", "vet", "gait")
-            and draft.status in (Status.PRESENT, Status.SUSPECTED, Status.PLANNED)
-            and any(
-                o.status is Status.ABSENT
-                and o.start > draft.start
-                and (o.slot, o.value) == (draft.slot, draft.value)
-                and ((o.segment.sentence == draft.segment.sentence and draft.slot != "gait") or o.corrects)
-                and (o.feet == draft.feet or (draft.slot == "gait" and not o.feet))
-                for o in drafts
-            )
-        ):
-            draft.drop("denied in the end")
-
-
 def _last_word(drafts: list[Draft]) -> None:
     """ "I read 53 but it was crooked, so fifty two and a half": of two counts in a sentence the last one stands."""
     counts = [d for d in drafts if d.slot in _SAID_LAST and d.status is Status.PRESENT and d.feet is not None]
@@ -222,26 +179,6 @@ def _still_there(drafts: list[Draft]) -> None:
         same = [o for o in drafts if (o.slot, o.value, o.segment.sentence) == told]
         if any(o.status is Status.PRESENT and o.start > draft.start and o.feet and o.feet == draft.feet for o in same):
             draft.drop("still there")
-
-
-def _doubted_in_the_end(drafts: list[Draft]) -> None:
-    """ "There's a corn, medial heel, well, I say corn, I couldn't be sure": the doubt counts for the first word too."""
-    suspected = any(d.status is Status.SUSPECTED for d in drafts)
-    for draft in drafts if suspected else []:
-        later = next(
-            (
-                o
-                for o in drafts
-                if o.status is Status.SUSPECTED
-                and o.start > draft.start
-                and (o.slot, o.value, o.feet) == (draft.slot, draft.value, draft.feet)
-                and o.segment.sentence == draft.segment.sentence
-            ),
-            None,
-        )
-        if draft.slot == "finding" and draft.status is Status.PRESENT and later is not None:
-            draft.status = Status.SUSPECTED
-            later.drop("said again")
 
 
 def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:

@@ -12,13 +12,8 @@ from pipeline.record import FEET, MatchKind
 
 _REFUSED = frozenset({"never", "n't", "not", "left", "skipped", "without", "except", "bar", "missed", "nt"})
 _COUNTED = (
-    ["feet"],
-    ["of", "them"],
-    ["of", "his", "feet"],
-    ["of", "her", "feet"],
-    ["of", "four"],
-    ["of", "the", "four"],
-)
+    ["feet"], ["of", "them"], ["of", "his", "feet"], ["of", "her", "feet"], ["of", "four"], ["of", "the", "four"],
+)  # fmt: skip
 _FOURTH = (
     ["fourth", ",", "the"], ["fourth", "the"], ["fourth", "is", "the"], ["fourth", "'s", "the"], ["fourth", ","],
     ["fourth", "one", ",", "the"], ["fourth", "being", "the"], ["fourth", "foot", ",", "the"], ["but", "the"],

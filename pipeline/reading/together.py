@@ -28,23 +28,14 @@ _ANY_OF = Sayings("any of the")
 _COUNTS = {"two": 2, "pair": 2, "three": 3, "four": 4, "five": 5}
 _SEVERAL = 2
 _COUNTED_FIRST = {
-    "both": 2,
-    "a pair of": 2,
-    "the pair of": 2,
-    "two": 2,
-    "the two of them": 2,
-    "all three": 3,
-    "three": 3,
-    "all four": 4,
-    "four": 4,
-}
+    "both": 2, "a pair of": 2, "the pair of": 2, "two": 2, "the two of them": 2, "all three": 3, "three": 3,
+    "all four": 4, "four": 4,
+}  # fmt: skip
 _ALL_OF_THEM = frozenset({"all of them", "every one of them", "the lot of them", "each of them", "every one"})
-_ALL_SO_MANY = frozenset({("all three", 3), ("the three of them", 3), ("all three of them", 3), ("all five", 5)}) | {
-    ("both of them", 2),
-    ("the pair of them", 2),
-    ("the two of them", 2),
-    ("all four of them", 4),
-}
+_ALL_SO_MANY = frozenset({
+    ("all three", 3), ("the three of them", 3), ("all three of them", 3), ("all five", 5), ("both of them", 2),
+    ("the pair of them", 2), ("the two of them", 2), ("all four of them", 4),
+})  # fmt: skip
 _LEAD_WITHIN = 4  # words of a sentence that count its horses
 _WAITS = 2  # sentences that may pass between the names and what is said of them all
 

@@ -22,6 +22,7 @@ _TOLD = frozenset({*CLASS_SLOTS, "feet"})
 _OPENING = 12  # tokens in which a memo names its first horse
 _HAVING = ("has", "had", "got", "'s")
 _SMALL = 0.99  # likeness of a name in small letters: taken, and asked about
+_OPENERS = frozenset({"okay", "ok", "so", "right", "now", "this", "is", "'s", ",", "uh", "and"})
 _TURNS = frozenset({"then", "next", "now", "lastly", "finally", "after"})
 
 
@@ -158,19 +159,7 @@ class UnlistedNames(NameBase):
         """ "Okay this is Zephyr.", "So, Zephyr."."""
         before = set(self._talk.words[head:start])
         described = bool(before & HORSE_WORDS) and before <= _DESCRIBING
-        return described or before <= {
-            "okay",
-            "ok",
-            "so",
-            "right",
-            "now",
-            "this",
-            "is",
-            "'s",
-            ",",
-            "uh",
-            "and",
-        }
+        return described or before <= _OPENERS
 
     def _trade_follows(self, start: int) -> bool:
         """Whether the words from here to the end of the sentence tell something of the trade."""

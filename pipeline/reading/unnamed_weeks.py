@@ -25,16 +25,8 @@ _SAME = frozenset({"likewise", "ditto", "same"})
 _OTHERS = frozenset({"two", "pair", "three", "one", "ones", "lads"})
 _BREAKS = frozenset({",", "and", ";", "then", ".", "but"})
 _NO_FEET = (
-    None,
-    "in_hand",
-    "other_one",
-    "other_two",
-    "other_three",
-    "pair_in_hand",
-    "those_three",
-    "shod_three",
-    "shod_feet",
-)
+    None, "in_hand", "other_one", "other_two", "other_three", "pair_in_hand", "those_three", "shod_three", "shod_feet",
+)  # fmt: skip
 _LONGEST = 26  # weeks
 _SEVERAL = 2
 _NEAR_A_NAME = 6  # tokens: "Connor the cob", "mule next, goes by Sister"

@@ -22,26 +22,10 @@ _CLOSES = frozenset(
 _GOT = frozenset({"got", "gets", "had", "has"})
 _SHOD_BY = ("new_shoe", "reset", "put_back")
 _LEFT_BARE_BY = ("trim", "removed")
-_ALL_OF_IT = frozenset(
-    {
-        "all",
-        "whole",
-        "lot",
-        "everything",
-        "throughout",
-        "of",
-        "it",
-        "'s",
-        "is",
-        "are",
-        "'re",
-        "was",
-        "were",
-        "they",
-        "them",
-    }
-    | {"the", "in"}
-)
+_ALL_OF_IT = frozenset({
+    "all", "whole", "lot", "everything", "throughout", "of", "it", "'s", "is", "are", "'re", "was", "were", "they",
+    "them", "the", "in",
+})  # fmt: skip
 
 
 def of_the_horse(talk: Talk, draft: Draft, hand: Feet | None) -> bool:

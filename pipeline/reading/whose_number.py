@@ -9,21 +9,10 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import HORSE_SLOTS
 
 _IS_THE = (
-    ["'s", "the"],
-    ["is", "the"],
-    ["was", "the"],
-    ["that", "'s", "the"],
-    ["that", "is", "the"],
-    ["who", "'s", "the"],
-    ["who", "is", "the"],
-    ["has", "the"],
-    ["that", "has", "the"],
-    ["'s", "a"],
-    ["is", "a"],
-    ["was", "a"],
-    ["that", "'s"],
-    ["got", "the"],
-)
+    ["'s", "the"], ["is", "the"], ["was", "the"], ["that", "'s", "the"], ["that", "is", "the"], ["who", "'s", "the"],
+    ["who", "is", "the"], ["has", "the"], ["that", "has", "the"], ["'s", "a"], ["is", "a"], ["was", "a"],
+    ["that", "'s"], ["got", "the"],
+)  # fmt: skip
 _COUNTS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9}
 _SCORES = HORSE_SLOTS - {"manner", "vet"}
 

@@ -27,17 +27,10 @@ _THAT_IS = (["that", "is"], ["that", "was"], ["it", "is"], ["it", "was"], ["i", 
 _NEAR = 2  # sentences back
 # A finding whose name is its place takes that place for no zone.
 _OWN_PLACE = {
-    "underrun_heels": "heel",
-    "contracted_heels": "heel",
-    "sheared_heels": "heel",
-    "long_toe": "toe",
-    "thin_sole": "sole",
-    "flat_sole": "sole",
-    "dropped_sole": "sole",
-    "weak_wall": "wall",
-    "white_line_disease": "white_line",
-    "white_line_separation": "white_line",
-}
+    "underrun_heels": "heel", "contracted_heels": "heel", "sheared_heels": "heel", "long_toe": "toe",
+    "thin_sole": "sole", "flat_sole": "sole", "dropped_sole": "sole", "weak_wall": "wall",
+    "white_line_disease": "white_line", "white_line_separation": "white_line",
+}  # fmt: skip
 
 
 def attach_zones(talk: Talk, groups: Groups) -> None:

@@ -105,6 +105,21 @@ def test_the_vet_for_either(read: Read, said: str) -> None:
     assert told(buck) == ["- manner fidgety", f"- vet referral {status}"]
 
 
+@pytest.mark.parametrize("said", ["No vet for either of them.", "No vet needed for either.", "Neither needs the vet."])
+def test_the_vet_for_either_is_not_of_a_horse_told_later(read: Read, said: str) -> None:
+    tally, buck, sable = read(
+        f"Tally, sound. Buck, fidgety. {said} Sable, abscess in the near fore, vet to see her.", *NAMED
+    )
+    assert told(tally) == ["- gait sound", "- vet referral absent"]
+    assert told(buck) == ["- manner fidgety", "- vet referral absent"]
+    assert told(sable) == ["- vet referral planned", "LF finding abscess"]
+
+
+def test_no_vet_for_any_of_three(read: Read) -> None:
+    visits = read("Tally, sound. Buck, fidgety. Sable, trimmed the hinds. No vet for any of them.", *NAMED)
+    assert [[f.status for f in v.facts if f.slot == "vet"] for v in visits] == [["absent"]] * 3
+
+
 def test_six_nails_each_are_no_weeks(read: Read) -> None:
     tally, buck = read(
         "Tally, sound, six weeks. Buck, new shoes in front, six nails each. Seven weeks.", "Tally", "Buck"

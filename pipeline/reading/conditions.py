@@ -1,0 +1,95 @@
+"""How far a condition reaches: "if he's still sore we'll go to a full pad" ends at "we", and the rest hangs on it."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.scopes import PLANNABLE
+from pipeline.reading.talk import Segment, Talk
+
+ANY_SIGN = Sayings(
+    "any", "the least", "the slightest", "the first sign", "slightest", "one sign", "a sign", "a hint of",
+)  # fmt: skip
+_BARE = frozenset({"he", "she", "gets", "goes", "any"})
+GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
+
+
+def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:
+    """ "Once it dries up she gets a new shoe": the main clause opens with the next subject or foot."""
+    feet = [m.start for m in segment.mentions if m.start > cue.end + 1 and m.get("feet")]
+    subjects = [i for i in talk.plays("subject", cue.end + 1, segment.end) if talk.words[i] not in ("that", "there")]
+    shoes = [i for i in range(cue.end + 1, segment.end) if talk.words[i : i + 2] in (["the", "shoe"], ["the", "shoes"])]
+    return min([*feet, *subjects, *shoes], default=end)
+
+
+def _gets(talk: Talk, segment: Segment, cue: Mention) -> int:
+    """ "If she stays tender she gets new shoes in front, plain steel": a subject behind, or a foot, gets something."""
+    feet = [m.end - 1 for m in segment.having("feet") if m.start > cue.end + 1]
+    last = [*talk.plays("subject", cue.end + 1, segment.end), *feet]
+    getting = [i for i in last if talk.words[i + 1 : i + 2] and talk.words[i + 1] in GETTING]
+    return min(getting, default=segment.end + 1)
+
+
+def conditions_of(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int, int]]:
+    """Token ranges of "if …" up to where the main clause starts."""
+    ranges = _any_sign(talk, sentence)
+    for segment in sentence:
+        for cue in segment.having("plans", "condition"):
+            if segment.past and talk.words[cue.start] not in ("if", "unless", "should"):
+                continue  # "had him sedated by the time I pulled in"
+            if any(m.end == cue.start for m in segment.having("plans", "condition")):
+                continue  # "if he's off in the morning": one condition
+            mains = [m.start for s in sentence for m in s.mentions if m.start >= cue.end and _opens_main(m, end)]
+            nexts = [
+                s.start
+                for s in sentence
+                if s.start >= cue.end and s.index > segment.index and s.delimiter in (",", "then", ", then")
+            ]
+            stop = min(mains, default=end)
+            if not mains and nexts:
+                stop = min(nexts[0], _gets(talk, segment, cue))
+            elif not mains:
+                stop = _main_behind(talk, segment, cue, end)
+            if talk.words[cue.start] in _BARE:
+                stop = min(
+                    [at for at in mains if at < segment.end], default=segment.end
+                )  # "he's off in the morning, that shoe comes off"
+            stop = min(stop, _otherwise(talk, sentence, cue))
+            ranges.append((cue.start, _it_is_what(talk, sentence, stop)))
+    return ranges
+
+
+def _it_is_what(talk: Talk, sentence: list[Segment], stop: int) -> int:
+    """ "If it does it's antiseptic it'll get": what he will get stands before the main clause that it belongs to."""
+    got = next((d for s in sentence for d in s.drafts if d.end == stop and d.slot in PLANNABLE), None)
+    if got is None:
+        return stop
+    at = got.start - (talk.words[got.start - 1] in ("a", "an", "the", "new"))
+    return at - 2 if talk.words[at - 2 : at] in (["it", "'s"], ["it", "is"]) else stop
+
+
+def _otherwise(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
+    """ "Ring me if she goes off, but otherwise six weeks": what comes when the condition does not."""
+    starts = [s.start for s in sentence if s.start >= cue.end and talk.words[s.start] == "otherwise"]
+    return min(starts, default=sentence[-1].end)
+
+
+def _any_sign(talk: Talk, sentence: list[Segment]) -> list[tuple[int, int]]:
+    """ "Any sign of heat in it and the vet's to see her": a condition that no "if" opens."""
+    first = sentence[0]
+    second = next((s for s in sentence[1:] if s.joined_by("and", ", and")), None)
+    if (
+        second is None
+        or not ANY_SIGN.at(talk.words, first.start)
+        or any(s.own_clause for s in sentence[1 : second.index - first.index])
+    ):
+        return []
+    found = any(d.slot in ("finding", "gait", "lameness", "pulse", "shoe_state") for d in first.drafts)
+    main = any(d.slot == "vet" for d in second.drafts) or any(_opens_main(m, sentence[-1].end) for m in second.mentions)
+    return [(first.start, second.start)] if found and main else []
+
+
+def _opens_main(mention: Mention, end: int) -> bool:
+    """Not the "next time" that closes the sentence: "if he's sound, new shoes in front next time"."""
+    plan = mention.get("plans")
+    return plan == "main" or (plan == "before" and mention.end < end) or mention.get("vet") is not None

@@ -1,0 +1,60 @@
+"""The words of an earlier time in a segment, also "when he was" and a lone "before"; not what is still to come."""
+
+from __future__ import annotations
+
+from itertools import product
+
+from pipeline.reading.all_season import CALENDAR, before_then, season_ahead, since_what, still_to_come
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Segment, Talk
+
+_AT_SOME = (["at", "some"], ["at", "one"])
+WHERE, IT_WAS = frozenset({"where"}), frozenset(product(("he", "she", "it", "they"), ("was", "were", "had")))
+_TIMES = CALENDAR | frozenset({
+    "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month",
+    "week", "year", "season", "cycle", "day", "ago",
+})  # fmt: skip
+
+
+def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
+    cues = segment.having("times", "history")
+    if not cues:
+        return _when_it_was(talk, segment) or _before_at_end(talk, segment)
+    told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
+    told = [m for m in told if not _weeks_at_first(talk, segment, m) and not before_then(talk, segment, m)]
+    told = [m for m in told if not since_what(talk, m)]
+    told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
+    return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
+
+
+def _has_been(talk: Talk, segment: Segment) -> bool:
+    """ "He's had laminitis at some stage"; not "they'll come off at some stage"."""
+    return segment.past or bool({"had", "been", "foundered"} & set(talk.words[segment.start : segment.end]))
+
+
+def _when_it_was(talk: Talk, segment: Segment) -> list[Mention]:
+    """ "Better than February when he was three out of five": a time, and how it stood then."""
+    for at in range(segment.start + 1, segment.end - 2):
+        if talk.words[at] != "when" or tuple(talk.words[at + 1 : at + 3]) not in IT_WAS:
+            continue
+        if talk.words[at - 1] in _TIMES or any(m.end == at and m.get("times") for m in segment.mentions):
+            return [Mention(at, at + 1, (at,), {"times": "history"})]
+    opened = segment.delimiter != "start" and talk.words[segment.start] == "when"
+    opened = opened and tuple(talk.words[segment.start + 1 : segment.start + 3]) in IT_WAS
+    if opened and talk.words[segment.start - 2] in _TIMES:
+        return [Mention(segment.start, segment.start + 1, (segment.start,), {"times": "history"})]
+    return []
+
+
+def _weeks_at_first(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "Four weeks to begin with": the first interval of several to come."""
+    begun = talk.words[cue.end - 2 : cue.end] in (["begin", "with"], ["start", "with"])
+    return begun and not segment.past and any(d.slot == "next_visit_weeks" for d in segment.drafts)
+
+
+def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
+    """ "Somebody had him in egg bars before": a lone "before" that closes its segment."""
+    last = segment.end - 1
+    if talk.words[last] != "before" or any(last in m.literal and m.is_any(("times", "feet")) for m in segment.mentions):
+        return []
+    return [Mention(last, segment.end, (last,), {"times": "history"})]

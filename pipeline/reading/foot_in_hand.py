@@ -1,0 +1,61 @@
+"""The foot still in hand for what is told without one, and where it means more feet: "six nails in each"."""
+
+from __future__ import annotations
+
+from pipeline.reading.gone_over import feet_gone_over
+from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.talk import Draft, Feet, Talk
+from pipeline.reading.told_apart import those
+from pipeline.reading.whole_horse import in_every
+
+_APIECE = frozenset({"nails", "shoe_size", *ANGLES, *LENGTHS})
+
+
+def done_to_them(talk: Talk, draft: Draft) -> bool:
+    """ "I put iodine in them, and the left front": the pronoun's feet, to which the one behind is added."""
+    done = draft.slot in ("work", "treatment", "nails")
+    return done and bool({"them", "those"} & set(talk.words[draft.start : min(draft.end + 2, draft.segment.end)]))
+
+
+def from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None) -> None:
+    """The foot named before in the sentence, or the one in hand."""
+    over = feet_gone_over(talk, draft, hand) if earlier is None else None
+    draft.feet = (
+        over
+        or in_every(talk, draft, earlier or hand)
+        or _in_each(talk, draft, those(talk, draft, earlier or _shod_before(talk, draft, hand)))
+    )
+    draft.foot_carried = True
+    draft.note("foot: still in hand")
+
+
+def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
+    """ "New shoes all round, borium on the hinds. Five nails each": an add-on to some does not narrow the shoeing."""
+    if draft.slot not in ("nails", "nail_size") or hand is None:
+        return hand
+    near = [s for s in talk.segments if 0 < draft.segment.sentence - s.sentence <= 2 and s.horse == draft.segment.horse]
+    shod = [d.feet for s in near for d in s.drafts if d.slot == "work" and d.feet]
+    last = [d.slot for s in talk.sentence(draft.segment.sentence - 1) for d in s.drafts if d.feet == hand]
+    added = bool(last) and set(last) <= {"traction", "clips", "pad", "packing"}
+    return shod[-1] if shod and added and set(hand) < set(shod[-1]) else hand
+
+
+def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
+    """ "Six nails in each", said with one foot in hand, is both of the pair.
+
+    The nails are of one size on all the feet that they were counted for.
+    """
+    behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
+    told = range(draft.start, min(behind, len(talk.words)))
+    each = any(
+        (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] == ["a", "foot"])
+        and talk.words[i + 1 : i + 2] != ["side"]
+        for i in told
+    )
+    if draft.slot == "nail_size" and feet:
+        nails = [d for s in talk.sentence(draft.segment.sentence) for d in s.drafts if d.slot == "nails" and d.feet]
+        counted = nails[-1].feet if nails and nails[-1].end <= draft.start else None
+        return counted if counted and set(feet) < set(counted) else feet  # "six in each, size fives"
+    if draft.slot not in _APIECE or feet is None or len(feet) != 1 or not each:
+        return feet
+    return (f"L{feet[0][1]}", f"R{feet[0][1]}")

@@ -1,0 +1,273 @@
+"""Numbers about the nails: how many hold the shoe, "four outside and three inside", and of which size they are."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.nailed import of_a_sized_shoe
+from pipeline.reading.number_context import NumberContext
+from pipeline.reading.numbers import Number
+from pipeline.reading.size_ranges import plain
+from pipeline.reading.talk import Segment
+
+_TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
+_BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
+_FEWEST, _MOST = 3, 10  # nails of a shoe
+_IN_THE = 2
+_CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
+_LATELY = 2  # sentences
+_OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
+_SHOES = frozenset({"shoe", "shoes", "plates", "shod"})
+_LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
+
+
+class NailNumbers(NumberContext):
+    """Rules for the count and the size of nails."""
+
+    def _nail_size(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        if not _OF_SHOES.isdisjoint(self._words[mention.end : mention.end + 1]):
+            return False  # "number six nails in front. Behind, number three shoes"
+        before, after = self._before(mention), self._after(mention)
+        if number.value.denominator == 2 and after is not None and after.get("measures") == "nails":
+            self._set_frame("nail_size", segment)  # nobody drives half a nail
+            return self._add(segment, "nail_size", plain(number.value), mention, after.end)
+        if number.plural and before is not None and before.get("measures") == "nails":
+            self._set_frame("nail_size", segment)  # "nails are three and a halfs"
+            size = plain(number.value) + (" slim" if self._slim_ones(mention) else "")
+            return self._add(segment, "nail_size", size, mention)
+        sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
+        headed = self._headed_by_nails(segment, before.start if sized and before is not None else mention.start)
+        if headed and (sized or number.plural) and number.value >= _LEAST_NAIL_SIZE and number.aughts is None:
+            self._set_frame("nail_size", segment)
+            return self._add(segment, "nail_size", plain(number.value), mention)
+        ahead = self._talk.mention_ending(mention.start)
+        slim = (after is not None and after.get("measures") == "slim") or (
+            ahead is not None and ahead.get("measures") == "slim"
+        )
+        slim = slim or self._slim_ones(mention)
+        nails = after is not None and after.get("measures") == "nails"
+        nail_cue = before is not None and (
+            before.get("measures") == "nail_size"
+            or (number.value >= _LEAST_NAIL_SIZE and self._nail_word_before(before))
+            or self._after_nails(segment, before, mention)
+        )
+        nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment, number))
+        nail_cue = nail_cue or self._before_their_count(segment, number)
+        nail_cue = nail_cue or (sized and number.plural and self._more_nails(segment, mention))
+        if number.plural and self._words[mention.end : mention.end + 2] == ["for", "nails"]:
+            self._set_frame("nail_size", segment)
+            return self._add(segment, "nail_size", plain(number.value), mention, mention.end + 2)
+        if number.aughts is not None or not (slim or (sized and nails) or nail_cue):
+            return False
+        end = after.end if (slim or nails) and after is not None else mention.end
+        self._set_frame("nail_size", segment)
+        return self._add(segment, "nail_size", plain(number.value) + (" slim" if slim else ""), mention, end)
+
+    def _more_nails(self, segment: Segment, mention: Mention) -> bool:
+        """ "The nails were number sixes behind, number fives in front": nails of other feet, not their shoes."""
+        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        told = bool(drafts) and drafts[-1].slot == "nail_size"
+        return told and _SHOES.isdisjoint(self._words[drafts[-1].end : mention.end + 1])
+
+    def _slim_ones(self, mention: Mention) -> bool:
+        """ "Nails were fives, slim ones"; "fives, slims"."""
+        if self._words[mention.end : mention.end + 1] != [","]:
+            return False
+        slim = self._talk.mention_starting(mention.end + 1)
+        closes = self._words[slim.end : slim.end + 1] if slim is not None else []
+        return slim is not None and slim.get("measures") == "slim" and closes in (["ones"], [","], ["."], [])
+
+    def _nail_word_before(self, before: Mention) -> bool:
+        """ "Nails size five", "nails are number five": the size word itself follows the nails."""
+        if before.get("measures") != "shoe_size":
+            return False
+        head = self._talk.mention_ending(before.start)
+        if head is None and self._words[before.start - 1] not in (".", "?", "!"):
+            head = self._talk.mention_ending(before.start - 1)
+        return head is not None and head.get("measures") == "nails"
+
+    def _plural_after_nails(self, segment: Segment, number: Number) -> bool:
+        """ "Eight nails to a shoe, sevens": a plural right after the nails of a sized shoe."""
+        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        if not drafts and self._words[segment.start] == "they":  # "Eight nails in each. They're sevens."
+            before = self._talk.sentence(segment.sentence - 1)
+            drafts = [d for s in before if s.horse == segment.horse for d in s.drafts]
+        own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
+        nailed = bool(drafts) and drafts[-1].slot == "nails"
+        return nailed and (any(d.slot == "shoe_size" for d in own) or number.value >= _BIG_NAIL)
+
+    def _before_their_count(self, segment: Segment, number: Number) -> bool:
+        """ "Size three, number fives, six apiece": a second size between the shoe's and the count is the nails'.
+
+        So is a plural that opens the next sentence but one: "Egg bars, size one. Side clips. Fives, six to the foot."
+        """
+        behind = self._talk.mention_starting(number.end + 1)
+        if self._words[number.end : number.end + 1] != [","] or behind is None or behind.number is None:
+            return False
+        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        counted = self._talk.mention_starting(behind.end)
+        named = counted is not None and (counted.get("totals") is not None or counted.get("measures") == "nails")
+        sized = bool(drafts) and drafts[-1].slot == "shoe_size" and drafts[-1].start < number.start
+        sized = sized or (number.plural and not drafts and self._sized_before(segment))
+        return named and sized and number.value >= _LEAST_NAIL_SIZE and not segment.having("feet")
+
+    def _sized_before(self, segment: Segment) -> bool:
+        """Whether the shoes were sized in the last two sentences, and on the feet that are still in hand."""
+        near = [s for s in self._talk.segments[: segment.index] if segment.sentence - s.sentence <= _LATELY]
+        near = [s for s in near if s.horse == segment.horse]
+        sizes = [s.index for s in near if any(d.slot == "shoe_size" for d in s.drafts)]
+        return bool(sizes) and not any(s.having("feet") for s in near if s.index > sizes[-1])
+
+    def _after_nails(self, segment: Segment, before: Mention, mention: Mention) -> bool:
+        """ "Three nails a side, size five": a size right after the nails of a sized shoe is theirs."""
+        if (
+            before.get("measures") != "shoe_size"
+            or self._frame is None
+            or self._frame.slot not in ("nails", "nail_size")
+        ):
+            return False
+        number = mention.number
+        small = number is not None and number.value < _LEAST_NAIL_SIZE
+        alone = mention.end - before.start == segment.end - segment.start - (self._words[segment.start] == "all")
+        if self._frame.sentence != segment.sentence and (small or (self._frame.slot == "nails" and not alone)):
+            return False  # "Four nails a side. Size five.": a size alone behind the nails of a sized shoe is theirs
+        own = [s for s in self._talk.segments[: segment.index + 1] if s.horse == segment.horse]
+        drafts = [d for s in own for d in s.drafts]
+        return bool(drafts) and drafts[-1].slot in ("nails", "nail_size") and any(d.slot == "shoe_size" for d in drafts)
+
+    def _nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        if number.aughts is not None or number.value.denominator != 1:
+            return False
+        outside = self._two_sides(segment, mention, number)
+        if outside is not None:
+            return outside
+        after = self._past_their_size(self._after(mention)) or self._up_each_side(mention)
+        if self._in_a_foot(segment, mention, number):
+            return self._counted(segment, mention, number)
+        if after is None:
+            held = self._held_on_with(mention, number)
+            return self._counted(segment, mention, number) if held else self._nails_after_head(segment, mention, number)
+        if self._words[mention.start - 2 : mention.start] in (["hanging", "by"], ["on", "by"]):
+            return False  # "hanging by two nails"
+        nails = after.get("measures") == "nails" or (after.get("measures") == "slim" and after.start > mention.end)
+        if nails and number.value < 2:
+            return False  # one nail holds no shoe: "one nail sat close"
+        if nails:
+            side = self._after(after)
+            doubled = side is not None and side.get("totals") == "each_side"
+            end = side.end if doubled and side is not None else after.end
+            self._set_frame("nails", segment)
+            return self._add(segment, "nails", number.value * (2 if doubled else 1), mention, end)
+        if after.get("totals") == "each_side":
+            self._set_frame("nails", segment)
+            return self._add(segment, "nails", number.value * 2, mention, after.end)
+        if after.get("totals") == "each" and not self._sized(mention) and number.value <= _MOST:
+            self._set_frame("nails", segment)
+            return self._add(segment, "nails", number.value, mention, after.end)
+        return self._nails_after_head(segment, mention, number)
+
+    def _held_on_with(self, mention: Mention, number: Number) -> bool:
+        """ "Left the shoe on with five", "back on with six and he walked off sound"."""
+        led = self._words[mention.start - 2 : mention.start] == ["on", "with"]
+        counted = _FEWEST <= number.value <= _MOST and not number.plural and number.high is None
+        return led and counted and self._words[mention.end : mention.end + 1] in _CLOSING
+
+    def _counted(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        self._set_frame("nails", segment)
+        return self._add(segment, "nails", number.value, mention)
+
+    def _past_their_size(self, after: Mention | None) -> Mention | None:
+        """ "Two size four nails a side": counted before their size is said."""
+        if after is None or after.get("measures") not in ("shoe_size", "nail_size"):
+            return after
+        size = self._talk.mention_starting(after.end)
+        nails = self._talk.mention_starting(size.end) if size is not None and size.number is not None else None
+        return nails if nails is not None and nails.get("measures") in ("nails", "slim") else after
+
+    def _up_each_side(self, mention: Mention) -> Mention | None:
+        """ "Three up each side", "four down either side"."""
+        side = self._after(mention, frozenset({"up", "down"}))
+        return side if side is not None and side.get("totals") == "each_side" else None
+
+    def _in_a_foot(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Left that nail out, so five in the left front and six in the right": counted where a nail is spoken of."""
+        if number.plural or number.article or not _FEWEST <= number.value <= _MOST or number.high is not None:
+            return False
+        foot = next((m for m in segment.mentions if m.get("feet") and 0 < m.start - mention.end <= _IN_THE), None)
+        if foot is None or self._words[mention.end : mention.end + 1] != ["in"] or self._sized(mention):
+            return False
+        sentence = self._sentence(segment)
+        nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions if m.start < mention.start)
+        sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)
+        if self._of_that_nail(segment, mention, foot) or of_a_sized_shoe(self._talk, segment, number.value, foot):
+            return True
+        return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves", ",")
+
+    def _of_that_nail(self, segment: Segment, mention: Mention, foot: Mention) -> bool:
+        """ "With five slims, seven in the left front": so many of the nails whose size was said for every foot."""
+        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        if not drafts or drafts[-1].slot != "nail_size" or str(foot.get("feet"))[:-1] not in ("L", "R", "bare_"):
+            return False
+        between = [m for m in self._talk.having("feet") if drafts[-1].start <= m.start < mention.start]
+        return not between and self._words[mention.start - 1] in (",", "and", "so", "with")
+
+    def _sized(self, mention: Mention) -> bool:
+        before = self._before(mention)
+        return before is not None and before.get("measures") in ("shoe_size", "nail_size")
+
+    def _nails_after_head(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        before = self._before(mention)
+        if before is None or before.get("measures") != "nails" or number.plural or number.value > 12:
+            return False
+        return self._counted(segment, mention, number)
+
+    def _two_sides(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
+        """ "Four outside and three inside" is seven nails."""
+        in_and_out = self._in_and_out(segment, mention, number)
+        if in_and_out is not None:
+            return in_and_out
+        first = self._after(mention, _TO_THE_SIDE)
+        if first is None or first.get("totals") not in ("outside", "inside"):
+            first = self._skip_nails(first)
+            if first is None:
+                return None
+        following = next((m for m in self._talk.mentions if m.number and m.start >= first.end and not m.dropped), None)
+        if following is None or following.start - first.end > 3 or following.number is None:
+            return None
+        second = self._after(following, _TO_THE_SIDE)
+        second = (
+            second if second is not None and second.get("totals") in ("outside", "inside") else self._skip_nails(second)
+        )
+        short = "in" if first.get("totals") == "outside" else "out"
+        if second is None and self._words[following.end : following.end + 1] == [short]:
+            second = Mention(following.end, following.end + 1, (following.end,), {"totals": f"{short}side"})
+        if second is None or second.get("totals") == first.get("totals"):
+            return None
+        self._used.add(following.start)
+        self._set_frame("nails", segment)
+        added = self._add(segment, "nails", number.value + following.number.value, mention, second.end)
+        later = next((s for s in self._talk.segments if s.start <= second.start < s.end), segment)
+        if added and later is not segment and later.having("feet") and not segment.having("feet"):
+            draft = segment.drafts.pop()  # "three outside and two inside on the hinds"
+            draft.segment = later
+            later.drafts.append(draft)
+        return added
+
+    def _in_and_out(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
+        """ "Three in and two out": said short for inside and outside."""
+        words = self._words[mention.end : mention.end + 2]
+        other = self._talk.mention_starting(mention.end + 2)
+        if words[:1] in (["in"], ["out"]) and words[1:] != ["and"]:
+            other = self._talk.mention_starting(mention.end + 1)
+        if words[:1] not in (["in"], ["out"]) or other is None or other.number is None:
+            return None
+        if self._words[other.end : other.end + 1] != ["out" if words[0] == "in" else "in"]:
+            return None
+        self._used.add(other.start)
+        self._set_frame("nails", segment)
+        return self._add(segment, "nails", number.value + other.number.value, mention, other.end + 1)
+
+    def _skip_nails(self, mention: Mention | None) -> Mention | None:
+        if mention is None or mention.get("measures") != "nails":
+            return None
+        side = self._after(mention, _TO_THE_SIDE)
+        return side if side is not None and side.get("totals") in ("outside", "inside") else None

@@ -1,0 +1,64 @@
+"""Said to be there on another foot: "but the right hind does", "so has the off fore", "in the hinds, yes"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pipeline.reading.copying import AFFIRMED, OTHER_FOOT, Copied, content_of, copy_draft, told_before
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.record import Status
+
+_NONE = frozenset({"none", "no", "not", "n't", "nothing", "nil", "neither"})
+_YES = frozenset({"yes", "aye", "yeah", "yep"})
+_AFFIRMING = _YES | frozenset({"does", "do", "has", "have", "got", "is", "are", "did"})
+_AFFIRMED = (
+    _AFFIRMING
+    | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
+    | {"still", "at", "one", "hanging", "lingering", "hangs"}
+)
+_HAVING = frozenset({"got", "has", "have"})
+_POINTING = frozenset({"that", "which", "now", "today", "yet"})
+
+
+def is_affirmed(talk: Talk, segment: Segment) -> bool:
+    """ "No thrush in the left hind but the right hind does", "right pair has it", "in the hinds, yes"."""
+    words = content_of(talk, segment) | set(_yes(talk, segment))
+    narrowed = {i for m in segment.mentions if m.is_any(("zones", "severities")) for i in range(m.start, m.end)}
+    rest = words - {talk.words[i] for i in narrowed}
+    if not rest.isdisjoint(_HAVING):
+        rest -= _POINTING  # "it's the right front that's still got it"
+    return bool(words & _AFFIRMING or "some" in words) and rest <= _AFFIRMED
+
+
+def _yes(talk: Talk, segment: Segment) -> list[str]:
+    """ "In the hinds, yes, in both": the answer alone behind its foot; not "in front, yes, I put new rims"."""
+    answer, *more = [*talk.segments[segment.index + 1 : segment.index + 3], segment]
+    alone = answer.joined_by(",") and answer.end - answer.start == 1 and talk.words[answer.start] in _YES
+    goes_on = len(more) > 1 and more[0].joined_by(",") and bool(more[0].drafts)
+    return [talk.words[answer.start]] if alone and not goes_on else []
+
+
+def so_has(talk: Talk, segment: Segment) -> bool:
+    """ "Left front has thrush, so does the right front", "… as does the right"."""
+    first = segment.start + 1 if talk.words[segment.start] == "as" else segment.start
+    led = talk.words[first - 1] in ("so", "as") and talk.words[first] in _AFFIRMING | {"'s"}
+    return led and content_of(talk, segment) - {"as"} <= _AFFIRMED
+
+
+def copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
+    findings = [d for d in told_before(talk, segment) if d.slot == "finding"]
+    if not findings or findings[-1].segment.sentence < segment.sentence - 1:
+        return []
+    yes = not _YES.isdisjoint([*content_of(talk, segment), *_yes(talk, segment)])
+    yes = yes and not _NONE.isdisjoint(talk.words[findings[-1].segment.start : segment.start])
+    if not (yes or findings[-1].segment.having("denials")) and not _gone_there(talk, findings[-1], segment, feet):
+        return []
+    rules = [r for r in findings[-1].rules if r != "denied"]
+    there = replace(findings[-1], status=Status.PRESENT, zone=None, severity=None, rules=[*rules, AFFIRMED])
+    return copy_draft(segment, there, feet, OTHER_FOOT)
+
+
+def _gone_there(talk: Talk, last: Draft, segment: Segment, feet: Feet) -> bool:
+    """ "Left hind had thrush last time and that's gone. Right hind's still got it": gone from the one foot alone."""
+    between = talk.segments[last.segment.index : segment.index]
+    return any(s.having("resolutions") for s in between) and bool(last.feet) and not set(feet) & set(last.feet or ())
