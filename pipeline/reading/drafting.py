@@ -106,7 +106,8 @@ def _same_kind(talk: Talk, mention: Mention) -> bool:
 def _was_on(talk: Talk, segment: Segment) -> bool:
     """Whether nothing near tells that the shoe had come off: "they found it in the field, same shoe back on"."""
     near = [*talk.sentence(segment.sentence - 1), *talk.sentence(segment.sentence)] if segment.sentence else [segment]
-    words = {word for s in near if s.index <= segment.index for word in talk.words[s.start : s.end]}
+    said = [i for s in near if s.index <= segment.index for i in range(s.start, s.end)]
+    words = {talk.words[i] for i in said if talk.words[i] != "gone" or talk.words[i - 2] not in _PARTS}  # "wall's gone"
     return words.isdisjoint(_HAD_COME_OFF)
 
 
@@ -363,7 +364,10 @@ def draft_new(talk: Talk) -> None:
             led = index + 1 if talk.words[index + 1 : index + 2] in (["on"], ["for"]) else index
             reach = led + 2 if led > index else index + 1
             footed = next((m for m in segment.mentions if index < m.start <= reach and m.get("feet")), None)
-            if footed is not None and noun is None:
+            within = footed is not None and talk.words[footed.end : footed.end + 1] == [
+                "in"
+            ]  # "new all round in steel"
+            if footed is not None and (noun is None or within):
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             if noun is None or noun.start - index > _NEW_REACH or _blocked(segment, index, noun):

@@ -16,6 +16,7 @@ _POINTING = ("shoe_states", "shoe_types", "shoe_materials", "pads", "work", "sev
 _THE = frozenset({"the", "that", "his", "her", "this"})
 _NOUNS = frozenset({"one", "shoe", "foot"})
 _CLAUSE_ENDS = frozenset({",", "and", "but", *SENTENCE_ENDS})
+_COPULAS = (["'s"], ["is"], ["was"])
 _BACK = 3  # sentences from what is pointed at to the words that point
 
 
@@ -57,7 +58,16 @@ def _noun_end(talk: Talk, mention: Mention) -> int | None:
     if talk.words[mention.end : mention.end + 1] and talk.words[mention.end] in _NOUNS:
         return mention.end + 1
     named = mention.end - mention.start > 1 and talk.words[mention.end - 1] in _NOUNS
-    return mention.end if named else None
+    return mention.end if named or _new_or_reset(talk, mention) else None
+
+
+def _new_or_reset(talk: Talk, mention: Mention) -> bool:
+    """ "The heart bar's new, the egg bar is a reset": a kind of shoe told of before, and what was done about it."""
+    words = talk.words[mention.end : mention.end + 3]
+    if mention.get("shoe_types") is None or words[:1] not in _COPULAS:
+        return False
+    words = words[2:] if words[1:2] in (["a"], ["an"]) else words[1:2]
+    return words[:1] in (["new"], ["brand"], ["reset"], ["old"])
 
 
 def _floor(talk: Talk, at: int) -> int:

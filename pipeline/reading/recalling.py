@@ -15,7 +15,7 @@ from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.treated import treated_then
-from pipeline.reading.was_there import found_so
+from pipeline.reading.was_there import found_so, goes_on_again
 from pipeline.record import NUMBER_SLOTS, SIZED_SLOTS, Severity, Status
 
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
@@ -165,6 +165,7 @@ def _earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list
     told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not before_then(talk, segment, m)]
     told = [m for m in told if not since_what(talk, m)]
+    told = [m for m in told if not goes_on_again(talk, segment, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
     return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
 

@@ -16,6 +16,7 @@ WEEKS_PER_UNIT = {"day": Fraction(1, 7), "week": Fraction(1), "fortnight": Fract
 _PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of"})
 _MOST_WEEKS = 16
 _RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibiotics"})
+_PALS = frozenset({"girl", "boy", "lad", "lass", "son", "man", "fella", "feller", "fellow", "mate", "friend", "pal"})
 _PAST_BEFORE = frozenset({"last", "past", "been", "gone", "every", "after", "previous", "over", "another's", "went"})
 _OTHER_TIMES = frozenset({
     "took", "taken", "foals", "foaling", "runs", "races", "sells", "ships", "competes", "turned", "lame", "antibiotics",
@@ -43,6 +44,7 @@ _MOVING = frozenset(
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
 _WANTING = frozenset({"want", "'d", "need", "'ll"})
+_LIKED = (["i", "'d", "like"], ["i", "would", "like"], ["we", "'d", "like"])
 _NEEDING = frozenset({"needs", "must", "should", "better", "keep"})
 _TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"], ["wants", "doing"], ["wants", "done"], ["wants", "seeing"])
 _HENCE = Sayings("from now on", "from here on", "from here out", "from today on", "from this on", "going forward")
@@ -201,8 +203,9 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True  # "he'd only had them on three weeks"
     if after in ("on", "in") and _worn_by(talk, end + 1, led):
         return True  # "there's only three weeks on them"
-    if _RESTING & set(_till_stop(talk.words[end : end + 3])):
-        return True
+    resting = _RESTING & set(_till_stop(talk.words[end : end + 3]))
+    if resting and not (resting == {"old"} and _PALS & set(talk.words[end : end + 4])):
+        return True  # "see you in eight weeks, old girl" addresses her
     events = segment.having("asides", "event")
     if events and not (events[0].start > end and "or" in talk.words[end : events[0].start]):
         return True
@@ -217,7 +220,8 @@ def _from_now_on(talk: Talk, sentence: list[Segment], segment: Segment, start: i
     needed = not _NEEDING.isdisjoint(led) or any(led[i : i + 2] in _TO_BE for i in range(len(led)))
     ahead = any(next(_HENCE.within(talk.words, s.start, s.end), None) is not None for s in sentence)
     back = led[-2:] == ["back", "every"] and "'m" in led
-    return not segment.past and (wanted or needed or ahead or back)
+    liked = any(led[i : i + 3] in _LIKED for i in range(len(led)))  # "I'd like him every five weeks" is no past
+    return liked or (not segment.past and (wanted or needed or ahead or back))
 
 
 def _in_arrears(talk: Talk, segment: Segment, start: int, end: int) -> bool:
