@@ -36,7 +36,7 @@ _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
 _WORDED = frozenset({"work", "shoe_type", "shoe_material"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
-_APIECE = frozenset({"nails", "shoe_size", *ANGLES, *LENGTHS})
+_APIECE = frozenset({"nails", "shoe_size", "clips", "pad", "traction", *ANGLES, *LENGTHS})
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
 

@@ -357,7 +357,7 @@ def _conditions(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int
 
 
 def _first_had(talk: Talk, cue: Mention) -> bool:
-    """ "The hinds get their new ones when he's had a bit of schooling", "once he's been sedated": what is to come first."""
+    """ "The hinds get their new ones when he's had some schooling", "once he's been sedated": what is to come first."""
     at = cue.end - (talk.words[cue.end - 1] == "'s")
     perfect = talk.words[at : at + 1] in (["'s"], ["has"]) and not _HAD_FIRST.isdisjoint(talk.words[at + 1 : at + 2])
     segment = talk.segment_at(cue.start) if perfect else None

@@ -142,3 +142,18 @@ test_gone_up_a_size = reads(
         ("Tansy. Picked up the fronts, size two.", ["LF+RF shoe_size 2"]),
     ]
 )
+
+test_what_it_comes_to_told_as_well = reads(
+    [
+        (
+            "Heel height forty two on the off fore, and five mil less than that, thirty seven, on the near fore.",
+            ["LF heel_height 37", "RF heel_height 42"],
+        ),
+        (
+            "Toe angle fifty on the left front, and two degrees less, forty eight, on the right front.",
+            ["LF toe_angle 50", "RF toe_angle 48"],
+        ),
+        ("Eight nails in the near hind, one less, seven, in the off hind.", ["LH nails 8", "RH nails 7"]),
+    ],
+    "Tally. {}",
+)

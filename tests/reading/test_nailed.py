@@ -39,3 +39,13 @@ test_nails_beside_those_of_another_foot = reads(
     ],
     "Tally. {}",
 )
+
+test_nails_that_were_low = reads(
+    [
+        ("The nails were low on the near hind.", ["LH nail_line low"]),
+        ("Left front reset, the nails are a bit low.", ["LF nail_line low", "LF work reset"]),
+        ("The nails weren't low on the near hind.", []),
+        ("Near hind reset. I'm running low on nails.", ["LH work reset"]),
+    ],
+    "Tally. {}",
+)

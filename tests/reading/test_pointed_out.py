@@ -162,3 +162,22 @@ test_a_second_size_before_the_count = reads(
     ],
     "Tally. {}",
 )
+
+test_kinds_of_shoes_new_and_reset = reads(
+    [
+        (
+            "Heart bar on the near fore and a plain shoe on the off. The heart bar's new, the plain one's a reset.",
+            ["LF shoe_type heart_bar", "LF work new_shoe", "RF shoe_type plain", "RF work reset"],
+        ),
+        (
+            "Left front has a rolled toe, right front a bar shoe. The rolled toe is a reset, the bar shoe's new.",
+            ["LF shoe_type rolled_toe", "LF work reset", "RF shoe_type bar", "RF work new_shoe"],
+        ),
+        (
+            "Plain fronts. Egg bars behind. The egg bars are new.",
+            ["LF+RF shoe_type plain", "LH+RH shoe_type egg_bar", "LH+RH work new_shoe"],
+        ),
+        ("Heart bar on the near fore. The heart bar's good for him.", ["LF shoe_type heart_bar"]),
+    ],
+    "Tally. {}",
+)
