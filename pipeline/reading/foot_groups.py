@@ -192,8 +192,7 @@ def _and_so_on(talk: Talk, mention: Mention) -> bool:
     """ "Loose, sprung, the lot", "thrush and cracks, the lot": all that was found there, not all four feet."""
     last = talk.mention_ending(mention.start - 1) if _the_lot(talk, mention) else None
     at = 0 if last is None else last.start - 1 - (talk.words[last.start - 1] in ("a", "an", "some"))
-    first = talk.mention_ending(at)
-    return all(m is not None and m.is_any(("shoe_states", "findings")) for m in (last, first))
+    return all(m is not None and m.is_any(("shoe_states", "findings")) for m in (last, talk.mention_ending(at)))
 
 
 def _behind_them(talk: Talk, mention: Mention) -> bool:

@@ -44,7 +44,6 @@ _MOVING = frozenset(
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
 _WANTING = frozenset({"want", "'d", "need", "'ll"})
-_LIKED = (["i", "'d", "like"], ["i", "would", "like"], ["we", "'d", "like"])
 _NEEDING = frozenset({"needs", "must", "should", "better", "keep"})
 _TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"], ["wants", "doing"], ["wants", "done"], ["wants", "seeing"])
 _HENCE = Sayings("from now on", "from here on", "from here out", "from today on", "from this on", "going forward")
@@ -203,9 +202,9 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True  # "he'd only had them on three weeks"
     if after in ("on", "in") and _worn_by(talk, end + 1, led):
         return True  # "there's only three weeks on them"
-    resting = _RESTING & set(_till_stop(talk.words[end : end + 3]))
-    if resting and not (resting == {"old"} and _PALS & set(talk.words[end : end + 4])):
-        return True  # "see you in eight weeks, old girl" addresses her
+    addressed = _PALS & set(talk.words[end : end + 4])  # "see you in eight weeks, old girl"
+    if (_RESTING - {"old"} if addressed else _RESTING) & set(_till_stop(talk.words[end : end + 3])):
+        return True
     events = segment.having("asides", "event")
     if events and not (events[0].start > end and "or" in talk.words[end : events[0].start]):
         return True
@@ -219,9 +218,9 @@ def _from_now_on(talk: Talk, sentence: list[Segment], segment: Segment, start: i
     wanted = any(led[i] in ("i", "we") and _WANTING & set(led[i + 1 : i + 3]) for i in range(len(led)))
     needed = not _NEEDING.isdisjoint(led) or any(led[i : i + 2] in _TO_BE for i in range(len(led)))
     ahead = any(next(_HENCE.within(talk.words, s.start, s.end), None) is not None for s in sentence)
-    back = led[-2:] == ["back", "every"] and "'m" in led
-    liked = any(led[i : i + 3] in _LIKED for i in range(len(led)))  # "I'd like him every five weeks" is no past
-    return liked or (not segment.past and (wanted or needed or ahead or back))
+    ahead = ahead or (led[-2:] == ["back", "every"] and "'m" in led)
+    liked = any(led[k : k + 3] in (["i", "'d", "like"], ["we", "'d", "like"]) for k in range(len(led)))  # no past
+    return liked or (not segment.past and (wanted or needed or ahead))
 
 
 def _in_arrears(talk: Talk, segment: Segment, start: int, end: int) -> bool:
