@@ -115,6 +115,13 @@ def _same_subject(talk: Talk, segment: Segment) -> bool:
     return segment.joined_by("and", ", and", ",") and talk.words[segment.start] in ("he", "she", "it", "they")
 
 
+def _ordered_for(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """Whether something was ordered for feet of this horse, to be put on another time."""
+    behind = [m for m in segment.mentions if m.start >= cue.end]
+    then = any(m.get("plans") == "before" for m in behind)
+    return talk.words[cue.end - 1] == "ordered" and then and any(m.get("feet") is not None for m in behind)
+
+
 def set_aside(talk: Talk, sentence: Sentence) -> None:
     """Errands ("order more size fives") and other people's horses are no facts of this visit."""
     for position, segment in enumerate(sentence if "asides" in sentence.classes else ()):
@@ -122,6 +129,8 @@ def set_aside(talk: Talk, sentence: Sentence) -> None:
             whole = cue.readings["asides"] == "not_mine"
             if talk.words[max(0, cue.start - 1) : cue.start] == ["be"]:
                 continue  # "sedated next time or she'll be somebody else's horse": still this one
+            if _ordered_for(talk, segment, cue):
+                continue  # "I've ordered pads for both fores for next visit": what those feet are to get
             if whole and _NAILED & {d.value for s in sentence[:position] for d in s.drafts} and _alone(segment, cue):
                 continue  # "a close nail, not mine": another's nail in this horse
             story = cue.readings["asides"] == "story"  # a story goes on to the end of its sentence

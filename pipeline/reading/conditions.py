@@ -11,6 +11,8 @@ ANY_SIGN = Sayings(
     "any", "the least", "the slightest", "the first sign", "slightest", "one sign", "a sign", "a hint of",
 )  # fmt: skip
 _BARE = frozenset({"he", "she", "gets", "goes", "any"})
+_TO_GET = frozenset({"gets", "get", "goes", "go", "comes", "come"})
+_HAD_FIRST = frozenset({"had", "been", "got", "done", "finished", "learnt", "learned"})
 GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
 
 
@@ -35,7 +37,7 @@ def conditions_of(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[i
     ranges = _any_sign(talk, sentence)
     for segment in sentence:
         for cue in segment.having("plans", "condition"):
-            if segment.past and talk.words[cue.start] not in ("if", "unless", "should"):
+            if segment.past and talk.words[cue.start] not in ("if", "unless", "should") and not _first_had(talk, cue):
                 continue  # "had him sedated by the time I pulled in"
             if any(m.end == cue.start for m in segment.having("plans", "condition")):
                 continue  # "if he's off in the morning": one condition
@@ -57,6 +59,14 @@ def conditions_of(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[i
             stop = min(stop, _otherwise(talk, sentence, cue))
             ranges.append((cue.start, _it_is_what(talk, sentence, stop)))
     return ranges
+
+
+def _first_had(talk: Talk, cue: Mention) -> bool:
+    """ "The hinds get their new ones when he's had some schooling", "once he's been sedated": what is to come first."""
+    at = cue.end - (talk.words[cue.end - 1] == "'s")
+    perfect = talk.words[at : at + 1] in (["'s"], ["has"]) and not _HAD_FIRST.isdisjoint(talk.words[at + 1 : at + 2])
+    segment = talk.segment_at(cue.start) if perfect else None
+    return segment is not None and not _TO_GET.isdisjoint(talk.words[segment.start : segment.end])
 
 
 def _it_is_what(talk: Talk, sentence: list[Segment], stop: int) -> int:

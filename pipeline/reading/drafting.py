@@ -90,7 +90,8 @@ def _same_kind(talk: Talk, mention: Mention) -> bool:
 def _was_on(talk: Talk, segment: Segment) -> bool:
     """Whether nothing near tells that the shoe had come off: "they found it in the field, same shoe back on"."""
     near = [*talk.sentence(segment.sentence - 1), *talk.sentence(segment.sentence)] if segment.sentence else [segment]
-    words = {word for s in near if s.index <= segment.index for word in talk.words[s.start : s.end]}
+    said = [i for s in near if s.index <= segment.index for i in range(s.start, s.end)]
+    words = {talk.words[i] for i in said if talk.words[i] != "gone" or talk.words[i - 2] not in _PARTS}  # "wall's gone"
     return words.isdisjoint(_HAD_COME_OFF)
 
 

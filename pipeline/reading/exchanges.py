@@ -63,6 +63,8 @@ def same_count(talk: Talk, olds: list[Mention], new: Mention) -> Mention | None:
     """The last number that counted the same thing; any number when the new one does not say what it counts."""
     counted = counts(talk, new)
     near = bool(olds) and new.start - olds[-1].end <= _NEAR
+    if counted == "shoe_size" and olds and _size_of_nails(talk, olds[-1], new):
+        return olds[-1]  # "number five nails, no, number six"
     if near and counted == "nails" and counts(talk, olds[-1]) == "shoe_size" and _halved(new):
         return olds[-1]  # "number five, no, four and a half nails": half a nail is a size
     if counted is None:
@@ -107,6 +109,13 @@ def graded_finding(talk: Talk, cue: int, new: Mention) -> Mention | None:
 def grades(degree: Mention, found: Mention) -> bool:
     """Whether a degree is that of the finding: behind it, or right before it ("a bad corn")."""
     return degree.get("severities") is not None and degree.end >= found.start
+
+
+def _size_of_nails(talk: Talk, old: Mention, new: Mention) -> bool:
+    """Whether the size before was the nails', and is said again with the word that led it: "number", "size"."""
+    after, sized = talk.mention_starting(old.end), talk.words[old.start - 1] == talk.words[new.start - 1]
+    shoes = talk.words[new.end : new.end + 1] in (["shoe"], ["shoes"], ["plates"])
+    return sized and not shoes and old.start > 0 and after is not None and after.get("measures") == "nails"
 
 
 def _halved(mention: Mention) -> bool:

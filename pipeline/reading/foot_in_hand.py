@@ -8,7 +8,7 @@ from pipeline.reading.talk import Draft, Feet, Talk
 from pipeline.reading.told_apart import those
 from pipeline.reading.whole_horse import in_every
 
-_APIECE = frozenset({"nails", "shoe_size", *ANGLES, *LENGTHS})
+_APIECE = frozenset({"nails", "shoe_size", "clips", "pad", "traction", *ANGLES, *LENGTHS})
 
 
 def done_to_them(talk: Talk, draft: Draft) -> bool:

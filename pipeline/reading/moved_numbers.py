@@ -72,15 +72,32 @@ class MovedNumbers(BodyNumbers):
         if sign is None or frame is None or frame.slot not in _COUNTED_FROM or segment.sentence - frame.sentence > 1:
             return False
         behind = at + 1 + (self._words[at + 1 : at + 2] in (["nail"], ["nails"]))
-        if self._words[behind : behind + 1] not in _GOES_ON or not segment.having("feet") or segment.having("findings"):
+        if self._words[behind : behind + 1] not in _GOES_ON or segment.having("findings"):
             return False
         own = [d for s in self._talk.segments[: segment.index + 1] if s.horse == segment.horse for d in s.drafts]
         last = next((d for d in reversed(own) if d.slot == frame.slot), None)
         if last is None or isinstance(last.value, str):
             return False
         by = number.value * ((MM_PER_UNIT.get(str(unit)) or frame.unit or 1) if frame.slot in LENGTHS else 1)
+        told, footed = self._told_as_well(segment, behind, last.value + sign * by)
+        if not segment.having("feet") and (told is None or footed is None):
+            return False
         frame.sentence = segment.sentence
-        return self._add(segment, frame.slot, last.value + sign * by, mention, behind)
+        if told is None or footed is None:
+            return self._add(segment, frame.slot, last.value + sign * by, mention, behind)
+        self._used.update({mention.start, told.start})
+        return self._add(footed, frame.slot, last.value + sign * by, told)
+
+    def _told_as_well(self, segment: Segment, at: int, value: Fraction) -> tuple[Mention | None, Segment | None]:
+        """ "Five mil less than that, thirty-seven, on the near fore": what it comes to, and the segment of its foot."""
+        while self._words[at : at + 1] and self._words[at] in ("than", "that", ",", "so", "at"):
+            at += 1
+        told = self._talk.mention_starting(at)
+        number = told.number if told is not None else None
+        if self._frame is None or number is None or counted_value(self._frame.slot, number, self._frame.unit) != value:
+            return None, None
+        behind = [s for s in self._sentence(segment) if s.index >= segment.index and s.having("feet")]
+        return told, next(iter(behind), None)
 
     def _led_by_from(self, segment: Segment, mention: Mention) -> bool:
         """Whether a "from" stands before the number, and a word for a change before that or behind the number."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.nailed import of_a_sized_shoe
-from pipeline.reading.number_context import NumberContext
+from pipeline.reading.number_context import LEAST_NAIL_SIZE, NumberContext
 from pipeline.reading.numbers import Number
 from pipeline.reading.size_ranges import plain
 from pipeline.reading.talk import Segment
@@ -17,7 +17,6 @@ _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], [
 _LATELY = 2  # sentences
 _OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
 _SHOES = frozenset({"shoe", "shoes", "plates", "shod"})
-_LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
 
 
 class NailNumbers(NumberContext):
@@ -36,7 +35,7 @@ class NailNumbers(NumberContext):
             return self._add(segment, "nail_size", size, mention)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
         headed = self._headed_by_nails(segment, before.start if sized and before is not None else mention.start)
-        if headed and (sized or number.plural) and number.value >= _LEAST_NAIL_SIZE and number.aughts is None:
+        if headed and (sized or number.plural) and number.value >= LEAST_NAIL_SIZE and number.aughts is None:
             self._set_frame("nail_size", segment)
             return self._add(segment, "nail_size", plain(number.value), mention)
         ahead = self._talk.mention_ending(mention.start)
@@ -47,23 +46,25 @@ class NailNumbers(NumberContext):
         nails = after is not None and after.get("measures") == "nails"
         nail_cue = before is not None and (
             before.get("measures") == "nail_size"
-            or (number.value >= _LEAST_NAIL_SIZE and self._nail_word_before(before))
+            or (number.value >= LEAST_NAIL_SIZE and self._nail_word_before(before))
             or self._after_nails(segment, before, mention)
         )
         nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment, number))
         nail_cue = nail_cue or self._before_their_count(segment, number)
-        nail_cue = nail_cue or (sized and number.plural and self._more_nails(segment, mention))
+        nail_cue = nail_cue or (sized and self._more_nails(segment, mention, number))
         if number.plural and self._words[mention.end : mention.end + 2] == ["for", "nails"]:
             self._set_frame("nail_size", segment)
             return self._add(segment, "nail_size", plain(number.value), mention, mention.end + 2)
         if number.aughts is not None or not (slim or (sized and nails) or nail_cue):
             return False
-        end = after.end if (slim or nails) and after is not None else mention.end
+        end = max(after.end, mention.end) if (slim or nails) and after is not None else mention.end
         self._set_frame("nail_size", segment)
         return self._add(segment, "nail_size", plain(number.value) + (" slim" if slim else ""), mention, end)
 
-    def _more_nails(self, segment: Segment, mention: Mention) -> bool:
+    def _more_nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "The nails were number sixes behind, number fives in front": nails of other feet, not their shoes."""
+        if not number.plural:
+            return self._other_feet_nails(segment, mention, number)
         drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
         told = bool(drafts) and drafts[-1].slot == "nail_size"
         return told and _SHOES.isdisjoint(self._words[drafts[-1].end : mention.end + 1])
@@ -108,7 +109,7 @@ class NailNumbers(NumberContext):
         named = counted is not None and (counted.get("totals") is not None or counted.get("measures") == "nails")
         sized = bool(drafts) and drafts[-1].slot == "shoe_size" and drafts[-1].start < number.start
         sized = sized or (number.plural and not drafts and self._sized_before(segment))
-        return named and sized and number.value >= _LEAST_NAIL_SIZE and not segment.having("feet")
+        return named and sized and number.value >= LEAST_NAIL_SIZE and not segment.having("feet")
 
     def _sized_before(self, segment: Segment) -> bool:
         """Whether the shoes were sized in the last two sentences, and on the feet that are still in hand."""
@@ -126,7 +127,7 @@ class NailNumbers(NumberContext):
         ):
             return False
         number = mention.number
-        small = number is not None and number.value < _LEAST_NAIL_SIZE
+        small = number is not None and number.value < LEAST_NAIL_SIZE
         alone = mention.end - before.start == segment.end - segment.start - (self._words[segment.start] == "all")
         if self._frame.sentence != segment.sentence and (small or (self._frame.slot == "nails" and not alone)):
             return False  # "Four nails a side. Size five.": a size alone behind the nails of a sized shoe is theirs

@@ -15,6 +15,7 @@ _SAID = frozenset({"nailed", "nails"})
 _CAME = frozenset({"came", "come", "coming", "ended", "finished"})
 _LOW = frozenset({"low", "lowish"})
 _GOOD = frozenset({"good", "level", "even", "high", "nice", "nicely", "well", "sweet"})
+_ARE = (["are"], ["were"], ["sit"], ["sat"])
 _REACH = 6
 _NO_SIZE_OF_ONE_HORSE = 3  # sizes between the shoes of one horse; common practice, no source
 
@@ -31,6 +32,8 @@ def draft_nailed(talk: Talk) -> None:
                 _add(talk, segment, at, at + 1, _LOW)
             elif talk.words[at] == "nails" and talk.words[at + 1 : at + 2] and talk.words[at + 1] in _CAME:
                 _add(talk, segment, at, at + 2, _LOW | _GOOD)
+            elif talk.words[at] == "nails" and talk.words[at + 1 : at + 2] in _ARE:
+                _add(talk, segment, at, at + 2, _LOW)  # how else they are, good or high, may be their clinches
 
 
 def of_a_sized_shoe(talk: Talk, segment: Segment, count: Fraction, foot: Mention) -> bool:

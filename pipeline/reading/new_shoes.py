@@ -51,7 +51,10 @@ def draft_new(talk: Talk) -> None:
             led = index + 1 if talk.words[index + 1 : index + 2] in (["on"], ["for"]) else index
             reach = led + 2 if led > index else index + 1
             footed = next((m for m in segment.mentions if index < m.start <= reach and m.get("feet")), None)
-            if footed is not None and noun is None:
+            within = footed is not None and talk.words[footed.end : footed.end + 1] == [
+                "in"
+            ]  # "new all round in steel"
+            if footed is not None and (noun is None or within):
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue
             if noun is None or noun.start - index > _NEW_REACH or _blocked(segment, index, noun):

@@ -35,6 +35,13 @@ def the_lot(talk: Talk, mention: Mention) -> bool:
     return talk.words[mention.start : mention.end] == ["the", "lot"]
 
 
+def _and_so_on(talk: Talk, mention: Mention) -> bool:
+    """ "Loose, sprung, the lot", "thrush and cracks, the lot": all that was found there, not all four feet."""
+    last = talk.mention_ending(mention.start - 1) if the_lot(talk, mention) else None
+    at = 0 if last is None else last.start - 1 - (talk.words[last.start - 1] in ("a", "an", "some"))
+    return all(m is not None and m.is_any(("shoe_states", "findings")) for m in (last, talk.mention_ending(at)))
+
+
 def _behind_them(talk: Talk, mention: Mention) -> bool:
     """ "Full pads with silicone behind them", "no keratoma behind either of them": no hind foot."""
     if talk.words[mention.start : mention.end] != ["behind"]:
@@ -73,7 +80,7 @@ def _place_at(talk: Talk, at: int) -> Mention | None:
 
 def _something_else(talk: Talk, mention: Mention) -> bool:
     """ "Bandaged the lot", "silicone behind them", "been kept elsewhere": a word for feet that means something else."""
-    if _both_places(talk, mention) or _round_a_foot(talk, mention):
+    if _both_places(talk, mention) or _round_a_foot(talk, mention) or _and_so_on(talk, mention):
         return True
     if the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four

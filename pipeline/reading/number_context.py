@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import value_problem
 
@@ -43,6 +44,8 @@ _LONG_TIMES = frozenset({
 })  # fmt: skip
 
 
+LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
+_TO_A_FOOT = 1  # tokens from a size to the foot: "in the hinds"
 _AHEAD = 8  # tokens from a measure word to its number: "crest not much to speak of, call it a one"
 _OF_A = frozenset({"of", "an", "a"})
 _NAILED_WITH = 5  # tokens
@@ -118,6 +121,19 @@ class NumberContext:
             else:
                 return False
         return False
+
+    def _other_feet_nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Number six nails in the fronts and number five in the hinds": the same word of size, before another foot.
+
+        Where the sentence sized the shoes too, the second size may be theirs.
+        """
+        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        if not drafts or drafts[-1].slot != "nail_size" or any(d.slot == "shoe_size" for d in drafts):
+            return False
+        foot = next((m for m in segment.having("feet") if mention.end <= m.start <= mention.end + _TO_A_FOOT), None)
+        led = self._words[drafts[-1].start - 1] == self._words[mention.start - 1]
+        nailed = self._words[drafts[-1].end - 1] in ("nails", "nail")
+        return led and nailed and foot is not None and number.value >= LEAST_NAIL_SIZE
 
     def _changed_to(self, index: int) -> bool:
         """ "His condition has slipped to four": the word for a change, right before "to"."""

@@ -22,7 +22,8 @@ _FRACTIONS = {"half": 2, "quarter": 4, "third": 3, "eighth": 8, "sixteenth": 16}
 _BEFORE_ONES = frozenset(
     [
         "size", "sizes", "of", "number", "are", "were", "in", "with", "to", "from", "and", ",", ".", "single", "fronts",
-        "hinds", "fores", "feet", "front", "behind", "both", "all",
+        "hinds", "fores", "feet", "front", "behind", "both", "all", "takes", "take", "took", "wears", "wear", "wore",
+        "wearing",
     ]
 )  # fmt: skip
 # Before these, "one" is a thing that did something ("one snapped, so six").

@@ -18,6 +18,7 @@ _NOUNS = frozenset({"one", "shoe", "foot"})
 _CLAUSE_ENDS = frozenset({",", "and", "but", *SENTENCE_ENDS})
 _ENDS_OF_A_SHOE = frozenset({"backs", "fronts"})
 _A_FOOT = (["foot"], ["one"], ["hoof"], ["leg"])
+_COPULAS = (["'s"], ["is"], ["was"])
 _BACK = 3  # sentences from what is pointed at to the words that point
 
 
@@ -68,7 +69,16 @@ def _noun_end(talk: Talk, mention: Mention) -> int | None:
     if talk.words[mention.end : mention.end + 1] and talk.words[mention.end] in _NOUNS:
         return mention.end + 1
     named = mention.end - mention.start > 1 and talk.words[mention.end - 1] in _NOUNS
-    return mention.end if named else None
+    return mention.end if named or _new_or_reset(talk, mention) else None
+
+
+def _new_or_reset(talk: Talk, mention: Mention) -> bool:
+    """ "The heart bar's new, the egg bar is a reset": a kind of shoe told of before, and what was done about it."""
+    words = talk.words[mention.end : mention.end + 3]
+    if mention.get("shoe_types") is None or words[:1] not in _COPULAS:
+        return False
+    words = words[2:] if words[1:2] in (["a"], ["an"]) else words[1:2]
+    return words[:1] in (["new"], ["brand"], ["reset"], ["old"])
 
 
 def _floor(talk: Talk, at: int) -> int:

@@ -1,4 +1,4 @@
-"""Shoes that came off: pulled by the horse, or taken off by hand, today or at the next visit."""
+"""Shoes that came off, pulled by the horse or taken off by hand, today or at the next visit; or made way for new."""
 
 from __future__ import annotations
 
@@ -35,6 +35,9 @@ _BEHIND_HIM = frozenset({"out", "back", "down", "behind", "over", "shoe", "shoes
 _DROPPED = frozenset({"dropped", "shed"})
 _HAS_DONE, _ITS = frozenset({"'d", "had", "has", "'s"}), frozenset({"the", "his", "her", "a", "that", "both"})
 _NO_MORE_OF_IT = frozenset({",", "and", "so", "again", "but", "since", "overnight", "somewhere", *SENTENCE_ENDS})
+_RENEWED = frozenset({"renewed", "replaced"})
+_CLOSING = frozenset({",", ".", "and", "but", "with", "today", "now", "again", "too", "because", "since", "as"})
+_NOT_BY_ME = frozenset({"he", "she", "they", "they'd", "who", "to", "be", "being", "n't", "not", "never"})
 _PULLED = 3
 _HALTS, _HALTING = frozenset({",", "um", "uh", "er", "erm", "ah", "eh"}), 8  # "I pulled, um, both front shoes"
 
@@ -80,6 +83,19 @@ def draft_pulled_by_hand(talk: Talk) -> None:
             _add(talk, foot.start - 2, "work", "removed", "work: taken off by hand", set(foot.literal))
         elif talk.words[foot.end - 1] in ("shoe", "shoes") and talk.words[foot.end : foot.end + 3] in _LEFT_OFF:
             _add(talk, foot.end - 1, "work", "removed", "work: taken off by hand", set(foot.literal))
+
+
+def draft_renewed(talk: Talk) -> None:
+    """ "I renewed the fronts and reset the hinds", "replaced both hinds": new shoes; not "replaced the front pads"."""
+    for foot in talk.having("feet") if talk.says(_RENEWED) else ():
+        at = foot.start - 1
+        while at > 0 and talk.words[at] in _WHOSE:
+            at -= 1
+        behind = talk.words[foot.end : foot.end + 1]
+        closed = behind == [] or behind[0] in _CLOSING
+        shod = any(m.is_any(("work", "shoe_states")) for m in talk.holding(at)) or talk.words[at - 1] in _NOT_BY_ME
+        if talk.words[at] in _RENEWED and closed and not shod and foot.get("feet") in (*_LEAVABLE, "all"):
+            _add(talk, at, "work", "new_shoe", "work: renewed", set(foot.literal))
 
 
 def draft_left_behind(talk: Talk) -> None:

@@ -50,6 +50,7 @@ from pipeline.reading.pulled import (
     draft_left_behind,
     draft_pulled,
     draft_pulled_by_hand,
+    draft_renewed,
     draft_shoe_off,
 )
 from pipeline.reading.questions import mark_sought
@@ -68,7 +69,7 @@ from pipeline.reading.strikes import carry_out
 from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.the_other import mark_the_other
-from pipeline.reading.three_feet import mark_three_of_four
+from pipeline.reading.three_feet import mark_full_sets, mark_three_of_four
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
 from pipeline.reading.treated import treat_what_is_there
@@ -199,6 +200,7 @@ def _mark_feet(talk: Talk) -> None:
     mark_counted_feet(talk)
     mark_exceptions(talk)
     mark_three_of_four(talk)
+    mark_full_sets(talk)
 
 
 def _put_right(talk: Talk) -> list[Strike]:
@@ -240,6 +242,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_pulled(talk)
     draft_off_by_the_horse(talk)
     draft_pulled_by_hand(talk)
+    draft_renewed(talk)
     draft_shoe_off(talk)
     draft_cut_out(talk)
     draft_left_behind(talk)

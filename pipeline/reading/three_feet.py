@@ -18,6 +18,7 @@ _FOURTH = (
     ["fourth", ",", "the"], ["fourth", "the"], ["fourth", "is", "the"], ["fourth", "'s", "the"], ["fourth", ","],
     ["fourth", "one", ",", "the"], ["fourth", "being", "the"], ["fourth", "foot", ",", "the"], ["but", "the"],
 )  # fmt: skip
+_FULL_SET, _ONLY, _ONLY_WITHIN = ["full", "set"], frozenset({"only", "just"}), 2
 _BACK = 6  # tokens from the foot back to what says that it was left
 
 
@@ -57,6 +58,20 @@ def _the_fourth(talk: Talk, start: int, foot: Mention) -> bool:
     stops = sum(word in SENTENCE_ENDS for word in between)
     named = between[-3:] in _FOURTH or between[-2:] in _FOURTH or between[-4:] in _FOURTH
     return stops <= 1 and named and not any(m.get("feet") for m in talk.mentions if start <= m.start < foot.start)
+
+
+def mark_full_sets(talk: Talk) -> None:
+    """ "Trim only, the full set", "reset the full set": all four of what was done, and no new set of shoes."""
+    works = talk.having("work")
+    for mention in [m for m in works if m.get("work") == "new_shoe" and talk.words[m.end - 2 : m.end] == _FULL_SET]:
+        before = [m for m in works if m.end <= mention.start and m.get("work") in ("trim", "reset") and not m.dropped]
+        if not before or SENTENCE_ENDS & set(talk.words[before[-1].end : mention.start]):
+            continue
+        done, near = before[-1], talk.words[max(0, before[-1].start - _ONLY_WITHIN) : before[-1].end + _ONLY_WITHIN]
+        only = done.get("work") == "trim" and not _ONLY.isdisjoint(near)
+        if only or talk.words[done.end : mention.start] in ([], ["the"], ["his"], ["her"]):
+            mention.readings.pop("work")
+            mention.readings["feet"] = "all"
 
 
 def _is_three(talk: Talk, mention: Mention) -> bool:

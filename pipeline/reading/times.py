@@ -16,6 +16,7 @@ WEEKS_PER_UNIT = {"day": Fraction(1, 7), "week": Fraction(1), "fortnight": Fract
 _PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of"})
 _MOST_WEEKS = 16
 _RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibiotics"})
+_PALS = frozenset({"girl", "boy", "lad", "lass", "son", "man", "fella", "feller", "fellow", "mate", "friend", "pal"})
 _PAST_BEFORE = frozenset({"last", "past", "been", "gone", "every", "after", "previous", "over", "another's", "went"})
 _OTHER_TIMES = frozenset({
     "took", "taken", "foals", "foaling", "runs", "races", "sells", "ships", "competes", "turned", "lame", "antibiotics",
@@ -201,7 +202,8 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True  # "he'd only had them on three weeks"
     if after in ("on", "in") and _worn_by(talk, end + 1, led):
         return True  # "there's only three weeks on them"
-    if _RESTING & set(_till_stop(talk.words[end : end + 3])):
+    addressed = _PALS & set(talk.words[end : end + 4])  # "see you in eight weeks, old girl"
+    if (_RESTING - {"old"} if addressed else _RESTING) & set(_till_stop(talk.words[end : end + 3])):
         return True
     events = segment.having("asides", "event")
     if events and not (events[0].start > end and "or" in talk.words[end : events[0].start]):
@@ -216,8 +218,9 @@ def _from_now_on(talk: Talk, sentence: list[Segment], segment: Segment, start: i
     wanted = any(led[i] in ("i", "we") and _WANTING & set(led[i + 1 : i + 3]) for i in range(len(led)))
     needed = not _NEEDING.isdisjoint(led) or any(led[i : i + 2] in _TO_BE for i in range(len(led)))
     ahead = any(next(_HENCE.within(talk.words, s.start, s.end), None) is not None for s in sentence)
-    back = led[-2:] == ["back", "every"] and "'m" in led
-    return not segment.past and (wanted or needed or ahead or back)
+    ahead = ahead or (led[-2:] == ["back", "every"] and "'m" in led)
+    liked = any(led[k : k + 3] in (["i", "'d", "like"], ["we", "'d", "like"]) for k in range(len(led)))  # no past
+    return liked or (not segment.past and (wanted or needed or ahead))
 
 
 def _in_arrears(talk: Talk, segment: Segment, start: int, end: int) -> bool:

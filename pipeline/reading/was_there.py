@@ -49,6 +49,13 @@ def found_so(talk: Talk, segment: Segment, cues: list[Mention]) -> bool:
     return been and found and bool(segment.drafts)
 
 
+def goes_on_again(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "Those are last cycle's tips reset", "reset last time's shoes": what was on then is on today."""
+    whose = talk.words[cue.end : cue.end + 1] == ["'s"]
+    reset = [d for d in segment.drafts if d.slot == "work" and d.value in ("reset", "put_back")]
+    return whose and any(d.start != cue.end + 1 for d in reset)
+
+
 def _remarked_on(talk: Talk, segment: Segment) -> Draft | None:
     """The finding that a segment of nothing but "was there" and a time speaks of."""
     if segment.drafts or segment.having("feet") or not segment.having("times", "history"):

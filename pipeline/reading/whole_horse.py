@@ -6,7 +6,7 @@ from pipeline.reading.foot_names import resolve
 from pipeline.reading.settling_work import LEFT_BARE
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
-from pipeline.record import FEET
+from pipeline.record import FEET, Status
 
 _DONE_TO = "foot: done to the whole horse"
 _WORK = frozenset({"trim", "reset"})
@@ -21,6 +21,7 @@ _CLOSES = frozenset(
 )  # fmt: skip
 _GOT = frozenset({"got", "gets", "had", "has"})
 _SHOD_BY = ("new_shoe", "reset", "put_back")
+_OF_SHOES = ("shoe_size", "shoe_type", "shoe_material")
 _LEFT_BARE_BY = ("trim", "removed")
 _ALL_OF_IT = frozenset({
     "all", "whole", "lot", "everything", "throughout", "of", "it", "'s", "is", "are", "'re", "was", "were", "they",
@@ -72,7 +73,11 @@ def in_every(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
         return _all_counted(talk, draft)
     if draft.slot == "shoe_material":
         return _all_of_it(talk, draft, hand)
-    if draft.slot not in ("nails", "nail_size") or "every" not in talk.words[draft.start : draft.end + 3]:
+    if draft.value == "new_shoe":
+        return _all_new(talk, draft, hand)
+    throughout = talk.words[draft.end : draft.end + 1] == ["throughout"]
+    every = "every" in talk.words[draft.start : draft.end + 3]
+    if draft.slot not in ("nails", "nail_size") or not (every or throughout):
         return None
     return shod_so_far(talk, draft.segment) or None
 
@@ -119,6 +124,18 @@ def _all_of_it(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     other = {foot for d in before if d.slot == draft.slot and d.value != draft.value for foot in d.feet or ()}
     told = tuple(foot for foot in shod_so_far(talk, segment) if foot not in other)
     return told if told and set(told) != set(hand or ()) else None
+
+
+def _all_new(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
+    """ "Fronts, size two. Hinds, size one. All new": every foot whose shoe was told of, unless its work was told."""
+    segment = draft.segment
+    if not _said_of_all(talk, segment, draft):
+        return None
+    before = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts if not d.dropped]
+    worked = {foot for d in before if d.slot == "work" for foot in _feet_of(d)}
+    shod = {foot for d in before if d.slot in _OF_SHOES and d.status is Status.PRESENT for foot in _feet_of(d)}
+    told = tuple(foot for foot in FEET if foot in shod - worked)
+    return told if set(hand or ()) < set(told) else None
 
 
 def _said_of_all(talk: Talk, segment: Segment, draft: Draft) -> bool:

@@ -51,11 +51,16 @@ class WornNumbers(NumberContext):
         firm = verb in _FIRMLY_WORN and bool(segment.having("feet") or number.plural)
         if not (told or verb in _WORN_BY) or not (named or firm or self._shod_near(segment)):
             return False
-        if not named and self._scored_near(segment):
+        if not named and not self._worn_beside_nails(verb, number) and self._scored_near(segment):
             return False
         self._set_frame("shoe_size", segment)
         value = "0" * number.aughts if number.aughts else f"{float(number.value):g}"
         return self._add(segment, "shoe_size", value, mention)
+
+    def _worn_beside_nails(self, verb: str, number: Number) -> bool:
+        """ "Three and a half nails, and he's wearing a four": a horse wears its shoes, whatever was told of nails."""
+        nailed = self._frame is not None and self._frame.slot in ("nails", "nail_size")
+        return nailed and number.article and verb in ("wears", "wearing")
 
     def _foot_at(self, index: int) -> bool:
         foot = self._talk.mention_starting(index)

@@ -115,3 +115,18 @@ test_new_that_was = reads(
     ],
     "Tansy. {}",
 )
+
+test_renewed_and_put_back = reads(
+    [
+        ("I renewed the fronts and reset the hinds.", ["LF+RF work new_shoe", "LH+RH work reset"]),
+        ("Replaced both hinds with egg bars.", ["LH+RH shoe_type egg_bar", "LH+RH work new_shoe"]),
+        ("The fronts were renewed.", ["LF+RF work new_shoe"]),
+        ("Replaced the front pads, reset all round.", ["LF+RF+LH+RH work reset"]),
+        ("I haven't replaced the hinds.", []),
+        ("Put the old shoes back up front.", ["LF+RF work reset"]),
+        ("I put her old shoes back behind, six nails.", ["LH+RH nails 6", "LH+RH work reset"]),
+        ("Off fore, wall loss where the wall's gone. Same shoe back.", ["RF finding wall_loss", "RF work reset"]),
+        ("Off fore, the shoe was gone. Same shoe back.", ["RF shoe_state lost", "RF work put_back"]),
+    ],
+    "Tally. {}",
+)

@@ -81,3 +81,18 @@ test_degrees_of_rotation = reads(
     ],
     "Tally. {}",
 )
+
+test_of_each_shoe_of_a_pair = reads(
+    [
+        (
+            "Bar shoe on the left hind. Plain on the right hind. Toe clip on each.",
+            ["LH shoe_type bar", "LH+RH clips toe", "RH shoe_type plain"],
+        ),
+        (
+            "Left front, egg bar. Right front, plain. Leather pads on each.",
+            ["LF shoe_type egg_bar", "LF+RF pad leather", "RF shoe_type plain"],
+        ),
+        ("Left front, side clips each side.", ["LF clips side"]),
+    ],
+    "Tally. {}",
+)

@@ -204,3 +204,18 @@ test_booked_to_do = reads(
         ("Tally. I was booked to put egg bars in front, but they'd sold him.", []),
     ]
 )
+
+test_once_something_was_had = reads(
+    [
+        (
+            "The fronts got new shoes. The hinds get their new ones when he's had a bit of schooling.",
+            ["LF+RF work new_shoe", "LH+RH work new_shoe planned"],
+        ),
+        ("Once he's been sedated the hinds get new shoes.", ["LH+RH work new_shoe planned"]),
+        ("Trimmed the hinds. He's grand when he's been sedated.", ["- manner sedated", "LH+RH work trim"]),
+        ("I've ordered pour ins for both fores for next visit.", ["LF+RF pad pour_in planned"]),
+        ("We ordered rim pads for the hinds for next time.", ["LH+RH pad rim planned"]),
+        ("I've ordered size fives for next time. Trimmed.", ["LF+RF+LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)

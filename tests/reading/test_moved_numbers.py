@@ -153,3 +153,18 @@ test_a_slip_with_who_wears_it = reads(
         ("They keep saying she's in a two in front.", ["LF+RF shoe_size 2"]),
     ],
 )
+
+test_what_it_comes_to_told_as_well = reads(
+    [
+        (
+            "Heel height forty two on the off fore, and five mil less than that, thirty seven, on the near fore.",
+            ["LF heel_height 37", "RF heel_height 42"],
+        ),
+        (
+            "Toe angle fifty on the left front, and two degrees less, forty eight, on the right front.",
+            ["LF toe_angle 50", "RF toe_angle 48"],
+        ),
+        ("Eight nails in the near hind, one less, seven, in the off hind.", ["LH nails 8", "RH nails 7"]),
+    ],
+    "Tally. {}",
+)

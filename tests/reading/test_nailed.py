@@ -56,3 +56,13 @@ test_counted_in_feet_of_a_sized_pair = reads(
         ),
     ],
 )
+
+test_nails_that_were_low = reads(
+    [
+        ("The nails were low on the near hind.", ["LH nail_line low"]),
+        ("Left front reset, the nails are a bit low.", ["LF nail_line low", "LF work reset"]),
+        ("The nails weren't low on the near hind.", []),
+        ("Near hind reset. I'm running low on nails.", ["LH work reset"]),
+    ],
+    "Tally. {}",
+)

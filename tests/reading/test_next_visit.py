@@ -281,3 +281,15 @@ test_every_so_many_weeks = reads(
     ],
     "Tansy. {}",
 )
+
+test_wanted_and_addressed = reads(
+    [
+        ("I'd like him every five weeks from here.", ["- next_visit_weeks 5 planned"]),
+        ("We'd like her every six weeks.", ["- next_visit_weeks 6 planned"]),
+        ("They'd like him every five weeks.", []),
+        ("See you in eight weeks, old girl.", ["- next_visit_weeks 8 planned"]),
+        ("Back in six weeks, the old lad.", ["- next_visit_weeks 6 planned"]),
+        ("The foal's six weeks old.", []),
+    ],
+    "Tally. {}",
+)

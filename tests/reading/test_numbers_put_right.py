@@ -211,3 +211,25 @@ test_the_count_of_all_stands_on_the_other_feet = reads(
         ("Fronts reset, six nails in the left, no, seven in the right front.", ["LF+RF work reset", "RF nails 7"]),
     ]
 )
+
+test_nails_size_put_right = reads(
+    [
+        (
+            "New shoes all round. Number two shoes, number five nails, I tell a lie, number six.",
+            ["LF+RF+LH+RH nail_size 6", "LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work new_shoe"],
+        ),
+        (
+            "Reset in front. Size one, number four nails, sorry, number five.",
+            ["LF+RF nail_size 5", "LF+RF shoe_size 1", "LF+RF work reset"],
+        ),
+        (
+            "Reset behind. Number one shoes, number five nails, no, number two shoes.",
+            ["LH+RH nail_size 5", "LH+RH shoe_size 2", "LH+RH work reset"],
+        ),
+        (
+            "New shoes in front. Size two, number five nails, no, size three.",
+            ["LF+RF nail_size 5", "LF+RF shoe_size 3", "LF+RF work new_shoe"],
+        ),
+    ],
+    "Tally. {}",
+)

@@ -129,3 +129,24 @@ test_what_it_wants = reads(
     ],
     "Tally. {}",
 )
+
+test_this_set_and_the_last = reads(
+    [
+        (
+            "Quarter clips on the fronts last set. I've gone to side clips this set, new shoes.",
+            ["LF+RF clips quarter history", "LF+RF clips side", "LF+RF work new_shoe"],
+        ),
+        (
+            "He'd bar shoes behind last set, plain this set, all new.",
+            ["LH+RH shoe_type bar history", "LH+RH shoe_type plain", "LH+RH work new_shoe"],
+        ),
+        ("I used my last set of rim pads on the fronts.", ["LF+RF pad rim"]),
+        ("Tips in front. Those are last cycle's tips reset.", ["LF+RF shoe_type tip", "LF+RF work reset"]),
+        (
+            "Front feet, last time's bar shoes reset, size two.",
+            ["LF+RF shoe_size 2", "LF+RF shoe_type bar", "LF+RF work reset"],
+        ),
+        ("Front feet, egg bars. Last time's were plain.", ["LF+RF shoe_type egg_bar", "LF+RF shoe_type plain history"]),
+    ],
+    "Tally. {}",
+)

@@ -200,3 +200,22 @@ test_that_finding_is_no_foot = reads(
         ("She's overreaching on the near fore. Backs reset.", ["LF gait overreach", "LH+RH work reset"]),
     ],
 )
+
+test_kinds_of_shoes_new_and_reset = reads(
+    [
+        (
+            "Heart bar on the near fore and a plain shoe on the off. The heart bar's new, the plain one's a reset.",
+            ["LF shoe_type heart_bar", "LF work new_shoe", "RF shoe_type plain", "RF work reset"],
+        ),
+        (
+            "Left front has a rolled toe, right front a bar shoe. The rolled toe is a reset, the bar shoe's new.",
+            ["LF shoe_type rolled_toe", "LF work reset", "RF shoe_type bar", "RF work new_shoe"],
+        ),
+        (
+            "Plain fronts. Egg bars behind. The egg bars are new.",
+            ["LF+RF shoe_type plain", "LH+RH shoe_type egg_bar", "LH+RH work new_shoe"],
+        ),
+        ("Heart bar on the near fore. The heart bar's good for him.", ["LF shoe_type heart_bar"]),
+    ],
+    "Tally. {}",
+)

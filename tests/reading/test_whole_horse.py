@@ -258,3 +258,53 @@ test_said_of_him_and_then_foot_by_foot = reads(
     ],
     "Tally. {}",
 )
+
+test_full_sets_and_all_new = reads(
+    [
+        ("Trim only, the full set.", ["LF+RF+LH+RH work trim"]),
+        ("Just a trim, a full set.", ["LF+RF+LH+RH work trim"]),
+        ("Reset the full set.", ["LF+RF+LH+RH work reset"]),
+        ("Trimmed and a full set.", ["LF+RF+LH+RH work new_shoe"]),
+        (
+            "Fronts, size two. Hinds, size one. All new.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 1"],
+        ),
+        (
+            "Fronts, size six wide webs. Hinds, size five, plain. All new and all steel.",
+            [
+                "LF+RF shoe_size 6",
+                "LF+RF shoe_type wide_web",
+                "LF+RF+LH+RH shoe_material steel",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH shoe_size 5",
+                "LH+RH shoe_type plain",
+            ],
+        ),
+        (
+            "Fronts reset, size two. Hinds size one. All new.",
+            ["LF+RF shoe_size 2", "LF+RF work reset", "LH+RH shoe_size 1", "LH+RH work new_shoe"],
+        ),
+        (
+            "Left front was loose, sprung, the lot. Reset it, six nails.",
+            ["LF nails 6", "LF shoe_state loose", "LF shoe_state sprung", "LF work reset"],
+        ),
+        (
+            "Left front, thrush and a crack, the lot. Reset it.",
+            ["LF finding crack", "LF finding thrush", "LF work reset"],
+        ),
+        ("Reset the fronts, steel, the lot.", ["LF+RF work reset", "LF+RF+LH+RH shoe_material steel"]),
+        (
+            "New all round in plain steel.",
+            ["LF+RF+LH+RH shoe_material steel", "LF+RF+LH+RH shoe_type plain", "LF+RF+LH+RH work new_shoe"],
+        ),
+        (
+            "New in front in egg bars. Reset behind.",
+            ["LF+RF shoe_type egg_bar", "LF+RF work new_shoe", "LH+RH work reset"],
+        ),
+        (
+            "Reset the hinds, new in front. Size five nails throughout.",
+            ["LF+RF work new_shoe", "LF+RF+LH+RH nail_size 5", "LH+RH work reset"],
+        ),
+    ],
+    "Tally. {}",
+)

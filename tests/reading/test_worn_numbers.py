@@ -165,3 +165,42 @@ test_stands_in = reads(
     ],
     "Tansy. {}",
 )
+
+test_worn_beside_nails_and_ones = reads(
+    [
+        (
+            "Racing plates all round, three and a half nails, and he's wearing a four in front.",
+            ["LF+RF shoe_size 4", "LF+RF+LH+RH nail_size 3.5", "LF+RF+LH+RH shoe_type racing_plate"],
+        ),
+        (
+            "New shoes in front, number five nails, and she wears a two.",
+            ["LF+RF nail_size 5", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+        ("He takes ones in front and aughts behind.", ["LF+RF shoe_size 1", "LH+RH shoe_size 0"]),
+        ("She's wearing ones behind, reset.", ["LH+RH shoe_size 1", "LH+RH work reset"]),
+        ("She wears leather ones in front.", []),
+    ],
+    "Tally. {}",
+)
+
+test_nails_of_other_feet = reads(
+    [
+        (
+            "Number six nails in the fronts and number five in the hinds. Reset all round.",
+            ["LF+RF nail_size 6", "LF+RF+LH+RH work reset", "LH+RH nail_size 5"],
+        ),
+        (
+            "Reset all round. Size five nails in front and size four behind.",
+            ["LF+RF nail_size 5", "LF+RF+LH+RH work reset", "LH+RH nail_size 4"],
+        ),
+        (
+            "Reset all round. Size two, number five nails in front, number three shoes behind.",
+            ["LF+RF nail_size 5", "LF+RF shoe_size 2", "LF+RF+LH+RH work reset", "LH+RH shoe_size 3"],
+        ),
+        (
+            "Number six nails in the fronts, and size one shoes in the hinds.",
+            ["LF+RF nail_size 6", "LH+RH shoe_size 1"],
+        ),
+    ],
+    "Tally. {}",
+)
