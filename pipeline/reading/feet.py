@@ -159,7 +159,8 @@ def _attach_segment(
             continue
         listed = (
             None
-            if (_statement_only(draft) and _clause_follows(sentence, position)) or (hand and _to_them(talk, draft))
+            if (_statement_only(draft) and _clause_follows(sentence, position))
+            or (hand and (_to_them(talk, draft) or _to_it(talk, draft, hand)))
             else _from_list(talk, sentence, position, groups, hand, draft)
         )
         if listed is not None:
@@ -184,6 +185,11 @@ def _to_them(talk: Talk, draft: Draft) -> bool:
     """ "I put iodine in them, and the left front": the pronoun's feet, to which the one behind is added."""
     done = draft.slot in ("work", "treatment", "nails")
     return done and bool({"them", "those"} & set(talk.words[draft.start : min(draft.end + 2, draft.segment.end)]))
+
+
+def _to_it(talk: Talk, draft: Draft, hand: Feet) -> bool:
+    """ "Sprung the near fore shoe. Reset it, and rolled toes on both fores": the one in hand alone was reset."""
+    return draft.slot == "work" and len(hand) == 1 and "it" in talk.words[draft.start : draft.end + 1]
 
 
 def _from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None) -> None:

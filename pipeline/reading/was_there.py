@@ -12,6 +12,7 @@ _REMARK = frozenset({
     "have", "'d", "been", "already", "also", "still", "even", "not", "n't", "never", "too", "as", "well", "the", "in",
     "on", "at", "back", "quite", "really", "yet", "there", "just", "then", "same", "anyway", "only",
 })  # fmt: skip
+_HAVE = frozenset({"'ve", "have"})
 _TODAY = frozenset({"today", "now"})
 _NO_MORE = frozenset({"not", "gone", "n't", "no", "is", "it", "'s", "there", "but", "today", "now", "any", "more"})
 
@@ -47,6 +48,11 @@ def found_so(talk: Talk, segment: Segment, cues: list[Mention]) -> bool:
     been = bool(cues) and all(talk.words[m.end - 1] == "been" for m in cues)
     found = all(d.slot == "shoe_state" or d.value == "sedated" for d in segment.drafts)
     return been and found and bool(segment.drafts)
+
+
+def in_it_still(words: list[str], cue: Mention) -> bool:
+    """ "I've had her in wedges three weeks": so it still is; not "we had her in wedges"."""
+    return words[cue.start] == "had" and words[cue.end - 1] == "in" and words[cue.start - 1] in _HAVE
 
 
 def _remarked_on(talk: Talk, segment: Segment) -> Draft | None:
