@@ -9,6 +9,7 @@ from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.was_there import has_been_so
 from pipeline.record import Status, value_problem
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -55,11 +56,6 @@ _COMING_BACK = frozenset(
 )
 _LEFT_OUT = frozenset({"bar", "except", "but", "barring", "for", "from"})
 _ASKED = frozenset({"asked", "wanted", "asking", "liked"})
-_THEY_HAVE_HAD = (
-    frozenset({"i", "we", "he", "she", "it", "they", "you"}),
-    frozenset({"'ve", "have", "'s", "has", "'d", "had"}),
-    frozenset({"had", "been", "kept", "worn", "stood", "left", "run"}),
-)
 _NAMED_BY = frozenset({
     "for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again", "so",
     "likes", "wants", "needs", "every", "it", "say", "past", "over", "than",
@@ -194,7 +190,7 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     limited = before[-2:] in (["go", "past"], ["go", "over"], ["go", "beyond"])
     if before[-1:] == ["for"] and any(d.slot == "treatment" for d in segment.drafts):
         return True  # "poultice for three days"
-    if _has_been_so(talk.words[end : end + 3]):
+    if has_been_so(talk.words[end : end + 3]):
         return True  # "three weeks I've had her in wedges"
     if before[-1:] == ["every"] and _from_now_on(talk, sentence, segment, start):
         return False
@@ -215,13 +211,6 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True
     covering = [m for m in talk.having("times") if m.start < end and m.end > start]
     return any(m.readings["times"] in ("history", "neutral") for m in covering)
-
-
-def _has_been_so(behind: list[str]) -> bool:
-    """ "… he's been", "… they've had", right behind the interval: how long it has been so up to today."""
-    return len(behind) == len(_THEY_HAVE_HAD) and all(
-        w in words for w, words in zip(behind, _THEY_HAVE_HAD, strict=True)
-    )
 
 
 def _from_now_on(talk: Talk, sentence: list[Segment], segment: Segment, start: int) -> bool:

@@ -13,6 +13,11 @@ _REMARK = frozenset({
     "on", "at", "back", "quite", "really", "yet", "there", "just", "then", "same", "anyway", "only",
 })  # fmt: skip
 _HAVE = frozenset({"'ve", "have"})
+_THEY_HAVE_HAD = (
+    frozenset({"i", "we", "he", "she", "it", "they", "you"}),
+    frozenset({"'ve", "have", "'s", "has", "'d", "had"}),
+    frozenset({"had", "been", "kept", "worn", "stood", "left", "run"}),
+)
 _TODAY = frozenset({"today", "now"})
 _NO_MORE = frozenset({"not", "gone", "n't", "no", "is", "it", "'s", "there", "but", "today", "now", "any", "more"})
 
@@ -53,6 +58,13 @@ def found_so(talk: Talk, segment: Segment, cues: list[Mention]) -> bool:
 def in_it_still(words: list[str], cue: Mention) -> bool:
     """ "I've had her in wedges three weeks": so it still is; not "we had her in wedges"."""
     return words[cue.start] == "had" and words[cue.end - 1] == "in" and words[cue.start - 1] in _HAVE
+
+
+def has_been_so(behind: list[str]) -> bool:
+    """ "… he's been", "… they've had", right behind the interval: how long it has been so up to today."""
+    return len(behind) == len(_THEY_HAVE_HAD) and all(
+        w in words for w, words in zip(behind, _THEY_HAVE_HAD, strict=True)
+    )
 
 
 def _remarked_on(talk: Talk, segment: Segment) -> Draft | None:
