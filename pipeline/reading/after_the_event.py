@@ -6,6 +6,7 @@ from pipeline.reading.scopes import PLANNABLE
 from pipeline.reading.talk import Segment, Talk
 
 AFTER = frozenset({"after"})
+TO_COME = AFTER | {"tonight"}
 _UNTIL = frozenset({"until", "till"})
 _WHOSE = frozenset({"the", "his", "her", "their", "this", "that", "next"})
 _DAYS = frozenset(
@@ -16,6 +17,7 @@ _EVENTS = _DAYS | {
     "hunting", "event", "competition", "championships", "finals", "trials", "trial", "gymkhana", "rodeo", "fair",
     "ride", "camp", "wedding", "foaling",
 }  # fmt: skip
+_DONE_BY_ME = frozenset({"i", "we", "put", "stuck", "did", "gave", "got", "left", "went"})
 _BEFORE_EVENT = 3  # words between "after" and what it is after: "after her next big show"
 _TO_BE = frozenset({"goes", "go", "comes", "come", "gets", "get", "is", "'s", "are", "'re", "be", "can", "will", "'ll"})
 _I = frozenset({"i", "we"})
@@ -24,6 +26,8 @@ _I = frozenset({"i", "we"})
 def planned_after(talk: Talk, sentence: list[Segment], position: int) -> bool:
     """Whether the segment tells what is to be after an event that it, or the segment before it, names."""
     segment = sentence[position]
+    if tonight(talk, segment):
+        return True
     if segment.past or segment.having("times", "today"):
         return False
     if any(talk.words[at - 1] in _I for at in talk.plays("action", segment.start + 1, segment.end)):
@@ -34,6 +38,14 @@ def planned_after(talk: Talk, sentence: list[Segment], position: int) -> bool:
     if at is None or not all(d.slot in PLANNABLE for d in segment.drafts):
         return False  # "he's short after the race", "she comes back with a bruise after a hunt"
     return bool(_TO_BE & set(talk.words[segment.start : segment.end]))
+
+
+def tonight(talk: Talk, segment: Segment) -> bool:
+    """ "Poultice tonight", "they're to soak it tonight": what others will do to the foot when I am gone."""
+    words = set(talk.words[segment.start : segment.end])
+    if segment.past or "tonight" not in words or words & _DONE_BY_ME:
+        return False
+    return all(d.slot == "treatment" and not talk.words[d.start].endswith("ed") for d in segment.drafts)
 
 
 def _event_at(talk: Talk, segment: Segment) -> int | None:

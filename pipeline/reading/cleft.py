@@ -1,15 +1,20 @@
-"""The foot put first and set right: "it wasn't the left front that was lame, it was the right"."""
+"""What is put first: "it wasn't the left front that was lame, it was the right", "a bar shoe is what he needs"."""
 
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Talk
+from pipeline.reading.talk import Segment, Sentence, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _WAS_NOT = (["was", "n't"], ["is", "n't"], ["was", "not"], ["'s", "not"], ["is", "not"])
 _IT = frozenset({"it", "that"})
 _IS = frozenset({"was", "'s", "is"})
 _WHO = frozenset({"that", "which", "who", "he", "she"})
+NEEDED = frozenset({"needs", "need", "wants", "want"})
+_ASKS_FOR = 6  # tokens from "what" to the verb
+_ARE = _IS - {"was"} | {"are"}
+_PUT = frozenset({"put", "got", "gave", "went", "fitted", "did", "made"})
+_WILL = frozenset({"'ll", "will", "gonna", "going", "'d", "would", "could"})
 _LONGEST = 12  # tokens from the first foot to the one that is meant
 
 
@@ -29,6 +34,26 @@ def set_foot_right(talk: Talk) -> None:
         meant.dropped = True
         for mention in [m for m in talk.mentions if at < m.start < wrong.start or at < m.end <= wrong.start]:
             mention.readings.pop("denials", None)
+
+
+def needed(talk: Talk, sentence: Sentence) -> list[Mention]:
+    """ "A bar shoe is what that off hind needs": a plan, unless it is told behind that it was put on."""
+    found = []
+    for position, segment in enumerate(sentence):
+        for at in [i for i in range(segment.start + 2, segment.end) if talk.words[i] in NEEDED]:
+            what = next(
+                (i for i in range(at - 1, max(segment.start, at - _ASKS_FOR), -1) if talk.words[i] == "what"), 0
+            )
+            if not what or talk.words[what - 1] not in _ARE or _put_on(talk, sentence[position + 1 :]):
+                continue
+            found.append(Mention(segment.start, at + 1, (what, at), {"plans": "before"}))
+    return found
+
+
+def _put_on(talk: Talk, behind: list[Segment]) -> bool:
+    """ "… and that's what he got", "… so I put one on"; not "… and I'll put one on"."""
+    words = [set(talk.words[s.start : s.end]) for s in behind]
+    return any(said & _PUT and not said & _WILL for said in words)
 
 
 def _meant(talk: Talk, wrong: Mention) -> Mention | None:

@@ -13,6 +13,7 @@ _WELL = frozenset({"all", "right", "well", "a", "bit", "good"})
 _OPENED = frozenset({"opened", "dug"})
 _RAN = frozenset({"drained", "drain", "draining", "pus"})
 _WHOSE = frozenset({"the", "that", "his", "her", "both", "all"})
+_CLEANED = frozenset({"thrush", "scratches"})
 _FOR = frozenset({"white_line_disease", "keratoma", "canker"})
 
 
@@ -56,11 +57,13 @@ def _opened(talk: Talk) -> None:
         if words[0] in ("opened", "dug") and not _RAN & set(words) and _told_last(talk, draft.start):
             draft.value = "resection"
             draft.note("treatment: the wall was opened")
+        elif words[0] in ("opened", "dug") and not _RAN & set(words) and _told_last(talk, draft.start, _CLEANED):
+            draft.drop("dug out, and nothing ran")  # "thrush, I dug it out"
 
 
-def _told_last(talk: Talk, at: int) -> bool:
+def _told_last(talk: Talk, at: int, what: frozenset[str] = _FOR) -> bool:
     found = [m for m in talk.having("findings") if m.start < at]
-    return bool(found) and found[-1].get("findings") in _FOR
+    return bool(found) and found[-1].get("findings") in what
 
 
 def _cut(talk: Talk, foot: Mention) -> int | None:

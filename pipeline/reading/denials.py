@@ -47,7 +47,7 @@ _ONLY_SO = (["enough"], ["from"], ["because"], ["with"], ["for"], ["due"])
 _REALLY = frozenset({"actually", "really", "truly", "properly", "been", "got"})
 _NOT_SO = Sayings(
     "it is n't", "it is not", "it 's not", "it was n't", "it was not", "that 's not it", "that is n't it",
-    "there is n't", "there 's not", "there was n't", "there 's no sign", "i see none", "i found none",
+    "there is n't", "there 's not", "there was n't", "there 's no sign", "i see none", "i found none", "never found",
     *(f"{can} {find}" for can in ("could n't", "ca n't", "did n't", "do n't", "could not", "did not")
       for find in ("see", "find", "feel")),
 )  # fmt: skip
@@ -158,7 +158,7 @@ def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
 
 def _was_thought(talk: Talk, draft: Draft, form: list[str]) -> bool:
     """Not "I suspect an abscess. I couldn't find it", which may be there all the same."""
-    own = draft.status is Status.SUSPECTED and form[-1] not in ("see", "find", "feel")
+    own = draft.status is Status.SUSPECTED and form[-1] not in ("see", "find", "feel", "found")
     if form in _NOT_MY_VIEW.forms:
         own = not THOUGHT.isdisjoint(talk.words[talk.sentence(draft.segment.sentence)[0].start : draft.start])
     return own or SOUGHT in draft.rules or brought_up(talk, draft.segment)

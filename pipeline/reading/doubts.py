@@ -26,6 +26,11 @@ _RECKONING = frozenset({"guess", "think", "reckon", "suppose", "believe"})
 _EITHER = frozenset({"either"})
 _ARTICLES = frozenset({"a", "an", "the"})
 _OH = frozenset({"oh", "well", "say", "a", "about"})
+_SOME = _ARTICLES | {"some", "one"}
+_SHARP = frozenset(
+    {"nail", "nails", "screw", "staple", "wire", "stone", "flint", "tack", "thorn", "glass", "bolt", "stub", "spike"}
+)
+_SHORT_NAME = 4  # tokens: "an old roofing nail"
 _CAUSED = frozenset({"from", "because", "since", "due", "caused", "thanks"})
 _AS_SEEN = frozenset({"look", "looks", "sound", "sounds", "feel", "smell", "way", "what", "how"})  # "from the look"
 _NOT = frozenset({"n't", "not", "never", "nae"})
@@ -34,7 +39,11 @@ _NOT = frozenset({"n't", "not", "never", "nae"})
 def doubt(talk: Talk, sentence: Sentence) -> None:
     for position, segment in enumerate(sentence if "doubts" in sentence.classes else ()):
         for cue in segment.having("doubts", "before"):
-            if _of_degree(talk, sentence, position, cue) or _of_the_cause(talk, segment, cue):
+            if (
+                _of_degree(talk, sentence, position, cue)
+                or _of_the_cause(talk, segment, cue)
+                or _of_what_it_was(talk, sentence, position, cue)
+            ):
                 continue
             touched = _named_before(talk, segment, cue) or reached(talk, sentence, position, cue)
             if talk.words[cue.end - 1] == "like" and not touched and cue.end < segment.end:
@@ -53,7 +62,11 @@ def doubt(talk: Talk, sentence: Sentence) -> None:
 def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     for position, segment in enumerate(sentence if "doubts" in sentence.classes else ()):
         for cue in segment.having("doubts", "after"):
-            if _of_degree(talk, sentence, position, cue) or _of_the_cause(talk, segment, cue):
+            if (
+                _of_degree(talk, sentence, position, cue)
+                or _of_the_cause(talk, segment, cue)
+                or _of_what_it_was(talk, sentence, position, cue)
+            ):
                 continue
             ahead = [d for d in drafts_after(segment, cue) if d.slot in DOUBTABLE]
             behind = last_doubtable(sentence[: position + 1])
@@ -150,6 +163,17 @@ def _of_degree(talk: Talk, sentence: Sentence, position: int, cue: Mention) -> b
     before = [m for m in segment.mentions if m.end <= cue.start]
     degree = bool(before) and before[-1].get("severities") is not None and before[-1].end == cue.start
     return degree and len(before) == 1 and before[0].start == segment.start and _closes(segment, cue)
+
+
+def _of_what_it_was(talk: Talk, sentence: Sentence, position: int, cue: Mention) -> bool:
+    """ "Stepped on a nail, a fencing nail I reckon": what he stepped on is in doubt, not the puncture."""
+    segment = sentence[position]
+    if cue.end != segment.end or segment.drafts or not segment.joined_by(","):
+        return False
+    alone = cue.start == segment.start and position > 1  # "a piece of glass, I reckon"
+    named = sentence[position - 1] if alone else segment
+    words = talk.words[named.start : named.end if alone else cue.start]
+    return bool(words) and words[0] in _SOME and words[-1] in _SHARP and len(words) <= _SHORT_NAME and not named.drafts
 
 
 def _of_the_cause(talk: Talk, segment: Segment, cue: Mention) -> bool:

@@ -7,8 +7,9 @@ from itertools import product
 from pipeline.reading.all_season import CALENDAR, before_then, season_ahead, since_what, still_to_come
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Segment, Talk
-from pipeline.reading.was_there import goes_on_again
+from pipeline.reading.was_there import goes_on_again, in_it_still
 
+_KNOWN = frozenset({"know", "knew", "known"})
 _AT_SOME = (["at", "some"], ["at", "one"])
 WHERE, IT_WAS = frozenset({"where"}), frozenset(product(("he", "she", "it", "they"), ("was", "were", "had")))
 _TIMES = CALENDAR | frozenset({
@@ -24,7 +25,7 @@ def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[
     told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not before_then(talk, segment, m)]
     told = [m for m in told if not since_what(talk, m)]
-    told = [m for m in told if not goes_on_again(talk, segment, m)]
+    told = [m for m in told if not goes_on_again(talk, segment, m) and not in_it_still(talk.words, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
     return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
 
@@ -59,4 +60,6 @@ def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
     last = segment.end - 1
     if talk.words[last] != "before" or any(last in m.literal and m.is_any(("times", "feet")) for m in segment.mentions):
         return []
+    if talk.words[last - 1] == "from" and not _KNOWN.isdisjoint(talk.words[segment.start : last]):
+        return []  # "ringbone, we know that from before": an old one that is still there
     return [Mention(last, segment.end, (last,), {"times": "history"})]

@@ -26,7 +26,7 @@ from pipeline.reading.foot_groups import (
     setup_only,
     united,
 )
-from pipeline.reading.foot_in_hand import done_to_them, from_hand
+from pipeline.reading.foot_in_hand import done_to_it, done_to_them, from_hand
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
@@ -164,7 +164,7 @@ def _attach_segment(
         listed = (
             None
             if (_statement_only(draft) and (_clause_follows(sentence, position) or catching(talk, draft)))
-            or (hand and done_to_them(talk, draft))
+            or (hand and (done_to_them(talk, draft) or done_to_it(talk, draft, hand)))
             else _from_list(talk, sentence, position, groups, hand, draft)
         )
         if listed is not None:

@@ -17,6 +17,11 @@ def done_to_them(talk: Talk, draft: Draft) -> bool:
     return done and bool({"them", "those"} & set(talk.words[draft.start : min(draft.end + 2, draft.segment.end)]))
 
 
+def done_to_it(talk: Talk, draft: Draft, hand: Feet) -> bool:
+    """ "Sprung the near fore shoe. Reset it, and rolled toes on both fores": the one in hand alone was reset."""
+    return draft.slot == "work" and len(hand) == 1 and "it" in talk.words[draft.start : draft.end + 1]
+
+
 def from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None) -> None:
     """The foot named before in the sentence, or the one in hand."""
     over = feet_gone_over(talk, draft, hand) if earlier is None else None

@@ -10,7 +10,7 @@ from pipeline.vocabulary import CLASS_SLOTS
 _ANSWERS = {"tester_heads": ("tester_responses", "severities"), "pulse_heads": ("pulses",)}
 _NOTHING = frozenset({"nothing", "none", "zip", "zilch", "nil", "nowt", "normal", "zero", "no", "not", "a", "flicker"})
 _LIGHT = frozenset({
-    "the", "on", "in", "at", "and", ",", "both", "was", "were", "is", "'s", "gave", "got", "a", "an", "of", "to",
+    "the", "on", "in", "at", "and", ",", "both", "was", "were", "are", "is", "'s", "gave", "got", "a", "an", "of", "to",
     "over", "his", "her", "across", "just", "only", "about", "then", "but", "it", "as", "well", "too", "same", "foot",
     "that",
 })  # fmt: skip
@@ -76,7 +76,13 @@ def _answers(talk: Talk, head: str, start: int, end: int) -> bool:
     said = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
     while start < end and talk.words[start] in _LEADS and not any(m.start == start for m in said):
         start += 1
-    if not any(m.start == start and m.get("feet") for m in said):
+    led = next((m for m in said if m.start == start), None)
+    if led is not None and led.is_any(_ANSWERS[head]):  # "Pulses. Bounding near fore, raised off fore."
+        at = led.end
+        while at < end and talk.words[at] in _LEADS and not any(m.start == at for m in said):
+            at += 1
+        led = next((m for m in said if m.start == at), None)
+    if led is None or not led.get("feet"):
         return False
     taken = [m for m in said if m.get("feet") or m.is_any((*_ANSWERS[head], "zones", "fillers"))]
     held = {i for m in taken for i in range(m.start, m.end)}

@@ -16,6 +16,14 @@ from pipeline.reading.size_ranges import plain, size_name
 from pipeline.reading.talk import Segment
 from pipeline.record import SHOE_SIZES, Status
 
+GRADED_SINCE = "graded since"
+_GRADED = frozenset({"lameness", "obel"})
+_TO_A_SCALE, _WORST = 4, 5
+_SCALE_ENDS = frozenset({"to", "of"})
+_HORSE = frozenset({"he", "she", "that"})
+_BEING = frozenset({"is", "'s"})
+_DOWN_TO = (["down", "to"], ["up", "to"], ["back", "to"], ["still", "at"])
+_OF_SHOES = ("work", "shoe_types", "shoe_materials", "pads", "clips")
 AS_IT_WAS, AS_IT_IS = "what it went from", "what it went to"
 _MOVING = CHANGING | {
     "down", "up", "back", "drop", "going", "go", "coming", "moving", "grown", "grew", "brought", "taken", "took",
@@ -62,6 +70,46 @@ class MovedNumbers(BodyNumbers):
         if any(m.get("times") == "history" for m in self._talk.starting_in(mention.end, behind.start)):
             segment.drafts[-1].note(AS_IT_IS)  # "from a seven in the spring to a five"
         return True
+
+    def _on_a_scale(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "On a scale to five, he's a two on the near hind": how lame he is, of which the grade follows."""
+        led = self._words[max(0, mention.start - _TO_A_SCALE) : mention.start]
+        crest = any(m.get("measures") == "cresty_neck" for s in self._sentence(segment) for m in s.mentions)
+        if "scale" not in led or led[-1] not in _SCALE_ENDS or number.value != _WORST or crest:
+            return False
+        self._set_frame("lameness", segment)
+        self._used.add(mention.start)
+        return True
+
+    def _graded_since(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Three out of five on Monday. Today she's down to a one on it", "Obel three. Well, she's a two"."""
+        if self._on_a_scale(segment, mention, number):
+            return True
+        frame, at = self._frame, mention.start - 1
+        if frame is None or frame.slot not in _GRADED or not number.article or segment.sentence - frame.sentence > 1:
+            return False
+        name = self._talk.mention_ending(at - 1)
+        named = self._words[at - 2] in _HORSE or (name is not None and name.get("horse") is not None)
+        being = named and self._words[at - 1] in _BEING
+        if not (being or self._words[at - 2 : at] in _DOWN_TO) or not self._closes_grade(mention):
+            return False
+        if any(
+            m.is_any(_OF_SHOES) or m.get("measures") == "shoe_size" for s in self._sentence(segment) for m in s.mentions
+        ):
+            return False
+        if not self._add(segment, frame.slot, number.value, mention):
+            return False
+        segment.drafts[-1].rules += [GRADED_SINCE] if segment.having("feet") else [GRADED_SINCE, "elliptic"]
+        frame.sentence = segment.sentence
+        return True
+
+    def _closes_grade(self, mention: Mention) -> bool:
+        """Whether a foot or the end of the statement is behind the grade: "a two on the near hind", "a one today"."""
+        behind = self._words[mention.end : mention.end + 1]
+        foot = any(m.get("feet") for m in self._talk.starting_in(mention.end, mention.end + 3))
+        time = self._talk.mention_starting(mention.end)
+        timed = time is not None and time.get("times") is not None
+        return foot or timed or behind in ([","], ["."], ["and"], ["but"], [])
 
     def _more_or_less(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Eight nails in the near hind, one fewer in the off", "the off is two less than that"."""

@@ -11,13 +11,17 @@ _ANYWHERE = frozenset({"anywhere", "everywhere", "anyplace", "place"})
 # The last words of those that may mean something else than feet.
 _MAY_BE_NO_FOOT = frozenset({
     "both", "lot", "behind", "elsewhere", "one", "anywhere", "everywhere", "anyplace", "place", "round", "around",
+    "over",
 })  # fmt: skip
+_TRIED = frozenset({"tried", "went", "squeezed", "tested", "pinched", "checked"})
+_GOING = frozenset({"going", "go", "goes", "gone", "went", "get", "gets", "getting", "got"})
 _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
 _GOING_ROUND = frozenset({"round", "around", "starting", "begin", "beginning"})
 _OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
 _DONE = frozenset({"shod", "done", "kept", "from", "lives", "living", "stabled", "trimmed", "been", "him", "her"})
 _ANSWERS = frozenset(
     {"nothing", "none", "reaction", "response", "flinch", "anything", "answer", "nowt", "gone", "cleared", "away"}
+    | {"thing", "peep", "murmur", "flicker", "twitch"}
 )
 
 
@@ -82,6 +86,8 @@ def _something_else(talk: Talk, mention: Mention) -> bool:
     """ "Bandaged the lot", "silicone behind them", "been kept elsewhere": a word for feet that means something else."""
     if _both_places(talk, mention) or _round_a_foot(talk, mention) or _and_so_on(talk, mention):
         return True
+    if talk.words[mention.start : mention.end] == ["all", "over"] and talk.words[mention.start - 1] in _TRIED:
+        return True  # "the right front I tried all over"
     if the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
     if _behind_them(talk, mention) or _shod_elsewhere(talk, mention):
@@ -96,6 +102,8 @@ def _something_else(talk: Talk, mention: Mention) -> bool:
     if mention.get("feet") == "all" and inside is not None and inside.get("feet") == "in_hand":
         return True  # "no hole anyplace in there"
     anywhere = talk.words[mention.end - 1] in _ANYWHERE
+    if anywhere and talk.words[mention.start - 1] in _GOING:
+        return True  # "ringbone, it's not going anywhere"
     return anywhere and after not in _CLOSING_ANYWHERE  # "I couldn't find anywhere decent to nail"
 
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from pipeline.reading.after_the_event import AFTER, planned_after
+from pipeline.reading.after_the_event import TO_COME, planned_after
+from pipeline.reading.cleft import NEEDED, needed
 from pipeline.reading.conditions import ANY_SIGN, GETTING, conditions_of
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
@@ -14,7 +15,7 @@ from pipeline.record import Status
 
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
 _SEASONS = frozenset({"spring", "summer", "fall", "autumn", "winter"})
-_LATER = _DAYS | _SEASONS | {"tomorrow", "next"} | AFTER
+_LATER = _DAYS | _SEASONS | {"tomorrow", "next"} | TO_COME
 _IS_DOING = ("'m", "putting")
 _ANNOUNCING = frozenset({"plan"})
 _NO_PLAN = frozenset({"no", "without"})
@@ -64,6 +65,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     conditions = conditions_of(talk, sentence, end) if asked else []
     plans = [m for s in sentence for m in s.having("plans", "before")] if planned else []
     plans += _feet_in_need(talk, sentence) if sentence.says(_NEED) else []
+    plans += needed(talk, sentence) if sentence.says(NEEDED) else []
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, end) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)

@@ -16,11 +16,13 @@ _ASKED_OF = (["it"], ["that"], ["this"], ["there"], ["he"], ["she"], ["they"])
 _ELLIPTIC = frozenset({"nor", "neither", "so", "as", "than"})
 _SPOKE_OF = frozenset(
     {"asked", "asking", "wondered", "wondering", "worried", "thought", "reckoned", "feared", "thinking"}
+    | {"swore", "insisted"}
 )
+_SURE = frozenset({"thought", "reckoned", "feared", "swore", "insisted"})
 _SPOKE_OF_WHAT = frozenset(
     {(word, "about") for word in _SPOKE_OF}
     | {("me", "about"), ("us", "about")}
-    | {(word, who) for word in ("thought", "reckoned", "feared") for who in ("he", "she", "it", "there", "they")}
+    | {(word, who) for word in _SURE for who in ("he", "she", "it", "there", "they")}
     | {("on", "about")}
 )
 _SPEAKING = frozenset({first for first, _ in _SPOKE_OF_WHAT} | {"mentioned", "suspected"})
@@ -104,7 +106,8 @@ def brought_up(talk: Talk, segment: Segment) -> bool:
         return False
     if "i" in words[: next((i for i, word in enumerate(words) if word in _SPOKE_OF), 0)]:
         return False
-    return any(pair in _SPOKE_OF_WHAT for pair in pairwise(words)) or bool({"mentioned", "suspected"} & set(words))
+    told = any(pair in _SPOKE_OF_WHAT for pair in pairwise(words)) or bool({"mentioned", "suspected"} & set(words))
+    return told or any(talk.words[m.start - 1] in _SURE for m in segment.having("horse"))  # "they swore Tansy had …"
 
 
 def _looked_into(talk: Talk, segments: list[Segment]) -> bool:

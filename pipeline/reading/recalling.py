@@ -9,7 +9,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.scopes import ALWAYS_PLANNED
+from pipeline.reading.scopes import ALWAYS_PLANNED, put_in_between
 from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
@@ -24,6 +24,7 @@ _COMPARED = frozenset({"worse", "better", "bigger", "smaller", "deeper", "wider"
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
+_KNOWN = frozenset({"know", "knew", "known"})
 _STILL = frozenset({"he", "she", "they", "still", "does", "do", "is", "are", "has"})
 _RATHER = Sayings("or rather there was", "rather there was", "or there was", "i mean there was", "well there was")
 
@@ -54,7 +55,7 @@ def recall(talk: Talk, sentence: Sentence) -> None:
         if cues:
             leads = not any(d.start < cues[0].start for d in segment.drafts)
             if not opens and _speaks_of_before(talk, segment, cues[0]):
-                _recall_back(sentence, position)
+                _recall_back(talk, sentence, position)
             went_on = recalled
             recalled = recalled or ((leads or not segment.present) and not found_so(talk, segment, cues))
         if recalled or cues:
@@ -291,11 +292,12 @@ def _leads(sentence: list[Segment], position: int, cue: Mention) -> bool:
     return not any(d.start < cue.start for s in sentence[start : position + 1] for d in s.drafts)
 
 
-def _recall_back(sentence: list[Segment], position: int) -> None:
+def _recall_back(talk: Talk, sentence: list[Segment], position: int) -> None:
     """A time said at the end reaches back over the verbless segments of its clause, not over "52, 50 last time"."""
     counted = {(d.slot, d.feet) for d in sentence[position].drafts if d.slot in NUMBER_SLOTS or d.slot in SIZED_SLOTS}
     for number in range(position, 0, -1):
-        if sentence[number].own_clause or sentence[number].delimiter in AGAINST:
+        between = put_in_between(talk, sentence[number])
+        if not between and (sentence[number].own_clause or sentence[number].delimiter in AGAINST):
             break
         before = sentence[number - 1]
         if before.having("times", "today") or any((d.slot, d.feet) in counted for d in before.drafts):

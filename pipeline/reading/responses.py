@@ -43,6 +43,12 @@ _NOT_USED = frozenset({
 })  # fmt: skip
 _FROM = frozenset({"from", "to", "with", "off", "out", "for"})
 
+# "Neither of the fronts gave me anything on the testers", "the hinds didn't give me a thing to the testers".
+_GAVE_NOTHING = (
+    frozenset({"neither", "none", "n't", "not", "never"}), frozenset({"gave", "give", "given", "showed", "show"}),
+    frozenset({"anything", "thing", "flinch", "twitch"}),
+)  # fmt: skip
+
 _HAVE_NOTHING = (["have", "nothing"], ["got", "nothing"], ["has", "nothing"], ["had", "nothing"], ["nothing", "on"])
 _BOUNDS = frozenset({"bounding"})
 _PULSING = frozenset({"normal", "raised", "bounding", "elevated"})
@@ -238,7 +244,7 @@ def _bare_nothing(talk: Talk, frame: _Frame, heads: list[tuple[Segment, Mention]
         led = (
             bool(_EMPTY & set(before)) and bool(before) and before[-1] in _FROM | {"the"} and bool(_FROM & set(before))
         )
-        if empty or (led and not _HANDLING & set(before)):
+        if empty or (led and not _HANDLING & set(before)) or all(words & set(before) for words in _GAVE_NOTHING):
             draft = Draft(frame.slot, "none", segment, head.start, head.end, head.match)
             draft.evidence.update(head.literal)
             draft.note("tester: nothing came of them")

@@ -23,6 +23,9 @@ _CALLING = frozenset(
     {"need", "call", "ring", "get", "want", "bother", "have", "having", "calling", "ringing", "getting", "for", "to"}
     | {"of", "trouble", "phone", "see", "send", "about", "by", "from", "needing", "any", "involve", "fetch", "bring"}
 )
+_SAYING = frozenset({"says", "say", "said", "reckons", "reckon", "thinks", "tells", "claims"})
+_TELLING_ME = frozenset({("tells", "me"), ("told", "me"), ("tell", "me"), ("says", "he"), ("says", "she")})
+_WHO_SAYS = 4  # tokens of who told it
 
 
 def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) -> list[Draft]:
@@ -126,3 +129,10 @@ def last_doubtable(segments: list[Segment]) -> list[Draft]:
         if drafts:
             return [d for d in drafts if d.start == drafts[-1].start]
     return []
+
+
+def put_in_between(talk: Talk, segment: Segment) -> bool:
+    """ "He foundered, the owner says, the autumn before last": who told it, between commas."""
+    words = talk.words[segment.start : segment.end]
+    told = words[-1] in _SAYING or tuple(words[-2:]) in _TELLING_ME
+    return told and not segment.drafts and len(words) <= _WHO_SAYS and segment.joined_by(",")

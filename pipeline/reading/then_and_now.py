@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.moved_numbers import GRADED_SINCE
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
@@ -53,8 +54,28 @@ def _last_told(talk: Talk, segment: Segment) -> Draft | None:
     return told[-1] if told else None
 
 
+def _lamer_then(talk: Talk) -> None:
+    """ "She was Obel three. Well, she's a one": the grade of the past is the earlier one, without a word of time."""
+    for now in [d for s in talk.segments for d in s.drafts if GRADED_SINCE in d.rules and d.status is Status.PRESENT]:
+        near = [s for s in talk.segments[: now.segment.index] if now.segment.sentence - s.sentence <= 1]
+        near = [s for s in near if s.horse == now.segment.horse and (s.past or _some_days_ago(talk, s))]
+        for then in [d for s in near for d in _of(s) if d.slot == now.slot]:
+            if then.status is Status.PRESENT and (then.feet == now.feet or not then.feet):
+                then.status = Status.HISTORY
+                then.note(THEN_AND_NOW)
+
+
+def _some_days_ago(talk: Talk, segment: Segment) -> bool:
+    """ "Three out of five on Friday", "… when they rang, that was Monday": the day, here or right behind."""
+    behind = talk.segments[segment.index + 1 : segment.index + 2]
+    same = [s for s in behind if s.sentence == segment.sentence and not s.drafts]
+    return any(s.having("times", "recent") for s in (segment, *same))
+
+
 def grade_then_and_now(talk: Talk) -> None:
     """Tell the degree of today from that of the earlier time; both are facts."""
+    if talk.having("number"):
+        _lamer_then(talk)
     if talk.says(_NOW):
         for segment in [s for s in talk.segments if s.having("times", "today") and s.having("severities")]:
             finding = _graded_now(talk, segment)

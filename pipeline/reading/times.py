@@ -9,6 +9,7 @@ from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.was_there import has_been_so
 from pipeline.record import Status, value_problem
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -42,8 +43,10 @@ _MOVING = frozenset(
     {"coming", "comes", "going", "goes", "bringing", "moving", "cutting", "dropping", "putting", "pulling"}
 )
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
-_SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
-_WANTING = frozenset({"want", "'d", "need", "'ll"})
+_SEEING, _WANTING = (
+    frozenset({"see", "seeing", "want", "have", "do", "doing"}),
+    frozenset({"want", "'d", "need", "'ll"}),
+)
 _NEEDING = frozenset({"needs", "must", "should", "better", "keep"})
 _TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"], ["wants", "doing"], ["wants", "done"], ["wants", "seeing"])
 _HENCE = Sayings("from now on", "from here on", "from here out", "from today on", "from this on", "going forward")
@@ -54,8 +57,7 @@ _BACK_IN = (
 _COMING_BACK = frozenset(
     {"of", "them", "in", "on", "at", "for", "again", "back", "due", "can", "go", "are", "'re", "to"}
 )
-_LEFT_OUT = frozenset({"bar", "except", "but", "barring", "for", "from"})
-_ASKED = frozenset({"asked", "wanted", "asking", "liked"})
+_LEFT_OUT, _ASKED = {"bar", "except", "but", "barring", "for", "from"}, {"asked", "wanted", "asking", "liked"}
 _NAMED_BY = frozenset({
     "for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again", "so",
     "likes", "wants", "needs", "every", "it", "say", "past", "over", "than",
@@ -188,8 +190,9 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     if (before[-1:] in (["him"], ["her"], ["it"]) and "had" in led) or before[-2:] == ["was", "off"]:
         return True  # "they've had him six weeks"
     limited = before[-2:] in (["go", "past"], ["go", "over"], ["go", "beyond"])
-    if before[-1:] == ["for"] and any(d.slot == "treatment" for d in segment.drafts):
-        return True  # "poultice for three days"
+    treated = before[-1:] == ["for"] and any(d.slot == "treatment" for d in segment.drafts)
+    if treated or has_been_so(talk.words[end : end + 3]):
+        return True  # "poultice for three days", "three weeks I've had her in wedges"
     if before[-1:] == ["every"] and _from_now_on(talk, sentence, segment, start):
         return False
     stays = before[-1:] == ["for"] and led & {"rest", "off", "boots", "in", "on"} and not led & _BOOKING

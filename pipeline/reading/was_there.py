@@ -12,6 +12,12 @@ _REMARK = frozenset({
     "have", "'d", "been", "already", "also", "still", "even", "not", "n't", "never", "too", "as", "well", "the", "in",
     "on", "at", "back", "quite", "really", "yet", "there", "just", "then", "same", "anyway", "only",
 })  # fmt: skip
+_HAVE = frozenset({"'ve", "have"})
+_THEY_HAVE_HAD = (
+    frozenset({"i", "we", "he", "she", "it", "they", "you"}),
+    frozenset({"'ve", "have", "'s", "has", "'d", "had"}),
+    frozenset({"had", "been", "kept", "worn", "stood", "left", "run"}),
+)
 _TODAY = frozenset({"today", "now"})
 _NO_MORE = frozenset({"not", "gone", "n't", "no", "is", "it", "'s", "there", "but", "today", "now", "any", "more"})
 
@@ -54,6 +60,18 @@ def goes_on_again(talk: Talk, segment: Segment, cue: Mention) -> bool:
     whose = talk.words[cue.end : cue.end + 1] == ["'s"]
     reset = [d for d in segment.drafts if d.slot == "work" and d.value in ("reset", "put_back")]
     return whose and any(d.start != cue.end + 1 for d in reset)
+
+
+def in_it_still(words: list[str], cue: Mention) -> bool:
+    """ "I've had her in wedges three weeks": so it still is; not "we had her in wedges"."""
+    return words[cue.start] == "had" and words[cue.end - 1] == "in" and words[cue.start - 1] in _HAVE
+
+
+def has_been_so(behind: list[str]) -> bool:
+    """ "… he's been", "… they've had", right behind the interval: how long it has been so up to today."""
+    return len(behind) == len(_THEY_HAVE_HAD) and all(
+        w in words for w, words in zip(behind, _THEY_HAVE_HAD, strict=True)
+    )
 
 
 def _remarked_on(talk: Talk, segment: Segment) -> Draft | None:

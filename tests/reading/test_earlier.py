@@ -267,3 +267,42 @@ test_when_it_was_found = reads(
         ),
     ],
 )
+
+test_a_time_behind_who_told_it = reads(
+    [
+        ("He foundered, the owner says, the autumn before last.", ["- finding laminitis history"]),
+        ("She had a corn in the left front, they tell me, last winter.", ["LF finding corn history"]),
+        ("Bruise in the right front, the owner says.", ["RF finding bruise"]),
+        (
+            "Thrush in the left hind, the owner says. Last time she was sound.",
+            ["- gait sound history", "LH finding thrush"],
+        ),
+    ],
+    "Tansy. {}",
+)
+
+test_known_of_old_is_there = reads(
+    [
+        ("Ringbone in the off fore, we know that from before.", ["RF finding ringbone"]),
+        (
+            "Sidebone in the near fore, I've known about that from before, it's not going anywhere.",
+            ["LF finding sidebone"],
+        ),
+        (
+            "Ringbone in the off fore, it's not going anywhere. New rocker toe on it.",
+            ["RF finding ringbone", "RF shoe_type rocker_toe", "RF work new_shoe"],
+        ),
+        ("He had egg bars in front from before.", ["LF+RF shoe_type egg_bar history"]),
+        ("No thrush anywhere.", ["LF+RF+LH+RH finding thrush absent"]),
+    ],
+    "Tansy. {}",
+)
+
+test_beaten_is_gone = reads(
+    [
+        ("Near hind did have white line disease, we've beaten it.", ["LH finding white_line_disease resolved"]),
+        ("Thrush in the left hind, we've seen it off.", ["LH finding thrush resolved"]),
+        ("Near hind thrush, we haven't beaten it.", ["LH finding thrush"]),
+    ],
+    "Tansy. {}",
+)

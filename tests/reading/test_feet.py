@@ -142,3 +142,21 @@ test_a_condition_on_one_foot_and_the_plan_for_both = reads(
         ("If the near hind cracks I'll put bar shoes on both hinds.", ["LH+RH shoe_type bar planned"]),
     ],
 )
+
+test_it_is_the_one_shoe = reads(
+    [
+        (
+            "Sprung the near fore shoe. Reset it, and rolled toes on both fores.",
+            ["LF shoe_state sprung", "LF work reset", "LF+RF shoe_type rolled_toe"],
+        ),
+        (
+            "Left hind was loose. Reset it tight, and trimmed the fronts.",
+            ["LF+RF work trim", "LH shoe_state loose", "LH work reset"],
+        ),
+        (
+            "Near fore was sprung. Reset, and rolled toes on both fores.",
+            ["LF shoe_state sprung", "LF+RF shoe_type rolled_toe", "LF+RF work reset"],
+        ),
+    ],
+    "Tansy. {}",
+)

@@ -85,3 +85,24 @@ test_the_foot_that_is_spared = reads(
     ],
     "Tansy. {}",
 )
+
+test_the_grade_told_of_goes_on = reads(
+    [
+        (
+            "Three out of five on the near hind when they rang, that was Monday. Today she's down to a one on it.",
+            ["LH lameness 1", "LH lameness 3 history"],
+        ),
+        ("He was Obel three. Well, he's a two.", ["- obel 2", "- obel 3 history"]),
+        ("Left front two out of five on Friday. He's a one today.", ["LF lameness 1", "LF lameness 2 history"]),
+        ("On a scale to five, he's a two on the right hind.", ["RH lameness 2"]),
+        ("On a scale of five she's a three, left fore.", ["LF lameness 3"]),
+        # sizes, and scores of something else
+        (
+            "Two out of five on the left front. New shoes in front, he's a two.",
+            ["LF lameness 2", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+        ("Near hind reset. He's a two on the near hind.", ["LH shoe_size 2", "LH work reset"]),
+        ("Crest score three on a scale of five.", ["- cresty_neck 3"]),
+    ],
+    "Tansy. {}",
+)

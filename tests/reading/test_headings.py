@@ -116,3 +116,18 @@ test_nails_that_head_their_size = reads(
     ],
     "Tally. {}",
 )
+
+test_a_heading_and_answers_that_lead = reads(
+    [
+        (
+            "Pulses first. Bounding near fore, raised off fore, and the back two are normal.",
+            ["LF pulse bounding", "LH+RH pulse normal", "RF pulse raised"],
+        ),
+        ("Digital pulses. Normal in both fores, raised in the near hind.", ["LF+RF pulse normal", "LH pulse raised"]),
+        ("Testers next. Strong left front, mild right front.", ["LF tester strong", "RF tester mild"]),
+        # something else follows
+        ("Pulses first. Raised voices in the yard. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
+        ("Testers next. Moderate flare on the left front.", ["LF finding flare ~moderate"]),
+    ],
+    "Tansy. {}",
+)

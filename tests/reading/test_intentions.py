@@ -219,3 +219,27 @@ test_once_something_was_had = reads(
     ],
     "Tally. {}",
 )
+
+test_what_is_needed_put_first = reads(
+    [
+        ("A bar shoe is what that off hind needs, and I'll put one on next time.", ["RH shoe_type bar planned"]),
+        ("Wedge pads are what he wants in front.", ["LF+RF pad wedge planned"]),
+        ("Boots is what she needs behind.", ["LH+RH shoe_type boot planned"]),
+        ("A bar shoe is what the off hind needs, so I put one on.", ["RH shoe_type bar"]),
+        ("A bar shoe is what I put on the off hind.", ["RH shoe_type bar"]),
+    ],
+    "Off hind. {}",
+)
+
+test_treated_tonight_is_to_come = reads(
+    [
+        (
+            "Heat in the off hind. Poultice tonight, I've told the kid how.",
+            ["RH finding heat", "RH treatment poultice planned"],
+        ),
+        ("Abscess in the left front. They'll soak it tonight.", ["LF finding abscess", "LF treatment soak planned"]),
+        ("Poulticed it tonight on the left front.", ["LF treatment poultice"]),
+        ("I put a poultice on tonight, left front.", ["LF treatment poultice"]),
+    ],
+    "Tansy. {}",
+)

@@ -293,3 +293,15 @@ test_wanted_and_addressed = reads(
     ],
     "Tally. {}",
 )
+
+test_weeks_that_it_has_been_so = reads(
+    [
+        ("Three weeks I've had her in wedge pads in front.", ["LF+RF pad wedge"]),
+        ("Five weeks he's been on rim pads in front. Six weeks.", ["- next_visit_weeks 6 planned", "LF+RF pad rim"]),
+        ("Two months he's worn rim shoes behind.", ["LH+RH shoe_type rim"]),
+        ("Eight weeks'll do.", ["- next_visit_weeks 8 planned"]),
+        ("A fortnight'll do him.", ["- next_visit_weeks 2 planned"]),
+        ("Five weeks he's due back.", ["- next_visit_weeks 5 planned"]),
+    ],
+    "Tally. {}",
+)

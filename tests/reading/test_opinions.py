@@ -229,3 +229,31 @@ test_cannot_be_certain = reads(
     ],
     "Tally. {}",
 )
+
+test_what_they_swore_to_and_was_not_found = reads(
+    [
+        (
+            "They swore Tansy had an abscess. I pared the right front and never found one.",
+            ["RF finding abscess absent"],
+        ),
+        ("She insisted there was a corn in the left front. I looked and never found one.", ["LF finding corn absent"]),
+        ("They thought Tansy had a bruise in the off hind. I looked, there wasn't one.", ["RH finding bruise absent"]),
+        # his own suspicion may be right all the same
+        ("I suspect an abscess in the left front. I never found one.", ["LF finding abscess suspected"]),
+    ],
+    "Tansy. {}",
+)
+
+test_doubted_is_only_what_it_was = reads(
+    [
+        ("She stepped on a nail, a fencing nail I reckon. Puncture in the left hind.", ["LH finding puncture"]),
+        ("Puncture in the right hind, an old roofing nail I think.", ["RH finding puncture"]),
+        (
+            "Puncture in the off fore, a piece of glass, I reckon, and a poultice on.",
+            ["RF finding puncture", "RF treatment poultice"],
+        ),
+        ("Something in the right hind, a puncture I think.", ["RH finding puncture suspected"]),
+        ("I reckon a puncture in the left fore, a nail.", ["LF finding puncture suspected"]),
+    ],
+    "Tansy. {}",
+)

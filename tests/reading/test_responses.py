@@ -143,3 +143,31 @@ test_a_place_between_the_foot_and_its_answer = reads(
         ),
     ]
 )
+
+test_nothing_from_a_foot_and_nothing_given = reads(
+    [
+        (
+            "Testers strong in the off fore heel. Not a thing from the near fore.",
+            ["LF tester none", "RF tester strong @heel"],
+        ),
+        (
+            "Testers moderate at the toe, right hind. Not a peep from the left hind.",
+            ["LH tester none", "RH tester moderate @toe"],
+        ),
+        ("Neither of the fronts gave me anything on the testers.", ["LF+RF tester none"]),
+        ("Neither of Tansy's hinds gave me anything on the testers.", ["LH+RH tester none"]),
+        ("The off fore didn't give me a thing on the testers.", ["RF tester none"]),
+        (
+            "Neither hind gave me a thing on the testers, thrush in the left hind.",
+            ["LH finding thrush", "LH+RH tester none"],
+        ),
+        (
+            "Left front mild. Right front I went all over. Raised pulse in the left, normal in the right.",
+            ["LF pulse raised", "RF pulse normal"],
+        ),
+        # a foot that is only measured from, and what was given
+        ("The near fore gave me a strong at the toe on the testers.", ["LF tester strong @toe"]),
+        ("Thrush all over.", ["LF+RF+LH+RH finding thrush"]),
+    ],
+    "Tansy. {}",
+)

@@ -96,3 +96,20 @@ def test_a_foot_named_for_what_is_done_keeps_it(read: Read) -> None:
     assert removed == ["LF finding thrush", "RF finding thrush absent", "RF work removed"]
     soaked = told(read(f"Tansy. {said} Right front, footbath.", "Tansy")[0])
     assert soaked == ["LF finding thrush", "RF finding thrush absent", "RF treatment soak"]
+
+
+test_dug_out_of_a_thrush_nothing_ran = reads(
+    [
+        (
+            "Thrush in the right hind, severe. I dug it out and put copper sulfate in.",
+            ["RH finding thrush ~severe", "RH treatment copper_sulfate"],
+        ),
+        ("Left hind thrush, opened it up and iodine in it.", ["LH finding thrush", "LH treatment iodine"]),
+        ("Left hind abscess. I dug it out.", ["LH finding abscess", "LH treatment drained"]),
+        (
+            "Left hind thrush. Right hind abscess, dug it out.",
+            ["LH finding thrush", "RH finding abscess", "RH treatment drained"],
+        ),
+    ],
+    "Tansy. {}",
+)
