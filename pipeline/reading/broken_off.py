@@ -8,7 +8,7 @@ would be of today.
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.stretches import CUTS, TOLD, WAITING_HEADS, Stretch, by_start
+from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Stretch, by_start
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -18,6 +18,9 @@ _ITEMS = frozenset({"shoe_types", "shoe_materials", "shoe_size", "pads", "packin
 _PLANS = frozenset({("plans", "before"), ("plans", "condition"), ("plans", "main")})
 _PUT_ON = frozenset({"work", "shoe_types", "shoe_materials", "pads"})
 _MARKS = frozenset({",", *SENTENCE_ENDS})
+_HAS = frozenset({"does", "did", "has", "is", "do", "have"})
+_WHO = frozenset({"i", "we", "he", "she", "they"})
+_IT_IS = (["it", "'s"], ["it", "is"], ["it", "was"], ["that", "'s"], ["they", "'re"])
 _LOOKING = (["let", "me"], ["i", "'ll", "have"], ["where", "'s"], ["give", "me"])
 _COUNTED = frozenset({"number", "measures", "units", "totals"})
 _ITEM_WORDS = frozenset(
@@ -51,13 +54,17 @@ def _put_right(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop
     if talk.words[stop - 1] != "no" or talk.words[stop - 2] != ",":
         return False
     start = stop - 2
-    while start > opened and talk.words[start - 1] not in CUTS:
+    while start > opened and (talk.words[start - 1] not in CUTS or FILLERS.issuperset(talk.words[start : stop - 2])):
         start -= 1
     before = [m for m in Stretch(talk, starting, start, stop - 2).mentions if m.end <= stop - 2]
     end = next((i for i in range(stop + 1, len(talk.words)) if talk.words[i] in CUTS), len(talk.words))
     behind = Stretch(talk, starting, stop + 1, end)
     if not before or not behind.words:
         return False
+    if (feet := [m for m in before if m.get("feet")]) and _has_it(talk, starting, behind):
+        return all(m.get("feet") != feet[-1].get("feet") for m in behind.feet())
+    if behind.words[0] in _WHO and not behind.has(TOLD | WAITING_HEADS | {"feet", "horse"}):
+        return _ran_out(talk, starting, before, end)
     if behind.opens_with("taking_back") or behind.words[0] in ("only", "just", "not"):
         return True
     last, next_one = before[-1], [m for m in behind.mentions if m.start == behind.start]
@@ -66,6 +73,24 @@ def _put_right(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop
         return last.get("feet") is not None and other and behind.only_feet()
     counted = last.number is not None and any(m.number is not None for m in next_one)
     return counted or any(last.get(n) is not None and any(m.get(n) for m in next_one) for n in _REPLACED)
+
+
+def _has_it(talk: Talk, starting: dict[int, list[Mention]], behind: Stretch) -> bool:
+    """ "Both fronts have flat soles, no. The left front does": a foot, and that it has what was said before."""
+    return behind.words[-1] in _HAS and Stretch(talk, starting, behind.start, behind.end - 1).only_feet()
+
+
+def _ran_out(talk: Talk, starting: dict[int, list[Mention]], before: list[Mention], end: int) -> bool:
+    """ "Silicone under those, no. I ran out, it's putty": behind a reason stands what takes the last word's place."""
+    start = end + 1
+    start += 2 * (talk.words[start : start + 2] in _IT_IS)
+    first = [m for m in starting.get(start, ()) if not m.dropped]
+    kinds = {n for m in first for n in _REPLACED[1:] if m.get(n)}
+    last = next((m for m in reversed(before) if m.is_any(kinds)), None)
+    if talk.words[end : end + 1] not in ([","], ["."]) or last is None:
+        return False
+    talk.words[end] = ","
+    return True
 
 
 def _was_then(talk: Talk, starting: dict[int, list[Mention]], stop: int, end: int) -> bool:

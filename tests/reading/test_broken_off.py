@@ -16,6 +16,13 @@ PUT_RIGHT = [
     ("Pads on both fronts with putty, no. Silicone.", ["LF+RF packing silicone"]),
     ("Scratches on all four, no. Only the hinds.", ["LH+RH finding scratches"]),
     ("Seven nails in the right front, no. Hang on, six.", ["RF nails 6"]),
+    ("Both hinds have thrush, well, no. The near hind does.", ["LH finding thrush"]),
+    ("There's a corn in both fronts, no. Only the off fore has. Heat in it.", ["RF finding corn", "RF finding heat"]),
+    (
+        "Leather pads in front, silicone in there, no. I'd none left. Pine tar.",
+        ["LF+RF packing pine_tar", "LF+RF pad leather"],
+    ),
+    ("Fronts reset, quarter clips, no. He wouldn't have it, toe clips.", ["LF+RF clips toe", "LF+RF work reset"]),
 ]
 
 # "No" answers: what stands behind it is a statement of its own.
@@ -26,6 +33,14 @@ ANSWERED = [
         ["- finding corn absent", "- finding thrush absent", "LF finding bruise"],
     ),
     ("Thrush in the left front, no. Heat in the right front.", ["LF finding thrush absent", "RF finding heat"]),
+    (
+        "Thrush in both fronts, no. He's sound, corn in the left front.",
+        ["- gait sound", "LF finding corn", "LF+RF finding thrush absent"],
+    ),
+    (
+        "Heat in the left front, no. I looked twice. Pads, leather, on both.",
+        ["LF finding heat absent", "LF+RF pad leather"],
+    ),
     ("Any thrush? No. Corn in the left front.", ["- finding thrush absent", "LF finding corn"]),
 ]
 
