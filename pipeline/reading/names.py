@@ -129,8 +129,8 @@ class NameFinder(UnlistedNames):
     def _leave_out_excuses(self) -> None:
         """ "It was meant to be Buck, but he's lame": what is told of the horse that was not done."""
         for start, end, _ in [exact for exact in self._exact if self._stood_in_for(exact[0])]:
-            at = end + (self._talk.words[end : end + 1] == [","])
-            stop = next((i for i in range(end, len(self._talk.words)) if self._talk.words[i] in SENTENCE_ENDS), end)
+            at = end + (self._talk.words[end : end + 1] in ([","], ["."]))
+            stop = next((i for i in range(at, len(self._talk.words)) if self._talk.words[i] in SENTENCE_ENDS), end)
             others = any(start < span.start < stop for span in self.found.spans)
             him = self._talk.words[at + 1 : at + 2] in _HE or self._horse_at(at + 1) == self._horse_at(start)
             if self._talk.words[at : at + 1] in _EXCUSES and him and not others:

@@ -211,6 +211,7 @@ First is {B}. Uh. No. {A}, {B} is the other one. Trimmed the hinds.
 {A} today. It was supposed to be {B}. But {B} is still out in the field. Trimmed the hinds.
 {A}. I was meant to do {B}, only he's lame behind. Trimmed the hinds.
 {A}. It should have been {B}, but he has an abscess. Trimmed the hinds.
+{A}. It should have been {B}. But he has an abscess in the near fore. Trimmed the hinds.
 So this is {B}. No. Sorry. {A}. Trimmed the hinds.
 This is {B}, no it isn't, it's {A}. {B} was last week, ginger cob, hairy legs. Trimmed the hinds.
 This is {B}. No, it isn't. It's {A}. {B} was last week, bay mare. Trimmed the hinds.

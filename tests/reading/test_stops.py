@@ -109,6 +109,14 @@ CASES = {
         "Corn in the left front. Toe length 85 millimetres. Both hinds, seedy toe, trimmed.",
         ["LF finding corn", "LF toe_length 85", "LH+RH finding white_line_disease", "LH+RH work trim"],
     ),
+    "shoeing behind a stop, and a trim": (
+        "Refitted both hinds, size two. Quarter clips, and trimmed in front.",
+        ["LF+RF work trim", "LH+RH clips quarter", "LH+RH shoe_size 2", "LH+RH work reset"],
+    ),
+    "pads behind a stop, and a trim": (
+        "Reset both fores. Leather pads, trimmed the hinds.",
+        ["LF+RF pad leather", "LF+RF work reset", "LH+RH work trim"],
+    ),
     "a word that leads to feet": (
         "Thrush in the left hind. He's flared at the outside quarter on. Both fronts, moderate.",
         ["LF+RF finding flare @lateral_quarter ~moderate", "LH finding thrush"],
