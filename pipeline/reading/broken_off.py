@@ -21,6 +21,7 @@ _MARKS = frozenset({",", *SENTENCE_ENDS})
 _HAS = frozenset({"does", "did", "has", "is", "do", "have"})
 _WHO = frozenset({"i", "we", "he", "she", "they"})
 _IT_IS = (["it", "'s"], ["it", "is"], ["it", "was"], ["that", "'s"], ["they", "'re"])
+_COMPARED = frozenset({("compared", "with"), ("compared", "to"), ("down", "from"), ("up", "from")})
 _LOOKING = (["let", "me"], ["i", "'ll", "have"], ["where", "'s"], ["give", "me"])
 _COUNTED = frozenset({"number", "measures", "units", "totals"})
 _ITEM_WORDS = frozenset(
@@ -40,6 +41,9 @@ def mend_broken_off(talk: Talk) -> None:
         if talk.words[stop] == "." and (
             _put_right(talk, starting, opened, stop)
             or _was_then(talk, starting, stop, stops[number + 1])
+            or _set_against(talk, starting, opened, stop)
+            or _it_was_that_foot(talk, starting, opened, stop)
+            or _as_asked(talk, starting, opened, stop)
             or ((stop in footed or talk.words[stop + 1] == "no") and _thought_over(talk, starting, opened, stop))
             or (planned and _planned_list(talk, starting, opened, stop, stops[number + 1]))
             or (felt and _answer_behind(talk, starting, opened, stop))
@@ -99,6 +103,44 @@ def _was_then(talk: Talk, starting: dict[int, list[Mention]], stop: int, end: in
         return False
     behind = Stretch(talk, starting, stop + 2, end)
     return behind.opens_with("number") and ("times", "history") in behind.cues
+
+
+def _set_against(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
+    """ "Pulse is normal. Compared with bounding a week ago", "and last time, off the card. The off fore was 45"."""
+    if tuple(talk.words[stop + 1 : stop + 3]) in _COMPARED:
+        return Stretch(talk, starting, opened, stop).has(TOLD)
+    start, last = stop, Stretch(talk, starting, stop, stop)
+    while start > opened and not last.has(("times",)) and not last.has(TOLD | WAITING_HEADS | {"feet"}):
+        end = start
+        while start > opened and talk.words[start - 1] not in CUTS:
+            start -= 1
+        last = Stretch(talk, starting, start, end)
+        start -= 1
+    if last.classes != {"times"} or ("times", "history") not in last.cues:
+        return False
+    row = Stretch(talk, starting, opened, max(opened, last.start))
+    foot = next((m for i in (stop + 1, stop + 2) for m in starting.get(i, ()) if m.get("feet")), None)
+    was = talk.words[foot.end : foot.end + 1] if foot is not None and row.has(("measures",)) else []
+    return foot is not None and was == ["was"] and any(m.number for m in starting.get(foot.end + 1, ()))
+
+
+def _it_was_that_foot(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
+    """ "He'd sprung the off fore. No, I'm thinking of the paint. It was the near fore": the reason of a "no"."""
+    if talk.words[opened : opened + 2] != ["no", ","] or talk.words[stop + 1 : stop + 3] not in _IT_IS:
+        return False
+    reason = Stretch(talk, starting, opened + 2, stop)
+    if not reason.words or reason.words[0] not in _WHO or reason.has(TOLD | WAITING_HEADS | {"feet", "horse"}):
+        return False
+    return any(m.get("feet") for i in (stop + 3, stop + 4) for m in starting.get(i, ()))
+
+
+def _as_asked(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
+    """ "They wanted studs, I said not this time. So no studs.": what was asked about is denied in the end."""
+    if talk.words[stop + 1 : stop + 3] != ["so", "no"]:
+        return False
+    end = next((i for i in range(stop + 1, len(talk.words)) if talk.words[i] in _MARKS), len(talk.words))
+    denied = {pair for pair in Stretch(talk, starting, stop + 1, end).cues if pair[0] in _ITEMS}
+    return bool(denied) and denied <= Stretch(talk, starting, opened, stop).cues
 
 
 def _thought_over(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:

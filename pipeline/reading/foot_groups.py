@@ -342,7 +342,7 @@ def setup_only(segment: Segment) -> bool:
 
 
 def of_itself(draft: Draft, later: Segment) -> bool:
-    """ "Six per shoe, nail line low on the right front", "quarter clips, and trimmed behind": no list with the draft."""
+    """ "Six per shoe, nail line low on the right front", "quarter clips, and trimmed behind": no list with it."""
     lines = draft.slot != "nail_line" and all(d.slot == "nail_line" for d in later.drafts)
     trims = draft.slot in SETUP_SLOTS - {"work"} and all(d.value == "trim" for d in later.drafts)
     return lines or trims

@@ -34,6 +34,11 @@ LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
 # What a number is told of: "a crest score of four" names no off fore, a misheard "heel angle of four" may.
 _OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
+_SCALES = frozenset({"neck", "crest", "condition", "score", "scale", "obel", "grade", "size"})
+_SCORED = frozenset(
+    {"for", "fore", "to", "ate", "won"}
+)  # "cresty neck for, …" is a four; "cresty neck too" counts nothing
+_MARKS = frozenset({",", *SENTENCE_ENDS})
 _NUMBERED = frozenset({"size", "sizes", "number", "numbers"})
 _SETS = frozenset({"set", "sets", "pair", "out"})
 _NEAR_SIZE = 7  # tokens between a size and the next
@@ -182,6 +187,7 @@ class MentionFinder:
             return set()
         pairs = [(i, word, words[i + 1]) for i, word in enumerate(words[:-1]) if word in self._alike_numbers]
         counted = {i for i, _, behind in pairs if behind in self._counted and behind != "nail"}  # "nothing to nail to"
+        counted |= {i for i, word, behind in pairs if word in _SCORED and behind in _MARKS and words[i - 1] in _SCALES}
         return counted | {i for i, word, behind in pairs if word == behind == "for"}  # "six for Buck, for for Tally"
 
     def _part_alikes(self, words: Sequence[str]) -> set[int]:

@@ -44,6 +44,33 @@ ANSWERED = [
     ("Any thrush? No. Corn in the left front.", ["- finding thrush absent", "LF finding corn"]),
 ]
 
+AGAINST = [
+    (
+        "Near fore, the pulse is normal. Compared with raised a month ago, he's one out of five on the near fore.",
+        ["LF lameness 1", "LF pulse normal", "LF pulse raised history"],
+    ),
+    (
+        "Toe angle 51 left front, 52 right front, and last time, from my notes. The right front was 49, no heat.",
+        ["LF toe_angle 51", "RF finding heat absent", "RF toe_angle 49 history", "RF toe_angle 52"],
+    ),
+    (
+        "Toe angle 51 on the left front. He was bad last time. The right front was shelly.",
+        ["LF toe_angle 51", "RF finding weak_wall"],
+    ),
+    (
+        "The off fore was sprung. No, I'm thinking of the grey. It was the near fore that was sprung.",
+        ["LF shoe_state sprung"],
+    ),
+    (
+        "They wanted wedge pads in front, I said not today. So no wedge pads. If he's sore in June he'll get them.",
+        ["LF+RF pad wedge absent", "LF+RF pad wedge planned"],
+    ),
+    (
+        "Thrush in the left hind. So no pads, leather or otherwise. Trimmed the hinds.",
+        ["LH finding thrush", "LH+RH work trim"],
+    ),
+]
+
 PLANNED = [
     (
         "Next time I'll put new shoes on the fronts. Plain steel, probably an aught. Six weeks.",
@@ -136,6 +163,7 @@ THOUGHT_OVER = [
     ),
 ]
 
+test_against = reads(AGAINST)
 test_thought_over = reads(THOUGHT_OVER)
 test_answer_behind = reads(ANSWER_BEHIND)
 test_put_right = reads(PUT_RIGHT)
