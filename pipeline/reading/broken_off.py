@@ -8,7 +8,7 @@ would be of today.
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.stretches import CUTS, TOLD, WAITING_HEADS, Stretch, by_start
+from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Stretch, by_start
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -18,6 +18,10 @@ _ITEMS = frozenset({"shoe_types", "shoe_materials", "shoe_size", "pads", "packin
 _PLANS = frozenset({("plans", "before"), ("plans", "condition"), ("plans", "main")})
 _PUT_ON = frozenset({"work", "shoe_types", "shoe_materials", "pads"})
 _MARKS = frozenset({",", *SENTENCE_ENDS})
+_HAS = frozenset({"does", "did", "has", "is", "do", "have"})
+_WHO = frozenset({"i", "we", "he", "she", "they"})
+_IT_IS = (["it", "'s"], ["it", "is"], ["it", "was"], ["that", "'s"], ["they", "'re"])
+_COMPARED = frozenset({("compared", "with"), ("compared", "to"), ("down", "from"), ("up", "from")})
 _LOOKING = (["let", "me"], ["i", "'ll", "have"], ["where", "'s"], ["give", "me"])
 _COUNTED = frozenset({"number", "measures", "units", "totals"})
 _ITEM_WORDS = frozenset(
@@ -37,6 +41,9 @@ def mend_broken_off(talk: Talk) -> None:
         if talk.words[stop] == "." and (
             _put_right(talk, starting, opened, stop)
             or _was_then(talk, starting, stop, stops[number + 1])
+            or _set_against(talk, starting, opened, stop)
+            or _it_was_that_foot(talk, starting, opened, stop)
+            or _as_asked(talk, starting, opened, stop)
             or ((stop in footed or talk.words[stop + 1] == "no") and _thought_over(talk, starting, opened, stop))
             or (planned and _planned_list(talk, starting, opened, stop, stops[number + 1]))
             or (felt and _answer_behind(talk, starting, opened, stop))
@@ -51,13 +58,17 @@ def _put_right(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop
     if talk.words[stop - 1] != "no" or talk.words[stop - 2] != ",":
         return False
     start = stop - 2
-    while start > opened and talk.words[start - 1] not in CUTS:
+    while start > opened and (talk.words[start - 1] not in CUTS or FILLERS.issuperset(talk.words[start : stop - 2])):
         start -= 1
     before = [m for m in Stretch(talk, starting, start, stop - 2).mentions if m.end <= stop - 2]
     end = next((i for i in range(stop + 1, len(talk.words)) if talk.words[i] in CUTS), len(talk.words))
     behind = Stretch(talk, starting, stop + 1, end)
     if not before or not behind.words:
         return False
+    if (feet := [m for m in before if m.get("feet")]) and _has_it(talk, starting, behind):
+        return all(m.get("feet") != feet[-1].get("feet") for m in behind.feet())
+    if behind.words[0] in _WHO and not behind.has(TOLD | WAITING_HEADS | {"feet", "horse"}):
+        return _ran_out(talk, starting, before, end)
     if behind.opens_with("taking_back") or behind.words[0] in ("only", "just", "not"):
         return True
     last, next_one = before[-1], [m for m in behind.mentions if m.start == behind.start]
@@ -68,12 +79,68 @@ def _put_right(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop
     return counted or any(last.get(n) is not None and any(m.get(n) for m in next_one) for n in _REPLACED)
 
 
+def _has_it(talk: Talk, starting: dict[int, list[Mention]], behind: Stretch) -> bool:
+    """ "Both fronts have flat soles, no. The left front does": a foot, and that it has what was said before."""
+    return behind.words[-1] in _HAS and Stretch(talk, starting, behind.start, behind.end - 1).only_feet()
+
+
+def _ran_out(talk: Talk, starting: dict[int, list[Mention]], before: list[Mention], end: int) -> bool:
+    """ "Silicone under those, no. I ran out, it's putty": behind a reason stands what takes the last word's place."""
+    start = end + 1
+    start += 2 * (talk.words[start : start + 2] in _IT_IS)
+    first = [m for m in starting.get(start, ()) if not m.dropped]
+    kinds = {n for m in first for n in _REPLACED[1:] if m.get(n)}
+    last = next((m for m in reversed(before) if m.is_any(kinds)), None)
+    if talk.words[end : end + 1] not in ([","], ["."]) or last is None:
+        return False
+    talk.words[end] = ","
+    return True
+
+
 def _was_then(talk: Talk, starting: dict[int, list[Mention]], stop: int, end: int) -> bool:
     """ "Heel angle fifty. Was forty eight in the fall": no subject of its own, and a time of before."""
     if talk.words[stop + 1 : stop + 2] not in (["was"], ["were"]):
         return False
     behind = Stretch(talk, starting, stop + 2, end)
     return behind.opens_with("number") and ("times", "history") in behind.cues
+
+
+def _set_against(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
+    """ "Pulse is normal. Compared with bounding a week ago", "and last time, off the card. The off fore was 45"."""
+    if tuple(talk.words[stop + 1 : stop + 3]) in _COMPARED:
+        return Stretch(talk, starting, opened, stop).has(TOLD)
+    start, last = stop, Stretch(talk, starting, stop, stop)
+    while start > opened and not last.has(("times",)) and not last.has(TOLD | WAITING_HEADS | {"feet"}):
+        end = start
+        while start > opened and talk.words[start - 1] not in CUTS:
+            start -= 1
+        last = Stretch(talk, starting, start, end)
+        start -= 1
+    if last.classes != {"times"} or ("times", "history") not in last.cues:
+        return False
+    row = Stretch(talk, starting, opened, max(opened, last.start))
+    foot = next((m for i in (stop + 1, stop + 2) for m in starting.get(i, ()) if m.get("feet")), None)
+    was = talk.words[foot.end : foot.end + 1] if foot is not None and row.has(("measures",)) else []
+    return foot is not None and was == ["was"] and any(m.number for m in starting.get(foot.end + 1, ()))
+
+
+def _it_was_that_foot(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
+    """ "He'd sprung the off fore. No, I'm thinking of the paint. It was the near fore": the reason of a "no"."""
+    if talk.words[opened : opened + 2] != ["no", ","] or talk.words[stop + 1 : stop + 3] not in _IT_IS:
+        return False
+    reason = Stretch(talk, starting, opened + 2, stop)
+    if not reason.words or reason.words[0] not in _WHO or reason.has(TOLD | WAITING_HEADS | {"feet", "horse"}):
+        return False
+    return any(m.get("feet") for i in (stop + 3, stop + 4) for m in starting.get(i, ()))
+
+
+def _as_asked(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
+    """ "They wanted studs, I said not this time. So no studs.": what was asked about is denied in the end."""
+    if talk.words[stop + 1 : stop + 3] != ["so", "no"]:
+        return False
+    end = next((i for i in range(stop + 1, len(talk.words)) if talk.words[i] in _MARKS), len(talk.words))
+    denied = {pair for pair in Stretch(talk, starting, stop + 1, end).cues if pair[0] in _ITEMS}
+    return bool(denied) and denied <= Stretch(talk, starting, opened, stop).cues
 
 
 def _thought_over(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:

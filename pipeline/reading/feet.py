@@ -23,6 +23,7 @@ from pipeline.reading.foot_groups import (
     in_one_breath,
     left_alone,
     number_taken_back,
+    of_itself,
     setup_only,
     united,
 )
@@ -330,10 +331,8 @@ def _foot_behind(talk: Talk, sentence: list[Segment], position: int, groups: dic
 def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand: Feet | None, draft: Draft) -> bool:
     trailing = min(d.start for d in later.drafts) < found[0].start
     set_up = draft.slot in SETUP_SLOTS and later.joined_by("and") and len(found[0].feet) > 1
-    if not trailing or (found[0].anaphor and not set_up):  # "wide webs and leather pads on the pair of them"
-        return False
-    if draft.slot != "nail_line" and all(d.slot == "nail_line" for d in later.drafts):
-        return False  # "six per shoe, nail line low on the right front"
+    if not trailing or of_itself(draft, later) or (found[0].anaphor and not set_up):
+        return False  # "wide webs and leather pads on the pair of them"
     if draft.slot in SETUP_SLOTS and all(d.slot in SETUP_SLOTS for d in later.drafts):
         if first.joined_by("start") and first.end - first.start == draft.end - draft.start and draft.slot != "work":
             return True  # "steel, new ones all four feet": a bare word that leads

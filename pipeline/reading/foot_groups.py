@@ -241,6 +241,13 @@ def setup_only(segment: Segment) -> bool:
     return bool(segment.drafts) and all(d.slot in SETUP_SLOTS for d in segment.drafts)
 
 
+def of_itself(draft: Draft, later: Segment) -> bool:
+    """ "Six per shoe, nail line low on the right front", "quarter clips, and trimmed behind": no list with it."""
+    lines = draft.slot != "nail_line" and all(d.slot == "nail_line" for d in later.drafts)
+    trims = draft.slot in SETUP_SLOTS - {"work"} and all(d.value == "trim" for d in later.drafts)
+    return lines or trims
+
+
 def left_alone(talk: Talk, segment: Segment) -> bool:
     """ "… boots on them, never touched the hinds": the feet that nothing was done to."""
     words = set(talk.words[segment.start : segment.end])

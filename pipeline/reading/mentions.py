@@ -34,6 +34,9 @@ LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
 # What a number is told of: "a crest score of four" names no off fore, a misheard "heel angle of four" may.
 _OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
+_SCALES = frozenset({"neck", "crest", "condition", "score", "scale", "obel", "grade", "size"})
+_SCORED = frozenset({"for", "fore", "to", "ate", "won"})
+_MARKS = frozenset({",", *SENTENCE_ENDS})
 _NUMBERED = frozenset({"size", "sizes", "number", "numbers"})
 _SETS = frozenset({"set", "sets", "pair", "out"})
 _NEAR_SIZE = 7  # tokens between a size and the next
@@ -141,7 +144,7 @@ class MentionFinder:
                     masked[index] = ""
                 if tokens.words[mention.end - 1] == "feet" and not whole:
                     masked[mention.end - 1] = "feet"  # "front feet ones" is a size, "the back ones" are feet
-        alike = self._number_alikes(masked)
+        alike = self._number_alikes(masked) | self._score_alikes(masked, tokens.words)
         for index in alike:
             masked[index] = self._alike_numbers[masked[index]]
         for index in (sizes := self._size_alikes(tokens.words)):
@@ -186,6 +189,13 @@ class MentionFinder:
         pairs = [(i, word, words[i + 1]) for i, word in enumerate(words[:-1]) if word in self._alike_numbers]
         counted = {i for i, _, behind in pairs if behind in self._counted and behind != "nail"}  # "nothing to nail to"
         return counted | {i for i, word, behind in pairs if word == behind == "for"}  # "six for Buck, for for Tally"
+
+    def _score_alikes(self, masked: Sequence[str], words: Sequence[str]) -> set[int]:
+        """ "Cresty neck for, condition seven": a score; "cresty neck too" and "a grade for him" count nothing."""
+        if not self._alike_numbers or _SCALES.isdisjoint(words):
+            return set()
+        scored = [i for i, word in enumerate(masked[:-1]) if i and word in _SCORED and words[i - 1] in _SCALES]
+        return {i for i in scored if words[i + 1] in _MARKS}
 
     def _part_alikes(self, words: Sequence[str]) -> set[int]:
         """ "Toe length three in an eight", "three and an eight": a whole number of inches and its part."""

@@ -24,6 +24,13 @@ _TURNS = frozenset({"next", "first", "last", "now", "then", "up"})  # "Buck is n
 _MARKS = SENTENCE_ENDS | {","}
 _TRADE = frozenset({*CLASS_SLOTS, "feet", "measures"})
 _TO_A_NAME = frozenset({",", "uh", "um", "er", "him", "her", "is"})
+_NOT_THIS_ONE = (
+    ("supposed", "to", "be"), ("meant", "to", "be"), ("should", "have", "been"), ("should", "'ve", "been"),
+    ("supposed", "to", "do"), ("meant", "to", "do"), ("should", "have", "done"), ("should", "'ve", "done"),
+)  # fmt: skip
+_IN_TURN = frozenset({"next", "one", "first", "second", "third", "last"})
+_EXCUSES = (["but"], ["only"], ["because"], ["and"])
+_HE = (["he"], ["she"])
 _SOON = 8  # tokens from a repair to the name that is meant
 
 
@@ -40,6 +47,7 @@ class NameFinder(UnlistedNames):
                 known = NamedHorse(horse.name, HorseMatch.KNOWN, tokens=(start, end), place=place, namesakes=doubtful)
                 named.append(NameSpan(start, end, self.found.index_of(known)))
         self.found.spans = sorted(named, key=lambda s: s.start)
+        self._leave_out_excuses()
         self._sound_alike_names()
         self.found.spans = sorted(self.found.spans + short_names(self._talk, self.found), key=lambda s: s.start)
         self._told_otherwise()
@@ -92,10 +100,10 @@ class NameFinder(UnlistedNames):
         """ "Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
         if self._after_not(start) or self._talk.words[max(0, start - 1) : start] in (["unlike"], ["than"]):
             return True
-        if self._taken_back(start):
+        if self._taken_back(start) or self._stood_in_for(start):
             return True
         before = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start)]
-        same = [s for s in before if self._after_not(s) or self._taken_back(s)]
+        same = [s for s in before if self._after_not(s) or self._taken_back(s) or self._stood_in_for(s)]
         if not same or same[-1] != before[-1]:
             return False
         return self._sentence_start(start) == self._sentence_start(same[-1]) or self._told_why(start, same[-1])
@@ -103,13 +111,32 @@ class NameFinder(UnlistedNames):
     def _told_why(self, start: int, rejected: int) -> bool:
         """ "This is Tally, not Buck. Buck was last week.": the name just set aside, and nothing of the trade of it."""
         words = self._talk.words
-        if words[start - 1] not in _MARKS or sum(w in SENTENCE_ENDS for w in words[rejected:start]) > _SENTENCES:
+        led = words[start - 1] in _MARKS or words[start - 2 : start] == [".", "but"]
+        if not led or sum(w in SENTENCE_ENDS for w in words[rejected:start]) > _SENTENCES:
             return False
         end = start
         while end < len(words) and words[end] not in _MARKS:
             end += 1
         said = [m for m in self._talk.starting_in(start, end) if m.is_any(_TRADE)]
         return end > start + 1 and not said and words[start + 1] in _TOLD_OF and words[end - 1] not in _TURNS
+
+    def _stood_in_for(self, start: int) -> bool:
+        """ "Tally today. It was supposed to be Buck, but Buck's off": the horse that was to be done, and was not."""
+        words = self._talk.words
+        if tuple(words[max(0, start - 3) : start]) not in _NOT_THIS_ONE:
+            return False
+        return _IN_TURN.isdisjoint(words[self._sentence_start(start) : start])  # "the next one was meant to be Buck"
+
+    def _leave_out_excuses(self) -> None:
+        """ "It was meant to be Buck, but he's lame": what is told of the horse that was not done."""
+        for start, end, _ in [exact for exact in self._exact if self._stood_in_for(exact[0])]:
+            at = end + (self._talk.words[end : end + 1] in ([","], ["."]))
+            stop = next((i for i in range(at, len(self._talk.words)) if self._talk.words[i] in SENTENCE_ENDS), end)
+            others = any(start < span.start < stop for span in self.found.spans)
+            him = self._talk.words[at + 1 : at + 2] in _HE or self._horse_at(at + 1) == self._horse_at(start)
+            if self._talk.words[at : at + 1] in _EXCUSES and him and not others:
+                for mention in self._talk.starting_in(end, stop):
+                    mention.dropped = True
 
     def _taken_back(self, start: int) -> bool:
         """ "So Posy, no, sorry, it was Rosie I've just had": the first name, when a repair and another name follow."""

@@ -50,6 +50,7 @@ _BEFORE_WEEKS = frozenset({
     ".", "?", "!", "say", "saying", "about", "in", "maybe", "every", "back", "again", "uh", "um", "er", "erm", "like",
     "around", "roughly", "probably", "him", "her", "them", "so",
 })  # fmt: skip
+_BEHIND_THE_COLD = frozenset({",", ".", "and", "but", "degrees", "out", "outside", "here", "today", "with", "again"})
 _CALLED = (("call", "it"), ("make", "it"), ("say", "it"), ("leave", "it"), ("keep", "it"))
 
 
@@ -76,6 +77,12 @@ class Number:
 @lru_cache(maxsize=1024)  # making a fraction takes longer than finding one
 def _whole(value: int) -> Fraction:
     return Fraction(value)
+
+
+def _of_the_weather(tokens: Sequence[str], number: Number) -> bool:
+    """ "Minus twenty and a wind": how cold it was; "minus two shoes" counts."""
+    behind = tokens[number.end] if number.end < len(tokens) else "."
+    return number.start > 0 and tokens[number.start - 1] == "minus" and behind in _BEHIND_THE_COLD
 
 
 class NumberReader:
@@ -110,7 +117,7 @@ class NumberReader:
         end = 0
         for index in [i for i, word in enumerate(tokens) if self._may_begin(word)]:
             number = self._at(tokens, index) if index >= end else None
-            if number is not None:
+            if number is not None and not _of_the_weather(tokens, number):
                 number = self._with_out_of(tokens, number)
                 number = self._with_range(tokens, number, said or tokens)
                 found.append(number)
@@ -296,6 +303,7 @@ class NumberReader:
         else:
             return value, end
         skip = end + 1 if end < len(tokens) and tokens[end] == "and" else end
+        skip = end + 2 if list(tokens[end : end + 2]) == [",", "and"] else skip  # a pause within the number
         rest, after = self._count(tokens, skip)
         if rest is not None and rest < 100 and rest.denominator == 1:
             return value + int(rest), after

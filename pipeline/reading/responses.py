@@ -53,6 +53,7 @@ _HAVE_NOTHING = (["have", "nothing"], ["got", "nothing"], ["has", "nothing"], ["
 _BOUNDS = frozenset({"bounding"})
 _PULSING = frozenset({"normal", "raised", "bounding", "elevated"})
 _GOING = frozenset({"the", "is", "'s", "was", "are", "were", "both", "in", "on", "and", "but", "though", "only", "it"})
+_PAIRS = (["LF", "RF"], ["LH", "RH"])
 _BEING = frozenset({"is", "'s", "are", "'re", "was", "were", "still", "both", "not", "n't"})
 
 
@@ -63,7 +64,8 @@ def draft_responses(talk: Talk) -> None:
             _read_sentence(talk, frame, sentence)
         _continue_nothing(talk, frame)
     _bounding(talk)
-    _pulse_goes_on(talk)
+    _goes_on(talk, _FRAMES[1])
+    _goes_on(talk, _FRAMES[2])
     for segment in talk.segments:
         if len(segment.drafts) > 1:
             segment.drafts.sort(key=lambda d: (d.start, d.end))
@@ -213,24 +215,33 @@ def _bounding(talk: Talk) -> None:
                 segment.drafts.append(draft)
 
 
-def _pulse_goes_on(talk: Talk) -> None:
-    """ "Pulse raised in the left fore. Right fore is perfectly normal.": the other foot, in a word of the pulse."""
-    frame, told = _FRAMES[1], False
+def _goes_on(talk: Talk, frame: _Frame) -> None:
+    """ "Pulse raised in the left fore. Right fore is perfectly normal.": the other foot, in a word of its own."""
+    told: list[Segment] = []
     for sentence in talk.sentences() if talk.having(frame.head) else ():
         drafted = any(d.slot == frame.slot for s in sentence for d in s.drafts)
-        if told and not drafted and len(sentence) == 1 and _pulse_alone(talk, sentence[0]):
+        if told and not drafted and len(sentence) == 1 and _alone(talk, frame, sentence[0], told):
             _read_segment(talk, frame, sentence[0], headed=False)
             drafted = True
-        told = drafted
+        told = list(sentence) if drafted else []
 
 
-def _pulse_alone(talk: Talk, segment: Segment) -> bool:
-    """Whether nothing stands in the segment but a foot and how its pulse goes; "fine" and "quiet" say no pulse."""
-    held = {i for m in segment.having("feet") for i in range(m.start, m.end)}
-    goes = [m for m in segment.having("pulses") if not _PULSING.isdisjoint(talk.words[m.start : m.end])]
-    held |= {i for m in goes for i in range(m.start, m.end)}
+def _alone(talk: Talk, frame: _Frame, segment: Segment, told: list[Segment]) -> bool:
+    """Whether nothing stands in the segment but a foot and an answer; "fine" and "quiet" say no pulse.
+
+    A nail line goes on to the other foot of the pair alone: "low on the near fore. On the off fore it's good.".
+    """
+    feet = segment.having("feet")
+    goes = segment.having(frame.responses)
+    if frame.slot == "pulse":
+        goes = [m for m in goes if not _PULSING.isdisjoint(talk.words[m.start : m.end])]
+    else:
+        sides = [m.readings["feet"] for s in told for m in s.having("feet")] + [m.readings["feet"] for m in feet]
+        if sorted(sides) not in _PAIRS:
+            return False
+    held = {i for m in (*feet, *goes) for i in range(m.start, m.end)}
     rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
-    return len(goes) == 1 and bool(segment.having("feet")) and rest <= _GOING
+    return len(goes) == 1 and bool(feet) and rest <= _GOING
 
 
 def _bare_nothing(talk: Talk, frame: _Frame, heads: list[tuple[Segment, Mention]]) -> None:

@@ -6,10 +6,15 @@ People pause before the degree and the place, and recognisers write a full stop 
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.stretches import TOLD, Stretch
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.stretches import TOLD, WAITING_HEADS, Stretch
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
+_JUDGING = Sayings(
+    "i 'd say", "i would say", "i 'd call it", "i 'd call that", "i 'd put it as", "i 'd put it at", "i 'd go", "i say",
+    "i reckon", "call it", "call that", "say",
+)  # fmt: skip
 _MODIFIERS = ("severities", "zones")
 _MODIFIED = ("findings", "tester_responses", "tester_heads", "gaits")
 _NO_MODIFIER = (*_MODIFIED, "not_facts")
@@ -22,6 +27,8 @@ _POINTING = frozenset({"in_hand", "pair_in_hand"})
 _ANSWERED = frozenset({"findings", "pulses", "tester_responses"})
 _BESIDE_FEET = frozenset({"the", "on", "in", "and", "both", "his", "her", "that", "'s", "only", "just"})
 _A_PLACE = frozenset({"zones", "totals", "horse_cues", "fillers"})  # "out at the lateral quarter"
+_MEASURED = {("measures", slot) for slot in ("toe_length", "heel_height", "sole_depth", "hoof_width", "toe_angle")}
+_LEADS_TO_FEET = frozenset({"on", "in", "of", "under", "behind", "to", "for", "with"})
 _OF_THE_HORSE = frozenset({"horse", "manners", "vet"})
 _IT_IS = (["it", "'s"], ["it", "is"])
 _WEEKS = frozenset({"week", "weeks", "fortnight"})
@@ -47,11 +54,13 @@ def soften_stops(talk: Talk) -> None:
         if talk.words[stop] != "." or start >= end:
             continue
         goes_on = modified and (_only_modifies(talk, starting, start, end) or _degree_leads(talk, starting, start, end))
+        goes_on = goes_on or _judged(talk, starting, opened, start, end, modified)
         opens = not named.isdisjoint((start, start + 1))
         if not goes_on and (opens or (timed and modified)):
             before, behind = Stretch(talk, starting, opened, stop), Stretch(talk, starting, start, end)
             goes_on = modified and timed and _long_ago(before, behind)
             goes_on = goes_on or (opens and _its_feet(talk, before, behind, starting))
+            goes_on = goes_on or (opens and _leads_to_feet(talk, stop))
             goes_on = goes_on or (opens and _work_again(talk, before, behind, starting))
         if goes_on:
             talk.words[stop] = ","
@@ -68,7 +77,8 @@ def _long_ago(before: Stretch, behind: Stretch) -> bool:
 
 def _its_feet(talk: Talk, before: Stretch, behind: Stretch, starting: dict[int, list[Mention]]) -> bool:
     """ "Navicular, mild. Near fore. Four weeks.": feet alone that nothing behind waits for are those of before."""
-    if not before.has(_ANSWERED) or before.has(("feet", "denials")):
+    measured = before.cues & _MEASURED and talk.mention_ending(before.end) in talk.having("units")
+    if not (before.has(_ANSWERED) or measured) or before.has(("feet", "denials")):
         return False
     first = _to_the_mark(talk, starting, behind.start)
     named = {i for m in first.feet() for i in range(m.start, m.end)}
@@ -78,7 +88,15 @@ def _its_feet(talk: Talk, before: Stretch, behind: Stretch, starting: dict[int, 
     after = _to_the_mark(talk, starting, first.end + 1)
     if after.has(("zones",)) and after.classes <= _A_PLACE:
         after = _to_the_mark(talk, starting, after.end + 1)
+    if measured and not after.has(TOLD | WAITING_HEADS | {"zones", "units"}):
+        return True
     return not after.words or bool(after.feet()) or after.has(_OF_THE_HORSE) or not _WEEKS.isdisjoint(after.words)
+
+
+def _leads_to_feet(talk: Talk, stop: int) -> bool:
+    """ "White line's stretched at the toe on. Both fronts, mild.": not "put a new shoe on"."""
+    ahead = talk.mention_ending(stop - 1) if talk.words[stop - 1] in _LEADS_TO_FEET else None
+    return ahead is not None and ahead.is_any(("findings", "zones", "severities"))
 
 
 def _work_again(talk: Talk, before: Stretch, behind: Stretch, starting: dict[int, list[Mention]]) -> bool:
@@ -115,6 +133,15 @@ def _degree_leads(talk: Talk, starting: dict[int, list[Mention]], start: int, en
         return True
     counted = any(m.number is not None for i in range(comma, end) for m in starting.get(i, ()))
     return not counted and _only_modifies(talk, starting, start, comma)
+
+
+def _judged(talk: Talk, starting: dict[int, list[Mention]], opened: int, start: int, end: int, modified: bool) -> bool:
+    """ "… right hind too, in the commissure. I'd say moderate": somebody's judgement, and a degree alone behind it."""
+    said = _JUDGING.at(talk.words, start)
+    degree = [m for m in starting.get(start + len(said), ()) if said and m.get("severities")]
+    if not degree or talk.words[degree[0].end] not in (",", *SENTENCE_ENDS) or degree[0].end > end:
+        return False
+    return modified or Stretch(talk, starting, opened, start - 1).has(("zones",))
 
 
 def _only_modifies(talk: Talk, starting: dict[int, list[Mention]], start: int, end: int) -> bool:

@@ -26,9 +26,7 @@ _OTHER_TIMES = frozenset({
 _LATE_BY = frozenset({"'re", "'s", "'m", "are", "is", "am", "running", "got", "getting", "was", "were"})
 _TURNING = frozenset({"actually", "no", ",", "sorry", "wait", "well", "and", "but", "hang", "hold", "on"})
 _SCORED = ("body_condition", "cresty_neck", "obel")
-_WORN = frozenset(
-    {"there", "there's", "only", "have", "has", "had", "still", "just", "got", "'ve", "was", "were", "he"}
-)
+_WORN = frozenset({"there", "only", "have", "has", "had", "still", "just", "got", "'ve", "was", "were", "he"})
 _ON_WEEKS = frozenset({"'s", "is", "in", "on", "at", "for", "can", "go", "back", "due", "again", "goes", "stays", ","})
 _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
 _SETTLED = frozenset(
@@ -43,10 +41,8 @@ _MOVING = frozenset(
     {"coming", "comes", "going", "goes", "bringing", "moving", "cutting", "dropping", "putting", "pulling"}
 )
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
-_SEEING, _WANTING = (
-    frozenset({"see", "seeing", "want", "have", "do", "doing"}),
-    frozenset({"want", "'d", "need", "'ll"}),
-)
+_SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
+_WANTING = frozenset({"want", "'d", "need", "'ll"})
 _NEEDING = frozenset({"needs", "must", "should", "better", "keep"})
 _TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"], ["wants", "doing"], ["wants", "done"], ["wants", "seeing"])
 _HENCE = Sayings("from now on", "from here on", "from here out", "from today on", "from this on", "going forward")
@@ -57,7 +53,8 @@ _BACK_IN = (
 _COMING_BACK = frozenset(
     {"of", "them", "in", "on", "at", "for", "again", "back", "due", "can", "go", "are", "'re", "to"}
 )
-_LEFT_OUT, _ASKED = {"bar", "except", "but", "barring", "for", "from"}, {"asked", "wanted", "asking", "liked"}
+_LEFT_OUT = frozenset({"bar", "except", "but", "barring", "for", "from"})
+_ASKED = frozenset({"asked", "wanted", "asking", "liked"})
 _NAMED_BY = frozenset({
     "for", "at", "on", "in", "to", "'s", "are", "is", "both", "gets", "get", "goes", "go", "back", "again", "so",
     "likes", "wants", "needs", "every", "it", "say", "past", "over", "than",

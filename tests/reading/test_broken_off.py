@@ -16,6 +16,13 @@ PUT_RIGHT = [
     ("Pads on both fronts with putty, no. Silicone.", ["LF+RF packing silicone"]),
     ("Scratches on all four, no. Only the hinds.", ["LH+RH finding scratches"]),
     ("Seven nails in the right front, no. Hang on, six.", ["RF nails 6"]),
+    ("Both hinds have thrush, well, no. The near hind does.", ["LH finding thrush"]),
+    ("There's a corn in both fronts, no. Only the off fore has. Heat in it.", ["RF finding corn", "RF finding heat"]),
+    (
+        "Leather pads in front, silicone in there, no. I'd none left. Pine tar.",
+        ["LF+RF packing pine_tar", "LF+RF pad leather"],
+    ),
+    ("Fronts reset, quarter clips, no. He wouldn't have it, toe clips.", ["LF+RF clips toe", "LF+RF work reset"]),
 ]
 
 # "No" answers: what stands behind it is a statement of its own.
@@ -26,7 +33,42 @@ ANSWERED = [
         ["- finding corn absent", "- finding thrush absent", "LF finding bruise"],
     ),
     ("Thrush in the left front, no. Heat in the right front.", ["LF finding thrush absent", "RF finding heat"]),
+    (
+        "Thrush in both fronts, no. He's sound, corn in the left front.",
+        ["- gait sound", "LF finding corn", "LF+RF finding thrush absent"],
+    ),
+    (
+        "Heat in the left front, no. I looked twice. Pads, leather, on both.",
+        ["LF finding heat absent", "LF+RF pad leather"],
+    ),
     ("Any thrush? No. Corn in the left front.", ["- finding thrush absent", "LF finding corn"]),
+]
+
+AGAINST = [
+    (
+        "Near fore, the pulse is normal. Compared with raised a month ago, he's one out of five on the near fore.",
+        ["LF lameness 1", "LF pulse normal", "LF pulse raised history"],
+    ),
+    (
+        "Toe angle 51 left front, 52 right front, and last time, from my notes. The right front was 49, no heat.",
+        ["LF toe_angle 51", "RF finding heat absent", "RF toe_angle 49 history", "RF toe_angle 52"],
+    ),
+    (
+        "Toe angle 51 on the left front. He was bad last time. The right front was shelly.",
+        ["LF toe_angle 51", "RF finding weak_wall"],
+    ),
+    (
+        "The off fore was sprung. No, I'm thinking of the grey. It was the near fore that was sprung.",
+        ["LF shoe_state sprung"],
+    ),
+    (
+        "They wanted wedge pads in front, I said not today. So no wedge pads. If he's sore in June he'll get them.",
+        ["LF+RF pad wedge absent", "LF+RF pad wedge planned"],
+    ),
+    (
+        "Thrush in the left hind. So no pads, leather or otherwise. Trimmed the hinds.",
+        ["LH finding thrush", "LH+RH work trim"],
+    ),
 ]
 
 PLANNED = [
@@ -121,6 +163,7 @@ THOUGHT_OVER = [
     ),
 ]
 
+test_against = reads(AGAINST)
 test_thought_over = reads(THOUGHT_OVER)
 test_answer_behind = reads(ANSWER_BEHIND)
 test_put_right = reads(PUT_RIGHT)

@@ -198,3 +198,22 @@ def test_every_form_splits_as_a_transcript_does(vocabulary: Vocabulary) -> None:
     assert [form_tokens(form) for form in plain] == [tokenize(form).words for form in plain]
     for form in ("cannot say", "dont", "em", "cos of it", "im sure", "till then"):
         assert form_tokens(form) == tokenize(form).words
+
+
+SCORED = {
+    "cresty neck for , condition seven": ["4", "7"],
+    "grade to . trimmed the hinds": ["2"],
+    "condition ate , trimmed": ["8"],
+    "a cresty neck too , condition seven": ["7"],
+    "what size for him": [],
+    "condition for a cob": [],
+}
+
+
+@pytest.mark.parametrize("text", SCORED)
+def test_a_score_that_sounds_like_a_little_word(heard: MentionFinder, text: str) -> None:
+    assert [number for _, number, _ in of_class(heard, text, "number")] == SCORED[text]
+
+
+def test_a_little_word_is_no_score_where_it_was_typed(typed: MentionFinder) -> None:
+    assert of_class(typed, "cresty neck for , trimmed", "number") == []

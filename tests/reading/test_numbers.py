@@ -27,6 +27,7 @@ VALUES = {
     "put ninety two on": (1, 3, Fraction(92)),
     "hundred and two": (0, 3, Fraction(102)),
     "one hundred and five": (0, 4, Fraction(105)),
+    "one hundred , and five mil": (0, 5, Fraction(105)),
     "fifty one point five": (0, 4, Fraction(103, 2)),
     "at 51.5 degrees": (1, 2, Fraction(103, 2)),
     "three and a quarter inches": (0, 4, Fraction(13, 4)),
@@ -93,6 +94,12 @@ def test_no_number(text: str) -> None:
 def test_out_of(text: str) -> None:
     (number,) = found(text)
     assert (number.start, number.end, number.value, number.out_of) == (0, 4, Fraction(2), 5)
+
+
+def test_how_cold_it_was_counts_nothing() -> None:
+    assert not found("minus twenty and a wind")
+    assert not found("it was minus 15 out")
+    assert [n.value for n in found("came in minus two hinds")] == [Fraction(2)]
 
 
 def test_ones_and_fives_are_marked_as_plural() -> None:

@@ -36,6 +36,14 @@ CASES = {
     "pulse not up": ("Pulse isn't up in the off fore.", ["RF pulse normal"]),
     "pulse strong": ("Digital pulse is strong in both fronts.", ["LF+RF pulse raised"]),
     "nail line low": ("Nail line's a bit low on the right hind.", ["RH nail_line low"]),
+    "nail line of the other foot behind a stop": (
+        "The nail line is low on the near fore. And on the off fore it's good.",
+        ["LF nail_line low", "RF nail_line good"],
+    ),
+    "nail line of other feet is not told so": (
+        "Nail line's low on the near fore. Both hinds good.",
+        ["LF nail_line low"],
+    ),
     "nail line good": ("Nail line is good on all four.", ["LF+RF+LH+RH nail_line good"]),
     "testers each foot": (
         "Testers: left front positive, right front nothing.",

@@ -206,6 +206,12 @@ This is {A}, not {B}. {B}'s the other bay. Trimmed the hinds.
 Okay, {B}, no. Hang on. {A}. {B} was Tuesday. Trimmed the hinds.
 First is {B}. Uh. No. {A}. {B} is the other one. Trimmed the hinds.
 First is {B}. Uh. No. {A}, {B} is the other one. Trimmed the hinds.
+{A} today. It was supposed to be {B} but {B} is out on the hack. Trimmed the hinds.
+{A} today. It was supposed to be {B}, but {B}'s away at a show. Trimmed the hinds.
+{A} today. It was supposed to be {B}. But {B} is still out in the field. Trimmed the hinds.
+{A}. I was meant to do {B}, only he's lame behind. Trimmed the hinds.
+{A}. It should have been {B}, but he has an abscess. Trimmed the hinds.
+{A}. It should have been {B}. But he has an abscess in the near fore. Trimmed the hinds.
 So this is {B}. No. Sorry. {A}. Trimmed the hinds.
 This is {B}, no it isn't, it's {A}. {B} was last week, ginger cob, hairy legs. Trimmed the hinds.
 This is {B}. No, it isn't. It's {A}. {B} was last week, bay mare. Trimmed the hinds.
@@ -222,6 +228,8 @@ def test_a_name_set_aside_takes_nothing_behind_a_full_stop(read: Read, form: str
 # A name that was set aside once, and then has its own part.
 TWO_AFTER_ALL = """\
 This is {A}, not {B}. Trimmed the hinds. {B}. New shoes in front.
+{A} first, it was meant to be {B}. Trimmed the hinds. Then {B}, new shoes in front.
+{A}, trimmed the hinds. The next one was supposed to be {B}, and it was. New shoes in front.
 This is {A}, not {B}. Trimmed the hinds. Now {B}, new shoes in front.
 This is {A}, not {B}, trimmed the hinds, then {B}, new shoes in front.
 This is {A}, not {B}. Trimmed the hinds. {B} has new shoes in front.

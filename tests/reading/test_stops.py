@@ -85,6 +85,46 @@ CASES = {
         "Thrush in both hinds. Trimmed, the fronts and hinds.",
         ["LF+RF+LH+RH work trim", "LH+RH finding thrush"],
     ),
+    "a degree that somebody judges": (
+        "Sidebone in the off fore. I'd say moderate. Near hind, thrush. I'd call that one thing or another.",
+        ["LH finding thrush", "RF finding sidebone ~moderate"],
+    ),
+    "a degree judged behind a place": (
+        "She's got thrush. Near hind, in the frog, mild, and off hind too, in the sulcus. I'd call it severe.",
+        ["LH finding thrush @frog ~mild", "RH finding thrush @sulcus ~severe"],
+    ),
+    "a judgement on something else": (
+        "Corn in the left hind. I'd say mild thrush on the right hind. Call it six weeks.",
+        ["- next_visit_weeks 6 planned", "LH finding corn", "RH finding thrush ~mild"],
+    ),
+    "the feet of a measure": (
+        "Trimmed the hinds. Hoof width four and a half inches. Both fronts, rims on both fronts.",
+        ["LF+RF hoof_width 114.3", "LF+RF shoe_type rim", "LH+RH work trim"],
+    ),
+    "the feet of a measure, and the weather": (
+        "No corn in the near fore. Heel height forty millimetres. Both hinds, minus ten and no gloves. Five weeks.",
+        ["- next_visit_weeks 5 planned", "LF finding corn absent", "LH+RH heel_height 40"],
+    ),
+    "feet behind a measure that has its own": (
+        "Corn in the left front. Toe length 85 millimetres. Both hinds, seedy toe, trimmed.",
+        ["LF finding corn", "LF toe_length 85", "LH+RH finding white_line_disease", "LH+RH work trim"],
+    ),
+    "shoeing behind a stop, and a trim": (
+        "Refitted both hinds, size two. Quarter clips, and trimmed in front.",
+        ["LF+RF work trim", "LH+RH clips quarter", "LH+RH shoe_size 2", "LH+RH work reset"],
+    ),
+    "pads behind a stop, and a trim": (
+        "Reset both fores. Leather pads, trimmed the hinds.",
+        ["LF+RF pad leather", "LF+RF work reset", "LH+RH work trim"],
+    ),
+    "a word that leads to feet": (
+        "Thrush in the left hind. He's flared at the outside quarter on. Both fronts, moderate.",
+        ["LF+RF finding flare @lateral_quarter ~moderate", "LH finding thrush"],
+    ),
+    "shoes left on": (
+        "Trimmed the hinds. Left the front ones on. Right hind has a corn.",
+        ["LH+RH work trim", "RH finding corn"],
+    ),
     "a foot with a place is a statement of its own": (
         "Thrush in the left hind. Right hind frog, canker.",
         ["LH finding thrush", "RH finding canker @frog"],
