@@ -13,6 +13,7 @@ from operator import attrgetter, itemgetter
 from typing import NamedTuple
 
 from pipeline.reading.gapped import GAP, Found, GappedForms
+from pipeline.reading.heard_numbers import HeardNumbers
 from pipeline.reading.numbers import Number, NumberReader
 from pipeline.reading.phrases import Phrases
 from pipeline.reading.tokens import SENTENCE_ENDS, Tokens, form_tokens
@@ -34,18 +35,8 @@ LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
 # What a number is told of: "a crest score of four" names no off fore, a misheard "heel angle of four" may.
 _OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
-_SCALES = frozenset({"neck", "crest", "condition", "score", "scale", "obel", "grade", "size"})
-_SCORED = frozenset({"for", "fore", "to", "ate", "won"})
-_MARKS = frozenset({",", *SENTENCE_ENDS})
 _NUMBERED = frozenset({"size", "sizes", "number", "numbers"})
 _SETS = frozenset({"set", "sets", "pair", "out"})
-_NEAR_SIZE = 7  # tokens between a size and the next
-_SIZES = frozenset({"size", "sizes", "sized"})
-_PARTS = frozenset({"half", "quarter", "eighth", "eight"})
-_LENGTH_SAID = frozenset({"inch", "inches", "toe", "toes", "length", "lengths"})
-_LENGTH_WITHIN = 14  # tokens
-_REPAIRING = frozenset({"no", "wait", "sorry", "hang", "hold"})
-_HESITATING = _REPAIRING | {",", "uh", "um", "er", "on", "make", "that", "it"}
 _SO_FOUND = ("findings", "gaits", "shoe_states", "manners")
 _LED_SO = frozenset({"was", "is", "'s", "were", "are", "'re", "just", "got", "looks", "looked"})
 _PUT_ON_WORDS = frozenset({"pad", "pads", "packing", "pack", "coat", "dose", "cotton", "gauze", "bit", "lot"})
@@ -105,7 +96,7 @@ class MentionFinder:
     def __init__(self, vocabulary: Vocabulary, sound_alikes: bool = False) -> None:
         """``sound_alikes`` also matches what recognisers write instead of the word."""
         self._numbers = NumberReader(vocabulary.spoken("numbers"))
-        self._alike_numbers = vocabulary.heard_as("numbers") if sound_alikes else {}
+        self._heard = HeardNumbers(vocabulary, self._numbers) if sound_alikes else None
         self._counted = set(vocabulary.spoken("units")) | {"nail", "nails"}
         self._phrases, self._gapped = Phrases(), GappedForms()
         self._meaning: dict[str, list[_Meaning]] = {}
@@ -132,7 +123,7 @@ class MentionFinder:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
         chosen = _choose([*map(_named, names), *_with_heads(tokens, self._candidates(tokens))])
         chosen = [m for m in chosen if "same" not in m.readings or not self._another_size(tokens, m, chosen)]
-        chosen = _without_describing(tokens, chosen) if self._alike_numbers else chosen
+        chosen = _without_describing(tokens, chosen) if self._heard is not None else chosen
         chosen = _without_emphasis(tokens, chosen) if "plain" in tokens.words else chosen
         masked = list(tokens.words)
         for mention in chosen:
@@ -144,15 +135,7 @@ class MentionFinder:
                     masked[index] = ""
                 if tokens.words[mention.end - 1] == "feet" and not whole:
                     masked[mention.end - 1] = "feet"  # "front feet ones" is a size, "the back ones" are feet
-        alike = self._number_alikes(masked) | self._score_alikes(masked, tokens.words)
-        for index in alike:
-            masked[index] = self._alike_numbers[masked[index]]
-        for index in (sizes := self._size_alikes(tokens.words)):
-            masked[index] = "fours"
-        parts = self._part_alikes(tokens.words)
-        for index in parts:
-            masked[index] = "and" if masked[index] == "in" else "eighth"
-        alike |= sizes | parts
+        alike = self._heard.write(masked, tokens.words) if self._heard is not None else set()
         numbers = [
             Mention(n.start, n.end, tuple(range(n.start, n.end)), {"number": str(n.value)}, _number_match(n, alike), n)
             for n in self._numbers.find(masked, tokens.words)
@@ -181,48 +164,6 @@ class MentionFinder:
         sized = any(m.get("measures") == "shoe_size" for m in told)
         sized = sized or any(self._numbers.is_size(word) for word in tokens.words[start : mention.start])
         return sized and not any(m.is_any(("findings", "tester_heads")) for m in told)
-
-    def _number_alikes(self, words: Sequence[str]) -> set[int]:
-        """Tokens that a recogniser writes for a number: "for nails", "to weeks"; only right before what is counted."""
-        if not self._alike_numbers:
-            return set()
-        pairs = [(i, word, words[i + 1]) for i, word in enumerate(words[:-1]) if word in self._alike_numbers]
-        counted = {i for i, _, behind in pairs if behind in self._counted and behind != "nail"}  # "nothing to nail to"
-        return counted | {i for i, word, behind in pairs if word == behind == "for"}  # "six for Buck, for for Tally"
-
-    def _score_alikes(self, masked: Sequence[str], words: Sequence[str]) -> set[int]:
-        """ "Cresty neck for, condition seven": a score; "cresty neck too" and "a grade for him" count nothing."""
-        if not self._alike_numbers or _SCALES.isdisjoint(words):
-            return set()
-        scored = [i for i, word in enumerate(masked[:-1]) if i and word in _SCORED and words[i - 1] in _SCALES]
-        return {i for i in scored if words[i + 1] in _MARKS}
-
-    def _part_alikes(self, words: Sequence[str]) -> set[int]:
-        """ "Toe length three in an eight", "three and an eight": a whole number of inches and its part."""
-        found: set[int] = set()
-        for i in range(1, len(words) - 2) if self._alike_numbers else ():
-            joint, article, part = words[i : i + 3]
-            if joint not in ("in", "and") or article not in ("a", "an") or part not in _PARTS:
-                continue
-            near = (*words[max(0, i - _LENGTH_WITHIN) : i], *words[i + 3 : i + 5])
-            if words[i - 1] in self._count_words and not _LENGTH_SAID.isdisjoint(near) and _SIZES.isdisjoint(near):
-                found |= {i} if joint == "in" else set()
-                found |= {i + 2} if part == "eight" else set()
-        return found
-
-    def _size_alikes(self, words: Sequence[str]) -> set[int]:
-        """ "Fives in front and fores behind", "fores, no, hang on, fives": sizes that sound like the front feet."""
-        if not self._alike_numbers or "fores" not in words:
-            return set()
-        return {i for i, word in enumerate(words) if word == "fores" and self._among_sizes(words, i)}
-
-    def _among_sizes(self, words: Sequence[str], index: int) -> bool:
-        behind = list(words[index + 1 : index + 1 + _NEAR_SIZE])
-        if behind[:1] == ["behind"] or behind[:2] == ["in", "front"]:
-            before = words[max(0, index - _NEAR_SIZE) : index]
-            return any(word in _SIZES or self._numbers.is_size(word) for word in before)
-        size = next((i for i, word in enumerate(behind) if self._numbers.is_size(word)), 0)
-        return set(behind[:size]) <= _HESITATING and not _REPAIRING.isdisjoint(behind[:size])
 
     def _sides(self, tokens: Tokens, found: list[Found]) -> set[int]:
         """Every "left" that names a foot: in "took the left hind shoe off" nothing was left."""
