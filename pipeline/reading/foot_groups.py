@@ -224,7 +224,7 @@ def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]], hand
 def _told_of(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> dict[int, list[Draft]]:
     """What each segment with a foot tells, by index; of "the off fore took, let me see, a two" what stands behind."""
     told: dict[int, list[Draft]] = {}
-    for position, segment in enumerate(sentence if any(groups[s.index] for s in sentence) else ()):
+    for position, segment in enumerate(sentence):
         if not groups[segment.index]:
             continue
         drafts = segment.drafts

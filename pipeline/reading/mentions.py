@@ -191,9 +191,7 @@ class MentionFinder:
 
     def _sized(self, tokens: Tokens, foot: Found) -> bool:
         """ "Size four shoes in front", "number four shoes": their size, not that there are four."""
-        start = foot[2][0]
-        led = start > 0 and tokens.words[start - 1] in _NUMBERED
-        counted = led and foot[1] - start > 1 and tokens.words[start] in self._count_words
+        counted = foot[1] - foot[2][0] > 1 and tokens.words[foot[2][0]] in self._count_words
         return counted and any(m.name == "feet" for m in self._meaning[foot[0]])
 
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
@@ -201,7 +199,8 @@ class MentionFinder:
         sides = self._sides(tokens, found)
         found += [gapped for gapped in self._gapped.find(tokens) if gapped[2][0] not in sides]
         if not _NUMBERED.isdisjoint(tokens.words):
-            found = [one for one in found if not self._sized(tokens, one)]
+            sized = {i + 1 for i, word in enumerate(tokens.words) if word in _NUMBERED}
+            found = [one for one in found if one[2][0] not in sized or not self._sized(tokens, one)]
         if self._counting_feet:  # heard
             meant = [one for one in found if self._counted_foot(tokens, one, found)]
             found = [one for one in found if one not in meant] if meant else found

@@ -30,9 +30,9 @@ _WHEN = frozenset({"if", "when", "once", "next", "then", "unless", "."})
 
 def plan_after_all(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
     """Plan, on the feet that are named, what was asked about in this sentence or in the one before."""
-    if not (talk.having("plans", "unmet") or talk.having("wishes")):
-        return
     agreed = talk.tells(_WE_WILL, _THEY_ARE_ON)
+    if not (agreed or sentence.says(_SHALL)) or not (talk.having("plans", "unmet") or talk.having("wishes")):
+        return
     for position, segment in enumerate(sentence if agreed else ()):
         if _closed(talk, segment, _WE_WILL, _WHEN):
             _as_asked(segment, [*before, *sentence[: position + 1]], Status.PLANNED)
