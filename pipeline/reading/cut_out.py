@@ -43,6 +43,8 @@ def _cut_back(talk: Talk) -> None:
         segment = talk.segment_at(at)
         if segment is None or behind[:1] not in _IT or behind[1:2] not in _BACK or not _told_last(talk, at):
             continue
+        if any(m.get("not_facts") for m in talk.holding(at)):
+            continue  # "dug it out of the muckheap"
         if not any(d.slot == "treatment" and d.value == "resection" for d in segment.drafts):
             draft = Draft("treatment", "resection", segment, at, at + 1)
             draft.evidence.add(at)

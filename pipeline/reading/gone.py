@@ -33,6 +33,7 @@ _PUT = (["in"], ["into"], ["on"], ["onto"], ["over"], ["under"], ["underneath"],
 _PUT_THERE = SETUP_SLOTS | {"treatment"}
 _NOT_NOW = _BY_NOW | _NOT_ANY | frozenset({"he", "she", "is", "'s", "does", "any", "though"})
 _STOPPED_BESIDE = frozenset({"now", "he", "she", "has", "'s", "it", "that", "since", "though", "today"})
+_KNOWN = frozenset({"the", "that"})  # "the abscess in the near fore, fine now"
 _WELL = frozenset({"grand", "fine", "good", "great", "perfect", "lovely"})
 _WAS = Sayings(
     *(f"{who} {was}" for who in ("he", "she", "it", "they") for was in ("was", "were", "had", "did")),
@@ -78,7 +79,7 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
                 draft = _on_that_foot(draft, [*previous, *sentence[:position]], feet)
                 if _never_there(talk, cue, draft, feet) or _gone_elsewhere(talk, segment, named, cue, draft, feet):
                     continue
-                if _well_by_now(talk, cue) and not _of_before(draft):
+                if _well_by_now(talk, cue) and not (_of_before(draft) or talk.words[draft.start - 1] in _KNOWN):
                     continue
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
         if not segment.drafts and position and "still" in talk.words[segment.start : segment.end]:

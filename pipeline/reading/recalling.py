@@ -174,7 +174,8 @@ def _recalled_by(talk: Talk, segment: Segment, cues: list[Mention]) -> list[Draf
     """ "Crest is a three where it used to be a four": behind a word of the present, only what follows."""
     behind = [m.start for m in cues if talk.words[m.start : m.end] == ["when"]]
     behind += [at for at, _ in INSTEAD.within(talk.words, segment.start, cues[0].start)] if cues else []
-    told = [at for at in talk.where(WHERE) if segment.start < at < segment.end]  # "silicone where he had putty"
+    placed = {m.start for m in segment.having("times")}  # "where he was before" is a time of its own
+    told = [at for at in talk.where(WHERE) if segment.start < at < segment.end and at not in placed]
     behind += [at for at in told if tuple(talk.words[at + 1 : at + 3]) in IT_WAS]
     if behind:  # "putty in place of the silicone he had before"
         return [d for d in segment.drafts if d.start > behind[0]]
