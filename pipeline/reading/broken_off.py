@@ -109,6 +109,9 @@ def _set_against(talk: Talk, starting: dict[int, list[Mention]], opened: int, st
     """ "Pulse is normal. Compared with bounding a week ago", "and last time, off the card. The off fore was 45"."""
     if tuple(talk.words[stop + 1 : stop + 3]) in _COMPARED:
         return Stretch(talk, starting, opened, stop).has(TOLD)
+    foot = next((m for i in (stop + 1, stop + 2) for m in starting.get(i, ()) if m.get("feet")), None)
+    if foot is None or talk.words[foot.end : foot.end + 1] != ["was"]:
+        return False
     start, last = stop, Stretch(talk, starting, stop, stop)
     while start > opened and not last.has(("times",)) and not last.has(TOLD | WAITING_HEADS | {"feet"}):
         end = start
@@ -119,9 +122,7 @@ def _set_against(talk: Talk, starting: dict[int, list[Mention]], opened: int, st
     if last.classes != {"times"} or ("times", "history") not in last.cues:
         return False
     row = Stretch(talk, starting, opened, max(opened, last.start))
-    foot = next((m for i in (stop + 1, stop + 2) for m in starting.get(i, ()) if m.get("feet")), None)
-    was = talk.words[foot.end : foot.end + 1] if foot is not None and row.has(("measures",)) else []
-    return foot is not None and was == ["was"] and any(m.number for m in starting.get(foot.end + 1, ()))
+    return row.has(("measures",)) and any(m.number for m in starting.get(foot.end + 1, ()))
 
 
 def _it_was_that_foot(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:

@@ -33,9 +33,11 @@ def draft_new(talk: Talk) -> None:
     said = talk.says(_NEW)
     for segment in talk.segments:
         for index in range(segment.start, segment.end) if said else ():
+            if talk.words[index] not in _NEW:
+                continue
             put_on = tuple(talk.words[segment.start : segment.end]) in _PUT_NEW_ON  # "the shoe's a new one"
             inside = _inside_strong(segment, index) and not put_on
-            if talk.words[index] not in _NEW or inside or _not_new(talk, index):
+            if inside or _not_new(talk, index):
                 continue
             noun = _shoe_behind(talk, segment, index)
             if put_on or _new_size(talk, segment, index):

@@ -97,8 +97,8 @@ def draft_vet(talk: Talk) -> None:
                 if talk.words[at] in VETS and not _of_the_vet(talk, at) and not _no_vet_myself(talk, segment, at):
                     if not _agrees(talk, segment, at):
                         _read(talk, sentence, position, at)
-                elif (talk.words[at] == "one" and _rung_for(talk, segment, at)) or _to_ring_him(
-                    talk, sentence, segment, at
+                elif (talk.words[at] == "one" and _rung_for(talk, segment, at)) or (
+                    talk.words[at] in _HIM and _to_ring_him(talk, sentence, segment, at)
                 ):
                     _call_one(talk, segment, at)
 
@@ -119,7 +119,7 @@ def _rung_for(talk: Talk, segment: Segment, at: int) -> bool:
 def _to_ring_him(talk: Talk, sentence: list[Segment], segment: Segment, at: int) -> bool:
     """ "The vet's the man for that, so they're to ring him": others are told to, in the sentence that names him."""
     begin = max(sentence[0].start, segment.start - _REACH * 2)
-    told = talk.words[at] in _HIM and talk.words[at - 1] in _RINGING and talk.words[at - 2] in ("to", "should", "must")
+    told = talk.words[at - 1] in _RINGING and talk.words[at - 2] in ("to", "should", "must")
     if not told or at - 2 < segment.start or {"i", "i'm"} & set(talk.words[at - 4 : at - 2]):
         return False
     asked = any(d.slot == "vet" and d.status is not Status.ABSENT for s in sentence for d in s.drafts)
