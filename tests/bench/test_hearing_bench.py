@@ -81,6 +81,7 @@ def test_the_longest_term_wins_and_no_word_counts_twice() -> None:
     found = TERMS.in_text(plain("white line disease at the toe"))
     assert found == {("white", "line", "disease"): 1, ("toe",): 1}
     assert names_in(plain("Nova Jean and Nova"), ["Nova", "Nova Jean"]) == {("nova", "jean"): 1, ("nova",): 1}
+    assert names_in(plain("Nova's sound, that's Nan's"), ["Nova", "Nan"]) == {("nova",): 1, ("nan",): 1}
 
 
 def test_nothing_heard_is_all_wrong() -> None:

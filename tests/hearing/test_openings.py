@@ -58,6 +58,30 @@ def test_a_horse_said_to_be_new_or_named_is_no_horse_of_the_roster(text: str) ->
     assert ear.asked == []
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Merry gold, new shoes all round.",
+        "Merry gold, new all round, size two.",
+        "Merry gold. New ones on the fronts, steel.",
+        "Merry gold has a new set. " + "and so on " * 10 + "new horse next.",
+    ],
+)
+def test_new_shoes_are_no_new_horse(text: str) -> None:
+    found = opening_name(words(text), ROSTER, Ear(marigold=-3.0))
+    assert found is not None
+    assert found.proposal.wording == "Marigold"
+
+
+@pytest.mark.parametrize("text", ["Merry gold, not Sedge, trimmed.", "Not Sedge, merry gold, trimmed."])
+def test_a_name_that_the_horse_is_told_apart_from_is_not_its_own(text: str) -> None:
+    ear = Ear(marigold=-3.0, sedge=0.0)
+    found = opening_name(words(text), ROSTER, ear)
+    assert found is not None
+    assert found.proposal.wording == "Marigold"
+    assert "Sedge" not in {name for _, name in ear.asked}
+
+
 def test_only_the_head_is_looked_at_and_no_words_across_a_full_stop() -> None:
     ear = Ear()
     opening_name(words("Merry. Gold " + "and so on " * 5 + "merry gold"), ROSTER, ear)
@@ -79,9 +103,12 @@ def test_words_that_sound_nothing_like_a_name_are_not_weighed() -> None:
         (" This is sedge's farm.", True),
         (" The sedges are high.", False),
         (" Nobody.", False),
+        (" This one, not Sedge.", False),
+        (" Sedge, not Quillon.", True),
+        (" Reddy was lame. " + "and so on " * 5 + " Then Sedge.", False),
     ],
 )
-def test_a_name_stands_in_a_text_as_a_word(text: str, named: bool) -> None:
+def test_a_name_stands_at_the_head_as_a_word(text: str, named: bool) -> None:
     assert is_named(text, ROSTER) is named
 
 

@@ -49,8 +49,10 @@ def _is_trade(word: str) -> bool:
 
 
 def names_in(text: Sequence[str], names: Iterable[str]) -> Counter[tuple[str, ...]]:
-    """How often each name of a roster is in ``text``."""
-    return _occurrences(text, frozenset(filter(None, (plain(name) for name in names))))
+    """How often each name of a roster is in ``text``, also with what is short for "is", "has" or belongs to it."""
+    told = [word.removesuffix("'s") for word in text]
+    forms = (tuple(word.removesuffix("'s") for word in plain(name)) for name in names)
+    return _occurrences(told, frozenset(filter(None, forms)))
 
 
 def recalled(said: Counter[tuple[str, ...]], heard: Counter[tuple[str, ...]]) -> int:
