@@ -11,7 +11,14 @@ _ANYWHERE = frozenset({"anywhere", "everywhere", "anyplace", "place"})
 # The last words of those that may mean something else than feet.
 _MAY_BE_NO_FOOT = frozenset({
     "both", "lot", "behind", "elsewhere", "one", "anywhere", "everywhere", "anyplace", "place", "round", "around",
-    "over",
+    "over", "rest",
+})  # fmt: skip
+# "Drained it the rest of the way", "cleaned out the rest of it": what is left of something else than the feet.
+_OF_THE = frozenset({"the", "that", "this", "my", "his", "her"})
+_LEFT_TO_DO = frozenset({
+    "way", "day", "morning", "afternoon", "week", "month", "year", "time", "season", "summer", "winter", "spring",
+    "fall", "autumn", "it", "that", "this", "pus", "muck", "gunk", "stuff", "cavity", "hole", "foot", "hoof", "barn",
+    "yard", "herd", "string", "horses", "bottle", "tube", "can", "job",
 })  # fmt: skip
 _TRIED = frozenset({"tried", "went", "squeezed", "tested", "pinched", "checked"})
 _GOING = frozenset({"going", "go", "goes", "gone", "went", "get", "gets", "getting", "got"})
@@ -28,6 +35,17 @@ _ANSWERS = frozenset(
 def _after_packing(talk: Talk, mention: Mention) -> bool:
     before = talk.mention_ending(mention.start)
     return before is not None and before.is_any(("packings", "pads"))
+
+
+def _rest_of_it(talk: Talk, mention: Mention) -> bool:
+    """ "Drained it the rest of the way", "pared the rest of that sole": more of something told, not the other feet."""
+    if talk.words[mention.end - 1 : mention.end + 1] != ["rest", "of"]:
+        return False
+    at = mention.end + 1
+    at += _OF_THE.issuperset(talk.words[at : at + 1]) and talk.words[at + 1 : at + 2] not in ([","], ["."], [])
+    told = talk.mention_starting(at)
+    part = told is not None and told.is_any(("zones", "findings")) and told.get("feet") is None
+    return part or not _LEFT_TO_DO.isdisjoint(talk.words[at : at + 1])
 
 
 def _shod_elsewhere(talk: Talk, mention: Mention) -> bool:
@@ -90,7 +108,7 @@ def _something_else(talk: Talk, mention: Mention) -> bool:
         return True  # "the right front I tried all over"
     if the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
-    if _behind_them(talk, mention) or _shod_elsewhere(talk, mention):
+    if _behind_them(talk, mention) or _shod_elsewhere(talk, mention) or _rest_of_it(talk, mention):
         return True
     if talk.words[mention.start : mention.end] == ["every", "one"] and talk.words[mention.start - 1] == "through":
         return True  # "I went through every one"

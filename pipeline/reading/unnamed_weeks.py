@@ -27,6 +27,9 @@ _BREAKS = frozenset({",", "and", ";", "then", ".", "but"})
 _NO_FEET = (
     None, "in_hand", "other_one", "other_two", "other_three", "pair_in_hand", "those_three", "shod_three", "shod_feet",
 )  # fmt: skip
+_BOOKING = frozenset(
+    {"the", "and", "but", "week", "weeks", "for", "on", "in", "at", "is", "goes", "gets", "can", "go", "get", ","}
+)
 _LONGEST = 26  # weeks
 _SEVERAL = 2
 _NEAR_A_NAME = 6  # tokens: "Connor the cob", "mule next, goes by Sister"
@@ -34,12 +37,16 @@ _NEAR_A_NAME = 6  # tokens: "Connor the cob", "mule next, goes by Sister"
 
 @dataclass
 class _Part:
-    """What stands between two commas: whose it is, how many weeks, and whether it is as the one before."""
+    """What stands between two commas: whose it is, how many weeks, and whether it is as the one before.
+
+    ``pointed`` is of a pronoun or "the mule", ``described`` of "the mule" alone.
+    """
 
     segment: Segment
     horses: list[int] = field(default_factory=list)
     others: bool = False
     pointed: bool = False
+    described: bool = False
     same: bool = False
     weeks: Fraction | None = None
     at: tuple[int, int] = (0, 0)
@@ -63,8 +70,10 @@ def deal_unnamed_weeks(talk: Talk, found: HorseTalk) -> None:
         if any(d.slot != "next_visit_weeks" for d in told) or _of_the_trade(sentence):
             last, given = None, set()
             continue
-        dealt = _dealt(talk, found, sentence, last, given)
         weeks = [d for d in told if d.slot == "next_visit_weeks"]
+        dealt = _dealt(talk, found, sentence, last, given)
+        if len(dealt) == 1 and dealt[0].part.described and not weeks and not _only_booked(talk, sentence):
+            dealt = []
         last = weeks[-1].value if weeks and isinstance(weeks[-1].value, Fraction) else None
         if dealt:
             for draft in weeks:
@@ -73,6 +82,13 @@ def deal_unnamed_weeks(talk: Talk, found: HorseTalk) -> None:
                 _add(one)
             last = dealt[-1].weeks
         given = given | _whose(found, sentence, weeks) if last is not None else set()
+
+
+def _only_booked(talk: Talk, sentence: list[Segment]) -> bool:
+    """ "The colt goes four", behind weeks: nothing but the horse, its number and the verb."""
+    numbers = {i for s in sentence for m in s.mentions if m.number is not None for i in m.literal}
+    rest = {talk.words[i] for i in range(sentence[0].start, sentence[-1].end) if i not in numbers}
+    return rest <= _BOOKING | _NOUNS
 
 
 def _whose(found: HorseTalk, sentence: list[Segment], weeks: list[Draft]) -> set[int]:
@@ -123,6 +139,9 @@ def _by_part(parts: list[_Part], horses: int, last: Fraction | None, given: set[
     everyone = [h for one in dealt for h in one.horses]
     alone = len(parts) == 1 and parts[0].same and bool(everyone)  # "Tally six weeks. Buck likewise."
     alone = alone or (bool(given) and any(p.others for p in parts))  # "Tally's on ten weeks. Other two, six."
+    alone = alone or (
+        len(parts) == 1 and parts[0].described and len(everyone) == 1
+    )  # "Tally goes six weeks. The colt goes four."
     sure = len(set(everyone)) == len(everyone) and not waiting
     return dealt if sure and (len(dealt) >= _SEVERAL or alone) else []
 
@@ -165,6 +184,7 @@ def _take(talk: Talk, found: HorseTalk, part: _Part, at: int) -> int:
         if horse is not None and horse not in part.horses:
             part.horses.append(horse)
             part.pointed = True
+            part.described = word in _NOUNS
     return at + 1
 
 
@@ -179,19 +199,25 @@ def described(talk: Talk, found: HorseTalk, word: str) -> int | None:
 
 def _fits(talk: Talk, found: HorseTalk, index: int, word: str) -> bool | None:
     """Whether a word can mean the horse; None when nothing that was said of it tells."""
+    booking = {s.sentence for s in talk.segments if any(d.slot == "next_visit_weeks" for d in s.drafts)}
     spans = [s for s in found.spans if s.horse == index]
-    near = {w for s in spans for w in _around(talk, s)}
+    told_apart = [s for s in spans if _sentence_of(talk, s) not in booking]  # "Tally six weeks and the yearling four"
+    near = {w for s in told_apart or spans for w in _around(talk, s)}
     if word in _NOUNS:
         if word in near:
             return True
         other = near & (HORSE_WORDS | COLOURS)
         return False if other else None
-    booking = {s.sentence for s in talk.segments if any(d.slot == "next_visit_weeks" for d in s.drafts)}
     own = [s for s in talk.segments if s.horse == index and s.sentence not in booking]
     told = [w for s in own for w in talk.words[s.start : s.end]]
     he = len([w for w in told if w in _HE]) + 2 * len(near & _MALES)
     she = len([w for w in told if w in _SHE]) + 2 * len(near & _FEMALES)
     return None if he == she else (he > she) == (word in _HE)
+
+
+def _sentence_of(talk: Talk, span: NameSpan) -> int:
+    segment = talk.segment_at(span.start)
+    return -1 if segment is None else segment.sentence
 
 
 def _around(talk: Talk, span: NameSpan) -> list[str]:

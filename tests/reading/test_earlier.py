@@ -306,3 +306,18 @@ test_beaten_is_gone = reads(
     ],
     "Tansy. {}",
 )
+
+test_when_it_was_young = reads(
+    [
+        ("The old man says she foundered as a filly.", ["- finding laminitis history"]),
+        ("He was lame as a colt, he's sound today.", ["- gait lame history", "- gait sound"]),
+        ("She had a puncture in the off fore when she was a two year old.", ["RF finding puncture history"]),
+        (
+            "Club foot, left front, he had a toe crack in it when he was a weanling.",
+            ["LF finding club_foot", "LF finding crack history @toe"],
+        ),
+        ("Club foot, left front, cut as a colt.", ["LF finding club_foot"]),
+        ("She's as strong as a filly could be. Thrush in the left hind.", ["LH finding thrush"]),
+    ],
+    "Tansy. {}",
+)

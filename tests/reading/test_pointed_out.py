@@ -219,3 +219,25 @@ test_kinds_of_shoes_new_and_reset = reads(
     ],
     "Tally. {}",
 )
+
+test_the_rest_of_something_else = reads(
+    [
+        (
+            "Right hind abscess. I drained it the rest of the way, bandaged it. Trimmed the other three.",
+            ["LF+RF+LH work trim", "RH finding abscess", "RH treatment bandage", "RH treatment drained"],
+        ),
+        (
+            "Thrush in the off hind. Cleaned out the rest of it and put iodine on it.",
+            ["RH finding thrush", "RH treatment iodine"],
+        ),
+        (
+            "Corn in the near fore. Pared the rest of that sole and packed it with oakum.",
+            ["LF finding corn", "LF packing oakum"],
+        ),
+        ("Left front reset. The rest of the day she stood quiet.", ["- manner quiet", "LF work reset"]),
+        ("New shoes in front. Trimmed the rest of him.", ["LF+RF work new_shoe", "LH+RH work trim"]),
+        ("Thrush in the left hind. Trimmed the rest of her feet.", ["LF+RF+RH work trim", "LH finding thrush"]),
+        ("Thrush in the left hind. Trimmed the rest of them.", ["LF+RF+RH work trim", "LH finding thrush"]),
+    ],
+    "Tally. {}",
+)

@@ -99,3 +99,43 @@ def test_him_and_her(read: Read, form: str, mule: str) -> None:
 )
 def test_the_weeks_of_one_horse(read: Read, form: str, told: dict[str, list[int]]) -> None:
     assert weeks(read, f"Tally. Thrush in the left hind. Buck. He has a corn in the right fore. {form}") == told
+
+
+BY_WHAT_IT_IS = """\
+Tally goes six weeks and the yearling four.
+Tally six weeks, the yearling four.
+Six weeks for Tally, four for the yearling.
+The yearling in four weeks, Tally in six.
+Tally goes six weeks. The yearling goes four.
+The yearling at four weeks and Tally at six.
+"""
+
+
+@pytest.mark.parametrize("form", BY_WHAT_IT_IS.splitlines())
+@pytest.mark.parametrize("noun", ["yearling", "filly", "foal"])
+def test_a_horse_told_by_what_it_is(read: Read, form: str, noun: str) -> None:
+    text = f"Tally. Trimmed all four. Buck, that's the {noun} for the sale. Left front, flare. "
+    assert weeks(read, text + form.replace("yearling", noun)) == {"Tally": [6], "Buck": [4]}
+
+
+@pytest.mark.parametrize(
+    ("form", "told"),
+    [
+        ("The colt goes four weeks.", {"Buck": [4], "Tally": []}),
+        ("Four weeks for the colt.", {"Buck": [4], "Tally": []}),
+        ("Six weeks. The colt goes four.", {"Buck": [4], "Tally": [6]}),
+        ("I told her six weeks for the colt.", {"Buck": [], "Tally": [6]}),  # her may be the owner
+        ("The vet saw the colt six weeks ago.", {"Buck": [], "Tally": []}),
+        ("The mare goes four weeks.", {"Buck": [], "Tally": [4]}),
+    ],
+)
+def test_what_it_is_with_weeks_alone(read: Read, form: str, told: dict[str, list[int]]) -> None:
+    text = "Buck, that's the colt. Trimmed all four. Tally, the mare. Thrush in the left hind. "
+    assert weeks(read, text + form) == told
+
+
+def test_two_of_a_kind_get_no_weeks_by_it(read: Read) -> None:
+    text = (
+        "Tally. Trimmed. Buck, the filly. Trimmed. Sable, a filly too. Trimmed. Tally goes six weeks, the filly four."
+    )
+    assert weeks(read, text) == {"Tally": [6], "Buck": [], "Sable": []}
