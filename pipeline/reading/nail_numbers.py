@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
+from pipeline.reading.foot_lists import NAMED_FEET
 from pipeline.reading.mentions import Mention
-from pipeline.reading.nailed import of_a_sized_shoe
+from pipeline.reading.nailed import FAR_FROM_ITS_SIZE, of_a_sized_shoe
 from pipeline.reading.number_context import LEAST_NAIL_SIZE, NumberContext
 from pipeline.reading.numbers import Number
 from pipeline.reading.size_ranges import plain
-from pipeline.reading.talk import Segment
+from pipeline.reading.talk import Draft, Segment
+from pipeline.record import FEET
 
 _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
 _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
@@ -16,6 +20,8 @@ _IN_THE = 2
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
 _LATELY = 2  # sentences
 _OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
+_OF_SHOEING = ("feet", "shoe_types", "shoe_materials", "work", "clips", "pads")
+_ON_FEET = frozenset({"on", "in", "the", "and", ",", "his", "her", "then", "up"})
 _SHOES = frozenset({"shoe", "shoes", "plates", "shod"})
 
 
@@ -51,6 +57,9 @@ class NailNumbers(NumberContext):
         )
         nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment, number))
         nail_cue = nail_cue or self._before_their_count(segment, number)
+        dealt = number.plural and number.aughts is None and not nail_cue
+        nail_cue = nail_cue or (dealt and self._dealt_before_their_count(segment, number))
+        nail_cue = nail_cue or (dealt and self._far_from_the_shoes(segment, number))
         nail_cue = nail_cue or (sized and self._more_nails(segment, mention, number))
         if number.plural and self._words[mention.end : mention.end + 2] == ["for", "nails"]:
             self._set_frame("nail_size", segment)
@@ -89,7 +98,8 @@ class NailNumbers(NumberContext):
     def _plural_after_nails(self, segment: Segment, number: Number) -> bool:
         """ "Eight nails to a shoe, sevens": a plural right after the nails of a sized shoe."""
         drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
-        if not drafts and self._words[segment.start] == "they":  # "Eight nails in each. They're sevens."
+        alone = (segment.start, segment.end) == (number.start, number.end) and segment.joined_by("start")
+        if not drafts and (alone or self._words[segment.start] == "they"):  # "Eight nails. Sevens.", "They're sevens."
             before = self._talk.sentence(segment.sentence - 1)
             drafts = [d for s in before if s.horse == segment.horse for d in s.drafts]
         own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
@@ -110,6 +120,51 @@ class NailNumbers(NumberContext):
         sized = bool(drafts) and drafts[-1].slot == "shoe_size" and drafts[-1].start < number.start
         sized = sized or (number.plural and not drafts and self._sized_before(segment))
         return named and sized and number.value >= LEAST_NAIL_SIZE and not segment.having("feet")
+
+    def _dealt_before_their_count(self, segment: Segment, number: Number) -> bool:
+        """ "Fives in the front feet, fours behind, three nails a side": plurals foot by foot, and then the count.
+
+        Only where the shoes of these feet were sized just before; else "fours behind, six nails" are the shoes.
+        """
+        sentence = self._sentence(segment)
+        said = [m for s in sentence for m in s.mentions if not m.dropped and (m.number or m.is_any(_OF_SHOEING))]
+        count = next((m for m in said if m.number is not None and not m.number.plural), None)
+        behind = self._talk.mention_starting(count.end) if count is not None else None
+        counted = behind is not None and (behind.get("totals") is not None or behind.get("measures") == "nails")
+        if count is None or not counted or number.start > count.start or number.value < LEAST_NAIL_SIZE:
+            return False
+        ahead = [m for m in said if m.start < count.start]
+        if not all(m.number is not None or m.get("feet") is not None for m in ahead):
+            return False
+        sizes = self._shoes_just_sized(sentence)
+        sized = {foot for size in sizes for foot in self._feet_up_to(size)}
+        return bool(sizes) and all(_named(s) <= sized for s in sentence if s.start < count.start)
+
+    def _far_from_the_shoes(self, segment: Segment, number: Number) -> bool:
+        """ "New shoes, size two. Fives in front, sixes behind.": too far from the shoes' size to be another."""
+        sentence = self._sentence(segment)
+        said = [m for s in sentence for m in s.mentions if not m.dropped]
+        held = {i for m in said if m.get("feet") is not None or (m.number and m.number.plural) for i in m.literal}
+        ahead = {self._words[i] for i in range(sentence[0].start, number.start) if i not in held}
+        shod = any(m.is_any(_OF_SHOEING) and m.get("feet") is None for m in said)
+        if number.value < LEAST_NAIL_SIZE or shod or not ahead <= _ON_FEET:
+            return False
+        told = [d for s in self._shoes_just_sized(sentence) for d in s.drafts if d.slot == "shoe_size"]
+        sizes = [Fraction(str(d.value).rsplit("-", 1)[-1]) for d in told]  # every nought is none
+        return bool(sizes) and number.value - max(sizes) >= FAR_FROM_ITS_SIZE
+
+    def _shoes_just_sized(self, sentence: list[Segment]) -> list[Segment]:
+        """The segments of the last two sentences that sized the horse's shoes."""
+        first = sentence[0]
+        near = [s for s in self._talk.segments[: first.index] if first.sentence - s.sentence <= _LATELY]
+        return [s for s in near if s.horse == first.horse and any(d.slot == "shoe_size" for d in s.drafts)]
+
+    def _feet_up_to(self, size: Segment) -> set[str]:
+        """The feet whose shoes a segment sized: those named there, else last before it; a word for all is all."""
+        for segment in reversed(self._talk.segments[: size.index + 1]):
+            if segment.horse == size.horse and segment.having("feet"):
+                return _named(segment) or set(FEET)
+        return set(FEET)
 
     def _sized_before(self, segment: Segment) -> bool:
         """Whether the shoes were sized in the last two sentences, and on the feet that are still in hand."""
@@ -206,10 +261,23 @@ class NailNumbers(NumberContext):
     def _of_that_nail(self, segment: Segment, mention: Mention, foot: Mention) -> bool:
         """ "With five slims, seven in the left front": so many of the nails whose size was said for every foot."""
         drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
-        if not drafts or drafts[-1].slot != "nail_size" or str(foot.get("feet"))[:-1] not in ("L", "R", "bare_"):
+        if not drafts or drafts[-1].slot != "nail_size":
             return False
         between = [m for m in self._talk.having("feet") if drafts[-1].start <= m.start < mention.start]
+        if str(foot.get("feet"))[:-1] not in ("L", "R", "bare_"):  # "five slims all round, six in the fronts"
+            everywhere = [m for m in between if m.get("feet") == "all"]
+            if (
+                between != everywhere
+                or foot.get("feet") not in NAMED_FEET
+                or not (everywhere or self._in_plural(drafts[-1]))
+            ):
+                return False
+            between = []
         return not between and self._words[mention.start - 1] in (",", "and", "so", "with")
+
+    def _in_plural(self, size: Draft) -> bool:
+        """ "Five slims", "fives", "number five nails": the nails of every foot, with none of them named."""
+        return self._words[size.end - 1].endswith("s")
 
     def _sized(self, mention: Mention) -> bool:
         before = self._before(mention)
@@ -272,3 +340,8 @@ class NailNumbers(NumberContext):
             return None
         side = self._after(mention, _TO_THE_SIDE)
         return side if side is not None and side.get("totals") in ("outside", "inside") else None
+
+
+def _named(segment: Segment) -> set[str]:
+    """The feet that a segment names one by one or in pairs."""
+    return {foot for m in segment.having("feet") for foot in NAMED_FEET.get(m.readings["feet"], ())}

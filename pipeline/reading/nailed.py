@@ -17,7 +17,7 @@ _LOW = frozenset({"low", "lowish"})
 _GOOD = frozenset({"good", "level", "even", "high", "nice", "nicely", "well", "sweet"})
 _ARE = (["are"], ["were"], ["sit"], ["sat"])
 _REACH = 6
-_NO_SIZE_OF_ONE_HORSE = 3  # sizes between the shoes of one horse; common practice, no source
+FAR_FROM_ITS_SIZE = 3  # sizes between the shoes of one horse; common practice, no source
 
 
 def draft_nailed(talk: Talk) -> None:
@@ -43,7 +43,7 @@ def of_a_sized_shoe(talk: Talk, segment: Segment, count: Fraction, foot: Mention
     told = [d for s in talk.sentence(segment.sentence) if s.index <= segment.index for d in s.drafts]
     sizes = [str(d.value) for d in told if d.slot == "shoe_size"]
     plain = [Fraction(size) for size in sizes if size.replace(".", "", 1).isdigit()]
-    return bool(plain) and count - max(plain) >= _NO_SIZE_OF_ONE_HORSE
+    return bool(plain) and count - max(plain) >= FAR_FROM_ITS_SIZE
 
 
 def _add(talk: Talk, segment: Segment, start: int, at: int, answers: frozenset[str]) -> None:

@@ -12,6 +12,7 @@ from pipeline.reading.talk import Segment
 _CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
+_TERSE = 3  # short sentences in a row in which one shoeing is told
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
 
 
@@ -51,6 +52,7 @@ class ShoeNumbers(SizeRanges):
         framed = framed or (number.plural and (self._on_a_horse(mention) or self._did_not_fit(mention)))
         framed = framed or self._beside_feet(segment, mention, number)
         framed = framed or self._of_the_new_one(mention, number)
+        framed = framed or (number.plural and self._alone_behind_shoes(segment, mention, number))
         if not (cued or aught or pair or framed or (shoe and noun)):
             return False
         self._set_frame("shoe_size", segment)
@@ -58,6 +60,19 @@ class ShoeNumbers(SizeRanges):
         if ranged is not None:
             return self._add(segment, "shoe_size", ranged[0], mention, ranged[1])
         return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _alone_behind_shoes(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Reset four. Plain. Ones. Six nails.": a plural alone, right behind shoes that were not sized yet."""
+        rest = [i for s in self._sentence(segment) for i in range(s.start, s.end)]
+        footed = {i for s in self._sentence(segment) for m in s.having("feet") for i in m.literal}
+        if set(rest) - footed != set(range(mention.start, mention.end)) or number.value > _LARGEST:
+            return False
+        before = [s for s in self._talk.segments[: segment.index] if 0 < segment.sentence - s.sentence <= _TERSE]
+        before = [s for s in before if s.horse == segment.horse]
+        last = [s for s in before if segment.sentence - s.sentence == 1]
+        if any(d.slot in ("shoe_size", "nails", "nail_size") for s in before for d in s.drafts):
+            return False
+        return any(m.is_any(("shoe_types", "shoe_materials", "work")) for s in last for m in s.mentions)
 
     def _of_the_new_one(self, mention: Mention, number: Number) -> bool:
         """ "A new two", "new two on the left front"."""

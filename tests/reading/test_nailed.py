@@ -66,3 +66,112 @@ test_nails_that_were_low = reads(
     ],
     "Tally. {}",
 )
+
+test_sizes_of_nails_in_the_plural = reads(
+    [
+        (
+            "New set, double aughts in front, triple aughts behind. Fives in the front feet, four and a halfs in the "
+            "hind feet, three nails a side.",
+            [
+                "LF+RF nail_size 5",
+                "LF+RF shoe_size 00",
+                "LF+RF+LH+RH nails 6",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH nail_size 4.5",
+                "LH+RH shoe_size 000",
+            ],
+        ),
+        (
+            "Reset all round, size two. Fours up front and four and a halfs behind, seven apiece.",
+            [
+                "LF+RF nail_size 4",
+                "LF+RF+LH+RH nails 7",
+                "LF+RF+LH+RH shoe_size 2",
+                "LF+RF+LH+RH work reset",
+                "LH+RH nail_size 4.5",
+            ],
+        ),
+        (
+            "New shoes all round, size two. Fives in the fronts, sixes in the hinds.",
+            [
+                "LF+RF nail_size 5",
+                "LF+RF+LH+RH shoe_size 2",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH nail_size 6",
+            ],
+        ),
+        (
+            "Fronts reset, aughts. Fives. Six nails.",
+            ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF shoe_size 0", "LF+RF work reset"],
+        ),
+        (
+            "New shoes all round. Threes in front, fours behind, six nails each.",
+            ["LF+RF shoe_size 3", "LF+RF+LH+RH nails 6", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 4"],
+        ),
+        (
+            "Reset the fronts, size three. Fours behind, six nails each.",
+            ["LF+RF shoe_size 3", "LF+RF work reset", "LH+RH nails 6", "LH+RH shoe_size 4"],
+        ),
+        ("New shoes in front, size one. Sorry, fives.", ["LF+RF shoe_size 5", "LF+RF work new_shoe"]),
+        (
+            "New shoes in front, size two. He was in fives last time.",
+            ["LF+RF shoe_size 2", "LF+RF shoe_size 5 history", "LF+RF work new_shoe"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+test_counted_pair_by_pair_behind_the_size_of_all = reads(
+    [
+        (
+            "Reset all round. Five slims all around, six in the fronts, seven in the hinds.",
+            ["LF+RF nails 6", "LF+RF+LH+RH nail_size 5 slim", "LF+RF+LH+RH work reset", "LH+RH nails 7"],
+        ),
+        (
+            "Reset all round. Number five nails all round, six in front, seven behind.",
+            ["LF+RF nails 6", "LF+RF+LH+RH nail_size 5", "LF+RF+LH+RH work reset", "LH+RH nails 7"],
+        ),
+        (
+            "Reset all round, size one. Sixes, eight in the fronts and seven in the hinds.",
+            [
+                "LF+RF nails 8",
+                "LF+RF+LH+RH nail_size 6",
+                "LF+RF+LH+RH shoe_size 1",
+                "LF+RF+LH+RH work reset",
+                "LH+RH nails 7",
+            ],
+        ),
+        (
+            "Reset all round. Number six nails in the fronts and number five in the hinds.",
+            ["LF+RF nail_size 6", "LF+RF+LH+RH work reset", "LH+RH nail_size 5"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+test_a_size_alone_behind_its_shoes = reads(
+    [
+        (
+            "Reset four. Plain. Ones. Six nails. Quiet.",
+            [
+                "- manner quiet",
+                "LF+RF+LH+RH nails 6",
+                "LF+RF+LH+RH shoe_size 1",
+                "LF+RF+LH+RH shoe_type plain",
+                "LF+RF+LH+RH work reset",
+            ],
+        ),
+        (
+            "New shoes in front. Rims. Twos. Five slims.",
+            ["LF+RF nail_size 5 slim", "LF+RF shoe_size 2", "LF+RF shoe_type rim", "LF+RF work new_shoe"],
+        ),
+        (
+            "Reset all four. Steel. Twos in front. Ones behind.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH shoe_material steel", "LF+RF+LH+RH work reset", "LH+RH shoe_size 1"],
+        ),
+        ("Reset the fronts. Six nails. Fives.", ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF work reset"]),
+        ("Reset the fronts. Six nails. Twos.", ["LF+RF nails 6", "LF+RF work reset"]),
+        ("Corns in both fronts. Twos.", ["LF+RF finding corn"]),
+    ],
+    "Tally. {}",
+)
