@@ -1,4 +1,7 @@
-"""Front and back that are places, no feet: "at the back of the barn", "in the front stalls", "behind the shed"."""
+"""Front and back that are places, no feet: "at the back of the barn", "in the front stalls", "behind the shed".
+
+Also a part of the foot that is no place of a finding: "the white line bends around it".
+"""
 
 from __future__ import annotations
 
@@ -26,6 +29,13 @@ _THE = frozenset(
     {"the", "a", "his", "her", "my", "their", "our", "that", "old", "big", "hay", "muck", "tractor", "feed"}
 )
 _IT = (["it"], ["that"], ["this"])  # "a crack at the toe and seedy toe behind it"; not "sound behind it seems"
+_TO_A_PART = frozenset({
+    "in", "at", "on", "along", "over", "across", "round", "around", "of", "under", "from", "near", "by", "into", "onto",
+    "behind", "above", "below", "inside", "to",
+})  # fmt: skip
+_ITS, _OF_IT = frozenset({"the", "his", "her", "its"}), frozenset({"it", "that", "them"})
+_STANDS = frozenset({"is", "'s", "are", "was", "were", "and", ",", ".", "too", "there", "right", "just"})
+_ROUND = 5  # tokens behind a part, in which "it" is told of: "the white line bends in around it"
 _ENDS: tuple[list[str], ...] = (
     [], ["."], [","], ["?"], ["!"], [";"], ["and"], ["but"], ["too"], ["as"], ["there"], ["though"],
 )  # fmt: skip
@@ -52,3 +62,17 @@ def _is_place(talk: Talk, mention: Mention) -> bool:
         return False
     noun = next((word for word in behind if word not in _THE - {"tractor"}), "")
     return noun in _YARD | _VEHICLES | _PARTS
+
+
+def goes_round_it(talk: Talk, mention: Mention) -> bool:
+    """ "A keratoma, because the white line bends around it", "the sole dips under it": what the part does there.
+
+    Not "bruise at the toe right under it", "the sulcus of it", which tell where.
+    """
+    behind = talk.words[mention.end : mention.end + _ROUND]
+    if talk.words[mention.start - 1] not in _ITS or talk.words[mention.start - 2] in _TO_A_PART:
+        return False
+    if not behind or behind[0] in _TO_A_PART | _STANDS or talk.mention_starting(mention.end) is not None:
+        return False
+    turns = [i for i, word in enumerate(behind[:-1]) if word in _TO_A_PART and behind[i + 1] in _OF_IT]
+    return bool(turns) and {",", "."}.isdisjoint(behind[: turns[0]])

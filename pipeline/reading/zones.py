@@ -8,6 +8,7 @@ from pipeline.reading.foot_alone import headed_anew
 from pipeline.reading.foot_groups import FootGroup, Groups, one_of_several
 from pipeline.reading.graded_again import of_both
 from pipeline.reading.mentions import Mention
+from pipeline.reading.places import goes_round_it
 from pipeline.reading.some_of_it import SOME
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
@@ -43,7 +44,7 @@ def attach_zones(talk: Talk, groups: Groups) -> None:
             _place_shoe_states(talk, segment)
         for position, segment in enumerate(sentence):
             for mention in _zone_words(segment):
-                if not _share_with_answers(sentence, segment, mention):
+                if not goes_round_it(talk, mention) and not _share_with_answers(sentence, segment, mention):
                     _attach_zone(talk, sentence, position, mention, groups)
     place_behind(talk)
 

@@ -59,3 +59,19 @@ test_behind_what_was_told = reads(
         ("Tally. Trimmed behind and it went well.", ["LH+RH work trim"]),
     ]
 )
+
+test_what_a_part_does_there_is_no_place = reads(
+    [
+        (
+            "I suspect a keratoma at the toe of the left hind, because the white line bends around it.",
+            ["LH finding keratoma suspected @toe"],
+        ),
+        ("A keratoma I'd say in the near hind, the wall bulges out over it.", ["LH finding keratoma"]),
+        ("Might be a keratoma in the near fore, since the sole dips under it.", ["LF finding keratoma suspected"]),
+        ("Bruise in the off fore, at the toe right under it.", ["RF finding bruise @toe"]),
+        ("Thrush in the near fore, the sulcus of it.", ["LF finding thrush @sulcus"]),
+        ("Thrush in both hinds, the frog mostly.", ["LH+RH finding thrush @frog"]),
+        ("Abscess in the right hind, the sole, and pus coming out of it.", ["RH finding abscess @sole"]),
+    ],
+    "Tally. {}",
+)
