@@ -184,7 +184,7 @@ class NailNumbers(NumberContext):
         number = mention.number
         small = number is not None and number.value < LEAST_NAIL_SIZE
         alone = mention.end - before.start == segment.end - segment.start - (self._words[segment.start] == "all")
-        if self._frame.sentence != segment.sentence and (small or (self._frame.slot == "nails" and not alone)):
+        if small or (self._frame.sentence != segment.sentence and self._frame.slot == "nails" and not alone):
             return False  # "Four nails a side. Size five.": a size alone behind the nails of a sized shoe is theirs
         own = [s for s in self._talk.segments[: segment.index + 1] if s.horse == segment.horse]
         drafts = [d for s in own for d in s.drafts]

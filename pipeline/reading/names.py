@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from pipeline.reading.also_called import also_called, short_names
 from pipeline.reading.mentions import Mention
-from pipeline.reading.name_words import ANIMALS, NEVER_NAMES
+from pipeline.reading.name_words import ANIMALS, HORSE_WORDS, NEVER_NAMES
 from pipeline.reading.named_late import named_late
 from pipeline.reading.nameless import nameless
 from pipeline.reading.roster_names import NamedHorse, NameSpan
 from pipeline.reading.run_on import SMALL_LIKENESS, small_opening
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.unlisted import UnlistedNames
-from pipeline.reading.whose import at_place, by_colour, by_kin, by_owner, of_its_dam
+from pipeline.reading.whose import COLOURS, at_place, by_colour, by_kin, by_owner, of_its_dam
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -31,6 +31,8 @@ _NOT_THIS_ONE = (
 _IN_TURN = frozenset({"next", "one", "first", "second", "third", "last"})
 _EXCUSES = (["but"], ["only"], ["because"], ["and"])
 _HE = (["he"], ["she"])
+_ASIDE = frozenset({"i", "we", "it", "my", "what", "where", "hang", "hold", "there"})
+_OF_A_HORSE = HORSE_WORDS | COLOURS | {"he", "she", "him", "her", "his", "one"}
 _SOON = 8  # tokens from a repair to the name that is meant
 
 
@@ -264,6 +266,8 @@ class NameFinder(UnlistedNames):
                 continue
             if start in taken or tokens.lowers[start] in NEVER_NAMES or not self._unknown(start):
                 continue
+            if tokens.lowers[start] in self._common and self._cried_out(start):
+                continue
             if not large:
                 self._alike_in_small(start, taken)
                 continue
@@ -283,6 +287,16 @@ class NameFinder(UnlistedNames):
                 break
         self._sound_alike_again(taken)
         self.found.spans.sort(key=lambda s: s.start)
+
+    def _cried_out(self, start: int) -> bool:
+        """ "Dang, I dropped my phone": a remark, where its sentence tells nothing of the trade or of a horse."""
+        words, end = self._talk.words, start + 1
+        if words[end : end + 1] != [","] or not _ASIDE.issuperset(words[end + 1 : end + 2]):
+            return False
+        while end < len(words) and words[end] not in SENTENCE_ENDS:
+            end += 1
+        told_of_it = not _OF_A_HORSE.isdisjoint(words[start:end])
+        return not told_of_it and not any(m.is_any(_TRADE) for m in self._talk.starting_in(start + 1, end))
 
     def _alike_in_small(self, start: int, taken: set[int]) -> None:
         """ "…, meddler's mud fever has gone": a name misspelled in small letters, only where a part opens."""

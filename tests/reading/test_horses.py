@@ -253,3 +253,36 @@ def test_a_horse_that_is_and_is_not_meant_is_asked_about(memo: str, read: Read) 
 )
 def test_a_horse_that_is_not_another_is_not_asked_about(memo: str, read: Read) -> None:
     assert not any("is said to be the horse" in f.reason for v in read(memo, *ROSTER) for f in v.flags)
+
+
+CRIED_OUT = """\
+Dang, I dropped my phone in the bucket.
+Dang, my phone's gone in the bucket, hang on.
+Dang, it's raining again.
+Dang, where did I put the rasp.
+"""
+
+NAMED_ALL_THE_SAME = """\
+Dang, I trimmed all four.
+Dang, the gelding. Trimmed all four.
+Dang, I like him a lot. Trimmed all four.
+Dang. Trimmed all four.
+"""
+
+
+@pytest.mark.parametrize("form", CRIED_OUT.splitlines())
+def test_a_remark_that_sounds_like_a_name(read: Read, form: str) -> None:
+    visits = read(f"Coral. Reset all four. {form} Four weeks.", "Coral", "Tango")
+    assert [(v.horse, [f.value for f in v.facts if f.slot == "next_visit_weeks"]) for v in visits] == [("Coral", [4])]
+
+
+@pytest.mark.parametrize("form", NAMED_ALL_THE_SAME.splitlines())
+def test_a_name_misheard_as_a_remark_is_asked_about(read: Read, form: str) -> None:
+    visits = read(f"Coral. Reset all four. {form}", "Coral", "Tango")
+    assert [v.horse for v in visits] == ["Coral", "Tango"]
+    assert any("Dang" in flag.reason for flag in visits[1].flags)
+
+
+def test_a_horse_of_that_name(read: Read) -> None:
+    visits = read("Coral. Reset all four. Dang, I know that one well. Trimmed.", "Coral", "Dang")
+    assert [v.horse for v in visits] == ["Coral", "Dang"]

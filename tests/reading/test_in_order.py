@@ -144,3 +144,37 @@ test_things_in_an_order = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_a_second_list_for_the_other_foot = reads(
+    [
+        (
+            "Toe angle 53 and heel angle 48 on the left front, toe angle 52 and heel angle 47 on the right front.",
+            ["LF heel_angle 48", "LF toe_angle 53", "RF heel_angle 47", "RF toe_angle 52"],
+        ),
+        (
+            "Six nails and size two on the near fore, five nails and size one on the off fore.",
+            ["LF nails 6", "LF shoe_size 2", "RF nails 5", "RF shoe_size 1"],
+        ),
+        (
+            "A corn and a bruise on the left front, a corn and flare on the right front.",
+            ["LF finding bruise", "LF+RF finding corn", "RF finding flare"],
+        ),
+        (
+            "Testers strong and pulse raised on the left front, testers mild and pulse normal on the right front.",
+            ["LF pulse raised", "LF tester strong", "RF pulse normal", "RF tester mild"],
+        ),
+        (
+            "Toe angle 53 on the left front, was 52 in May, and heel angle 48 on the right front.",
+            ["LF toe_angle 52 history", "LF toe_angle 53", "RF heel_angle 48"],
+        ),
+        (
+            "Thrush in the left hind, bad thrush, and a corn in the right hind.",
+            ["LH finding thrush ~severe", "RH finding corn"],
+        ),
+        (
+            "Testers strong at the toe on the left front, mild at the heel, and pulse raised on the right front.",
+            ["LF tester mild @heel", "LF tester strong @toe", "RF pulse raised"],
+        ),
+    ],
+    "Tally. {}",
+)
