@@ -343,10 +343,10 @@ def _told_over_again(
     headed = segment.having("pulse_heads") or segment.having("tester_heads")
     told = any(set(d.feet or ()) & set(before.feet) and (counted or headed or d.value == draft.value) for d in same)
     joined = counted or (position + 1 < len(sentence) and sentence[position + 1].joined_by("and", "plus", "&"))
-    if not told or not joined or segment.past or segment.having("times", "history"):
-        return None
+    if not told or not joined or segment.own_clause or segment.having("times", "history"):
+        return None  # "she took fives in front last year, she's a six now, and a five behind"
     for later in sentence[position + 1 :]:
-        if later.delimiter not in _LISTED_BY or not later.drafts or later.past:
+        if later.delimiter not in _LISTED_BY or not later.drafts or later.own_clause:
             return None
         if found := groups[later.index]:
             trailing = later.drafts[-1].start < found[0].start and not found[0].anaphor

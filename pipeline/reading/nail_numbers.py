@@ -248,7 +248,7 @@ class NailNumbers(NumberContext):
         """ "Left that nail out, so five in the left front and six in the right": counted where a nail is spoken of."""
         if number.plural or number.article or not _FEWEST <= number.value <= _MOST or number.high is not None:
             return False
-        foot = next((m for m in segment.mentions if m.get("feet") and 0 < m.start - mention.end <= _IN_THE), None)
+        foot = next((m for m in segment.mentions if m.get("feet") and 0 <= m.start - mention.end <= _IN_THE), None)
         if foot is None or self._words[mention.end : mention.end + 1] != ["in"] or self._sized(mention):
             return False
         sentence = self._sentence(segment)

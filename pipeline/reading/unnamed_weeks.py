@@ -201,8 +201,8 @@ def _fits(talk: Talk, found: HorseTalk, index: int, word: str) -> bool | None:
     """Whether a word can mean the horse; None when nothing that was said of it tells."""
     booking = {s.sentence for s in talk.segments if any(d.slot == "next_visit_weeks" for d in s.drafts)}
     spans = [s for s in found.spans if s.horse == index]
-    told_apart = [s for s in spans if _sentence_of(talk, s) not in booking]  # "Tally six weeks and the yearling four"
-    near = {w for s in told_apart or spans for w in _around(talk, s)}
+    spans = [s for s in spans if _sentence_of(talk, s) not in booking]  # not "Tally six weeks and the yearling four"
+    near = {w for s in spans for w in _around(talk, s)}
     if word in _NOUNS:
         if word in near:
             return True

@@ -175,6 +175,10 @@ test_a_second_list_for_the_other_foot = reads(
             "Testers strong at the toe on the left front, mild at the heel, and pulse raised on the right front.",
             ["LF tester mild @heel", "LF tester strong @toe", "RF pulse raised"],
         ),
+        (
+            "New on all four. In front she took fives last year and she's a six now, and she's still a five behind.",
+            ["LF+RF shoe_size 5 history", "LF+RF shoe_size 6", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 5"],
+        ),
     ],
     "Tally. {}",
 )

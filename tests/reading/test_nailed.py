@@ -128,6 +128,16 @@ test_counted_pair_by_pair_behind_the_size_of_all = reads(
             ["LF+RF nails 6", "LF+RF+LH+RH nail_size 5 slim", "LF+RF+LH+RH work reset", "LH+RH nails 7"],
         ),
         (
+            "Reset all round, size one. Fives everywhere, six in front and five behind.",
+            [
+                "LF+RF nails 6",
+                "LF+RF+LH+RH nail_size 5",
+                "LF+RF+LH+RH shoe_size 1",
+                "LF+RF+LH+RH work reset",
+                "LH+RH nails 5",
+            ],
+        ),
+        (
             "Reset all round. Number five nails all round, six in front, seven behind.",
             ["LF+RF nails 6", "LF+RF+LH+RH nail_size 5", "LF+RF+LH+RH work reset", "LH+RH nails 7"],
         ),

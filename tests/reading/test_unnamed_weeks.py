@@ -134,6 +134,11 @@ def test_what_it_is_with_weeks_alone(read: Read, form: str, told: dict[str, list
     assert weeks(read, text + form) == told
 
 
+def test_months_told_of_the_other_horse_are_no_weeks_of_it(read: Read) -> None:
+    text = "Tally, she's eleven months along. Trimmed. Buck, that's the yearling. Trimmed. "
+    assert weeks(read, text + "Tally six weeks, the yearling four.") == {"Tally": [6], "Buck": [4]}
+
+
 def test_two_of_a_kind_get_no_weeks_by_it(read: Read) -> None:
     text = (
         "Tally. Trimmed. Buck, the filly. Trimmed. Sable, a filly too. Trimmed. Tally goes six weeks, the filly four."
