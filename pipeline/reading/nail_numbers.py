@@ -50,17 +50,7 @@ class NailNumbers(NumberContext):
         )
         slim = slim or self._slim_ones(mention)
         nails = after is not None and after.get("measures") == "nails"
-        nail_cue = before is not None and (
-            before.get("measures") == "nail_size"
-            or (number.value >= LEAST_NAIL_SIZE and self._nail_word_before(before))
-            or self._after_nails(segment, before, mention)
-        )
-        nail_cue = nail_cue or (number.plural and self._plural_after_nails(segment, number))
-        nail_cue = nail_cue or self._before_their_count(segment, number)
-        dealt = number.plural and number.aughts is None and not nail_cue
-        nail_cue = nail_cue or (dealt and self._dealt_before_their_count(segment, number))
-        nail_cue = nail_cue or (dealt and self._far_from_the_shoes(segment, number))
-        nail_cue = nail_cue or (sized and self._more_nails(segment, mention, number))
+        nail_cue = self._nail_cue(segment, mention, number, before, sized)
         if number.plural and self._words[mention.end : mention.end + 2] == ["for", "nails"]:
             self._set_frame("nail_size", segment)
             return self._add(segment, "nail_size", plain(number.value), mention, mention.end + 2)
@@ -69,6 +59,21 @@ class NailNumbers(NumberContext):
         end = max(after.end, mention.end) if (slim or nails) and after is not None else mention.end
         self._set_frame("nail_size", segment)
         return self._add(segment, "nail_size", plain(number.value) + (" slim" if slim else ""), mention, end)
+
+    def _nail_cue(
+        self, segment: Segment, mention: Mention, number: Number, before: Mention | None, sized: bool
+    ) -> bool:
+        """Whether what stands around the number says that it is the size of nails."""
+        told = before is not None and (
+            before.get("measures") == "nail_size"
+            or (number.value >= LEAST_NAIL_SIZE and self._nail_word_before(before))
+            or self._after_nails(segment, before, mention)
+        )
+        told = told or (number.plural and self._plural_after_nails(segment, number))
+        told = told or self._before_their_count(segment, number)
+        if not told and number.plural and number.aughts is None:
+            told = self._dealt_before_their_count(segment, number) or self._far_from_the_shoes(segment, number)
+        return told or (sized and self._more_nails(segment, mention, number))
 
     def _more_nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "The nails were number sixes behind, number fives in front": nails of other feet, not their shoes."""

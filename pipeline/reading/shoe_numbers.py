@@ -51,8 +51,7 @@ class ShoeNumbers(SizeRanges):
         framed = noun and self._shoe_talk(segment, mention) and not self._counts_something(mention)
         framed = framed or (number.plural and (self._on_a_horse(mention) or self._did_not_fit(mention)))
         framed = framed or self._beside_feet(segment, mention, number)
-        framed = framed or self._of_the_new_one(mention, number)
-        framed = framed or (number.plural and self._alone_behind_shoes(segment, mention, number))
+        framed = framed or self._of_the_new_one(mention, number) or self._alone_behind_shoes(segment, mention, number)
         if not (cued or aught or pair or framed or (shoe and noun)):
             return False
         self._set_frame("shoe_size", segment)
@@ -63,6 +62,8 @@ class ShoeNumbers(SizeRanges):
 
     def _alone_behind_shoes(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Reset four. Plain. Ones. Six nails.": a plural alone, right behind shoes that were not sized yet."""
+        if not number.plural:
+            return False
         rest = [i for s in self._sentence(segment) for i in range(s.start, s.end)]
         footed = {i for s in self._sentence(segment) for m in s.having("feet") for i in m.literal}
         if set(rest) - footed != set(range(mention.start, mention.end)) or number.value > _LARGEST:
