@@ -113,8 +113,11 @@ def _again(last: Draft, segment: Segment, group: FootGroup) -> Draft:
     return made
 
 
-def of_both(draft: Draft, before: list[Segment], segment: Segment, groups: Groups) -> list[Draft]:
-    """ "Toe on the left and heel on the right, both slight": the degree is that of both."""
+def of_both(talk: Talk, draft: Draft, before: list[Segment], segment: Segment, groups: Groups) -> list[Draft]:
+    """ "Toe on the left and heel on the right, both slight", "neither worse than mild": the degree is that of both."""
+    if talk.words[segment.start] == "neither" and "than" in talk.words[segment.start : segment.end]:
+        found = [d for s in before for d in s.drafts if d.slot == "finding" and not d.dropped]
+        return [d for d in found[-2:] if d is not draft and d.severity is None]
     pair = (
         set(groups[segment.index][0].feet)
         if segment.having("feet", "pair_in_hand") and groups[segment.index]

@@ -27,6 +27,8 @@ _KEEP = frozenset(
     | {"near", "off", "left", "right", "fore", "front", "hind", "both", "hinds", "fronts"}
 )
 _WOULD = frozenset({"would", "'d"})
+_GET, _HIM = frozenset({"get", "have"}), frozenset({"him", "her", "them", "it"})
+_SAID = frozenset({"said", "say", "told", "tell", "asked", "ask", "please"})
 _TELLING_WHY = ("and", ", and", ",", "because", ", because", "cause", ", cause")
 _SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
@@ -63,6 +65,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     end, planned = sentence[-1].end, "plans" in sentence.classes
     asked = planned or ANY_SIGN.at(talk.words, sentence[0].start)
     conditions = conditions_of(talk, sentence, end) if asked else []
+    conditions = [(at, stop) for at, stop in conditions if not _when_due(talk, sentence, at)]
     plans = [m for s in sentence for m in s.having("plans", "before")] if planned else []
     plans += _feet_in_need(talk, sentence) if sentence.says(_NEED) else []
     plans += needed(talk, sentence) if sentence.says(NEEDED) else []
@@ -80,6 +83,8 @@ def plan(talk: Talk, sentence: Sentence) -> None:
             _told_to(talk, segment)
         if sentence.says(_WOULD):
             _would_do(talk, segment)
+        if sentence.says(_GET):
+            _bid_sedate(talk, sentence, segment)
         ahead = bool(plans) and any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
         whole = ahead or (later and _is_to_be(talk, sentence, position))
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
@@ -202,6 +207,19 @@ def _told_to(talk: Talk, segment: Segment) -> None:
             _plan_one(draft)
 
 
+def _bid_sedate(talk: Talk, sentence: list[Segment], segment: Segment) -> None:
+    """ "I said get the vet and get her sedated", "get him sedated before I come": what others are to see to."""
+    for draft in [d for d in segment.drafts if d.value == "sedated" and d.status is Status.PRESENT]:
+        at = draft.start - 2
+        if at < sentence[0].start or talk.words[at] not in _GET or talk.words[at + 1] not in _HIM:
+            continue
+        led = talk.words[sentence[0].start : at]
+        bid = not led or led[-1] in _SAID or led[-2:-1] in (["told"], ["asked"])
+        joined = led[-1:] in (["and"], [","], ["to"], ["or"]) and not _SAID.isdisjoint(led)
+        if bid or joined:
+            _plan_one(draft)
+
+
 def _would_do(talk: Talk, segment: Segment) -> None:
     """ "Boots would do in front", "a rim pad would be plenty": put forward, not put on."""
     for at in range(segment.start + 1, segment.end - 1):
@@ -292,11 +310,20 @@ def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bo
     first = sentence[0]
     if not any(d.slot == "next_visit_weeks" for d in first.drafts):
         return False
+    if _when_due(talk, sentence, segment.start):
+        return True
     if segment is not first and talk.words[segment.end - 1] == "then":
         return True  # "I'm back in one week, and I'd say a full pad on the near fore then"
     led = talk.words[first.start] == "in"
     getting = GETTING & set(talk.words[segment.start : segment.end])
     return led and bool(getting) and not segment.having("times", "today") and not segment.past
+
+
+def _when_due(talk: Talk, sentence: list[Segment], at: int) -> bool:
+    """ "Due in five weeks, when the near hind goes back into a plain shoe": a time to come, no condition."""
+    if talk.words[at] != "when":
+        return False
+    return any(d.slot == "next_visit_weeks" and d.end in (at, at - 1) for s in sentence for d in s.drafts)
 
 
 def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
