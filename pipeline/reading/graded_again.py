@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.copying import ANOTHER_FOOT
 from pipeline.reading.foot_groups import FootGroup, Groups
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import Severity
@@ -109,7 +110,7 @@ def _last_finding(talk: Talk, segment: Segment) -> Draft | None:
 def _again(last: Draft, segment: Segment, group: FootGroup) -> Draft:
     made = Draft(last.slot, last.value, segment, group.start, group.end, last.match, feet=group.feet)
     made.evidence = set(range(group.start, group.end)) | last.evidence
-    made.note("the finding before, on another foot")
+    made.note(ANOTHER_FOOT)
     return made
 
 

@@ -27,6 +27,17 @@ _KEEP = frozenset(
     | {"near", "off", "left", "right", "fore", "front", "hind", "both", "hinds", "fronts"}
 )
 _WOULD = frozenset({"would", "'d"})
+_ENOUGH = frozenset({"cut", "enough", "shift", "touch", "do"})
+_CUT_IT = (
+    ["cut", "it"],
+    ["be", "enough"],
+    ["shift", "it"],
+    ["shift", "that"],
+    ["touch", "it"],
+    ["touch", "that"],
+    ["do", "it"],
+)
+_DENIED_NEAR = 4  # tokens: "is n't going to cut it"
 _GET, _HIM = frozenset({"get", "have"}), frozenset({"him", "her", "them", "it"})
 _SAID = frozenset({"said", "say", "told", "tell", "asked", "ask", "please"})
 _TELLING_WHY = ("and", ", and", ",", "because", ", because", "cause", ", cause")
@@ -65,14 +76,15 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     end, planned = sentence[-1].end, "plans" in sentence.classes
     asked = planned or ANY_SIGN.at(talk.words, sentence[0].start)
     conditions = conditions_of(talk, sentence, end) if asked else []
-    conditions = [(at, stop) for at, stop in conditions if not _when_due(talk, sentence, at)]
+    conditions = [(at, stop) for at, stop in conditions if not _when_due(talk, at)]
     plans = [m for s in sentence for m in s.having("plans", "before")] if planned else []
     plans += _feet_in_need(talk, sentence) if sentence.says(_NEED) else []
     plans += needed(talk, sentence) if sentence.says(NEEDED) else []
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, end) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
-    later = sentence.says(_LATER) or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
+    later = sentence.says(_LATER) or _when_due(talk, sentence[0].start)
+    later = later or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
     for position, segment in enumerate(sentence):
         if planned and segment.having("plans"):
             _drop_unplanned(talk, sentence, position)
@@ -83,6 +95,8 @@ def plan(talk: Talk, sentence: Sentence) -> None:
             _told_to(talk, segment)
         if sentence.says(_WOULD):
             _would_do(talk, segment)
+        if sentence.says(_ENOUGH):
+            _will_not_do(talk, segment)
         if sentence.says(_GET):
             _bid_sedate(talk, sentence, segment)
         ahead = bool(plans) and any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
@@ -230,6 +244,15 @@ def _would_do(talk: Talk, segment: Segment) -> None:
                 _plan_one(draft)
 
 
+def _will_not_do(talk: Talk, segment: Segment) -> None:
+    """ "Purple spray isn't going to cut it", "a rim pad won't be enough": not what was used."""
+    for at in range(segment.start + 2, segment.end - 1):
+        closing = talk.words[at : at + 2] in _CUT_IT and at + 2 == segment.end
+        if closing and not _NOT.isdisjoint(talk.words[max(segment.start, at - _DENIED_NEAR) : at]):
+            for draft in [d for d in segment.drafts if d.end <= at and d.slot in PLANNABLE - ALWAYS_PLANNED]:
+                draft.drop("said not to be enough")
+
+
 def announce(talk: Talk, sentence: Sentence, announced: bool) -> bool:
     """ "Next trip's plan first.": what follows is planned, until today is spoken of; returns whether that goes on."""
     if not (announced or sentence.says(_ANNOUNCING)) or sentence.says(_OF_TODAY):
@@ -308,10 +331,10 @@ def _drop_asked_about(talk: Talk, sentence: list[Segment]) -> None:
 def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bool:
     """ "In six weeks the fronts get leather pads": a time to come opens the sentence, and what is to be follows."""
     first = sentence[0]
+    if _when_due(talk, segment.start):
+        return True
     if not any(d.slot == "next_visit_weeks" for d in first.drafts):
         return False
-    if _when_due(talk, sentence, segment.start):
-        return True
     if segment is not first and talk.words[segment.end - 1] == "then":
         return True  # "I'm back in one week, and I'd say a full pad on the near fore then"
     led = talk.words[first.start] == "in"
@@ -319,11 +342,13 @@ def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bo
     return led and bool(getting) and not segment.having("times", "today") and not segment.past
 
 
-def _when_due(talk: Talk, sentence: list[Segment], at: int) -> bool:
+def _when_due(talk: Talk, at: int) -> bool:
     """ "Due in five weeks, when the near hind goes back into a plain shoe": a time to come, no condition."""
-    if talk.words[at] != "when":
+    segment = talk.segment_at(at) if talk.words[at] == "when" else None
+    if segment is None or segment.past or GETTING.isdisjoint(talk.words[at : segment.end]):
         return False
-    return any(d.slot == "next_visit_weeks" and d.end in (at, at - 1) for s in sentence for d in s.drafts)
+    near = talk.segments[max(0, segment.index - 1) : segment.index + 1]
+    return any(d.slot == "next_visit_weeks" and d.end in (at, at - 1) for s in near for d in s.drafts)
 
 
 def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
