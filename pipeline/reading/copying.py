@@ -78,8 +78,11 @@ def keep_its_own(talk: Talk, copy: Draft) -> None:
     parts = [
         d for s in behind for d in s.drafts if ANOTHER_FOOT in d.rules and (d.slot, d.value) == (copy.slot, copy.value)
     ]
-    if copy.feet and set(copy.feet) <= {foot for d in parts for foot in d.feet or ()}:
+    apart = {foot for d in parts for foot in d.feet or ()}
+    if copy.feet and apart and apart >= set(copy.feet):
         copy.drop("told foot by foot behind")
+    elif copy.feet and apart:
+        copy.feet = tuple(foot for foot in copy.feet if foot not in apart)
     for mention in (m for s in behind if not s.having("feet", "pair_in_hand") for m in s.mentions):
         if mention.start in told[-1].evidence and mention.get("severities") == told[-1].severity:
             told[-1].severity = None

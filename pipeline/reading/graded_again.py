@@ -71,7 +71,8 @@ def _only_graded(talk: Talk, segment: Segment) -> bool:
 
 
 def _opens(talk: Talk, segment: Segment, group: FootGroup) -> bool:
-    return set(talk.words[segment.start : group.start]) <= _LIGHT
+    degrees = {i for m in segment.having("severities") for i in range(m.start, m.end)}
+    return {talk.words[i] for i in range(segment.start, group.start) if i not in degrees} <= _LIGHT
 
 
 def _said_of_it(talk: Talk, segment: Segment, groups: Groups) -> list[Segment]:

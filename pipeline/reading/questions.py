@@ -104,8 +104,8 @@ def _headed_by(talk: Talk, heading: Draft, told: Segment) -> bool:
     """ "Cracks, well, there's a toe crack in the near hind": several of a kind, told one by one behind."""
     first = told.drafts[0]
     plural = talk.words[heading.end - 1].endswith("s") and heading.segment.joined_by("start")
-    same = first.value == heading.value and told.sentence == heading.segment.sentence and not first.foot_carried
-    return plural and same and not told.joined_by("and", ", and") and first.end - first.start > 1
+    same = first.value == heading.value and told.sentence - heading.segment.sentence <= 1 and not first.foot_carried
+    return plural and same and not told.joined_by("and", ", and") and not talk.words[first.end - 1].endswith("s")
 
 
 def _named_alone(talk: Talk, found: Draft) -> bool:
