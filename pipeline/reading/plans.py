@@ -37,7 +37,7 @@ _CUT_IT = (
     ["touch", "that"],
     ["do", "it"],
 )
-_DENIED_NEAR = 4  # tokens: "is n't going to cut it"
+_WILL = frozenset({"wo", "will", "would", "is", "'s", "are", "'re", "was", "were", "did", "going", "gon", "na", "to"})
 _GET, _HIM = frozenset({"get", "have"}), frozenset({"him", "her", "them", "it"})
 _SAID = frozenset({"said", "say", "told", "tell", "asked", "ask", "please"})
 _TELLING_WHY = ("and", ", and", ",", "because", ", because", "cause", ", cause")
@@ -246,11 +246,13 @@ def _would_do(talk: Talk, segment: Segment) -> None:
 
 def _will_not_do(talk: Talk, segment: Segment) -> None:
     """ "Purple spray isn't going to cut it", "a rim pad won't be enough": not what was used."""
-    for at in range(segment.start + 2, segment.end - 1):
-        closing = talk.words[at : at + 2] in _CUT_IT and at + 2 == segment.end
-        if closing and not _NOT.isdisjoint(talk.words[max(segment.start, at - _DENIED_NEAR) : at]):
-            for draft in [d for d in segment.drafts if d.end <= at and d.slot in PLANNABLE - ALWAYS_PLANNED]:
-                draft.drop("said not to be enough")
+    at = segment.end - 2
+    if talk.words[at : segment.end] not in _CUT_IT:
+        return
+    for draft in [d for d in segment.drafts if d.end <= at and d.slot in PLANNABLE - ALWAYS_PLANNED]:
+        between = set(talk.words[draft.end : at])
+        if between & _NOT and between <= _NOT | _WILL:  # not "sedated next time or I won't do it"
+            draft.drop("said not to be enough")
 
 
 def announce(talk: Talk, sentence: Sentence, announced: bool) -> bool:

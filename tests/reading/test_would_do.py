@@ -41,6 +41,7 @@ test_what_will_not_do_was_not_used = reads(
             ["LH finding canker", "LH treatment resection"],
         ),
         ("Poultice on the near fore and don't touch it till Friday.", ["LF treatment poultice"]),
+        ("Sedated next time or I don't do it.", ["- manner sedated planned"]),
         ("Copper sulphate in the off hind, I couldn't do it all.", ["RH treatment copper_sulfate"]),
     ],
     "Tally. {}",
