@@ -75,8 +75,7 @@ _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "
 def plan(talk: Talk, sentence: Sentence) -> None:
     end, planned = sentence[-1].end, "plans" in sentence.classes
     asked = planned or ANY_SIGN.at(talk.words, sentence[0].start)
-    conditions = conditions_of(talk, sentence, end) if asked else []
-    conditions = [(at, stop) for at, stop in conditions if not _when_due(talk, at)]
+    conditions = [c for c in conditions_of(talk, sentence, end) if not _when_due(talk, c[0])] if asked else []
     plans = [m for s in sentence for m in s.having("plans", "before")] if planned else []
     plans += _feet_in_need(talk, sentence) if sentence.says(_NEED) else []
     plans += needed(talk, sentence) if sentence.says(NEEDED) else []

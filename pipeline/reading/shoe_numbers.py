@@ -24,10 +24,8 @@ class ShoeNumbers(SizeRanges):
         cued = before is not None and before.get("measures") == "shoe_size"
         if cued and self._words[mention.start - 1] == "number" and self._horse_behind(mention):
             return False  # "Number two, Buck."
-        if cued and self._in_a_row(mention):
-            return True
-        if not cued and self._counts_shoes(mention, number):
-            return False
+        if self._in_a_row(mention) if cued else self._counts_shoes(mention, number):
+            return cued  # read to its end, or left to others
         nail_frame = (
             self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
         )
