@@ -15,6 +15,7 @@ _WORKED = frozenset(
     | {"nailed", "reset", "open", "opened", "tested", "squeezed", "hosed", "picked", "rasped", "dressed", "tried"}
 )
 OTHER_FOOT = "there in the other foot"
+ANOTHER_FOOT = "the finding before, on another foot"
 OTHER_DEGREE = "the same in another degree"
 _UNDONE = frozenset({"nearly", "almost", "meant", "wanted", "want", "wants", "asked", "intended", "hoped", "planned"})
 _WOULD = frozenset({"would", "'d", "could", "should"})
@@ -66,11 +67,22 @@ def copy_draft(segment: Segment, draft: Draft, feet: Feet, rule: str) -> list[Co
 
 
 def keep_its_own(talk: Talk, copy: Draft) -> None:
-    """ "The near hind's is gone, but the off hind's hanging on, mild": degree and place behind are the copy's alone."""
+    """ "The near hind's is gone, but the off hind's hanging on, mild": degree and place behind are the copy's alone.
+
+    "Both hinds have it, near hind mild, off hind bad" tells it foot by foot: the copy on both gives way.
+    """
     told = [d for d in told_before(talk, copy.segment) if (d.slot, d.value) == (copy.slot, copy.value)]
     if not told or not {OTHER_FOOT, OTHER_DEGREE} & set(copy.rules):
         return
     behind = [s for s in talk.sentence(copy.segment.sentence) if s.start >= copy.start]
+    parts = [
+        d for s in behind for d in s.drafts if ANOTHER_FOOT in d.rules and (d.slot, d.value) == (copy.slot, copy.value)
+    ]
+    apart = {foot for d in parts for foot in d.feet or ()}
+    if copy.feet and apart and apart >= set(copy.feet):
+        copy.drop("told foot by foot behind")
+    elif copy.feet and apart:
+        copy.feet = tuple(foot for foot in copy.feet if foot not in apart)
     for mention in (m for s in behind if not s.having("feet", "pair_in_hand") for m in s.mentions):
         if mention.start in told[-1].evidence and mention.get("severities") == told[-1].severity:
             told[-1].severity = None

@@ -32,6 +32,8 @@ _SHARP = frozenset(
 )
 _SHORT_NAME = 4  # tokens: "an old roofing nail"
 _CAUSED = frozenset({"from", "because", "since", "due", "caused", "thanks"})
+_WONDERING = frozenset({"wonder", "wondering", "wondered"})
+_WHAT_ABOUT = frozenset({"if", "whether", "would", "should", "could", "what", "how", "why", "about"})
 _AS_SEEN = frozenset({"look", "looks", "sound", "sounds", "feel", "smell", "way", "what", "how"})  # "from the look"
 _NOT = frozenset({"n't", "not", "never", "nae"})
 
@@ -69,6 +71,8 @@ def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
             ):
                 continue
             ahead = [d for d in drafts_after(segment, cue) if d.slot in DOUBTABLE]
+            if not ahead and talk.words[cue.end - 1] in _WONDERING and talk.words[cue.end] in _WHAT_ABOUT:
+                continue  # "a corn. I wonder if a bar shoe would help" wonders about the shoe
             behind = last_doubtable(sentence[: position + 1])
             if not behind and position == 0 and not last_doubtable(sentence):
                 behind = last_doubtable(previous)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.copying import ANOTHER_FOOT
 from pipeline.reading.foot_groups import FootGroup, Groups
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import Severity
@@ -70,7 +71,8 @@ def _only_graded(talk: Talk, segment: Segment) -> bool:
 
 
 def _opens(talk: Talk, segment: Segment, group: FootGroup) -> bool:
-    return set(talk.words[segment.start : group.start]) <= _LIGHT
+    degrees = {i for m in segment.having("severities") for i in range(m.start, m.end)}
+    return {talk.words[i] for i in range(segment.start, group.start) if i not in degrees} <= _LIGHT
 
 
 def _said_of_it(talk: Talk, segment: Segment, groups: Groups) -> list[Segment]:
@@ -109,12 +111,15 @@ def _last_finding(talk: Talk, segment: Segment) -> Draft | None:
 def _again(last: Draft, segment: Segment, group: FootGroup) -> Draft:
     made = Draft(last.slot, last.value, segment, group.start, group.end, last.match, feet=group.feet)
     made.evidence = set(range(group.start, group.end)) | last.evidence
-    made.note("the finding before, on another foot")
+    made.note(ANOTHER_FOOT)
     return made
 
 
-def of_both(draft: Draft, before: list[Segment], segment: Segment, groups: Groups) -> list[Draft]:
-    """ "Toe on the left and heel on the right, both slight": the degree is that of both."""
+def of_both(talk: Talk, draft: Draft, before: list[Segment], segment: Segment, groups: Groups) -> list[Draft]:
+    """ "Toe on the left and heel on the right, both slight", "neither worse than mild": the degree is that of both."""
+    if talk.words[segment.start] == "neither" and "than" in talk.words[segment.start : segment.end]:
+        found = [d for s in before for d in s.drafts if d.slot == "finding" and not d.dropped]
+        return [d for d in found[-2:] if d is not draft and d.severity is None]
     pair = (
         set(groups[segment.index][0].feet)
         if segment.having("feet", "pair_in_hand") and groups[segment.index]

@@ -10,7 +10,7 @@ from collections.abc import Callable
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import MovedNumbers, counted_value
-from pipeline.reading.nail_numbers import NailNumbers
+from pipeline.reading.nail_numbers import FEWEST, MOST, NailNumbers
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES, Frame
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers
@@ -112,6 +112,8 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
         now = now or self._timed(segment, mention) or self._before_foot(segment, mention)
         if blocked or not (segment.having("feet") or score or repeated or now or self._behind_foot(segment)):
             return False
+        if frame.slot == "shoe_size" and self._nailed_next(segment, mention, number):
+            frame.slot = "nails"
         value = counted_value(frame.slot, number, frame.unit)
         if frame.slot in ANGLES and not 30 <= number.value <= 75:
             return False
@@ -121,6 +123,17 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             segment.drafts[-1].note("elliptic")
             segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
+
+    def _nailed_next(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Size five in front and four behind, seven in front, six behind": both ends sized, the rest are nails."""
+        plain = number.value.denominator == 1 and not (number.plural or number.article or number.aughts)
+        if not plain or mention.stands_for is not None or not FEWEST <= number.value <= MOST:
+            return False
+        near = [s for s in self._talk.segments if 0 <= segment.sentence - s.sentence <= 1 and s.horse == segment.horse]
+        told = [d for s in near for d in s.drafts if d.start < mention.start]
+        sized = {m.readings["feet"] for d in told if d.slot == "shoe_size" for m in d.segment.having("feet")}
+        feet = {m.readings["feet"] for m in segment.having("feet")}
+        return len(sized) > 1 and bool(feet) and feet <= sized and not any(d.slot == "nails" for d in told)
 
     def _named_since(self, segment: Segment, mention: Mention) -> Frame | None:
         """ "Body condition five, crest nothing much, make it a two": the score named last, which had no number yet."""

@@ -15,7 +15,7 @@ from pipeline.record import FEET
 
 _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
 _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
-_FEWEST, _MOST = 3, 10  # nails of a shoe
+FEWEST, MOST = 3, 10  # nails of a shoe
 _IN_THE = 2
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
 _LATELY = 2  # sentences
@@ -221,7 +221,7 @@ class NailNumbers(NumberContext):
         if after.get("totals") == "each_side":
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value * 2, mention, after.end)
-        if after.get("totals") == "each" and not self._sized(mention) and number.value <= _MOST:
+        if after.get("totals") == "each" and not self._sized(mention) and number.value <= MOST:
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention, after.end)
         return self._nails_after_head(segment, mention, number)
@@ -229,7 +229,7 @@ class NailNumbers(NumberContext):
     def _held_on_with(self, mention: Mention, number: Number) -> bool:
         """ "Left the shoe on with five", "back on with six and he walked off sound"."""
         led = self._words[mention.start - 2 : mention.start] == ["on", "with"]
-        counted = _FEWEST <= number.value <= _MOST and not number.plural and number.high is None
+        counted = FEWEST <= number.value <= MOST and not number.plural and number.high is None
         return led and counted and self._words[mention.end : mention.end + 1] in _CLOSING
 
     def _counted(self, segment: Segment, mention: Mention, number: Number) -> bool:
@@ -251,7 +251,7 @@ class NailNumbers(NumberContext):
 
     def _in_a_foot(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Left that nail out, so five in the left front and six in the right": counted where a nail is spoken of."""
-        if number.plural or number.article or not _FEWEST <= number.value <= _MOST or number.high is not None:
+        if number.plural or number.article or not FEWEST <= number.value <= MOST or number.high is not None:
             return False
         foot = next((m for m in segment.mentions if m.get("feet") and 0 <= m.start - mention.end <= _IN_THE), None)
         if foot is None or self._words[mention.end : mention.end + 1] != ["in"] or self._sized(mention):

@@ -24,7 +24,8 @@ NEVER_NAMES = frozenset(
         "somebody", "everybody", "everyone", "anyway", "monday", "tuesday", "wednesday", "thursday", "friday",
         "saturday", "sunday", "january", "february", "march", "april", "may", "june", "july", "august", "september",
         "october", "november", "december", "christmas", "easter", "obel", "aaep", "henneke", "bcs", "mr", "mrs", "ms",
-        "miss", "doc", "dr",
+        "miss", "doc", "dr", "mum", "mam", "mom", "mummy", "mammy", "mommy", "dad", "grandad", "granddad", "grandma",
+        "grandpa", "granny", "auntie", "uncle",
     ]
 )  # fmt: skip
 NAME_FOLLOWERS = frozenset(

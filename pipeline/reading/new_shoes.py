@@ -24,6 +24,7 @@ _PUT_NEW_ON = said_whole(
 )  # fmt: skip
 _THAT_WAS = said_whole("that was", "that is", "that one was", "that one is", "those were", "they were", "they are")
 _OF_A_SHOE = ("shoe_size", "nails", "nail_size")
+_WHAT_IS_NEW = frozenset({"nothing", "anything", "something", "nowt", "owt", "summat"})
 _NEW_REACH = 5
 _NOT_NEW_WITHIN = 8  # tokens
 
@@ -97,7 +98,9 @@ def _shoes_told(talk: Talk, segment: Segment) -> bool:
 
 
 def _not_new(talk: Talk, index: int) -> bool:
-    """ "New, no, not new, reset": said to be none right behind."""
+    """ "New, no, not new, reset": said to be none right behind; "nothing new in that" is of no shoe at all."""
+    if index and talk.words[index - 1] in _WHAT_IS_NEW:
+        return True
     behind = talk.words[index + 1 : index + _NOT_NEW_WITHIN]
     stop = next((i for i, word in enumerate(behind) if word in SENTENCE_ENDS), len(behind))
     closed: tuple[list[str], ...] = ([","], ["but"], ["."], [])  # not "new in front, not new behind"

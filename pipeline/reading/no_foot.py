@@ -23,6 +23,7 @@ _LEFT_TO_DO = frozenset({
 _TRIED = frozenset({"tried", "went", "squeezed", "tested", "pinched", "checked"})
 _GOING = frozenset({"going", "go", "goes", "gone", "went", "get", "gets", "getting", "got"})
 _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
+_WHAT_IT_COVERS = (["it"], ["that"], ["them"], ["the"], ["both"], ["his"], ["her"], ["each"])
 _GOING_ROUND = frozenset({"round", "around", "starting", "begin", "beginning"})
 _OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
 _DONE = frozenset({"shod", "done", "kept", "from", "lives", "living", "stabled", "trimmed", "been", "him", "her"})
@@ -95,6 +96,13 @@ def _round_a_foot(talk: Talk, mention: Mention) -> bool:
     return found is not None and found.get("findings") is not None and foot is not None
 
 
+def _over_something(talk: Talk, mention: Mention) -> bool:
+    """ "The right front I tried all over", "iodine all over it", "all over the sole": how far on the foot in hand."""
+    place = talk.mention_starting(mention.end)
+    over = talk.words[mention.end : mention.end + 1] in _WHAT_IT_COVERS
+    return talk.words[mention.start - 1] in _TRIED or over or (place is not None and place.get("zones") is not None)
+
+
 def _place_at(talk: Talk, at: int) -> Mention | None:
     place = talk.mention_starting(at + (talk.words[at : at + 1] in (["the"], ["his"], ["her"])))
     return place if place is not None and place.get("zones") is not None else None
@@ -104,8 +112,8 @@ def _something_else(talk: Talk, mention: Mention) -> bool:
     """ "Bandaged the lot", "silicone behind them", "been kept elsewhere": a word for feet that means something else."""
     if _both_places(talk, mention) or _round_a_foot(talk, mention) or _and_so_on(talk, mention):
         return True
-    if talk.words[mention.start : mention.end] == ["all", "over"] and talk.words[mention.start - 1] in _TRIED:
-        return True  # "the right front I tried all over"
+    if talk.words[mention.start : mention.end] == ["all", "over"] and _over_something(talk, mention):
+        return True
     if the_lot(talk, mention) and mention.start and talk.words[mention.start - 1] not in (",", ".", "on"):
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
     if _behind_them(talk, mention) or _shod_elsewhere(talk, mention) or _rest_of_it(talk, mention):

@@ -38,7 +38,7 @@ _HEADING = frozenset({
 # A bare number from the one to the other may as well be degrees; common practice, no source.
 _ANGLE_FROM, _ANGLE_TO = 30, 69
 _TURNS = frozenset({"visits", "rounds", "shoeings", "trips", "cycles", "goes", "times"})
-_LONG_TIMES = frozenset({
+LONG_TIMES = frozenset({
     "year", "years", "spring", "springs", "summer", "summers", "fall", "falls", "autumn", "autumns", "winter",
     "winters", "season", "seasons", "month", "months", "week", "weeks", "day", "days",
 })  # fmt: skip
@@ -178,7 +178,7 @@ class NumberContext:
     def _long_ago(self, mention: Mention) -> bool:
         """ "Two years ago": a word of an earlier time stands right behind the number."""
         after = self._talk.mention_starting(mention.end)
-        return after is not None and after.get("times") is not None and self._words[after.start] in _LONG_TIMES | _TURNS
+        return after is not None and after.get("times") is not None and self._words[after.start] in LONG_TIMES | _TURNS
 
     def _add(
         self, segment: Segment, slot: str, value: str | Fraction, mention: Mention, end: int | None = None

@@ -27,6 +27,19 @@ _KEEP = frozenset(
     | {"near", "off", "left", "right", "fore", "front", "hind", "both", "hinds", "fronts"}
 )
 _WOULD = frozenset({"would", "'d"})
+_ENOUGH = frozenset({"cut", "enough", "shift", "touch", "do"})
+_CUT_IT = (
+    ["cut", "it"],
+    ["be", "enough"],
+    ["shift", "it"],
+    ["shift", "that"],
+    ["touch", "it"],
+    ["touch", "that"],
+    ["do", "it"],
+)
+_WILL = frozenset({"wo", "will", "would", "is", "'s", "are", "'re", "was", "were", "did", "going", "gon", "na", "to"})
+_GET, _HIM = frozenset({"get", "have"}), frozenset({"him", "her", "them", "it"})
+_SAID = frozenset({"said", "say", "told", "tell", "asked", "ask", "please"})
 _TELLING_WHY = ("and", ", and", ",", "because", ", because", "cause", ", cause")
 _SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
@@ -62,14 +75,15 @@ _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "
 def plan(talk: Talk, sentence: Sentence) -> None:
     end, planned = sentence[-1].end, "plans" in sentence.classes
     asked = planned or ANY_SIGN.at(talk.words, sentence[0].start)
-    conditions = conditions_of(talk, sentence, end) if asked else []
+    conditions = [c for c in conditions_of(talk, sentence, end) if not _when_due(talk, c[0])] if asked else []
     plans = [m for s in sentence for m in s.having("plans", "before")] if planned else []
     plans += _feet_in_need(talk, sentence) if sentence.says(_NEED) else []
     plans += needed(talk, sentence) if sentence.says(NEEDED) else []
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, end) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
-    later = sentence.says(_LATER) or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
+    later = sentence.says(_LATER) or _when_due(talk, sentence[0].start)
+    later = later or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
     for position, segment in enumerate(sentence):
         if planned and segment.having("plans"):
             _drop_unplanned(talk, sentence, position)
@@ -80,6 +94,10 @@ def plan(talk: Talk, sentence: Sentence) -> None:
             _told_to(talk, segment)
         if sentence.says(_WOULD):
             _would_do(talk, segment)
+        if sentence.says(_ENOUGH):
+            _will_not_do(talk, segment)
+        if sentence.says(_GET):
+            _bid_sedate(talk, sentence, segment)
         ahead = bool(plans) and any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
         whole = ahead or (later and _is_to_be(talk, sentence, position))
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
@@ -202,6 +220,19 @@ def _told_to(talk: Talk, segment: Segment) -> None:
             _plan_one(draft)
 
 
+def _bid_sedate(talk: Talk, sentence: list[Segment], segment: Segment) -> None:
+    """ "I said get the vet and get her sedated", "get him sedated before I come": what others are to see to."""
+    for draft in [d for d in segment.drafts if d.value == "sedated" and d.status is Status.PRESENT]:
+        at = draft.start - 2
+        if at < sentence[0].start or talk.words[at] not in _GET or talk.words[at + 1] not in _HIM:
+            continue
+        led = talk.words[sentence[0].start : at]
+        bid = not led or led[-1] in _SAID or led[-2:-1] in (["told"], ["asked"])
+        joined = led[-1:] in (["and"], [","], ["to"], ["or"]) and not _SAID.isdisjoint(led)
+        if bid or joined:
+            _plan_one(draft)
+
+
 def _would_do(talk: Talk, segment: Segment) -> None:
     """ "Boots would do in front", "a rim pad would be plenty": put forward, not put on."""
     for at in range(segment.start + 1, segment.end - 1):
@@ -210,6 +241,17 @@ def _would_do(talk: Talk, segment: Segment) -> None:
                 continue
             for draft in [d for d in segment.drafts if d.end <= at and d.slot in PLANNABLE - ALWAYS_PLANNED]:
                 _plan_one(draft)
+
+
+def _will_not_do(talk: Talk, segment: Segment) -> None:
+    """ "Purple spray isn't going to cut it", "a rim pad won't be enough": not what was used."""
+    at = segment.end - 2
+    if talk.words[at : segment.end] not in _CUT_IT:
+        return
+    for draft in [d for d in segment.drafts if d.end <= at and d.slot in PLANNABLE - ALWAYS_PLANNED]:
+        between = set(talk.words[draft.end : at])
+        if between & _NOT and between <= _NOT | _WILL:  # not "sedated next time or I won't do it"
+            draft.drop("said not to be enough")
 
 
 def announce(talk: Talk, sentence: Sentence, announced: bool) -> bool:
@@ -290,6 +332,8 @@ def _drop_asked_about(talk: Talk, sentence: list[Segment]) -> None:
 def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bool:
     """ "In six weeks the fronts get leather pads": a time to come opens the sentence, and what is to be follows."""
     first = sentence[0]
+    if _when_due(talk, segment.start):
+        return True
     if not any(d.slot == "next_visit_weeks" for d in first.drafts):
         return False
     if segment is not first and talk.words[segment.end - 1] == "then":
@@ -297,6 +341,15 @@ def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bo
     led = talk.words[first.start] == "in"
     getting = GETTING & set(talk.words[segment.start : segment.end])
     return led and bool(getting) and not segment.having("times", "today") and not segment.past
+
+
+def _when_due(talk: Talk, at: int) -> bool:
+    """ "Due in five weeks, when the near hind goes back into a plain shoe": a time to come, no condition."""
+    segment = talk.segment_at(at) if talk.words[at] == "when" else None
+    if segment is None or segment.past or GETTING.isdisjoint(talk.words[at : segment.end]):
+        return False
+    near = talk.segments[max(0, segment.index - 1) : segment.index + 1]
+    return any(d.slot == "next_visit_weeks" and d.end in (at, at - 1) for s in near for d in s.drafts)
 
 
 def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:

@@ -18,6 +18,7 @@ _SPOKE_OF = frozenset(
     {"asked", "asking", "wondered", "wondering", "worried", "thought", "reckoned", "feared", "thinking"}
     | {"swore", "insisted"}
 )
+_ASKED = frozenset({"asked", "asking", "asks", "wondered", "wondering"})
 _SURE = frozenset({"thought", "reckoned", "feared", "swore", "insisted"})
 _SPOKE_OF_WHAT = frozenset(
     {(word, "about") for word in _SPOKE_OF}
@@ -25,7 +26,7 @@ _SPOKE_OF_WHAT = frozenset(
     | {(word, who) for word in _SURE for who in ("he", "she", "it", "there", "they")}
     | {("on", "about")}
 )
-_SPEAKING = frozenset({first for first, _ in _SPOKE_OF_WHAT} | {"mentioned", "suspected"})
+_SPEAKING = _ASKED | frozenset({first for first, _ in _SPOKE_OF_WHAT} | {"mentioned", "suspected"})
 _CALLED = frozenset({"now", "well", "and", "as", "for", "then", "um", "uh", "er", "any", "the", "right", "so", "ok"})
 _THINKING = 2  # segments of thinking aloud between a finding and its denial
 _OR_WAS = (["or", "was"], ["or", "is"], ["or", "were"], ["or", "did"])
@@ -56,6 +57,9 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                 for draft in [d for d in segment.drafts if d.slot == "finding" and d.start >= led]:
                     if not (_affirmed(talk, draft, groups) or _or_was_it(talk, draft, sentence[-1].end)):
                         draft.drop(SOUGHT)
+            for draft in _asked_by_others(talk, segment) if speaking else ():
+                if not _affirmed(talk, draft, groups):
+                    draft.drop(SOUGHT)
             if speaking and brought_up(talk, segment):
                 looked = _looked_into(talk, sentence[position:])
                 for draft in [d for d in segment.drafts if d.slot == "finding"]:
@@ -84,12 +88,24 @@ def _drop_called_to_mind(talk: Talk) -> None:
             continue
         behind = talk.segments[segment.index + 1 : segment.index + 2 + _THINKING]
         answer = next((s for s in behind if s.drafts), None)
-        if answer is None or answer.horse != segment.horse or not answer.having("denials", "before"):
+        if answer is None or answer.horse != segment.horse:
+            continue
+        if _headed_by(talk, found, answer):
+            found.drop(SOUGHT)
+        if not answer.having("denials", "before"):
             continue
         denied = [d for d in answer.drafts if d.slot == "finding" and d.value == found.value]
         paused = answer.index > segment.index + 1 or talk.words[segment.end : segment.end + 1] == [","]
         if denied and ((paused and segment.joined_by("start")) or set(found.feet or ()) <= set(denied[0].feet or ())):
             found.drop(SOUGHT)
+
+
+def _headed_by(talk: Talk, heading: Draft, told: Segment) -> bool:
+    """ "Cracks, well, there's a toe crack in the near hind": several of a kind, told one by one behind."""
+    first = told.drafts[0]
+    plural = talk.words[heading.end - 1].endswith("s") and heading.segment.joined_by("start")
+    same = first.value == heading.value and told.sentence - heading.segment.sentence <= 1 and not first.foot_carried
+    return plural and same and not told.joined_by("and", ", and") and not talk.words[first.end - 1].endswith("s")
 
 
 def _named_alone(talk: Talk, found: Draft) -> bool:
@@ -108,6 +124,15 @@ def brought_up(talk: Talk, segment: Segment) -> bool:
         return False
     told = any(pair in _SPOKE_OF_WHAT for pair in pairwise(words)) or bool({"mentioned", "suspected"} & set(words))
     return told or any(talk.words[m.start - 1] in _SURE for m in segment.having("horse"))  # "they swore Tansy had …"
+
+
+def _asked_by_others(talk: Talk, segment: Segment) -> list[Draft]:
+    """ "They asked was he foundered", "she wondered had it a corn": the findings of a question told."""
+    words = talk.words[segment.start : segment.end]
+    at = next((i for i, pair in enumerate(pairwise(words)) if pair[0] in _ASKED and pair[1] in _ASKING), None)
+    if at is None or words[at + 2 : at + 3] not in _ASKED_OF:
+        return []
+    return [d for d in segment.drafts if d.slot == "finding" and d.start > segment.start + at]
 
 
 def _looked_into(talk: Talk, segments: list[Segment]) -> bool:

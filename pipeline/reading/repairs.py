@@ -288,6 +288,8 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
     new = next(
         (m for m in talk.mentions if comma < m.start and m.end <= cue.start and not m.dropped and kind_of(m)), None
     )
+    if new is not None and new.stands_for is not None:
+        return True  # "size two, er, two and a half I mean" is put right already
     if new is None or comma < 0 or (talk.words[comma] != "," and not alone):
         return False
     kind = kind_of(new)

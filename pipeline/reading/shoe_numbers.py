@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.number_context import LONG_TIMES
 from pipeline.reading.numbers import Number
 from pipeline.reading.size_ranges import SizeRanges, new_on_a_foot, size_name
 from pipeline.reading.talk import Segment
@@ -24,8 +25,8 @@ class ShoeNumbers(SizeRanges):
         cued = before is not None and before.get("measures") == "shoe_size"
         if cued and self._words[mention.start - 1] == "number" and self._horse_behind(mention):
             return False  # "Number two, Buck."
-        if not cued and self._counts_shoes(mention, number):
-            return False
+        if self._in_a_row(mention) if cued else self._counts_shoes(mention, number):
+            return cued  # read to its end, or left to others
         nail_frame = (
             self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
         )
@@ -87,6 +88,8 @@ class ShoeNumbers(SizeRanges):
             return False
         noun = behind[1:] if behind[0] in ("new", "fresh", "old", "same") else behind
         noun = noun[1:] if behind[:2] == ["brand", "new"] else noun
+        if noun[:1] in (["front"], ["hind"], ["fore"], ["back"], ["rear"]):
+            noun = noun[1:]  # "the two front shoes"
         return noun[:1] in (["shoes"], ["plates"], ["irons"], ["resets"], ["trims"], ["removes"], ["ones"])
 
     def _on_a_horse(self, mention: Mention) -> bool:
@@ -105,6 +108,17 @@ class ShoeNumbers(SizeRanges):
         at = mention.end + 1 if self._words[mention.end : mention.end + 1] == [","] else mention.end
         name = self._talk.mention_starting(at)
         return name is not None and name.get("horse") is not None
+
+    def _in_a_row(self, mention: Mention) -> bool:
+        """ "That's shoe number three this year", "number two she's lost since May": the how manieth, no size."""
+        ahead, behind = self._words[max(0, mention.start - 3) : mention.start], self._words[mention.end :][:3]
+        if ahead[-1:] != ["number"]:
+            return False
+        told = ahead[:-1][-1:] in (["shoe"], ["is"], ["'s"], ["makes"], ["was"])
+        since = behind[:1] in (["since"], ["already"]) or behind[:2] in (["so", "far"], ["to", "go"], ["to", "date"])
+        this = behind[:1] in (["this"], ["in"]) and bool(LONG_TIMES & set(behind[1:]))
+        lost = behind[:1] in (["he"], ["she"]) and behind[2:3] in (["lost"], ["had"], ["pulled"], ["thrown"], ["cast"])
+        return lost or (told and (since or this or behind[:1] in (["lost"], ["gone"])))
 
     def _beside_feet(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "8s in front, 6s behind"; "plain steel, fronts one, hinds aught"; "new shoes, one and a half, clips"."""

@@ -63,5 +63,7 @@ def _there(talk: Talk, segment: Segment, amount: int, *, sure: bool) -> bool:
             and bool(segment.having("feet"))
             and sure
         )
+    if talk.words[at - 1] == "carrying" and not sure and not segment.having("feet"):
+        return False  # "carrying a bit, condition seven": weight
     there = talk.words[max(segment.start, at - 2) : at] in _THERE_IS
     return there or talk.words[at - 1] in _HAVING or (sure and talk.words[at - 1] in ("is", "'s"))

@@ -21,6 +21,10 @@ _DESCRIBING = HORSE_WORDS | COLOURS | {"a", "the", "big", "wee", "old", ","}
 _TOLD = frozenset({*CLASS_SLOTS, "feet"})
 _OPENING = 12  # tokens in which a memo names its first horse
 _HAVING = ("has", "had", "got", "'s")
+_PEOPLE_DO = frozenset({
+    "promised", "agreed", "offered", "said", "told", "asked", "rung", "phoned", "rang", "texted", "ordered", "decided",
+    "paid", "noticed", "reported", "messaged", "sworn", "arranged", "emailed",
+})  # fmt: skip
 _SMALL = 0.99  # likeness of a name in small letters: taken, and asked about
 _OPENERS = frozenset({"okay", "ok", "so", "right", "now", "this", "is", "'s", ",", "uh", "and"})
 _TURNS = frozenset({"then", "next", "now", "lastly", "finally", "after"})
@@ -130,7 +134,8 @@ class UnlistedNames(NameBase):
             told = behind in SENTENCE_ENDS and self._trade_follows(end + 1)
             told = told or (behind == "," and self._told_at_once(end + 1))
             verbs = ("has", "had", "got", "'s", "is", "was") if self._said_again(start, end) else _HAVING
-            told = told or (behind in verbs and head == start and self._trade_follows(end))
+            somebody = words[end + 1 : end + 2] != [] and words[end + 1] in _PEOPLE_DO  # "Siân has promised to soak it"
+            told = told or (behind in verbs and head == start and not somebody and self._trade_follows(end))
             told = told or led_in
             if told and (not self._heard or self._said_again(start, end)):
                 self._hear(start, end)

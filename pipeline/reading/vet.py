@@ -262,6 +262,8 @@ def _to_look(talk: Talk, segment: Segment, at: int) -> bool:
     after = after[1:] if after[:1] and after[0] in _PEOPLE else after
     while after[:1] in (["'s"], ["is"], ["has"], ["going"], ["gon"]):
         after = after[1:]
+    if after[1:3] == ["as", "well"] and after[0] in ("might", "may"):
+        return after[3:4] != [] and after[3] in _LOOKING and (after[3] != "have" or after[4:5] == ["a"])
     if after[:1] and after[0] in _MODALS and not _wants_shoes(talk, segment, at):
         rest = after[1:5]
         return after[0] == "coming" or bool(_LOOKING & set(rest)) or ("be" in rest and bool(_ASKED & set(rest)))

@@ -343,7 +343,7 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
     draft = _at_its_place(talk, sentence, draft, mention) if draft is not None else None
     if draft is None or draft.severity is not None or draft.status is Status.ABSENT:
         return
-    for graded in [draft, *_twins(talk, draft, mention), *of_both(draft, sentence[:position], segment, groups)]:
+    for graded in [draft, *_twins(talk, draft, mention), *of_both(talk, draft, sentence[:position], segment, groups)]:
         graded.severity = Severity(mention.readings["severities"])
         graded.evidence.update(mention.literal)
         graded.note(f"severity: {graded.severity}")

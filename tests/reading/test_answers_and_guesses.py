@@ -79,3 +79,27 @@ test_oakum_and_pine_tar_is_one_packing = reads(
     ],
     "Buck. {}",
 )
+
+test_what_is_wondered_about_and_asked = reads(
+    [
+        ("I wonder if that's navicular, near fore, I can't say more.", ["LF finding navicular suspected"]),
+        ("I wonder whether there isn't a puncture in the off hind.", ["RH finding puncture suspected"]),
+        ("I do wonder if he's got a corn in the near fore.", ["LF finding corn suspected"]),
+        ("A corn in the near fore. I wonder if a full pad would help.", ["LF finding corn"]),
+        ("A corn in the near fore, I wonder.", ["LF finding corn suspected"]),
+        (
+            "They asked was he foundered, and I'd say not, there's no laminitis in any of the four.",
+            ["LF+RF+LH+RH finding laminitis absent"],
+        ),
+        ("The owner wondered had he a corn in the near fore, I couldn't find one.", ["LF finding corn absent"]),
+        ("She asked is that thrush in the near hind, and it is.", ["LH finding thrush"]),
+        ("They asked for bar shoes in front and they got them.", ["LF+RF shoe_type bar"]),
+        ("Cracks, well, there's a toe crack in the near hind.", ["LH finding crack @toe"]),
+        (
+            "Near fore, thrush. Bruises. A sole bruise in the off fore.",
+            ["LF finding thrush", "RF finding bruise @sole"],
+        ),
+        ("Near fore. Bruise, and a sole bruise in the off fore.", ["LF finding bruise", "RF finding bruise @sole"]),
+    ],
+    "Buck. {}",
+)

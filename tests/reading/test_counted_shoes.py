@@ -90,3 +90,42 @@ test_new_of_a_size_on_one_foot = reads(
     ],
     "Buck. {}",
 )
+
+test_the_how_manieth_shoe_is_no_size = reads(
+    [
+        (
+            "Lost the off hind, that's shoe number three this year. Size two on it.",
+            ["RH shoe_size 2", "RH shoe_state lost"],
+        ),
+        ("Near fore lost, that makes number two since May.", ["LF shoe_state lost"]),
+        ("Off fore lost, number four he's lost in there.", ["RF shoe_state lost"]),
+        ("Near hind lost, which is shoe number two so far.", ["LH shoe_state lost"]),
+        ("New shoes in front, number three, six nails.", ["LF+RF nails 6", "LF+RF shoe_size 3", "LF+RF work new_shoe"]),
+        ("He's a number two in front this year.", ["LF+RF shoe_size 2"]),
+        ("Pulled the two front shoes.", ["LF+RF work removed"]),
+        ("Reset his two hind shoes.", ["LH+RH work reset"]),
+        ("Size two front shoes, new.", ["LF+RF shoe_size 2", "LF+RF work new_shoe"]),
+        ("Growth rings on all four, nothing new in that.", ["LF+RF+LH+RH finding growth_rings"]),
+        ("Thrush behind, there's never anything new in that.", ["LH+RH finding thrush"]),
+    ],
+    "Tally. {}",
+)
+
+test_nails_follow_the_sizes_of_both_ends = reads(
+    [
+        (
+            "New shoes all round, size five on the fronts and four on the hinds, seven in the fronts, six in the hinds",
+            ["LF+RF nails 7", "LF+RF shoe_size 5", "LF+RF+LH+RH work new_shoe", "LH+RH nails 6", "LH+RH shoe_size 4"],
+        ),
+        (
+            "Reset. Size two in front, one behind. Six in front, five behind.",
+            ["LF+RF nails 6", "LF+RF shoe_size 2", "LF+RF+LH+RH work reset", "LH+RH nails 5", "LH+RH shoe_size 1"],
+        ),
+        (
+            "Size two on the fronts, size one on the hinds, eight in the fronts and six in the hinds.",
+            ["LF+RF nails 8", "LF+RF shoe_size 2", "LH+RH nails 6", "LH+RH shoe_size 1"],
+        ),
+        ("Sizes, fronts are four, hinds are three.", ["LF+RF shoe_size 4", "LH+RH shoe_size 3"]),
+    ],
+    "Tally. {}",
+)

@@ -53,3 +53,34 @@ test_the_vet_and_when = reads(
     ],
     "Buck. {}",
 )
+
+test_both_have_it_foot_by_foot = reads(
+    [
+        (
+            "No thrush in front, but both hinds have it, near hind frog it's mild, off hind sulcus it's bad.",
+            ["LF+RF finding thrush absent", "LH finding thrush @frog ~mild", "RH finding thrush @sulcus ~severe"],
+        ),
+        (
+            "No corns in the hinds, the fronts have them, mild in the near fore, severe in the off fore.",
+            ["LF finding corn ~mild", "LH+RH finding corn absent", "RF finding corn ~severe"],
+        ),
+        (
+            "No thrush in front, but the hinds have it, off hind severe.",
+            ["LF+RF finding thrush absent", "LH finding thrush", "RH finding thrush ~severe"],
+        ),
+        ("Thrush in the near hind, severe in the off hind.", ["LH finding thrush", "RH finding thrush ~severe"]),
+        (
+            "A toe crack in the near hind and a corn in the off hind, neither of them more than mild.",
+            ["LH finding crack @toe ~mild", "RH finding corn ~mild"],
+        ),
+        (
+            "A bruise in the near fore and a corn in the off fore, neither worse than slight.",
+            ["LF finding bruise ~mild", "RF finding corn ~mild"],
+        ),
+        (
+            "A bruise in the near fore, severe, and a corn in the off fore, mild.",
+            ["LF finding bruise ~severe", "RF finding corn ~mild"],
+        ),
+    ],
+    "Buck. {}",
+)

@@ -207,3 +207,15 @@ test_it_has_spread = reads(
     ],
     "Tally. {}",
 )
+
+test_weight_carried_is_no_finding = reads(
+    [
+        (
+            "Thrush in the near hind. Hoof width, off fore 126 mil. Carrying a bit, body condition seven.",
+            ["- body_condition 7", "LH finding thrush", "RF hoof_width 126"],
+        ),
+        ("Thrush in the near hind. He's carrying a bit of weight.", ["LH finding thrush"]),
+        ("Thrush in the near hind. The off hind is carrying a bit.", ["LH finding thrush", "RH finding thrush ~mild"]),
+    ],
+    "Tally. {}",
+)

@@ -113,3 +113,13 @@ test_dug_out_of_a_thrush_nothing_ran = reads(
     ],
     "Tansy. {}",
 )
+
+test_all_over_it_is_one_foot = reads(
+    [
+        ("Canker in the near hind, antiseptic all over it.", ["LH finding canker", "LH treatment antiseptic"]),
+        ("Near fore, thrush. Iodine all over the sole.", ["LF finding thrush", "LF treatment iodine"]),
+        ("Thrush in both hinds. Purple spray all over them.", ["LH+RH finding thrush", "LH+RH treatment antiseptic"]),
+        ("Near fore, corn. Trimmed all over.", ["LF finding corn", "LF+RF+LH+RH work trim"]),
+    ],
+    "Tansy. {}",
+)

@@ -102,3 +102,17 @@ def test_an_unlisted_horse_takes_nothing_from_the_one_before(read: Read, form: s
 def test_a_word_alone_is_no_horse(read: Read, word: str) -> None:
     visits = read(f"Tally. Trimmed the fronts. {word}. Thrush in the left hind.", "Tally", "Buck")
     assert [v.horse for v in visits] == ["Tally"]
+
+
+PEOPLE = ("Mam has promised me", "Mum has the boots for", "Siân has promised", "Lowri has agreed", "Dad has offered")
+
+
+@pytest.mark.parametrize("somebody", PEOPLE)
+def test_who_promised_is_no_horse(read: Read, somebody: str) -> None:
+    visits = read(f"Tally. Trimmed the fronts. {somebody} to soak the left hind.", "Tally", "Buck")
+    assert [v.horse for v in visits] == ["Tally"]
+
+
+def test_a_horse_that_has_something_is_one(read: Read) -> None:
+    visits = read("Tally. Trimmed the fronts. Zephyr has thrush in the left hind.", "Tally", "Buck")
+    assert [v.horse for v in visits] == ["Tally", "Zephyr"]

@@ -331,3 +331,13 @@ test_the_vet_comes_first = reads(
     ],
     "Tansy. {}",
 )
+
+test_he_might_as_well = reads(
+    [
+        ("The vet might as well take a picture next time she's out.", ["- vet referral planned"]),
+        ("Vet may as well have a look at that.", ["- vet referral planned"]),
+        ("The vet might as well have stayed at home.", []),
+        ("The vet might as well not come.", []),
+    ],
+    "Tansy. {}",
+)

@@ -276,3 +276,18 @@ test_leather_over_it_and_weak_walls = reads(
     ],
     "Tansy. {}",
 )
+
+test_put_right_once_and_meant = reads(
+    [
+        (
+            "Fronts are size three, hinds are size two, er, two and a half I mean.",
+            ["LF+RF shoe_size 3", "LH+RH shoe_size 2.5"],
+        ),
+        ("Near fore heel angle fifty, uh, fifty two I meant.", ["LF heel_angle 52"]),
+        ("Fronts are size three, hinds size one, two I mean.", ["LF+RF shoe_size 3", "LH+RH shoe_size 2"]),
+        ("He stood canny.", ["- manner quiet"]),
+        ("She was nae bother.", ["- manner quiet"]),
+        ("That bruise in the near fore is nae bother to him.", ["LF finding bruise"]),
+    ],
+    "Tansy. {}",
+)

@@ -28,3 +28,50 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_would_do = reads(CASES)
+
+test_what_will_not_do_was_not_used = reads(
+    [
+        (
+            "Thrush in the off hind. Purple spray isn't going to cut it, so copper sulphate.",
+            ["RH finding thrush", "RH treatment copper_sulfate"],
+        ),
+        ("A rim pad wouldn't be enough, so full pads in front.", ["LF+RF pad full"]),
+        (
+            "Canker in the near hind. Iodine won't touch it, so I resected.",
+            ["LH finding canker", "LH treatment resection"],
+        ),
+        ("Poultice on the near fore and don't touch it till Friday.", ["LF treatment poultice"]),
+        ("Sedated next time or I don't do it.", ["- manner sedated planned"]),
+        ("Copper sulphate in the off hind, I couldn't do it all.", ["RH treatment copper_sulfate"]),
+    ],
+    "Tally. {}",
+)
+
+test_what_comes_when_he_is_due_is_planned = reads(
+    [
+        (
+            "Due in five weeks, when the near hind goes back into a plain shoe if it's comfortable.",
+            ["- next_visit_weeks 5 planned", "LH shoe_type plain planned"],
+        ),
+        (
+            "He'll be due in six weeks, when the fronts get leather pads.",
+            ["- next_visit_weeks 6 planned", "LF+RF pad leather planned"],
+        ),
+        (
+            "Six weeks, when she gets her studs in all four.",
+            ["- next_visit_weeks 6 planned", "LF+RF+LH+RH traction studs planned"],
+        ),
+        ("Back in four weeks when the ground dries up.", ["- next_visit_weeks 4 planned"]),
+        (
+            "When the near hind is sound she goes back into plain shoes. Six weeks.",
+            ["- next_visit_weeks 6 planned", "LH shoe_type plain planned"],
+        ),
+        ("Lowri has promised to soak that near hind.", ["LH treatment soak planned"]),
+        ("I said get the vet and get her sedated.", ["- manner sedated planned", "- vet referral planned"]),
+        ("Told them get her sedated or I'm not coming.", ["- manner sedated planned"]),
+        ("Get him sedated before I come again.", ["- manner sedated planned"]),
+        ("I had to get her sedated.", ["- manner sedated"]),
+        ("We got her sedated and trimmed all four.", ["- manner sedated", "LF+RF+LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)
