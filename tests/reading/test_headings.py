@@ -152,3 +152,12 @@ test_told_that_it_will_be_remembered = reads(
     ],
     "Tally. {}",
 )
+
+test_split_ear_is_no_crack = reads(
+    [
+        ("Chestnut with a split ear. Thrush in the near hind.", ["LH finding thrush"]),
+        ("The one with a split in his lip, near fore reset.", ["LF work reset"]),
+        ("A split in the wall of the near fore.", ["LF finding crack"]),
+    ],
+    "Tally. {}",
+)
