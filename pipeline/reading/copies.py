@@ -21,6 +21,7 @@ from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup
 from pipeline.reading.foot_lists import POINTED_AT
 from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, is_heading, is_none, looked_for_it
 from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.places import YARD
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.same_nails import copy_nails
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
@@ -33,6 +34,7 @@ _SPREADING = frozenset({"moved", "spread", "crept", "jumped", "gotten", "got", "
 _SPREAD_AT = 3
 _LIGHT_WORDS = frozenset({"a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it"})
 _SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["half"], ["egg"], ["heart"], ["nails"])
+_ONE_TIME = YARD | {"bog", "mud", "creek", "ditch", "swamp", "storm", "ride", "hunt", "day", "night", "week", "morning"}
 _COMMON = frozenset(
     {"heel", "heels", "toe", "toes", "sole", "soles", "wall", "walls", "white", "the", "a", "his", "her"}
 )
@@ -156,8 +158,9 @@ def _copy_again(
 
 
 def _ditto(talk: Talk, segment: Segment) -> bool:
-    """Whether "same" is said of the statement before, not of a shoe: "back in his same shoes"."""
-    return any(talk.words[m.end : m.end + 1] not in _SHOE_WORDS for m in segment.having("same", "same"))
+    """Whether "same" is said of the statement before, not of a shoe or a place: "his same shoes", "the same field"."""
+    cues = [m for m in segment.having("same", "same") if talk.words[m.end : m.end + 1] not in _SHOE_WORDS]
+    return any(_ONE_TIME.isdisjoint(talk.words[m.end : m.end + 1]) for m in cues)
 
 
 def _has_spread(talk: Talk, segment: Segment) -> bool:

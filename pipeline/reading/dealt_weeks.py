@@ -112,6 +112,8 @@ def _pure(talk: Talk, sentence: list[Segment], found: HorseTalk) -> bool:
     named = [s for s in found.spans if start <= s.start < end]
     if any(is_left_out(talk, s) for s in named) and any(_group(m, len(found.horses)) for m in said):
         return False  # "six weeks for all of them but Buck"
+    if not named and any(m.get("horse_cues") == "others" and talk.words[m.start - 1] == "with" for m in said):
+        return False  # "she can come in with the rest of them in four weeks": her weeks alone
     for mention in said:
         number = mention.number
         if number is not None:

@@ -12,6 +12,13 @@ from pipeline.reading.was_there import goes_on_again, in_it_still
 _KNOWN = frozenset({"know", "knew", "known"})
 _AT_SOME = (["at", "some"], ["at", "one"])
 WHERE, IT_WAS = frozenset({"where"}), frozenset(product(("he", "she", "it", "they"), ("was", "were", "had")))
+_BEFORE_US = (["before", "me"], ["before", "us"])
+_WORE = frozenset({"was", "were", "had", "wore", "'d"})
+_WEARERS = frozenset({"he", "she", "they", "it", "we", "somebody", "someone"})
+_GOES_ON = frozenset({
+    "only", "just", "never", "was", "were", "is", "are", "did", "do", "had", "have", "has", "came", "went", "kept",
+    "wo", "would", "could", "held", "always",
+})  # fmt: skip
 _TIMES = CALENDAR | frozenset({
     "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month",
     "week", "year", "season", "cycle", "day", "ago",
@@ -56,10 +63,19 @@ def _weeks_at_first(talk: Talk, segment: Segment, cue: Mention) -> bool:
 
 
 def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
-    """ "Somebody had him in egg bars before": a lone "before" that closes its segment."""
-    last = segment.end - 1
+    """ "Somebody had him in egg bars before", "… before me": a lone "before" that closes its segment, or its clause."""
+    last = segment.end - 2 if talk.words[segment.end - 2 : segment.end] in _BEFORE_US else segment.end - 1
+    if talk.words[last] != "before" and "before" in talk.words[segment.start : segment.end]:
+        last = _worn_before(talk.words, segment.start, segment.end)
     if talk.words[last] != "before" or any(last in m.literal and m.is_any(("times", "feet")) for m in segment.mentions):
         return []
     if talk.words[last - 1] == "from" and not _KNOWN.isdisjoint(talk.words[segment.start : last]):
         return []  # "ringbone, we know that from before": an old one that is still there
     return [Mention(last, segment.end, (last,), {"times": "history"})]
+
+
+def _worn_before(words: list[str], start: int, end: int) -> int:
+    """ "The pads he was wearing before only held dirt": where the "before" of what was worn is, else the last word."""
+    worn = next((i for i in range(start + 1, end - 1) if words[i] in _WEARERS and words[i + 1] in _WORE), end)
+    ends = (i for i in range(worn + 2, end - 1) if words[i] == "before" and words[i + 1] in _GOES_ON)
+    return next(ends, end - 1)

@@ -57,8 +57,10 @@ class HorseFinder(NameFinder):
         return told or self._not_today(span)
 
     def _not_today(self, span: NameSpan) -> bool:
-        """ "Hamish isn't due till Tuesday": a horse that is only spoken of."""
-        return any(0 <= m.start - span.end <= 3 for m in self._talk.having("asides", "not_today"))
+        """ "Hamish isn't due till Tuesday": a horse that is only spoken of; "Hamish next door." is the next one."""
+        near = [m for m in self._talk.having("asides", "not_today") if 0 <= m.start - span.end <= 3]
+        here = self._talk.words[span.end : span.end + 3] == ["next", "door", "."]
+        return bool(near) and not (here and span.start == self._sentence_start(span.start))
 
     def _introduced(self, span: NameSpan) -> bool:
         """ "Nantucket's next door, this is Regent", "they led out Rangi, who'd sprung his left fore"."""
@@ -260,7 +262,7 @@ class HorseFinder(NameFinder):
         """The horses that a fact is said of together: "five weeks for the pair", "the other two in ten"."""
         if segment.index in self._together:
             return self._together[segment.index]
-        cues = {m.get("horse_cues") for m in segment.mentions}
+        cues = {m.get("horse_cues") for m in segment.mentions if self._talk.words[m.start - 1] != "with"}
         everyone = list(range(len(self.found.horses)))
         if "pair_any" in cues or self._of_them_all(segment):
             return everyone

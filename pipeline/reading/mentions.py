@@ -35,6 +35,7 @@ LITTLE_WORDS = frozenset({"horse_cues", "fillers"})
 _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_back", "not_facts"}) | LITTLE_WORDS
 # What a number is told of: "a crest score of four" names no off fore, a misheard "heel angle of four" may.
 _OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
+_OF_A_SIDE = frozenset({"the", "his", "her", "in", "on", "of", "that"})
 _NUMBERED = frozenset({"size", "sizes", "number", "numbers"})
 _SETS = frozenset({"set", "sets", "pair", "out"})
 _SO_FOUND = ("findings", "gaits", "shoe_states", "manners")
@@ -166,9 +167,10 @@ class MentionFinder:
         return sized and not any(m.is_any(("findings", "tester_heads")) for m in told)
 
     def _sides(self, tokens: Tokens, found: list[Found]) -> set[int]:
-        """Every "left" that names a foot: in "took the left hind shoe off" nothing was left."""
-        lefts = [(form, literal) for form, _, literal in found if tokens.words[literal[0]] == "left" and literal[1:]]
-        return {literal[0] for form, literal in lefts if any(m.name == "feet" for m in self._meaning[form])}
+        """Every side that names a foot: nothing is left in "took the left hind shoe off", nor off in "the off hind"."""
+        words = tokens.words
+        sides = [(form, at) for form, _, (at, *rest) in found if rest and (words[at] == "left" or _the_off(words, at))]
+        return {at for form, at in sides if any(m.name == "feet" for m in self._meaning[form])}
 
     def _numbered(self, feet: Iterable[str]) -> frozenset[str]:
         """The misheard feet that end in a number: "of four"."""
@@ -197,7 +199,7 @@ class MentionFinder:
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
         found = [(form, end, tuple(range(start, end))) for form, start, end in self._phrases.find(tokens.words)]
         sides = self._sides(tokens, found)
-        found += [gapped for gapped in self._gapped.find(tokens) if gapped[2][0] not in sides]
+        found += [one for one in self._gapped.find(tokens) if sides.isdisjoint((one[2][0], one[2][-1]))]
         if not _NUMBERED.isdisjoint(tokens.words):
             sized = {i + 1 for i, word in enumerate(tokens.words) if word in _NUMBERED}
             found = [one for one in found if one[2][0] not in sized or not self._sized(tokens, one)]
@@ -209,6 +211,10 @@ class MentionFinder:
             for form, end, literal in found
             for meaning in self._meaning[form]
         ]
+
+
+def _the_off(words: list[str], at: int) -> bool:
+    return words[at] == "off" and words[max(0, at - 1)] in _OF_A_SIDE
 
 
 def _meaning(name: str, canonical: str, match: MatchKind, words: int, learned: bool) -> _Meaning:

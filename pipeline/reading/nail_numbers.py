@@ -17,6 +17,7 @@ _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "
 _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
 FEWEST, MOST = 3, 10  # nails of a shoe
 _IN_THE = 2
+_NAILED_WITH = (["nailed", "with"], ["held", "with"], ["on", "with"])
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
 _LATELY = 2  # sentences
 _OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
@@ -35,6 +36,10 @@ class NailNumbers(NumberContext):
         if number.value.denominator == 2 and after is not None and after.get("measures") == "nails":
             self._set_frame("nail_size", segment)  # nobody drives half a nail
             return self._add(segment, "nail_size", plain(number.value), mention, after.end)
+        slims = after is not None and after.get("measures") == "slim"
+        if number.value.denominator == 2 and before is not None and before.get("measures") == "nails" and not slims:
+            self._set_frame("nail_size", segment)  # "nails, three and a half, five in each front"
+            return self._add(segment, "nail_size", plain(number.value), mention)
         if number.plural and before is not None and before.get("measures") == "nails":
             self._set_frame("nail_size", segment)  # "nails are three and a halfs"
             size = plain(number.value) + (" slim" if self._slim_ones(mention) else "")
@@ -250,7 +255,7 @@ class NailNumbers(NumberContext):
         return side if side is not None and side.get("totals") == "each_side" else None
 
     def _in_a_foot(self, segment: Segment, mention: Mention, number: Number) -> bool:
-        """ "Left that nail out, so five in the left front and six in the right": counted where a nail is spoken of."""
+        """ "Left that nail out, so five in the left front", "nailed with five in each foot": nails are spoken of."""
         if number.plural or number.article or not FEWEST <= number.value <= MOST or number.high is not None:
             return False
         foot = next((m for m in segment.mentions if m.get("feet") and 0 <= m.start - mention.end <= _IN_THE), None)
@@ -261,7 +266,10 @@ class NailNumbers(NumberContext):
         sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)
         if self._of_that_nail(segment, mention, foot) or of_a_sized_shoe(self._talk, segment, number.value, foot):
             return True
-        return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves", ",")
+        led = self._words[mention.start - 1]
+        if self._words[mention.start - 2 : mention.start] in _NAILED_WITH or (nailed and led in ("at", "with", "to")):
+            return True
+        return nailed and not sized and led in ("so", "and", "makes", "leaves", ",")
 
     def _of_that_nail(self, segment: Segment, mention: Mention, foot: Mention) -> bool:
         """ "With five slims, seven in the left front": so many of the nails whose size was said for every foot."""

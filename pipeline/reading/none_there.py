@@ -44,6 +44,9 @@ _OF_THAT_KIND = frozenset({"like", "sort", "kind", "such"})
 _HAVE = frozenset({"does", "do", "has", "have", "had", "did", "is", "are", "was", "were"})
 _STAYS = {"has": {"has", "'s"}, "have": {"have", "'ve"}, "is": {"is", "'s"}, "are": {"are", "'re"}}
 _FITTED = frozenset({"traction", "clips", "pad", "packing"})
+_PUT_ON = ("traction", "pads", "packings", "clips", "shoe_types", "shoe_materials", "treatments", "work")
+_FITTINGS = frozenset({"pads", "pad", "shoes", "packing", "clips"})
+_FOUND = ("findings", "tester_heads", "pulse_heads", "shoe_states", "gaits")
 _NOT_NAMED_BESIDE = frozenset({"foot: named at the end of the list", "foot: named in the next sentence"})
 
 
@@ -105,6 +108,8 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     findings = [
         d for d in told if d.slot in ("finding", "tester") or (d is told[-1] and _of_the_shoe(talk, segment, d))
     ]
+    if _denies_what_was_fitted(talk, segment):
+        return []
     if not findings or _nothing_put_on(talk, segment, told[-1]) or _named_right_behind(talk, segment, feet, findings):
         return []
     last = findings[-1]
@@ -132,6 +137,16 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _denies_what_was_fitted(talk: Talk, segment: Segment) -> bool:
+    """ "A bruise in front. No borium this time, not on any foot": the same denial on its feet, of no finding before."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or before.sentence != segment.sentence or not before.having("denials", "before"):
+        return False
+    found = any(m.is_any(_FOUND) for m in before.mentions)
+    fitted = any(m.is_any(_PUT_ON) for m in before.mentions)
+    return not found and (fitted or not _FITTINGS.isdisjoint(talk.words[before.start : before.end]))
 
 
 def _not_gone_there(talk: Talk, segment: Segment) -> bool:

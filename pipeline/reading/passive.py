@@ -15,6 +15,7 @@ _LOST = frozenset({"cast", "thrown", "lost", "shed"})
 _SHOES = frozenset({"shoe", "shoes", "plate", "plates", "shoe's"})
 _OWN = frozenset({"same", "old", "own", "it", "that", "one", "shoe", "shoes", "they", "plate", "plates"})
 _SAME = frozenset({"same", "old"})
+_A_SHOE = frozenset({"plate", "rim", "bar", "tip"})
 _OFF_ALONE = frozenset({"removed", "drawn", "stripped", "lifted"})
 _BOX = frozenset({"stall", "box", "stable", "loosebox"})
 _ENDS_HERE: tuple[list[str], ...] = ([], ["."], [","], ["and"], [";"], ["now"], ["today"], ["for"], ["so"], ["but"])
@@ -104,11 +105,12 @@ def _foot_put_back(talk: Talk, segment: Segment, at: int) -> None:
 
 def _same_back_on(talk: Talk) -> None:
     """ "Fores, the same half rounds back on", "same aluminium back on behind": nothing but the shoes between."""
-    for shoe in (*talk.having("shoe_types"), *talk.having("shoe_materials")):
-        at = shoe.end + (talk.words[shoe.end : shoe.end + 1] in (["went"], ["go"], ["going"], ["gone"], ["put"]))
+    shoes = {(m.start, m.end) for name in ("shoe_types", "shoe_materials") for m in talk.having(name)}
+    for first, last in sorted(shoes | {(at, at + 1) for at in talk.where(_A_SHOE)}):
+        at = last + (talk.words[last : last + 1] in (["went"], ["go"], ["going"], ["gone"], ["put"]))
         if talk.words[at : at + 2] != ["back", "on"] or any(m.get("work") for m in talk.holding(at)):
             continue
-        start, before = shoe.start, talk.mention_ending(shoe.start)
+        start, before = first, talk.mention_ending(first)
         while before is not None and before.is_any(("shoe_materials", "shoe_types", "number", "measures")):
             start, before = before.start, talk.mention_ending(before.start)
         behind = talk.mention_starting(at + 2 + (talk.words[at + 2 : at + 3] in (["the"], ["both"], ["his"], ["her"])))

@@ -8,7 +8,7 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
 
-_YARD = frozenset(
+YARD = frozenset(
     {
         "block", "paddock", "paddocks", "field", "fields", "yard", "barn", "gate", "gates", "shed", "sheds", "stall",
         "stalls",
@@ -55,13 +55,13 @@ def _is_place(talk: Talk, mention: Mention) -> bool:
         name = talk.mention_starting(mention.end + 1)
         whose = (name is not None and name.get("horse") is not None) or behind[1:2] in (["him"], ["her"], ["them"])
         of = behind[:1] == ["of"] and behind[1:2] != ["course"] and not whose
-        return of or (bool(behind) and behind[0] in _YARD)
+        return of or (bool(behind) and behind[0] in YARD)
     if last == "behind" and behind[:1] in _IT and behind[1:2] in _ENDS:
         return True
     if last != "behind" or not behind or behind[0] not in _THE:
         return False
     noun = next((word for word in behind if word not in _THE - {"tractor"}), "")
-    return noun in _YARD | _VEHICLES | _PARTS
+    return noun in YARD | _VEHICLES | _PARTS
 
 
 def goes_round_it(talk: Talk, mention: Mention) -> bool:

@@ -55,6 +55,10 @@ _DUE = Sayings(
     "supposed to get", "supposed to have", "supposed to be", "meant to be", "meant to have", "meant to get",
 )  # fmt: skip
 _DID = frozenset({"did", "done", "got", "managed", "anyway", "regardless", "still", "first"})
+_UNTIL_BACK = Sayings(*(f"{until} {back}" for until in ("until", "till", "til") for back in (
+    "i 'm back", "i come back", "i get back", "i 'm next", "i see him", "i see her", "we 're back", "we come back",
+    "i 'm here", "i 'm out",
+)))  # fmt: skip
 _NEXT_WEEK = Sayings("next week")
 _IN_SEASON = Sayings(*(f"in the {season}" for season in sorted(_SEASONS)))
 _THAT_IS = Sayings("that 's", "it 's", "that is", "it is", "then it 's", "that 'll be", "it 'll be")
@@ -374,8 +378,9 @@ def _due_then(talk: Talk, draft: Draft) -> bool:
 
 
 def _drop_in_condition(talk: Talk, draft: Draft) -> None:
-    if _due_then(talk, draft):
-        return
+    until = draft.slot == "next_visit_weeks" and _UNTIL_BACK.said_in(talk.words[draft.segment.start : draft.start])
+    if until or _due_then(talk, draft):
+        return  # "the rest are fine until I'm back in four weeks"
     if draft.slot == "vet":
         draft.status = Status.PLANNED
     else:

@@ -199,6 +199,7 @@ _LEFT = frozenset(
 )
 _LEFT_BY_IT = frozenset({"scar", "scars", "mark", "hole", "track", "tract", "site", "cavity", "remains"})
 _FOUND_THEN = frozenset({"found", "diagnosed", "spotted", "noticed", "picked"})
+_HAPPENED = frozenset({"overreached", "reached", "forged", "interfered", "limped", "hobbled", "nodded", "grabbed"})
 _TELLING_WHEN = frozenset({"when", "before"})
 _NO_TIME_TO_STAND = frozenset(
     {"had been", "he'd been", "she'd been", "he was in", "she was in", "been wearing", "before i came", "wore"}
@@ -225,7 +226,7 @@ def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> 
 
 
 def _recall_recent(talk: Talk, sentence: list[Segment], position: int) -> None:
-    """ "He was lame on Saturday": a gait of some days ago is history; a shoe lost on Saturday is as found."""
+    """ "He was lame on Saturday", "overreached on Monday": a gait of then; a shoe lost on Saturday is as found."""
     segment, later = sentence[position], sentence[position + 1 :]
     if segment.drafts and segment.having("times", "recent") and not segment.having("times", "today"):
         again = any(s.having("times", "today") and any(d.slot == "lameness" for d in s.drafts) for s in later)
@@ -236,7 +237,8 @@ def _recall_recent(talk: Talk, sentence: list[Segment], position: int) -> None:
             if draft.slot == "treatment" and treated_then(talk, segment, draft):
                 recall_one(draft)
             gone = draft.slot in ("gait", "lameness", "obel") and not segment.present
-            if gone and (again or segment.past or draft.slot == "obel"):
+            happened = draft.slot == "gait" and not _HAPPENED.isdisjoint(talk.words[draft.start : draft.end])
+            if gone and (again or segment.past or happened or draft.slot == "obel"):
                 recall_one(draft)
 
 

@@ -52,7 +52,9 @@ _GAVE_NOTHING = (
 _HAVE_NOTHING = (["have", "nothing"], ["got", "nothing"], ["has", "nothing"], ["had", "nothing"], ["nothing", "on"])
 _BOUNDS = frozenset({"bounding"})
 _PULSING = frozenset({"normal", "raised", "bounding", "elevated"})
-_GOING = frozenset({"the", "is", "'s", "was", "are", "were", "both", "in", "on", "and", "but", "though", "only", "it"})
+_GOING = frozenset(
+    {"the", "is", "'s", "was", "are", "were", "both", "in", "on", "and", "but", "though", "only", "it", "still", "now"}
+)
 _PAIRS = (["LF", "RF"], ["LH", "RH"])
 _BEING = frozenset({"is", "'s", "are", "'re", "was", "were", "still", "both", "not", "n't"})
 

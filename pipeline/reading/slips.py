@@ -26,13 +26,22 @@ _NAMED_SO = _NAMING | {
     "would", "what", "as", "the", "here", "there", "also", "to", "is", "'s", "that", "which", "most", "others",
     "around", "round", "these", "parts", "down", "over", "up", "supposed", "a", "bit", "of", "owners", "lads", "us",
 }  # fmt: skip
+_THAT_IS = (
+    [",", "that", "'s"],
+    ["that", "'s"],
+    [",", "that", "is"],
+    [",", "meaning"],
+    ["meaning"],
+    [",", "which", "is"],
+)
+_EXPLAINS = frozenset({"that", "meaning", "which"})
 _TWO_NAMES = 9  # words between the two names of one finding
 _BEFORE = 30  # tokens that may lie between what was said and the slip that is owned up to
 
 
 def drop_slips(talk: Talk) -> None:
     """Take out, on the mentions, what is only named as a slip, and the right word where it is said over."""
-    if talk.says(_NAMING):
+    if talk.says(_NAMING | _EXPLAINS):
         _drop_second_names(talk)
     for at, words in talk.turns(_SLIPS):
         slip = _named(talk, at + len(words), _LIGHT | _SHE_IS)
@@ -58,11 +67,11 @@ def drop_slips(talk: Talk) -> None:
 
 
 def _drop_second_names(talk: Talk) -> None:
-    """ "A bit of mud fever, I guess they say scratches, on the right hind": one finding by two of its names."""
+    """ "Mud fever, I guess they say scratches", "greasy heel, that's scratches": one finding by two of its names."""
     for first, second in pairwise(talk.having("findings")):
         between = talk.words[first.end : second.start]
         named = set(between) <= _NAMED_SO and not _NAMING.isdisjoint(between) and len(between) <= _TWO_NAMES
-        if named and first.get("findings") == second.get("findings"):
+        if (named or between in _THAT_IS) and first.get("findings") == second.get("findings"):
             for mention in [m for m in talk.mentions if first.end <= m.start < second.end]:
                 mention.dropped = True
 

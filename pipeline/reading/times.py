@@ -9,25 +9,26 @@ from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Talk
-from pipeline.reading.was_there import has_been_so
+from pipeline.reading.was_there import has_been_so, in_arrears, worn_by
 from pipeline.record import Status, value_problem
 from pipeline.vocabulary import CLASS_SLOTS
 
 WEEKS_PER_UNIT = {"day": Fraction(1, 7), "week": Fraction(1), "fortnight": Fraction(2), "month": Fraction(4)}
 _PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of"})
 _MOST_WEEKS = 16
-_RESTING = frozenset({"box", "stall", "rest", "turnout", "old", "bute", "antibiotics"})
+_RESTING = frozenset({"box", "stall", "rest", "spell", "turnout", "old", "bute", "antibiotics"})
+_HAD_OR_RESTED = frozenset({"had", "spell", "spelling", "spelled", "rest", "resting", "rested"})
 _PALS = frozenset({"girl", "boy", "lad", "lass", "son", "man", "fella", "feller", "fellow", "mate", "friend", "pal"})
 _PAST_BEFORE = frozenset({"last", "past", "been", "gone", "every", "after", "previous", "over", "another's", "went"})
 _OTHER_TIMES = frozenset({
     "took", "taken", "foals", "foaling", "runs", "races", "sells", "ships", "competes", "turned", "lame", "antibiotics",
     "bute", "rest",
 })  # fmt: skip
-_LATE_BY = frozenset({"'re", "'s", "'m", "are", "is", "am", "running", "got", "getting", "was", "were"})
 _TURNING = frozenset({"actually", "no", ",", "sorry", "wait", "well", "and", "but", "hang", "hold", "on"})
 _SCORED = ("body_condition", "cresty_neck", "obel")
-_WORN = frozenset({"there", "only", "have", "has", "had", "still", "just", "got", "'ve", "was", "were", "he"})
 _ON_WEEKS = frozenset({"'s", "is", "in", "on", "at", "for", "can", "go", "back", "due", "again", "goes", "stays", ","})
+_OF_USE = 2  # tokens of "his usual"
+_USUAL = frozenset({"usual", "normal", "regular"})
 _BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
 _SETTLED = frozenset(
     {"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book", "rather", "sooner"}
@@ -116,6 +117,8 @@ def _name_and_weeks(talk: Talk, sentence: list[Segment], names: set[int]) -> boo
     if number is None or sentence[0].start not in names:
         return False
     between = [talk.words[i] for i in range(sentence[0].start, number.start) if i not in names]
+    if between and between[-1] in _USUAL and between[-2:-1] in (["his"], ["her"], ["their"], ["the"]):
+        between = between[:-2]  # "Buck's on his usual eight."
     return between[-1:] in (["in"], ["on"], ["at"], ["for"]) and set(between) <= _ON_WEEKS
 
 
@@ -179,13 +182,15 @@ def _till_stop(words: list[str]) -> list[str]:
 def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Mention, start: int, end: int) -> bool:
     after = talk.words[end] if end < len(talk.words) else "."
     before = talk.words[max(segment.start, start - 3) : start]
-    if after in _PAST_AFTER or (after == "behind" and _in_arrears(talk, segment, start, end)):
+    if after in _PAST_AFTER or (after == "behind" and in_arrears(talk, segment, start, end)):
         return True
     led = set(talk.words[segment.start : start])
+    if "rest" in led and talk.words[talk.words.index("rest", segment.start) + 1] == "of":
+        led.remove("rest")  # "the rest of his are fine until I'm back in four weeks"
     if led & _OTHER_TIMES or after in ("off", "into") or talk.words[end : end + 2] in (["in", "."], ["in", ","]):
         return True  # "the abscess took six weeks", "he's had six weeks off", "he lost it six weeks in"
-    if (before[-1:] in (["him"], ["her"], ["it"]) and "had" in led) or before[-2:] == ["was", "off"]:
-        return True  # "they've had him six weeks"
+    if (before[-1:] in (["him"], ["her"], ["it"]) and led & _HAD_OR_RESTED) or before[-2:] == ["was", "off"]:
+        return True  # "they've had him six weeks", "spell her ten days"
     limited = before[-2:] in (["go", "past"], ["go", "over"], ["go", "beyond"])
     treated = before[-1:] == ["for"] and any(d.slot == "treatment" for d in segment.drafts)
     if treated or has_been_so(talk.words[end : end + 3]):
@@ -200,7 +205,7 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
     had_on = before[-2:] in (["them", "on"], ["those", "on"], ["these", "on"]) and "had" in led
     if had_on or talk.words[end : end + 2] == ["left", "in"]:
         return True  # "he'd only had them on three weeks"
-    if after in ("on", "in") and _worn_by(talk, end + 1, led):
+    if after in ("on", "in") and worn_by(talk, end + 1, led):
         return True  # "there's only three weeks on them"
     addressed = _PALS & set(talk.words[end : end + 4])  # "see you in eight weeks, old girl"
     if (_RESTING - {"old"} if addressed else _RESTING) & set(_till_stop(talk.words[end : end + 3])):
@@ -223,20 +228,6 @@ def _from_now_on(talk: Talk, sentence: list[Segment], segment: Segment, start: i
     return liked or (not segment.past and (wanted or needed or ahead))
 
 
-def _in_arrears(talk: Talk, segment: Segment, start: int, end: int) -> bool:
-    """ "They're two months behind", "six weeks behind with the money": somebody is late, and no foot is meant."""
-    late = _LATE_BY & set(talk.words[max(segment.start, start - 3) : start])
-    return bool(late) or talk.words[end + 1 : end + 2] in (["with"], ["on"])
-
-
-def _worn_by(talk: Talk, at: int, led: set[str]) -> bool:
-    """Whether the weeks are those that shoes have been on, "three weeks on the fronts": no interval."""
-    word = talk.words[at : at + 1]
-    shoes = any(at <= m.start <= at + 1 and m.get("feet") not in (None, "pair_in_hand") for m in talk.having("feet"))
-    worn = shoes or talk.words[at + 1 : at + 2] in (["shoes"], ["set"])
-    return (worn or word in (["them"], ["those"], ["these"])) and bool(led & _WORN)
-
-
 def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bool:
     """ "Five for Whiskey", "Sorrel in five", "on six": a number beside a horse's name counts weeks too."""
     number = mention.number
@@ -255,6 +246,7 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
         return True
     named = any(i in names for i in range(segment.start, mention.start))
     said_at = (mention.stands_for or mention).start  # "in four, I mean five"
+    said_at -= _OF_USE if said_at > _OF_USE and talk.words[said_at - 1] in _USUAL else 0  # "on his usual six"
     before = talk.words[said_at - 1] if said_at else ""
     others = [m for m in segment.mentions if m.get("horse_cues") in ("others", "pair")]
     told = any(m.end == mention.start or (m.start < mention.start and before == "on") for m in others)

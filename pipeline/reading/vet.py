@@ -46,7 +46,7 @@ _BOUND_TO = tuple(
 _LOOKING = frozenset({
     "see", "look", "come", "check", "film", "x", "xray", "ray", "take", "recheck", "re", "scan", "block", "have",
     "examine", "shoot", "assess", "decide", "image", "ultrasound", "go", "coming", "calling", "ringing", "phoning",
-    "visit", "review", "watch",
+    "visit", "review", "watch", "fly", "drive",
 })  # fmt: skip
 _ASKED = frozenset(
     {"called", "rung", "phoned", "told", "asked", "there", "involved", "here", "in", "out", "seeing", "looking", "back"}

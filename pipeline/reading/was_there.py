@@ -20,6 +20,8 @@ _THEY_HAVE_HAD = (
 )
 _TODAY = frozenset({"today", "now"})
 _NO_MORE = frozenset({"not", "gone", "n't", "no", "is", "it", "'s", "there", "but", "today", "now", "any", "more"})
+_LATE_BY = frozenset({"'re", "'s", "'m", "are", "is", "am", "running", "got", "getting", "was", "were"})
+_WORN = frozenset({"there", "only", "have", "has", "had", "still", "just", "got", "'ve", "was", "were", "he"})
 
 
 def hear_remarks(talk: Talk) -> list[Draft]:
@@ -96,3 +98,17 @@ def _no_more(talk: Talk, segment: Segment) -> bool:
         return False
     words = set(talk.words[behind.start : behind.end])
     return words <= _NO_MORE and bool(words & {"not", "gone", "n't"}) and bool(words & _TODAY or "gone" in words)
+
+
+def in_arrears(talk: Talk, segment: Segment, start: int, end: int) -> bool:
+    """ "They're two months behind", "six weeks behind with the money": somebody is late, and no foot is meant."""
+    late = _LATE_BY & set(talk.words[max(segment.start, start - 3) : start])
+    return bool(late) or talk.words[end + 1 : end + 2] in (["with"], ["on"])
+
+
+def worn_by(talk: Talk, at: int, led: set[str]) -> bool:
+    """Whether the weeks are those that shoes have been on, "three weeks on the fronts": no interval."""
+    word = talk.words[at : at + 1]
+    shoes = any(at <= m.start <= at + 1 and m.get("feet") not in (None, "pair_in_hand") for m in talk.having("feet"))
+    worn = shoes or talk.words[at + 1 : at + 2] in (["shoes"], ["set"])
+    return (worn or word in (["them"], ["those"], ["these"])) and bool(led & _WORN)

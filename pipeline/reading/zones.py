@@ -26,6 +26,13 @@ _THERE = frozenset({"there", "so"})
 _SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
 _THAT_IS = (["that", "is"], ["that", "was"], ["it", "is"], ["it", "was"], ["i", "mean"])
 _NEAR = 2  # sentences back
+_A_WHILE = (
+    ["for", "a", "bit"],
+    ["after", "a", "bit"],
+    ["in", "a", "bit"],
+    ["for", "a", "little"],
+    ["for", "a", "touch"],
+)
 # A finding whose name is its place takes that place for no zone.
 _OWN_PLACE = {
     "underrun_heels": "heel", "contracted_heels": "heel", "sheared_heels": "heel", "long_toe": "toe",
@@ -282,8 +289,10 @@ def attach_severity(talk: Talk, groups: Groups) -> None:
 
 
 def _written_down(talk: Talk, mention: Mention) -> bool:
-    """ "I'd marked it gone", "marked him down as a three": the verb, no degree."""
+    """ "I'd marked it gone", "marked him down as a three": the verb; "stopped for a bit": how long. No degrees."""
     behind = talk.words[mention.end : mention.end + 1]
+    if talk.words[mention.start - 1 : mention.end] in _A_WHILE:
+        return True
     return talk.words[mention.start] == "marked" and behind in (["it"], ["that"], ["them"], ["him"], ["her"], ["down"])
 
 

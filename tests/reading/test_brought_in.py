@@ -78,3 +78,16 @@ def test_a_person_or_a_place_is_no_horse(read: Read, form: str) -> None:
 @pytest.mark.parametrize("form", ONLY_SPOKEN_OF.splitlines())
 def test_a_horse_only_spoken_of_is_not_brought_in(read: Read, form: str, name: str) -> None:
     assert findings(read, form, name) == {("Tally", "LH", "thrush"), ("Tally", "RF", "corn")}
+
+
+@pytest.mark.parametrize(
+    ("text", "horse"),
+    [
+        ("Tally, off hind reset. Buck next door. Loose near fore.", "Buck"),
+        ("Tally, off hind reset. Buck's next door. Loose near fore.", "Tally"),
+        ("Tally, off hind reset. He kicked Buck next door. Loose near fore.", "Tally"),
+    ],
+)
+def test_a_name_next_door_is_the_next_horse(read: Read, text: str, horse: str) -> None:
+    loose = [v.horse for v in read(text, "Tally", "Buck") for f in v.facts if f.slot == "shoe_state"]
+    assert loose == [horse]

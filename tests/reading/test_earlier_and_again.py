@@ -286,3 +286,45 @@ test_was_behind_a_stop = reads(
     ],
     "Tansy. {}",
 )
+
+test_worn_or_had_before = reads(
+    [
+        ("Somebody's had rubber shoes on her fronts before me.", ["LF+RF shoe_material rubber history"]),
+        ("Both hinds were in egg bars before us.", ["LH+RH shoe_type egg_bar history"]),
+        (
+            "New steel on the fronts. The mesh pads he was wearing on the fronts before only held the dirt.",
+            ["LF+RF pad mesh history", "LF+RF shoe_material steel", "LF+RF work new_shoe"],
+        ),
+        ("The studs she had behind before never stayed in.", ["LH+RH traction studs history"]),
+        ("The rim pads he wore in front before didn't help.", ["LF+RF pad rim history"]),
+        ("The rim pads I put in front before lunch.", ["LF+RF pad rim"]),
+        ("He was quiet. Leather pads in front before only the rain came.", ["- manner quiet", "LF+RF pad leather"]),
+    ],
+    "Tally. {}",
+)
+
+test_happened_some_days_ago = reads(
+    [
+        ("The lad says he overreached last Tuesday on the beach.", ["- gait overreach history"]),
+        ("He grabbed a heel on Sunday.", ["- gait overreach history"]),
+        ("He hobbled in on Tuesday, off fore.", ["RF gait lame history"]),
+        ("He's been forging since Sunday.", ["- gait forge"]),
+        ("He lost the off fore on Tuesday.", ["RF shoe_state lost"]),
+    ],
+    "Tally. {}",
+)
+
+test_slip_of_one_finding_by_two_names = reads(
+    [
+        (
+            "She's got greasy heel, that's scratches, on the near hind, severe, and on the off hind, mild.",
+            ["LH finding scratches ~severe", "RH finding scratches ~mild"],
+        ),
+        (
+            "Weak wall on the near fore. Mud fever, that is scratches, in both hinds.",
+            ["LF finding weak_wall", "LH+RH finding scratches"],
+        ),
+        ("A bruise on the near fore, that's a corn on the off.", ["LF finding bruise", "RF finding corn"]),
+    ],
+    "Tally. {}",
+)

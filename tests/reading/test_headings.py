@@ -131,3 +131,33 @@ test_a_heading_and_answers_that_lead = reads(
     ],
     "Tansy. {}",
 )
+
+test_pads_and_what_they_are_of = reads(
+    [
+        ("Pads: leather on the fronts, pine tar underneath.", ["LF+RF packing pine_tar", "LF+RF pad leather"]),
+        ("Pads: leather in front and mesh behind.", ["LF+RF pad leather", "LH+RH pad mesh"]),
+        ("Pads: rim on both hinds, silicone with them.", ["LH+RH packing silicone", "LH+RH pad rim"]),
+        ("No pads, leather boots on me and full rain gear.", []),
+    ],
+    "Tally. {}",
+)
+
+test_told_that_it_will_be_remembered = reads(
+    [
+        ("You'll remember he had a crack in the near fore, well, it's grown out, gone.", ["LF finding crack resolved"]),
+        ("You'll recall the abscess in the near hind, that's all dried up.", ["LH finding abscess resolved"]),
+        ("You'll need leather pads on the fronts.", ["LF+RF pad leather planned"]),
+        ("Near hind, if he blows one out I'll come drain it.", ["LH treatment drained planned"]),
+        ("Near hind abscess, it'll drain by itself.", ["LH finding abscess"]),
+    ],
+    "Tally. {}",
+)
+
+test_split_ear_is_no_crack = reads(
+    [
+        ("Chestnut with a split ear. Thrush in the near hind.", ["LH finding thrush"]),
+        ("The one with a split in his lip, near fore reset.", ["LF work reset"]),
+        ("A split in the wall of the near fore.", ["LF finding crack"]),
+    ],
+    "Tally. {}",
+)

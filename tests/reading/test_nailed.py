@@ -185,3 +185,37 @@ test_a_size_alone_behind_its_shoes = reads(
     ],
     "Tally. {}",
 )
+
+test_counted_in_that_foot = reads(
+    [
+        (
+            "New heart bars on both fronts with a two degree wedge, nailed with five in each foot, fours.",
+            [
+                "LF+RF nail_size 4", "LF+RF nails 5", "LF+RF pad wedge", "LF+RF shoe_type heart_bar", "LF+RF wedge 2",
+                "LF+RF work new_shoe",
+            ],
+        ),
+        ("Pulled a nail in the off fore and left it at six in that foot.", ["RF nails 6"]),
+        ("Left fore reset, nailed on with seven in that foot.", ["LF nails 7", "LF work reset"]),
+        ("Pulled the nail in the off fore, so five in that foot.", ["RF nails 5"]),
+        ("I drew the clench on the off hind.", []),
+        ("Pulled the egg bars off behind.", ["LH+RH shoe_type egg_bar history", "LH+RH work removed"]),
+        ("Near fore, reset, and it's a two in that foot.", ["LF shoe_size 2", "LF work reset"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
+
+test_half_a_nail_is_a_size = reads(
+    [
+        (
+            "Plates in front. Nails, three and a half, five to a foot.",
+            ["LF+RF nail_size 3.5", "LF+RF nails 5", "LF+RF shoe_type racing_plate"],
+        ),
+        ("Reset in front. Nails are four and a half slims.", ["LF+RF nail_size 4.5 slim", "LF+RF work reset"]),
+        (
+            "Reset in front. Nails, six. Toe length three and a half on the near fore.",
+            ["LF toe_length 88.9", "LF+RF nails 6", "LF+RF work reset"],
+        ),
+    ],
+    "Tally. {}",
+)

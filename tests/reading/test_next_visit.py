@@ -305,3 +305,16 @@ test_weeks_that_it_has_been_so = reads(
     ],
     "Tally. {}",
 )
+
+test_rest_that_is_no_rest = reads(
+    [
+        (
+            "Off hind was loose. The rest of his are fine until I come back in four weeks.",
+            ["- next_visit_weeks 4 planned", "RH shoe_state loose"],
+        ),
+        ("Lame near hind. Spell her ten days.", ["LH gait lame"]),
+        ("Give him ten days' spell, then I'll see him in three weeks.", ["- next_visit_weeks 3 planned"]),
+        ("Rest him a month and I'll be back in five weeks.", ["- next_visit_weeks 5 planned"]),
+    ],
+    "Tally. {}",
+)

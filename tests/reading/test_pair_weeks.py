@@ -117,6 +117,18 @@ CASES: list[tuple[str, dict[str | None, list[str]]]] = [
             "Buck": ["- next_visit_weeks 7 planned", "LF+RF+LH+RH work trim"],
         },
     ),
+    (
+        "Tally, eight weeks. Buck lost his near fore. He can come in with the rest of them in four weeks.",
+        {"Tally": ["- next_visit_weeks 8 planned"], "Buck": ["- next_visit_weeks 4 planned", "LF shoe_state lost"]},
+    ),
+    (
+        "Tally, eight weeks. Buck, near fore reset, he can go with the others, six weeks.",
+        {"Tally": ["- next_visit_weeks 8 planned"], "Buck": ["- next_visit_weeks 6 planned", "LF work reset"]},
+    ),
+    (
+        "Tally, eight weeks. Buck, near fore reset. Buck's on his usual six.",
+        {"Tally": ["- next_visit_weeks 8 planned"], "Buck": ["- next_visit_weeks 6 planned", "LF work reset"]},
+    ),
     ("Tally. Reset both fronts. Both in size six.", {"Tally": ["LF+RF shoe_size 6", "LF+RF work reset"]}),
     ("Tally. New shoes in front. Both in steel.", {"Tally": ["LF+RF shoe_material steel", "LF+RF work new_shoe"]}),
 ]

@@ -147,3 +147,15 @@ test_the_foot_put_back = reads(
     ],
     "Tally. {}",
 )
+
+test_same_plate_back_on = reads(
+    [
+        (
+            "Lost the near fore. Same plate back on, five nails.",
+            ["LF nails 5", "LF shoe_state lost", "LF work put_back"],
+        ),
+        ("Lost the off hind. Same bar back on.", ["RH shoe_state lost", "RH work put_back"]),
+        ("Near fore, same plates as before. Back on the road by noon.", ["LF shoe_type racing_plate"]),
+    ],
+    "Tally. {}",
+)

@@ -179,3 +179,12 @@ test_nothing_from_a_foot_and_nothing_given = reads(
     ],
     "Tansy. {}",
 )
+
+test_pulse_still_so_on_the_other_feet = reads(
+    [
+        ("Pulse is normal in both hinds, still raised in both fronts.", ["LF+RF pulse raised", "LH+RH pulse normal"]),
+        ("Pulse is bounding in the near fore. Now normal in the off fore.", ["LF pulse bounding", "RF pulse normal"]),
+        ("Pulse is normal in the hinds. He's still bounding about.", ["LH+RH pulse normal"]),
+    ],
+    "Tally. {}",
+)

@@ -78,3 +78,34 @@ test_the_same_size_of_nail = reads(
     ],
     "Tally. {}",
 )
+
+test_same_place_or_time_is_no_same_state = reads(
+    [
+        (
+            "Lost the left hind and sprung the right hind, both in the same field.",
+            ["LH shoe_state lost", "RH shoe_state sprung"],
+        ),
+        (
+            "Lost the near fore and loosened the off fore, both in the same bog.",
+            ["LF shoe_state lost", "RF shoe_state loose"],
+        ),
+        ("Sprung the near fore, off fore the same.", ["LF+RF shoe_state sprung"]),
+    ],
+    "Tally. {}",
+)
+
+test_denied_on_feet_that_had_no_finding = reads(
+    [
+        (
+            "Left front has a bruise. No borium this time, not on any foot.",
+            ["LF finding bruise", "LF+RF+LH+RH traction borium absent"],
+        ),
+        ("Bruise in the near fore. No pads today, not on either front.", ["LF finding bruise"]),
+        (
+            "Bruise in the near fore. No thrush this time, not in either hind.",
+            ["LF finding bruise", "LH+RH finding thrush absent"],
+        ),
+        ("Bruise in the near fore, not in the off fore.", ["LF finding bruise", "RF finding bruise absent"]),
+    ],
+    "Tally. {}",
+)

@@ -341,3 +341,12 @@ test_he_might_as_well = reads(
     ],
     "Tansy. {}",
 )
+
+test_vet_from_afar = reads(
+    [
+        ("The vet needs to fly in and see him before anybody does anything.", ["- vet referral planned"]),
+        ("The vet's to drive out and look at that.", ["- vet referral planned"]),
+        ("No need for the vet to drive out.", ["- vet referral absent"]),
+    ],
+    "Tally. {}",
+)

@@ -77,3 +77,13 @@ test_a_place_a_foot_and_one_degree_for_both = reads(
         ),
     ]
 )
+
+test_for_a_bit_is_no_degree = reads(
+    [
+        ("He eased off forging for a bit.", ["- gait forge"]),
+        ("He was short strided for a bit last month.", ["- gait short_stride history"]),
+        ("Iodine on the near hind for a bit of thrush.", ["LH finding thrush ~mild", "LH treatment iodine"]),
+        ("A bit of forging.", ["- gait forge ~mild"]),
+    ],
+    "Tally. {}",
+)
