@@ -33,6 +33,7 @@ from pipeline.reading.misnamed import another_horses_number, called_before, foun
 from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
 from pipeline.reading.new_shoes import draft_new
+from pipeline.reading.not_every import drop_not_every, mark_not_every
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import name_one_of_a_pair
@@ -166,6 +167,7 @@ class Reader:
         horses.find_names()
         horses.assign()
         _draft(talk, horses.found, day)
+        drop_not_every(talk)
         carry_out(talk, horses.found, strikes)
         draft_whose_number(talk, horses.found)
         _assert(talk)
@@ -199,6 +201,7 @@ def _mark_feet(talk: Talk) -> None:
     name_one_of_a_pair(talk)
     mark_counted_feet(talk)
     mark_exceptions(talk)
+    mark_not_every(talk)
     mark_three_of_four(talk)
     mark_full_sets(talk)
 

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.numbers import Number
+from pipeline.reading.other_counts import counts_other_things, leads_to_foot, numbers_other_things
 from pipeline.reading.size_ranges import SizeRanges, new_on_a_foot, size_name
 from pipeline.reading.talk import Segment
 
@@ -23,6 +24,8 @@ class ShoeNumbers(SizeRanges):
         cued = before is not None and before.get("measures") == "shoe_size"
         if cued and self._words[mention.start - 1] == "number" and self._horse_behind(mention):
             return False  # "Number two, Buck."
+        if counts_other_things(self._talk, mention, number) or (cued and numbers_other_things(self._talk, mention)):
+            return False
         if not cued and self._counts_shoes(mention, number):
             return False
         nail_frame = (
@@ -120,7 +123,9 @@ class ShoeNumbers(SizeRanges):
             return True  # "7s in front, no, 8s"
         start = mention.start - 1 if self._words[mention.start - 1] in _CARRIES else mention.start
         segment = next((s for s in self._sentence(segment) if s.start <= mention.start < s.end), segment)
-        return any(m.get("feet") and (m.end == start or 0 <= m.start - mention.end <= 2) for m in segment.mentions)
+        feet = [m for m in segment.mentions if m.get("feet")]
+        near = (m for m in feet if 0 <= m.start - mention.end <= 2)
+        return any(m.end == start for m in feet) or any(leads_to_foot(self._talk, mention, m) for m in near)
 
     def _shoes_named(self, segment: Segment) -> bool:
         sentence = self._sentence(segment)
