@@ -22,11 +22,7 @@ class ShoeNumbers(SizeRanges):
     def _size(self, segment: Segment, mention: Mention, number: Number) -> bool:
         before, after = self._before(mention), self._after(mention)
         cued = before is not None and before.get("measures") == "shoe_size"
-        if cued and self._words[mention.start - 1] == "number" and self._horse_behind(mention):
-            return False  # "Number two, Buck."
-        if counts_other_things(self._talk, mention, number) or (cued and numbers_other_things(self._talk, mention)):
-            return False
-        if not cued and self._counts_shoes(mention, number):
+        if self._of_something_else(mention, number, cued=cued):
             return False
         nail_frame = (
             self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
@@ -61,6 +57,13 @@ class ShoeNumbers(SizeRanges):
         if ranged is not None:
             return self._add(segment, "shoe_size", ranged[0], mention, ranged[1])
         return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _of_something_else(self, mention: Mention, number: Number, *, cued: bool) -> bool:
+        if cued and self._words[mention.start - 1] == "number" and self._horse_behind(mention):
+            return True  # "Number two, Buck."
+        if counts_other_things(self._talk, mention, number):
+            return True
+        return numbers_other_things(self._talk, mention) if cued else self._counts_shoes(mention, number)
 
     def _of_the_new_one(self, mention: Mention, number: Number) -> bool:
         """ "A new two", "new two on the left front"."""

@@ -33,6 +33,9 @@ test_no_shoe_is_pointed_at = reads(
     [
         ("Tally. Egg bar on the off hind. The bar is bruised.", ["RH finding bruise @bar", "RH shoe_type egg_bar"]),
         ("Tally. Egg bars on both hinds. The bars are new.", ["LH+RH shoe_type egg_bar", "LH+RH work new_shoe"]),
-        ("Tally. Full pad on the left front, none on the right front. The pad's new.", ["LF pad full", "RF pad full absent"]),
+        (
+            "Tally. Full pad on the left front, none on the right front. The pad's new.",
+            ["LF pad full", "RF pad full absent"],
+        ),
     ]
 )
