@@ -58,6 +58,7 @@ _IT = frozenset({
 })  # fmt: skip
 # Without one of these nothing is denied but by a mention, nor is it denied any more.
 _DENYING = _NOT | _NEITHER | _ANY_MORE | SAID_OF_NOTHING | {"free", "nothing", "nil", "zero", "nope", "absent"}
+_AS_BAD = Sayings("as bad", "so bad", "that bad", "like it", "like that", "like this", "to match it", "worse")
 _FOUND = frozenset({"find", "found", "seen", "see", "saw"})
 
 
@@ -107,7 +108,8 @@ def deny(talk: Talk, sentence: Sentence) -> None:
         for cue in segment.having("denials", "before") if denied else ():
             ahead = reached(talk, sentence, position, cue)
             for draft in ahead or _found_no(talk, sentence, position, cue):
-                if not (_only_the_degree(talk, segment, cue, draft) or _went_on(talk, cue, draft)):
+                there = _only_the_degree(talk, segment, cue, draft) or _went_on(talk, cue, draft)
+                if not (there or _never_seen_worse(talk, cue, draft)):
                     deny_one(draft, cue)
         for draft in segment.drafts:
             if _denied_in_gap(talk, draft) or _free_of(talk, draft) or _not_thought(talk, draft):
@@ -220,6 +222,11 @@ def _only_the_degree(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -
     draft.severity = None
     draft.note("not in that degree")
     return True
+
+
+def _never_seen_worse(talk: Talk, cue: Mention, draft: Draft) -> bool:
+    """ "I've never seen thrush as bad": there was none like it before."""
+    return talk.words[cue.start] == "never" and bool(_AS_BAD.at(talk.words, draft.end))
 
 
 def _went_on(talk: Talk, cue: Mention, draft: Draft) -> bool:

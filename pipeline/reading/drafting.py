@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.fitted_hot import drop_fitted_hot
 from pipeline.reading.mentions import Mention
 from pipeline.reading.missing_shoes import part_missing
 from pipeline.reading.name_words import HORSE_WORDS
@@ -63,6 +64,7 @@ _MAY_BE_HOT = frozenset({
 
 def draft_words(talk: Talk) -> None:
     """A draft for every mention of a finding, shoe, pad, treatment and the like."""
+    drop_fitted_hot(talk)
     for segment in talk.segments:
         for mention in segment.mentions:
             name = _class_of(talk, segment, mention)

@@ -1,21 +1,40 @@
-"""One shoe of a pair, told by its side behind: "he threw a front shoe, the right one", "a hind was loose, the near"."""
+"""One shoe of a pair, told by its side behind: "he threw a front shoe, the right one", "a hind was loose, the near".
+
+Where no side is told, "thrush in one of the hinds", it is of neither for certain, and is asked about.
+"""
 
 from __future__ import annotations
 
+from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
-from pipeline.record import FEET
+from pipeline.record import FEET, MatchKind
 
-_ENDS = {"front": "F", "fore": "F", "hind": "H", "back": "H", "rear": "H"}
+_ENDS = {
+    "front": "F", "fore": "F", "hind": "H", "back": "H", "rear": "H", "fronts": "F", "fores": "F", "hinds": "H",
+    "backs": "H",
+}  # fmt: skip
+_LOST = 4  # tokens from "lost" to the shoe: "lost a front shoe"
+_SIDES = frozenset({"left", "right", "near", "off"})
+_A_SHOE = frozenset({"shoe", "plate"})
+ONE_OF = "one_of"
+_OWNED = frozenset({"the", "his", "her", "their", "its", "those", "them", "two", "four", "'s", "horse"})
+_NOT_ONE = frozenset({"not", "n't", "no", "never", "even", "each", "every", "any", "either", "which", "than"})
+_NOT_A_COUNT = frozenset({"size", "number", "a", "the", "by", "nought", "half", "to", "per", "for"})
+_BEING = frozenset({"is", "'s", "was", "has", "had", "came"})
+_WHOLE = ("fronts", "hinds", "all")
+_SAID_OF_ALL = "foot: one of several, but not which"
 _ONE = frozenset({"a", "one", "another"})
 _SHOES = frozenset({"shoe", "one", "plate", "foot"})
 _LEADING = frozenset({"the", "his", "her", "it", "was", "'s", "that", "is", "being"})
 _CLAUSE_ENDS = frozenset({",", *SENTENCE_ENDS})
+_CLOSING = _CLAUSE_ENDS | {"and", "but"}
 
 
 def name_one_of_a_pair(talk: Talk) -> None:
     """Give a bare side the end of the one shoe told of right before it, and take the pair out that was not meant."""
+    _sides_alone(talk)
     for side in talk.having("feet"):
         name = side.readings["feet"]
         at = side.start - 1
@@ -32,7 +51,96 @@ def name_one_of_a_pair(talk: Talk) -> None:
             continue
         for pair in talk.having("feet"):
             if pair.start <= end < pair.end and pair is not side:
-                pair.dropped = True
+                _name(talk, pair, side, end)
+
+
+def _sides_alone(talk: Talk) -> None:
+    """ "One of the fronts, left": behind that a side alone needs no article."""
+    for at in talk.where(_SIDES) if talk.says(_ONE) else ():
+        alone = at > 1 and talk.words[at - 1] == "," and talk.words[at + 1 : at + 2] in ([], [","], ["."])
+        if alone and talk.mention_starting(at) is None and _the_one(talk, at - 1) is not None:
+            side = "bare_L" if talk.words[at] in ("left", "near") else "bare_R"
+            talk.mentions.append(Mention(at, at + 1, (at,), {"feet": side}, MatchKind.VARIANT))
+    talk.in_order()
+
+
+def _name(talk: Talk, pair: Mention, side: Mention, end: int) -> None:
+    """Of "one of the fronts too, the left" the pair becomes the left front, where it stands; else the side is it."""
+    if not _one_of(talk, end):
+        pair.dropped = True
+        return
+    start = max(i for i in range(end) if talk.words[i] == "one")
+    for one in [m for m in talk.mentions if start <= m.start < end and m is not pair]:
+        one.dropped = True
+    pair.readings, pair.start, pair.literal = {"feet": side.readings["feet"]}, start, tuple(range(start, pair.end))
+    side.dropped = True
+
+
+def _one_of(talk: Talk, at: int) -> bool:
+    """Whether "one of the" leads to the token, and nothing makes it each or none of them."""
+    while talk.words[at - 1] in _OWNED:
+        at -= 1
+    return at > 1 and talk.words[at - 2 : at] == ["one", "of"] and (at == 2 or talk.words[at - 3] not in _NOT_ONE)
+
+
+def _a_single(talk: Talk, at: int) -> bool:
+    """ "One hind shoe", "thrush in one front": a single one, and no size one."""
+    if at < 1 or talk.words[at - 1] not in _ONE or talk.words[at - 2] in _NOT_A_COUNT | _NOT_ONE:
+        return False
+    behind = talk.words[at + 1] if at + 1 < len(talk.words) else "."
+    done, state = talk.mention_ending(at - 1), talk.mention_starting(at + 1)
+    if done is not None and done.get("work") and behind in _CLOSING and talk.words[at - 1] == "one":
+        return True
+    if state is not None and state.get("shoe_states"):
+        return True
+    led = at > 1 and talk.words[at - 2] in ("in", "on") and talk.words[at - 1] != "a"
+    return behind in _SHOES or behind in _BEING or (led and behind in _CLAUSE_ENDS)
+
+
+def mark_one_of_several(talk: Talk) -> None:
+    """Note on every "one of the fronts" whose side is not told that it is not both of them."""
+    if talk.says(_ONE) and talk.having("shoe_states"):
+        _a_shoe(talk)
+    for whole in talk.having("feet") if talk.says(_ONE) else ():
+        if whole.readings["feet"] not in _WHOLE:
+            continue
+        first = next((i for i in range(whole.start, whole.end) if talk.words[i] in _ENDS), whole.start)
+        single = first < whole.end and talk.words[first] in _ENDS and _a_single(talk, first)
+        if single:
+            _no_size(talk, first)
+        if single or (first >= 2 and talk.words[first - 1] in _OWNED | {"of"} and _one_of(talk, first)):
+            whole.readings[ONE_OF] = whole.readings["feet"]
+
+
+def _no_size(talk: Talk, end: int) -> None:
+    """ "Trimmed one hind": no shoe of size one."""
+    for one in [m for m in talk.mentions if m.end == end and m.number is not None]:
+        one.dropped = True
+
+
+def _a_shoe(talk: Talk) -> None:
+    """ "Lost a front shoe": one of the fronts, and not the foot in hand."""
+    for at in [i for i in talk.where(_A_SHOE) if i > 1 and talk.words[i - 1] in _ENDS and talk.words[i - 2] in _ONE]:
+        lost = any(at - _LOST <= m.start < at for m in talk.having("shoe_states"))
+        if lost and not any(m.start < at <= m.end for m in talk.having("feet")):
+            feet = {"feet": "fronts" if _ENDS[talk.words[at - 1]] == "F" else "hinds"}
+            talk.mentions.append(Mention(at - 1, at, (at - 1,), feet, MatchKind.VARIANT))
+    talk.in_order()
+
+
+def take_foot_of_one(talk: Talk) -> None:
+    """Keep what is said of one of several without a foot, and ask which it is; work and denials are not kept at all."""
+    for mention in talk.having(ONE_OF):
+        segment = talk.segment_at(mention.start)
+        feet = resolve(mention.readings[ONE_OF], None)
+        told = [d for d in segment.drafts if d.feet == feet and not d.dropped] if segment is not None else []
+        for draft in told:
+            draft.feet = None
+            draft.note(_SAID_OF_ALL)
+            if segment is not None and (draft.slot == "work" or segment.having("denials")):
+                draft.drop(_SAID_OF_ALL)
+        if told:
+            talk.unread.append((mention.start, mention.end, "that one of several is meant, but not which"))
 
 
 def _closes(talk: Talk, side: Mention) -> bool:
@@ -46,6 +154,8 @@ def _the_one(talk: Talk, comma: int) -> int | None:
     for end in range(comma - 1, 0, -1):
         if talk.words[end] in _CLAUSE_ENDS:
             return None
+        if talk.words[end] in _ENDS and _one_of(talk, end):
+            return end
         if talk.words[end] in _ENDS and talk.words[end - 1] in _ONE:
             behind = talk.words[end + 1]
             verb = behind in ("was", "is", "'s", "had", "has", "came", ",")

@@ -18,13 +18,16 @@ _NOUNS = frozenset({"one", "shoe", "foot"})
 _CLAUSE_ENDS = frozenset({",", "and", "but", *SENTENCE_ENDS})
 _ENDS_OF_A_SHOE = frozenset({"backs", "fronts"})
 _A_FOOT = (["foot"], ["one"], ["hoof"], ["leg"])
+_BARS = frozenset({"bar", "straight_bar", "egg_bar", "heart_bar"})
+_NO_SHOES = frozenset({"pad", "pads", "wedge", "wedges", "clip", "clips", "stud", "studs", "nail", "nails", "packing"})
+_COPULA, _DONE = frozenset({"'s", "is", "was"}), frozenset({"new", "brand", "reset", "old"})
 _COPULAS = (["'s"], ["is"], ["was"])
 _BACK = 3  # sentences from what is pointed at to the words that point
 
 
 def point_out(talk: Talk) -> None:
     """Make a foot of every "the loose one", "the leather one", "the club" whose foot was said before."""
-    for mention in [m for m in talk.mentions if talk.words[m.start - 1] in _THE and m.is_any(_POINTING)]:
+    for mention in [m for m in talk.mentions if m.is_any(_POINTING) and talk.words[m.start - 1] in _THE]:
         end = _noun_end(talk, mention)
         if end is not None and mention.start and not mention.dropped:
             word = talk.words[mention.start]
@@ -32,6 +35,10 @@ def point_out(talk: Talk) -> None:
                 talk, _word_before(talk, mention.start, word)
             )
             _point(talk, mention.start - 1, end, foot)
+    for bar in talk.having("zones", "bar") if talk.having("shoe_types") else ():
+        _bar_for_its_foot(talk, bar)
+    for at in [i - 1 for i in talk.where(_COPULA) if i > 1 and _done_about(talk, i)] if talk.says(_DONE) else ():
+        _word_for_its_foot(talk, at)
     for at in [i + 1 for i in talk.where(_THE) if i + 2 < len(talk.words)]:
         word, behind = talk.words[at], talk.words[at + 1]
         alone = word == "club" and behind not in ("foot", "feet", "footed")
@@ -39,6 +46,26 @@ def point_out(talk: Talk) -> None:
             foot = _foot_said_with(talk, _word_before(talk, at, word))
             _point(talk, at - 1, at + 1 if alone else at + 2, foot)
     talk.in_order()
+
+
+def _word_for_its_foot(talk: Talk, at: int) -> None:
+    """ "The bar's new, rim's reset": a word that was said with one foot before, and is the subject."""
+    led = talk.words[at - 1]
+    if talk.words[at] in _NO_SHOES:
+        return  # "the pad's new": a new pad, not a new shoe
+    if (led in _THE or led in _CLAUSE_ENDS) and not any(m.start <= at < m.end and not m.dropped for m in talk.mentions):
+        _point(talk, at - (led in _THE), at + 1, _foot_said_with(talk, _word_before(talk, at, talk.words[at])))
+
+
+def _bar_for_its_foot(talk: Talk, bar: Mention) -> None:
+    """ "The bar's new, the other's a reset": the shoe, which may be an egg bar, stands for the foot that it is on."""
+    led = talk.words[bar.start - 1] if bar.start else "."
+    if not (led in _THE or led in _CLAUSE_ENDS) or not _done_about(talk, bar.end):
+        return
+    floor = _floor(talk, bar.start)
+    told = [m for m in talk.having("shoe_types") if floor <= m.start < bar.start and m.readings["shoe_types"] in _BARS]
+    foot = _foot_said_with(talk, told[-1].start) if told else None
+    _point(talk, bar.start - (led in _THE), bar.end, foot)
 
 
 def _point(talk: Talk, start: int, end: int, foot: str | None) -> None:
@@ -74,8 +101,12 @@ def _noun_end(talk: Talk, mention: Mention) -> int | None:
 
 def _new_or_reset(talk: Talk, mention: Mention) -> bool:
     """ "The heart bar's new, the egg bar is a reset": a kind of shoe told of before, and what was done about it."""
-    words = talk.words[mention.end : mention.end + 3]
-    if mention.get("shoe_types") is None or words[:1] not in _COPULAS:
+    return mention.get("shoe_types") is not None and _done_about(talk, mention.end)
+
+
+def _done_about(talk: Talk, at: int) -> bool:
+    words = talk.words[at : at + 3]
+    if words[:1] not in _COPULAS:
         return False
     words = words[2:] if words[1:2] in (["a"], ["an"]) else words[1:2]
     return words[:1] in (["new"], ["brand"], ["reset"], ["old"])

@@ -33,9 +33,10 @@ from pipeline.reading.misnamed import another_horses_number, called_before, foun
 from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
 from pipeline.reading.new_shoes import draft_new
+from pipeline.reading.not_every import drop_not_every, mark_not_every
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
-from pipeline.reading.one_of_a_pair import name_one_of_a_pair
+from pipeline.reading.one_of_a_pair import mark_one_of_several, name_one_of_a_pair, take_foot_of_one
 from pipeline.reading.or_was_it import answer_own_question
 from pipeline.reading.other_animals import drop_another_horses
 from pipeline.reading.other_peoples import mark_others
@@ -166,6 +167,7 @@ class Reader:
         horses.find_names()
         horses.assign()
         _draft(talk, horses.found, day)
+        drop_not_every(talk)
         carry_out(talk, horses.found, strikes)
         draft_whose_number(talk, horses.found)
         _assert(talk)
@@ -183,6 +185,7 @@ def _assert(talk: Talk) -> None:
     attach_severity(talk, groups)
     mark_sought(talk, groups)
     copies = copy_statements(talk, groups)
+    take_foot_of_one(talk)
     assert_all(talk, groups)
     inherit_status(copies)
     treat_what_is_there(talk)
@@ -197,8 +200,10 @@ def _mark_feet(talk: Talk) -> None:
     pair_behind(talk)
     mark_both_of_a_side(talk)
     name_one_of_a_pair(talk)
+    mark_one_of_several(talk)
     mark_counted_feet(talk)
     mark_exceptions(talk)
+    mark_not_every(talk)
     mark_three_of_four(talk)
     mark_full_sets(talk)
 

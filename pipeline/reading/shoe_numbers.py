@@ -7,6 +7,7 @@ from fractions import Fraction
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import LONG_TIMES
 from pipeline.reading.numbers import Number
+from pipeline.reading.other_counts import counts_other_things, leads_to_foot, numbers_other_things
 from pipeline.reading.size_ranges import SizeRanges, new_on_a_foot, size_name
 from pipeline.reading.talk import Segment
 
@@ -23,10 +24,10 @@ class ShoeNumbers(SizeRanges):
     def _size(self, segment: Segment, mention: Mention, number: Number) -> bool:
         before, after = self._before(mention), self._after(mention)
         cued = before is not None and before.get("measures") == "shoe_size"
-        if cued and self._words[mention.start - 1] == "number" and self._horse_behind(mention):
-            return False  # "Number two, Buck."
-        if self._in_a_row(mention) if cued else self._counts_shoes(mention, number):
-            return cued  # read to its end, or left to others
+        if self._of_something_else(mention, number, cued=cued):
+            return False
+        if cued and self._in_a_row(mention):
+            return True  # read to its end, or left to others
         nail_frame = (
             self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
         )
@@ -75,6 +76,13 @@ class ShoeNumbers(SizeRanges):
         if any(d.slot in ("shoe_size", "nails", "nail_size") for s in before for d in s.drafts):
             return False
         return any(m.is_any(("shoe_types", "shoe_materials", "work")) for s in last for m in s.mentions)
+
+    def _of_something_else(self, mention: Mention, number: Number, *, cued: bool) -> bool:
+        if cued and self._words[mention.start - 1] == "number" and self._horse_behind(mention):
+            return True  # "Number two, Buck."
+        if counts_other_things(self._talk, mention, number):
+            return True
+        return numbers_other_things(self._talk, mention) if cued else self._counts_shoes(mention, number)
 
     def _of_the_new_one(self, mention: Mention, number: Number) -> bool:
         """ "A new two", "new two on the left front"."""
@@ -150,7 +158,9 @@ class ShoeNumbers(SizeRanges):
             return True  # "7s in front, no, 8s"
         start = mention.start - 1 if self._words[mention.start - 1] in _CARRIES else mention.start
         segment = next((s for s in self._sentence(segment) if s.start <= mention.start < s.end), segment)
-        return any(m.get("feet") and (m.end == start or 0 <= m.start - mention.end <= 2) for m in segment.mentions)
+        feet = [m for m in segment.mentions if m.get("feet")]
+        near = (m for m in feet if 0 <= m.start - mention.end <= 2)
+        return any(m.end == start for m in feet) or any(leads_to_foot(self._talk, mention, m) for m in near)
 
     def _shoes_named(self, segment: Segment) -> bool:
         sentence = self._sentence(segment)

@@ -18,7 +18,29 @@ _OF_A_SHOE = frozenset(
     {"loose", "sprung", "hanging", "twisted", "shifted", "gone", "clinched", "bent", "slipped", "half"}
 )
 _OF_A_FOOT = frozenset(
-    {"clean", "clear", "some", "none", "a", "it", "no", "got", "fine", "good", "grand", "cold", "cool", "okay", "ok"}
+    {
+        "clean",
+        "clear",
+        "some",
+        "none",
+        "a",
+        "it",
+        "no",
+        "got",
+        "fine",
+        "good",
+        "grand",
+        "cold",
+        "cool",
+        "okay",
+        "ok",
+        "new",
+        "brand",
+        "reset",
+        "replaced",
+        "tight",
+        "plain",
+    }
 )
 _LIGHT = frozenset({"just", "only", "a", "bit", "well", "nearly", "also", "still", "all"})
 

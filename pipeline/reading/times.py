@@ -9,6 +9,7 @@ from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.until_a_call import otherwise, until_a_call
 from pipeline.reading.was_there import has_been_so, in_arrears, worn_by
 from pipeline.record import Status, value_problem
 from pipeline.vocabulary import CLASS_SLOTS
@@ -86,6 +87,7 @@ def draft_times(talk: Talk, names: set[int]) -> None:
                 elif (
                     _back_in(talk, segment, mention)
                     or _for_the_pair(talk, sentence, mention)
+                    or otherwise(talk, sentence, mention)
                     or (framed and mention.number is not None and _bare(talk, segment, mention, names))
                 ):
                     value = mention.number.value if mention.number is not None else Fraction(0)
@@ -182,6 +184,8 @@ def _till_stop(words: list[str]) -> list[str]:
 def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Mention, start: int, end: int) -> bool:
     after = talk.words[end] if end < len(talk.words) else "."
     before = talk.words[max(segment.start, start - 3) : start]
+    if until_a_call(talk, sentence, segment, start, end):
+        return True
     if after in _PAST_AFTER or (after == "behind" and in_arrears(talk, segment, start, end)):
         return True
     led = set(talk.words[segment.start : start])
@@ -260,14 +264,9 @@ def _bare(talk: Talk, segment: Segment, mention: Mention, names: set[int]) -> bo
     if again and after in (".", ","):
         return True  # "the ride's in six weeks so he wants doing again in five"
     behind = before in _NAMED_BY or mention.start - 1 in names or before in (",", "uh", "um") or told or settled
-    named = named or any(
-        m.get("horse_cues") in ("others", "pair") and m.start < mention.start for m in segment.mentions
-    )
-    return (
-        (named or mention.stands_for is not None or _name_before(segment, talk, names))
-        and behind
-        and (told or not _on_a_foot(segment))
-    )
+    named = named or any(m.start < mention.start for m in others)
+    named = named or mention.stands_for is not None or _name_before(segment, talk, names)
+    return named and behind and (told or not _on_a_foot(segment))
 
 
 def _on_a_foot(segment: Segment) -> bool:

@@ -1,0 +1,80 @@
+"""Intervals until somebody calls or looks: "ring me in a week if he's sore" is no next visit of the farrier's."""
+
+from __future__ import annotations
+
+from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.talk import Segment, Talk
+
+_CALLING = Sayings(
+    *(f"{call} {whom}"
+      for call in ("call", "ring", "phone", "text", "message", "email", "buzz", "whatsapp")
+      for whom in ("me", "us", "her", "him", "them", "the owner", "the yard", "the barn")),
+    *(f"give {whom} a {call}"
+      for whom in ("me", "us", "her", "him", "them")
+      for call in ("ring", "call", "shout", "bell", "buzz", "text", "holler", "tinkle")),
+    *(f"{get} {me}" for get in ("get onto", "get on to", "get back to", "get hold of", "get a hold of", "get after",
+                                "get in touch with", "let") for me in ("me", "us")),
+    "get in touch", "be in touch", "check in with", "ring", "shout", "holler", "shout at me", "shout if",
+)  # fmt: skip
+_SHOWING = Sayings(
+    "let me know", "let us know", "send me", "send us", "text me a", "send a photo", "send a picture", "send a video",
+    "send photos", "send pictures", "report back", "hear how", "tell me how", "see how he", "see how she", "see how it",
+)  # fmt: skip
+_IF = frozenset({"if", "unless", "should", "how", "whether"})
+_WAIT = (["give", "it"], ["leave", "it"], ["allow", "it"], ["gave", "it"])
+_THEN = frozenset({"call", "ring", "phone", "get", "text", "let", "send"})
+_OUT = frozenset({"out", "again", "back", "round", "over"})
+_LEADING = frozenset({"in", "within", "inside", "after", "by", "at", "of", "about", "maybe", "around"})
+_MOST_WEEKS = 16
+_MAKING_IT = frozenset(
+    {"it", "'s", "in", "he", "she", "is", "then", "make", "that", "say", "'ll", "be", "on", ",", "at"}
+)
+_VETS, _OWN = frozenset({"vet", "vets"}), frozenset({"i", "we", "me", "back", "and", "says", "said", "wants"})
+_SEEN = frozenset({"see", "look", "come", "coming", "out", "comes", "due", "call", "check", "x-ray", "visit", "here"})
+_VISITS = frozenset({"see", "back", "visit", "due", "shoe", "reset", "trim", "come", "coming", "do", "book"})
+
+
+def until_a_call(talk: Talk, sentence: list[Segment], segment: Segment, start: int, end: int) -> bool:
+    """Whether the interval ``[start, end)`` ends with a call, a look by the vet, or is only waited out."""
+    floor, stop = segment.start, sentence[-1].end
+    asked = not _IF.isdisjoint(talk.words[floor:stop])
+    at = start
+    while at > floor and talk.words[at - 1] in _LEADING:
+        at -= 1
+    if (asked and talk.words[at - 2 : at] in _WAIT and _then_called(talk, end)) or _the_vets(talk, floor, at):
+        return True  # "give it a week and call the vet if he's no better"
+    led = [*_SHOWING.within(talk.words, floor, start), *(_CALLING.within(talk.words, floor, start) if asked else ())]
+    called = any(_OUT.isdisjoint(talk.words[i + len(form) : at]) for i, form in led)
+    if called and _VISITS.isdisjoint(talk.words[floor:at]):
+        return True
+    behind = [s for s in sentence if s.start >= end] if asked and at == floor < start and end == segment.end else []
+    first = bool(behind) and talk.words[behind[0].start] in _IF  # "in a week, if he's sore, ring me"
+    return first and any(_CALLING.at(talk.words, s.start) for s in behind)
+
+
+def _then_called(talk: Talk, end: int) -> bool:
+    """ "… and call the vet": right behind the interval; "give it six weeks, and if …" is the next visit."""
+    return talk.words[end : end + 1] == ["and"] and not _THEN.isdisjoint(talk.words[end + 1 : end + 2])
+
+
+def _the_vets(talk: Talk, floor: int, at: int) -> bool:
+    """ "The vet's to see him in a week", "vet in a week if he's not right": when he comes, and nobody else."""
+    led = talk.words[floor:at]
+    vet = next((i for i in range(len(led) - 1, -1, -1) if led[i] in _VETS), None)
+    if vet is None or led[max(0, vet - 2) : vet][:1] == ["with"] or led[max(0, vet - 1) : vet] == ["with"]:
+        return False
+    return _OWN.isdisjoint(led[vet:]) and not _SEEN.isdisjoint(("", *led[vet + 1 :]) if led[vet + 1 :] else _SEEN)
+
+
+def otherwise(talk: Talk, sentence: list[Segment], mention: Mention) -> bool:
+    """ "Back in a week if he's still lame, otherwise six": a number alone counts weeks where weeks were told before."""
+    number, at = mention.number, mention.start
+    if number is None or mention.dropped or number.aughts is not None or not 1 < number.value <= _MOST_WEEKS:
+        return False
+    while at and talk.words[at - 1] in _MAKING_IT:
+        at -= 1
+    led = talk.words[at - 1 : at] in (["otherwise"], ["else"]) or talk.words[at - 2 : at] == ["if", "not"]
+    closes = talk.words[mention.end : mention.end + 1] in ([], [","], ["."], ["!"])
+    near = [*talk.sentence(sentence[0].sentence - 1), *sentence] if led and closes else []
+    return any(d.slot == "next_visit_weeks" for s in near for d in s.drafts)

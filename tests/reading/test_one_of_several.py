@@ -1,0 +1,44 @@
+"""One of several feet: the side that is told, or none, and then which it is is asked."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import NAMES, Read, reads
+from tests.reading.telling import told
+
+ASKED = "Heard that one of several is meant, but not which."
+
+test_its_side_is_told = reads([
+    ("Tally. Left hind has thrush. One of the fronts too, the left.", ["LF+LH finding thrush"]),
+    ("Tally. Right hind, corn, and one of the fronts as well, the right one.", ["RF+RH finding corn"]),
+    ("Tally. Loose on the left hind and one of the fronts, the right.", ["RF+LH shoe_state loose"]),
+    ("Tally. Bruises in the hinds and one of the fronts, left.", ["LF+LH+RH finding bruise"]),
+    ("Tally. Had to reset one of the hinds, the near.", ["LH work reset"]),
+    ("Tally. One of the hinds is flared, it's the right.", ["RH finding flare"]),
+    ("Tally. Each one of the fronts has a corn.", ["LF+RF finding corn"]),
+    ("Tally. Steel on the fronts, eight nails to a fore shoe.", ["LF+RF nails 8", "LF+RF shoe_material steel"]),
+    ("Reset Tally's hinds with road nails in.", ["LH+RH traction road_nails", "LH+RH work reset"]),
+    ("Tally. Not one of the hinds had thrush.", ["LH+RH finding thrush absent"]),
+    ("Tally. New shoes, size one front, size aught hind.",
+     ["LF+RF shoe_size 1", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 0"]),
+])  # fmt: skip
+
+WHICH = {
+    "One of the fronts is loose.": ["- shoe_state loose"],
+    "Thrush in one of the hinds.": ["- finding thrush"],
+    "Bruise in one front.": ["- finding bruise"],
+    "One hind loose.": ["- shoe_state loose"],
+    "Left hind, thrush. One of the fronts has it too.": ["LH finding thrush"],
+    "One of the fronts was sprung, so reset both.": ["- shoe_state sprung", "LF+RF work reset"],
+    "Reset one of the fronts.": [],
+    "No thrush in one of the hinds.": [],
+    "Near hind, corn. He lost a front shoe.": ["- shoe_state lost", "LH finding corn"],
+}
+
+
+@pytest.mark.parametrize("text", WHICH)
+def test_which_of_them_is_asked(read: Read, text: str) -> None:
+    (visit,) = read(text, *NAMES)
+    assert told(visit) == WHICH[text]
+    assert ASKED in [flag.reason for flag in visit.flags]

@@ -1,0 +1,52 @@
+"""Numbers that count or number something else than shoes are no sizes."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import NAMES, Read
+from tests.reading.telling import told
+
+NO_SIZE = [
+    "he's in a four acre field",
+    "on a two-acre lot",
+    "a five mile hack at most",
+    "a two hour drive out here",
+    "a six furlong sprinter",
+    "behind a five bar gate",
+    "she's a ten hand pony",
+    "he's a two year old",
+    "it was a two man job",
+    "a one time deal",
+    "stable number five",
+    "number four on my list",
+    "number two horse of the day",
+    "lot number twelve at the sale",
+    "paddock size four acres",
+    "the pair of twelve year olds held him",
+    "three behind him waiting",
+    "two in front of her in the queue",
+    "two kids on the front gate",
+]
+SIZES = {
+    "a two": "2",
+    "a two with a bit of length": "2",
+    "a two this time": "2",
+    "a three regular": "3",
+    "a one and a half": "1.5",
+    "number two": "2",
+    "number two on the pair of them": "2",
+    "size four today": "4",
+}
+
+
+@pytest.mark.parametrize("said", NO_SIZE)
+def test_counts_of_something_else_are_no_sizes(read: Read, said: str) -> None:
+    (visit,) = read(f"New shoes in front, {said}.", *NAMES)
+    assert told(visit) == ["LF+RF work new_shoe"]
+
+
+@pytest.mark.parametrize("said", SIZES)
+def test_sizes_stay_sizes(read: Read, said: str) -> None:
+    (visit,) = read(f"New shoes in front, {said}.", *NAMES)
+    assert told(visit) == [f"LF+RF shoe_size {SIZES[said]}", "LF+RF work new_shoe"]
