@@ -32,7 +32,17 @@ _SHARP = frozenset(
 )
 _SHORT_NAME = 4  # tokens: "an old roofing nail"
 _CAUSED = frozenset({"from", "because", "since", "due", "caused", "thanks"})
-_AS_SEEN = frozenset({"look", "looks", "sound", "sounds", "feel", "smell", "way", "what", "how"})  # "from the look"
+_AS_SEEN = frozenset({"look", "looks", "sound", "sounds", "feel", "smell", "way", "what", "how"}) | {
+    "here",
+    "there",
+    "where",
+    "outside",
+    "above",
+    "distance",
+    "side",
+    "far",
+}  # "from the look", "from where I stood"
+_IT = frozenset({"it", "that"})  # "couldn't swear to it from here"
 _NOT = frozenset({"n't", "not", "never", "nae"})
 
 
@@ -178,7 +188,7 @@ def _of_what_it_was(talk: Talk, sentence: Sentence, position: int, cue: Mention)
 
 def _of_the_cause(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "A bruise, from a stone I reckon", "a bruise, probably from a stone": where it came from is in doubt."""
-    led = talk.words[cue.end] if cue.end < segment.end else ""
+    led = talk.words[cue.end] if cue.end < segment.end and talk.words[cue.end - 1] not in _IT else ""
     at = cue.end if led in _CAUSED else segment.start
     if talk.words[at] not in _CAUSED or not _AS_SEEN.isdisjoint(talk.words[at : at + 3]):
         return False

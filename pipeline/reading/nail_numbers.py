@@ -12,6 +12,7 @@ from pipeline.reading.talk import Segment
 _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
 _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
 _FEWEST, _MOST = 3, 10  # nails of a shoe
+_MOST_A_SIDE = 5  # "three a side, no, seven" is seven in all; common practice, no source
 _IN_THE = 2
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
 _LATELY = 2  # sentences
@@ -159,8 +160,9 @@ class NailNumbers(NumberContext):
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value * (2 if doubled else 1), mention, end)
         if after.get("totals") == "each_side":
+            whole = mention.stands_for is not None and number.value > _MOST_A_SIDE
             self._set_frame("nails", segment)
-            return self._add(segment, "nails", number.value * 2, mention, after.end)
+            return self._add(segment, "nails", number.value * (1 if whole else 2), mention, after.end)
         if after.get("totals") == "each" and not self._sized(mention) and number.value <= _MOST:
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention, after.end)

@@ -1,4 +1,7 @@
-"""One shoe of a pair, told by its side behind: "he threw a front shoe, the right one", "a hind was loose, the near"."""
+"""One shoe of a pair, told by its side behind: "he threw a front shoe, the right one", "a hind was loose, the near".
+
+Or one foot of the end that is named before it: "two out of five in front on the near fore".
+"""
 
 from __future__ import annotations
 
@@ -12,6 +15,8 @@ _ONE = frozenset({"a", "one", "another"})
 _SHOES = frozenset({"shoe", "one", "plate", "foot"})
 _LEADING = frozenset({"the", "his", "her", "it", "was", "'s", "that", "is", "being"})
 _CLAUSE_ENDS = frozenset({",", *SENTENCE_ENDS})
+_AT_THE_END = frozenset({"front", "behind"})  # "in front", "up front", "behind"; not "both fronts"
+_PAIRS = {"fronts": "F", "hinds": "H"}
 
 
 def name_one_of_a_pair(talk: Talk) -> None:
@@ -33,6 +38,20 @@ def name_one_of_a_pair(talk: Talk) -> None:
         for pair in talk.having("feet"):
             if pair.start <= end < pair.end and pair is not side:
                 pair.dropped = True
+
+
+def name_the_foot_of_the_end(talk: Talk) -> None:
+    """ "One out of five in front on the near fore", "lame behind, on the off hind.": the foot alone is meant."""
+    for at in [i for i in talk.where(_AT_THE_END) if i + 3 < len(talk.words)]:
+        comma = talk.words[at + 1] == ","
+        on = at + 1 + comma
+        start = on + 1 + (talk.words[on + 1] in ("the", "his", "her"))
+        pair, foot = talk.mention_ending(at + 1), talk.mention_starting(start)
+        if talk.words[on] not in ("on", "in") or pair is None or foot is None or (comma and not _closes(talk, foot)):
+            continue
+        end, name = _PAIRS.get(str(pair.get("feet"))), str(foot.get("feet"))
+        if end is not None and name in FEET and name[1] == end:
+            pair.dropped = True
 
 
 def _closes(talk: Talk, side: Mention) -> bool:
