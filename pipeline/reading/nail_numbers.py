@@ -35,7 +35,8 @@ class NailNumbers(NumberContext):
             size = plain(number.value) + (" slim" if self._slim_ones(mention) else "")
             return self._add(segment, "nail_size", size, mention)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
-        headed = self._headed_by_nails(segment, before.start if sized and before is not None else mention.start)
+        first = mention.stands_for or mention  # "nailed with fours, no, three and a halfs"
+        headed = self._headed_by_nails(segment, before.start if sized and before is not None else first.start)
         if headed and (sized or number.plural) and number.value >= LEAST_NAIL_SIZE and number.aughts is None:
             self._set_frame("nail_size", segment)
             return self._add(segment, "nail_size", plain(number.value), mention)

@@ -19,6 +19,18 @@ test_opinions = reads(
         ),
         ("Maybe a corn in the off fore, from the look of it.", ["RF finding corn suspected"]),
         ("From the look of the off fore, a corn I reckon.", ["RF finding corn suspected"]),
+        # it is doubted from where it was seen
+        ("The hinds have flares, but I couldn't swear to it from here.", ["LH+RH finding flare suspected"]),
+        (
+            "There's a flare on the off hind, I couldn't swear to it from where I stood.",
+            ["RH finding flare suspected"],
+        ),
+        ("The fronts look like they have flares, I couldn't get near.", ["LF+RF finding flare suspected"]),
+        (
+            "There's a crack in the near hind, but I couldn't tell you for sure from outside.",
+            ["LH finding crack suspected"],
+        ),
+        ("It doesn't look like an abscess in the near fore.", ["LF finding abscess absent"]),
         (
             "Strong at the testers, off hind. I'd say it's an abscess but I couldn't get to it.",
             ["RH finding abscess suspected", "RH tester strong"],
