@@ -31,7 +31,10 @@ _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
 ALSO = "also on another foot"
 _SPREADING = frozenset({"moved", "spread", "crept", "jumped", "gotten", "got", "gone", "started"})
 _SPREAD_AT = 3
-_LIGHT_WORDS = frozenset({"a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it"})
+_LIGHT_WORDS = frozenset({
+    "a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it", "small", "little", "wee",
+    "tiny",
+})  # fmt: skip
 _SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["half"], ["egg"], ["heart"], ["nails"])
 _COMMON = frozenset(
     {"heel", "heels", "toe", "toes", "sole", "soles", "wall", "walls", "white", "the", "a", "his", "her"}

@@ -10,8 +10,8 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import DOUBTABLE, drafts_after, last_doubtable, reached
-from pipeline.reading.talk import Draft, Segment, Sentence, Talk
-from pipeline.record import Status
+from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
+from pipeline.record import FEET, Status
 
 _COMMENT = 4  # tokens of a segment that only comments: ", could be, "
 _HIDDEN = frozenset({"abscess", "puncture", "keratoma", "navicular"})  # nobody sees it from outside
@@ -66,7 +66,8 @@ def doubt(talk: Talk, sentence: Sentence) -> None:
             if not touched and not drafts_after(segment, cue) and position == len(sentence) - 1:
                 touched = last_doubtable(sentence[: position + 1])
             for draft in _either(talk, touched, sentence):
-                _doubt_one(draft, cue)
+                if not _of_another_foot(talk, segment, draft, cue):
+                    _doubt_one(draft, cue)
 
 
 def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
@@ -83,7 +84,8 @@ def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
             if not behind and position == 0 and not last_doubtable(sentence):
                 behind = last_doubtable(previous)
             for draft in ahead or _either(talk, behind, [*previous, *sentence]):
-                _doubt_one(draft, cue)
+                if not _of_another_foot(talk, segment, draft, cue):
+                    _doubt_one(draft, cue)
 
 
 def _either(talk: Talk, touched: list[Draft], segments: list[Segment]) -> list[Draft]:
@@ -95,6 +97,22 @@ def _either(talk: Talk, touched: list[Draft], segments: list[Segment]) -> list[D
         return touched
     slot = touched[0].slot
     return [*touched, *(d for s in segments for d in s.drafts if d.end == at - 1 and d.slot == slot)]
+
+
+def _of_another_foot(talk: Talk, segment: Segment, draft: Draft, cue: Mention) -> bool:
+    """ "Left front has a corn, right front I couldn't tell": the doubt is of the foot that was named since."""
+    if not draft.feet or segment.sentence - draft.segment.sentence > 1 or cue.start < draft.end:
+        return False
+    named = [m for m in talk.starting_in(draft.end, cue.start) if m.get("feet") and not m.dropped]
+    foot = _single(str(named[-1].get("feet")), draft.feet) if named and draft.slot == "finding" else None
+    return foot is not None and foot not in draft.feet
+
+
+def _single(name: str, feet: Feet) -> str | None:
+    """The one foot that a name means, a bare side at the end of the foot before."""
+    if name.startswith("bare_") and len({foot[1] for foot in feet}) == 1:
+        return name[-1] + feet[0][1]
+    return name if name in FEET else None
 
 
 def doubt_either(talk: Talk, sentence: Sentence) -> None:

@@ -269,3 +269,22 @@ test_doubted_is_only_what_it_was = reads(
     ],
     "Tansy. {}",
 )
+
+test_a_doubt_of_the_other_foot = reads(
+    [
+        ("Left front has a corn, right front I couldn't tell.", ["LF finding corn"]),
+        ("Left front's got thrush in the frog. Right front, I couldn't say.", ["LF finding thrush @frog"]),
+        ("Corn in the near hind, the off I couldn't tell.", ["LH finding corn"]),
+        ("Corn in the near fore, the off fore maybe one as well.", ["LF finding corn", "RF finding corn suspected"]),
+        # the doubt of the foot itself
+        ("Corn in the near fore, I couldn't tell for certain.", ["LF finding corn suspected"]),
+        (
+            "Thrush in the near hind, off hind a corn, I couldn't swear to it.",
+            ["LH finding thrush", "RH finding corn suspected"],
+        ),
+        (
+            "A corn in the left front or the right front, I'm not sure.",
+            ["LF+RF finding corn suspected"],
+        ),
+    ]
+)
