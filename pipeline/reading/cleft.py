@@ -1,8 +1,12 @@
-"""What is put first: "it wasn't the left front that was lame, it was the right", "a bar shoe is what he needs"."""
+"""What is put first: "it wasn't the left front that was lame, it was the right", "a bar shoe is what he needs".
+
+And a finding that a pronoun takes up: "Corn, she has one in the off fore".
+"""
 
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.opening import sentence_start
 from pipeline.reading.talk import Segment, Sentence, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -15,6 +19,12 @@ _ASKS_FOR = 6  # tokens from "what" to the verb
 _ARE = _IS - {"was"} | {"are"}
 _PUT = frozenset({"put", "got", "gave", "went", "fitted", "did", "made"})
 _WILL = frozenset({"'ll", "will", "gonna", "going", "'d", "would", "could"})
+_PUT_FIRST = frozenset({"a", "an", "the", "now", "then", "and", "so", "okay", "right", "that", "old", "his", "her"})
+_WHOSE = frozenset({"he", "she", "they", "there", "it", "i"})
+_HAVING = frozenset({"had", "has", "have", "'s", "'d", "'ve", "got", "is", "was", "found", "saw"})
+_ADVERBS = frozenset({"still", "always", "also", "once", "only", "just"})
+_TAKING_UP = frozenset({"it", "that", "one", "some"})
+_FOOT_WITHIN = 3  # tokens from the pronoun to its foot: "one on the off fore"
 _LONGEST = 12  # tokens from the first foot to the one that is meant
 
 
@@ -34,6 +44,45 @@ def set_foot_right(talk: Talk) -> None:
         meant.dropped = True
         for mention in [m for m in talk.mentions if at < m.start < wrong.start or at < m.end <= wrong.start]:
             mention.readings.pop("denials", None)
+
+
+def take_up(talk: Talk) -> None:
+    """ "Corn, she has one in the off fore": the finding is said where the pronoun stands, not on the foot in hand."""
+    moved = False
+    for found in talk.having("findings"):
+        at = _pronoun(talk, found.end) if talk.tokens.lowers[found.end : found.end + 1] == [","] else None
+        if at is None or found.dropped or not _heads(talk, found.start):
+            continue
+        pronoun = talk.mention_starting(at)
+        if pronoun is not None:
+            pronoun.dropped = True
+        found.start, found.end, moved = at, at + 1, True
+        found.literal = (at,)
+    talk.in_order(moved=moved)
+
+
+def _heads(talk: Talk, at: int) -> bool:
+    """Whether the finding stands alone in its clause, and no foot before it in the sentence: "left front, corn, …"."""
+    start = sentence_start(talk, at)
+    if any(start <= m.start < at for m in talk.having("feet")):
+        return False
+    while at > start and talk.words[at - 1] in _PUT_FIRST:
+        at -= 1
+    return at == start or talk.words[at - 1] == ","
+
+
+def _pronoun(talk: Talk, comma: int) -> int | None:
+    """The token of "one" in ", she has one in the off fore"."""
+    at = comma + 1
+    if talk.words[at : at + 1] == [] or talk.words[at] not in _WHOSE:
+        return None
+    start = at = at + 1
+    while at < len(talk.words) and talk.words[at] in _HAVING | _ADVERBS:
+        at += 1
+    if at == start or at >= len(talk.words):
+        return None
+    footed = any(at < m.start <= at + _FOOT_WITHIN for m in talk.having("feet"))
+    return at if talk.words[at] in _TAKING_UP and footed else None
 
 
 def needed(talk: Talk, sentence: Sentence) -> list[Mention]:

@@ -32,6 +32,7 @@ _LIGHT = frozenset([
     "mark", "write", "though", "was", "should", "rather", "their", "his", "its", "of", "by", ",", "likewise",
     "together", "along", "early", "long", "soon", "when", "mean", "meant", "what", "did", "promise", "promised", "tell",
     "think", "thinking", "guess", "weeker", "weekers", "'ve", "figured", "reckoned", "planned", "may", "might", "were",
+    "are", "or", "whenever", "list",
 ])  # fmt: skip
 _ASKED = frozenset({"wanted", "asked", "want", "wants", "asking", "hoping", "after", "liked"})
 _AGREED = frozenset(
@@ -48,6 +49,7 @@ _NAMING = (("make", "it"), ("make", "that"), ("call", "it"), ("i", "say"), ("'m"
 _MEASURED = frozenset({*CLASS_SLOTS, "measures"})
 _OTHER_TALK = frozenset({*CLASS_SLOTS, "feet", "zones", "asides", "times"})
 _SETTLED_BACK = 4
+_ARE = frozenset({"are", "'re"})
 _MOST = 26
 _TWO = 2
 _Named = tuple[int, int, tuple[int, ...]]  # token span, and the horses that it names
@@ -173,11 +175,13 @@ def _clauses(talk: Talk, sentence: list[Segment], found: HorseTalk) -> list[_Cla
         counted = any(cuts[-1] <= n.start < i for n in numbers)
         if word in (",", "but") or (word == "and" and counted):
             cuts.append(i + 1)
-    clauses = []
+    clauses: list[_Clause] = []
     for begin, stop in zip(cuts, [*(cut - 1 for cut in cuts[1:]), end], strict=True):
         clause = _Clause(begin, stop, talk.words[begin - 1] if begin > start else ".")
         clause.horses = [h for h in horses if begin <= h[0] < stop]
         clause.numbers = [n for n in numbers if begin <= n.start < stop]
+        if talk.words[begin] == "or" and not clause.horses and any(c.numbers for c in clauses):
+            clause.numbers = []  # "Tally in five, or six": the lower end of a range
         clauses.append(clause)
     return clauses
 
@@ -210,6 +214,8 @@ def _horses(talk: Talk, start: int, end: int, found: HorseTalk) -> list[_Named]:
         named.append((start, start + 1, everyone))  # "All back in eight weeks"
     told = {s.horse for s in found.spans if start <= s.start < end}
     for mention in [m for m in talk.starting_in(start, end) if _group(m, len(everyone))]:
+        if told and talk.words[mention.start - 1] in _ARE:
+            continue  # "Tally and Buck are both seven": those two
         others = tuple(h for h in everyone if h not in told)
         held = mention.get("horse_cues") == "others"
         named.append((mention.start, mention.end, others if held else everyone))

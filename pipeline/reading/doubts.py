@@ -10,8 +10,8 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import DOUBTABLE, drafts_after, last_doubtable, reached
-from pipeline.reading.talk import Draft, Segment, Sentence, Talk
-from pipeline.record import Status
+from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
+from pipeline.record import FEET, Status
 
 _COMMENT = 4  # tokens of a segment that only comments: ", could be, "
 _HIDDEN = frozenset({"abscess", "puncture", "keratoma", "navicular"})  # nobody sees it from outside
@@ -34,7 +34,14 @@ _SHORT_NAME = 4  # tokens: "an old roofing nail"
 _CAUSED = frozenset({"from", "because", "since", "due", "caused", "thanks"})
 _WONDERING = frozenset({"wonder", "wondering", "wondered"})
 _WHAT_ABOUT = frozenset({"if", "whether", "would", "should", "could", "what", "how", "why", "about"})
-_AS_SEEN = frozenset({"look", "looks", "sound", "sounds", "feel", "smell", "way", "what", "how"})  # "from the look"
+# "from the look", "from where I stood"
+_AS_SEEN = frozenset(
+    [
+        "look", "looks", "sound", "sounds", "feel", "smell", "way", "what", "how", "here", "there", "where", "outside",
+        "above", "distance", "side", "far",
+    ]
+)  # fmt: skip
+_IT = frozenset({"it", "that"})  # "couldn't swear to it from here"
 _NOT = frozenset({"n't", "not", "never", "nae"})
 
 
@@ -58,7 +65,8 @@ def doubt(talk: Talk, sentence: Sentence) -> None:
             if not touched and not drafts_after(segment, cue) and position == len(sentence) - 1:
                 touched = last_doubtable(sentence[: position + 1])
             for draft in _either(talk, touched, sentence):
-                _doubt_one(draft, cue)
+                if not _of_another_foot(talk, segment, draft, cue):
+                    _doubt_one(draft, cue)
 
 
 def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
@@ -77,7 +85,8 @@ def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
             if not behind and position == 0 and not last_doubtable(sentence):
                 behind = last_doubtable(previous)
             for draft in ahead or _either(talk, behind, [*previous, *sentence]):
-                _doubt_one(draft, cue)
+                if not _of_another_foot(talk, segment, draft, cue):
+                    _doubt_one(draft, cue)
 
 
 def _either(talk: Talk, touched: list[Draft], segments: list[Segment]) -> list[Draft]:
@@ -89,6 +98,22 @@ def _either(talk: Talk, touched: list[Draft], segments: list[Segment]) -> list[D
         return touched
     slot = touched[0].slot
     return [*touched, *(d for s in segments for d in s.drafts if d.end == at - 1 and d.slot == slot)]
+
+
+def _of_another_foot(talk: Talk, segment: Segment, draft: Draft, cue: Mention) -> bool:
+    """ "Left front has a corn, right front I couldn't tell": the doubt is of the foot that was named since."""
+    if not draft.feet or segment.sentence - draft.segment.sentence > 1 or cue.start < draft.end:
+        return False
+    named = [m for m in talk.starting_in(draft.end, cue.start) if m.get("feet") and not m.dropped]
+    foot = _single(str(named[-1].get("feet")), draft.feet) if named and draft.slot == "finding" else None
+    return foot is not None and foot not in draft.feet
+
+
+def _single(name: str, feet: Feet) -> str | None:
+    """The one foot that a name means, a bare side at the end of the foot before."""
+    if name.startswith("bare_") and len({foot[1] for foot in feet}) == 1:
+        return name[-1] + feet[0][1]
+    return name if name in FEET else None
 
 
 def doubt_either(talk: Talk, sentence: Sentence) -> None:
@@ -182,7 +207,7 @@ def _of_what_it_was(talk: Talk, sentence: Sentence, position: int, cue: Mention)
 
 def _of_the_cause(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "A bruise, from a stone I reckon", "a bruise, probably from a stone": where it came from is in doubt."""
-    led = talk.words[cue.end] if cue.end < segment.end else ""
+    led = talk.words[cue.end] if cue.end < segment.end and talk.words[cue.end - 1] not in _IT else ""
     at = cue.end if led in _CAUSED else segment.start
     if talk.words[at] not in _CAUSED or not _AS_SEEN.isdisjoint(talk.words[at : at + 3]):
         return False

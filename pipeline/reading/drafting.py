@@ -179,7 +179,17 @@ def _thrown_away(talk: Talk, segment: Segment, mention: Mention) -> bool:
     while at > segment.start and talk.words[at] in _JUST:
         at -= 1
     by_hand = at >= segment.start and talk.words[at] in ("i", "we")
-    return by_hand and talk.words[mention.start] in _THROWING
+    return (by_hand and talk.words[mention.start] in _THROWING) or _throws_a_flare(talk, mention)
+
+
+def _throws_a_flare(talk: Talk, mention: Mention) -> bool:
+    """ "The off hind could be throwing a flare", "has thrown out some flare": the foot grows it, and lost no shoe."""
+    at = mention.end + (talk.words[mention.end : mention.end + 1] == ["out"])
+    at += talk.words[at : at + 1] in (["a"], ["an"], ["another"], ["some"], ["more"])
+    found = talk.mention_starting(at)
+    found = talk.mention_starting(found.end) if found is not None and found.get("zones") else found  # "a quarter crack"
+    verb = talk.words[mention.start : mention.end]
+    return verb in (["throwing"], ["thrown"], ["threw"]) and found is not None and found.get("findings") is not None
 
 
 def _answers_before(talk: Talk, segment: Segment, mention: Mention) -> bool:

@@ -110,6 +110,7 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
         if not blocked and dealt:  # "condition, Mulga six, Drover four"
             return self._add(segment, frame.slot, number.value, mention)
         now = now or self._timed(segment, mention) or self._before_foot(segment, mention)
+        now = now or self._under_size(segment, mention, frame)
         if blocked or not (segment.having("feet") or score or repeated or now or self._behind_foot(segment)):
             return False
         if frame.slot == "shoe_size" and self._nailed_next(segment, mention, number):
@@ -209,6 +210,17 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
         number = mention.number
         few = number is not None and not number.plural and number.value <= _MOST_NAILS
         return few and bool(segment.having("times", "history")) and self._words[mention.start - 1] in _USED
+
+    def _under_size(self, segment: Segment, mention: Mention, frame: Frame) -> bool:
+        """ "Nail size, fives": the number alone behind the comma of its heading."""
+        alone = (mention.start, mention.end) == (segment.start, segment.end) and frame.heading
+        head = self._talk.mention_ending(segment.start - 1)
+        return (
+            alone
+            and frame.slot in ("nail_size", "shoe_size")
+            and head is not None
+            and head.get("measures") == frame.slot
+        )
 
     def _behind_foot(self, segment: Segment) -> bool:
         """Whether a foot stands alone before: "right front, three and three eighths", "off fore, where is it, 84"."""

@@ -16,6 +16,7 @@ from pipeline.record import FEET
 _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
 _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
 FEWEST, MOST = 3, 10  # nails of a shoe
+_MOST_A_SIDE = 5  # "three a side, no, seven" is seven in all; common practice, no source
 _IN_THE = 2
 _NAILED_WITH = (["nailed", "with"], ["held", "with"], ["on", "with"])
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
@@ -45,7 +46,8 @@ class NailNumbers(NumberContext):
             size = plain(number.value) + (" slim" if self._slim_ones(mention) else "")
             return self._add(segment, "nail_size", size, mention)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
-        headed = self._headed_by_nails(segment, before.start if sized and before is not None else mention.start)
+        first = mention.stands_for or mention  # "nailed with fours, no, three and a halfs"
+        headed = self._headed_by_nails(segment, before.start if sized and before is not None else first.start)
         if headed and (sized or number.plural) and number.value >= LEAST_NAIL_SIZE and number.aughts is None:
             self._set_frame("nail_size", segment)
             return self._add(segment, "nail_size", plain(number.value), mention)
@@ -224,8 +226,9 @@ class NailNumbers(NumberContext):
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value * (2 if doubled else 1), mention, end)
         if after.get("totals") == "each_side":
+            whole = mention.stands_for is not None and number.value > _MOST_A_SIDE
             self._set_frame("nails", segment)
-            return self._add(segment, "nails", number.value * 2, mention, after.end)
+            return self._add(segment, "nails", number.value * (1 if whole else 2), mention, after.end)
         if after.get("totals") == "each" and not self._sized(mention) and number.value <= MOST:
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention, after.end)

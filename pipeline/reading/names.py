@@ -143,6 +143,7 @@ class NameFinder(UnlistedNames):
     def _taken_back(self, start: int) -> bool:
         """ "So Posy, no, sorry, it was Rosie I've just had": the first name, when a repair and another name follow."""
         end = next(e for s, e, _ in self._exact if s == start)
+        end += self._talk.words[end] in _TURNS if end < len(self._talk.words) else 0  # "Tally then. No it isn't, …"
         near = self._talk.starting_in(end + 1, end + _CUE_WITHIN + 1)  # dropped ones, too
         cue = next((m for m in near if m.readings.get("taking_back") == "repair"), None)
         behind = self._talk.words[end : end + 1]

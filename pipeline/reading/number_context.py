@@ -49,6 +49,7 @@ _TO_A_FOOT = 1  # tokens from a size to the foot: "in the hinds"
 _AHEAD = 8  # tokens from a measure word to its number: "crest not much to speak of, call it a one"
 _OF_A = frozenset({"of", "an", "a"})
 _NAILED_WITH = 5  # tokens
+_SIZE = frozenset({"size", "sizes"})
 _OF_NAILS = frozenset({
     "in", "on", "for", "the", "his", "her", "of", ",", ":", "are", "is", "'s", "were", "was", "i", "we", "used", "use",
     "put", "drove", "all", "this", "time", "today", "just", "being", "both",
@@ -236,9 +237,22 @@ class NumberContext:
             self._frame = Frame(mention.readings["measures"], Fraction(1), segment.sentence, heading=True)
 
     def _sizes_ahead(self, mention: Mention) -> bool:
-        """ "Sizes, fronts are two, hinds are one": the size word stands alone at first."""
+        """ "Sizes, fronts are two, hinds are one", "nail size on both fronts, five": the size word stands first."""
         follower = self._words[mention.end] if mention.end < len(self._words) else "."
-        return mention.get("measures") in _HEADINGS and follower in (",", ":")
+        if mention.get("measures") not in _HEADINGS:
+            return False
+        return follower in (",", ":") or (self._words[mention.end - 1] in _SIZE and self._foot_follows(mention.end))
+
+    def _foot_follows(self, at: int) -> bool:
+        """Whether a foot stands there, or behind "on" and "the"."""
+        for _ in range(3):
+            foot = self._talk.mention_starting(at)
+            if foot is not None and foot.get("feet"):
+                return True
+            if at >= len(self._words) or self._words[at] not in _OF_NAILS:
+                return False
+            at += 1
+        return False
 
     def _lengths_ahead(self, segment: Segment, mention: Mention) -> bool:
         """ "Toes. Left front ninety, right front ninety two.": a part alone, and behind it a foot with a length."""

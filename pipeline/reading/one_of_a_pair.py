@@ -1,6 +1,7 @@
 """One shoe of a pair, told by its side behind: "he threw a front shoe, the right one", "a hind was loose, the near".
 
-Where no side is told, "thrush in one of the hinds", it is of neither for certain, and is asked about.
+Where no side is told, "thrush in one of the hinds", it is of neither for certain, and is asked about. Or it is one foot
+of the end that is named before it: "two out of five in front on the near fore".
 """
 
 from __future__ import annotations
@@ -30,6 +31,8 @@ _SHOES = frozenset({"shoe", "one", "plate", "foot"})
 _LEADING = frozenset({"the", "his", "her", "it", "was", "'s", "that", "is", "being"})
 _CLAUSE_ENDS = frozenset({",", *SENTENCE_ENDS})
 _CLOSING = _CLAUSE_ENDS | {"and", "but"}
+_AT_THE_END = frozenset({"front", "behind"})  # "in front", "up front", "behind"; not "both fronts"
+_PAIRS = {"fronts": "F", "hinds": "H"}
 
 
 def name_one_of_a_pair(talk: Talk) -> None:
@@ -141,6 +144,20 @@ def take_foot_of_one(talk: Talk) -> None:
                 draft.drop(_SAID_OF_ALL)
         if told:
             talk.unread.append((mention.start, mention.end, "that one of several is meant, but not which"))
+
+
+def name_the_foot_of_the_end(talk: Talk) -> None:
+    """ "One out of five in front on the near fore", "lame behind, on the off hind.": the foot alone is meant."""
+    for at in [i for i in talk.where(_AT_THE_END) if i + 3 < len(talk.words)]:
+        comma = talk.words[at + 1] == ","
+        on = at + 1 + comma
+        start = on + 1 + (talk.words[on + 1] in ("the", "his", "her"))
+        pair, foot = talk.mention_ending(at + 1), talk.mention_starting(start)
+        if talk.words[on] not in ("on", "in") or pair is None or foot is None or (comma and not _closes(talk, foot)):
+            continue
+        end, name = _PAIRS.get(str(pair.get("feet"))), str(foot.get("feet"))
+        if end is not None and name in FEET and name[1] == end:
+            pair.dropped = True
 
 
 def _closes(talk: Talk, side: Mention) -> bool:

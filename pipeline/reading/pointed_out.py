@@ -140,6 +140,9 @@ def _foot_said_with(talk: Talk, at: int | None) -> str | None:
     foot = _foot_beside(talk, at, at + 1) if at is not None else None
     if foot == "other" and at is not None:
         return _opposite(talk, at)
+    if foot == "in_hand" and at is not None:  # "so that foot got a new one … except the new one"
+        before = [str(m.get("feet")) for m in talk.having("feet") if _floor(talk, at) <= m.start < at]
+        foot = next((name for name in reversed(before) if name != "in_hand"), None)
     return foot if foot in (*FEET, "bare_L", "bare_R") else None
 
 

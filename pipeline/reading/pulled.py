@@ -48,7 +48,8 @@ def draft_pulled(talk: Talk) -> None:
         words = talk.words[max(0, foot.start - 3) : foot.start]
         if len(words) < _PULLED or words[1] != "pulled" or words[2] not in ("his", "her", "a", "the"):
             continue
-        name = talk.mention_ending(foot.start - 2)
+        had = words[0] in _HAS_DONE  # "Tally had pulled the left hind"
+        name = talk.mention_ending(foot.start - 2 - had)
         named = name is not None and name.get("horse") is not None
         if words[0] in ("he", "she") or named or (words[0] == "and" and _by_the_horse(talk, foot.start - 2)):
             _add(talk, foot.start - 2, "shoe_state", "lost", "shoe_state: pulled by the horse")

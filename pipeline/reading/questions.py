@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
 
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.scopes import reached
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.record import Severity
 
 SOUGHT = "only looked for"
 _LEADING = frozenset({"now", "well", "and", "but", "ok", "okay"})
@@ -41,6 +43,12 @@ _YES = (
     ["there", "they", "were"], ["and", "there", "it", "was"], ["sure", "enough"], ["found", "it"], ["got", "it"],
     ["i", "was", "right"],
 )  # fmt: skip
+_NONE = frozenset({"neither", "none", "no", "nope", "nowhere", "not", "n't", "never", "nor", "nil", "nothing"})
+_ANSWER = frozenset({
+    "only", "just", "in", "on", "the", "a", "an", "of", "it", "there", "'s", "is", "was", "and", "well", "uh", "um",
+    "er", "yes", "yeah", "yep", "aye", "ah", "oh", "bit", "one", "both", "at", "his", "her", "though", "down", ",",
+    "but",
+})  # fmt: skip
 
 
 def mark_sought(talk: Talk, groups: Groups) -> None:
@@ -57,6 +65,8 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                 for draft in [d for d in segment.drafts if d.slot == "finding" and d.start >= led]:
                     if not (_affirmed(talk, draft, groups) or _or_was_it(talk, draft, sentence[-1].end)):
                         draft.drop(SOUGHT)
+                        if asked:
+                            _answer(talk, draft, sentence, groups)
             for draft in _asked_by_others(talk, segment) if speaking else ():
                 if not _affirmed(talk, draft, groups):
                     draft.drop(SOUGHT)
@@ -69,6 +79,56 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                 for draft in reached(talk, sentence, position, cue):
                     if draft.slot == "finding" and not _affirmed(talk, draft, groups):
                         draft.drop(SOUGHT)
+
+
+def _answer(talk: Talk, asked: Draft, sentence: Sentence, groups: Groups) -> None:
+    """ "Any thrush? A touch, off hind.", "Corn? Off fore, inside heel.": there, on the feet that the answer names."""
+    answer = talk.sentence(sentence[0].sentence + 1)
+    if asked.feet and not asked.foot_carried:
+        return
+    told: list[Draft] = []
+    graded: list[Segment] = []
+    for segment in answer:
+        feet = [g.feet for g in groups.get(segment.index, []) if not g.anaphor]
+        if not _only_where(talk, segment):
+            again = all(d.slot == "treatment" or d.value == asked.value for d in segment.drafts) and segment.drafts
+            if not (again or (told and feet and not _NONE.isdisjoint(talk.words[segment.start : segment.end]))):
+                return  # "Is there thrush? Both hinds trimmed.", "Near fore, no."
+            break
+        graded.append(segment)
+        if feet:
+            made = replace(
+                asked, segment=segment, start=segment.start, end=segment.end, feet=feet[0], dropped=False,
+                foot_carried=False, zone=None, severity=None, rules=["foot: named in the answer"],
+                evidence=set(range(segment.start, segment.end)),
+            )  # fmt: skip
+            told.append(made)
+        for of in graded if told else ():
+            _graded_in(of, told[-1])
+        graded = [] if told else graded
+    for made in told:
+        made.segment.draft(made)
+
+
+def _graded_in(segment: Segment, made: Draft) -> None:
+    """The degree and the place that the answer tells."""
+    for mention in segment.having("severities")[:1]:
+        made.severity = Severity(mention.readings["severities"])
+    for mention in segment.having("zones")[:1]:
+        made.zone = mention.readings["zones"]
+    made.evidence.update(range(segment.start, segment.end))
+
+
+def _only_where(talk: Talk, segment: Segment) -> bool:
+    """Whether a segment tells nothing but feet, places, degrees and whose they are."""
+    if segment.drafts or not _NONE.isdisjoint(talk.words[segment.start : segment.end]):
+        return False
+    if segment.having("denials") or segment.having("doubts") or segment.having("taking_back"):
+        return False
+    held = {
+        i for m in segment.mentions if m.is_any(("feet", "zones", "severities", "horse")) for i in range(m.start, m.end)
+    }
+    return all(i in held or talk.words[i] in _ANSWER for i in range(segment.start, segment.end))
 
 
 def _or_was_it(talk: Talk, draft: Draft, end: int) -> bool:
@@ -156,6 +216,10 @@ def _affirmed(talk: Talk, draft: Draft, groups: Groups) -> bool:
     if named and (not draft.feet or "foot: named in the next sentence" in draft.rules):
         draft.feet = named[0]
         draft.note("foot: named in the answer")
+    for segment in talk.sentence(behind[0].sentence)[1:]:
+        if not _only_where(talk, segment):
+            break
+        _graded_in(segment, draft)  # "Any thrush? Yes, off hind, mild."
     return True
 
 

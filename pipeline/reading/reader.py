@@ -8,7 +8,7 @@ from datetime import date
 from pipeline.reading.assertions import assert_all
 from pipeline.reading.bare_sides import mark_bare_sides, mark_both_of_a_side, pair_behind
 from pipeline.reading.broken_off import mend_broken_off
-from pipeline.reading.cleft import set_foot_right
+from pipeline.reading.cleft import set_foot_right, take_up
 from pipeline.reading.clipped import complete_clipped, complete_headed, complete_kinds, complete_parts, complete_same
 from pipeline.reading.collector import collector_at_rest
 from pipeline.reading.copies import copy_statements, inherit_status
@@ -36,7 +36,12 @@ from pipeline.reading.new_shoes import draft_new
 from pipeline.reading.not_every import drop_not_every, mark_not_every
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
-from pipeline.reading.one_of_a_pair import mark_one_of_several, name_one_of_a_pair, take_foot_of_one
+from pipeline.reading.one_of_a_pair import (
+    mark_one_of_several,
+    name_one_of_a_pair,
+    name_the_foot_of_the_end,
+    take_foot_of_one,
+)
 from pipeline.reading.or_was_it import answer_own_question
 from pipeline.reading.other_animals import drop_another_horses
 from pipeline.reading.other_peoples import mark_others
@@ -200,6 +205,7 @@ def _mark_feet(talk: Talk) -> None:
     pair_behind(talk)
     mark_both_of_a_side(talk)
     name_one_of_a_pair(talk)
+    name_the_foot_of_the_end(talk)
     mark_one_of_several(talk)
     mark_counted_feet(talk)
     mark_exceptions(talk)
@@ -223,6 +229,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     answer_own_question(talk)
     pads_under_heading(talk)
     set_foot_right(talk)
+    take_up(talk)
     return [*found_on_another(talk), *repair(talk), *misnamed(talk)]
 
 

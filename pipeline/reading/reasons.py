@@ -11,6 +11,15 @@ _LEADS = frozenset(
     | {"his", "her"}
 )
 _SINCE = (["once"], ["when"], ["after"], ["now"], ["since"], ["with"], ["from"], ["really"], ["quite"])  # "not once …"
+_RAN_OUT = (
+    ["ran", "out"],
+    ["run", "out"],
+    ["out", "of"],
+    ["had", "none"],
+    ["did", "n't"],
+    ["short", "of"],
+    ["none", "left"],
+)
 _LONGEST = 10  # tokens of a reason
 _LIGHT = frozenset(
     {"a", "an", "the", "say", "call", "it", "make", "more", "like", "she", "he", "'s", "is", "at", "uh", "that"}
@@ -22,6 +31,7 @@ def why_wrong(talk: Talk, begin: int) -> int:
     """The token behind the reason that stands at ``begin``, its cues taken out; ``begin`` when there is none."""
     start = begin + 1 if talk.words[begin : begin + 1] == [","] else begin
     turned = talk.words[start : start + 1] == ["not"] and talk.words[start + 1 : start + 2] in _SINCE
+    turned = turned or talk.words[start : start + 2] in _RAN_OUT  # "fives, no, ran out, four and a halfs"
     if talk.words[start : start + 1] == [] or not (turned or talk.words[start] in _LEADS):
         return begin
     ahead = range(start, min(len(talk.words), start + _LONGEST + 1))

@@ -22,7 +22,8 @@ def _thought_then_denied(drafts: list[Draft]) -> None:
         if draft.slot == "finding" and draft.status is Status.SUSPECTED:
             answers = [o for o in drafts if (o.slot, o.value) == (draft.slot, draft.value) and o.start > draft.start]
             answers = [o for o in answers if o.segment.sentence - draft.segment.sentence <= _ANSWERED_WITHIN]
-            if any(o.status is Status.ABSENT and set(draft.feet or ()) <= set(o.feet or ()) for o in answers):
+            denied = [set(o.feet or ()) for o in answers if o.status is Status.ABSENT]
+            if denied and set(draft.feet or ()) <= set().union(*denied):  # "none in the left front, none in the right"
                 draft.drop("denied in the end")
 
 

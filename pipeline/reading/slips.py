@@ -18,6 +18,12 @@ _SLIPS = Sayings(
     "about to say", "was going to say", "was gonna say", "keep wanting to say", "why i said", "why did i say",
     "why do i say", "why am i saying", "why am i calling", "do n't know where i got", "heard myself say",
 )  # fmt: skip
+_BEEN = Sayings("been saying", "been calling", "been writing", "been telling everybody", "been telling everyone")
+_GOING_WITH = Sayings(
+    "going with", "go with", "call it", "calling it", "calling that", "settle on", "settling on", "settled on",
+    "make it", "making it", "put down", "putting down", "it 's", "he 's", "she 's", "it is",
+)  # fmt: skip
+_TURN = frozenset({"but", "though", "only"})
 _LIGHT = frozenset({"a", "an", "the", "them", "it", "'em", "those", "that", "size", ",", "one", "ones"})
 _SHE_IS = frozenset({"she", "he", "they", "'s", "is", "'re", "are", "in", "takes", "wears", "has", "on"})
 _NAMING = frozenset({"say", "call", "calls", "called", "known", "saying", "calling"})
@@ -43,6 +49,8 @@ def drop_slips(talk: Talk) -> None:
     """Take out, on the mentions, what is only named as a slip, and the right word where it is said over."""
     if talk.says(_NAMING | _EXPLAINS):
         _drop_second_names(talk)
+    for at, words in talk.turns(_BEEN):
+        _settle(talk, at + len(words))
     for at, words in talk.turns(_SLIPS):
         slip = _named(talk, at + len(words), _LIGHT | _SHE_IS)
         kind = kind_of(slip) if slip is not None else None
@@ -64,6 +72,24 @@ def drop_slips(talk: Talk) -> None:
         wrong = [m for m in olds if m.end <= right.start and _same(m, slip, kind)]
         if wrong and talk.words[wrong[-1].end : right.start] == [","]:
             swap(talk, wrong[-1], right, kind)
+
+
+def _settle(talk: Talk, at: int) -> None:
+    """ "I've been saying Obel three all morning but I'm going with two": what was settled on stands for it."""
+    said = _named(talk, at)
+    said = _named(talk, said.end) if said is not None and said.number is None and said.get("measures") else said
+    kind = kind_of(said) if said is not None else None
+    if said is None or kind is None:
+        return
+    end = next((i for i in range(said.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    turn = next((i for i in range(said.end, end) if talk.words[i] in _TURN), end)
+    for start in range(turn, end):
+        form = _GOING_WITH.at(talk.words, start)
+        meant = _named(talk, start + len(form)) if form else None
+        if meant is not None and kind_of(meant) == kind and not _same(said, meant, kind):
+            swap(talk, said, meant, kind)
+            _not_planned(talk, start)
+            return
 
 
 def _drop_second_names(talk: Talk) -> None:

@@ -42,6 +42,9 @@ Tally at eight and Buck at six, weeks, I mean.
 Buck six weeks, and Tally, what did I promise, uh, nine, no, I promised eight.
 Tally eight and Buck, what did I say, six weeks.
 I promised Tally eight weeks, and Buck, I think, six.
+Tally in eight, Buck in six, or seven. Call it six.
+Tally eight weeks, Buck, oh, whenever, say six.
+Tally in eight weeks, or nine, and Buck in six.
 """
 
 
@@ -64,6 +67,8 @@ Five weeks for Tally and Buck.
 Tally and Buck five weeks.
 Pair of them in four. Actually the man's hauling to the fair, call it five weeks.
 Both of them, four weeks. No, the lady's away, make it five.
+Team's back on the list in five weeks.
+Pair's due in five weeks.
 """
 
 
@@ -81,9 +86,12 @@ def test_both_horses_have_the_same(read: Read, said: str) -> None:
     [
         "Six weeks for Tally and Buck, five for Sable.",
         "Tally and Buck six weeks, Sable five.",
+        "Sable's on five weeks, and Tally and Buck are on, what'd I say, seven, no, six.",
+        "Sable's on five weeks, and Tally and Buck are on, I think, six.",
         "Six weeks for Tally and Buck, and five for Sable.",
         "Sable five weeks, the others six.",
         "All back in six weeks, no, Sable five.",
+        "Sable five weeks. Tally and Buck are both six.",
         "Tally, Buck and Sable in six, six and five weeks.",
     ],
 )

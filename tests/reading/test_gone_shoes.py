@@ -9,6 +9,11 @@ from tests.reading.conftest import reads
 
 test_what_is_gone = reads(
     [
+        ("The off hind could be throwing a flare at the toe.", ["RH finding flare suspected @toe"]),
+        ("Near fore has thrown a quarter crack.", ["LF finding crack @quarter"]),
+        ("He's throwing a flare, left front.", ["LF finding flare"]),
+        ("Threw the near fore, and there's a flare on the off.", ["LF shoe_state lost", "RF finding flare"]),
+        ("He'd thrown the off hind.", ["RH shoe_state lost"]),
         ("RH gone, new shoe on that one.", ["RH shoe_state lost", "RH work new_shoe"]),
         ("Left front gone, right front loose.", ["LF shoe_state lost", "RF shoe_state loose"]),
         ("The off hind's gone, near hind's sprung.", ["LH shoe_state sprung", "RH shoe_state lost"]),

@@ -10,6 +10,14 @@ from tests.reading.conftest import reads
 test_again_on_another_foot = reads(
     [
         (
+            "No thrush in the hinds, only a small touch in the off fore frog.",
+            ["LH+RH finding thrush absent", "RF finding thrush @frog ~mild"],
+        ),
+        (
+            "No heat in the near fore, just a wee touch in the off fore.",
+            ["LF finding heat absent", "RF finding heat ~mild"],
+        ),
+        (
             "White line disease, near fore, toe, severe. Off fore, toe also, slight.",
             ["LF finding white_line_disease @toe ~severe", "RF finding white_line_disease @toe ~mild"],
         ),

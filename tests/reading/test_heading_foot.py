@@ -26,3 +26,30 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_heading_foot = reads(CASES)
+
+test_a_finding_put_first = reads(
+    [
+        ("Left front reset. Corn, she has one in the right front.", ["LF work reset", "RF finding corn"]),
+        (
+            "Left front reset. Abscess, he's got one in the off hind, drained it.",
+            ["LF work reset", "RH finding abscess", "RH treatment drained"],
+        ),
+        (
+            "Fronts reset. Thrush, she had it in the off hind at Easter, cleared up now.",
+            ["LF+RF work reset", "RH finding thrush resolved"],
+        ),
+        (
+            "Fronts reset. Seedy toe, she had that in the near fore last time, all grown out.",
+            ["LF finding white_line_disease resolved", "LF+RF work reset"],
+        ),
+        ("Left front reset. Heat, there's some in the right hind.", ["LF work reset", "RH finding heat"]),
+        # told of a foot before, it is on both
+        ("Left front, corn, he has it in the right front as well.", ["LF+RF finding corn"]),
+        ("Left front has a corn, she has one in the right front.", ["LF+RF finding corn"]),
+        (
+            "In the left front a corn, he had one in the right front last time.",
+            ["LF finding corn", "RF finding corn history"],
+        ),
+        ("Left front reset. Thrush, there's none in the right hind.", ["LF work reset", "RH finding thrush absent"]),
+    ]
+)

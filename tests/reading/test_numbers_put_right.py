@@ -233,3 +233,62 @@ test_nails_size_put_right = reads(
     ],
     "Tally. {}",
 )
+
+test_another_number_of_nails = reads(
+    [
+        (
+            "Both fronts reset, three a side, well, I snuck one in on the left, so call it seven on the left front.",
+            ["LF nails 7", "LF+RF work reset", "RF nails 6"],
+        ),
+        ("Fronts reset. Three a side, no, seven.", ["LF+RF nails 7", "LF+RF work reset"]),
+        ("Fronts reset. Three a side, no, four.", ["LF+RF nails 8", "LF+RF work reset"]),
+        ("Reset in front, four a side, sorry, six.", ["LF+RF nails 6", "LF+RF work reset"]),
+    ]
+)
+
+test_ran_out = reads(
+    [
+        (
+            "New shoes up front, size two, nailed them with fives, no, ran out, four and a halfs.",
+            ["LF+RF nail_size 4.5", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes up front, nails were sixes, no, out of those, fives.",
+            ["LF+RF nail_size 5", "LF+RF work new_shoe"],
+        ),
+        ("New shoes behind, size two, no, none left, size three.", ["LH+RH shoe_size 3", "LH+RH work new_shoe"]),
+        ("Rim pads, no, didn't have any, mesh pads, both fronts.", ["LF+RF pad mesh"]),
+        ("Fronts trimmed, no, ran out of daylight, six weeks.", ["- next_visit_weeks 6 planned", "LF+RF work trim"]),
+    ]
+)
+
+test_said_all_morning = reads(
+    [
+        ("I've been saying Obel three all morning but I'm going with two.", ["- obel 2"]),
+        ("I've been saying body condition six, but I'd call it seven.", ["- body_condition 7"]),
+        ("I've been calling it a crack in the off fore but it's a bruise.", ["RF finding bruise"]),
+        (
+            "New shoes in front. I've been saying size two all week but I'm going with one and a half.",
+            ["LF+RF shoe_size 1.5", "LF+RF work new_shoe"],
+        ),
+        ("I've been saying thrush in the near hind but it's mild.", ["LH finding thrush ~mild"]),
+        ("I've been saying six weeks and six weeks it is.", ["- next_visit_weeks 6 planned"]),
+    ]
+)
+
+test_under_the_word_size = reads(
+    [
+        ("New shoes in front. Nail size, fives.", ["LF+RF nail_size 5", "LF+RF work new_shoe"]),
+        ("Nail size on both fronts, four and a half.", ["LF+RF nail_size 4.5"]),
+        ("Nail size in front five.", ["LF+RF nail_size 5"]),
+        ("Shoe size on the hinds, two.", ["LH+RH shoe_size 2"]),
+        ("Nail sizes fronts five, hinds six.", ["LF+RF nail_size 5", "LH+RH nail_size 6"]),
+        ("Fronts reset. Nail size on both, I want to say five.", ["LF+RF nail_size 5", "LF+RF work reset"]),
+        # another thing is counted behind it
+        ("Reset in front. Same nail size on both, six in each.", ["LF+RF nails 6", "LF+RF work reset"]),
+        (
+            "Same shoe size in front, seven nails. Six weeks.",
+            ["- next_visit_weeks 6 planned", "LF+RF nails 7"],
+        ),
+    ]
+)

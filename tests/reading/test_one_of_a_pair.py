@@ -33,4 +33,17 @@ CASES: list[tuple[str, list[str]]] = [
     ("Buck. Left front reset, six nails, left hind has a corn.", ["LF nails 6", "LF work reset", "LH finding corn"]),
 ]
 
+OF_THE_END: list[tuple[str, list[str]]] = [
+    ("Tally. He is one out of five in front on the near fore.", ["LF lameness 1"]),
+    ("Tally. She's lame behind, on the off hind.", ["RH gait lame"]),
+    ("Buck. Two out of five up front on the right front.", ["RF lameness 2"]),
+    ("Buck. There's a flare behind on the near hind, mild.", ["LH finding flare ~mild"]),
+    ("Buck. Flare behind, in the left hind, and a corn.", ["LH finding corn", "LH finding flare"]),
+    ("Buck. Reset in front, on the near fore with a leather pad.", ["LF pad leather", "LF+RF work reset"]),
+    ("Buck. Trimmed behind, in the near hind there's thrush.", ["LH finding thrush", "LH+RH work trim"]),
+    ("Buck. Six nails in front, on the near fore seven.", ["LF nails 7", "RF nails 6"]),
+    ("Buck. Trimmed behind. On the near hind, a corn.", ["LH finding corn", "LH+RH work trim"]),
+]
+
 test_one_of_a_pair = reads(CASES)
+test_the_foot_of_an_end = reads(OF_THE_END)

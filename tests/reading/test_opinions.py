@@ -19,6 +19,18 @@ test_opinions = reads(
         ),
         ("Maybe a corn in the off fore, from the look of it.", ["RF finding corn suspected"]),
         ("From the look of the off fore, a corn I reckon.", ["RF finding corn suspected"]),
+        # it is doubted from where it was seen
+        ("The hinds have flares, but I couldn't swear to it from here.", ["LH+RH finding flare suspected"]),
+        (
+            "There's a flare on the off hind, I couldn't swear to it from where I stood.",
+            ["RH finding flare suspected"],
+        ),
+        ("The fronts look like they have flares, I couldn't get near.", ["LF+RF finding flare suspected"]),
+        (
+            "There's a crack in the near hind, but I couldn't tell you for sure from outside.",
+            ["LH finding crack suspected"],
+        ),
+        ("It doesn't look like an abscess in the near fore.", ["LF finding abscess absent"]),
         (
             "Strong at the testers, off hind. I'd say it's an abscess but I couldn't get to it.",
             ["RH finding abscess suspected", "RH tester strong"],
@@ -256,4 +268,23 @@ test_doubted_is_only_what_it_was = reads(
         ("I reckon a puncture in the left fore, a nail.", ["LF finding puncture suspected"]),
     ],
     "Tansy. {}",
+)
+
+test_a_doubt_of_the_other_foot = reads(
+    [
+        ("Left front has a corn, right front I couldn't tell.", ["LF finding corn"]),
+        ("Left front's got thrush in the frog. Right front, I couldn't say.", ["LF finding thrush @frog"]),
+        ("Corn in the near hind, the off I couldn't tell.", ["LH finding corn"]),
+        ("Corn in the near fore, the off fore maybe one as well.", ["LF finding corn", "RF finding corn suspected"]),
+        # the doubt of the foot itself
+        ("Corn in the near fore, I couldn't tell for certain.", ["LF finding corn suspected"]),
+        (
+            "Thrush in the near hind, off hind a corn, I couldn't swear to it.",
+            ["LH finding thrush", "RH finding corn suspected"],
+        ),
+        (
+            "A corn in the left front or the right front, I'm not sure.",
+            ["LF+RF finding corn suspected"],
+        ),
+    ]
 )

@@ -122,3 +122,53 @@ test_only_where_is_asked = reads(
     ],
     "Tansy. {}",
 )
+
+test_a_question_answered_by_where = reads(
+    [
+        ("Thrush? Off hind, mild.", ["RH finding thrush ~mild"]),
+        ("Any thrush? A touch in the off hind.", ["RH finding thrush ~mild"]),
+        ("Any thrush? Yes, off hind, mild.", ["RH finding thrush ~mild"]),
+        ("Was there a corn? Off fore, inside heel.", ["RF finding corn @medial_heel"]),
+        ("Any heat? Only in the near fore.", ["LF finding heat"]),
+        (
+            "Any thrush? Near hind, mild, off hind, moderate.",
+            ["LH finding thrush ~mild", "RH finding thrush ~moderate"],
+        ),
+        ("Any corns? Off fore, none in the near.", ["LF finding corn absent", "RF finding corn"]),
+        ("Thrush? In the near hind, iodine on it.", ["LH finding thrush", "LH treatment iodine"]),
+        # no answer, another answer, or a denial
+        ("Is there thrush? Both hinds trimmed.", ["LH+RH work trim"]),
+        ("Any heat? Near fore pulse normal.", ["LF pulse normal"]),
+        ("Any corns? Neither fore.", ["LF+RF finding corn absent"]),
+        ("Any heat? In the near fore, no.", []),
+        ("Was there thrush? In the near hind, maybe.", ["LH finding thrush suspected"]),
+    ],
+    "Tansy. {}",
+)
+
+test_a_doubt_denied_foot_by_foot = reads(
+    [
+        (
+            "Pulse normal in both fronts. So I think abscess. None in the left front and none in the right front.",
+            ["LF+RF finding abscess absent", "LF+RF pulse normal"],
+        ),
+        (
+            "Reset the fronts. I was thinking abscess. No abscess in the near fore, no abscess in the off fore.",
+            ["LF+RF finding abscess absent", "LF+RF work reset"],
+        ),
+        (
+            "Reset the fronts. Maybe an abscess in both fronts. No heat in the near fore.",
+            ["LF finding heat absent", "LF+RF finding abscess suspected", "LF+RF work reset"],
+        ),
+    ],
+    "Tansy. {}",
+)
+
+test_only_one_is_new = reads(
+    [
+        ("Only the off fore is new, the near fore I reset.", ["LF work reset", "RF work new_shoe"]),
+        ("Just the right hind's new, left hind reset.", ["LH work reset", "RH work new_shoe"]),
+        ("Only the near fore has a new crack.", ["LF finding crack"]),
+    ],
+    "Tansy. {}",
+)

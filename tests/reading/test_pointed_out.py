@@ -13,6 +13,17 @@ from tests.reading.telling import told
 test_the_one_that_has_it = reads(
     [
         (
+            "Near hind was sprung. That foot got a new one and the other three are reset. "
+            "Seven nails in each except the new one, which got six.",
+            [
+                "LF+RF+RH nails 7",
+                "LF+RF+RH work reset",
+                "LH nails 6",
+                "LH shoe_state sprung",
+                "LH work new_shoe",
+            ],
+        ),
+        (
             "Loose shoe right front, sprung shoe left front. The loose one I reset, the sprung one got replaced.",
             ["LF shoe_state sprung", "LF work new_shoe", "RF shoe_state loose", "RF work reset"],
         ),

@@ -217,6 +217,9 @@ This is {B}, no it isn't, it's {A}. {B} was last week, ginger cob, hairy legs. T
 This is {B}. No, it isn't. It's {A}. {B} was last week, bay mare. Trimmed the hinds.
 {B}. No, that's not {B}. It's {A}, {B} was Tuesday, the grey pony. Trimmed the hinds.
 {A}, not {B}. {B} went home, big chestnut horse. Trimmed the hinds.
+{B} then. No it isn't, it's {A}, {B}'s got the white sock. Trimmed the hinds.
+{B} next. No it's not, this is {A}. Trimmed the hinds.
+{B} now. No it was {A}, {B} was this morning. Trimmed the hinds.
 """
 
 
@@ -229,6 +232,7 @@ def test_a_name_set_aside_takes_nothing_behind_a_full_stop(read: Read, form: str
 TWO_AFTER_ALL = """\
 This is {A}, not {B}. Trimmed the hinds. {B}. New shoes in front.
 {A} first, it was meant to be {B}. Trimmed the hinds. Then {B}, new shoes in front.
+{A} first. No bother, trimmed the hinds. It's {B} next, new shoes in front.
 {A}, trimmed the hinds. The next one was supposed to be {B}, and it was. New shoes in front.
 This is {A}, not {B}. Trimmed the hinds. Now {B}, new shoes in front.
 This is {A}, not {B}, trimmed the hinds, then {B}, new shoes in front.

@@ -28,6 +28,9 @@ test_the_horse_took_it_off = reads(
         ),
         ("He had shed the off hind and I tacked the same one back on.", ["RH shoe_state lost", "RH work put_back"]),
         ("Dropped a shoe, left hind, new one on it.", ["LH shoe_state lost", "LH work new_shoe"]),
+        ("Tally had pulled the left hind, I nailed it back on.", ["LH shoe_state lost", "LH work put_back"]),
+        ("Tally has pulled the right front, new one on it.", ["RF shoe_state lost", "RF work new_shoe"]),
+        ("I had pulled the left hind.", []),
         (
             "Tally jerked the right front off in a cattle guard. Same shoe back on.",
             ["RF shoe_state lost", "RF work put_back"],
