@@ -37,7 +37,9 @@ class NailNumbers(NumberContext):
         headed = self._headed_by_nails(segment, before.start if sized and before is not None else mention.start)
         if headed and (sized or number.plural) and number.value >= LEAST_NAIL_SIZE and number.aughts is None:
             self._set_frame("nail_size", segment)
-            return self._add(segment, "nail_size", plain(number.value), mention)
+            behind = after is not None and after.get("measures") == "slim"
+            size = plain(number.value) + (" slim" if behind or self._slim_ones(mention) else "")
+            return self._add(segment, "nail_size", size, mention, after.end if behind and after else mention.end)
         ahead = self._talk.mention_ending(mention.start)
         slim = (after is not None and after.get("measures") == "slim") or (
             ahead is not None and ahead.get("measures") == "slim"
@@ -197,11 +199,11 @@ class NailNumbers(NumberContext):
         if foot is None or self._words[mention.end : mention.end + 1] != ["in"] or self._sized(mention):
             return False
         sentence = self._sentence(segment)
-        nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions if m.start < mention.start)
+        nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions)
         sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)
         if self._of_that_nail(segment, mention, foot) or of_a_sized_shoe(self._talk, segment, number.value, foot):
             return True
-        return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves", ",")
+        return nailed and not sized and self._words[mention.start - 1] in ("so", "and", "makes", "leaves", ",", ".")
 
     def _of_that_nail(self, segment: Segment, mention: Mention, foot: Mention) -> bool:
         """ "With five slims, seven in the left front": so many of the nails whose size was said for every foot."""

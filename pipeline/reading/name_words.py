@@ -24,7 +24,7 @@ NEVER_NAMES = frozenset(
         "somebody", "everybody", "everyone", "anyway", "monday", "tuesday", "wednesday", "thursday", "friday",
         "saturday", "sunday", "january", "february", "march", "april", "may", "june", "july", "august", "september",
         "october", "november", "december", "christmas", "easter", "obel", "aaep", "henneke", "bcs", "mr", "mrs", "ms",
-        "miss", "doc", "dr",
+        "miss", "doc", "dr", "shoe", "shoes", "pad", "pads", "hoof", "foot", "feet",
     ]
 )  # fmt: skip
 NAME_FOLLOWERS = frozenset(

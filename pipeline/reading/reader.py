@@ -9,7 +9,14 @@ from pipeline.reading.assertions import assert_all
 from pipeline.reading.bare_sides import mark_bare_sides, mark_both_of_a_side, pair_behind
 from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right
-from pipeline.reading.clipped import complete_clipped, complete_headed, complete_kinds, complete_parts, complete_same
+from pipeline.reading.clipped import (
+    complete_clipped,
+    complete_headed,
+    complete_kinds,
+    complete_parts,
+    complete_same,
+    complete_told,
+)
 from pipeline.reading.collector import collector_at_rest
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.crossed import uncross
@@ -153,6 +160,7 @@ class Reader:
         _mark_feet(talk)
         complete_clipped(talk, finder.meaning)
         complete_headed(talk, finder.meaning)
+        complete_told(talk, finder.meaning)
         complete_parts(talk, finder.meaning)
         complete_kinds(talk, finder.meaning)
         complete_same(talk, finder.meaning)

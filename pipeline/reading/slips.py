@@ -18,6 +18,7 @@ _SLIPS = Sayings(
     "about to say", "was going to say", "was gonna say", "keep wanting to say", "why i said", "why did i say",
     "why do i say", "why am i saying", "why am i calling", "do n't know where i got", "heard myself say",
 )  # fmt: skip
+_IN_MY_HEAD = Sayings("in my head", "on the brain", "in me head", "in my mind", "on my mind")
 _LIGHT = frozenset({"a", "an", "the", "them", "it", "'em", "those", "that", "size", ",", "one", "ones"})
 _SHE_IS = frozenset({"she", "he", "they", "'s", "is", "'re", "are", "in", "takes", "wears", "has", "on"})
 _NAMING = frozenset({"say", "call", "calls", "called", "known", "saying", "calling"})
@@ -34,6 +35,8 @@ def drop_slips(talk: Talk) -> None:
     """Take out, on the mentions, what is only named as a slip, and the right word where it is said over."""
     if talk.says(_NAMING):
         _drop_second_names(talk)
+    for at, _ in talk.turns(_IN_MY_HEAD):
+        _drop_thought(talk, at)
     for at, words in talk.turns(_SLIPS):
         slip = _named(talk, at + len(words), _LIGHT | _SHE_IS)
         kind = kind_of(slip) if slip is not None else None
@@ -65,6 +68,14 @@ def _drop_second_names(talk: Talk) -> None:
         if named and first.get("findings") == second.get("findings"):
             for mention in [m for m in talk.mentions if first.end <= m.start < second.end]:
                 mention.dropped = True
+
+
+def _drop_thought(talk: Talk, at: int) -> None:
+    """ "Rim pads, I'd full pads in my head": what the clause names was in the head alone."""
+    start = next((i + 1 for i in range(at - 1, -1, -1) if talk.words[i] in (",", *SENTENCE_ENDS)), 0)
+    if "i" in talk.words[start : start + 2]:
+        for mention in [m for m in talk.mentions if start <= m.start < at and kind_of(m) is not None]:
+            mention.dropped = True
 
 
 def _put_right_behind(talk: Talk, olds: list[Mention], slip: Mention, kind: str) -> None:

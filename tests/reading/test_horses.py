@@ -253,3 +253,14 @@ def test_a_horse_that_is_and_is_not_meant_is_asked_about(memo: str, read: Read) 
 )
 def test_a_horse_that_is_not_another_is_not_asked_about(memo: str, read: Read) -> None:
     assert not any("is said to be the horse" in f.reason for v in read(memo, *ROSTER) for f in v.flags)
+
+
+@pytest.mark.parametrize("said", ["June Bug", "June bug"])
+def test_a_name_written_as_two_words(read: Read, said: str) -> None:
+    visits = read(f"Buck. Trimmed. And then {said}, the filly, new tips on both fronts.", "Buck", "Junebug")
+    assert [v.horse for v in visits] == ["Buck", "Junebug"]
+
+
+def test_two_words_that_make_another_name(read: Read) -> None:
+    visits = read("June, corn in the left front. Bug bites on her neck.", "June", "Junebug")
+    assert [v.horse for v in visits] == ["June"]

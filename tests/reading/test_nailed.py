@@ -66,3 +66,25 @@ test_nails_that_were_low = reads(
     ],
     "Tally. {}",
 )
+
+test_slims_behind_their_head = reads(
+    [
+        ("New shoes up front, and the nails are number five slims.", ["LF+RF nail_size 5 slim", "LF+RF work new_shoe"]),
+        ("Reset behind. Nails were size four slim.", ["LH+RH nail_size 4 slim", "LH+RH work reset"]),
+        ("Reset behind. Nails were number fives, slim ones.", ["LH+RH nail_size 5 slim", "LH+RH work reset"]),
+    ]
+)
+
+test_counted_in_feet_beside_their_size = reads(
+    [
+        (
+            "New all round. Seven in the front feet, six in the back feet, fives for nails throughout.",
+            ["LF+RF nails 7", "LF+RF+LH+RH nail_size 5", "LF+RF+LH+RH work new_shoe", "LH+RH nails 6"],
+        ),
+        (
+            "Reset all round. Six in the fronts and five in the hinds, fours for nails.",
+            ["LF+RF nails 6", "LF+RF+LH+RH nail_size 4", "LF+RF+LH+RH work reset", "LH+RH nails 5"],
+        ),
+        ("New all round. Seven in the front feet, six in the back feet.", ["LF+RF+LH+RH work new_shoe"]),
+    ]
+)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 
 FORMS = """\
 New one today, {N}.
@@ -102,3 +102,14 @@ def test_an_unlisted_horse_takes_nothing_from_the_one_before(read: Read, form: s
 def test_a_word_alone_is_no_horse(read: Read, word: str) -> None:
     visits = read(f"Tally. Trimmed the fronts. {word}. Thrush in the left hind.", "Tally", "Buck")
     assert [v.horse for v in visits] == ["Tally"]
+
+
+test_a_shoe_is_no_name = reads(
+    [
+        (
+            "Tally's got a toe crack, right front. Shoe's a new one, a one and a half.",
+            ["RF finding crack @toe", "RF shoe_size 1.5", "RF work new_shoe"],
+        ),
+        ("Tally. Left front, new shoe. Shoe's an aluminum one.", ["LF shoe_material aluminum", "LF work new_shoe"]),
+    ]
+)
