@@ -70,10 +70,20 @@ def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
                 continue
             ahead = [d for d in drafts_after(segment, cue) if d.slot in DOUBTABLE]
             behind = last_doubtable(sentence[: position + 1])
-            if not behind and position == 0 and not last_doubtable(sentence):
+            alone = position == 0 or _doubts_throughout(sentence)
+            if not behind and alone and not last_doubtable(sentence):
                 behind = last_doubtable(previous)
             for draft in ahead or _either(talk, behind, [*previous, *sentence]):
                 _doubt_one(draft, cue)
+
+
+_ONLY = frozenset({"only", "just"})
+
+
+def _doubts_throughout(sentence: Sentence) -> bool:
+    """ "Or maybe it's only mud, I couldn't tell": all that is said is what else it may be."""
+    opened = any(m.start <= sentence[0].start + 1 for m in sentence[0].having("doubts", "before"))
+    return opened and sentence.says(_ONLY) and not any(s.drafts or s.having("feet") for s in sentence)
 
 
 def _either(talk: Talk, touched: list[Draft], segments: list[Segment]) -> list[Draft]:

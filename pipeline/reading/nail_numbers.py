@@ -69,7 +69,16 @@ class NailNumbers(NumberContext):
             return self._other_feet_nails(segment, mention, number)
         drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
         told = bool(drafts) and drafts[-1].slot == "nail_size"
+        if not drafts and number.value >= LEAST_NAIL_SIZE and segment.having("feet"):
+            return self._nails_told_before(segment)
         return told and _SHOES.isdisjoint(self._words[drafts[-1].end : mention.end + 1])
+
+    def _nails_told_before(self, segment: Segment) -> bool:
+        """ "Size one all round. Size four nails in front. Size fives behind": the shoes had their size already."""
+        told = [s for s in self._talk.segments[: segment.index] if s.horse == segment.horse]
+        near = [d.slot for s in told if s.sentence == segment.sentence - 1 for d in s.drafts]
+        sized = any(d.slot == "shoe_size" for s in told for d in s.drafts)
+        return sized and near[:1] == ["nail_size"] and "shoe_size" not in near
 
     def _slim_ones(self, mention: Mention) -> bool:
         """ "Nails were fives, slim ones"; "fives, slims"."""

@@ -43,7 +43,7 @@ from pipeline.reading.new_shoes import draft_new
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import name_one_of_a_pair
-from pipeline.reading.or_was_it import answer_own_question
+from pipeline.reading.or_was_it import answer_own_question, deny_own_question
 from pipeline.reading.other_animals import drop_another_horses
 from pipeline.reading.other_peoples import mark_others
 from pipeline.reading.other_side import complete_sides
@@ -224,6 +224,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     mark_others(talk)
     decide(talk)
     answer_own_question(talk)
+    deny_own_question(talk)
     pads_under_heading(talk)
     set_foot_right(talk)
     return [*found_on_another(talk), *repair(talk), *misnamed(talk)]

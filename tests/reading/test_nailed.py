@@ -88,3 +88,24 @@ test_counted_in_feet_beside_their_size = reads(
         ("New all round. Seven in the front feet, six in the back feet.", ["LF+RF+LH+RH work new_shoe"]),
     ]
 )
+
+test_the_nails_of_the_other_feet = reads(
+    [
+        (
+            "New all round, size aught. Size three nails in front, six in each. Size fours behind, five in each.",
+            [
+                "LF+RF nail_size 3",
+                "LF+RF nails 6",
+                "LF+RF+LH+RH shoe_size 0",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH nail_size 4",
+                "LH+RH nails 5",
+            ],
+        ),
+        (
+            "Reset all round, size one. Number four nails in front. Number fives behind.",
+            ["LF+RF nail_size 4", "LF+RF+LH+RH shoe_size 1", "LF+RF+LH+RH work reset", "LH+RH nail_size 5"],
+        ),
+        ("Size three and a half nails in front. Size ones behind.", ["LF+RF nail_size 3.5", "LH+RH shoe_size 1"]),
+    ]
+)
