@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from pipeline.reading.exchanges import kind_of, window
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import MatchKind
@@ -29,6 +30,7 @@ _PUTTING_ON = frozenset({
     "gets", "get", "got", "set", "sets", "has", "have", "put", "puts", "nailed", "made", "takes", "take", "wants",
     "needs", "wears", "give", "gave", "hung", "fitted", "him", "her", "and",
 })  # fmt: skip
+_THEY_ARE = Sayings("pads are", "pads were", "pad is", "pad 's", "pad was", "pads 're")
 _HEADED = 8  # tokens from the heading to the comma behind its feet
 _LEADING = frozenset(
     {",", "wait", "they", "it", "'re", "'s", "was", "were", "the", "make", "that", "uh", "um", "actually"}
@@ -71,6 +73,19 @@ def complete_headed(talk: Talk, lookup: Lookup) -> None:
         mention = Mention(comma + 1, comma + 2, (at, comma + 1), {_HEADS[talk.words[at]]: named}, MatchKind.VARIANT)
         talk.mentions[:] = [*(m for m in talk.mentions if m is not here), mention]
         talk.in_order(moved=True)
+
+
+def complete_told(talk: Talk, lookup: Lookup) -> None:
+    """ "The pads are leather", "her pads aren't leather, they're full pads": the word behind names their kind."""
+    for at, said in talk.turns(_THEY_ARE):
+        word = at + len(said)
+        word += talk.words[word : word + 1] in (["n't"], ["not"])
+        closed = word < len(talk.words) and talk.words[word + 1 : word + 2] in ([","], ["."], ["and"], ["but"], [])
+        named = lookup(f"{talk.words[word]} {said[0]}").get("pads") if closed else None
+        if named is None or talk.mention_starting(word) is not None:
+            continue
+        talk.mentions.append(Mention(word, word + 1, (at, word), {"pads": named}, MatchKind.VARIANT))
+    talk.in_order()
 
 
 def complete_parts(talk: Talk, lookup: Lookup) -> None:

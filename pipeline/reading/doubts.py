@@ -82,11 +82,21 @@ def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
             if not ahead and talk.words[cue.end - 1] in _WONDERING and talk.words[cue.end] in _WHAT_ABOUT:
                 continue  # "a corn. I wonder if a bar shoe would help" wonders about the shoe
             behind = last_doubtable(sentence[: position + 1])
-            if not behind and position == 0 and not last_doubtable(sentence):
+            alone = position == 0 or _doubts_throughout(sentence)
+            if not behind and alone and not last_doubtable(sentence):
                 behind = last_doubtable(previous)
             for draft in ahead or _either(talk, behind, [*previous, *sentence]):
                 if not _of_another_foot(talk, segment, draft, cue):
                     _doubt_one(draft, cue)
+
+
+_ONLY = frozenset({"only", "just"})
+
+
+def _doubts_throughout(sentence: Sentence) -> bool:
+    """ "Or maybe it's only mud, I couldn't tell": all that is said is what else it may be."""
+    opened = any(m.start <= sentence[0].start + 1 for m in sentence[0].having("doubts", "before"))
+    return opened and sentence.says(_ONLY) and not any(s.drafts or s.having("feet") for s in sentence)
 
 
 def _either(talk: Talk, touched: list[Draft], segments: list[Segment]) -> list[Draft]:

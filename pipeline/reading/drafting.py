@@ -309,7 +309,10 @@ def draft_pronouns(talk: Talk) -> None:
     for segment in talk.segments if talk.having("same", "one") or talk.says(AMOUNTS | {"any"}) else ():
         for mention in [*segment.having("same", "one"), *some_of_it(talk, segment)]:
             free = last is not None and last.segment.horse == segment.horse and not segment.having("findings")
-            if free and last is not None and _foot_near(talk, segment, mention):
+            put = _put_before(talk, segment, mention, last)
+            if put is not None and mention.readings["same"] != SOME and any(m.get("feet") for m in segment.mentions):
+                add_draft(segment, put.slot, str(put.value), mention).note(f"one: the {put.slot} before")
+            elif free and last is not None and _foot_near(talk, segment, mention):
                 draft = add_draft(segment, "finding", str(last.value), mention)
                 some = mention.readings["same"] == SOME
                 draft.note(SOME if some else "one: the finding before")
@@ -324,6 +327,15 @@ def draft_pronouns(talk: Talk) -> None:
                 lost.note("wall: the finding before")
         findings = [d for d in segment.drafts if d.slot == "finding"]
         last = findings[-1] if findings else last
+
+
+def _put_before(talk: Talk, segment: Segment, mention: Mention, found: Draft | None) -> Draft | None:
+    """ "Bruise in the right fore, I put a full pad on it and one on the left": what was put on behind the finding."""
+    drafts = [d for s in talk.sentence(segment.sentence) for d in s.drafts if d.start < mention.start]
+    put = [d for d in drafts if d.slot in ("pad", "shoe_type") and (found is None or d.start > found.start)]
+    led = ("a", "an", "the", "new", ",", ".")
+    single = bool(put) and put[-1] is drafts[-1] and talk.words[put[-1].start - 1] in led
+    return put[-1] if single and talk.words[put[-1].end - 1][-1:] != "s" else None
 
 
 def _foot_near(talk: Talk, segment: Segment, mention: Mention) -> bool:

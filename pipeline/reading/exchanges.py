@@ -145,13 +145,23 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     if kind == "findings" and old.readings[kind] == new.readings[kind]:
         new.dropped = not _made_sure(talk, new)  # "it's the off hind that's got the thrush" says the thrush again
         return
-    if kind == "zones" or (kind != "number" and SENTENCE_ENDS & set(talk.words[old.end : new.start])):
+    elsewhere = bool(SENTENCE_ENDS & set(talk.words[old.end : new.start]))
+    if kind == "zones" or (kind != "number" and elsewhere and not _on_its_own_foot(talk, old, new, kind)):
         put_in_place(old, new, kind)
         return
     if kind == "number" and old.number is not None and new.number is not None:
         new.number = _within_the_hundred(old.number, new.number)
     old.dropped = True
     new.stands_for = (kind == "number" and old.stands_for) or old  # "six weeks, no, seven, no, eight": of the six
+
+
+def _on_its_own_foot(talk: Talk, old: Mention, new: Mention, kind: str) -> bool:
+    """ "Canker. No, scratch that, it's thrush, right front": the right word has a foot, the wrong one has none."""
+    if kind != "findings":
+        return False
+    feet = [m.start for m in talk.having("feet")]
+    told = any(old.start < at < new.start for at in feet) or any(at < old.start for at in feet)
+    return not told and any(new.end <= at < sentence_end(talk, new.end) for at in feet)
 
 
 def _both_of_it(old: str, new: str) -> str:

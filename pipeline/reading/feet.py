@@ -41,6 +41,8 @@ _LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
 _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
 _WORDED = frozenset({"work", "shoe_type", "shoe_material"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
+_BEHIND_ASIDE = 2
+_SAYING = frozenset({"agree", "says", "said", "reckons", "reckon", "thinks", "think", "suppose", "guess", "called"})
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
@@ -164,7 +166,7 @@ def _attach_segment(
             continue
         listed = (
             None
-            if (_statement_only(draft) and (_clause_follows(sentence, position) or catching(talk, draft)))
+            if (_statement_only(draft) and (_clause_follows(talk, sentence, position) or catching(talk, draft)))
             or (hand and (done_to_them(talk, draft) or done_to_it(talk, draft, hand)))
             else _from_list(talk, sentence, position, groups, hand, draft)
         )
@@ -204,8 +206,14 @@ def _as_well_as(talk: Talk, own: list[FootGroup]) -> Feet | None:
     return None
 
 
-def _clause_follows(sentence: list[Segment], position: int) -> bool:
-    return position + 1 < len(sentence) and sentence[position + 1].own_clause
+def _clause_follows(talk: Talk, sentence: list[Segment], position: int) -> bool:
+    """Whether a clause follows, unless it only says who thinks so: "founder, the vet says, in both fronts"."""
+    if position + 1 >= len(sentence) or not sentence[position + 1].own_clause:
+        return False
+    aside, last = sentence[position + 1], sentence[position + _BEHIND_ASIDE : position + _BEHIND_ASIDE + 1]
+    agreed = not aside.drafts and bool(_SAYING & set(talk.words[aside.start : aside.end]))
+    placed = bool(last) and last[0].joined_by(",") and not last[0].drafts and bool(last[0].having("feet"))
+    return not (agreed and placed and talk.words[last[0].start] in ("in", "on"))
 
 
 def _same_lameness(sentence: list[Segment], draft: Draft) -> bool:

@@ -14,6 +14,7 @@ from pipeline.reading.scopes import drafts_after
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.record import Status
 
+_OWNED = frozenset({"the", "his", "her", "that"})
 _BY_NOW = frozenset({"now", "today", "anymore", "more", "longer"})
 _NOT_ANY = frozenset({"not", "n't", "none", "no", "nothing", "never", "nil", "neither"})
 _ONCE = (["there", "was"], ["he", "did"], ["she", "did"], ["it", "did"], ["he", "had"], ["she", "had"], ["it", "had"])
@@ -232,6 +233,8 @@ def _mended(talk: Talk, cue: Mention, sentence: list[Segment], position: int) ->
 def _gone(talk: Talk, sentence: list[Segment], position: int, cue: Mention, previous: list[Segment]) -> list[Draft]:
     segment = sentence[position]
     own = [d for d in segment.drafts if d.slot == "finding" and d.end <= cue.start]
+    if not own and cue.end == segment.end and talk.words[segment.start] in _OWNED:
+        own = [d for d in segment.drafts if d.slot == "gait"]  # "the forging she did back in winter is gone"
     if own:
         found = own[-1:]
         if segment.joined_by("and") and position and not sentence[position - 1].own_clause:

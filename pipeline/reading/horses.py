@@ -16,6 +16,7 @@ from pipeline.reading.unnamed_head import name_unnamed_head
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
+_IF = (["if"], ["and", "if"], ["but", "if"])
 _IS = (
     "it was", "it were", "this is", "this was", "this 's", "this one is", "this one 's", "this here 's", "this here is",
     "it 's", "it is",
@@ -248,6 +249,8 @@ class HorseFinder(NameFinder):
         """ "Eight weeks for Pepper": the segment is Pepper's although somebody else is in hand."""
         if self._feet_of(segment, span):
             return True  # "no mud fever on Gwen's hinds"
+        if self._talk.words[segment.start : span.start] in _IF:
+            return True  # "if Gwen gets sore on that, I'll poultice it"
         if segment.having("units"):
             return True
         timed = segment.having("vet") or any(m.number for m in segment.mentions)

@@ -50,7 +50,9 @@ class NailNumbers(NumberContext):
         headed = self._headed_by_nails(segment, before.start if sized and before is not None else first.start)
         if headed and (sized or number.plural) and number.value >= LEAST_NAIL_SIZE and number.aughts is None:
             self._set_frame("nail_size", segment)
-            return self._add(segment, "nail_size", plain(number.value), mention)
+            behind = after is not None and after.get("measures") == "slim"
+            size = plain(number.value) + (" slim" if behind or self._slim_ones(mention) else "")
+            return self._add(segment, "nail_size", size, mention, after.end if behind and after else mention.end)
         ahead = self._talk.mention_ending(mention.start)
         slim = (after is not None and after.get("measures") == "slim") or (
             ahead is not None and ahead.get("measures") == "slim"
@@ -88,7 +90,16 @@ class NailNumbers(NumberContext):
             return self._other_feet_nails(segment, mention, number)
         drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
         told = bool(drafts) and drafts[-1].slot == "nail_size"
+        if not drafts and number.value >= LEAST_NAIL_SIZE and segment.having("feet"):
+            return self._nails_told_before(segment)
         return told and _SHOES.isdisjoint(self._words[drafts[-1].end : mention.end + 1])
+
+    def _nails_told_before(self, segment: Segment) -> bool:
+        """ "Size one all round. Size four nails in front. Size fives behind": the shoes had their size already."""
+        told = [s for s in self._talk.segments[: segment.index] if s.horse == segment.horse]
+        near = [d.slot for s in told if s.sentence == segment.sentence - 1 for d in s.drafts]
+        sized = any(d.slot == "shoe_size" for s in told for d in s.drafts)
+        return sized and near[:1] == ["nail_size"] and "shoe_size" not in near
 
     def _slim_ones(self, mention: Mention) -> bool:
         """ "Nails were fives, slim ones"; "fives, slims"."""
@@ -265,14 +276,14 @@ class NailNumbers(NumberContext):
         if foot is None or self._words[mention.end : mention.end + 1] != ["in"] or self._sized(mention):
             return False
         sentence = self._sentence(segment)
-        nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions if m.start < mention.start)
+        nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions)
         sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)
         if self._of_that_nail(segment, mention, foot) or of_a_sized_shoe(self._talk, segment, number.value, foot):
             return True
         led = self._words[mention.start - 1]
         if self._words[mention.start - 2 : mention.start] in _NAILED_WITH or (nailed and led in ("at", "with", "to")):
             return True
-        return nailed and not sized and led in ("so", "and", "makes", "leaves", ",")
+        return nailed and not sized and led in ("so", "and", "makes", "leaves", ",", ".")
 
     def _of_that_nail(self, segment: Segment, mention: Mention, foot: Mention) -> bool:
         """ "With five slims, seven in the left front": so many of the nails whose size was said for every foot."""

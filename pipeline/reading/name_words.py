@@ -25,7 +25,7 @@ NEVER_NAMES = frozenset(
         "saturday", "sunday", "january", "february", "march", "april", "may", "june", "july", "august", "september",
         "october", "november", "december", "christmas", "easter", "obel", "aaep", "henneke", "bcs", "mr", "mrs", "ms",
         "miss", "doc", "dr", "mum", "mam", "mom", "mummy", "mammy", "mommy", "dad", "grandad", "granddad", "grandma",
-        "grandpa", "granny", "auntie", "uncle",
+        "grandpa", "granny", "auntie", "uncle", "shoe", "shoes", "pad", "pads", "hoof", "foot", "feet",
     ]
 )  # fmt: skip
 NAME_FOLLOWERS = frozenset(

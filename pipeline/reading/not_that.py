@@ -8,6 +8,8 @@ from pipeline.reading.talk import Talk
 from pipeline.vocabulary import CLASS_SLOTS
 
 _HALTS = frozenset({",", "um", "uh", "er", "erm", "ah", "oh"})
+_ARTICLES = frozenset({"the", "a", "his", "her", "on", "in"})
+_SAYING = frozenset({"say", "call", "it", "that"})
 _NEAR = 3  # tokens from "I thought" to what was thought
 
 
@@ -20,7 +22,11 @@ def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
         return True
     again = next((m for m in new_ones[1:] if kind_of(m) is not None), None)
     kind = kind_of(again) if again is not None else None
-    if again is None or kind is None or talk.words[new_ones[0].start : new_ones[0].end] != ["not"]:
+    if again is None or kind is None:
+        return False
+    between = set(talk.words[new_ones[0].end : again.start])
+    said = bool(between & _SAYING)  # "no, I shouldn't say canker"
+    if talk.words[new_ones[0].start : new_ones[0].end] not in ((["not"], ["n't"]) if said else (["not"],)):
         return False
     start = window(talk, run[0].start)
     olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
@@ -31,9 +37,9 @@ def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     later = [m for m in new_ones if m.start > again.start and kind_of(m) == kind]
     if not later and kind == "feet":
         later = _in_next_sentence(talk, again)
-    if not olds or set(talk.words[new_ones[0].end : again.start]) - {"the", "a", "his", "her", "on", "in"}:
+    if not olds or between - _ARTICLES - (_SAYING if said else set()):
         return False
-    if not later and kind in ("findings", "feet", "gaits"):
+    if not later and not said and kind in ("findings", "feet", "gaits"):
         return False
     new_ones[0].readings.pop("denials", None)
     again.dropped = True

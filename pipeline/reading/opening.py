@@ -99,13 +99,34 @@ def owns(talk: Talk, span: NameSpan) -> bool:
     return talk.words[span.end : span.end + 1] == ["'s"] and talk.words[span.end + 1 : span.end + 2] in _OWNED
 
 
+_BEING = (["was"], ["is"], ["'s"], ["were"], ["kept"], ["keeps"])
+_NOISES = frozenset(
+    {"roaring", "shouting", "hollering", "screaming", "bawling", "whinnying", "neighing", "nickering", "bellowing"}
+    | {"calling", "roared", "shouted", "hollered", "screamed", "whinnied", "nickered", "yelling", "banging", "kicking"}
+)
+_FOOD = frozenset(
+    {"breakfast", "feed", "dinner", "hay", "bucket", "tea", "supper", "grub", "oats", "haynet", "lunch", "grain"}
+)
+
+
 def turns_on(talk: Talk, end: int) -> bool:
     """ "Buck bit him there": the horse in hand is "him", the name before the token ``end`` is not.
 
     "Wren got her fronts reset" is Wren's own.
     """
     attacked = talk.words[end : end + 1] != [] and talk.words[end] in _ATTACKS
-    return attacked and talk.words[end + 1 : end + 2] in _HIM and talk.words[end + 2 : end + 3] in _BEHIND_HIM
+    bit_him = attacked and talk.words[end + 1 : end + 2] in _HIM and talk.words[end + 2 : end + 3] in _BEHIND_HIM
+    return bit_him or _calls_for_food(talk, end)
+
+
+def _calls_for_food(talk: Talk, end: int) -> bool:
+    """ "Buck was roaring over the door for his breakfast": heard from a stall, nothing is told of him."""
+    verb = end + (talk.words[end : end + 1] in _BEING)
+    if talk.words[verb : verb + 1] == [] or talk.words[verb] not in _NOISES:
+        return False
+    stop = next((i for i in range(verb, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    told = any(m.is_any(CLASS_SLOTS) or m.get("feet") for m in talk.mentions if verb <= m.start < stop)
+    return not told and not _FOOD.isdisjoint(talk.words[verb:stop])
 
 
 def sentence_start(talk: Talk, index: int) -> int:

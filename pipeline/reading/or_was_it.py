@@ -15,6 +15,8 @@ _ANSWERED = Sayings(
 _THE = frozenset({"the", "a", "an", "his", "her", "in", "on", "at", "no", "nah", "yes", "aye", "yeah", "well"})
 _KINDS = ("zones", "severities", "feet", "findings", "pads", "shoe_types", "packings", "treatments", "clips")
 _CLOSED: tuple[list[str], ...] = ([","], ["."], ["and"], [])
+_OPPOSITE = {"medial": "lateral", "lateral": "medial"}
+_SOON = 12  # tokens from the question to the place that is meant
 _REASON = 10  # tokens
 _PLACED = 3  # tokens between two words of one answer
 
@@ -46,6 +48,24 @@ def answer_own_question(talk: Talk) -> None:
             answer.dropped = True
         else:
             put_in_place(before[-1], answer, kind)
+
+
+def deny_own_question(talk: Talk) -> None:
+    """ "Was it the outside? No. That wall loss is the inside quarter.": the place named behind was meant at first."""
+    for at, form in talk.turns(_ASKED):
+        asked = _behind(talk, at + len(form))
+        side = asked.get("zones") if asked is not None else None
+        behind = talk.words[asked.end : asked.end + 2] if asked is not None else []
+        if asked is None or side not in _OPPOSITE or behind not in (["?", "no"], ["?", "nah"]):
+            continue
+        zones = [m for m in talk.having("zones") if m is not asked]
+        said = [m for m in zones if m.end <= at and m.readings["zones"].startswith(side)]
+        meant = [m for m in zones if asked.end <= m.start < asked.end + _SOON]
+        meant = [m for m in meant if m.readings["zones"].startswith(_OPPOSITE[side])]
+        if said and meant:
+            said[-1].readings["zones"] = said[-1].readings["zones"].replace(side, _OPPOSITE[side])
+            for mention in [m for m in talk.mentions if at <= m.start < asked.end + 2]:
+                mention.dropped = True
 
 
 def _answer(talk: Talk, asked: Mention, start: int) -> Mention | None:

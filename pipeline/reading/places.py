@@ -28,6 +28,8 @@ _PARTS = frozenset(
 _THE = frozenset(
     {"the", "a", "his", "her", "my", "their", "our", "that", "old", "big", "hay", "muck", "tractor", "feed"}
 )
+_LOOKED = frozenset({"looking", "look", "looked", "watching", "watched", "seen", "view", "standing", "facing"})
+_FROM = 5  # tokens from the looking to where from: "looking at her from the front"
 _IT = (["it"], ["that"], ["this"])  # "a crack at the toe and seedy toe behind it"; not "sound behind it seems"
 _TO_A_PART = frozenset({
     "in", "at", "on", "along", "over", "across", "round", "around", "of", "under", "from", "near", "by", "into", "onto",
@@ -51,6 +53,9 @@ def leave_out_places(talk: Talk) -> None:
 
 def _is_place(talk: Talk, mention: Mention) -> bool:
     last, behind = talk.words[mention.end - 1], talk.words[mention.end : mention.end + 3]
+    led = mention.start - (talk.words[mention.start - 1] == "the")
+    if talk.words[led - 1] == "from" and behind[:1] in ([","], ["."], ["and"], []):
+        return not _LOOKED.isdisjoint(talk.words[max(0, mention.start - _FROM) : mention.start])
     if last in ("front", "back"):
         name = talk.mention_starting(mention.end + 1)
         whose = (name is not None and name.get("horse") is not None) or behind[1:2] in (["him"], ["her"], ["them"])

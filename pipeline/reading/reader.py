@@ -9,7 +9,14 @@ from pipeline.reading.assertions import assert_all
 from pipeline.reading.bare_sides import mark_bare_sides, mark_both_of_a_side, pair_behind
 from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right, take_up
-from pipeline.reading.clipped import complete_clipped, complete_headed, complete_kinds, complete_parts, complete_same
+from pipeline.reading.clipped import (
+    complete_clipped,
+    complete_headed,
+    complete_kinds,
+    complete_parts,
+    complete_same,
+    complete_told,
+)
 from pipeline.reading.collector import collector_at_rest
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.crossed import uncross
@@ -42,7 +49,7 @@ from pipeline.reading.one_of_a_pair import (
     name_the_foot_of_the_end,
     take_foot_of_one,
 )
-from pipeline.reading.or_was_it import answer_own_question
+from pipeline.reading.or_was_it import answer_own_question, deny_own_question
 from pipeline.reading.other_animals import drop_another_horses
 from pipeline.reading.other_peoples import mark_others
 from pipeline.reading.other_side import complete_sides
@@ -159,6 +166,7 @@ class Reader:
         _mark_feet(talk)
         complete_clipped(talk, finder.meaning)
         complete_headed(talk, finder.meaning)
+        complete_told(talk, finder.meaning)
         complete_parts(talk, finder.meaning)
         complete_kinds(talk, finder.meaning)
         complete_same(talk, finder.meaning)
@@ -227,6 +235,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     mark_others(talk)
     decide(talk)
     answer_own_question(talk)
+    deny_own_question(talk)
     pads_under_heading(talk)
     set_foot_right(talk)
     take_up(talk)

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from pipeline.reading.exchanges import kind_of
+from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _LEADS = frozenset(
-    {"i", "he", "she", "they", "we", "it", "that", "that's", "the", "this", "there", "now", "one", "my", "with"}
+    {"i", "he", "she", "they", "we", "it", "that", "that's", "the", "this", "there", "now", "one", "my", "with", "let"}
     | {"his", "her"}
 )
 _SINCE = (["once"], ["when"], ["after"], ["now"], ["since"], ["with"], ["from"], ["really"], ["quite"])  # "not once …"
@@ -24,6 +25,7 @@ _LONGEST = 10  # tokens of a reason
 _LIGHT = frozenset(
     {"a", "an", "the", "say", "call", "it", "make", "more", "like", "she", "he", "'s", "is", "at", "uh", "that"}
 )
+_A_FOOT = (["foot"], ["feet"], ["hoof"], ["horse"], ["pony"], ["mare"], ["gelding"], ["donkey"], ["mule"])
 _NEAR = 3  # tokens from the reason to the right word
 
 
@@ -39,12 +41,20 @@ def why_wrong(talk: Talk, begin: int) -> int:
     if end is None or talk.words[end] != "," or not _said_alone(talk, end + 1):
         return begin
     within = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
-    if any(kind_of(m) is not None or m.get("horse") is not None or m.get("units") is not None for m in within):
+    if any(_of_the_trade(talk, mention) for mention in within):
         return begin
     for mention in within:
         for name in ("denials", "times", "doubts", "plans"):
             mention.readings.pop(name, None)
     return end + 1
+
+
+def _of_the_trade(talk: Talk, mention: Mention) -> bool:
+    """Whether the word tells something by itself; the "small" of "it's a small foot" does not."""
+    if mention.get("horse") is not None or mention.get("units") is not None:
+        return True
+    kind = kind_of(mention)
+    return kind is not None and not (kind == "severities" and talk.words[mention.end : mention.end + 1] in _A_FOOT)
 
 
 def _said_alone(talk: Talk, at: int) -> bool:

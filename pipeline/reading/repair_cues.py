@@ -22,6 +22,8 @@ def is_no_cue(talk: Talk, cue: Mention) -> bool:
     """Cues that are none here: the second "no" of "but no, no corn", the "wait" of "she can wait for six"."""
     if talk.words[cue.start : cue.end] == ["wrong"] and _AMISS & set(talk.words[max(0, cue.start - 4) : cue.start]):
         return True  # "nothing else wrong"
+    if talk.words[cue.start : cue.end] == ["forget", "it"]:
+        return talk.words[cue.start - 1] not in (",", ".", "oh", "just")  # "don't let me forget it"
     if talk.words[cue.start : cue.end] in _EVERYDAY:
         before = talk.words[cue.start - 1] if cue.start else "."
         after = talk.words[cue.end] if cue.end < len(talk.words) else "."

@@ -12,6 +12,7 @@ from itertools import pairwise
 from pipeline.reading.asked_before import of_another_time
 from pipeline.reading.exchanges import (
     counted_on_a_part,
+    counts,
     graded_finding,
     grades,
     kind_of,
@@ -23,6 +24,7 @@ from pipeline.reading.exchanges import (
     swap,
     window,
 )
+from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.misnamed import on_another_day, other_named
 from pipeline.reading.not_that import not_that, not_the_same
@@ -32,6 +34,7 @@ from pipeline.reading.restatements import restate
 from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import FEET
 from pipeline.vocabulary import CLASS_SLOTS
 
 _WORN = frozenset({"are", "is", "'s", "take", "takes", "get", "have", "has"})
@@ -40,6 +43,7 @@ _GROUPED = frozenset({"all", "fronts", "hinds", "other_three", "those_three"})
 _REPAIR_REACH = 24
 _SO_HAS = frozenset({("so", "does"), ("so", "has"), ("so", "is"), ("so", "do"), ("so", "did"), ("so", "was")})
 _CUES = ("repair", "strike", "other_horse")
+_PAIR = 2
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 
 
@@ -182,7 +186,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start
         olds = [m for m in talk.mentions if begins <= m.start and m.end <= run[0].start and not m.dropped]
         olds = [m for m in olds if (kind_of(m) == kind if graded is None else grades(m, graded))]
-        if kind == "feet" and first_old is None and olds and _told_apart(talk, olds[-1], new, new_ones):
+        if kind == "feet" and first_old is None and olds and _told_apart(talk, olds, new, new_ones):
             return True
         only = kind == "feet" and (_said_to_be_all(talk, begin, new) or _right_beside(talk, run, olds, new))
         if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones) and not only:
@@ -203,7 +207,22 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         first_old = first_old or old
         if only:
             break  # "both fronts, no, just the right front, the left was only loose"
-    return first_old is not None
+    return first_old is not None and _both_alike(talk, start, run[0].start, new_ones)
+
+
+def _both_alike(talk: Talk, start: int, cue: int, new_ones: list[Mention]) -> bool:
+    """ "Five nails near hind and six off hind, no, six in both": the count of the other foot goes with the last."""
+    number, pair = new_ones[0], new_ones[1] if len(new_ones) > 1 else new_ones[0]
+    if number.number is None or pair.get("feet") != "pair_in_hand":
+        return True
+    said = [m for m in talk.mentions if start <= m.start < cue and m.number is not None]
+    if len(said) < _PAIR or said[-2].dropped:
+        return True
+    one, last = (next((m for m in talk.having("feet") if m.start >= n.end), None) for n in said[-_PAIR:])
+    footed = one is not None and one.get("feet") in FEET and one.end <= said[-1].start and last is not None
+    if footed and last is not None and last.end <= cue and counts(talk, said[-1]) in (None, counts(talk, said[-2])):
+        said[-2].dropped = True
+    return True
 
 
 def _said_to_be_all(talk: Talk, begin: int, foot: Mention) -> bool:
@@ -229,12 +248,30 @@ def _as_well(talk: Talk, foot: Mention) -> bool:
     return bool({"too", "also"} & set(clause)) or clause[-2:] == ["as", "well"]
 
 
-def _told_apart(talk: Talk, old: Mention, new: Mention, new_ones: list[Mention]) -> bool:
+def _told_apart(talk: Talk, olds: list[Mention], new: Mention, new_ones: list[Mention]) -> bool:
     """ "He's a six all round. No, the hinds are five and a half": of all feet some have a number of their own."""
     number = next((m for m in new_ones if m.start > new.end and m.number is not None), None)
     worn = bool(_WORN & set(talk.words[new.end : new.end + 1]))
     own = number is not None and set(talk.words[new.end + 1 : number.start]) <= {"a", "an", "only", "just"}
-    return old.readings["feet"] == "all" and new.readings["feet"] != "all" and worn and own
+    of_all = olds[-1].readings["feet"] == "all" and new.readings["feet"] != "all"
+    return (of_all and worn and own) or _rest_stands(talk, olds, new, new_ones)
+
+
+def _rest_stands(talk: Talk, olds: list[Mention], new: Mention, new_ones: list[Mention]) -> bool:
+    """ "Pulse raised in both fronts, no, the right front was normal": what was said stands on the other foot."""
+    answer = next((m for m in new_ones if m.start >= new.end), None)
+    if answer is None or not answer.is_any(("pulses", "tester_responses")):
+        return False
+    if not set(talk.words[new.end : answer.start]) <= _WORN | {"was", "were"}:
+        return False
+    whole, named = (resolve(m.readings["feet"], None) or () for m in (olds[-1], new))
+    if set(named) < set(whole):
+        olds[-1].readings["feet"] = "+".join(foot for foot in whole if foot not in named)
+        return True
+    joined = len(olds) > 1 and set(talk.words[olds[-2].end : olds[-1].start]) <= {"and", "the", "in", "on"}
+    if joined and named == whole:
+        olds[-1].dropped = True  # "raised in the left front and the right front, no, the right front was normal"
+    return joined and named == whole
 
 
 def _for_a_horse(talk: Talk, cue_end: int, number: Mention) -> bool:

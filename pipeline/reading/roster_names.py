@@ -71,8 +71,8 @@ def roster_spans(
     for horse in roster:
         wanted.extend((form_tokens(name.lower()), horse) for name in (horse.name, *horse.also_called))
     wanted.sort(key=lambda pair: -len(pair[0]))
-    found: list[tuple[int, int, RosterHorse]] = []
-    used: set[int] = set()
+    found = _written_apart(tokens, roster, cased=cased)
+    used = {index for start, end, _ in found for index in range(start, end)}
     places: dict[str, list[int]] = {}
     first_words = {name[0] for name, _ in wanted if name}
     for index, word in enumerate(words):
@@ -92,6 +92,14 @@ def roster_spans(
             used.update(span)
             found.append((start, start + len(name), horse))
     return sorted(found, key=lambda f: f[0])
+
+
+def _written_apart(tokens: Tokens, roster: Sequence[RosterHorse], *, cased: bool) -> list[tuple[int, int, RosterHorse]]:
+    """ "June Bug" for Junebug: a name of the roster that is written as two words."""
+    words = tokens.words
+    whole = {name.lower(): horse for horse in roster for name in (horse.name, *horse.also_called) if " " not in name}
+    pairs = ((i, whole.get(words[i] + words[i + 1])) for i in range(len(words) - 1) if tokens.large[i] or not cased)
+    return [(index, index + 2, horse) for index, horse in pairs if horse is not None]
 
 
 def _stands_like_name(words: list[str], start: int, end: int) -> bool:

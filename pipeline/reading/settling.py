@@ -23,6 +23,7 @@ _SAID_LAST = _ONE_NUMBER | {"pulse"}
 _ANNOUNCED = SETUP_SLOTS - _COUNTS
 _ON_A_SHOE = frozenset({"shoe_size", "shoe_type", "shoe_material", "nails", "nail_size", "clips", "traction"})
 _UNDER_SHOES = frozenset({"trim", "removed"})
+_KIND_OF_SHOE = frozenset({"shoe_type", "shoe_material"})
 _WHOLE_HORSE_WORK = frozenset({"trim", "reset", "new_shoe"})
 
 
@@ -41,6 +42,7 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     _removed_not_lost(standing)
     back_on_without_loss(standing)
     tar_in_oakum(standing)
+    _of_the_set(standing)
     _exact_answer(standing)
     _without_foot_and_with(standing)
     settle_doubts(standing)
@@ -131,6 +133,17 @@ def _without_foot_and_with(drafts: list[Draft]) -> None:
         same = {zone for value, status, zone in footed if (value, status) == (draft.value, draft.status)}
         if draft.zone in same or (draft.zone is None and same):
             draft.drop("said again with its feet")
+
+
+def _of_the_set(drafts: list[Draft]) -> None:
+    """ "New shoes, steel", "reset, rim shoes": of every shoe of the set that is told of without a foot."""
+    work = [d for d in drafts if d.slot == "work" and d.status is Status.PRESENT]
+    if any(d.feet for d in work):
+        return
+    told = {d.segment.sentence for d in work if d.value in _SHOD & _WHOLE_HORSE_WORK}
+    for draft in [d for d in drafts if d.slot in _KIND_OF_SHOE and d.feet is None and d.status is Status.PRESENT]:
+        if draft.segment.sentence in told:
+            draft.feet, draft.foot_guessed = FEET, True
 
 
 def _exact_answer(drafts: list[Draft]) -> None:

@@ -24,6 +24,7 @@ _GOING_WITH = Sayings(
     "make it", "making it", "put down", "putting down", "it 's", "he 's", "she 's", "it is",
 )  # fmt: skip
 _TURN = frozenset({"but", "though", "only"})
+_IN_MY_HEAD = Sayings("in my head", "on the brain", "in me head", "in my mind", "on my mind")
 _LIGHT = frozenset({"a", "an", "the", "them", "it", "'em", "those", "that", "size", ",", "one", "ones"})
 _SHE_IS = frozenset({"she", "he", "they", "'s", "is", "'re", "are", "in", "takes", "wears", "has", "on"})
 _NAMING = frozenset({"say", "call", "calls", "called", "known", "saying", "calling"})
@@ -51,6 +52,8 @@ def drop_slips(talk: Talk) -> None:
         _drop_second_names(talk)
     for at, words in talk.turns(_BEEN):
         _settle(talk, at + len(words))
+    for at, _ in talk.turns(_IN_MY_HEAD):
+        _drop_thought(talk, at)
     for at, words in talk.turns(_SLIPS):
         slip = _named(talk, at + len(words), _LIGHT | _SHE_IS)
         kind = kind_of(slip) if slip is not None else None
@@ -100,6 +103,14 @@ def _drop_second_names(talk: Talk) -> None:
         if (named or between in _THAT_IS) and first.get("findings") == second.get("findings"):
             for mention in [m for m in talk.mentions if first.end <= m.start < second.end]:
                 mention.dropped = True
+
+
+def _drop_thought(talk: Talk, at: int) -> None:
+    """ "Rim pads, I'd full pads in my head": what the clause names was in the head alone."""
+    start = next((i + 1 for i in range(at - 1, -1, -1) if talk.words[i] in (",", *SENTENCE_ENDS)), 0)
+    if "i" in talk.words[start : start + 2]:
+        for mention in [m for m in talk.mentions if start <= m.start < at and kind_of(m) is not None]:
+            mention.dropped = True
 
 
 def _put_right_behind(talk: Talk, olds: list[Mention], slip: Mention, kind: str) -> None:

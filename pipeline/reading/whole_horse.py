@@ -10,6 +10,7 @@ from pipeline.record import FEET, Status
 
 _DONE_TO = "foot: done to the whole horse"
 _WORK = frozenset({"trim", "reset"})
+_OF_THE_THREE = ["of", "the", "three"]
 _HIM = frozenset({"him", "her"})
 _HE = frozenset({"he", "she"})
 _CLOSES = frozenset(
@@ -77,7 +78,12 @@ def in_every(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
         return _all_new(talk, draft, hand)
     throughout = talk.words[draft.end : draft.end + 1] == ["throughout"]
     every = "every" in talk.words[draft.start : draft.end + 3]
-    if draft.slot not in ("nails", "nail_size") or not (every or throughout):
+    if draft.slot not in ("nails", "nail_size"):
+        return None
+    if _OF_THE_THREE in (talk.words[at : at + 3] for at in range(draft.end, draft.end + 3)):
+        three = shod_so_far(talk, draft.segment)  # "reset both fronts and reset the near hind, … of the three"
+        return three if len(three) == len(FEET) - 1 else None
+    if not (every or throughout):
         return None
     return shod_so_far(talk, draft.segment) or None
 

@@ -103,3 +103,24 @@ test_what_is_wondered_about_and_asked = reads(
     ],
     "Buck. {}",
 )
+
+test_or_it_is_only_something_else = reads(
+    [
+        (
+            "Left hind, thrush in the sulcus. Or maybe it's only mud, I couldn't tell, so put a question mark on that.",
+            ["LH finding thrush suspected @sulcus"],
+        ),
+        ("Bruise in the right front. Might only be a stain, I couldn't swear to it.", ["RF finding bruise suspected"]),
+        ("Corn in the near fore. Could be just a stone mark, hard to say.", ["LF finding corn suspected"]),
+    ]
+)
+
+test_another_guess_doubts_nothing = reads(
+    [
+        ("Corn in the left front. Maybe she'll be sore, I couldn't say.", ["LF finding corn"]),
+        (
+            "Thrush in the left hind. Maybe eight weeks, hard to say.",
+            ["- next_visit_weeks 8 planned", "LH finding thrush"],
+        ),
+    ]
+)

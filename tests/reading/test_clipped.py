@@ -88,3 +88,18 @@ test_a_shoe_on_again = reads(
     ],
     "Tally. {}",
 )
+
+test_how_the_pads_are = reads(
+    [
+        (
+            "Leather pads on the fronts. Wait, her pads aren't leather, I changed my mind, they're full pads.",
+            ["LF+RF pad full"],
+        ),
+        ("Fronts reset with pads. The pads are leather.", ["LF+RF pad leather", "LF+RF work reset"]),
+        (
+            "New shoes in front. The pads are rim, silicone under them.",
+            ["LF+RF packing silicone", "LF+RF pad rim", "LF+RF work new_shoe"],
+        ),
+        ("Fronts reset with pads. The pads are worn.", ["LF+RF shoe_state worn", "LF+RF work reset"]),
+    ]
+)

@@ -64,3 +64,12 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_gone_over = reads(CASES)
+
+test_a_gait_that_is_gone = reads(
+    [
+        ("The overreaching she did back in the winter is gone.", ["- gait overreach resolved"]),
+        ("The forging he did last year has stopped, that's gone.", ["- gait forge resolved"]),
+        ("Her short striding from the spring has gone.", ["- gait short_stride resolved"]),
+        ("The forging he did last year was loud.", ["- gait forge history"]),
+    ]
+)

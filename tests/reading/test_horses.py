@@ -286,3 +286,41 @@ def test_a_name_misheard_as_a_remark_is_asked_about(read: Read, form: str) -> No
 def test_a_horse_of_that_name(read: Read) -> None:
     visits = read("Coral. Reset all four. Dang, I know that one well. Trimmed.", "Coral", "Dang")
     assert [v.horse for v in visits] == ["Coral", "Dang"]
+
+
+@pytest.mark.parametrize("said", ["June Bug", "June bug"])
+def test_a_name_written_as_two_words(read: Read, said: str) -> None:
+    visits = read(f"Buck. Trimmed. And then {said}, the filly, new tips on both fronts.", "Buck", "Junebug")
+    assert [v.horse for v in visits] == ["Buck", "Junebug"]
+
+
+def test_two_words_that_make_another_name(read: Read) -> None:
+    visits = read("June, corn in the left front. Bug bites on her neck.", "June", "Junebug")
+    assert [v.horse for v in visits] == ["June"]
+
+
+@pytest.mark.parametrize(
+    "plan",
+    [
+        "If Tally gets sore on the right front from that nail, I'll poultice it.",
+        "But if Tally's lame on it I'll poultice the right front.",
+    ],
+)
+def test_a_condition_of_another_horse(read: Read, plan: str) -> None:
+    text = f"Tally, right front close nail. Then Buck, reset the fronts. {plan} Hinds trimmed."
+    tally, buck = read(text, "Tally", "Buck")
+    assert told(tally) == ["RF finding close_nail", "RF treatment poultice planned"]
+    assert told(buck) == ["LF+RF work reset", "LH+RH work trim"]
+
+
+@pytest.mark.parametrize("noise", ["was roaring over the door for his breakfast", "kept hollering for his feed"])
+def test_a_horse_that_only_calls_for_food(read: Read, noise: str) -> None:
+    (tally,) = read(f"Tally, corn in the left front. Buck {noise}. Hinds trimmed. Two weeks.", "Tally", "Buck")
+    assert told(tally) == ["- next_visit_weeks 2 planned", "LF finding corn", "LH+RH work trim"]
+
+
+def test_a_horse_that_is_told_of_opens(read: Read) -> None:
+    text = "Tally, corn in the left front. Buck was lame on the near fore for his breakfast. Hinds trimmed."
+    tally, buck = read(text, "Tally", "Buck")
+    assert told(tally) == ["LF finding corn"]
+    assert told(buck) == ["LF gait lame", "LH+RH work trim"]

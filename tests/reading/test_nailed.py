@@ -219,3 +219,46 @@ test_half_a_nail_is_a_size = reads(
     ],
     "Tally. {}",
 )
+
+test_slims_behind_their_head = reads(
+    [
+        ("New shoes up front, and the nails are number five slims.", ["LF+RF nail_size 5 slim", "LF+RF work new_shoe"]),
+        ("Reset behind. Nails were size four slim.", ["LH+RH nail_size 4 slim", "LH+RH work reset"]),
+        ("Reset behind. Nails were number fives, slim ones.", ["LH+RH nail_size 5 slim", "LH+RH work reset"]),
+    ]
+)
+
+test_counted_in_feet_beside_their_size = reads(
+    [
+        (
+            "New all round. Seven in the front feet, six in the back feet, fives for nails throughout.",
+            ["LF+RF nails 7", "LF+RF+LH+RH nail_size 5", "LF+RF+LH+RH work new_shoe", "LH+RH nails 6"],
+        ),
+        (
+            "Reset all round. Six in the fronts and five in the hinds, fours for nails.",
+            ["LF+RF nails 6", "LF+RF+LH+RH nail_size 4", "LF+RF+LH+RH work reset", "LH+RH nails 5"],
+        ),
+        ("New all round. Seven in the front feet, six in the back feet.", ["LF+RF+LH+RH work new_shoe"]),
+    ]
+)
+
+test_the_nails_of_the_other_feet = reads(
+    [
+        (
+            "New all round, size aught. Size three nails in front, six in each. Size fours behind, five in each.",
+            [
+                "LF+RF nail_size 3",
+                "LF+RF nails 6",
+                "LF+RF+LH+RH shoe_size 0",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH nail_size 4",
+                "LH+RH nails 5",
+            ],
+        ),
+        (
+            "Reset all round, size one. Number four nails in front. Number fives behind.",
+            ["LF+RF nail_size 4", "LF+RF+LH+RH shoe_size 1", "LF+RF+LH+RH work reset", "LH+RH nail_size 5"],
+        ),
+        ("Size three and a half nails in front. Size ones behind.", ["LF+RF nail_size 3.5", "LH+RH shoe_size 1"]),
+    ]
+)

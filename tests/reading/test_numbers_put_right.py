@@ -292,3 +292,15 @@ test_under_the_word_size = reads(
         ),
     ]
 )
+
+test_the_same_in_both_after_all = reads(
+    [
+        (
+            "New shoes behind, five nails near hind and six off hind, no, six in both.",
+            ["LH+RH nails 6", "LH+RH work new_shoe"],
+        ),
+        ("Four nails left front and five right front, hang on, five in both.", ["LF+RF nails 5"]),
+        ("Five nails near hind and six off hind, no, seven off hind.", ["LH nails 5", "RH nails 7"]),
+        ("Six nails in front and size two behind, no, one in both.", ["LF+RF nails 6", "LH+RH shoe_size 1"]),
+    ]
+)

@@ -288,3 +288,12 @@ test_a_doubt_of_the_other_foot = reads(
         ),
     ]
 )
+
+test_where_it_is_behind_who_says_so = reads(
+    [
+        ("The owner's calling it founder, and I'd agree, in the near fore.", ["LF finding laminitis"]),
+        ("Laminitis, the vet says, in both fronts.", ["LF+RF finding laminitis"]),
+        ("Lame, the owner reckons, on the off fore.", ["RF gait lame"]),
+        ("Laminitis, and he's sore, in both fronts there's heat.", ["- finding laminitis", "LF+RF finding heat"]),
+    ]
+)

@@ -172,3 +172,29 @@ test_only_one_is_new = reads(
     ],
     "Tansy. {}",
 )
+
+test_asked_and_denied = reads(
+    [
+        (
+            "Right front, wall loss, outside quarter. Was it the outside? No. That wall loss is the inside quarter.",
+            ["RF finding wall_loss @medial_quarter"],
+        ),
+        (
+            "Crack at the medial heel, left front. Was it medial? No, it's the lateral heel.",
+            ["LF finding crack @lateral_heel"],
+        ),
+    ]
+)
+
+test_asked_and_so_it_was = reads(
+    [
+        (
+            "Left front, corn, inside heel. Was it the inside? Yes. Corn in the right front, outside heel.",
+            ["LF finding corn @medial_heel", "RF finding corn @lateral_heel"],
+        ),
+        (
+            "Flare on the left hind, outside. Was it sore on the outside? No. Thrush in the left hind.",
+            ["LH finding flare @lateral", "LH finding thrush"],
+        ),
+    ]
+)

@@ -70,3 +70,19 @@ CASES = [
 ]
 
 test_reasons = reads(CASES)
+
+test_how_small_the_foot_is_grades_nothing = reads(
+    [
+        ("Tally. Four nails a side in front. No wait, it's a small foot, three nails a side.", ["LF+RF nails 6"]),
+        ("Size three in front, no, she's a small mare, two and a half.", ["LF+RF shoe_size 2.5"]),
+        ("Six nails in front, no, let's be honest, five.", ["LF+RF nails 5"]),
+        ("Grade three, no, let's be honest, four on the left front.", ["LF lameness 4"]),
+        ("Thrush in the left hind, mild, no, it's a bad foot, severe.", ["LH finding thrush ~severe"]),
+    ]
+)
+
+test_the_small_one_is_still_graded = reads(
+    [
+        ("Corn in the left front, no, it's a small flare, right front.", ["LF finding corn", "RF finding flare ~mild"]),
+    ]
+)

@@ -79,3 +79,47 @@ def test_the_horse_whose_size_is_put_right(put_right: str, sizes: dict[str, str]
     assert {(v.horse, f.foot, f.value) for v in visits for f in v.facts if f.slot == "shoe_size"} == {
         (horse, foot, size) for horse, size in sizes.items() for foot in ("LF", "RF")
     }
+
+
+test_only_in_my_head = reads(
+    [
+        ("Full pads on the fronts, I mean rim pads, I'd had full pads in my head.", ["LF+RF pad rim"]),
+        ("Steel shoes in front, aluminum I had on the brain.", ["LF+RF shoe_material steel"]),
+        ("Egg bars in front, I'd heart bars in my mind.", ["LF+RF shoe_type egg_bar"]),
+        (
+            "Rim pads on the fronts. I had it in my head she'd be lame, leather pads behind.",
+            ["- gait lame", "LF+RF pad rim", "LH+RH pad leather"],
+        ),
+    ]
+)
+
+test_should_not_say_so = reads(
+    [
+        (
+            "Canker. No, I shouldn't say canker, scratch that, it's thrush, right front, in the frog.",
+            ["RF finding thrush @frog"],
+        ),
+        ("Canker in the right front, no, I wouldn't say canker, it's thrush.", ["RF finding thrush"]),
+        ("Rim pads in front, no, I shouldn't say rim pads, full pads.", ["LF+RF pad full"]),
+        (
+            "Six nails in the right front, no, I wouldn't say thrush, it's clean.",
+            ["RF finding thrush absent", "RF nails 6"],
+        ),
+    ]
+)
+
+test_forget_it = reads(
+    [
+        ("I reckon I saw an abscess track in the near fore, nah, forget it, just a stain.", []),
+        ("Six nails in front. Possible flare on the left hind, forget it.", ["LF+RF nails 6"]),
+        ("Corn in the near fore. She won't let me forget it.", ["LF finding corn"]),
+    ]
+)
+
+test_the_right_word_has_its_own_foot = reads(
+    [
+        ("Canker. No, scratch that, it's thrush, right front, in the frog.", ["RF finding thrush @frog"]),
+        ("Flare. No, make that wall loss on the left hind.", ["LH finding wall_loss"]),
+        ("Flare on the left hind. No, make that wall loss.", ["LH finding wall_loss"]),
+    ]
+)

@@ -91,3 +91,17 @@ test_what_he_settles_on = reads(
     ],
     "Tally. {}",
 )
+
+test_the_answer_of_one_foot_of_the_pair = reads(
+    [
+        ("Pulse was raised in both fronts, no, the right front was normal.", ["LF pulse raised", "RF pulse normal"]),
+        (
+            "Pulse raised in the left front and the right front, no, scratch that, the right front was normal.",
+            ["LF pulse raised", "RF pulse normal"],
+        ),
+        ("Testers mild in both fronts, no, the right front was nothing.", ["LF tester mild", "RF tester none"]),
+        ("Pulse bounding in both hinds, sorry, the near hind was raised.", ["LH pulse raised", "RH pulse bounding"]),
+        ("Pulse was raised in both fronts, no, both hinds.", ["LH+RH pulse raised"]),
+        ("Pulse raised in the left front, no, the right front was raised.", ["RF pulse raised"]),
+    ]
+)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -45,3 +45,16 @@ def test_said(name: str, read: Read) -> None:
     text, facts = CASES[name]
     (visit,) = read(text)
     assert told(visit) == sorted(facts)
+
+
+test_the_kind_of_a_set_without_feet = reads(
+    [
+        ("New shoes, four of them, steel.", ["LF+RF+LH+RH shoe_material steel", "LF+RF+LH+RH work new_shoe"]),
+        ("Reset, rim shoes.", ["LF+RF+LH+RH shoe_type rim", "LF+RF+LH+RH work reset"]),
+        (
+            "New shoes on the fronts, hinds reset, steel.",
+            ["LF+RF work new_shoe", "LH+RH shoe_material steel", "LH+RH work reset"],
+        ),
+        ("Fronts reset. Egg bars he had.", ["LF+RF shoe_type egg_bar", "LF+RF work reset"]),
+    ]
+)

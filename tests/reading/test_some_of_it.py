@@ -219,3 +219,37 @@ test_weight_carried_is_no_finding = reads(
     ],
     "Tally. {}",
 )
+
+test_one_of_what_was_put_on = reads(
+    [
+        (
+            "Bruise in the right fore. I put a full pad on it and one on the left fore.",
+            ["LF+RF pad full", "RF finding bruise"],
+        ),
+        (
+            "Bruise in the right fore. Full pad on it, and another on the left fore.",
+            ["LF+RF pad full", "RF finding bruise"],
+        ),
+        (
+            "Thrush in the off hind. Leather pad on that, and matched that with one on the near hind.",
+            ["LH+RH pad leather", "RH finding thrush"],
+        ),
+        (
+            "Corn in the off fore. Bar shoe on that, and one on the near fore as well.",
+            ["LF+RF shoe_type bar", "RF finding corn"],
+        ),
+    ]
+)
+
+test_one_of_what_was_found = reads(
+    [
+        (
+            "Bruise in the right fore. Full pad on it. Another one in the left fore.",
+            ["LF+RF finding bruise", "RF pad full"],
+        ),
+        (
+            "Full pad in the right fore where there's a bruise, and there's one in the left fore.",
+            ["LF+RF finding bruise", "RF pad full"],
+        ),
+    ]
+)

@@ -230,3 +230,17 @@ test_a_remark_turns_nothing_round = reads(
         ),
     ]
 )
+
+test_looked_at_from_the_front = reads(
+    [
+        (
+            "Near fore's a club foot. No, I'm looking at her from the front, it's the off fore that's the club foot.",
+            ["RF finding club_foot"],
+        ),
+        (
+            "Flare on the left front. No, I was looking at her from the front, it's the right front.",
+            ["RF finding flare"],
+        ),
+        ("Looking at him from behind, there's a crack in the left hind.", ["LH finding crack"]),
+    ]
+)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 
 FORMS = """\
 New one today, {N}.
@@ -116,3 +116,14 @@ def test_who_promised_is_no_horse(read: Read, somebody: str) -> None:
 def test_a_horse_that_has_something_is_one(read: Read) -> None:
     visits = read("Tally. Trimmed the fronts. Zephyr has thrush in the left hind.", "Tally", "Buck")
     assert [v.horse for v in visits] == ["Tally", "Zephyr"]
+
+
+test_a_shoe_is_no_name = reads(
+    [
+        (
+            "Tally's got a toe crack, right front. Shoe's a new one, a one and a half.",
+            ["RF finding crack @toe", "RF shoe_size 1.5", "RF work new_shoe"],
+        ),
+        ("Tally. Left front, new shoe. Shoe's an aluminum one.", ["LF shoe_material aluminum", "LF work new_shoe"]),
+    ]
+)

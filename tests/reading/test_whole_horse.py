@@ -308,3 +308,17 @@ test_full_sets_and_all_new = reads(
     ],
     "Tally. {}",
 )
+
+test_each_of_the_three = reads(
+    [
+        (
+            "I reset the near hind and I reset both fronts, with seven nails in each of the three.",
+            ["LF+RF+LH nails 7", "LF+RF+LH work reset"],
+        ),
+        (
+            "Near hind new, fronts reset, six nails in each of the three.",
+            ["LF+RF work reset", "LF+RF+LH nails 6", "LH work new_shoe"],
+        ),
+        ("Fronts reset, seven nails in each.", ["LF+RF nails 7", "LF+RF work reset"]),
+    ]
+)
