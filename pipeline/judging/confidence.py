@@ -35,6 +35,7 @@ _HARDLY_BORNE_OUT = -4.0
 _LITTLE = frozenset(
     {"a", "an", "the", "of", "on", "in", "and", "is", "it", "he", "she", "at", "there", "i", "some", "so"}
 )
+_OF_THE_HORSE = "laminitis"  # the only finding that is told without a foot as a rule
 _DEAR = frozenset({"no", "not", "left", "right", "near", "off", "front", "hind", "fore"})
 
 
@@ -124,7 +125,8 @@ def _is_dear(word: Word, fact: Fact) -> bool:
 
 
 def _of_foot(fact: Fact) -> Evidence:
-    if fact.foot is None and fact.slot not in HORSE_SLOTS | EITHER_SLOTS:
+    of_a_foot = fact.slot not in HORSE_SLOTS | EITHER_SLOTS or (fact.slot == "finding" and fact.value != _OF_THE_HORSE)
+    if fact.foot is None and of_a_foot:
         return Evidence(0.5, "No foot was understood; which one is it?")
     if "foot: not said" in fact.rules:
         return Evidence(0.6, "No foot was said; is it all four?")

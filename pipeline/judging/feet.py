@@ -18,6 +18,10 @@ _MOST_DEGREES = 4.0
 _HEEL_BELOW_TOE = 5.0
 _UNDERRUN = "underrun_heels"
 _MOST_SIZES = 1  # between left and right of a pair; common practice, no source
+_MOST_NAILS = 2  # between two feet of a horse; common practice, no source
+_ENDS = (("LF", "LH"), ("RF", "RH"))
+# Sizes that a front shoe may be smaller or larger than the hind one of its side; common practice, no source.
+_FRONT_SMALLER, _FRONT_LARGER = -1.0, 2.0
 
 Group = tuple[list[Fact], str]
 
@@ -35,13 +39,34 @@ def uneven_feet(present: Sequence[Fact]) -> Iterator[Group]:
         apart = sizes_apart(str(one.value), str(other.value))
         if apart is not None and apart > _MOST_SIZES:
             yield [one, other], f"Left and right shoe differ by more than a size: {plain(one)} and {plain(other)}."
+    yield from _front_and_hind(by_slot.get("shoe_size", {}))
+    yield from _nails_apart(by_slot.get("nails", {}))
     yield from _heel_and_toe(by_slot)
 
 
+def _front_and_hind(by_foot: dict[str | None, list[Fact]]) -> Iterator[Group]:
+    for front, hind in _beside(by_foot, _ENDS):
+        places = _size_place(str(front.value)), _size_place(str(hind.value))
+        if places[0] is None or places[1] is None or _FRONT_SMALLER <= places[0] - places[1] <= _FRONT_LARGER:
+            continue
+        yield [front, hind], f"Front and hind shoe are far apart in size: {plain(front)} and {plain(hind)}."
+
+
+def _nails_apart(by_foot: dict[str | None, list[Fact]]) -> Iterator[Group]:
+    for one, other in _beside(by_foot, (*_PAIRS, *_ENDS)):
+        if abs(float(one.value) - float(other.value)) > _MOST_NAILS:
+            feet = f"{one.foot} and {other.foot}"
+            yield [one, other], f"{plain(one)} and {plain(other)} nails on {feet}; are both right?"
+
+
 def _across(by_foot: dict[str | None, list[Fact]]) -> Iterator[tuple[Fact, Fact]]:
-    for left, right in _PAIRS:
-        for one in by_foot.get(left, []):
-            for other in by_foot.get(right, []):
+    return _beside(by_foot, _PAIRS)
+
+
+def _beside(by_foot: dict[str | None, list[Fact]], pairs: Sequence[tuple[str, str]]) -> Iterator[tuple[Fact, Fact]]:
+    for first, second in pairs:
+        for one in by_foot.get(first, []):
+            for other in by_foot.get(second, []):
                 yield one, other
 
 

@@ -37,6 +37,17 @@ def without_degrees(present: Sequence[Fact]) -> Iterator[Group]:
             yield [fact], f"A wedge{on_foot(fact.foot)}, but no degrees were understood; how many?"
 
 
+def back_without_loss(facts: Sequence[Fact], present: Sequence[Fact]) -> Iterator[Group]:
+    """A shoe is put back where it was lost: without a loss it may be a reset, or another foot's."""
+    lost = {fact.foot for fact in facts if fact.slot == "shoe_state" and fact.value == "lost"}
+    for fact in present:
+        if fact.slot == "work" and fact.value == "put_back" and fact.foot not in lost:
+            yield (
+                [fact],
+                f"A shoe was put back{on_foot(fact.foot or '')}, but no loss was understood; was it lost, or reset?",
+            )
+
+
 def _works(facts: Sequence[Fact]) -> list[Fact]:
     return [fact for fact in facts if fact.slot == "work"]
 

@@ -73,6 +73,13 @@ def test_a_foot_still_in_hand_is_trusted_a_little_less() -> None:
     assert FLAG_BELOW < carried < named
 
 
+def test_a_finding_on_no_foot_is_asked_about() -> None:
+    (one,) = judged(fact("finding", "long_toe", None)).facts
+    assert one.reasons == ["No foot was understood; which one is it?"]
+    (of_the_horse,) = judged(fact("finding", "laminitis", None)).facts
+    assert of_the_horse.reasons == []
+
+
 def test_work_on_no_named_foot_is_asked_about() -> None:
     (one,) = judged(fact("work", "trim", rules=["foot: not said"])).facts
     assert one.reasons == ["No foot was said; is it all four?"]

@@ -74,3 +74,14 @@ def test_a_lost_shoe_and_a_mere_trim() -> None:
     assert sentences(lost, fact("work", "new_shoe")) == []
     assert sentences(lost, trim.model_copy(update={"foot": "RF"})) == []
     assert sentences(lost.model_copy(update={"status": Status.HISTORY}), trim) == []
+
+
+def test_a_shoe_put_back_that_was_not_lost() -> None:
+    back = fact("work", "put_back")
+    assert sentences(back) == ["A shoe was put back on LF, but no loss was understood; was it lost, or reset?"]
+    assert sentences(back, fact("shoe_state", "lost", "RF")) != []
+
+
+@pytest.mark.parametrize("status", [Status.PRESENT, Status.HISTORY])
+def test_a_lost_shoe_put_back(status: Status) -> None:
+    assert sentences(fact("work", "put_back"), fact("shoe_state", "lost", status=status)) == []

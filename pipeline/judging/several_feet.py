@@ -1,0 +1,57 @@
+"""What mostly one foot has, told of several: a denial, a rest or a list that reached too far shows itself here."""
+
+from __future__ import annotations
+
+import csv
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from functools import lru_cache
+from importlib.resources import files
+
+from pipeline.judging.naming import plain, the_feet
+from pipeline.record import Fact
+
+_MANY = 3  # feet treated alike, some of them without a finding
+_FINDINGS = frozenset({"finding", "shoe_state"})
+
+Group = tuple[list[Fact], str]
+Told = dict[tuple[str, str], dict[str, Fact]]
+
+
+@lru_cache(maxsize=1)
+def _most_feet() -> dict[tuple[str, str], int]:
+    text = (files("pipeline.judging") / "single_feet.csv").read_text(encoding="utf-8")
+    return {(row["slot"], row["value"]): int(row["most"]) for row in csv.DictReader(text.splitlines())}
+
+
+def on_too_many_feet(present: Sequence[Fact]) -> Iterator[Group]:
+    """Groups of today's facts that are one thing on more feet than have it as a rule, each with its sentence."""
+    told: Told = defaultdict(dict)
+    for fact in present:
+        if fact.foot is not None:
+            told[fact.slot, str(fact.value)][fact.foot] = fact
+            told[fact.slot, ""][fact.foot] = fact
+    for what, most in _most_feet().items():
+        feet = told.get(what, {})
+        if len(feet) > most:
+            yield (
+                list(feet.values()),
+                f"{_thing(feet)} is told of {the_feet(list(feet))}, more feet than have it as a rule; is it so?",
+            )
+    yield from _treated_without_a_finding(told, {f.foot for f in present if f.slot in _FINDINGS})
+
+
+def _treated_without_a_finding(told: Told, found: set[str | None]) -> Iterator[Group]:
+    """ "Antiseptic all over it" is no treatment of feet of which nothing was found."""
+    for (slot, value), feet in told.items():
+        known = (slot, value) in _most_feet() or not value
+        if slot == "treatment" and not known and len(feet) >= _MANY and found and not set(feet) <= found:
+            yield (
+                list(feet.values()),
+                f"{_thing(feet)} is told of {the_feet(list(feet))}, but nothing was found on some of them; is it so?",
+            )
+
+
+def _thing(feet: dict[str, Fact]) -> str:
+    fact = next(iter(feet.values()))
+    return "Lameness" if fact.slot == "lameness" else plain(fact).capitalize()
