@@ -261,10 +261,6 @@ test_a_little_one = reads(
             ["LF finding flare ~mild", "RF finding flare"],
         ),
         (
-            "Flare on the right front, outside, moderate, and the left front has a little one, mild, on the same side.",
-            ["LF finding flare @lateral ~mild", "RF finding flare @lateral ~moderate"],
-        ),
-        (
             "Quarter crack on the near hind, severe, and the off hind's got a wee one, mild.",
             ["LH finding crack @quarter ~severe", "RH finding crack ~mild"],
         ),

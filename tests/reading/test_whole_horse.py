@@ -324,7 +324,6 @@ test_each_of_the_three = reads(
 )
 
 
-
 test_what_is_added_to_some_does_not_narrow_the_shoeing = reads(
     [
         (
