@@ -33,8 +33,8 @@ ALSO = "also on another foot"
 _SPREADING = frozenset({"moved", "spread", "crept", "jumped", "gotten", "got", "gone", "started"})
 _SPREAD_AT = 3
 _LIGHT_WORDS = frozenset({
-    "a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "it", "small", "little", "wee",
-    "tiny",
+    "a", "the", "in", "on", "is", "'s", "only", "just", "at", "and", "of", "one", "has", "got", "it", "small", "little",
+    "wee", "tiny",
 })  # fmt: skip
 _SHOE_WORDS = (["shoe"], ["shoes"], ["bars"], ["plates"], ["set"], ["pads"], ["half"], ["egg"], ["heart"], ["nails"])
 _ONE_TIME = YARD | {"bog", "mud", "creek", "ditch", "swamp", "storm", "ride", "hunt", "day", "night", "week", "morning"}

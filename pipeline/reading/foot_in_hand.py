@@ -9,6 +9,9 @@ from pipeline.reading.told_apart import those
 from pipeline.reading.whole_horse import in_every
 
 _APIECE = frozenset({"nails", "shoe_size", "clips", "pad", "traction", *ANGLES, *LENGTHS})
+_ADDED = frozenset({"traction", "clips", "pad", "packing", "wedge"})
+_KIND = frozenset({"shoe_size", "shoe_type", "shoe_material"})
+_ADDED_IN = 3  # sentences in a row that may tell what was added to some of the shoes
 
 
 def done_to_them(talk: Talk, draft: Draft) -> bool:
@@ -38,11 +41,16 @@ def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     """ "New shoes all round, borium on the hinds. Five nails each": an add-on to some does not narrow the shoeing."""
     if draft.slot not in ("nails", "nail_size") or hand is None:
         return hand
-    near = [s for s in talk.segments if 0 < draft.segment.sentence - s.sentence <= 2 and s.horse == draft.segment.horse]
-    shod = [d.feet for s in near for d in s.drafts if d.slot == "work" and d.feet]
-    last = [d.slot for s in talk.sentence(draft.segment.sentence - 1) for d in s.drafts if d.feet == hand]
-    added = bool(last) and set(last) <= {"traction", "clips", "pad", "packing"}
-    return shod[-1] if shod and added and set(hand) < set(shod[-1]) else hand
+    for back in range(1, _ADDED_IN + 2):
+        before = [s for s in talk.sentence(draft.segment.sentence - back) if s.horse == draft.segment.horse]
+        told = [d for s in before for d in s.drafts]
+        shod = [d.feet for d in told if d.slot == "work" and d.value != "trim" and d.feet]
+        added = {d.slot for d in told if (d.feet == hand if back == 1 else not shod)}
+        if not added <= (_ADDED if back == 1 else _ADDED | _KIND) or not (added or (shod and back > 1)):
+            return hand
+        if shod:
+            return shod[-1] if set(hand) < set(shod[-1]) else hand
+    return hand
 
 
 def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:

@@ -32,7 +32,10 @@ _IS = (["'s"], ["is"], ["are"], ["'re"], ["has"])
 _IN_IT = (["in"], ["on"], ["of"])
 _PUT = (["in"], ["into"], ["on"], ["onto"], ["over"], ["under"], ["underneath"], ["round"], ["around"], ["back"])
 _PUT_THERE = SETUP_SLOTS | {"treatment"}
-_NOT_NOW = _BY_NOW | _NOT_ANY | frozenset({"he", "she", "is", "'s", "does", "any", "though"})
+_NOT_NOW = frozenset({
+    "he", "she", "is", "'s", "does", "any", "though", "there", "of", "it", "that", "sign", "signs", "doing", "do",
+    "and", "at", "all",
+}) | _BY_NOW | _NOT_ANY  # fmt: skip
 _STOPPED_BESIDE = frozenset({"now", "he", "she", "has", "'s", "it", "that", "since", "though", "today"})
 _KNOWN = frozenset({"the", "that"})  # "the abscess in the near fore, fine now"
 _WELL = frozenset({"grand", "fine", "good", "great", "perfect", "lovely"})

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
+from pipeline.vocabulary import CLASS_SLOTS
 
 YARD = frozenset(
     {
@@ -35,7 +36,7 @@ _TO_A_PART = frozenset({
     "in", "at", "on", "along", "over", "across", "round", "around", "of", "under", "from", "near", "by", "into", "onto",
     "behind", "above", "below", "inside", "to",
 })  # fmt: skip
-_ITS, _OF_IT = frozenset({"the", "his", "her", "its"}), frozenset({"it", "that", "them"})
+_ITS, _OF_IT = frozenset({"the", "his", "her", "its"}), frozenset({"it", "that", "them", "there"})
 _STANDS = frozenset({"is", "'s", "are", "was", "were", "and", ",", ".", "too", "there", "right", "just"})
 _ROUND = 5  # tokens behind a part, in which "it" is told of: "the white line bends in around it"
 _ENDS: tuple[list[str], ...] = (
@@ -70,7 +71,7 @@ def _is_place(talk: Talk, mention: Mention) -> bool:
 
 
 def goes_round_it(talk: Talk, mention: Mention) -> bool:
-    """ "A keratoma, because the white line bends around it", "the sole dips under it": what the part does there.
+    """ "A keratoma, because the white line bends around it", "the sole dips in there": what the part does there.
 
     Not "bruise at the toe right under it", "the sulcus of it", which tell where.
     """
@@ -80,4 +81,5 @@ def goes_round_it(talk: Talk, mention: Mention) -> bool:
     if not behind or behind[0] in _TO_A_PART | _STANDS or talk.mention_starting(mention.end) is not None:
         return False
     turns = [i for i, word in enumerate(behind[:-1]) if word in _TO_A_PART and behind[i + 1] in _OF_IT]
-    return bool(turns) and {",", "."}.isdisjoint(behind[: turns[0]])
+    found = turns and any(m.is_any(CLASS_SLOTS) for m in talk.starting_in(mention.end, mention.end + turns[0]))
+    return bool(turns) and not found and {",", "."}.isdisjoint(behind[: turns[0]])

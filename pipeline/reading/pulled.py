@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.places import YARD
 from pipeline.reading.sayings import Sayings, said_whole
 from pipeline.reading.talk import Draft, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -28,6 +29,10 @@ _SHOES = frozenset({"shoe", "shoes"})
 _MAY_COME_OFF = _SHOES | {"come", "comes", "coming"}
 _TO_HAVE = frozenset({"have", "get", "whip", "slip", "want", "take", "pull", "pop"})  # "I'll have that shoe off him"
 _LEFT = frozenset({"left"})
+_THREW, _THE_SHOE = frozenset({"threw", "pulled", "thrown"}), frozenset({"it", "that", "them"})
+_OUT_THERE = frozenset({"out", "off", "in", "at", "on", "down", "the", "his", "her", "that", "one", "shoe"})
+_BY_US = frozenset({"i", "we"})
+_SOFT = frozenset({"mud", "bog", "ditch", "creek", "turnout", "swamp"})
 _IN_A_PLACE = frozenset({"in", "at", "under", "on", "by"})
 _LEAVABLE = frozenset(FEET) | {"fronts", "hinds"}
 _LEAVING = frozenset({"he", "she", "who", "has", "had", "'s", "'d", "horse", "mare", "pony", "gelding", "cob"})
@@ -97,6 +102,24 @@ def draft_renewed(talk: Talk) -> None:
         shod = any(m.is_any(("work", "shoe_states")) for m in talk.holding(at)) or talk.words[at - 1] in _NOT_BY_ME
         if talk.words[at] in _RENEWED and closed and not shod and foot.get("feet") in (*_LEAVABLE, "all"):
             _add(talk, at, "work", "new_shoe", "work: renewed", set(foot.literal))
+
+
+def draft_thrown_there(talk: Talk) -> None:
+    """ "Left front. He threw it out in the pasture", "she pulled it in the bog": where a horse loses its shoe.
+
+    Not behind a shoe that was taken off or put on: "took the old one off, and he threw it in the field".
+    """
+    for at in talk.where(_THREW):
+        segment, ahead = talk.segment_at(at), talk.words[at - 1]
+        who = talk.words[at - 2] if ahead in _HAVE else ahead
+        behind = [word for word in talk.words[at + 2 : at + 6] if word not in _OUT_THERE]
+        there = talk.words[at + 1] in _THE_SHOE and behind[:1] and behind[0] in YARD | _SOFT
+        if segment is None or who not in ("he", "she") or not there:
+            continue
+        told = [d for s in talk.sentence(segment.sentence) if s.index <= segment.index for d in s.drafts]
+        by_hand = not _BY_US.isdisjoint(talk.words[talk.sentence(segment.sentence)[0].start : at])
+        if not by_hand and not any(d.slot in ("work", "shoe_state") for d in told):
+            _add(talk, at, "shoe_state", "lost", "shoe_state: pulled by the horse")
 
 
 def draft_left_behind(talk: Talk) -> None:

@@ -65,6 +65,7 @@ from pipeline.reading.pulled import (
     draft_pulled_by_hand,
     draft_renewed,
     draft_shoe_off,
+    draft_thrown_there,
 )
 from pipeline.reading.questions import mark_sought
 from pipeline.reading.repairs import repair
@@ -194,10 +195,10 @@ def _assert(talk: Talk) -> None:
     draft_measures_then(talk)
     draft_again(talk, groups)
     attach_zones(talk, groups)
-    attach_same_places(talk)
     attach_severity(talk, groups)
     mark_sought(talk, groups)
     copies = copy_statements(talk, groups)
+    attach_same_places(talk)
     take_foot_of_one(talk)
     assert_all(talk, groups)
     inherit_status(copies)
@@ -267,6 +268,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_shoe_off(talk)
     draft_cut_out(talk)
     draft_left_behind(talk)
+    draft_thrown_there(talk)
     draft_coming_off(talk)
     draft_came_off(talk)
     draft_passive(talk)

@@ -265,7 +265,8 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
         for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
             doubted = _may_be(talk, earlier, draft)
             rather = _RATHER.said_in(talk.words[draft.end : segment.start])  # "… or rather there was one, that was"
-            if (earlier.present or graded or doubted) and draft.slot == "finding" and not rather:
+            today = (earlier.present or graded or doubted) and not (rather or _has_had(talk, draft, segment))
+            if today and draft.slot == "finding":
                 again = replace(
                     draft, segment=segment, start=segment.start, end=segment.end, status=Status.HISTORY,
                     severity=Severity(graded) if graded else None,
@@ -279,6 +280,14 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
                     if draft.value == "wedge" and degrees.start > draft.start:
                         recall_one(degrees)  # "he had a wedge pad, three degree, that was two shoeings back"
             return
+
+
+def _has_had(talk: Talk, draft: Draft, behind: Segment) -> bool:
+    """ "She's had laminitis, that was two years ago": of that time alone; not "she's had a corn there since"."""
+    at = next((i for i in (1, 2) if talk.words[draft.start - i] == "had"), 0)
+    perfect = at and talk.words[draft.start - at - 1] in ("'s", "has", "have", "'ve")
+    was = talk.words[behind.start : behind.start + 2] in (["that", "was"], ["it", "was"], ["this", "was"])
+    return bool(perfect) and was and behind.sentence == draft.segment.sentence
 
 
 def _may_be(talk: Talk, earlier: Segment, draft: Draft) -> bool:

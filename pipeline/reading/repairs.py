@@ -44,6 +44,9 @@ _REPAIR_REACH = 24
 _SO_HAS = frozenset({("so", "does"), ("so", "has"), ("so", "is"), ("so", "do"), ("so", "did"), ("so", "was")})
 _CUES = ("repair", "strike", "other_horse")
 _PAIR = 2
+_IN_THE_MIND = frozenset({"thinking", "thought", "mind", "head", "brain"})
+_LEAD_IN = 4  # tokens of ", I had the" before "wrong horse", and of "… in my head" behind it
+_BEFORE_ASSESSED = frozenset({"let", "'s", "us", "we", "'ll", "i", "say", ",", "uh", "um", "er", "well", "oh"})
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 
 
@@ -54,7 +57,7 @@ def repair(talk: Talk) -> list[Strike]:
     for mention in talk.having("taking_back", "strike_object"):
         if not mention.dropped and (what := _object(talk, mention)) is not None:
             strikes.append(Strike(mention.start, mention.end, None, what=what))
-    index = 0
+    index, right = 0, None
     cues = [m for m in talk.having("taking_back") if m.readings["taking_back"] in _CUES and not is_no_cue(talk, m)]
     while index < len(cues):
         run = [cues[index]]
@@ -62,8 +65,27 @@ def repair(talk: Talk) -> list[Strike]:
             index += 1
             run.append(cues[index])
         index += 1
+        if right is not None and _says_why(talk, right, run):
+            _drop_cues(run)
+            continue
+        struck = len(strikes)
         _handle(talk, run, strikes)
+        right = run[-1] if len(strikes) == struck and run[-1].get("taking_back") is None else None
     return strikes
+
+
+def _says_why(talk: Talk, right: Mention, run: list[Mention]) -> bool:
+    """ "Size one, no, size two, I had the wrong horse in my head": how the slip just put right came about.
+
+    Behind a stop only what says that it was in the mind: "No, size two. I was thinking of another horse".
+    """
+    if any(m.get("taking_back") != "other_horse" for m in run):
+        return False
+    between = [i for i in range(right.end, run[0].start) if talk.words[i] == "," or talk.words[i] in SENTENCE_ENDS]
+    inner = [i for i in between if right.end < i < run[0].start - _LEAD_IN]
+    stopped = any(talk.words[i] in SENTENCE_ENDS for i in between)
+    in_mind = not _IN_THE_MIND.isdisjoint(talk.words[run[0].start : run[-1].end + _LEAD_IN])
+    return not inner and (in_mind or not stopped)
 
 
 def _object(talk: Talk, cue: Mention) -> tuple[str, str] | None:
@@ -295,9 +317,14 @@ def _right_beside(talk: Talk, run: list[Mention], olds: list[Mention], new: Ment
 
 def _another_named(talk: Talk, cue: Mention) -> bool:
     """ "Lasso six weeks, Twister, make it four": a name right before "make it" has a number of its own."""
-    at = cue.start - 1 if talk.words[cue.start - 1 : cue.start] == [","] else cue.start
+    at = cue.start
+    while at and talk.words[at - 1] in _BEFORE_ASSESSED:
+        at -= 1  # "Twister, let's call it four", "Twister, uh, make it four"
     name = talk.mention_ending(at)
-    return talk.words[cue.start : cue.end] in ASSESSED and name is not None and name.get("horse") is not None
+    said = talk.words[cue.start : cue.end]
+    return (
+        any(said[-len(words) :] == words for words in ASSESSED) and name is not None and name.get("horse") is not None
+    )
 
 
 def _wrong_way_round(talk: Talk, run: list[Mention]) -> bool:

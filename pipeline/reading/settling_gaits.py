@@ -5,6 +5,7 @@ from __future__ import annotations
 from pipeline.reading.talk import Draft
 from pipeline.record import Status
 
+_GONE = frozenset({Status.ABSENT, Status.RESOLVED})
 _LISTENED = 2  # sentences from what was heard before to what is heard now
 
 
@@ -16,10 +17,13 @@ def settle_gaits(drafts: list[Draft]) -> None:
 
 
 def _gone_by_now(drafts: list[Draft]) -> None:
-    """ "She'd been overreaching in the winter, and she's not overreaching now": one thing that is gone."""
+    """ "She'd been overreaching in the winter, and she's not overreaching now": one thing that is gone.
+
+    So in "he used to hit himself, interfering, and that's quit".
+    """
     told = [d for d in drafts if d.slot == "gait" and d.value != "lame"]
     for draft in [d for d in told if d.status is Status.HISTORY]:
-        for now in [d for d in told if d.value == draft.value and d.status is Status.ABSENT and d.start > draft.start]:
+        for now in [d for d in told if d.value == draft.value and d.status in _GONE and d.start > draft.start]:
             apart = draft.feet and now.feet and set(draft.feet) != set(now.feet)
             near = now.segment.sentence - draft.segment.sentence <= _LISTENED
             if near and not draft.dropped and not apart:

@@ -141,7 +141,8 @@ class ShoeNumbers(SizeRanges):
         if footed and number.article and small and not self._graded_near(segment):
             return True  # "left front a two, right front a one and a half"
         half = number.value.denominator == 2 and segment.end - segment.start <= mention.end - mention.start + 1
-        return small and (footed or half) and self._shoes_named(segment)
+        alone = mention if half and not footed and number.value < _SMALL_SIZE else None
+        return small and (footed or half) and self._shoes_named(segment, alone)
 
     def _graded_near(self, segment: Segment) -> bool:
         """Whether a grade is spoken of in this sentence or the one before, which "a two" may be."""
@@ -162,10 +163,12 @@ class ShoeNumbers(SizeRanges):
         near = (m for m in feet if 0 <= m.start - mention.end <= 2)
         return any(m.end == start for m in feet) or any(leads_to_foot(self._talk, mention, m) for m in near)
 
-    def _shoes_named(self, segment: Segment) -> bool:
+    def _shoes_named(self, segment: Segment, ahead_of_nails: Mention | None = None) -> bool:
+        """Whether shoes are named; "aluminum, one and a half, two nails a side": nails may be counted behind it."""
         sentence = self._sentence(segment)
         kinds = ("shoe_types", "shoe_materials", "work")
-        nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions)
+        until = ahead_of_nails.start if ahead_of_nails is not None else sentence[-1].end
+        nailed = any(m.get("measures") == "nails" and m.start < until for s in sentence for m in s.mentions)
         aught = any(m.number is not None and m.number.aughts for s in sentence for m in s.mentions)
         return not nailed and (aught or any(m.is_any(kinds) for s in sentence for m in s.mentions))
 

@@ -23,6 +23,8 @@ _POINTING = frozenset({"that", "which", "now", "today", "yet"})
 def is_affirmed(talk: Talk, segment: Segment) -> bool:
     """ "No thrush in the left hind but the right hind does", "right pair has it", "in the hinds, yes"."""
     words = content_of(talk, segment) | set(_yes(talk, segment))
+    if "one" in talk.words[segment.start : segment.end] and segment.having("severities"):
+        return False  # "the left front has a little one": the same in another degree
     narrowed = {i for m in segment.mentions if m.is_any(("zones", "severities")) for i in range(m.start, m.end)}
     rest = words - {talk.words[i] for i in narrowed}
     if not rest.isdisjoint(_HAVING):

@@ -244,3 +244,17 @@ test_a_fortnight_since = reads(
     ],
     "Tally. {}",
 )
+
+
+test_she_has_had_it_and_that_was_then = reads(
+    [
+        ("She's had laminitis, that was two years ago.", ["- finding laminitis history"]),
+        ("He's had an abscess in the left front, that was in January.", ["LF finding abscess history"]),
+        ("He has had a corn in the off fore, that was last time.", ["RF finding corn history"]),
+        (
+            "She's got laminitis again, and she had it two summers ago.",
+            ["- finding laminitis", "- finding laminitis history"],
+        ),
+    ],
+    "Tally. {}",
+)

@@ -45,6 +45,10 @@ I promised Tally eight weeks, and Buck, I think, six.
 Tally in eight, Buck in six, or seven. Call it six.
 Tally eight weeks, Buck, oh, whenever, say six.
 Tally in eight weeks, or nine, and Buck in six.
+Tally in eight weeks, and Buck, let's call it five, no, six.
+Tally eight weeks, Buck, uh, make it six.
+Tally in eight weeks, and Buck, we'll make it four, no, six.
+Tally in ten weeks, let's call it eight, and Buck, say six.
 """
 
 

@@ -75,3 +75,14 @@ test_what_a_part_does_there_is_no_place = reads(
     ],
     "Tally. {}",
 )
+
+
+test_what_the_part_does_there = reads(
+    [
+        ("Off fore has a keratoma at the toe, because the white line bends in there.", ["RF finding keratoma @toe"]),
+        ("Possible keratoma in the off fore at the toe, the white line dips under there.",
+         ["RF finding keratoma suspected @toe"]),
+        ("Right hind, the sulcus has thrush in there.", ["RH finding thrush @sulcus"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip

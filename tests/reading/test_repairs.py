@@ -89,3 +89,24 @@ test_only_the_same_is_taken_back = reads(
         ),
     ],
 )
+
+test_how_the_slip_came_about = reads(
+    [
+        (
+            "Reset in front, size one, no wait, size two, I had the wrong horse in my head. Three nails a side.",
+            ["LF+RF nails 6", "LF+RF shoe_size 2", "LF+RF work reset"],
+        ),
+        ("Reset in front, size one, no, size two, I was thinking of another horse.",
+         ["LF+RF shoe_size 2", "LF+RF work reset"]),
+        ("Corn in the left front, no, the right front, I was thinking of the last horse.", ["RF finding corn"]),
+        ("Reset in front. Seven nails, sorry, six. I was thinking of the last horse. Side clips.",
+         ["LF+RF clips side", "LF+RF nails 6", "LF+RF work reset"]),
+        # what was another horse's is none of this one
+        ("Reset in front. Size one. I had the wrong horse in my head.", ["LF+RF work reset"]),
+        ("Reset in front. Seven nails, sorry, six. That was the last horse. Side clips.",
+         ["LF+RF clips side", "LF+RF work reset"]),
+        ("Reset in front. Corn in the left hind, no, the right, and six nails in front, that was the last horse.",
+         ["LF+RF work reset"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip

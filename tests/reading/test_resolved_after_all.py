@@ -36,3 +36,18 @@ test_no_trace_left = reads(
     ],
     "Tally. {}",
 )
+
+
+test_a_gait_that_has_stopped = reads(
+    [
+        ("He used to hit himself, interfering, and that's quit since we changed the hinds.",
+         ["- gait interfere resolved"]),
+        ("He used to hit himself, brushing, and that's stopped.", ["- gait interfere resolved"]),
+        ("He was forging last time, and there's none of that today.", ["- gait forge resolved"]),
+        ("He was forging last time, and he's not doing it now.", ["- gait forge resolved"]),
+        ("She was interfering last visit, no sign of that today.", ["- gait interfere resolved"]),
+        ("He used to overreach, and that's stopped. He's forging now.", ["- gait forge", "- gait overreach resolved"]),
+        ("He was forging last time, and there's no pad on him today.", ["- gait forge history"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip

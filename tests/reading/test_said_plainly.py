@@ -56,6 +56,8 @@ test_said_plainly = reads(CASES)
 
 test_plain_that_is_no_shoe = reads(
     [
+        ("She's interfering, saw it plain on the lunge line.", ["- gait interfere"]),
+        ("He's forging, you could see it plain on the road.", ["- gait forge"]),
         ("Tally. The near hind was just plain lame.", ["LH gait lame"]),
         ("Tally. Left hind was plain pricked.", ["LH finding quicked"]),
         ("Tally. Off fore shoe was plain worn out.", ["RF shoe_state worn"]),
@@ -72,4 +74,47 @@ test_the_shoe_is_new = reads(
         ("Tally. Size one, both fronts. Shoes are new.", ["LF+RF shoe_size 1", "LF+RF work new_shoe"]),
         ("Tally. Size one, both fronts. The shoe rack in the van is new.", ["LF+RF shoe_size 1"]),
     ]
+)
+
+
+test_all_done_new = reads(
+    [
+        ("I did all four new, steel.", ["LF+RF+LH+RH shoe_material steel", "LF+RF+LH+RH work new_shoe"]),
+        ("Did the fronts new, size two.", ["LF+RF shoe_size 2", "LF+RF work new_shoe"]),
+        ("All four done new today.", ["LF+RF+LH+RH work new_shoe"]),
+        ("I did all four, nothing new.", []),
+        ("Did both fronts, new owner on her.", []),
+    ],
+    "Tally. {}",
+)
+
+test_thrown_up_is_no_shoe_thrown = reads(
+    [
+        ("Thrush in the near hind. The dog ate a trimming and threw it up.", ["LH finding thrush"]),
+        ("Side clips on the fronts. Pup ate one of his trimmings and threw up in the truck.", ["LF+RF clips side"]),
+        ("Side clips on the fronts. He threw up his head and pulled the left front.",
+         ["LF shoe_state lost", "LF+RF clips side"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
+
+test_looked_at_and_they_are = reads(
+    [
+        ("Off fore. I had a look at the heels and they're sheared, moderate.", ["RF finding sheared_heels ~moderate"]),
+        ("Off fore. I looked at his heels and they were a bit sheared.", ["RF finding sheared_heels ~mild"]),
+        ("Off fore. Looked at the sole and it's thin.", ["RF finding thin_sole"]),
+        ("Off fore. Looked at the heels and they're fine.", []),
+        ("Off fore. I had a look at the soles and they're good.", []),
+    ],
+    "Tally. {}",
+)
+
+test_the_testers_did_not_find_a_thing = reads(
+    [
+        ("Tester didn't find a thing on that right front.", ["RF tester none"]),
+        ("Right front. Testers didn't turn up a thing.", ["RF tester none"]),
+        ("Right front. Testers couldn't find a thing.", ["RF tester none"]),
+        ("Right front. Testers found a thing or two, moderate at the toe.", ["RF tester moderate @toe"]),
+    ],
+    "Tally. {}",
 )

@@ -40,3 +40,21 @@ test_the_same_place_and_count = reads(
     ],
     "Buck. {}",
 )
+
+test_a_little_one_on_the_same_side = reads(
+    [
+        (
+            "Flare on the right front, outside, moderate, and the left front has a little one, mild, on the same side.",
+            ["LF finding flare @lateral ~mild", "RF finding flare @lateral ~moderate"],
+        ),
+        (
+            "Corn in the off fore, inside heel, and the near fore has a small one, same place.",
+            ["LF finding corn @medial_heel ~mild", "RF finding corn @medial_heel"],
+        ),
+        (
+            "Corn in the off fore, inside heel, and the near fore has a small one.",
+            ["LF finding corn ~mild", "RF finding corn @medial_heel"],
+        ),
+    ],
+    "Tally. {}",
+)

@@ -77,3 +77,20 @@ test_the_nearer_of_the_two = reads(
     ],
     "Tansy. {}",
 )
+
+
+test_half_a_size_ahead_of_the_nails = reads(
+    [
+        (
+            "New bar shoes on both fronts, aluminum, one and a half, two nails a side.",
+            ["LF+RF nails 4", "LF+RF shoe_material aluminum", "LF+RF shoe_size 1.5", "LF+RF shoe_type bar",
+             "LF+RF work new_shoe"],
+        ),
+        ("Reset both hinds, two and a half, six nails each.",
+         ["LH+RH nails 6", "LH+RH shoe_size 2.5", "LH+RH work reset"]),
+        # behind the nails, or where nails are made so, it is none
+        ("Reset both fronts, six nails each, one and a half.", ["LF+RF nails 6", "LF+RF work reset"]),
+        ("Reset both fronts, three and a half, six nails each.", ["LF+RF nails 6", "LF+RF work reset"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip

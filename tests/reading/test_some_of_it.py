@@ -253,3 +253,22 @@ test_one_of_what_was_found = reads(
         ),
     ]
 )
+
+test_a_little_one = reads(
+    [
+        (
+            "Flare on the right front, and the left front has a little one.",
+            ["LF finding flare ~mild", "RF finding flare"],
+        ),
+        (
+            "Quarter crack on the near hind, severe, and the off hind's got a wee one, mild.",
+            ["LH finding crack @quarter ~severe", "RH finding crack ~mild"],
+        ),
+        (
+            "No thrush in the left hind but the right hind has a little one.",
+            ["LH finding thrush absent", "RH finding thrush ~mild"],
+        ),
+        ("Thrush in the left hind. The right hind has a new one on it.", ["LH finding thrush", "RH work new_shoe"]),
+    ],
+    "Tally. {}",
+)

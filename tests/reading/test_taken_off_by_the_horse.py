@@ -132,3 +132,19 @@ test_off_for_a_look = reads(
     ],
     "Tansy. {}",
 )
+
+
+test_thrown_out_there = reads(
+    [
+        (
+            "Left front. He threw it out in the pasture. New one on that foot.",
+            ["LF shoe_state lost", "LF work new_shoe"],
+        ),
+        ("Near fore. She pulled it in the bog and tore some wall off.", ["LF finding wall_loss", "LF shoe_state lost"]),
+        ("Left front. He'd thrown it in the paddock.", ["LF shoe_state lost"]),
+        ("Left front. Took the old one off, I did, and he threw it in the field.", []),
+        ("Left front. The old shoe, I threw it in the ditch.", []),
+        ("Thrush in the left front. He threw his head in the stall.", ["LF finding thrush"]),
+    ],
+    "Tally. {}",
+)

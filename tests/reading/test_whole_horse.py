@@ -322,3 +322,25 @@ test_each_of_the_three = reads(
         ("Fronts reset, seven nails in each.", ["LF+RF nails 7", "LF+RF work reset"]),
     ]
 )
+
+
+test_what_is_added_to_some_does_not_narrow_the_shoeing = reads(
+    [
+        (
+            "Reset all four, wide webs up front, plain behind. Side clips on the fronts. Mesh pads and putty in both "
+            "fronts. Seven nails in each foot.",
+            ["LF+RF clips side", "LF+RF packing putty", "LF+RF pad mesh", "LF+RF shoe_type wide_web",
+             "LF+RF+LH+RH nails 7", "LF+RF+LH+RH work reset", "LH+RH shoe_type plain"],
+        ),
+        ("New shoes all round. Studs behind. Toe clips in front. Six nails in each.",
+         ["LF+RF clips toe", "LF+RF+LH+RH nails 6", "LF+RF+LH+RH work new_shoe", "LH+RH traction studs"]),
+        ("Reset all four. Size two. Side clips on the fronts. Seven nails in each.",
+         ["LF+RF clips side", "LF+RF+LH+RH nails 7", "LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work reset"]),
+        # where the fronts alone were shod, or a foot was looked at between, the foot in hand stays
+        ("Trimmed the hinds. New shoes on the fronts. Rim pads on the fronts. Side clips there. Seven nails in each.",
+         ["LF+RF clips side", "LF+RF nails 7", "LF+RF pad rim", "LF+RF work new_shoe", "LH+RH work trim"]),
+        ("Reset all four. Rim pads in both fronts. Thrush in the left front. Six nails in each.",
+         ["LF finding thrush", "LF+RF nails 6", "LF+RF pad rim", "LF+RF+LH+RH work reset"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
