@@ -37,6 +37,8 @@ def counts_other_things(talk: Talk, mention: Mention, number: Number) -> bool:
         return True
     if not number.article or behind in _OF_A_SHOE or talk.tokens.marks[at : at + 1] != [False]:
         return False
+    if behind.endswith("ing"):
+        return False  # "a one going on a two"
     held = (m for m in talk.mentions if m.start <= at < m.end and not m.dropped)
     return not talk.tokens.little[at] and all("not_facts" in m.readings for m in held)
 
