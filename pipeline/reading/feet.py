@@ -61,7 +61,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
             found, hand = groups_of(talk, segment, hand, named)
             groups[segment.index] = of_the_others(talk, segment, groups, found)
             named = named or bool(found)
-        alone = all(s.horse == sentence[0].horse for s in sentence)
+        alone = len({s.horse for s in sentence}) == 1
         for position, segment in enumerate(sentence):
             if not segment.drafts:
                 continue

@@ -128,6 +128,7 @@ class Reader:
             visit = _visit(transcript, talk, horse, day, settle(drafts), segments)
             visit.flags[:0] = horse_flags(transcript, talk, horse, roster, finder.horses)
             visits.append(visit)
+        talk.let_go()
         return _without_empty(visits)
 
     def _finder(self, heard: bool) -> MentionFinder:
@@ -171,7 +172,8 @@ class Reader:
         complete_kinds(talk, finder.meaning)
         complete_same(talk, finder.meaning)
         strikes = _put_right(talk)
-        exact = [e for e in exact if not any(m.dropped and "horse" in m.readings and m.start == e[0] for m in mentions)]
+        taken_back = {m.start for m in mentions if m.dropped and "horse" in m.readings}
+        exact = [e for e in exact if e[0] not in taken_back]
         point_out(talk)
         join_feet(talk)
         talk.fix_places()
