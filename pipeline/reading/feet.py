@@ -73,14 +73,16 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 groups,
                 before if sentence[0].horse == segment.horse or position else None,
             )
-        _where_it_was_put(talk, sentence, groups)
-        widen_to_both(talk, sentence, groups)
-        foot_told_behind(talk, sentence, groups)
-        _foot_behind_sentence(talk, sentence, groups)
-        _except_feet(sentence, groups)
+        if footed := any(groups[s.index] for s in sentence):
+            _where_it_was_put(talk, sentence, groups)
+            widen_to_both(talk, sentence, groups)
+            foot_told_behind(talk, sentence, groups)
+            _foot_behind_sentence(talk, sentence, groups)
+            _except_feet(sentence, groups)
         foot_in_the_end(talk, sentence, groups)
-        hand = contrasted(sentence, groups, before) or hand
-        talk.across = told_apart(talk, sentence, groups) or talk.across
+        if footed:
+            hand = contrasted(sentence, groups, before) or hand
+            talk.across = told_apart(talk, sentence, groups) or talk.across
     _feet_of_before(talk)
     return groups
 

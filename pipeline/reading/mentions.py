@@ -297,7 +297,8 @@ def _choose(candidates: list[_Candidate]) -> list[Mention]:
         if used.keys().isdisjoint(literal):
             mention = Mention(start, end, literal, {name: canonical}, match)
             chosen.append(mention)
-            used.update(dict.fromkeys(literal, mention))
+            for index in literal:
+                used[index] = mention
             continue
         holder = used.get(start)
         shared = holder is not None and holder.literal == literal and holder.match is not MatchKind.SOUND_ALIKE

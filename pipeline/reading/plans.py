@@ -77,8 +77,6 @@ _PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "
 
 
 def plan(talk: Talk, sentence: Sentence) -> None:
-    if not any(segment.drafts for segment in sentence):
-        return
     end, planned = sentence[-1].end, "plans" in sentence.classes
     asked = planned or ANY_SIGN.at(talk.words, sentence[0].start)
     conditions = [c for c in conditions_of(talk, sentence, end) if not _when_due(talk, c[0])] if asked else []
@@ -88,7 +86,6 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, end) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
-    told, would, due = sentence.says(_TOLD), sentence.says(_WOULD), talk.tells(_DUE)
     later = sentence.says(_LATER) or _when_due(talk, sentence[0].start)
     later = later or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
     for position, segment in enumerate(sentence):
@@ -96,11 +93,10 @@ def plan(talk: Talk, sentence: Sentence) -> None:
             _drop_unplanned(talk, sentence, position)
         if not segment.drafts:
             continue
-        if due:
-            _due_but(talk, sentence, position)
-        if told:
+        _due_but(talk, sentence, position)
+        if sentence.says(_TOLD):
             _told_to(talk, segment)
-        if would:
+        if sentence.says(_WOULD):
             _would_do(talk, segment)
         if sentence.says(_ENOUGH):
             _will_not_do(talk, segment)
@@ -110,7 +106,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
         whole = ahead or (later and _is_to_be(talk, sentence, position))
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
-            if conditions and _lies_in(draft, conditions):
+            if _lies_in(draft, conditions):
                 _drop_in_condition(talk, draft)
             elif conditional and not whole and draft.slot not in PLANNABLE:
                 continue  # "he overreaches when he's tired"
@@ -135,16 +131,12 @@ def _feet_in_need(talk: Talk, sentence: Sentence) -> list[Mention]:
 
 def _hangs_on(talk: Talk, draft: Draft, planned_from: list[tuple[int, int]]) -> bool:
     """Whether a plan said before reaches the draft."""
-    return (
-        bool(planned_from)
-        and _lies_in(draft, planned_from)
-        and (draft.slot in PLANNABLE or not _told_of_now(talk, draft))
-    )
+    return _lies_in(draft, planned_from) and (draft.slot in PLANNABLE or not _told_of_now(talk, draft))
 
 
 def _follows(talk: Talk, draft: Draft, depending: list[tuple[int, int]]) -> bool:
     """Whether the draft depends on a condition before it; not "if it won't hold, and it isn't holding, shelly"."""
-    follows = bool(depending) and _lies_in(draft, depending)
+    follows = _lies_in(draft, depending)
     joined = follows and draft.slot not in PLANNABLE and _clause_of(talk, draft).joined_by("and", ", and")
     return follows and not (joined and _told_of_now(talk, draft))
 
@@ -186,7 +178,7 @@ def _is_to_be(talk: Talk, sentence: list[Segment], position: int) -> bool:
 
 
 def _lies_in(draft: Draft, stretches: list[tuple[int, int]]) -> bool:
-    return any(start <= draft.start < stop for start, stop in stretches)
+    return bool(stretches) and any(start <= draft.start < stop for start, stop in stretches)
 
 
 def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
@@ -211,7 +203,7 @@ def _unwanted(talk: Talk, cue: Mention) -> bool:
 def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
     """ "The hinds were due a trim but she'd had enough": what was due and, says the "but", did not come to pass."""
     segment = sentence[position]
-    if position + 1 == len(sentence) or not sentence[position + 1].joined_by("but", ", but"):
+    if not talk.tells(_DUE) or position + 1 == len(sentence) or not sentence[position + 1].joined_by("but", ", but"):
         return
     behind = set(talk.words[sentence[position + 1].start : sentence[position + 1].end])
     if behind & _DID and not behind & _NOT:

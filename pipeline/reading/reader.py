@@ -128,7 +128,7 @@ class Reader:
             visit = _visit(transcript, talk, horse, day, settle(drafts), segments)
             visit.flags[:0] = horse_flags(transcript, talk, horse, roster, finder.horses)
             visits.append(visit)
-        talk.let_go()
+        talk.close()
         return _without_empty(visits)
 
     def _finder(self, heard: bool) -> MentionFinder:
@@ -320,7 +320,7 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     low, high = draft.start - _FAR, min(draft.start + _FAR, len(talk.tokens))
     near = [i for i in draft.evidence if low < i < high] or [draft.start]
     span = talk.tokens.span(min(*near, draft.start), max(max(near) + 1, draft.end))
-    words = transcript.words_of(*span)
+    words = transcript.words_of(*span) if transcript.words else []
     verified = any(word.heard is not None for word in words)
     return Fact(
         foot=row.foot,

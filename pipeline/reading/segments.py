@@ -102,6 +102,8 @@ def _deal_mentions(talk: Talk) -> None:
 
 def _drop_fillers(talk: Talk) -> None:
     """A segment of nothing but "uh" or "you know" is no segment; the next one keeps the stronger delimiter."""
+    if not talk.having("fillers"):
+        return
     kept: list[Segment] = []
     carried = ""
     for segment in talk.segments:

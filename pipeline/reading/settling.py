@@ -333,10 +333,11 @@ def _without_twins(rows: list[Settled]) -> list[Settled]:
             continue
         twin.draft.evidence |= row.draft.evidence if row.draft.segment.index == twin.draft.segment.index else set()
         refers = "refers back" in row.draft.rules and row.draft.severity is not None
-        if (twin.draft.severity is None and _alone(twin, rows)) or refers:
-            twin.draft.severity = row.draft.severity
-        if twin.draft.zone is None and _alone(twin, rows):
-            twin.draft.zone = row.draft.zone
+        degree = row.draft.severity
+        if degree is not None and (refers or (twin.draft.severity is None and _alone(twin, rows))):
+            twin.draft.severity = degree
+        if zone is not None and twin.draft.zone is None and _alone(twin, rows):
+            twin.draft.zone = zone
     return kept
 
 

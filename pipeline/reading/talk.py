@@ -307,7 +307,7 @@ class Talk:
             for index in mention.literal:
                 self._holding[index].append(mention)
 
-    def let_go(self) -> None:
+    def close(self) -> None:
         """Part the drafts from their segments, each of which holds the other: the collector finds nothing to do."""
         for segment in self.segments:
             segment.drafts.clear()
