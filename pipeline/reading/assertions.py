@@ -63,7 +63,8 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         _tell_times(talk, sentence, before)
         split_once_more(talk, sentence, before)
         brewing_again(talk, sentence, before)
-        plan(talk, sentence)
+        if any(segment.drafts for segment in sentence):
+            plan(talk, sentence)
         plan_after_all(talk, sentence, before)
         changed_over(talk, sentence)
         no_longer(talk, sentence, before, groups)

@@ -116,11 +116,9 @@ _GRADES = frozenset({"obel", "lameness"})
 
 def recall_then(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     """Give a clause that points to "then" the earlier time of the statement before it, in this sentence or the last."""
-    if talk.tells(_DID_IT):
+    if talk.tells(_DID_IT, _THAT_DAY, _SO_TODAY):
         _done_before(talk, sentence)
-    if talk.tells(_THAT_DAY):
         _on_that_day(talk, sentence)
-    if talk.tells(_SO_TODAY):
         _until_today(talk, sentence, previous)
     if not sentence.says(_BEGINS) or not talk.tells(_THEN, _IT_WAS, _THAT_TIME):
         return
@@ -150,10 +148,11 @@ def _on_that_day(talk: Talk, sentence: list[Segment]) -> None:
 
 def _until_today(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
     """ "He quicked easy last time, I quicked the off fore, so today I set them low": all before "so today" was then."""
-    last = previous[-1] if previous else None
+    if not previous or not talk.tells(_SO_TODAY):
+        return
     turned = [s.joined_by("so", ", so") and bool(s.having("times", "today")) for s in sentence]
     turn = turned.index(True) if True in turned else 0
-    then = last is not None and last.horse == sentence[0].horse and bool(last.having("times", "history"))
+    then = previous[-1].horse == sentence[0].horse and bool(previous[-1].having("times", "history"))
     if not then or any(s.present or s.having("times") for s in sentence[:turn]):
         return
     for draft in [d for s in sentence[:turn] for d in s.drafts]:

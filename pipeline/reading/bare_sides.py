@@ -161,6 +161,7 @@ def mark_both_of_a_side(talk: Talk) -> None:
             other.dropped = other is not foot and start <= other.start < end
         foot.readings, foot.start, foot.end = {"feet": _WHOLE[side]}, start, end
         foot.literal, moved = tuple(range(start, end)), True
+        talk.changed()
     talk.in_order(moved=moved)
 
 

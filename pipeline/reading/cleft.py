@@ -58,6 +58,7 @@ def take_up(talk: Talk) -> None:
             pronoun.dropped = True
         found.start, found.end, moved = at, at + 1, True
         found.literal = (at,)
+        talk.changed()
     talk.in_order(moved=moved)
 
 

@@ -23,7 +23,7 @@ from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, i
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.places import YARD
 from pipeline.reading.questions import SOUGHT
-from pipeline.reading.same_nails import copy_nails
+from pipeline.reading.same_nails import AS_MANY, SAME_SIZE, copy_nails
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.there_too import copy_affirmed, is_affirmed, so_has
 from pipeline.record import HORSE_SLOTS, Severity, Status
@@ -48,7 +48,11 @@ _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copied]:
     """Add the drafts that ellipsis leaves out; their status comes later, with ``inherit_status``."""
     copies: list[Copied] = []
+    again = talk.tells(AS_MANY, SAME_SIZE)
     for segment in talk.segments:
+        own = any(draft.slot not in HORSE_SLOTS for draft in segment.drafts)
+        if own and not again and "same" not in segment.named:
+            continue  # it tells what it tells by itself
         made = _copy_in(talk, segment, groups)
         for copy in made:
             _own_severity(talk, copy.draft, groups)

@@ -64,6 +64,7 @@ def mark_exceptions(talk: Talk) -> None:
                 mention.dropped = True
         out.readings = {"feet": f"{name}-{out.readings['feet']}"}
         out.start, out.literal, moved = begin, tuple(range(begin, out.end)), True
+        talk.changed()
     talk.in_order(moved=moved)
 
 

@@ -147,7 +147,7 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
         return
     elsewhere = bool(SENTENCE_ENDS & set(talk.words[old.end : new.start]))
     if kind == "zones" or (kind != "number" and elsewhere and not _on_its_own_foot(talk, old, new, kind)):
-        put_in_place(old, new, kind)
+        put_in_place(talk, old, new, kind)
         return
     if kind == "number" and old.number is not None and new.number is not None:
         new.number = _within_the_hundred(old.number, new.number)
@@ -185,7 +185,7 @@ def _within_the_hundred(old: Number, new: Number) -> Number:
     return replace(new, value=old.value - old.value % _HUNDRED + new.value)
 
 
-def put_in_place(old: Mention, new: Mention, kind: str) -> None:
+def put_in_place(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     """ "Testers at the frog, mild. Er, no, call it moderate.": the correction stays in the sentence it corrects."""
     for name in [n for n in old.readings if n == kind or n in new.readings]:
         old.readings.pop(name)
@@ -193,6 +193,7 @@ def put_in_place(old: Mention, new: Mention, kind: str) -> None:
     old.literal = (*old.literal, *new.literal)
     old.match = new.match
     new.dropped = True
+    talk.changed()
 
 
 def of_another_foot(talk: Talk, cue: Mention) -> bool:

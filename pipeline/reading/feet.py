@@ -61,7 +61,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
             found, hand = groups_of(talk, segment, hand, named)
             groups[segment.index] = of_the_others(talk, segment, groups, found)
             named = named or bool(found)
-        alone = all(s.horse == sentence[0].horse for s in sentence)
+        alone = len({s.horse for s in sentence}) == 1
         for position, segment in enumerate(sentence):
             if not segment.drafts:
                 continue
@@ -73,14 +73,16 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 groups,
                 before if sentence[0].horse == segment.horse or position else None,
             )
-        _where_it_was_put(talk, sentence, groups)
-        widen_to_both(talk, sentence, groups)
-        foot_told_behind(talk, sentence, groups)
-        _foot_behind_sentence(talk, sentence, groups)
-        _except_feet(sentence, groups)
+        if footed := any(groups[s.index] for s in sentence):
+            _where_it_was_put(talk, sentence, groups)
+            widen_to_both(talk, sentence, groups)
+            foot_told_behind(talk, sentence, groups)
+            _foot_behind_sentence(talk, sentence, groups)
+            _except_feet(sentence, groups)
         foot_in_the_end(talk, sentence, groups)
-        hand = contrasted(sentence, groups, before) or hand
-        talk.across = told_apart(talk, sentence, groups) or talk.across
+        if footed:
+            hand = contrasted(sentence, groups, before) or hand
+            talk.across = told_apart(talk, sentence, groups) or talk.across
     _feet_of_before(talk)
     return groups
 

@@ -75,9 +75,7 @@ def groups_of(
     for mention in segment.having("feet"):
         name = mention.readings["feet"]
         counted = mention.get("totals") is not None and hand is not None
-        counted = counted and any(
-            m.number is not None for m in segment.mentions
-        )  # "six nails each foot": those in hand
+        counted = counted and any(m.number is not None for m in segment.mentions)  # "six nails each foot": in hand
         working = any(d.slot == "work" for d in segment.drafts)
         counted = counted and not (name == "in_hand" and talk.left_out)
         if counted or (is_no_foot(talk, mention) and not (working and the_lot(talk, mention))):
@@ -103,8 +101,9 @@ def groups_of(
     if not found and named and talk.left_out and _of_the_one_left_out(talk, segment):
         found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
         hand = talk.left_out if segment.drafts else hand
-    only_pointed = all(group.anaphor and talk.words[group.end - 1] == "it" for group in found)
-    for draft in [d for d in segment.drafts if not named or d.value == "club_foot"] if only_pointed else ():
+    waiting = [d for d in segment.drafts if not named or d.value == "club_foot"]
+    only_pointed = waiting and all(group.anaphor and talk.words[group.end - 1] == "it" for group in found)
+    for draft in waiting if only_pointed else ():
         feet = _spoken_of_before(talk, segment, draft)
         if feet is not None:  # "if that thrush isn't gone we'll use iodine on it": the thrush tells which foot
             found = [FootGroup(draft.start, draft.end, feet)]

@@ -69,6 +69,7 @@ def mark_counted_feet(talk: Talk) -> None:
         if four is not None:
             four.number = None
             four.readings = {"feet": "all"}
+            talk.changed()
         elif (talk.words[work.start - 1 : work.start] == ["all"] and work.start == 1) or (
             work.start > 1
             and talk.words[work.start - 1] == "all"
@@ -177,7 +178,7 @@ def join_feet(talk: Talk) -> None:
     """ "Left front and right hind" is one group, unless the second foot starts a statement of its own."""
     for listed in foot_lists(talk):
         for first, second in pairwise(listed):
-            _join(first, second)
+            _join(talk, first, second)
     _either_of(talk)
     feet = talk.having("feet")
     for first, second in pairwise(feet):
@@ -185,7 +186,7 @@ def join_feet(talk: Talk) -> None:
         if (between == [","] and _listed_feet(talk, first, second)) or (
             between in _AND and _one_more(talk, first, second)
         ):
-            _join(first, second)
+            _join(talk, first, second)
             continue
         if (
             between[:1] not in (["and"], ["or"], ["&"])
@@ -197,7 +198,7 @@ def join_feet(talk: Talk) -> None:
         leading = not _told_before(talk, first)
         if after in (_VERBS | {"i", "we"}) and not leading:
             continue
-        _join(first, second)
+        _join(talk, first, second)
 
 
 def _either_of(talk: Talk) -> None:
@@ -207,6 +208,7 @@ def _either_of(talk: Talk) -> None:
         if led and tuple(talk.words[first.end : second.start]) in _OF_THE and second.get("feet") in _ENDS:
             second.start, second.literal = first.start, tuple(range(first.start, second.end))
             first.dropped = True
+            talk.changed()
 
 
 def _told_before(talk: Talk, foot: Mention) -> bool:
@@ -220,10 +222,11 @@ def _told_before(talk: Talk, foot: Mention) -> bool:
     return any(m.is_any(CLASS_SLOTS) or m.number for m in talk.mentions if start <= m.start < foot.start)
 
 
-def _join(first: Mention, second: Mention) -> None:
+def _join(talk: Talk, first: Mention, second: Mention) -> None:
     second.readings["feet"] = f"{first.readings['feet']}+{second.readings['feet']}"
     second.start, second.literal = first.start, tuple(range(first.start, second.end))
     first.dropped = True
+    talk.changed()
 
 
 def _listed_feet(talk: Talk, first: Mention, second: Mention) -> bool:

@@ -105,12 +105,12 @@ class HorseFinder(NameFinder):
         """Give each segment its horse: the one named last at the head of a sentence, or named within the segment."""
         self._set_roles()
         current, lent, owner = (0 if self.found.spans else -1), None, None
+        names = [s for s in self.found.spans if s.start not in self._talk.putting_right]
         due: DueBack | None = None
         for segment in self._talk.segments:
-            inside = [s for s in self.found.spans if segment.start <= s.start < segment.end]
-            inside = [s for s in inside if s.start not in self._talk.putting_right]
+            inside = [s for s in names if segment.start <= s.start < segment.end]
             lent = None if segment.delimiter == "start" else self._next_in_row(segment) or lent
-            owner = owner if self._goes_on(segment) else None
+            owner = owner if owner is not None and self._goes_on(segment) else None
             due = due if due is not None and not inside and due.goes_on(self._talk, segment) else None
             owned = due.horse if owner is None and due is not None else owner
             segment.horse = lent.horse if lent is not None else current if owned is None else owned

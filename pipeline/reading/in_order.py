@@ -178,6 +178,8 @@ def _told_one_by_one(sentence: list[Segment]) -> Feet:
 def _row(talk: Talk, sentence: list[Segment]) -> list[Mention]:
     """The longest run of numbers with only commas and "and" between, also "six nails and seven respectively"."""
     numbers = [m for s in sentence for m in s.mentions if m.number is not None and not m.dropped]
+    if len(numbers) < _TWO:
+        return numbers
     runs: list[list[Mention]] = []
     between = _BETWEEN | _COUNTED if talk.tells(_AGAIN) and _again(talk, sentence) else _BETWEEN
     for number in numbers:

@@ -38,10 +38,10 @@ def leftovers(talk: Talk, segments: Sequence[Segment]) -> Iterator[Left]:
     sentences: dict[int, list[Segment]] = {}
     for segment in segments:
         sentences.setdefault(segment.sentence, []).append(segment)
-    graded = bool(talk.having("severities"))
     for number, parts in sentences.items():
-        if any(segment.drafts for segment in talk.sentence(number)):
-            yield from _graded(talk, parts) if graded else ()
+        sentence = talk.sentence(number)
+        if any(segment.drafts for segment in sentence):
+            yield from _graded(talk, parts) if "severities" in sentence.classes else ()
             continue  # read, or left out for a reason that a rule gave
         if any(m.is_any(_NOT_HIS) for segment in parts for m in segment.mentions):
             continue

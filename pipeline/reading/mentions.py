@@ -122,7 +122,8 @@ class MentionFinder:
 
     def find(self, tokens: Tokens, names: Sequence[Mention] = ()) -> list[Mention]:
         """All mentions in order; a horse's name gives way only to a longer phrase ("Copper", "copper sulfate")."""
-        chosen = _choose([*map(_named, names), *_with_heads(tokens, self._candidates(tokens))])
+        candidates = [*map(_named, names), *_with_heads(tokens, self._candidates(tokens))]
+        chosen = _choose(candidates if self._heard is None else _without_parts(candidates))
         chosen = [m for m in chosen if "same" not in m.readings or not self._another_size(tokens, m, chosen)]
         chosen = _without_describing(tokens, chosen) if self._heard is not None else chosen
         chosen = _without_emphasis(tokens, chosen) if "plain" in tokens.words else chosen
@@ -250,7 +251,7 @@ def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate
         return candidates
     if _HEADS.isdisjoint(names):
         return [c for c, name in zip(candidates, names, strict=True) if name not in _HEADED]
-    ends = list(accumulate((text in SENTENCE_ENDS for text in tokens.texts), initial=0))
+    ends = list(accumulate(map(SENTENCE_ENDS.__contains__, tokens.texts), initial=0))
     said = [(name, ends[literal[0]]) for name, (_, _, literal, _) in zip(names, candidates, strict=True)]
     heads = {(name, at) for name, at in said if name in _HEADS}
     answered = {(_HEADED[name], at) for name, at in said if name in _HEADED}
@@ -292,11 +293,12 @@ def _choose(candidates: list[_Candidate]) -> list[Mention]:
     """The longest candidates that do not overlap; equal spans share one mention with several readings."""
     used: dict[int, Mention] = {}
     chosen: list[Mention] = []
-    for (_, _, start), end, literal, (name, canonical, match, _, _) in sorted(_without_parts(candidates), key=_RANK):
+    for (_, _, start), end, literal, (name, canonical, match, _, _) in sorted(candidates, key=_RANK):
         if used.keys().isdisjoint(literal):
             mention = Mention(start, end, literal, {name: canonical}, match)
             chosen.append(mention)
-            used.update(dict.fromkeys(literal, mention))
+            for index in literal:
+                used[index] = mention
             continue
         holder = used.get(start)
         shared = holder is not None and holder.literal == literal and holder.match is not MatchKind.SOUND_ALIKE

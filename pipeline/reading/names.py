@@ -8,7 +8,7 @@ from pipeline.reading.name_words import ANIMALS, HORSE_WORDS, NEVER_NAMES
 from pipeline.reading.named_late import named_late
 from pipeline.reading.nameless import nameless
 from pipeline.reading.roster_names import NamedHorse, NameSpan
-from pipeline.reading.run_on import SMALL_LIKENESS, small_opening
+from pipeline.reading.run_on import SMALL_LIKENESS, small_openings
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.unlisted import UnlistedNames
 from pipeline.reading.whose import COLOURS, at_place, by_colour, by_kin, by_owner, of_its_dam
@@ -262,8 +262,9 @@ class NameFinder(UnlistedNames):
         taken = {i for s in self.found.spans for i in range(s.start, s.end)}
         taken.update(i for s, e, _ in self._exact for i in range(s, e))
         tokens = self._talk.tokens
+        small = small_openings(self._talk) if self._cased else ()
         for start, large in enumerate(tokens.large):
-            if tokens.little[start] or not (large or (self._cased and small_opening(self._talk, start))):
+            if tokens.little[start] or not (large or start in small):
                 continue
             if start in taken or tokens.lowers[start] in NEVER_NAMES or not self._unknown(start):
                 continue

@@ -13,10 +13,11 @@ from pipeline.record import Flag, FlagKind, Transcript
 def notes_of(transcript: Transcript, talk: Talk, segments: Iterable[Segment], rows: list[Settled]) -> str:
     """The sentences of one horse in which nothing, or not all, was taken into a fact."""
     read = {r.draft.segment.index for r in rows}
-    own = list(segments)
+    sentences: dict[int, list[Segment]] = {}
+    for segment in segments:
+        sentences.setdefault(segment.sentence, []).append(segment)
     kept = []
-    for number in dict.fromkeys(s.sentence for s in own):
-        parts = [s for s in own if s.sentence == number]
+    for parts in sentences.values():
         if all(s.index in read or _says_nothing(talk, s) for s in parts):
             continue
         start, end = talk.tokens.span(parts[0].start, parts[-1].end)

@@ -115,7 +115,8 @@ class NumberReader:
         """
         found: list[Number] = []
         end = 0
-        for index in [i for i, word in enumerate(tokens) if self._may_begin(word)]:
+        starts = self._starts
+        for index in [i for i, w in enumerate(tokens) if w in starts or (w and not w.isalpha() and self._may_begin(w))]:
             number = self._at(tokens, index) if index >= end else None
             if number is not None and not _of_the_weather(tokens, number):
                 number = self._with_out_of(tokens, number)

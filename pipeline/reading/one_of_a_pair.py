@@ -77,6 +77,7 @@ def _name(talk: Talk, pair: Mention, side: Mention, end: int) -> None:
         one.dropped = True
     pair.readings, pair.start, pair.literal = {"feet": side.readings["feet"]}, start, tuple(range(start, pair.end))
     side.dropped = True
+    talk.changed()
 
 
 def _one_of(talk: Talk, at: int) -> bool:
@@ -113,6 +114,7 @@ def mark_one_of_several(talk: Talk) -> None:
             _no_size(talk, first)
         if single or (first >= 2 and talk.words[first - 1] in _OWNED | {"of"} and _one_of(talk, first)):
             whole.readings[ONE_OF] = whole.readings["feet"]
+            talk.changed()
 
 
 def _no_size(talk: Talk, end: int) -> None:

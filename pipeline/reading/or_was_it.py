@@ -47,7 +47,7 @@ def answer_own_question(talk: Talk) -> None:
             before[-1].readings["feet"] = name[-1] + end if name.startswith("bare_") else name
             answer.dropped = True
         else:
-            put_in_place(before[-1], answer, kind)
+            put_in_place(talk, before[-1], answer, kind)
 
 
 def deny_own_question(talk: Talk) -> None:

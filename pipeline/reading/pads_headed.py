@@ -26,6 +26,7 @@ def pads_under_heading(talk: Talk) -> None:
         if "shoe" not in talk.words[rim.end - 1] and _headed(talk, rim.start):
             rim.readings.pop("shoe_types")
             rim.readings["pads"] = "rim"
+            talk.changed()
     for at in talk.where(frozenset(_KINDS)):
         led = talk.words[at - 1] in _LED or (talk.words[at] in _LEATHER and talk.words[at - 1] in _HAD)
         if at and led and talk.mention_starting(at) is None and _headed(talk, at):

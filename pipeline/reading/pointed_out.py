@@ -184,7 +184,7 @@ def of_the_two(talk: Talk, segment: Segment, mention: Mention, hand: Feet | None
 
 def is_across(feet: Feet | None) -> bool:
     """Whether the feet are one front and one hind: "left front and right hind"."""
-    return feet is not None and sorted(foot[1] for foot in feet) == ["F", "H"]
+    return feet is not None and len(feet) == len("FH") and feet[0][1] != feet[1][1]
 
 
 def both_across(talk: Talk, name: str, hand: Feet | None) -> Feet | None:

@@ -142,7 +142,7 @@ def _or_was_it(talk: Talk, draft: Draft, end: int) -> bool:
 
 def _drop_called_to_mind(talk: Talk) -> None:
     """ "Thrush, let's see, no thrush in any of the four": the finding to be told of next, and then denied."""
-    for segment in talk.segments:
+    for segment in talk.segments if talk.having("denials", "before") else ():
         found = segment.drafts[0] if len(segment.drafts) == 1 and segment.joined_by("start", ",") else None
         if found is None or found.slot != "finding" or not _named_alone(talk, found):
             continue

@@ -129,6 +129,7 @@ class Reader:
             visit = _visit(transcript, talk, horse, day, settle(drafts), segments)
             visit.flags[:0] = horse_flags(transcript, talk, horse, roster, finder.horses)
             visits.append(visit)
+        talk.close()
         return _without_empty(visits)
 
     def _finder(self, heard: bool) -> MentionFinder:
@@ -172,7 +173,8 @@ class Reader:
         complete_kinds(talk, finder.meaning)
         complete_same(talk, finder.meaning)
         strikes = _put_right(talk)
-        exact = [e for e in exact if not any(m.dropped and "horse" in m.readings and m.start == e[0] for m in mentions)]
+        taken_back = {m.start for m in mentions if m.dropped and "horse" in m.readings}
+        exact = [e for e in exact if e[0] not in taken_back]
         point_out(talk)
         join_feet(talk)
         talk.fix_places()
@@ -320,7 +322,7 @@ def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     low, high = draft.start - _FAR, min(draft.start + _FAR, len(talk.tokens))
     near = [i for i in draft.evidence if low < i < high] or [draft.start]
     span = talk.tokens.span(min(*near, draft.start), max(max(near) + 1, draft.end))
-    words = transcript.words_of(*span)
+    words = transcript.words_of(*span) if transcript.words else []
     verified = any(word.heard is not None for word in words)
     return Fact(
         foot=row.foot,

@@ -33,6 +33,8 @@ def recall(talk: Talk, sentence: Sentence) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
     recalled = went_on = been = False
     timed = "times" in sentence.classes or sentence.says(_TELLING_WHEN)
+    if not timed and not any(segment.drafts for segment in sentence):
+        return
     by_word = [rule for rule, words in _BY_WORD if sentence.says(words)]
     for position, segment in enumerate(sentence):
         if timed:

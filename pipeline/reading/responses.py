@@ -266,7 +266,8 @@ def _bare_nothing(talk: Talk, frame: _Frame, heads: list[tuple[Segment, Mention]
 
 def _continue_nothing(talk: Talk, frame: _Frame) -> None:
     """ "Nothing on the right." in the sentence after the testers still answers them, as it does where none has yet."""
-    if frame.slot != "tester":
+    drafts = (d for s in talk.segments for d in s.drafts)
+    if frame.slot != "tester" or not (talk.having(frame.head) or any(d.slot == frame.slot for d in drafts)):
         return
     open_frame = headed = False
     for sentence in talk.sentences():

@@ -121,7 +121,7 @@ def _zone_restart(talk: Talk) -> None:
         side, other = (str(m.get("zones")).split("_")[0] for m in (first, second))
         fillers = set(between) <= {",", "uh", "um", "er", "erm", "no", "sorry"} and set(between) - {","}
         if fillers and _OPPOSITE.get(side) == other:
-            put_in_place(first, second, "zones")
+            put_in_place(talk, first, second, "zones")
 
 
 def _restart(talk: Talk) -> None:
@@ -282,7 +282,7 @@ def _more_than_that(talk: Talk) -> None:
             again.dropped = True  # "raised in the fronts, more than raised, bounding in the near fore": there alone
         elif olds:
             again.dropped = True
-            put_in_place(olds[-1], new, kinds[0])
+            put_in_place(talk, olds[-1], new, kinds[0])
 
 
 def _more_this_than_that(talk: Talk) -> None:
@@ -299,7 +299,7 @@ def _more_this_than_that(talk: Talk) -> None:
         if not said:
             continue
         again = [m for m in findings if m.start > worse.end and m.get("findings") == kind]
-        put_in_place(said[-1], better, "findings")
+        put_in_place(talk, said[-1], better, "findings")
         for mention in again[:1]:
             mention.dropped = "." not in talk.words[worse.end : mention.start]
 
@@ -314,7 +314,7 @@ def _well_in_degree(talk: Talk) -> None:
         it_is = between[-2:] in _IT_IS
         closed = it_is and talk.words[second.end : second.end + 1] in _CLOSED and not _another(talk, first, second)
         if between[-3:] == [",", "well", ","] or (closed and _said_first(talk, first, between)):
-            put_in_place(first, second, "severities")
+            put_in_place(talk, first, second, "severities")
 
 
 def _another(talk: Talk, first: Mention, second: Mention) -> bool:

@@ -78,6 +78,12 @@ def small_opening(talk: Talk, at: int) -> bool:
     return before in MARKS
 
 
+def small_openings(talk: Talk) -> frozenset[int]:
+    """The words in small letters at which a horse's part may open."""
+    followed = [at - 1 for at in talk.where(_SMALL_FOLLOWERS) if at]
+    return frozenset(at for at in followed if small_opening(talk, at))
+
+
 class _Parting(Clauses):
     """One memo's names, and its mentions by their first token."""
 

@@ -7,8 +7,8 @@ from pipeline.reading.foot_groups import Groups
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
 
-_AS_MANY = Sayings("same number", "same count", "as many", "same nails", "same nail count", "same amount of nails")
-_SAME_SIZE = Sayings(
+AS_MANY = Sayings("same number", "same count", "as many", "same nails", "same nail count", "same amount of nails")
+SAME_SIZE = Sayings(
     "same size nail", "same size nails", "same sized nails", "same sized nail", "same nail size", "same size of nail",
     "same size of nails", "same nail",
 )  # fmt: skip
@@ -17,10 +17,10 @@ _RULES = {"nails": "the same number of nails", "nail_size": "the same size of na
 
 def copy_nails(talk: Talk, segment: Segment, groups: Groups) -> list[Copied]:
     """The nails told last, their number or their size, on the feet of the segment or of those before it."""
-    if not talk.tells(_AS_MANY, _SAME_SIZE):
+    if not talk.tells(AS_MANY, SAME_SIZE):
         return []
     words = talk.words[segment.start : segment.end]
-    slot = "nails" if _AS_MANY.said_in(words) else "nail_size" if _SAME_SIZE.said_in(words) else ""
+    slot = "nails" if AS_MANY.said_in(words) else "nail_size" if SAME_SIZE.said_in(words) else ""
     if not slot or {"not", "n't", "twice", "half"} & set(words) or any(d.slot == slot for d in segment.drafts):
         return []
     counted = [d for d in told_before(talk, segment) if d.slot == slot and d.feet]

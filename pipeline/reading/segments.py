@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.talk import Segment, Talk, by_class
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _MARKS = frozenset({",", ";", ":", "-", "...", ".."})
@@ -96,10 +96,14 @@ def _deal_mentions(talk: Talk) -> None:
         segment = segment or next((holder[index] for index in mention.literal if index in holder), None)
         if segment is not None:
             segment.mentions.append(mention)
+    for segment in talk.segments:
+        segment.named = by_class(segment.mentions)
 
 
 def _drop_fillers(talk: Talk) -> None:
     """A segment of nothing but "uh" or "you know" is no segment; the next one keeps the stronger delimiter."""
+    if not talk.having("fillers"):
+        return
     kept: list[Segment] = []
     carried = ""
     for segment in talk.segments:

@@ -77,6 +77,8 @@ def _gone_not_only_earlier(drafts: list[Draft]) -> None:
 
 def _without_needless_guess(rows: list[Settled]) -> list[Settled]:
     """ "Trimmed and reset the fronts", "barefoot mare … only trimmed the fronts": the feet said stand for the guess."""
+    if not any(row.draft.foot_guessed for row in rows):
+        return rows
     named = {r.draft.value for r in rows if r.draft.slot == "work" and not r.draft.foot_guessed}
     trimmed = bool(named & {"trim", "reset", "new_shoe"})
 
@@ -243,6 +245,7 @@ def _without_shoes_on_a_bare_foot(rows: list[Settled]) -> list[Settled]:
 
 def _without_announcements(rows: list[Settled]) -> list[Settled]:
     """ "Then wedges, I put a two degree wedge pad on both fores": the first word only says what comes."""
+    placed = [row.draft for row in rows if row.draft.slot in _ANNOUNCED and not row.draft.foot_carried]
 
     def announced(row: Settled) -> bool:
         draft = row.draft
@@ -250,17 +253,15 @@ def _without_announcements(rows: list[Settled]) -> list[Settled]:
             draft.foot_carried
             and draft.slot in _ANNOUNCED
             and any(
-                o.draft is not draft
-                and not o.draft.foot_carried
-                and o.draft.segment.sentence == draft.segment.sentence
-                and (o.draft.slot, o.draft.value, o.draft.status) == (draft.slot, draft.value, draft.status)
-                and o.draft.start > draft.start
-                and not _as_well(draft, o.draft)
-                for o in rows
+                o.segment.sentence == draft.segment.sentence
+                and (o.slot, o.value, o.status) == (draft.slot, draft.value, draft.status)
+                and o.start > draft.start
+                and not _as_well(draft, o)
+                for o in placed
             )
         )
 
-    return [row for row in rows if not announced(row)]
+    return [row for row in rows if not announced(row)] if placed else rows
 
 
 def _as_well(draft: Draft, behind: Draft) -> bool:
@@ -292,11 +293,13 @@ def _with_exceptions(rows: list[Settled]) -> list[Settled]:
             )
         )
 
-    return [row for row in rows if not excepted(row)]
+    return [row for row in rows if not excepted(row)] if counted else rows
 
 
 def _without_denied_at_large(rows: list[Settled]) -> list[Settled]:
     """ "No cracks anywhere. Well, hold on, there's one in the left hind": the foot named alone is the exception."""
+    if not any(row.draft.status is Status.ABSENT for row in rows):
+        return rows
 
     def excepted(row: Settled) -> bool:
         draft = row.draft
@@ -330,10 +333,11 @@ def _without_twins(rows: list[Settled]) -> list[Settled]:
             continue
         twin.draft.evidence |= row.draft.evidence if row.draft.segment.index == twin.draft.segment.index else set()
         refers = "refers back" in row.draft.rules and row.draft.severity is not None
-        if (twin.draft.severity is None and _alone(twin, rows)) or refers:
-            twin.draft.severity = row.draft.severity
-        if twin.draft.zone is None and _alone(twin, rows):
-            twin.draft.zone = row.draft.zone
+        degree = row.draft.severity
+        if degree is not None and (refers or (twin.draft.severity is None and _alone(twin, rows))):
+            twin.draft.severity = degree
+        if zone is not None and twin.draft.zone is None and _alone(twin, rows):
+            twin.draft.zone = zone
     return kept
 
 

@@ -41,17 +41,17 @@ def _confirmed_in_the_end(drafts: list[Draft]) -> None:
 
 def _denied_in_the_end(drafts: list[Draft]) -> None:
     """ "I thought he had a corn in that foot, but no, no corn", "forging, no, he isn't forging": the denial."""
-    for draft in drafts:
+    denied = [draft for draft in drafts if draft.status is Status.ABSENT]
+    for draft in drafts if denied else ():
         if (
             draft.slot in ("finding", "vet", "gait")
             and draft.status in (Status.PRESENT, Status.SUSPECTED, Status.PLANNED)
             and any(
-                o.status is Status.ABSENT
-                and o.start > draft.start
+                o.start > draft.start
                 and (o.slot, o.value) == (draft.slot, draft.value)
                 and ((o.segment.sentence == draft.segment.sentence and draft.slot != "gait") or o.corrects)
                 and (o.feet == draft.feet or (draft.slot == "gait" and not o.feet))
-                for o in drafts
+                for o in denied
             )
         ):
             draft.drop("denied in the end")

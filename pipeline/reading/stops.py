@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.stretches import TOLD, WAITING_HEADS, Stretch
+from pipeline.reading.stretches import TOLD, WAITING_HEADS, Stretch, by_start
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -37,10 +37,8 @@ _AGO = frozenset({("measures", "obel"), ("measures", "grade"), ("times", "histor
 
 def soften_stops(talk: Talk) -> None:
     """Read the full stop before a sentence of nothing but degree and place as a comma, if it has what to belong to."""
-    starting: dict[int, list[Mention]] = {}
-    for mention in talk.mentions:
-        starting.setdefault(mention.start, []).append(mention)
-    told = {m.start for m in talk.mentions if m.is_any(_MODIFIED)}
+    starting = by_start(talk.mentions)
+    told = {m.start for m in talk.mentions if not (m.dropped or m.readings.keys().isdisjoint(_MODIFIED))}
     named = {m.start for m in talk.mentions if "feet" in m.readings or "work" in m.readings}
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
     modified, start, opened = False, 0, 0

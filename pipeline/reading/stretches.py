@@ -154,7 +154,7 @@ class Statement:
 
     def add(self, stretch: Stretch) -> None:
         """Take in the next stretch."""
-        if not self.has(TOLD):
+        if "horse" in stretch.classes and not self.has(TOLD):
             self.horses += sum("horse" in m.readings for m in stretch.mentions)
         self.classes |= stretch.classes
         self.stretches.append(stretch)

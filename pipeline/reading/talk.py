@@ -38,7 +38,8 @@ class Segment:
     """A stretch between commas and conjunctions, in tokens ``[start, end)``.
 
     ``delimiter`` is what stood before it ("start", ",", "and", ", and", "but" …). ``own_clause`` is true when it
-    has a verb or subject of its own, so that time and doubt said elsewhere in the sentence do not reach it.
+    has a verb or subject of its own, so that time and doubt said elsewhere in the sentence do not reach it. ``named``
+    are its mentions by class, those that were dropped among them.
     """
 
     index: int
@@ -53,18 +54,11 @@ class Segment:
     past: bool = False
     present: bool = False
     moved: bool = False
-    _named: dict[str, list[Mention]] | None = None
-
-    @property
-    def named(self) -> dict[str, list[Mention]]:
-        """The segment's mentions by class, those that were dropped among them."""
-        if self._named is None:  # the mentions are dealt once, when the memo is cut
-            self._named = by_class(self.mentions)
-        return self._named
+    named: dict[str, list[Mention]] = field(default_factory=dict)
 
     def having(self, name: str, canonical: str | None = None) -> list[Mention]:
         """The segment's mentions that may belong to the class ``name`` (with that canonical name)."""
-        found = (self._named or self.named).get(name)
+        found = self.named.get(name)
         return _still(found, name, canonical) if found else []
 
     def draft(self, draft: Draft) -> None:
@@ -162,10 +156,12 @@ class Talk:
     _pairs: frozenset[tuple[str, str]] | None = None
     _turns: dict[Sayings, bool] = field(default_factory=dict)
     _grouped: tuple[list[Segment], dict[int, Sentence]] | None = None
-    _starting: dict[int, list[Mention]] | None = None
-    _ending: dict[int, list[Mention]] | None = None
-    _named: dict[str, list[Mention]] | None = None
+    _starting: dict[int, list[Mention]] = field(default_factory=dict)
+    _ending: dict[int, list[Mention]] = field(default_factory=dict)
+    _named: dict[str, list[Mention]] = field(default_factory=dict)
     _holding: dict[int, list[Mention]] = field(default_factory=dict)
+    _placed: int = -1  # how many mentions were there when they were last found by place, and by class
+    _classed: int = -1
     unread: list[tuple[int, int, str]] = field(default_factory=list)
     _ordered: int = 0
 
@@ -252,27 +248,45 @@ class Talk:
 
     def mention_ending(self, index: int) -> Mention | None:
         """The mention whose last token is ``index - 1``."""
-        for mention in self.mentions if self._ending is None else self._ending.get(index, ()):
-            if mention.end == index and not mention.dropped:
+        if len(self.mentions) != self._placed:
+            self._place()
+        for mention in self._ending.get(index, ()):
+            if not mention.dropped:
                 return mention
         return None
 
     def mention_starting(self, index: int) -> Mention | None:
         """The mention whose first token is ``index``."""
-        for mention in self.mentions if self._starting is None else self._starting.get(index, ()):
-            if mention.start == index and not mention.dropped:
+        if len(self.mentions) != self._placed:
+            self._place()
+        for mention in self._starting.get(index, ()):
+            if not mention.dropped:
                 return mention
         return None
+
+    def changed(self) -> None:
+        """Say that a mention has moved or belongs to a class that it did not: they are looked through anew."""
+        self._placed = self._classed = -1
+
+    def _place(self) -> None:
+        self._starting, self._ending = defaultdict(list), defaultdict(list)
+        for mention in self.mentions:
+            self._starting[mention.start].append(mention)
+            self._ending[mention.end].append(mention)
+        self._placed = len(self.mentions)
 
     def in_order(self, *, moved: bool = False) -> None:
         """Put the mentions in the order of their places, where one was added since they last were, or has moved."""
         if moved or len(self.mentions) != self._ordered:
             self.mentions.sort(key=PLACE)
             self._ordered = len(self.mentions)
+            self.changed()
 
     def having(self, name: str, canonical: str | None = None) -> list[Mention]:
         """The memo's mentions that may belong to the class ``name`` (with that canonical name)."""
-        near = self.mentions if self._named is None else self._named.get(name)
+        if len(self.mentions) != self._classed:
+            self._named, self._classed = by_class(self.mentions), len(self.mentions)
+        near = self._named.get(name)
         return _still(near, name, canonical) if near else []
 
     def holding(self, index: int) -> list[Mention]:
@@ -281,16 +295,19 @@ class Talk:
 
     def starting_in(self, start: int, end: int) -> list[Mention]:
         """The mentions whose first token lies in ``[start, end)``, in order; only once their places are fixed."""
-        near = self._starting or {}
+        near = self._starting
         return [mention for index in range(start, end) for mention in near.get(index, ())]
 
     def fix_places(self) -> None:
-        """Say that no mention changes its place any more, nor gains a class: they are found without looking at all."""
-        starting, ending, holding = (defaultdict[int, list[Mention]](list) for _ in range(3))
+        """Say that no mention changes its place any more, nor gains a class: by place, too, they are found at once."""
+        self.changed()
+        self._place()
+        self._holding = defaultdict(list)
         for mention in self.mentions:
             for index in mention.literal:
-                holding[index].append(mention)
-            starting[mention.start].append(mention)
-            ending[mention.end].append(mention)
-        self._starting, self._ending, self._holding = starting, ending, holding
-        self._named = by_class(self.mentions)
+                self._holding[index].append(mention)
+
+    def close(self) -> None:
+        """Part the drafts from their segments, each of which holds the other: the collector finds nothing to do."""
+        for segment in self.segments:
+            segment.drafts.clear()

@@ -72,6 +72,7 @@ def mark_full_sets(talk: Talk) -> None:
         if only or talk.words[done.end : mention.start] in ([], ["the"], ["his"], ["her"]):
             mention.readings.pop("work")
             mention.readings["feet"] = "all"
+            talk.changed()
 
 
 def _is_three(talk: Talk, mention: Mention) -> bool:

@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import accumulate, chain
 from operator import add
 from typing import Any, NamedTuple, cast
 
@@ -97,9 +96,15 @@ def _placed(text: str) -> tuple[list[_Token], list[int]]:
     if pieces != text.split():  # rows of blanks and other white space have tokens of their own
         tokens = _split(text)
         return list(tokens), [0] * len(tokens)
-    split = list(map(_split_word, pieces))
-    begins = accumulate((len(piece) + 1 for piece in pieces), initial=0)
-    return list(chain.from_iterable(split)), [at for at, tokens in zip(begins, split, strict=False) for _ in tokens]
+    told: list[_Token] = []
+    begins: list[int] = []
+    at = 0
+    for piece in pieces:
+        split = _split_word(piece)
+        told += split
+        begins += [at] * len(split)
+        at += len(piece) + 1
+    return told, begins
 
 
 def _split(text: str) -> tuple[_Token, ...]:

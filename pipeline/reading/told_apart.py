@@ -102,7 +102,6 @@ def of_the_others(
     talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]], found: list[FootGroup]
 ) -> list[FootGroup]:
     """ "Near fore, heat. The other three are fine, no heat in those": a denial behind feet that were only named."""
-    everywhere = bool(found) and all(group.feet == FEET for group in found)  # "in any of those"
     before = talk.segments[segment.index - 1] if segment.index else None
     if before is None or before.drafts or not segment.drafts or not segment.having("denials"):
         return found
@@ -111,6 +110,7 @@ def of_the_others(
     if not near or not groups[before.index] or not names or names[-1] not in _NAMED:
         return found
     others = groups[before.index][-1].feet
+    everywhere = bool(found) and all(group.feet == FEET for group in found)  # "in any of those"
     pointed = bool(_POINTING & set(talk.words[segment.start : segment.end]))
     if (found and not (everywhere and pointed)) or not (pointed or _found_before(talk, segment, others)):
         return found

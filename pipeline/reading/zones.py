@@ -23,6 +23,7 @@ _SIDED = ("heel", "quarter")
 _NEXT = 2
 _REACHING = frozenset({"high", "higher", "long", "longer", "low", "lower", "up", "down", "taller", "deeper"})
 _THERE = frozenset({"there", "so"})
+_SO = frozenset({"so"})
 _SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
 _THAT_IS = (["that", "is"], ["that", "was"], ["it", "is"], ["it", "was"], ["i", "mean"])
 _NEAR = 2  # sentences back
@@ -89,7 +90,7 @@ def place_behind(talk: Talk) -> None:
 
 def _high_so_unbalanced(talk: Talk) -> None:
     """ "High on the inside, off fore, so out of balance": the place that the conclusion is drawn from."""
-    for segment in [s for s in talk.segments if s.joined_by("so", ", so")]:
+    for segment in [s for s in talk.segments if s.joined_by("so", ", so")] if talk.says(_SO) else ():
         before = [s for s in talk.sentence(segment.sentence) if s.index < segment.index]
         if any(d.slot in _ZONED for s in before for d in s.drafts):
             continue

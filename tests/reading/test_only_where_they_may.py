@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -30,6 +31,7 @@ from pipeline.reading import (
     slips,
 )
 from pipeline.reading.clauses import MARKS
+from pipeline.reading.mentions import Mention
 from pipeline.reading.new_statements import every_rule, opens_a_statement
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.stretches import Seam
@@ -142,6 +144,47 @@ def test_mentions_are_in_order_wherever_a_rule_has_put_them_so(monkeypatch: pyte
     monkeypatch.setattr(Talk, "in_order", checked)
     assert sum(1 for _ in _talks()) > 500
     assert put[0] > 5000
+
+
+def test_mentions_are_found_while_they_move_as_by_a_look_through_all(monkeypatch: pytest.MonkeyPatch) -> None:
+    """By class, by their first and by their last token: also while rules add some, move them and join them."""
+    having, starting, ending = Talk.having, Talk.mention_starting, Talk.mention_ending
+    asked = [0]
+
+    def checked(talk: Talk, name: str, canonical: str | None = None) -> list[Mention]:
+        found = having(talk, name, canonical)
+        asked[0] += bool(found)
+        standing = [m for m in talk.mentions if m.get(name) is not None]
+        assert found == [m for m in standing if canonical in (None, m.get(name))]
+        return found
+
+    def first(talk: Talk, index: int) -> Mention | None:
+        found = starting(talk, index)
+        assert found is next((m for m in talk.mentions if m.start == index and not m.dropped), None)
+        return found
+
+    def last(talk: Talk, index: int) -> Mention | None:
+        found = ending(talk, index)
+        assert found is next((m for m in talk.mentions if m.end == index and not m.dropped), None)
+        return found
+
+    monkeypatch.setattr(Talk, "having", checked)
+    monkeypatch.setattr(Talk, "mention_starting", first)
+    monkeypatch.setattr(Talk, "mention_ending", last)
+    assert sum(1 for _ in _talks()) > 500
+    assert asked[0] > 5000
+
+
+def test_nothing_of_a_memo_is_left_for_the_collector() -> None:
+    """Drafts and segments hold each other; both are gone when the memo is read."""
+    reader = Reader(load_vocabulary())
+    memo = load_gold(OPEN[0])[0]
+    roster = [RosterHorse(name=name) for name in memo["roster"]]
+    reader.read(Transcript(text=memo["text"]), roster, date.fromisoformat(memo["date"]))
+    gc.collect()
+    visits = reader.read(Transcript(text=memo["text"]), roster, date.fromisoformat(memo["date"]))
+    assert any(visit.facts for visit in visits)
+    assert gc.collect() == 0
 
 
 def test_no_turn_that_a_memo_is_asked_for_has_a_mark() -> None:
