@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.scopes import PLANNABLE
+from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.talk import Segment, Talk
 
 ANY_SIGN = Sayings(
     "any", "the least", "the slightest", "the first sign", "slightest", "one sign", "a sign", "a hint of",
 )  # fmt: skip
+_WHOSE = (["the"], ["her"], ["his"], ["their"], ["that"], ["this"])
+_CLOSING = frozenset({"if", "once", "when", "as", "assuming", "provided", "subject", "depending", "unless"})
 _BARE = frozenset({"he", "she", "gets", "goes", "any"})
 _TO_GET = frozenset({"gets", "get", "goes", "go", "comes", "come"})
 _HAD_FIRST = frozenset({"had", "been", "got", "done", "finished", "learnt", "learned"})
@@ -19,7 +21,8 @@ GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will"
 def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:
     """ "Once it dries up she gets a new shoe": the main clause opens with the next subject or foot."""
     feet = [m.start for m in segment.mentions if m.start > cue.end + 1 and m.get("feet")]
-    subjects = [i for i in talk.plays("subject", cue.end + 1, segment.end) if talk.words[i] not in ("that", "there")]
+    own = cue.end + 1 + (talk.words[cue.end : cue.end + 1] in _WHOSE)  # "if the owner agrees": the condition's subject
+    subjects = [i for i in talk.plays("subject", own, segment.end) if talk.words[i] not in ("that", "there")]
     shoes = [i for i in range(cue.end + 1, segment.end) if talk.words[i : i + 2] in (["the", "shoe"], ["the", "shoes"])]
     return min([*feet, *subjects, *shoes], default=end)
 
@@ -103,3 +106,14 @@ def _opens_main(mention: Mention, end: int) -> bool:
     """Not the "next time" that closes the sentence: "if he's sound, new shoes in front next time"."""
     plan = mention.get("plans")
     return plan == "main" or (plan == "before" and mention.end < end) or mention.get("vet") is not None
+
+
+def closed_by(talk: Talk, sentence: list[Segment], position: int, conditions: list[tuple[int, int]]) -> bool:
+    """ "Leather pads on the fronts, if the owner agrees.": what is put on hangs on a condition that closes all."""
+    segment, end = sentence[position], sentence[-1].end
+    behind = sentence[position + 1] if position + 1 < len(sentence) else None
+    if behind is None or not behind.joined_by(",") or talk.words[behind.start] not in _CLOSING:
+        return False
+    if (behind.start, end) not in conditions or segment.past or segment.present or segment.having("times", "today"):
+        return False
+    return all(d.slot in PLANNABLE - ALWAYS_PLANNED - {"work"} for d in segment.drafts)

@@ -6,8 +6,9 @@ from itertools import pairwise
 
 from pipeline.reading.after_the_event import TO_COME, planned_after
 from pipeline.reading.cleft import NEEDED, needed
-from pipeline.reading.conditions import ANY_SIGN, GETTING, conditions_of
+from pipeline.reading.conditions import ANY_SIGN, GETTING, closed_by, conditions_of
 from pipeline.reading.mentions import Mention
+from pipeline.reading.said_behind import SAID_BEHIND, say_behind
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
@@ -26,22 +27,9 @@ _KEEP = frozenset(
     {"keep", "it", "that", "the", "foot", "on", "with", "try", "have", "go", "start", "put", "get", "his", "her"}
     | {"near", "off", "left", "right", "fore", "front", "hind", "both", "hinds", "fronts"}
 )
-_WOULD = frozenset({"would", "'d"})
-_ENOUGH = frozenset({"cut", "enough", "shift", "touch", "do"})
-_CUT_IT = (
-    ["cut", "it"],
-    ["be", "enough"],
-    ["shift", "it"],
-    ["shift", "that"],
-    ["touch", "it"],
-    ["touch", "that"],
-    ["do", "it"],
-)
-_WILL = frozenset({"wo", "will", "would", "is", "'s", "are", "'re", "was", "were", "did", "going", "gon", "na", "to"})
 _GET, _HIM = frozenset({"get", "have"}), frozenset({"him", "her", "them", "it"})
 _SAID = frozenset({"said", "say", "told", "tell", "asked", "ask", "please"})
 _TELLING_WHY = ("and", ", and", ",", "because", ", because", "cause", ", cause")
-_SERVING = frozenset({"do", "suffice", "suit", "serve"})
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
 _THAT_ONE = (["that", "'s"], ["that", "is"], ["that", "was"])
 _PUT_NOW = frozenset({"left", "put", "fitted", "strapped", "taped", "nailed", "glued"})
@@ -73,7 +61,11 @@ _THEY = frozenset({"they", "these", "those", "both"})
 _WHEN, _NOT_DUE = frozenset({"when", "once"}), frozenset({"if", "unless", "whether", "work", "training"})
 _COMING = frozenset({"due", "back", "again"})
 _UNTIL = frozenset({"until", "till", "til"})
-_PLAN_TIMES = frozenset({"next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after"})
+_PLAN_TIMES = frozenset({
+    "next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after", "down the road",
+    "down the line", "down the track", "in future", "in the future", "going forward", "plan is", "the plan is",
+    "next step", "next stop", "next move", "next option", "another time",
+})  # fmt: skip
 
 
 def plan(talk: Talk, sentence: Sentence) -> None:
@@ -84,7 +76,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     plans += _feet_in_need(talk, sentence) if sentence.says(_NEED) else []
     plans += needed(talk, sentence) if sentence.says(NEEDED) else []
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
-    depending = [(stop, end) for _, stop in conditions if stop < end]
+    depending = [(stop, _today_behind(talk, sentence, stop)) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
     later = sentence.says(_LATER) or _when_due(talk, sentence[0].start)
     later = later or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
@@ -96,16 +88,16 @@ def plan(talk: Talk, sentence: Sentence) -> None:
         _due_but(talk, sentence, position)
         if sentence.says(_TOLD):
             _told_to(talk, segment)
-        if sentence.says(_WOULD):
-            _would_do(talk, segment)
-        if sentence.says(_ENOUGH):
-            _will_not_do(talk, segment)
+        if sentence.says(SAID_BEHIND):
+            say_behind(talk, segment, _plan_one)
         if sentence.says(_GET):
             _bid_sedate(talk, sentence, segment)
-        ahead = bool(plans) and any(_is_time_of_plan(talk, m) for m in segment.having("plans", "before"))
-        whole = ahead or (later and _is_to_be(talk, sentence, position))
+        ahead = _planned_from(talk, segment) if plans else None
+        later_whole = later and _is_to_be(talk, sentence, position)
+        later_whole = later_whole or (bool(conditions) and closed_by(talk, sentence, position, conditions))
         conditional = any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
+            whole = later_whole or (ahead is not None and draft.start >= ahead)
             if _lies_in(draft, conditions):
                 _drop_in_condition(talk, draft)
             elif conditional and not whole and draft.slot not in PLANNABLE:
@@ -127,6 +119,12 @@ def _feet_in_need(talk: Talk, sentence: Sentence) -> list[Mention]:
         if of_feet and not any(m.get("plans") for m in talk.holding(at)) and talk.words[at + 1] not in _NEED_NOT:
             found.append(Mention(at, at + 1, (at,), {"plans": "before"}))
     return found
+
+
+def _today_behind(talk: Talk, sentence: Sentence, start: int) -> int:
+    """ "If he's sore we'll go to bars, but today I just trimmed it": where what depends gives way to what was done."""
+    turns = [s for s in sentence if s.start > start and s.joined_by("but", ", but") and s.having("times", "today")]
+    return min([s.start for s in turns], default=sentence[-1].end)
 
 
 def _hangs_on(talk: Talk, draft: Draft, planned_from: list[tuple[int, int]]) -> bool:
@@ -237,27 +235,6 @@ def _bid_sedate(talk: Talk, sentence: list[Segment], segment: Segment) -> None:
             _plan_one(draft)
 
 
-def _would_do(talk: Talk, segment: Segment) -> None:
-    """ "Boots would do in front", "a rim pad would be plenty": put forward, not put on."""
-    for at in range(segment.start + 1, segment.end - 1):
-        if talk.words[at] in _WOULD and talk.words[at + 1] in _SERVING | {"be"}:
-            if talk.words[at + 1] == "be" and talk.words[at + 2 : at + 3] not in (["enough"], ["plenty"]):
-                continue
-            for draft in [d for d in segment.drafts if d.end <= at and d.slot in PLANNABLE - ALWAYS_PLANNED]:
-                _plan_one(draft)
-
-
-def _will_not_do(talk: Talk, segment: Segment) -> None:
-    """ "Purple spray isn't going to cut it", "a rim pad won't be enough": not what was used."""
-    at = segment.end - 2
-    if talk.words[at : segment.end] not in _CUT_IT:
-        return
-    for draft in [d for d in segment.drafts if d.end <= at and d.slot in PLANNABLE - ALWAYS_PLANNED]:
-        between = set(talk.words[draft.end : at])
-        if between & _NOT and between <= _NOT | _WILL:  # not "sedated next time or I won't do it"
-            draft.drop("said not to be enough")
-
-
 def announce(talk: Talk, sentence: Sentence, announced: bool) -> bool:
     """ "Next trip's plan first.": what follows is planned, until today is spoken of; returns whether that goes on."""
     if not (announced or sentence.says(_ANNOUNCING)) or sentence.says(_OF_TODAY):
@@ -306,6 +283,8 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
     named = named or _NEXT_WEEK.said_in(words)
     if not named:
         return False
+    if any(words[i : i + 2] == ["going", "on"] for i in range(1, len(words))):
+        return all(d.slot in PLANNABLE for d in segment.drafts)  # "leather pads going on the fronts next week"
     subjects = talk.plays("subject", segment.start, segment.end)
     going = [talk.words[i + 1 : i + 3] for i in subjects]
     return any(w[0] in _BEING and w[1].endswith("ing") for w in going if len(w) == len(_IS_DOING))
@@ -354,6 +333,15 @@ def _when_due(talk: Talk, at: int) -> bool:
         return False
     near = talk.segments[max(0, segment.index - 1) : segment.index + 1]
     return any(d.slot == "next_visit_weeks" and d.end in (at, at - 1) for s in near for d in s.drafts)
+
+
+def _planned_from(talk: Talk, segment: Segment) -> int | None:
+    """Where the plan of a segment with a time to come begins: "trimmed them today, with pads to come next time"."""
+    times = [m for m in segment.having("plans", "before") if _is_time_of_plan(talk, m)]
+    if not times:
+        return None
+    today = [m.end for m in segment.having("times", "today") if m.end <= times[-1].start]
+    return max(today, default=segment.start)
 
 
 def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:

@@ -97,6 +97,10 @@ class Stretch:
             return []
         return [m for m in self.mentions if m.get("feet") and not m.readings["feet"].endswith("in_hand")]
 
+    def closes(self) -> bool:
+        """Whether its sentence ends with it."""
+        return SENTENCE_ENDS.issuperset(self._talk.words[self.end : self.end + 1])
+
     def only_feet(self) -> bool:
         """Whether it is nothing but the name of a foot: "the left hind"."""
         if "feet" not in self.classes:

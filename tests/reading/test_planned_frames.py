@@ -1,0 +1,62 @@
+"""What is put on later, in every frame that says so, and what was done today told in the same breath."""
+
+from __future__ import annotations
+
+from itertools import product
+
+from tests.reading.conftest import reads
+
+THINGS = {
+    "leather pads": "pad leather", "egg bars": "shoe_type egg_bar", "side clips": "clips side",
+    "studs": "traction studs",
+}  # fmt: skip
+FEET = {"the fronts": "LF+RF", "the near fore": "LF"}
+FRAMES = (
+    "The plan's {} on {}.", "I'd be inclined to put {} on {}.", "I'm minded to go to {} on {}.",
+    "Down the track {} on {}.", "When I'm back, {} on {}.", "The owner would like {} on {}.", "Worst case, {} on {}.",
+    "In case he stays sore we'd use {} on {}.", "I may well put {} on {}.", "{} on {} once they come in.",
+    "{} on {}, if the owner agrees.", "{} on {}, once I can get them.", "{} on {} would be my next move.",
+    "{} on {} is where we're going next.", "Next step, {} on {}.", "The next stop would be {} on {}.",
+    "Going forward, {} on {}.", "I can see him needing {} on {}.", "Give it one more cycle, then {} on {}.",
+    "{} might help {}.", "{} on {} would be worth a try.", "Before we go to {} on {} I'll speak to the owner.",
+    "{} going on {} next week.", "{} on {}, once they arrive.",
+)  # fmt: skip
+
+test_what_is_to_be_put_on_is_planned = reads(
+    [
+        (f"Thrush in the left hind. {frame.format(thing, feet).capitalize()} He was quiet.",
+         sorted(["LH finding thrush", f"{FEET[feet]} {THINGS[thing]} planned", "- manner quiet"]))
+        for frame, (thing, feet) in product(FRAMES, zip(THINGS, [*FEET, *FEET], strict=True))
+    ],
+    "Tally. {}",
+)  # fmt: skip
+
+TODAY = (
+    "Trimmed {1} today with {0} to come next time.", "If he's sore we'll go to {0}, but today I just trimmed {1}.",
+    "Trimmed {1} today, {0} going on next week.", "Trimmed {1} because the {0} haven't come, they'll go on next time.",
+    "Trimmed {1}, {0} once they arrive.", "Trimmed {1}. Next step is {0}.",
+)  # fmt: skip
+
+test_what_was_done_today_stays_so = reads(
+    [
+        (f"Reset the off fore. {frame.format(thing, 'the near fore')}",
+         sorted(["RF work reset", "LF work trim", f"{'RF' if frame[0] == 'I' else 'LF'} {THINGS[thing]} planned"]))
+        for frame, thing in product(TODAY, THINGS)
+    ],
+    "Tally. {}",
+)  # fmt: skip
+
+test_what_hangs_on_nothing_is_of_today = reads(
+    [
+        ("Leather pads on the fronts, and if he pulls one ring me.", ["LF+RF pad leather"]),
+        ("Leather pads on the fronts, if that doesn't work I'll think again.", ["LF+RF pad leather"]),
+        ("New shoes on the fronts, if he loses one call me.", ["LF+RF work new_shoe"]),
+        ("Six nails in the near fore, five in the off fore, if I remember right.", ["LF nails 6", "RF nails 5"]),
+        ("I put leather pads on the fronts, if you please.", ["LF+RF pad leather"]),
+        ("Leather pads on the fronts once the sole was dry.", ["LF+RF pad leather"]),
+        ("Leather pads on the fronts, and they help him.", ["LF+RF pad leather"]),
+        ("Bar shoes would be overkill on the fronts, so plain.", ["LF+RF shoe_type plain"]),
+        ("Trimmed the fronts, the hinds might do with less.", ["LF+RF work trim"]),
+    ],
+    "Tally. {}",
+)
