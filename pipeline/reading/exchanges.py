@@ -146,13 +146,22 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
         new.dropped = not _made_sure(talk, new)  # "it's the off hind that's got the thrush" says the thrush again
         return
     elsewhere = bool(SENTENCE_ENDS & set(talk.words[old.end : new.start]))
-    if kind == "zones" or (kind != "number" and elsewhere and not _on_its_own_foot(talk, old, new, kind)):
+    parted = elsewhere or (kind != "number" and _told_between(talk, old, new))
+    if kind == "zones" or (kind != "number" and parted and not _on_its_own_foot(talk, old, new, kind)):
         put_in_place(talk, old, new, kind)
         return
     if kind == "number" and old.number is not None and new.number is not None:
         new.number = _within_the_hundred(old.number, new.number)
     old.dropped = True
     new.stands_for = (kind == "number" and old.stands_for) or old  # "six weeks, no, seven, no, eight": of the six
+
+
+def _told_between(talk: Talk, old: Mention, new: Mention) -> bool:
+    """ "A corn in the right front, mild, no, a bruise": foot, place and degree of the first are the second's."""
+    placing = ("feet", "zones", "severities")
+    between = [m for m in talk.mentions if old.end <= m.start < new.start and m.is_any(placing) and not m.dropped]
+    behind = range(new.end, sentence_end(talk, new.end))
+    return bool(between) and not any(m.start in behind and m.is_any(placing) for m in talk.mentions)
 
 
 def _on_its_own_foot(talk: Talk, old: Mention, new: Mention, kind: str) -> bool:

@@ -10,6 +10,12 @@ from pipeline.vocabulary import CLASS_SLOTS
 _HALTS = frozenset({",", "um", "uh", "er", "erm", "ah", "oh"})
 _ARTICLES = frozenset({"the", "a", "his", "her", "on", "in"})
 _SAYING = frozenset({"say", "call", "it", "that"})
+_DENYING = frozenset({"not", "n't", "never"})
+_REFUSING = frozenset(
+    {"i", "'d", "would", "could", "should", "say", "call", "it", "that", "them", "go", "as", "far", "so", "to", "quite"}
+    | {"really", "exactly", "is", "'s", "are", "'re", "was", "were", "they", "he", "she", "the", "a", "an", "his", ","}
+    | {"her", "on", "in", "be", "much", "very", "that's", "we"}
+) | _DENYING
 _NEAR = 3  # tokens from "I thought" to what was thought
 
 
@@ -49,6 +55,32 @@ def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     swap(talk, olds[-1], later[0], kind)
     if kind == "feet":
         later[0].dropped = True
+    return True
+
+
+def refused(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
+    """ "Strong, no, I'd not go as far as strong, moderate", "it's not silicone, it's tar": the word is said over, denied."""
+    again = next((m for m in new_ones if kind_of(m) is not None), None)
+    kind = kind_of(again) if again is not None else None
+    if again is None or kind is None or kind == "number":
+        return False
+    lead = talk.words[run[-1].end : again.start]
+    if _DENYING.isdisjoint([talk.words[run[-1].end - 1], *lead]) or not set(lead) <= _REFUSING:
+        return False
+    start = window(talk, run[0].start)
+    olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
+    olds = [m for m in olds if _same_thing(m, again, kind)]
+    kind = kind_of(olds[-1]) if olds else None
+    later = next((m for m in new_ones if m.start > again.start and not m.is_any(("denials", "fillers"))), None)
+    if kind is None or later is None or (later.get(kind) is None or later.get(kind) == again.get(kind)):
+        return False
+    if _only_thought(talk, olds[-1]) or not set(talk.words[again.end : later.start]) <= _REFUSING - _DENYING | {"but"}:
+        return False
+    for mention in [m for m in talk.mentions if run[-1].end <= m.start < again.start]:
+        mention.readings.pop("denials", None)
+    again.dropped = True
+    swap(talk, olds[-1], later, kind)
+    later.dropped = later.dropped or kind == "feet"
     return True
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import itertools
-
 from pipeline.reading.bare_sides import SIDES
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
@@ -17,7 +15,7 @@ _REACH = 6  # tokens from the cue to the side
 
 
 def complete_sides(talk: Talk) -> None:
-    """Give a side behind a repair cue the end of the foot named before it, and read "off hind, sorry" as a repair."""
+    """Give a side behind a repair cue the end of the foot named before it,."""
     _not_this_but_that(talk)
     for cue in talk.having("taking_back", "repair"):
         at = cue.end
@@ -25,7 +23,6 @@ def complete_sides(talk: Talk) -> None:
             at += 1
         if at < len(talk.words) and talk.words[at] in SIDES:
             _complete(talk, cue, at)
-    _sorry_behind(talk)
     talk.in_order()
 
 
@@ -56,14 +53,3 @@ def _not_this_but_that(talk: Talk) -> None:
                 mention.dropped = True
             literal = tuple(range(at, side + 1))
             talk.mentions.append(Mention(at, side + 1, literal, {"taking_back": "repair"}, MatchKind.VARIANT))
-
-
-def _sorry_behind(talk: Talk) -> None:
-    """ "Thrush in the near hind, off hind, sorry.": the foot before the last is taken back."""
-    feet = [m for m in talk.having("feet") if m.readings["feet"] in _ONE_FOOT]
-    for first, second in itertools.pairwise(feet):
-        told = talk.words[first.end : second.start] == [","]
-        words = talk.words[second.end : second.end + 3]
-        if told and words in ([",", "sorry", "."], [",", "sorry"]) and first.get("feet") != second.get("feet"):
-            first.readings["feet"] = second.readings["feet"]
-            second.dropped = True

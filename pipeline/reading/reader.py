@@ -68,6 +68,7 @@ from pipeline.reading.pulled import (
     draft_thrown_there,
 )
 from pipeline.reading.questions import mark_sought
+from pipeline.reading.repair_cues import join_cue_sentences
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
 from pipeline.reading.roster_names import HorseTalk, NamedHorse, name_mentions, roster_spans
@@ -230,6 +231,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     foot_said_before(talk)
     turn_round(talk)
     uncross(talk)
+    join_cue_sentences(talk)
     complete_sides(talk)
     another_horses_number(talk)
     drop_another_horses(talk)

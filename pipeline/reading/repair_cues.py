@@ -2,9 +2,17 @@
 
 from __future__ import annotations
 
-from pipeline.reading.exchanges import of_another_foot, opened_sentence, sentence_end, thought_better, window
+from pipeline.reading.exchanges import (
+    kind_of,
+    of_another_foot,
+    opened_sentence,
+    sentence_end,
+    thought_better,
+    window,
+)
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
 _STRONG_NEXT = frozenset({
@@ -16,6 +24,70 @@ _AMISS = frozenset({"nothing", "anything", "something", "much", "what", "owt", "
 ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
 _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
+_WEIGHING = (["let", "me", "think"], ["let", "me", "see"], ["come", "to", "think", "of", "it"])
+_HALTS = frozenset({",", "uh", "um", "er", "erm", "eh", "ah", "oh", "hmm", "well", "or", "no", "wait", "sorry"})
+_ONLY_SAYS = frozenset(
+    {"the", "a", "an", "on", "in", "at", "it", "'s", "is", "that", "they", "'re", "are", "size", "just", "only", ","}
+    | {"make", "call", "say", "of", "his", "her", "he", "she"}
+)
+_PLACING = frozenset({"units", "measures", "totals", "horse_cues", "fillers", "clause_words", "tester_heads"})
+
+
+def join_cue_sentences(talk: Talk) -> None:
+    """ "Pulse bounding in the right front. Sorry. Raised.": a cue alone in its sentence goes with the word behind it.
+
+    Only where nothing but that word is said there and one of its kind was said before; a "no" may answer a question.
+    """
+    for cue in talk.having("taking_back", "repair"):
+        if cue.end >= len(talk.words) or talk.words[cue.end] != "." or not _all_hesitation(talk, cue):
+            continue
+        opened = max((i + 1 for i in range(cue.start) if talk.words[i] in SENTENCE_ENDS), default=0)
+        kinds = _only_of_a_kind(talk, cue.end + 1, sentence_end(talk, cue.end + 1))
+        start = window(talk, opened - 1) if opened else 0
+        before = {kind_of(m) for m in talk.mentions if start <= m.start < opened and not m.dropped}
+        if len(kinds) == 1 and kinds <= before and talk.words[opened - 1] == "." and opened:
+            talk.words[cue.end] = ","
+
+
+def _all_hesitation(talk: Talk, cue: Mention) -> bool:
+    """Whether the cue's sentence has nothing before it but other cues and halts."""
+    at = cue.start
+    while at and talk.words[at - 1] not in SENTENCE_ENDS:
+        ahead = talk.mention_ending(at)
+        if ahead is not None and ahead.get("taking_back") is not None:
+            at = ahead.start
+        elif talk.words[at - 1] in _HALTS:
+            at -= 1
+        else:
+            return False
+    return True
+
+
+def _only_of_a_kind(talk: Talk, start: int, end: int) -> set[str]:
+    """The kinds of word said there; none where anything else is said."""
+    said = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
+    kinds = {kind for m in said if (kind := kind_of(m)) is not None}
+    claimed = {i for m in said if kind_of(m) is not None or m.is_any(_PLACING) for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(start, end) if i not in claimed}
+    return kinds if rest <= _ONLY_SAYS else set()
+
+
+def _weighed(talk: Talk, cue: Mention) -> bool:
+    """ "Six nails, let me think, seven": a word of one kind right before and, alone, behind; else it only hesitates."""
+    before = cue.start - 1 if talk.words[cue.start - 1] in (",", ".") else cue.start
+    while before and talk.words[before - 1] in ("no", ","):
+        before -= 1
+    begin = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
+    end = next((i for i in range(begin, len(talk.words)) if talk.words[i] in (",", *SENTENCE_ENDS)), len(talk.words))
+    kinds = _only_of_a_kind(talk, begin, end)
+    if opened_sentence(talk, cue.start):
+        start = window(talk, cue.start)
+        told = {kind_of(m) for m in talk.mentions if start <= m.start < cue.start and not m.dropped}
+        return len(kinds) == 1 and kinds <= told and end < len(talk.words) and talk.words[end] == "."
+    ahead = talk.mention_ending(before)
+    if ahead is not None and ahead.is_any(("units", "measures", "totals")) and kind_of(ahead) is None:
+        ahead = talk.mention_ending(ahead.start)
+    return ahead is not None and kinds == {kind_of(ahead)}
 
 
 def is_no_cue(talk: Talk, cue: Mention) -> bool:
@@ -24,6 +96,8 @@ def is_no_cue(talk: Talk, cue: Mention) -> bool:
         return True  # "nothing else wrong"
     if talk.words[cue.start : cue.end] == ["forget", "it"]:
         return talk.words[cue.start - 1] not in (",", ".", "oh", "just")  # "don't let me forget it"
+    if talk.words[cue.start : cue.end] in _WEIGHING:
+        return not _weighed(talk, cue)
     if talk.words[cue.start : cue.end] in _EVERYDAY:
         before = talk.words[cue.start - 1] if cue.start else "."
         after = talk.words[cue.end] if cue.end < len(talk.words) else "."

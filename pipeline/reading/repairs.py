@@ -27,7 +27,7 @@ from pipeline.reading.exchanges import (
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.misnamed import on_another_day, other_named
-from pipeline.reading.not_that import not_that, not_the_same
+from pipeline.reading.not_that import not_that, not_the_same, refused
 from pipeline.reading.reasons import why_wrong
 from pipeline.reading.repair_cues import ASSESSED, is_no_cue, is_repair
 from pipeline.reading.restatements import restate
@@ -194,6 +194,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     begin = why_wrong(talk, run[-1].end + 1 if talk.words[run[-1].end : run[-1].end + 1] == ["."] else run[-1].end)
     new_ones = _said_in(talk, begin, sentence_end(talk, begin))
     stop = _segment_end(talk, begin)
+    if refused(talk, run, new_ones):
+        return True
     if any(m.get("denials") == "before" for m in new_ones[:1]):
         return not_that(talk, run, new_ones)
     start = window(talk, run[0].start)
@@ -345,6 +347,13 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
     alone = cue.start > 1 and talk.words[cue.start - 1] == ","
     if alone and _number_alone(talk, cue):
         return _exchange_number(talk, cue)
+    if alone and (old := _right_before(talk, cue)) is not None:
+        old_kind = kind_of(old)
+        new_one = talk.mention_ending(cue.start - 1)
+        if old_kind is not None and new_one is not None:
+            swap(talk, old, new_one, old_kind)
+            new_one.dropped = new_one.dropped or old_kind == "feet"
+        return True
     if alone and (follower != "." or talk.words[cue.start : cue.end] == ["sorry"]):
         return False
     limit = cue.start - 1 if alone else cue.start
@@ -363,6 +372,23 @@ def _replace_before(talk: Talk, run: list[Mention]) -> bool:
         return False
     swap(talk, olds[-1], new, kind)
     return True
+
+
+def _right_before(talk: Talk, cue: Mention) -> Mention | None:
+    """ "Thrush in the near hind, off hind, sorry.": two of a kind on end, the cue and none of their kind behind it."""
+    new = talk.mention_ending(cue.start - 1)
+    kind = kind_of(new) if new is not None else None
+    if new is None or kind is None:
+        return None
+    at = new.start
+    while at and talk.words[at - 1] in ("the", "a", "an", "in", "on"):
+        at -= 1
+    old = talk.mention_ending(at - 1) if at > 1 and talk.words[at - 1] == "," else None
+    behind = next((m for m in talk.mentions if m.start > cue.end and kind_of(m)), None)
+    if old is None or kind_of(old) != kind or said_again(old, new, kind) or old.readings == new.readings:
+        return None
+    near = behind is not None and behind.start - cue.end <= _TOGETHER and talk.words[cue.end] == ","
+    return None if near and behind is not None and kind_of(behind) == kind else old
 
 
 def _number_alone(talk: Talk, cue: Mention) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import itertools
 
 from pipeline.reading.both_after_all import widen_to_both
-from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap
+from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap, window
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.slips import drop_slips
@@ -150,7 +150,8 @@ def _begun_anew(first: Mention, second: Mention) -> bool:
 def _said_before(talk: Talk) -> None:
     """ "I said six, it was seven": the six of before is exchanged, wherever it was said."""
     for index, words in talk.turns(_I_SAID):
-        again = talk.mention_starting(index + len(words))
+        begin = index + len(words)
+        again = talk.mention_starting(begin) or talk.mention_starting(begin + (talk.words[begin] in _ARTICLES))
         if again is not None and again.number is None and again.get("measures"):
             again = talk.mention_starting(again.end) or again  # "I said size one"
         kind = kind_of(again) if again is not None else None
@@ -169,7 +170,7 @@ def _said_before(talk: Talk) -> None:
                 for old in olds[-1:]:
                     old.readings["feet"] = new.readings["feet"]
                 continue
-            _stand_for(talk, olds[-1], new)
+            _stand_for(talk, olds[-1], new, kind)
 
 
 def _of_the_horse(talk: Talk, at: int, olds: list[Mention]) -> list[Mention]:
@@ -182,10 +183,13 @@ def _of_the_horse(talk: Talk, at: int, olds: list[Mention]) -> list[Mention]:
     return same or olds
 
 
-def _stand_for(talk: Talk, old: Mention, new: Mention) -> None:
+def _stand_for(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     """The new word instead of the old; a number of an earlier sentence stays there, on its horse and its feet."""
     elsewhere = bool(SENTENCE_ENDS & set(talk.words[old.end : new.start]))
-    if old.number is None or new.number is None or not elsewhere or counts(talk, old) in _BOOKED:
+    if old.number is None or new.number is None:
+        swap(talk, old, new, kind)
+        return
+    if not elsewhere or counts(talk, old) in _BOOKED:
         old.dropped = True
         new.stands_for = old
         return
@@ -221,7 +225,7 @@ def _not_that_number(talk: Talk) -> None:
 
 def _taken_back(talk: Talk, wrong: Mention, right: Mention) -> Mention | None:
     """ "Size two, no, not a two, a three": the two of before goes as well, not that of other feet named behind it."""
-    begin = max((i + 1 for i in range(wrong.start) if talk.words[i] in SENTENCE_ENDS), default=0)
+    begin = window(talk, wrong.start)
     told = [m for m in talk.mentions if begin <= m.start < wrong.start and m.number is not None and not m.dropped]
     if not told or not said_again(told[-1], wrong, "number"):
         return None
