@@ -152,8 +152,16 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
         return
     if kind == "number" and old.number is not None and new.number is not None:
         new.number = _within_the_hundred(old.number, new.number)
+        if elsewhere and counts(talk, new) is None and _several_ones(talk, old) and _several_ones(talk, new):
+            old.number, old.literal, new.dropped = new.number, (*old.literal, *new.literal), True
+            return
     old.dropped = True
     new.stands_for = (kind == "number" and old.stands_for) or old  # "six weeks, no, seven, no, eight": of the six
+
+
+def _several_ones(talk: Talk, number: Mention) -> bool:
+    """ "Six nails each, fives. Sorry, sixes.": what "fives" are is told by its place."""
+    return talk.words[number.end - 1].endswith("s") and counts(talk, number) is None
 
 
 def _told_between(talk: Talk, old: Mention, new: Mention) -> bool:

@@ -28,6 +28,7 @@ _POINTING = frozenset({"in_hand", "pair_in_hand", "other"})
 _OF_WHAT = ("taking_back", "about")  # "about the", of which "the" may belong to what follows: "the forge"
 _HEADED = {"tester_responses": "tester_heads", "pulses": "pulse_heads", "nail_lines": "nail_line_heads"}
 _ANSWERS_IN_A_ROW = 4  # sentences: one for each foot
+_SORRY = 4  # tokens of a sentence that only takes back, its stop among them
 _HEADS = frozenset(_HEADED.values())
 # Never taken for a part of a longer sound-alike: what names a horse or turns the sense round, and little words that
 # every sentence has ("thin so", "all for"), unless a person said what the longer words stand for.
@@ -255,6 +256,8 @@ def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate
     said = [(name, ends[literal[0]]) for name, (_, _, literal, _) in zip(names, candidates, strict=True)]
     heads = {(name, at) for name, at in said if name in _HEADS}
     answered = {(_HEADED[name], at) for name, at in said if name in _HEADED}
+    short = {at for name, at in said if name == "taking_back" and ends.count(at) <= _SORRY}
+    answered |= {(head, at) for head in _HEADS for at in short}  # "pulse bounding. Sorry. Raised."
 
     def headed(name: str, at: int) -> bool:
         """Whether the head is in this sentence or before it, with nothing but sentences of answers between."""

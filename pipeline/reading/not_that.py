@@ -71,7 +71,7 @@ def refused(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
     olds = [m for m in olds if _same_thing(m, again, kind)]
     kind = kind_of(olds[-1]) if olds else None
-    later = next((m for m in new_ones if m.start > again.start and not m.is_any(("denials", "fillers"))), None)
+    later = next((m for m in new_ones if m.start > again.start and kind_of(m) is not None), None)
     if kind is None or later is None or (later.get(kind) is None or later.get(kind) == again.get(kind)):
         return False
     if _only_thought(talk, olds[-1]) or not set(talk.words[again.end : later.start]) <= _REFUSING - _DENYING | {"but"}:

@@ -20,6 +20,7 @@ _STRONG_NEXT = frozenset({
     "uh", "um", "my", "correction", "not",
 })  # fmt: skip
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
+_WAITING = (["wait", "a"], ["wait", "one"], ["wait", "just"])
 _AMISS = frozenset({"nothing", "anything", "something", "much", "what", "owt", "nowt", "little", "never", "nobody"})
 ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
 _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
@@ -98,7 +99,7 @@ def is_no_cue(talk: Talk, cue: Mention) -> bool:
         return talk.words[cue.start - 1] not in (",", ".", "oh", "just")  # "don't let me forget it"
     if talk.words[cue.start : cue.end] in _WEIGHING:
         return not _weighed(talk, cue)
-    if talk.words[cue.start : cue.end] in _EVERYDAY:
+    if talk.words[cue.start : cue.end] in _EVERYDAY or talk.words[cue.start : cue.start + 2] in _WAITING:
         before = talk.words[cue.start - 1] if cue.start else "."
         after = talk.words[cue.end] if cue.end < len(talk.words) else "."
         return before not in (",", ".", "no", "uh", "um", "oh", "or") and after not in (",", ".")
@@ -148,4 +149,11 @@ def is_repair(talk: Talk, run: list[Mention]) -> bool:
         beyond = talk.mention_starting(run[0].end + 1)
         return beyond is not None and (beyond.number is not None or beyond.get("feet") is not None)
     opened = run[0].start == 0 or talk.words[run[0].start - 1] in (",", ".", "uh", "um")
-    return after in _STRONG_NEXT or (counted and opened)
+    return after in _STRONG_NEXT or (counted and opened) or _between_two(talk, run[0])
+
+
+def _between_two(talk: Talk, cue: Mention) -> bool:
+    """ "Size two no three", "left front no right front": without commas, between two of one kind on end."""
+    old, new = talk.mention_ending(cue.start), talk.mention_starting(cue.end)
+    kind = kind_of(old) if old is not None else None
+    return kind in ("number", "feet", "severities") and new is not None and kind_of(new) == kind

@@ -220,6 +220,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         old = same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
         if old is None and first_old is None:
             return False
+        if old is not None and _of_the_two(talk, olds, old, new, kind):
+            return True
         if old is not None and said_again(old, new, kind):
             stop = _segment_end(talk, new.end + 1)  # "near fore's still there, it's the off fore": the next foot counts
             continue
@@ -232,6 +234,16 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         if only:
             break  # "both fronts, no, just the right front, the left was only loose"
     return first_old is not None and _both_alike(talk, start, run[0].start, new_ones)
+
+
+def _of_the_two(talk: Talk, olds: list[Mention], old: Mention, new: Mention, kind: str) -> bool:
+    """ "Oakum or putty, no, putty", "four or five nails, no, five": of the two that were told the one said over."""
+    same = said_again(old, new, kind) if kind in ("number", "feet") else old.readings == new.readings
+    other = olds[-2] if len(olds) > 1 and olds[-1] is old else None
+    if not same or other is None or talk.words[other.end : other.end + 1] != ["or"] or old.start - other.end > _TOGETHER:
+        return False
+    other.dropped = new.dropped = True
+    return True
 
 
 def _both_alike(talk: Talk, start: int, cue: int, new_ones: list[Mention]) -> bool:

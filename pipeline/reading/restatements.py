@@ -52,6 +52,7 @@ _CALLING = frozenset(
 _CUES = frozenset({"call", "make", "put"})  # without "I'd" they take back by themselves
 _WOULD = frozenset({"'d", "would", "'ll"})
 _CLOSED: tuple[list[str], ...] = ([], ["."], [","], ["really"], ["maybe"], ["probably"], ["perhaps"])
+_SAID_OVER = tuple(name for name in CLASS_SLOTS if name not in ("tester_responses", "pulses"))
 _OF_ITS_OWN = (*CLASS_SLOTS, "feet", "zones", "horse")
 
 
@@ -120,7 +121,7 @@ def _zone_restart(talk: Talk) -> None:
         between = talk.words[first.end : second.start]
         side, other = (str(m.get("zones")).split("_")[0] for m in (first, second))
         fillers = set(between) <= {",", "uh", "um", "er", "erm", "no", "sorry"} and set(between) - {","}
-        if fillers and _OPPOSITE.get(side) == other:
+        if (fillers and _OPPOSITE.get(side) == other) or (between == [",", "well", ","] and first.get("zones") != other):
             put_in_place(talk, first, second, "zones")
 
 
@@ -151,7 +152,8 @@ def _said_before(talk: Talk) -> None:
     """ "I said six, it was seven": the six of before is exchanged, wherever it was said."""
     for index, words in talk.turns(_I_SAID):
         begin = index + len(words)
-        again = talk.mention_starting(begin) or talk.mention_starting(begin + (talk.words[begin] in _ARTICLES))
+        begin += talk.words[begin : begin + 1] in (["a"], ["an"], ["the"])
+        again = talk.mention_starting(begin)
         if again is not None and again.number is None and again.get("measures"):
             again = talk.mention_starting(again.end) or again  # "I said size one"
         kind = kind_of(again) if again is not None else None
@@ -248,15 +250,22 @@ def _this_not_that(talk: Talk) -> None:
         right = talk.mention_ending(before)
         if wrong is None or right is None:
             continue
-        for kind in ("feet", "zones", "severities"):
+        kinds = ("feet", "zones", "severities", *(_SAID_OVER if _should_be(talk, right) else ()))
+        for kind in kinds:
             if wrong.get(kind) is not None and right.get(kind) is not None:
                 _exchange_earlier(talk, kind, right, wrong, cue)
+
+
+def _should_be(talk: Talk, right: Mention) -> bool:
+    """ "Egg bars on the fronts. That should be straight bars, not egg bars": said before and put right."""
+    words = [word for word in talk.words[max(0, right.start - 4) : right.start] if word not in _ARTICLES]
+    return words[-2:] in (["should", "be"], ["make", "that"], ["i", "mean"], ["i", "meant"], ["should", "say"])
 
 
 def _exchange_earlier(talk: Talk, kind: str, right: Mention, wrong: Mention, cue: Mention) -> None:
     earlier = [m for m in talk.mentions if m.end <= right.start and m.get(kind) is not None]
     said = next((m for m in reversed(earlier) if _holds(m.readings[kind], wrong.readings[kind])), None)
-    if said is None and kind == "feet":
+    if said is None and kind not in ("zones", "severities"):
         return  # "toe crack in the left front, not the right front" denies it there
     cue.readings.pop("denials", None)
     wrong.dropped = True
@@ -318,7 +327,10 @@ def _well_in_degree(talk: Talk) -> None:
         it_is = between[-2:] in _IT_IS
         closed = it_is and talk.words[second.end : second.end + 1] in _CLOSED and not _another(talk, first, second)
         if between[-3:] == [",", "well", ","] or (closed and _said_first(talk, first, between)):
-            put_in_place(talk, first, second, "severities")
+            if talk.words[first.end : first.end + 1] == [","]:
+                first.dropped = True  # "mild, well, moderate thrush"
+            else:
+                put_in_place(talk, first, second, "severities")
 
 
 def _another(talk: Talk, first: Mention, second: Mention) -> bool:
