@@ -28,7 +28,7 @@ _POINTING = frozenset({"in_hand", "pair_in_hand", "other"})
 _OF_WHAT = ("taking_back", "about")  # "about the", of which "the" may belong to what follows: "the forge"
 _HEADED = {"tester_responses": "tester_heads", "pulses": "pulse_heads", "nail_lines": "nail_line_heads"}
 _ANSWERS_IN_A_ROW = 4  # sentences: one for each foot
-_SORRY = 4  # tokens of a sentence that only takes back, its stop among them
+_SORRY = 6  # tokens of a sentence that only takes back, its stop among them
 _HEADS = frozenset(_HEADED.values())
 # Never taken for a part of a longer sound-alike: what names a horse or turns the sense round, and little words that
 # every sentence has ("thin so", "all for"), unless a person said what the longer words stand for.

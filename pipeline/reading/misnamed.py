@@ -15,10 +15,15 @@ from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _HESITATING = frozenset({",", "sorry", "no", "wait", "uh", "um", "hang", "on", "hold", "stop", "nope", "nah", "oh"})
-_LEADS = ("not", "did i say", "i said", "i called him", "i called her", "i keep saying", "i kept saying")
+_LEADS = (
+    "not", "did i say", "i said", "when i said", "i called him", "i called her", "i keep saying", "i kept saying",
+    "i keep calling him", "i keep calling her", "i 've been saying", "i 've been calling him", "i 've been calling her",
+    "for", *(f"{this} {isnt}" for this in ("this", "that", "it") for isnt in ("is n't", "is not", "'s not", "was n't")),
+)  # fmt: skip
 _MEANT = (
     "i meant", "i mean", "it 's", "it was", "it is", "that 's", "that was", "this is", "this 's", "meant", "make that",
-    "should be", "it should be", "that should be", "should have said", "i should have said",
+    "should be", "it should be", "that should be", "should have said", "i should have said", "he 's", "she 's", "read",
+    "he is", "she is", "i was meaning",
 )  # fmt: skip
 _BETWEEN = frozenset({",", "but", "no", "and", "when", "well", ".", "?", "sorry"})
 _ALL = (
@@ -30,7 +35,17 @@ _BELONGS = (
     "was about", "is about", "'s", "was all", "should go on", "should go under", "goes down to", "was on",
 )  # fmt: skip
 _ALL_OF_IT = frozenset(f"{everything} {belongs}" for everything in _ALL for belongs in _BELONGS)
-_CUES = r"(?:(?:no|nah|wait|sorry|hang on|hold on|actually|scratch that|my mistake|oh|well|correction|wrong horse|,) )"
+_CUE = (
+    r"(?:(?:no|nah|wait|sorry|hang on|hold on|actually|scratch that|my mistake|oh|well|correction|wrong horse"
+    r"|wrong name|er|uh|um|what am i saying|i tell a lie|let me think|i beg your pardon|excuse me|strike that|i lie) )"
+)
+_CUES = rf"(?:{_CUE}|, )"
+_CUED = re.compile(rf"(?:{_CUE}(?:, )?)+")
+_NOT_THE_OTHER = re.compile(
+    r"(?:this is|this 's|it is|it 's|it was|that is|that 's|that was|that should be|should be|make that|make it"
+    r"|put that down to|put it down to|put that down as|all that was|all of that was) NAME"
+    r"(?: (?:i 'm|i was|i am|we 're) (?:on about|talking about|thinking of|at|doing|with))?(?: ,)? not OTHER (?:[.,]|$)"
+)
 _HAS = r"(?:with|has|had|got|have|'s got|that has|that had|that 's got|that 's|who has|who had|who 's got|who 's)"
 _THOSE = "(?:the|those|that|them)"
 _IS_HERS = (
@@ -110,16 +125,69 @@ def misnamed(talk: Talk) -> list[Strike]:
     names = talk.having("horse")
     strikes = []
     for before, meant in itertools.pairwise(names):
+        if before.get("horse") == meant.get("horse"):
+            continue
         start = sentence_start(talk, before.start)
-        led = " ".join(talk.words[start : before.start]) in _LEADS
-        if led and before.get("horse") != meant.get("horse") and _takes_its_place(talk, before, meant):
+        led = _without_cues(talk, start, before.start) in _LEADS
+        if _meant_at_once(talk, before, meant):
+            before.dropped = True
+        elif led and _takes_its_place(talk, before, meant):
             strikes.append(_strike(start, meant))
-    for name in names:
+        elif _not_the_other(talk, start, before, meant):
+            meant.dropped = True
+            strikes.append(_strike(start, before))
+    for at, name in enumerate(names):
         start = sentence_start(talk, name.start)
-        words = " ".join(talk.words[start : name.start])
-        if words in _ALL_OF_IT:
+        words = _without_cues(talk, start, name.start)
+        if words in _ALL_OF_IT or (_this_is(talk, start, name, words) and _ends_there(talk, names, at)):
             strikes.append(_strike(start, name))
     return strikes
+
+
+def _without_cues(talk: Talk, start: int, end: int) -> str:
+    """The words without the cues that take something back at their head: "sorry, all of that was"."""
+    words = " ".join(talk.words[start:end])
+    cued = _CUED.match(f"{words} ")
+    return words[cued.end() :] if cued is not None else words
+
+
+def said_of_all(talk: Talk, at: int) -> bool:
+    """ "Scratch that, this is Tally, not Buck": what was said is not taken back but given to another."""
+    name = next((m for m in talk.having("horse") if at <= m.start < sentence_end(talk, at)), None)
+    words = " ".join(word for word in talk.words[at : name.start] if word != ",") if name is not None else ""
+    return words in _ALL_OF_IT or words in ("this is", "this 's", "it 's", "it is")
+
+
+def _meant_at_once(talk: Talk, before: Mention, meant: Mention) -> bool:
+    """ "Buck, I mean Tally.", "this is Buck, or rather Tally": at the head of his turn, the second name alone."""
+    between = " ".join(word for word in talk.words[before.end : meant.start] if word != ",")
+    headed = " ".join(talk.words[sentence_start(talk, before.start) : before.start]) in ("", "this is", "this 's")
+    closed = talk.words[meant.end : meant.end + 1] in (["."], [","], [])
+    return headed and closed and between in ("i mean", "i meant", "make that", "make it", "or rather", "rather")
+
+
+def _not_the_other(talk: Talk, start: int, name: Mention, other: Mention) -> bool:
+    """ "Sorry, this is Tally, not Buck": behind what was said of the other, who is named once more."""
+    told_of = any(m.end <= start and m.get("horse") == other.get("horse") for m in talk.having("horse"))
+    if not told_of or other.end > sentence_end(talk, start):
+        return False
+    words = [*talk.words[start : name.start], "NAME", *talk.words[name.end : other.start], "OTHER"]
+    told = " ".join([*words, *talk.words[other.end : other.end + 1]])
+    cued = _CUED.match(told)
+    return _NOT_THE_OTHER.match(told, cued.end() if cued is not None else 0) is not None
+
+
+def _this_is(talk: Talk, start: int, name: Mention, words: str) -> bool:
+    """ "Sorry, this is Tally.": a cue, and whose turn it was."""
+    cued = words != " ".join(talk.words[start : name.start])
+    return cued and words in ("this is", "this 's", "this was") and talk.words[name.end : name.end + 1] in (["."], [])
+
+
+def _ends_there(talk: Talk, names: list[Mention], at: int) -> bool:
+    """Whether another horse is named before it and, behind it, the next horse or nothing."""
+    name, following = names[at], names[at + 1 : at + 2]
+    end = following[0].start if following else len(talk.words)
+    return at > 0 and names[at - 1].get("horse") != name.get("horse") and set(talk.words[name.end : end]) <= {"."}
 
 
 def called_before(talk: Talk) -> None:

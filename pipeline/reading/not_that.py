@@ -11,11 +11,48 @@ _HALTS = frozenset({",", "um", "uh", "er", "erm", "ah", "oh"})
 _ARTICLES = frozenset({"the", "a", "his", "her", "on", "in"})
 _SAYING = frozenset({"say", "call", "it", "that"})
 _DENYING = frozenset({"not", "n't", "never"})
-_REFUSING = frozenset(
-    {"i", "'d", "would", "could", "should", "say", "call", "it", "that", "them", "go", "as", "far", "so", "to", "quite"}
-    | {"really", "exactly", "is", "'s", "are", "'re", "was", "were", "they", "he", "she", "the", "a", "an", "his", ","}
-    | {"her", "on", "in", "be", "much", "very", "that's", "we"}
-) | _DENYING
+_REFUSING = (
+    frozenset(
+        {
+            "i",
+            "'d",
+            "would",
+            "could",
+            "should",
+            "say",
+            "call",
+            "it",
+            "that",
+            "them",
+            "go",
+            "as",
+            "far",
+            "so",
+            "to",
+            "quite",
+        }
+        | {
+            "really",
+            "exactly",
+            "is",
+            "'s",
+            "are",
+            "'re",
+            "was",
+            "were",
+            "they",
+            "he",
+            "she",
+            "the",
+            "a",
+            "an",
+            "his",
+            ",",
+        }
+        | {"her", "on", "in", "be", "much", "very", "that's", "we"}
+    )
+    | _DENYING
+)
 _NEAR = 3  # tokens from "I thought" to what was thought
 
 
@@ -59,11 +96,13 @@ def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
 
 
 def refused(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
-    """ "Strong, no, I'd not go as far as strong, moderate", "it's not silicone, it's tar": the word is said over, denied."""
+    """ "Strong, no, I'd not go as far as strong, moderate", "it's not silicone, it's tar": denied over again."""
     again = next((m for m in new_ones if kind_of(m) is not None), None)
     kind = kind_of(again) if again is not None else None
     if again is None or kind is None or kind == "number":
         return False
+    if talk.words[again.start] == "not":
+        return _graded_anew(talk, run, again, new_ones)
     lead = talk.words[run[-1].end : again.start]
     if _DENYING.isdisjoint([talk.words[run[-1].end - 1], *lead]) or not set(lead) <= _REFUSING:
         return False
@@ -81,6 +120,21 @@ def refused(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     again.dropped = True
     swap(talk, olds[-1], later, kind)
     later.dropped = later.dropped or kind == "feet"
+    return True
+
+
+def _graded_anew(talk: Talk, run: list[Mention], denied: Mention, new_ones: list[Mention]) -> bool:
+    """ "Pulse bounding. No, it's not bounding, it's raised": "not bounding" is no degree where another follows."""
+    later = next((m for m in new_ones if m.start >= denied.end and kind_of(m) is not None), None)
+    kind = next(
+        (k for k in ("pulses", "tester_responses", "severities") if later and later.get(k) and denied.get(k)), ""
+    )
+    start = window(talk, run[0].start)
+    olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and m.get(kind)]
+    if later is None or not olds or not set(talk.words[denied.end : later.start]) <= _REFUSING - _DENYING | {"but"}:
+        return False
+    denied.dropped = True
+    swap(talk, olds[-1], later, kind)
     return True
 
 

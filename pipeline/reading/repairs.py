@@ -17,7 +17,6 @@ from pipeline.reading.exchanges import (
     grades,
     kind_of,
     left_after_all,
-    opened_sentence,
     said_again,
     same_count,
     sentence_end,
@@ -26,11 +25,12 @@ from pipeline.reading.exchanges import (
 )
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
-from pipeline.reading.misnamed import on_another_day, other_named
+from pipeline.reading.misnamed import on_another_day, other_named, said_of_all
 from pipeline.reading.not_that import not_that, not_the_same, refused
 from pipeline.reading.reasons import why_wrong
 from pipeline.reading.repair_cues import ASSESSED, is_no_cue, is_repair
 from pipeline.reading.restatements import restate
+from pipeline.reading.said_before_cue import replace_before
 from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -38,7 +38,6 @@ from pipeline.record import FEET
 from pipeline.vocabulary import CLASS_SLOTS
 
 _WORN = frozenset({"are", "is", "'s", "take", "takes", "get", "have", "has"})
-_AFTERTHOUGHTS = (["call", "it"], ["i", "mean"], ["i", "meant"], ["should", "say"], ["sorry"], ["rather"])
 _GROUPED = frozenset({"all", "fronts", "hinds", "other_three", "those_three"})
 _REPAIR_REACH = 24
 _SO_HAS = frozenset({("so", "does"), ("so", "has"), ("so", "is"), ("so", "do"), ("so", "did"), ("so", "was")})
@@ -131,9 +130,9 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if "strike" in kind and about is not None:
         strikes.append(Strike(run[0].start, run[-1].end, about))
         return _drop_cues(run)
-    if left_after_all(talk, run) or counted_on_a_part(talk, run) or _replace_before(talk, run) or _replace(talk, run):
+    if left_after_all(talk, run) or counted_on_a_part(talk, run) or replace_before(talk, run) or _replace(talk, run):
         return _drop_cues(run)
-    if "strike" in kind:
+    if "strike" in kind and not said_of_all(talk, run[-1].end):
         strikes.append(Strike(run[0].start, run[-1].end, None))
         return _drop_cues(run)
     return None
@@ -240,9 +239,12 @@ def _of_the_two(talk: Talk, olds: list[Mention], old: Mention, new: Mention, kin
     """ "Oakum or putty, no, putty", "four or five nails, no, five": of the two that were told the one said over."""
     same = said_again(old, new, kind) if kind in ("number", "feet") else old.readings == new.readings
     other = olds[-2] if len(olds) > 1 and olds[-1] is old else None
-    if not same or other is None or talk.words[other.end : other.end + 1] != ["or"] or old.start - other.end > _TOGETHER:
+    between = talk.words[other.end : old.start] if other is not None else []
+    if not same or other is None or between[:1] != ["or"] or len(between) > _TOGETHER:
         return False
-    other.dropped = new.dropped = True
+    closed = talk.words[new.end : new.end + 1] in ([","], ["."], [])  # else what follows is of the word said over
+    again = new if closed or kind == "feet" else old
+    other.dropped = again.dropped = True
     return True
 
 
@@ -348,75 +350,6 @@ def _wrong_way_round(talk: Talk, run: list[Mention]) -> bool:
 
 def _several_feet(mentions: list[Mention]) -> bool:
     return len({m.readings["feet"] for m in mentions if m.get("feet") is not None}) > 1
-
-
-def _replace_before(talk: Talk, run: list[Mention]) -> bool:
-    """ "Size nought, double nought I mean": the repair stands before its cue."""
-    cue = run[-1]
-    follower = talk.words[cue.end] if cue.end < len(talk.words) else "."
-    if len(run) > 1 or follower not in (",", ".") or talk.words[cue.start : cue.end] not in _AFTERTHOUGHTS:
-        return False
-    alone = cue.start > 1 and talk.words[cue.start - 1] == ","
-    if alone and _number_alone(talk, cue):
-        return _exchange_number(talk, cue)
-    if alone and (old := _right_before(talk, cue)) is not None:
-        old_kind = kind_of(old)
-        new_one = talk.mention_ending(cue.start - 1)
-        if old_kind is not None and new_one is not None:
-            swap(talk, old, new_one, old_kind)
-            new_one.dropped = new_one.dropped or old_kind == "feet"
-        return True
-    if alone and (follower != "." or talk.words[cue.start : cue.end] == ["sorry"]):
-        return False
-    limit = cue.start - 1 if alone else cue.start
-    comma = max((i for i in range(limit) if talk.words[i] in (",", ".")), default=-1)
-    new = next(
-        (m for m in talk.mentions if comma < m.start and m.end <= cue.start and not m.dropped and kind_of(m)), None
-    )
-    if new is not None and new.stands_for is not None:
-        return True  # "size two, er, two and a half I mean" is put right already
-    if new is None or comma < 0 or (talk.words[comma] != "," and not alone):
-        return False
-    kind = kind_of(new)
-    start = window(talk, comma)
-    olds = [m for m in talk.mentions if start <= m.start and m.end <= comma and not m.dropped and kind_of(m) == kind]
-    if not olds or kind is None:
-        return False
-    swap(talk, olds[-1], new, kind)
-    return True
-
-
-def _right_before(talk: Talk, cue: Mention) -> Mention | None:
-    """ "Thrush in the near hind, off hind, sorry.": two of a kind on end, the cue and none of their kind behind it."""
-    new = talk.mention_ending(cue.start - 1)
-    kind = kind_of(new) if new is not None else None
-    if new is None or kind is None:
-        return None
-    at = new.start
-    while at and talk.words[at - 1] in ("the", "a", "an", "in", "on"):
-        at -= 1
-    old = talk.mention_ending(at - 1) if at > 1 and talk.words[at - 1] == "," else None
-    behind = next((m for m in talk.mentions if m.start > cue.end and kind_of(m)), None)
-    if old is None or kind_of(old) != kind or said_again(old, new, kind) or old.readings == new.readings:
-        return None
-    near = behind is not None and behind.start - cue.end <= _TOGETHER and talk.words[cue.end] == ","
-    return None if near and behind is not None and kind_of(behind) == kind else old
-
-
-def _number_alone(talk: Talk, cue: Mention) -> bool:
-    """ "Seven nails. Eight, sorry, in each.": the repair opens its sentence."""
-    number = talk.mention_ending(cue.start - 1)
-    return number is not None and number.number is not None and opened_sentence(talk, number.start)
-
-
-def _exchange_number(talk: Talk, cue: Mention) -> bool:
-    new = talk.mention_ending(cue.start - 1)
-    olds = [m for m in talk.mentions if new is not None and m.end <= new.start and not m.dropped and m.number]
-    old = next((m for m in reversed(olds) if m.start >= window(talk, new.start)), None) if new is not None else None
-    if new is None or old is None:
-        return False
-    swap(talk, old, new, "number")
-    return True
 
 
 def _segment_end(talk: Talk, index: int) -> int:

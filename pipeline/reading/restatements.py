@@ -121,7 +121,7 @@ def _zone_restart(talk: Talk) -> None:
         between = talk.words[first.end : second.start]
         side, other = (str(m.get("zones")).split("_")[0] for m in (first, second))
         fillers = set(between) <= {",", "uh", "um", "er", "erm", "no", "sorry"} and set(between) - {","}
-        if (fillers and _OPPOSITE.get(side) == other) or (between == [",", "well", ","] and first.get("zones") != other):
+        if (fillers and _OPPOSITE.get(side) == other) or between == [",", "well", ","]:
             put_in_place(talk, first, second, "zones")
 
 
