@@ -14,11 +14,14 @@ from tests.reading.telling import told
 
 # statement with a place for the word, the word said first, the right one, how it is said alone, what is then told
 _SAID = {
-    "foot": ("Thrush in the {}, moderate", "left front", "right front", "the right front", ["RF finding thrush ~moderate"]),
+    "foot": (
+        "Thrush in the {}, moderate", "left front", "right front", "the right front", ["RF finding thrush ~moderate"],
+    ),
     "size": ("Fronts reset, size {}", "two", "three", "size three", ["LF+RF shoe_size 3", "LF+RF work reset"]),
     "nails": ("Fronts reset, {} nails each", "six", "seven", "seven nails", ["LF+RF nails 7", "LF+RF work reset"]),
     "zone": (
-        "Bruise at the {}, right front", "inside heel", "outside heel", "the outside heel", ["RF finding bruise @lateral_heel"],
+        "Bruise at the {}, right front", "inside heel", "outside heel", "the outside heel",
+        ["RF finding bruise @lateral_heel"],
     ),
     "degree": ("Thrush in the right front, {}", "severe", "moderate", "moderate", ["RF finding thrush ~moderate"]),
     "finding": ("{} in the right front, mild", "a corn", "a bruise", "a bruise", ["RF finding bruise ~mild"]),
@@ -64,8 +67,11 @@ def test_the_right_word_takes_the_place_of_the_wrong_one(text: str, facts: list[
 
 
 _LATE = (
-    "this is Sable, not Buck", "this is Sable", "it's Sable, not Buck", "all of that was Sable", "that's not Buck, that's Sable",
-)  # fmt: skip
+    "this is Sable, not Buck",
+    "this is Sable",
+    "it's Sable, not Buck",
+    "all of that was Sable",
+)
 
 
 @pytest.mark.parametrize(
