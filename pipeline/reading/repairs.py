@@ -191,12 +191,9 @@ def _about(talk: Talk, cue: Mention) -> str | None:
 def _replace(talk: Talk, run: list[Mention]) -> bool:
     """Replace what the words behind the cue correct; False when nothing before is of their kind."""
     begin = why_wrong(talk, run[-1].end + 1 if talk.words[run[-1].end : run[-1].end + 1] == ["."] else run[-1].end)
-    new_ones = _said_in(talk, begin, sentence_end(talk, begin))
-    stop = _segment_end(talk, begin)
-    if refused(talk, run, new_ones):
-        return True
-    if any(m.get("denials") == "before" for m in new_ones[:1]):
-        return not_that(talk, run, new_ones)
+    new_ones, stop = _said_in(talk, begin, sentence_end(talk, begin)), _segment_end(talk, begin)
+    if (over := refused(talk, run, new_ones)) or any(m.get("denials") == "before" for m in new_ones[:1]):
+        return over or not_that(talk, run, new_ones)
     start = window(talk, run[0].start)
     first_old: Mention | None = None
     for new in new_ones:
@@ -217,10 +214,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         if kind == "number" and (_for_a_horse(talk, run[-1].end, new) or _another_named(talk, run[0])):
             continue  # "Biddy and Corny in seven. No, eight for Corny": the seven stays Biddy's
         old = same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
-        if old is None and first_old is None:
-            return False
-        if old is not None and _of_the_two(talk, olds, old, new, kind):
-            return True
+        if (old is None and first_old is None) or (old and _of_the_two(talk, olds, old, new, kind)):
+            return old is not None
         if old is not None and said_again(old, new, kind):
             stop = _segment_end(talk, new.end + 1)  # "near fore's still there, it's the off fore": the next foot counts
             continue
