@@ -9,6 +9,7 @@ from pipeline.reading.again_planned import plan_again
 from pipeline.reading.asked_before import recall_asked
 from pipeline.reading.at_that_time import recall_then, recall_what_he_had
 from pipeline.reading.changed_over import changed_over
+from pipeline.reading.degrees_then import answer_then_and_now
 from pipeline.reading.denials import deny, deny_thought
 from pipeline.reading.denied_headings import deny_under_heading
 from pipeline.reading.doubts import doubt, doubt_after, doubt_asked, doubt_either, doubt_unseen, settle_guess
@@ -97,6 +98,7 @@ def _tell_times(talk: Talk, sentence: Sentence, before: Sentence) -> None:
 def _say_what_is_there(talk: Talk) -> None:
     """What was thought to be gone and is not, and how bad a finding is today beside how bad it was."""
     there_after_all(talk)
+    answer_then_and_now(talk)
     grade_then_and_now(talk)
     keep_what_stands(talk)
 

@@ -12,9 +12,10 @@ from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
+_SET = frozenset({"clips", "shoe_material", "shoe_size"})
 _THEN_AND_NOW = (
     _COME_OFF
-    | {"pulse", "tester", "shoe_size", "nails", "nail_size", "clips", *ANGLES, *LENGTHS}
+    | {"pulse", "tester", "shoe_size", "shoe_material", "nails", "nail_size", "clips", *ANGLES, *LENGTHS}
     | {"obel", "lameness", "body_condition", "cresty_neck"}
 )
 _HAVE_COME = frozenset(
@@ -57,6 +58,7 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
                     or _out_of_those(talk, sentence, draft)
                 )
             )
+            off = off or (coming and draft.slot in _SET and _left(talk, sentence, draft))
             off = off or (past and draft.slot in _COME_OFF | {"clips"} and _gone_to(talk, sentence, draft))
             then = past and draft.slot in _THEN_AND_NOW and _then(talk, sentence, position, draft)
             if off or then:
@@ -157,7 +159,7 @@ def _exchanged(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
         begin -= 1
     before = talk.words[max(sentence[0].start, begin - _NEAR) : begin]
     given_up = before[-1:] == ["from"] or bool(_EXCHANGED & set(before))
-    return given_up and bool(_FOR & set(talk.words[draft.end : later.start]))
+    return given_up and bool(_FOR & set(talk.words[draft.end : later.start + 1]))  # "… to leather"
 
 
 def _came_in(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
@@ -188,7 +190,9 @@ def _then(talk: Talk, sentence: list[Segment], position: int, draft: Draft) -> b
     then = talk.words[segment.end - 1] == "then" or segment.past
     if not then or segment.present:
         return False
-    for later in sentence[position + 1 :]:
+    following = talk.sentence(segment.sentence + 1) if segment is sentence[-1] else []
+    following = [s for s in following if s.horse == segment.horse and s.having("times", "today")]
+    for later in [*sentence[position + 1 :], *following]:
         today = later.having("times", "today") or {"now", "today"} & set(talk.words[later.start : later.end])
         other = [d for d in later.drafts if d.slot == draft.slot and d.value != draft.value and not d.dropped]
         same = [d for d in other if d.feet == draft.feet or set(d.feet or ()) & set(draft.feet or ())]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from pipeline.reading.foot_groups import SETUP_SLOTS
 from pipeline.reading.mentions import Mention
 from pipeline.reading.neither import both_asked, both_of
 from pipeline.reading.nothing_of import SAID_OF_NOTHING, denied_of_its_kind
@@ -112,6 +113,7 @@ def deny(talk: Talk, sentence: Sentence) -> None:
             ahead = reached(talk, sentence, position, cue)
             for draft in ahead or _found_no(talk, sentence, position, cue):
                 there = _only_the_degree(talk, segment, cue, draft) or _went_on(talk, cue, draft)
+                there = there or _not_what_he_had(talk, cue, draft)
                 if not (there or _never_seen_worse(talk, cue, draft)):
                     deny_one(draft, cue)
         for draft in segment.drafts:
@@ -244,6 +246,22 @@ def _only_the_degree(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -
         return False
     draft.severity = None
     draft.note("not in that degree")
+    return True
+
+
+_POINTED = (["the"], ["those"], ["them"], ["that"], ["his"], ["her"])
+_WHO_HAD = (("he",), ("she",), ("they",), ("it",), ("i",))
+_HAD_ON = (("had",), ("wore",), ("'d",), ("was",), ("came",), ("used",))
+
+
+def _not_what_he_had(talk: Talk, cue: Mention, draft: Draft) -> bool:
+    """ "Steel in front, not the aluminum he had last time": what he had until today."""
+    pointed = talk.words[cue.start : cue.end] == ["not"] and talk.words[cue.end : cue.end + 1] in _POINTED
+    worn = tuple(talk.words[draft.end : draft.end + 2])
+    if draft.slot not in SETUP_SLOTS or not pointed or worn[:1] not in _WHO_HAD or worn[1:] not in _HAD_ON:
+        return False
+    draft.status = Status.HISTORY
+    draft.note("what he had until today")
     return True
 
 

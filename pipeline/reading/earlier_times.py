@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import product
 
 from pipeline.reading.all_season import CALENDAR, before_then, season_ahead, since_what, still_to_come
+from pipeline.reading.days_ago import event_ahead, some_days_ago
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.was_there import goes_on_again, in_it_still
@@ -28,13 +29,17 @@ _TIMES = CALENDAR | frozenset({
 def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
     cues = segment.having("times", "history")
     if not cues:
-        return _when_it_was(talk, segment) or _before_at_end(talk, segment)
+        return _unlisted(talk, sentence, segment)
     told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not before_then(talk, segment, m)]
-    told = [m for m in told if not since_what(talk, m)]
+    told = [m for m in told if not since_what(talk, m) and not event_ahead(talk, sentence, segment, m)]
     told = [m for m in told if not goes_on_again(talk, segment, m) and not in_it_still(talk.words, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
-    return told or _when_it_was(talk, segment) or _before_at_end(talk, segment)
+    return told or _unlisted(talk, sentence, segment)
+
+
+def _unlisted(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
+    return _when_it_was(talk, segment) or _before_at_end(talk, segment) or some_days_ago(talk, sentence, segment)
 
 
 def _has_been(talk: Talk, segment: Segment) -> bool:
@@ -64,6 +69,8 @@ def _weeks_at_first(talk: Talk, segment: Segment, cue: Mention) -> bool:
 
 def _before_at_end(talk: Talk, segment: Segment) -> list[Mention]:
     """ "Somebody had him in egg bars before", "… before me": a lone "before" that closes its segment, or its clause."""
+    if talk.words[segment.start : segment.start + 2] in _BEFORE_US:
+        return [Mention(segment.start, segment.start + 2, (segment.start,), {"times": "history"})]
     last = segment.end - 2 if talk.words[segment.end - 2 : segment.end] in _BEFORE_US else segment.end - 1
     if talk.words[last] != "before" and "before" in talk.words[segment.start : segment.end]:
         last = _worn_before(talk.words, segment.start, segment.end)

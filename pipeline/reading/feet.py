@@ -220,7 +220,9 @@ def _clause_follows(talk: Talk, sentence: list[Segment], position: int) -> bool:
 
 def _same_lameness(sentence: list[Segment], draft: Draft) -> bool:
     """ "It's the near fore she's lame on, and I'm calling it two out of five"."""
-    return any(d.value == "lame" and d.feet and d.start < draft.start for s in sentence for d in s.drafts)
+    told = [d for s in sentence for d in s.drafts if d.feet and d.start < draft.start]
+    then = [d for d in told if d.slot == "lameness" and draft.segment.having("times")]
+    return bool(then) or any(d.value == "lame" for d in told)  # "three out of five in May on it, one out of five today"
 
 
 def _last_feet(talk: Talk, draft: Draft) -> Feet:

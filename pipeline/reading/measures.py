@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from pipeline.reading.days_ago import counted_from
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import MovedNumbers, counted_value
 from pipeline.reading.nail_numbers import FEWEST, MOST, NailNumbers
@@ -32,6 +33,7 @@ _FEWEST_NAILS = 2  # fewer hold no shoe
 _MOST_NAILS = 10
 _USED = frozenset({"used", "had", "took", "was", "were", "put", "drove", "got", "ran"})
 _AGAIN = 2
+_IT_IS = frozenset((*led, it, be) for led in ((), ("and",), ("but",)) for it in ("it", "that") for be in ("'s", "is"))
 _MORE = frozenset({"more", "small", "little", "big"})
 _AT_IT = frozenset({"on", "in", "the"})
 _PART = 8  # tokens from one part of the nails to the other
@@ -199,11 +201,18 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
         frame = self._frame
         if frame is not None and frame.slot == "nails" and self._nails_then(segment, mention):
             return True
-        if frame is None or frame.slot not in (*ANGLES, *LENGTHS, "nails") or frame.sentence != segment.sentence:
+        if frame is None or frame.slot not in (*ANGLES, *LENGTHS, "nails"):
+            return False
+        if frame.sentence != segment.sentence and not self._it_is_now(segment, mention, frame):
             return False
         told = ("history",) if frame.slot == "nails" else ("today", "history", "recent")
         times = [m for m in segment.mentions if m.get("times") in told]
-        return any(m.start == mention.end or m.end == mention.start for m in times)
+        return any(counted_from(self._talk, m, mention.end) == mention.end or m.end == mention.start for m in times)
+
+    def _it_is_now(self, segment: Segment, mention: Mention, frame: Frame) -> bool:
+        """ "Last time the heel angle was 42. It's 45 today": what was measured before, in the sentence behind it."""
+        led = tuple(self._words[segment.start : mention.start])
+        return led in _IT_IS and segment.sentence - frame.sentence == 1 and segment.joined_by("start")
 
     def _nails_then(self, segment: Segment, mention: Mention) -> bool:
         """ "Six nails in each. Last time I used eight", "he had eight last time": the nails of an earlier time."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.body_numbers import MM_PER_UNIT, likely_unit
+from pipeline.reading.days_ago import time_words
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.sayings import Sayings
@@ -27,7 +28,9 @@ def draft_measures_then(talk: Talk) -> None:
     for segment in list(talk.segments):
         for at, form in list(_THEY_WERE.within(talk.words, segment.start, segment.end)):
             said = _said(talk, segment, at + len(form))
-            if at - segment.start > _NEAR + 1 or not said or not _timed(talk, segment, said[-1].end):
+            told = time_words(talk, segment.having("times"))
+            led = [i for i in range(segment.start, at) if i not in told]
+            if len(led) > _NEAR + 1 or not said or not _timed(talk, segment, said[-1].end):
                 continue
             today = _today(talk, segment)
             if len(said) == len(today) == 1 and _both(talk, segment):
@@ -70,7 +73,8 @@ def _said(talk: Talk, segment: Segment, start: int) -> list[Mention]:
 def _timed(talk: Talk, segment: Segment, end: int) -> bool:
     """Whether an earlier time stands right behind the numbers, or opens the sentence."""
     first = talk.sentence(segment.sentence)[0].start
-    times = [m for m in talk.having("times", "history") if first <= m.start < end + _REACH]
+    times = [m for name in ("history", "recent") for m in talk.having("times", name)]
+    times = [m for m in times if first <= m.start < end + _REACH]
     times = [m for m in times if (h := talk.segment_at(m.start)) is not None and h.sentence == segment.sentence]
     both = {
         i for m in talk.having("feet", "pair_in_hand") for i in range(m.start, m.end)

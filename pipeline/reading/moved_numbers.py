@@ -168,7 +168,7 @@ class MovedNumbers(BodyNumbers):
         if number.high is not None:
             return mention, replace(number, value=number.high, high=None)
         for behind in self._talk.starting_in(mention.end, min(mention.end + _REACH, len(self._words))):
-            if behind.number is None or behind.dropped:
+            if behind.number is None or behind.dropped or self._is_time(behind) or self._long_ago(behind):
                 continue
             held = {i for m in self._talk.starting_in(mention.end, behind.start) for i in m.literal if self._light(m)}
             between = {self._words[i] for i in range(mention.end, behind.start) if i not in held}
@@ -176,7 +176,8 @@ class MovedNumbers(BodyNumbers):
         return None
 
     def _light(self, mention: Mention) -> bool:
-        return mention.is_any(("units", "times", "fillers"))
+        timed = mention.number is not None and (self._is_time(mention) or self._long_ago(mention))
+        return timed or mention.is_any(("units", "times", "fillers"))
 
     def _slot_moved(self, segment: Segment, mention: Mention) -> str | None:
         """What went from the one to the other: the measure word of the sentence, or what the horse is shod with."""

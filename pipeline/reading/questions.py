@@ -6,6 +6,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from pipeline.reading.foot_groups import Groups
+from pipeline.reading.mentions import Mention
 from pipeline.reading.scopes import reached
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Severity
@@ -44,6 +45,7 @@ _YES = (
     ["i", "was", "right"],
 )  # fmt: skip
 _NONE = frozenset({"neither", "none", "no", "nope", "nowhere", "not", "n't", "never", "nor", "nil", "nothing"})
+_SAYS = frozenset({"says", "said", "say", "reckons", "tells", "reckoned"})
 _ANSWER = frozenset({
     "only", "just", "in", "on", "the", "a", "an", "of", "it", "there", "'s", "is", "was", "and", "well", "uh", "um",
     "er", "yes", "yeah", "yep", "aye", "ah", "oh", "bit", "one", "both", "at", "his", "her", "though", "down", ",",
@@ -77,8 +79,15 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                         draft.drop(SOUGHT)
             for cue in segment.having("doubts", "sought") if sought else ():
                 for draft in reached(talk, sentence, position, cue):
-                    if draft.slot == "finding" and not _affirmed(talk, draft, groups):
+                    then = _said_of_then(talk, segment, cue)
+                    if draft.slot == "finding" and not then and not _affirmed(talk, draft, groups):
                         draft.drop(SOUGHT)
+
+
+def _said_of_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "Owner says he had thrush in January": told as so, of an earlier time."""
+    told = talk.words[cue.end - 1] in _SAYS and segment.past
+    return told and any(m.get("times") in ("history", "recent") for m in segment.having("times"))
 
 
 def _answer(talk: Talk, asked: Draft, sentence: Sentence, groups: Groups) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.degrees_then import bare_degree, graded_apart, that_was_then
 from pipeline.reading.earlier_times import IT_WAS, WHERE, earlier_cues
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
@@ -15,7 +16,7 @@ from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.treated import treated_then
 from pipeline.reading.was_there import found_so
-from pipeline.record import NUMBER_SLOTS, SIZED_SLOTS, Severity, Status
+from pipeline.record import Severity, Status
 
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
 _NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none", "neither"})
@@ -29,6 +30,7 @@ _SEEING = frozenset(
     {"see", "seen", "saw", "notice", "noticed", "spot", "spotted", "there", "find", "found", "feel", "have", "here"}
 )
 _KNOWN = frozenset({"know", "knew", "known"})
+_TWO_AT_ONCE = frozenset({"finding", "work", "treatment"})  # of one foot, beside another
 _STILL = frozenset({"he", "she", "they", "still", "does", "do", "is", "are", "has"})
 _RATHER = Sayings("or rather there was", "rather there was", "or there was", "i mean there was", "well there was")
 
@@ -56,6 +58,8 @@ def recall(talk: Talk, sentence: Sentence) -> None:
             for draft in segment.drafts:
                 recall_one(draft)
         opens = bool(cues) and _opens_what_follows(talk, sentence, position, cues[0])
+        for draft in that_was_then(talk, sentence, position, cues) if cues and not segment.drafts else ():
+            recall_one(draft)
         if cues and not segment.drafts and not opens and (position or segment.having("severities")):
             _recall_it(talk, segment, sentence[:position] or talk.sentence(segment.sentence - 1))
         if cues:
@@ -270,7 +274,7 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     """
     words = set(talk.words[segment.start : segment.end])
     graded = next((m.readings["severities"] for m in segment.having("severities")), None)
-    only_graded = graded and talk.words[segment.start] in ("was", "were")
+    only_graded = graded and (talk.words[segment.start] in ("was", "were") or graded_apart(talk, segment, before))
     found = _FOUND_THEN & words and any(s.present and s.horse == segment.horse for s in before[-1:])
     if found or _COMPARED & words or not (only_graded or {"it", "that", "one", "this"} & words):
         return
@@ -319,7 +323,8 @@ def _leads(sentence: list[Segment], position: int, cue: Mention) -> bool:
 
 def _recall_back(talk: Talk, sentence: list[Segment], position: int) -> None:
     """A time said at the end reaches back over the verbless segments of its clause, not over "52, 50 last time"."""
-    counted = {(d.slot, d.feet) for d in sentence[position].drafts if d.slot in NUMBER_SLOTS or d.slot in SIZED_SLOTS}
+    counted = {(d.slot, d.feet) for d in sentence[position].drafts if d.slot not in _TWO_AT_ONCE}
+    bare = bare_degree(talk, sentence[position])
     for number in range(position, 0, -1):
         between = put_in_between(talk, sentence[number])
         if not between and (sentence[number].own_clause or sentence[number].delimiter in AGAINST):
@@ -327,6 +332,8 @@ def _recall_back(talk: Talk, sentence: list[Segment], position: int) -> None:
         before = sentence[number - 1]
         if before.having("times", "today") or any((d.slot, d.feet) in counted for d in before.drafts):
             break
+        if bare and any(d.severity for d in before.drafts):
+            break  # "mild thrush, severe last time"
         for draft in before.drafts:
             recall_one(draft)
 

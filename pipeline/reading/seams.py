@@ -48,6 +48,8 @@ class _Seams:
         """Whether what stands behind the comma opens a statement, and the one before is complete."""
         if not (near.has(TOLD) or self._complete(before, near)) or near.conditional():
             return False
+        if len(before.stretches) == 1 and near.only_a_time():
+            return False  # "three weeks ago, he had a corn"
         if _left_hanging(near) or before.of_several() or (not before.has(TOLD) and before.has(WAITING_HEADS)):
             return False
         seam = Seam(before, near, *self._behind(index))

@@ -34,6 +34,7 @@ _GETS = frozenset({"gets", "get", "goes", "go", "takes", "take"})
 _GOT = frozenset({"a", "an", "the", "in", "into", "new", "his", "her", "back"})
 _BESIDE_FEET = frozenset({"the", "on", "in", "and", "both"})
 _A_CLAUSE = 3  # tokens that a subject needs more than to be one
+_BESIDE_A_TIME = frozenset({"a", "an", "couple", "few", "of", "about", "around", "some", "and", "but", "so"})
 
 
 class Stretch:
@@ -107,6 +108,13 @@ class Stretch:
             return False
         named = {i for m in self.mentions if m.get("feet") for i in range(m.start, m.end)}
         return bool(named) and all(i in named or w in _BESIDE_FEET for i, w in enumerate(self.words, self.start))
+
+    def only_a_time(self) -> bool:
+        """Whether it is nothing but a time of before: "three weeks ago", "last go round"."""
+        if ("times", "history") not in self.cues and ("times", "recent") not in self.cues:
+            return False
+        named = {i for m in self.mentions if m.get("times") or m.number is not None for i in range(m.start, m.end)}
+        return all(i in named or w in _BESIDE_A_TIME for i, w in enumerate(self.words, self.start))
 
     def conditional(self) -> bool:
         """Whether it is a condition without its main clause: "if he's sore, …", "plan: if he's sore, …"."""

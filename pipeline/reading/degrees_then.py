@@ -1,0 +1,92 @@
+"""What a statement of nothing but a degree or "that was" tells of then: "severe last time", "that was in January"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pipeline.reading.days_ago import time_words
+from pipeline.reading.mentions import Mention
+from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.record import Status
+
+_BESIDE = frozenset({"and", "but", "it", "that", "was", "were", "a", "bit", "only", "just", "back", "in", "on"})
+_THAT = frozenset({"that", "those", "and", "all"})
+_JUST_THEN = frozenset({"back", "just", "all", "though", "only", "of", "mind", "you"})
+_ANSWERED = {"tester": "tester_responses", "pulse": "pulses"}
+_STRENGTH = {"mild": "mild", "moderate": "moderate", "severe": "strong"}
+_THEY = frozenset({
+    "they", "it", "he", "she", "that", "was", "were", "'s", "is", "are", "'re", "and", "but", "only", "just", "a",
+    "bit", "been", "had", "'d", "back", "down", "to", "up", "where", "which",
+})  # fmt: skip
+
+
+def bare_degree(talk: Talk, segment: Segment) -> bool:
+    """ "Severe last time", "and bad in January": a degree and a time, and nothing else."""
+    told = {i for m in segment.mentions if m.is_any(("severities", "fillers")) for i in m.literal}
+    told |= time_words(talk, segment.having("times"))
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    return bool(segment.having("severities")) and not segment.drafts and rest <= _BESIDE
+
+
+def graded_apart(talk: Talk, segment: Segment, before: list[Segment]) -> bool:
+    """Whether a bare degree is of a finding that was told in a degree of its own, of today, or in a sentence before."""
+    if not before or not before[-1].drafts or not bare_degree(talk, segment):
+        return False
+    last = before[-1]
+    apart = last.sentence != segment.sentence or bool(last.having("times", "today"))
+    return apart or last.drafts[-1].severity is not None
+
+
+def that_was_then(talk: Talk, sentence: list[Segment], position: int, cues: list[Mention]) -> list[Draft]:
+    """ "Scratches, near fore. That was last time.", "lame on it, that was in January": what was then is told before."""
+    segment = sentence[position]
+    told = time_words(talk, cues)
+    rest = [talk.words[i] for i in range(segment.start, segment.end) if i not in told]
+    at = next((i for i, word in enumerate(rest) if word in ("was", "were")), 0)
+    if not at or not set(rest[:at]) <= _THAT or not set(rest[at + 1 :]) <= _JUST_THEN:
+        return []
+    near = sentence[:position] or talk.sentence(segment.sentence - 1)
+    last = next((s for s in reversed(near) if s.drafts), None)
+    if last is None or last.horse != segment.horse or last.having("times", "today"):
+        return []
+    return last.drafts
+
+
+def answer_then_and_now(talk: Talk) -> None:
+    """ "Testers mild, they were strong last time", "bounding in May. Raised today": the answer of the other time."""
+    for slot, name in _ANSWERED.items():
+        if not talk.having(f"{slot}_heads"):
+            continue
+        for segment in talk.segments:
+            answer = _answer(talk, segment, name)
+            told = _told_last(talk, segment, slot) if answer is not None else None
+            if told is None or answer is None:
+                continue
+            value = answer.get(name) or _STRENGTH[answer.readings["severities"]]
+            then = not segment.having("times", "today")
+            made = replace(told, segment=segment, value=value, start=answer.start, end=answer.end, zone=None)
+            made.status, made.evidence = Status.HISTORY if then else Status.PRESENT, {*told.evidence, *answer.literal}
+            made.rules = [*told.rules, "answered then and now"]
+            segment.draft(made)
+
+
+def _answer(talk: Talk, segment: Segment, name: str) -> Mention | None:
+    """The one answer of a segment that tells a time beside it, and nothing else."""
+    classes = (name, "severities") if name == "tester_responses" else (name,)
+    answers = [m for m in segment.mentions if m.is_any(classes)]
+    if len(answers) != 1 or segment.drafts or not segment.having("times"):
+        return None
+    told = {i for m in segment.mentions if m.is_any(("fillers", *classes)) for i in range(m.start, m.end)}
+    told |= time_words(talk, segment.having("times"))
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    neutral = segment.having("times", "neutral")
+    return answers[0] if rest <= _THEY and not neutral else None
+
+
+def _told_last(talk: Talk, segment: Segment, slot: str) -> Draft | None:
+    """What was told last of the horse, where it is an answer of the other time."""
+    near = [s for s in talk.segments[: segment.index] if 0 <= segment.sentence - s.sentence <= 1]
+    told = [d for s in near if s.horse == segment.horse for d in s.drafts if not d.dropped]
+    last = told[-1] if told and told[-1].slot == slot else None
+    other = Status.HISTORY if segment.having("times", "today") else Status.PRESENT
+    return last if last is not None and last.status is other and last.feet else None

@@ -1,0 +1,129 @@
+"""What was at an earlier time, by every frame it is told in and every word for the time, beside what is of today.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+from itertools import product
+
+from tests.reading.conftest import reads
+
+_TIMES = (
+    "last time", "last go round", "the shoeing before last", "the cycle before", "last week", "the other week",
+    "ten days ago", "a couple of shoeings ago", "early in the year", "when he came off the track",
+    "when he first came to me", "before they bought him", "earlier in his life", "before me",
+)  # fmt: skip
+_FOUND = (
+    "He had a corn in the left front {}.",
+    "He'd a corn in the left front {}.",
+    "He's the one that had a corn in the left front {}.",
+    "Owner says he had a corn in the left front {}.",
+    "Corn in the left front. That was {}.",
+    "Corn in the left front, that was {}.",
+)
+_LEADING = (
+    "{}, he had a corn in the left front.",
+    "{} he had a corn in the left front.",
+    "{}, a corn, left front.",
+)
+_IN_FORM = "Tally. Flare on the right hind. {} Right front has a keratoma. Six weeks."
+_BESIDE = ["- next_visit_weeks 6 planned", "RF finding keratoma", "RH finding flare"]
+
+test_found_then = reads(
+    [
+        *((f.format(when), ["LF finding corn history"]) for f, when in product(_FOUND, _TIMES[:-1])),
+        *((f.format(when).capitalize(), ["LF finding corn history"]) for f, when in product(_LEADING, _TIMES)),
+    ],
+    "Tally. {}",
+)
+
+test_what_stands_beside_it_stays = reads(
+    [
+        (frame.format(when), sorted([*_BESIDE, "LF finding corn history"]))
+        for frame, when in product(_FOUND[::2], _TIMES[::3])
+    ],
+    _IN_FORM,
+)
+
+_THEN_AND_NOW = [
+    (
+        ("Thrush in the left front. Severe {}. Mild today.", "Mild thrush in the left front today, severe {}."),
+        ["LF finding thrush history ~severe", "LF finding thrush ~mild"],
+    ),
+    (
+        (
+            "Testers mild on the left front, they were strong {}.",
+            "Testers mild on the left front, strong {}.",
+            "He was strong to the testers on the left front {}. Mild today.",
+        ),
+        ["LF tester mild", "LF tester strong history"],
+    ),
+    (
+        ("Pulse raised in the left front, bounding {}.", "Pulse raised in the left front, it was bounding {}."),
+        ["LF pulse bounding history", "LF pulse raised"],
+    ),
+    (
+        (
+            "He was three out of five on the left front {}, one out of five today.",
+            "One out of five on the left front today, he was three out of five {}.",
+        ),
+        ["LF lameness 1", "LF lameness 3 history"],
+    ),
+    (
+        (
+            "Toe angle on the left front was 50 {}. It's 52 today.",
+            "Toe angle on the left front 52, 50 {}.",
+            "Toe angle on the left front gone from 50 {} to 52 today.",
+        ),
+        ["LF toe_angle 50 history", "LF toe_angle 52"],
+    ),
+    (
+        ("Rim pad on the left front this time, not the leather pad he had {}.",),
+        ["LF pad leather history", "LF pad rim"],
+    ),
+]
+
+test_then_and_now = reads(
+    [
+        (frame.format(when), facts)
+        for frames, facts in _THEN_AND_NOW
+        for frame, when in product(frames, ("last time", "three weeks ago", "last week", "the shoeing before last"))
+    ],
+    "Tally. {}",
+)
+
+test_changed_for_another = reads(
+    [
+        ("Fronts went from quarter clips to toe clips.", ["LF+RF clips quarter history", "LF+RF clips toe"]),
+        ("Fronts went from wedge pads to leather pads.", ["LF+RF pad leather", "LF+RF pad wedge history"]),
+        (
+            "Swapped the aluminum in front for steel.",
+            ["LF+RF shoe_material aluminum history", "LF+RF shoe_material steel"],
+        ),
+        (
+            "Was in egg bars in front, now in wide webs.",
+            ["LF+RF shoe_type egg_bar history", "LF+RF shoe_type wide_web"],
+        ),
+        ("Somebody before me put egg bars on the fronts.", ["LF+RF shoe_type egg_bar history"]),
+        ("He had wedge pads in front before the show.", ["LF+RF pad wedge history"]),
+    ],
+    "Tally. {}",
+)
+
+test_not_the_past = reads(
+    [
+        ("He lost the left front on Tuesday.", ["LF shoe_state lost"]),
+        ("Somebody quicked him last week, left front.", ["LF finding quicked"]),
+        ("Reset the fronts before the show.", ["LF+RF work reset"]),
+        ("He was due before the show. Leather pads in front.", ["LF+RF pad leather"]),
+        ("Thrush in the left front since last week.", ["LF finding thrush"]),
+        ("Thrush in the left front, worse than last week.", ["LF finding thrush"]),
+        ("Corn in the left front. That was there last time.", ["LF finding corn"]),
+        ("He has a corn in the left front, they found it last week.", ["LF finding corn"]),
+        ("Owner says he had a corn in the left front.", []),
+        ("Mild thrush in the left front, same as last time.", ["LF finding thrush ~mild"]),
+        ("Rim pad on the left front, not the leather pad.", ["LF pad leather absent", "LF pad rim"]),
+    ],
+    "Tally. {}",
+)
