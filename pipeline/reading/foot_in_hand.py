@@ -4,10 +4,16 @@ from __future__ import annotations
 
 from pipeline.reading.gone_over import feet_gone_over
 from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.shoeing_line import line_before, named_feet_of
 from pipeline.reading.talk import Draft, Feet, Talk
 from pipeline.reading.told_apart import those
 from pipeline.reading.whole_horse import in_every
+from pipeline.record import FEET
 
+_A_FOOT = (["a", "foot"], ["a", "shoe"], ["the", "foot"], ["per", "foot"], ["per", "shoe"])
+_PAIR = 2
+_OF_A_SHOE = ("work", "shoe_size", "shoe_type", "shoe_material")
+_BARED = ("trim", "removed")
 _APIECE = frozenset({"nails", "shoe_size", "clips", "pad", "traction", *ANGLES, *LENGTHS})
 _ADDED = frozenset({"traction", "clips", "pad", "packing", "wedge"})
 _KIND = frozenset({"shoe_size", "shoe_type", "shoe_material"})
@@ -61,7 +67,7 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
     told = range(draft.start, min(behind, len(talk.words)))
     each = any(
-        (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] == ["a", "foot"])
+        (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] in _A_FOOT)
         and talk.words[i + 1 : i + 2] != ["side"]
         for i in told
     )
@@ -69,6 +75,28 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
         nails = [d for s in talk.sentence(draft.segment.sentence) for d in s.drafts if d.slot == "nails" and d.feet]
         counted = nails[-1].feet if nails and nails[-1].end <= draft.start else None
         return counted if counted and set(feet) < set(counted) else feet  # "six in each, size fives"
-    if draft.slot not in _APIECE or feet is None or len(feet) != 1 or not each:
+    if draft.slot not in _APIECE or feet is None or not each:
+        return feet
+    if draft.slot == "nails" and len(feet) == _PAIR:
+        return _of_both_pairs(talk, draft, feet)
+    if len(feet) != 1:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")
+
+
+def _of_both_pairs(talk: Talk, draft: Draft, feet: Feet) -> Feet:
+    """ "New in front, size two. Reset behind, size one. Six nails each.": all four, where none were counted yet.
+
+    Behind a comma it is so where the sentence told of both pairs, else it is only the last that are counted.
+    """
+    line = [s for s in talk.sentence(draft.segment.sentence) if s.index <= draft.segment.index]
+    if any(s.having("feet") for s in line):
+        before = line if named_feet_of(line) == set(FEET) else []
+    else:
+        only = all(d.slot in ("nails", "nail_size") for s in line for d in s.drafts)
+        behind = named_feet_of(talk.sentence(draft.segment.sentence - 1)) >= set(feet)
+        before = line_before(talk, draft.segment) if only and behind else []
+    told = [d for s in before for d in s.drafts if d is not draft and d.feet and not d.dropped]
+    shod = {foot for d in told if d.slot in _OF_A_SHOE and d.value not in _BARED for foot in d.feet or ()}
+    counted = {foot for d in told if d.slot == "nails" for foot in d.feet or ()}
+    return FEET if shod == set(FEET) and not counted else feet

@@ -15,6 +15,7 @@ from pipeline.reading.nail_numbers import FEWEST, MOST, NailNumbers
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES, Frame
 from pipeline.reading.numbers import Number
 from pipeline.reading.shoe_numbers import ShoeNumbers
+from pipeline.reading.shoeing_line import feet_meant, feet_of, line_before, told_of
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import coming_back
 from pipeline.reading.worn_numbers import WornNumbers
@@ -95,6 +96,8 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             return False  # "six nails. He was a grade two on the right front"
         if (frame.slot in HORSE_SLOTS and segment.having("feet")) or self._weeks_told(segment, frame):
             return False  # "rotation, six degrees on the left and four on the right" is no grade
+        if frame.slot == "wedge" and self._wedged_already(segment, mention, number):
+            return False
         after = self._after(mention, _MORE)  # "two more corns"
         said = self._words[mention.start - 1] in _SAID
         risen = self._risen(mention)
@@ -126,6 +129,17 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             segment.drafts[-1].note("elliptic")
             segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
+
+    def _wedged_already(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Two degree wedges. A two in front, a one behind.": the degrees of these feet were told, so it is a size."""
+        sized = number.article or number.plural or bool(number.aughts) or self._frame_before(segment)
+        if not sized or mention.stands_for is not None:
+            return False
+        line = line_before(self._talk, segment)
+        return feet_meant(segment, line) <= feet_of(told_of(segment, line, mention.start, "wedge"))
+
+    def _frame_before(self, segment: Segment) -> bool:
+        return self._frame is not None and self._frame.sentence < segment.sentence
 
     def _nailed_next(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Size five in front and four behind, seven in front, six behind": both ends sized, the rest are nails."""

@@ -38,6 +38,7 @@ _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_
 _OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
 _OF_A_SIDE = frozenset({"the", "his", "her", "in", "on", "of", "that"})
 _NUMBERED = frozenset({"size", "sizes", "number", "numbers"})
+_AND_A = 2  # tokens
 _SETS = frozenset({"set", "sets", "pair", "out"})
 _SO_FOUND = ("findings", "gaits", "shoe_states", "manners")
 _LED_SO = frozenset({"was", "is", "'s", "were", "are", "'re", "just", "got", "looks", "looked"})
@@ -165,7 +166,8 @@ class MentionFinder:
             start -= 1
         told = [m for m in chosen if start <= m.start < mention.start]
         sized = any(m.get("measures") == "shoe_size" for m in told)
-        sized = sized or any(self._numbers.is_size(word) for word in tokens.words[start : mention.start])
+        ahead = tokens.words[start : mention.start]
+        sized = sized or any(self._numbers.is_size(word) for word in ahead) or ahead[0] in self._count_words
         return sized and not any(m.is_any(("findings", "tester_heads")) for m in told)
 
     def _sides(self, tokens: Tokens, found: list[Found]) -> set[int]:
@@ -198,6 +200,16 @@ class MentionFinder:
         counted = foot[1] - foot[2][0] > 1 and tokens.words[foot[2][0]] in self._count_words
         return counted and any(m.name == "feet" for m in self._meaning[foot[0]])
 
+    def _half_of_a_number(self, words: list[str], found: Found) -> bool:
+        """ "Size two and a half rims": the half is the size's, and the rims are not half ones."""
+        form, at = found[0], found[2][0]
+        counted = words[at] == "half" and words[at - 2 : at] == ["and", "a"] and at > _AND_A
+        return (
+            counted
+            and words[at - 3] in self._count_words | {"1", "2", "3", "4", "5"}
+            and form.removeprefix("half ") in self._meaning
+        )
+
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
         found = [(form, end, tuple(range(start, end))) for form, start, end in self._phrases.find(tokens.words)]
         sides = self._sides(tokens, found)
@@ -205,6 +217,8 @@ class MentionFinder:
         if not _NUMBERED.isdisjoint(tokens.words):
             sized = {i + 1 for i, word in enumerate(tokens.words) if word in _NUMBERED}
             found = [one for one in found if one[2][0] not in sized or not self._sized(tokens, one)]
+        if "half" in tokens.words:
+            found = [one for one in found if not self._half_of_a_number(tokens.words, one)]
         if self._counting_feet:  # heard
             meant = [one for one in found if self._counted_foot(tokens, one, found)]
             found = [one for one in found if one not in meant] if meant else found

@@ -6,12 +6,12 @@ from fractions import Fraction
 
 from pipeline.reading.foot_lists import NAMED_FEET
 from pipeline.reading.mentions import Mention
-from pipeline.reading.nailed import FAR_FROM_ITS_SIZE, of_a_sized_shoe
+from pipeline.reading.nailed import of_a_sized_shoe
 from pipeline.reading.number_context import LEAST_NAIL_SIZE, NumberContext
 from pipeline.reading.numbers import Number
+from pipeline.reading.shoeing_line import alone, feet_meant, feet_of, line_before, named_feet, told_of
 from pipeline.reading.size_ranges import plain
 from pipeline.reading.talk import Draft, Segment
-from pipeline.record import FEET
 
 _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
 _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
@@ -20,10 +20,11 @@ _MOST_A_SIDE = 5  # "three a side, no, seven" is seven in all; common practice, 
 _IN_THE = 2
 _NAILED_WITH = (["nailed", "with"], ["held", "with"], ["on", "with"])
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
-_LATELY = 2  # sentences
+_FAR_ENOUGH = Fraction(3, 2)  # from the shoes' size to that of nails of some of them; common practice, no source
 _OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
-_OF_SHOEING = ("feet", "shoe_types", "shoe_materials", "work", "clips", "pads")
-_ON_FEET = frozenset({"on", "in", "the", "and", ",", "his", "her", "then", "up"})
+_OF_SHOEING = ("shoe_types", "shoe_materials", "work", "clips", "pads", "traction")
+_BRANCH = range(3, 6)  # nails of one side
+_OF_THE_BODY = ("findings", "gaits", "tester_heads", "pulse_heads", "times")
 _SHOES = frozenset({"shoe", "shoes", "plates", "shod"})
 
 
@@ -46,6 +47,10 @@ class NailNumbers(NumberContext):
             size = plain(number.value) + (" slim" if self._slim_ones(mention) else "")
             return self._add(segment, "nail_size", size, mention)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
+        worded = after is not None and after.get("measures") in ("nails", "slim")
+        cued = before is not None and before.get("measures") == "shoe_size" and not worded
+        if cued and self._nails_sized(segment, mention):
+            return False
         first = mention.stands_for or mention  # "nailed with fours, no, three and a halfs"
         headed = self._headed_by_nails(segment, before.start if sized and before is not None else first.start)
         if headed and (sized or number.plural) and number.value >= LEAST_NAIL_SIZE and number.aughts is None:
@@ -81,7 +86,7 @@ class NailNumbers(NumberContext):
         told = told or (number.plural and self._plural_after_nails(segment, number))
         told = told or self._before_their_count(segment, number)
         if not told and number.plural and number.aughts is None:
-            told = self._dealt_before_their_count(segment, number) or self._far_from_the_shoes(segment, number)
+            told = self._on_sized_feet(segment, mention, number)
         return told or (sized and self._more_nails(segment, mention, number))
 
     def _more_nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
@@ -130,10 +135,7 @@ class NailNumbers(NumberContext):
         return nailed and (any(d.slot == "shoe_size" for d in own) or number.value >= _BIG_NAIL)
 
     def _before_their_count(self, segment: Segment, number: Number) -> bool:
-        """ "Size three, number fives, six apiece": a second size between the shoe's and the count is the nails'.
-
-        So is a plural that opens the next sentence but one: "Egg bars, size one. Side clips. Fives, six to the foot."
-        """
+        """ "Size three, number fives, six apiece": a second size between the shoe's and the count is the nails'."""
         behind = self._talk.mention_starting(number.end + 1)
         if self._words[number.end : number.end + 1] != [","] or behind is None or behind.number is None:
             return False
@@ -141,60 +143,35 @@ class NailNumbers(NumberContext):
         counted = self._talk.mention_starting(behind.end)
         named = counted is not None and (counted.get("totals") is not None or counted.get("measures") == "nails")
         sized = bool(drafts) and drafts[-1].slot == "shoe_size" and drafts[-1].start < number.start
-        sized = sized or (number.plural and not drafts and self._sized_before(segment))
         return named and sized and number.value >= LEAST_NAIL_SIZE and not segment.having("feet")
 
-    def _dealt_before_their_count(self, segment: Segment, number: Number) -> bool:
-        """ "Fives in the front feet, fours behind, three nails a side": plurals foot by foot, and then the count.
+    def _on_sized_feet(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "New shoes, size two. Fives in front, sixes behind.": the shoes of these feet had their size already.
 
-        Only where the shoes of these feet were sized just before; else "fours behind, six nails" are the shoes.
+        Where one size was told of more feet, as "threes all round" of "four on the left front", it must be far from it.
         """
-        sentence = self._sentence(segment)
-        said = [m for s in sentence for m in s.mentions if not m.dropped and (m.number or m.is_any(_OF_SHOEING))]
-        count = next((m for m in said if m.number is not None and not m.number.plural), None)
-        behind = self._talk.mention_starting(count.end) if count is not None else None
-        counted = behind is not None and (behind.get("totals") is not None or behind.get("measures") == "nails")
-        if count is None or not counted or number.start > count.start or number.value < LEAST_NAIL_SIZE:
+        first = mention.stands_for or mention
+        home = self._talk.segment_at(first.start) or segment
+        if number.value < LEAST_NAIL_SIZE or not alone(self._talk, home, first):
             return False
-        ahead = [m for m in said if m.start < count.start]
-        if not all(m.number is not None or m.get("feet") is not None for m in ahead):
+        line = line_before(self._talk, home)
+        sized = told_of(home, line, first.start, "shoe_size")
+        own = named_feet(segment) or feet_meant(home, line)
+        if not sized or not own <= feet_of(sized):
             return False
-        sizes = self._shoes_just_sized(sentence)
-        sized = {foot for size in sizes for foot in self._feet_up_to(size)}
-        return bool(sizes) and all(_named(s) <= sized for s in sentence if s.start < count.start)
+        last = next(d for d, feet in reversed(sized) if own & feet)
+        narrower = all(own < feet for _, feet in sized)
+        single = len(own) == 1 and self._words[mention.end : mention.end + 1] == ["in"]
+        size = Fraction(str(last.value).rsplit("-", 1)[-1])  # every nought is none
+        return not narrower or single or number.value - size >= _FAR_ENOUGH
 
-    def _far_from_the_shoes(self, segment: Segment, number: Number) -> bool:
-        """ "New shoes, size two. Fives in front, sixes behind.": too far from the shoes' size to be another."""
-        sentence = self._sentence(segment)
-        said = [m for s in sentence for m in s.mentions if not m.dropped]
-        held = {i for m in said if m.get("feet") is not None or (m.number and m.number.plural) for i in m.literal}
-        ahead = {self._words[i] for i in range(sentence[0].start, number.start) if i not in held}
-        shod = any(m.is_any(_OF_SHOEING) and m.get("feet") is None for m in said)
-        if number.value < LEAST_NAIL_SIZE or shod or not ahead <= _ON_FEET:
-            return False
-        told = [d for s in self._shoes_just_sized(sentence) for d in s.drafts if d.slot == "shoe_size"]
-        sizes = [Fraction(str(d.value).rsplit("-", 1)[-1]) for d in told]  # every nought is none
-        return bool(sizes) and number.value - max(sizes) >= FAR_FROM_ITS_SIZE
-
-    def _shoes_just_sized(self, sentence: list[Segment]) -> list[Segment]:
-        """The segments of the last two sentences that sized the horse's shoes."""
-        first = sentence[0]
-        near = [s for s in self._talk.segments[: first.index] if first.sentence - s.sentence <= _LATELY]
-        return [s for s in near if s.horse == first.horse and any(d.slot == "shoe_size" for d in s.drafts)]
-
-    def _feet_up_to(self, size: Segment) -> set[str]:
-        """The feet whose shoes a segment sized: those named there, else last before it; a word for all is all."""
-        for segment in reversed(self._talk.segments[: size.index + 1]):
-            if segment.horse == size.horse and segment.having("feet"):
-                return _named(segment) or set(FEET)
-        return set(FEET)
-
-    def _sized_before(self, segment: Segment) -> bool:
-        """Whether the shoes were sized in the last two sentences, and on the feet that are still in hand."""
-        near = [s for s in self._talk.segments[: segment.index] if segment.sentence - s.sentence <= _LATELY]
-        near = [s for s in near if s.horse == segment.horse]
-        sizes = [s.index for s in near if any(d.slot == "shoe_size" for d in s.drafts)]
-        return bool(sizes) and not any(s.having("feet") for s in near if s.index > sizes[-1])
+    def _nails_sized(self, segment: Segment, mention: Mention) -> bool:
+        """ "Number five nails, number three, side clips": nails have one size, so the second is their shoe's."""
+        line = line_before(self._talk, segment)
+        own = feet_meant(segment, line)
+        told = told_of(segment, line, mention.start, "nail_size", "shoe_size")
+        nails = feet_of([(d, feet) for d, feet in told if d.slot == "nail_size"])
+        return own <= nails and not own & feet_of([(d, feet) for d, feet in told if d.slot == "shoe_size"])
 
     def _after_nails(self, segment: Segment, before: Mention, mention: Mention) -> bool:
         """ "Three nails a side, size five": a size right after the nails of a sized shoe is theirs."""
@@ -257,6 +234,9 @@ class NailNumbers(NumberContext):
 
     def _past_their_size(self, after: Mention | None) -> Mention | None:
         """ "Two size four nails a side": counted before their size is said."""
+        if after is not None and after.number is not None:  # "six five slims"
+            slim = self._talk.mention_starting(after.end)
+            return slim if slim is not None and slim.get("measures") == "slim" else after
         if after is None or after.get("measures") not in ("shoe_size", "nail_size"):
             return after
         size = self._talk.mention_starting(after.end)
@@ -278,12 +258,20 @@ class NailNumbers(NumberContext):
         sentence = self._sentence(segment)
         nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions)
         sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)
-        if self._of_that_nail(segment, mention, foot) or of_a_sized_shoe(self._talk, segment, number.value, foot):
+        if self._of_that_nail(segment, mention, foot):
+            return True
+        sizing = (
+            self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
+        )
+        if not sizing and of_a_sized_shoe(self._talk, segment, number.value, foot):
             return True
         led = self._words[mention.start - 1]
         if self._words[mention.start - 2 : mention.start] in _NAILED_WITH or (nailed and led in ("at", "with", "to")):
             return True
-        return nailed and not sized and led in ("so", "and", "makes", "leaves", ",", ".")
+        ahead = number.value > FEWEST or any(
+            m.get("measures") == "nails" and m.start < mention.start for s in sentence for m in s.mentions
+        )
+        return nailed and ahead and not sized and not sizing and led in ("so", "and", "makes", "leaves", ",", ".")
 
     def _of_that_nail(self, segment: Segment, mention: Mention, foot: Mention) -> bool:
         """ "With five slims, seven in the left front": so many of the nails whose size was said for every foot."""
@@ -321,6 +309,8 @@ class NailNumbers(NumberContext):
         in_and_out = self._in_and_out(segment, mention, number)
         if in_and_out is not None:
             return in_and_out
+        if self._side_and_side(segment, mention, number):
+            return True
         first = self._after(mention, _TO_THE_SIDE)
         if first is None or first.get("totals") not in ("outside", "inside"):
             first = self._skip_nails(first)
@@ -362,13 +352,39 @@ class NailNumbers(NumberContext):
         self._set_frame("nails", segment)
         return self._add(segment, "nails", number.value + other.number.value, mention, other.end + 1)
 
+    def _side_and_side(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Reset in front, steel, three and three": as many on the other side, or one fewer."""
+        other = self._talk.mention_starting(mention.end + 1)
+        if self._words[mention.end : mention.end + 1] != ["and"] or other is None or other.number is None:
+            return False
+        pair = (number, other.number)
+        counted = all(n.value in _BRANCH and not (n.plural or n.article or n.high or n.out_of) for n in pair)
+        if not counted or abs(number.value - other.number.value) > 1 or self._headed(mention):
+            return False
+        behind = self._talk.mention_starting(other.end)
+        nails = behind is not None and behind.get("measures") == "nails"
+        end = behind.end if behind is not None and nails else other.end
+        closed = self._words[end : end + 1] in _CLOSING or self._foot_follows(end)
+        if not closed or not (nails or self._shod_here(segment)):
+            return False
+        self._used.add(other.start)
+        self._set_frame("nails", segment)
+        return self._add(segment, "nails", number.value + other.number.value, mention, end)
+
+    def _headed(self, mention: Mention) -> bool:
+        """Whether a measure word stands before the number, with no comma between."""
+        head = self._before(mention)
+        return head is not None and "," not in self._words[head.end : mention.start]
+
+    def _shod_here(self, segment: Segment) -> bool:
+        """Whether shoes are spoken of in the sentence or the line of short ones before it, and nothing else is."""
+        said = [*line_before(self._talk, segment), *self._sentence(segment)]
+        if any(m.is_any(_OF_THE_BODY) for s in said for m in s.mentions):
+            return False
+        return any(m.is_any(_OF_SHOEING) for s in said for m in s.mentions) or any(s.drafts for s in said)
+
     def _skip_nails(self, mention: Mention | None) -> Mention | None:
         if mention is None or mention.get("measures") != "nails":
             return None
         side = self._after(mention, _TO_THE_SIDE)
         return side if side is not None and side.get("totals") in ("outside", "inside") else None
-
-
-def _named(segment: Segment) -> set[str]:
-    """The feet that a segment names one by one or in pairs."""
-    return {foot for m in segment.having("feet") for foot in NAMED_FEET.get(m.readings["feet"], ())}

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.shoeing_line import feet_meant, feet_of, line_before, told_of
 from pipeline.reading.talk import Draft, Segment, Talk
 
 _LIGHT = frozenset({
@@ -17,6 +18,7 @@ _LOW = frozenset({"low", "lowish"})
 _GOOD = frozenset({"good", "level", "even", "high", "nice", "nicely", "well", "sweet"})
 _ARE = (["are"], ["were"], ["sit"], ["sat"])
 _REACH = 6
+_FAR_IN_A_FOOT = 2
 FAR_FROM_ITS_SIZE = 3  # sizes between the shoes of one horse; common practice, no source
 
 
@@ -38,12 +40,14 @@ def draft_nailed(talk: Talk) -> None:
 
 def of_a_sized_shoe(talk: Talk, segment: Segment, count: Fraction, foot: Mention) -> bool:
     """ "Both hinds, size two, six in the near hind and seven in the off": too far from that size to be another."""
-    if str(foot.get("feet"))[:-1] not in ("L", "R", "bare_"):
+    line = line_before(talk, segment)
+    sized = told_of(segment, line, foot.start, "shoe_size")
+    own = feet_meant(segment, line)
+    if not sized or not own <= feet_of(sized):
         return False
-    told = [d for s in talk.sentence(segment.sentence) if s.index <= segment.index for d in s.drafts]
-    sizes = [str(d.value) for d in told if d.slot == "shoe_size"]
-    plain = [Fraction(size) for size in sizes if size.replace(".", "", 1).isdigit()]
-    return bool(plain) and count - max(plain) >= FAR_FROM_ITS_SIZE
+    largest = max(Fraction(str(d.value).rsplit("-", 1)[-1]) for d, feet in sized if feet & own)  # every nought is none
+    one_by_one = str(foot.get("feet"))[:-1] in ("L", "R", "bare_")
+    return count - largest >= (_FAR_IN_A_FOOT if one_by_one else FAR_FROM_ITS_SIZE)
 
 
 def _add(talk: Talk, segment: Segment, start: int, at: int, answers: frozenset[str]) -> None:

@@ -75,7 +75,7 @@ def _new_size(talk: Talk, segment: Segment, index: int) -> bool:
     sized = next((m for m in segment.mentions if m.start == at and m.number is not None), None)
     if sized is None or sized.number is None:
         return False
-    if new_on_a_foot(talk, sized):
+    if new_on_a_foot(talk, sized) or at > index + 1:  # "new size three on the fronts"
         return True
     return sized.number.plural or bool(sized.number.aughts) or talk.words[max(0, index - 1) : index] in (["a"], ["an"])
 

@@ -8,13 +8,13 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import LONG_TIMES
 from pipeline.reading.numbers import Number
 from pipeline.reading.other_counts import counts_other_things, leads_to_foot, numbers_other_things
+from pipeline.reading.shoeing_line import alone, feet_meant, feet_of, line_before, told_of
 from pipeline.reading.size_ranges import SizeRanges, new_on_a_foot, size_name
 from pipeline.reading.talk import Segment
 
 _CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
-_TERSE = 3  # short sentences in a row in which one shoeing is told
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
 
 
@@ -35,7 +35,8 @@ class ShoeNumbers(SizeRanges):
             return False
         wedged = self._frame is not None and self._frame.slot == "wedge" and self._frame.sentence == segment.sentence
         shod = any(m.is_any(("shoe_types", "shoe_materials")) for s in self._sentence(segment) for m in s.mentions)
-        if wedged and number.plural and not (cued or shod) and number.aughts is None:
+        listed = wedged and self._alone_behind_shoes(segment, mention, number)
+        if wedged and number.plural and not (cued or shod or listed) and number.aughts is None:
             return False  # "two degree wedges, I thought about threes but twos are plenty"
         if before is not None and before.get("measures") in ("body_condition", "cresty_neck"):
             return False
@@ -63,19 +64,36 @@ class ShoeNumbers(SizeRanges):
         return self._add(segment, "shoe_size", size_name(number), mention)
 
     def _alone_behind_shoes(self, segment: Segment, mention: Mention, number: Number) -> bool:
-        """ "Reset four. Plain. Ones. Six nails.": a plural alone, right behind shoes that were not sized yet."""
-        if not number.plural:
+        """ "Reset four. Plain. Ones. Six nails.", "steel, two, four nails a side": alone behind shoes not sized yet."""
+        if number.value > _LARGEST or number.value.denominator > 2 or not alone(self._talk, segment, mention):
             return False
-        rest = [i for s in self._sentence(segment) for i in range(s.start, s.end)]
-        footed = {i for s in self._sentence(segment) for m in s.having("feet") for i in m.literal}
-        if set(rest) - footed != set(range(mention.start, mention.end)) or number.value > _LARGEST:
+        sized_form = number.plural or number.article or number.value.denominator == 2
+        return (sized_form or self._between_their_words(segment, mention, number)) and self._not_sized_yet(
+            segment, mention
+        )
+
+    def _between_their_words(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """A small number alone between two commas, right behind the kind or the stuff of the shoe."""
+        if (
+            number.value > _SMALL_SIZE
+            or not segment.joined_by(",")
+            or mention.end - mention.start < segment.end - segment.start
+        ):
             return False
-        before = [s for s in self._talk.segments[: segment.index] if 0 < segment.sentence - s.sentence <= _TERSE]
-        before = [s for s in before if s.horse == segment.horse]
-        last = [s for s in before if segment.sentence - s.sentence == 1]
-        if any(d.slot in ("shoe_size", "nails", "nail_size") for s in before for d in s.drafts):
-            return False
-        return any(m.is_any(("shoe_types", "shoe_materials", "work")) for s in last for m in s.mentions)
+        ahead, behind = (
+            self._talk.segments[segment.index - 1],
+            self._talk.segments[segment.index + 1 : segment.index + 2],
+        )
+        listed = bool(behind) and behind[0].sentence == segment.sentence and behind[0].joined_by(",", "and", ", and")
+        footed = listed and bool(behind[0].having("feet"))
+        return listed and not footed and any(m.is_any(("shoe_types", "shoe_materials")) for m in ahead.mentions)
+
+    def _not_sized_yet(self, segment: Segment, mention: Mention) -> bool:
+        """Whether the line tells of shoes on these feet, and neither of their size nor of their nails."""
+        line = line_before(self._talk, segment)
+        shod = told_of(segment, line, mention.start, "work", "shoe_type", "shoe_material")
+        sized = told_of(segment, line, mention.start, "shoe_size", "nails", "nail_size")
+        return bool(shod) and not feet_meant(segment, line) & feet_of(sized)
 
     def _of_something_else(self, mention: Mention, number: Number, *, cued: bool) -> bool:
         if cued and self._words[mention.start - 1] == "number" and self._horse_behind(mention):
@@ -132,7 +150,8 @@ class ShoeNumbers(SizeRanges):
         """ "8s in front, 6s behind"; "plain steel, fronts one, hinds aught"; "new shoes, one and a half, clips"."""
         if number.value > _LARGEST or number.value.denominator > 2 or self._counts_something(mention):
             return False
-        if any(m.is_any(("measures", "units", "times", "gaits", "findings")) for m in segment.mentions):
+        said = [m for m in segment.mentions if m.get("measures") != "nails" or m.start < mention.start]
+        if any(m.is_any(("measures", "units", "times", "gaits", "findings")) for m in said):
             return False
         footed = self._touches_foot(segment, mention)
         if footed and number.plural:
@@ -141,8 +160,16 @@ class ShoeNumbers(SizeRanges):
         if footed and number.article and small and not self._graded_near(segment):
             return True  # "left front a two, right front a one and a half"
         half = number.value.denominator == 2 and segment.end - segment.start <= mention.end - mention.start + 1
-        alone = mention if half and not footed and number.value < _SMALL_SIZE else None
-        return small and (footed or half) and self._shoes_named(segment, alone)
+        half = half or (number.value.denominator == 2 and self._words[mention.end : mention.end + 1] == ["with"])
+        if small and footed and self._dealt_in_the_line(segment, mention, number):
+            return True
+        return small and (footed or half) and self._shoes_named(segment, mention)
+
+    def _dealt_in_the_line(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Reset four. Steel. Fronts three, hinds two.": sizes that differ, of the shoes just told of."""
+        others = [m.number for s in self._sentence(segment) for m in s.mentions if m.number is not None]
+        dealt = any(n.value != number.value or n.aughts != number.aughts for n in others)
+        return (dealt or number.value.denominator == 2) and self._not_sized_yet(segment, mention)
 
     def _graded_near(self, segment: Segment) -> bool:
         """Whether a grade is spoken of in this sentence or the one before, which "a two" may be."""
@@ -163,12 +190,10 @@ class ShoeNumbers(SizeRanges):
         near = (m for m in feet if 0 <= m.start - mention.end <= 2)
         return any(m.end == start for m in feet) or any(leads_to_foot(self._talk, mention, m) for m in near)
 
-    def _shoes_named(self, segment: Segment, ahead_of_nails: Mention | None = None) -> bool:
-        """Whether shoes are named; "aluminum, one and a half, two nails a side": nails may be counted behind it."""
+    def _shoes_named(self, segment: Segment, mention: Mention) -> bool:
         sentence = self._sentence(segment)
         kinds = ("shoe_types", "shoe_materials", "work")
-        until = ahead_of_nails.start if ahead_of_nails is not None else sentence[-1].end
-        nailed = any(m.get("measures") == "nails" and m.start < until for s in sentence for m in s.mentions)
+        nailed = any(m.get("measures") == "nails" and m.start < mention.start for s in sentence for m in s.mentions)
         aught = any(m.number is not None and m.number.aughts for s in sentence for m in s.mentions)
         return not nailed and (aught or any(m.is_any(kinds) for s in sentence for m in s.mentions))
 
@@ -192,5 +217,6 @@ class ShoeNumbers(SizeRanges):
         return (
             sized
             or any(m.is_any(kinds) for s in sentence for m in s.mentions)
+            or any(d.slot == "work" for s in sentence for d in s.drafts)
             or (self._frame is not None and self._frame.slot == "shoe_size")
         )

@@ -72,7 +72,7 @@ def in_every(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
         return _every_shoe(talk, draft, hand)
     if draft.slot == "nail_size" and talk.words[draft.segment.start] == "all":
         return _all_counted(talk, draft)
-    if draft.slot == "shoe_material":
+    if draft.slot in ("shoe_material", "shoe_type"):
         return _all_of_it(talk, draft, hand)
     if draft.value == "new_shoe":
         return _all_new(talk, draft, hand)

@@ -91,7 +91,10 @@ class WornNumbers(NumberContext):
         if not whole or number.plural or number.article or not _FEWEST_NAILS <= number.value <= _MOST_NAILS:
             return False
         before = self._words[mention.start - 1] if mention.start > segment.start else ","
-        if before in _COUNTED and self._in_foot(mention.end) and self._nail_near(segment):
+        sizing = (
+            self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
+        )
+        if before in _COUNTED and self._in_foot(mention.end) and self._nail_near(segment) and not sizing:
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention)
         closed = not set(self._words[mention.end : mention.end + 1]) - {",", "and", "but", ";", *SENTENCE_ENDS}
