@@ -25,6 +25,8 @@ _CLAUSE_OPENERS = frozenset({",", "and", ".", "but", ";"})
 _SIDE_VERBS = frozenset({"is", "'s", "was", "being", "one"})
 _NUMBER_ENDS = frozenset({",", ".", "and", "but", ";", ""})
 _LENGTH_UNITS = ("mm", "cm", "inch", "degree")
+_ACROSS = {"left": "right", "right": "left", "near": "off", "off": "near"}
+_LIGHT = frozenset({"a", "an", "some", "bit", "of", "the", "just", "only"})
 _OBJECTS = frozenset({"it", "him", "her", "the", "a", "an", "with", "them"})
 _OWNED = frozenset({"the", "his", "her", "its"})
 _STATES = ("severities", "shoe_states", "gaits", "pulses", "tester_responses")
@@ -55,14 +57,16 @@ def mark_bare_sides(talk: Talk) -> None:
 def _is_side(talk: Talk, index: int) -> bool:
     word, before = talk.words[index], talk.words[index - 1]
     after = talk.words[index + 1] if index + 1 < len(talk.words) else ""
-    if word == "left" and after in _OBJECTS:
+    led = before in _OWNED and talk.words[index - 2] in ("on", "in") and _found_behind(talk, index)
+    led = led or _across_from(talk, index)
+    if word == "left" and after in _OBJECTS and not led:
         return False  # "left it alone"
     if _numbered(talk, index, after) or _told_by_side(talk, index, after):
         return True
     near = word == "near" and after not in _NEAR_AFTER
     determined = (before in _OWNED and not near) or (before in _BARE_BEFORE and word in ("left", "right"))
     now = after == "now" and before in _OWNED  # not "in right now"
-    return determined and (after in _BARE_AFTER or now or _state_behind(talk, index))
+    return (determined and (after in _BARE_AFTER or now or _state_behind(talk, index))) or led
 
 
 def _side_alone(talk: Talk, index: int) -> bool:
@@ -89,7 +93,7 @@ def _numbered(talk: Talk, index: int, after: str) -> bool:
 
 def _nails_on_each(talk: Talk, index: int) -> bool:
     """ "Five nails left, six right", "five nails near, six off"; nails are left over unless the other side follows."""
-    other = {"left": "right", "right": "left", "near": "off", "off": "near"}[talk.words[index]]
+    other = _ACROSS[talk.words[index]]
     near = talk.words[index + 1 : index + 5]
     nails = talk.words[index - 1] in ("nails", "nail") and any(m.number and m.end == index - 1 for m in talk.mentions)
     return nails and other in near and not SENTENCE_ENDS & set(near[: near.index(other)])
@@ -115,6 +119,30 @@ def _told_by_side(talk: Talk, index: int, after: str) -> bool:
         return True
     ahead = talk.mention_ending(index)
     return after in _NUMBER_ENDS and ahead is not None and ahead.get("severities") is not None
+
+
+def _across_from(talk: Talk, index: int) -> bool:
+    """ "Near fore seedy toe, off a bruise", "right front a flare, left a corn": the foot across, and what is there."""
+    if talk.words[index - 1] not in _CLAUSE_OPENERS or not _found_behind(talk, index):
+        return False
+    stop = max((i for i in range(index) if talk.words[i] in SENTENCE_ENDS), default=-1)
+    ahead = [m for m in talk.having("feet") if stop < m.start < index]
+    last = ahead[-1] if ahead else None
+    return last is not None and last.get("feet") in FEET and talk.words[last.start] == _ACROSS[talk.words[index]]
+
+
+def _found_behind(talk: Talk, index: int) -> bool:
+    """Whether a finding stands behind the side: "a corn", "bad thrush", "a bit of a flare"."""
+    at = index + 1
+    while at < len(talk.words) and (told := talk.mention_starting(at)) is not None and told.is_any(("severities",)):
+        at = told.end
+    while at < len(talk.words) and talk.words[at] in _LIGHT:
+        at += 1
+    while at < len(talk.words) and (told := talk.mention_starting(at)) is not None and told.is_any(("severities",)):
+        at = told.end
+    told = talk.mention_starting(at)
+    zoned = told is not None and told.get("zones") is not None and talk.mention_starting(told.end)
+    return told is not None and (told.is_any(("findings",)) or bool(zoned and zoned.is_any(("findings",))))
 
 
 def _state_behind(talk: Talk, index: int) -> bool:

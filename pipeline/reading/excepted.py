@@ -12,15 +12,16 @@ from pipeline.reading.foot_names import EXCEPT, resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
-from pipeline.record import Status
+from pipeline.record import MatchKind, Status
 
 _ONE_OF = "foot: one of several"
 _OPENING = frozenset({"bar", "barring", "except", "save", "apart", "excepting"})
-_EXCEPT_ENDS = frozenset(cue[-1] for cue in EXCEPT)
+_EXCEPT_ENDS = frozenset({*(cue[-1] for cue in EXCEPT), "only"})
 _TAKES = frozenset({"would", "could", "only", "took", "takes", "got", "gets", "has", "had", "'s", "is", "was", "held"})
 _CLAUSE_ENDS = frozenset({",", *SENTENCE_ENDS})
 _WAS = frozenset({"'s", "is", "was", "were", "are", "got", "gets", "a"})
 _LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
+_HAVING = frozenset({"have", "had", "got", "has"})
 _WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
 _PAIRS = frozenset({"fronts", "hinds"})
 _PAIR = 2
@@ -33,15 +34,15 @@ def mark_exceptions(talk: Talk) -> None:
         start = out.start
         while start and talk.words[start - 1] in _LEADING_IN:
             start -= 1
-        if not start or talk.words[start - 1] not in _EXCEPT_ENDS:
-            continue
-        cue = next((c for c in EXCEPT if talk.words[start - len(c) : start] == c and start > len(c)), None)
+        cue = _cue_before(talk, start)
         if cue is None:
             continue
         at = start - len(cue)
         if talk.words[at - 1] == "," and cue != ["but"]:
             at -= 1
         whole = talk.mention_ending(at)
+        if cue != ["but"] and _said_apart(talk, whole, at, out):
+            continue
         if _worked_but(talk, whole, out):
             continue
         bare = talk.words[at - 1] in _WHOLE
@@ -66,6 +67,45 @@ def mark_exceptions(talk: Talk) -> None:
         out.start, out.literal, moved = begin, tuple(range(begin, out.end)), True
         talk.changed()
     talk.in_order(moved=moved)
+
+
+def _cue_before(talk: Talk, start: int) -> list[str] | None:
+    """The words that leave out what stands at the token: "except", "apart from"; "only" before "for"."""
+    if not start or talk.words[start - 1] not in _EXCEPT_ENDS:
+        return None
+    forms = [*EXCEPT, ["only"]] if talk.words[start] == "for" else EXCEPT  # "they all have it only for the near fore"
+    return next((c for c in forms if talk.words[start - len(c) : start] == c and start > len(c)), None)
+
+
+def _said_apart(talk: Talk, ahead: Mention | None, at: int, out: Mention) -> bool:
+    """ "Except for the off fore there's thrush in all of them", "they've all got it only for the off fore".
+
+    The whole stands elsewhere in the sentence, with no other foot; "they all" is all four there.
+    """
+    if ahead is not None and ahead.is_any(("feet", "totals", "number")):
+        return False
+    start = max((i + 1 for i in range(at) if talk.words[i] in SENTENCE_ENDS), default=0)
+    stop = next((i for i in range(out.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    near = [m for m in talk.having("feet") if start <= m.start < stop and m is not out]
+    if not near:
+        every = next((i for i in range(start, stop - 1) if _they_all(talk, i)), None)
+        if every is None:
+            return False
+        whole = Mention(every, every + 1, (every,), {"feet": "all"}, MatchKind.VARIANT)
+        talk.mentions.append(whole)
+    elif len(near) == 1 and near[0].get("feet") == "all":
+        whole = near[0]
+    else:
+        return False
+    whole.readings["feet"] = f"all-{out.readings['feet']}"
+    out.dropped = True
+    return True
+
+
+def _they_all(talk: Talk, at: int) -> bool:
+    """ "They all have", "they've all got", "all have it"."""
+    owned = talk.words[at] == "all" and talk.words[at + 1] in _HAVING
+    return owned and all(at not in m.literal for m in talk.mentions if m.get("feet"))
 
 
 def _worked_but(talk: Talk, work: Mention | None, out: Mention) -> bool:

@@ -27,7 +27,7 @@ from pipeline.reading.foot_groups import (
     setup_only,
     united,
 )
-from pipeline.reading.foot_in_hand import done_to_it, done_to_them, from_hand
+from pipeline.reading.foot_in_hand import done_to_it, done_to_them, from_hand, of_today, told_in_passing
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
@@ -51,16 +51,18 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
     """Give every draft its feet, horse by horse; returns the foot groups of each segment by index."""
     groups: dict[int, list[FootGroup]] = {}
     hand: Feet | None = None
-    horse = -1
+    horse, aside = -1, None
     for sentence in talk.sentences():
         before, named = hand, False
         for segment in sentence:
             if segment.horse != horse:
-                hand, before, horse = None, None, segment.horse
+                hand, before, horse, aside = None, None, segment.horse, None
                 talk.across, talk.single_out = None, None
             found, hand = groups_of(talk, segment, hand, named)
             groups[segment.index] = of_the_others(talk, segment, groups, found)
             named = named or bool(found)
+        if aside is not None and of_today(talk, sentence, groups, aside):
+            hand, before, aside = aside.before, aside.before, None
         alone = len({s.horse for s in sentence}) == 1
         for position, segment in enumerate(sentence):
             if not segment.drafts:
@@ -80,6 +82,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
             _foot_behind_sentence(talk, sentence, groups)
             _except_feet(sentence, groups)
         foot_in_the_end(talk, sentence, groups)
+        aside = told_in_passing(sentence, groups, before, aside)
         if footed:
             hand = contrasted(sentence, groups, before) or hand
             talk.across = told_apart(talk, sentence, groups) or talk.across

@@ -2,22 +2,66 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
+from pipeline.reading.foot_groups import SETUP_SLOTS, Groups
 from pipeline.reading.gone_over import feet_gone_over
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.shoeing_line import line_before, named_feet_of
-from pipeline.reading.talk import Draft, Feet, Talk
+from pipeline.reading.talk import Draft, Feet, Sentence, Talk
 from pipeline.reading.told_apart import those
 from pipeline.reading.whole_horse import in_every
-from pipeline.record import FEET
+from pipeline.record import FEET, HORSE_SLOTS
 
 _A_FOOT = (["a", "foot"], ["a", "shoe"], ["the", "foot"], ["per", "foot"], ["per", "shoe"])
 _PAIR = 2
 _OF_A_SHOE = ("work", "shoe_size", "shoe_type", "shoe_material")
 _BARED = ("trim", "removed")
+_POINTING = frozenset({"it", "that", "this", "there", "again", "back", "then", "same"})
+_EACH_OF_TWO = frozenset({"treatment", "packing", "pad"})
 _APIECE = frozenset({"nails", "shoe_size", "clips", "pad", "traction", *ANGLES, *LENGTHS})
 _ADDED = frozenset({"traction", "clips", "pad", "packing", "wedge"})
 _KIND = frozenset({"shoe_size", "shoe_type", "shoe_material"})
 _ADDED_IN = 3  # sentences in a row that may tell what was added to some of the shoes
+
+
+@dataclass(frozen=True)
+class Aside:
+    """One foot that was told of in passing, "I'll pad the off fore next time", and what was in hand before it."""
+
+    before: Feet | None
+    planned: bool
+
+
+def told_in_passing(sentence: Sentence, groups: Groups, before: Feet | None, aside: Aside | None) -> Aside | None:
+    """What a sentence leaves that names one foot and tells nothing of today but a denial; else the one before."""
+    named = {group.feet for s in sentence for group in groups[s.index]}
+    told = [d for s in sentence for d in s.drafts if d.slot not in HORSE_SLOTS]
+    if not named:
+        return None if told else aside  # "testers get nothing there now": the foot is in hand
+    if len(named) > 1 or len(next(iter(named))) > 1 or any(s.having("times", "today") for s in sentence):
+        return None
+    planned = any(s.having("plans") for s in sentence) and not any(d.slot == "finding" for d in told)
+    past = any(s.having("times", "history") for s in sentence)
+    denied = all(d.slot == "finding" for d in told) and all(s.having("denials") for s in sentence if s.drafts)
+    if not (planned or past or (told and denied)):
+        return None
+    return Aside(aside.before if aside else before, planned)
+
+
+def of_today(talk: Talk, sentence: Sentence, groups: Groups, aside: Aside | None) -> bool:
+    """ "I'll pad the off fore next time. Trimmed.": work of today, which is not of the foot told of in passing.
+
+    Behind a plan so is all that is put on; behind a denial or an earlier time only a trim or reset said alone.
+    """
+    told = [d for s in sentence for d in s.drafts if d.slot not in HORSE_SLOTS]
+    if aside is None or not told or any(groups[s.index] for s in sentence) or sentence.says(_POINTING):
+        return False
+    if any(s.having("plans") or s.having("times", "history") for s in sentence):
+        return False
+    work = told[0].slot == "work" and told[0].value in ("trim", "reset")
+    put_on = aside.planned and all(d.slot in SETUP_SLOTS for d in told)
+    return put_on or (work and aside.before is None)
 
 
 def done_to_them(talk: Talk, draft: Draft) -> bool:
@@ -75,11 +119,15 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
         nails = [d for s in talk.sentence(draft.segment.sentence) for d in s.drafts if d.slot == "nails" and d.feet]
         counted = nails[-1].feet if nails and nails[-1].end <= draft.start else None
         return counted if counted and set(feet) < set(counted) else feet  # "six in each, size fives"
-    if draft.slot not in _APIECE or feet is None or not each:
+    if feet is None or not each:
         return feet
     if draft.slot == "nails" and len(feet) == _PAIR:
         return _of_both_pairs(talk, draft, feet)
     if len(feet) != 1:
+        return feet
+    if draft.slot in _EACH_OF_TWO and len(two := _told_one_by_one(talk, draft)) == _PAIR and feet[0] in two:
+        return two
+    if draft.slot not in _APIECE:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")
 
@@ -100,3 +148,12 @@ def _of_both_pairs(talk: Talk, draft: Draft, feet: Feet) -> Feet:
     shod = {foot for d in told if d.slot in _OF_A_SHOE and d.value not in _BARED for foot in d.feet or ()}
     counted = {foot for d in told if d.slot == "nails" for foot in d.feet or ()}
     return FEET if shod == set(FEET) and not counted else feet
+
+
+def _told_one_by_one(talk: Talk, draft: Draft) -> Feet:
+    """ "Thrush in the near fore, a corn in the off hind. Iodine in each": the feet that were told of one by one."""
+    near = [d for s in talk.segments for d in s.drafts if 0 <= draft.segment.sentence - s.sentence <= _PAIR]
+    told = [d.feet or () for d in near if d.slot == "finding" and d.start < draft.start]
+    if any(len(feet) != 1 for feet in told):
+        return ()
+    return tuple(foot for foot in FEET if (foot,) in told)

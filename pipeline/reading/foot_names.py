@@ -33,7 +33,10 @@ _VERBS = frozenset({
     "is", "'s", "has", "had", "was", "got", "gets", "looks", "are", "were", "have", "does", "did", "needs", "gave",
     "gives", "took", "takes", "showed", "shows", "flinched", "stayed", "reacted", "answered",
 })  # fmt: skip
-EXCEPT = (["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"])
+EXCEPT = (
+    ["but"], ["bar"], ["except"], ["except", "for"], ["apart", "from"], ["barring"], ["save"], ["excepting"],
+    ["not", "counting"], ["other", "than"],
+)  # fmt: skip
 _BEFORE = frozenset({"before"})
 _HAS_HAD = frozenset({"had", "'d", "was", "were", "been", "wore", "used"})
 _PUT_ON = ("clips", "shoe_types", "shoe_materials", "pads", "packings", "traction", "work", "number")
@@ -48,6 +51,7 @@ _OF_A_SIDE = frozenset({",", "of", "shoes", "side", "feet", "both"})
 _SIDES_ALONE = {"left": "lefts", "near": "lefts", "right": "rights", "off": "rights"}
 _AND = (["in"], ["an"])
 _TOLD_IN_FULL = frozenset({"both", "left", "right", "near", "off"})
+_MERELY = frozenset({"just", "only", "a", "an", "simply", "bit", "of", "some", ":"})
 _TWO_OF = frozenset({"two"})
 
 
@@ -196,9 +200,20 @@ def join_feet(talk: Talk) -> None:
             continue
         after = talk.words[second.end] if second.end < len(talk.words) else ""
         leading = not _told_before(talk, first)
-        if after in (_VERBS | {"i", "we"}) and not leading:
+        if not leading and (after in (_VERBS | {"i", "we"}) or _done_otherwise(talk, second)):
             continue
         _join(talk, first, second)
+
+
+def _done_otherwise(talk: Talk, second: Mention) -> bool:
+    """ "New shoe on the near hind and the rest just a trim": what is done or found there stands right behind it."""
+    for at in range(second.end, len(talk.words)):
+        told = talk.mention_starting(at)
+        if told is not None and told.is_any(("work", "findings", "shoe_states")):
+            return True
+        if talk.words[at] not in _MERELY:
+            return False
+    return False
 
 
 def _either_of(talk: Talk) -> None:

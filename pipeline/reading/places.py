@@ -19,6 +19,15 @@ YARD = frozenset(
     | {"yards", "driveway", "step", "steps", "garden", "room", "seat", "office", "pens", "pen", "corral", "run"}
 )  # fmt: skip
 _VEHICLES = frozenset({"truck", "van", "ute", "lorry", "trailer", "wagon", "tractor", "car", "float", "pickup"})
+_ABOUT = frozenset({"dog", "dogs", "kids", "tack", "hay", "feed", "tools", "anvil", "forge", "gear", "pads", "shoes"})
+_TIMES = ("week", "fortnight", "month", "day", "year")
+_A_BIT = frozenset({"a", "bit", "way", "well", "little", "so", "far", "right", "always", "all"})
+_GOING_LATE = frozenset({"running", "getting", "gotten", "falling", "fell", "fallen"})
+_BEING = frozenset({"is", "'s", "was", "were", "are", "'re", "'m", "am", "been"})
+_PERSONS = (["he"], ["she"], ["i"], ["we"], ["they"], ["owner"], ["have"], ["has"], ["'ve"])
+_WITH = (["with"], ["on"], ["schedule"])
+_CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], *_WITH)
+_STANDING = frozenset({"parked", "out", "round", "just", "up", "tied", "sitting", "over", "still", "back"})
 _PARTS = frozenset(
     {
         "coronet", "coronary", "bar", "bars", "frog", "heel", "heels", "toe", "quarter", "quarters", "wall", "nail",
@@ -57,17 +66,42 @@ def _is_place(talk: Talk, mention: Mention) -> bool:
     led = mention.start - (talk.words[mention.start - 1] == "the")
     if talk.words[led - 1] == "from" and behind[:1] in ([","], ["."], ["and"], []):
         return not _LOOKED.isdisjoint(talk.words[max(0, mention.start - _FROM) : mention.start])
+    if _late(talk, mention) or _thing_there(talk, mention):
+        return True
     if last in ("front", "back"):
         name = talk.mention_starting(mention.end + 1)
         whose = (name is not None and name.get("horse") is not None) or behind[1:2] in (["him"], ["her"], ["them"])
         of = behind[:1] == ["of"] and behind[1:2] != ["course"] and not whose
-        return of or (bool(behind) and behind[0] in YARD)
+        counted = (number := talk.mention_starting(mention.end)) is not None and number.end - number.start > 1
+        return of or (bool(behind) and behind[0] in YARD and not counted)  # "heel angle in front forty four"
     if last == "behind" and behind[:1] in _IT and behind[1:2] in _ENDS:
         return True
     if last != "behind" or not behind or behind[0] not in _THE:
         return False
     noun = next((word for word in behind if word not in _THE - {"tractor"}), "")
     return noun in YARD | _VEHICLES | _PARTS
+
+
+def _late(talk: Talk, mention: Mention) -> bool:
+    """ "Three weeks behind", "she's behind with her bookings", "running behind": late, no hind feet."""
+    if talk.words[mention.start : mention.end] != ["behind"]:
+        return False
+    before, behind = talk.mention_ending(mention.start), talk.words[mention.end : mention.end + 1]
+    counted = before is not None and before.get("units") in _TIMES and behind in _CLOSING
+    at = mention.start - 1
+    while at > 0 and talk.words[at] in _A_BIT:
+        at -= 1
+    going = talk.words[at] in _GOING_LATE
+    person = talk.words[at] in _BEING and talk.words[at - 1 : at] in _PERSONS
+    return counted or going or (person and behind in _WITH)
+
+
+def _thing_there(talk: Talk, mention: Mention) -> bool:
+    """ "The truck's out the front", "dog was in the back": where a thing is that has no feet to shoe."""
+    at = mention.start - (talk.words[mention.start - 1] == "the")
+    while at > 0 and talk.words[at - 1] in _STANDING:
+        at -= 1
+    return at > 1 and talk.words[at - 1] in _BEING and talk.words[at - 2] in _VEHICLES | _ABOUT
 
 
 def goes_round_it(talk: Talk, mention: Mention) -> bool:

@@ -212,9 +212,9 @@ def _mark_feet(talk: Talk) -> None:
     """Feet that are told by more than their name: sides alone, counted feet, all but one."""
     leave_out_places(talk)
     mark_short_feet(talk)
-    mark_the_other(talk)
     mark_bare_sides(talk)
     pair_behind(talk)
+    mark_the_other(talk)
     mark_both_of_a_side(talk)
     name_one_of_a_pair(talk)
     name_the_foot_of_the_end(talk)

@@ -79,11 +79,13 @@ def _without_needless_guess(rows: list[Settled]) -> list[Settled]:
     """ "Trimmed and reset the fronts", "barefoot mare … only trimmed the fronts": the feet said stand for the guess."""
     if not any(row.draft.foot_guessed for row in rows):
         return rows
-    named = {r.draft.value for r in rows if r.draft.slot == "work" and not r.draft.foot_guessed}
-    trimmed = bool(named & {"trim", "reset", "new_shoe"})
+    work = [r.draft for r in rows if r.draft.slot == "work" and not r.draft.foot_guessed]
 
     def needless(row: Settled) -> bool:
-        return row.draft.foot_guessed and (row.draft.value in named or (row.draft.value == "trim" and trimmed))
+        draft = row.draft  # "I'll reset the off fore next time. Trimmed him": a plan stands for nothing of today
+        today = draft.status is Status.PRESENT
+        named = {d.value for d in work if d.status is Status.PRESENT or not today} if draft.foot_guessed else set()
+        return draft.value in named or (draft.value == "trim" and not named.isdisjoint(_WHOLE_HORSE_WORK))
 
     return [row for row in rows if not needless(row)]
 

@@ -8,8 +8,9 @@ from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
 
-_THE_OTHER = Sayings("the other one", "the other")
-_OPENED_BY = frozenset({",", "and", "but", "while", "though", *SENTENCE_ENDS})
+_THE_OTHER = Sayings("the other one", "the other", "other one", "other")
+_OTHER = frozenset({"other"})
+_OPENED_BY = frozenset({",", ":", "and", "but", "while", "though", *SENTENCE_ENDS})
 _VERBS = frozenset({"was", "is", "'s", "had", "has", "have"})
 _NOR_SO = frozenset({"neither", "nor", "so"})
 _DOES = _VERBS | {"does", "did", "do"}
@@ -43,25 +44,94 @@ _OF_A_FOOT = frozenset(
     }
 )
 _LIGHT = frozenset({"just", "only", "a", "bit", "well", "nearly", "also", "still", "all"})
+_LEADING_IN = _LIGHT | {"an", "got", "some", "another", "there"}
+_TOLD_OF_A_FOOT = (
+    "findings", "severities", "pulses", "tester_responses", "shoe_states", "shoe_types", "pads", "same", "too",
+)  # fmt: skip
+_ALIKE = ("same", "too")
+_LINKS = frozenset({"with", "for", "on", "in", "of", "goes"})
+_PULLED = frozenset({"pulled", "pull"})
+_WEEKLY = ("week", "fortnight", "month", "year")
+_COUNTED_BEFORE = 16  # tokens from the number of the one to that of the other
 
 
 def mark_the_other(talk: Talk) -> None:
-    """Make a foot of "the other" where a shoe is spoken of, or, with one horse in the memo, a finding."""
-    if not talk.says(frozenset({"other"})):
+    """Make a foot of "the other" where a shoe, a finding, an answer or a number is told, and one foot was before.
+
+    Where the memo has several horses, "the other one" may be one of them: only what is found on a foot, or counted,
+    is told of a foot then, and not behind a sentence that speaks of a horse.
+    """
+    if not talk.says(_OTHER):
         return
     taken = talk.claimed()
-    horses = {m.readings["horse"] for m in talk.having("horse")}
+    alone = len({m.readings["horse"] for m in talk.having("horse")}) == 1
     for at, form in _THE_OTHER.within(talk.words, 1, len(talk.words)):
         end = at + len(form)
-        foot = len(horses) == 1 and _as_the_first(talk, at, end)
-        if not (foot or _told_behind(talk, at, end, one_horse=len(horses) == 1)):
+        if form[-1] == "one":
+            _part_from_one(talk, end, taken)
+        if talk.words[at - 1] == "the" or taken & set(range(at, end)):
             continue
-        if _of_one_foot(talk, at) and not taken & set(range(at, end)):
+        foot = _foot_before(talk, at)
+        if foot is None:
+            continue
+        told = _found_behind(talk, at, end) and (alone or not _of_a_horse(talk, foot, at))
+        worded = _worded_behind(talk, at, end, one_horse=alone)
+        if told or worded or (alone and _as_the_first(talk, at, end)) or _worked(talk, foot, at, end):
             talk.mentions.append(Mention(at, end, tuple(range(at, end)), {"feet": "other"}, MatchKind.VARIANT))
     talk.in_order()
 
 
-def _told_behind(talk: Talk, at: int, end: int, *, one_horse: bool) -> bool:
+def _found_behind(talk: Talk, at: int, end: int) -> bool:
+    """ "The other one has a corn", "the other's normal", "the other, fifty one", "likewise the other one"."""
+    if _said_alike(talk, at, end):
+        return True
+    if talk.words[at - 1] not in _OPENED_BY:
+        return False
+    said = end + 1 if talk.words[end : end + 1] in ([","], [":"]) else end
+    verb = talk.words[said : said + 1] != [] and talk.words[said] in _VERBS
+    said += verb
+    number = talk.mention_starting(said)
+    if number is not None and number.number is not None and not number.number.article:
+        return _counted(talk, at, number)
+    if said == end:  # nothing parts them: "the other corn", but "the other as well"
+        return any(talk.having(name) and _starts(talk, end, (name,)) for name in _ALIKE)
+    while said < len(talk.words) and talk.words[said] in _LEADING_IN and not _starts(talk, said, _TOLD_OF_A_FOOT):
+        said += 1
+    return _starts(talk, said, _TOLD_OF_A_FOOT)
+
+
+def _part_from_one(talk: Talk, end: int, taken: set[int]) -> None:
+    """ "Other one the same": no "one the same" of its own, as in "off fore has one the same"."""
+    cue = talk.mention_starting(end - 1)
+    if cue is not None and cue.get("same") == "one" and talk.words[end : end + 1] in (["the"], ["just"], ["as"]):
+        kind = "too" if talk.words[end] == "as" else "same"
+        cue.dropped = True
+        talk.mentions.append(Mention(end, cue.end, tuple(range(end, cue.end)), {kind: kind}, MatchKind.VARIANT))
+        taken.discard(end - 1)
+
+
+def _starts(talk: Talk, at: int, classes: tuple[str, ...]) -> bool:
+    told = talk.mention_starting(at)
+    return told is not None and told.is_any(classes)
+
+
+def _said_alike(talk: Talk, at: int, end: int) -> bool:
+    """ "Likewise the other", "same goes for the other one": it is the same, and nothing else is said of it."""
+    closed = talk.words[end : end + 1] == [] or talk.words[end] in _CLOSING
+    while at > 1 and talk.words[at - 1] in _LINKS:
+        at -= 1
+    cue = talk.mention_ending(at)
+    return closed and cue is not None and cue.get("same") is not None
+
+
+def _counted(talk: Talk, at: int, number: Mention) -> bool:
+    """Whether a number was told of the one before, and the other's is no time."""
+    unit = talk.mention_starting(number.end)
+    timed = unit is not None and unit.get("units") in _WEEKLY
+    return not timed and any(m.number and 0 < at - m.end < _COUNTED_BEFORE for m in talk.mentions)
+
+
+def _worded_behind(talk: Talk, at: int, end: int, *, one_horse: bool) -> bool:
     """ "And the other one was loose", "the other is clean": a verb, and what a shoe or a foot may be."""
     if talk.words[at - 1] not in _OPENED_BY or talk.words[end : end + 1] == [] or talk.words[end] not in _VERBS:
         return False
@@ -78,10 +148,32 @@ def _as_the_first(talk: Talk, at: int, end: int) -> bool:
     return led and (talk.words[end : end + 1] == [] or talk.words[end] in _CLOSING)
 
 
-def _of_one_foot(talk: Talk, at: int) -> bool:
-    """Whether one foot, and no horse behind it, was named last, in this sentence or the one before."""
+def _worked(talk: Talk, foot: Mention, at: int, end: int) -> bool:
+    """ "Reset the near fore, pulled the other": done to the other foot of the same sentence."""
+    work = talk.mention_ending(at)
+    done = talk.words[at - 1] in _PULLED or (work is not None and work.is_any(("work",)))
+    closed = talk.words[end : end + 1] == [] or talk.words[end] in _CLOSING
+    return closed and done and SENTENCE_ENDS.isdisjoint(talk.words[foot.end : at])
+
+
+def _of_a_horse(talk: Talk, foot: Mention, at: int) -> bool:
+    """Whether a horse is named in the sentence of the foot: "Tally has a corn in the near fore, the other one …"."""
+    start = foot.start
+    while start and talk.words[start - 1] not in SENTENCE_ENDS:
+        start -= 1
+    return any(m.get("horse") for m in talk.mentions if start <= m.start < at)
+
+
+def _foot_before(talk: Talk, at: int) -> Mention | None:
+    """The one foot that was named last, in this sentence or the one before, if no horse was named behind it."""
     before = [m for m in talk.mentions if m.end <= at and not m.dropped and (m.get("feet") or m.get("horse"))]
-    if not before or before[-1].get("feet") not in FEET:
-        return False
+    if before and before[-1].get("feet") == "in_hand":
+        before = [m for m in before if m.get("feet") != "in_hand"]
+    if not before or not _one_foot(str(before[-1].get("feet"))):
+        return None
     stops = sum(word in SENTENCE_ENDS for word in talk.words[before[-1].end : at])
-    return stops <= 1
+    return before[-1] if stops <= 1 else None
+
+
+def _one_foot(name: str) -> bool:
+    return name in FEET or name.startswith("bare_")

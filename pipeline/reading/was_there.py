@@ -103,7 +103,8 @@ def _no_more(talk: Talk, segment: Segment) -> bool:
 def in_arrears(talk: Talk, segment: Segment, start: int, end: int) -> bool:
     """ "They're two months behind", "six weeks behind with the money": somebody is late, and no foot is meant."""
     late = _LATE_BY & set(talk.words[max(segment.start, start - 3) : start])
-    return bool(late) or talk.words[end + 1 : end + 2] in (["with"], ["on"])
+    alone = start == segment.start and len(talk.sentence(segment.sentence)) == 1  # "Three weeks behind."
+    return bool(late) or alone or talk.words[end + 1 : end + 2] in (["with"], ["on"])
 
 
 def worn_by(talk: Talk, at: int, led: set[str]) -> bool:
