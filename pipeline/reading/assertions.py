@@ -52,10 +52,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     for number, sentence in enumerate(sentences):
         before = sentences[number - 1] if number else Sentence()
         announced = announce(talk, sentence, announced)
-        deny(talk, sentence)
-        deny_left_out(talk, sentence)
-        deny_under_heading(talk, sentence, before)
-        there_where_excepted(talk, sentence)
+        _deny_first(talk, sentence, before)
         doubt(talk, sentence)
         doubt_unseen(talk, sentence)
         doubt_either(talk, sentence)
@@ -86,6 +83,13 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     let_go(no_more)
     plan_again(talk)
     _no_degree_of_nothing(talk)
+
+
+def _deny_first(talk: Talk, sentence: Sentence, before: Sentence) -> None:
+    deny(talk, sentence)
+    deny_left_out(talk, sentence)
+    deny_under_heading(talk, sentence, before)
+    there_where_excepted(talk, sentence)
 
 
 def _tell_times(talk: Talk, sentence: Sentence, before: Sentence) -> None:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from pipeline.reading.foot_groups import SETUP_SLOTS
 from pipeline.reading.mentions import Mention
 from pipeline.reading.neither import both_asked, both_of
 from pipeline.reading.nothing_of import SAID_OF_NOTHING, denied_of_its_kind
@@ -12,6 +11,7 @@ from pipeline.reading.questions import SOUGHT, brought_up
 from pipeline.reading.sayings import Sayings, said_whole
 from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.there_all_the_same import there_all_the_same
 from pipeline.reading.thought_lame import THOUGHT
 from pipeline.record import Status
 
@@ -43,7 +43,6 @@ _NOT_BY_ME = said_whole("i had n't", "i have n't", "i did n't", "i 'd not", "i '
 _JOINING = frozenset({"or", "and", ",", "a", "an", "any"})
 _ANY_MORE = frozenset({"anymore", "any"})
 _NOT = frozenset({"n't", "not", "no", "never"})
-_STOPPED = frozenset({"quit", "quits", "quitting", "stop", "stops", "stopped", "stopping", "ceased", "cease"})
 _NEITHER = frozenset({"neither", "none", "not", "no"})
 _THINK = frozenset({"think", "believe", "reckon", "suppose", "figure"})
 _BEING = frozenset({"'s", "is", "was", "has", "are", "'re", "were"})
@@ -62,7 +61,6 @@ _IT = frozenset({
 })  # fmt: skip
 # Without one of these nothing is denied but by a mention, nor is it denied any more.
 _DENYING = _NOT | _NEITHER | _ANY_MORE | SAID_OF_NOTHING | {"free", "nothing", "nil", "zero", "nope", "absent"}
-_AS_BAD = Sayings("as bad", "so bad", "that bad", "like it", "like that", "like this", "to match it", "worse")
 _FOUND = frozenset({"find", "found", "seen", "see", "saw"})
 
 
@@ -112,9 +110,7 @@ def deny(talk: Talk, sentence: Sentence) -> None:
         for cue in segment.having("denials", "before") if denied else ():
             ahead = reached(talk, sentence, position, cue)
             for draft in ahead or _found_no(talk, sentence, position, cue):
-                there = _only_the_degree(talk, segment, cue, draft) or _went_on(talk, cue, draft)
-                there = there or _not_what_he_had(talk, cue, draft)
-                if not (there or _never_seen_worse(talk, cue, draft)):
+                if not there_all_the_same(talk, segment, cue, draft):
                     deny_one(draft, cue)
         for draft in segment.drafts:
             if _denied_in_gap(talk, draft) or _free_of(talk, draft) or _not_thought(talk, draft):
@@ -237,42 +233,6 @@ def _said_lost(talk: Talk, sentence: list[Segment], position: int) -> list[Draft
     before = sentence[position - 1].drafts
     had = talk.words[sentence[position].start + 1] in ("had", "has", "did")
     return before[-1:] if before and had and before[-1].slot == "shoe_state" else []
-
-
-def _only_the_degree(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -> bool:
-    """ "Wouldn't call it a bad crack": it is there, and not so bad."""
-    called = "call" in talk.words[cue.start : cue.end]
-    if not called or not any(cue.end <= m.start < draft.start for m in segment.having("severities")):
-        return False
-    draft.severity = None
-    draft.note("not in that degree")
-    return True
-
-
-_POINTED = (["the"], ["those"], ["them"], ["that"], ["his"], ["her"])
-_WHO_HAD = (("he",), ("she",), ("they",), ("it",), ("i",))
-_HAD_ON = (("had",), ("wore",), ("'d",), ("was",), ("came",), ("used",))
-
-
-def _not_what_he_had(talk: Talk, cue: Mention, draft: Draft) -> bool:
-    """ "Steel in front, not the aluminum he had last time": what he had until today."""
-    pointed = talk.words[cue.start : cue.end] == ["not"] and talk.words[cue.end : cue.end + 1] in _POINTED
-    worn = tuple(talk.words[draft.end : draft.end + 2])
-    if draft.slot not in SETUP_SLOTS or not pointed or worn[:1] not in _WHO_HAD or worn[1:] not in _HAD_ON:
-        return False
-    draft.status = Status.HISTORY
-    draft.note("what he had until today")
-    return True
-
-
-def _never_seen_worse(talk: Talk, cue: Mention, draft: Draft) -> bool:
-    """ "I've never seen thrush as bad": there was none like it before."""
-    return talk.words[cue.start] == "never" and bool(_AS_BAD.at(talk.words, draft.end))
-
-
-def _went_on(talk: Talk, cue: Mention, draft: Draft) -> bool:
-    """ "Never quit fidgeting", "didn't stop dancing about": what was not stopped went on."""
-    return draft.slot in ("manner", "gait") and not _STOPPED.isdisjoint(talk.words[cue.start : draft.start])
 
 
 def _never_done(talk: Talk, sentence: Sentence) -> None:

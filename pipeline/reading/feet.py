@@ -30,14 +30,14 @@ from pipeline.reading.foot_groups import (
 from pipeline.reading.foot_in_hand import done_to_it, done_to_them, from_hand, of_today, told_in_passing
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
+from pipeline.reading.second_list import LISTED_BY, foot_of_second_list
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.reading.told_apart import of_the_others, told_apart
 from pipeline.reading.turned_out import foot_in_the_end
 from pipeline.reading.whole_horse import of_the_horse
 from pipeline.reading.worn_numbers import wears
-from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS, SIZED_SLOTS
+from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 
-_LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
 _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
 _WORDED = frozenset({"work", "shoe_type", "shoe_material"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
@@ -299,11 +299,11 @@ def _from_list(
     """Feet named after a list that this draft leads: "corn, bruise and flare on the left front"."""
     if (before := _earlier_group(sentence, position, groups)) is not None:
         behind = _foot_behind(talk, sentence, position, groups)
-        return behind or _told_over_again(sentence, position, groups, before, draft)
+        return behind or foot_of_second_list(sentence, position, groups, before, draft)
     for later in sentence[position + 1 :]:
         if groups[later.index] and only_where(talk, later, groups[later.index]):
             return groups[later.index][0].feet
-        if later.delimiter not in _LISTED_BY or left_alone(talk, later) or (hand and talk.words[later.start] == "nor"):
+        if later.delimiter not in LISTED_BY or left_alone(talk, later) or (hand and talk.words[later.start] == "nor"):
             return None  # "testers make no odds to him there, nor on the near fore": on both
         found = groups[later.index]
         if not found:
@@ -342,31 +342,6 @@ def _foot_behind(talk: Talk, sentence: list[Segment], position: int, groups: dic
     first_draft = next((s.drafts[0].start for s in sentence if s.drafts), -1)
     first_foot = next(groups[s.index][0].start for s in sentence if groups[s.index])
     return groups[following.index][0].feet if first_draft < first_foot else None
-
-
-def _told_over_again(
-    sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], before: FootGroup, draft: Draft
-) -> Feet | None:
-    """ "Toe angle 53 and heel angle 48 on the near fore, toe angle 52 and heel angle 47 on the off": a second list.
-
-    What was told already of the foot before opens the list of the foot behind; one without numbers only where "and"
-    joins the two things: "a corn and a bruise on the near fore, a corn and flare on the off".
-    """
-    segment = sentence[position]
-    same = [d for s in sentence[:position] for d in s.drafts if d.slot == draft.slot and d.feet]
-    counted = isinstance(draft.value, Fraction) or draft.slot in SIZED_SLOTS
-    headed = segment.having("pulse_heads") or segment.having("tester_heads")
-    told = any(set(d.feet or ()) & set(before.feet) and (counted or headed or d.value == draft.value) for d in same)
-    joined = counted or (position + 1 < len(sentence) and sentence[position + 1].joined_by("and", "plus", "&"))
-    if not told or not joined or segment.own_clause or segment.having("times", "history"):
-        return None  # "she took fives in front last year, she's a six now, and a five behind"
-    for later in sentence[position + 1 :]:
-        if later.delimiter not in _LISTED_BY or not later.drafts or later.own_clause:
-            return None
-        if found := groups[later.index]:
-            trailing = later.drafts[-1].start < found[0].start and not found[0].anaphor
-            return found[0].feet if trailing and not set(found[0].feet) & set(before.feet) else None
-    return None
 
 
 def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand: Feet | None, draft: Draft) -> bool:

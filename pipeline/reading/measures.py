@@ -86,6 +86,11 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
                 segment.drafts.sort(key=lambda d: (d.start, d.end))
         self._count_the_other()
 
+    def _said_to_be(self, mention: Mention) -> bool:
+        """ "I'd say five", "call it five"."""
+        called = self._words[mention.start - 2 : mention.start] in (["call", "it"], ["make", "it"], ["say", "it"])
+        return called or self._words[mention.start - 1] in _SAID
+
     def _elliptic(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """A bare number beside a foot counts what the last one counted."""
         frame = self._frame = self._named_since(segment, mention) or self._frame
@@ -99,10 +104,8 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
         if frame.slot == "wedge" and self._wedged_already(segment, mention, number):
             return False
         after = self._after(mention, _MORE)  # "two more corns"
-        said = self._words[mention.start - 1] in _SAID
         risen = self._risen(mention)
-        called = self._words[mention.start - 2 : mention.start] in (["call", "it"], ["make", "it"], ["say", "it"])
-        said = said or called or risen
+        said = risen or self._said_to_be(mention)
         there = self._words[mention.end : mention.end + 1] == ["there"]
         now = (said or there) and frame.sentence == segment.sentence
         blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))

@@ -59,10 +59,8 @@ class NailNumbers(NumberContext):
             size = plain(number.value) + (" slim" if behind or self._slim_ones(mention) else "")
             return self._add(segment, "nail_size", size, mention, after.end if behind and after else mention.end)
         ahead = self._talk.mention_ending(mention.start)
-        slim = (after is not None and after.get("measures") == "slim") or (
-            ahead is not None and ahead.get("measures") == "slim"
-        )
-        slim = slim or self._slim_ones(mention)
+        beside = [one for one in (after, ahead) if one is not None]
+        slim = any(one.get("measures") == "slim" for one in beside) or self._slim_ones(mention)
         nails = after is not None and after.get("measures") == "nails"
         nail_cue = self._nail_cue(segment, mention, number, before, sized)
         if number.plural and self._words[mention.end : mention.end + 2] == ["for", "nails"]:

@@ -54,9 +54,8 @@ def recall(talk: Talk, sentence: Sentence) -> None:
             if not cues:
                 continue
         recalled = recalled and (bool(cues) or not _turns_to_today(segment, been=been))
-        if not recalled and not cues and position and segment.drafts and _lame_with_it(talk, sentence, position):
-            for draft in segment.drafts:
-                recall_one(draft)
+        if not (recalled or cues) and position and segment.drafts:
+            _recall_with_it(talk, sentence, position)
         opens = bool(cues) and _opens_what_follows(talk, sentence, position, cues[0])
         for draft in that_was_then(talk, sentence, position, cues) if cues and not segment.drafts else ():
             recall_one(draft)
@@ -133,6 +132,12 @@ def _treated_by_others(talk: Talk, segment: Segment) -> None:
     for draft in [d for d in segment.drafts if d.slot == "treatment" and d.status is Status.PRESENT]:
         before = talk.words[max(segment.start, draft.start - 4) : draft.start]
         if any(before[i : i + 2] in _THEY_HAD for i in range(len(before))):
+            recall_one(draft)
+
+
+def _recall_with_it(talk: Talk, sentence: Sentence, position: int) -> None:
+    if _lame_with_it(talk, sentence, position):
+        for draft in sentence[position].drafts:
             recall_one(draft)
 
 

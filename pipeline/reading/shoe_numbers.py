@@ -28,12 +28,11 @@ class ShoeNumbers(SizeRanges):
             return False
         if cued and self._in_a_row(mention):
             return True  # read to its end, or left to others
-        nail_frame = (
-            self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
-        )
-        if nail_frame and not cued and number.aughts is None:
+        here = self._frame is not None and self._frame.sentence == segment.sentence
+        framed_by = self._frame.slot if here and self._frame is not None else None
+        if framed_by == "nail_size" and not cued and number.aughts is None:
             return False
-        wedged = self._frame is not None and self._frame.slot == "wedge" and self._frame.sentence == segment.sentence
+        wedged = framed_by == "wedge"
         shod = any(m.is_any(("shoe_types", "shoe_materials")) for s in self._sentence(segment) for m in s.mentions)
         listed = wedged and self._alone_behind_shoes(segment, mention, number)
         if wedged and number.plural and not (cued or shod or listed) and number.aughts is None:
