@@ -25,7 +25,7 @@ from pipeline.reading.places import YARD
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.same_nails import AS_MANY, SAME_SIZE, copy_nails
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
-from pipeline.reading.there_too import copy_affirmed, is_affirmed, so_has
+from pipeline.reading.there_too import copy_affirmed, copy_doubted, is_affirmed, is_doubted, so_has
 from pipeline.record import HORSE_SLOTS, Severity, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
@@ -93,6 +93,8 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
         return _copy_last(talk, segment, feet, groups)
     if is_affirmed(talk, segment):
         return copy_affirmed(talk, segment, feet)
+    if segment.having("doubts") and is_doubted(talk, segment):
+        return copy_doubted(talk, segment, feet)
     if _has_spread(talk, segment):
         return _copy_graded(talk, segment, feet)
     if _only_graded(talk, segment):

@@ -24,10 +24,12 @@ _BARE_DENIALS = said_whole(
     "there is n't", "there was n't", "he has n't", "she has n't", "he is n't", "she is n't", "he does n't",
     "she does n't", "he did n't", "she did n't", "they do n't", "he had n't", "she had n't", "they had n't",
     "he 's not", "she 's not", "he was n't", "she was n't", "he is not", "she is not", "he was not", "she was not",
+    "there 's not", "there is not",
 )  # fmt: skip
 _BARE_ANSWERS = said_whole(
     "none", "nothing", "no", "nil", "zero", "nope", "none at all", "nothing there", "absent", "not seen", "none seen",
     "not found", "none found", "not there", "not present",
+    "none of it", "none of them", "none of those", "none of that",
 )  # fmt: skip
 _IT_IS = (" it is", " so", " it was", " it 's that", " he is", " she is", " he has", " she has", " there is", "")
 _NOT_MY_VIEW = Sayings(
@@ -37,6 +39,7 @@ _NOT_MY_VIEW = Sayings(
       for so in _IT_IS)
 )  # fmt: skip
 _NOT_BY_ME = said_whole("i had n't", "i have n't", "i did n't", "i 'd not", "i 've not")
+_JOINING = frozenset({"or", "and", ",", "a", "an", "any"})
 _ANY_MORE = frozenset({"anymore", "any"})
 _NOT = frozenset({"n't", "not", "no", "never"})
 _STOPPED = frozenset({"quit", "quits", "quitting", "stop", "stops", "stopped", "stopping", "ceased", "cease"})
@@ -120,25 +123,34 @@ def deny(talk: Talk, sentence: Sentence) -> None:
         for cue in segment.having("denials", "after") if denied else ():
             if talk.words[cue.end : cue.end + 1] == [":"]:
                 continue  # a heading: what it denies stands behind it
+            if any(m.get("times") == "history" and m.start == cue.end for m in segment.having("times")):
+                continue  # "thrush that wasn't there last time"
             before = [d for d in segment.drafts if d.end <= cue.start]
             near = position and not segment.drafts and sentence[position - 1].horse == segment.horse
             earlier = (sentence[position - 1].drafts or _before_foot(talk, sentence, position)) if near else []
             earlier = earlier or (_thought_before(talk, sentence, position) if near else [])
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             last = both_of(talk, sentence, position, cue) or _listed(talk, sentence, position, before)
-            for draft in last or ahead or _sought(sentence, position) or earlier[-1:]:
+            for draft in last or ahead or _sought(sentence, position) or _joined(talk, sentence, earlier[-1:]):
                 if not _lost_for_good(talk, cue, draft):
                     deny_one(draft, cue)
-        words = tuple(talk.words[segment.start : segment.end])
-        answers = words in _BARE_ANSWERS and _closes(sentence, position)
-        none = words[0] == "none" and position and not (segment.drafts or answers) and _only_none(talk, segment)
-        if none or (answers and (segment.having("denials") or words[0] != "no")):
-            for draft in [d for d in _asked(talk, sentence, position) if not _of_another_foot(segment, d)]:
-                deny_one(draft)
-        if position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
-            _deny_barely(talk, sentence, position)
+        _deny_answered(talk, sentence, position)
     _never_done(talk, sentence)
     _gone_by_now(talk, sentence)
+
+
+def _deny_answered(talk: Talk, sentence: list[Segment], position: int) -> None:
+    """A segment that is nothing but a denial: "none", "there isn't", "none of it"."""
+    segment = sentence[position]
+    words = tuple(talk.words[segment.start : segment.end])
+    answers = words in _BARE_ANSWERS and _closes(sentence, position)
+    none = words[0] == "none" and position and not (segment.drafts or answers) and _only_none(talk, segment)
+    if none or (answers and (segment.having("denials") or words[0] != "no")):
+        told = _joined(talk, sentence, _asked(talk, sentence, position), of_it="of" in words)
+        for draft in [d for d in told if not _of_another_foot(segment, d)]:
+            deny_one(draft)
+    if position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
+        _deny_barely(talk, sentence, position)
 
 
 def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
@@ -183,6 +195,17 @@ def _listed(talk: Talk, sentence: list[Segment], position: int, before: list[Dra
         if len(before) != 1 or told[0].slot != "finding" or not rest <= {"the", "any", "a"}:
             break
         told = [*before, *told]
+    return told
+
+
+def _joined(talk: Talk, sentence: list[Segment], told: list[Draft], *, of_it: bool = False) -> list[Draft]:
+    """ "Heat or thrush, none", "corns, thrush, heat, none of it": what an "or", or a list, joins to what is denied."""
+    found = [d for s in sentence for d in s.drafts if d.slot == "finding" and told and d.end <= told[0].start]
+    for draft in reversed(found if len(told) == 1 else []):
+        between = set(talk.words[draft.end : told[0].start])
+        if not between <= _JOINING or not ("or" in between or of_it):
+            break
+        told = [draft, *told]
     return told
 
 

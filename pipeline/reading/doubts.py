@@ -8,7 +8,7 @@ from itertools import pairwise
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.mentions import Mention
 from pipeline.reading.questions import SOUGHT
-from pipeline.reading.sayings import Sayings
+from pipeline.reading.sayings import Sayings, said_whole
 from pipeline.reading.scopes import DOUBTABLE, drafts_after, last_doubtable, reached
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.record import FEET, Status
@@ -41,6 +41,24 @@ _AS_SEEN = frozenset(
         "above", "distance", "side", "far",
     ]
 )  # fmt: skip
+# Words with which a doubt is only commented on: what stands beside them is what the doubt is of.
+_COMMENTING = frozenset({
+    "it", "that", "this", "there", "here", "one", "some", "any", "them", "these", "those", "him", "her", "his", "i",
+    "we", "you", "me", "us", "he", "she", "they", "who", "'s", "'re", "'ve", "'m", "'d", "'ll", "is", "was", "are",
+    "were", "be", "been", "being", "has", "have", "had", "do", "does", "did", "will", "would", "could", "can",
+    "should", "may", "might", "n't", "not", "no", "nae", "yes", "never", "ever", "to", "so", "too", "but", "though",
+    "although", "yet", "still", "just", "only", "even", "and", "or", "nor", "at", "all", "for", "the", "a", "an",
+    "now", "today", "then", "well", "really", "honestly", "honest", "either", "way", "myself", "yourself", "sure",
+    "certain", "if", "what", "which", "whether", "about", "on", "in", "of", "as", "with", "by", "up", "out", "say",
+    "said", "call", "put", "know", "tell", "think", "thinks", "reckons", "make", "made", "judge", "look", "looks",
+    "feel", "sound", "smell", "see", "find", "found", "get", "got", "without", "more", "most", "less", "than",
+    "better", "much", "very", "quite", "anything", "something", "nothing", "kind", "sort", "thing", "things",
+    "case", "bit", "little", "moment", "minute", "stage", "point", "present", "eye", "eyes", "hand", "light",
+    "mind", "opinion", "view", "word", "words", "money", "life", "first", "till", "until", "before", "after",
+    "unless", "because", "enough", "far", "near", "vet", "owner", "again", "right", "wrong", "true", "muck", "mud",
+    "dirt", "stain", "dirty", "imagining", "imagination",
+})  # fmt: skip
+_NARROWING = ("feet", "zones", "severities", "fillers", "horse", "taking_back", "times", "denials")
 _IT = frozenset({"it", "that"})  # "couldn't swear to it from here"
 _NOT = frozenset({"n't", "not", "never", "nae"})
 
@@ -57,12 +75,14 @@ def doubt(talk: Talk, sentence: Sentence) -> None:
             touched = _named_before(talk, segment, cue) or reached(talk, sentence, position, cue)
             if talk.words[cue.end - 1] == "like" and not touched and cue.end < segment.end:
                 continue  # "smells like a drain" compares
-            if not touched and position and not segment.drafts and segment.end - segment.start <= _COMMENT:
+            aside = _of_something_else(talk, segment, cue)
+            short = segment.end - segment.start <= _COMMENT and not aside
+            if not touched and position and not segment.drafts and short:
                 touched = last_doubtable(sentence[:position])
             if not touched and position + 1 < len(sentence) and not drafts_after(segment, cue):
                 touched = [] if sentence[position + 1].own_clause else sentence[position + 1].drafts[:1]
             touched = touched or _only_thought(talk, sentence[:position], segment, cue)
-            if not touched and not drafts_after(segment, cue) and position == len(sentence) - 1:
+            if not touched and not drafts_after(segment, cue) and position == len(sentence) - 1 and not aside:
                 touched = last_doubtable(sentence[: position + 1])
             for draft in _either(talk, touched, sentence):
                 if not _of_another_foot(talk, segment, draft, cue):
@@ -81,6 +101,8 @@ def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
             ahead = [d for d in drafts_after(segment, cue) if d.slot in DOUBTABLE]
             if not ahead and talk.words[cue.end - 1] in _WONDERING and talk.words[cue.end] in _WHAT_ABOUT:
                 continue  # "a corn. I wonder if a bar shoe would help" wonders about the shoe
+            if not ahead and _of_something_else(talk, segment, cue):
+                continue
             behind = last_doubtable(sentence[: position + 1])
             alone = position == 0 or _doubts_throughout(sentence)
             if not behind and alone and not last_doubtable(sentence):
@@ -90,6 +112,37 @@ def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
                     _doubt_one(draft, cue)
 
 
+def settle_guess(talk: Talk, sentence: Sentence, before: Sentence) -> None:
+    """ "Might be a corn. It is.", "I suspected a corn and I was wrong": what is doubted and settled in a clause."""
+    if not sentence.says(_SETTLING):
+        return
+    for position, segment in enumerate(sentence):
+        words = [word for word in talk.words[segment.start : segment.end] if word not in _LEADING]
+        there, gone = tuple(words) in _IT_IS, tuple(words) in _IT_IS_NOT
+        if segment.drafts or not (there or gone):
+            continue
+        told = last_doubtable(sentence[:position]) or (last_doubtable(before) if not position else [])
+        told = told or [d for d in last_doubtable(before) if all(s.end - s.start == 1 for s in sentence[:position])]
+        for draft in [d for d in told if d.status is Status.SUSPECTED and d.segment.horse == segment.horse]:
+            draft.status = Status.PRESENT if there else Status.ABSENT
+            draft.note("settled" if there else "denied")
+            draft.evidence.update(range(segment.start, segment.end))
+
+
+_LEADING = frozenset({"and", "but", "yes", "yeah", "no", "aye", "well", "so", "then"})
+_SURE = ("", "sure enough ", "turns out ", "turned out ", "it turns out ", "it turned out ")
+_IT_IS = said_whole(
+    *(f"{sure}{it}" for sure in _SURE
+      for it in ("it is", "it was", "there is", "there was", "he has", "she has", "they are")),
+    "i was right", "i was n't wrong", "i was not wrong", "it is one", "it was one", "it is so", "turned out to be",
+    "turned out to be one", "turned out i was right", "sure enough",
+)  # fmt: skip
+_IT_IS_NOT = said_whole(
+    "i was wrong", "turned out not to be", "turned out not", "turned out it was n't", "turns out it is n't",
+    "turns out it 's not", "turned out it was not", "turns out i was wrong", "turned out i was wrong",
+    "it turned out not", "it turned out not to be",
+)  # fmt: skip
+_SETTLING = frozenset({"is", "was", "has", "are", "sure", "turned", "turns"})
 _ONLY = frozenset({"only", "just"})
 
 
@@ -114,7 +167,8 @@ def _of_another_foot(talk: Talk, segment: Segment, draft: Draft, cue: Mention) -
     """ "Left front has a corn, right front I couldn't tell": the doubt is of the foot that was named since."""
     if not draft.feet or segment.sentence - draft.segment.sentence > 1 or cue.start < draft.end:
         return False
-    named = [m for m in talk.starting_in(draft.end, cue.start) if m.get("feet") and not m.dropped]
+    end = segment.end if segment is not draft.segment else cue.start  # "…, possibly the near fore"
+    named = [m for m in talk.starting_in(draft.end, end) if m.get("feet") and not m.dropped]
     foot = _single(str(named[-1].get("feet")), draft.feet) if named and draft.slot == "finding" else None
     return foot is not None and foot not in draft.feet
 
@@ -202,6 +256,20 @@ def _of_degree(talk: Talk, sentence: Sentence, position: int, cue: Mention) -> b
     before = [m for m in segment.mentions if m.end <= cue.start]
     degree = bool(before) and before[-1].get("severities") is not None and before[-1].end == cue.start
     return degree and len(before) == 1 and before[0].start == segment.start and _closes(segment, cue)
+
+
+def _of_something_else(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "A corn, I think he trod on something", "… not sure where he got it": the doubt is of other words."""
+    if any(d.slot in DOUBTABLE and not d.dropped for d in segment.drafts):
+        return not _CAUSED.isdisjoint(talk.words[max(d.end for d in segment.drafts) : cue.start])
+    start = cue.end if cue.get("doubts") == "after" else segment.start  # "it's that dry I can't tell" gives the reason
+    words = talk.words[start : segment.end]
+    seen = "from" in words and not _AS_SEEN.isdisjoint(words[words.index("from") :][1:3])
+    if seen or segment.joined_by("or", ", or"):
+        return False  # "from where I stood"; "or maybe it's old dirt" says what else it may be
+    held = {i for m in segment.mentions if m.is_any(_NARROWING) for i in range(m.start, m.end)}
+    held |= {i for m in segment.having("doubts") for i in m.literal}
+    return any(talk.words[i] not in _COMMENTING for i in range(start, segment.end) if i not in held)
 
 
 def _of_what_it_was(talk: Talk, sentence: Sentence, position: int, cue: Mention) -> bool:

@@ -296,7 +296,8 @@ def a_finding_answered(seam: Seam) -> bool:
         m.start == behind.start and m.end == behind.end for m in behind.mentions
     )
     answered = seam.after.words[:1] in (["none"], ["nil"]) or list(seam.after.words) == ["no"]
-    return alone and answered and not near.has(("denials",))
+    listed = list(seam.after.words[:2]) == ["none", "of"]  # "corns, thrush, heat, none of it" answers them all
+    return alone and answered and not listed and not near.has(("denials",))
 
 
 def a_manner(seam: Seam) -> bool:

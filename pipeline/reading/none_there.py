@@ -11,7 +11,7 @@ from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.responses import bare_below
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
-from pipeline.record import Status
+from pipeline.record import HORSE_SLOTS, Status
 
 _NAE = frozenset({"hasnae", "havenae", "isnae", "wasnae", "arenae", "werenae", "doesnae", "didnae", "hadnae", "nane"})
 _NONE_WORDS = frozenset({
@@ -43,6 +43,8 @@ _SEEN_IN = frozenset({"in", "there", "of", "found", "like", "sign"})
 _OF_THAT_KIND = frozenset({"like", "sort", "kind", "such"})
 _HAVE = frozenset({"does", "do", "has", "have", "had", "did", "is", "are", "was", "were"})
 _STAYS = {"has": {"has", "'s"}, "have": {"have", "'ve"}, "is": {"is", "'s"}, "are": {"are", "'re"}}
+_FREE = frozenset({"free", "clear", "clean"})
+_IS_NOT = ({"is", "n't"}, {"is", "not"}, {"are", "n't"}, {"are", "not"}, {"'s", "not"})
 _FITTED = frozenset({"traction", "clips", "pad", "packing"})
 _PUT_ON = ("traction", "pads", "packings", "clips", "shoe_types", "shoe_materials", "treatments", "work")
 _FITTINGS = frozenset({"pads", "pad", "shoes", "packing", "clips"})
@@ -108,8 +110,8 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     findings = [
         d for d in told if d.slot in ("finding", "tester") or (d is told[-1] and _of_the_shoe(talk, segment, d))
     ]
-    if _denies_what_was_fitted(talk, segment):
-        return []
+    if (told_apart := _not_of_this(talk, segment, feet, told)) is not None:
+        return told_apart
     if not findings or _nothing_put_on(talk, segment, told[-1]) or _named_right_behind(talk, segment, feet, findings):
         return []
     last = findings[-1]
@@ -137,6 +139,45 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _not_of_this(talk: Talk, segment: Segment, feet: Feet, told: list[Draft]) -> list[Copied] | None:
+    """What a denial of another foot says where it denies no finding; none where it does."""
+    if _denies_what_was_fitted(talk, segment):
+        return []
+    if _not_free_of_it(talk, segment):
+        there = replace(told[-1], status=Status.PRESENT, zone=None, severity=None)
+        return copy_draft(segment, replace(there, rules=[*there.rules, AFFIRMED]), feet, "not free of it")
+    other = _told_beside(talk, segment, told)
+    if other is None:
+        return None
+    pulse = other.slot == "pulse" and set(feet).isdisjoint(other.feet or feet)
+    made = copy_draft(segment, replace(other, value="normal"), feet, "none on the other foot") if pulse else []
+    for copy in made:
+        copy.draft.note("denied")
+    return made
+
+
+def _not_free_of_it(talk: Talk, segment: Segment) -> bool:
+    """ "Left front is free of thrush, the right front isn't": not free of it, so it is there."""
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or content_of(talk, segment) - {"the", "but", "and"} not in _IS_NOT:
+        return False
+    cues = before.having("denials", "before") if before.sentence == segment.sentence else []
+    free = any(talk.words[cue.start] in _FREE for cue in cues)
+    return free and any(d.slot == "finding" for d in before.drafts)
+
+
+def _told_beside(talk: Talk, segment: Segment, told: list[Draft]) -> Draft | None:
+    """ "Reset the left front, not the right": what is denied in one breath with it; no finding of a sentence before."""
+    near = [d for d in told if d.segment.sentence == segment.sentence and d.slot not in HORSE_SLOTS]
+    if not near or _of_the_shoe(talk, segment, near[-1]):
+        return None
+    found = [d for d in told if d.slot == "finding" and segment.sentence - d.segment.sentence <= 1]
+    treated = bool(found) and found[-1].feet == near[-1].feet  # "seedy toe in the left front, I resected it, none in …"
+    if treated or any(d.slot in ("finding", "tester", "shoe_state") for d in near):
+        return None
+    return near[-1]
 
 
 def _denies_what_was_fitted(talk: Talk, segment: Segment) -> bool:

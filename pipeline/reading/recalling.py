@@ -24,6 +24,10 @@ _COMPARED = frozenset({"worse", "better", "bigger", "smaller", "deeper", "wider"
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
+_NOT_WORDS = frozenset({"n't", "not", "never"})
+_SEEING = frozenset(
+    {"see", "seen", "saw", "notice", "noticed", "spot", "spotted", "there", "find", "found", "feel", "have", "here"}
+)
 _KNOWN = frozenset({"know", "knew", "known"})
 _STILL = frozenset({"he", "she", "they", "still", "does", "do", "is", "are", "has"})
 _RATHER = Sayings("or rather there was", "rather there was", "or there was", "i mean there was", "well there was")
@@ -181,12 +185,19 @@ def _recalled_by(talk: Talk, segment: Segment, cues: list[Mention]) -> list[Draf
     behind += [at for at in told if tuple(talk.words[at + 1 : at + 3]) in IT_WAS]
     if behind:  # "putty in place of the silicone he had before"
         return [d for d in segment.drafts if d.start > behind[0]]
-    if found_so(talk, segment, cues):
+    if found_so(talk, segment, cues) or _not_then(talk, segment, cues):
         return []
     used_to = next((m for m in cues if talk.words[m.start : m.end] == ["used", "to"]), None)
     if used_to is None or not talk.plays("present", segment.start, used_to.start):
         return segment.drafts
     return [d for d in segment.drafts if d.start > used_to.start]
+
+
+def _not_then(talk: Talk, segment: Segment, cues: list[Mention]) -> bool:
+    """ "Thrush I didn't see last time", "a corn that wasn't there before": it is the not seeing that was then."""
+    ends = [d.end for d in segment.drafts if cues and d.end <= cues[0].start]
+    words = set(talk.words[ends[-1] : cues[0].start]) if ends else set()
+    return not words.isdisjoint(_NOT_WORDS) and not words.isdisjoint(_SEEING)
 
 
 def _closed_by_then(talk: Talk, segment: Segment) -> bool:

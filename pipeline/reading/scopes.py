@@ -6,6 +6,8 @@ Inform 42:839-851), counted in segments: a list joined by "or" stays inside, "bu
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 
@@ -16,6 +18,8 @@ PLANNABLE = frozenset({
 })  # fmt: skip
 ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
 _NOT_REACH = 5
+_CLOSING = (["nothing"], ["none"])  # "no corns, thrush, heat, nothing"
+_OR = frozenset({"or", "a", "an", "any"})
 _ARTICLES = frozenset({"the", "a", "her", "his", "their", "our", "my"})
 _EXCEPT = (["bar"], ["except"], ["besides"], ["beyond"], ["save"], ["barring"])
 _EXCEPT_FOR = (["apart", "from"], ["other", "than"], ["more", "than"], ["except", "for"])
@@ -32,6 +36,7 @@ def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) ->
     segment = sentence[position]
     verbal = talk.words[cue.end - 1] in ("not", "n't", "never")
     reach = segment.end if not verbal else cue.end + _NOT_REACH
+    reach = _over_or(talk, segment, reach) if verbal else reach
     own = [d for d in segment.drafts if cue.end <= d.start < reach and not _new_clause(talk, segment, cue, d)]
     own = [d for d in own if not (verbal and _presupposed(talk, cue, d)) and not _taken_off(talk, cue, d)]
     own = [d for d in own if not _excepted(talk, cue, d) and not _called_if(talk, segment, cue, d)]
@@ -47,6 +52,15 @@ def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) ->
         reached.append(first)
         reached.extend(d for d in later.drafts[1:] if "or" in talk.words[first.end : d.start])
     return reached
+
+
+def _over_or(talk: Talk, segment: Segment, reach: int) -> int:
+    """ "I couldn't see a corn or a crack": how far a verb's "not" reaches over what an "or" joins."""
+    for one, other in pairwise(segment.drafts):
+        between = talk.words[one.end : other.start]
+        if one.start < reach and "or" in between and _OR.issuperset(between):
+            reach = max(reach, other.start + 1)
+    return reach
 
 
 def _presupposed(talk: Talk, cue: Mention, draft: Draft) -> bool:
@@ -113,7 +127,7 @@ def _continues_list(talk: Talk, sentence: list[Segment], number: int) -> bool:
         if following.own_clause or not following.delimiter.startswith(","):
             return False
         words = talk.words[following.start : following.end]
-        if "or" in words or "nor" in words:
+        if "or" in words or "nor" in words or words in _CLOSING:
             return True
     return False
 

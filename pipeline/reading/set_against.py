@@ -41,7 +41,7 @@ def set_against(talk: Talk, sentence: Sentence) -> None:
             before = _words_before(talk, segment, draft, _LIGHT_OF_ALL)
             if before == segment.start:
                 continue
-            if draft.slot in _USED and _ends(talk, segment, before, INSTEAD):
+            if (draft.slot in _USED or draft.slot == "finding") and _ends(talk, segment, before, INSTEAD):
                 draft.drop("another in its place")
             elif draft.slot in _USED - _COUNTED and _ends(talk, segment, before, _GIVEN_UP):
                 draft.status = Status.HISTORY

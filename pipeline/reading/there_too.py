@@ -16,6 +16,13 @@ _AFFIRMED = (
     | {"on", "it", "'s", "some", "the", "but", "there", "in", "though", "has", "them"}
     | {"still", "at", "one", "hanging", "lingering", "hangs"}
 )
+_SURELY = frozenset({"definitely", "certainly", "surely"})
+_ONLY_THERE = frozenset({"only", "just"})
+_LIGHT = frozenset({
+    "and", "the", "in", "on", "his", "her", "but", "maybe", "some", "one", "it", "of", "too", "as", "well", "also",
+    "has", "have", "had", "be", "is", "there", "'s", "could", "may", "might", "i", "though", "same", "a", "at",
+    "bit", "got",
+})  # fmt: skip
 _HAVING = frozenset({"got", "has", "have"})
 _POINTING = frozenset({"that", "which", "now", "today", "yet"})
 
@@ -29,7 +36,12 @@ def is_affirmed(talk: Talk, segment: Segment) -> bool:
     rest = words - {talk.words[i] for i in narrowed}
     if not rest.isdisjoint(_HAVING):
         rest -= _POINTING  # "it's the right front that's still got it"
-    return bool(words & _AFFIRMING or "some" in words) and rest <= _AFFIRMED
+    rest -= _SURELY | _ONLY_THERE
+    is_in = {"it", "'s"} <= words and not words.isdisjoint(
+        {"in", "on"}
+    )  # "no thrush in the off fore, it's in the near"
+    said = words & (_AFFIRMING | _SURELY | _ONLY_THERE) or "some" in words or is_in
+    return bool(said) and rest <= _AFFIRMED
 
 
 def _yes(talk: Talk, segment: Segment) -> list[str]:
@@ -47,13 +59,39 @@ def so_has(talk: Talk, segment: Segment) -> bool:
     return led and content_of(talk, segment) - {"as"} <= _AFFIRMED
 
 
+def is_doubted(talk: Talk, segment: Segment) -> bool:
+    """ "A corn in the left front, possibly the right front", "… and the off fore might have": a foot and a doubt."""
+    cues = [m for m in segment.having("doubts") if m.get("doubts") in ("before", "after")]
+    held = {i for m in cues for i in range(m.start, m.end)}
+    held |= {i for m in segment.having("feet") for i in range(m.start, m.end)}
+    return bool(cues) and {talk.words[i] for i in range(segment.start, segment.end) if i not in held} <= _LIGHT
+
+
+def copy_doubted(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
+    """The finding told last, suspected on another foot."""
+    told = told_before(talk, segment)
+    last = told[-1] if told and told[-1].slot == "finding" else None
+    if last is None or segment.sentence - last.segment.sentence > 1 or set(feet) & set(last.feet or feet):
+        return []
+    rules = [r for r in last.rules if r != "denied"]
+    there = replace(last, status=Status.SUSPECTED, zone=None, severity=None, rules=[*rules, "doubted", AFFIRMED])
+    return copy_draft(segment, there, feet, OTHER_FOOT)
+
+
 def copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
-    findings = [d for d in told_before(talk, segment) if d.slot == "finding"]
+    told = told_before(talk, segment)
+    findings = [d for d in told if d.slot == "finding"]
     if not findings or findings[-1].segment.sentence < segment.sentence - 1:
         return []
+    if told[-1].slot != "finding" and not _ONLY_THERE.isdisjoint(content_of(talk, segment)):
+        return []  # "… no corn. A leather pad on the left front, just the left"
     yes = not _YES.isdisjoint([*content_of(talk, segment), *_yes(talk, segment)])
     yes = yes and not _NONE.isdisjoint(talk.words[findings[-1].segment.start : segment.start])
-    if not (yes or findings[-1].segment.having("denials")) and not _gone_there(talk, findings[-1], segment, feet):
+    words = set(talk.words[segment.start : segment.end])
+    known = not _SURELY.isdisjoint(words) and bool(findings[-1].segment.having("doubts"))  # "maybe a corn in the …"
+    if not (yes or known or findings[-1].segment.having("denials")) and not _gone_there(
+        talk, findings[-1], segment, feet
+    ):
         return []
     rules = [r for r in findings[-1].rules if r != "denied"]
     there = replace(findings[-1], status=Status.PRESENT, zone=None, severity=None, rules=[*rules, AFFIRMED])
