@@ -31,8 +31,8 @@ _DOUBTED_BEHIND = ("I would think", "by the look of it", "unless I'm wrong", "co
 _OF_ELSE = (
     "I think he trod on something", "I reckon he hit a stone", "might be the bedding", "about a month old I'd guess",
     "and I think it'll grow out", "it might take a while to clear", "probably an old one", "not sure where he got it",
-    "not sure where it came from", "hard to say what caused it", "couldn't say how long", "and I'm not worried about it",
-    "I believe the man changed hay on him",
+    "not sure where it came from", "hard to say what caused it", "couldn't say how long",
+    "and I'm not worried about it", "I believe the man changed hay on him",
 )  # fmt: skip
 _OTHER_FOOT = (
     "possibly the off fore", "and maybe the off fore", "off fore maybe", "might be some in the off fore",
