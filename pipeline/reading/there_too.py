@@ -40,7 +40,8 @@ def is_affirmed(talk: Talk, segment: Segment) -> bool:
     is_in = {"it", "'s"} <= words and not words.isdisjoint(
         {"in", "on"}
     )  # "no thrush in the off fore, it's in the near"
-    said = words & (_AFFIRMING | _SURELY | _ONLY_THERE) or "some" in words or is_in
+    only = words & _ONLY_THERE and not segment.having("severities")  # not "bad in front, just a touch behind"
+    said = words & (_AFFIRMING | _SURELY) or only or "some" in words or is_in
     return bool(said) and rest <= _AFFIRMED
 
 
