@@ -12,7 +12,7 @@ from pipeline.reading.changed_over import changed_over
 from pipeline.reading.degrees_then import answer_then_and_now
 from pipeline.reading.denials import deny, deny_thought
 from pipeline.reading.denied_headings import deny_under_heading
-from pipeline.reading.doubts import doubt, doubt_after, doubt_asked, doubt_either, doubt_unseen, settle_guess
+from pipeline.reading.doubts import doubt, doubt_after, doubt_asked, doubt_either, doubt_unseen
 from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
@@ -77,7 +77,6 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     for number, sentence in enumerate(sentences):
         resolve_gone(talk, sentence, sentences[max(0, number - 2) : number], groups)
         doubt_after(talk, sentence, sentences[number - 1] if number else [])
-        settle_guess(talk, sentence, sentences[number - 1] if number else Sentence())
     drop_spoken_again(talk)
     _say_what_is_there(talk)
     let_go(no_more)

@@ -110,9 +110,10 @@ def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
             for draft in ahead or _either(talk, behind, [*previous, *sentence]):
                 if not _of_another_foot(talk, segment, draft, cue):
                     _doubt_one(draft, cue)
+    _settle_guess(talk, sentence, previous)
 
 
-def settle_guess(talk: Talk, sentence: Sentence, before: Sentence) -> None:
+def _settle_guess(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
     """ "Might be a corn. It is.", "I suspected a corn and I was wrong": what is doubted and settled in a clause."""
     if not sentence.says(_SETTLING):
         return

@@ -62,7 +62,7 @@ def so_has(talk: Talk, segment: Segment) -> bool:
 
 def is_doubted(talk: Talk, segment: Segment) -> bool:
     """ "A corn in the left front, possibly the right front", "… and the off fore might have": a foot and a doubt."""
-    cues = [m for m in segment.having("doubts") if m.get("doubts") in ("before", "after")]
+    cues = [m for m in segment.having("doubts") if m.get("doubts") == "before"]
     held = {i for m in cues for i in range(m.start, m.end)}
     held |= {i for m in segment.having("feet") for i in range(m.start, m.end)}
     return bool(cues) and {talk.words[i] for i in range(segment.start, segment.end) if i not in held} <= _LIGHT
