@@ -99,7 +99,8 @@ def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
             ):
                 continue
             ahead = [d for d in drafts_after(segment, cue) if d.slot in DOUBTABLE]
-            if not ahead and talk.words[cue.end - 1] in _WONDERING and talk.words[cue.end] in _WHAT_ABOUT:
+            wondered = talk.words[cue.end - 1] in _WONDERING and _WHAT_ABOUT & set(talk.words[cue.end : cue.end + 1])
+            if not ahead and wondered:
                 continue  # "a corn. I wonder if a bar shoe would help" wonders about the shoe
             if not ahead and _of_something_else(talk, segment, cue):
                 continue

@@ -113,7 +113,8 @@ def draft_thrown_there(talk: Talk) -> None:
         segment, ahead = talk.segment_at(at), talk.words[at - 1]
         who = talk.words[at - 2] if ahead in _HAVE else ahead
         behind = [word for word in talk.words[at + 2 : at + 6] if word not in _OUT_THERE]
-        there = talk.words[at + 1] in _THE_SHOE and behind[:1] and behind[0] in YARD | _SOFT
+        shoe = not _THE_SHOE.isdisjoint(talk.words[at + 1 : at + 2])
+        there = shoe and behind[:1] and behind[0] in YARD | _SOFT
         if segment is None or who not in ("he", "she") or not there:
             continue
         told = [d for s in talk.sentence(segment.sentence) if s.index <= segment.index for d in s.drafts]

@@ -25,7 +25,7 @@ STATUSES = (*(status.value for status in Status), NOT_SO)
 FOLDS = 10
 _FEWEST_MEMOS = 4  # memos that must hold a word in its place, so that no memo's own words count
 _STRENGTH = 0.15  # of the fit (sklearn's C)
-_LEAST = 3  # hundredths; weights all nearer to 0 are left out
+_LEAST = 6  # hundredths; weights all nearer to 0 are left out
 
 
 @dataclass(frozen=True)
