@@ -209,6 +209,11 @@ def _gone_in(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "Copper sulphate has gone into it", "a full pad's gone on", "gone from a three to a two": nothing is gone."""
     if talk.words[cue.end - 1] == "gone" and any(AS_IT_WAS in d.rules and d.start > cue.end for d in segment.drafts):
         return True
+    counted = talk.mention_starting(cue.end)
+    if talk.words[cue.end - 1] == "gone" and counted is not None and counted.number is not None:
+        unit = talk.mention_starting(counted.end)
+        if unit is not None and unit.get("units") is not None:
+            return True  # "he's gone nine weeks"
     graded = any(m.start == cue.end for m in segment.having("severities"))  # "it's just gone mild on me"
     if talk.words[cue.end - 1] == "gone" and (graded or talk.words[cue.end : cue.end + 1] == ["into"]):
         return True  # "it's gone into the wall there"

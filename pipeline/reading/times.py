@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from pipeline.reading.lasting import SOON, book_work, couple_of, lasts, rung_in, since_seen
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.sayings import Sayings
@@ -30,7 +31,6 @@ _SCORED = ("body_condition", "cresty_neck", "obel")
 _ON_WEEKS = frozenset({"'s", "is", "in", "on", "at", "for", "can", "go", "back", "due", "again", "goes", "stays", ","})
 _OF_USE = 2  # tokens of "his usual"
 _USUAL = frozenset({"usual", "normal", "regular"})
-_BOOKING = frozenset({"book", "booked", "booking", "pencil", "pencilled", "put", "mark", "write", "down"})
 _SETTLED = frozenset(
     {"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book", "rather", "sooner"}
 )
@@ -82,8 +82,10 @@ def draft_times(talk: Talk, names: set[int]) -> None:
                 timed = intervals[id(mention)]
                 if timed is not None:
                     value, end, start = timed
-                    if not _not_next(talk, sentence, segment, mention, start, end):
+                    called = value <= SOON and rung_in(talk, segment, start)
+                    if not called and not _not_next(talk, sentence, segment, mention, start, end):
                         _add(segment, value, start, end)
+                        book_work(talk, min(start, (mention.stands_for or mention).start))
                 elif (
                     _back_in(talk, segment, mention)
                     or _for_the_pair(talk, sentence, mention)
@@ -172,6 +174,9 @@ def _timed(talk: Talk, segment: Segment, mention: Mention) -> tuple[Fraction, in
             return mention.number.value * WEEKS_PER_UNIT[old.readings["units"]], mention.end, mention.start
         return None
     unit = mention.get("units")
+    few = couple_of(talk, mention.start) if unit is not None and unit != "day" and unit in WEEKS_PER_UNIT else None
+    if unit is not None and few is not None:
+        return 2 * WEEKS_PER_UNIT[unit], mention.end, few
     if unit in WEEKS_PER_UNIT and unit != "day" and mention.start and talk.words[mention.start - 1] == "a":
         return WEEKS_PER_UNIT[unit], mention.end, mention.start - 1
     return None
@@ -188,21 +193,20 @@ def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Me
         return True
     if after in _PAST_AFTER or (after == "behind" and in_arrears(talk, segment, start, end)):
         return True
-    led = set(talk.words[segment.start : start])
+    led = set(since_seen(talk.words[segment.start : start]))
     if "rest" in led and talk.words[talk.words.index("rest", segment.start) + 1] == "of":
         led.remove("rest")  # "the rest of his are fine until I'm back in four weeks"
     if led & _OTHER_TIMES or after in ("off", "into") or talk.words[end : end + 2] in (["in", "."], ["in", ","]):
         return True  # "the abscess took six weeks", "he's had six weeks off", "he lost it six weeks in"
     if (before[-1:] in (["him"], ["her"], ["it"]) and led & _HAD_OR_RESTED) or before[-2:] == ["was", "off"]:
         return True  # "they've had him six weeks", "spell her ten days"
-    limited = before[-2:] in (["go", "past"], ["go", "over"], ["go", "beyond"])
+    limited = before[-2:] in (["go", "past"], ["go", "over"], ["go", "beyond"], ["day", "over"])
     treated = before[-1:] == ["for"] and any(d.slot == "treatment" for d in segment.drafts)
     if treated or has_been_so(talk.words[end : end + 3]):
         return True  # "poultice for three days", "three weeks I've had her in wedges"
     if before[-1:] == ["every"] and _from_now_on(talk, sentence, segment, start):
         return False
-    stays = before[-1:] == ["for"] and led & {"rest", "off", "boots", "in", "on"} and not led & _BOOKING
-    if (set(before) & _PAST_BEFORE and not limited) or stays or before[-1:] == ["these"]:
+    if (set(before) & _PAST_BEFORE and not limited) or lasts(talk, segment, start, end) or before[-1:] == ["these"]:
         return True
     if "let" in led and led & {"they", "had", "owners"} and not led & {"'ll", "will", "can", "should"}:
         return True  # "they'd let him go nine weeks"

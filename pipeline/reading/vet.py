@@ -59,6 +59,7 @@ _CONDITIONS = frozenset({"if", "unless", "until", "till", "should", "when", "onc
 _PSEUDO = frozenset({
     "better", "easier", "worse", "longer", "right", "improved", "improving", "sounder", "happier", "change",
     "different", "draining", "settled", "gone", "doubt", "question", "later", "only", "just", "wait", "waiting",
+    "harm",
 })  # fmt: skip
 _NEEDLESS = frozenset({"need", "needed", "needs", "required", "necessary", "warranted", "wanted", "bother", "called"})
 _REFUSALS = (
