@@ -1,7 +1,7 @@
 """A second opinion on every fact: what the words around it say of its status, whatever rule it was read by.
 
-``opinion.json`` holds how far each word, by its place, speaks for each status and for none: fitted on what was meant in
-memos that readers had read without knowing them. ``python -m tests.bench.judging --train`` writes it.
+``opinion.json`` holds how far each word, by its place, speaks for each status and for none, word after word. It was
+fitted on what was meant in memos that readers had read without knowing them: ``python -m tests.bench.judging --train``.
 """
 
 from __future__ import annotations
@@ -61,4 +61,8 @@ class Opinion:
 def shipped_opinion() -> Opinion:
     """The opinion that comes with the program."""
     told = json.loads((files("pipeline.judging") / "opinion.json").read_text(encoding="utf-8"))
-    return Opinion(told["statuses"], told["bias"], told["weights"])
+    statuses, weights = told["statuses"], {}
+    for place, words in told["words"].items():
+        rows = iter(told["weights"][place])
+        weights.update({f"{place}: {word}": [next(rows) for _ in statuses] for word in words.split(" ")})
+    return Opinion(statuses, told["bias"], weights)
