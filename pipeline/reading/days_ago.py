@@ -13,7 +13,7 @@ _DUE = frozenset({
 })  # fmt: skip
 _DID = frozenset({
     "put", "trimmed", "reset", "pulled", "nailed", "set", "dressed", "packed", "used", "pared", "soaked", "shod", "got",
-    "fitted", "applied", "treated", "gave", "poulticed", "wrapped", "measured", "found", "dealt", "went",
+    "fitted", "applied", "treated", "gave", "poulticed", "wrapped", "measured", "found", "dealt",
 })  # fmt: skip
 _COUNTED_FROM = frozenset(
     {"since", "until", "till", "by", "from", "for", "next", "this", "every", "than", "as", "like"}
@@ -37,7 +37,9 @@ def some_days_ago(talk: Talk, sentence: list[Segment], segment: Segment) -> list
     told = next((s.drafts for s in reversed(sentence) if s.index <= segment.index and s.drafts), [])
     if any(d.slot == "shoe_state" or d.value in _NAILED for d in told):
         return []
-    done = bool(segment.drafts) and not _DID.isdisjoint(talk.words[segment.start : segment.end])
+    words = talk.words[segment.start : segment.end]
+    done = bool(segment.drafts) and not _DID.isdisjoint(words)
+    done = done or ("went" in words and {d.slot for d in segment.drafts} in ({"gait"}, {"lameness"}))
     if done or _stood(talk, segment) or _told_of_today(talk, sentence, segment):
         return days
     acted = segment.past or talk.plays("action", segment.start, segment.end)

@@ -180,7 +180,7 @@ def _attach_segment(
             draft.note("foot: named at the end of the list")
             continue
         earlier = _earlier_group(sentence, position, groups, draft)
-        if draft.slot == "lameness" and ("elliptic" in draft.rules or _same_lameness(sentence, draft)):
+        if draft.slot == "lameness" and ("elliptic" in draft.rules or _same_lameness(talk, sentence, draft)):
             draft.feet = _last_feet(talk, draft)
             continue
         if _statement_only(draft):
@@ -221,11 +221,11 @@ def _clause_follows(talk: Talk, sentence: list[Segment], position: int) -> bool:
     return not (agreed and placed and talk.words[last[0].start] in ("in", "on"))
 
 
-def _same_lameness(sentence: list[Segment], draft: Draft) -> bool:
+def _same_lameness(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
     """ "It's the near fore she's lame on, and I'm calling it two out of five"."""
     told = [d for s in sentence for d in s.drafts if d.feet and d.start < draft.start]
-    then = [d for d in told if d.slot == "lameness" and draft.segment.having("times")]
-    return bool(then) or any(d.value == "lame" for d in told)  # "three out of five in May on it, one out of five today"
+    bare = draft.segment.having("times") and not talk.plays("subject", draft.segment.start, draft.segment.end)
+    return any(d.value == "lame" or (bare and d.slot == "lameness") for d in told)  # "…, one out of five today"
 
 
 def _last_feet(talk: Talk, draft: Draft) -> Feet:

@@ -57,8 +57,8 @@ def recall(talk: Talk, sentence: Sentence) -> None:
         if not (recalled or cues) and position and segment.drafts:
             _recall_with_it(talk, sentence, position)
         opens = bool(cues) and _opens_what_follows(talk, sentence, position, cues[0])
-        for draft in that_was_then(talk, sentence, position, cues) if cues and not segment.drafts else ():
-            recall_one(draft)
+        if cues and not segment.drafts:
+            _recall_all(that_was_then(talk, sentence, position, cues))
         if cues and not segment.drafts and not opens and (position or segment.having("severities")):
             _recall_it(talk, segment, sentence[:position] or talk.sentence(segment.sentence - 1))
         if cues:
@@ -76,6 +76,11 @@ def recall(talk: Talk, sentence: Sentence) -> None:
             _recall_then(talk, sentence, position)
             for rule in by_word:
                 rule(talk, segment)
+
+
+def _recall_all(drafts: list[Draft]) -> None:
+    for draft in drafts:
+        recall_one(draft)
 
 
 def _opens_what_follows(talk: Talk, sentence: list[Segment], position: int, cue: Mention) -> bool:

@@ -124,7 +124,7 @@ test_days_back_are_no_size = reads(
         ),
         (
             "Left front reset, size five. Bruise in the near hind three days ago.",
-            ["LF shoe_size 5", "LF work reset", "LH finding bruise"],
+            ["LF shoe_size 5", "LF work reset", "LH finding bruise history"],
         ),
     ]
 )

@@ -66,7 +66,7 @@ _THEN_AND_NOW = [
     (
         (
             "He was three out of five on the left front {}, one out of five today.",
-            "One out of five on the left front today, he was three out of five {}.",
+            "One out of five on the left front today, three out of five {}.",
         ),
         ["LF lameness 1", "LF lameness 3 history"],
     ),
