@@ -184,8 +184,8 @@ def _has_spread(talk: Talk, segment: Segment) -> bool:
 def _only_graded(talk: Talk, segment: Segment) -> bool:
     """ "Near hind a small bit in the frog": a foot with a degree or a place and nothing else."""
     told = {i for m in segment.mentions if m.is_any(("severities", "zones")) for i in m.literal}
-    if not told or segment.drafts or segment.having("taking_back") or "n't" in talk.words[segment.start : segment.end]:
-        return False  # "the hinds aren't bad" finds nothing there
+    if not told or segment.drafts or segment.having("taking_back"):
+        return False
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
     rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet | told}
     return rest <= _LIGHT_WORDS and (bool(segment.having("severities")) or not _opens_finding(talk, segment))

@@ -91,6 +91,8 @@ def _narrows(talk: Talk, said: list[Segment]) -> bool:
     mentions = [m for s in said for m in s.mentions if not m.dropped]
     if any(m.is_any(_ELSEWHERE) for m in mentions):
         return False
+    if any("n't" in talk.words[m.start : m.end] for m in mentions if m.get("severities")):
+        return False  # "flat soles in front, the hinds aren't bad": nothing is found there
     held = {i for m in mentions if m.is_any(("feet", "zones", "severities")) for i in range(m.start, m.end)}
     rest = {talk.words[i] for i in range(said[0].start, said[-1].end) if i not in held}
     graded = any(m.get("severities") for m in mentions) and not rest & _ALSO

@@ -49,7 +49,7 @@ test_what_was_thought_is_denied = reads(
         ("I suspect an abscess in the left hind. I couldn't find it.", ["LH finding abscess suspected"]),
         ("Lost the left front shoe, I couldn't find it.", ["LF shoe_state lost"]),
         ("Bruise in the left front. I couldn't see it for mud.", ["LF finding bruise"]),
-        ("Might be a corn in the near fore. It isn't bad.", ["LF finding corn suspected"]),
+        ("Might be a corn in the near fore. It isn't bad.", ["LF finding corn suspected ~mild"]),
     ],
     "Buck. {}",
 )

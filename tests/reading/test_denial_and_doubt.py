@@ -130,5 +130,12 @@ test_what_is_denied_of_the_other_foot_is_what_was_just_told = _each(
         ),
         ("Near fore, a corn rather than thrush.", ["LF finding corn"]),
         ("Near fore, instead of thrush I found a corn.", ["LF finding corn"]),
+        ("Thrush in the near fore, the off fore I couldn't tell.", ["LF finding thrush"]),
+        ("Flat soles in front, the hinds aren't bad.", ["LF+RF finding flat_sole"]),
+        ("Thrush in the near fore isn't bad.", ["LF finding thrush ~mild"]),
+        (
+            "Sulcus thrush, bad in both fronts, just a touch in the off hind.",
+            ["LF+RF finding thrush @sulcus ~severe", "RH finding thrush ~mild"],
+        ),
     ]
 )
