@@ -101,14 +101,12 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             return False  # "six nails. He was a grade two on the right front"
         if (frame.slot in HORSE_SLOTS and segment.having("feet")) or self._weeks_told(segment, frame):
             return False  # "rotation, six degrees on the left and four on the right" is no grade
-        if frame.slot == "wedge" and self._wedged_already(segment, mention, number):
-            return False
         after = self._after(mention, _MORE)  # "two more corns"
         risen = self._risen(mention)
         said = risen or self._said_to_be(mention)
         there = self._words[mention.end : mention.end + 1] == ["there"]
         now = (said or there) and frame.sentence == segment.sentence
-        blocked = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
+        blocked = self._counts_otherwise(segment, mention, number, after)
         score = frame.slot in SCORES and (
             number.article or said or bool(segment.having("times", "history") or segment.having("times", "today"))
         )
@@ -133,16 +131,21 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
 
+    def _counts_otherwise(self, segment: Segment, mention: Mention, number: Number, after: Mention | None) -> bool:
+        """Whether what stands behind the number, or what was told of its feet before, says that it counts anew."""
+        counted = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
+        return counted or self._wedged_already(segment, mention, number)
+
     def _wedged_already(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Two degree wedges. A two in front, a one behind.": the degrees of these feet were told, so it is a size."""
-        sized = number.article or number.plural or bool(number.aughts) or self._frame_before(segment)
-        if not sized or mention.stands_for is not None:
+        frame = self._frame
+        if frame is None or frame.slot != "wedge" or mention.stands_for is not None:
+            return False
+        sized = number.article or number.plural or bool(number.aughts) or frame.sentence < segment.sentence
+        if not sized:
             return False
         line = line_before(self._talk, segment)
         return feet_meant(segment, line) <= feet_of(told_of(segment, line, mention.start, "wedge"))
-
-    def _frame_before(self, segment: Segment) -> bool:
-        return self._frame is not None and self._frame.sentence < segment.sentence
 
     def _nailed_next(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Size five in front and four behind, seven in front, six behind": both ends sized, the rest are nails."""

@@ -167,7 +167,9 @@ class MentionFinder:
         told = [m for m in chosen if start <= m.start < mention.start]
         sized = any(m.get("measures") == "shoe_size" for m in told)
         ahead = tokens.words[start : mention.start]
-        sized = sized or any(self._numbers.is_size(word) for word in ahead) or ahead[0] in self._count_words
+        sized = (
+            sized or any(self._numbers.is_size(word) for word in ahead) or not self._count_words.isdisjoint(ahead[:1])
+        )
         return sized and not any(m.is_any(("findings", "tester_heads")) for m in told)
 
     def _sides(self, tokens: Tokens, found: list[Found]) -> set[int]:

@@ -47,9 +47,7 @@ class NailNumbers(NumberContext):
             size = plain(number.value) + (" slim" if self._slim_ones(mention) else "")
             return self._add(segment, "nail_size", size, mention)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
-        worded = after is not None and after.get("measures") in ("nails", "slim")
-        cued = before is not None and before.get("measures") == "shoe_size" and not worded
-        if cued and self._nails_sized(segment, mention):
+        if self._nails_sized(segment, mention):
             return False
         first = mention.stands_for or mention  # "nailed with fours, no, three and a halfs"
         headed = self._headed_by_nails(segment, before.start if sized and before is not None else first.start)
@@ -161,10 +159,16 @@ class NailNumbers(NumberContext):
         narrower = all(own < feet for _, feet in sized)
         single = len(own) == 1 and self._words[mention.end : mention.end + 1] == ["in"]
         size = Fraction(str(last.value).rsplit("-", 1)[-1])  # every nought is none
+        if number.value == size:
+            return False  # "new sevens in front. Sevens because the sixes were small": the same once more
         return not narrower or single or number.value - size >= _FAR_ENOUGH
 
     def _nails_sized(self, segment: Segment, mention: Mention) -> bool:
         """ "Number five nails, number three, side clips": nails have one size, so the second is their shoe's."""
+        before, after = self._before(mention), self._after(mention)
+        worded = after is not None and after.get("measures") in ("nails", "slim")
+        if before is None or before.get("measures") != "shoe_size" or worded:
+            return False
         line = line_before(self._talk, segment)
         own = feet_meant(segment, line)
         told = told_of(segment, line, mention.start, "nail_size", "shoe_size")

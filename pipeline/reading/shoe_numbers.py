@@ -34,9 +34,8 @@ class ShoeNumbers(SizeRanges):
             return False
         wedged = framed_by == "wedge"
         shod = any(m.is_any(("shoe_types", "shoe_materials")) for s in self._sentence(segment) for m in s.mentions)
-        listed = wedged and self._alone_behind_shoes(segment, mention, number)
-        if wedged and number.plural and not (cued or shod or listed) and number.aughts is None:
-            return False  # "two degree wedges, I thought about threes but twos are plenty"
+        if wedged and not (cued or shod) and self._degrees_thought_of(segment, mention, number):
+            return False
         if before is not None and before.get("measures") in ("body_condition", "cresty_neck"):
             return False
         if not cued and self._scored_then(segment):
@@ -62,11 +61,17 @@ class ShoeNumbers(SizeRanges):
             return self._add(segment, "shoe_size", ranged[0], mention, ranged[1])
         return self._add(segment, "shoe_size", size_name(number), mention)
 
+    def _degrees_thought_of(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Two degree wedges, I thought about threes but twos are plenty"; not "two degree wedges, twos"."""
+        plural = number.plural and number.aughts is None
+        return plural and not self._alone_behind_shoes(segment, mention, number)
+
     def _alone_behind_shoes(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Reset four. Plain. Ones. Six nails.", "steel, two, four nails a side": alone behind shoes not sized yet."""
         if number.value > _LARGEST or number.value.denominator > 2 or not alone(self._talk, segment, mention):
             return False
-        sized_form = number.plural or number.article or number.value.denominator == 2
+        half = number.value.denominator == 2 and number.value < _SMALL_SIZE  # "three and a half" may be the nails'
+        sized_form = number.plural or number.article or half
         return (sized_form or self._between_their_words(segment, mention, number)) and self._not_sized_yet(
             segment, mention
         )
@@ -162,6 +167,7 @@ class ShoeNumbers(SizeRanges):
         half = half or (number.value.denominator == 2 and self._words[mention.end : mention.end + 1] == ["with"])
         if small and footed and self._dealt_in_the_line(segment, mention, number):
             return True
+        half = half and number.value < _SMALL_SIZE  # "three and a half, six nails" may be the nails'
         return small and (footed or half) and self._shoes_named(segment, mention)
 
     def _dealt_in_the_line(self, segment: Segment, mention: Mention, number: Number) -> bool:

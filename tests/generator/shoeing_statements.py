@@ -62,6 +62,8 @@ _NAIL_SIZES = (
     ("size six nails", "6"),
 )
 
+_BARE_NAIL_SIZES = (("fives", "5"), ("four and a halfs", "4.5"), ("three and a halfs", "3.5"))  # behind the shoes' size
+
 
 def _nails(scene: Scene) -> tuple[str, float]:
     count = scene.pick((5, 6, 7, 8))
@@ -75,6 +77,7 @@ def _nails(scene: Scene) -> tuple[str, float]:
             (f"{NUMBERS[count]} nails", float(count)),
             (f"{NUMBERS[side]} nails outside and {NUMBERS[other]} inside", float(side + other)),
             (f"{count} nails", float(count)),
+            ("three and three", 6.0),
             (f"{NUMBERS[count]} nails apiece", float(count)),
         )
     )
@@ -98,7 +101,8 @@ def _parts(scene: Scene) -> list[Part]:
     if scene.chance.random() < 0.6:
         drawn.append((nails, "nails", count))
     if scene.chance.random() < 0.25:
-        said, value = scene.pick(_NAIL_SIZES)
+        sized = any(slot == "shoe_size" for _, slot, _ in drawn)
+        said, value = scene.pick((*_NAIL_SIZES, *_BARE_NAIL_SIZES) if sized else _NAIL_SIZES)
         drawn.append((said, "nail_size", value))
     return drawn
 

@@ -108,6 +108,7 @@ test_where_it_is_no_such_number = reads(
         ("Reset in front, size two. He was in fives last time.",
          ["LF+RF shoe_size 2", "LF+RF shoe_size 5 history", "LF+RF work reset"]),
         ("Reset in front. Six nails. Twos.", ["LF+RF nails 6", "LF+RF work reset"]),
+        ("New fours in front. Fours, he takes them well.", ["LF+RF shoe_size 4", "LF+RF work new_shoe"]),
         ("Toe length three and three eighths, near fore.", ["LF toe_length 85.7"]),
         ("Corn in the near fore. Three and three.", ["LF finding corn"]),
         ("Reset in front, six nails. New shoes behind. Seven nails each.",
