@@ -165,7 +165,15 @@ def _several_ones(talk: Talk, number: Mention) -> bool:
 
 
 def _told_between(talk: Talk, old: Mention, new: Mention) -> bool:
-    """ "A corn in the right front, mild, no, a bruise": foot, place and degree of the first are the second's."""
+    """ "A corn in the right front, mild, no, a bruise": foot, place and degree of the first are the second's.
+
+    Not its doubt: "possible bruise in the left front, no, it's a corn".
+    """
+    ahead = talk.mention_ending(old.start)
+    if old.readings == new.readings or (
+        ahead is not None and ahead.get("doubts") is not None and _made_sure(talk, new)
+    ):
+        return False
     placing = ("feet", "zones", "severities")
     between = [m for m in talk.mentions if old.end <= m.start < new.start and m.is_any(placing) and not m.dropped]
     behind = range(new.end, sentence_end(talk, new.end))

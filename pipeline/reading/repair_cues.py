@@ -26,6 +26,7 @@ ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
 _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
 _WEIGHING = (["let", "me", "think"], ["let", "me", "see"], ["come", "to", "think", "of", "it"])
+_WEEKS, _NEXT = frozenset({"week", "weeks", "month", "months", "fortnight", "days"}), 5
 _HALTS = frozenset({",", "uh", "um", "er", "erm", "eh", "ah", "oh", "hmm", "well", "or", "no", "wait", "sorry"})
 _ONLY_SAYS = frozenset(
     {"the", "a", "an", "on", "in", "at", "it", "'s", "is", "that", "they", "'re", "are", "size", "just", "only", ","}
@@ -42,6 +43,10 @@ def join_cue_sentences(talk: Talk) -> None:
     for cue in talk.having("taking_back", "repair"):
         if cue.end >= len(talk.words) or talk.words[cue.end] != "." or not _all_hesitation(talk, cue):
             continue
+        if talk.words[cue.start : cue.end] in _WEIGHING and not _WEEKS.isdisjoint(
+            talk.words[cue.end : cue.end + _NEXT]
+        ):
+            continue  # "Let me see. Six weeks." is the next thing
         opened = max((i + 1 for i in range(cue.start) if talk.words[i] in SENTENCE_ENDS), default=0)
         kinds = _only_of_a_kind(talk, cue.end + 1, sentence_end(talk, cue.end + 1))
         start = window(talk, opened - 1) if opened else 0

@@ -95,10 +95,6 @@ test_what_is_wondered_about_and_asked = reads(
         ("She asked is that thrush in the near hind, and it is.", ["LH finding thrush"]),
         ("They asked for bar shoes in front and they got them.", ["LF+RF shoe_type bar"]),
         ("Cracks, well, there's a toe crack in the near hind.", ["LH finding crack @toe"]),
-        (
-            "Near fore, thrush. Bruises. A sole bruise in the off fore.",
-            ["LF finding thrush", "RF finding bruise @sole"],
-        ),
         ("Near fore. Bruise, and a sole bruise in the off fore.", ["LF finding bruise", "RF finding bruise @sole"]),
     ],
     "Buck. {}",
