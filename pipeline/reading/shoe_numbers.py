@@ -167,8 +167,13 @@ class ShoeNumbers(SizeRanges):
         half = half or (number.value.denominator == 2 and self._words[mention.end : mention.end + 1] == ["with"])
         if small and footed and self._dealt_in_the_line(segment, mention, number):
             return True
-        half = half and number.value < _SMALL_SIZE  # "three and a half, six nails" may be the nails'
+        half = half and (number.value < _SMALL_SIZE or not self._nails_behind(segment, mention))
         return small and (footed or half) and self._shoes_named(segment, mention)
+
+    def _nails_behind(self, segment: Segment, mention: Mention) -> bool:
+        """Whether nails are told later in the sentence: "three and a half, six nails" may be the nails' size."""
+        later = (m for s in self._sentence(segment) for m in s.mentions if m.start >= mention.end)
+        return any(m.get("measures") == "nails" for m in later)
 
     def _dealt_in_the_line(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Reset four. Steel. Fronts three, hinds two.": sizes that differ, of the shoes just told of."""
