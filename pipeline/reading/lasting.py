@@ -29,9 +29,6 @@ _TOO_LONG = Sayings(
 _LEFT = (["left", "him"], ["left", "her"], ["left", "it"], ["left", "them"])
 _AFTERWARDS = frozenset({"i", "we", "the", "that", "you", "he", "she"})
 _SUPPOSED = Sayings("supposed to be", "meant to be", "should have been")
-_TO_ME = frozenset({"me", "us"})
-_RINGING = frozenset({"ring", "call", "text", "phone", "message", "whatsapp", "email"})
-SOON = 3  # weeks: who is to ring in three or less tells how it goes; "ring me in six" is a booking
 _LINKS = frozenset(
     {"again", "him", "her", "it", "them", "in", "within", "at", "every", "on", "about", "around", "inside"}
 )
@@ -74,12 +71,6 @@ def couple_of(talk: Talk, at: int) -> int | None:
     if not start or talk.words[start - 1] != "couple":
         return None
     return start - 2 if talk.words[max(0, start - 2)] == "a" else start - 1
-
-
-def rung_in(talk: Talk, segment: Segment, start: int) -> bool:
-    """ "Ring me in a week": who is to call, right before the interval."""
-    led = talk.words[segment.start : start]
-    return len(led) > 2 and led[-1] == "in" and led[-2] in _TO_ME and led[-3] in _RINGING
 
 
 def book_work(talk: Talk, start: int) -> None:

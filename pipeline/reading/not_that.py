@@ -11,48 +11,11 @@ _HALTS = frozenset({",", "um", "uh", "er", "erm", "ah", "oh"})
 _ARTICLES = frozenset({"the", "a", "his", "her", "on", "in"})
 _SAYING = frozenset({"say", "call", "it", "that"})
 _DENYING = frozenset({"not", "n't", "never"})
-_REFUSING = (
-    frozenset(
-        {
-            "i",
-            "'d",
-            "would",
-            "could",
-            "should",
-            "say",
-            "call",
-            "it",
-            "that",
-            "them",
-            "go",
-            "as",
-            "far",
-            "so",
-            "to",
-            "quite",
-        }
-        | {
-            "really",
-            "exactly",
-            "is",
-            "'s",
-            "are",
-            "'re",
-            "was",
-            "were",
-            "they",
-            "he",
-            "she",
-            "the",
-            "a",
-            "an",
-            "his",
-            ",",
-        }
-        | {"her", "on", "in", "be", "much", "very", "that's", "we"}
-    )
-    | _DENYING
-)
+_REFUSING = _DENYING | {
+    "i", "'d", "would", "could", "should", "say", "call", "it", "that", "them", "go", "as", "far", "so", "to",
+    "quite", "really", "exactly", "is", "'s", "are", "'re", "was", "were", "they", "he", "she", "the", "a", "an",
+    "his", ",", "her", "on", "in", "be", "much", "very", "that's", "we",
+}  # fmt: skip
 _NEAR = 3  # tokens from "I thought" to what was thought
 
 

@@ -2,10 +2,26 @@
 
 from __future__ import annotations
 
-from pipeline.reading.talk import Draft
+from pipeline.reading.sayings import said_whole
+from pipeline.reading.scopes import last_doubtable
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _ANSWERED_WITHIN = 2  # sentences from a thought to its denial
+_LEADING = frozenset({"and", "but", "yes", "yeah", "no", "aye", "well", "so", "then"})
+_SURE = ("", "sure enough ", "turns out ", "turned out ", "it turns out ", "it turned out ")
+_IT_IS = said_whole(
+    *(f"{sure}{it}" for sure in _SURE
+      for it in ("it is", "it was", "there is", "there was", "he has", "she has", "they are")),
+    "i was right", "i was n't wrong", "i was not wrong", "it is one", "it was one", "it is so", "turned out to be",
+    "turned out to be one", "turned out i was right", "sure enough",
+)  # fmt: skip
+_IT_IS_NOT = said_whole(
+    "i was wrong", "turned out not to be", "turned out not", "turned out it was n't", "turns out it is n't",
+    "turns out it 's not", "turned out it was not", "turns out i was wrong", "turned out i was wrong",
+    "it turned out not", "it turned out not to be",
+)  # fmt: skip
+_SETTLING = frozenset({"is", "was", "has", "are", "sure", "turned", "turns"})
 
 
 def settle_doubts(drafts: list[Draft]) -> None:
@@ -75,3 +91,20 @@ def _doubted_in_the_end(drafts: list[Draft]) -> None:
         if draft.slot == "finding" and draft.status is Status.PRESENT and later is not None:
             draft.status = Status.SUSPECTED
             later.drop("said again")
+
+
+def settle_guess(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
+    """ "Might be a corn. It is.", "I suspected a corn and I was wrong": what is doubted and settled in a clause."""
+    if not sentence.says(_SETTLING):
+        return
+    for position, segment in enumerate(sentence):
+        words = [word for word in talk.words[segment.start : segment.end] if word not in _LEADING]
+        there, gone = tuple(words) in _IT_IS, tuple(words) in _IT_IS_NOT
+        if segment.drafts or not (there or gone):
+            continue
+        told = last_doubtable(sentence[:position]) or (last_doubtable(before) if not position else [])
+        told = told or [d for d in last_doubtable(before) if all(s.end - s.start == 1 for s in sentence[:position])]
+        for draft in [d for d in told if d.status is Status.SUSPECTED and d.segment.horse == segment.horse]:
+            draft.status = Status.PRESENT if there else Status.ABSENT
+            draft.note("settled" if there else "denied")
+            draft.evidence.update(range(segment.start, segment.end))

@@ -18,31 +18,10 @@ _CLOSING = frozenset({",", "and", "but", *SENTENCE_ENDS})
 _OF_A_SHOE = frozenset(
     {"loose", "sprung", "hanging", "twisted", "shifted", "gone", "clinched", "bent", "slipped", "half"}
 )
-_OF_A_FOOT = frozenset(
-    {
-        "clean",
-        "clear",
-        "some",
-        "none",
-        "a",
-        "it",
-        "no",
-        "got",
-        "fine",
-        "good",
-        "grand",
-        "cold",
-        "cool",
-        "okay",
-        "ok",
-        "new",
-        "brand",
-        "reset",
-        "replaced",
-        "tight",
-        "plain",
-    }
-)
+_OF_A_FOOT = frozenset({
+    "clean", "clear", "some", "none", "a", "it", "no", "got", "fine", "good", "grand", "cold", "cool", "okay", "ok",
+    "new", "brand", "reset", "replaced", "tight", "plain",
+})  # fmt: skip
 _LIGHT = frozenset({"just", "only", "a", "bit", "well", "nearly", "also", "still", "all"})
 _LEADING_IN = _LIGHT | {"an", "got", "some", "another", "there"}
 _TOLD_OF_A_FOOT = (

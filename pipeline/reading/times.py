@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from pipeline.reading.lasting import SOON, book_work, couple_of, lasts, rung_in, since_seen
+from pipeline.reading.lasting import book_work, couple_of, lasts, since_seen
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.sayings import Sayings
@@ -82,8 +82,7 @@ def draft_times(talk: Talk, names: set[int]) -> None:
                 timed = intervals[id(mention)]
                 if timed is not None:
                     value, end, start = timed
-                    called = value <= SOON and rung_in(talk, segment, start)
-                    if not called and not _not_next(talk, sentence, segment, mention, start, end):
+                    if not _not_next(talk, sentence, segment, mention, timed):
                         _add(segment, value, start, end)
                         book_work(talk, min(start, (mention.stands_for or mention).start))
                 elif (
@@ -186,10 +185,13 @@ def _till_stop(words: list[str]) -> list[str]:
     return words[: words.index(".")] if "." in words else words
 
 
-def _not_next(talk: Talk, sentence: list[Segment], segment: Segment, mention: Mention, start: int, end: int) -> bool:
+def _not_next(
+    talk: Talk, sentence: list[Segment], segment: Segment, mention: Mention, timed: tuple[Fraction, int, int]
+) -> bool:
+    weeks, end, start = timed
     after = talk.words[end] if end < len(talk.words) else "."
     before = talk.words[max(segment.start, start - 3) : start]
-    if until_a_call(talk, sentence, segment, start, end):
+    if until_a_call(talk, sentence, segment, start, end, weeks):
         return True
     if after in _PAST_AFTER or (after == "behind" and in_arrears(talk, segment, start, end)):
         return True

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
@@ -33,10 +35,15 @@ _MAKING_IT = frozenset(
 _VETS, _OWN = frozenset({"vet", "vets"}), frozenset({"i", "we", "me", "back", "and", "says", "said", "wants"})
 _SEEN = frozenset({"see", "look", "come", "coming", "out", "comes", "due", "call", "check", "x-ray", "visit", "here"})
 _VISITS = frozenset({"see", "back", "visit", "due", "shoe", "reset", "trim", "come", "coming", "do", "book"})
+_TO_ME = frozenset({"me", "us"})
+_RINGING = frozenset({"ring", "call", "text", "phone", "message", "whatsapp", "email"})
+_SOON = 3  # weeks: who is to ring in three or less tells how it goes; "ring me in six" is a booking
 
 
-def until_a_call(talk: Talk, sentence: list[Segment], segment: Segment, start: int, end: int) -> bool:
+def until_a_call(talk: Talk, sentence: list[Segment], segment: Segment, start: int, end: int, weeks: Fraction) -> bool:
     """Whether the interval ``[start, end)`` ends with a call, a look by the vet, or is only waited out."""
+    if weeks <= _SOON and _rung_in(talk, segment, start):
+        return True
     floor, stop = segment.start, sentence[-1].end
     asked = not _IF.isdisjoint(talk.words[floor:stop])
     at = start
@@ -51,6 +58,12 @@ def until_a_call(talk: Talk, sentence: list[Segment], segment: Segment, start: i
     behind = [s for s in sentence if s.start >= end] if asked and at == floor < start and end == segment.end else []
     first = bool(behind) and talk.words[behind[0].start] in _IF  # "in a week, if he's sore, ring me"
     return first and any(_CALLING.at(talk.words, s.start) for s in behind)
+
+
+def _rung_in(talk: Talk, segment: Segment, start: int) -> bool:
+    """ "Ring me in a week": who is to call, right before the interval."""
+    led = talk.words[segment.start : start]
+    return len(led) > 2 and led[-1] == "in" and led[-2] in _TO_ME and led[-3] in _RINGING
 
 
 def _then_called(talk: Talk, end: int) -> bool:
