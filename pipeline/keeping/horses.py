@@ -93,6 +93,8 @@ def assign(database: Database, visit: Visit, memo_id: int) -> Assignment:
         horses = horses_called(database, visit.horse, visit.place) or horses
     if not horses:
         return Assignment(_add_from_memo(database, visit.horse, memo_id), visit.horse_match)
+    if len(horses) > 1 and any(flag.kind is FlagKind.HORSE for flag in visit.flags):
+        return Assignment(None, HorseMatch.UNCLEAR)  # reading asked already
     if len(horses) > 1:
         reason = f"{len(horses)} horses are called {visit.horse} ({_places(horses)}): which one was it?"
         return Assignment(None, HorseMatch.UNCLEAR, _doubt(visit, reason))

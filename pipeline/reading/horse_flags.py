@@ -24,7 +24,9 @@ def horse_flags(
     start, end = horse.tokens
     span = talk.tokens.span(start, end) if end > start else (0, 0)
     quote = transcript.text[span[0] : span[1]]
-    reason = None if horse.match is HorseMatch.NEW and not horse.guessed else _reason(transcript, horse, span, quote)
+    reason = _reason(transcript, horse, span, quote) if horse.match is not HorseMatch.NEW or horse.guessed else None
+    if horse.namesakes:
+        reason = _which_of(horse, roster)
     if reason is None and _set_aside(talk, horse):
         reason = f"“{horse.name}” is said to be the horse and not to be it; which horse is it?"
     if reason is None and transcript.heard and horse.match is HorseMatch.KNOWN:
@@ -37,8 +39,6 @@ def horse_flags(
 
 def _reason(transcript: Transcript, horse: NamedHorse, span: tuple[int, int], quote: str) -> str | None:
     instead = [word.heard for word in transcript.words_of(*span) if word.heard is not None]
-    if horse.namesakes:
-        return f"Several horses are called {horse.name}, and no place was said; which one is it?"
     if horse.guessed:
         return (
             f"No horse is named where the memo begins; taken for {horse.name}, who is named later; is that the horse?"
@@ -51,6 +51,14 @@ def _reason(transcript: Transcript, horse: NamedHorse, span: tuple[int, int], qu
     if horse.name:
         return f"“{quote}” is not on the roster and was not called a new horse; which horse is it?"
     return "No horse was named; which horse is it?"
+
+
+def _which_of(horse: NamedHorse, roster: Sequence[RosterHorse]) -> str:
+    """The question which of several horses of one name is meant, with their places as far as they are known."""
+    name = str(horse.name).lower()
+    places = [other.place for other in roster if other.name.lower() == name and other.place]
+    where = f" (at {', at '.join(places)})" if places else ""
+    return f"Several horses are called {horse.name}{where}, and no place was said; which one is it?"
 
 
 def _set_aside(talk: Talk, horse: NamedHorse) -> bool:

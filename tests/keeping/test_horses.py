@@ -8,7 +8,7 @@ import pytest
 
 from pipeline.errors import NotFoundError, RosterError
 from pipeline.keeping import Store
-from pipeline.record import FlagKind, HorseMatch, RosterHorse, Visit
+from pipeline.record import Flag, FlagKind, HorseMatch, RosterHorse, Visit
 
 if TYPE_CHECKING:
     from tests.keeping.conftest import Yard
@@ -57,6 +57,14 @@ def test_two_horses_of_one_name_are_never_guessed_between(yard: Yard, store: Sto
     with pytest.raises(NotFoundError, match="say the place"):
         store.visits_of("Bramble")
     assert store.visits_of("Bramble", "hill yard") == []
+
+
+def test_which_of_two_horses_it_was_is_asked_once(yard: Yard, store: Store, trimmed: Visit) -> None:
+    store.add_horses([RosterHorse(name="Bramble", place="Hill yard")])
+    asked = Flag(kind=FlagKind.HORSE, reason="Several horses are called Bramble; which one is it?", quote="Bramble")
+    (visit_id,) = yard.keep(store, trimmed.model_copy(update={"flags": [asked]}))
+    assert store.visit(visit_id).visit.flags == [asked]
+    assert store.visit(visit_id).horse is None
 
 
 def test_a_new_horse_with_a_known_name_is_asked_about(yard: Yard, store: Store, trimmed: Visit) -> None:

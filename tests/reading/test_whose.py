@@ -128,7 +128,7 @@ def test_namesakes_without_a_place_are_asked_about(reader: Reader) -> None:
         (visit,) = said(reader, text)
         assert (visit.horse, visit.place) == ("Tansy", None)
         assert [flag.reason for flag in visit.flags] == [
-            "Several horses are called Tansy, and no place was said; which one is it?"
+            "Several horses are called Tansy (at Mill Lane, at River barn), and no place was said; which one is it?"
         ]
 
 
