@@ -5,6 +5,7 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import Status
 
 _THAT = frozenset({"that", "those", "they", "it", "these"})
@@ -16,6 +17,16 @@ def of_another_time(talk: Talk, cue: Mention) -> bool:
     """Whether "no" answers a question with the time that it belongs to."""
     asked = cue.start > 0 and talk.words[cue.start - 1] == "?"
     return asked and talk.words[cue.start : cue.end] in _NO and _time_behind(talk, cue.end)
+
+
+def asked_how(talk: Talk, cue: Mention) -> bool:
+    """ "Lame? No, sound.", "Is he sound? No, short on the near fore.": the "no" answers, and takes nothing back."""
+    if not cue.start or talk.words[cue.start - 1] != "?" or talk.words[cue.start : cue.end] not in _NO:
+        return False
+    start = max((i + 1 for i in range(cue.start - 1) if talk.words[i] in SENTENCE_ENDS), default=0)
+    end = next((i for i in range(cue.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    went = [m.start for m in talk.having("gaits")]
+    return any(start <= at < cue.start for at in went) and any(cue.end <= at < end for at in went)
 
 
 def _time_behind(talk: Talk, at: int) -> bool:

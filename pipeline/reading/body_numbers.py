@@ -363,8 +363,8 @@ class BodyNumbers(NumberContext):
         """ "Grade four on it", "grade two on the near fore": what is graded on a foot is how lame it is."""
         said = (mention, mention.stands_for or mention)  # "grade three, no, four on the left front"
         graded = any(m.start > 0 and self._words[m.start - 1] in ("grade", "graded") for m in said)
-        behind = next((m for m in self._talk.starting_in(mention.end, mention.end + 3) if m.get("feet")), None)
-        return graded and self._words[mention.end : mention.end + 1] == ["on"] and behind is not None
+        behind = next((m for at in said for m in self._talk.starting_in(at.end, at.end + 3) if m.get("feet")), None)
+        return graded and any(self._words[m.end : m.end + 1] == ["on"] for m in said) and behind is not None
 
 
 def _fits(slot: str, number: Number, unit: Fraction) -> bool:

@@ -20,6 +20,8 @@ _DENIABLE = frozenset({
     "manner", "shoe_type", "shoe_material", "work", "wedge", "lameness", "nail_line",
 })  # fmt: skip
 _NOT_DONE = "denied: not done"
+_FELT = frozenset({"tester", "pulse", "gait"})
+NOT_SOUND = "not sound, as was asked"
 _BARE_DENIALS = said_whole(
     "it is n't", "it was n't", "they are n't", "they were n't", "it was not", "it 's not", "it is not", "they 're not",
     "there is n't", "there was n't", "he has n't", "she has n't", "he is n't", "she is n't", "he does n't",
@@ -30,7 +32,8 @@ _BARE_DENIALS = said_whole(
 _BARE_ANSWERS = said_whole(
     "none", "nothing", "no", "nil", "zero", "nope", "none at all", "nothing there", "absent", "not seen", "none seen",
     "not found", "none found", "not there", "not present",
-    "none of it", "none of them", "none of those", "none of that",
+    "none of it", "none of them", "none of those", "none of that", "not really", "not quite", "not at all", "not now",
+    "not today", "not a bit", "he is n't", "she is n't", "he was n't", "she was n't", "he 's not", "she 's not",
 )  # fmt: skip
 _IT_IS = (" it is", " so", " it was", " it 's that", " he is", " she is", " he has", " she has", " there is", "")
 _NOT_MY_VIEW = Sayings(
@@ -290,7 +293,7 @@ def _sought(sentence: list[Segment], position: int) -> list[Draft]:
 def _asked(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
     """What a bare "none" or "no" answers: "checked for heat, none", "thrush in the left hind? No."."""
     before = sentence[:position] or talk.sentence(sentence[0].sentence - 1)
-    drafts = [d for s in before for d in s.drafts if d.slot == "finding"]
+    drafts = [d for s in before for d in s.drafts if d.slot == "finding" or SOUGHT in d.rules]
     sought = [d for d in drafts if SOUGHT in d.rules]
     if (
         not position
@@ -298,6 +301,8 @@ def _asked(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
         and talk.words[before[0].start : before[-1].end] == talk.words[drafts[-1].start : drafts[-1].end]
     ):
         return drafts[-1:]  # "Ringbone. None."
+    if before and not drafts and not THOUGHT.isdisjoint(talk.words[before[0].start : before[-1].end]):
+        return [d for s in before for d in s.drafts if d.slot in _FELT][-1:]  # "I thought he flinched, but no"
     return sought or (drafts[-1:] if position and sentence[position - 1].drafts else [])
 
 
@@ -360,7 +365,10 @@ def deny_one(draft: Draft, cue: Mention | None = None) -> None:
     draft.evidence.update(cue.literal if cue is not None else ())
     if SOUGHT in draft.rules:
         draft.dropped = False
-    if draft.slot == "tester":
+    if draft.value == "sound" and SOUGHT in draft.rules:
+        draft.value = "lame"  # "Is he sound? No."
+        draft.note(NOT_SOUND)
+    elif draft.slot == "tester":
         draft.value = "none"
     elif draft.slot == "pulse":
         draft.value = "normal"

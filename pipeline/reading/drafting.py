@@ -18,13 +18,6 @@ _RANKS = {name: rank for rank, name in enumerate(name for name in CLASS_SLOTS if
 SHOE_NOUNS = ("shoe_types", "shoe_materials")
 _PARTED = frozenset({"stretched", "separated", "stretching", "separating"})
 _IS_IN = frozenset({"in", "on", "of", "is", "'s", "was", "the", "has", "still", "a", "bit"})
-_SHORT = frozenset({"short"})
-_SHORT_ON = 3  # tokens from "short" to its foot: "short on that near fore"
-_SUBJECT = frozenset({"he", "she"})
-_GOING_SHORT = _SUBJECT | {
-    "'s", "is", "was", "a", "small", "wee", "bit", "little", "touch", "shade", "tad", "very", "still", "just", "only",
-    "slightly", "and", "but", "quite", "fairly", "not", "n't", "well", "today", "now", "looks", "looked",
-}  # fmt: skip
 _PARTING = (["stretching"], ["stretched"], ["separating"], ["separated"], ["parting"])
 _TIPS = frozenset({"tip", "tips"})
 _DOUBTED = frozenset({"maybe", "possibly", "perhaps", "might", "could"})
@@ -283,24 +276,6 @@ def _parted_there(talk: Talk, segment: Segment, mention: Mention) -> int:
         if at not in footed and talk.words[at] not in _IS_IN:
             return 0
     return 0
-
-
-def draft_short(talk: Talk) -> None:
-    """ "She's a small bit short on that near fore": how the horse goes; not "short in the wall", "cut short"."""
-    for at in talk.where(_SHORT):
-        segment = talk.segment_at(at)
-        if segment is None or talk.holding(at) or talk.words[at + 1 : at + 2] not in (["on"], ["in"], ["behind"]):
-            continue
-        foot = next((m for m in segment.having("feet") if m.start >= at + 1 and m.start - at <= _SHORT_ON), None)
-        led = talk.words[segment.start : at]
-        told = {talk.words[i] for i in range(segment.start, at)} <= _GOING_SHORT and not _SUBJECT.isdisjoint(led)
-        if (
-            foot is not None
-            and told
-            and set(talk.words[at + 1 : foot.start]) <= {"on", "in", "the", "that", "his", "her"}
-        ):
-            add_draft(segment, "gait", "short_stride", Mention(at, at + 1, (at,), {"gaits": "short_stride"}))
-            segment.drafts.sort(key=lambda d: (d.start, d.end))
 
 
 def draft_pronouns(talk: Talk) -> None:

@@ -63,10 +63,17 @@ def mark_exceptions(talk: Talk) -> None:
         for mention in talk.mentions:
             if begin <= mention.start < out.start and mention is not out:
                 mention.dropped = True
+        _without_its_place(talk, out)
         out.readings = {"feet": f"{name}-{out.readings['feet']}"}
         out.start, out.literal, moved = begin, tuple(range(begin, out.end)), True
         talk.changed()
     talk.in_order(moved=moved)
+
+
+def _without_its_place(talk: Talk, out: Mention) -> None:
+    """ "No reaction anywhere but the near fore heel": the heel is of the foot that is left out."""
+    for place in talk.having("zones"):
+        place.dropped = place.dropped or place.start == out.end
 
 
 def _cue_before(talk: Talk, start: int) -> list[str] | None:

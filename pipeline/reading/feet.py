@@ -28,7 +28,7 @@ from pipeline.reading.foot_groups import (
     united,
 )
 from pipeline.reading.foot_in_hand import done_to_it, done_to_them, from_hand, of_today, told_in_passing
-from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.number_context import ANGLES, LENGTHS, PUT_RIGHT
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.second_list import LISTED_BY, foot_of_second_list
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
@@ -181,11 +181,11 @@ def _attach_segment(
             continue
         earlier = _earlier_group(sentence, position, groups, draft)
         if draft.slot == "lameness" and ("elliptic" in draft.rules or _same_lameness(talk, sentence, draft)):
-            draft.feet = _last_feet(talk, draft)
+            draft.feet = earlier.feet if earlier and PUT_RIGHT in draft.rules else _last_feet(talk, draft)
             continue
         if _statement_only(draft):
             follows = earlier is not None and same_statement(talk, sentence, position, groups)
-            draft.feet = earlier.feet if follows and earlier and draft.value not in _HORSE_GAITS else ()
+            draft.feet = earlier.feet if follows and earlier and _goes_on_a_foot(sentence, position, draft) else ()
             continue
         if earlier is None and of_the_horse(talk, draft, hand):
             draft.note("foot: done to the whole horse")
@@ -239,6 +239,12 @@ def _last_feet(talk: Talk, draft: Draft) -> Feet:
 def _statement_only(draft: Draft) -> bool:
     """Gait, lameness and laminitis take a foot only from their own statement."""
     return (draft.slot in EITHER_SLOTS and draft.slot != "finding") or draft.value == "laminitis"
+
+
+def _goes_on_a_foot(sentence: list[Segment], position: int, draft: Draft) -> bool:
+    """ "Off fore, he's short": behind a foot alone; else this gait is the horse's, whatever foot was told of."""
+    headed = draft.value == "short_stride" and position == 1 and not sentence[0].drafts
+    return headed or draft.value not in _HORSE_GAITS
 
 
 def _nearest(draft: Draft, segment: Segment, own: list[FootGroup]) -> FootGroup:

@@ -65,6 +65,10 @@ def _of_the_one_left_out(talk: Talk, segment: Segment) -> bool:
     words = talk.words[segment.start : segment.end]
     if words[0] in ("which", "where", "that") and _NONE & set(words):
         return True  # "flare on every foot bar the near hind, which hasn't any"
+    before = talk.segments[segment.index - 1].drafts if segment.index else []
+    answered = {d.slot: d.value for d in before if d.slot in ("tester", "pulse")}
+    if any(d.value != answered.get(d.slot, d.value) for d in segment.drafts):
+        return True  # "testers clear all round bar the near hind, mild at the toe"
     return bool(segment.drafts) and (words[0] in ("that", "which", "where", "it") or words[-1] == "there")
 
 

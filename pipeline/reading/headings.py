@@ -14,6 +14,11 @@ _LIGHT = frozenset({
     "over", "his", "her", "across", "just", "only", "about", "then", "but", "it", "as", "well", "too", "same", "foot",
     "that",
 })  # fmt: skip
+_EMPTY = _NOTHING - {"no", "not", "a", "normal"}
+_GRADING = frozenset({
+    "grade", "graded", "a", "about", "i", "'d", "say", "call", "it", "he", "she", "was", "'s", "is", "around",
+})  # fmt: skip
+_WORST = 5  # of the grades of lameness
 _LEADS = frozenset({"the", "on", "in", "both", "his", "her"})
 _DENIED = frozenset({"n't", "not", "no", "never", "if", "when", "none", "without"})
 _YES = frozenset({
@@ -26,18 +31,60 @@ _SHORT = 9  # tokens of a heading
 
 def join_headings(talk: Talk) -> None:
     """Read the full stop between a heading and answers that open with a foot as a comma."""
+    stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
+    if talk.having("gaits", "lame"):
+        _join_grades(talk, stops)
     if not any(talk.having(name) for name in _ANSWERS):
         return
-    stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
     head: str | None = None
     for number, stop in enumerate(stops):
         start = stops[number - 1] + 1 if number else 0
         end = stops[number + 1] if number + 1 < len(stops) else len(talk.words)
         head = _heading(talk, start, stop) or (head if number and talk.words[stops[number - 1]] == "," else None)
-        if head is not None and talk.words[stop] == "?" and _said_yes(talk, stop):
+        named = head or _heading(talk, start, stop, footed=True)
+        asked = talk.words[stop] == "?"
+        yes = asked and named is not None and _said_yes(talk, stop)
+        if named is not None and yes and _answered([m for m in talk.mentions if stop < m.start < end], named):
+            _answered_after_all(talk, named, start, stop, end)
+        if head is not None and talk.words[stop] in (".", "?") and _answers(talk, head, stop + 1, end):
             _answered_after_all(talk, head, start, stop, end)
-        if head is not None and talk.words[stop] == "." and _answers(talk, head, stop + 1, end):
-            talk.words[stop] = ","
+        if named is not None and talk.words[stop] in (".", "?") and _answer_alone(talk, named, stop, end):
+            _answered_after_all(talk, named, start, stop, end)
+
+
+def _join_grades(talk: Talk, stops: list[int]) -> None:
+    """ "Lame on the off fore. Two out of five.", "Was he lame? He was, grade two on the near fore": one statement."""
+    lame = [m.start for m in talk.having("gaits", "lame")]
+    for number, stop in enumerate(stops[:-1]):
+        start = stops[number - 1] + 1 if number else 0
+        asked = talk.words[stop] == "?"
+        if not any(start <= at < stop for at in lame) or not (asked or talk.words[stop] == "."):
+            continue
+        at = stop + 1
+        if asked and _said_yes(talk, stop):
+            at = talk.words.index(",", at) + 1
+        while talk.words[at : at + 1] and talk.words[at] in _GRADING:
+            at += 1
+        grade = talk.mention_starting(at)
+        told = grade.number if grade is not None else None
+        if grade is None or told is None or not (told.out_of == _WORST or talk.words[at - 1] in ("grade", "graded")):
+            continue
+        if asked or grade.end == stops[number + 1]:
+            for index in range(stop, at):
+                talk.words[index] = "," if talk.words[index] in (".", "?") else talk.words[index]
+
+
+def _answer_alone(talk: Talk, head: str, stop: int, end: int) -> bool:
+    """ "Testers on the near fore. He flinched.", "Pulse in the off fore? Strong.": an answer without a foot."""
+    said = [m for m in talk.mentions if stop < m.start < end and not m.dropped]
+    taken = [m for m in said if m.is_any((*_ANSWERS[head], "zones", "fillers"))]
+    if any(m.get("feet") for m in said if m not in taken):
+        return False
+    if talk.words[stop] == "." and any(m.get("manners") for m in taken):
+        return False  # "Testers on the near fore. Quiet."
+    held = {i for m in taken for i in range(m.start, m.end)}
+    rest = {talk.words[i] for i in range(stop + 1, end) if i not in held}
+    return rest <= _LIGHT | _NOTHING | {"he", "she"} and (_answered(taken, head) or bool(rest & _EMPTY))
 
 
 def _said_yes(talk: Talk, stop: int) -> bool:
@@ -49,14 +96,14 @@ def _said_yes(talk: Talk, stop: int) -> bool:
 def _answered_after_all(talk: Talk, head: str, start: int, stop: int, end: int) -> None:
     """ "Was the pulse up? It was, bounding in that foot": one statement, of which only the answer counts."""
     behind = [m for m in talk.mentions if stop < m.start < end and not m.dropped]
-    if _answered(behind, head):
-        for mention in [m for m in talk.mentions if start <= m.start < stop and m.is_any(_ANSWERS[head])]:
-            mention.dropped = not mention.get(head)
-        talk.words[stop] = ","
+    asked = [m for m in talk.mentions if start <= m.start < stop and m.is_any(_ANSWERS[head])]
+    for mention in asked if talk.words[stop] == "?" and _answered(behind, head) else ():
+        mention.dropped = not mention.get(head)
+    talk.words[stop] = ","
 
 
-def _heading(talk: Talk, start: int, stop: int) -> str | None:
-    """The class of the head that a sentence names with no foot of its own and nothing else of the trade."""
+def _heading(talk: Talk, start: int, stop: int, *, footed: bool = False) -> str | None:
+    """The class of the head that a sentence names with nothing else of the trade, and no foot unless ``footed``."""
     if stop - start > _SHORT:
         return None
     said = [m for m in talk.mentions if start <= m.start < stop and not m.dropped]
@@ -66,9 +113,10 @@ def _heading(talk: Talk, start: int, stop: int) -> str | None:
     asked = talk.words[stop] == "?"  # "was the pulse up?" names an answer, and asks
     content = [m for m in said if not (m.get(head) or (asked and m.is_any(_ANSWERS[head])))]
     told = any((m.number and m.number.value != 1) or m.is_any(CLASS_SLOTS) for m in content)
-    footed = any(m.get("feet") not in (None, "all", "any") for m in said)
+    other = not footed and any(m.get("feet") not in (None, "all", "any") for m in said)
+    other = other or (footed and any(m.is_any(("times", "plans", "doubts")) for m in said))
     denied = _DENIED & set(talk.words[start:stop])
-    return None if told or footed or denied else head
+    return None if told or other or denied else head
 
 
 def _answers(talk: Talk, head: str, start: int, end: int) -> bool:
@@ -79,9 +127,12 @@ def _answers(talk: Talk, head: str, start: int, end: int) -> bool:
     led = next((m for m in said if m.start == start), None)
     if led is not None and led.is_any(_ANSWERS[head]):  # "Pulses. Bounding near fore, raised off fore."
         at = led.end
-        while at < end and talk.words[at] in _LEADS and not any(m.start == at for m in said):
-            at += 1
-        led = next((m for m in said if m.start == at), None)
+        while at < end and not any(m.start == at and m.get("feet") for m in said):
+            place = next((m for m in said if m.start == at and m.get("zones")), None)
+            if place is None and talk.words[at] not in _LIGHT:
+                break
+            at = place.end if place is not None else at + 1
+        led = next((m for m in said if m.start == at and m.get("feet")), None)
     if led is None or not led.get("feet"):
         return False
     taken = [m for m in said if m.get("feet") or m.is_any((*_ANSWERS[head], "zones", "fillers"))]

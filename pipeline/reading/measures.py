@@ -186,6 +186,11 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
         if at < 1 or self._words[at] != "from":
             return False
         told = self._talk.mention_ending(at)  # "down to a five from a seven"
+        feet = [m for m in self._talk.having("feet") if m.end == at]
+        if feet and self._frame is not None and self._frame.slot == "lameness":
+            at = feet[0].start - 1 - (self._words[feet[0].start - 1] == "the")
+            graded = self._talk.mention_ending(at)  # "down to one out of five on the near fore from three"
+            return self._words[at] in ("on", "in") and graded is not None and graded.start in self._used
         return self._words[at - 1] in _MOVED_FROM or (told is not None and told.start in self._used)
 
     def _other_score(self, segment: Segment, mention: Mention, number: Number) -> bool:

@@ -47,6 +47,8 @@ def draft_came_without(talk: Talk) -> None:
             foot = _foot_at(talk, _past_the_article(talk, behind))
             if foot is None or any(d.slot == "shoe_state" for d in segment.drafts):
                 continue
+            if talk.words[at] == "short" and talk.words[foot.start] in ("in", "on", "behind"):
+                continue  # "she trotted up short in front" is how she goes
             draft = Draft("shoe_state", "lost", segment, at, at + 1)
             draft.evidence.update({at, *foot.literal})
             draft.note("shoe_state: came without it")

@@ -46,6 +46,7 @@ LONG_TIMES = frozenset({
 
 LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practice, no source
 _TO_A_FOOT = 1  # tokens from a size to the foot: "in the hinds"
+PUT_RIGHT = "put right in the same sentence"
 _AHEAD = 8  # tokens from a measure word to its number: "crest not much to speak of, call it a one"
 _OF_A = frozenset({"of", "an", "a"})
 _NAILED_WITH = 5  # tokens
@@ -193,8 +194,10 @@ class NumberContext:
         if head is not None and head.is_any(("measures",)):
             draft.evidence.update(head.literal)
         draft.note(f"{slot}: from the number")
-        if slot == "lameness" and self._begun_in(segment, mention).sentence != segment.sentence:
+        if slot == "lameness" and (begun := self._begun_in(segment, mention)) is not segment:
             draft.note("elliptic")  # on the foot of the grade that it stands for
+            if begun.sentence == segment.sentence:
+                draft.note(PUT_RIGHT)
         segment.drafts.append(draft)
         self._used.add(mention.start)
         return True

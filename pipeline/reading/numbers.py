@@ -339,7 +339,8 @@ class NumberReader:
         high = self._at(tokens, number.end + 1) if self._may_begin(tokens[number.end + 1]) else None
         if high is None or high.aughts is not None or not number.value < high.value or high.out_of:
             return number
-        return Number(number.start, high.end, number.value, high=high.value)
+        high = self._with_out_of(tokens, high)  # "one to two out of five"
+        return Number(number.start, high.end, number.value, high=high.value, out_of=high.out_of)
 
     def _told_loosely(self, tokens: Sequence[str], number: Number) -> bool:
         """ "Say five, six weeks": the next number but a comma, and a time behind it; not "took five, six weeks"."""

@@ -12,6 +12,7 @@ from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Severity
 
 SOUGHT = "only looked for"
+_ASKABLE = frozenset({"finding", "gait"})
 _LEADING = frozenset({"now", "well", "and", "but", "ok", "okay"})
 _ASKING = frozenset({"was", "is", "were", "are", "did", "does", "has", "have", "had", "could"})
 _MAY_ASK = _ASKING | {"none"}
@@ -40,6 +41,7 @@ _NOT_FOUND = frozenset({"nothing", "none", "no", "nope", "not", "n't", "nil", "c
 _YES = (
     ["there", "is"], ["there", "was"], ["there", "are"], ["it", "is"], ["it", "was"], ["yes"], ["yeah"], ["yep"],
     ["aye"], ["he", "has"], ["she", "has"], ["he", "had"], ["she", "had"], ["he", "does"], ["she", "does"],
+    ["he", "is"], ["she", "is"], ["he", "was"], ["she", "was"], ["they", "are"], ["they", "were"],
     ["yes", "there", "is"], ["aye", "there", "is"], ["there", "it", "was"], ["there", "it", "is"],
     ["there", "they", "were"], ["and", "there", "it", "was"], ["sure", "enough"], ["found", "it"], ["got", "it"],
     ["i", "was", "right"],
@@ -64,7 +66,7 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
             if asked or (asking and _asks(talk, segment)):
                 put = {"say"} & set(talk.words[segment.start : segment.end])
                 led = segment.start if asked or put else segment.start + 1  # "right hind, has it" asks nothing
-                for draft in [d for d in segment.drafts if d.slot == "finding" and d.start >= led]:
+                for draft in [d for d in segment.drafts if d.slot in _ASKABLE and d.start >= led]:
                     if not (_affirmed(talk, draft, groups) or _or_was_it(talk, draft, sentence[-1].end)):
                         draft.drop(SOUGHT)
                         if asked:
@@ -93,8 +95,7 @@ def _said_of_then(talk: Talk, segment: Segment, cue: Mention) -> bool:
 def _answer(talk: Talk, asked: Draft, sentence: Sentence, groups: Groups) -> None:
     """ "Any thrush? A touch, off hind.", "Corn? Off fore, inside heel.": there, on the feet that the answer names."""
     answer = talk.sentence(sentence[0].sentence + 1)
-    if asked.feet and not asked.foot_carried:
-        return
+    footed = bool(asked.feet) and not asked.foot_carried
     told: list[Draft] = []
     graded: list[Segment] = []
     for segment in answer:
@@ -104,6 +105,8 @@ def _answer(talk: Talk, asked: Draft, sentence: Sentence, groups: Groups) -> Non
             if not (again or (told and feet and not _NONE.isdisjoint(talk.words[segment.start : segment.end]))):
                 return  # "Is there thrush? Both hinds trimmed.", "Near fore, no."
             break
+        if feet and footed:
+            return
         graded.append(segment)
         if feet:
             made = replace(
@@ -115,6 +118,11 @@ def _answer(talk: Talk, asked: Draft, sentence: Sentence, groups: Groups) -> Non
         for of in graded if told else ():
             _graded_in(of, told[-1])
         graded = [] if told else graded
+    if not told and any(s.having("severities") for s in graded):  # "Any heat in the near fore? A little."
+        asked.dropped = False
+        asked.rules.remove(SOUGHT)
+        for of in graded:
+            _graded_in(of, asked)
     for made in told:
         made.segment.draft(made)
 
@@ -201,7 +209,7 @@ def _asked_by_others(talk: Talk, segment: Segment) -> list[Draft]:
     at = next((i for i, pair in enumerate(pairwise(words)) if pair[0] in _ASKED and pair[1] in _ASKING), None)
     if at is None or words[at + 2 : at + 3] not in _ASKED_OF:
         return []
-    return [d for d in segment.drafts if d.slot == "finding" and d.start > segment.start + at]
+    return [d for d in segment.drafts if d.slot in _ASKABLE and d.start > segment.start + at]
 
 
 def _looked_into(talk: Talk, segments: list[Segment]) -> bool:
@@ -221,6 +229,8 @@ def _affirmed(talk: Talk, draft: Draft, groups: Groups) -> bool:
     behind = talk.segments[draft.segment.index + 1 :][:2]
     if not behind or talk.words[behind[0].start : behind[0].end] not in _YES:
         return False
+    if draft.slot == "gait" and any(d.slot == "lameness" for s in talk.sentence(behind[0].sentence) for d in s.drafts):
+        return False  # "Lame? Yes, two out of five."
     named = [g.feet for s in behind if s.sentence == behind[0].sentence for g in groups.get(s.index, [])]
     if named and (not draft.feet or "foot: named in the next sentence" in draft.rules):
         draft.feet = named[0]

@@ -24,10 +24,11 @@ from pipeline.reading.cut_out import draft_cut_out
 from pipeline.reading.dates import draft_dates
 from pipeline.reading.dealt_weeks import deal_weeks
 from pipeline.reading.decided import decide
-from pipeline.reading.drafting import draft_pronouns, draft_short, draft_tips, draft_white_line, draft_words
+from pipeline.reading.drafting import draft_pronouns, draft_tips, draft_white_line, draft_words
 from pipeline.reading.excepted import mark_exceptions
 from pipeline.reading.feet import attach_feet
 from pipeline.reading.foot_names import join_feet, mark_counted_feet
+from pipeline.reading.going_short import draft_short
 from pipeline.reading.graded_again import draft_again
 from pipeline.reading.headings import join_headings
 from pipeline.reading.horse_flags import horse_flags

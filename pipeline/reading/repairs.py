@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from pipeline.reading.asked_before import of_another_time
+from pipeline.reading.asked_before import asked_how, of_another_time
 from pipeline.reading.exchanges import (
     counted_on_a_part,
     counts,
@@ -47,6 +47,7 @@ _IN_THE_MIND = frozenset({"thinking", "thought", "mind", "head", "brain"})
 _LEAD_IN = 4  # tokens of ", I had the" before "wrong horse", and of "… in my head" behind it
 _BEFORE_ASSESSED = frozenset({"let", "'s", "us", "we", "'ll", "i", "say", ",", "uh", "um", "er", "well", "oh"})
 _TOGETHER = 3  # tokens within which a second thing is taken back together with the first
+_SURELY = frozenset({"definitely", "certainly", "surely", "clearly", "defo"})
 
 
 def repair(talk: Talk) -> list[Strike]:
@@ -113,8 +114,10 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
         return _drop_cues(run)
     if _turns_back(talk, run[-1]):
         return None
-    if _of_the_other(talk, run[-1]) or of_another_time(talk, run[0]) or not_the_same(talk, run):
+    answers = of_another_time(talk, run[0]) or asked_how(talk, run[0])
+    if _of_the_other(talk, run[-1]) or answers or not_the_same(talk, run):
         return _drop_cues(run)
+    _made_sure(talk, run)
     named = other_named(talk, run[-1])
     if named is not None and on_another_day(talk, named):
         talk.putting_right.add(named)
@@ -136,6 +139,15 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
         strikes.append(Strike(run[0].start, run[-1].end, None))
         return _drop_cues(run)
     return None
+
+
+def _made_sure(talk: Talk, run: list[Mention]) -> None:
+    """ "Maybe a reaction at the toe. No, definitely a reaction.": the doubt goes with the first word."""
+    at = run[-1].end + (talk.words[run[-1].end : run[-1].end + 1] == [","])
+    if talk.words[at : at + 1] and talk.words[at] in _SURELY and talk.words[at + 1 : at + 2] != ["not"]:
+        start = window(talk, run[0].start)
+        for doubt in [m for m in talk.having("doubts") if start <= m.start < run[0].start]:
+            doubt.dropped = True
 
 
 def _not_done(talk: Talk, cue: Mention) -> bool:

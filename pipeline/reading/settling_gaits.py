@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.denials import NOT_SOUND
 from pipeline.reading.talk import Draft
 from pipeline.record import Status
 
@@ -12,6 +13,7 @@ _LISTENED = 2  # sentences from what was heard before to what is heard now
 def settle_gaits(drafts: list[Draft]) -> None:
     """Drop the gaits that another statement of the same horse says better."""
     _gone_by_now(drafts)
+    _not_sound(drafts)
     _grade_for_lame(drafts)
     _foot_for_none(drafts)
 
@@ -30,6 +32,14 @@ def _gone_by_now(drafts: list[Draft]) -> None:
                 now.status, now.feet = Status.RESOLVED, now.feet or draft.feet
                 now.note("gone by now")
                 draft.drop("gone by now")
+
+
+def _not_sound(drafts: list[Draft]) -> None:
+    """ "Sound? No. Two out of five on the near fore.": how he goes instead says it."""
+    for draft in [d for d in drafts if NOT_SOUND in d.rules]:
+        behind = [d for d in drafts if 0 <= d.segment.sentence - draft.segment.sentence <= _LISTENED]
+        if any(d.slot == "lameness" or (d.slot == "gait" and d is not draft) for d in behind if not d.dropped):
+            draft.drop("said more exactly")
 
 
 def _grade_for_lame(drafts: list[Draft]) -> None:

@@ -1,0 +1,173 @@
+"""How the horse answered the testers, how he went and what was felt: asked, answered behind a stop, settled, put right.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+from itertools import product
+
+import pytest
+
+from tests.reading.conftest import NAMES, Read, reads
+from tests.reading.telling import told
+
+_BEFORE, _BEHIND = "Right hind, flare at the heel.", "Left hind, sidebone. Six weeks."
+_NEIGHBOURS = ["- next_visit_weeks 6 planned", "LH finding sidebone", "RH finding flare @heel"]
+_FELT = {  # what is felt, how it answers as a word and as the horse does it, and what is then told
+    "Testers": (
+        ("nothing", "tester none"), ("negative", "tester none"), ("mild at the toe", "tester mild @toe"),
+        ("he flinched", "tester positive"), ("she didn't mind", "tester none"),
+        ("a strong reaction across the heels", "tester strong @heel"),
+    ),
+    "Digital pulse": (
+        ("bounding", "pulse bounding"), ("normal", "pulse normal"), ("strong", "pulse raised"),
+        ("nothing to speak of", "pulse normal"),
+    ),
+}  # fmt: skip
+_ASKED = ("{head} on the near fore, {said}.", "{head} on the near fore. {Said}.", "{head} on the near fore? {Said}.")
+_GRADES = {
+    "two out of five": "2", "grade two": "2", "one to two out of five": "1", "a grade three": "3",
+    "one or two out of five": "1",
+}  # fmt: skip
+_GRADED = (
+    "Lame on the near fore. {Grade}.",
+    "Lame? {Grade} on the near fore.",
+    "Lame? Yes, {grade}, near fore.",
+    "Was he lame? He was, {grade} on the near fore.",
+    "Any lameness? {Grade}, near fore.",
+    "He's lame on the near fore, {grade}.",
+)
+_SHORT = (
+    "He's {short} on the near fore.", "{Short} on the near fore.", "Trotted up {short} on the near fore.",
+    "She came out {short} on the near fore.", "Near fore, he's {short}.",
+    "Is he sound? Not really, {short} on the near fore.",
+    "Sound in a straight line, {short} on the near fore on a circle.",
+    "If I'm not mistaken he's {short} on the near fore.",
+)  # fmt: skip
+
+
+def _upper(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def _texts() -> list[tuple[str, str]]:
+    texts = [
+        (form.format(head=head, said=said, Said=_upper(said)), f"LF {fact}")
+        for head, answers in _FELT.items()
+        for (said, fact), form in product(answers, _ASKED)
+    ]
+    texts += [
+        (form.format(grade=grade, Grade=_upper(grade)), f"LF lameness {value}")
+        for (grade, value), form in product(_GRADES.items(), _GRADED)
+    ]
+    degrees = {"short": "", "a bit short": " ~mild", "slightly short": " ~mild"}
+    texts += [
+        (form.format(short=short, Short=_upper(short)), f"LF gait short_stride{degree}")
+        for (short, degree), form in product(degrees.items(), _SHORT)
+    ]
+    return texts
+
+
+@pytest.mark.parametrize(("said", "fact"), _texts())
+def test_between_neighbours(said: str, fact: str, read: Read) -> None:
+    (visit,) = read(f"Tally. {_BEFORE} {said} {_BEHIND}", *NAMES)
+    assert told(visit) == sorted([*_NEIGHBOURS, fact])
+
+
+test_asked_how_he_goes = reads(
+    [
+        ("Lame? No.", ["- gait lame absent"]),
+        ("Lame on the off fore? No.", ["RF gait lame absent"]),
+        ("Is he forging? No.", ["- gait forge absent"]),
+        ("Any brushing? None.", ["- gait interfere absent"]),
+        ("Is he still forging? He is.", ["- gait forge"]),
+        ("Is he lame? He isn't.", ["- gait lame absent"]),
+        ("Lame? Yes, off fore.", ["RF gait lame"]),
+        ("Lame? A touch, off fore.", ["RF gait lame ~mild"]),
+        ("Lame? No, sound.", ["- gait sound"]),
+        ("Sound? Yes.", ["- gait sound"]),
+        ("Is he sound? No.", ["- gait lame"]),
+        ("Sound? Not quite. Two out of five on the off fore.", ["RF lameness 2"]),
+        ("Sound? No. Lame on the off fore.", ["RF gait lame"]),
+        ("Was he lame behind? No. Grade two on the off fore.", ["LH+RH gait lame absent", "RF lameness 2"]),
+        ("The owner asked is he lame. He's not.", ["- gait lame absent"]),
+        ("They asked is she lame on the off fore, and she is.", ["RF gait lame"]),
+        ("Any heat in the off fore? A little.", ["RF finding heat ~mild"]),
+        ("Any pulse in the off fore? Yes, bounding.", ["RF pulse bounding"]),
+        ("Testers? Mild across the heels on the off fore.", ["RF tester mild @heel"]),
+        ("Pulses? Bounding in front, normal behind.", ["LF+RF pulse bounding", "LH+RH pulse normal"]),
+        # no answer that can be kept
+        ("Is he lame? I couldn't tell you.", []),
+        ("Is he lame? Trimmed all round.", ["LF+RF+LH+RH work trim"]),
+        ("Pulse in the off fore? Didn't check.", []),
+        ("Is she lame? Maybe, off fore.", ["RF gait lame suspected"]),
+    ],
+    "Tally. {}",
+)
+
+test_settled = reads(
+    [
+        ("Thought he flinched with the testers on the off fore, but no.", ["RF tester none"]),
+        ("Thought there was a pulse in the off fore, but no.", ["RF pulse normal"]),
+        ("Thought he was lame, but no.", ["- gait lame absent"]),
+        ("Testers on the off fore, maybe a reaction. No, definitely a reaction.", ["RF tester positive"]),
+        ("Maybe a pulse in the off fore. No, definitely a pulse.", ["RF pulse raised"]),
+        ("Maybe lame on the off fore. No, definitely lame.", ["RF gait lame"]),
+        ("Possibly a corn in the off fore. No, certainly a corn.", ["RF finding corn"]),
+        ("If I'm not mistaken the pulse is up in the off fore.", ["RF pulse raised"]),
+        ("He's two out of five on the off fore, make that three.", ["RF lameness 3"]),
+        ("Grade two on the off fore, no, grade one.", ["RF lameness 1"]),
+        ("Down to one out of five on the off fore from three.", ["RF lameness 1", "RF lameness 3 history"]),
+        # still in doubt
+        ("Testers on the off fore, maybe a reaction at the toe.", ["RF tester positive suspected @toe"]),
+        ("Maybe lame. No, certainly not.", ["- gait lame suspected"]),
+        ("He might be a bit short on the off fore.", ["RF gait short_stride suspected ~mild"]),
+    ],
+    "Tally. {}",
+)
+
+test_all_but_one = reads(
+    [
+        (
+            "Testers clear on all four bar the near fore, mild at the toe.",
+            ["LF tester mild @toe", "RF+LH+RH tester none"],
+        ),
+        ("Nothing to the testers anywhere but the near fore, strong.", ["LF tester strong", "RF+LH+RH tester none"]),
+        ("No reaction to the testers anywhere but the near fore heel.", ["RF+LH+RH tester none"]),
+        ("Testers clear all round bar the near fore, pulse normal.", ["RF+LH+RH pulse normal", "RF+LH+RH tester none"]),
+    ],
+    "Tally. {}",
+)
+
+test_short_of_something_else = reads(
+    [
+        ("She trotted up short in front.", ["LF+RF gait short_stride"]),
+        ("Going slightly short behind.", ["LH+RH gait short_stride ~mild"]),
+        ("Came in short the left front.", ["LF shoe_state lost"]),
+        ("Short on time so I trimmed the fronts only.", ["LF+RF work trim"]),
+        ("Toes short in front, trimmed.", ["LF+RF work trim"]),
+        ("Shoes are short on the near fore.", []),
+    ],
+    "Tally. {}",
+)
+
+test_behind_a_heading_of_one_foot = reads(
+    [
+        ("Testers on the near fore. Corn in the off fore.", ["RF finding corn"]),
+        ("Lame on the near fore. Size two all round.", ["LF gait lame", "LF+RF+LH+RH shoe_size 2"]),
+        ("He's lame. Laminitis, grade two.", ["- finding laminitis", "- gait lame", "- obel 2"]),
+        ("Testers on the near fore. Quiet.", ["- manner quiet"]),
+        ("I didn't use the testers on the near fore. Nothing else to tell.", []),
+        ("Testers on the near fore next time. Nothing more today.", []),
+    ],
+    "Tally. {}",
+)
+
+
+def test_two_horses_each_with_an_answer(read: Read) -> None:
+    tally, buck = read(
+        "Tally. Lame? No. Testers? Nothing. Buck. Lame? Yes, near fore. Testers? Strong, near fore.", *NAMES
+    )
+    assert told(tally) == ["- gait lame absent", "- tester none"]
+    assert told(buck) == ["LF gait lame", "LF tester strong"]
