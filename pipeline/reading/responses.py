@@ -269,22 +269,16 @@ def _continue_nothing(talk: Talk, frame: _Frame) -> None:
     drafts = (d for s in talk.segments for d in s.drafts)
     if frame.slot != "tester" or not (talk.having(frame.head) or any(d.slot == frame.slot for d in drafts)):
         return
-    open_frame = headed = False
+    open_frame = False
     for sentence in talk.sentences():
         drafted = any(d.slot == frame.slot for s in sentence for d in s.drafts)
         own = next((i for i, s in enumerate(sentence) if i and s.own_clause), len(sentence))
         first = sentence[:own]  # "off fore, lateral heel, strong, and there's a corn in it"
-        if (
-            open_frame
-            and not drafted
-            and not bare_below(talk, sentence[-1])
-            and (_only_answers(frame, first) or (headed and _bare_answer(frame, sentence)))
-        ):
+        if open_frame and not drafted and not bare_below(talk, sentence[-1]) and _only_answers(frame, first):
             for segment in first:
                 _read_segment(talk, frame, segment, headed=False)
             drafted = True
-        headed = _only_heads(talk, frame, sentence)
-        open_frame = drafted or headed or _unanswered(talk, frame, sentence)
+        open_frame = drafted or _unanswered(talk, frame, sentence)
 
 
 def _unanswered(talk: Talk, frame: _Frame, sentence: Sentence) -> bool:
@@ -299,18 +293,6 @@ def bare_below(talk: Talk, segment: Segment) -> bool:
     behind = talk.segments[segment.index + 1 : segment.index + 2]
     trimmed = any(d.slot == "work" and d.value == "trim" for s in behind for d in s.drafts)
     return trimmed and talk.words[segment.end - 2 : segment.end] in _HAVE_NOTHING and not behind[0].having("feet")
-
-
-def _bare_answer(frame: _Frame, sentence: list[Segment]) -> bool:
-    """ "Testers. Positive. Left front.": the answer alone right behind the head."""
-    answers = [m for s in sentence for m in s.mentions if m.get(frame.responses)]
-    return bool(answers) and answers[0].end - answers[0].start == sentence[-1].end - sentence[0].start
-
-
-def _only_heads(talk: Talk, frame: _Frame, sentence: list[Segment]) -> bool:
-    """ "Hoof testers. Negative all round.": a stop between the head and its answer."""
-    heads = {i for s in sentence for m in s.having(frame.head) for i in range(m.start, m.end)}
-    return bool(heads) and all(i in heads for s in sentence for i in range(s.start, s.end))
 
 
 def _only_answers(frame: _Frame, sentence: list[Segment]) -> bool:
