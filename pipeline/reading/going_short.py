@@ -15,9 +15,8 @@ _GOING = frozenset({
 })  # fmt: skip
 _BESIDE = frozenset({
     "'s", "is", "was", "a", "small", "wee", "bit", "little", "touch", "shade", "tad", "very", "still", "just", "only",
-    "slightly", "and", "but", "quite", "fairly", "not", "n't", "well", "today", "now", "looks", "looked", "if", "i",
-    "'m", "mistaken", "to", "my", "eye", "'d", "say", "think", "might", "may", "be", "definitely", "maybe", "possibly",
-    "up", "out", "off", "when", "they", "that", "says", "owner", "the", "who",
+    "slightly", "and", "but", "quite", "fairly", "not", "n't", "well", "today", "now", "looks", "looked", "might",
+    "may", "be", "definitely", "maybe", "possibly", "up", "out", "off",
 })  # fmt: skip
 _LED_BY = _BESIDE | _SUBJECT | _GOING
 _ANSWER = 2  # tokens of "no" and "not really"
@@ -30,7 +29,8 @@ def draft_short(talk: Talk) -> None:
         segment = talk.segment_at(at)
         if segment is None or talk.holding(at):
             continue
-        led = talk.words[segment.start : at]
+        who = next((i for i in range(at - 1, segment.start, -1) if talk.words[i] in _SUBJECT), segment.start)
+        led = talk.words[who:at]  # "to my eye he's", "on a circle she was"
         going = not _GOING.isdisjoint(led) or not _SUBJECT.isdisjoint(led)
         foot = next((m for m in segment.having("feet") if m.start >= at + 1 and m.start - at <= _SHORT_ON), None)
         placed = foot is not None and set(talk.words[at + 1 : foot.start]) <= _BESIDE_A_FOOT
