@@ -39,6 +39,7 @@ from pipeline.reading.wishes import drop_wished
 from pipeline.record import Status
 
 _NAILED = frozenset({"close_nail", "quicked"})
+_NO_HOOVES = frozenset({"dog", "cat", "collie", "terrier", "sheepdog", "rooster"})
 _NOT_THIS_ONE = said_whole(
     *(f"{who} {verb}" for who in ("he", "she", "this one") for verb in ("does not", "does n't", "has n't", "has not"))
 )  # "her other mare's got navicular, and he does not, no navicular in either front"
@@ -146,6 +147,8 @@ def set_aside(talk: Talk, sentence: Sentence) -> None:
                     break  # "I was out of iodine, copper sulfate in it"
                 if tuple(talk.words[later.start : later.end]) in _NOT_THIS_ONE:
                     break
+                if later is not segment and talk.words[cue.end - 1] in _NO_HOOVES and not _same_subject(talk, later):
+                    break  # "the dog got in the way, a corn in the off fore"
                 if (
                     later is not segment
                     and later.own_clause

@@ -37,6 +37,9 @@ _WHOLE = {"L": "lefts", "R": "rights"}
 _FRONT_WORDS, _HIND_WORDS = frozenset({"front", "fore"}), frozenset({"hind", "back", "behind", "rear"})
 _OF_A_SIDE = frozenset({"on", "down", "of", "along"})
 _BEFORE_A_SIDE = _OWNED | {"both", "on", "in", "to", "for", "down", "and", "but", ",", ";", *SENTENCE_ENDS}
+_LEADING_SIDE = frozenset({"on", "the", "then", "now", "first", "and", "his", "her", "down", ","})
+_HEADED_BY = frozenset({",", ":", ".", "he", "she", "there", "first", "the", "i"})
+_PLURAL = frozenset({"fronts", "fores", "hinds", "backs", "rears", "both", "pair", "two", "feet"})
 _WORKED = ("work", "findings", "shoe_types", "shoe_states")
 
 
@@ -191,6 +194,45 @@ def mark_both_of_a_side(talk: Talk) -> None:
         foot.literal, moved = tuple(range(start, end)), True
         talk.changed()
     talk.in_order(moved=moved)
+
+
+def mark_ends_of_a_side(talk: Talk) -> None:
+    """ "On the left, thrush in front and a corn behind", "left side: front a corn": the ends of the side that heads.
+
+    The side opens its sentence, with a mark, its end or who has it right behind; alone there it heads the next one.
+    """
+    side, reach, heads = "", 0, None
+    for foot in talk.having("feet"):
+        name = foot.readings["feet"]
+        whole = name in ("lefts", "rights") or name.startswith(("bare_", "whole_"))
+        if whole and not foot.dropped and _heads_its_ends(talk, foot):
+            side, heads = ("L" if name in ("lefts",) or name[-1] == "L" else "R"), foot
+            stops = [i for i in range(foot.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS]
+            stops = [
+                i for i in stops if i == foot.end or talk.tokens.words[i] in SENTENCE_ENDS
+            ]  # not a seam at a comma
+            reach = (stops or [len(talk.words)])[0]
+            reach = (stops[1:2] or [len(talk.words)])[0] if reach == foot.end else reach
+            continue
+        plain = name in PAIRS and not _PLURAL & set(talk.words[foot.start : foot.end])
+        if side and foot.start < reach and plain:
+            foot.readings["feet"] = side + PAIRS[name]
+            if heads is not None:
+                heads.dropped, heads = True, None
+            talk.changed()
+        else:
+            side = ""
+    talk.in_order()
+
+
+def _heads_its_ends(talk: Talk, side: Mention) -> bool:
+    at = side.start
+    while at and talk.words[at - 1] in _LEADING_SIDE:
+        at -= 1
+    behind = talk.words[side.end : side.end + 1]
+    return (not at or talk.words[at - 1] in SENTENCE_ENDS) and (
+        not behind or behind[0] in _HEADED_BY or _one_end(talk, side.end) != ""
+    )
 
 
 def _one_end(talk: Talk, at: int) -> str:

@@ -8,6 +8,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.neither import both_asked, both_of
 from pipeline.reading.nothing_of import SAID_OF_NOTHING, denied_of_its_kind
 from pipeline.reading.questions import SOUGHT, brought_up
+from pipeline.reading.repair_cues import answers_in_turn
 from pipeline.reading.sayings import Sayings, said_whole
 from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
@@ -204,6 +205,7 @@ def _joined(talk: Talk, sentence: list[Segment], told: list[Draft], *, of_it: bo
     found = [d for s in sentence for d in s.drafts if d.slot == "finding" and told and d.end <= told[0].start]
     for draft in reversed(found if len(told) == 1 else []):
         between = set(talk.words[draft.end : told[0].start])
+        of_it = of_it or between == {"and"} or between == {",", "and"}
         if not between <= _JOINING or not ("or" in between or of_it):
             break
         told = [draft, *told]
@@ -318,11 +320,15 @@ def _answered_at_once(talk: Talk, sentence: list[Segment], position: int) -> lis
     segment = sentence[position]
     found = [d for d in segment.drafts if d.slot == "finding" and d.end < segment.end]
     if not found:
-        return []
+        found = [d for d in segment.drafts if d.slot == "finding" and d.end == segment.end]
+        return [d for d in found if talk.words[d.end : d.end + 2] == [",", "no"] and answers_in_turn(talk, d.end + 1)]
     closing = talk.words[segment.end : segment.end + 1] in ([], ["."], [";"])
     answers = {"none", "nil", "nope", "no"} if closing else {"none", "nil", "nope"}
     answered = [
-        d for d in found if talk.words[d.end] in answers and (talk.words[d.end] != "no" or d.end + 1 == segment.end)
+        d
+        for d in found
+        if (talk.words[d.end] in answers and (talk.words[d.end] != "no" or d.end + 1 == segment.end))
+        or (talk.words[d.end] == "no" and answers_in_turn(talk, d.end))
     ]
     if not answered:
         return []

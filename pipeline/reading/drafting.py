@@ -53,6 +53,20 @@ _MAY_BE_HOT = frozenset({
     "swelling", "abscess", "bruise", "corn", "puncture", "laminitis", "scratches", "quicked", "close_nail", "crack",
     "sidebone", "ringbone", "thrush", "canker", "imbalance", "long_toe", "growth_rings", "club_foot", "flare",
 })  # fmt: skip
+_LISTING = frozenset({",", "or", "nor", "and", "any"})
+_BEHIND_ITEM: tuple[list[str], ...] = (
+    [],
+    ["."],
+    [","],
+    [";"],
+    ["or"],
+    ["nor"],
+    ["and"],
+    ["in"],
+    ["on"],
+    ["anywhere"],
+    ["either"],
+)
 
 
 def draft_words(talk: Talk) -> None:
@@ -250,7 +264,7 @@ def draft_tips(talk: Talk) -> None:
 
 
 def draft_white_line(talk: Talk) -> None:
-    """ "No thrush, no white line": denied by name it is the disease; "white line could be stretching" tells of it."""
+    """ "White line could be stretching" tells of its separation, so does "white line in the off hind is stretched"."""
     for segment in talk.segments if talk.having("zones", "white_line") else ():
         for mention in segment.having("zones", "white_line"):
             doubted = [m for m in segment.having("doubts", "before") if m.start == mention.end]
@@ -261,10 +275,27 @@ def draft_white_line(talk: Talk) -> None:
             if parting:
                 draft = add_draft(segment, "finding", "white_line_separation", mention)
                 draft.end = parting
-            denied = mention.start > segment.start and talk.words[mention.start - 1] in ("no", "any")
-            if denied and talk.words[mention.start : mention.end] == ["white", "line"] and not segment.drafts:
-                draft = add_draft(segment, "finding", "white_line_disease", mention)
-                draft.note("white line: denied by name")
+
+
+def name_white_line(talk: Talk) -> None:
+    """ "No thrush, no white line", "free of white line": denied by name it is the disease, before a list is cut."""
+    for mention in talk.having("zones", "white_line") if talk.having("denials") else ():
+        if talk.words[mention.start : mention.end] == ["white", "line"] and _listed_as_not_there(talk, mention):
+            mention.readings = {"findings": "white_line_disease"}
+            talk.changed()
+
+
+def _listed_as_not_there(talk: Talk, mention: Mention) -> bool:
+    """ "No white line", "no thrush, white line or bruising": among denied findings, and no place of the next one."""
+    if talk.words[mention.end : mention.end + 1] not in _BEHIND_ITEM:
+        return False
+    at, denials = mention.start, talk.having("denials", "before")
+    while at and not any(m.end == at or m.start == at - 1 for m in denials):
+        told = talk.mention_ending(at)
+        if talk.words[at - 1] not in _LISTING and (told is None or "findings" not in told.readings):
+            return False
+        at = at - 1 if talk.words[at - 1] in _LISTING or told is None else told.start
+    return at > 0
 
 
 def _parted_there(talk: Talk, segment: Segment, mention: Mention) -> int:

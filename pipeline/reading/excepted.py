@@ -41,9 +41,7 @@ def mark_exceptions(talk: Talk) -> None:
         if talk.words[at - 1] == "," and cue != ["but"]:
             at -= 1
         whole = talk.mention_ending(at)
-        if cue != ["but"] and _said_apart(talk, whole, at, out):
-            continue
-        if _worked_but(talk, whole, out):
+        if (cue != ["but"] and _said_apart(talk, whole, at, out)) or _worked_but(talk, whole, out):
             continue
         bare = talk.words[at - 1] in _WHOLE
         if whole is not None and not _within(whole, out):
@@ -54,6 +52,8 @@ def mark_exceptions(talk: Talk) -> None:
             continue
         elif whole is not None and whole.get("totals") == "each":
             begin, name = at, _shared_out(talk, out)
+        elif whole is not None and cue != ["but"] and _found_nowhere_else(talk, whole):
+            begin, name = at, "all"
         elif bare and (whole is None or not whole.is_any(("number",)) or whole.number is not None):
             begin, name = at - 1, "all"
             ahead = talk.mention_ending(at - 1)  # "on any foot but the near hind": "on any" is a form too
@@ -74,6 +74,14 @@ def _without_its_place(talk: Talk, out: Mention) -> None:
     """ "No reaction anywhere but the near fore heel": the heel is of the foot that is left out."""
     for place in talk.having("zones"):
         place.dropped = place.dropped or place.start == out.end
+
+
+def _found_nowhere_else(talk: Talk, told: Mention) -> bool:
+    """ "No thrush except in the off fore": a denied finding, and no foot before it in the sentence."""
+    start = max((i + 1 for i in range(told.start) if talk.words[i] in SENTENCE_ENDS), default=0)
+    near = [m for m in talk.mentions if start <= m.start < told.start and not m.dropped]
+    denied = any(m.get("denials") == "before" and told.start - m.end <= 1 for m in near)
+    return denied and "findings" in told.readings and not any(m.get("feet") for m in near)
 
 
 def _cue_before(talk: Talk, start: int) -> list[str] | None:

@@ -30,7 +30,7 @@ from pipeline.reading.foot_groups import (
 from pipeline.reading.foot_in_hand import done_to_it, done_to_them, from_hand, of_today, told_in_passing
 from pipeline.reading.number_context import ANGLES, LENGTHS, PUT_RIGHT
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
-from pipeline.reading.second_list import LISTED_BY, foot_of_second_list
+from pipeline.reading.second_list import LISTED_BY, foot_of_denied_list, foot_of_second_list
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.reading.told_apart import of_the_others, told_apart
 from pipeline.reading.turned_out import foot_in_the_end
@@ -303,6 +303,9 @@ def _from_list(
     draft: Draft,
 ) -> Feet | None:
     """Feet named after a list that this draft leads: "corn, bruise and flare on the left front"."""
+    denied = None if _statement_only(draft) else foot_of_denied_list(talk, sentence, position, groups)
+    if denied is not None:
+        return denied
     if (before := _earlier_group(sentence, position, groups)) is not None:
         behind = _foot_behind(talk, sentence, position, groups)
         return behind or foot_of_second_list(sentence, position, groups, before, draft)
@@ -327,8 +330,7 @@ def _from_list(
             return None
         if foot_only:
             return None if later.past or (later.own_clause and later.joined_by("and", ", and")) else found[0].feet
-        denied = _leading_denial(sentence[position]) and _closes_with_or(talk, later)
-        if not (denied or wears(talk, draft) or _may_distribute(sentence[position], later, found, hand, draft)):
+        if not (wears(talk, draft) or _may_distribute(sentence[position], later, found, hand, draft)):
             return None
         return united(sentence, later, groups, draft)
     return None
@@ -362,20 +364,6 @@ def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand
     if later.own_clause or ((first.past or first.present) and not in_one_breath(first, later, draft)):
         return False
     zoned = bool(first.having("zones"))
-    if _leading_denial(first) and _leading_denial(later):
-        return True
     if hand is not None:
         return later.joined_by("and") and not zoned and draft.slot == "finding"
     return not zoned or later.joined_by("and")
-
-
-def _closes_with_or(talk: Talk, later: Segment) -> bool:
-    """ "No flare, abscess or canker in the left front": the "or" closes the denied list, and its foot is everyone's."""
-    if later.own_clause or not later.drafts:
-        return False
-    return bool({"or", "nor"} & set(talk.words[later.start : later.drafts[-1].start]))
-
-
-def _leading_denial(segment: Segment) -> bool:
-    """ "No heat, no swelling in the other three feet": two denials in a row share the foot."""
-    return any(m.get("denials") == "before" and m.start <= segment.start + 1 for m in segment.mentions)

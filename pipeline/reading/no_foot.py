@@ -135,6 +135,8 @@ def _something_else(talk: Talk, mention: Mention) -> bool:
 
 def is_no_foot(talk: Talk, mention: Mention) -> bool:
     """ "Match the right", "seen from the front": a foot that is only looked at, or none."""
+    if talk.words[mention.start : mention.end] == ["both"] and _two_findings_end(talk, mention.start):
+        return True  # "heat and swelling both gone"
     may_be_none = talk.words[mention.end - 1] in _MAY_BE_NO_FOOT
     if names_no_foot(talk, mention) or (may_be_none and _something_else(talk, mention)):
         return True
@@ -151,4 +153,13 @@ def is_no_foot(talk: Talk, mention: Mention) -> bool:
         before.discard("from")  # "going round him from the near fore: reset, off fore trimmed"
     if near[:1] == ["than"] and near[1:] not in (["the"], ["on"], ["in"], ["his"], ["her"], ["those"]):
         before.discard("than")  # "I did no more than trim the hinds"
+    if near == ["like", "that"]:
+        before.discard("like")  # "no heat, nothing like that in any of them"
     return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
+
+
+def _two_findings_end(talk: Talk, at: int) -> bool:
+    """Whether two findings that an "and" joins stand right before the token."""
+    last = talk.mention_ending(at)
+    first = talk.mention_ending(last.start - 1) if last is not None and talk.words[last.start - 1] == "and" else None
+    return all(m is not None and "findings" in m.readings for m in (last, first))

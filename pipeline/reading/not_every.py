@@ -1,6 +1,6 @@
 """Not every foot: "not all four have thrush" denies it of none, and says of none that it has it; so which is asked.
 
-"Not both fronts, only the left" does say which.
+"Not both fronts, only the left" does say which. So is it asked of "thrush in three of the feet" where no foot follows.
 """
 
 from __future__ import annotations
@@ -29,6 +29,12 @@ _ONLY = frozenset({"only", "just"})
 _SAID_OF_IT = ("findings", "shoe_states", "warmths", "work", "pads", "gaits")
 _HAVING = frozenset({"have", "has", "got", "having", "show", "need", "be", "been"})
 _PAIRS = ("fronts", "hinds", "lefts", "rights")
+_COUNTED = frozenset({"two", "three"})
+_OF_THE_FEET = frozenset(
+    {("of", whose, feet) for whose in ("the", "his", "her", "its") for feet in ("feet", "hooves")}
+    | {("of", "the", "four"), ("feet",), ("of", "four")}
+)
+_WHICH = "feet that are counted, but not which they are"
 _ASKED = "that not every foot is meant, but not which"
 
 
@@ -46,6 +52,33 @@ def mark_not_every(talk: Talk) -> None:
         if not end or denial is None:
             continue
         _take(talk, denial, at, end)
+    talk.in_order()
+
+
+def mark_not_counted_out(talk: Talk) -> None:
+    """Take "three of the feet" for no foot in hand, where no foot is named with it or right behind."""
+    for at in talk.where(_COUNTED):
+        stretch = talk.words[at + 1 : at + 5]
+        size = next((n for n in (3, 2, 1) if tuple(stretch[:n]) in _OF_THE_FEET), 0)
+        single = stretch[:1] == ["feet"] and talk.words[at - 1 : at] not in (["in"], ["on"])
+        if not size or single or any(m.get("feet") for m in talk.mentions if m.start <= at < m.end):
+            continue
+        start = max((i + 1 for i in range(at) if talk.words[i] in SENTENCE_ENDS), default=0)
+        stops = [i for i in range(at, len(talk.words)) if talk.words[i] in SENTENCE_ENDS]
+        end = (stops[1:2] or [len(talk.words)])[0]
+        near = [m for m in talk.having("feet") if start <= m.start < end and not m.dropped]
+        counted = [m for m in near if at <= m.start < at + 1 + size]  # "two of the four"
+        named = len(near) > len(counted)
+        told = [
+            m for m in talk.mentions if start <= m.start < (stops or [len(talk.words)])[0] and "findings" in m.readings
+        ]
+        if told and not named:
+            for mention in counted:
+                mention.dropped = True
+            readings = {NOT_EVERY: _WHICH}
+            talk.mentions.append(
+                Mention(at, at + 1 + size, tuple(range(at, at + 1 + size)), readings, MatchKind.VARIANT)
+            )
     talk.in_order()
 
 

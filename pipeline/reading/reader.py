@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 
 from pipeline.reading.assertions import assert_all
-from pipeline.reading.bare_sides import mark_bare_sides, mark_both_of_a_side, pair_behind
+from pipeline.reading.bare_sides import mark_bare_sides, mark_both_of_a_side, mark_ends_of_a_side, pair_behind
 from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right, take_up
 from pipeline.reading.clipped import (
@@ -24,7 +24,7 @@ from pipeline.reading.cut_out import draft_cut_out
 from pipeline.reading.dates import draft_dates
 from pipeline.reading.dealt_weeks import deal_weeks
 from pipeline.reading.decided import decide
-from pipeline.reading.drafting import draft_pronouns, draft_tips, draft_white_line, draft_words
+from pipeline.reading.drafting import draft_pronouns, draft_tips, draft_white_line, draft_words, name_white_line
 from pipeline.reading.excepted import mark_exceptions
 from pipeline.reading.feet import attach_feet
 from pipeline.reading.foot_names import join_feet, mark_counted_feet
@@ -41,7 +41,7 @@ from pipeline.reading.misnamed import another_horses_number, called_before, foun
 from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
 from pipeline.reading.new_shoes import draft_new
-from pipeline.reading.not_every import drop_not_every, mark_not_every
+from pipeline.reading.not_every import drop_not_every, mark_not_counted_out, mark_not_every
 from pipeline.reading.notes import not_understood, notes_of
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import (
@@ -165,6 +165,7 @@ class Reader:
         mend_broken_off(talk)
         part_turns(talk)
         part_horses(talk, roster)
+        name_white_line(talk)
         mark_seams(talk)
         join_headings(talk)
         _mark_feet(talk)
@@ -217,6 +218,7 @@ def _mark_feet(talk: Talk) -> None:
     pair_behind(talk)
     mark_the_other(talk)
     mark_both_of_a_side(talk)
+    mark_ends_of_a_side(talk)
     name_one_of_a_pair(talk)
     name_the_foot_of_the_end(talk)
     mark_one_of_several(talk)
@@ -224,6 +226,7 @@ def _mark_feet(talk: Talk) -> None:
     mark_exceptions(talk)
     mark_not_every(talk)
     mark_three_of_four(talk)
+    mark_not_counted_out(talk)
     mark_full_sets(talk)
 
 

@@ -26,6 +26,14 @@ ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
 _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
 _WEIGHING = (["let", "me", "think"], ["let", "me", "see"], ["come", "to", "think", "of", "it"])
+_HOLDING = (["hang", "on"], ["hold", "on"], ["wait"], ["hang", "about"])
+_MOMENTS = (["minute"], ["second"], ["sec"], ["tick"], ["moment"], ["mo"])
+_PAUSING = (
+    *_HOLDING, ["excuse", "me"], ["pardon", "me"], ["pardon"],
+    *([*hold, *one, *moment] for hold in _HOLDING for one in (["a"], ["one"], ["just", "a"]) for moment in _MOMENTS),
+)  # fmt: skip
+_SORRY_FOR = (["sorry", "about"], ["sorry", "for"], ["sorry", "if"])
+_ANSWERED = (["no"], ["yes"], ["none"], ["nil"], ["nope"], ["yep"], ["yeah"], ["aye"])
 _WEEKS, _NEXT = frozenset({"week", "weeks", "month", "months", "fortnight", "days"}), 5
 _HALTS = frozenset({",", "uh", "um", "er", "erm", "eh", "ah", "oh", "hmm", "well", "or", "no", "wait", "sorry"})
 _ONLY_SAYS = frozenset(
@@ -104,6 +112,10 @@ def is_no_cue(talk: Talk, cue: Mention) -> bool:
         return talk.words[cue.start - 1] not in (",", ".", "oh", "just")  # "don't let me forget it"
     if talk.words[cue.start : cue.end] in _WEIGHING:
         return not _weighed(talk, cue)
+    if talk.words[cue.start : cue.end + 1] in _SORRY_FOR:
+        return True
+    if talk.words[cue.start : cue.end] in _PAUSING and _two_statements(talk, cue):
+        return True
     if talk.words[cue.start : cue.end] in _EVERYDAY or talk.words[cue.start : cue.start + 2] in _WAITING:
         before = talk.words[cue.start - 1] if cue.start else "."
         after = talk.words[cue.end] if cue.end < len(talk.words) else "."
@@ -119,8 +131,34 @@ def is_no_cue(talk: Talk, cue: Mention) -> bool:
         return True  # "two out of five last week, call it one today"
     if talk.words[cue.start : cue.end] != ["no"]:
         return False
+    if answers_in_turn(talk, cue.start):
+        return True
     follower = talk.mention_starting(cue.end)
     return (follower is not None and follower.is_any(CLASS_SLOTS) and follower.number is None) or _says_none(talk, cue)
+
+
+def answers_in_turn(talk: Talk, at: int) -> bool:
+    """ "Thrush no, corn yes", "thrush, no, corn, no": findings gone through, each with its answer behind it."""
+    asked = talk.mention_ending(at - (talk.words[at - 1] == ",")) if at else None
+    after = talk.mention_starting(at + 2) if talk.words[at + 1 : at + 2] == [","] else None
+    if asked is None or after is None or not all("findings" in m.readings for m in (asked, after)):
+        return False
+    answer = after.end + (talk.words[after.end : after.end + 1] == [","])
+    return talk.words[answer : answer + 1] in _ANSWERED
+
+
+def _two_statements(talk: Talk, cue: Mention) -> bool:
+    """ "Corn in the near fore, hang on, thrush in the off hind": another thing on another foot takes nothing back."""
+    ahead = _last_of_each(talk, window(talk, cue.start), cue.start)
+    stopped = cue.end + (talk.words[cue.end : cue.end + 1] == ["."])
+    behind = _last_of_each(talk, stopped, sentence_end(talk, stopped))
+    return all(ahead) and all(behind) and not any(one == other for one, other in zip(ahead, behind, strict=True))
+
+
+def _last_of_each(talk: Talk, start: int, end: int) -> list[str | None]:
+    """The last foot and the last finding told there."""
+    told = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
+    return [next((m.get(name) for m in reversed(told) if m.get(name)), None) for name in ("feet", "findings")]
 
 
 def _says_none(talk: Talk, cue: Mention) -> bool:

@@ -19,6 +19,8 @@ PLANNABLE = frozenset({
 ALWAYS_PLANNED = frozenset({"next_visit_weeks", "vet"})
 _NOT_REACH = 5
 _CLOSING = (["nothing"], ["none"])  # "no corns, thrush, heat, nothing"
+_SUCH = frozenset({("like", "that"), ("of", "that"), ("of", "the"), ("like", "it")})  # "… anything like that"
+_OPENING = frozenset({"nil", "neither", "nor"})
 _OR = frozenset({"or", "a", "an", "any"})
 _ARTICLES = frozenset({"the", "a", "her", "his", "their", "our", "my"})
 _EXCEPT = (["bar"], ["except"], ["besides"], ["beyond"], ["save"], ["barring"])
@@ -122,14 +124,46 @@ def _continues_list(talk: Talk, sentence: list[Segment], number: int) -> bool:
     if "or" in lead or "nor" in lead or later.joined_by("or", "nor"):
         return True
     if later.joined_by("and"):
-        return not later.having("zones")
-    for following in sentence[number:]:
-        if following.own_clause or not following.delimiter.startswith(","):
-            return False
+        return all(m.start == later.drafts[0].start for m in later.having("zones"))  # not "… and bruise at the toe"
+    for at in range(number, len(sentence)):
+        following = sentence[at]
+        if at > number and following.joined_by("but", ", but") and following.drafts:
+            return bare_item(sentence, at - 1) and bare_item(sentence, at - 2)  # "no corn, heat, thrush, but a bruise"
         words = talk.words[following.start : following.end]
+        if tuple(words[1:3]) in _SUCH:
+            return True
+        if following.own_clause or not following.delimiter.startswith((",", "and")):
+            return False
         if "or" in words or "nor" in words or words in _CLOSING:
             return True
+        if following.joined_by("and", ", and"):  # "no corn, thrush and heat in the left hind"
+            told = following.drafts[:1]
+            closed = bool(told) and told[0].slot == "finding" and told[0].start == following.start
+            closed = closed and at > number and all(bare_item(sentence, i) for i in range(number - 1, at))
+            return closed and not following.having("severities")
     return False
+
+
+def bare_item(sentence: list[Segment], at: int) -> bool:
+    """Whether a finding ends the segment, and opens it where it is no first one: no article and no place with it."""
+    segment = sentence[at]
+    told = segment.drafts[-1:] if at >= 0 and not segment.having("severities") else []
+    if not told or told[0].slot != "finding" or told[0].end != segment.end:
+        return False
+    return len(segment.drafts) == 1 and (bool(segment.having("denials")) or told[0].start == segment.start)
+
+
+def denied_item(talk: Talk, sentence: list[Segment], at: int) -> bool:
+    """Whether the segment is an item of a denied list: it opens with the denial, or goes on with the list of one."""
+    segment = sentence[at]
+    if not segment.drafts:
+        return False
+    first = segment.drafts[0].start
+    if any(m.end <= first and not m.is_any(("denials",)) for m in segment.having("feet")):
+        return False
+    if any(m.start < first for m in segment.having("denials", "before")) or talk.words[segment.start] in _OPENING:
+        return True
+    return at > 0 and _continues_list(talk, sentence, at) and denied_item(talk, sentence, at - 1)
 
 
 def drafts_after(segment: Segment, cue: Mention) -> list[Draft]:

@@ -1,14 +1,21 @@
-"""A list told over again for another foot: "toe fifty three and heel forty eight on the near, toe fifty two … off"."""
+"""The foot behind a list: of one told over again for another foot, and of one that is denied.
+
+"Toe fifty three and heel forty eight on the near, toe fifty two … off"; "no heat, no corn, no thrush in the off fore".
+"""
 
 from __future__ import annotations
 
 from fractions import Fraction
 
+from pipeline.reading.foot_alone import told_of_itself
 from pipeline.reading.foot_groups import FootGroup
-from pipeline.reading.talk import Draft, Feet, Segment
+from pipeline.reading.scopes import denied_item
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import SIZED_SLOTS
 
 LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
+_DENIED_BY = LISTED_BY | {"or", "nor", ", or", ", nor"}
+_ANYTHING = frozenset({"anything", "nothing", "none"})
 
 
 def foot_of_second_list(
@@ -33,4 +40,32 @@ def foot_of_second_list(
         if found := groups[later.index]:
             trailing = later.drafts[-1].start < found[0].start and not found[0].anaphor
             return found[0].feet if trailing and not set(found[0].feet) & set(before.feet) else None
+    return None
+
+
+def foot_of_denied_list(
+    talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]
+) -> Feet | None:
+    """ "No heat, no corn, thrush or canker in the near hind", "… or anything in the off fore": it is of them all.
+
+    Not where the sentence has a foot ahead that heads what follows: "left front no corn, no heat in the right".
+    """
+    if not talk.having("denials") or not denied_item(talk, sentence, position):
+        return None
+    before = next((s for s in reversed(sentence[:position]) if groups[s.index]), None)
+    if before is not None and not (before.drafts and before.drafts[0].start < groups[before.index][0].start):
+        return None
+    for at in range(position + 1, len(sentence)):
+        later, found = sentence[at], groups[sentence[at].index]
+        if later.delimiter not in _DENIED_BY:
+            return None
+        if later.drafts and not denied_item(talk, sentence, at):
+            return None
+        if later.drafts and found:
+            return found[0].feet if later.drafts[0].start < found[0].start and not found[0].anaphor else None
+        closing = not _ANYTHING.isdisjoint(talk.words[later.start : later.start + 2])
+        if not later.drafts and not closing and (at + 1 < len(sentence) or not found):
+            return None
+        if found:
+            return None if not closing and told_of_itself(talk, later, found[0]) else found[0].feet
     return None

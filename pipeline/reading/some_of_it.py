@@ -25,6 +25,10 @@ _BEHIND = frozenset(
     {"in", "on", "at", "too", "also", "as", "now", "still", "though", "going", "starting", "there", "coming", "behind"}
     | {"up", "under", "over", "today", "and", "but", "either", "again", "along", "round", "around"}
 )
+_DEICTIC = frozenset(
+    {"it", "that", "this", "one", "they", "both", "all", "which", "those", "there", "smell", "he", "she"}
+)
+_TRADE = frozenset({"feet", "zones", "same", "totals", "findings"})
 
 
 def some_of_it(talk: Talk, segment: Segment) -> list[Mention]:
@@ -67,3 +71,10 @@ def _there(talk: Talk, segment: Segment, amount: int, *, sure: bool) -> bool:
         return False  # "carrying a bit, condition seven": weight
     there = talk.words[max(segment.start, at - 2) : at] in _THERE_IS
     return there or talk.words[at - 1] in _HAVING or (sure and talk.words[at - 1] in ("is", "'s"))
+
+
+def of_another_thing(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "Thrush, the flies were bad, and a corn": how bad something else is that has a verb of its own."""
+    words = talk.words[segment.start : mention.start]
+    plain = len(words) in (2, 3) and words[-1] in ("was", "were") and len(segment.mentions) <= len(words[:-1])
+    return plain and _DEICTIC.isdisjoint(words) and not any(m.is_any(_TRADE) for m in segment.mentions)

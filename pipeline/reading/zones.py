@@ -9,7 +9,7 @@ from pipeline.reading.foot_groups import FootGroup, Groups, one_of_several
 from pipeline.reading.graded_again import of_both
 from pipeline.reading.mentions import Mention
 from pipeline.reading.places import goes_round_it
-from pipeline.reading.some_of_it import SOME
+from pipeline.reading.some_of_it import SOME, of_another_thing
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
@@ -336,7 +336,7 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
         if close and before and "with" in talk.words[mention.end : after[0].start]:
             close = False  # "crack, medial quarter, moderate with heat above it"
         draft = after[0] if close else next(iter(reversed(before or after)), None)
-    elif not segment.drafts:
+    elif not segment.drafts and not of_another_thing(talk, segment, mention):
         earlier = [d for s in sentence[:position] for d in s.drafts] or _on_these_feet(talk, sentence, segment, groups)
         if not earlier and mention.end - mention.start == sentence[-1].end - sentence[0].start:
             earlier = _just_told(talk, segment)
