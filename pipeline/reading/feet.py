@@ -22,6 +22,7 @@ from pipeline.reading.foot_groups import (
     held_over,
     in_one_breath,
     left_alone,
+    listed_alike,
     number_taken_back,
     of_itself,
     setup_only,
@@ -322,6 +323,7 @@ def _from_list(
         if foot_only:
             return None if later.past or (later.own_clause and later.joined_by("and", ", and")) else found[0].feet
         denied = _leading_denial(sentence[position]) and _closes_with_or(talk, later)
+        denied = denied or (hand is not None and listed_alike(talk, sentence[position], later, found[0], draft))
         if not (denied or wears(talk, draft) or _may_distribute(sentence[position], later, found, hand, draft)):
             return None
         return united(sentence, later, groups, draft)
