@@ -30,7 +30,7 @@ _TWO = 2
 _THINGS = frozenset({
     "finding", "shoe_state", "work", "shoe_type", "shoe_material", "pad", "packing", "clips", "traction", "treatment",
 })  # fmt: skip
-_COUNTED = frozenset({"nails", "degrees", "millimetres", "mil", "mm", "inches", "inch", "cm", "centimetres"})
+_UNITS = frozenset({"degrees", "millimetres", "mil", "mm", "inches", "inch", "cm", "centimetres"})
 _OTHERS = frozenset({"other", "other_front", "other_hind"})
 _ENDS = {"front": ("LF", "RF"), "fore": ("LF", "RF"), "fronts": ("LF", "RF"), "fores": ("LF", "RF")}
 _ENDS |= {"hind": ("LH", "RH"), "hinds": ("LH", "RH"), "back": ("LH", "RH"), "backs": ("LH", "RH")}
@@ -189,8 +189,9 @@ def _row(talk: Talk, sentence: list[Segment]) -> list[Mention]:
     if len(numbers) < _TWO:
         return numbers
     runs: list[list[Mention]] = []
+    between = _BETWEEN | _UNITS | ({"nails"} if talk.tells(_AGAIN) and _again(talk, sentence) else set())
     for number in numbers:
-        if runs and set(talk.words[runs[-1][-1].end : number.start]) <= _BETWEEN | _COUNTED:
+        if runs and set(talk.words[runs[-1][-1].end : number.start]) <= between:
             runs[-1].append(number)
         else:
             runs.append([number])

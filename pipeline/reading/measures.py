@@ -81,10 +81,8 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
                     or self._long_ago(mention)
                 ):
                     continue
-                if not any(rule(segment, mention, number) for rule in rules):
-                    self._leave(segment, mention)
-                elif self._risen(mention):
-                    self._of_before(segment, mention)
+                taken = any(rule(segment, mention, number) for rule in rules)
+                (self._of_before if taken else self._leave)(segment, mention)
             if len(segment.drafts) > 1:
                 segment.drafts.sort(key=lambda d: (d.start, d.end))
         self._count_the_other()
@@ -179,7 +177,8 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
 
     def _of_before(self, segment: Segment, mention: Mention) -> None:
         """ "54 degrees, up from 51 degrees", "up from three inches": with its unit too it is what it was before."""
-        for draft in [d for d in segment.drafts if d.start == mention.start and d.slot in (*ANGLES, *LENGTHS)]:
+        own = [d for d in segment.drafts if d.start == mention.start and d.slot in (*ANGLES, *LENGTHS)]
+        for draft in own if len(own) == 1 and self._risen(mention) else ():  # "up from 48 to 51" tells both
             draft.status = Status.HISTORY
 
     def _weeks_told(self, segment: Segment, frame: Frame) -> bool:

@@ -45,7 +45,7 @@ _DOING |= {"get", "do", "paint", "drill", "wrap", "dress", "treat", "cut", "clip
 _OF_THE_TRADE = ("treatments", "packings", "pads", "work", "shoe_types", "clips", "traction")
 _ARTICLE = 2  # tokens to what was meant, an article among them
 _WORN, _FIRST = frozenset({"worn"}), frozenset({"first", "only"})
-_TURNS = frozenset({"only", "except", "but", "if", "had", "save"})
+_TURNS = frozenset({"only", "except", "but", "if", "had", "save", "ended", "finished", "settled"})
 _ADVERBS = frozenset({"just", "only", "gladly", "rather", "probably", "maybe", "even", "very"})
 
 
@@ -117,6 +117,8 @@ def _from_there(talk: Talk, sentence: list[Segment], position: int, verb: int) -
         subject = bool(talk.plays("subject", segment.start, segment.start + 3))
         if later and (subject or not segment.joined_by(",", "and", ", and") or _TURNS & {talk.words[segment.start]}):
             break
+        if later and talk.words[verb - 1] == "to" and segment.past:
+            break  # "meant to poultice it, and bandaged it"
         if later and segment.own_clause and not segment.joined_by("and"):
             break
         turn = next(

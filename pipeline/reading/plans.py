@@ -88,10 +88,8 @@ def plan(talk: Talk, sentence: Sentence) -> None:
         if not segment.drafts:
             continue
         _due_but(talk, sentence, position)
-        if sentence.says(_TOLD):
+        if sentence.says(_TOLD | TO_DO):
             _told_to(talk, segment)
-        for draft in to_be_treated(talk, segment) if sentence.says(TO_DO) else ():
-            _plan_one(draft)
         if sentence.says(SAID_BEHIND):
             say_behind(talk, segment, _plan_one)
         if sentence.says(_GET):
@@ -219,6 +217,8 @@ def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
 
 def _told_to(talk: Talk, segment: Segment) -> None:
     """ "Told the lad to soak it", "asked the owner's wife to keep it poulticed": what others are to do."""
+    for draft in to_be_treated(talk, segment):
+        _plan_one(draft)
     for draft in [d for d in segment.drafts if d.slot == "treatment"]:
         led = talk.words[max(segment.start, draft.start - _TELLING) : draft.start]
         at = max((i for i, word in enumerate(led) if word in _TOLD), default=len(led))
