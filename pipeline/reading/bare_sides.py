@@ -28,6 +28,7 @@ _LENGTH_UNITS = ("mm", "cm", "inch", "degree")
 _ACROSS = {"left": "right", "right": "left", "near": "off", "off": "near"}
 _LIGHT = frozenset({"a", "an", "some", "bit", "of", "the", "just", "only"})
 _OBJECTS = frozenset({"it", "him", "her", "the", "a", "an", "with", "them"})
+_TAKING = frozenset({"took", "take", "taken", "taking", "rasped", "cut", "nipped", "dressed"})
 _OWNED = frozenset({"the", "his", "her", "its"})
 _STATES = ("severities", "shoe_states", "gaits", "pulses", "tester_responses")
 PAIRS = {"fronts": "F", "hinds": "H"}
@@ -85,13 +86,16 @@ def _numbered(talk: Talk, index: int, after: str) -> bool:
     at = told.start if told is not None else index
     behind = any(m.number and m.start == index + 1 for m in talk.mentions)
     before = any(m.number and m.end == at for m in talk.mentions) or _nails_on_each(talk, index)
+    if before and talk.words[index] == "off" and _TAKING & set(talk.words[max(0, at - 4) : at]):
+        return False  # "took five mil off"
     if before and (after in _NUMBER_ENDS or behind or _pair_follows(talk, index + 1)):
         return True
     ahead = talk.mention_ending(index)
     if _called(talk, index):
         return True
     led = before or (ahead is not None and ahead.is_any(("feet", "measures")))
-    return behind and (led or talk.words[index - 1] in _CLAUSE_OPENERS)
+    opens = index - (talk.words[index - 1] in _OWNED) - 1  # "and the right 52"
+    return behind and (led or talk.words[opens] in _CLAUSE_OPENERS)
 
 
 def _nails_on_each(talk: Talk, index: int) -> bool:

@@ -252,9 +252,10 @@ def _copy_same(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
 def _same_measure(talk: Talk, segment: Segment) -> str | None:
     """ "Off fore, same toe angle": what is measured stands right behind."""
     for cue in segment.having("same", "same"):
-        head = talk.mention_starting(cue.end)
-        if head is not None and head.get("measures") in (*ANGLES, *LENGTHS):
-            return head.get("measures")
+        before = [m for m in segment.mentions if m.end in (cue.start, cue.start - 1) and m.end <= cue.start]
+        for head in (talk.mention_starting(cue.end), *before):  # "toe angle the same on both fronts, 48"
+            if head is not None and head.get("measures") in (*ANGLES, *LENGTHS):
+                return head.get("measures")
     return None
 
 

@@ -22,6 +22,7 @@ from pipeline.reading.foot_groups import (
     held_over,
     in_one_breath,
     left_alone,
+    listed_alike,
     number_taken_back,
     of_itself,
     setup_only,
@@ -330,7 +331,8 @@ def _from_list(
             return None
         if foot_only:
             return None if later.past or (later.own_clause and later.joined_by("and", ", and")) else found[0].feet
-        if not (wears(talk, draft) or _may_distribute(sentence[position], later, found, hand, draft)):
+        alike = hand is not None and listed_alike(talk, sentence[position], later, found[0], draft)
+        if not (alike or wears(talk, draft) or _may_distribute(sentence[position], later, found, hand, draft)):
             return None
         return united(sentence, later, groups, draft)
     return None

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.no_foot import is_no_foot, the_lot
+from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.pointed_out import both_across, is_across, of_the_two
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.whole_horse import shod_so_far, the_shod
@@ -18,6 +19,7 @@ SETUP_SLOTS = frozenset({
     "traction", "nail_line",
 })  # fmt: skip
 _PAIR = 2
+_MEASURED = frozenset({*ANGLES, *LENGTHS})
 _OTHERS = {"other_three": 1, "other_two": 2}  # how many feet they are not
 _NONE = frozenset({"none", "n't", "not", "nothing", "clean", "clear", "free", "never", "no"})
 _HANDLING = frozenset({"picked", "pick", "lifted", "lift", "near", "handled", "up"})
@@ -300,3 +302,18 @@ def in_one_breath(first: Segment, later: Segment, draft: Draft) -> bool:
     denied = bool(first.having("denials", "before")) != bool(later.having("denials", "before"))
     near = draft.end == first.end and later.drafts[0].start - later.start <= 1
     return found and not denied and near and later.joined_by("and")
+
+
+def listed_alike(talk: Talk, first: Segment, later: Segment, found: FootGroup, draft: Draft) -> bool:
+    """ "Toe angle 52, heel angle 48 on the near fore", "soaked and bandaged the off fore": one list.
+
+    Not where the foot in hand was being measured: "Near fore, toe angle 52. Heel angle 48, toe length 80 on the off".
+    """
+    slots = {d.slot for d in later.drafts}
+    if found.anaphor or later.drafts[0].start > found.start:
+        return False
+    if draft.slot in _MEASURED and slots <= _MEASURED - {draft.slot}:
+        before = [s for s in talk.segments[: first.index] if s.sentence == first.sentence - 1]
+        return not any(d.slot in _MEASURED for s in before for d in s.drafts)
+    bare = (draft.start, draft.end) == (first.start, first.end) and first.joined_by("start", ",")
+    return bare and draft.slot == "treatment" and slots == {"treatment"} and later.joined_by("and", ",", ", and")

@@ -30,7 +30,7 @@ _TWO = 2
 _THINGS = frozenset({
     "finding", "shoe_state", "work", "shoe_type", "shoe_material", "pad", "packing", "clips", "traction", "treatment",
 })  # fmt: skip
-_COUNTED = frozenset({"nails", "degrees", "millimetres", "mil", "mm"})
+_UNITS = frozenset({"degrees", "millimetres", "mil", "mm", "inches", "inch", "cm", "centimetres"})
 _OTHERS = frozenset({"other", "other_front", "other_hind"})
 _ENDS = {"front": ("LF", "RF"), "fore": ("LF", "RF"), "fronts": ("LF", "RF"), "fores": ("LF", "RF")}
 _ENDS |= {"hind": ("LH", "RH"), "hinds": ("LH", "RH"), "back": ("LH", "RH"), "backs": ("LH", "RH")}
@@ -110,15 +110,23 @@ def _groups_of(talk: Talk, sentence: list[Segment]) -> list[Feet]:
 
 def _sides_in_turn(talk: Talk, sentence: list[Segment]) -> Feet:
     """ "Heel height, both fores, 38. Toe length, near then off, 80 and 78": sides of the pair named before."""
-    before = [m for m in talk.having("feet") if m.start < sentence[0].start and m.get("feet") != "pair_in_hand"]
+    told = [m for m in talk.having("feet") if m.get("feet") in PAIRS]
     at = sentence[0].start
+    for foot in [m for s in sentence for m in s.having("feet") if m.get("feet") in FEET]:
+        other = talk.words[foot.end : foot.end + _TWO]
+        side = SIDES.get(other[1]) if len(other) == _TWO and other[0] in _BETWEEN else None
+        named, last = str(foot.get("feet")), foot.end + _TWO == sentence[-1].end
+        if last and side is not None and side != named[0]:
+            return (named, side + named[1])  # "left front then right"
     while at + _TWO < sentence[-1].end:
         first, joint, second = talk.words[at : at + _TWO + 1]
         sides = {SIDES.get(first), SIDES.get(second)} - {None}
         free = not any(m.get("feet") and not str(m.get("feet")).startswith("bare_") for m in talk.holding(at + _TWO))
-        if len(sides) == _TWO and joint in _BETWEEN and free and before:
-            pair = PAIRS.get(str(before[-1].get("feet")))
-            return tuple(SIDES[side] + pair for side in (first, second)) if pair is not None else ()
+        if len(sides) == _TWO and joint in _BETWEEN and free:
+            near = [m for m in told if m.end <= at or m.start - at - _TWO in (1, 2, 3)]
+            own = [m for m in near if sentence[0].start <= m.start < sentence[-1].end]
+            pair = (own or near)[-1:]
+            return tuple(SIDES[side] + PAIRS[str(pair[0].get("feet"))] for side in (first, second)) if pair else ()
         at += 1
     return ()
 
@@ -181,7 +189,7 @@ def _row(talk: Talk, sentence: list[Segment]) -> list[Mention]:
     if len(numbers) < _TWO:
         return numbers
     runs: list[list[Mention]] = []
-    between = _BETWEEN | _COUNTED if talk.tells(_AGAIN) and _again(talk, sentence) else _BETWEEN
+    between = _BETWEEN | _UNITS | ({"nails"} if talk.tells(_AGAIN) and _again(talk, sentence) else set())
     for number in numbers:
         if runs and set(talk.words[runs[-1][-1].end : number.start]) <= between:
             runs[-1].append(number)
@@ -205,8 +213,8 @@ def _add(sentence: list[Segment], row: list[Mention], mention: Mention, slot: st
     number = mention.number
     if number is None:
         return
-    units = [m.get("units") for s in sentence for m in s.mentions if m.start == row[-1].end and m.get("units") in _MM]
-    unit = _MM[str(units[0])] if units else likely_unit(slot, number)
+    told = {m.start: _MM[str(m.get("units"))] for s in sentence for m in s.mentions if m.get("units") in _MM}
+    unit = told.get(mention.end) or told.get(row[-1].end) or likely_unit(slot, number)
     value: str | Fraction = number.value * (unit if slot in LENGTHS else 1)
     if slot in ("shoe_size", "nail_size"):
         value = size_name(number) if slot == "shoe_size" else plain(number.value)

@@ -34,6 +34,7 @@ _FEWEST_NAILS = 2  # fewer hold no shoe
 _MOST_NAILS = 10
 _USED = frozenset({"used", "had", "took", "was", "were", "put", "drove", "got", "ran"})
 _AGAIN = 2
+_OF_ELSE = frozenset({"horses", "head", "miles", "minutes", "dollars", "euro", "euros", "quid", "pounds", "people"})
 _IT_IS = frozenset((*led, it, be) for led in ((), ("and",), ("but",)) for it in ("it", "that") for be in ("'s", "is"))
 _MORE = frozenset({"more", "small", "little", "big"})
 _AT_IT = frozenset({"on", "in", "the"})
@@ -80,8 +81,8 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
                     or self._long_ago(mention)
                 ):
                     continue
-                if not any(rule(segment, mention, number) for rule in rules):
-                    self._leave(segment, mention)
+                taken = any(rule(segment, mention, number) for rule in rules)
+                (self._of_before if taken else self._leave)(segment, mention)
             if len(segment.drafts) > 1:
                 segment.drafts.sort(key=lambda d: (d.start, d.end))
         self._count_the_other()
@@ -134,6 +135,7 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
     def _counts_otherwise(self, segment: Segment, mention: Mention, number: Number, after: Mention | None) -> bool:
         """Whether what stands behind the number, or what was told of its feet before, says that it counts anew."""
         counted = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
+        counted = counted or not _OF_ELSE.isdisjoint(self._words[mention.end : mention.end + 1])
         return counted or self._wedged_already(segment, mention, number)
 
     def _wedged_already(self, segment: Segment, mention: Mention, number: Number) -> bool:
@@ -170,7 +172,14 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
     def _was_before(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Size two, up from a one and a half": no size of today, whatever the rules for sizes make of it."""
         told = self._frame is not None and self._frame.sentence == segment.sentence
-        return told and self._risen(mention) and self._elliptic(segment, mention, number)
+        bare = self._unit(mention)[0] not in ("inch", "cm", "mm")  # "up from half an inch" has its own
+        return told and bare and self._risen(mention) and self._elliptic(segment, mention, number)
+
+    def _of_before(self, segment: Segment, mention: Mention) -> None:
+        """ "54 degrees, up from 51 degrees", "up from three inches": with its unit too it is what it was before."""
+        own = [d for d in segment.drafts if d.start == mention.start and d.slot in (*ANGLES, *LENGTHS)]
+        for draft in own if len(own) == 1 and self._risen(mention) else ():  # "up from 48 to 51" tells both
+            draft.status = Status.HISTORY
 
     def _weeks_told(self, segment: Segment, frame: Frame) -> bool:
         """ "Condition seven. They asked for eight weeks and I said six"; not "he was an eight in May"."""

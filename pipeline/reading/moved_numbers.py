@@ -29,6 +29,7 @@ _MOVING = CHANGING | {
     "down", "up", "back", "drop", "going", "go", "coming", "moving", "grown", "grew", "brought", "taken", "took",
     "shortened", "lowered", "raised", "stepped", "lost", "gained", "put",
 }  # fmt: skip
+_TAKING = frozenset({"took", "take", "taken", "taking", "rasped", "cut", "nipped", "brought", "dressed", "got"})
 _SMALL = frozenset({"a", "an", "the", "condition", "score", "size", "grade", "number", "about", "around"})
 _ON_TO = _SMALL | {"to", "down", "up", "back", "and", "in", "at", "on", ",", "it", "'s", "is", "now"}
 _ON = frozenset({"down", "up", "back"})
@@ -64,7 +65,10 @@ class MovedNumbers(BodyNumbers):
         segment.drafts[-1].status = Status.HISTORY
         segment.drafts[-1].note(AS_IT_WAS)
         self._set_frame(slot, segment, unit or likely_unit(slot, now))
-        if not self._add(segment, slot, counted_value(slot, now, unit), behind):
+        own = MM_PER_UNIT.get(str(self._unit(behind)[0]))
+        if own is not None and now.fraction and self._behind_inch(behind):
+            now = replace(now, value=now.value + 1)  # "from two inches to an inch and three quarters"
+        if not self._add(segment, slot, counted_value(slot, now, own or unit), behind):
             return True
         segment.drafts[-1].status = Status.PRESENT
         if any(m.get("times") == "history" for m in self._talk.starting_in(mention.end, behind.start)):
@@ -116,6 +120,8 @@ class MovedNumbers(BodyNumbers):
         frame, told = self._frame, self._talk.mention_starting(mention.end)
         unit = told.get("units") or told.get("measures") if told is not None else None
         at = told.end if told is not None and unit in _COUNTED_IN else mention.end
+        if unit is not None and self._only_the_change(segment, mention, at):
+            return True
         sign = _MORE_OR_LESS.get(self._words[at]) if at < len(self._words) else None
         if sign is None or frame is None or frame.slot not in _COUNTED_FROM or segment.sentence - frame.sentence > 1:
             return False
@@ -135,6 +141,16 @@ class MovedNumbers(BodyNumbers):
             return self._add(segment, frame.slot, last.value + sign * by, mention, behind)
         self._used.update({mention.start, told.start})
         return self._add(footed, frame.slot, last.value + sign * by, told)
+
+    def _only_the_change(self, segment: Segment, mention: Mention, at: int) -> bool:
+        """ "Three mil more than last time", "took five mil off": by how much, which is no measure."""
+        behind = self._words[at : at + 3]
+        compared = behind[1:2] == ["than"] and behind[2:] in (["last"], ["before"], ["the"], ["at"], ["it"], ["he"])
+        taken = behind[:1] == ["off"] and not _TAKING.isdisjoint(self._words[segment.start : mention.start])
+        if taken or (compared and any(m.get("times") for m in self._talk.starting_in(at, at + 6))):
+            self._used.add(mention.start)
+            return True
+        return False
 
     def _told_as_well(self, segment: Segment, at: int, value: Fraction) -> tuple[Mention | None, Segment | None]:
         """ "Five mil less than that, thirty-seven, on the near fore": what it comes to, and the segment of its foot."""

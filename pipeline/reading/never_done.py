@@ -15,14 +15,20 @@ _NEARLY = Sayings(
 _WOULD_HAVE = Sayings(
     "'d have", "would have", "would 've", "'d 've", "could have", "could 've", "would of",
 )  # fmt: skip
-_BEGINS = _NEARLY.first_words | _WOULD_HAVE.first_words
+_MEANT = Sayings(
+    "meant to", "forgot to", "wanted to", "hoped to", "time to", "intended to", "forgot about", "mind about", "mind on",
+    "refused", "declined", "turned down",
+)  # fmt: skip
+_AFTER_ALL = Sayings("so i did", "and i did", "and did", "so we did", "and we did", "so that 's what")
+_BEGINS = _NEARLY.first_words | _WOULD_HAVE.first_words | _MEANT.first_words
 _DONE = frozenset(
     {"pulled", "took", "taken", "put", "reset", "trimmed", "shod", "nailed", "glued", "fitted", "wedged", "packed"}
     | {
         "poulticed", "soaked", "drained", "opened", "used", "gone", "went", "given", "gave", "done", "liked",
         "preferred",
     }
-    | {"switched", "swapped", "changed", "bandaged", "wrapped", "painted", "resected", "cut", "drilled", "clipped"}
+    | {"disinfected", "treated", "switched", "swapped", "changed", "bandaged", "wrapped", "painted", "resected", "cut"}
+    | {"drilled", "clipped"}
     | {
         "studded", "left", "lost", "cast", "threw", "quicked", "pricked", "stuck", "tried", "added", "set", "made",
         "drew", "drawn", "had",
@@ -35,19 +41,22 @@ _DOING = frozenset(
     | {"going", "switch", "switching", "try", "trying", "add", "adding", "set", "setting", "glue", "gluing"}
     | {"quick", "quicking", "prick", "pricking", "lose", "losing", "give", "giving", "swap", "swapping", "change"}
 )
+_DOING |= {"get", "do", "paint", "drill", "wrap", "dress", "treat", "cut", "clip", "stud", "pad", "shim", "tap"}
+_OF_THE_TRADE = ("treatments", "packings", "pads", "work", "shoe_types", "clips", "traction")
+_ARTICLE = 2  # tokens to what was meant, an article among them
 _WORN, _FIRST = frozenset({"worn"}), frozenset({"first", "only"})
-_TURNS = frozenset({"only", "except", "but", "if", "had", "save"})
+_TURNS = frozenset({"only", "except", "but", "if", "had", "save", "ended", "finished", "settled"})
 _ADVERBS = frozenset({"just", "only", "gladly", "rather", "probably", "maybe", "even", "very"})
 
 
 def drop_never_done(talk: Talk, sentence: Sentence) -> None:
     """Drop from the sentence what was only nearly done or would have been done."""
     _first_worn(talk, sentence)
-    if not sentence.says(_BEGINS) or not talk.tells(_NEARLY, _WOULD_HAVE):
+    if not sentence.says(_BEGINS) or not talk.tells(_NEARLY, _WOULD_HAVE, _MEANT):
         return
     for position, segment in enumerate(sentence):
         for at in [i for i in range(segment.start, segment.end) if talk.words[i] in _BEGINS]:
-            verb = _nearly(talk, at) or _would_have(talk, at)
+            verb = _nearly(talk, at) or _would_have(talk, at) or _meant(talk, at)
             if verb:
                 for draft in _from_there(talk, sentence, position, verb):
                     draft.drop("never done")
@@ -85,6 +94,21 @@ def _would_have(talk: Talk, at: int) -> int:
     return verb if verb < len(talk.words) and (stood or talk.words[verb] in _DONE) else 0
 
 
+def _meant(talk: Talk, at: int) -> int:
+    """The token of what was meant, forgotten or refused: "forgot to soak it", "ran out of time to", "refused a pad"."""
+    form = _MEANT.at(talk.words, at)
+    led, verb = talk.words[at - 1 : at], at + len(form)
+    if not form or verb >= len(talk.words) or (form[0] == "time" and led != ["of"]) or led in (["n't"], ["not"]):
+        return 0
+    if (form[0] == "mind" and talk.words[at - 2 : at - 1] != ["changed"]) or led == ["never"]:
+        return 0
+    for done, said in _AFTER_ALL.within(talk.words, verb, len(talk.words)):
+        if "." not in talk.words[verb:done] and talk.words[done + len(said) : done + len(said) + 1] != ["n't"]:
+            return 0  # "wanted to poultice it, so I did"
+    named = any(m.is_any(_OF_THE_TRADE) for m in talk.starting_in(verb, verb + _ARTICLE))
+    return verb if named or (form[-1] == "to" and talk.words[verb] in _DOING) else 0
+
+
 def _from_there(talk: Talk, sentence: list[Segment], position: int, verb: int) -> list[Draft]:
     """What hangs on the verb: to the end of its segment, and on over "and" while no new subject comes."""
     reached: list[Draft] = []
@@ -93,6 +117,8 @@ def _from_there(talk: Talk, sentence: list[Segment], position: int, verb: int) -
         subject = bool(talk.plays("subject", segment.start, segment.start + 3))
         if later and (subject or not segment.joined_by(",", "and", ", and") or _TURNS & {talk.words[segment.start]}):
             break
+        if later and talk.words[verb - 1] == "to" and segment.past:
+            break  # "meant to poultice it, and bandaged it"
         if later and segment.own_clause and not segment.joined_by("and"):
             break
         turn = next(

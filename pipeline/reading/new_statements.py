@@ -61,7 +61,9 @@ def a_measure(seam: Seam) -> bool:
     if named & _BODY and any(("measures", score) in near.cues for score in _BODY):
         return False  # "condition seven, crest a three": scores in turn
     own = bool(behind.feet()) or (after.only_feet() and not seam.before.foot_first)
-    if named & _LENGTHS and not own and near.has(("measures",)):
+    closed = bool(behind.feet()) and max(m.end for m in behind.feet()) == behind.end
+    listed = closed and not (near.feet() or seam.before.has(("feet",)))  # "… 52, heel angle 48 on the near fore"
+    if named & _LENGTHS and (not own or listed) and near.has(("measures",)):
         return False
     wide = behind.opens_with("number") and own and any(m.get("measures") in _LENGTHS for m in behind.mentions)
     counted = behind.has(("number",)) or (

@@ -12,6 +12,7 @@ from pipeline.reading.said_behind import SAID_BEHIND, say_behind
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.treated import TO_DO, to_be_treated
 from pipeline.record import Status
 
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
@@ -55,7 +56,8 @@ _ASKING = Sayings(
     "asked me about it", "asked me about them", "on at me about it", "on about it",
 )  # fmt: skip
 _PUT_ON = frozenset({"put", "gave", "fitted", "went", "got", "did", "drilled", "used"})
-_NEED = frozenset({"need", "want"})
+_NEED = frozenset({"need", "want", "to"})
+_GETTING = frozenset({"have", "get", "be"})
 _NEED_NOT = frozenset({"to", "no", "nothing", "neither", "none", ".", ","})
 _THEY = frozenset({"they", "these", "those", "both"})
 _WHEN, _NOT_DUE = frozenset({"when", "once"}), frozenset({"if", "unless", "whether", "work", "training"})
@@ -86,7 +88,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
         if not segment.drafts:
             continue
         _due_but(talk, sentence, position)
-        if sentence.says(_TOLD):
+        if sentence.says(_TOLD | TO_DO):
             _told_to(talk, segment)
         if sentence.says(SAID_BEHIND):
             say_behind(talk, segment, _plan_one)
@@ -116,6 +118,8 @@ def _feet_in_need(talk: Talk, sentence: Sentence) -> list[Mention]:
     for at in [i for s in sentence for i in range(s.start + 1, s.end - 1) if talk.words[i] in _NEED]:
         feet = talk.mention_ending(at)
         of_feet = (feet is not None and feet.get("feet") is not None) or talk.words[at - 1] in _THEY
+        if talk.words[at] == "to" and talk.words[at + 1] not in _GETTING:
+            continue  # "off hind to have a poultice every night"
         if of_feet and not any(m.get("plans") for m in talk.holding(at)) and talk.words[at + 1] not in _NEED_NOT:
             found.append(Mention(at, at + 1, (at,), {"plans": "before"}))
     return found
@@ -213,6 +217,8 @@ def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
 
 def _told_to(talk: Talk, segment: Segment) -> None:
     """ "Told the lad to soak it", "asked the owner's wife to keep it poulticed": what others are to do."""
+    for draft in to_be_treated(talk, segment):
+        _plan_one(draft)
     for draft in [d for d in segment.drafts if d.slot == "treatment"]:
         led = talk.words[max(segment.start, draft.start - _TELLING) : draft.start]
         at = max((i for i, word in enumerate(led) if word in _TOLD), default=len(led))
@@ -286,6 +292,8 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
     if any(words[i : i + 2] == ["going", "on"] for i in range(1, len(words))):
         return all(d.slot in PLANNABLE for d in segment.drafts)  # "leather pads going on the fronts next week"
     subjects = talk.plays("subject", segment.start, segment.end)
+    if not subjects and not segment.present and "tomorrow" in words:
+        return all(d.slot in PLANNABLE for d in segment.drafts)  # "a poultice on it tomorrow"
     going = [talk.words[i + 1 : i + 3] for i in subjects]
     return any(w[0] in _BEING and w[1].endswith("ing") for w in going if len(w) == len(_IS_DOING))
 

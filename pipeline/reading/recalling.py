@@ -23,8 +23,11 @@ _NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none"
 _COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "same"})
 _COMPARED = frozenset({"worse", "better", "bigger", "smaller", "deeper", "wider", "longer", "wetter", "softer"})
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
+_CAME = frozenset({"got", "came", "arrived", "landed"})
+_HAD_ALREADY = (["had", "already"], ["'d", "already"])
+_WISHED = frozenset({"like", "liked", "ideally", "want", "wanted", "love", "prefer", "rather", "hoped", "hoping"})
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
-_COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
+_COME_OFF = frozenset({"clips", "shoe_type", "pad", "wedge", "packing", "traction"})
 _NOT_WORDS = frozenset({"n't", "not", "never"})
 _SEEING = frozenset(
     {"see", "seen", "saw", "notice", "noticed", "spot", "spotted", "there", "find", "found", "feel", "have", "here"}
@@ -136,7 +139,9 @@ def _treated_by_others(talk: Talk, segment: Segment) -> None:
     """ "They'd had a poultice on it": what the owners did before today."""
     for draft in [d for d in segment.drafts if d.slot == "treatment" and d.status is Status.PRESENT]:
         before = talk.words[max(segment.start, draft.start - 4) : draft.start]
-        if any(before[i : i + 2] in _THEY_HAD for i in range(len(before))):
+        behind = talk.words[draft.end : segment.end]
+        then = any(behind[i : i + 2] == ["before", "i"] and behind[i + 2] in _CAME for i in range(len(behind) - 2))
+        if then or before[-2:] in _HAD_ALREADY or any(before[i : i + 2] in _THEY_HAD for i in range(len(before))):
             recall_one(draft)
 
 
@@ -249,7 +254,10 @@ def _contrasted_with_now(talk: Talk, sentence: list[Segment], position: int) -> 
     for draft in segment.drafts:
         again = (draft.slot, draft.feet, draft.value) in today  # "no, two, I'd say two"
         if draft.slot in _AGAINST_TODAY and (draft.slot, draft.feet) in said and not again:
-            recall_one(draft)
+            if _WISHED.isdisjoint(talk.words[segment.start : draft.start]):
+                recall_one(draft)
+            else:
+                draft.drop("only wished for")  # "it's fifty, I'd like it at fifty-two"
 
 
 def _recall_recent(talk: Talk, sentence: list[Segment], position: int) -> None:
@@ -384,6 +392,6 @@ def recall_one(draft: Draft) -> None:
 
 # What was so until today without any word of time, by the words that each rule waits for.
 _BY_WORD = (
-    (_taken_off, frozenset({"off", "out"})), (_treated_by_others, frozenset({"had", "been"})),
+    (_taken_off, frozenset({"off", "out"})), (_treated_by_others, frozenset({"had", "been", "'d", "before"})),
     (_left_by_an_old_one, frozenset({"old"})),
 )  # fmt: skip

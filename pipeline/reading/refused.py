@@ -9,7 +9,10 @@ from pipeline.reading.talk import Segment, Talk
 _WANTING = frozenset(
     {"wanted", "wants", "asked", "asking", "after", "fancied", "keen", "begged", "suggested", "want", "hollering"}
 )
+_OFFERING = frozenset({"offered", "recommended", "advised", "proposed", "suggested"})  # by anybody, the farrier too
 _REFUSED = Sayings(
+    "they refused", "she refused", "owner refused", "owners refused", "declined", "turned it down", "turned that down",
+    "not keen", "n't keen", "not interested", "n't interested", "would n't hear", "did n't want", "not for it",
     "said no", "say no", "told her no", "told him no", "told them no", "i refused", "told him not", "told her not",
     "told them not", "wo n't pay", "would n't pay", "wo n't have it", "would n't have it", "wo n't spring for",
     "wo n't stand for", "we refused", "not happening", "no chance", "not a chance", "i would n't", "i wo n't",
@@ -28,7 +31,7 @@ _STAYED = Sayings(
 
 def drop_refused(talk: Talk) -> None:
     """Take out what was wanted where the refusal follows in the same breath."""
-    if not talk.says(_WANTING) or not talk.tells(_REFUSED, _STAYED):
+    if not talk.says(_WANTING | _OFFERING) or not talk.tells(_REFUSED, _STAYED):
         return
     for segment in talk.segments:
         at = next((i for i in range(segment.start, segment.end) if _REFUSED.at(talk.words, i)), None)
@@ -52,7 +55,8 @@ def _wanted_before(talk: Talk, segment: Segment, at: int) -> list[Segment]:
             return []
         found.append(earlier)
         words = talk.words[earlier.start : min(earlier.end, at)]
-        if any(word in _WANTING and words[max(0, i - 1)] not in ("i", "we") for i, word in enumerate(words)):
+        wanting = any(word in _WANTING and words[max(0, i - 1)] not in ("i", "we") for i, word in enumerate(words))
+        if wanting or not _OFFERING.isdisjoint(words):
             return found
         if earlier is not segment and earlier.own_clause and earlier.drafts:
             return []

@@ -21,6 +21,7 @@ _NOT_REACH = 5
 _CLOSING = (["nothing"], ["none"])  # "no corns, thrush, heat, nothing"
 _SUCH = frozenset({("like", "that"), ("of", "that"), ("of", "the"), ("like", "it")})  # "… anything like that"
 _OPENING = frozenset({"nil", "neither", "nor"})
+_OBJECTS, _WITH = frozenset({"it", "them", "that", "her", "him"}), frozenset({"with", "in", "on", "under"})
 _OR = frozenset({"or", "a", "an", "any"})
 _ARTICLES = frozenset({"the", "a", "her", "his", "their", "our", "my"})
 _EXCEPT = (["bar"], ["except"], ["besides"], ["beyond"], ["save"], ["barring"])
@@ -37,7 +38,7 @@ _WHO_SAYS = 4  # tokens of who told it
 def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) -> list[Draft]:
     segment = sentence[position]
     verbal = talk.words[cue.end - 1] in ("not", "n't", "never")
-    reach = segment.end if not verbal else cue.end + _NOT_REACH
+    reach = segment.end if not verbal else cue.end + _NOT_REACH + _foot_between(segment, cue)
     reach = _over_or(talk, segment, reach) if verbal else reach
     own = [d for d in segment.drafts if cue.end <= d.start < reach and not _new_clause(talk, segment, cue, d)]
     own = [d for d in own if not (verbal and _presupposed(talk, cue, d)) and not _taken_off(talk, cue, d)]
@@ -54,6 +55,12 @@ def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) ->
         reached.append(first)
         reached.extend(d for d in later.drafts[1:] if "or" in talk.words[first.end : d.start])
     return reached
+
+
+def _foot_between(segment: Segment, cue: Mention) -> int:
+    """ "Didn't pack the left front with putty": the tokens of a foot that stands in the reach of a verb's "not"."""
+    named = [m for m in segment.having("feet") if not str(m.get("feet")).endswith("in_hand")]
+    return sum(m.end - m.start for m in named if cue.end <= m.start < cue.end + _NOT_REACH)
 
 
 def _over_or(talk: Talk, segment: Segment, reach: int) -> int:
@@ -96,7 +103,8 @@ def _taken_off(talk: Talk, cue: Mention, draft: Draft) -> bool:
 def _new_clause(talk: Talk, segment: Segment, cue: Mention, draft: Draft) -> bool:
     """Whether a new subject or a plan stands between cue and draft: "not better … they need to call the vet"."""
     between = [m for m in segment.mentions if cue.end <= m.start < draft.start]
-    subject = bool(talk.plays("subject", cue.end, draft.start))
+    subjects = talk.plays("subject", cue.end, draft.start)  # "didn't pack it with putty": no subject
+    subject = any(talk.words[i] not in _OBJECTS or talk.words[i + 1] not in _WITH for i in subjects)
     return any(m.get("plans") is not None for m in between) or (subject and cue.get("denials") is not None)
 
 

@@ -7,6 +7,12 @@ from pipeline.record import FEET, Status
 
 _NEAR = 1  # sentences from the finding to its treatment
 _DONE = frozenset({"work", "treatment"})
+TO_DO = frozenset({"should", "must", "can", "ought", "has", "have", "left", "gave"})
+_LEFT_WITH = tuple([gave, whom] for gave in ("left", "gave") for whom in ("her", "him", "them"))
+_TO_BE_DONE = frozenset({
+    "to", "be", "get", "have", "keep", "put", "go", "on", "a", "an", "the", "it", "that", "another", "more", "some",
+    "left", "right", "near", "off", "fore", "front", "hind", "both", "fronts", "hinds", "foot", "daily", "pack", "with",
+})  # fmt: skip
 _POINTING = frozenset({"in_hand", "pair_in_hand", "those_three"})
 _UP_TO_NOW = frozenset({"since", "from", "till", "until", "til", "by", "to", "next", "this"})
 _TREATED = frozenset({"cut", "dug", "put", "got", "gave", "took", "let", "packed", "stuck"})
@@ -59,6 +65,21 @@ def _where_it_is(talk: Talk, treatment: Draft) -> Feet:
     same = [d for d in there if absent and d.value == absent[-1].value]
     found = {foot for d in same for foot in d.feet or ()}
     return tuple(foot for foot in FEET if foot in found)
+
+
+def to_be_treated(talk: Talk, segment: Segment) -> list[Draft]:
+    """ "It should be poulticed daily", "they can bandage it", "has to be soaked": what is still to be done."""
+    found = []
+    for draft in [d for d in segment.drafts if d.slot in ("treatment", "packing") and d.status is Status.PRESENT]:
+        led = talk.words[segment.start : draft.start]
+        at = max((i for i, word in enumerate(led) if word in TO_DO), default=None)
+        rest = led[at + 1 :] if at is not None else []
+        if (led[-3:-1] in _LEFT_WITH or led[-2:] in _LEFT_WITH) and talk.words[draft.end : draft.end + 1] == ["for"]:
+            found.append(draft)  # "left her a poultice for the near fore"
+        bound = at is not None and (led[at] in ("should", "must", "can") or rest[:1] == ["to"])
+        if bound and set(rest) <= _TO_BE_DONE:
+            found.append(draft)
+    return found
 
 
 def treated_then(talk: Talk, segment: Segment, draft: Draft) -> bool:
