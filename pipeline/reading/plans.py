@@ -4,19 +4,18 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from pipeline.reading.after_the_event import TO_COME, planned_after
+from pipeline.reading.after_the_event import SEASONS, TO_COME, planned_after, set_for_a_season
 from pipeline.reading.cleft import NEEDED, needed
 from pipeline.reading.conditions import ANY_SIGN, GETTING, closed_by, conditions_of
 from pipeline.reading.mentions import Mention
 from pipeline.reading.said_behind import SAID_BEHIND, say_behind
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
+from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
-_SEASONS = frozenset({"spring", "summer", "fall", "autumn", "winter"})
-_LATER = _DAYS | _SEASONS | {"tomorrow", "next"} | TO_COME
+_LATER = _DAYS | SEASONS | {"tomorrow", "next"} | TO_COME
 _IS_DOING = ("'m", "putting")
 _ANNOUNCING = frozenset({"plan"})
 _NO_PLAN = frozenset({"no", "without"})
@@ -48,13 +47,17 @@ _UNTIL_BACK = Sayings(*(f"{until} {back}" for until in ("until", "till", "til") 
     "i 'm here", "i 'm out",
 )))  # fmt: skip
 _NEXT_WEEK = Sayings("next week")
-_IN_SEASON = Sayings(*(f"in the {season}" for season in sorted(_SEASONS)))
-_THAT_IS = Sayings("that 's", "it 's", "that is", "it is", "then it 's", "that 'll be", "it 'll be")
 _ASKING = Sayings(
     "been asking", "keep asking", "keeps asking", "was asking", "were asking", "asked about it", "asked about them",
     "asked me about it", "asked me about them", "on at me about it", "on about it",
 )  # fmt: skip
 _PUT_ON = frozenset({"put", "gave", "fitted", "went", "got", "did", "drilled", "used"})
+_HAVE, _SOONER = frozenset({"have", "'ve"}), frozenset({"rather", "sooner", "maybe", "probably", "really"})
+_MODAL = frozenset({"should", "could", "would", "'d"})
+_PARTICIPLES = frozenset({
+    "put", "had", "been", "gone", "done", "left", "kept", "given", "got", "gotten", "taken", "shod", "set", "stuck",
+    "made", "brought",
+})  # fmt: skip
 _NEED = frozenset({"need", "want"})
 _NEED_NOT = frozenset({"to", "no", "nothing", "neither", "none", ".", ","})
 _THEY = frozenset({"they", "these", "those", "both"})
@@ -83,6 +86,8 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     for position, segment in enumerate(sentence):
         if planned and segment.having("plans"):
             _drop_unplanned(talk, sentence, position)
+        for at in _regretted(talk, segment) if sentence.says(_HAVE) else ():
+            _drop_unmet(sentence, position, at)
         if not segment.drafts:
             continue
         _due_but(talk, sentence, position)
@@ -123,7 +128,7 @@ def _feet_in_need(talk: Talk, sentence: Sentence) -> list[Mention]:
 
 def _today_behind(talk: Talk, sentence: Sentence, start: int) -> int:
     """ "If he's sore we'll go to bars, but today I just trimmed it": where what depends gives way to what was done."""
-    turns = [s for s in sentence if s.start > start and s.joined_by("but", ", but") and s.having("times", "today")]
+    turns = [s for s in sentence if s.start > start and turns_to_today(talk, s)]
     return min([s.start for s in turns], default=sentence[-1].end)
 
 
@@ -183,7 +188,7 @@ def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
     """Drop what was only intended, given up or feared."""
     segment = sentence[position]
     for cue in segment.having("plans", "unmet"):
-        _drop_unmet(sentence, position, cue)
+        _drop_unmet(sentence, position, cue.end)
     for cue in segment.having("plans", "given_up"):
         _give_up(talk, sentence, cue)
     for cue in segment.having("plans", "before"):
@@ -244,17 +249,29 @@ def announce(talk: Talk, sentence: Sentence, announced: bool) -> bool:
         for draft in drafts:
             _plan_one(draft)
         return not drafts
-    return not drafts and sentence.says(_ANNOUNCING) and not sentence.says(_NO_PLAN)
+    return not drafts and sentence.says(_ANNOUNCING) and not sentence.says(_NO_PLAN) and not sentence[-1].past
 
 
-def _drop_unmet(sentence: list[Segment], position: int, cue: Mention) -> None:
+def _drop_unmet(sentence: list[Segment], position: int, end: int) -> None:
     """ "I was going to do straight bars but …": what was only intended, up to the next clause."""
     for segment in sentence[position:]:
         if segment is not sentence[position] and (segment.own_clause or not segment.delimiter.startswith(",")):
             return
         for draft in segment.drafts:
-            if draft.start >= cue.end and draft.slot in PLANNABLE:
+            if draft.start >= end and draft.slot in PLANNABLE:
                 draft.drop("only intended")
+
+
+def _regretted(talk: Talk, segment: Segment) -> list[int]:
+    """ "I should have put pads on", "would rather have had bars": behind what, by the modal, did not come to pass."""
+    words = talk.words
+    have = [i for i in range(segment.start + 1, segment.end - 1) if words[i] in _HAVE]
+    led = [i - 1 if words[i - 1] in _SOONER else i for i in have]
+    return [i + 2 for i, at in zip(have, led, strict=True) if words[at - 1] in _MODAL and _took_place(words[i + 1])]
+
+
+def _took_place(word: str) -> bool:
+    return word in _PARTICIPLES or (word.endswith("ed") and word != "need")
 
 
 def _drop_feared(talk: Talk, segment: Segment, cue: Mention) -> None:
@@ -288,17 +305,6 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
     subjects = talk.plays("subject", segment.start, segment.end)
     going = [talk.words[i + 1 : i + 3] for i in subjects]
     return any(w[0] in _BEING and w[1].endswith("ing") for w in going if len(w) == len(_IS_DOING))
-
-
-def set_for_a_season(talk: Talk, segment: Segment) -> bool:
-    """ "So that's borium on all four in the fall": what is put on, and no word of the past: a season to come."""
-    if segment.past or not segment.drafts or not talk.tells(_IN_SEASON):
-        return False
-    only = all(d.slot in PLANNABLE - ALWAYS_PLANNED for d in segment.drafts)
-    words = talk.words[segment.start : segment.end]
-    closing = any(words[-len(form) :] == form for form in _IN_SEASON.forms)
-    led = any(at < segment.drafts[0].start for at, _ in _THAT_IS.within(talk.words, segment.start, segment.end))
-    return only and closing and led and not segment.having("times", "today")
 
 
 def _drop_asked_about(talk: Talk, sentence: list[Segment]) -> None:
@@ -351,6 +357,7 @@ def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
 def _plan_end(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
     """A plan reaches to the end of its sentence, or to the first word of today."""
     today = [m.start for s in sentence for m in s.having("times", "today") if m.start > cue.end]
+    today += [s.start for s in sentence if s.start > cue.end and turns_to_today(talk, s)]
     joined = [s for s in sentence if s.joined_by("but", ", but", "so", ", so") or talk.words[s.start] == "so"]
     turns = [s.start for s in joined if s.start > cue.end]
     if _unwanted(talk, cue):

@@ -53,7 +53,7 @@ def recall(talk: Talk, sentence: Sentence) -> None:
             recalled = False
             if not cues:
                 continue
-        recalled = recalled and (bool(cues) or not _turns_to_today(segment, been=been))
+        recalled = recalled and (bool(cues) or not (_turns_to_today(segment, been=been) or _ahead(segment)))
         if not (recalled or cues) and position and segment.drafts:
             _recall_with_it(talk, sentence, position)
         opens = bool(cues) and _opens_what_follows(talk, sentence, position, cues[0])
@@ -107,6 +107,11 @@ def _turns_to_today(segment: Segment, *, been: bool) -> bool:
     clause = segment.own_clause and (segment.present or not segment.past)
     joined = segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not segment.past
     return clause or joined or (been and segment.joined_by("so", ", so"))
+
+
+def _ahead(segment: Segment) -> bool:
+    """ "Last time studs, and next time side clips": a segment of what is to come."""
+    return not segment.past and bool(segment.having("plans", "before"))
 
 
 def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:
@@ -340,7 +345,7 @@ def _recall_back(talk: Talk, sentence: list[Segment], position: int) -> None:
         if not between and (sentence[number].own_clause or sentence[number].delimiter in AGAINST):
             break
         before = sentence[number - 1]
-        if before.having("times", "today") or any((d.slot, d.feet) in counted for d in before.drafts):
+        if before.having("times", "today") or _ahead(before) or any((d.slot, d.feet) in counted for d in before.drafts):
             break
         if bare and any(d.severity for d in before.drafts):
             break  # "mild thrush, severe last time"
