@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from pipeline.reading.both_of_them import widen_to_both
 from pipeline.reading.foot_alone import (
+    at_another_time,
     catching,
     in_apposition,
     named_after_all,
@@ -300,6 +301,8 @@ def _from_list(
     if (before := _earlier_group(sentence, position, groups)) is not None:
         behind = _foot_behind(talk, sentence, position, groups)
         return behind or foot_of_second_list(sentence, position, groups, before, draft)
+    if hand is None and (other := at_another_time(sentence, position, groups, draft)) is not None:
+        return other
     for later in sentence[position + 1 :]:
         if groups[later.index] and only_where(talk, later, groups[later.index]):
             return groups[later.index][0].feet

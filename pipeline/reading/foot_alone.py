@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pipeline.reading.foot_groups import FootGroup, Groups
+from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, Groups
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 
 _CAUGHT = frozenset({"catching", "clipping", "hitting", "striking", "grabbing", "knocking", "treading", "catches"})
@@ -112,3 +112,20 @@ def _named(found: list[FootGroup], at: int) -> bool:
 def catching(talk: Talk, draft: Draft) -> bool:
     """ "She's overreaching, catching her front heels": what is caught is not the foot that does it."""
     return draft.value in ("overreach", "forge") and not _CAUGHT.isdisjoint(talk.words[draft.end : draft.end + 3])
+
+
+def at_another_time(sentence: list[Segment], position: int, groups: Groups, draft: Draft) -> Feet | None:
+    """ "Next time leather pads, today I just reset the fronts": the one foot that the sentence names, of both times."""
+    feet = {group.feet for s in sentence for group in groups[s.index]}
+    named = next((s for s in sentence[position + 1 :] if groups[s.index]), None)
+    if draft.slot not in SETUP_SLOTS or named is None or len(feet) != 1:
+        return None
+    here, there = _time_of(sentence[position]), _time_of(named)
+    shod = any(d.slot in SETUP_SLOTS for d in named.drafts)
+    return next(iter(feet)) if here and there and here != there and shod else None
+
+
+def _time_of(segment: Segment) -> str | None:
+    if segment.having("plans", "before"):
+        return "ahead"
+    return next((time for time in ("history", "today") if segment.having("times", time)), None)

@@ -18,7 +18,7 @@ _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "satu
 _LATER = _DAYS | SEASONS | {"tomorrow", "next"} | TO_COME
 _IS_DOING = ("'m", "putting")
 _ANNOUNCING = frozenset({"plan"})
-_NO_PLAN = frozenset({"no", "without"})
+_NO_PLAN = frozenset({"no", "without", "worked", "working", "works", "held", "paid", "failed", "good", "bad"})
 _OF_TODAY = frozenset({"today", "now"})
 _TOLD = frozenset({"told", "asked"})
 _TELLING, _WHO = 10, 4  # tokens back to who was told, and of who it was
@@ -32,6 +32,7 @@ _TELLING_WHY = ("and", ", and", ",", "because", ", because", "cause", ", cause")
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
 _THAT_ONE = (["that", "'s"], ["that", "is"], ["that", "was"])
 _PUT_NOW = frozenset({"left", "put", "fitted", "strapped", "taped", "nailed", "glued"})
+_AHEAD_OF = Sayings("ahead of", "with a view to", "in readiness for", "to get him ready for", "to get her ready for")
 _TO_COME = frozenset({"'ll", "will", "'d", "would", "can", "could", "to", "should", "might", "may"})
 _IS_ON = (["'s", "on"], ["is", "on"], ["are", "on"], ["'re", "on"], ["'s", "in"], ["are", "in"])
 _OPEN = frozenset({"if", "whether", "that", "how", "until", "till", "before", "so", "sure"})
@@ -94,7 +95,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
         if sentence.says(_TOLD):
             _told_to(talk, segment)
         if sentence.says(SAID_BEHIND):
-            say_behind(talk, segment, _plan_one)
+            say_behind(talk, segment, plan_one)
         if sentence.says(_GET):
             _bid_sedate(talk, sentence, segment)
         ahead = _planned_from(talk, segment) if plans else None
@@ -110,7 +111,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
             elif conditional and not whole and _left_until(talk, segment, draft):
                 continue
             elif whole or conditional or _follows(talk, draft, depending) or _hangs_on(talk, draft, planned_from):
-                _plan_one(draft)
+                plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
                 draft.status = Status.PLANNED
 
@@ -224,7 +225,7 @@ def _told_to(talk: Talk, segment: Segment) -> None:
         said = led[at + 1 :]
         to = said.index("to") if "to" in said else 0
         if 0 < to <= _WHO and set(said[to + 1 :]) <= _KEEP and said[:1] != ["me"]:
-            _plan_one(draft)
+            plan_one(draft)
 
 
 def _bid_sedate(talk: Talk, sentence: list[Segment], segment: Segment) -> None:
@@ -237,7 +238,7 @@ def _bid_sedate(talk: Talk, sentence: list[Segment], segment: Segment) -> None:
         bid = not led or led[-1] in _SAID or led[-2:-1] in (["told"], ["asked"])
         joined = led[-1:] in (["and"], [","], ["to"], ["or"]) and not _SAID.isdisjoint(led)
         if bid or joined:
-            _plan_one(draft)
+            plan_one(draft)
 
 
 def announce(talk: Talk, sentence: Sentence, announced: bool) -> bool:
@@ -247,9 +248,9 @@ def announce(talk: Talk, sentence: Sentence, announced: bool) -> bool:
     drafts = [d for s in sentence for d in s.drafts]
     if announced:
         for draft in drafts:
-            _plan_one(draft)
+            plan_one(draft)
         return not drafts
-    return not drafts and sentence.says(_ANNOUNCING) and not sentence.says(_NO_PLAN) and not sentence[-1].past
+    return not drafts and sentence.says(_ANNOUNCING) and not sentence.says(_NO_PLAN)
 
 
 def _drop_unmet(sentence: list[Segment], position: int, end: int) -> None:
@@ -347,6 +348,7 @@ def _planned_from(talk: Talk, segment: Segment) -> int | None:
     if not times:
         return None
     today = [m.end for m in segment.having("times", "today") if m.end <= times[-1].start]
+    today += [at + len(form) for at, form in _AHEAD_OF.within(talk.words, segment.start, times[-1].start)]
     return max(today, default=segment.start)
 
 
@@ -382,7 +384,7 @@ def _drop_in_condition(talk: Talk, draft: Draft) -> None:
         draft.drop("only a condition")
 
 
-def _plan_one(draft: Draft) -> None:
+def plan_one(draft: Draft) -> None:
     if draft.dropped or draft.status in (Status.HISTORY, Status.RESOLVED):
         return
     if draft.slot == "manner" and draft.value != "sedated":

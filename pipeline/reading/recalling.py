@@ -10,14 +10,15 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.scopes import ALWAYS_PLANNED, put_in_between
+from pipeline.reading.scopes import ALWAYS_PLANNED, put_in_between, to_come
 from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
-from pipeline.reading.treated import treated_then
+from pipeline.reading.treated import treated_then, used_then_and_now
 from pipeline.reading.was_there import found_so
 from pipeline.record import Severity, Status
 
+_IT = frozenset({"it", "that", "one", "this", "those", "they"})
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
 _NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none", "neither"})
 _COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "same"})
@@ -53,7 +54,7 @@ def recall(talk: Talk, sentence: Sentence) -> None:
             recalled = False
             if not cues:
                 continue
-        recalled = recalled and (bool(cues) or not (_turns_to_today(segment, been=been) or _ahead(segment)))
+        recalled = recalled and (bool(cues) or not (_turns_to_today(segment, been=been) or to_come(segment)))
         if not (recalled or cues) and position and segment.drafts:
             _recall_with_it(talk, sentence, position)
         opens = bool(cues) and _opens_what_follows(talk, sentence, position, cues[0])
@@ -109,11 +110,6 @@ def _turns_to_today(segment: Segment, *, been: bool) -> bool:
     return clause or joined or (been and segment.joined_by("so", ", so"))
 
 
-def _ahead(segment: Segment) -> bool:
-    """ "Last time studs, and next time side clips": a segment of what is to come."""
-    return not segment.past and bool(segment.having("plans", "before"))
-
-
 def _left_by_an_old_one(talk: Talk, segment: Segment) -> None:
     """ "A scar from an old abscess", "an old abscess scar": what is seen today is only what it left."""
     for draft in [d for d in segment.drafts if d.slot == "finding" and talk.words[d.start - 1] == "old"]:
@@ -128,6 +124,7 @@ def _there_today(talk: Talk, segment: Segment) -> bool:
     """ "… and it's still there", "… and still does"; not "nothing done to it now", nor "it's only mild now"."""
     words = set(talk.words[segment.start : segment.end])
     told = segment.having("severities") or segment.drafts or words & _NOT_THERE
+    told = told or segment.having("feet")  # "… last time, this time it's the off fore"
     return not told and ("it" in words or words <= _STILL)
 
 
@@ -291,7 +288,8 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     graded = next((m.readings["severities"] for m in segment.having("severities")), None)
     only_graded = graded and (talk.words[segment.start] in ("was", "were") or graded_apart(talk, segment, before))
     found = _FOUND_THEN & words and any(s.present and s.horse == segment.horse for s in before[-1:])
-    if found or _COMPARED & words or not (only_graded or {"it", "that", "one", "this"} & words):
+    elsewhere = segment.having("feet") and any(d.feet and d.slot == "finding" for s in before for d in s.drafts)
+    if found or elsewhere or _COMPARED & words or not (only_graded or _IT & words):
         return
     for earlier in reversed([s for s in before if s.horse == segment.horse]):
         for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
@@ -345,9 +343,13 @@ def _recall_back(talk: Talk, sentence: list[Segment], position: int) -> None:
         if not between and (sentence[number].own_clause or sentence[number].delimiter in AGAINST):
             break
         before = sentence[number - 1]
-        if before.having("times", "today") or _ahead(before) or any((d.slot, d.feet) in counted for d in before.drafts):
+        if (
+            before.having("times", "today")
+            or to_come(before)
+            or any((d.slot, d.feet) in counted for d in before.drafts)
+        ):
             break
-        if bare and any(d.severity for d in before.drafts):
+        if (bare and any(d.severity for d in before.drafts)) or used_then_and_now(sentence, position, before):
             break  # "mild thrush, severe last time"
         for draft in before.drafts:
             recall_one(draft)

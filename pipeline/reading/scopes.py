@@ -159,3 +159,8 @@ def turns_to_today(talk: Talk, segment: Segment) -> bool:
     today = [m.start for m in segment.having("times", "today") if talk.words[m.start] in _TODAY]
     apart = not segment.having("plans", "condition") and not segment.having("plans", "before")
     return apart and any(talk.words[at - 1] not in _NOT_TODAY for at in today)
+
+
+def to_come(segment: Segment) -> bool:
+    """ "Last time studs, and next time side clips": a segment of what is to come."""
+    return not segment.past and bool(segment.having("plans", "before"))
