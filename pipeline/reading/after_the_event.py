@@ -91,7 +91,7 @@ def _against_today(talk: Talk, segment: Segment) -> bool:
     if any(talk.roles[i] in ("subject", "past", "present", "action") for i in range(segment.start, segment.end)):
         return False
     for near in (*talk.segments[max(0, segment.index - 1) : segment.index], *talk.segments[segment.index + 1 :][:1]):
-        apart = segment.sentence - near.sentence not in (0, 1) or near.horse != segment.horse
+        apart = segment.sentence - near.sentence not in (-1, 0, 1) or near.horse != segment.horse
         done = any(d.slot in PLANNABLE - ALWAYS_PLANNED and not d.dropped for d in near.drafts)
         if done and not apart and turns_to_today(talk, near):
             return True

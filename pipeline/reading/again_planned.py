@@ -1,4 +1,4 @@
-"""What is told once more of another time: "… they'll go in again", "a bar on the near fore today, the off fore next time"."""
+"""What is told once more of another time: "they'll go in again", "a bar on the near fore today, the off next time"."""
 
 from __future__ import annotations
 
@@ -17,8 +17,9 @@ _GOING = frozenset({"go", "going", "put", "be", "come", "use", "fit", "try"})
 _AGAIN = frozenset({"again", "back"})
 _NOT = frozenset({"not", "n't", "never", "no"})
 _OF_IT = frozenset({
-    "and", "but", "the", "in", "on", "it", "'s", "is", "was", "were", "they", "that", "only", "just", "did", "one", "will",
-    "be", "'ll", "had", "has", "he", "she", "for", "his", "her", "to", "of", "get", "gets", "i", "do", "so", "then", "with",
+    "and", "but", "the", "in", "on", "it", "'s", "is", "was", "were", "they", "that", "only", "just", "did", "one",
+    "will", "be", "'ll", "had", "has", "he", "she", "for", "his", "her", "to", "of", "get", "gets", "i", "do", "so",
+    "then", "with",
 })  # fmt: skip
 _POINTING = frozenset({"it", "that", "they", "was", "were"})
 _NEAR = 1  # sentences from what was worn to the plan

@@ -136,8 +136,7 @@ def _ordered_for(talk: Talk, segment: Segment, cue: Mention) -> bool:
         for draft in [d for d in segment.drafts if d.slot in _FITTED]:
             plan_one(draft)  # "I've ordered heart bars for the fronts", "the pads I ordered for the fronts"
         return True
-    line = talk.sentence(segment.sentence)
-    return then and any(s.having("feet") for s in line if s.index <= segment.index)
+    return then and any(d.feet for d in segment.drafts if d.slot in _FITTED)
 
 
 def set_aside(talk: Talk, sentence: Sentence) -> None:

@@ -64,9 +64,9 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
             )
             off = off or (coming and draft.slot in _SET and _left(talk, sentence, draft))
             off = off or (past and draft.slot in _COME_OFF | {"clips"} and _gone_to(talk, sentence, draft))
-            if LEFT_BARE in draft.rules and coming and "came" in talk.words[segment.start : draft.start]:
-                if _sent_home(talk, sentence, draft):
-                    draft.drop("as it came")
+            bare = LEFT_BARE in draft.rules and coming and "came" in talk.words[segment.start : draft.start]
+            if bare and _sent_home(talk, sentence, draft):
+                draft.drop("as it came")
             then = past and draft.slot in _THEN_AND_NOW and _then(talk, sentence, position, draft)
             if off or then:
                 draft.status = Status.HISTORY

@@ -85,10 +85,8 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     later = sentence.says(_LATER) or _when_due(talk, sentence[0].start)
     later = later or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
     for position, segment in enumerate(sentence):
-        if planned and segment.having("plans"):
+        if planned or sentence.says(_HAVE):
             _drop_unplanned(talk, sentence, position)
-        for at in _regretted(talk, segment) if sentence.says(_HAVE) else ():
-            _drop_unmet(sentence, position, at)
         if not segment.drafts:
             continue
         _due_but(talk, sentence, position)
@@ -188,8 +186,8 @@ def _lies_in(draft: Draft, stretches: list[tuple[int, int]]) -> bool:
 def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
     """Drop what was only intended, given up or feared."""
     segment = sentence[position]
-    for cue in segment.having("plans", "unmet"):
-        _drop_unmet(sentence, position, cue.end)
+    for end in [m.end for m in segment.having("plans", "unmet")] + _regretted(talk, segment):
+        _drop_unmet(sentence, position, end)
     for cue in segment.having("plans", "given_up"):
         _give_up(talk, sentence, cue)
     for cue in segment.having("plans", "before"):

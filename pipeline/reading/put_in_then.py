@@ -26,8 +26,8 @@ _THEY_ARE_ON = Sayings(
     "so i did",
 )  # fmt: skip
 _DID_IT = Sayings(
-    *(f"{who} {did}" for who in ("i", "we", "i 've", "we 've") for did in ("did it", "did them", "done it", "done them")),
-    *(f"{verb} {them} {on}" for verb in ("put", "nailed", "fitted", "stuck") for them in ("it", "them") for on in ("on", "in")),
+    *(f"{did} {it}" for did in ("i did", "we did", "'ve done") for it in ("it", "them")),
+    *(f"{put} {it} {on}" for put in ("put", "nailed", "fitted") for it in ("it", "them") for on in ("on", "in")),
     *(f"{they} went {on}" for they in ("they", "it") for on in ("on", "in")),
 )  # fmt: skip
 _TODAY = frozenset({"today", "now", "this"})

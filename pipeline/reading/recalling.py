@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from pipeline.reading.degrees_then import bare_degree, graded_apart, that_was_then
 from pipeline.reading.earlier_times import IT_WAS, WHERE, earlier_cues
+from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
@@ -15,7 +16,7 @@ from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.treated import treated_then, used_then_and_now
-from pipeline.reading.was_there import found_so
+from pipeline.reading.was_there import found_so, has_had, may_be
 from pipeline.record import Severity, Status
 
 _IT = frozenset({"it", "that", "one", "this", "those", "they"})
@@ -26,6 +27,7 @@ _COMPARED = frozenset({"worse", "better", "bigger", "smaller", "deeper", "wider"
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
+_HAD_ON = frozenset({"finding", "shoe_type", "pad", "traction", "packing", "clips"})
 _NOT_WORDS = frozenset({"n't", "not", "never"})
 _SEEING = frozenset(
     {"see", "seen", "saw", "notice", "noticed", "spot", "spotted", "there", "find", "found", "feel", "have", "here"}
@@ -288,14 +290,21 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     graded = next((m.readings["severities"] for m in segment.having("severities")), None)
     only_graded = graded and (talk.words[segment.start] in ("was", "were") or graded_apart(talk, segment, before))
     found = _FOUND_THEN & words and any(s.present and s.horse == segment.horse for s in before[-1:])
-    elsewhere = segment.having("feet") and any(d.feet and d.slot == "finding" for s in before for d in s.drafts)
-    if found or elsewhere or _COMPARED & words or not (only_graded or _IT & words):
+    feet = [resolve(str(m.get("feet")), None) for m in segment.having("feet")]
+    elsewhere = bool(feet) and any(d.feet and d.feet not in feet for s in before for d in s.drafts)
+    if (
+        found
+        or elsewhere
+        or segment.having("resolutions", "after")
+        or _COMPARED & words
+        or not (only_graded or _IT & words)
+    ):
         return
     for earlier in reversed([s for s in before if s.horse == segment.horse]):
-        for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
-            doubted = _may_be(talk, earlier, draft)
+        for draft in [d for d in earlier.drafts if d.slot in _HAD_ON][-1:]:
+            doubted = may_be(talk, earlier, draft)
             rather = _RATHER.said_in(talk.words[draft.end : segment.start])  # "… or rather there was one, that was"
-            today = (earlier.present or graded or doubted) and not (rather or _has_had(talk, draft, segment))
+            today = (earlier.present or graded or doubted) and not (rather or has_had(talk, draft, segment))
             if today and draft.slot == "finding":
                 again = replace(
                     draft, segment=segment, start=segment.start, end=segment.end, status=Status.HISTORY,
@@ -310,20 +319,6 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
                     if draft.value == "wedge" and degrees.start > draft.start:
                         recall_one(degrees)  # "he had a wedge pad, three degree, that was two shoeings back"
             return
-
-
-def _has_had(talk: Talk, draft: Draft, behind: Segment) -> bool:
-    """ "She's had laminitis, that was two years ago": of that time alone; not "she's had a corn there since"."""
-    at = next((i for i in (1, 2) if talk.words[draft.start - i] == "had"), 0)
-    perfect = at and talk.words[draft.start - at - 1] in ("'s", "has", "have", "'ve")
-    was = talk.words[behind.start : behind.start + 2] in (["that", "was"], ["it", "was"], ["this", "was"])
-    return bool(perfect) and was and behind.sentence == draft.segment.sentence
-
-
-def _may_be(talk: Talk, earlier: Segment, draft: Draft) -> bool:
-    """ "It could be laminitis coming on, and he did have it two years back": doubted of today."""
-    led = any(m.start < draft.start for m in earlier.having("doubts")) and not earlier.past
-    return led and draft.status is Status.SUSPECTED and "have" not in talk.words[earlier.start : draft.start]
 
 
 def _leads(sentence: list[Segment], position: int, cue: Mention) -> bool:
