@@ -87,12 +87,11 @@ def set_for_later(words: list[str]) -> bool:
 
 
 def _against_today(talk: Talk, segment: Segment) -> bool:
-    """Whether the clause beside it, or the sentence before, tells what was put on or done today, and it has no verb."""
+    """Whether what was done today is told right before, and it has no verb; not "egg bars in the fall, plain now"."""
     if any(talk.roles[i] in ("subject", "past", "present", "action") for i in range(segment.start, segment.end)):
         return False
-    for near in (*talk.segments[max(0, segment.index - 1) : segment.index], *talk.segments[segment.index + 1 :][:1]):
-        apart = segment.sentence - near.sentence not in (-1, 0, 1) or near.horse != segment.horse
-        done = any(d.slot in PLANNABLE - ALWAYS_PLANNED and not d.dropped for d in near.drafts)
-        if done and not apart and turns_to_today(talk, near):
-            return True
-    return False
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or segment.sentence - before.sentence > 1 or before.horse != segment.horse:
+        return False
+    done = any(d.slot in PLANNABLE - ALWAYS_PLANNED and not d.dropped for d in before.drafts)
+    return done and turns_to_today(talk, before)
