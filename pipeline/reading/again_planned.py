@@ -71,7 +71,7 @@ def tell_elsewhere(talk: Talk, groups: Groups) -> None:
 
     "A bar on the near fore today, the off fore next time", "thrush in it last time, today it's the off fore".
     """
-    for segment in talk.segments if len(talk.having("times")) + len(talk.having("plans")) > 0 else ():
+    for segment in talk.segments if talk.having("times") or talk.having("plans") else ():
         named = [g for g in groups.get(segment.index, []) if not g.anaphor]
         if len(named) != 1 or any(not d.dropped for d in segment.drafts):
             continue
@@ -84,6 +84,7 @@ def tell_elsewhere(talk: Talk, groups: Groups) -> None:
                 again = replace(
                     draft, segment=segment, start=segment.start, end=segment.end, feet=named[0].feet, status=status,
                     rules=["told of another time"], evidence=set(range(segment.start, segment.end)), foot_carried=False,
+                    zone=None, severity=None,
                 )  # fmt: skip
                 segment.drafts.append(again)
 

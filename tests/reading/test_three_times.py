@@ -71,6 +71,8 @@ test_another_foot_at_another_time = reads(
          ["LF finding corn history", "RF finding corn"]),
         ("Off fore has a corn today, last time it was the near fore.",
          ["LF finding corn history", "RF finding corn"]),
+        ("Near fore had bad thrush in the sulcus last time, today it's the off fore.",
+         ["LF finding thrush history @sulcus ~severe", "RF finding thrush"]),
         # what follows is the foot's own, and a foot alone without a time is told of nothing else
         ("Near fore a bar shoe today, off fore next time, leather pad.",
          ["LF shoe_type bar", "RF pad leather planned"]),
