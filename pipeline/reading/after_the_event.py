@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from pipeline.reading.scopes import PLANNABLE
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
 from pipeline.reading.talk import Segment, Talk
 
 AFTER = frozenset({"after"})
@@ -21,6 +22,13 @@ _DONE_BY_ME = frozenset({"i", "we", "put", "stuck", "did", "gave", "got", "left"
 _BEFORE_EVENT = 3  # words between "after" and what it is after: "after her next big show"
 _TO_BE = frozenset({"goes", "go", "comes", "come", "gets", "get", "is", "'s", "are", "'re", "be", "can", "will", "'ll"})
 _I = frozenset({"i", "we"})
+SEASONS = frozenset({"spring", "summer", "fall", "autumn", "winter"})
+_IN_SEASON = Sayings(*(f"{lead} {season}" for lead in ("in the", "back in", "on in") for season in sorted(SEASONS)))
+_THAT_IS = Sayings("that 's", "it 's", "that is", "it is", "then it 's", "that 'll be", "it 'll be")
+_TO_GET = Sayings(
+    *(f"to {get}" for get in ("get", "have", "go", "be")), *(f"{go} back" for go in ("go", "goes", "put", "going")),
+    "put them", "put it", "gets", "goes into", "go into", "going into", "getting", "back on in", "back in in",
+)  # fmt: skip
 
 
 def planned_after(talk: Talk, sentence: list[Segment], position: int) -> bool:
@@ -58,3 +66,32 @@ def _event_at(talk: Talk, segment: Segment) -> int | None:
             if named and talk.words[at] in _EVENTS:
                 return at + 1
     return None
+
+
+def set_for_a_season(talk: Talk, segment: Segment) -> bool:
+    """ "So that's borium on all four in the fall": what is put on, and no word of the past: a season to come."""
+    if segment.past or not segment.drafts or not talk.tells(_IN_SEASON):
+        return False
+    only = all(d.slot in PLANNABLE - ALWAYS_PLANNED for d in segment.drafts)
+    words = talk.words[segment.start : segment.end]
+    closing = any(words[-len(form) :] == form for form in _IN_SEASON.forms)
+    if only and closing and (_TO_GET.said_in(words) or _against_today(talk, segment)):
+        return True  # "they're to get bars in the spring", "reset for now, and bars in the spring"
+    led = any(at < segment.drafts[0].start for at, _ in _THAT_IS.within(talk.words, segment.start, segment.end))
+    return only and closing and led and not segment.having("times", "today")
+
+
+def set_for_later(words: list[str]) -> bool:
+    """ "… in the spring", and nothing behind it."""
+    return any(words == form for form in _IN_SEASON.forms)
+
+
+def _against_today(talk: Talk, segment: Segment) -> bool:
+    """Whether what was done today is told right before, and it has no verb; not "egg bars in the fall, plain now"."""
+    if any(talk.roles[i] in ("subject", "past", "present", "action") for i in range(segment.start, segment.end)):
+        return False
+    before = talk.segments[segment.index - 1] if segment.index else None
+    if before is None or segment.sentence - before.sentence > 1 or before.horse != segment.horse:
+        return False
+    done = any(d.slot in PLANNABLE - ALWAYS_PLANNED and not d.dropped for d in before.drafts)
+    return done and turns_to_today(talk, before)

@@ -1,9 +1,12 @@
-"""What was on before and is to go on again: "he had leather pads, and if it hardens up they'll go in again"."""
+"""What is told once more of another time: "they'll go in again", "a bar on the near fore today, the off next time"."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.after_the_event import set_for_later
+from pipeline.reading.foot_groups import FootGroup, Groups
+from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
@@ -13,6 +16,12 @@ _AHEAD = frozenset({"'ll", "will", "'d", "would", "may", "might", "could", "goin
 _GOING = frozenset({"go", "going", "put", "be", "come", "use", "fit", "try"})
 _AGAIN = frozenset({"again", "back"})
 _NOT = frozenset({"not", "n't", "never", "no"})
+_OF_IT = frozenset({
+    "and", "but", "the", "in", "on", "it", "'s", "is", "was", "were", "they", "that", "only", "just", "did", "one",
+    "will", "be", "'ll", "had", "has", "he", "she", "for", "his", "her", "to", "of", "get", "gets", "i", "do", "so",
+    "then", "with",
+})  # fmt: skip
+_POINTING = frozenset({"it", "that", "they", "was", "were"})
 _NEAR = 1  # sentences from what was worn to the plan
 
 
@@ -21,6 +30,7 @@ def plan_again(talk: Talk) -> None:
     for segment in talk.segments if talk.says(_AGAIN) else ():
         words = set(talk.words[segment.start : segment.end])
         said = bool(words & _THEM) and bool(words & _AHEAD) and bool(words & _GOING) and bool(words & _AGAIN)
+        said = said or _back_on(talk, segment)
         if not said or words & _NOT or any(d.slot in _WORN and not d.dropped for d in segment.drafts):
             continue
         worn = _worn_before(talk, segment)
@@ -40,6 +50,13 @@ def plan_again(talk: Talk) -> None:
             segment.drafts.append(again)
 
 
+def _back_on(talk: Talk, segment: Segment) -> bool:
+    """ "Pads left off for now, back on next time": when, and nothing else."""
+    ahead = talk.words[segment.start : segment.start + 2] in (["back", "on"], ["back", "in"])
+    when = segment.having("plans", "before") or set_for_later(talk.words[segment.start + 2 : segment.end])
+    return ahead and bool(when) and not segment.drafts
+
+
 def _worn_before(talk: Talk, segment: Segment) -> list[Draft]:
     """The last kind of thing that the horse is said to have worn, on all feet it was on."""
     near = [s for s in talk.segments[: segment.index] if 0 <= segment.sentence - s.sentence <= _NEAR]
@@ -47,3 +64,54 @@ def _worn_before(talk: Talk, segment: Segment) -> list[Draft]:
     if not told or told[-1].status is not Status.HISTORY:
         return []
     return [d for d in told if d.status is Status.HISTORY and d.segment is told[-1].segment]
+
+
+def tell_elsewhere(talk: Talk, groups: Groups) -> None:
+    """A foot and a time alone: what was just told of another foot, or another time, is told of these as well.
+
+    "A bar on the near fore today, the off fore next time", "thrush in it last time, today it's the off fore".
+    """
+    for segment in talk.segments if talk.having("times") or talk.having("plans") else ():
+        named = [g for g in groups.get(segment.index, []) if not g.anaphor]
+        if len(named) != 1 or any(not d.dropped for d in segment.drafts):
+            continue
+        status = _time_alone(talk, segment, named[0])
+        if status is None or _heads(talk, segment):
+            continue
+        for draft in _just_told(talk, segment):
+            done = draft.slot in PLANNABLE - ALWAYS_PLANNED and draft.slot != "manner"
+            if draft.status is not status and (done or (draft.slot == "finding" and status is not Status.PLANNED)):
+                again = replace(
+                    draft, segment=segment, start=segment.start, end=segment.end, feet=named[0].feet, status=status,
+                    rules=["told of another time"], evidence=set(range(segment.start, segment.end)), foot_carried=False,
+                    zone=None, severity=None,
+                )  # fmt: skip
+                segment.drafts.append(again)
+
+
+def _time_alone(talk: Talk, segment: Segment, foot: FootGroup) -> Status | None:
+    """The time that a segment tells with a foot and nothing else."""
+    times = [(m, Status.HISTORY) for m in segment.having("times", "history")]
+    times += [(m, Status.PLANNED) for m in segment.having("plans", "before") if "next" in talk.words[m.start : m.end]]
+    if turns_to_today(talk, segment):
+        times += [(m, Status.PRESENT) for m in segment.having("times", "today")]
+    held = {i for m, _ in times for i in m.literal} | set(range(foot.start, foot.end))
+    held |= {i for m in segment.having("plans", "before") for i in m.literal}
+    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
+    return times[0][1] if len({status for _, status in times}) == 1 and rest <= _OF_IT else None
+
+
+def _heads(talk: Talk, segment: Segment) -> bool:
+    """ "…, off fore next time, bar shoes": the foot and the time head what follows."""
+    behind = talk.sentence(segment.sentence)
+    return any(s.index == segment.index + 1 and s.joined_by(",") and s.drafts and not s.having("feet") for s in behind)
+
+
+def _just_told(talk: Talk, segment: Segment) -> list[Draft]:
+    """What the sentence told last, or the one before it where this one points to it."""
+    near = [s for s in talk.sentence(segment.sentence) if s.index < segment.index]
+    if not near and _POINTING & set(talk.words[segment.start : segment.end]):
+        near = list(talk.sentence(segment.sentence - 1))
+    told = [[d for d in s.drafts if not d.dropped and d.feet] for s in near if s.horse == segment.horse]
+    last = next((drafts for drafts in reversed(told) if drafts), [])
+    return [d for d in last if d.status is last[-1].status and d.feet == last[-1].feet]

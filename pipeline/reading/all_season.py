@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from pipeline.reading.after_the_event import set_for_a_season
 from pipeline.reading.mentions import Mention
-from pipeline.reading.plans import set_for_a_season
 from pipeline.reading.talk import Segment, Talk
 
 _THROUGH = frozenset({"through", "throughout", "right", "all"})

@@ -5,7 +5,7 @@ The order matters: what is denied cannot be doubted, a time overrules a doubt, a
 
 from __future__ import annotations
 
-from pipeline.reading.again_planned import plan_again
+from pipeline.reading.again_planned import plan_again, tell_elsewhere
 from pipeline.reading.asked_before import recall_asked
 from pipeline.reading.at_that_time import recall_then, recall_what_he_had
 from pipeline.reading.changed_over import changed_over
@@ -22,7 +22,7 @@ from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.off_by_the_horse import drop_off_for_a_look
 from pipeline.reading.once_more import brewing_again, split_once_more
-from pipeline.reading.plans import announce, plan
+from pipeline.reading.plans import announce, plan, plan_one
 from pipeline.reading.put_in_then import plan_after_all
 from pipeline.reading.recalling import recall
 from pipeline.reading.refused import drop_refused
@@ -40,6 +40,8 @@ from pipeline.record import Status
 
 _NAILED = frozenset({"close_nail", "quicked"})
 _NO_HOOVES = frozenset({"dog", "cat", "collie", "terrier", "sheepdog", "rooster"})
+_STOCK = frozenset({"more", "another", "some", "extra", "box", "boxes", "stock", "few"})
+_FITTED = frozenset({"shoe_type", "shoe_material", "pad", "wedge", "traction", "clips"})
 _NOT_THIS_ONE = said_whole(
     *(f"{who} {verb}" for who in ("he", "she", "this one") for verb in ("does not", "does n't", "has n't", "has not"))
 )  # "her other mare's got navicular, and he does not, no navicular in either front"
@@ -82,6 +84,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     _say_what_is_there(talk)
     let_go(no_more)
     plan_again(talk)
+    tell_elsewhere(talk, groups)
     _no_degree_of_nothing(talk)
 
 
@@ -127,7 +130,14 @@ def _ordered_for(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """Whether something was ordered for feet of this horse, to be put on another time."""
     behind = [m for m in segment.mentions if m.start >= cue.end]
     then = any(m.get("plans") == "before" for m in behind)
-    return talk.words[cue.end - 1] == "ordered" and then and any(m.get("feet") is not None for m in behind)
+    if talk.words[cue.end - 1] != "ordered" or not (_STOCK.isdisjoint(talk.words[cue.end : cue.end + 3])):
+        return False
+    foot = next((m for m in behind if m.get("feet") is not None), None)
+    if foot is not None and "for" in talk.words[cue.end : foot.start]:
+        for draft in [d for d in segment.drafts if d.slot in _FITTED]:
+            plan_one(draft)  # "I've ordered heart bars for the fronts", "the pads I ordered for the fronts"
+        return True
+    return then and any(d.feet for d in segment.drafts if d.slot in _FITTED)
 
 
 def set_aside(talk: Talk, sentence: Sentence) -> None:

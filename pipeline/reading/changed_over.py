@@ -8,6 +8,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.settling_work import LEFT_BARE
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
@@ -20,7 +21,7 @@ _THEN_AND_NOW = (
 )
 _HAVE_COME = frozenset(
     {"came", "come", "comes", "coming", "went", "gone", "had", "have", "has", "are", "were", "is", "was", "all", "both"}
-    | {"got", "taken", "pulled", "whipped", "now", "that", "'re", "'s"}
+    | {"got", "left", "staying", "stayed", "taken", "pulled", "whipped", "now", "that", "'re", "'s"}
 )
 _PLACES = frozenset({"front", "back", "behind", "in", "there", "here"})
 _LED = frozenset({"the", "a", "an", "his", "her", "those", "them", "old", "their"})
@@ -33,6 +34,9 @@ _CAME = frozenset({"in", "on", "off", "here", "down", "over", "up", "wearing", "
 _COMING = _EXCHANGED | _PULL | {"out", "off", "from", "came", "had", "been", "worn"}
 _HAD = frozenset({"had", "'d", "wore", "was", "were"})
 _GONE_TO = frozenset({(go, to) for go in ("gone", "went", "go", "over", "back") for to in ("to", "into", "with")})
+_LEAVING = frozenset(
+    {(go, to) for go in ("home", "left", "gone", "leaves", "leaving", "back", "away") for to in ("in", "with")}
+)
 _THEN = frozenset({"then"})
 _DEGREES = (("wedge", "pad"), ("pad", "wedge"))
 _HAD_HAD = frozenset({("'d", "had"), ("had", "had"), ("'d", "been"), ("had", "been"), ("'d", "worn")})
@@ -60,6 +64,9 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
             )
             off = off or (coming and draft.slot in _SET and _left(talk, sentence, draft))
             off = off or (past and draft.slot in _COME_OFF | {"clips"} and _gone_to(talk, sentence, draft))
+            bare = LEFT_BARE in draft.rules and coming and "came" in talk.words[segment.start : draft.start]
+            if bare and _sent_home(talk, sentence, draft):
+                draft.drop("as it came")
             then = past and draft.slot in _THEN_AND_NOW and _then(talk, sentence, position, draft)
             if off or then:
                 draft.status = Status.HISTORY
@@ -170,12 +177,24 @@ def _came_in(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
     before = talk.words[draft.segment.start : draft.start]
     had = any(pair in _HAD_HAD for pair in pairwise(before))
     came = next((i for i, word in enumerate(before) if word == "came"), None)
+    if came is not None and _sent_home(talk, sentence, draft):
+        return True
     if not had and (came is None or not _CAME & set(before[came + 1 : came + 2]) or "out" in before):
         return False
     following = [
         s for s in talk.segments if s.sentence == draft.segment.sentence + 1 and s.horse == draft.segment.horse
     ]
     return _later([*sentence, *following], draft) is not None
+
+
+def _sent_home(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
+    """ "He came in with leather pads, went home in plain shoes", "came barefoot, left in egg bars"."""
+    here = draft.segment
+    for segment in sentence:
+        leaving = any(pair in _LEAVING for pair in pairwise(talk.words[segment.start : segment.end]))
+        if segment.start >= draft.end and leaving and any(d.slot in _COME_OFF for d in segment.drafts):
+            return segment.horse == here.horse
+    return False
 
 
 def _later(sentence: list[Segment], draft: Draft) -> Draft | None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
+from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
 from pipeline.reading.talk import Segment, Talk
 
 ANY_SIGN = Sayings(
@@ -14,6 +14,7 @@ _WHOSE = (["the"], ["her"], ["his"], ["their"], ["that"], ["this"])
 _CLOSING = frozenset({"if", "once", "when", "as", "assuming", "provided", "subject", "depending", "unless"})
 _BARE = frozenset({"he", "she", "gets", "goes", "any"})
 _TO_GET = frozenset({"gets", "get", "goes", "go", "comes", "come"})
+_AGREE = frozenset({"agrees", "agree", "agreed", "okays", "approves", "allows", "recommends", "advises", "prefers"})
 _HAD_FIRST = frozenset({"had", "been", "got", "done", "finished", "learnt", "learned"})
 GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
 
@@ -38,13 +39,14 @@ def _gets(talk: Talk, segment: Segment, cue: Mention) -> int:
 def conditions_of(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int, int]]:
     """Token ranges of "if …" up to where the main clause starts."""
     ranges = _any_sign(talk, sentence)
+    ends = {end, *(s.end for s in sentence)}
     for segment in sentence:
         for cue in segment.having("plans", "condition"):
             if segment.past and talk.words[cue.start] not in ("if", "unless", "should") and not _first_had(talk, cue):
                 continue  # "had him sedated by the time I pulled in"
             if any(m.end == cue.start for m in segment.having("plans", "condition")):
                 continue  # "if he's off in the morning": one condition
-            mains = [m.start for s in sentence for m in s.mentions if m.start >= cue.end and _opens_main(m, end)]
+            mains = [m.start for s in sentence for m in s.mentions if m.start >= cue.end and _opens_main(m, ends)]
             nexts = [
                 s.start
                 for s in sentence
@@ -59,7 +61,7 @@ def conditions_of(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[i
                 stop = min(
                     [at for at in mains if at < segment.end], default=segment.end
                 )  # "he's off in the morning, that shoe comes off"
-            stop = min(stop, _otherwise(talk, sentence, cue))
+            stop = min(stop, _otherwise(talk, sentence, cue), _agreed(talk, segment, cue))
             ranges.append((cue.start, _it_is_what(talk, sentence, stop)))
     return ranges
 
@@ -82,9 +84,18 @@ def _it_is_what(talk: Talk, sentence: list[Segment], stop: int) -> int:
 
 
 def _otherwise(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
-    """ "Ring me if she goes off, but otherwise six weeks": what comes when the condition does not."""
-    starts = [s.start for s in sentence if s.start >= cue.end and talk.words[s.start] == "otherwise"]
+    """ "Ring me if she goes off, but otherwise six weeks": what comes when the condition does not, or today."""
+    later = [s for s in sentence if s.start >= cue.end]
+    starts = [s.start for s in later if talk.words[s.start] == "otherwise"]
+    starts += [s.start for s in later if s.joined_by("but", ", but") and turns_to_today(talk, s)]
     return min(starts, default=sentence[-1].end)
+
+
+def _agreed(talk: Talk, segment: Segment, cue: Mention) -> int:
+    """ "If the vet agrees heart bars": what is agreed to is what will be put on."""
+    things = [d for d in segment.drafts if d.start > cue.end and d.slot in PLANNABLE - ALWAYS_PLANNED]
+    said = [d.start for d in things if not _AGREE.isdisjoint(talk.words[max(cue.end, d.start - 3) : d.start])]
+    return min(said, default=len(talk.words))
 
 
 def _any_sign(talk: Talk, sentence: list[Segment]) -> list[tuple[int, int]]:
@@ -98,14 +109,16 @@ def _any_sign(talk: Talk, sentence: list[Segment]) -> list[tuple[int, int]]:
     ):
         return []
     found = any(d.slot in ("finding", "gait", "lameness", "pulse", "shoe_state") for d in first.drafts)
-    main = any(d.slot == "vet" for d in second.drafts) or any(_opens_main(m, sentence[-1].end) for m in second.mentions)
+    main = any(d.slot == "vet" for d in second.drafts) or any(
+        _opens_main(m, {sentence[-1].end}) for m in second.mentions
+    )
     return [(first.start, second.start)] if found and main else []
 
 
-def _opens_main(mention: Mention, end: int) -> bool:
-    """Not the "next time" that closes the sentence: "if he's sound, new shoes in front next time"."""
+def _opens_main(mention: Mention, ends: set[int]) -> bool:
+    """Not the "next time" that closes its clause: "if he's sound, new shoes in front next time, reset for now"."""
     plan = mention.get("plans")
-    return plan == "main" or (plan == "before" and mention.end < end) or mention.get("vet") is not None
+    return plan == "main" or (plan == "before" and mention.end not in ends) or mention.get("vet") is not None
 
 
 def closed_by(talk: Talk, sentence: list[Segment], position: int, conditions: list[tuple[int, int]]) -> bool:

@@ -8,6 +8,7 @@ from itertools import pairwise
 from pipeline.reading.both_of_them import widen_to_both
 from pipeline.reading.foot_alone import (
     catching,
+    foot_of_another_time,
     in_apposition,
     named_after_all,
     only_where,
@@ -127,6 +128,7 @@ def _except_feet(sentence: Sentence, groups: dict[int, list[FootGroup]]) -> None
 
 def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
     """ "Hondo lost one. Left front.": a foot alone in its sentence belongs to a statement that still lacks one."""
+    foot_of_another_time(talk, sentence, groups)
     if not groups[sentence[0].index] or not sentence[0].sentence or any(s.drafts for s in sentence):
         return
     if not {"none", "nothing", "no", "not", "n't"}.isdisjoint(talk.words[sentence[0].start : sentence[0].end]):

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from pipeline.reading.foot_groups import FootGroup, Groups
+from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, Groups
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 
 _CAUGHT = frozenset({"catching", "clipping", "hitting", "striking", "grabbing", "knocking", "treading", "catches"})
 _POINTS_OUT = frozenset({"the", "his", "her", "it", "was", "'s", "is", "that", "being"})
 _A_SHOE = (["front", "shoe"], ["fore", "shoe"], ["hind", "shoe"], ["back", "shoe"])
 _LEADING = frozenset({"the", "his", "her", "now", "then", "on", "in", "right", "so", "well"})
 _THE_WORST = frozenset({"worst", "worse", "one", "culprit", "bad"})
-_IT_IS = frozenset({("it", "'s"), ("it", "is"), ("it", "was"), ("they", "'re"), ("they", "are"), ("they", "were")})
+_IT_IS = frozenset({("it", "'s"), ("it", "is"), ("it", "was"), ("they", "'re"), ("they", "are"), ("they", "were")}) | {
+    ("those", "were"), ("those", "are"), ("that", "was"), ("that", "'s"), ("these", "were"), ("these", "are"),
+}  # fmt: skip
 _WHERE = frozenset({"in", "on", "at", "under", "the", "his", "her", "'s", "both", "all", "of", "again"})
 _ONLY = frozenset({"only", "just"})
 _SUBJECT_OF = frozenset({"are", "is", "'s", "'re", "was", "were", "stay", "stays", "do", "does", "did", "look"})
@@ -57,7 +60,7 @@ def only_where(talk: Talk, segment: Segment, found: list[FootGroup]) -> bool:
     """ "A corn, and it's on the near fore", "full pads, but in front only": nothing is told but where that is."""
     if segment.drafts or len(found) != 1 or found[0].anaphor:
         return False
-    own = [range(m.start, m.end) for m in segment.having("horse")]
+    own = [range(m.start, m.end) for m in (*segment.having("horse"), *segment.having("times", "history"))]
     held = {i for part in (*own, range(found[0].start, found[0].end)) for i in part}
     rest = [talk.words[i] for i in range(segment.start, segment.end) if i not in held]
     led = tuple(rest[:2]) in _IT_IS and segment.delimiter in ("and", ", and", ",", "but", ", but")
@@ -112,3 +115,25 @@ def _named(found: list[FootGroup], at: int) -> bool:
 def catching(talk: Talk, draft: Draft) -> bool:
     """ "She's overreaching, catching her front heels": what is caught is not the foot that does it."""
     return draft.value in ("overreach", "forge") and not _CAUGHT.isdisjoint(talk.words[draft.end : draft.end + 3])
+
+
+def foot_of_another_time(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
+    """ "Next time leather pads, today I just reset the fronts": the one foot that is named, of the other time too."""
+    named = next((s for s in sentence if groups[s.index]), sentence[0])
+    feet = {group.feet for s in sentence for group in groups[s.index]}
+    if len(feet) != 1 or not any(d.slot in SETUP_SLOTS for d in named.drafts):
+        return
+    at, there = named.index, _time_of(named)
+    while at and talk.tokens.lowers[talk.segments[at].start - 1] not in SENTENCE_ENDS:
+        at -= 1  # as far back as the sentence goes as it was written
+        before = talk.segments[at]
+        other = before.horse == named.horse and _time_of(before) not in (None, there)
+        for draft in [d for d in before.drafts if d.feet is None and d.slot in SETUP_SLOTS] if other else ():
+            draft.feet = next(iter(feet))
+            draft.note("foot: of another time")
+
+
+def _time_of(segment: Segment) -> str | None:
+    if segment.having("plans", "before"):
+        return "ahead"
+    return next((time for time in ("history", "today") if segment.having("times", time)), None)

@@ -9,6 +9,7 @@ from pipeline.reading.gone_over import feet_gone_over
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.shoeing_line import line_before, named_feet_of
 from pipeline.reading.talk import Draft, Feet, Sentence, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.told_apart import those
 from pipeline.reading.whole_horse import in_every
 from pipeline.record import FEET, HORSE_SLOTS
@@ -57,6 +58,8 @@ def of_today(talk: Talk, sentence: Sentence, groups: Groups, aside: Aside | None
     told = [d for s in sentence for d in s.drafts if d.slot not in HORSE_SLOTS]
     if aside is None or not told or any(groups[s.index] for s in sentence) or sentence.says(_POINTING):
         return False
+    if talk.tokens.lowers[sentence[0].start - 1] not in SENTENCE_ENDS:
+        return False  # "studs on the near fore last time, reset for now": of the foot just named
     if any(s.having("plans") or s.having("times", "history") for s in sentence):
         return False
     work = told[0].slot == "work" and told[0].value in ("trim", "reset")

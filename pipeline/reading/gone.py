@@ -78,6 +78,8 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
             ):
                 continue
             for draft in _gone(talk, sentence, position, cue, previous):
+                if _gone_then(segment, cue, draft) and not sentence.says(_STAYING):
+                    continue
                 named = _naming(sentence, position, groups)
                 feet = _named(groups, named)
                 draft = _on_that_foot(draft, [*previous, *sentence[:position]], feet)
@@ -99,6 +101,12 @@ def _horse_settled(talk: Talk, segment: Segment, cue: Mention) -> bool:
         at -= 1
     named = any(m.start <= at < m.end for m in segment.having("horse"))
     return "settled" in talk.words[cue.start : cue.end] and (named or talk.words[at] in _HORSE)
+
+
+def _gone_then(segment: Segment, cue: Mention, draft: Draft) -> bool:
+    """ "Thrush in the near fore again, it was gone last time": what was gone then is told of today."""
+    then = any(m.start >= cue.end for m in segment.having("times", "history")) and segment.past
+    return then and not segment.present and draft.segment is not segment and draft.status is Status.PRESENT
 
 
 def _stopped(talk: Talk, segment: Segment, cue: Mention) -> bool:

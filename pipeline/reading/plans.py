@@ -4,23 +4,22 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from pipeline.reading.after_the_event import TO_COME, planned_after
+from pipeline.reading.after_the_event import SEASONS, TO_COME, planned_after, set_for_a_season
 from pipeline.reading.cleft import NEEDED, needed
 from pipeline.reading.conditions import ANY_SIGN, GETTING, closed_by, conditions_of
 from pipeline.reading.mentions import Mention
 from pipeline.reading.said_behind import SAID_BEHIND, say_behind
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
+from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.treated import TO_DO, to_be_treated
 from pipeline.record import Status
 
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
-_SEASONS = frozenset({"spring", "summer", "fall", "autumn", "winter"})
-_LATER = _DAYS | _SEASONS | {"tomorrow", "next"} | TO_COME
+_LATER = _DAYS | SEASONS | {"tomorrow", "next"} | TO_COME
 _IS_DOING = ("'m", "putting")
 _ANNOUNCING = frozenset({"plan"})
-_NO_PLAN = frozenset({"no", "without"})
+_NO_PLAN = frozenset({"no", "without", "worked", "working", "works", "held", "paid", "failed", "good", "bad"})
 _OF_TODAY = frozenset({"today", "now"})
 _TOLD = frozenset({"told", "asked"})
 _TELLING, _WHO = 10, 4  # tokens back to who was told, and of who it was
@@ -34,6 +33,7 @@ _TELLING_WHY = ("and", ", and", ",", "because", ", because", "cause", ", cause")
 _BEING = frozenset({"'m", "am", "'re", "are", "'s", "is"})
 _THAT_ONE = (["that", "'s"], ["that", "is"], ["that", "was"])
 _PUT_NOW = frozenset({"left", "put", "fitted", "strapped", "taped", "nailed", "glued"})
+_AHEAD_OF = Sayings("ahead of", "with a view to", "in readiness for", "to get him ready for", "to get her ready for")
 _TO_COME = frozenset({"'ll", "will", "'d", "would", "can", "could", "to", "should", "might", "may"})
 _IS_ON = (["'s", "on"], ["is", "on"], ["are", "on"], ["'re", "on"], ["'s", "in"], ["are", "in"])
 _OPEN = frozenset({"if", "whether", "that", "how", "until", "till", "before", "so", "sure"})
@@ -49,13 +49,17 @@ _UNTIL_BACK = Sayings(*(f"{until} {back}" for until in ("until", "till", "til") 
     "i 'm here", "i 'm out",
 )))  # fmt: skip
 _NEXT_WEEK = Sayings("next week")
-_IN_SEASON = Sayings(*(f"in the {season}" for season in sorted(_SEASONS)))
-_THAT_IS = Sayings("that 's", "it 's", "that is", "it is", "then it 's", "that 'll be", "it 'll be")
 _ASKING = Sayings(
     "been asking", "keep asking", "keeps asking", "was asking", "were asking", "asked about it", "asked about them",
     "asked me about it", "asked me about them", "on at me about it", "on about it",
 )  # fmt: skip
 _PUT_ON = frozenset({"put", "gave", "fitted", "went", "got", "did", "drilled", "used"})
+_HAVE, _SOONER = frozenset({"have", "'ve"}), frozenset({"rather", "sooner", "maybe", "probably", "really"})
+_MODAL = frozenset({"should", "could", "would", "'d"})
+_PARTICIPLES = frozenset({
+    "put", "had", "been", "gone", "done", "left", "kept", "given", "got", "gotten", "taken", "shod", "set", "stuck",
+    "made", "brought",
+})  # fmt: skip
 _NEED = frozenset({"need", "want", "to"})
 _GETTING = frozenset({"have", "get", "be"})
 _NEED_NOT = frozenset({"to", "no", "nothing", "neither", "none", ".", ","})
@@ -83,7 +87,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     later = sentence.says(_LATER) or _when_due(talk, sentence[0].start)
     later = later or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
     for position, segment in enumerate(sentence):
-        if planned and segment.having("plans"):
+        if planned or sentence.says(_HAVE):
             _drop_unplanned(talk, sentence, position)
         if not segment.drafts:
             continue
@@ -91,7 +95,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
         if sentence.says(_TOLD | TO_DO):
             _told_to(talk, segment)
         if sentence.says(SAID_BEHIND):
-            say_behind(talk, segment, _plan_one)
+            say_behind(talk, segment, plan_one)
         if sentence.says(_GET):
             _bid_sedate(talk, sentence, segment)
         ahead = _planned_from(talk, segment) if plans else None
@@ -107,7 +111,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
             elif conditional and not whole and _left_until(talk, segment, draft):
                 continue
             elif whole or conditional or _follows(talk, draft, depending) or _hangs_on(talk, draft, planned_from):
-                _plan_one(draft)
+                plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
                 draft.status = Status.PLANNED
 
@@ -127,7 +131,7 @@ def _feet_in_need(talk: Talk, sentence: Sentence) -> list[Mention]:
 
 def _today_behind(talk: Talk, sentence: Sentence, start: int) -> int:
     """ "If he's sore we'll go to bars, but today I just trimmed it": where what depends gives way to what was done."""
-    turns = [s for s in sentence if s.start > start and s.joined_by("but", ", but") and s.having("times", "today")]
+    turns = [s for s in sentence if s.start > start and turns_to_today(talk, s)]
     return min([s.start for s in turns], default=sentence[-1].end)
 
 
@@ -186,8 +190,8 @@ def _lies_in(draft: Draft, stretches: list[tuple[int, int]]) -> bool:
 def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
     """Drop what was only intended, given up or feared."""
     segment = sentence[position]
-    for cue in segment.having("plans", "unmet"):
-        _drop_unmet(sentence, position, cue)
+    for end in [m.end for m in segment.having("plans", "unmet")] + _regretted(talk, segment):
+        _drop_unmet(sentence, position, end)
     for cue in segment.having("plans", "given_up"):
         _give_up(talk, sentence, cue)
     for cue in segment.having("plans", "before"):
@@ -225,7 +229,7 @@ def _told_to(talk: Talk, segment: Segment) -> None:
         said = led[at + 1 :]
         to = said.index("to") if "to" in said else 0
         if 0 < to <= _WHO and set(said[to + 1 :]) <= _KEEP and said[:1] != ["me"]:
-            _plan_one(draft)
+            plan_one(draft)
 
 
 def _bid_sedate(talk: Talk, sentence: list[Segment], segment: Segment) -> None:
@@ -238,7 +242,7 @@ def _bid_sedate(talk: Talk, sentence: list[Segment], segment: Segment) -> None:
         bid = not led or led[-1] in _SAID or led[-2:-1] in (["told"], ["asked"])
         joined = led[-1:] in (["and"], [","], ["to"], ["or"]) and not _SAID.isdisjoint(led)
         if bid or joined:
-            _plan_one(draft)
+            plan_one(draft)
 
 
 def announce(talk: Talk, sentence: Sentence, announced: bool) -> bool:
@@ -248,19 +252,31 @@ def announce(talk: Talk, sentence: Sentence, announced: bool) -> bool:
     drafts = [d for s in sentence for d in s.drafts]
     if announced:
         for draft in drafts:
-            _plan_one(draft)
+            plan_one(draft)
         return not drafts
     return not drafts and sentence.says(_ANNOUNCING) and not sentence.says(_NO_PLAN)
 
 
-def _drop_unmet(sentence: list[Segment], position: int, cue: Mention) -> None:
+def _drop_unmet(sentence: list[Segment], position: int, end: int) -> None:
     """ "I was going to do straight bars but …": what was only intended, up to the next clause."""
     for segment in sentence[position:]:
         if segment is not sentence[position] and (segment.own_clause or not segment.delimiter.startswith(",")):
             return
         for draft in segment.drafts:
-            if draft.start >= cue.end and draft.slot in PLANNABLE:
+            if draft.start >= end and draft.slot in PLANNABLE:
                 draft.drop("only intended")
+
+
+def _regretted(talk: Talk, segment: Segment) -> list[int]:
+    """ "I should have put pads on", "would rather have had bars": behind what, by the modal, did not come to pass."""
+    words = talk.words
+    have = [i for i in range(segment.start + 1, segment.end - 1) if words[i] in _HAVE]
+    led = [i - 1 if words[i - 1] in _SOONER else i for i in have]
+    return [i + 2 for i, at in zip(have, led, strict=True) if words[at - 1] in _MODAL and _took_place(words[i + 1])]
+
+
+def _took_place(word: str) -> bool:
+    return word in _PARTICIPLES or (word.endswith("ed") and word != "need")
 
 
 def _drop_feared(talk: Talk, segment: Segment, cue: Mention) -> None:
@@ -296,17 +312,6 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
         return all(d.slot in PLANNABLE for d in segment.drafts)  # "a poultice on it tomorrow"
     going = [talk.words[i + 1 : i + 3] for i in subjects]
     return any(w[0] in _BEING and w[1].endswith("ing") for w in going if len(w) == len(_IS_DOING))
-
-
-def set_for_a_season(talk: Talk, segment: Segment) -> bool:
-    """ "So that's borium on all four in the fall": what is put on, and no word of the past: a season to come."""
-    if segment.past or not segment.drafts or not talk.tells(_IN_SEASON):
-        return False
-    only = all(d.slot in PLANNABLE - ALWAYS_PLANNED for d in segment.drafts)
-    words = talk.words[segment.start : segment.end]
-    closing = any(words[-len(form) :] == form for form in _IN_SEASON.forms)
-    led = any(at < segment.drafts[0].start for at, _ in _THAT_IS.within(talk.words, segment.start, segment.end))
-    return only and closing and led and not segment.having("times", "today")
 
 
 def _drop_asked_about(talk: Talk, sentence: list[Segment]) -> None:
@@ -349,6 +354,7 @@ def _planned_from(talk: Talk, segment: Segment) -> int | None:
     if not times:
         return None
     today = [m.end for m in segment.having("times", "today") if m.end <= times[-1].start]
+    today += [at + len(form) for at, form in _AHEAD_OF.within(talk.words, segment.start, times[-1].start)]
     return max(today, default=segment.start)
 
 
@@ -359,6 +365,7 @@ def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
 def _plan_end(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
     """A plan reaches to the end of its sentence, or to the first word of today."""
     today = [m.start for s in sentence for m in s.having("times", "today") if m.start > cue.end]
+    today += [s.start for s in sentence if s.start > cue.end and turns_to_today(talk, s)]
     joined = [s for s in sentence if s.joined_by("but", ", but", "so", ", so") or talk.words[s.start] == "so"]
     turns = [s.start for s in joined if s.start > cue.end]
     if _unwanted(talk, cue):
@@ -383,7 +390,7 @@ def _drop_in_condition(talk: Talk, draft: Draft) -> None:
         draft.drop("only a condition")
 
 
-def _plan_one(draft: Draft) -> None:
+def plan_one(draft: Draft) -> None:
     if draft.dropped or draft.status in (Status.HISTORY, Status.RESOLVED):
         return
     if draft.slot == "manner" and draft.value != "sedated":

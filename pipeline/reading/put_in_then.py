@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.sayings import Sayings
+from pipeline.reading.scopes import turns_to_today
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.record import Status
 
@@ -24,12 +25,20 @@ _THEY_ARE_ON = Sayings(
     *(f"{who} got them" for who in ("he", "she", "he 's", "she 's")), "they 're on", "they went on", "on they went",
     "so i did",
 )  # fmt: skip
+_DID_IT = Sayings(
+    *(f"{did} {it}" for did in ("i did", "we did", "'ve done") for it in ("it", "them")),
+    *(f"{put} {it} {on}" for put in ("put", "nailed", "fitted") for it in ("it", "them") for on in ("on", "in")),
+    *(f"{they} went {on}" for they in ("they", "it") for on in ("on", "in")),
+)  # fmt: skip
+_TODAY = frozenset({"today", "now", "this"})
 _NOW = frozenset({".", "now", "today", "for", "with"})
 _WHEN = frozenset({"if", "when", "once", "next", "then", "unless", "."})
 
 
 def plan_after_all(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
     """Plan, on the feet that are named, what was asked about in this sentence or in the one before."""
+    if sentence.says(_TODAY):
+        _done_today_after_all(talk, sentence)
     agreed = talk.tells(_WE_WILL, _THEY_ARE_ON)
     if not (agreed or sentence.says(_SHALL)) or not (talk.having("plans", "unmet") or talk.having("wishes")):
         return
@@ -50,6 +59,19 @@ def plan_after_all(talk: Talk, sentence: Sentence, before: list[Segment]) -> Non
         where = resolve(str(feet[0].get("feet")), None)
         if where and told and _only_asked_about(told[-1]):
             _plan(segment, told[-1], where)
+
+
+def _done_today_after_all(talk: Talk, sentence: Sentence) -> None:
+    """ "I was going to put pads on next time but I did it today", "… but they went on today"."""
+    for position, segment in enumerate(sentence):
+        told = [d for s in sentence[:position] for d in s.drafts if d.slot in _FITTED]
+        if segment.drafts or not told or not segment.joined_by("but", ", but", "so", ", so"):
+            continue
+        done = _closed(talk, segment, _DID_IT, _NOW) and turns_to_today(talk, segment)
+        for draft in told if done else ():
+            if draft.status is Status.PLANNED or _only_asked_about(draft):
+                draft.status, draft.dropped = Status.PRESENT, False
+                draft.note("done after all")
 
 
 def _plan_where_wanted(segment: Segment, told: list[Draft]) -> None:

@@ -6,18 +6,20 @@ from dataclasses import replace
 
 from pipeline.reading.degrees_then import bare_degree, graded_apart, that_was_then
 from pipeline.reading.earlier_times import IT_WAS, WHERE, earlier_cues
+from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.scopes import ALWAYS_PLANNED, put_in_between
+from pipeline.reading.scopes import ALWAYS_PLANNED, put_in_between, to_come
 from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
-from pipeline.reading.treated import treated_then
-from pipeline.reading.was_there import found_so
+from pipeline.reading.treated import treated_then, used_then_and_now
+from pipeline.reading.was_there import found_so, has_had, may_be
 from pipeline.record import Severity, Status
 
+_IT = frozenset({"it", "that", "one", "this", "those", "they"})
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
 _NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none", "neither"})
 _COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "same"})
@@ -28,6 +30,7 @@ _HAD_ALREADY = (["had", "already"], ["'d", "already"])
 _WISHED = frozenset({"like", "liked", "ideally", "want", "wanted", "love", "prefer", "rather", "hoped", "hoping"})
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"clips", "shoe_type", "pad", "wedge", "packing", "traction"})
+_HAD_ON = frozenset({"finding", "shoe_type", "pad", "traction", "packing", "clips"})
 _NOT_WORDS = frozenset({"n't", "not", "never"})
 _SEEING = frozenset(
     {"see", "seen", "saw", "notice", "noticed", "spot", "spotted", "there", "find", "found", "feel", "have", "here"}
@@ -56,7 +59,7 @@ def recall(talk: Talk, sentence: Sentence) -> None:
             recalled = False
             if not cues:
                 continue
-        recalled = recalled and (bool(cues) or not _turns_to_today(segment, been=been))
+        recalled = recalled and (bool(cues) or not (_turns_to_today(segment, been=been) or to_come(segment)))
         if not (recalled or cues) and position and segment.drafts:
             _recall_with_it(talk, sentence, position)
         opens = bool(cues) and _opens_what_follows(talk, sentence, position, cues[0])
@@ -126,6 +129,7 @@ def _there_today(talk: Talk, segment: Segment) -> bool:
     """ "… and it's still there", "… and still does"; not "nothing done to it now", nor "it's only mild now"."""
     words = set(talk.words[segment.start : segment.end])
     told = segment.having("severities") or segment.drafts or words & _NOT_THERE
+    told = told or segment.having("feet")  # "… last time, this time it's the off fore"
     return not told and ("it" in words or words <= _STILL)
 
 
@@ -294,13 +298,21 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     graded = next((m.readings["severities"] for m in segment.having("severities")), None)
     only_graded = graded and (talk.words[segment.start] in ("was", "were") or graded_apart(talk, segment, before))
     found = _FOUND_THEN & words and any(s.present and s.horse == segment.horse for s in before[-1:])
-    if found or _COMPARED & words or not (only_graded or {"it", "that", "one", "this"} & words):
+    feet = [resolve(str(m.get("feet")), None) for m in segment.having("feet")]
+    elsewhere = bool(feet) and any(d.feet and d.feet not in feet for s in before for d in s.drafts)
+    if (
+        found
+        or elsewhere
+        or segment.having("resolutions", "after")
+        or _COMPARED & words
+        or not (only_graded or _IT & words)
+    ):
         return
     for earlier in reversed([s for s in before if s.horse == segment.horse]):
-        for draft in [d for d in earlier.drafts if d.slot in ("finding", "shoe_type", "pad")][-1:]:
-            doubted = _may_be(talk, earlier, draft)
+        for draft in [d for d in earlier.drafts if d.slot in _HAD_ON][-1:]:
+            doubted = may_be(talk, earlier, draft)
             rather = _RATHER.said_in(talk.words[draft.end : segment.start])  # "… or rather there was one, that was"
-            today = (earlier.present or graded or doubted) and not (rather or _has_had(talk, draft, segment))
+            today = (earlier.present or graded or doubted) and not (rather or has_had(talk, draft, segment))
             if today and draft.slot == "finding":
                 again = replace(
                     draft, segment=segment, start=segment.start, end=segment.end, status=Status.HISTORY,
@@ -315,20 +327,6 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
                     if draft.value == "wedge" and degrees.start > draft.start:
                         recall_one(degrees)  # "he had a wedge pad, three degree, that was two shoeings back"
             return
-
-
-def _has_had(talk: Talk, draft: Draft, behind: Segment) -> bool:
-    """ "She's had laminitis, that was two years ago": of that time alone; not "she's had a corn there since"."""
-    at = next((i for i in (1, 2) if talk.words[draft.start - i] == "had"), 0)
-    perfect = at and talk.words[draft.start - at - 1] in ("'s", "has", "have", "'ve")
-    was = talk.words[behind.start : behind.start + 2] in (["that", "was"], ["it", "was"], ["this", "was"])
-    return bool(perfect) and was and behind.sentence == draft.segment.sentence
-
-
-def _may_be(talk: Talk, earlier: Segment, draft: Draft) -> bool:
-    """ "It could be laminitis coming on, and he did have it two years back": doubted of today."""
-    led = any(m.start < draft.start for m in earlier.having("doubts")) and not earlier.past
-    return led and draft.status is Status.SUSPECTED and "have" not in talk.words[earlier.start : draft.start]
 
 
 def _leads(sentence: list[Segment], position: int, cue: Mention) -> bool:
@@ -348,9 +346,13 @@ def _recall_back(talk: Talk, sentence: list[Segment], position: int) -> None:
         if not between and (sentence[number].own_clause or sentence[number].delimiter in AGAINST):
             break
         before = sentence[number - 1]
-        if before.having("times", "today") or any((d.slot, d.feet) in counted for d in before.drafts):
+        if (
+            before.having("times", "today")
+            or to_come(before)
+            or any((d.slot, d.feet) in counted for d in before.drafts)
+        ):
             break
-        if bare and any(d.severity for d in before.drafts):
+        if (bare and any(d.severity for d in before.drafts)) or used_then_and_now(sentence, position, before):
             break  # "mild thrush, severe last time"
         for draft in before.drafts:
             recall_one(draft)

@@ -33,6 +33,8 @@ _CALLING = frozenset(
 _SAYING = frozenset({"says", "say", "said", "reckons", "reckon", "thinks", "tells", "claims"})
 _TELLING_ME = frozenset({("tells", "me"), ("told", "me"), ("tell", "me"), ("says", "he"), ("says", "she")})
 _WHO_SAYS = 4  # tokens of who told it
+_TODAY = frozenset({"today", "now", "this"})
+_NOT_TODAY = frozenset({"than", "from", "as", "till", "until", "to", "like", "if", "by"})
 
 
 def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) -> list[Draft]:
@@ -192,3 +194,15 @@ def put_in_between(talk: Talk, segment: Segment) -> bool:
     words = talk.words[segment.start : segment.end]
     told = words[-1] in _SAYING or tuple(words[-2:]) in _TELLING_ME
     return told and not segment.drafts and len(words) <= _WHO_SAYS and segment.joined_by(",")
+
+
+def turns_to_today(talk: Talk, segment: Segment) -> bool:
+    """ "… and just a trim this time", "… reset for now": a segment that tells of today by its own words."""
+    today = [m.start for m in segment.having("times", "today") if talk.words[m.start] in _TODAY]
+    apart = not segment.having("plans", "condition") and not segment.having("plans", "before")
+    return apart and any(talk.words[at - 1] not in _NOT_TODAY for at in today)
+
+
+def to_come(segment: Segment) -> bool:
+    """ "Last time studs, and next time side clips": a segment of what is to come."""
+    return not segment.past and bool(segment.having("plans", "before"))

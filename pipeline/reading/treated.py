@@ -15,6 +15,7 @@ _TO_BE_DONE = frozenset({
 })  # fmt: skip
 _POINTING = frozenset({"in_hand", "pair_in_hand", "those_three"})
 _UP_TO_NOW = frozenset({"since", "from", "till", "until", "til", "by", "to", "next", "this"})
+_USED = frozenset({"treatment", "packing"})
 _TREATED = frozenset({"cut", "dug", "put", "got", "gave", "took", "let", "packed", "stuck"})
 
 
@@ -89,3 +90,10 @@ def treated_then(talk: Talk, segment: Segment, draft: Draft) -> bool:
         return False
     led = talk.words[segment.start : draft.end]
     return segment.past or not _TREATED.isdisjoint(led) or any(word.endswith("ed") for word in led)
+
+
+def used_then_and_now(sentence: list[Segment], position: int, before: Segment) -> bool:
+    """ "Thrush, iodine last time, copper sulfate today": what was used then, on what is there today."""
+    used = bool(sentence[position].drafts) and all(d.slot in _USED for d in sentence[position].drafts)
+    now = any(s.having("times", "today") and any(d.slot in _USED for d in s.drafts) for s in sentence[position + 1 :])
+    return used and now and any(d.slot == "finding" for d in before.drafts)

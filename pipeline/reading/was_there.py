@@ -113,3 +113,17 @@ def worn_by(talk: Talk, at: int, led: set[str]) -> bool:
     shoes = any(at <= m.start <= at + 1 and m.get("feet") not in (None, "pair_in_hand") for m in talk.having("feet"))
     worn = shoes or talk.words[at + 1 : at + 2] in (["shoes"], ["set"])
     return (worn or word in (["them"], ["those"], ["these"])) and bool(led & _WORN)
+
+
+def has_had(talk: Talk, draft: Draft, behind: Segment) -> bool:
+    """ "She's had laminitis, that was two years ago": of that time alone; not "she's had a corn there since"."""
+    at = next((i for i in (1, 2) if talk.words[draft.start - i] == "had"), 0)
+    perfect = at and talk.words[draft.start - at - 1] in ("'s", "has", "have", "'ve")
+    was = talk.words[behind.start : behind.start + 2] in (["that", "was"], ["it", "was"], ["this", "was"])
+    return bool(perfect) and was and behind.sentence == draft.segment.sentence
+
+
+def may_be(talk: Talk, earlier: Segment, draft: Draft) -> bool:
+    """ "It could be laminitis coming on, and he did have it two years back": doubted of today."""
+    led = any(m.start < draft.start for m in earlier.having("doubts")) and not earlier.past
+    return led and draft.status is Status.SUSPECTED and "have" not in talk.words[earlier.start : draft.start]
