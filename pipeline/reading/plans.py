@@ -222,7 +222,7 @@ def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
 def _told_to(talk: Talk, segment: Segment) -> None:
     """ "Told the lad to soak it", "asked the owner's wife to keep it poulticed": what others are to do."""
     for draft in to_be_treated(talk, segment):
-        _plan_one(draft)
+        plan_one(draft)
     for draft in [d for d in segment.drafts if d.slot == "treatment"]:
         led = talk.words[max(segment.start, draft.start - _TELLING) : draft.start]
         at = max((i for i, word in enumerate(led) if word in _TOLD), default=len(led))
