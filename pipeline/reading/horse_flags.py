@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from pipeline.reading.roster_names import NamedHorse
+from pipeline.reading.opening import of_whom_nothing
+from pipeline.reading.roster_names import HorseTalk, NamedHorse
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import form_tokens
@@ -18,9 +19,9 @@ _ONE_BREATH = 6  # tokens from a name to the "not" before the same name
 
 
 def horse_flags(
-    transcript: Transcript, talk: Talk, horse: NamedHorse, roster: Sequence[RosterHorse], named: Iterable[NamedHorse]
+    transcript: Transcript, talk: Talk, horse: NamedHorse, roster: Sequence[RosterHorse], found: HorseTalk
 ) -> list[Flag]:
-    """At most one flag of kind HORSE, on the words of the name; ``named`` are all horses of the memo."""
+    """At most one flag of kind HORSE, on the words of the name; ``found`` are all horses of the memo."""
     start, end = horse.tokens
     span = talk.tokens.span(start, end) if end > start else (0, 0)
     quote = transcript.text[span[0] : span[1]]
@@ -30,7 +31,9 @@ def horse_flags(
     if reason is None and _set_aside(talk, horse):
         reason = f"“{horse.name}” is said to be the horse and not to be it; which horse is it?"
     if reason is None and transcript.heard and horse.match is HorseMatch.KNOWN:
-        reason = _sounds_like(horse, roster, named)
+        reason = _sounds_like(horse, roster, found.horses)
+    if reason is None and _nothing_told(talk, horse, found):
+        reason = f"Nothing is told of {horse.name} at its name; is what follows told of it, or of the horse before?"
     if reason is None:
         return []
     seconds = transcript.seconds_of(*span)
@@ -59,6 +62,13 @@ def _which_of(horse: NamedHorse, roster: Sequence[RosterHorse]) -> str:
     places = [other.place for other in roster if other.name.lower() == name and other.place]
     where = f" (at {', at '.join(places)})" if places else ""
     return f"Several horses are called {horse.name}{where}, and no place was said; which one is it?"
+
+
+def _nothing_told(talk: Talk, horse: NamedHorse, found: HorseTalk) -> bool:
+    """ "Tally, reset. Buck was asleep. Corn in the near fore." """
+    spans = [span for span in found.spans if found.horses[span.horse] is horse]
+    later = bool(spans) and spans[0].start > found.spans[0].start and spans[0].role == "opens"
+    return later and of_whom_nothing(talk, spans[0]) and not any(span.role == "opens" for span in spans[1:])
 
 
 def _set_aside(talk: Talk, horse: NamedHorse) -> bool:
