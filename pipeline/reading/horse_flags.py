@@ -9,6 +9,7 @@ from pipeline.reading.roster_names import HorseTalk, NamedHorse
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import form_tokens
+from pipeline.reading.whose import of_two
 from pipeline.record import Flag, FlagKind, HorseMatch, RosterHorse, Transcript
 
 # Of 50 heard names with another so near on the roster and not in the memo, 5 were the other one (Zephyr for Zephyrine,
@@ -34,6 +35,11 @@ def horse_flags(
         reason = _sounds_like(horse, roster, found.horses)
     if reason is None and _nothing_told(talk, horse, found):
         reason = f"Nothing is told of {horse.name} at its name; is what follows told of it, or of the horse before?"
+    kind = _one_of_two(talk, horse, found) if reason is None else None
+    if kind is not None:
+        span = talk.tokens.span(*kind)
+        quote = transcript.text[span[0] : span[1]]
+        reason = f"“{quote}” may be said of more than one horse; is this told of {horse.name}?"
     if reason is None:
         return []
     seconds = transcript.seconds_of(*span)
@@ -62,6 +68,15 @@ def _which_of(horse: NamedHorse, roster: Sequence[RosterHorse]) -> str:
     places = [other.place for other in roster if other.name.lower() == name and other.place]
     where = f" (at {', at '.join(places)})" if places else ""
     return f"Several horses are called {horse.name}{where}, and no place was said; which one is it?"
+
+
+def _one_of_two(talk: Talk, horse: NamedHorse, found: HorseTalk) -> tuple[int, int] | None:
+    """Where "the mare" was taken for this horse though two of the memo are mares."""
+    for start, end in of_two(talk, found.spans) if len(found.horses) > 1 else ():
+        segment = next((s for s in talk.segments if s.start <= start < s.end), None)
+        if segment is not None and found.horses[max(segment.horse, 0)] is horse:
+            return start, end
+    return None
 
 
 def _nothing_told(talk: Talk, horse: NamedHorse, found: HorseTalk) -> bool:

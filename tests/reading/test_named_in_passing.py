@@ -87,3 +87,33 @@ def test_asked_whose_it_is(read: Read, said: str) -> None:
 def test_not_asked_where_he_is_turned_to(read: Read, said: str) -> None:
     visits = read(f"Tally. Trimmed the hinds. {said} Corn in the off fore.", "Tally", "Buck")
     assert not [flag for visit in visits for flag in visit.flags]
+
+
+@pytest.mark.parametrize(
+    ("first", "other"),
+    [("mare", "gelding"), ("cob", "pony"), ("filly", "colt"), ("grey", "bay"), ("grey mare", "bay cob")],
+)
+@pytest.mark.parametrize(
+    "said",
+    [
+        "The {} has thrush in the left hind.",
+        "Back to the {}. Thrush in the left hind.",
+        "Going back to the {}, thrush in the left hind.",
+        "On the {}, thrush in the left hind.",
+        "Thrush in the {}'s left hind.",
+    ],
+)
+@pytest.mark.parametrize("form", ["Tally, the {}.", "Tally's the {}.", "Tally the {}."])
+def test_told_by_its_kind(read: Read, form: str, said: str, first: str, other: str) -> None:
+    one, two = form.format(first), form.format(other).replace("Tally", "Buck")
+    text = f"{one} Corn in the near fore. {two} Corn in the off fore. {said.format(first.split()[-1])}"
+    assert _by_horse(read, text) == {"Tally": ["LF finding corn", "LH finding thrush"], "Buck": ["RF finding corn"]}
+
+
+@pytest.mark.parametrize("kind", ["mare", "gelding", "cob", "grey"])
+@pytest.mark.parametrize("said", ["The {} has thrush in the left hind.", "Thrush in the {}'s left hind."])
+def test_asked_which_of_two_of_a_kind(read: Read, said: str, kind: str) -> None:
+    text = f"Tally, the {kind}. Corn in the near fore. Buck, the {kind}. Corn in the off fore."
+    assert not [flag for visit in read(text, "Tally", "Buck") for flag in visit.flags]
+    flags = [flag for visit in read(f"{text} {said.format(kind)}", "Tally", "Buck") for flag in visit.flags]
+    assert [(flag.kind, flag.quote.lower()) for flag in flags] == [("horse", f"the {kind}")]
