@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from pipeline.reading.roster_names import NamedHorse
+from pipeline.reading.opening import of_whom_nothing
+from pipeline.reading.roster_names import HorseTalk, NamedHorse
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import form_tokens
+from pipeline.reading.whose import of_two
 from pipeline.record import Flag, FlagKind, HorseMatch, RosterHorse, Transcript
 
 # Of 50 heard names with another so near on the roster and not in the memo, 5 were the other one (Zephyr for Zephyrine,
@@ -18,9 +20,9 @@ _ONE_BREATH = 6  # tokens from a name to the "not" before the same name
 
 
 def horse_flags(
-    transcript: Transcript, talk: Talk, horse: NamedHorse, roster: Sequence[RosterHorse], named: Iterable[NamedHorse]
+    transcript: Transcript, talk: Talk, horse: NamedHorse, roster: Sequence[RosterHorse], found: HorseTalk
 ) -> list[Flag]:
-    """At most one flag of kind HORSE, on the words of the name; ``named`` are all horses of the memo."""
+    """At most one flag of kind HORSE, on the words of the name; ``found`` are all horses of the memo."""
     start, end = horse.tokens
     span = talk.tokens.span(start, end) if end > start else (0, 0)
     quote = transcript.text[span[0] : span[1]]
@@ -30,7 +32,14 @@ def horse_flags(
     if reason is None and _set_aside(talk, horse):
         reason = f"“{horse.name}” is said to be the horse and not to be it; which horse is it?"
     if reason is None and transcript.heard and horse.match is HorseMatch.KNOWN:
-        reason = _sounds_like(horse, roster, named)
+        reason = _sounds_like(horse, roster, found.horses)
+    if reason is None and _nothing_told(talk, horse, found):
+        reason = f"Nothing is told of {horse.name} at its name; is what follows told of it, or of the horse before?"
+    kind = _one_of_two(talk, horse, found) if reason is None else None
+    if kind is not None:
+        span = talk.tokens.span(*kind)
+        quote = transcript.text[span[0] : span[1]]
+        reason = f"“{quote}” may be said of more than one horse; is this told of {horse.name}?"
     if reason is None:
         return []
     seconds = transcript.seconds_of(*span)
@@ -59,6 +68,22 @@ def _which_of(horse: NamedHorse, roster: Sequence[RosterHorse]) -> str:
     places = [other.place for other in roster if other.name.lower() == name and other.place]
     where = f" (at {', at '.join(places)})" if places else ""
     return f"Several horses are called {horse.name}{where}, and no place was said; which one is it?"
+
+
+def _one_of_two(talk: Talk, horse: NamedHorse, found: HorseTalk) -> tuple[int, int] | None:
+    """Where "the mare" was taken for this horse though two of the memo are mares."""
+    for start, end in of_two(talk, found.spans) if len(found.horses) > 1 else ():
+        segment = next((s for s in talk.segments if s.start <= start < s.end), None)
+        if segment is not None and found.horses[max(segment.horse, 0)] is horse:
+            return start, end
+    return None
+
+
+def _nothing_told(talk: Talk, horse: NamedHorse, found: HorseTalk) -> bool:
+    """ "Tally, reset. Buck was asleep. Corn in the near fore." """
+    spans = [span for span in found.spans if found.horses[span.horse] is horse]
+    later = bool(spans) and spans[0].start > found.spans[0].start and spans[0].role == "opens"
+    return later and of_whom_nothing(talk, spans[0]) and not any(span.role == "opens" for span in spans[1:])
 
 
 def _set_aside(talk: Talk, horse: NamedHorse) -> bool:

@@ -7,7 +7,7 @@ from pipeline.reading.both_horses import told_of_both, told_of_each
 from pipeline.reading.brought_in import brought_in
 from pipeline.reading.due_back import DueBack
 from pipeline.reading.names import NameFinder
-from pipeline.reading.opening import bred_from, closes, heads, of_kin, owns, turns_on
+from pipeline.reading.opening import RETURNING, bred_from, closes, heads, in_passing, of_kin, owns, turns_on
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
@@ -23,6 +23,9 @@ _IS = (
 )  # fmt: skip
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
 _WEEKLY = ("week", "fortnight", "month")
+_LEADS_TO = frozenset({"on", "about", "for", "with", "of", "to"})
+_FETCHED = frozenset({"brought", "led", "fetched", "got", "had", "pulled", "walked"})
+_COMES = frozenset({"out", "in", "up", "over", "round", "through"})
 _TOLD = frozenset({*CLASS_SLOTS, "feet", "horse"})
 _SEVERAL = 2
 _ASIDE = 2  # sentences of an aside about a horse told before
@@ -55,7 +58,10 @@ class HorseFinder(NameFinder):
 
     def _only_spoken_of(self, span: NameSpan) -> bool:
         told = owns(self._talk, span) or bred_from(self._talk, span) or turns_on(self._talk, span.end)
-        return told or self._not_today(span)
+        return told or self._not_today(span) or in_passing(self._talk, span)
+
+    def _heads_sentence(self, span: NameSpan) -> bool:
+        return span.start == self._sentence_start(span.start)
 
     def _not_today(self, span: NameSpan) -> bool:
         """ "Hamish isn't due till Tuesday": a horse that is only spoken of; "Hamish next door." is the next one."""
@@ -67,8 +73,11 @@ class HorseFinder(NameFinder):
         """ "Nantucket's next door, this is Regent", "they led out Rangi, who'd sprung his left fore"."""
         last = self._talk.words[span.start - 1] if span.start else ""
         after = self._talk.words[span.end : span.end + 2]
-        if after[:1] == [","] and last == "about" and "thing" in self._talk.words[max(0, span.start - 3) : span.start]:
-            return True  # "and the other thing about Rosie, …"
+        told = self._talk.words[self._sentence_start(span.start) : span.start]
+        if after[:1] in ([","], ["."]) and last in _LEADS_TO and RETURNING.issuperset(told):
+            return True  # "and the other thing about Rosie, …", "by the way, on Rosie, …"
+        if last in _FETCHED and _COMES.issuperset(self._talk.words[span.end : span.end + 1]):
+            return True  # "they brought Rangi out"
         led = " ".join(self._talk.words[max(0, span.start - 2) : span.start])
         if (
             after == [",", "who"]
@@ -107,17 +116,20 @@ class HorseFinder(NameFinder):
         current, lent, owner = (0 if self.found.spans else -1), None, None
         names = [s for s in self.found.spans if s.start not in self._talk.putting_right]
         due: DueBack | None = None
+        kept_away = [s for s in names if s.start and in_passing(self._talk, s) and self._heads_sentence(s)]
         for segment in self._talk.segments:
             inside = [s for s in names if segment.start <= s.start < segment.end]
-            lent = None if segment.delimiter == "start" else self._next_in_row(segment) or lent
+            if segment.delimiter != "start":
+                lent = self._next_in_row(segment) or lent
+            elif lent not in kept_away or self._talk.tokens.texts[segment.start - 1] != ",":
+                lent = None
             owner = owner if owner is not None and self._goes_on(segment) else None
             due = due if due is not None and not inside and due.goes_on(self._talk, segment) else None
             owned = due.horse if owner is None and due is not None else owner
             segment.horse = lent.horse if lent is not None else current if owned is None else owned
             for span in inside:
                 leads = span.start == segment.start or self._only_openers(span.start)
-                leads = leads and not self._not_today(span) and not owns(self._talk, span)
-                leads = leads and not turns_on(self._talk, span.end)
+                leads = leads and not self._only_spoken_of(span)
                 if span.role == "opens" or leads:
                     current = span.horse
                     segment.horse = current
@@ -126,6 +138,9 @@ class HorseFinder(NameFinder):
                 elif span.horse != current and closes(self._talk, segment, span):
                     current = segment.horse = span.horse
                     self._take_over(segment, span)
+                elif span in kept_away:
+                    segment.horse = span.horse
+                    lent = span  # "Buck's off, lame, doing him next week."
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
                     owner = span.horse if self._feet_of(segment, span) else owner

@@ -6,10 +6,14 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.mentions import Mention
+from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.reading.whose import COLOURS, KIN
 from pipeline.vocabulary import CLASS_SLOTS
 
 _COMPARED = frozenset(
@@ -31,7 +35,9 @@ _NOT_OPENING = frozenset(
 )
 _OWNED = (
     ["owner"], ["owners"], ["rider"], ["groom"], ["trainer"], ["stall"], ["box"], ["stable"], ["paddock"], ["field"],
-    ["girl"], ["lad"], ["lady"], ["people"], ["saddle"], ["rug"], ["truck"], ["trailer"], ["lorry"], ["feed"], ["hay"],
+    ["girl"], ["lad"], ["lady"], ["people"], ["saddle"], ["rug"], ["mum"], ["mom"], ["dad"],
+    ["headcollar"], ["halter"], ["bridle"], ["truck"], ["trailer"], ["lorry"],
+    ["feed"], ["hay"],
 )  # fmt: skip
 _NOTED = (["put", "down", "for"], ["write", "down", "for"], ["mark", "down", "for"], ["note", "for"], ["add", "to"])
 _ATTACKS = frozenset(
@@ -46,9 +52,11 @@ _LINKS = frozenset({"is", "was", "'s", ",", "that"})
 _TAIL = frozenset({"on", "for", "of"})
 _HEAD_REACH = 5
 _ORDINAL = 3  # "number two, Buck", "the second one is Buck"
+_KEPT_AWAY = ("gait", "gaits", "lameness", "findings", "vet")
 _TRADE = frozenset(
     {*CLASS_SLOTS, "feet", "measures", "tester_heads", "pulse_heads", "nail_line_heads", "asides", "not_facts"}
 )
+_OF_TRADE = _TRADE - {"asides"}
 _DONE = ("work", "shoe_types", "shoe_materials", "pads", "findings", "treatments", "packings", "clips")
 
 
@@ -62,9 +70,10 @@ def heads(talk: Talk, span: NameSpan) -> bool:
         return True
     if before[-1] in _COMPARED or before[-1] == "n't" or set(before) & _NOT_OPENING:
         return False
-    if set(before) & _SUBJECTS and not set(before) & _MEETING:
-        return False
     kin = of_kin(talk, span)
+    said = {word for word, after in pairwise([*before, ""]) if after not in _KIN}  # "over to her sister Buck"
+    if said & _SUBJECTS and not said & _MEETING:
+        return False
     told = [m for m in talk.starting_in(start, span.start) if m not in kin]
     large = any(m.number is not None and m.number.value > _ORDINAL for m in told)
     planned = any(m.get("plans") not in (None, "main") for m in told)
@@ -80,8 +89,11 @@ def of_kin(talk: Talk, span: NameSpan) -> list[Mention]:
 
 
 def bred_from(talk: Talk, span: NameSpan) -> bool:
-    """ "He's out of Buck", "his sire was Buck": only a parent of the horse in hand."""
+    """ "He's out of Buck", "his sire was Buck", "he's Buck's brother": only kin of the horse in hand."""
     before = talk.words[sentence_start(talk, span.start) : span.start]
+    kin = talk.words[span.end : span.end + 1] == ["'s"] and not KIN.isdisjoint(talk.words[span.end + 1 : span.end + 3])
+    if kin and before[-1:] in (["'s"], ["is"], ["was"]) and before[-2:-1] in (["he"], ["she"]):
+        return True
     parent = before[-2:-1] in (["sire"], ["dam"]) and before[-1] in ("is", "was", ",")
     return parent or (before[-2:] == ["out", "of"] and bool(_SUBJECTS & set(before)))
 
@@ -97,6 +109,120 @@ def closes(talk: Talk, segment: Segment, span: NameSpan) -> bool:
 def owns(talk: Talk, span: NameSpan) -> bool:
     """ "Buck's owner was there": the name is only whose person or thing is spoken of."""
     return talk.words[span.end : span.end + 1] == ["'s"] and talk.words[span.end + 1 : span.end + 2] in _OWNED
+
+
+_KIN = KIN | {"mate", "friend", "buddy", "pal", "companion", "stablemate", "neighbour", "neighbor", "twin", "half"}
+_MISSED = frozenset({"skipped", "skip", "skipping", "missed"})
+_SENT = frozenset({"moved", "sold", "lent", "sent"})
+_LEFT = frozenset({"left", "leaving", "leave"})
+_DOING = frozenset({"do", "did", "doing", "done", "see", "saw", "catch", "caught", "get", "got", "to", "reach"})
+_NO = frozenset({"n't", "not", "never", "no", "nor"})
+_DENIED_AWAY = frozenset({"there", "in", "here", "caught", "ready", "back", "home", "due", "coming"})
+_AWAY = frozenset(
+    {"away", "gone", "sold", "retired", "wait", "home", "elsewhere", "missing", "moved", "hospital", "turned", "loaned"}
+    | {"off", "dead", "out", "left", "foal", "cancelled", "canceled", "skipped", "postponed", "vet", "wet", "lent"}
+)
+_BE_AWAY = frozenset(
+    {"'s", "is", "was", "has", "been", "have", "had", "to", "be", "can", "will", "'ll", "in", "the", "at", "out", "all"}
+    | {"too", "still", "must", "got", "already", "already's", "just", "a", "on", "now", "n't", "not", "could", "did"}
+)
+_IS = frozenset({"'s", "is", "was"})
+_IN_TURN = frozenset(
+    {"next", "then", "first", "second", "last", "now", "after", "too", "turn", "here", "up", "also"}
+) | {"shape"}
+_TELLS = frozenset({"'s", "is", "was", "had", "has", "stood", "looked", "lives", "wanted", "slept"})
+_SEEN = frozenset({"saw", "met"})
+_THEN = frozenset({"next", "last", "another"})
+_DAYS = frozenset(
+    {"week", "month", "time", "visit", "trip", "year", "day", "fortnight", "monday", "tuesday", "wednesday", "thursday"}
+    | {"friday", "saturday", "sunday"}
+)
+_OTHER_DAYS = frozenset({"tomorrow", "yesterday"})
+_WITH = frozenset({"with", "without", "beside", "behind", "about", "near"})
+_ALIKE = frozenset({"same", "likewise", "ditto"})
+_OF_HIM = frozenset({"with", "beside", "to", "near", "by", "keep", "keeping", "kept", "behind", "for"})
+RETURNING = frozenset(
+    {"forgot", "forget", "forgotten", "say", "said", "saying", "tell", "mention", "mentioned", "add", "addition"}
+    | {"thing", "things", "one", "more", "another", "other", "last", "something", "else", "missed", "miss", "bit"}
+    | {"i", "you", "to", "that", "this", "did", "do", "n't", "not", "never", "meant", "should", "have", "'ve", "sure"}
+    | {"by", "the", "way", "while", "think", "of", "it", "now", "come", "before", "a", "minute", "second", "sorry"}
+    | {"wait", "actually", "oh", "hang", "hold", "on", "about", "for", "with", "also", "and", "again", "so", "quick"}
+    | {"just", "going", "go", "back", "remembered", "remember", "well", "yeah", "right", "okay", "no", "up", "as"}
+    | {"carrying", "carry", "anything", "everything", "nothing", "how", "then", "but", "still", "word", "note"}
+    | {"quickly", "what", "is", "was", "'s", "all", ","}
+)
+
+
+def in_passing(talk: Talk, span: NameSpan) -> bool:
+    """ "Didn't get to Buck", "Buck's away", "I did Buck last week", "she stood next to Buck": he is not turned to.
+
+    Only where the sentence tells nothing else of the trade, but what keeps him away: "Buck's off, lame".
+    """
+    start = sentence_start(talk, span.start)
+    end = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    before, behind = talk.words[start : span.start], talk.words[span.end : end]
+    away = _is_away(behind)
+    told = [m for m in talk.starting_in(start, end) if m.is_any(_OF_TRADE) and m.get("measures") != "weeks"]
+    if [m for m in told if not (away and m.start >= span.end and m.is_any(_KEPT_AWAY))]:
+        return False
+    return away or _not_reached(before, behind) or _with_another(before, behind) or _another_day(before + behind)
+
+
+def of_whom_nothing(talk: Talk, span: NameSpan) -> bool:
+    """ "Buck was asleep", "saw Buck over the fence": whether the next sentence is of Buck nobody can know."""
+    start = sentence_start(talk, span.start)
+    end = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    before, behind = talk.words[start : span.start], talk.words[span.end : end]
+    seen = before[-1:] != [] and before[-1] in _SEEN
+    tells = not before and behind[1:2] not in ([], ["the"]) and behind[0] in _TELLS  # not "Buck's the one"
+    said = {*before, *behind}
+    if not (seen or tells) or not _IN_TURN.isdisjoint(said) or not (HORSE_WORDS | COLOURS).isdisjoint(said):
+        return False
+    return not any(m.is_any(_OF_TRADE) or m.number for m in talk.starting_in(start, end))
+
+
+def _is_away(behind: list[str]) -> bool:
+    """What is said behind the name: "'s away at a show", "couldn't be caught", "had to be left"."""
+    at = next((i for i, word in enumerate(behind) if word not in _BE_AWAY), len(behind))
+    said = behind[: at + 1]
+    if "out" in said[:-1] and said[0] in _IS and _IN_TURN.isdisjoint(behind):
+        return True  # "Buck was out hacking"
+    if at == len(behind):
+        return not _NO.isdisjoint(behind) and behind[-1:] in (["in"], ["there"])
+    if behind[at] == "off":
+        return behind[at + 1 : at + 2] in ([], [","], ["sick"], ["lame"], ["today"], ["work"])
+    if behind[at] == "turned":
+        return behind[at + 1 : at + 2] in (["away"], ["out"])
+    return behind[at] in (_DENIED_AWAY if not _NO.isdisjoint(said) else _AWAY)
+
+
+def _not_reached(before: list[str], behind: list[str]) -> bool:
+    """ "Didn't get to", "couldn't catch", "skipped", "left … for next time", "no … today"."""
+    if before[-1:] == ["no"] or before[-1:] == ["not"]:
+        return behind[:1] == ["today"] or behind == []
+    if before and before[-1] in _LEFT:
+        return behind[:1] in (["for"], ["till"], ["until"], ["out"], ["alone"])
+    if before[:1] == ["they"] and before[-1] in _SENT:
+        return True
+    denied = bool(before) and before[-1] in _DOING and not _NO.isdisjoint(before)
+    return denied or (bool(before) and before[-1] in _MISSED)
+
+
+def _with_another(before: list[str], behind: list[str]) -> bool:
+    """ "She stood next to Buck", "the owner asked about Buck"; "Buck stood with her", "kept him company"."""
+    near = before[-2:] == ["next", "to"] or (before[-1:] != [] and before[-1] in _WITH)
+    near = near and _ALIKE.isdisjoint(before)  # "same deal with Buck" turns to him
+    if near and not RETURNING.issuperset(before[:-1]) and behind[:1] != [","]:
+        return True
+    of_him = any(him in ("him", "her") and led in _OF_HIM for led, him in pairwise(behind))
+    return of_him and behind[-1:] != ["owner"]
+
+
+def _another_day(said: list[str]) -> bool:
+    """ "Buck next week", "I did Buck on Tuesday"."""
+    if not _OTHER_DAYS.isdisjoint(said):
+        return True
+    return any(then in _THEN and day in _DAYS for then, day in pairwise(said))
 
 
 _BEING = (["was"], ["is"], ["'s"], ["were"], ["kept"], ["keeps"])

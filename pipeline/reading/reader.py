@@ -129,7 +129,7 @@ class Reader:
             segments = [s for s in talk.segments if s.horse in (index, -1 if index == 0 else index)]
             drafts = dealt.get(index, [])
             visit = _visit(transcript, talk, horse, day, settle(drafts), segments)
-            visit.flags[:0] = horse_flags(transcript, talk, horse, roster, finder.horses)
+            visit.flags[:0] = horse_flags(transcript, talk, horse, roster, finder)
             visits.append(visit)
         talk.close()
         return _without_empty(visits)

@@ -105,6 +105,26 @@ def _adjacent(talk: Talk, first: Mention, second: Mention) -> bool:
     return len(between) <= 3 and set(between) <= {",", "uh", "um", "er", "oh", ".", "no", "well"}
 
 
+def _will_wait(talk: Talk, cue: Mention) -> bool:
+    """ "Buck will have to wait", "Buck can wait": nothing is put right."""
+    return talk.words[cue.start] == "wait" and talk.words[cue.start - 1 : cue.start] in (["to"], ["can"], ["could"])
+
+
+def _back_to_another(talk: Talk, first: Mention, last: Mention) -> bool:
+    """ "Then Buck. Reset in front. Sorry, on Tally, new shoes in front": what was told of Buck stands."""
+    if first.start and talk.words[first.start - 1] not in SENTENCE_ENDS:
+        return False
+    at = last.end + (talk.words[last.end : last.end + 1] == [","])
+    led = talk.words[at : at + 1] in (["on"], ["about"], ["for"], ["with"])
+    names = talk.having("horse")
+    name = next((m for m in names if m.start == at + led), None)
+    before = [m for m in names if m.end <= first.start]
+    if name is None or not before or before[-1].get("horse") == name.get("horse"):
+        return False
+    again = talk.words[name.end : name.end + 1] == ["again"]
+    return (led or again) and talk.words[name.end + again : name.end + again + 1] == [","]
+
+
 def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     kind = {m.readings["taking_back"] for m in run}
     if kind == {"repair"} and not is_repair(talk, run):
@@ -112,8 +132,10 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if _not_done(talk, run[-1]):
         strikes.append(Strike(run[0].start, run[-1].end, None, undone=True))
         return _drop_cues(run)
-    if _turns_back(talk, run[-1]):
+    if _turns_back(talk, run[-1]) or _will_wait(talk, run[0]):
         return None
+    if _back_to_another(talk, run[0], run[-1]):
+        return _drop_cues(run)
     answers = of_another_time(talk, run[0]) or asked_how(talk, run[0])
     if _of_the_other(talk, run[-1]) or answers or not_the_same(talk, run):
         return _drop_cues(run)

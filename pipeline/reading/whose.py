@@ -17,11 +17,12 @@ _NOUNS = frozenset({"mare", "gelding", "horse", "pony", "cob", "filly", "colt", 
 _OWNED = frozenset({"mare", "gelding", "horse", "pony", "cob", "filly", "colt", "stallion", "mule"})
 KIN = frozenset({"sister", "brother", "mother", "daughter", "son"})
 OFFSPRING = frozenset({"filly", "colt", "foal", "yearling", "weanling", "youngster"})
+_KINDS = _NOUNS - {"horse", "one", "lad"}
 _BUILT = frozenset({"big", "little", "small", "wee", "old", "young", "tall", "fat", "dark", "light"})
 _DOES = frozenset({"do", "did", "take", "took", "have", "had", "done"})
 _STARTS = frozenset({"start", "starting", "started", "begin", "beginning", "began"})
 _BEFORE = frozenset({",", "and", "for"})
-_LEADS = frozenset({"then", "next", "now", "and", "so", ",", "okay", "right", "to", "on", "onto", "back"})
+_LEADS = frozenset({"then", "next", "now", "and", "so", ",", "okay", "right", "to", "on", "onto", "back", "going"})
 _OWNER_LIKENESS = 0.9  # an owner for his horse is a guess to be confirmed
 
 
@@ -60,11 +61,7 @@ def by_colour(talk: Talk, spans: Sequence[NameSpan]) -> list[NameSpan]:
 
     "Buck's the big bay and Misty's the little grey, I'll do the grey first" gives it, too, and opens the grey's part.
     """
-    coloured: dict[str, int] = {}
-    for span in spans:
-        colour = _colour_behind(talk, span) or _colour_before(talk, span)
-        if colour is not None:
-            coloured[colour] = span.horse if coloured.get(colour, span.horse) == span.horse else -1
+    coloured = _coloured(talk, spans)
     named = {i for s in spans for i in range(s.start, s.end)}
     found = []
     for at in talk.where(frozenset(coloured)) if coloured else ():
@@ -77,26 +74,54 @@ def by_colour(talk: Talk, spans: Sequence[NameSpan]) -> list[NameSpan]:
             found.append(NameSpan(index, end, horse, role="opens"))
             continue
         heads = _leads(talk, index) or talk.words[index - 1] in _BEFORE
+        heads = heads or talk.words[end : end + 1] == ["'s"]  # "thrush in the grey's near hind"
         if heads and not any(s.start - end in (0, 1) for s in spans):
             found.append(NameSpan(index, end, horse))
     return found
 
 
-def _colour_behind(talk: Talk, span: NameSpan) -> str | None:
-    """ "Misty, the grey mare", "Buck's the big bay"."""
-    behind = talk.words[span.end : span.end + 5]
-    if behind[:1] not in ([","], ["is"], ["'s"], ["was"]) or behind[1:2] != ["the"]:
-        return None
-    return next((w for w in behind[2:] if w in COLOURS), None)
+def of_two(talk: Talk, spans: Sequence[NameSpan]) -> list[tuple[int, int]]:
+    """ "Misty, the mare. … Tansy, the mare. … The mare has a corn": where nobody can know which of them is meant."""
+    if not talk.says(COLOURS | _KINDS):
+        return []
+    shared = frozenset(word for word, horse in _coloured(talk, spans).items() if horse < 0)
+    named = {i for s in spans for i in range(s.start - 1, s.end)}
+    places = [(_article_before(talk, at), at) for at in talk.where(shared)] if shared else []
+    told = [(the, at + 1) for the, at in places if the is not None and not {the - 1, the - 2, at + 1} & named]
+    return [(the, end) for the, end in told if talk.words[the - 1] not in ("'s", "is", "was")]
 
 
-def _colour_before(talk: Talk, span: NameSpan) -> str | None:
+def _coloured(talk: Talk, spans: Sequence[NameSpan]) -> dict[str, int]:
+    """Each colour and kind given to a horse, and the horse; -1 where it was given to several."""
+    coloured: dict[str, int] = {}
+    for span in spans:
+        for word in _described_behind(talk, span) or _colour_before(talk, span):
+            coloured[word] = span.horse if coloured.get(word, span.horse) == span.horse else -1
+    return coloured
+
+
+def _described_behind(talk: Talk, span: NameSpan) -> list[str]:
+    """ "Misty, the grey mare", "Buck's the big bay", "Buck the cob": its colour and its kind."""
+    at = span.end + (talk.words[span.end : span.end + 1] in ([","], ["is"], ["'s"], ["was"]))
+    if talk.words[at : at + 1] != ["the"]:
+        return []
+    at += 1
+    told = []
+    while at < len(talk.words) and (talk.words[at] in _BUILT or talk.words[at] in COLOURS | _KINDS):
+        told += [talk.words[at]] if talk.words[at] not in _BUILT else []
+        at += 1
+    return told
+
+
+def _colour_before(talk: Talk, span: NameSpan) -> list[str]:
     """ "The little grey is Misty"."""
     at = span.start - 2
     if at < 1 or talk.words[at + 1] not in ("is", "'s", "was"):
-        return None
+        return []
+    noun = [talk.words[at]] if talk.words[at] in _KINDS else []
     at -= talk.words[at] in _NOUNS
-    return talk.words[at] if talk.words[at] in COLOURS and _article_before(talk, at) is not None else None
+    said = [*noun, talk.words[at]] if talk.words[at] in COLOURS else noun
+    return said if _article_before(talk, at if talk.words[at] in COLOURS else at + 1) is not None else []
 
 
 def _article_before(talk: Talk, at: int) -> int | None:

@@ -1,0 +1,119 @@
+"""A horse named in passing takes no talk over, and one that is turned to, or back to, does.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read
+from tests.reading.telling import told
+
+_PASSING = (
+    "Didn't get to Buck.", "Didn't do Buck today.", "Couldn't catch Buck.", "Never got to Buck.", "No Buck today.",
+    "Left Buck for next time.", "Left Buck till Tuesday.", "Buck will have to wait.", "Buck's away at a show.",
+    "Buck's gone home.", "Buck's been sold.", "Buck had to be left.", "Buck couldn't be caught.", "Buck wasn't there.",
+    "Buck was out hacking.", "Buck's retired.", "Buck next week.", "Buck is due next week.", "Buck tomorrow.",
+    "I did Buck last month.", "I'll do Buck on another day.", "Doing Buck next week.", "She stood next to Buck.",
+    "Turned out with Buck.", "She came with Buck.", "The owner asked about Buck.", "Buck stood with her.",
+    "Buck kept her company.", "Had to have Buck next to her.", "They've moved Buck to another yard.",
+    "She's Buck's sister.", "She's wearing Buck's headcollar.", "Buck's mum was there.",
+)  # fmt: skip
+_TURNED_TO = (
+    "Over to her brother Buck.", "Then her friend Buck.", "And her mate Buck.", "They brought Buck out.",
+    "They brought Buck in next.", "They led Buck up.", "Didn't take long. Buck.", "Buck was out next.", "Buck is next.",
+    "With Buck,", "For Buck,", "About Buck,", "Then Buck came in.", "Last thing, Buck.",
+)  # fmt: skip
+_BACK = (
+    "Forgot to say, on Tally,", "Forgot to say about Tally,", "Forgot to say for Tally,", "Oh, on Tally,",
+    "I forgot to tell you about Tally,", "One more thing for Tally,", "Another thing with Tally,", "Sorry, on Tally,",
+    "Wait, on Tally,", "Actually, Tally again,",
+    "Before I forget, on Tally,", "By the way, on Tally,", "While I think of it, on Tally,", "One for Tally,",
+    "Don't think I said on Tally,", "I didn't say for Tally,", "Last thing for Tally,", "Addition for Tally,",
+)  # fmt: skip
+_TOLD = (
+    ("Corn in the off fore.", "RF finding corn"),
+    ("Pulse bounding in the near fore.", "LF pulse bounding"),
+)
+
+
+def _by_horse(read: Read, text: str) -> dict[str, list[str]]:
+    return {str(visit.horse): told(visit) for visit in read(text, "Tally", "Buck") if visit.facts}
+
+
+@pytest.mark.parametrize(("text", "fact"), _TOLD)
+@pytest.mark.parametrize("passing", _PASSING)
+def test_named_in_passing(read: Read, passing: str, text: str, fact: str) -> None:
+    said = _by_horse(read, f"Tally. Trimmed the hinds. {passing} {text} Six weeks.")
+    assert said == {"Tally": sorted(["LH+RH work trim", fact, "- next_visit_weeks 6 planned"])}
+
+
+@pytest.mark.parametrize("turned", _TURNED_TO)
+def test_turned_to(read: Read, turned: str) -> None:
+    assert _by_horse(read, f"Tally. Trimmed the hinds. {turned} Corn in the off fore. Six weeks.") == {
+        "Tally": ["LH+RH work trim"],
+        "Buck": ["- next_visit_weeks 6 planned", "RF finding corn"],
+    }
+
+
+@pytest.mark.parametrize("on", ["Back to Buck.", "Carrying on with Buck.", "Right, Buck again."])
+@pytest.mark.parametrize("back", _BACK)
+def test_back_to_the_one_before(read: Read, back: str, on: str) -> None:
+    buck = "Then Buck. Mild flare on the left hind."
+    said = _by_horse(
+        read, f"Tally. Trimmed the hinds. {buck} {back} a corn in the off fore. {on} Heat in the near fore."
+    )
+    assert said == {
+        "Tally": ["LH+RH work trim", "RF finding corn"],
+        "Buck": ["LF finding heat", "LH finding flare ~mild"],
+    }
+
+
+def test_what_keeps_him_away_is_his(read: Read) -> None:
+    said = _by_horse(read, "Tally. Trimmed the hinds. Buck's off, lame, doing him next week. Corn in the off fore.")
+    assert said == {"Tally": ["LH+RH work trim", "RF finding corn"], "Buck": ["- gait lame"]}
+
+
+@pytest.mark.parametrize(
+    "said", ["Buck was asleep.", "Buck was watching.", "Buck had a good look.", "Saw Buck over the fence."]
+)
+def test_asked_whose_it_is(read: Read, said: str) -> None:
+    visits = read(f"Tally. Trimmed the hinds. {said} Corn in the off fore.", "Tally", "Buck")
+    assert [flag.kind for visit in visits for flag in visit.flags] == ["horse"]
+
+
+@pytest.mark.parametrize("said", ["Buck's the one.", "Buck is a grey gelding.", "Buck.", "Buck was next."])
+def test_not_asked_where_he_is_turned_to(read: Read, said: str) -> None:
+    visits = read(f"Tally. Trimmed the hinds. {said} Corn in the off fore.", "Tally", "Buck")
+    assert not [flag for visit in visits for flag in visit.flags]
+
+
+@pytest.mark.parametrize(
+    ("first", "other"),
+    [("mare", "gelding"), ("cob", "pony"), ("filly", "colt"), ("grey", "bay"), ("grey mare", "bay cob")],
+)
+@pytest.mark.parametrize(
+    "said",
+    [
+        "The {} has thrush in the left hind.",
+        "Back to the {}. Thrush in the left hind.",
+        "Going back to the {}, thrush in the left hind.",
+        "On the {}, thrush in the left hind.",
+        "Thrush in the {}'s left hind.",
+    ],
+)
+@pytest.mark.parametrize("form", ["Tally, the {}.", "Tally's the {}.", "Tally the {}."])
+def test_told_by_its_kind(read: Read, form: str, said: str, first: str, other: str) -> None:
+    one, two = form.format(first), form.format(other).replace("Tally", "Buck")
+    text = f"{one} Corn in the near fore. {two} Corn in the off fore. {said.format(first.split()[-1])}"
+    assert _by_horse(read, text) == {"Tally": ["LF finding corn", "LH finding thrush"], "Buck": ["RF finding corn"]}
+
+
+@pytest.mark.parametrize("kind", ["mare", "gelding", "cob", "grey"])
+@pytest.mark.parametrize("said", ["The {} has thrush in the left hind.", "Thrush in the {}'s left hind."])
+def test_asked_which_of_two_of_a_kind(read: Read, said: str, kind: str) -> None:
+    text = f"Tally, the {kind}. Corn in the near fore. Buck, the {kind}. Corn in the off fore."
+    assert not [flag for visit in read(text, "Tally", "Buck") for flag in visit.flags]
+    flags = [flag for visit in read(f"{text} {said.format(kind)}", "Tally", "Buck") for flag in visit.flags]
+    assert [(flag.kind, flag.quote.lower()) for flag in flags] == [("horse", f"the {kind}")]
