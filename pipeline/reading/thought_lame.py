@@ -62,7 +62,7 @@ def drop_thought_lame(talk: Talk, sentences: list[Sentence]) -> None:
 def _found_sound(talk: Talk, before: list[Segment], sentence: list[Segment], after: list[Segment]) -> None:
     """ "I thought he was lame on the off fore, but he's sound", "lame last week and sound today"."""
     after = after if after and after[0].horse == sentence[0].horse else []
-    drafts = [d for s in (*sentence, *after) for d in s.drafts if not d.dropped]
+    drafts = [d for s in (*sentence, *after) for d in s.kept]
     own = [d for s in sentence for d in s.drafts if d.status in (Status.PRESENT, Status.SUSPECTED) and not d.dropped]
     for draft in [d for d in own if d.slot == "gait" and d.value == "sound" and _hoped(talk, sentence, d)]:
         draft.drop("only hoped for")
