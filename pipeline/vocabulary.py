@@ -1,8 +1,10 @@
 """The trade's words, read from the CSV files of ``vocab/``: never code, one file a class of word.
 
 Every file has the columns ``canonical,spoken,heard_as,source``. ``spoken`` and ``heard_as`` hold forms separated by
-``|``; ``...`` inside a form stands for up to four words on the way ("nailed ... back on"). ``heard_as`` is what
-recognisers tend to write instead. A line that starts with ``#`` is a comment. A mistake is refused with its line.
+``|``; ``...`` inside a form stands for up to four words on the way ("nailed ... back on"). Brackets hold alternatives,
+which may be empty: "i [/do] wonder [if/whether]" stands for four forms, in the order in which they would be written
+out. ``heard_as`` is what recognisers tend to write instead. A line that starts with ``#`` is a comment. A mistake is
+refused with its line.
 """
 
 from __future__ import annotations
@@ -44,7 +46,9 @@ CLASS_SLOTS = {
 # The file that holds most words of a slot: the first one named above.
 SLOT_CLASSES = {slot: name for name, slot in reversed(CLASS_SLOTS.items())}
 
-_FORM = re.compile(r"[a-z0-9'./½¼¾%°]+(?: (?:\.\.\.|[a-z0-9'./½¼¾%°]+))*")
+_FORM = re.compile(r"[a-z0-9'./½¼¾%°]+(?: [a-z0-9'./½¼¾%°]+)*")
+_MARKS = "abcdefghijklmnopqrstuvwxyz0123456789'./½¼¾%° |".encode("latin-1")  # of forms, and between them
+_ALTERNATIVES = re.compile(r"\[([^][]*)\]")
 
 
 class Entry(NamedTuple):
@@ -175,13 +179,38 @@ def _read_file(path: Path) -> Iterator[Entry]:
             continue
         if len(row) != len(COLUMNS):
             raise VocabularyError(f"{path.name} line {number}: {len(row)} cells where {len(COLUMNS)} belong.")
-        entry = Entry(row[0], _forms(row[1]), _forms(row[2]), row[3], path.name, number)
+        where = f"{path.name} line {number}"
+        entry = Entry(row[0], _forms(row[1], where), _forms(row[2], where), row[3], path.name, number)
         _check_entry(entry, path.stem)
         yield entry
 
 
-def _forms(cell: str) -> tuple[str, ...]:
-    return tuple(form.strip() for form in cell.split("|") if form.strip())
+def _forms(cell: str, where: str) -> tuple[str, ...]:
+    told = filter(None, map(str.strip, cell.split("|")))
+    if "[" not in cell and "]" not in cell:
+        return tuple(told)
+    forms: list[str] = []
+    for form in told:
+        if "[" in form or "]" in form:
+            forms += _written_out(form, where)
+        else:
+            forms.append(form)
+    return tuple(forms)
+
+
+def _written_out(form: str, where: str) -> list[str]:
+    """The forms that one with alternatives in brackets stands for, those of the last brackets side by side."""
+    first, *parts = _ALTERNATIVES.split(form)  # in turn what stands outside of brackets and what within
+    if any("[" in part or "]" in part for part in (first, *parts[1::2])):
+        raise VocabularyError(f"{where}: the brackets of {form!r} do not match; none may stand inside others.")
+    forms, gaps = [first], False
+    for within, behind in zip(parts[::2], parts[1::2], strict=True):
+        alternatives = within.split("/")
+        if len(set(alternatives)) < max(2, len(alternatives)):
+            raise VocabularyError(f"{where}: the brackets of {form!r} must hold two or more alternatives, as in [a/b].")
+        forms = [before + alternative + behind for before in forms for alternative in alternatives]
+        gaps = gaps or "" in alternatives
+    return [" ".join(one.split()) for one in forms] if gaps else forms
 
 
 def _check_entry(entry: Entry, name: str) -> None:
@@ -197,17 +226,27 @@ def _check_entry(entry: Entry, name: str) -> None:
         raise VocabularyError(f"{where}: {entry.canonical!r} has no spoken form.")
     if not entry.source:
         raise VocabularyError(f"{where}: no source; write 'common practice, no source' if there is none.")
-    for form in (*entry.spoken, *entry.heard_as):
-        if not _FORM.fullmatch(form):
-            raise VocabularyError(f"{where}: {form!r} must be words of the small letters a to z, with single spaces.")
+    forms = (*entry.spoken, *entry.heard_as)
+    if not _all_plain(forms):
+        wrong = next(form for form in forms if not _FORM.fullmatch(form))
+        raise VocabularyError(f"{where}: {wrong!r} must be words of the small letters a to z, with single spaces.")
+
+
+def _all_plain(forms: tuple[str, ...]) -> bool:
+    """Whether all are forms for certain, seen at once: one by one took a quarter of the loading."""
+    joined = f"|{'|'.join(forms)}|"
+    spaced = "  " not in joined and "| " not in joined and " |" not in joined and "||" not in joined
+    strange = joined.encode("latin-1", "replace").translate(None, _MARKS)
+    return spaced and not strange and joined.count("|") == len(forms) + 1
 
 
 def _check_unique(name: str, entries: list[Entry]) -> None:
     seen: dict[str, Entry] = {}
     for entry in entries:
-        for form in entry.spoken:
-            other = seen.setdefault(form, entry)
+        for form in filter(seen.__contains__, entry.spoken):
+            other = seen[form]
             if other.canonical != entry.canonical:
                 raise VocabularyError(
                     f"{entry.file} line {entry.line}: {form!r} means {other.canonical} on line {other.line} already."
                 )
+        seen |= dict.fromkeys(entry.spoken, entry)

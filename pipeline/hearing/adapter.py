@@ -57,26 +57,39 @@ def add(model: bytearray, adapter: bytes) -> None:
 def factors(adapter: bytes) -> Iterator[tuple[str, NDArray[np.float32], NDArray[np.float32]]]:
     """The name of every matrix that changes, with its A (rank, in) and its B transposed (rank, out).
 
-    ``adapter`` is one zlib stream of an npz archive of four arrays: the ``names`` of the matrices; their ``shapes``
-    (matrix, 2), out and in; the ``scales`` (matrix, 2, rank) of A and of B; and the ``numbers``, whole ones of eight
-    bits, first of A and then of B, one matrix behind the other. Raises what reading a damaged archive raises.
+    ``adapter`` is two zlib streams. The first is an npz archive of three arrays: the ``names`` of the matrices; their
+    ``shapes`` (matrix, 2), out and in; and the ``scales`` (matrix, 2, rank) of A and of B. The second holds the rows of
+    all factors, whole numbers of eight bits, by ``row_order``. Raises what reading a damaged archive raises.
     """
-    with np.load(io.BytesIO(zlib.decompress(adapter))) as kept:
-        numbers, scales = kept["numbers"].astype(np.float32), kept["scales"].astype(np.float32)
-        at = 0
-        for name, widths, scale in zip(kept["names"], kept["shapes"], scales, strict=True):
-            into, out = int(widths[1]), int(widths[0])
-            a, at = _factor(numbers, at, into, scale[0])
-            b, at = _factor(numbers, at, out, scale[1])
-            yield str(name), a, b
+    told, rest = _stream(adapter)
+    numbers, behind = _stream(rest)
+    if behind:
+        raise ValueError("more than two streams")
+    with np.load(io.BytesIO(told)) as kept:
+        names, shapes, scales = kept["names"], kept["shapes"], kept["scales"]
+    order = row_order(scales)
+    widths = np.repeat(shapes[:, ::-1], scales.shape[2], axis=1).ravel()
+    pieces = np.split(np.frombuffer(numbers, np.int8), np.cumsum(widths[order]))
+    if pieces.pop().size:
+        raise ValueError("more numbers than rows")
+    rows = [pieces[at] for at in np.argsort(order)]
+    for name, (of_a, of_b) in zip(names, scales, strict=True):
+        a, b, rows = rows[: len(of_a)], rows[len(of_a) : 2 * len(of_a)], rows[2 * len(of_a) :]
+        yield str(name), np.stack(a) * of_a[:, None], np.stack(b) * of_b[:, None]
 
 
-def _factor(
-    numbers: NDArray[np.float32], at: int, width: int, scale: NDArray[np.float32]
-) -> tuple[NDArray[np.float32], int]:
-    """A factor (rank, width) from the numbers that begin at a place and the scale of each rank; where it ends."""
-    end = at + width * len(scale)
-    return np.asarray(numbers[at:end].reshape(len(scale), width) * scale[:, None]), end
+def row_order(scales: NDArray[np.float32]) -> NDArray[np.intp]:
+    """How the rows of all factors lie in the file: by their scales, since rows of like scales spread alike."""
+    return np.argsort(scales.ravel(), kind="stable")
+
+
+def _stream(data: bytes) -> tuple[bytes, bytes]:
+    """What the zlib stream at the beginning holds, and what lies behind it."""
+    stream = zlib.decompressobj()
+    inside = stream.decompress(data)
+    if not stream.eof:
+        raise EOFError
+    return inside, stream.unused_data
 
 
 def arrays(model: bytearray) -> Iterator[tuple[str, tuple[int, tuple[int, ...]]]]:

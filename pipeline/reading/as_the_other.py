@@ -30,7 +30,7 @@ def copy_shoeing(talk: Talk, segment: Segment, groups: Groups) -> list[Copied]:
     if len(pair) != _TWO or pair[0].anaphor or not _WHAT & set(talk.words[pair[0].end : pair[1].start]):
         return []
     named = {i for group in pair for i in range(group.start, group.end)}
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in named}
+    rest = talk.words_beside(segment, named)
     if not rest <= _LIGHT or not rest & _GOT or set(pair[0].feet) & set(pair[1].feet):
         return []
     told = [d for d in told_before(talk, segment) if d.slot in SETUP_SLOTS and d.status is Status.PRESENT]

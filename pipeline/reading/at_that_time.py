@@ -195,6 +195,6 @@ def _done_before(talk: Talk, sentence: list[Segment]) -> None:
 def _found_last(talk: Talk, segment: Segment) -> Draft | None:
     """The finding told last of the horse, if it is there today."""
     near = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
-    told = [d for s in near if segment.sentence - s.sentence <= _NEAR for d in s.drafts if not d.dropped]
+    told = [d for s in near if segment.sentence - s.sentence <= _NEAR for d in s.kept]
     found = [d for d in told if d.slot == "finding"]
     return found[-1] if found and found[-1].status is Status.PRESENT else None

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.talk import Talk
-from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.reading.tokens import NOT, SENTENCE_ENDS
 from pipeline.reading.whose import COLOURS, KIN
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -27,7 +27,6 @@ _NOT_OPENING = frozenset(
 )
 _IN_HAND = frozenset({"he", "she", "him", "same"})  # "he fights with the grey, Buck": the horse in hand is told of
 _SPEAKING = frozenset({"held", "holds", "said", "says", "told", "wants", "wanted", "reckons", "thinks", "asked"})
-_DENIED = frozenset({"not", "n't", "never"})
 _NEAR = 4  # tokens right before the name: "the owner's wife, Marigold"
 _REACH = 18  # tokens from the head of the sentence to the name
 _TRADE = frozenset({*CLASS_SLOTS, "measures", "tester_heads", "pulse_heads", "nail_line_heads", "not_facts", "units"})
@@ -48,7 +47,7 @@ def brought_in(talk: Talk, start: int, end: int) -> bool:
     people = {at for at in range(head, start) if talk.words[at] in _PEOPLE and talk.words[at + 1] != "'s"}
     naming = _NAMING & set(before)
     if before[-1] in _IS or (naming and before[-1] in _CALLS):
-        return bool(naming or not people) and not _DENIED & set(before[-_NEAR:])
+        return bool(naming or not people) and NOT.isdisjoint(before[-_NEAR:])
     place = before[-3:-2] in (["in"], ["at"], ["from"], ["near"])  # "one in town, Kildare"
     person = people & set(range(start - _NEAR, start)) or _SPEAKING & set(talk.words[end + 1 : end + 2])
     return before[-1] == "," and not place and not person and not _IN_HAND & set(before)

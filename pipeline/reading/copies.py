@@ -187,7 +187,7 @@ def _only_graded(talk: Talk, segment: Segment) -> bool:
     if not told or segment.drafts or segment.having("taking_back"):
         return False
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet | told}
+    rest = talk.words_beside(segment, feet | told)
     return rest <= _LIGHT_WORDS and (bool(segment.having("severities")) or not _opens_finding(talk, segment))
 
 

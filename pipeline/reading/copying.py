@@ -42,7 +42,7 @@ def told_before(talk: Talk, segment: Segment) -> list[Draft]:
 def content_of(talk: Talk, segment: Segment) -> set[str]:
     """The words of the segment without its feet."""
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
-    return {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+    return talk.words_beside(segment, feet)
 
 
 def copy_draft(segment: Segment, draft: Draft, feet: Feet, rule: str) -> list[Copied]:

@@ -24,7 +24,7 @@ def bare_degree(talk: Talk, segment: Segment) -> bool:
     """ "Severe last time", "and bad in January": a degree and a time, and nothing else."""
     told = {i for m in segment.mentions if m.is_any(("severities", "fillers")) for i in m.literal}
     told |= time_words(talk, segment.having("times"))
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    rest = talk.words_beside(segment, told)
     return bool(segment.having("severities")) and not segment.drafts and rest <= _BESIDE
 
 
@@ -78,7 +78,7 @@ def _answer(talk: Talk, segment: Segment, name: str) -> Mention | None:
         return None
     told = {i for m in segment.mentions if m.is_any(("fillers", *classes)) for i in range(m.start, m.end)}
     told |= time_words(talk, segment.having("times"))
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    rest = talk.words_beside(segment, told)
     neutral = segment.having("times", "neutral")
     return answers[0] if rest <= _THEY and not neutral else None
 
@@ -86,7 +86,7 @@ def _answer(talk: Talk, segment: Segment, name: str) -> Mention | None:
 def _told_last(talk: Talk, segment: Segment, slot: str) -> Draft | None:
     """What was told last of the horse, where it is an answer of the other time."""
     near = [s for s in talk.segments[: segment.index] if 0 <= segment.sentence - s.sentence <= 1]
-    told = [d for s in near if s.horse == segment.horse for d in s.drafts if not d.dropped]
+    told = [d for s in near if s.horse == segment.horse for d in s.kept]
     last = told[-1] if told and told[-1].slot == slot else None
     other = Status.HISTORY if segment.having("times", "today") else Status.PRESENT
     return last if last is not None and last.status is other and last.feet else None

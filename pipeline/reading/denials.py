@@ -272,7 +272,7 @@ def _gone_by_now(talk: Talk, sentence: Sentence) -> None:
 def _only_none(talk: Talk, segment: Segment) -> bool:
     """ "Sidebone, none that I can feel in either front": nothing but the answer and the feet."""
     told = {i for m in segment.mentions if m.is_any(("feet", "fillers", "denials")) for i in range(m.start, m.end)}
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    rest = talk.words_beside(segment, told)
     return rest <= {"none", "in", "on", "of", "the", "at", "all", "either", "any"}
 
 

@@ -148,7 +148,7 @@ def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int,
 def alone_said(talk: Talk, draft: Draft) -> bool:
     """Whether a finding is all that its sentence says: "Thrush then."."""
     segment = draft.segment
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if not draft.start <= i < draft.end}
+    rest = talk.words_beside(segment, range(draft.start, draft.end))
     return draft.slot == "finding" and segment.joined_by("start") and rest <= _HEADING_WORDS
 
 

@@ -258,7 +258,7 @@ def left_alone(talk: Talk, segment: Segment) -> bool:
     words = set(talk.words[segment.start : segment.end])
     touched = {"touched", "touch", "bothered"} & words and {"not", "n't", "never", "was"} & words
     told = {i for m in segment.having("feet") for i in m.literal}
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    rest = talk.words_beside(segment, told)
     handled = _HANDLING & rest and {"not", "n't", "never"} & rest
     return not segment.drafts and bool(touched or handled or {"alone", "untouched"} & words)
 

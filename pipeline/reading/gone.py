@@ -112,7 +112,7 @@ def _gone_then(segment: Segment, cue: Mention, draft: Draft) -> bool:
 def _stopped(talk: Talk, segment: Segment, cue: Mention) -> bool:
     """ "Used to forge, not now, stopped", "… quit now": with nothing behind it but the time."""
     stopped = talk.words[cue.start : cue.end] in (["stopped"], ["quit"])
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if not cue.start <= i < cue.end}
+    rest = talk.words_beside(segment, range(cue.start, cue.end))
     return stopped and rest <= _STOPPED_BESIDE
 
 

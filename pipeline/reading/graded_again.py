@@ -67,7 +67,7 @@ def _grade(found: Draft, feet: Feet, segment: Segment) -> None:
 def _only_graded(talk: Talk, segment: Segment) -> bool:
     """Whether nothing stands there but a foot and how bad it is."""
     told = {i for m in segment.mentions if m.is_any(("feet", "severities")) for i in range(m.start, m.end)}
-    return {talk.words[i] for i in range(segment.start, segment.end) if i not in told} <= _LIGHT | _DEGREES
+    return talk.words_beside(segment, told) <= _LIGHT | _DEGREES
 
 
 def _opens(talk: Talk, segment: Segment, group: FootGroup) -> bool:
@@ -102,7 +102,7 @@ def _narrows(talk: Talk, said: list[Segment]) -> bool:
 def _last_finding(talk: Talk, segment: Segment) -> Draft | None:
     """The finding that was told last, here or in the sentence before, what was put on it left aside."""
     own = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
-    told = [d for s in own for d in s.drafts if not d.dropped]
+    told = [d for s in own for d in s.kept]
     last = next((d for d in reversed(told) if d.slot != "treatment"), None)
     if last is None or last.slot != "finding":
         return None

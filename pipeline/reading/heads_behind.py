@@ -35,7 +35,7 @@ def _head_alone(talk: Talk, segment: Segment, kinds: tuple[str, ...]) -> Mention
     if len(heads) != 1 or _numbers(segment):
         return None
     told = {i for m in (heads[0], *segment.having("feet")) for i in range(m.start, m.end)}
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    rest = talk.words_beside(segment, told)
     return heads[0] if rest <= _LIGHT else None
 
 

@@ -77,7 +77,7 @@ def draft_gone(talk: Talk) -> None:
         if any(talk.words[m.end : m.end + 1] == ["'s"] and m.end < cue.start for m in feet):
             continue  # "the near hind's is gone": what it had
         told = {i for m in (*feet, cue) for i in range(m.start, m.end)}
-        rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+        rest = talk.words_beside(segment, told)
         named = NAMED_FEET.get(str(feet[0].get("feet"))) if len(feet) == 1 else None
         shod = talk.words[cue.start - 1] in _PLATES and not _CLOSING.isdisjoint(
             talk.words[cue.end : cue.end + 1] or ["."]

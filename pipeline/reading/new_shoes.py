@@ -47,7 +47,7 @@ def draft_new(talk: Talk) -> None:
                 continue
             feet = {i for m in segment.having("feet") for i in range(m.start, m.end)}
             held = feet.union(*(range(m.start, m.end) for m in segment.having("horse")))
-            rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
+            rest = talk.words_beside(segment, held)
             told = rest <= _NEW_TODAY and _shoes_told(talk, segment)
             if rest <= (_NEW_ON_FEET if feet else _NEW_ALONE) or told or _new_that_was(talk, segment):
                 segment.drafts.append(_new_draft(segment, index, set()))

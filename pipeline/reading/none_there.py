@@ -58,7 +58,7 @@ def is_none(talk: Talk, segment: Segment) -> bool:
         return False
     feet = {i for m in segment.having("feet") for i in range(m.start, m.end) if talk.words[i] not in _OF_TWO}
     feet |= {i for m in segment.mentions if m.is_any(("fillers", "zones", "horse")) for i in m.literal}
-    words = {talk.words[i] for i in range(segment.start, segment.end) if i not in feet}
+    words = talk.words_beside(segment, feet)
     pairs = set(pairwise(talk.words[segment.start : segment.end]))
     if not _HAVING_THEM.isdisjoint(pairs):
         words.discard("them")

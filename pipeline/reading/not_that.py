@@ -5,13 +5,13 @@ from __future__ import annotations
 from pipeline.reading.exchanges import kind_of, sentence_end, swap, window
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import NOT
 from pipeline.vocabulary import CLASS_SLOTS
 
 _HALTS = frozenset({",", "um", "uh", "er", "erm", "ah", "oh"})
 _ARTICLES = frozenset({"the", "a", "his", "her", "on", "in"})
 _SAYING = frozenset({"say", "call", "it", "that"})
-_DENYING = frozenset({"not", "n't", "never"})
-_REFUSING = _DENYING | {
+_REFUSING = NOT | {
     "i", "'d", "would", "could", "should", "say", "call", "it", "that", "them", "go", "as", "far", "so", "to",
     "quite", "really", "exactly", "is", "'s", "are", "'re", "was", "were", "they", "he", "she", "the", "a", "an",
     "his", ",", "her", "on", "in", "be", "much", "very", "that's", "we",
@@ -67,7 +67,7 @@ def refused(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     if talk.words[again.start] == "not":
         return _graded_anew(talk, run, again, new_ones)
     lead = talk.words[run[-1].end : again.start]
-    if _DENYING.isdisjoint([talk.words[run[-1].end - 1], *lead]) or not set(lead) <= _REFUSING:
+    if NOT.isdisjoint([talk.words[run[-1].end - 1], *lead]) or not set(lead) <= _REFUSING:
         return False
     start = window(talk, run[0].start)
     olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and not m.dropped]
@@ -76,7 +76,7 @@ def refused(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     later = next((m for m in new_ones if m.start > again.start and kind_of(m) is not None), None)
     if kind is None or later is None or (later.get(kind) is None or later.get(kind) == again.get(kind)):
         return False
-    if _only_thought(talk, olds[-1]) or not set(talk.words[again.end : later.start]) <= _REFUSING - _DENYING | {"but"}:
+    if _only_thought(talk, olds[-1]) or not set(talk.words[again.end : later.start]) <= _REFUSING - NOT | {"but"}:
         return False
     for mention in [m for m in talk.mentions if run[-1].end <= m.start < again.start]:
         mention.readings.pop("denials", None)
@@ -94,7 +94,7 @@ def _graded_anew(talk: Talk, run: list[Mention], denied: Mention, new_ones: list
     )
     start = window(talk, run[0].start)
     olds = [m for m in talk.mentions if start <= m.start and m.end <= run[0].start and m.get(kind)]
-    if later is None or not olds or not set(talk.words[denied.end : later.start]) <= _REFUSING - _DENYING | {"but"}:
+    if later is None or not olds or not set(talk.words[denied.end : later.start]) <= _REFUSING - NOT | {"but"}:
         return False
     denied.dropped = True
     swap(talk, olds[-1], later, kind)

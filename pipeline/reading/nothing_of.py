@@ -6,6 +6,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import reached
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.tokens import NOT
 
 _NOTHING = Sayings("nothing", "not a thing", "nowt", "naething", "n't a thing", "anything")
 _OF_THE_KIND = Sayings(
@@ -16,7 +17,6 @@ _OF_THE_KIND = Sayings(
 )  # fmt: skip
 SAID_OF_NOTHING = _NOTHING.first_words
 _ARTICLES = frozenset({"a", "an", "any", "real", "proper"})
-_NOT = frozenset({"n't", "not", "never"})
 
 
 def denied_of_its_kind(talk: Talk, sentence: Sentence, position: int) -> list[Draft]:
@@ -39,4 +39,4 @@ def denied_of_its_kind(talk: Talk, sentence: Sentence, position: int) -> list[Dr
 
 def _denies(talk: Talk, segment: Segment, at: int) -> bool:
     """ "Anything" denies only behind a "not": "I didn't find anything in the way of bruising"."""
-    return talk.words[at] != "anything" or not _NOT.isdisjoint(talk.words[segment.start : at])
+    return talk.words[at] != "anything" or not NOT.isdisjoint(talk.words[segment.start : at])

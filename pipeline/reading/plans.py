@@ -12,6 +12,7 @@ from pipeline.reading.said_behind import SAID_BEHIND, say_behind
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.tokens import NOT
 from pipeline.reading.treated import TO_DO, to_be_treated
 from pipeline.record import Status
 
@@ -38,7 +39,6 @@ _TO_COME = frozenset({"'ll", "will", "'d", "would", "can", "could", "to", "shoul
 _IS_ON = (["'s", "on"], ["is", "on"], ["are", "on"], ["'re", "on"], ["'s", "in"], ["are", "in"])
 _OPEN = frozenset({"if", "whether", "that", "how", "until", "till", "before", "so", "sure"})
 _SO_MUCH = frozenset({"well", "good", "great", "bad", "much", "badly", "strong"})  # "it isn't holding that well"
-_NOT = frozenset({"n't", "not", "never"})
 _DUE = Sayings(
     "due a", "due an", "due the", "due for", "due new", "due another", "due their", "due his", "due her", "due to be",
     "supposed to get", "supposed to have", "supposed to be", "meant to be", "meant to have", "meant to get",
@@ -203,7 +203,7 @@ def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
 
 def _unwanted(talk: Talk, cue: Mention) -> bool:
     """ "Didn't want to put pads on", "not going to trim": what was not to be."""
-    return talk.words[cue.end - 1] == "to" and not _NOT.isdisjoint(talk.words[cue.start - 1 : cue.start])
+    return talk.words[cue.end - 1] == "to" and not NOT.isdisjoint(talk.words[cue.start - 1 : cue.start])
 
 
 def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
@@ -212,7 +212,7 @@ def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
     if not talk.tells(_DUE) or position + 1 == len(sentence) or not sentence[position + 1].joined_by("but", ", but"):
         return
     behind = set(talk.words[sentence[position + 1].start : sentence[position + 1].end])
-    if behind & _DID and not behind & _NOT:
+    if behind & _DID and not behind & NOT:
         return  # "due a trim, but I did them anyway" says that they were done
     due = next((at for at, _ in _DUE.within(talk.words, segment.start, segment.end)), segment.end)
     for draft in [d for d in segment.drafts if d.start >= due and d.slot in PLANNABLE - ALWAYS_PLANNED]:

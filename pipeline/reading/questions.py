@@ -188,7 +188,7 @@ def _headed_by(talk: Talk, heading: Draft, told: Segment) -> bool:
 def _named_alone(talk: Talk, found: Draft) -> bool:
     """Whether a finding stands in its segment with no foot, place or degree, only with little words before it."""
     segment = found.segment
-    words = {talk.words[i] for i in range(segment.start, segment.end) if not found.start <= i < found.end}
+    words = talk.words_beside(segment, range(found.start, found.end))
     return words <= _CALLED and (not found.feet or found.foot_carried)
 
 

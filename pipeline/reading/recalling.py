@@ -15,6 +15,7 @@ from pipeline.reading.scopes import ALWAYS_PLANNED, put_in_between, to_come
 from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.tokens import NOT
 from pipeline.reading.treated import treated_then, used_then_and_now
 from pipeline.reading.was_there import found_so, has_had, may_be
 from pipeline.record import Severity, Status
@@ -31,7 +32,6 @@ _WISHED = frozenset({"like", "liked", "ideally", "want", "wanted", "love", "pref
 _WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"clips", "shoe_type", "pad", "wedge", "packing", "traction"})
 _HAD_ON = frozenset({"finding", "shoe_type", "pad", "traction", "packing", "clips"})
-_NOT_WORDS = frozenset({"n't", "not", "never"})
 _SEEING = frozenset(
     {"see", "seen", "saw", "notice", "noticed", "spot", "spotted", "there", "find", "found", "feel", "have", "here"}
 )
@@ -220,7 +220,7 @@ def _not_then(talk: Talk, segment: Segment, cues: list[Mention]) -> bool:
     """ "Thrush I didn't see last time", "a corn that wasn't there before": it is the not seeing that was then."""
     ends = [d.end for d in segment.drafts if cues and d.end <= cues[0].start]
     words = set(talk.words[ends[-1] : cues[0].start]) if ends else set()
-    return not words.isdisjoint(_NOT_WORDS) and not words.isdisjoint(_SEEING)
+    return not words.isdisjoint(NOT) and not words.isdisjoint(_SEEING)
 
 
 def _closed_by_then(talk: Talk, segment: Segment) -> bool:

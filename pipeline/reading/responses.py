@@ -242,7 +242,7 @@ def _alone(talk: Talk, frame: _Frame, segment: Segment, told: list[Segment]) -> 
         if sorted(sides) not in _PAIRS:
             return False
     held = {i for m in (*feet, *goes) for i in range(m.start, m.end)}
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
+    rest = talk.words_beside(segment, held)
     return len(goes) == 1 and bool(feet) and rest <= _GOING
 
 

@@ -35,7 +35,7 @@ def _degrees(talk: Talk, segment: Segment) -> Mention | None:
     if len(numbers) != 1 or not feet or numbers[0].number is None or not 0 < numbers[0].number.value <= _MOST:
         return None
     told = {i for m in (*numbers, *feet) for i in range(m.start, m.end)}
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    rest = talk.words_beside(segment, told)
     return numbers[0] if rest <= _LIGHT else None
 
 

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.tokens import NOT
 
 _MODALS = ("would", "'d", "might", "may", "could", "should", "will", "'ll")
 _HELPING = ("do", "suffice", "suit", "serve", "help", "work", "benefit", "sort", "fix", "be worth", "make sense")
@@ -45,7 +46,6 @@ _CUT_IT = (
 )  # fmt: skip
 _ENOUGH = frozenset({"cut", "enough", "shift", "touch", "do"})
 _WILL = frozenset({"wo", "will", "would", "is", "'s", "are", "'re", "was", "were", "did", "going", "gon", "na", "to"})
-_NOT = frozenset({"n't", "not", "never"})
 _BETWEEN = 7  # tokens between the thing and what is said of it: "a full pad on the near fore would help"
 _TOLD_APART = frozenset({",", "with", "today", "and", "but", "that", "which", "it", "he", "she", "i", "we"})
 SAID_BEHIND = _ENOUGH | {"would", "'d", "might", "may", "could", "should", "will", "'ll", "is", "are", "'s", "'re"} | {
@@ -81,5 +81,5 @@ def _will_not_do(talk: Talk, segment: Segment, own: list[Draft]) -> None:
         return
     for draft in [d for d in own if d.end <= at]:
         between = set(talk.words[draft.end : at])
-        if between & _NOT and between <= _NOT | _WILL:  # not "sedated next time or I won't do it"
+        if between & NOT and between <= NOT | _WILL:  # not "sedated next time or I won't do it"
             draft.drop("said not to be enough")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Container, Iterable, Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import chain, pairwise
@@ -65,6 +65,11 @@ class Segment:
         """Take in a draft at its place in the order of the words."""
         self.drafts.append(draft)
         self.drafts.sort(key=lambda d: (d.start, d.end))
+
+    @property
+    def kept(self) -> list[Draft]:
+        """The segment's drafts that are not dropped."""
+        return [draft for draft in self.drafts if not draft.dropped]
 
     def joined_by(self, *words: str) -> bool:
         """Whether the segment follows one of these delimiters."""
@@ -224,6 +229,10 @@ class Talk:
     def claimed(self) -> set[int]:
         """The tokens that belong to a mention of more than a little word."""
         return {i for m in self.mentions if not m.readings.keys() <= LITTLE_WORDS for i in m.literal}
+
+    def words_beside(self, segment: Segment, told: Container[int]) -> set[str]:
+        """The words of a segment at other tokens than those told."""
+        return {self.words[i] for i in range(segment.start, segment.end) if i not in told}
 
     def segment_at(self, index: int) -> Segment | None:
         """The segment that holds the token ``index``; none holds a joiner or a mark."""

@@ -39,7 +39,7 @@ def keep_what_stands(talk: Talk) -> None:
         words = talk.words[segment.start : segment.end]
         if _AS_IT_WAS.said_in(words) and not segment.drafts and not segment.having("feet"):
             held = {i for m in segment.mentions if m.is_any(("severities", "fillers", "times")) for i in m.literal}
-            rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
+            rest = talk.words_beside(segment, held)
             last = _last_told(talk, segment) if rest <= _STANDING else None
             if last is not None and last.status is Status.HISTORY and last.slot == "finding":
                 last.status = Status.PRESENT
@@ -50,7 +50,7 @@ def _last_told(talk: Talk, segment: Segment) -> Draft | None:
     """The last thing said of the horse, in the same sentence or the one before it."""
     opens = talk.sentence(segment.sentence)[0] is segment
     near = [s for s in talk.segments[: segment.index] if 0 <= segment.sentence - s.sentence <= opens]
-    told = [d for s in near if s.horse == segment.horse for d in _of(s)]
+    told = [d for s in near if s.horse == segment.horse for d in s.kept]
     return told[-1] if told else None
 
 
@@ -59,7 +59,7 @@ def _lamer_then(talk: Talk) -> None:
     for now in [d for s in talk.segments for d in s.drafts if GRADED_SINCE in d.rules and d.status is Status.PRESENT]:
         near = [s for s in talk.segments[: now.segment.index] if now.segment.sentence - s.sentence <= 1]
         near = [s for s in near if s.horse == now.segment.horse and (s.past or _some_days_ago(talk, s))]
-        for then in [d for s in near for d in _of(s) if d.slot == now.slot]:
+        for then in [d for s in near for d in s.kept if d.slot == now.slot]:
             if then.status is Status.PRESENT and (then.feet == now.feet or not then.feet):
                 then.status = Status.HISTORY
                 then.note(THEN_AND_NOW)
@@ -92,9 +92,9 @@ def _graded_now(talk: Talk, segment: Segment) -> Draft | None:
     """The finding that the segment grades of today with nothing else in it: the last one told."""
     named = [m for m in segment.having("feet") if m.readings["feet"] not in ("in_hand", "pair_in_hand")]
     held = {i for m in segment.mentions if m.is_any(("times", "severities", "feet", "fillers")) for i in m.literal}
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
+    rest = talk.words_beside(segment, held)
     turned = any(m.is_any(_ELSEWHERE) and not _calling(talk, m) for m in segment.mentions)
-    other = named or turned or any(d.slot != "finding" for d in _of(segment))
+    other = named or turned or any(d.slot != "finding" for d in segment.kept)
     if other or not rest <= _LIGHT:
         return None
     opens = talk.sentence(segment.sentence)[0] is segment
@@ -108,13 +108,9 @@ def _calling(talk: Talk, mention: Mention) -> bool:
     return mention.get("taking_back") == "repair" and talk.words[mention.end - 1] == "it"
 
 
-def _of(segment: Segment) -> list[Draft]:
-    return [d for d in segment.drafts if not d.dropped]
-
-
 def _told_since(talk: Talk, finding: Draft, segment: Segment) -> bool:
     """Whether anything else was told since the finding, or it was not there."""
-    told = [d for s in talk.segments[finding.segment.index : segment.index] for d in _of(s) if d.start >= finding.start]
+    told = [d for s in talk.segments[finding.segment.index : segment.index] for d in s.kept if d.start >= finding.start]
     return finding.status is Status.ABSENT or any((d.slot, d.value) != (finding.slot, finding.value) for d in told)
 
 

@@ -65,7 +65,7 @@ def is_doubted(talk: Talk, segment: Segment) -> bool:
     cues = [m for m in segment.having("doubts") if m.get("doubts") == "before"]
     held = {i for m in cues for i in range(m.start, m.end)}
     held |= {i for m in segment.having("feet") for i in range(m.start, m.end)}
-    return bool(cues) and {talk.words[i] for i in range(segment.start, segment.end) if i not in held} <= _LIGHT
+    return bool(cues) and talk.words_beside(segment, held) <= _LIGHT
 
 
 def copy_doubted(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:

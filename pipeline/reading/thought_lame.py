@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.tokens import NOT
 from pipeline.record import Status
 
 THOUGHT = frozenset(
@@ -39,7 +40,6 @@ _CALLED = frozenset({"called", "calls", "calling", "call"})
 _CALLED_OUT = frozenset({"me", "us", "out", "about", "for", "in", "round", "to", "off"})
 _BELIEVED = THOUGHT | _CALLED | {"down"}
 _BEING = frozenset({"is", "'s", "was", "were", "are", "'re", "be"})
-_NOT = frozenset({"not", "n't", "never"})
 
 
 def drop_thought_lame(talk: Talk, sentences: list[Sentence]) -> None:
@@ -62,7 +62,7 @@ def drop_thought_lame(talk: Talk, sentences: list[Sentence]) -> None:
 def _found_sound(talk: Talk, before: list[Segment], sentence: list[Segment], after: list[Segment]) -> None:
     """ "I thought he was lame on the off fore, but he's sound", "lame last week and sound today"."""
     after = after if after and after[0].horse == sentence[0].horse else []
-    drafts = [d for s in (*sentence, *after) for d in s.drafts if not d.dropped]
+    drafts = [d for s in (*sentence, *after) for d in s.kept]
     own = [d for s in sentence for d in s.drafts if d.status in (Status.PRESENT, Status.SUSPECTED) and not d.dropped]
     for draft in [d for d in own if d.slot == "gait" and d.value == "sound" and _hoped(talk, sentence, d)]:
         draft.drop("only hoped for")
@@ -126,7 +126,7 @@ def _called(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
 def _misnamed(talk: Talk, denial: Draft) -> bool:
     """ "It's not a puncture", "it never was a club foot": the name was wrong."""
     said = set(talk.words[max(denial.segment.start, denial.start - 4) : denial.start + 1])
-    return bool(said & _BEING and said & _NOT) and "there" not in said
+    return bool(said & _BEING and said & NOT) and "there" not in said
 
 
 def _told_of(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:

@@ -21,6 +21,7 @@ _LEVELLED = str.maketrans(
 _CLIPPED = {"'em": "them", "em": "them", "'cause": "because", "cos": "because", "'til": "till", "til": "till"}
 _PROPERTIES: list[int | str] = ["IDX", "LENGTH", "IS_PUNCT", "IS_STOP"]
 SENTENCE_ENDS = frozenset(".?!")
+NOT = frozenset({"not", "n't", "never"})  # what turns a verb round
 
 
 @lru_cache(maxsize=1)

@@ -10,7 +10,7 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
 VETS = frozenset({"vet", "vets", "veterinarian", "veterinary"})
-_OWNERS = frozenset({"the", "a", "an", "their", "her", "his", "your", "my", "our", "that", "any"})
+OWNERS = frozenset({"the", "a", "an", "their", "her", "his", "your", "my", "our", "that", "any"})
 _ASKING = frozenset({
     "call", "calls", "calling", "called", "ring", "rings", "ringing", "phone", "phones", "phoning", "get", "gets",
     "getting", "have", "has", "having", "want", "wants", "need", "needs", "needing", "like", "ask", "asking", "fetch",
@@ -151,7 +151,7 @@ def _of_the_vet(talk: Talk, at: int) -> bool:
 
 def _no_vet_myself(talk: Talk, segment: Segment, at: int) -> bool:
     """ "I'm no vet", "I'm not the vet": who is speaking, not whether the vet is needed."""
-    words = [w for w in talk.words[max(0, at - 5) : at] if w not in _OWNERS and w not in _NOT | _DEGREES]
+    words = [w for w in talk.words[max(0, at - 5) : at] if w not in OWNERS and w not in _NOT | _DEGREES]
     denied = not _NOT.isdisjoint(talk.words[max(0, at - 4) : at])
     if not denied or words[-2:] not in _I_AM:
         return False
@@ -192,7 +192,7 @@ def referral(segment: Segment, at: int) -> Draft:
 def _before(talk: Talk, segment: Segment, at: int) -> list[str]:
     """The words of the segment before the vet, without "the" or "their"."""
     end = at
-    while end > segment.start and talk.words[end - 1] in _OWNERS:
+    while end > segment.start and talk.words[end - 1] in OWNERS:
         end -= 1
     return talk.words[max(segment.start, end - _REACH) : end]
 

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
-from pipeline.reading.vet import VETS, referral
+from pipeline.reading.vet import OWNERS, VETS, referral
 from pipeline.record import Status
 
-_OWNERS = frozenset({"the", "a", "an", "their", "her", "his", "your", "my", "our", "that", "any"})
 _PREFERRED = (
     ["sooner"], ["rather"], ["prefer"], ["as", "soon"], ["happier", "if"], ["happier", "with"], ["better", "if"],
     ["better", "with"], ["easier", "if"], ["high", "time"], ["about", "time"], ["glad", "if"], ["as", "well", "if"],
@@ -47,7 +46,7 @@ def _preferred(talk: Talk, segment: Segment, at: int) -> bool:
     if talk.words[at] not in VETS:
         return False
     end = at
-    while end > segment.start and talk.words[end - 1] in _OWNERS:
+    while end > segment.start and talk.words[end - 1] in OWNERS:
         end -= 1
     before, after = talk.words[max(segment.start, end - _LONGEST) : end], talk.words[at + 1 : at + 3]
     led = any(before[-len(cue) :] == cue for cue in _PREFERRED)

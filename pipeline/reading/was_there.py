@@ -82,7 +82,7 @@ def _remarked_on(talk: Talk, segment: Segment) -> Draft | None:
         return None
     words = talk.words[segment.start : segment.end]
     timed = {i for m in segment.having("times", "history") for i in range(m.start, m.end)}
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in timed}
+    rest = talk.words_beside(segment, timed)
     before = talk.segments[segment.index - 1] if segment.index else None
     if "there" not in words or not rest <= _REMARK or before is None or before.horse != segment.horse:
         return None

@@ -137,7 +137,7 @@ def _all_new(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     segment = draft.segment
     if not _said_of_all(talk, segment, draft):
         return None
-    before = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts if not d.dropped]
+    before = [d for s in talk.segments[: segment.index] if s.horse == segment.horse for d in s.kept]
     worked = {foot for d in before if d.slot == "work" for foot in _feet_of(d)}
     shod = {foot for d in before if d.slot in _OF_SHOES and d.status is Status.PRESENT for foot in _feet_of(d)}
     told = tuple(foot for foot in FEET if foot in shod - worked)
@@ -146,7 +146,7 @@ def _all_new(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
 
 def _said_of_all(talk: Talk, segment: Segment, draft: Draft) -> bool:
     """Whether nothing stands in the segment but "all", "all of it", "the lot's" and the stuff."""
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if not draft.start <= i < draft.end}
+    rest = talk.words_beside(segment, range(draft.start, draft.end))
     return bool(rest & {"all", "whole", "lot", "everything", "throughout"}) and rest <= _ALL_OF_IT
 
 

@@ -63,7 +63,7 @@ def _put_on_instead(talk: Talk, wished: Draft) -> bool:
         if abs(s.sentence - wished.segment.sentence) <= _NEAR
         or (wished.value == "boot" and s.index < wished.segment.index)
     ]
-    for draft in [d for s in near if s.horse == wished.segment.horse for d in s.drafts if not d.dropped]:
+    for draft in [d for s in near if s.horse == wished.segment.horse for d in s.kept]:
         one, other = set(draft.feet or ()), set(wished.feet or ())
         same = (draft.slot == wished.slot and _of_a_kind(draft)) or _nails_begun_with(talk, draft, wished)
         elsewhere = bool(one) and bool(other) and not one & other

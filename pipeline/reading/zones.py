@@ -182,7 +182,7 @@ def _told_ahead(talk: Talk, segment: Segment) -> list[Segment]:
 def _heading(talk: Talk, segment: Segment) -> bool:
     """ "Left hind frog, thrush": a foot and a place, and what is there behind the comma."""
     told = {i for m in segment.mentions if m.is_any(("feet", "zones")) for i in range(m.start, m.end)}
-    rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in told}
+    rest = talk.words_beside(segment, told)
     return bool(segment.having("feet")) and rest <= {"the", "on", "in", "at", "so", "that", "this", "his", "her", "now"}
 
 

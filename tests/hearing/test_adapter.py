@@ -37,25 +37,25 @@ def model(**arrays: NDArray[np.float16]) -> bytearray:
     return bytearray(head + b"".join(parts) + struct.pack("<I", 0))
 
 
-def factors(name: str, out: int = 2, width: int = 3) -> bytes:
-    """An adapter of rank 2 for one matrix: A is 2 and 4 times 0.5, B is 1 and 3 times 0.25, in every place."""
+def told(name: str, out: int = 2, width: int = 3) -> bytes:
+    """What an adapter of rank 2 tells of one matrix: A has the scales 0.5 and 0.75, B 0.25 and 0.125."""
     file = io.BytesIO()
-    np.savez(
-        file,
-        allow_pickle=False,
-        names=np.array([name]),
-        shapes=np.array([[out, width]], np.int32),
-        scales=np.array([[[0.5, 0.5], [0.25, 0.25]]], np.float32),
-        numbers=np.repeat(np.array([2, 4, 1, 3], np.int8), [width, width, out, out]),
-    )
-    return zlib.compress(file.getvalue())
+    scales = np.array([[[0.5, 0.75], [0.25, 0.125]]], np.float32)
+    np.savez(file, allow_pickle=False, names=np.array([name]), shapes=np.array([[out, width]], np.int32), scales=scales)
+    return file.getvalue()
+
+
+def factors(name: str, out: int = 2, width: int = 3) -> bytes:
+    """An adapter of rank 2 for one matrix: A is 2 and 4 times its scales, B 3 and 6, in every place; lowest first."""
+    numbers = np.repeat(np.array([6, 3, 2, 4], np.int8), [out, out, width, width])
+    return zlib.compress(told(name, out, width)) + zlib.compress(numbers.tobytes())
 
 
 def test_the_product_of_the_factors_is_added_to_its_matrix_alone() -> None:
     sound = model(layer__weight=WEIGHT, layer__bias=BIAS, other__weight=WEIGHT)
     add(sound, factors("layer/weight"))
-    # by hand: 1 * 0.25 + 2 * 0.75 = 1.75 everywhere
-    assert sound == model(layer__weight=WEIGHT + np.float16(1.75), layer__bias=BIAS, other__weight=WEIGHT)
+    # by hand: A is 1 and 3, B is 0.75 and 0.75, 1 * 0.75 + 3 * 0.75 = 3 everywhere
+    assert sound == model(layer__weight=WEIGHT + np.float16(3), layer__bias=BIAS, other__weight=WEIGHT)
 
 
 @pytest.mark.parametrize(
@@ -66,6 +66,10 @@ def test_the_product_of_the_factors_is_added_to_its_matrix_alone() -> None:
         pytest.param(factors("layer/weight", width=4), id="too wide"),
         pytest.param(factors("layer/bias"), id="no matrix"),
         pytest.param(factors("layer/weight")[:-30], id="cut off"),
+        pytest.param(factors("layer/weight") + b"more", id="more behind it"),
+        pytest.param(zlib.compress(told("layer/weight")), id="no numbers"),
+        pytest.param(zlib.compress(told("layer/weight")) + zlib.compress(b"\1" * 9), id="numbers missing"),
+        pytest.param(zlib.compress(told("layer/weight")) + zlib.compress(b"\1" * 11), id="a number too many"),
         pytest.param(b"no archive", id="no archive"),
         pytest.param(b"", id="empty"),
     ],
@@ -85,12 +89,15 @@ def test_an_adapter_with_a_damaged_byte_is_refused() -> None:
 
 
 def test_an_archive_with_a_damaged_byte_is_refused_or_read() -> None:
-    whole, refused = zlib.decompress(factors("layer/weight")), 0
+    whole, refused = told("layer/weight"), 0
+    numbers = factors("layer/weight")[len(zlib.compress(whole)) :]
     for at in range(len(whole)):
         damaged = bytearray(whole)
         damaged[at] ^= 0xFF
         try:
-            add(model(layer__weight=WEIGHT), zlib.compress(damaged))  # no byte may raise anything but WeightsError
+            add(
+                model(layer__weight=WEIGHT), zlib.compress(damaged) + numbers
+            )  # no byte may raise anything but WeightsError
         except WeightsError:
             refused += 1
     assert len(whole) / 3 < refused < len(whole)  # times and flags in the archive's own lists do no harm

@@ -60,6 +60,12 @@ def test_adding_again_changes_nothing(tmp_path: Path) -> None:
         ("findings", "corn", "thrush", "“thrush” has a meaning already: thrush among the findings."),
         ("findings", "thrush", "no", "“no” has a meaning already: "),
         ("findings", "thrush", "rot|no", "'rot|no' must be words of the small letters a to z, with single spaces."),
+        (
+            "findings",
+            "thrush",
+            "[old/bad] rot",
+            "'[old/bad] rot' must be words of the small letters a to z, with single",
+        ),
         ("findings", "thrush", "   ", "'' must be words of the small letters a to z, with single spaces."),
     ],
 )
@@ -92,6 +98,18 @@ def test_forgetting_one_form_leaves_the_others(tmp_path: Path) -> None:
     (tmp_path / "words" / "findings.csv").write_text(lines, encoding="utf-8")
     forget_word(tmp_path, "the rot")
     assert own_words(tmp_path) == [OwnWord("findings", "thrush", "porridge frog")]
+
+
+def test_alternatives_written_by_hand_are_forms_of_their_own(tmp_path: Path) -> None:
+    (tmp_path / "words").mkdir()
+    lines = "canonical,spoken,heard_as,source\nthrush,[porridge/gruel] [/old] frog,,own word\n"
+    (tmp_path / "words" / "findings.csv").write_text(lines, encoding="utf-8")
+    forget_word(tmp_path, "porridge old frog")
+    left = ["porridge frog", "gruel frog", "gruel old frog"]
+    assert own_words(tmp_path) == [OwnWord("findings", "thrush", form) for form in left]
+    (tmp_path / "words" / "findings.csv").write_text(lines.replace("[/old", "[old"), encoding="utf-8")
+    with pytest.raises(VocabularyError, match=r"In your own words .*findings.csv line 2: the brackets of "):
+        own_words(tmp_path)
 
 
 def test_a_mistake_made_by_hand_names_file_and_line(tmp_path: Path) -> None:
