@@ -14,6 +14,7 @@ from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.tokens import NOT
 from pipeline.reading.treated import TO_DO, to_be_treated
+from pipeline.reading.wishes import HAVE, regretted
 from pipeline.record import Status
 
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
@@ -54,12 +55,6 @@ _ASKING = Sayings(
     "asked me about it", "asked me about them", "on at me about it", "on about it",
 )  # fmt: skip
 _PUT_ON = frozenset({"put", "gave", "fitted", "went", "got", "did", "drilled", "used"})
-_HAVE, _SOONER = frozenset({"have", "'ve"}), frozenset({"rather", "sooner", "maybe", "probably", "really"})
-_MODAL = frozenset({"should", "could", "would", "'d"})
-_PARTICIPLES = frozenset({
-    "put", "had", "been", "gone", "done", "left", "kept", "given", "got", "gotten", "taken", "shod", "set", "stuck",
-    "made", "brought",
-})  # fmt: skip
 _NEED = frozenset({"need", "want", "to"})
 _GETTING = frozenset({"have", "get", "be"})
 _NEED_NOT = frozenset({"to", "no", "nothing", "neither", "none", ".", ","})
@@ -87,7 +82,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     later = sentence.says(_LATER) or _when_due(talk, sentence[0].start)
     later = later or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
     for position, segment in enumerate(sentence):
-        if planned or sentence.says(_HAVE):
+        if planned or sentence.says(HAVE):
             _drop_unplanned(talk, sentence, position)
         if not segment.drafts:
             continue
@@ -190,7 +185,7 @@ def _lies_in(draft: Draft, stretches: list[tuple[int, int]]) -> bool:
 def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
     """Drop what was only intended, given up or feared."""
     segment = sentence[position]
-    for end in [m.end for m in segment.having("plans", "unmet")] + _regretted(talk, segment):
+    for end in [m.end for m in segment.having("plans", "unmet")] + regretted(talk, segment):
         _drop_unmet(sentence, position, end)
     for cue in segment.having("plans", "given_up"):
         _give_up(talk, sentence, cue)
@@ -265,18 +260,6 @@ def _drop_unmet(sentence: list[Segment], position: int, end: int) -> None:
         for draft in segment.drafts:
             if draft.start >= end and draft.slot in PLANNABLE:
                 draft.drop("only intended")
-
-
-def _regretted(talk: Talk, segment: Segment) -> list[int]:
-    """ "I should have put pads on", "would rather have had bars": behind what, by the modal, did not come to pass."""
-    words = talk.words
-    have = [i for i in range(segment.start + 1, segment.end - 1) if words[i] in _HAVE]
-    led = [i - 1 if words[i - 1] in _SOONER else i for i in have]
-    return [i + 2 for i, at in zip(have, led, strict=True) if words[at - 1] in _MODAL and _took_place(words[i + 1])]
-
-
-def _took_place(word: str) -> bool:
-    return word in _PARTICIPLES or (word.endswith("ed") and word != "need")
 
 
 def _drop_feared(talk: Talk, segment: Segment, cue: Mention) -> None:

@@ -1,4 +1,4 @@
-"""What was thought of, begun with or asked for, where another of its kind was put on: "I thought rims, so plain"."""
+"""What was thought of, begun with, asked for or regretted, where another of its kind was put on or nothing was."""
 
 from __future__ import annotations
 
@@ -9,6 +9,12 @@ from pipeline.record import Status
 _ONE_OF_A_KIND = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "packing", "clips", "nail_size", "wedge"})
 _SHOEING = frozenset({"reset", "new_shoe"})  # the same shoes or new ones, never both
 _SHOD = frozenset({"reset", "new_shoe", "put_back"})
+HAVE, _SOONER = frozenset({"have", "'ve"}), frozenset({"rather", "sooner", "maybe", "probably", "really"})
+_MODAL = frozenset({"should", "could", "would", "'d"})
+_PARTICIPLES = frozenset({
+    "put", "had", "been", "gone", "done", "left", "kept", "given", "got", "gotten", "taken", "shod", "set", "stuck",
+    "made", "brought",
+})  # fmt: skip
 _PROMISED = frozenset({"told", "promised"})
 _NEAR = 2  # sentences between the thought and what was put on
 
@@ -95,3 +101,15 @@ def _shod_not_booted(done: Draft, wished: Draft) -> bool:
 
 def _is_wished(talk: Talk, draft: Draft) -> bool:
     return any(draft in _wished(talk, draft.segment, cue) for cue in _cues(talk, draft.segment))
+
+
+def regretted(talk: Talk, segment: Segment) -> list[int]:
+    """ "I should have put pads on", "would rather have had bars": behind what, by the modal, did not come to pass."""
+    words = talk.words
+    have = [i for i in range(segment.start + 1, segment.end - 1) if words[i] in HAVE]
+    led = [i - 1 if words[i - 1] in _SOONER else i for i in have]
+    return [i + 2 for i, at in zip(have, led, strict=True) if words[at - 1] in _MODAL and _took_place(words[i + 1])]
+
+
+def _took_place(word: str) -> bool:
+    return word in _PARTICIPLES or (word.endswith("ed") and word != "need")
