@@ -140,7 +140,7 @@ _DAYS = frozenset(
 _OTHER_DAYS = frozenset({"tomorrow", "yesterday"})
 _WITH = frozenset({"with", "without", "beside", "behind", "about", "near"})
 _ALIKE = frozenset({"same", "likewise", "ditto"})
-_OF_HIM = frozenset({"with", "beside", "to", "near", "by", "keep", "keeping", "kept", "behind", "for"})
+_OF_HIM = frozenset({"with", "beside", "near", "keep", "keeping", "kept", "behind"})
 RETURNING = frozenset(
     {"forgot", "forget", "forgotten", "say", "said", "saying", "tell", "mention", "mentioned", "add", "addition"}
     | {"thing", "things", "one", "more", "another", "other", "last", "something", "else", "missed", "miss", "bit"}
@@ -161,6 +161,8 @@ def in_passing(talk: Talk, span: NameSpan) -> bool:
     start = sentence_start(talk, span.start)
     end = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
     before, behind = talk.words[start : span.start], talk.words[span.end : end]
+    if any("horse" in m.readings and m.start != span.start for m in talk.starting_in(start, end)):
+        return _with_another(before, behind)  # "Buck's next week, it's Misty I mean": the other one is turned to
     away = _is_away(behind)
     told = [m for m in talk.starting_in(start, end) if m.is_any(_OF_TRADE) and m.get("measures") != "weeks"]
     if [m for m in told if not (away and m.start >= span.end and m.is_any(_KEPT_AWAY))]:
@@ -214,7 +216,8 @@ def _with_another(before: list[str], behind: list[str]) -> bool:
     near = near and _ALIKE.isdisjoint(before)  # "same deal with Buck" turns to him
     if near and not RETURNING.issuperset(before[:-1]) and behind[:1] != [","]:
         return True
-    of_him = any(him in ("him", "her") and led in _OF_HIM for led, him in pairwise(behind))
+    him = next((i for i, word in enumerate(behind) if i and word in ("him", "her")), None)
+    of_him = him is not None and (behind[him - 1] in _OF_HIM or behind[him - 2 : him] == ["next", "to"])
     return of_him and behind[-1:] != ["owner"]
 
 

@@ -70,6 +70,23 @@ def test_back_to_the_one_before(read: Read, back: str, on: str) -> None:
     }
 
 
+@pytest.mark.parametrize(
+    "said",
+    [
+        "That's Buck done, no, Buck's next week, it's Tally I mean.",
+        "Buck. No, I tell a lie, I did Buck yesterday, this is Tally.",
+        "This is Buck, no, hang on, Buck's tomorrow, this is Tally.",
+    ],
+)
+def test_put_right_at_once(read: Read, said: str) -> None:
+    assert _by_horse(read, f"{said} Corn in the off fore.") == {"Tally": ["RF finding corn"]}
+
+
+def test_a_new_one_that_was_hard_to_get_to(read: Read) -> None:
+    said = _by_horse(read, "A new horse to me, Juniper's the name, and I'd a job getting in to him. Trimmed the hinds.")
+    assert said == {"Juniper": ["LH+RH work trim"]}
+
+
 def test_what_keeps_him_away_is_his(read: Read) -> None:
     said = _by_horse(read, "Tally. Trimmed the hinds. Buck's off, lame, doing him next week. Corn in the off fore.")
     assert said == {"Tally": ["LH+RH work trim", "RF finding corn"], "Buck": ["- gait lame"]}
