@@ -5,6 +5,8 @@ Also a part of the foot that is no place of a finding: "the white line bends aro
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
 from pipeline.vocabulary import CLASS_SLOTS
@@ -53,12 +55,38 @@ _ENDS: tuple[list[str], ...] = (
 )  # fmt: skip
 
 
+_SIDES = ("medial", "lateral")
+_AND = (["and"], ["and", "the"], ["and", "in", "the"], ["and", "at", "the"])
+
+
 def leave_out_places(talk: Talk) -> None:
     """Take the reading as feet from every "front", "back" and "behind" that tells where something or somebody is."""
     for mention in talk.having("feet"):
         if mention.readings["feet"] in ("fronts", "hinds") and _is_place(talk, mention):
             mention.readings.pop("feet")
             mention.dropped = mention.dropped or not mention.readings
+    for mention in talk.having("feet", "pair_in_hand"):
+        if talk.words[mention.start : mention.end] == ["both"] and _both_places(talk, mention):
+            mention.readings.pop("feet")
+            mention.dropped = mention.dropped or not mention.readings
+
+
+def complete_places(talk: Talk) -> None:
+    """ "The medial and lateral quarters": the part is said once, of both sides."""
+    for first, second in pairwise(talk.having("zones")):
+        side, whole = first.readings["zones"], second.readings["zones"]
+        if side in _SIDES and whole.startswith(_SIDES) and not whole.startswith(side) and "_" in whole:
+            joined = talk.words[first.end : second.start] in _AND and talk.words[second.end - 1].endswith("s")
+            if joined:
+                first.readings["zones"] = f"{side}_{whole.split('_', 1)[1]}"
+
+
+def _both_places(talk: Talk, mention: Mention) -> bool:
+    """ "The medial and lateral quarters both": two places of one foot, not both feet."""
+    named = [m for m in talk.having("zones") if m.end <= mention.start][-2:]
+    if len(named) < 2 or named[1].end != mention.start:
+        return False
+    return talk.words[named[0].end : named[1].start] in _AND
 
 
 def _is_place(talk: Talk, mention: Mention) -> bool:

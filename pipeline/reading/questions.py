@@ -46,6 +46,9 @@ _YES = (
     ["there", "they", "were"], ["and", "there", "it", "was"], ["sure", "enough"], ["found", "it"], ["got", "it"],
     ["i", "was", "right"],
 )  # fmt: skip
+_FITTED = frozenset({"traction", "pad", "clips", "packing"})
+_NO = frozenset({"no", "nope", "none", "nah", "never", "nil"})
+_NONE_OF_THEM = ([",", "no"], [",", "none"], [",", "not"], [",", "nothing"])
 _NONE = frozenset({"neither", "none", "no", "nope", "nowhere", "not", "n't", "never", "nor", "nil", "nothing"})
 _SAYS = frozenset({"says", "said", "say", "reckons", "tells", "reckoned"})
 _ANSWER = frozenset({
@@ -62,6 +65,8 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
     for sentence in talk.sentences():
         asked = talk.words[sentence[-1].end : sentence[-1].end + 1] == ["?"]
         asking, speaking = sentence.says(_MAY_ASK), sentence.says(_SPEAKING)
+        if asked:
+            _drop_fittings_answered_no(talk, sentence)
         for position, segment in enumerate(sentence if asked or asking or speaking or sought else ()):
             if asked or (asking and _asks(talk, segment)):
                 put = {"say"} & set(talk.words[segment.start : segment.end])
@@ -84,6 +89,15 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
                     then = _said_of_then(talk, segment, cue)
                     if draft.slot == "finding" and not then and not _affirmed(talk, draft, groups):
                         draft.drop(SOUGHT)
+
+
+def _drop_fittings_answered_no(talk: Talk, sentence: Sentence) -> None:
+    """ "Studs? No, no studs in any of the four", "pads? None.": not on; "toe clips? No, side clips" is left alone."""
+    words = talk.words[sentence[-1].end + 1 : sentence[-1].end + 4]
+    told_no = words[:1] and words[0] in _NO and (words[1:2] in ([], ["."]) or words[1:] in _NONE_OF_THEM)
+    for draft in [d for d in sentence[-1].drafts if d.slot in _FITTED] if told_no else ():
+        if talk.words_beside(draft.segment, range(draft.start, draft.end)) <= _CALLED:
+            draft.drop(SOUGHT)
 
 
 def _said_of_then(talk: Talk, segment: Segment, cue: Mention) -> bool:

@@ -56,7 +56,7 @@ from pipeline.reading.other_peoples import mark_others
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.pads_headed import pads_under_heading
 from pipeline.reading.passive import draft_passive
-from pipeline.reading.places import leave_out_places
+from pipeline.reading.places import complete_places, leave_out_places
 from pipeline.reading.pointed_out import point_out
 from pipeline.reading.pulled import (
     draft_came_off,
@@ -212,6 +212,7 @@ def _assert(talk: Talk) -> None:
 
 def _mark_feet(talk: Talk) -> None:
     """Feet that are told by more than their name: sides alone, counted feet, all but one."""
+    complete_places(talk)
     leave_out_places(talk)
     mark_short_feet(talk)
     mark_bare_sides(talk)

@@ -198,3 +198,25 @@ test_asked_and_so_it_was = reads(
         ),
     ]
 )
+
+test_fittings_asked_and_not_there = reads(
+    [
+        ("Fronts reset. Studs? No, no studs in any of the four.",
+         ["LF+RF work reset", "LF+RF+LH+RH traction studs absent"]),
+        ("Fronts new. Pads? None. Six weeks.", ["- next_visit_weeks 6 planned", "LF+RF work new_shoe"]),
+        ("Fronts new. Toe clips? No, side clips on both fronts.", ["LF+RF clips side", "LF+RF work new_shoe"]),
+        ("Fronts reset. Studs? Yes, both of them.", ["LF+RF traction studs", "LF+RF work reset"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip
+
+test_an_aside_that_asks_to_be_believed = reads(
+    [
+        ("Quadruple aughts, if you can believe they make them, both fores, new.",
+         ["LF+RF shoe_size 0000", "LF+RF work new_shoe"]),
+        ("Size aught, if you'd believe it, both hinds, new.", ["LH+RH shoe_size 0", "LH+RH work new_shoe"]),
+        ("If he pulls it again I'll put new shoes on both fronts.", ["LF+RF work new_shoe planned"]),
+        ("I believe it's a corn in the near fore.", ["LF finding corn suspected"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip

@@ -86,3 +86,29 @@ test_what_the_part_does_there = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_two_places_with_one_part = reads(
+    [
+        ("Wall loss, near fore, medial and lateral quarters both.",
+         ["LF finding wall_loss @lateral_quarter", "LF finding wall_loss @medial_quarter"]),
+        ("Near fore has bruising at the medial and lateral heels both.",
+         ["LF finding bruise @lateral_heel", "LF finding bruise @medial_heel"]),
+        ("Cracks in the inside and outside quarters of the off hind.",
+         ["RH finding crack @lateral_quarter", "RH finding crack @medial_quarter"]),
+        ("Fronts reset. Bruise at the toe, both.", ["LF+RF finding bruise @toe", "LF+RF work reset"]),
+        ("Left front, corn at the inside heel and outside quarters cracked.",
+         ["LF finding corn @medial_heel", "LF finding crack @lateral_quarter"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
+
+test_a_place_that_needs_draining = reads(
+    [
+        ("Thrush in both hinds, the whole place needs draining.", ["LH+RH finding thrush"]),
+        ("Thrush in the near fore, that field could do with draining.", ["LF finding thrush"]),
+        ("The yard ought to be drained. Thrush in the off hind.", ["RH finding thrush"]),
+        ("Abscess in the near fore, it needs draining.", ["LF finding abscess", "LF treatment drained planned"]),
+        ("Abscess drained in the near fore.", ["LF finding abscess", "LF treatment drained"]),
+    ],
+    "Tally. {}",
+)
