@@ -169,7 +169,7 @@ _DAYS = frozenset(
     {"week", "month", "time", "visit", "trip", "year", "day", "fortnight", "monday", "tuesday", "wednesday", "thursday"}
     | {"friday", "saturday", "sunday", "winter", "summer", "spring", "autumn", "fall", "season"}
 )
-_HAD_IT = frozenset({"that", "it", "the", "one", "this", "same"})
+_HAD_IT = frozenset({"the", "one", "same"})
 _LIKE_IT = frozenset({"like", "once"})
 _STOPS = SENTENCE_ENDS | {","}
 _OTHER_DAYS = frozenset({"tomorrow", "yesterday"})

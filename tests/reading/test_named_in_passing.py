@@ -173,14 +173,18 @@ def test_the_vet_for_the_one_named(read: Read, said: str) -> None:
 
 @pytest.mark.parametrize(
     "beside",
-    ["Buck had that last year", "Buck had the same last winter", "Buck had one like it", "reminds me of Buck's"],
+    [
+        "Buck had the same last winter",
+        "Buck had the same thing last year",
+        "Buck had one like it",
+        "reminds me of Buck's",
+    ],
 )
 @pytest.mark.parametrize("found", ["Thrush in the off hind", "She has a corn in the near fore"])
 def test_set_beside_anothers(read: Read, found: str, beside: str) -> None:
     fact = "RH finding thrush" if "Thrush" in found else "LF finding corn"
     said = _by_horse(read, f"Tally. {found}, {beside}. Reset in front. Six weeks.")
-    assert said["Tally"] == sorted([fact, "LF+RF work reset", "- next_visit_weeks 6 planned"])
-    assert all(other.endswith("history") for other in said.get("Buck", []))
+    assert said == {"Tally": sorted([fact, "LF+RF work reset", "- next_visit_weeks 6 planned"])}
 
 
 def test_had_something_of_his_own(read: Read) -> None:
