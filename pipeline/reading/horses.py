@@ -7,12 +7,13 @@ from pipeline.reading.both_horses import told_of_both, told_of_each
 from pipeline.reading.brought_in import brought_in
 from pipeline.reading.due_back import DueBack
 from pipeline.reading.names import NameFinder
-from pipeline.reading.opening import RETURNING, bred_from, closes, heads, in_passing, of_kin, owns, turns_on
+from pipeline.reading.opening import RETURNING, closes, done_to, done_today, heads, kept_away, of_kin, spoken_of
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
 from pipeline.reading.together import told_together
 from pipeline.reading.unnamed_head import name_unnamed_head
+from pipeline.reading.vet import VETS
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -24,6 +25,7 @@ _IS = (
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
 _WEEKLY = ("week", "fortnight", "month")
 _LEADS_TO = frozenset({"on", "about", "for", "with", "of", "to"})
+_SAID_FOR = frozenset({"for", "on", "with", "at", "see"})
 _FETCHED = frozenset({"brought", "led", "fetched", "got", "had", "pulled", "walked"})
 _COMES = frozenset({"out", "in", "up", "over", "round", "through"})
 _TOLD = frozenset({*CLASS_SLOTS, "feet", "horse"})
@@ -57,11 +59,7 @@ class HorseFinder(NameFinder):
                     kin.dropped = True
 
     def _only_spoken_of(self, span: NameSpan) -> bool:
-        told = owns(self._talk, span) or bred_from(self._talk, span) or turns_on(self._talk, span.end)
-        return told or self._not_today(span) or in_passing(self._talk, span)
-
-    def _heads_sentence(self, span: NameSpan) -> bool:
-        return span.start == self._sentence_start(span.start)
+        return spoken_of(self._talk, span) or self._not_today(span)
 
     def _not_today(self, span: NameSpan) -> bool:
         """ "Hamish isn't due till Tuesday": a horse that is only spoken of; "Hamish next door." is the next one."""
@@ -116,12 +114,12 @@ class HorseFinder(NameFinder):
         current, lent, owner = (0 if self.found.spans else -1), None, None
         names = [s for s in self.found.spans if s.start not in self._talk.putting_right]
         due: DueBack | None = None
-        kept_away = [s for s in names if s.start and in_passing(self._talk, s) and self._heads_sentence(s)]
+        away = kept_away(self._talk, names)
         for segment in self._talk.segments:
             inside = [s for s in names if segment.start <= s.start < segment.end]
             if segment.delimiter != "start":
                 lent = self._next_in_row(segment) or lent
-            elif lent not in kept_away or self._talk.tokens.texts[segment.start - 1] != ",":
+            elif lent not in away or self._talk.tokens.texts[segment.start - 1] != ",":
                 lent = None
             owner = owner if owner is not None and self._goes_on(segment) else None
             due = due if due is not None and not inside and due.goes_on(self._talk, segment) else None
@@ -138,7 +136,10 @@ class HorseFinder(NameFinder):
                 elif span.horse != current and closes(self._talk, segment, span):
                     current = segment.horse = span.horse
                     self._take_over(segment, span)
-                elif span in kept_away:
+                elif span.horse != current and done_to(self._talk, segment, span):
+                    segment.horse = span.horse
+                    current = span.horse if done_today(self._talk, segment, span) else current
+                elif span in away:
                     segment.horse = span.horse
                     lent = span  # "Buck's off, lame, doing him next week."
                 elif self._for_horse(segment, span):
@@ -268,13 +269,12 @@ class HorseFinder(NameFinder):
             return True  # "if Gwen gets sore on that, I'll poultice it"
         if segment.having("units"):
             return True
-        timed = segment.having("vet") or any(m.number for m in segment.mentions)
+        vet = segment.having("vet") or not VETS.isdisjoint(self._talk.words[segment.start : span.start])
+        leads = _SAID_FOR | _LEADS_TO | {"check"} if vet else _SAID_FOR  # "ring the vet about Gwen"
+        timed = bool(vet) or any(m.number for m in segment.mentions)
         before = self._talk.mention_ending(span.start)
         counted = before is not None and (before.number is not None or before.get("units") is not None)
-        first = span.start == segment.start
-        return bool(timed) and (
-            counted or first or self._talk.words[span.start - 1] in ("for", "on", "with", "at", "see")
-        )
+        return timed and (counted or span.start == segment.start or self._talk.words[span.start - 1] in leads)
 
     def sharing(self, segment: Segment, slot: str) -> list[int]:
         """The horses that a fact is said of together: "five weeks for the pair", "the other two in ten"."""

@@ -50,6 +50,24 @@ _BEHIND_HIM = (
 )
 _LINKS = frozenset({"is", "was", "'s", ",", "that"})
 _TAIL = frozenset({"on", "for", "of"})
+_PLANNING = frozenset({"will", "'ll", "to", "'d", "going"})
+_DONE_BEFORE = _PLANNING | {
+    "i",
+    "we",
+    "then",
+    "and",
+    "just",
+    "also",
+    "so",
+    "now",
+    "next",
+    "after",
+    "that",
+    "but",
+    "'ve",
+    "'m",
+}
+_DONE_WORDS = frozenset({"reset", "shod"})
 _HEAD_REACH = 5
 _ORDINAL = 3  # "number two, Buck", "the second one is Buck"
 _KEPT_AWAY = ("gait", "gaits", "lameness", "findings", "vet")
@@ -106,6 +124,20 @@ def closes(talk: Talk, segment: Segment, span: NameSpan) -> bool:
     return bool(done) and not segment.having("units") and not segment.having("asides")
 
 
+def done_to(talk: Talk, segment: Segment, span: NameSpan) -> bool:
+    """ "Trimmed Tally and reset Buck": what is done stands right before the name."""
+    work = talk.mention_ending(span.start)
+    led = talk.words[segment.start : work.start] if work is not None and work.get("work") is not None else [","]
+    return _DONE_BEFORE.issuperset(led) and talk.words[span.end : span.end + 1] != ["'s"]
+
+
+def done_today(talk: Talk, segment: Segment, span: NameSpan) -> bool:
+    """ "Reset Buck", and the talk goes on about him; not "I'll reset Buck", "reset Buck last week"."""
+    verb, led = talk.words[span.start - 1], talk.words[segment.start : span.start]
+    done = (verb.endswith("ed") or verb in _DONE_WORDS) and _PLANNING.isdisjoint(led)
+    return done and not _another_day(talk.words[span.end : segment.end])
+
+
 def owns(talk: Talk, span: NameSpan) -> bool:
     """ "Buck's owner was there": the name is only whose person or thing is spoken of."""
     return talk.words[span.end : span.end + 1] == ["'s"] and talk.words[span.end + 1 : span.end + 2] in _OWNED
@@ -135,8 +167,11 @@ _SEEN = frozenset({"saw", "met"})
 _THEN = frozenset({"next", "last", "another"})
 _DAYS = frozenset(
     {"week", "month", "time", "visit", "trip", "year", "day", "fortnight", "monday", "tuesday", "wednesday", "thursday"}
-    | {"friday", "saturday", "sunday"}
+    | {"friday", "saturday", "sunday", "winter", "summer", "spring", "autumn", "fall", "season"}
 )
+_HAD_IT = frozenset({"the", "one", "same"})
+_LIKE_IT = frozenset({"like", "once"})
+_STOPS = SENTENCE_ENDS | {","}
 _OTHER_DAYS = frozenset({"tomorrow", "yesterday"})
 _WITH = frozenset({"with", "without", "beside", "behind", "about", "near"})
 _ALIKE = frozenset({"same", "likewise", "ditto"})
@@ -153,6 +188,16 @@ RETURNING = frozenset(
 )
 
 
+def spoken_of(talk: Talk, span: NameSpan) -> bool:
+    """Whether the horse is only spoken of: as somebody's, as kin, as the one that bit him, or in passing."""
+    return owns(talk, span) or bred_from(talk, span) or turns_on(talk, span.end) or in_passing(talk, span)
+
+
+def kept_away(talk: Talk, names: list[NameSpan]) -> list[NameSpan]:
+    """The names that head a sentence in which the horse is only spoken of."""
+    return [s for s in names if s.start and in_passing(talk, s) and s.start == sentence_start(talk, s.start)]
+
+
 def in_passing(talk: Talk, span: NameSpan) -> bool:
     """ "Didn't get to Buck", "Buck's away", "I did Buck last week", "she stood next to Buck": he is not turned to.
 
@@ -161,6 +206,8 @@ def in_passing(talk: Talk, span: NameSpan) -> bool:
     start = sentence_start(talk, span.start)
     end = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
     before, behind = talk.words[start : span.start], talk.words[span.end : end]
+    if _had_it_then(talk, span) or _brought_to_mind(before, behind):
+        return True
     if any("horse" in m.readings and m.start != span.start for m in talk.starting_in(start, end)):
         return _with_another(before, behind)  # "Buck's next week, it's Misty I mean": the other one is turned to
     away = _is_away(behind)
@@ -168,6 +215,24 @@ def in_passing(talk: Talk, span: NameSpan) -> bool:
     if [m for m in told if not (away and m.start >= span.end and m.is_any(_KEPT_AWAY))]:
         return False
     return away or _not_reached(before, behind) or _with_another(before, behind) or _another_day(before + behind)
+
+
+def _had_it_then(talk: Talk, span: NameSpan) -> bool:
+    """ "A corn, Buck had the same last year", "Buck had one like it": what was found is only set beside his."""
+    stop = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in _STOPS), len(talk.words))
+    said = talk.words[span.end : stop]
+    if (
+        said[:1] != ["had"]
+        or _HAD_IT.isdisjoint(said[1:3])
+        or any(m.is_any(_OF_TRADE) for m in talk.starting_in(span.end, stop))
+    ):
+        return False
+    return _another_day(said) or not _LIKE_IT.isdisjoint(said)
+
+
+def _brought_to_mind(before: list[str], behind: list[str]) -> bool:
+    """ "Bruise in the near fore, reminds me of Buck's."."""
+    return before[-2:] == ["me", "of"] and before[-3:-2] in (["reminds"], ["reminded"]) and behind[:1] in ([], ["'s"])
 
 
 def of_whom_nothing(talk: Talk, span: NameSpan) -> bool:

@@ -134,3 +134,59 @@ def test_asked_which_of_two_of_a_kind(read: Read, said: str, kind: str) -> None:
     assert not [flag for visit in read(text, "Tally", "Buck") for flag in visit.flags]
     flags = [flag for visit in read(f"{text} {said.format(kind)}", "Tally", "Buck") for flag in visit.flags]
     assert [(flag.kind, flag.quote.lower()) for flag in flags] == [("horse", f"the {kind}")]
+
+
+@pytest.mark.parametrize("done", ["reset Buck", "I reset Buck", "and reset Buck", "then I reset Buck all round"])
+@pytest.mark.parametrize("lead", ["Trimmed Tally", "Tally. Trimmed all four", "I trimmed Tally all round"])
+def test_done_to_the_one_named_behind(read: Read, lead: str, done: str) -> None:
+    tally, buck = "LF+RF+LH+RH work trim", "LF+RF+LH+RH work reset"
+    want = {"Tally": [tally], "Buck": ["- next_visit_weeks 6 planned", buck]}
+    assert _by_horse(read, f"{lead}. {done[0].upper()}{done[1:]}. Six weeks.") == want
+    assert _by_horse(read, f"{lead}, {done}. Six weeks.") == want
+
+
+@pytest.mark.parametrize(
+    ("said", "status"), [("I'll trim Buck next time.", " planned"), ("Trimmed Buck last week.", " history")]
+)
+def test_another_day_is_no_turn(read: Read, said: str, status: str) -> None:
+    assert _by_horse(read, f"Tally. Corn in the off fore. {said} Six weeks.") == {
+        "Tally": ["- next_visit_weeks 6 planned", "RF finding corn"],
+        "Buck": [f"LF+RF+LH+RH work trim{status}"],
+    }
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Get the vet to Tally.",
+        "I'd get the vet out to Tally.",
+        "Ring the vet about Tally.",
+        "Have the vet check Tally.",
+    ],
+)
+def test_the_vet_for_the_one_named(read: Read, said: str) -> None:
+    assert _by_horse(read, f"Tally. Trimmed the hinds. Then Buck. Corn in the off fore. {said} Five weeks.") == {
+        "Tally": ["- vet referral planned", "LH+RH work trim"],
+        "Buck": ["- next_visit_weeks 5 planned", "RF finding corn"],
+    }
+
+
+@pytest.mark.parametrize(
+    "beside",
+    [
+        "Buck had the same last winter",
+        "Buck had the same thing last year",
+        "Buck had one like it",
+        "reminds me of Buck's",
+    ],
+)
+@pytest.mark.parametrize("found", ["Thrush in the off hind", "She has a corn in the near fore"])
+def test_set_beside_anothers(read: Read, found: str, beside: str) -> None:
+    fact = "RH finding thrush" if "Thrush" in found else "LF finding corn"
+    said = _by_horse(read, f"Tally. {found}, {beside}. Reset in front. Six weeks.")
+    assert said == {"Tally": sorted([fact, "LF+RF work reset", "- next_visit_weeks 6 planned"])}
+
+
+def test_had_something_of_his_own(read: Read) -> None:
+    said = _by_horse(read, "Tally. Thrush in the off hind. Buck had the same shoes last year, reset in front.")
+    assert said == {"Tally": ["RH finding thrush"], "Buck": ["LF+RF work reset"]}
