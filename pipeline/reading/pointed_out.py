@@ -22,6 +22,7 @@ _BARS = frozenset({"bar", "straight_bar", "egg_bar", "heart_bar"})
 _NO_SHOES = frozenset({"pad", "pads", "wedge", "wedges", "clip", "clips", "stud", "studs", "nail", "nails", "packing"})
 _COPULA, _DONE = frozenset({"'s", "is", "was"}), frozenset({"new", "brand", "reset", "old"})
 _COPULAS = (["'s"], ["is"], ["was"])
+_CONTRARY, _QUITE = ["the", "opposite"], frozenset({"just", "quite", "exactly", "pretty", "much", "completely"})
 _BACK = 3  # sentences from what is pointed at to the words that point
 
 
@@ -78,12 +79,23 @@ def _point(talk: Talk, start: int, end: int, foot: str | None) -> None:
 
 
 def names_no_foot(talk: Talk, mention: Mention) -> bool:
-    """ "Call the vet on that canker", "the backs of her front shoes": words for a foot that mean something else."""
+    """ "Call the vet on that canker", "the backs of her front shoes", "the off fore's the opposite": no foot meant."""
+    if talk.words[mention.start : mention.end] == _CONTRARY:
+        return _said_of_a_foot(talk, mention)
     behind = talk.mention_starting(mention.end)
     if talk.words[mention.end - 1] in _ENDS_OF_A_SHOE:
         return talk.words[mention.end : mention.end + 1] == ["of"]
     pointed = talk.words[mention.end - 1] == "that" and behind is not None and behind.get("findings") is not None
     return pointed and behind is not None and talk.words[behind.end : behind.end + 1] not in _A_FOOT
+
+
+def _said_of_a_foot(talk: Talk, mention: Mention) -> bool:
+    """Whether a foot is said to be the opposite, "the off fore is the opposite, underrun": what it is like."""
+    at = mention.start - 1
+    while at > 0 and talk.words[at] in _QUITE:
+        at -= 1
+    subject = talk.mention_ending(at)
+    return talk.words[at] in _COPULA and subject is not None and subject.get("feet") is not None
 
 
 def _said_otherwise(talk: Talk, at: int) -> bool:

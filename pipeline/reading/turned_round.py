@@ -64,6 +64,7 @@ _BEFORE_SWAP = frozenset(
     }
 )  # fmt: skip
 _MIRRORED = {"LF": "RF", "RF": "LF", "LH": "RH", "RH": "LH", "bare_L": "bare_R", "bare_R": "bare_L"}
+_WENT = frozenset({"gone", "went", "goes", "going", "go", "grows", "grown", "leans", "leaning"})  # "gone the other way"
 _TWO = 2
 _BOTH = frozenset({"both"})
 _NOT_BOTH = frozenset({",", "just", "only", "it", "'s", "the", "that", "is", "was", "his", "her", "on", "in", "no"})
@@ -212,7 +213,7 @@ def _swap_cue(talk: Talk, at: int, word: str) -> int | None:
     if word in _SWAPS and talk.words[at + 1 : at + 2] and talk.words[at + 1] in _SWAPPED:
         end = at + 3 if talk.words[at + 2 : at + 3] and talk.words[at + 2] in _ROUND else at + 2
     if end is None and (form := _OTHER_WAY.at(talk.words, at)):
-        end = at + len(form)
+        end = at + len(form) if _WENT.isdisjoint(talk.words[max(0, at - 2) : at]) else None
     closed = end is not None and (talk.words[end : end + 1] == [] or talk.words[end] in (",", *SENTENCE_ENDS))
     return end if closed else None
 

@@ -127,3 +127,22 @@ test_not_the_past = reads(
     ],
     "Tally. {}",
 )
+
+test_when_they_met = reads(
+    [
+        (
+            "Toe angle fifty on both fores, and they were both forty-five when I met him.",
+            ["LF+RF toe_angle 45 history", "LF+RF toe_angle 50"],
+        ),
+        ("He had a corn in the left front when I first met her.", ["LF finding corn history"]),
+        ("She was in egg bars in front when I first saw her.", ["LF+RF shoe_type egg_bar history"]),
+        (
+            "He had rubber shoes on both fronts when they lived in town.",
+            ["LF+RF shoe_material rubber history"],
+        ),
+        ("Leather pads on both fronts when he was living over the hill.", ["LF+RF pad leather history"]),
+        ("I was glad when I saw him. Corn in the left front.", ["LF finding corn"]),
+        ("They live in town. Rubber shoes on both fronts.", ["LF+RF shoe_material rubber"]),
+    ],
+    "Tally. {}",
+)

@@ -180,3 +180,34 @@ test_work_of_the_rest = reads(
     ],
     "Tally. {}",
 )
+
+test_what_a_foot_is_like = reads(
+    [
+        (
+            "Near fore's a club foot. The off fore's the opposite, underrun heels.",
+            ["LF finding club_foot", "RF finding underrun_heels"],
+        ),
+        (
+            "The right front is upright. Left front is just the opposite, a long toe.",
+            ["LF finding long_toe"],
+        ),
+        (
+            "Club foot on the left front. Right front was quite the opposite, flat soles.",
+            ["LF finding club_foot", "RF finding flat_sole"],
+        ),
+        (
+            "Near fore's a club foot. The off fore has gone the other way, it's a long toe.",
+            ["LF finding club_foot", "RF finding long_toe"],
+        ),
+        (
+            "Left front has contracted heels. Right front's gone the opposite way, underrun heels.",
+            ["LF finding contracted_heels", "RF finding underrun_heels"],
+        ),
+        ("Thrush in the near fore, none in the opposite.", ["LF finding thrush", "RF finding thrush absent"]),
+        (
+            "Toe crack in the near fore, corn in the off fore. No, the other way.",
+            ["LF finding corn", "RF finding crack @toe"],
+        ),
+    ],
+    "Tally. {}",
+)
