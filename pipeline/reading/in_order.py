@@ -205,6 +205,8 @@ def _head(sentence: list[Segment], row: list[Mention]) -> str | None:
     heads = [m for s in sentence for m in s.mentions if m.get("measures") in _SLOTS]
     before = [m for m in heads if m.end <= row[0].start]
     behind = [m for m in heads if m.start in (row[-1].end, row[0].end)]
+    if before and any(m.start == row[-1].end and m.get("measures") != before[-1].get("measures") for m in behind):
+        return None  # "left front and right front new, size one, five nails": a number each of two things
     found = (before or behind)[-1:]
     return found[0].get("measures") if found else None
 

@@ -182,3 +182,16 @@ test_a_second_list_for_the_other_foot = reads(
     ],
     "Tally. {}",
 )
+
+test_a_number_each_of_two_things = reads(
+    [
+        ("Left front and right front new, size one, five nails.",
+         ["LF+RF nails 5", "LF+RF shoe_size 1", "LF+RF work new_shoe"]),
+        ("Near hind and off hind reset, size aught, four and a half nails.",
+         ["LH+RH nail_size 4.5", "LH+RH shoe_size 0", "LH+RH work reset"]),
+        ("Left front and right front new, sizes one and two.",
+         ["LF shoe_size 1", "LF+RF work new_shoe", "RF shoe_size 2"]),
+        ("Near fore and off fore, nails five and six.", ["LF nails 5", "RF nails 6"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
