@@ -35,6 +35,8 @@ def some_days_ago(talk: Talk, sentence: list[Segment], segment: Segment) -> list
     if not days or (segment.present and not _the_one_that_had(talk, segment)) or segment.having("plans"):
         return []
     told = next((s.drafts for s in reversed(sentence) if s.index <= segment.index and s.drafts), [])
+    if any(d.value in _NAILED and "i" in talk.words[d.start - 1 : d.start + 1] for d in told):
+        return days  # "I pricked him last week"; whom somebody else quicked then has it today
     if any(d.slot == "shoe_state" or d.value in _NAILED for d in told):
         return []
     words = talk.words[segment.start : segment.end]

@@ -7,7 +7,7 @@ from itertools import product
 from pipeline.reading.all_season import CALENDAR, before_then, season_ahead, since_what, still_to_come
 from pipeline.reading.days_ago import event_ahead, some_days_ago
 from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.talk import Segment, Sentence, Talk
 from pipeline.reading.was_there import goes_on_again, in_it_still
 
 _KNOWN = frozenset({"know", "knew", "known"})
@@ -20,6 +20,10 @@ _GOES_ON = frozenset({
     "only", "just", "never", "was", "were", "is", "are", "did", "do", "had", "have", "has", "came", "went", "kept",
     "wo", "would", "could", "held", "always",
 })  # fmt: skip
+_BEFELL = frozenset({"foundered", "had", "'d", "got", "did", "was"})
+_IN = frozenset({"in"})
+_OTHER_THINGS = frozenset({"days", "weeks", "months", "hours", "minutes", "degrees", "of", "feet"})
+_RECENT_YEARS, _OLD_YEARS = range(11, 27), range(90, 100)
 _TIMES = CALENDAR | frozenset({
     "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month",
     "week", "year", "season", "cycle", "day", "ago",
@@ -39,7 +43,24 @@ def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[
 
 
 def _unlisted(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
-    return _when_it_was(talk, segment) or _before_at_end(talk, segment) or some_days_ago(talk, sentence, segment)
+    told = _when_it_was(talk, segment) or _before_at_end(talk, segment) or some_days_ago(talk, sentence, segment)
+    return told or _short_year(talk, segment)
+
+
+def tells_a_year(talk: Talk, sentence: Sentence) -> bool:
+    """Whether a segment closes with what may be a year of two digits."""
+    return sentence.says(_IN) and any(_short_year(talk, segment) for segment in sentence)
+
+
+def _short_year(talk: Talk, segment: Segment) -> list[Mention]:
+    """ "Foundered in twenty one", "had an abscess back in eighteen": a year, at the end of what befell him."""
+    year = next((m for m in segment.mentions if m.number and m.end == segment.end), None)
+    if year is None or year.number is None or talk.words[year.start - 1] != "in" or year.start - 1 <= segment.start:
+        return []
+    told = {*talk.words[segment.start : year.start]} & _BEFELL
+    ended = _OTHER_THINGS.isdisjoint(talk.words[segment.end : segment.end + 2])  # "in twenty days"
+    known = not year.number.fraction and (year.number.value in _RECENT_YEARS or year.number.value in _OLD_YEARS)
+    return [Mention(year.start, year.end, (year.start,), {"times": "history"})] if told and ended and known else []
 
 
 def _has_been(talk: Talk, segment: Segment) -> bool:

@@ -24,6 +24,7 @@ _ANNOUNCING = frozenset({"plan"})
 _NO_PLAN = frozenset({"no", "without", "worked", "working", "works", "held", "paid", "failed", "good", "bad"})
 _OF_TODAY = frozenset({"today", "now"})
 _TOLD = frozenset({"told", "asked"})
+_I_ASKED = (["i"], ["i", "'ve"], ["and", "i"], [".", "i"], [",", "i"], ["so", "i"], ["but", "i"])
 _TELLING, _WHO = 10, 4  # tokens back to who was told, and of who it was
 _KEEP = frozenset(
     {"keep", "it", "that", "the", "foot", "on", "with", "try", "have", "go", "start", "put", "get", "his", "her"}
@@ -215,13 +216,15 @@ def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
 
 
 def _told_to(talk: Talk, segment: Segment) -> None:
-    """ "Told the lad to soak it", "asked the owner's wife to keep it poulticed": what others are to do."""
+    """ "Told the lad to soak it", "asked the owner's wife to keep it poulticed": what others are to do; "I've asked for a soak"."""
     for draft in to_be_treated(talk, segment):
         plan_one(draft)
     for draft in [d for d in segment.drafts if d.slot == "treatment"]:
         led = talk.words[max(segment.start, draft.start - _TELLING) : draft.start]
         at = max((i for i, word in enumerate(led) if word in _TOLD), default=len(led))
         said = led[at + 1 :]
+        if said[:1] == ["for"] and led[:at][-2:] in _I_ASKED:
+            plan_one(draft)
         to = said.index("to") if "to" in said else 0
         if 0 < to <= _WHO and set(said[to + 1 :]) <= _KEEP and said[:1] != ["me"]:
             plan_one(draft)

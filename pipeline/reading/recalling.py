@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pipeline.reading.degrees_then import bare_degree, graded_apart, that_was_then
-from pipeline.reading.earlier_times import IT_WAS, WHERE, earlier_cues
+from pipeline.reading.earlier_times import IT_WAS, WHERE, earlier_cues, tells_a_year
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
@@ -44,7 +44,7 @@ _RATHER = Sayings("or rather there was", "rather there was", "or there was", "i 
 def recall(talk: Talk, sentence: Sentence) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
     recalled = went_on = been = False
-    timed = "times" in sentence.classes or sentence.says(_TELLING_WHEN)
+    timed = "times" in sentence.classes or sentence.says(_TELLING_WHEN) or tells_a_year(talk, sentence)
     if not timed and not any(segment.drafts for segment in sentence):
         return
     by_word = [rule for rule, words in _BY_WORD if sentence.says(words)]

@@ -207,11 +207,19 @@ test_in_a_year_that_is_past = reads(
     [
         ("Foundered in twenty twenty three. New fronts.", ["- finding laminitis history", "LF+RF work new_shoe"]),
         ("He had an abscess in the left front back in 2021.", ["LF finding abscess history"]),
+        ("He had an abscess in the left front back in eighteen.", ["LF finding abscess history"]),
+        ("He foundered in twenty one and came right.", ["- finding laminitis history"]),
+        ("Foundered in nineteen, so new fronts.", ["- finding laminitis history", "LF+RF work new_shoe"]),
         (
             "She had ringbone in the near fore in twenty nineteen, and sidebone in the off fore today.",
             ["LF finding ringbone history", "RF finding sidebone"],
         ),
         # no year
+        ("He foundered in twenty days of grass.", ["- finding laminitis"]),
+        (
+            "He had a corn in the left front, back in twenty one days.",
+            ["- next_visit_weeks 3 planned", "LF finding corn"],
+        ),
         (
             "Toe angles, fifty in front. Growth rings on the fronts, twenty or so.",
             ["LF+RF finding growth_rings", "LF+RF toe_angle 50"],

@@ -177,6 +177,18 @@ test_what_others_were_told_to_do = reads(
         ("Asked the groom to soak the off hind. Hinds trimmed.", ["LH+RH work trim", "RH treatment soak planned"]),
         ("The vet told me to soak it, so I soaked the off hind.", ["RH treatment soak"]),
         ("Told the lad to hold him and soaked the off hind.", ["RH treatment soak"]),
+        (
+            "Thrush in the off hind, I've asked for a soak every night.",
+            ["RH finding thrush", "RH treatment soak planned"],
+        ),
+        (
+            "Thrush in the off hind. I asked for it to be poulticed.",
+            ["RH finding thrush", "RH treatment poultice planned"],
+        ),
+        (
+            "Thrush in the off hind. She asked for a poultice, on it went.",
+            ["RH finding thrush", "RH treatment poultice"],
+        ),
     ],
     "Tansy. {}",
 )

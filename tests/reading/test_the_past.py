@@ -111,10 +111,20 @@ test_changed_for_another = reads(
     "Tally. {}",
 )
 
+test_quicked_by_himself = reads(
+    [
+        ("I pricked him last week in the left front.", ["LF finding quicked history"]),
+        ("I quicked him in the left front last week.", ["LF finding quicked history"]),
+        ("I quicked him on Tuesday, left front.", ["LF finding quicked history"]),
+    ],
+    "Tally. {}",
+)
+
 test_not_the_past = reads(
     [
         ("He lost the left front on Tuesday.", ["LF shoe_state lost"]),
         ("Somebody quicked him last week, left front.", ["LF finding quicked"]),
+        ("I quicked him, left front.", ["LF finding quicked"]),
         ("Reset the fronts before the show.", ["LF+RF work reset"]),
         ("He was due before the show. Leather pads in front.", ["LF+RF pad leather"]),
         ("Thrush in the left front since last week.", ["LF finding thrush"]),
