@@ -129,8 +129,7 @@ class HorseFinder(NameFinder):
                 leads = span.start == segment.start or self._only_openers(span.start)
                 leads = leads and not self._only_spoken_of(span)
                 if span.role == "opens" or leads:
-                    current = span.horse
-                    segment.horse = current
+                    current = segment.horse = span.horse
                 elif span.horse != current and self._put_right(segment) and closes(self._talk, segment, span):
                     segment.horse = span.horse  # "toe clips in front, no, sorry, toe clips on Buck": the rest stays
                 elif span.horse != current and closes(self._talk, segment, span):
@@ -140,8 +139,7 @@ class HorseFinder(NameFinder):
                     segment.horse = span.horse
                     current = span.horse if done_today(self._talk, segment, span) else current
                 elif span in away:
-                    segment.horse = span.horse
-                    lent = span  # "Buck's off, lame, doing him next week."
+                    segment.horse, lent = span.horse, span  # "Buck's off, lame, doing him next week."
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
                     owner = span.horse if self._feet_of(segment, span) else owner

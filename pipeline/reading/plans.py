@@ -216,7 +216,7 @@ def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
 
 
 def _told_to(talk: Talk, segment: Segment) -> None:
-    """ "Told the lad to soak it", "asked the owner's wife to keep it poulticed": what others are to do; "I've asked for a soak"."""
+    """ "Told the lad to soak it", "asked her to keep it poulticed", "I asked for a soak": what others are to do."""
     for draft in to_be_treated(talk, segment):
         plan_one(draft)
     for draft in [d for d in segment.drafts if d.slot == "treatment"]:
