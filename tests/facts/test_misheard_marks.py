@@ -11,6 +11,7 @@ from pipeline.reading import Reader
 from tests.bench.marks import SEED, misheard
 from tests.facts.misheard_marks import mishear_marks
 
+_OPENED_LAST = ("open_gor", "open_sed")  # behind the others, whose marks are drawn as they were before
 CORPUS = Path(__file__).resolve().parents[1] / "corpus"
 
 
@@ -36,7 +37,8 @@ def test_a_seed_turns_the_same_marks_again() -> None:
 
 
 def test_a_quarter_of_the_stops_heard_as_commas(reader: Reader) -> None:
-    total = misheard(reader, sorted(CORPUS.glob("open_*.jsonl")), SEED, stops=0.25)
+    paths = sorted(CORPUS.glob("open_*.jsonl"), key=lambda path: (path.stem in _OPENED_LAST, path.stem))
+    total = misheard(reader, paths, SEED, stops=0.25)
     assert total.memos == 2124
     assert total.f1 >= 0.98
     assert total.horses / total.visits >= 0.985
