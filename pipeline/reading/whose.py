@@ -103,7 +103,7 @@ def _coloured(talk: Talk, spans: Sequence[NameSpan]) -> dict[str, int]:
 def _described_behind(talk: Talk, span: NameSpan) -> list[str]:
     """ "Misty, the grey mare", "Buck's the big bay", "Buck the cob": its colour and its kind."""
     at = span.end + (talk.words[span.end : span.end + 1] in ([","], ["is"], ["'s"], ["was"]))
-    if talk.words[at : at + 1] != ["the"]:
+    if talk.words[at : at + 1] not in (["the"], ["a"], ["another"]):
         return []
     at += 1
     told = []

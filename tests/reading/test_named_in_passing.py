@@ -127,6 +127,11 @@ def test_told_by_its_kind(read: Read, form: str, said: str, first: str, other: s
     assert _by_horse(read, text) == {"Tally": ["LF finding corn", "LH finding thrush"], "Buck": ["RF finding corn"]}
 
 
+def test_one_told_by_another_article_is_of_the_kind_too(read: Read) -> None:
+    text = "Tally, the filly. Corn in the near fore. Buck, a filly too. Corn in the off fore. Thrush in the filly's left hind."
+    assert [flag.kind for visit in read(text, "Tally", "Buck") for flag in visit.flags] == ["horse"]
+
+
 @pytest.mark.parametrize("kind", ["mare", "gelding", "cob", "grey"])
 @pytest.mark.parametrize("said", ["The {} has thrush in the left hind.", "Thrush in the {}'s left hind."])
 def test_asked_which_of_two_of_a_kind(read: Read, said: str, kind: str) -> None:

@@ -183,6 +183,6 @@ def test_every_line_fits_a_terminal_of_80_columns(evening: Evening) -> None:
 def test_progress_is_told(evening: Evening) -> None:
     asked = [text.splitlines()[1] for text in evening.told if text.startswith("-") and "p play" in text]
     total = evening.keys.answered
-    # That it is one horse all through answers a field at that place too, of which nothing else was doubted.
-    assert asked[0].startswith(f"1 of {total + 1} ")
+    # That it is one horse all through answers two fields at that place too, of which nothing else was doubted.
+    assert asked[0].startswith(f"1 of {total + 2} ")
     assert asked[-1].startswith(f"{total} of {total} ")
