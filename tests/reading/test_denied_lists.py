@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import product
 
 import pytest
 
+from tests.reading.conftest import Read
 from tests.reading.telling import told
 
 _ROWS = (
@@ -27,7 +29,9 @@ def _line(feet: str, *values: str) -> list[str]:
 
 
 @pytest.mark.parametrize(("row", "items", "foot"), list(product(_ROWS, _ITEMS, _FEET)))
-def test_all_of_a_denied_list_is_denied_on_the_foot_behind_it(read, row, items, foot) -> None:
+def test_all_of_a_denied_list_is_denied_on_the_foot_behind_it(
+    read: Read, row: str, items: Sequence[tuple[str, str]], foot: tuple[str, str]
+) -> None:
     said = row.format(**dict(zip("abc", (words for words, _ in items), strict=True)))
     said = said[0].upper() + said[1:]
     where = f"in {foot[0]}" if foot[0].startswith("either") else f"in the {foot[0]}"
@@ -37,7 +41,7 @@ def test_all_of_a_denied_list_is_denied_on_the_foot_behind_it(read, row, items, 
 
 
 @pytest.mark.parametrize("row", _ROWS)
-def test_all_of_a_denied_list_is_denied_on_the_foot_ahead(read, row) -> None:
+def test_all_of_a_denied_list_is_denied_on_the_foot_ahead(read: Read, row: str) -> None:
     (visit,) = read(f"Off hind, {row.format(a='thrush', b='cracks', c='sidebone')}. Six weeks.")
     assert told(visit) == ["- next_visit_weeks 6 planned", *_line("RH", "thrush", "crack", "sidebone")]
 
@@ -70,7 +74,7 @@ def test_all_of_a_denied_list_is_denied_on_the_foot_ahead(read, row) -> None:
         ("Off hind, thrush, no, canker.", ["RH finding canker"]),
     ],
 )  # fmt: skip
-def test_where_a_denial_in_a_list_ends(read, text, facts) -> None:
+def test_where_a_denial_in_a_list_ends(read: Read, text: str, facts: list[str]) -> None:
     (visit,) = read(text)
     assert told(visit) == sorted(facts)
 
@@ -92,14 +96,14 @@ _PAUSES = (
         "Near fore, corn, {}, off hind, thrush.", "Near fore corn, {}, off hind thrush.",
     ))),
 )  # fmt: skip
-def test_a_pause_between_two_statements_takes_nothing_back(read, pause, frame) -> None:
+def test_a_pause_between_two_statements_takes_nothing_back(read: Read, pause: str, frame: str) -> None:
     said = frame.format(pause.capitalize() if ". {}" in frame else pause)
     (visit,) = read(said)
     assert told(visit) == ["LF finding corn", "RH finding thrush"]
 
 
 @pytest.mark.parametrize("pause", _PAUSES[:4])
-def test_a_pause_before_another_word_of_the_same_kind_takes_back(read, pause) -> None:
+def test_a_pause_before_another_word_of_the_same_kind_takes_back(read: Read, pause: str) -> None:
     (visit,) = read(f"Thrush in the near hind, {pause}, off hind.")
     assert told(visit) == ["RH finding thrush"]
     (visit,) = read(f"Thrush in the near hind, {pause}, thrush in the off hind.")
@@ -113,7 +117,7 @@ def test_a_pause_before_another_word_of_the_same_kind_takes_back(read, pause) ->
         "On the {} side there's thrush in front and a corn behind.", "{} side, front thrush, hind a corn.",
     ))),
 )  # fmt: skip
-def test_the_ends_are_of_the_side_that_heads_them(read, side, frame) -> None:
+def test_the_ends_are_of_the_side_that_heads_them(read: Read, side: str, frame: str) -> None:
     (visit,) = read(f"Trimmed. {frame.format(side.capitalize() if frame.startswith('{}') else side)} Six weeks.")
     feet = ("LF", "LH") if side == "left" else ("RF", "RH")
     found = [fact for fact in told(visit) if "finding" in fact]
@@ -124,7 +128,7 @@ def test_the_ends_are_of_the_side_that_heads_them(read, side, frame) -> None:
     "Near hind, canker. Three of the feet have thrush.", "Near hind, canker. Thrush in three of her feet.",
     "Near hind, canker. There's thrush in two of the four.", "Near hind, canker. Thrush in three feet.",
 ])  # fmt: skip
-def test_feet_that_are_only_counted_are_asked_about(read, text) -> None:
+def test_feet_that_are_only_counted_are_asked_about(read: Read, text: str) -> None:
     (visit,) = read(text)
     assert told(visit) == ["LH finding canker"]
     assert any("which they are" in flag.reason for flag in visit.flags)
@@ -140,6 +144,6 @@ def test_feet_that_are_only_counted_are_asked_about(read, text) -> None:
         ("Near fore, thrush, it was bad, no heat.", ["LF finding heat absent", "LF finding thrush ~severe"]),
     ],
 )
-def test_what_is_said_of_feet_and_degrees_all_the_same(read, text, facts) -> None:
+def test_what_is_said_of_feet_and_degrees_all_the_same(read: Read, text: str, facts: list[str]) -> None:
     (visit,) = read(text)
     assert [fact for fact in told(visit) if not fact.startswith("- ") and "corn" not in fact] == facts

@@ -128,7 +128,9 @@ def test_told_by_its_kind(read: Read, form: str, said: str, first: str, other: s
 
 
 def test_one_told_by_another_article_is_of_the_kind_too(read: Read) -> None:
-    text = "Tally, the filly. Corn in the near fore. Buck, a filly too. Corn in the off fore. Thrush in the filly's left hind."
+    text = (
+        "Tally, the filly. Corn in the near fore. Buck, a filly too. Heat in the off fore. Thrush in the filly's frog."
+    )
     assert [flag.kind for visit in read(text, "Tally", "Buck") for flag in visit.flags] == ["horse"]
 
 
