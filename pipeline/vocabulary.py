@@ -2,7 +2,7 @@
 
 Every file has the columns ``canonical,spoken,heard_as,source``. ``spoken`` and ``heard_as`` hold forms separated by
 ``|``; ``...`` inside a form stands for up to four words on the way ("nailed ... back on"). Brackets hold alternatives,
-which may be empty: "i [/do] wonder [if/whether]" stands for four forms, in the order in which they would be written
+which may be empty: "i [;do] wonder [if;whether]" stands for four forms, in the order in which they would be written
 out. ``heard_as`` is what recognisers tend to write instead. A line that starts with ``#`` is a comment. A mistake is
 refused with its line.
 """
@@ -205,9 +205,9 @@ def _written_out(form: str, where: str) -> list[str]:
         raise VocabularyError(f"{where}: the brackets of {form!r} do not match; none may stand inside others.")
     forms, gaps = [first], False
     for within, behind in zip(parts[::2], parts[1::2], strict=True):
-        alternatives = within.split("/")
+        alternatives = within.split(";")
         if len(set(alternatives)) < max(2, len(alternatives)):
-            raise VocabularyError(f"{where}: the brackets of {form!r} must hold two or more alternatives, as in [a/b].")
+            raise VocabularyError(f"{where}: the brackets of {form!r} must hold two or more alternatives, as in [a;b].")
         forms = [before + alternative + behind for before in forms for alternative in alternatives]
         gaps = gaps or "" in alternatives
     return [" ".join(one.split()) for one in forms] if gaps else forms

@@ -44,16 +44,16 @@ def test_reads_forms_comments_and_quoted_cells(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("cell", "forms"),
     [
-        ("[soft/mushy] frog", ["soft frog", "mushy frog"]),
+        ("[soft;mushy] frog", ["soft frog", "mushy frog"]),
         (
-            "frog [gone/turned] [soft/mushy]",
+            "frog [gone;turned] [soft;mushy]",
             ["frog gone soft", "frog gone mushy", "frog turned soft", "frog turned mushy"],
         ),
-        ("[/rather/a bit] soft", ["soft", "rather soft", "a bit soft"]),
-        ("soft [at/] the frog", ["soft at the frog", "soft the frog"]),
-        ("soft[/ened]", ["soft", "softened"]),
-        ("[frog .../bars ...] soft | n/a", ["frog ... soft", "bars ... soft", "n/a"]),
-        ("rotten|[soft/mushy] frog|foul", ["rotten", "soft frog", "mushy frog", "foul"]),
+        ("[;rather;a bit] soft", ["soft", "rather soft", "a bit soft"]),
+        ("soft [at;] the frog", ["soft at the frog", "soft the frog"]),
+        ("soft[;ened]", ["soft", "softened"]),
+        ("[frog ...;bars ...] soft | n/a", ["frog ... soft", "bars ... soft", "n/a"]),
+        ("rotten|[soft;mushy] frog|foul", ["rotten", "soft frog", "mushy frog", "foul"]),
     ],
 )
 def test_alternatives_stand_for_the_forms_they_would_be_written_out_as(
@@ -64,7 +64,7 @@ def test_alternatives_stand_for_the_forms_they_would_be_written_out_as(
 
 
 def test_alternatives_are_the_same_words_as_their_forms_written_out(tmp_path: Path) -> None:
-    first = load_vocabulary(_write(tmp_path, "findings", "thrush,[soft/mushy] [/old] frog,,x\n")).version
+    first = load_vocabulary(_write(tmp_path, "findings", "thrush,[soft;mushy] [;old] frog,,x\n")).version
     assert load_vocabulary(tmp_path).version == first
     written = "thrush,soft frog|soft old frog|mushy frog|mushy old frog,,x\n"
     assert load_vocabulary(_write(tmp_path, "findings", written)).version == first
@@ -114,17 +114,17 @@ def test_version_changes_with_any_word(tmp_path: Path) -> None:
         ("pulses", "normal,normal,NORMAL,common practice\n", "pulses.csv line 2: 'NORMAL' must be words"),
         ("pulses", "normal,not [raised,,x\n", "pulses.csv line 2: the brackets of 'not [raised' do not match"),
         ("pulses", "normal,quiet,raised/up],x\n", "pulses.csv line 2: the brackets of 'raised/up]' do not match"),
-        ("pulses", "normal,not [up/[very/so] up],,x\n", "pulses.csv line 2: the brackets of 'not [up/[very/so] up]'"),
+        ("pulses", "normal,not [up;[very;so] up],,x\n", "pulses.csv line 2: the brackets of 'not [up;[very;so] up]'"),
         ("pulses", "normal,]up/so[,,x\n", "pulses.csv line 2: the brackets of ']up/so[' do not match"),
         ("pulses", "normal,not [a|b],,x\n", "pulses.csv line 2: the brackets of 'not [a' do not match"),
         ("pulses", "normal,not [] up,,x\n", "pulses.csv line 2: the brackets of 'not [] up' must hold two or more"),
         ("pulses", "normal,not [up],,x\n", "pulses.csv line 2: the brackets of 'not [up]' must hold two or more"),
-        ("pulses", "normal,[up/so/up],,x\n", "pulses.csv line 2: the brackets of '[up/so/up]' must hold two or more"),
-        ("pulses", "normal,[quiet/],,x\n", "pulses.csv line 2: '' must be words"),
-        ("pulses", "normal,[quiet/Calm],,x\n", "pulses.csv line 2: 'Calm' must be words"),
+        ("pulses", "normal,[up;so;up],,x\n", "pulses.csv line 2: the brackets of '[up;so;up]' must hold two or more"),
+        ("pulses", "normal,[quiet;],,x\n", "pulses.csv line 2: '' must be words"),
+        ("pulses", "normal,[quiet;Calm],,x\n", "pulses.csv line 2: 'Calm' must be words"),
         (
             "pulses",
-            "normal,[so/very] quiet,,x\nraised,very [quiet/up],,x\n",
+            "normal,[so;very] quiet,,x\nraised,very [quiet;up],,x\n",
             "pulses.csv line 3: 'very quiet' means normal on line 2 already",
         ),
         ("pulses", "normal,normal,common practice\n", "pulses.csv line 2: 3 cells where 4 belong"),

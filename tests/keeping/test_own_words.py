@@ -63,8 +63,8 @@ def test_adding_again_changes_nothing(tmp_path: Path) -> None:
         (
             "findings",
             "thrush",
-            "[old/bad] rot",
-            "'[old/bad] rot' must be words of the small letters a to z, with single",
+            "[old;bad] rot",
+            "'[old;bad] rot' must be words of the small letters a to z, with single",
         ),
         ("findings", "thrush", "   ", "'' must be words of the small letters a to z, with single spaces."),
     ],
@@ -102,12 +102,12 @@ def test_forgetting_one_form_leaves_the_others(tmp_path: Path) -> None:
 
 def test_alternatives_written_by_hand_are_forms_of_their_own(tmp_path: Path) -> None:
     (tmp_path / "words").mkdir()
-    lines = "canonical,spoken,heard_as,source\nthrush,[porridge/gruel] [/old] frog,,own word\n"
+    lines = "canonical,spoken,heard_as,source\nthrush,[porridge;gruel] [;old] frog,,own word\n"
     (tmp_path / "words" / "findings.csv").write_text(lines, encoding="utf-8")
     forget_word(tmp_path, "porridge old frog")
     left = ["porridge frog", "gruel frog", "gruel old frog"]
     assert own_words(tmp_path) == [OwnWord("findings", "thrush", form) for form in left]
-    (tmp_path / "words" / "findings.csv").write_text(lines.replace("[/old", "[old"), encoding="utf-8")
+    (tmp_path / "words" / "findings.csv").write_text(lines.replace("[;old", "[old"), encoding="utf-8")
     with pytest.raises(VocabularyError, match=r"In your own words .*findings.csv line 2: the brackets of "):
         own_words(tmp_path)
 
