@@ -75,10 +75,14 @@ def factors(adapter: bytes) -> Iterator[tuple[str, NDArray[np.float32], NDArray[
     rows = [pieces[at] for at in np.argsort(order)]
     for name, (of_a, of_b) in zip(names, scales, strict=True):
         a, b, rows = rows[: len(of_a)], rows[len(of_a) : 2 * len(of_a)], rows[2 * len(of_a) :]
-        yield str(name), np.stack(a) * of_a[:, None], np.stack(b) * of_b[:, None]
+        yield str(name), _scaled(a, of_a), _scaled(b, of_b)
 
 
-def row_order(scales: NDArray[np.float32]) -> NDArray[np.intp]:
+def _scaled(rows: list[NDArray[np.int8]], scales: NDArray[np.floating]) -> NDArray[np.float32]:
+    return np.stack(rows) * scales[:, None].astype(np.float32)
+
+
+def row_order(scales: NDArray[np.floating]) -> NDArray[np.intp]:
     """How the rows of all factors lie in the file: by their scales, since rows of like scales spread alike."""
     return np.argsort(scales.ravel(), kind="stable")
 

@@ -11,7 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from pipeline.hearing.adapter import row_order
-from tests.bench.adapter.weights import in_levels, whole_numbers
+from tests.bench.adapter.weights import whole_numbers
 
 # Of each matrix by its name: A (rank, in) and B (rank, out); the matrix becomes W + B transposed times A.
 Factors = Mapping[str, tuple[NDArray[np.float32], NDArray[np.float32]]]
@@ -22,7 +22,18 @@ MOST = 11
 
 def rounded(factors: Factors) -> Factors:
     """The factors as the file will have them."""
-    return {name: (in_levels(a, MOST), in_levels(b, MOST)) for name, (a, b) in factors.items()}
+    return {name: (_rounded(a), _rounded(b)) for name, (a, b) in factors.items()}
+
+
+def _rounded(factor: NDArray[np.float32]) -> NDArray[np.float32]:
+    numbers, scale = _in_levels(factor)
+    return np.asarray(numbers * scale[:, None].astype(np.float32))
+
+
+def _in_levels(factor: NDArray[np.float32]) -> tuple[NDArray[np.int8], NDArray[np.float16]]:
+    """The whole numbers of a factor and the scale of each rank, which 16 bits tell closely enough."""
+    numbers, scale = whole_numbers(factor, MOST)
+    return numbers, scale.astype(np.float16)
 
 
 def at_strength(factors: Factors, strength: float) -> Factors:
@@ -33,9 +44,9 @@ def at_strength(factors: Factors, strength: float) -> Factors:
 def export(factors: Factors, out: Path) -> None:
     """Write the factors as ``pipeline.hearing.adapter.add`` reads them; the file appears only when it is whole."""
     names = sorted(factors)
-    sides = [[whole_numbers(factor, MOST) for factor in factors[name]] for name in names]
+    sides = [[_in_levels(factor) for factor in factors[name]] for name in names]
     shapes = np.array([(b.shape[1], a.shape[1]) for a, b in map(factors.__getitem__, names)], np.int32)
-    scales = np.array([[scale for _, scale in both] for both in sides], np.float32)
+    scales = np.array([[scale for _, scale in both] for both in sides], np.float16)
     rows = [row for both in sides for numbers, _ in both for row in numbers]
     out.parent.mkdir(parents=True, exist_ok=True)
     part = out.with_name(f"{out.name}.part")
@@ -44,7 +55,7 @@ def export(factors: Factors, out: Path) -> None:
 
 
 def packed(
-    names: Sequence[str], shapes: NDArray[np.int32], scales: NDArray[np.float32], rows: Sequence[NDArray[np.int8]]
+    names: Sequence[str], shapes: NDArray[np.int32], scales: NDArray[np.float16], rows: Sequence[NDArray[np.int8]]
 ) -> bytes:
     """The file: what is told of the matrices, and their rows by scale, each in a zlib stream of its own.
 
