@@ -7,12 +7,14 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from importlib.resources import files
+from itertools import takewhile
 
 from pipeline.judging.naming import plain, the_feet
 from pipeline.record import Fact
 
 _MANY = 3  # feet treated alike, some of them without a finding
 _FINDINGS = frozenset({"finding", "shoe_state"})
+_IN_HAND = "foot: still in hand"  # the reader's rule by which a fact has its foot
 
 Group = tuple[list[Fact], str]
 Told = dict[tuple[str, str], dict[str, Fact]]
@@ -25,7 +27,10 @@ def _most_feet() -> dict[tuple[str, str], int]:
 
 
 def on_too_many_feet(present: Sequence[Fact]) -> Iterator[Group]:
-    """Groups of today's facts that are one thing on more feet than have it as a rule, each with its sentence."""
+    """Groups of today's facts that are one thing on more feet than have it as a rule, each with its sentence.
+
+    What follows while the same feet are still in hand stands or falls with it.
+    """
     told: Told = defaultdict(dict)
     for fact in present:
         if fact.foot is not None:
@@ -34,11 +39,21 @@ def on_too_many_feet(present: Sequence[Fact]) -> Iterator[Group]:
     for what, most in _most_feet().items():
         feet = told.get(what, {})
         if len(feet) > most:
+            behind = _behind(list(feet.values()), present)
+            too = ", and does what follows go for them too" if behind else ""
             yield (
-                list(feet.values()),
-                f"{_thing(feet)} is told of {the_feet(list(feet))}, more feet than have it as a rule; is it so?",
+                [*feet.values(), *behind],
+                f"{_thing(feet)} is told of {the_feet(list(feet))}, more feet than have it as a rule; is it so{too}?",
             )
     yield from _treated_without_a_finding(told, {f.foot for f in present if f.slot in _FINDINGS})
+
+
+def _behind(group: list[Fact], present: Sequence[Fact]) -> list[Fact]:
+    """The facts behind the group for which its feet were still in hand, up to the next foot that was named."""
+    end, feet = max(fact.span[1] for fact in group), {fact.foot for fact in group}
+    later = sorted((f for f in present if f.foot is not None and f.span[0] >= end), key=lambda fact: fact.span)
+    carried = takewhile(lambda fact: _IN_HAND in fact.rules and fact.foot in feet, later)
+    return list(carried)
 
 
 def _treated_without_a_finding(told: Told, found: set[str | None]) -> Iterator[Group]:

@@ -12,6 +12,7 @@ from pipeline.record import FEET, WORDED_SLOTS, Fact, Status
 from tests.judging.making import fact
 
 ROWS = list(csv.DictReader((files("pipeline.judging") / "single_feet.csv").read_text(encoding="utf-8").splitlines()))
+_CARRIED = "foot: still in hand"
 
 
 def on(slot: str, value: str | float, *feet: str, **more: object) -> list[Fact]:
@@ -69,3 +70,21 @@ def test_three_feet_treated_of_which_some_have_nothing() -> None:
 
 def test_hardener_on_all_feet_of_a_horse_without_findings() -> None:
     assert sentences(*on("treatment", "hardener", *FEET)) == []
+
+
+def test_what_follows_while_the_same_feet_are_in_hand_is_asked_too() -> None:
+    told = on("finding", "close_nail", "LF", "RF", span=(0, 10))
+    carried = on("work", "new_shoe", "LF", "RF", span=(20, 30), rules=[_CARRIED])
+    named = on("nails", 6.0, "RF", span=(40, 50))
+    behind = on("nail_line", "good", "RF", span=(60, 70), rules=[_CARRIED])
+    ((group, sentence),) = disagreements([*told, *carried, *named, *behind])
+    assert group == [*told, *carried]
+    assert sentence.endswith("is it so, and does what follows go for them too?")
+
+
+def test_what_went_before_or_is_of_another_foot_is_not_asked() -> None:
+    before = on("work", "new_shoe", "LF", span=(0, 10), rules=[_CARRIED])
+    told = on("finding", "close_nail", "LF", "RF", span=(20, 30))
+    other = on("nail_line", "good", "LH", span=(40, 50), rules=[_CARRIED])
+    ((group, _),) = disagreements([*before, *told, *other])
+    assert group == told
