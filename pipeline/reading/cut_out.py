@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Talk
 
@@ -11,7 +12,7 @@ _BACK = (["back"], ["out"], ["away"])
 _IT = (["it"], ["that"], ["them"], ["those"], ["this"])
 _WELL = frozenset({"all", "right", "well", "a", "bit", "good"})
 _OPENED = frozenset({"opened", "dug"})
-_RAN = frozenset({"drained", "drain", "draining", "pus"})
+_RAN = frozenset({"drained", "drain", "draining", "drainage", "pus"})
 _WHOSE = frozenset({"the", "that", "his", "her", "both", "all"})
 _CLEANED = frozenset({"thrush", "scratches"})
 _FOR = frozenset({"white_line_disease", "keratoma", "canker"})
@@ -45,7 +46,7 @@ def _cut_back(talk: Talk) -> None:
             continue
         if any(m.get("not_facts") for m in talk.holding(at)):
             continue  # "dug it out of the muckheap"
-        if not any(d.slot == "treatment" and d.value == "resection" for d in segment.drafts):
+        if not any(d.slot == "treatment" and (d.value == "resection" or d.start <= at < d.end) for d in segment.drafts):
             draft = Draft("treatment", "resection", segment, at, at + 1)
             draft.evidence.add(at)
             draft.note("treatment: it was cut out")
@@ -65,7 +66,21 @@ def _opened(talk: Talk) -> None:
 
 def _told_last(talk: Talk, at: int, what: frozenset[str] = _FOR) -> bool:
     found = [m for m in talk.having("findings") if m.start < at]
-    return bool(found) and found[-1].get("findings") in what
+    return bool(found) and found[-1].get("findings") in what and not _elsewhere(talk, found[-1].start, at)
+
+
+def _elsewhere(talk: Talk, found: int, at: int) -> bool:
+    """ "Thrush in the near hind. Off fore, opened it up": of another foot, or of another horse, than what was found."""
+    there, here = talk.segment_at(found), talk.segment_at(at)
+    if there is None or here is None or there.sentence == here.sentence:
+        return False
+    feet = [(m, named) for m in talk.having("feet") if (named := resolve(str(m.get("feet")), None))]
+    headed = [named for m, named in feet if talk.sentence(here.sentence)[0].start <= m.start < at]
+    told = talk.sentence(there.sentence)
+    before = [named for m, named in feet if m.start < told[-1].end]
+    own = [named for m, named in feet if told[0].start <= m.start < told[-1].end] or before[-1:]
+    another = bool(headed and own) and not any(set(headed[-1]) & set(named) for named in own)
+    return another or there.horse != here.horse
 
 
 def _cut(talk: Talk, foot: Mention) -> int | None:

@@ -14,6 +14,7 @@ from pipeline.reading.told_apart import those
 from pipeline.reading.whole_horse import in_every
 from pipeline.record import FEET, HORSE_SLOTS
 
+_OF_ONE_FOOT = (["side"], ["heel"], ["quarter"], ["branch"])
 _A_FOOT = (["a", "foot"], ["a", "shoe"], ["the", "foot"], ["per", "foot"], ["per", "shoe"])
 _PAIR = 2
 _OF_A_SHOE = ("work", "shoe_size", "shoe_type", "shoe_material")
@@ -107,7 +108,7 @@ def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
 
 
 def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
-    """ "Six nails in each", said with one foot in hand, is both of the pair.
+    """ "Six nails in each", said with one foot in hand, is both of the pair; "a stud in each heel" is not.
 
     The nails are of one size on all the feet that they were counted for.
     """
@@ -115,7 +116,7 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     told = range(draft.start, min(behind, len(talk.words)))
     each = any(
         (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] in _A_FOOT)
-        and talk.words[i + 1 : i + 2] != ["side"]
+        and talk.words[i + 1 : i + 2] not in _OF_ONE_FOOT
         for i in told
     )
     if draft.slot == "nail_size" and feet:

@@ -29,6 +29,7 @@ _SAID_OF_ALL = "foot: one of several, but not which"
 _ONE = frozenset({"a", "one", "another"})
 _SHOES = frozenset({"shoe", "one", "plate", "foot"})
 _LEADING = frozenset({"the", "his", "her", "it", "was", "'s", "that", "is", "being"})
+_BEFALLING = frozenset({",", "he", "she", "'s", "'d", "has", "had", "is", "just", "again", "also"})
 _CLAUSE_ENDS = frozenset({",", *SENTENCE_ENDS})
 _CLOSING = _CLAUSE_ENDS | {"and", "but"}
 _AT_THE_END = frozenset({"front", "behind"})  # "in front", "up front", "behind"; not "both fronts"
@@ -110,6 +111,9 @@ def mark_one_of_several(talk: Talk) -> None:
             continue
         first = next((i for i in range(whole.start, whole.end) if talk.words[i] in _ENDS), whole.start)
         single = first < whole.end and talk.words[first] in _ENDS and _a_single(talk, first)
+        if single and _headed(talk, first):
+            whole.dropped = True
+            continue
         if single:
             _no_size(talk, first)
         if single or (first >= 2 and talk.words[first - 1] in _OWNED | {"of"} and _one_of(talk, first)):
@@ -124,13 +128,23 @@ def _no_size(talk: Talk, end: int) -> None:
 
 
 def _a_shoe(talk: Talk) -> None:
-    """ "Lost a front shoe": one of the fronts, and not the foot in hand."""
+    """ "Lost a front shoe": one of the fronts, and not the foot in hand, unless that heads it."""
     for at in [i for i in talk.where(_A_SHOE) if i > 1 and talk.words[i - 1] in _ENDS and talk.words[i - 2] in _ONE]:
         lost = any(at - _LOST <= m.start < at for m in talk.having("shoe_states"))
-        if lost and not any(m.start < at <= m.end for m in talk.having("feet")):
+        if lost and not any(m.start < at <= m.end for m in talk.having("feet")) and not _headed(talk, at - 1):
             feet = {"feet": "fronts" if _ENDS[talk.words[at - 1]] == "F" else "hinds"}
             talk.mentions.append(Mention(at - 1, at, (at - 1,), feet, MatchKind.VARIANT))
     talk.in_order()
+
+
+def _headed(talk: Talk, end: int) -> bool:
+    """ "Near fore, he's lost a front shoe": a foot of that end, and nothing more, leads to what befell the shoe."""
+    lost = max((m.start for m in talk.having("shoe_states") if m.start < end <= m.end + 1), default=0)
+    while lost and talk.words[lost - 1] in _BEFALLING:
+        lost -= 1
+    foot = talk.mention_ending(lost)
+    name = str(foot.get("feet")) if foot is not None else ""
+    return name in FEET and name[1] == _ENDS[talk.words[end]]
 
 
 def take_foot_of_one(talk: Talk) -> None:

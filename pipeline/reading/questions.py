@@ -9,6 +9,7 @@ from pipeline.reading.foot_groups import Groups
 from pipeline.reading.mentions import Mention
 from pipeline.reading.scopes import reached
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import Severity
 
 SOUGHT = "only looked for"
@@ -23,6 +24,7 @@ _SPOKE_OF = frozenset(
     | {"swore", "insisted"}
 )
 _ASKED = frozenset({"asked", "asking", "asks", "wondered", "wondering"})
+_WONDERED, _MUSING = frozenset({"wondered", "wondering"}), frozenset({"half", "just", "only", "was", "were"})
 _SURE = frozenset({"thought", "reckoned", "feared", "swore", "insisted"})
 _SPOKE_OF_WHAT = frozenset(
     {(word, "about") for word in _SPOKE_OF}
@@ -221,9 +223,20 @@ def _asked_by_others(talk: Talk, segment: Segment) -> list[Draft]:
     """ "They asked was he foundered", "she wondered had it a corn": the findings of a question told."""
     words = talk.words[segment.start : segment.end]
     at = next((i for i, pair in enumerate(pairwise(words)) if pair[0] in _ASKED and pair[1] in _ASKING), None)
-    if at is None or words[at + 2 : at + 3] not in _ASKED_OF:
+    if at is None or words[at + 2 : at + 3] not in _ASKED_OF or _asked_myself(talk, segment, at):
         return []
     return [d for d in segment.drafts if d.slot in _ASKABLE and d.start > segment.start + at]
+
+
+def _asked_myself(talk: Talk, segment: Segment, at: int) -> bool:
+    """ "I wondered was it thrush", "off fore, wondered was it thrush": who speaks doubts, and nobody asked."""
+    start = segment.start + at
+    if talk.words[start] not in _WONDERED or not segment.having("doubts"):
+        return False
+    while start and talk.words[start - 1] in _MUSING:
+        start -= 1
+    foot = talk.mention_ending(start - (talk.words[start - 1] == ","))
+    return talk.words[start - 1] in ("i", "we", *SENTENCE_ENDS) or (foot is not None and foot.get("feet") is not None)
 
 
 def _looked_into(talk: Talk, segments: list[Segment]) -> bool:

@@ -25,7 +25,9 @@ _AMISS = frozenset({"nothing", "anything", "something", "much", "what", "owt", "
 ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
 _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
-_WEIGHING = (["let", "me", "think"], ["let", "me", "see"], ["come", "to", "think", "of", "it"])
+_WEIGHING = (
+    ["let", "me", "think"], ["let", "me", "see"], ["come", "to", "think", "of", "it"], ["half", "asleep"],
+)  # fmt: skip
 _HOLDING = (["hang", "on"], ["hold", "on"], ["wait"], ["hang", "about"])
 _MOMENTS = (["minute"], ["second"], ["sec"], ["tick"], ["moment"], ["mo"])
 _PAUSING = (

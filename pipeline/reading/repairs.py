@@ -59,6 +59,8 @@ def repair(talk: Talk) -> list[Strike]:
             strikes.append(Strike(mention.start, mention.end, None, what=what))
     index, right = 0, None
     cues = [m for m in talk.having("taking_back") if m.readings["taking_back"] in _CUES and not is_no_cue(talk, m)]
+    for cue in cues:
+        cue.readings.pop("manners", None)  # "fifty, half asleep, fifty two": not the horse
     while index < len(cues):
         run = [cues[index]]
         while index + 1 < len(cues) and _adjacent(talk, run[-1], cues[index + 1]):

@@ -31,10 +31,18 @@ _UNITS = {
 
 
 def _of_shoe(slot: str, scene: Scene, canonical: str, form: str) -> Framed:
-    """ "Both fronts reset, half rounds." """
-    feet = scene.pair() if plural(form) or form.endswith("s") else scene.one_foot()
+    """ "Both fronts reset, half rounds." With "in each" there are several; some forms name the stuff too."""
+    feet = scene.pair() if plural(form) or form.endswith(("s", " each")) else scene.one_foot()
     text = sentence(f"{scene.name(feet)} reset, {filled(form)}")
-    return Framed(text, (*on_feet(feet, "work", "reset"), *on_feet(feet, slot, canonical)))
+    return Framed(text, (*on_feet(feet, "work", "reset"), *on_feet(feet, slot, canonical), *_stuff(slot, feet, form)))
+
+
+def _stuff(slot: str, feet: Feet, form: str) -> tuple[Gold, ...]:
+    """The stuff that the name of a shoe holds: "flat steel" is a plain shoe, of steel."""
+    told = {word for word in form.split() if word in ("steel", "rubber", "plastic", "aluminum", "aluminium")}
+    if slot != "shoe_type" or not told:
+        return ()
+    return on_feet(feet, "shoe_material", told.pop().replace("aluminium", "aluminum"))
 
 
 def shoe_type(scene: Scene, canonical: str, form: str) -> Framed | None:
@@ -44,7 +52,8 @@ def shoe_type(scene: Scene, canonical: str, form: str) -> Framed | None:
     if canonical != "boot":
         return _of_shoe("shoe_type", scene, canonical, form)
     feet = scene.one_foot()
-    return Framed(sentence(f"{scene.name(feet)}, {form}"), on_feet(feet, "shoe_type", "boot"))
+    facts = (*on_feet(feet, "shoe_type", "boot"), *_stuff("shoe_type", feet, form))
+    return Framed(sentence(f"{scene.name(feet)}, {form}"), facts)
 
 
 def material(scene: Scene, canonical: str, form: str) -> Framed:

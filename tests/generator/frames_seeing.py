@@ -109,6 +109,8 @@ def not_fact(scene: Scene, canonical: str, form: str) -> Framed | None:
     """ "Somebody was on about wire mesh." A form that breaks off is left out."""
     if re.search(r" (a|the|his|her|some|my|from|in|as|to|of|on|for|out|me|like|i)$", form):
         return None
+    if form.startswith("gone "):  # a participle: nobody is "on about gone quiet", which says "about gone" besides
+        return Framed(sentence(f"the lads had {form}"), ())
     return Framed(sentence(f"somebody was on about {filled(form)}"), ())
 
 

@@ -24,6 +24,8 @@ _GROUPS = {
     "uk": {FRONTS: "both fores", HINDS: "both hinds", ALL: "all four feet"},
 }
 _BARE, _SHOD = "left without a shoe", "shod"
+_TRIMMED, _WEARS = "only trimmed", "wears a shoe"
+_STILL_ON = "the shoe is still on"
 _ON_A_SHOE = frozenset(
     {"shoe_size", "shoe_type", "shoe_material", "pad", "wedge", "packing", "nails", "nail_size", "nail_line", "clips"}
     | {"traction"}
@@ -87,6 +89,10 @@ class Scene:
         self._taken.update(_key(fact) for fact in facts)
         self._taken.update((fact.foot, _BARE) for fact in facts if _takes_off(fact))
         self._taken.update((fact.foot, _SHOD) for fact in facts if fact.slot in _ON_A_SHOE)
+        self._taken.update((fact.foot, _WEARS) for fact in facts if _on_today(fact))
+        self._taken.update((fact.foot, _STILL_ON) for fact in facts if _still_on(fact))
+        if not {fact.foot for fact in facts if _trims(fact)}.issuperset(ALL):
+            self._taken.update((fact.foot, _TRIMMED) for fact in facts if _trims(fact))
 
 
 def _key(fact: Gold) -> tuple[str | None, str]:
@@ -99,8 +105,33 @@ def _takes_off(fact: Gold) -> bool:
     return fact.slot == "work" and fact.value == "removed"
 
 
+def _trims(fact: Gold) -> bool:
+    """Whether a foot is trimmed. Unless all four are, it is told to wear no shoe today.
+
+    Who trimmed the off hind, shod others, and then says "size two behind" means the near hind alone, or both: two
+    farriers would differ.
+    """
+    return fact.slot == "work" and fact.value == "trim"
+
+
+def _on_today(fact: Gold) -> bool:
+    return fact.slot in _ON_A_SHOE and fact.status == "present"
+
+
+def _still_on(fact: Gold) -> bool:
+    """Whether a shoe was there, if worn or loose: nailed on again it was reset, and only a lost one was put back."""
+    return fact.slot == "shoe_state" and fact.value != "lost"
+
+
 def _clashes(fact: Gold) -> list[tuple[str | None, str]]:
     """What must not have been said: the same of the foot, or of the whole horse; or of any foot, for a horse."""
     _, topic = _key(fact)
-    topics = [topic, *([_BARE] if fact.slot in _ON_A_SHOE else []), *([_SHOD] if _takes_off(fact) else [])]
+    bars = (
+        (_BARE, fact.slot in _ON_A_SHOE),
+        (_SHOD, _takes_off(fact)),
+        (_TRIMMED, _on_today(fact)),
+        (_WEARS, _trims(fact)),
+        (_STILL_ON, fact.slot == "work" and fact.value == "put_back"),
+    )
+    topics = [topic, *(said for said, barred in bars if barred)]
     return [(foot, said) for said in topics for foot in ((None, *FEET) if fact.foot is None else (None, fact.foot))]

@@ -262,3 +262,15 @@ test_the_nails_of_the_other_feet = reads(
         ("Size three and a half nails in front. Size ones behind.", ["LF+RF nail_size 3.5", "LH+RH shoe_size 1"]),
     ]
 )
+
+test_each_part_of_a_foot_is_of_that_foot = reads(
+    [
+        ("Left hind reset, stud in each heel.", ["LH traction studs", "LH work reset"]),
+        ("Off fore reset, clip on each quarter.", ["RF clips quarter", "RF work reset"]),
+        ("Right front reset, a stud in each branch.", ["RF traction studs", "RF work reset"]),
+        # each of two feet
+        ("Left hind reset, a stud in each.", ["LH work reset", "LH+RH traction studs"]),
+        ("Both hinds reset, stud in each heel.", ["LH+RH traction studs", "LH+RH work reset"]),
+    ],
+    "Tansy. {}",
+)

@@ -22,6 +22,10 @@ test_its_side_is_told = reads([
     ("Tally. Not one of the hinds had thrush.", ["LH+RH finding thrush absent"]),
     ("Tally. New shoes, size one front, size aught hind.",
      ["LF+RF shoe_size 1", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 0"]),
+    # a foot of that end, and nothing else, heads it
+    ("Tally. Near fore, dropped a front shoe.", ["LF shoe_state lost"]),
+    ("Tally. Right hind, she's just thrown a hind shoe.", ["RH shoe_state lost"]),
+    ("Tally. Off fore, he'd lost one front shoe.", ["RF shoe_state lost"]),
 ])  # fmt: skip
 
 WHICH = {
@@ -34,6 +38,8 @@ WHICH = {
     "Reset one of the fronts.": [],
     "No thrush in one of the hinds.": [],
     "Near hind, corn. He lost a front shoe.": ["- shoe_state lost", "LH finding corn"],
+    "Near fore, thrush. Lost a front shoe.": ["- shoe_state lost", "LF finding thrush"],
+    "Off hind, lost a front shoe.": ["- shoe_state lost"],
 }
 
 

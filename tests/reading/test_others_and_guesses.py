@@ -127,3 +127,17 @@ test_spoken_of_and_denied = reads(
         ),
     ]
 )
+
+test_what_i_wondered_is_doubted = reads(
+    [
+        ("Off fore, wondered was it thrush.", ["RF finding thrush suspected"]),
+        ("I half wondered was there a corn in the near fore.", ["LF finding corn suspected"]),
+        ("We were wondering is it an abscess, near hind.", ["LH finding abscess suspected"]),
+        ("Near hind, just wondered had she a bruise.", ["LH finding bruise suspected"]),
+        # others wondered
+        ("She wondered was it thrush in the off fore.", []),
+        ("The owner rang, wondered was it thrush in the off fore.", []),
+        ("Near hind, they were wondering was it an abscess.", []),
+    ],
+    "Tansy. {}",
+)

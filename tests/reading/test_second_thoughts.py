@@ -105,3 +105,17 @@ test_the_answer_of_one_foot_of_the_pair = reads(
         ("Pulse raised in the left front, no, the right front was raised.", ["RF pulse raised"]),
     ]
 )
+
+test_half_asleep_the_horse_or_the_speaker = reads(
+    [
+        ("Near hind, toe angle fifty degrees, half asleep, fifty two degrees.", ["LH toe_angle 52"]),
+        ("Reset in front, six nails, half asleep, seven.", ["LF+RF nails 7", "LF+RF work reset"]),
+        # the horse
+        (
+            "Near fore, corn. Today, half asleep. Both fores, thrush.",
+            ["- manner quiet", "LF finding corn", "LF+RF finding thrush"],
+        ),
+        ("Reset in front, half asleep, size two.", ["- manner quiet", "LF+RF shoe_size 2", "LF+RF work reset"]),
+    ],
+    "Tally. {}",
+)

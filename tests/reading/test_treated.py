@@ -123,3 +123,30 @@ test_all_over_it_is_one_foot = reads(
     ],
     "Tansy. {}",
 )
+
+test_opened_on_another_foot_it_is_no_thrush = reads(
+    [
+        ("Thrush in the near hind. Off fore, opened it up.", ["LH finding thrush", "RF treatment drained"]),
+        (
+            "Seedy toe in both hinds. Left front, dug it open.",
+            ["LF treatment drained", "LH+RH finding white_line_disease"],
+        ),
+        (
+            "Mud fever, off hind. Heat too. Near fore, opened that up.",
+            ["LF treatment drained", "RH finding heat", "RH finding scratches"],
+        ),
+        # of the foot that it was told of, or of the one in hand
+        ("Thrush in the near hind. Near hind, opened it up.", ["LH finding thrush"]),
+        (
+            "Seedy toe in both hinds. Right hind, dug it open.",
+            ["LH+RH finding white_line_disease", "RH treatment resection"],
+        ),
+        ("Off hind. Seedy toe. Opened it up.", ["RH finding white_line_disease", "RH treatment resection"]),
+        # a drainage hole is no wall opened
+        (
+            "White line disease in the off fore. Opened a drainage hole.",
+            ["RF finding white_line_disease", "RF treatment drained"],
+        ),
+    ],
+    "Tansy. {}",
+)
