@@ -189,8 +189,7 @@ def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
     segment = sentence[position]
     for end in [m.end for m in segment.having("plans", "unmet")] + regretted(talk, segment):
         told = talk.words[end - 1] != "about" or any(m.start >= end and m.is_any(CLASS_SLOTS) for m in segment.mentions)
-        told = told or end == segment.end  # not "about the weather"
-        _drop_unmet(sentence if told else sentence[: position + 1], position, end)
+        _drop_unmet(sentence if told or end == segment.end else sentence[: position + 1], position, end)
     for cue in segment.having("plans", "given_up"):
         _give_up(talk, sentence, cue)
     for cue in segment.having("plans", "before"):
