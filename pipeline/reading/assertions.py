@@ -90,7 +90,7 @@ def assert_all(talk: Talk, groups: Groups) -> None:
 
 def _deny_first(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     deny(talk, sentence)
-    deny_left_out(talk, sentence)
+    deny_left_out(talk, sentence, before)
     deny_under_heading(talk, sentence, before)
     there_where_excepted(talk, sentence)
 

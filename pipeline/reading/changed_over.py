@@ -31,7 +31,7 @@ _PULL = frozenset({"pull", "pulling", "strip", "whip", "remove"})
 _TAKE = frozenset({"take", "taking", "have", "get", "slip", "whip"})
 _CAME = frozenset({"in", "on", "off", "here", "down", "over", "up", "wearing", "wore", "to"})
 # Without one nothing came off for something else.
-_COMING = _EXCHANGED | _PULL | {"out", "off", "from", "came", "had", "been", "worn"}
+_COMING = _EXCHANGED | _PULL | {"out", "off", "from", "came", "had", "been", "worn", "since", "pulled", "removed"}
 _HAD = frozenset({"had", "'d", "wore", "was", "were"})
 _GONE_TO = frozenset({(go, to) for go in ("gone", "went", "go", "over", "back") for to in ("to", "into", "with")})
 _LEAVING = frozenset(
@@ -42,6 +42,7 @@ _DEGREES = (("wedge", "pad"), ("pad", "wedge"))
 _HAD_HAD = frozenset({("'d", "had"), ("had", "had"), ("'d", "been"), ("had", "been"), ("'d", "worn")})
 _THOSE, _IS_OUT = frozenset({"those", "them", "these"}), frozenset({"'s", "is", "came", "come", "'re", "are"})
 _NEAR = 5
+_TAKEN_OUT = frozenset({("took", "out"), ("took", "off"), ("pulled", "out"), ("whipped", "out")})
 
 
 def changed_over(talk: Talk, sentence: Sentence) -> None:
@@ -60,6 +61,7 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
                     or _left(talk, sentence, draft)
                     or _came_in(talk, sentence, draft)
                     or _out_of_those(talk, sentence, draft)
+                    or _since_then(talk, sentence, draft)
                 )
             )
             off = off or (coming and draft.slot in _SET and _left(talk, sentence, draft))
@@ -142,7 +144,19 @@ def _left(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
     led, before = talk.words[begin - 2 : begin], talk.words[max(sentence[0].start, begin - _NEAR) : begin]
     if led in (["out", "of"], ["off", "with"]) and "made" not in before:
         return True
+    joined = [d for s in sentence for d in s.drafts if d.end == begin and d.slot in _COME_OFF]
+    if joined and "and" in talk.words[begin - 1 : begin + 1]:
+        return _left(talk, sentence, joined[0])
+    taken = led[-1:] in (["pulled"], ["removed"]) or tuple(led) in _TAKEN_OUT
+    if taken and draft.slot != "shoe_type" and "back" not in talk.words[draft.end : sentence[-1].end]:
+        return True  # "took out the wedges"
     return _exchanged(talk, sentence, draft)
+
+
+def _since_then(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
+    """ "In an egg bar since March, plain today": worn until today."""
+    later = _later(sentence, draft) if "since" in talk.words[draft.end : draft.segment.end] else None
+    return later is not None and bool(later.segment.having("times", "today"))
 
 
 def _out_of_those(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:

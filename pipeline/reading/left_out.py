@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.denials import deny_one
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 
 _SLOTS = frozenset({"treatment", "packing", "pad", "clips", "traction"})
@@ -14,14 +15,28 @@ _LED = (
     ("was", "out"), ("were", "out"), ("'m", "out"), ("'re", "out"),
     ("all", "out"), ("clean", "out"), ("held", "back"),
 )  # fmt: skip
+_INTENDED = Sayings("planned", "intended", "thought of", "thinking of", "in mind", "was to have", "plan was")
+_GIVEN_UP = Sayings(
+    *(f"{left} {it} {off}" for left in ("left", "leaving") for it in ("it", "them") for off in ("off", "out")),
+    "did n't bother", "did n't need them", "went without", "decided against",
+)  # fmt: skip
+_MEANT = _SLOTS | {"shoe_type", "wedge"}
+_STOP = frozenset({"stop", "quit", "stopped"})
 _LEFT = frozenset({"left", "leave", "leaving"})
 _AWAY = frozenset({"off", "out"})
 _SMALL = frozenset({"the", "his", "her", "any", "on", "that", "of", "a", "all", "those", "usual"})
 _VERBS = _SKIPPED | _LEFT | {verb for verb, _ in _LED}
 
 
-def deny_left_out(talk: Talk, sentence: Sentence) -> None:
+def deny_left_out(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     """Deny what was left out, and drop what was said of it before in the same sentence."""
+    if sentence.says(_INTENDED.first_words):
+        _give_up(talk, sentence)
+    if before.says(_INTENDED.first_words) and _GIVEN_UP.at(talk.words, sentence[0].start):
+        _give_up(talk, [*before, *sentence])
+    for draft in [d for s in sentence for d in s.drafts if d.slot == "treatment"] if sentence.says(_STOP) else ():
+        if talk.words[draft.start - 1] in _STOP:
+            draft.drop("to be stopped")
     if not sentence.says(_VERBS) or any(s.having("plans") for s in sentence):
         return
     for segment in sentence:
@@ -30,6 +45,18 @@ def deny_left_out(talk: Talk, sentence: Sentence) -> None:
             for earlier in [d for d in said if d.start < draft.start and _same_feet(d, draft)]:
                 earlier.drop("left out after all")
             deny_one(draft)
+
+
+def _give_up(talk: Talk, sentence: list[Segment]) -> None:
+    """ "I'd planned bars in front but left them off": nothing was put on, and no shoe was left off."""
+    intended: list[Draft] = []
+    for segment in sentence:
+        words = talk.words[segment.start : segment.end]
+        if intended and _GIVEN_UP.said_in(words):
+            for draft in [*intended, *(d for d in segment.drafts if d.value == "removed")]:
+                draft.drop("only intended")
+        if intended or (_INTENDED.said_in(words) and "as" not in words):
+            intended += [d for d in segment.drafts if d.slot in _MEANT]
 
 
 def _same_feet(one: Draft, other: Draft) -> bool:

@@ -16,6 +16,7 @@ from pipeline.reading.tokens import NOT
 from pipeline.reading.treated import TO_DO, to_be_treated
 from pipeline.reading.wishes import HAVE, regretted
 from pipeline.record import Status
+from pipeline.vocabulary import CLASS_SLOTS
 
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
 _LATER = _DAYS | SEASONS | {"tomorrow", "next"} | TO_COME
@@ -187,7 +188,8 @@ def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
     """Drop what was only intended, given up or feared."""
     segment = sentence[position]
     for end in [m.end for m in segment.having("plans", "unmet")] + regretted(talk, segment):
-        _drop_unmet(sentence, position, end)
+        told = talk.words[end - 1] != "about" or any(m.start >= end and m.is_any(CLASS_SLOTS) for m in segment.mentions)
+        _drop_unmet(sentence if told or end == segment.end else sentence[: position + 1], position, end)
     for cue in segment.having("plans", "given_up"):
         _give_up(talk, sentence, cue)
     for cue in segment.having("plans", "before"):
@@ -354,9 +356,16 @@ def _plan_end(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
     today += [s.start for s in sentence if s.start > cue.end and turns_to_today(talk, s)]
     joined = [s for s in sentence if s.joined_by("but", ", but", "so", ", so") or talk.words[s.start] == "so"]
     turns = [s.start for s in joined if s.start > cue.end]
+    turns += [s.start for s in sentence if s.start > cue.end and _done_instead(talk, s)]
     if _unwanted(talk, cue):
         turns += [s.start for s in sentence if s.start > cue.end and s.own_clause]
     return min([*today, *turns], default=sentence[-1].end)
+
+
+def _done_instead(talk: Talk, segment: Segment) -> bool:
+    """ "Told them to stop and soaked it myself": "soaked it" was done; "wrapped and soaked" is to be."""
+    done = any(d.start == segment.start and talk.words[d.start].endswith("ed") for d in segment.drafts)
+    return done and segment.joined_by("and", ", and") and talk.words[segment.start + 1] in _HIM
 
 
 def _due_then(talk: Talk, draft: Draft) -> bool:

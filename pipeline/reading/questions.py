@@ -10,7 +10,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.scopes import reached
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
-from pipeline.record import Severity
+from pipeline.record import Severity, Status
 
 SOUGHT = "only looked for"
 _ASKABLE = frozenset({"finding", "gait"})
@@ -50,6 +50,9 @@ _YES = (
 )  # fmt: skip
 _FITTED = frozenset({"traction", "pad", "clips", "packing"})
 _NO = frozenset({"no", "nope", "none", "nah", "never", "nil"})
+_NOT_ON = frozenset({
+    ("not", "today"), ("not", "this"), ("not", "yet"), ("no", "need"), ("no", "thanks"), ("says", "no"),
+})  # fmt: skip
 _NONE_OF_THEM = ([",", "no"], [",", "none"], [",", "not"], [",", "nothing"])
 _NONE = frozenset({"neither", "none", "no", "nope", "nowhere", "not", "n't", "never", "nor", "nil", "nothing"})
 _SAYS = frozenset({"says", "said", "say", "reckons", "tells", "reckoned"})
@@ -97,9 +100,13 @@ def _drop_fittings_answered_no(talk: Talk, sentence: Sentence) -> None:
     """ "Studs? No, no studs in any of the four", "pads? None.": not on; "toe clips? No, side clips" is left alone."""
     words = talk.words[sentence[-1].end + 1 : sentence[-1].end + 4]
     told_no = words[:1] and words[0] in _NO and (words[1:2] in ([], ["."]) or words[1:] in _NONE_OF_THEM)
-    for draft in [d for d in sentence[-1].drafts if d.slot in _FITTED] if told_no else ():
+    not_on = tuple(words[:2]) in _NOT_ON or tuple(words[1:3]) in _NOT_ON
+    for draft in [d for d in sentence[-1].drafts if d.slot in _FITTED] if told_no or not_on else ():
         if talk.words_beside(draft.segment, range(draft.start, draft.end)) <= _CALLED:
-            draft.drop(SOUGHT)
+            if not_on:
+                draft.status = Status.ABSENT  # "studs? Not this time"
+            else:
+                draft.drop(SOUGHT)
 
 
 def _said_of_then(talk: Talk, segment: Segment, cue: Mention) -> bool:

@@ -198,3 +198,33 @@ test_out_of_those_now = reads(
         ("Bar shoes in front, and he's not out of them yet.", ["LF+RF shoe_type bar"]),
     ],
 )
+
+test_worn_since_and_not_today = reads(
+    [
+        ("Near fore, in an egg bar since March, plain today.",
+         ["LF shoe_type egg_bar history", "LF shoe_type plain"]),
+        ("Fronts, in leather pads since last fall, still in.",
+         ["LF+RF pad leather"]),
+        ("Fronts in wedges since March, bare behind today.",
+         ["LF+RF pad wedge"]),
+        ("Hinds, wide webs since June, half rounds now.",
+         ["LH+RH shoe_type half_round", "LH+RH shoe_type wide_web history"]),
+        ("Fronts, in egg bars since March, reset today.",
+         ["LF+RF shoe_type egg_bar", "LF+RF work reset"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip
+
+test_pads_taken_out_by_hand = reads(
+    [
+        ("Took out the wedges in front.",
+         ["LF+RF pad wedge history"]),
+        ("Pulled the leather pads in front.",
+         ["LF+RF pad leather history"]),
+        ("Took off the wedges and leather in front.",
+         ["LF+RF pad leather history", "LF+RF pad wedge history"]),
+        ("Pulled the studs behind, cleaned the holes and put the studs back in.",
+         ["LH+RH traction studs"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip

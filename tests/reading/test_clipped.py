@@ -103,3 +103,19 @@ test_how_the_pads_are = reads(
         ("Fronts reset with pads. The pads are worn.", ["LF+RF shoe_state worn", "LF+RF work reset"]),
     ]
 )
+
+test_leather_beside_a_wedge = reads(
+    [
+        ("Near fore, wedge and leather.",
+         ["LF pad leather", "LF pad wedge"]),
+        ("Fronts, leather and a wedge.",
+         ["LF+RF pad leather", "LF+RF pad wedge"]),
+        ("No wedge or leather in front.",
+         ["LF+RF pad leather absent", "LF+RF pad wedge absent"]),
+        ("Left front, a wedge, and leather gloves on me.",
+         ["LF pad wedge"]),
+        ("Left front, leather and pine tar.",
+         ["LF packing pine_tar", "LF pad leather"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip

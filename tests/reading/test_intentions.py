@@ -255,3 +255,35 @@ test_treated_tonight_is_to_come = reads(
     ],
     "Tansy. {}",
 )
+
+test_planned_and_given_up = reads(
+    [
+        ("I'd planned leather pads in front but left them off.",
+         []),
+        ("Was to have egg bars in front. Left them off in the end.",
+         []),
+        ("Had studs in mind for the hinds, went without.",
+         []),
+        ("Reset the fronts, I'd planned studs behind, left them out.",
+         ["LF+RF work reset"]),
+        ("I'd planned leather pads in front and put them on.",
+         ["LF+RF pad leather"]),
+        ("Heart bars in front as planned, didn't need wedges.",
+         ["LF+RF pad wedge absent", "LF+RF shoe_type heart_bar"]),
+        ("Pulled the fronts and left them off.",
+         ["LF+RF work removed"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip
+
+test_asked_about_what_is_no_thing_of_the_trade = reads(
+    [
+        ("Left front, thrush, owner was asking about the weather, iodine on it.",
+         ["LF finding thrush", "LF treatment iodine"]),
+        ("Left front size two, she was asking about my mother, right front size one.",
+         ["LF shoe_size 2", "RF shoe_size 1"]),
+        ("Owner was asking about bar shoes, wedges, trimmed all round.",
+         ["LF+RF+LH+RH work trim"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip

@@ -145,3 +145,17 @@ test_a_foot_never_picked_up = reads(
     ],
     "Tally. {}",
 )
+
+test_told_to_stop = reads(
+    [
+        ("Near fore, told them to stop poulticing and soaked it myself.",
+         ["LF treatment soak"]),
+        ("Near fore, told her to keep it wrapped and soaked.",
+         ["LF treatment bandage planned", "LF treatment soak planned"]),
+        ("Off hind, asked her to quit poulticing and bandaged it myself.",
+         ["RH treatment bandage"]),
+        ("Near fore, told him to stop soaking and start poulticing.",
+         ["LF treatment poultice planned"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip

@@ -220,3 +220,21 @@ test_an_aside_that_asks_to_be_believed = reads(
     ],
     "Tansy. {}",
 )  # fmt: skip
+
+test_fittings_asked_and_answered_in_other_words = reads(
+    [
+        ("Reset behind. Studs? Not this time.",
+         ["LH+RH traction studs absent", "LH+RH work reset"]),
+        ("Reset behind. Studs? Owner says no.",
+         ["LH+RH traction studs absent", "LH+RH work reset"]),
+        ("New behind. Road nails? No need.",
+         ["LH+RH traction road_nails absent", "LH+RH work new_shoe"]),
+        ("New in front. Leather pads? Not yet.",
+         ["LF+RF pad leather absent", "LF+RF work new_shoe"]),
+        ("Reset behind. Studs? Not as many as last time.",
+         ["LH+RH traction studs", "LH+RH work reset"]),
+        ("New in front. Toe clips? No, quarter clips.",
+         ["LF+RF clips quarter", "LF+RF work new_shoe"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip

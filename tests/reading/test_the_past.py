@@ -156,3 +156,15 @@ test_when_they_met = reads(
     ],
     "Tally. {}",
 )
+
+test_pricked_by_me_some_days_ago = reads(
+    [
+        ("Near fore, I pricked that one last week and he's none the worse.",
+         ["LF finding quicked history"]),
+        ("I pricked the off hind last week, he's none the worse for it.",
+         ["RH finding quicked history"]),
+        ("Left fore, quicked him, and he's lame on it.",
+         ["LF finding quicked", "LF gait lame"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip
