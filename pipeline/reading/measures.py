@@ -60,6 +60,7 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             self._nails_left,
             self._score,
             self._graded_since,
+            self._as_well,
             self._size,
             self._worn_size,
             self._elliptic,

@@ -15,6 +15,7 @@ from pipeline.reading.talk import Segment
 _CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
+_AS_WELL = ({"as", "well"}, {"too"}, {"again"})
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
 
 
@@ -61,6 +62,17 @@ class ShoeNumbers(SizeRanges):
             return self._add(segment, "shoe_size", ranged[0], mention, ranged[1])
         return self._add(segment, "shoe_size", size_name(number), mention)
 
+    def _as_well(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Size three in front. Hinds new, steel, three as well": what was last of that number, on other feet."""
+        rest = self._talk.words_beside(segment, range(mention.start, mention.end))
+        if rest not in _AS_WELL or not self._shoes_named(segment, mention):
+            return False
+        own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
+        last = {d.slot: d.value for d in own if d.slot in ("shoe_size", "nails")}
+        told = {"shoe_size": size_name(number), "nails": number.value}
+        slots = [slot for slot in last if last[slot] == told[slot]]
+        return len(slots) == 1 and self._add(segment, slots[0], told[slots[0]], mention)
+
     def _degrees_thought_of(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Two degree wedges, I thought about threes but twos are plenty"; not "two degree wedges, twos"."""
         plural = number.plural and number.aughts is None
@@ -77,9 +89,9 @@ class ShoeNumbers(SizeRanges):
         )
 
     def _between_their_words(self, segment: Segment, mention: Mention, number: Number) -> bool:
-        """A small number alone between two commas, right behind the kind or the stuff of the shoe."""
+        """A number alone between two commas, right behind the kind or the stuff of the shoe; small, or nails follow."""
         if (
-            number.value > _SMALL_SIZE
+            (number.value > _SMALL_SIZE and not self._nails_counted_behind(segment, mention))
             or not segment.joined_by(",")
             or mention.end - mention.start < segment.end - segment.start
         ):
@@ -91,6 +103,15 @@ class ShoeNumbers(SizeRanges):
         listed = bool(behind) and behind[0].sentence == segment.sentence and behind[0].joined_by(",", "and", ", and")
         footed = listed and bool(behind[0].having("feet"))
         return listed and not footed and any(m.is_any(("shoe_types", "shoe_materials")) for m in ahead.mentions)
+
+    def _nails_counted_behind(self, segment: Segment, mention: Mention) -> bool:
+        """ "Steel, five, six nails": the nails have a count of their own."""
+        later = [m for s in self._sentence(segment) for m in s.mentions if m.number and m.start >= mention.end]
+        return any(
+            m.get("measures") == "nails" and self._words[n.start - 1] not in ("size", "number")
+            for n in later
+            for m in self._talk.starting_in(n.end, n.end + 1)
+        )
 
     def _not_sized_yet(self, segment: Segment, mention: Mention) -> bool:
         """Whether the line tells of shoes on these feet, and neither of their size nor of their nails."""
