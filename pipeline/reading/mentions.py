@@ -14,7 +14,7 @@ from typing import NamedTuple
 
 from pipeline.reading.gapped import GAP, Found, GappedForms
 from pipeline.reading.heard_numbers import HeardNumbers
-from pipeline.reading.numbers import Number, NumberReader
+from pipeline.reading.numbers import Number, NumberReader, one_and_a_half
 from pipeline.reading.phrases import Phrases
 from pipeline.reading.tokens import SENTENCE_ENDS, Tokens, form_tokens
 from pipeline.record import MatchKind
@@ -38,6 +38,7 @@ _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_
 _OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
 _OF_A_SIDE = frozenset({"the", "his", "her", "in", "on", "of", "that"})
 _NUMBERED = frozenset({"size", "sizes", "number", "numbers"})
+_HALVES = frozenset({"half", "halfs", "halves"})
 _AND_A = 2  # tokens
 _SETS = frozenset({"set", "sets", "pair", "out"})
 _SO_FOUND = ("findings", "gaits", "shoe_states", "manners")
@@ -219,8 +220,9 @@ class MentionFinder:
         if not _NUMBERED.isdisjoint(tokens.words):
             sized = {i + 1 for i, word in enumerate(tokens.words) if word in _NUMBERED}
             found = [one for one in found if one[2][0] not in sized or not self._sized(tokens, one)]
-        if "half" in tokens.words:
+        if not _HALVES.isdisjoint(tokens.words):
             found = [one for one in found if not self._half_of_a_number(tokens.words, one)]
+            found = [one for one in found if not one_and_a_half(tokens.words, one[1] - 1)]
         if self._counting_feet:  # heard
             meant = [one for one in found if self._counted_foot(tokens, one, found)]
             found = [one for one in found if one not in meant] if meant else found

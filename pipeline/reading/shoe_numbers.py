@@ -128,8 +128,9 @@ class ShoeNumbers(SizeRanges):
         return numbers_other_things(self._talk, mention) if cued else self._counts_shoes(mention, number)
 
     def _of_the_new_one(self, mention: Mention, number: Number) -> bool:
-        """ "A new two", "new two on the left front"."""
-        article = self._words[mention.start - 2 : mention.start] == ["a", "new"] and number.value <= _LARGEST
+        """ "A new two", "a brand new two", "new two on the left front"."""
+        led = self._words[mention.start - 2 : mention.start]
+        article = led in (["a", "new"], ["brand", "new"]) and number.value <= _LARGEST
         return article or new_on_a_foot(self._talk, mention)
 
     def _counts_shoes(self, mention: Mention, number: Number) -> bool:
