@@ -253,8 +253,8 @@ class BodyNumbers(NumberContext):
         of_what = self._talk.mention_starting(end + 1) if self._words[end : end + 1] == ["of"] else None
         if of_what is not None and of_what.get("measures") in LENGTHS:
             return of_what.readings["measures"]  # "five and a quarter wide, two inches of heel"
-        for told in [d for d in segment.drafts if d.start == end and d.value == "long_toe"]:
-            told.drop("a length")  # "four inches long at the toe"
+        for finding in [d for d in segment.drafts if d.start == end and d.value == "long_toe"]:
+            finding.drop("a length")  # "four inches long at the toe"
             return "toe_length"
         if before is not None and before.get("measures") in LENGTHS:
             return before.readings["measures"]

@@ -15,7 +15,7 @@ from pipeline.reading.talk import Segment
 _CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
-_AS_WELL = ({"as", "well"}, {"too"}, {"again"})
+_AS_WELL = (["as", "well"], ["too"], ["again"])
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
 
 
@@ -64,12 +64,15 @@ class ShoeNumbers(SizeRanges):
 
     def _as_well(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Size three in front. Hinds new, steel, three as well": what was last of that number, on other feet."""
-        rest = self._talk.words_beside(segment, range(mention.start, mention.end))
-        if rest not in _AS_WELL or not self._shoes_named(segment, mention):
+        if (
+            self._words[mention.end : segment.end] not in _AS_WELL
+            or segment.start < mention.start
+            or not self._shoes_named(segment, mention)
+        ):
             return False
         own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
         last = {d.slot: d.value for d in own if d.slot in ("shoe_size", "nails")}
-        told = {"shoe_size": size_name(number), "nails": number.value}
+        told: dict[str, str | Fraction] = {"shoe_size": size_name(number), "nails": number.value}
         slots = [slot for slot in last if last[slot] == told[slot]]
         return len(slots) == 1 and self._add(segment, slots[0], told[slots[0]], mention)
 
