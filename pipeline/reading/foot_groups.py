@@ -189,7 +189,7 @@ def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None
 
 
 def _foot_alone_behind(segment: Segment, talk: Talk) -> bool:
-    """ "He had the canker in January as well, right hind", "wedges on her, five degrees, both fores": told behind."""
+    """ "He had the canker in January as well, right hind", "wedges, five degrees, both fores"."""
     for behind in talk.segments[segment.index + 1 :]:
         if behind.delimiter != "," or behind.sentence != segment.sentence:
             return False

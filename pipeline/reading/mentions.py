@@ -38,7 +38,6 @@ _NEVER_A_PART = frozenset({"horse", "denials", "doubts", "resolutions", "taking_
 _OF_A_NUMBER = frozenset({"body_condition", "cresty_neck", "obel", "lameness", "grade", "shoe_size", "nail_size"})
 _OF_A_SIDE = frozenset({"the", "his", "her", "in", "on", "of", "that"})
 _NUMBERED = frozenset({"size", "sizes", "number", "numbers"})
-_HALVES = frozenset({"half", "halfs", "halves"})
 _AND_A = 2  # tokens
 _SETS = frozenset({"set", "sets", "pair", "out"})
 _SO_FOUND = ("findings", "gaits", "shoe_states", "manners")
@@ -220,7 +219,7 @@ class MentionFinder:
         if not _NUMBERED.isdisjoint(tokens.words):
             sized = {i + 1 for i, word in enumerate(tokens.words) if word in _NUMBERED}
             found = [one for one in found if one[2][0] not in sized or not self._sized(tokens, one)]
-        if not _HALVES.isdisjoint(tokens.words):
+        if "half" in tokens.words:
             found = [one for one in found if not self._half_of_a_number(tokens.words, one)]
             found = [one for one in found if not one_and_a_half(tokens.words, one[1] - 1)]
         if self._counting_feet:  # heard

@@ -124,7 +124,11 @@ class MovedNumbers(BodyNumbers):
             return True
         sign = _MORE_OR_LESS.get(self._words[at]) if at < len(self._words) else None
         if sign is not None and unit == "degree" and frame is not None and frame.slot in LENGTHS:
-            return self._angle_again(segment, mention)
+            before = [d.slot for s in self._talk.segments if s.horse == segment.horse for d in s.drafts]
+            angle = next((slot for slot in reversed(before) if slot in ANGLES), frame.slot)
+            self._set_frame(angle, segment)  # "two degrees less in January"
+            self._used.add(mention.start)
+            return True
         if sign is None or frame is None or frame.slot not in _COUNTED_FROM or segment.sentence - frame.sentence > 1:
             return False
         behind = at + 1 + (self._words[at + 1 : at + 2] in (["nail"], ["nails"]))
@@ -143,15 +147,6 @@ class MovedNumbers(BodyNumbers):
             return self._add(segment, frame.slot, last.value + sign * by, mention, behind)
         self._used.update({mention.start, told.start})
         return self._add(footed, frame.slot, last.value + sign * by, told)
-
-    def _angle_again(self, segment: Segment, mention: Mention) -> bool:
-        """ "Two degrees less on it back in January, it was 51 then", behind a length: of the angle told before it."""
-        own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
-        last = next((d for d in reversed(own) if d.slot in ANGLES), None)
-        if last is not None:
-            self._set_frame(last.slot, segment)
-        self._used.add(mention.start)
-        return True
 
     def _only_the_change(self, segment: Segment, mention: Mention, at: int) -> bool:
         """ "Three mil more than last time", "took five mil off": by how much, which is no measure."""

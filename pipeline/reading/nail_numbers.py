@@ -255,11 +255,10 @@ class NailNumbers(NumberContext):
         if number.plural or number.article or not FEWEST <= number.value <= MOST or number.high is not None:
             return False
         foot = next((m for m in segment.mentions if m.get("feet") and 0 <= m.start - mention.end <= _IN_THE), None)
-        led_to = self._words[mention.end : mention.end + 1]
-        if foot is None or led_to not in (["in"], ["on"], ["to"]) or self._sized(mention):
+        if foot is None or self._sized(mention):
             return False
-        if led_to != ["in"]:  # "size five nails everywhere, six on a front"
-            return self._of_that_nail(segment, mention, foot)
+        if (led := self._words[mention.end]) != "in":  # "fives everywhere, six on a front"
+            return led in ("on", "to") and self._of_that_nail(segment, mention, foot)
         sentence = self._sentence(segment)
         nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions)
         sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)

@@ -54,10 +54,7 @@ _BEHIND_THE_COLD = frozenset({",", ".", "and", "but", "degrees", "out", "outside
 _CALLED = (("call", "it"), ("make", "it"), ("say", "it"), ("leave", "it"), ("keep", "it"))
 
 
-_HALF = (["half"], ["halfs"], ["halves"])
-_BEHIND_A_HALF: tuple[list[str], ...] = (
-    [","], ["."], ["on"], ["in"], ["and"], ["for"], ["behind"], ["up"], ["all"], ["both"], ["there"], [],
-)  # fmt: skip
+_HALF = (["and", "a", "half"], ["and", "a", "halfs"], ["and", "a", "halves"])
 
 
 @dataclass(frozen=True)
@@ -87,8 +84,8 @@ def _whole(value: int) -> Fraction:
 
 def one_and_a_half(tokens: Sequence[str], index: int) -> bool:
     """ "Got a new one and a half": no pronoun; not "a new one and a half round"."""
-    half = tokens[index + 3 : index + 4] in _HALF and tokens[index + 1 : index + 3] == ["and", "a"]
-    return half and tokens[index] == "one" and tokens[index + 4 : index + 5] in _BEHIND_A_HALF
+    half = tokens[index] == "one" and tokens[index + 1 : index + 4] in _HALF
+    return half and tokens[index + 4 : index + 5] not in (["round"], ["rounds"], ["mesh"])
 
 
 def _of_the_weather(tokens: Sequence[str], number: Number) -> bool:

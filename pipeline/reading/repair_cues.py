@@ -156,12 +156,12 @@ def _two_statements(talk: Talk, cue: Mention) -> bool:
 
 
 def _goes_on(talk: Talk, cue: Mention) -> bool:
-    """ "Fifty on the left front and, hang on, fifty two on the right front": an "and" goes on to another foot."""
-    if talk.words[cue.start - 2 : cue.start] != ["and", ","] and talk.words[cue.start - 1] != "and":
+    """ "Fifty left front and, hang on, fifty two right front": on to another foot."""
+    if "and" not in talk.words[cue.start - 2 : cue.start]:
         return False
     feet = [m for m in talk.having("feet") if window(talk, cue.start) <= m.start < sentence_end(talk, cue.end)]
-    ahead, behind = ([m.get("feet") for m in feet if (m.start < cue.start) == told] for told in (True, False))
-    return bool(ahead and behind) and ahead[-1] != behind[0]
+    ahead = [m.get("feet") for m in feet if m.start < cue.start]
+    return 0 < len(ahead) < len(feet) and ahead[-1] != feet[len(ahead)].get("feet")
 
 
 def _last_of_each(talk: Talk, start: int, end: int) -> list[str | None]:

@@ -63,7 +63,7 @@ class ShoeNumbers(SizeRanges):
         return self._add(segment, "shoe_size", size_name(number), mention)
 
     def _as_well(self, segment: Segment, mention: Mention, number: Number) -> bool:
-        """ "Size three in front. Hinds new, steel, three as well": what was last of that number, on other feet."""
+        """ "Size three in front. Hinds new, steel, three as well": what had that number last."""
         if (
             self._words[mention.end : segment.end] not in _AS_WELL
             or segment.start < mention.start
@@ -72,9 +72,8 @@ class ShoeNumbers(SizeRanges):
             return False
         own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
         last = {d.slot: d.value for d in own if d.slot in ("shoe_size", "nails")}
-        told: dict[str, str | Fraction] = {"shoe_size": size_name(number), "nails": number.value}
-        slots = [slot for slot in last if last[slot] == told[slot]]
-        return len(slots) == 1 and self._add(segment, slots[0], told[slots[0]], mention)
+        told = [slot for slot in last if last[slot] == (size_name(number) if slot == "shoe_size" else number.value)]
+        return len(told) == 1 and self._add(segment, told[0], last[told[0]], mention)
 
     def _degrees_thought_of(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Two degree wedges, I thought about threes but twos are plenty"; not "two degree wedges, twos"."""
@@ -92,29 +91,15 @@ class ShoeNumbers(SizeRanges):
         )
 
     def _between_their_words(self, segment: Segment, mention: Mention, number: Number) -> bool:
-        """A number alone between two commas, right behind the kind or the stuff of the shoe; small, or nails follow."""
-        if (
-            (number.value > _SMALL_SIZE and not self._nails_counted_behind(segment, mention))
-            or not segment.joined_by(",")
-            or mention.end - mention.start < segment.end - segment.start
-        ):
+        """A number alone between two commas, right behind the kind or stuff of the shoe; small, or nails follow."""
+        large = number.value > _SMALL_SIZE and not self._nails_behind(segment, mention)
+        if large or not segment.joined_by(",") or mention.end - mention.start < segment.end - segment.start:
             return False
-        ahead, behind = (
-            self._talk.segments[segment.index - 1],
-            self._talk.segments[segment.index + 1 : segment.index + 2],
-        )
+        ahead = self._talk.segments[segment.index - 1]
+        behind = self._talk.segments[segment.index + 1 : segment.index + 2]
         listed = bool(behind) and behind[0].sentence == segment.sentence and behind[0].joined_by(",", "and", ", and")
         footed = listed and bool(behind[0].having("feet"))
         return listed and not footed and any(m.is_any(("shoe_types", "shoe_materials")) for m in ahead.mentions)
-
-    def _nails_counted_behind(self, segment: Segment, mention: Mention) -> bool:
-        """ "Steel, five, six nails": the nails have a count of their own."""
-        later = [m for s in self._sentence(segment) for m in s.mentions if m.number and m.start >= mention.end]
-        return any(
-            m.get("measures") == "nails" and self._words[n.start - 1] not in ("size", "number")
-            for n in later
-            for m in self._talk.starting_in(n.end, n.end + 1)
-        )
 
     def _not_sized_yet(self, segment: Segment, mention: Mention) -> bool:
         """Whether the line tells of shoes on these feet, and neither of their size nor of their nails."""
@@ -196,9 +181,9 @@ class ShoeNumbers(SizeRanges):
         return small and (footed or half) and self._shoes_named(segment, mention)
 
     def _nails_behind(self, segment: Segment, mention: Mention) -> bool:
-        """Whether nails are told later in the sentence: "three and a half, six nails" may be the nails' size."""
-        later = (m for s in self._sentence(segment) for m in s.mentions if m.start >= mention.end)
-        return any(m.get("measures") == "nails" for m in later)
+        """ "Three and a half, six nails", "steel, five, six nails"; not "six, number five nails"."""
+        later = (m for s in self._sentence(segment) for m in s.having("measures") if m.start >= mention.end)
+        return next((m.get("measures") for m in later), None) == "nails"
 
     def _dealt_in_the_line(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Reset four. Steel. Fronts three, hinds two.": sizes that differ, of the shoes just told of."""
