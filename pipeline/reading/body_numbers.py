@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from pipeline.reading.heads_behind import head_behind
 from pipeline.reading.mentions import Mention
-from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES, NumberContext
+from pipeline.reading.number_context import ANGLES, LENGTHS, LIGHT, SCORES, NumberContext
 from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Segment
 
@@ -253,6 +253,9 @@ class BodyNumbers(NumberContext):
         of_what = self._talk.mention_starting(end + 1) if self._words[end : end + 1] == ["of"] else None
         if of_what is not None and of_what.get("measures") in LENGTHS:
             return of_what.readings["measures"]  # "five and a quarter wide, two inches of heel"
+        for finding in [d for d in segment.drafts if d.start == end and d.value == "long_toe"]:
+            finding.drop("a length")  # "four inches long at the toe"
+            return "toe_length"
         if before is not None and before.get("measures") in LENGTHS:
             return before.readings["measures"]
         after = self._after(Mention(end, end, (), {}), frozenset({"of", "at", "the", "in", "high", "long"}))
@@ -300,7 +303,8 @@ class BodyNumbers(NumberContext):
             return any(m.get("zones") == "coronary_band" for m in hair)
         before = self._talk.segments[segment.index - 1] if segment.index else None
         led = before is not None and before.sentence == segment.sentence and segment.joined_by(",")
-        alone = segment.start == mention.start and segment.end == end
+        said = {*range(mention.start, end), *(i for m in segment.having("times") for i in m.literal)}
+        alone = self._talk.words_beside(segment, said) <= LIGHT
         return led and alone and before is not None and bool(before.having("findings", "long_toe"))
 
     def _toes_long(self, segment: Segment) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pipeline.reading.foot_groups import COUNTED, SETUP_SLOTS, Groups
+from pipeline.reading.foot_groups import COUNTED, SETUP_SLOTS, Groups, setup_only
 from pipeline.reading.talk import Segment, Sentence, Talk
 from pipeline.record import FEET
 
@@ -12,13 +12,14 @@ _AHEAD = frozenset({"the", "his", "her", "on", "in", "and"})
 
 
 def widen_to_both(talk: Talk, sentence: Sentence, groups: Groups) -> None:
-    """Give what stands right before "both of them" to the pair, where it was taken for the foot in hand."""
+    """Give what stands right before "both of them" or "both plain" to the pair, where it was of the foot in hand."""
     for position, segment in enumerate(sentence if "feet" in sentence.classes else ()):
         if position:
             _widen_to_second(talk, sentence[position - 1], segment, groups)
         both = segment.having("feet", "pair_in_hand")
         alone = len(both) == 1 and both[0].end - both[0].start == segment.end - segment.start
-        if not alone or segment.drafts or not groups[segment.index]:
+        heading = len(both) == 1 and both[0].start == segment.start and setup_only(segment) and position == 1
+        if (segment.drafts and not heading) or not (alone or heading) or not groups[segment.index]:
             continue
         pair = groups[segment.index][0].feet
         slots = SETUP_SLOTS

@@ -189,12 +189,13 @@ def _spoken_of_before(talk: Talk, segment: Segment, draft: Draft) -> Feet | None
 
 
 def _foot_alone_behind(segment: Segment, talk: Talk) -> bool:
-    """ "He had the canker in January as well, right hind": which foot it was is told behind the comma."""
-    behind = talk.segments[segment.index + 1 : segment.index + 2]
-    if not behind or behind[0].delimiter != "," or behind[0].sentence != segment.sentence:
-        return False
-    named = behind[0].having("feet")
-    return any((m.start, m.end) == (behind[0].start, behind[0].end) for m in named) and not behind[0].drafts
+    """ "He had the canker in January as well, right hind", "wedges, five degrees, both fores"."""
+    for behind in talk.segments[segment.index + 1 :]:
+        if behind.delimiter != "," or behind.sentence != segment.sentence:
+            return False
+        if named := behind.having("feet"):
+            return (named[0].start, named[0].end) == (behind.start, behind.end) and not behind.drafts
+    return False
 
 
 def _said_not_to_be(earlier: Draft) -> bool:

@@ -60,6 +60,7 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             self._nails_left,
             self._score,
             self._graded_since,
+            self._as_well,
             self._size,
             self._worn_size,
             self._elliptic,
@@ -73,13 +74,9 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
                 if "measures" in mention.readings:
                     self._open_frame(segment, mention)
                 number = mention.number
-                if (
-                    number is None
-                    or mention.dropped
-                    or mention.start in self._used
-                    or self._is_time(mention)
-                    or self._long_ago(mention)
-                ):
+                if number is None or mention.dropped or mention.start in self._used:
+                    continue
+                if self._is_time(mention) or self._long_ago(mention):
                     continue
                 taken = any(rule(segment, mention, number) for rule in rules)
                 (self._of_before if taken else self._leave)(segment, mention)

@@ -14,7 +14,7 @@ from typing import NamedTuple
 
 from pipeline.reading.gapped import GAP, Found, GappedForms
 from pipeline.reading.heard_numbers import HeardNumbers
-from pipeline.reading.numbers import Number, NumberReader
+from pipeline.reading.numbers import Number, NumberReader, one_and_a_half
 from pipeline.reading.phrases import Phrases
 from pipeline.reading.tokens import SENTENCE_ENDS, Tokens, form_tokens
 from pipeline.record import MatchKind
@@ -221,6 +221,7 @@ class MentionFinder:
             found = [one for one in found if one[2][0] not in sized or not self._sized(tokens, one)]
         if "half" in tokens.words:
             found = [one for one in found if not self._half_of_a_number(tokens.words, one)]
+            found = [one for one in found if not one_and_a_half(tokens.words, one[1] - 1)]
         if self._counting_feet:  # heard
             meant = [one for one in found if self._counted_foot(tokens, one, found)]
             found = [one for one in found if one not in meant] if meant else found

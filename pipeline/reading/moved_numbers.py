@@ -123,6 +123,12 @@ class MovedNumbers(BodyNumbers):
         if unit is not None and self._only_the_change(segment, mention, at):
             return True
         sign = _MORE_OR_LESS.get(self._words[at]) if at < len(self._words) else None
+        if sign is not None and unit == "degree" and frame is not None and frame.slot in LENGTHS:
+            before = [d.slot for s in self._talk.segments if s.horse == segment.horse for d in s.drafts]
+            angle = next((slot for slot in reversed(before) if slot in ANGLES), frame.slot)
+            self._set_frame(angle, segment)  # "two degrees less in January"
+            self._used.add(mention.start)
+            return True
         if sign is None or frame is None or frame.slot not in _COUNTED_FROM or segment.sentence - frame.sentence > 1:
             return False
         behind = at + 1 + (self._words[at + 1 : at + 2] in (["nail"], ["nails"]))

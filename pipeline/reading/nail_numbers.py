@@ -255,8 +255,10 @@ class NailNumbers(NumberContext):
         if number.plural or number.article or not FEWEST <= number.value <= MOST or number.high is not None:
             return False
         foot = next((m for m in segment.mentions if m.get("feet") and 0 <= m.start - mention.end <= _IN_THE), None)
-        if foot is None or self._words[mention.end : mention.end + 1] != ["in"] or self._sized(mention):
+        if foot is None or self._sized(mention):
             return False
+        if (led := self._words[mention.end]) != "in":  # "fives everywhere, six on a front"
+            return led in ("on", "to") and self._of_that_nail(segment, mention, foot)
         sentence = self._sentence(segment)
         nailed = any(m.get("measures") == "nails" for s in sentence for m in s.mentions)
         sized = any(m.get("measures") == "shoe_size" for s in sentence for m in s.mentions)

@@ -77,7 +77,8 @@ def _new_size(talk: Talk, segment: Segment, index: int) -> bool:
         return False
     if new_on_a_foot(talk, sized) or at > index + 1:  # "new size three on the fronts"
         return True
-    return sized.number.plural or bool(sized.number.aughts) or talk.words[max(0, index - 1) : index] in (["a"], ["an"])
+    led = talk.words[index - 1] in ("a", "an", "brand")
+    return sized.number.plural or bool(sized.number.aughts) or led
 
 
 def _new_that_was(talk: Talk, segment: Segment) -> bool:

@@ -54,6 +54,9 @@ _BEHIND_THE_COLD = frozenset({",", ".", "and", "but", "degrees", "out", "outside
 _CALLED = (("call", "it"), ("make", "it"), ("say", "it"), ("leave", "it"), ("keep", "it"))
 
 
+_HALF = (["and", "a", "half"], ["and", "a", "halfs"], ["and", "a", "halves"])
+
+
 @dataclass(frozen=True)
 class Number:
     """A number in the token span ``[start, end)``.
@@ -77,6 +80,12 @@ class Number:
 @lru_cache(maxsize=1024)  # making a fraction takes longer than finding one
 def _whole(value: int) -> Fraction:
     return Fraction(value)
+
+
+def one_and_a_half(tokens: Sequence[str], index: int) -> bool:
+    """ "Got a new one and a half": no pronoun; not "a new one and a half round"."""
+    half = tokens[index] == "one" and tokens[index + 1 : index + 4] in _HALF
+    return half and tokens[index + 4 : index + 5] not in (["round"], ["rounds"], ["mesh"])
 
 
 def _of_the_weather(tokens: Sequence[str], number: Number) -> bool:
@@ -264,6 +273,8 @@ class NumberReader:
 
     def _pronoun(self, tokens: Sequence[str], index: int) -> bool:
         follower = tokens[index + 1] if index + 1 < len(tokens) else ""
+        if one_and_a_half(tokens, index):
+            return False
         if tokens[index] == "one" and follower in ("'s", "of", "thing", "more"):
             return follower != "of" or index + 2 < len(tokens)
         if tokens[index] == "one" and (

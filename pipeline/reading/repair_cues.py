@@ -116,7 +116,7 @@ def is_no_cue(talk: Talk, cue: Mention) -> bool:
         return not _weighed(talk, cue)
     if talk.words[cue.start : cue.end + 1] in _SORRY_FOR:
         return True
-    if talk.words[cue.start : cue.end] in _PAUSING and _two_statements(talk, cue):
+    if talk.words[cue.start : cue.end] in _PAUSING and (_two_statements(talk, cue) or _goes_on(talk, cue)):
         return True
     if talk.words[cue.start : cue.end] in _EVERYDAY or talk.words[cue.start : cue.start + 2] in _WAITING:
         before = talk.words[cue.start - 1] if cue.start else "."
@@ -155,6 +155,15 @@ def _two_statements(talk: Talk, cue: Mention) -> bool:
     stopped = cue.end + (talk.words[cue.end : cue.end + 1] == ["."])
     behind = _last_of_each(talk, stopped, sentence_end(talk, stopped))
     return all(ahead) and all(behind) and not any(one == other for one, other in zip(ahead, behind, strict=True))
+
+
+def _goes_on(talk: Talk, cue: Mention) -> bool:
+    """ "Fifty left front and, hang on, fifty two right front": on to another foot."""
+    if "and" not in talk.words[cue.start - 2 : cue.start]:
+        return False
+    feet = [m for m in talk.having("feet") if window(talk, cue.start) <= m.start < sentence_end(talk, cue.end)]
+    ahead = [m.get("feet") for m in feet if m.start < cue.start]
+    return 0 < len(ahead) < len(feet) and ahead[-1] != feet[len(ahead)].get("feet")
 
 
 def _last_of_each(talk: Talk, start: int, end: int) -> list[str | None]:

@@ -15,6 +15,7 @@ from pipeline.reading.talk import Segment
 _CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
+_AS_WELL = (["as", "well"], ["too"], ["again"])
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
 
 
@@ -61,6 +62,19 @@ class ShoeNumbers(SizeRanges):
             return self._add(segment, "shoe_size", ranged[0], mention, ranged[1])
         return self._add(segment, "shoe_size", size_name(number), mention)
 
+    def _as_well(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Size three in front. Hinds new, steel, three as well": what had that number last."""
+        if (
+            self._words[mention.end : segment.end] not in _AS_WELL
+            or segment.start < mention.start
+            or not self._shoes_named(segment, mention)
+        ):
+            return False
+        own = [d for s in self._talk.segments[: segment.index] if s.horse == segment.horse for d in s.drafts]
+        last = {d.slot: d.value for d in own if d.slot in ("shoe_size", "nails")}
+        told = [slot for slot in last if last[slot] == (size_name(number) if slot == "shoe_size" else number.value)]
+        return len(told) == 1 and self._add(segment, told[0], last[told[0]], mention)
+
     def _degrees_thought_of(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Two degree wedges, I thought about threes but twos are plenty"; not "two degree wedges, twos"."""
         plural = number.plural and number.aughts is None
@@ -77,17 +91,12 @@ class ShoeNumbers(SizeRanges):
         )
 
     def _between_their_words(self, segment: Segment, mention: Mention, number: Number) -> bool:
-        """A small number alone between two commas, right behind the kind or the stuff of the shoe."""
-        if (
-            number.value > _SMALL_SIZE
-            or not segment.joined_by(",")
-            or mention.end - mention.start < segment.end - segment.start
-        ):
+        """A number alone between two commas, right behind the kind or stuff of the shoe; small, or nails follow."""
+        large = number.value > _SMALL_SIZE and not self._nails_behind(segment, mention)
+        if large or not segment.joined_by(",") or mention.end - mention.start < segment.end - segment.start:
             return False
-        ahead, behind = (
-            self._talk.segments[segment.index - 1],
-            self._talk.segments[segment.index + 1 : segment.index + 2],
-        )
+        ahead = self._talk.segments[segment.index - 1]
+        behind = self._talk.segments[segment.index + 1 : segment.index + 2]
         listed = bool(behind) and behind[0].sentence == segment.sentence and behind[0].joined_by(",", "and", ", and")
         footed = listed and bool(behind[0].having("feet"))
         return listed and not footed and any(m.is_any(("shoe_types", "shoe_materials")) for m in ahead.mentions)
@@ -107,8 +116,9 @@ class ShoeNumbers(SizeRanges):
         return numbers_other_things(self._talk, mention) if cued else self._counts_shoes(mention, number)
 
     def _of_the_new_one(self, mention: Mention, number: Number) -> bool:
-        """ "A new two", "new two on the left front"."""
-        article = self._words[mention.start - 2 : mention.start] == ["a", "new"] and number.value <= _LARGEST
+        """ "A new two", "a brand new two", "new two on the left front"."""
+        led = self._words[mention.start - 2 : mention.start]
+        article = led in (["a", "new"], ["brand", "new"]) and number.value <= _LARGEST
         return article or new_on_a_foot(self._talk, mention)
 
     def _counts_shoes(self, mention: Mention, number: Number) -> bool:
@@ -171,9 +181,9 @@ class ShoeNumbers(SizeRanges):
         return small and (footed or half) and self._shoes_named(segment, mention)
 
     def _nails_behind(self, segment: Segment, mention: Mention) -> bool:
-        """Whether nails are told later in the sentence: "three and a half, six nails" may be the nails' size."""
-        later = (m for s in self._sentence(segment) for m in s.mentions if m.start >= mention.end)
-        return any(m.get("measures") == "nails" for m in later)
+        """ "Three and a half, six nails", "steel, five, six nails"; not "six, number five nails"."""
+        later = (m for s in self._sentence(segment) for m in s.having("measures") if m.start >= mention.end)
+        return next((m.get("measures") for m in later), None) == "nails"
 
     def _dealt_in_the_line(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Reset four. Steel. Fronts three, hinds two.": sizes that differ, of the shoes just told of."""

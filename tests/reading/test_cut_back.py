@@ -48,3 +48,22 @@ CASES = [
     ("Tally. Cut back the toes on both fores. Seedy toe in the near hind.", ["LH finding white_line_disease"]),
 ]
 test_cut_back = reads(CASES)
+
+test_how_long_at_the_toe = reads(
+    [
+        ("The left front's three and a half inches long at the toe.", ["LF toe_length 88.9"]),
+        (
+            "Near fore was ninety two mil long at the toe last time and it's eighty six now.",
+            ["LF toe_length 86", "LF toe_length 92 history"],
+        ),
+        (
+            "Off fore was four inches long at the toe last time, and today that same foot measures three and a half.",
+            ["RF toe_length 101.6 history", "RF toe_length 88.9"],
+        ),
+        ("Left front is long at the toe, about four inches.", ["LF finding long_toe", "LF toe_length 101.6"]),
+        ("Left front is long at the toe, four inches today.", ["LF finding long_toe", "LF toe_length 101.6"]),
+        ("Left front is long at the toe.", ["LF finding long_toe"]),
+        ("Left front is long at the toe, a crack four inches up.", ["LF finding crack", "LF finding long_toe"]),
+    ],
+    "Tally. {}",
+)

@@ -143,3 +143,18 @@ test_one_number_of_both_of_them_then = reads(
         ),
     ]
 )
+
+test_the_angle_behind_a_length = reads(
+    [
+        (
+            "I measured two degrees less on it in January, it was fifty one then.",
+            ["LF toe_angle 51 history", "LF toe_angle 53", "LF toe_length 90"],
+        ),
+        (
+            "It had three degrees more back in the spring, it was fifty six then.",
+            ["LF toe_angle 53", "LF toe_angle 56 history", "LF toe_length 90"],
+        ),
+        ("Two degrees less than I'd like.", ["LF toe_angle 53", "LF toe_length 90"]),
+    ],
+    "Tally. Toe angle fifty three near fore. Toe length ninety near fore. {}",
+)

@@ -304,3 +304,18 @@ test_the_same_in_both_after_all = reads(
         ("Six nails in front and size two behind, no, one in both.", ["LF+RF nails 6", "LH+RH shoe_size 1"]),
     ]
 )
+
+test_a_pause_behind_and = reads(
+    [
+        ("Toe angle's fifty left front and, hang on, fifty two right front.", ["LF toe_angle 50", "RF toe_angle 52"]),
+        ("Six nails in the near fore and, hold on, seven in the off fore.", ["LF nails 6", "RF nails 7"]),
+        (
+            "Size one on the left front, and hang on a minute, size two on the right front.",
+            ["LF shoe_size 1", "RF shoe_size 2"],
+        ),
+        ("Toe angle's fifty left front, hang on, fifty two left front.", ["LF toe_angle 52"]),
+        ("Toe angle's fifty left front and, hang on, fifty two left front.", ["LF toe_angle 52"]),
+        ("Six nails in the near fore and, no, seven in the near fore.", ["LF nails 7"]),
+    ],
+    "Tally. {}",
+)

@@ -60,3 +60,29 @@ test_what_hangs_on_nothing_is_of_today = reads(
     ],
     "Tally. {}",
 )
+
+test_what_always_will_be = reads(
+    [
+        (
+            "Near fore's the club foot, always will be, with heels at fifty eight mil.",
+            ["LF finding club_foot", "LF heel_height 58"],
+        ),
+        ("He'll always be flat in front. Sole depth ten mil on both fores.", ["LF+RF sole_depth 10"]),
+        ("Near fore will be in wedges next time.", ["LF pad wedge planned"]),
+    ],
+    "Tally. {}",
+)
+
+test_feet_behind_the_condition = reads(
+    [
+        (
+            "Rotation in the off fore. If the rotation gets worse I'll put wedges on her, five degrees, both fores.",
+            ["LF+RF pad wedge planned", "LF+RF wedge 5 planned", "RF finding rotation"],
+        ),
+        (
+            "Rotation in the off fore. If the rotation gets worse I'll put wedges on her, five degrees.",
+            ["RF finding rotation", "RF pad wedge planned", "RF wedge 5 planned"],
+        ),
+    ],
+    "Tally. {}",
+)

@@ -188,3 +188,18 @@ test_pulse_still_so_on_the_other_feet = reads(
     ],
     "Tally. {}",
 )
+
+test_the_last_answer_before_work = reads(
+    [
+        (
+            "Testers moderate at the toe, off fore, and mild at the toe, near fore. Reset behind.",
+            ["LF tester mild @toe", "LH+RH work reset", "RF tester moderate @toe"],
+        ),
+        (
+            "Testers strong at the heel, left front, mild at the heel, right front. New shoes all round.",
+            ["LF tester strong @heel", "LF+RF+LH+RH work new_shoe", "RF tester mild @heel"],
+        ),
+        ("Near fore, six nails at the toe, off fore, reset.", ["LF nails 6", "RF work reset"]),
+    ],
+    "Tally. {}",
+)

@@ -120,3 +120,55 @@ test_where_it_is_no_such_number = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_of_the_nails_told_for_every_foot = reads(
+    [
+        ("Size five nails everywhere, six on a front and seven on a hind.",
+         ["LF+RF nails 6", "LF+RF+LH+RH nail_size 5", "LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work new_shoe",
+          "LH+RH nails 7"]),
+        ("Five slims all round, six to a front, eight to a hind.",
+         ["LF+RF nails 6", "LF+RF+LH+RH nail_size 5 slim", "LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work new_shoe",
+          "LH+RH nails 8"]),
+        ("Size five nails in front and six on the hinds.",
+         ["LF+RF nail_size 5", "LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work new_shoe", "LH+RH nail_size 6"]),
+    ],
+    "Tally. New shoes all round, size two. {}",
+)  # fmt: skip
+
+test_size_before_the_nails = reads(
+    [
+        ("Right front a new racing plate, aluminum, five, six nails.",
+         ["RF nails 6", "RF shoe_material aluminum", "RF shoe_size 5", "RF shoe_type racing_plate",
+          "RF work new_shoe"]),
+        ("Fores new, plain, steel, four, side clips, seven nails.",
+         ["LF+RF clips side", "LF+RF nails 7", "LF+RF shoe_material steel", "LF+RF shoe_size 4",
+          "LF+RF shoe_type plain", "LF+RF work new_shoe"]),
+        ("Fores new, aluminium, six, five nails a side.",
+         ["LF+RF nails 10", "LF+RF shoe_material aluminum", "LF+RF shoe_size 6", "LF+RF work new_shoe"]),
+        ("Fores new, steel, six, number five nails.",
+         ["LF+RF nail_size 5", "LF+RF shoe_material steel", "LF+RF work new_shoe"]),
+        ("Fores new, steel, size two, six, seven weeks.",
+         ["- next_visit_weeks 7 planned", "LF+RF shoe_material steel", "LF+RF shoe_size 2", "LF+RF work new_shoe"]),
+        ("Both fronts got a new one and a half.", ["LF+RF shoe_size 1.5", "LF+RF work new_shoe"]),
+        ("Near fore got a brand new two, off fore a new one and a half.",
+         ["LF shoe_size 2", "LF+RF work new_shoe", "RF shoe_size 1.5"]),
+        ("Near fore got a new one and a half round went on the off.", ["LF work new_shoe", "RF shoe_type half_round"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
+
+test_as_well = reads(
+    [
+        ("Hinds new, steel, three as well.",
+         ["LF+RF nails 6", "LF+RF+LH+RH shoe_size 3", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_material steel"]),
+        ("Hinds plain, three too.", ["LF+RF nails 6", "LF+RF work new_shoe", "LF+RF+LH+RH shoe_size 3",
+         "LH+RH shoe_type plain"]),
+        ("Hinds reset, six as well.",
+         ["LF+RF shoe_size 3", "LF+RF work new_shoe", "LF+RF+LH+RH nails 6", "LH+RH work reset"]),
+        ("Hinds reset, five as well.",
+         ["LF+RF nails 6", "LF+RF shoe_size 3", "LF+RF work new_shoe", "LH+RH work reset"]),
+        ("Corn in the near hind, three as well.",
+         ["LF+RF nails 6", "LF+RF shoe_size 3", "LF+RF work new_shoe", "LH finding corn"]),
+    ],
+    "Tally. Fores new, size three, six nails. {}",
+)  # fmt: skip

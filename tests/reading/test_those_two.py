@@ -86,3 +86,19 @@ test_the_other_diagonal = reads(
         ),
     ]
 )
+
+test_both_behind_their_size = reads(
+    [
+        ("Size two, both plain.", ["LF work reset", "LF+RF shoe_size 2", "LF+RF shoe_type plain", "RF work new_shoe"]),
+        (
+            "Ones, both of them steel.",
+            ["LF work reset", "LF+RF shoe_material steel", "LF+RF shoe_size 1", "RF work new_shoe"],
+        ),
+        (
+            "Size two on that one, both plain.",
+            ["LF work reset", "LF+RF shoe_type plain", "RF shoe_size 2", "RF work new_shoe"],
+        ),
+        ("Corn there, both plain.", ["LF work reset", "LF+RF shoe_type plain", "RF finding corn", "RF work new_shoe"]),
+    ],
+    "Tally. Left front reset, right front's a new one. {}",
+)
