@@ -105,11 +105,11 @@ def _was_on(talk: Talk, segment: Segment) -> bool:
 
 
 def _taken_off_just_now(talk: Talk, segment: Segment, mention: Mention) -> bool:
-    """ "Took it off, flattened it and set the same one back": off by hand, and so not lost."""
+    """ "Took it off and set the same one back": by hand, not lost; but "took my arm off"."""
     near = [*talk.sentence(segment.sentence - 1), *talk.sentence(segment.sentence)] if segment.sentence else [segment]
     words = talk.words[near[0].start : mention.start]
     taking = [i for i, word in enumerate(words) if word in _TAKING]
-    return any("off" in words[i + 1 : i + _OFF_WITHIN] for i in taking)
+    return any("off" in behind and "my" not in behind for i in taking if (behind := words[i + 1 : i + _OFF_WITHIN]))
 
 
 def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draft:

@@ -230,6 +230,8 @@ class HorseFinder(NameFinder):
                 continue
             if any(span.horse == horse and span is not name for span in self.found.spans):
                 continue
+            if self.found.horses[horse].match is HorseMatch.NEW:
+                continue  # "new mare, her name is Larch"
             for segment in run:
                 segment.horse = runs[number - 1][0].horse
 

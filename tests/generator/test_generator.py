@@ -18,10 +18,10 @@ from tests.generator.words import UNEXERCISED, Sweep, fit_forms
 
 SEED = 20260302
 COUNT = 300
-# Measured over 5,000 memos of seed 12: F1 0.9999, exact memos 0.998. The bounds leave room for an unlucky seed of 300;
+# Measured over 20,000 memos of four seeds: F1 1.0000, exact memos 0.9996. The bounds leave room for an unlucky seed;
 # a change that falls below them has broken the reading of plain speech.
-LEAST_F1 = 0.995
-LEAST_EXACT = 0.97
+LEAST_F1 = 0.998
+LEAST_EXACT = 0.985
 
 
 @pytest.fixture(scope="module")

@@ -281,3 +281,19 @@ def test_each_of_three_has_its_weeks(read: Read, form: str) -> None:
     facts = told(read, text + form.replace("{C}", "Sable"), "Tally", "Buck")
     weeks = {(horse, weeks) for horse, foot, weeks in facts if foot is None}
     assert weeks == {("Tally", "6.0"), ("Buck", "5.0"), ("Sable", "8.0")}
+
+
+@pytest.mark.parametrize(
+    "opening",
+    [
+        "New mare on the books, her name is Larch.",
+        "New gelding here today, his name is Larch.",
+        "New mare, name of Larch.",
+    ],
+)
+def test_a_new_horse_of_whom_only_weeks_are_told_is_no_aside(read: Read, opening: str) -> None:
+    visits = read(f"Tally. Near fore, corn. {opening} Nice day for it. Back in six weeks.", "Tally")
+    assert [(v.horse, [(f.foot, f.value) for f in v.facts]) for v in visits] == [
+        ("Tally", [("LF", "corn")]),
+        ("Larch", [(None, 6.0)]),
+    ]

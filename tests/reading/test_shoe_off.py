@@ -120,6 +120,8 @@ test_the_same_shoe_that_was_never_lost = reads(
         ("Off hind, same shoe went back on, six nails.", ["RH nails 6", "RH work reset"]),
         ("Lost the near fore, same shoe back on.", ["LF shoe_state lost", "LF work put_back"]),
         ("They found the near fore in the field, same shoe back on.", ["LF work put_back"]),
+        ("Took the near hind off and nailed the same one back.", ["LH work reset"]),
+        ("Nearly took my arm off. Near hind, nailed the same one back.", ["LH work put_back"]),
     ],
     "Buck. {}",
 )
