@@ -59,7 +59,8 @@ def _of_all(talk: Talk, sentence: list[Segment], end: int) -> bool:
     said = [m for m in talk.starting_in(sentence[0].start, end) if not m.dropped]
     everyone = any(m.get("horse_cues") in ("pair", "pair_any") or m.get("feet") == "all" for m in said)
     timed = any(m.get("units") in _WEEKLY for m in said)
-    return timed and (everyone or group_at(talk, sentence[0].start) > 0) and not _told(said)
+    everyone = everyone or any(group_at(talk, at) for at in range(sentence[0].start, end))
+    return timed and everyone and not _told(said)
 
 
 def _told(said: Sequence[Mention]) -> bool:

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from pipeline.reading.copying import Copied, copy_draft, told_before
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, Groups
+from pipeline.reading.opening import REPEATING
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
@@ -16,9 +17,6 @@ _LIGHT = _GOT | _WHAT | {
     "the", "exactly", "just", "all", "of", "that", "on", "in", "it", "he", "she", "his", "her", "so", "and", "then",
     "i", "gave", "put", "done", "up", "with",
 }  # fmt: skip
-_SAME_AGAIN = frozenset(
-    {"same deal", "same again", "the same again", "ditto", "same story", "same thing", "likewise", "exactly the same"}
-)
 
 
 def copy_shoeing(talk: Talk, segment: Segment, groups: Groups) -> list[Copied]:
@@ -56,7 +54,13 @@ def as_the_horse_before(talk: Talk, segment: Segment) -> bool:
     run = next((i for i, s in enumerate(reversed(before)) if s.horse != segment.horse), 0)
     if len(own) == len(before) or any(s.drafts for s in own) or run > 1:
         return False
-    return not _SAME_AGAIN.isdisjoint(" ".join(talk.words[m.start : m.end]) for m in same)
+    if any(s.having("units") for s in talk.sentence(segment.sentence)):
+        return False
+    told = [d.slot for s in before if s.horse != segment.horse for d in s.kept if d.feet]
+    named = [*same, *segment.having("horse"), *segment.having("feet")]
+    rest = talk.words_beside(segment, {i for m in named for i in range(m.start, m.end)})
+    found = told[-1:] == [] or told[-1] not in SETUP_SLOTS
+    return rest <= REPEATING and not (found and rest & {"is", "was", "'s"})
 
 
 def copy_other_horse(talk: Talk, segment: Segment, found: list[FootGroup]) -> list[Copied]:

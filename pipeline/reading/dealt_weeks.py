@@ -112,7 +112,9 @@ def _pure(talk: Talk, sentence: list[Segment], found: HorseTalk) -> bool:
         return False
     held = {i for s in found.spans for i in range(s.start, s.end)}
     named = [s for s in found.spans if start <= s.start < end]
-    if any(is_left_out(talk, s) for s in named) and any(_group(m, len(found.horses)) for m in said):
+    if any(is_left_out(talk, s) for s in named) and (
+        "all" in talk.words[start:end] or any(_group(m, len(found.horses)) for m in said)
+    ):
         return False  # "six weeks for all of them but Buck"
     if not named and any(m.get("horse_cues") == "others" and talk.words[m.start - 1] == "with" for m in said):
         return False  # "she can come in with the rest of them in four weeks": her weeks alone
@@ -223,7 +225,9 @@ def _horses(talk: Talk, start: int, end: int, found: HorseTalk) -> list[_Named]:
 
 
 def _dealt(talk: Talk, found: HorseTalk, clauses: Sequence[_Clause], segments: Sequence[Segment]) -> list[_Dealt]:
-    dealt: list[_Dealt] = []
+    dealt = _numbers_first(clauses)
+    if dealt:
+        return dealt
     waiting: tuple[int, ...] = ()
     subject: tuple[int, ...] = ()
     used: set[int] = set()
@@ -237,6 +241,8 @@ def _dealt(talk: Talk, found: HorseTalk, clauses: Sequence[_Clause], segments: S
             used.update(range(index, index + len(in_row)))
         for number in clause.numbers if index not in used else []:
             horses = _own(talk, clause, number) or waiting
+            if len(clause.names()) > 1 and clause.led_by == "," and clause.horses[0][0] == clause.start:
+                horses = (*waiting, *horses)  # "Tally, Buck and Sable in six weeks"
             if not horses and _name_behind(talk, clauses, index):
                 horses = clauses[index + 1].names()
                 used.add(index + 1)
@@ -246,6 +252,14 @@ def _dealt(talk: Talk, found: HorseTalk, clauses: Sequence[_Clause], segments: S
                 dealt.append(_Dealt(number, subject))
         waiting = ()
     return dealt
+
+
+def _numbers_first(clauses: Sequence[_Clause]) -> list[_Dealt]:
+    """ "Six, seven and five weeks for Tally, Buck and Sable": bare numbers, then as many names in their order."""
+    numbers, names = [n for c in clauses for n in c.numbers], [h for c in clauses for h in c.horses]
+    bare = all([(c.start, c.end)] == [(n.start, n.end) for n in c.numbers] for c in clauses[: len(numbers) - 1])
+    first = bare and 1 < len(numbers) == len(names) and numbers[-1].end <= names[0][0]
+    return [_Dealt(n, h[2]) for n, h in zip(numbers, names, strict=False)] if first else []
 
 
 def _in_a_row(clauses: Sequence[_Clause], index: int, waiting: tuple[int, ...]) -> list[_Dealt]:
@@ -266,12 +280,16 @@ def _named_only(
     """A clause that names a horse without a number: "Buck the same", "… and Buck", "Tally, let's say six"."""
     clause = clauses[index]
     names, words = clause.names(), talk.words[clause.start : clause.end]
-    bare = all(any(a <= i < b for a, b, _ in clause.horses) for i in range(clause.start, clause.end))
+    at = (i for i in range(clause.start, clause.end) if talk.words[i] != "and")
+    bare = all(any(a <= i < b for a, b, _ in clause.horses) for i in at)
     with_it = bool(_SAME & set(words)) or any(pair in pairwise(words) for pair in _WITH)
     if names and dealt and with_it:
         dealt.append(_Dealt(dealt[-1].number, names))
         return ()
-    if names and dealt and bare and clause.led_by == "and" and not _number_follows(clauses, index):
+    last = [(h[1], h[2]) for h in clauses[index - 1].horses[-1:]] if index else []
+    row = dealt and (len(names) > 1 or last == [(clause.start - 1, dealt[-1].horses[-1:])])
+    listed = clause.led_by == "and" or (clause.led_by == "," and row)  # "six for Tally, Buck, Sable"
+    if names and dealt and bare and listed and not _number_follows(clauses, index):
         dealt[-1].horses = (*dealt[-1].horses, *names)
         return ()
     return (*waiting, *names) if names else _pointed_at(talk, found, clause) or waiting

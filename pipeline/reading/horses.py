@@ -25,6 +25,7 @@ _IS = (
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
 _WEEKLY = ("week", "fortnight", "month")
 _LEADS_TO = frozenset({"on", "about", "for", "with", "of", "to"})
+_VET_LEADS = _LEADS_TO | {"check", "get", "take", "send"}
 _SAID_FOR = frozenset({"for", "on", "with", "at", "see"})
 _FETCHED = frozenset({"brought", "led", "fetched", "got", "had", "pulled", "walked"})
 _COMES = frozenset({"out", "in", "up", "over", "round", "through"})
@@ -72,7 +73,7 @@ class HorseFinder(NameFinder):
         last = self._talk.words[span.start - 1] if span.start else ""
         after = self._talk.words[span.end : span.end + 2]
         told = self._talk.words[self._sentence_start(span.start) : span.start]
-        if after[:1] in ([","], ["."]) and last in _LEADS_TO and RETURNING.issuperset(told):
+        if after[:1] in ([","], ["."], [":"]) and last in _LEADS_TO and RETURNING.issuperset(told):
             return True  # "and the other thing about Rosie, …", "by the way, on Rosie, …"
         if last in _FETCHED and _COMES.issuperset(self._talk.words[span.end : span.end + 1]):
             return True  # "they brought Rangi out"
@@ -91,11 +92,8 @@ class HorseFinder(NameFinder):
         before = self._talk.words[span.start - 1] if span.start else "."
         after = self._talk.words[span.end] if span.end < len(self._talk.words) else "."
         start = self._sentence_start(span.start)
-        if (
-            after in (".", "?")
-            and before in ("on", "to", "with", "about", "was", "is")
-            and span.start - start <= _SHORT
-        ):
+        closing = after in (".", "?") and before in ("on", "to", "with", "about", "was", "is")
+        if closing and span.start - start <= _SHORT and VETS.isdisjoint(self._talk.words[start : span.start]):
             return not self._trade_words(start, span.start)  # "What else on Clip."
         strong = [
             m
@@ -248,8 +246,12 @@ class HorseFinder(NameFinder):
         """Whether anything but the next visit is said in the segment."""
         words = CLASS_SLOTS.keys() - {"vet"}
         names = [s for s in self.found.spans if segment.start <= s.start < segment.end]
-        timed = bool(names) and any(m.number for m in segment.mentions)
-        return timed or any(m.is_any(words) or m.get("feet") for m in segment.mentions)
+        timed = any(m.number for m in segment.mentions) or self._vet_told(segment)
+        timed = timed or ("same" in segment.named and segment.end - segment.start < _SHORT)  # "same again for Buck"
+        return (bool(names) and timed) or any(m.is_any(words) or m.get("feet") for m in segment.mentions)
+
+    def _vet_told(self, segment: Segment) -> bool:
+        return bool(segment.having("vet")) or not VETS.isdisjoint(self._talk.words[segment.start : segment.end])
 
     def _feet_of(self, segment: Segment, span: NameSpan) -> bool:
         owned = self._talk.words[span.end : span.end + 1] == ["'s"]
@@ -269,8 +271,8 @@ class HorseFinder(NameFinder):
             return True  # "if Gwen gets sore on that, I'll poultice it"
         if segment.having("units"):
             return True
-        vet = segment.having("vet") or not VETS.isdisjoint(self._talk.words[segment.start : span.start])
-        leads = _SAID_FOR | _LEADS_TO | {"check"} if vet else _SAID_FOR  # "ring the vet about Gwen"
+        vet = self._vet_told(segment)
+        leads = _SAID_FOR | _VET_LEADS if vet else _SAID_FOR  # "ring the vet about Gwen", "get Gwen to the vet"
         timed = bool(vet) or any(m.number for m in segment.mentions)
         before = self._talk.mention_ending(span.start)
         counted = before is not None and (before.number is not None or before.get("units") is not None)

@@ -100,7 +100,8 @@ class NameFinder(UnlistedNames):
 
     def _rejected(self, start: int) -> bool:
         """ "Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
-        if self._after_not(start) or self._talk.words[max(0, start - 1) : start] in (["unlike"], ["than"]):
+        led = self._talk.words[max(0, start - 2) : start]
+        if self._after_not(start) or led[-1:] in (["unlike"], ["than"]) or led == ["bad", "as"]:
             return True
         if self._taken_back(start) or self._stood_in_for(start):
             return True

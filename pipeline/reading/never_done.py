@@ -43,6 +43,7 @@ _DOING = frozenset(
 )
 _DOING |= {"get", "do", "paint", "drill", "wrap", "dress", "treat", "cut", "clip", "stud", "pad", "shim", "tap"}
 _OF_THE_TRADE = ("treatments", "packings", "pads", "work", "shoe_types", "clips", "traction")
+_SAYING = frozenset({"say", "mention", "tell", "note"})
 _ARTICLE = 2  # tokens to what was meant, an article among them
 _WORN, _FIRST = frozenset({"worn"}), frozenset({"first", "only"})
 _TURNS = frozenset({"only", "except", "but", "if", "had", "save", "ended", "finished", "settled"})
@@ -105,6 +106,8 @@ def _meant(talk: Talk, at: int) -> int:
     for done, said in _AFTER_ALL.within(talk.words, verb, len(talk.words)):
         if "." not in talk.words[verb:done] and talk.words[done + len(said) : done + len(said) + 1] != ["n't"]:
             return 0  # "wanted to poultice it, so I did"
+    if talk.words[verb] in _SAYING or talk.words[verb : verb + 2] in (["add", "on"], ["add", "for"], ["add", "about"]):
+        return 0  # "forgot to add on Buck, egg bars"
     named = any(m.is_any(_OF_THE_TRADE) for m in talk.starting_in(verb, verb + _ARTICLE))
     return verb if named or (form[-1] == "to" and talk.words[verb] in _DOING) else 0
 

@@ -24,14 +24,12 @@ _COMPARED = frozenset(
     ]
 )  # fmt: skip
 _SUBJECTS = frozenset({"he", "she", "it", "they", "that", "this", "who", "him", "her"})
-_MEETING = frozenset(
-    {
-        "did", "do", "have", "had", "got", "done", "went", "moved", "started", "finished", "looked", "was", "'s", "is",
-        "were", "be",
-    }
-)  # fmt: skip
+_MEETING = frozenset({
+    "did", "do", "have", "had", "got", "done", "went", "moved", "started", "finished", "looked", "was", "'s", "is",
+    "were", "be",
+})  # fmt: skip
 _NOT_OPENING = frozenset(
-    {"if", "when", "because", "since", "while", "until", "till", "which", "though", "unless", "for"}
+    {"if", "when", "because", "since", "while", "until", "till", "which", "though", "unless", "for", "vet"}
 )
 _OWNED = (
     ["owner"], ["owners"], ["rider"], ["groom"], ["trainer"], ["stall"], ["box"], ["stable"], ["paddock"], ["field"],
@@ -52,21 +50,8 @@ _LINKS = frozenset({"is", "was", "'s", ",", "that"})
 _TAIL = frozenset({"on", "for", "of"})
 _PLANNING = frozenset({"will", "'ll", "to", "'d", "going"})
 _DONE_BEFORE = _PLANNING | {
-    "i",
-    "we",
-    "then",
-    "and",
-    "just",
-    "also",
-    "so",
-    "now",
-    "next",
-    "after",
-    "that",
-    "but",
-    "'ve",
-    "'m",
-}
+    "i", "we", "then", "and", "just", "also", "so", "now", "next", "after", "that", "but", "'ve", "'m",
+}  # fmt: skip
 _DONE_WORDS = frozenset({"reset", "shod"})
 _HEAD_REACH = 5
 _ORDINAL = 3  # "number two, Buck", "the second one is Buck"
@@ -84,7 +69,8 @@ def heads(talk: Talk, span: NameSpan) -> bool:
     before = talk.words[start : span.start]
     if not before or len(before) > _HEAD_REACH or "," in before[:-1] or owns(talk, span):
         return False
-    if before in _NOTED:
+    again = not _ALIKE.isdisjoint(before) and before[-1] != "as" and REPEATING.issuperset(before)
+    if before in _NOTED or again or (before[-1] == "said" and "should" in before and RETURNING.issuperset(before)):
         return True
     if before[-1] in _COMPARED or before[-1] == "n't" or set(before) & _NOT_OPENING:
         return False
@@ -169,8 +155,16 @@ _DAYS = frozenset(
     {"week", "month", "time", "visit", "trip", "year", "day", "fortnight", "monday", "tuesday", "wednesday", "thursday"}
     | {"friday", "saturday", "sunday", "winter", "summer", "spring", "autumn", "fall", "season"}
 )
-_HAD_IT = frozenset({"the", "one", "same"})
-_LIKE_IT = frozenset({"like", "once"})
+_HAD = frozenset({"had", "gets", "get", "was", "did", "through"})
+_HAD_IT = frozenset({"one", "same", "that", "it", "this", "similar"})
+_REACH = 7  # tokens to what he had: "has had a touch of that"
+_MORE = frozenset({"and", "but", "now", "still", "today", "since", "shoes", "shoe"})
+_ONCE = frozenset({"like", "once", "every", "before", "used", "always", "went"})
+_LOOKED = frozenset(
+    {"met", "saw", "looked", "look", "checked", "check", "eye", "popped", "gander", "gave", "hello", "g'day", "fed"}
+)
+_BESIDE = frozenset({"too", "well", "while", "whilst"})
+_NOTHING = frozenset({"nothing", "no", "fine", "good", "pat", "hello", "g'day", "fed"})
 _STOPS = SENTENCE_ENDS | {","}
 _OTHER_DAYS = frozenset({"tomorrow", "yesterday"})
 _WITH = frozenset({"with", "without", "beside", "behind", "about", "near"})
@@ -183,8 +177,14 @@ RETURNING = frozenset(
     | {"by", "the", "way", "while", "think", "of", "it", "now", "come", "before", "a", "minute", "second", "sorry"}
     | {"wait", "actually", "oh", "hang", "hold", "on", "about", "for", "with", "also", "and", "again", "so", "quick"}
     | {"just", "going", "go", "back", "remembered", "remember", "well", "yeah", "right", "okay", "no", "up", "as"}
-    | {"carrying", "carry", "anything", "everything", "nothing", "how", "then", "but", "still", "word", "note"}
+    | {"carrying", "carry", "out", "slipped", "my", "mind", "skipped", "over", "left", "correction"}
+    | {"anything", "everything", "nothing", "how", "then", "but", "still", "word", "note"}
     | {"quickly", "what", "is", "was", "'s", "all", ","}
+)
+REPEATING = (
+    RETURNING
+    | _ALIKE
+    | {"exact", "exactly", "deal", "job", "story", "gave", "got", "gets", "had", "next", "he", "she", "too", "done"}
 )
 
 
@@ -194,7 +194,9 @@ def spoken_of(talk: Talk, span: NameSpan) -> bool:
 
 
 def kept_away(talk: Talk, names: list[NameSpan]) -> list[NameSpan]:
-    """The names that head a sentence in which the horse is only spoken of."""
+    """The names that head a sentence in which the horse is only spoken of; what is set beside it counts no more."""
+    for told in (m for s in names[1:] for m in set_beside(talk, s) or ()):
+        told.dropped = True
     return [s for s in names if s.start and in_passing(talk, s) and s.start == sentence_start(talk, s.start)]
 
 
@@ -206,7 +208,7 @@ def in_passing(talk: Talk, span: NameSpan) -> bool:
     start = sentence_start(talk, span.start)
     end = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
     before, behind = talk.words[start : span.start], talk.words[span.end : end]
-    if _had_it_then(talk, span) or _brought_to_mind(before, behind):
+    if set_beside(talk, span) is not None or _looked_in_on(talk, span, end) or before[-2:] == ["me", "of"]:
         return True
     if any("horse" in m.readings and m.start != span.start for m in talk.starting_in(start, end)):
         return _with_another(before, behind)  # "Buck's next week, it's Misty I mean": the other one is turned to
@@ -217,22 +219,28 @@ def in_passing(talk: Talk, span: NameSpan) -> bool:
     return away or _not_reached(before, behind) or _with_another(before, behind) or _another_day(before + behind)
 
 
-def _had_it_then(talk: Talk, span: NameSpan) -> bool:
-    """ "A corn, Buck had the same last year", "Buck had one like it": what was found is only set beside his."""
+def set_beside(talk: Talk, span: NameSpan | Mention) -> list[Mention] | None:
+    """ "A corn, Buck had that last year", "same as Buck had", "Buck gets that": what is told of his, if only that."""
     stop = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in _STOPS), len(talk.words))
-    said = talk.words[span.end : stop]
-    if (
-        said[:1] != ["had"]
-        or _HAD_IT.isdisjoint(said[1:3])
-        or any(m.is_any(_OF_TRADE) for m in talk.starting_in(span.end, stop))
-    ):
+    said, told = talk.words[span.end : stop], talk.starting_in(span.end, stop + 2)
+    what = talk.words[span.start - 1] == "what" or talk.words[span.start - 2 : span.start] == ["same", "as"]
+    had = not _HAD.isdisjoint(said[:3]) and (what or not _HAD_IT.isdisjoint(said[:_REACH]))
+    if not had or not _MORE.isdisjoint(said) or any(m.is_any(_OF_TRADE) for m in told if m.start < stop):
+        return None
+    then = what or not _ONCE.isdisjoint(said) or any(m.readings.get("times") in ("history", "recent") for m in told)
+    return [m for m in told if m.start < stop or "times" in m.readings] if then or _another_day(said) else None
+
+
+def _looked_in_on(talk: Talk, span: NameSpan, end: int) -> bool:
+    """ "Met Buck too", "looked at Buck while I was there, nothing to do", "Buck I looked at, all good"."""
+    start = next((i for i in range(span.start, 0, -1) if talk.words[i - 1] in _STOPS), 0)
+    behind = talk.words[span.end : end]
+    before = talk.words[start : span.start]
+    nothing = not _NOTHING.isdisjoint([*before, *behind])
+    if not nothing and (_BESIDE.isdisjoint(behind) or talk.tokens.texts[end : end + 1] == [","]):
         return False
-    return _another_day(said) or not _LIKE_IT.isdisjoint(said)
-
-
-def _brought_to_mind(before: list[str], behind: list[str]) -> bool:
-    """ "Bruise in the near fore, reminds me of Buck's."."""
-    return before[-2:] == ["me", "of"] and before[-3:-2] in (["reminds"], ["reminded"]) and behind[:1] in ([], ["'s"])
+    looked = not _LOOKED.isdisjoint([*before, *behind[:2]]) or behind[:2] == ["was", "there"]
+    return looked and not any(m.is_any(_OF_TRADE) for m in talk.starting_in(start, end))
 
 
 def of_whom_nothing(talk: Talk, span: NameSpan) -> bool:

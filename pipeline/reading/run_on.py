@@ -11,7 +11,7 @@ from pipeline.reading.clauses import MARKS, TRADE, WEEKLY, Clauses
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_base import KNOWN_LIKENESS
 from pipeline.reading.name_words import HORSE_WORDS, NEVER_NAMES
-from pipeline.reading.opening import turns_on
+from pipeline.reading.opening import set_beside, turns_on
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
 from pipeline.reading.together import group_at
@@ -173,6 +173,8 @@ class _Parting(Clauses):
             return comma if not (self._weeks_before(comma) or self._measure(comma)) else None
         if not turned and self.words[end : end + 1] != [","] and self._by_name(start, comma):
             return None
+        if set_beside(self.talk, name) is not None:
+            return comma
         return comma if self._follows(end, turned, comma + 1 < name.start) else None
 
     def _leads(self, start: int, end: int) -> bool:

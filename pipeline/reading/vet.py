@@ -82,6 +82,7 @@ _BIDDING = frozenset(
     | {",", "and", "in", "on", "at", "by", "this", "the", "away", "thing", "before", "out", "quick", "again", "for"}
     | {"that", "as", "possible", "it", "rather", "must", "be", "has", "to", "they", "know", "'re", "calling"}
 )
+_BRINGS = frozenset({"to", "for", "the", "a", "get", "take", "send", "should", "must", "go", "needs", "and", "so"})
 _AHEAD = frozenset({"the", "and", "so", "a", ",", "right", "ok", "okay", "now"})
 _I_AM = (["i", "'m"], ["i", "am"], ["i", "ai"])
 _DEGREES = frozenset({"just", "only", "qualified", "trained"})
@@ -176,7 +177,7 @@ def _read(talk: Talk, sentence: list[Segment], position: int, at: int) -> None:
         if _wants_shoes(talk, segment, at):
             draft.drop("what the vet asked for")
         return
-    called = _alone(talk, sentence, position) or _bidden(talk, sentence, at)
+    called = _alone(talk, sentence, position) or _bidden(talk, sentence, at) or _for_him(talk, segment, at)
     if called or _wanted(before) or _to_look(talk, segment, at):
         referral(segment, at).note("vet: to look")
 
@@ -282,6 +283,13 @@ def _alone(talk: Talk, sentence: list[Segment], position: int) -> bool:
     last = sentence[-1]
     words = talk.words[last.start : last.end]
     return position == len(sentence) - 1 > 0 and words in (["vet"], ["the", "vet"])
+
+
+def _for_him(talk: Talk, segment: Segment, at: int) -> bool:
+    """ "Vet for Buck", "get Buck to the vet", "Buck should go to the vet": the horse, the vet, and what brings them."""
+    names = segment.having("horse")
+    rest = talk.words_beside(segment, {at, *(i for m in names for i in range(m.start, m.end))})
+    return len(names) == 1 and not rest.isdisjoint(("to", "for")) and rest <= _BRINGS
 
 
 def _bidden(talk: Talk, sentence: list[Segment], at: int) -> bool:

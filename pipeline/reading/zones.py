@@ -34,8 +34,7 @@ _A_WHILE = (
     ["for", "a", "little"],
     ["for", "a", "touch"],
 )
-# A finding whose name is its place takes that place for no zone.
-_OWN_PLACE = {
+_OWN_PLACE = {  # a finding whose name is its place takes that place for no zone
     "underrun_heels": "heel", "contracted_heels": "heel", "sheared_heels": "heel", "long_toe": "toe",
     "thin_sole": "sole", "flat_sole": "sole", "dropped_sole": "sole", "weak_wall": "wall",
     "white_line_disease": "white_line", "white_line_separation": "white_line",
@@ -292,8 +291,10 @@ def attach_severity(talk: Talk, groups: Groups) -> None:
 def _written_down(talk: Talk, mention: Mention) -> bool:
     """ "I'd marked it gone", "marked him down as a three": the verb; "stopped for a bit": how long. No degrees."""
     behind = talk.words[mention.end : mention.end + 1]
-    if talk.words[mention.start - 1 : mention.end] in _A_WHILE:
-        return True
+    at = next((i for i in range(mention.end, mention.end + 3) if talk.words[i : i + 1] in (["as"], ["than"])), 0) + 1
+    named = talk.mention_starting(at + (talk.words[at : at + 1] == ["what"])) if at > 1 else None
+    if talk.words[mention.start - 1 : mention.end] in _A_WHILE or (named is not None and named.get("horse")):
+        return True  # "as bad as Buck's"
     return talk.words[mention.start] == "marked" and behind in (["it"], ["that"], ["them"], ["him"], ["her"], ["down"])
 
 

@@ -79,3 +79,37 @@ def test_the_shoeing_of_the_horse_before(read: Read, text: str, horse: str, line
 )
 def test_another_horses_feet(read: Read, text: str, mine: list[str], others: list[str]) -> None:
     assert said(read, text) == {"Tally": mine, "Buck": others}
+
+
+@pytest.mark.parametrize(
+    "again",
+    [
+        "Same again for Buck",
+        "Same for Buck too",
+        "Same deal with Buck",
+        "Same job on Buck",
+        "Did the same for Buck",
+        "Buck the same",
+        "Buck's the same",
+        "Buck got the same",
+        "Ditto for Buck",
+        "Likewise Buck",
+        "Buck, same as Tally",
+    ],
+)
+def test_the_whole_horse_again(read: Read, again: str) -> None:
+    lines = ["LF+RF shoe_size 2", "LF+RF work reset", "LH+RH work trim"]
+    text = f"Tally. Fronts reset, size two, hinds trimmed. {again}."
+    assert said(read, text) == {"Tally": lines, "Buck": lines}
+
+
+@pytest.mark.parametrize(
+    ("text", "buck"),
+    [
+        ("Tally. Trimmed all round. Buck. The same lad holds her. Corn in the off fore.", ["RF finding corn"]),
+        ("Tally. Trimmed all round. Same again for Buck in six weeks.", ["- next_visit_weeks 6 planned"]),
+        ("Tally. Trimmed all round. Buck, corn in the off fore. Buck the same.", ["RF finding corn"]),
+    ],
+)
+def test_not_the_whole_horse_again(read: Read, text: str, buck: list[str]) -> None:
+    assert said(read, text) == {"Tally": ["LF+RF+LH+RH work trim"], "Buck": buck}

@@ -134,3 +134,25 @@ def test_what_was_agreed_stands(read: Read, said: str, weeks: int) -> None:
 )  # fmt: skip
 def test_numbers_of_something_else_stay(read: Read, text: str, lines: list[str]) -> None:
     assert told(read(text, "Tally", "Buck")[0]) == lines
+
+
+@pytest.mark.parametrize(
+    ("said", "weeks"),
+    [
+        ("Tally, Buck and Sable six weeks.", (6, 6, 6)),
+        ("Six weeks for Tally, Buck and Sable.", (6, 6, 6)),
+        ("Six weeks for Tally, Buck, Sable.", (6, 6, 6)),
+        ("Six weeks for Tally and Buck, Sable at five.", (6, 6, 5)),
+        ("Six weeks for Tally, Buck and Sable in five.", (6, 5, 5)),
+        ("Six, seven and five weeks for Tally, Buck and Sable.", (6, 7, 5)),
+        ("Six weeks for all but Sable, five for her.", (6, 6, 5)),
+        ("Tally six weeks, Buck seven, Sable five.", (6, 7, 5)),
+        ("All three in six weeks.", (6, 6, 6)),
+    ],
+)
+def test_of_three(read: Read, said: str, weeks: tuple[int, ...]) -> None:
+    names = ("Tally", "Buck", "Sable")
+    visits = read(f"Tally. Trimmed. Buck. Trimmed. Sable. Trimmed. {said}", *names)
+    assert [(v.horse, told(v)[0]) for v in visits] == [
+        (name, f"- next_visit_weeks {number} planned") for name, number in zip(names, weeks, strict=True)
+    ]

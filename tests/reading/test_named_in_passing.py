@@ -197,3 +197,90 @@ def test_set_beside_anothers(read: Read, found: str, beside: str) -> None:
 def test_had_something_of_his_own(read: Read) -> None:
     said = _by_horse(read, "Tally. Thrush in the off hind. Buck had the same shoes last year, reset in front.")
     assert said == {"Tally": ["RH finding thrush"], "Buck": ["LF+RF work reset"]}
+
+
+@pytest.mark.parametrize(
+    "beside",
+    [
+        "Buck had that last year",
+        "Buck had the same in the spring",
+        "Buck had that same trouble over the winter",
+        "Buck has had that before",
+        "Buck gets that every winter",
+        "same as Buck had last time",
+        "that's what Buck had in January",
+        "Buck had a touch of that a couple of years ago",
+        "as bad as Buck's",
+        "not nearly as bad as Buck's",
+        "worse than Buck's ever was",
+        "a bit better than Buck's",
+        "as bad as what Buck had",
+        "met Buck too",
+        "looked at Buck while I was there, nothing to do",
+        "had a look at Buck, all good",
+        "said hello to Buck",
+    ],
+)
+@pytest.mark.parametrize("mark", [".", ","])
+def test_an_aside_gives_nothing_away(read: Read, beside: str, mark: str) -> None:
+    aside = beside if mark == "," else beside[0].upper() + beside[1:]
+    text = f"Tally. Thrush in the off hind{mark} {aside}. Reset in front. Six weeks."
+    assert _by_horse(read, text) == {
+        "Tally": sorted(["RH finding thrush", "LF+RF work reset", "- next_visit_weeks 6 planned"])
+    }
+
+
+@pytest.mark.parametrize(
+    ("said", "buck"),
+    [
+        ("Buck had lost his left front.", ["LF shoe_state lost"]),
+        ("Looked at Buck while I was there, he'd lost the left front.", ["LF shoe_state lost"]),
+        ("Saw Buck too, left front shoe lost.", ["LF shoe_state lost"]),
+        ("Buck has one like it, corn in the left hind.", ["LH finding corn"]),
+        ("Buck had a bad corn in the left hind.", ["LH finding corn ~severe"]),
+        ("Buck had thrush as bad as Tally's, left hind.", ["LH finding thrush"]),
+    ],
+)
+def test_what_another_has_himself_is_his(read: Read, said: str, buck: list[str]) -> None:
+    assert _by_horse(read, f"Tally. Trimmed the hinds. {said}") == {"Tally": ["LH+RH work trim"], "Buck": buck}
+
+
+@pytest.mark.parametrize(
+    "said", ["Vet for Buck.", "Vet to Buck.", "Get Buck to the vet.", "Call the vet for Buck.", "Vet should see Buck."]
+)
+def test_the_vet_for_one_of_whom_nothing_else_is_told(read: Read, said: str) -> None:
+    assert _by_horse(read, f"Tally. Corn in the off fore. {said} Five weeks.") == {
+        "Tally": ["- next_visit_weeks 5 planned", "RF finding corn"],
+        "Buck": ["- vet referral planned"],
+    }
+
+
+@pytest.mark.parametrize("said", ["Vet's been to Buck.", "Took Buck to the vet last month."])
+def test_the_vet_of_another_day(read: Read, said: str) -> None:
+    assert _by_horse(read, f"Tally. Corn in the off fore. {said} Five weeks.") == {
+        "Tally": ["- next_visit_weeks 5 planned", "RF finding corn"]
+    }
+
+
+@pytest.mark.parametrize(
+    "back",
+    [
+        "Forgot to add on Tally, egg bars in front.",
+        "One thing I left out on Tally: egg bars in front.",
+        "And on Tally I should have said egg bars in front.",
+        "I should have said Tally has egg bars in front.",
+        "Slipped my mind on Tally, egg bars in front.",
+        "On Tally I forgot to say egg bars in front.",
+    ],
+)
+def test_left_out_before(read: Read, back: str) -> None:
+    assert _by_horse(read, f"Tally. Trimmed the hinds. Then Buck. Corn in the off fore. {back}") == {
+        "Tally": ["LF+RF shoe_type egg_bar", "LH+RH work trim"],
+        "Buck": ["RF finding corn"],
+    }
+
+
+def test_forgotten_pads_are_not_put_on(read: Read) -> None:
+    assert _by_horse(read, "Tally. Trimmed the hinds. Forgot to add full pads in front.") == {
+        "Tally": ["LH+RH work trim"]
+    }
