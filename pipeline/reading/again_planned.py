@@ -52,9 +52,9 @@ def plan_again(talk: Talk) -> None:
 
 def _back_on(talk: Talk, segment: Segment) -> bool:
     """ "Pads left off for now, back on next time": when, and nothing else."""
-    ahead = talk.words[segment.start : segment.start + 2] in (["back", "on"], ["back", "in"])
-    when = segment.having("plans", "before") or set_for_later(talk.words[segment.start + 2 : segment.end])
-    return ahead and bool(when) and not segment.drafts
+    if segment.drafts or talk.words[segment.start : segment.start + 2] not in (["back", "on"], ["back", "in"]):
+        return False
+    return bool(segment.having("plans", "before")) or set_for_later(talk.words[segment.start + 2 : segment.end])
 
 
 def _worn_before(talk: Talk, segment: Segment) -> list[Draft]:

@@ -8,8 +8,8 @@ would be of today.
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Stretch, by_start
-from pipeline.reading.talk import Talk
+from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Stretch
+from pipeline.reading.talk import Talk, by_start
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _REPLACED = ("feet", "zones", "severities", "packings", "pads", "shoe_types", "shoe_materials", "treatments", "clips",

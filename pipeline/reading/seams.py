@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.new_statements import a_denial, opens_a_statement
-from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Seam, Statement, Stretch, by_start
-from pipeline.reading.talk import Talk
+from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Seam, Statement, Stretch
+from pipeline.reading.talk import Talk, by_start
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _SEAMS = frozenset({",", ";"})
