@@ -16,9 +16,10 @@ def widen_to_both(talk: Talk, sentence: Sentence, groups: Groups) -> None:
     for position, segment in enumerate(sentence if "feet" in sentence.classes else ()):
         if position:
             _widen_to_second(talk, sentence[position - 1], segment, groups)
+        if segment.drafts or not groups[segment.index]:
+            continue
         both = segment.having("feet", "pair_in_hand")
-        alone = len(both) == 1 and both[0].end - both[0].start == segment.end - segment.start
-        if not alone or segment.drafts or not groups[segment.index]:
+        if len(both) != 1 or both[0].end - both[0].start != segment.end - segment.start:
             continue
         pair = groups[segment.index][0].feet
         slots = SETUP_SLOTS

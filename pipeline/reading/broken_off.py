@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Stretch
-from pipeline.reading.talk import Talk, by_start
+from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _REPLACED = ("feet", "zones", "severities", "packings", "pads", "shoe_types", "shoe_materials", "treatments", "clips",
@@ -33,7 +33,7 @@ _ITEM_WORDS = frozenset(
 def mend_broken_off(talk: Talk) -> None:
     """Read such a full stop as a comma."""
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
-    starting = by_start(talk.mentions)
+    starting = talk.starting()
     planned, felt = talk.having("plans"), talk.having("tester_heads") or talk.having("pulse_heads")
     footed = {m.end for m in talk.having("feet")}
     opened = 0

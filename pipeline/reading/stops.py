@@ -8,7 +8,7 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.stretches import TOLD, WAITING_HEADS, Stretch
-from pipeline.reading.talk import Talk, by_start
+from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _JUDGING = Sayings(
@@ -16,7 +16,7 @@ _JUDGING = Sayings(
     "i reckon", "call it", "call that", "say",
 )  # fmt: skip
 _MODIFIERS = ("severities", "zones")
-_MODIFIED = frozenset({"findings", "tester_responses", "tester_heads", "gaits"})
+_MODIFIED = ("findings", "tester_responses", "tester_heads", "gaits")
 _NO_MODIFIER = (*_MODIFIED, "not_facts")
 _LITTLE = frozenset(
     {"at", "in", "on", "the", "of", "down", "just", "only", "still", "very", "and", "it", "is", "'s", "that", "its"}
@@ -37,8 +37,8 @@ _AGO = frozenset({("measures", "obel"), ("measures", "grade"), ("times", "histor
 
 def soften_stops(talk: Talk) -> None:
     """Read the full stop before a sentence of nothing but degree and place as a comma, if it has what to belong to."""
-    starting = by_start(talk.mentions)
-    told = {m.start for m in talk.mentions if not (m.dropped or _MODIFIED.isdisjoint(m.readings))}
+    starting = talk.starting()
+    told = {m.start for name in _MODIFIED for m in talk.having(name)}
     named = {m.start for m in talk.mentions if "feet" in m.readings or "work" in m.readings}
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
     modified, start, opened = False, 0, 0

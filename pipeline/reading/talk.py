@@ -47,9 +47,11 @@ def by_sentence(segments: Iterable[Segment]) -> dict[int, list[Segment]]:
 
 def _still(mentions: Iterable[Mention], name: str, canonical: str | None) -> list[Mention]:
     """Of the mentions those that are not dropped and may still belong to the class (with that canonical name)."""
-    if canonical is None:
-        return [m for m in mentions if name in m.readings and not m.dropped]
-    return [m for m in mentions if m.readings.get(name) == canonical and not m.dropped]
+    return [
+        mention
+        for mention in mentions
+        if not mention.dropped and name in mention.readings and canonical in (None, mention.readings[name])
+    ]
 
 
 @dataclass(eq=False, slots=True)
@@ -174,7 +176,7 @@ class Talk:
     across: Feet | None = None
     single_out: Feet | None = None
     putting_right: set[int] = field(default_factory=set)
-    _said: frozenset[str] | None = None
+    _said: frozenset[str] = frozenset()
     _places: dict[str, list[int]] | None = None
     _pairs: frozenset[tuple[str, str]] | None = None
     _turns: dict[Sayings, bool] = field(default_factory=dict)
@@ -189,13 +191,12 @@ class Talk:
     _ordered: int = 0
 
     def __post_init__(self) -> None:
-        """The mentions come in the order of their places."""
+        """The mentions come in the order of their places; of the words only marks are ever read otherwise."""
         self._ordered = len(self.mentions)
+        self._said = frozenset(self.words)
 
     def says(self, words: frozenset[str]) -> bool:
         """Whether the memo has any of the words: what a rule asks that waits for one of them. Not for marks."""
-        if self._said is None:  # of the tokens only marks are ever read otherwise
-            self._said = frozenset(self.words)
         return not self._said.isdisjoint(words)
 
     def tells(self, *sayings: Sayings) -> bool:
@@ -210,7 +211,7 @@ class Talk:
     def _turned(self, turns: Sayings) -> bool:
         if self._pairs is None:
             self._pairs = frozenset(pairwise(self.words))
-        if turns.alone and self.says(turns.alone):
+        if not self._said.isdisjoint(turns.alone):
             return True
         return not self._pairs.isdisjoint(turns.first_two) and next(self._stand(turns), None) is not None
 
@@ -225,11 +226,12 @@ class Talk:
 
     def where(self, words: frozenset[str]) -> list[int]:
         """The tokens at which one of the words stands, in order. Not for marks."""
-        if not self.says(words) or self._said is None:
+        said = self._said & words
+        if not said:
             return []
         if self._places is None:
             self._places = grouped(zip(self.words, range(len(self.words)), strict=True))
-        found = [self._places[word] for word in self._said & words]
+        found = [self._places[word] for word in said]
         return found[0] if len(found) == 1 else sorted(chain.from_iterable(found))
 
     @property
@@ -288,6 +290,12 @@ class Talk:
                 if not mention.dropped:
                     return mention
         return None
+
+    def starting(self) -> dict[int, list[Mention]]:
+        """The mentions by their first token, those that were dropped among them; the talk's own, not to be changed."""
+        if len(self.mentions) != self._placed:
+            self._place()
+        return self._starting
 
     def changed(self) -> None:
         """Say that a mention has moved or belongs to a class that it did not: they are looked through anew."""
