@@ -15,7 +15,8 @@ def notes_of(transcript: Transcript, talk: Talk, segments: Iterable[Segment], ro
     read = {r.draft.segment.index for r in rows}
     kept = []
     for parts in by_sentence(segments).values():
-        if all(s.index in read or _says_nothing(talk, s) for s in parts):
+        unread = [segment for segment in parts if segment.index not in read]
+        if all(_says_nothing(talk, segment) for segment in unread):
             continue
         start, end = talk.tokens.span(parts[0].start, parts[-1].end)
         kept.append(transcript.text[start:end].strip())

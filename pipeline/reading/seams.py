@@ -77,7 +77,10 @@ class _Seams:
     def _cut(self, start: int) -> int:
         """The mark or joiner that ends the stretch; its first word is never one."""
         words = self._talk.words
-        return next((i for i in range(start + 1, len(words)) if words[i] in CUTS), len(words))
+        for index in range(start + 1, len(words)):
+            if words[index] in CUTS:
+                return index
+        return len(words)
 
     def _stretch(self, start: int, end: int) -> Stretch:
         return Stretch(self._talk, self._starting, start, end)

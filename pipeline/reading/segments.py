@@ -94,7 +94,7 @@ def _deal_mentions(talk: Talk) -> None:
         segment = segment or next((holder[index] for index in mention.literal if index in holder), None)
         if segment is not None:
             segment.mentions.append(mention)
-    for segment in talk.segments:
+    for segment in [s for s in talk.segments if s.mentions]:
         segment.named = by_class(segment.mentions)
 
 

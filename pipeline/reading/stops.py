@@ -136,7 +136,7 @@ def _degree_leads(talk: Talk, starting: dict[int, list[Mention]], start: int, en
 def _judged(talk: Talk, starting: dict[int, list[Mention]], opened: int, start: int, end: int, modified: bool) -> bool:
     """ "… right hind too, in the commissure. I'd say moderate": somebody's judgement, and a degree alone behind it."""
     said = _JUDGING.at(talk.words, start)
-    degree = [m for m in starting.get(start + len(said), ()) if said and m.get("severities")]
+    degree = [m for m in starting.get(start + len(said), ()) if m.get("severities")] if said else []
     if not degree or talk.words[degree[0].end] not in (",", *SENTENCE_ENDS) or degree[0].end > end:
         return False
     return modified or Stretch(talk, starting, opened, start - 1).has(("zones",))
@@ -146,7 +146,7 @@ def _only_modifies(talk: Talk, starting: dict[int, list[Mention]], start: int, e
     """Whether the tokens hold a degree or a place and no statement; a foot takes a degree ("off hind mild")."""
     claimed: set[int] = set()
     found: set[str] = set()
-    for mention in [m for i in range(start, end) for m in starting.get(i, ()) if not m.dropped]:
+    for mention in [m for i in range(start, end) if i in starting for m in starting[i] if not m.dropped]:
         kind = _kind(mention)
         if kind == "other":
             return False

@@ -73,7 +73,7 @@ class Stretch:
     @Once
     def opening(self) -> set[str]:
         """The classes of the mentions that open it."""
-        return classes_of(self._starting.get(self.start, ()))
+        return classes_of(self._starting[self.start]) if self.start in self._starting else set()
 
     def has(self, names: Iterable[str]) -> bool:
         """Whether it has a mention of one of the classes."""
