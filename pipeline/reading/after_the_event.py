@@ -83,7 +83,7 @@ def set_for_a_season(talk: Talk, segment: Segment) -> bool:
 
 def set_for_later(words: list[str]) -> bool:
     """ "… in the spring", and nothing behind it."""
-    return any(words == form for form in _IN_SEASON.forms)
+    return words in _IN_SEASON.forms
 
 
 def _against_today(talk: Talk, segment: Segment) -> bool:

@@ -52,9 +52,9 @@ def plan_again(talk: Talk) -> None:
 
 def _back_on(talk: Talk, segment: Segment) -> bool:
     """ "Pads left off for now, back on next time": when, and nothing else."""
-    ahead = talk.words[segment.start : segment.start + 2] in (["back", "on"], ["back", "in"])
-    when = segment.having("plans", "before") or set_for_later(talk.words[segment.start + 2 : segment.end])
-    return ahead and bool(when) and not segment.drafts
+    if segment.drafts or talk.words[segment.start : segment.start + 2] not in (["back", "on"], ["back", "in"]):
+        return False
+    return bool(segment.having("plans", "before")) or set_for_later(talk.words[segment.start + 2 : segment.end])
 
 
 def _worn_before(talk: Talk, segment: Segment) -> list[Draft]:
@@ -72,8 +72,10 @@ def tell_elsewhere(talk: Talk, groups: Groups) -> None:
     "A bar on the near fore today, the off fore next time", "thrush in it last time, today it's the off fore".
     """
     for segment in talk.segments if talk.having("times") or talk.having("plans") else ():
+        if segment.drafts and any(not d.dropped for d in segment.drafts):
+            continue
         named = [g for g in groups.get(segment.index, []) if not g.anaphor]
-        if len(named) != 1 or any(not d.dropped for d in segment.drafts):
+        if len(named) != 1:
             continue
         status = _time_alone(talk, segment, named[0])
         if status is None or _heads(talk, segment):

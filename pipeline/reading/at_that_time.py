@@ -43,6 +43,7 @@ _NOT_THEN = frozenset(
 )  # "the poultice I put on stays till Monday"
 _FOUNDERED = frozenset({"foundered"})
 _SINCE = frozenset({"since"})
+_FOUNDERED_SINCE = _FOUNDERED | _SINCE
 _WHICH = frozenset({"the", "that", "his", "her", "their", "last", "bad", "old", "big", "bout", "of", "attack", "spell"})
 _WORN = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "wedge", "packing", "traction", "clips", "nails"})
 
@@ -54,8 +55,9 @@ def recall_what_he_had(talk: Talk, sentence: Sentence, previous: list[Segment]) 
     """
     if "times" in sentence.classes and "treatments" in sentence.classes:
         _put_on_lately(talk, sentence)
-    _that_foundered(talk, sentence)
-    _since_then(talk, sentence)
+    if talk.says(_FOUNDERED_SINCE):
+        _that_foundered(talk, sentence)
+        _since_then(talk, sentence)
     for position, segment in enumerate(sentence if talk.tells(_WHAT_HE_HAD) else ()):
         if segment.drafts or not _WHAT_HE_HAD.said_in(talk.words[segment.start : segment.end]):
             continue

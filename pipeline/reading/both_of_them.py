@@ -16,10 +16,12 @@ def widen_to_both(talk: Talk, sentence: Sentence, groups: Groups) -> None:
     for position, segment in enumerate(sentence if "feet" in sentence.classes else ()):
         if position:
             _widen_to_second(talk, sentence[position - 1], segment, groups)
+        if not groups[segment.index]:
+            continue
         both = segment.having("feet", "pair_in_hand")
         alone = len(both) == 1 and both[0].end - both[0].start == segment.end - segment.start
         heading = len(both) == 1 and both[0].start == segment.start and setup_only(segment) and position == 1
-        if (segment.drafts and not heading) or not (alone or heading) or not groups[segment.index]:
+        if (segment.drafts and not heading) or not (alone or heading):
             continue
         pair = groups[segment.index][0].feet
         slots = SETUP_SLOTS

@@ -8,7 +8,7 @@ would be of today.
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Stretch, by_start
+from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Stretch
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -33,7 +33,7 @@ _ITEM_WORDS = frozenset(
 def mend_broken_off(talk: Talk) -> None:
     """Read such a full stop as a comma."""
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
-    starting = by_start(talk.mentions)
+    starting = talk.starting()
     planned, felt = talk.having("plans"), talk.having("tester_heads") or talk.having("pulse_heads")
     footed = {m.end for m in talk.having("feet")}
     opened = 0

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Talk
+from pipeline.reading.talk import Talk, by_start
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -18,10 +17,7 @@ class Clauses:
     def __init__(self, talk: Talk) -> None:
         """Hold the words themselves, so that a mark that is changed counts at once."""
         self.talk, self.words = talk, talk.words
-        self.starting: dict[int, list[Mention]] = {}
-        for mention in talk.mentions:
-            if not mention.dropped:
-                self.starting.setdefault(mention.start, []).append(mention)
+        self.starting = by_start([mention for mention in talk.mentions if not mention.dropped])
 
     def back(self, at: int, marks: frozenset[str]) -> int:
         """The first token behind the last of the marks before the token."""
@@ -31,7 +27,8 @@ class Clauses:
 
     def ahead(self, at: int, marks: frozenset[str]) -> int:
         """The next of the marks from the token on, or the end."""
-        while at < len(self.words) and self.words[at] not in marks:
+        last = len(self.words)
+        while at < last and self.words[at] not in marks:
             at += 1
         return at
 

@@ -61,10 +61,11 @@ def _pairs(said: list[Mention]) -> list[tuple[tuple[str, str], Mention]]:
     """Two things with a foot each, in order; none where there is more or less."""
     standing = [m for m in said if not m.dropped]
     feet = [m for m in standing if m.get("feet")]
+    if len(feet) != _TWO or any(m.readings["feet"] not in _SINGLE for m in feet):
+        return []
     things = [
         (kind, m.readings[kind]) for m in standing if not m.get("feet") and (kind := kind_of(m)) in _KINDS and kind
     ]
-    single = len(feet) == _TWO and all(m.readings["feet"] in _SINGLE for m in feet)
-    if not single or len(things) != _TWO or things[0] == things[1] or any(m.get("horse") for m in standing):
+    if len(things) != _TWO or things[0] == things[1] or any(m.get("horse") for m in standing):
         return []
     return list(zip(things, feet, strict=True))

@@ -73,8 +73,10 @@ def answer_then_and_now(talk: Talk) -> None:
 def _answer(talk: Talk, segment: Segment, name: str) -> Mention | None:
     """The one answer of a segment that tells a time beside it, and nothing else."""
     classes = (name, "severities") if name == "tester_responses" else (name,)
+    if segment.drafts or not segment.having("times"):
+        return None
     answers = [m for m in segment.mentions if m.is_any(classes)]
-    if len(answers) != 1 or segment.drafts or not segment.having("times"):
+    if len(answers) != 1:
         return None
     told = {i for m in segment.mentions if m.is_any(("fillers", *classes)) for i in range(m.start, m.end)}
     told |= time_words(talk, segment.having("times"))

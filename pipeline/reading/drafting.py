@@ -123,9 +123,10 @@ def add_draft(segment: Segment, slot: str, value: str, mention: Mention) -> Draf
 def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
     if mention.dropped or "not_facts" in mention.readings:
         return None
-    if mention.readings.keys().isdisjoint(_RANKS):
+    ranked = [name for name in mention.readings if name in _RANKS]
+    if not ranked:
         return None
-    first = min((name for name in mention.readings if name in _RANKS), key=_RANKS.__getitem__)
+    first = min(ranked, key=_RANKS.__getitem__)
     if first == "manners" and (_answers_a_head(segment, mention) or _answers_before(talk, segment, mention)):
         return None
     if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):

@@ -37,9 +37,11 @@ def kind_of(mention: Mention) -> str | None:
     """The class of word that a mention is exchanged within: "number", "feet" or a class of the vocabulary."""
     if mention.number is not None:
         return "number"
-    if mention.get("feet") is not None:
+    if mention.dropped:
+        return None
+    if "feet" in mention.readings:
         return "feet"
-    kinds = () if mention.dropped else mention.readings.keys() & _KINDS.keys()
+    kinds = [name for name in mention.readings if name in _KINDS]
     return min(kinds, key=_KINDS.__getitem__, default=None)
 
 

@@ -41,10 +41,12 @@ def told_in_passing(sentence: Sentence, groups: Groups, before: Feet | None, asi
     told = [d for s in sentence for d in s.drafts if d.slot not in HORSE_SLOTS]
     if not named:
         return None if told else aside  # "testers get nothing there now": the foot is in hand
-    if len(named) > 1 or len(next(iter(named))) > 1 or any(s.having("times", "today") for s in sentence):
+    timed = sentence if "times" in sentence.classes else []
+    if len(named) > 1 or len(next(iter(named))) > 1 or any(s.having("times", "today") for s in timed):
         return None
-    planned = any(s.having("plans") for s in sentence) and not any(d.slot == "finding" for d in told)
-    past = any(s.having("times", "history") for s in sentence)
+    planned = "plans" in sentence.classes and any(s.having("plans") for s in sentence)
+    planned = planned and not any(d.slot == "finding" for d in told)
+    past = any(s.having("times", "history") for s in timed)
     denied = all(d.slot == "finding" for d in told) and all(s.having("denials") for s in sentence if s.drafts)
     if not (planned or past or (told and denied)):
         return None

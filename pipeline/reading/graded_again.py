@@ -25,9 +25,9 @@ def draft_again(talk: Talk, groups: Groups) -> None:
 
     Before places and degrees are given out, so that they go to this foot and not to the one before.
     """
-    for segment in talk.segments:
+    for segment in [s for s in talk.segments if not s.drafts]:
         named = [g for g in groups.get(segment.index, []) if not g.anaphor]
-        if len(named) != 1 or segment.drafts or not _opens(talk, segment, named[0]):
+        if len(named) != 1 or not _opens(talk, segment, named[0]):
             continue
         said = _said_of_it(talk, segment, groups)
         last = _last_finding(talk, segment)

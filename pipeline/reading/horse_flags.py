@@ -91,7 +91,8 @@ def _set_aside(talk: Talk, horse: NamedHorse) -> bool:
     if horse.name is None or not talk.says(_NOT):
         return False
     name = form_tokens(horse.name.lower())
-    named = [at for at in range(len(talk.words)) if talk.words[at : at + len(name)] == name]
+    size = len(name)
+    named = [at for at in range(len(talk.words)) if talk.words[at : at + size] == name]
     denied = [at for at in named if at and talk.words[at - 1] in _NOT]
     return any(0 < at - 1 - other <= _ONE_BREATH for at in denied for other in named)
 

@@ -38,7 +38,6 @@ _ENDS |= {"hind": ("LH", "RH"), "hinds": ("LH", "RH"), "back": ("LH", "RH"), "ba
 
 def mark_short_feet(talk: Talk) -> None:
     """Make a foot of "six back" behind a number of the fronts, and of "five the other one" behind a foot's."""
-    taken = talk.claimed()
     for number in [m for m in talk.mentions if m.number is not None]:
         unit = talk.mention_starting(number.end)
         at = unit.end if unit is not None and unit.get("units") in _MM else number.end
@@ -53,7 +52,7 @@ def mark_short_feet(talk: Talk) -> None:
         elif words[:2] == ["the", "other"] and foot is not None and foot.get("feet") in FEET:
             one = words[2] in ("one", "foot", "side")
             name, end = ("other", at + 2 + one) if words[2 + one] in _CLOSING else (None, at)
-        if name is not None and not taken & set(range(at, end)):
+        if name is not None and talk.claimed().isdisjoint(range(at, end)):
             talk.mentions.append(Mention(at, end, tuple(range(at, end)), {"feet": name}, MatchKind.VARIANT))
     talk.in_order()
 

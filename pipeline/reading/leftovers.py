@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.talk import Segment, Talk, by_sentence
 
 Left = tuple[int, int, str]  # tokens [start, end) and the sentence that says why
 
@@ -35,10 +35,7 @@ def leftovers(talk: Talk, segments: Sequence[Segment]) -> Iterator[Left]:
 
     Of a sentence that was read, what a degree was said of and no list knows.
     """
-    sentences: dict[int, list[Segment]] = {}
-    for segment in segments:
-        sentences.setdefault(segment.sentence, []).append(segment)
-    for number, parts in sentences.items():
+    for number, parts in by_sentence(segments).items():
         sentence = talk.sentence(number)
         if any(segment.drafts for segment in sentence):
             yield from _graded(talk, parts) if "severities" in sentence.classes else ()

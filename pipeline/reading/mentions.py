@@ -6,7 +6,7 @@ words, so that what stands in the gap ("on the right front are") is still read.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Container, Iterable, Sequence
 from dataclasses import dataclass
 from itertools import accumulate
 from operator import attrgetter, itemgetter
@@ -71,11 +71,14 @@ class Mention:
 
     def get(self, name: str) -> str | None:
         """The canonical name in class ``name``, if this span may belong to it."""
-        return None if self.dropped else self.readings.get(name)
+        return self.readings[name] if name in self.readings and not self.dropped else None
 
-    def is_any(self, names: Iterable[str]) -> bool:
-        """Whether the span may belong to any of the classes."""
-        return not self.dropped and not self.readings.keys().isdisjoint(names)
+    def is_any(self, names: Container[str]) -> bool:
+        """Whether the span may belong to any of the classes; it has one or two."""
+        for name in self.readings:
+            if name in names:
+                return not self.dropped
+        return False
 
 
 class _Meaning(NamedTuple):
@@ -131,10 +134,11 @@ class MentionFinder:
         chosen = _without_emphasis(tokens, chosen) if "plain" in tokens.words else chosen
         masked = list(tokens.words)
         for mention in chosen:
-            if len(mention.literal) > 1 and set(mention.readings) == {"horse_cues"} and self._counts(tokens, mention):
+            several = len(mention.literal) > 1
+            if several and set(mention.readings) == {"horse_cues"} and self._counts(tokens, mention):
                 continue  # "no, it was the two degree" counts degrees, not horses
             whole = "not_facts" in mention.readings or "horse" in mention.readings
-            if len(mention.literal) > 1 or whole:
+            if several or whole:
                 for index in mention.literal:
                     masked[index] = ""
                 if tokens.words[mention.end - 1] == "feet" and not whole:
@@ -312,9 +316,10 @@ def _number_match(number: Number, alike: set[int]) -> MatchKind:
 def _choose(candidates: list[_Candidate]) -> list[Mention]:
     """The longest candidates that do not overlap; equal spans share one mention with several readings."""
     used: dict[int, Mention] = {}
+    taken = used.keys()
     chosen: list[Mention] = []
     for (_, _, start), end, literal, (name, canonical, match, _, _) in sorted(candidates, key=_RANK):
-        if used.keys().isdisjoint(literal):
+        if taken.isdisjoint(literal):
             mention = Mention(start, end, literal, {name: canonical}, match)
             chosen.append(mention)
             for index in literal:

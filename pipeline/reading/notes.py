@@ -6,19 +6,17 @@ from collections.abc import Iterable
 
 from pipeline.reading.leftovers import leftovers
 from pipeline.reading.settling import Settled
-from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.talk import Segment, Talk, by_sentence
 from pipeline.record import Flag, FlagKind, Transcript
 
 
 def notes_of(transcript: Transcript, talk: Talk, segments: Iterable[Segment], rows: list[Settled]) -> str:
     """The sentences of one horse in which nothing, or not all, was taken into a fact."""
     read = {r.draft.segment.index for r in rows}
-    sentences: dict[int, list[Segment]] = {}
-    for segment in segments:
-        sentences.setdefault(segment.sentence, []).append(segment)
     kept = []
-    for parts in sentences.values():
-        if all(s.index in read or _says_nothing(talk, s) for s in parts):
+    for parts in by_sentence(segments).values():
+        unread = [segment for segment in parts if segment.index not in read]
+        if all(_says_nothing(talk, segment) for segment in unread):
             continue
         start, end = talk.tokens.span(parts[0].start, parts[-1].end)
         kept.append(transcript.text[start:end].strip())

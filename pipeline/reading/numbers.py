@@ -125,7 +125,11 @@ class NumberReader:
         found: list[Number] = []
         end = 0
         starts = self._starts
-        for index in [i for i, w in enumerate(tokens) if w in starts or (w and not w.isalpha() and self._may_begin(w))]:
+        written = not _DIGITS_AND_GLYPHS.isdisjoint("".join(tokens))
+        begun = [
+            i for i, w in enumerate(tokens) if w in starts or (written and w and not w.isalpha() and self._may_begin(w))
+        ]
+        for index in begun:
             number = self._at(tokens, index) if index >= end else None
             if number is not None and not _of_the_weather(tokens, number):
                 number = self._with_out_of(tokens, number)

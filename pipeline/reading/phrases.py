@@ -28,6 +28,6 @@ class Phrases:
             while begun:
                 if "" in begun:
                     yield begun[""], start, end
-                if end == last:
+                if end == last or words[end] not in begun:
                     break
-                begun, end = begun.get(words[end]), end + 1
+                begun, end = begun[words[end]], end + 1

@@ -25,6 +25,7 @@ _ANNOUNCING = frozenset({"plan"})
 _NO_PLAN = frozenset({"no", "without", "worked", "working", "works", "held", "paid", "failed", "good", "bad"})
 _OF_TODAY = frozenset({"today", "now"})
 _TOLD = frozenset({"told", "asked"})
+_TOLD_TO_DO = _TOLD | TO_DO
 _I_ASKED = (["i"], ["i", "'ve"], ["and", "i"], [".", "i"], [",", "i"], ["so", "i"], ["but", "i"])
 _TELLING, _WHO = 10, 4  # tokens back to who was told, and of who it was
 _KEEP = frozenset(
@@ -83,31 +84,35 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     _drop_asked_about(talk, sentence)
     later = sentence.says(_LATER) or _when_due(talk, sentence[0].start)
     later = later or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
+    unplanned, due = planned or sentence.says(HAVE), talk.tells(_DUE)
+    hanging = bool(depending or plans)
+    told, said_behind, bid = sentence.says(_TOLD_TO_DO), sentence.says(SAID_BEHIND), sentence.says(_GET)
     for position, segment in enumerate(sentence):
-        if planned or sentence.says(HAVE):
+        if unplanned:
             _drop_unplanned(talk, sentence, position)
         if not segment.drafts:
             continue
-        _due_but(talk, sentence, position)
-        if sentence.says(_TOLD | TO_DO):
+        if due:
+            _due_but(talk, sentence, position)
+        if told:
             _told_to(talk, segment)
-        if sentence.says(SAID_BEHIND):
+        if said_behind:
             say_behind(talk, segment, plan_one)
-        if sentence.says(_GET):
+        if bid:
             _bid_sedate(talk, sentence, segment)
         ahead = _planned_from(talk, segment) if plans else None
         later_whole = later and _is_to_be(talk, sentence, position)
         later_whole = later_whole or (bool(conditions) and closed_by(talk, sentence, position, conditions))
-        conditional = any(segment.start < start < segment.end for start, _ in conditions)
+        conditional = bool(conditions) and any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:
             whole = later_whole or (ahead is not None and draft.start >= ahead)
-            if _lies_in(draft, conditions):
+            if conditions and _lies_in(draft, conditions):
                 _drop_in_condition(talk, draft)
             elif conditional and not whole and draft.slot not in PLANNABLE:
                 continue  # "he overreaches when he's tired"
             elif conditional and not whole and _left_until(talk, segment, draft):
                 continue
-            elif whole or conditional or _follows(talk, draft, depending) or _hangs_on(talk, draft, planned_from):
+            elif whole or conditional or (hanging and _hangs(talk, draft, depending, planned_from)):
                 plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
                 draft.status = Status.PLANNED
@@ -130,6 +135,11 @@ def _today_behind(talk: Talk, sentence: Sentence, start: int) -> int:
     """ "If he's sore we'll go to bars, but today I just trimmed it": where what depends gives way to what was done."""
     turns = [s for s in sentence if s.start > start and turns_to_today(talk, s)]
     return min([s.start for s in turns], default=sentence[-1].end)
+
+
+def _hangs(talk: Talk, draft: Draft, depending: list[tuple[int, int]], planned_from: list[tuple[int, int]]) -> bool:
+    """Whether the draft hangs on a condition or a plan said before."""
+    return _follows(talk, draft, depending) or _hangs_on(talk, draft, planned_from)
 
 
 def _hangs_on(talk: Talk, draft: Draft, planned_from: list[tuple[int, int]]) -> bool:
@@ -181,7 +191,7 @@ def _is_to_be(talk: Talk, sentence: list[Segment], position: int) -> bool:
 
 
 def _lies_in(draft: Draft, stretches: list[tuple[int, int]]) -> bool:
-    return bool(stretches) and any(start <= draft.start < stop for start, stop in stretches)
+    return any(start <= draft.start < stop for start, stop in stretches)
 
 
 def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
@@ -207,7 +217,7 @@ def _unwanted(talk: Talk, cue: Mention) -> bool:
 def _due_but(talk: Talk, sentence: list[Segment], position: int) -> None:
     """ "The hinds were due a trim but she'd had enough": what was due and, says the "but", did not come to pass."""
     segment = sentence[position]
-    if not talk.tells(_DUE) or position + 1 == len(sentence) or not sentence[position + 1].joined_by("but", ", but"):
+    if position + 1 == len(sentence) or not sentence[position + 1].joined_by("but", ", but"):
         return
     behind = set(talk.words[sentence[position + 1].start : sentence[position + 1].end])
     if behind & _DID and not behind & NOT:

@@ -28,7 +28,7 @@ _BACK = 3  # sentences from what is pointed at to the words that point
 
 def point_out(talk: Talk) -> None:
     """Make a foot of every "the loose one", "the leather one", "the club" whose foot was said before."""
-    for mention in [m for m in talk.mentions if m.is_any(_POINTING) and talk.words[m.start - 1] in _THE]:
+    for mention in [m for m in talk.mentions if talk.words[m.start - 1] in _THE and m.is_any(_POINTING)]:
         end = _noun_end(talk, mention)
         if end is not None and mention.start and not mention.dropped:
             word = talk.words[mention.start]

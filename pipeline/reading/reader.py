@@ -326,11 +326,11 @@ def _visit(
 
 def _fact(transcript: Transcript, talk: Talk, row: Settled) -> Fact:
     draft = row.draft
-    low, high = draft.start - _FAR, min(draft.start + _FAR, len(talk.tokens))
+    low, high = draft.start - _FAR, min(draft.start + _FAR, len(talk.words))
     near = [i for i in draft.evidence if low < i < high] or [draft.start]
     span = talk.tokens.span(min(*near, draft.start), max(max(near) + 1, draft.end))
     words = transcript.words_of(*span) if transcript.words else []
-    verified = any(word.heard is not None for word in words)
+    verified = bool(words) and any(word.heard is not None for word in words)
     return Fact(
         foot=row.foot,
         slot=draft.slot,

@@ -47,7 +47,7 @@ def recall(talk: Talk, sentence: Sentence) -> None:
     timed = "times" in sentence.classes or sentence.says(_TELLING_WHEN) or tells_a_year(talk, sentence)
     if not timed and not any(segment.drafts for segment in sentence):
         return
-    by_word = [rule for rule, words in _BY_WORD if sentence.says(words)]
+    by_word = [rule for rule, words in _BY_WORD if not words.isdisjoint(sentence.words)]
     for position, segment in enumerate(sentence):
         if timed:
             _recall_recent(talk, sentence, position)

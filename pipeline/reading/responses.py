@@ -62,7 +62,7 @@ _BEING = frozenset({"is", "'s", "are", "'re", "was", "were", "still", "both", "n
 def draft_responses(talk: Talk) -> None:
     """A draft for each answer to the testers, the pulse and the nail line."""
     for frame in _FRAMES:
-        for sentence in talk.sentences() if talk.having(frame.head) else ():
+        for sentence in [s for s in talk.sentences() if frame.head in s.classes]:
             _read_sentence(talk, frame, sentence)
         _continue_nothing(talk, frame)
     _bounding(talk)

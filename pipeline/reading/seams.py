@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.new_statements import a_denial, opens_a_statement
-from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Seam, Statement, Stretch, by_start
+from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Seam, Statement, Stretch
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -19,7 +19,7 @@ _A_PLACE = frozenset({"zones", "totals", "horse_cues"})  # "flare, near fore, ou
 
 def mark_seams(talk: Talk) -> None:
     """Read each comma between two statements as a full stop."""
-    _Seams(talk, by_start(talk.mentions), {i for m in talk.mentions for i in m.literal}).mark()
+    _Seams(talk, talk.starting(), {i for m in talk.mentions for i in m.literal}).mark()
 
 
 class _Seams:
@@ -77,7 +77,10 @@ class _Seams:
     def _cut(self, start: int) -> int:
         """The mark or joiner that ends the stretch; its first word is never one."""
         words = self._talk.words
-        return next((i for i in range(start + 1, len(words)) if words[i] in CUTS), len(words))
+        for index in range(start + 1, len(words)):
+            if words[index] in CUTS:
+                return index
+        return len(words)
 
     def _stretch(self, start: int, end: int) -> Stretch:
         return Stretch(self._talk, self._starting, start, end)

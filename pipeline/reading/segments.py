@@ -78,10 +78,8 @@ def _join(before: str, mark: str) -> str:
 
 def _claimed(mentions: list[Mention], talk_words: list[str]) -> set[int]:
     """Tokens inside a phrase, where "and" or a comma joins nothing."""
-    inside: set[int] = set()
+    inside = {i for m in mentions if not m.dropped and not _WEAK.issuperset(m.readings) for i in m.literal}
     for mention in mentions:
-        if not mention.dropped and not mention.readings.keys() <= _WEAK:
-            inside.update(mention.literal)
         part = mention.number is not None and mention.number.fraction
         if part and talk_words[mention.start - 2 : mention.start - 1] in (["inch"], ["inches"]):
             inside.add(mention.start - 1)  # "an inch and three quarters"
@@ -96,7 +94,7 @@ def _deal_mentions(talk: Talk) -> None:
         segment = segment or next((holder[index] for index in mention.literal if index in holder), None)
         if segment is not None:
             segment.mentions.append(mention)
-    for segment in talk.segments:
+    for segment in [s for s in talk.segments if s.mentions]:
         segment.named = by_class(segment.mentions)
 
 

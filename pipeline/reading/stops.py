@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.stretches import TOLD, WAITING_HEADS, Stretch, by_start
+from pipeline.reading.stretches import TOLD, WAITING_HEADS, Stretch
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -37,8 +37,8 @@ _AGO = frozenset({("measures", "obel"), ("measures", "grade"), ("times", "histor
 
 def soften_stops(talk: Talk) -> None:
     """Read the full stop before a sentence of nothing but degree and place as a comma, if it has what to belong to."""
-    starting = by_start(talk.mentions)
-    told = {m.start for m in talk.mentions if not (m.dropped or m.readings.keys().isdisjoint(_MODIFIED))}
+    starting = talk.starting()
+    told = {m.start for name in _MODIFIED for m in talk.having(name)}
     named = {m.start for m in talk.mentions if "feet" in m.readings or "work" in m.readings}
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
     modified, start, opened = False, 0, 0
@@ -136,7 +136,7 @@ def _degree_leads(talk: Talk, starting: dict[int, list[Mention]], start: int, en
 def _judged(talk: Talk, starting: dict[int, list[Mention]], opened: int, start: int, end: int, modified: bool) -> bool:
     """ "… right hind too, in the commissure. I'd say moderate": somebody's judgement, and a degree alone behind it."""
     said = _JUDGING.at(talk.words, start)
-    degree = [m for m in starting.get(start + len(said), ()) if said and m.get("severities")]
+    degree = [m for m in starting.get(start + len(said), ()) if m.get("severities")] if said else []
     if not degree or talk.words[degree[0].end] not in (",", *SENTENCE_ENDS) or degree[0].end > end:
         return False
     return modified or Stretch(talk, starting, opened, start - 1).has(("zones",))
@@ -146,7 +146,7 @@ def _only_modifies(talk: Talk, starting: dict[int, list[Mention]], start: int, e
     """Whether the tokens hold a degree or a place and no statement; a foot takes a degree ("off hind mild")."""
     claimed: set[int] = set()
     found: set[str] = set()
-    for mention in [m for i in range(start, end) for m in starting.get(i, ()) if not m.dropped]:
+    for mention in [m for i in range(start, end) if i in starting for m in starting[i] if not m.dropped]:
         kind = _kind(mention)
         if kind == "other":
             return False

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from itertools import pairwise
@@ -58,7 +57,8 @@ class Stretch:
     @Once
     def mentions(self) -> list[Mention]:
         """What starts among its words and was not dropped."""
-        return [m for i in range(self.start, self.end) for m in self._starting.get(i, ()) if not m.dropped]
+        starting = self._starting
+        return [m for i in range(self.start, self.end) if i in starting for m in starting[i] if not m.dropped]
 
     @Once
     def cues(self) -> set[tuple[str, str]]:
@@ -73,7 +73,8 @@ class Stretch:
     @Once
     def opening(self) -> set[str]:
         """The classes of the mentions that open it."""
-        return classes_of(self._starting.get(self.start, ())) if self.start < self.end else set()
+        said = self.start < self.end and self.start in self._starting
+        return classes_of(self._starting[self.start]) if said else set()
 
     def has(self, names: Iterable[str]) -> bool:
         """Whether it has a mention of one of the classes."""
@@ -129,14 +130,6 @@ class Stretch:
             return False
         behind = self.words[cues[-1].end + 1 - self.start :]  # "once it's dry she gets a new shoe"
         return not any(one in _GETS and other in _GOT for one, other in pairwise(behind))
-
-
-def by_start(mentions: Iterable[Mention]) -> dict[int, list[Mention]]:
-    """The mentions by their first token."""
-    starting: dict[int, list[Mention]] = defaultdict(list)
-    for mention in mentions:
-        starting[mention.start].append(mention)
-    return starting
 
 
 def classes_of(mentions: Iterable[Mention]) -> set[str]:

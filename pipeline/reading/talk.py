@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import math
-from collections import defaultdict
 from collections.abc import Container, Iterable, Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import chain, pairwise
+from typing import TypeVar
 
 from pipeline.reading.mentions import LITTLE_WORDS, PLACE, Mention
 from pipeline.reading.sayings import Sayings
@@ -15,22 +15,43 @@ from pipeline.reading.tokens import Tokens
 from pipeline.record import MatchKind, Severity, Status
 
 Feet = tuple[str, ...]
+Key = TypeVar("Key")
+Thing = TypeVar("Thing")
+
+
+def grouped(pairs: Iterable[tuple[Key, Thing]]) -> dict[Key, list[Thing]]:
+    """The things by their keys, in order. Most are alone under theirs: a list of one is made quicker than added to."""
+    things: dict[Key, list[Thing]] = {}
+    for key, thing in pairs:
+        if key in things:
+            things[key].append(thing)
+        else:
+            things[key] = [thing]
+    return things
 
 
 def by_class(mentions: Iterable[Mention]) -> dict[str, list[Mention]]:
     """The mentions by each class of words that they may belong to."""
-    named: dict[str, list[Mention]] = defaultdict(list)
-    for mention in mentions:
-        for name in mention.readings:
-            named[name].append(mention)
-    return named
+    return grouped([(name, mention) for mention in mentions for name in mention.readings])
+
+
+def by_start(mentions: Iterable[Mention]) -> dict[int, list[Mention]]:
+    """The mentions by their first token."""
+    return grouped([(mention.start, mention) for mention in mentions])
+
+
+def by_sentence(segments: Iterable[Segment]) -> dict[int, list[Segment]]:
+    """The segments by their sentence."""
+    return grouped([(segment.sentence, segment) for segment in segments])
 
 
 def _still(mentions: Iterable[Mention], name: str, canonical: str | None) -> list[Mention]:
     """Of the mentions those that are not dropped and may still belong to the class (with that canonical name)."""
-    if canonical is None:
-        return [m for m in mentions if name in m.readings and not m.dropped]
-    return [m for m in mentions if m.readings.get(name) == canonical and not m.dropped]
+    return [
+        mention
+        for mention in mentions
+        if not mention.dropped and name in mention.readings and canonical in (None, mention.readings[name])
+    ]
 
 
 @dataclass(eq=False, slots=True)
@@ -58,8 +79,7 @@ class Segment:
 
     def having(self, name: str, canonical: str | None = None) -> list[Mention]:
         """The segment's mentions that may belong to the class ``name`` (with that canonical name)."""
-        found = self.named.get(name)
-        return _still(found, name, canonical) if found else []
+        return _still(self.named[name], name, canonical) if name in self.named else []
 
     def draft(self, draft: Draft) -> None:
         """Take in a draft at its place in the order of the words."""
@@ -156,7 +176,7 @@ class Talk:
     across: Feet | None = None
     single_out: Feet | None = None
     putting_right: set[int] = field(default_factory=set)
-    _said: frozenset[str] | None = None
+    _said: frozenset[str] = frozenset()
     _places: dict[str, list[int]] | None = None
     _pairs: frozenset[tuple[str, str]] | None = None
     _turns: dict[Sayings, bool] = field(default_factory=dict)
@@ -171,29 +191,27 @@ class Talk:
     _ordered: int = 0
 
     def __post_init__(self) -> None:
-        """The mentions come in the order of their places."""
+        """The mentions come in the order of their places; of the words only marks are ever read otherwise."""
         self._ordered = len(self.mentions)
+        self._said = frozenset(self.words)
 
     def says(self, words: frozenset[str]) -> bool:
         """Whether the memo has any of the words: what a rule asks that waits for one of them. Not for marks."""
-        if self._said is None:  # of the tokens only marks are ever read otherwise
-            self._said = frozenset(self.words)
         return not self._said.isdisjoint(words)
 
     def tells(self, *sayings: Sayings) -> bool:
         """Whether any of the fixed turns of words stands in the memo, each of which is looked for once."""
         for turns in sayings:
-            told = self._turns.get(turns)
-            if told is None:
-                told = self._turns[turns] = self._turned(turns)
-            if told:
+            if turns not in self._turns:
+                self._turns[turns] = self._turned(turns)
+            if self._turns[turns]:
                 return True
         return False
 
     def _turned(self, turns: Sayings) -> bool:
         if self._pairs is None:
             self._pairs = frozenset(pairwise(self.words))
-        if self.says(turns.alone):
+        if not self._said.isdisjoint(turns.alone):
             return True
         return not self._pairs.isdisjoint(turns.first_two) and next(self._stand(turns), None) is not None
 
@@ -208,13 +226,12 @@ class Talk:
 
     def where(self, words: frozenset[str]) -> list[int]:
         """The tokens at which one of the words stands, in order. Not for marks."""
-        if not self.says(words) or self._said is None:
+        said = self._said & words
+        if not said:
             return []
         if self._places is None:
-            self._places = defaultdict(list)
-            for index, word in enumerate(self.words):
-                self._places[word].append(index)
-        found = [self._places[word] for word in self._said & words]
+            self._places = grouped(zip(self.words, range(len(self.words)), strict=True))
+        found = [self._places[word] for word in said]
         return found[0] if len(found) == 1 else sorted(chain.from_iterable(found))
 
     @property
@@ -240,7 +257,8 @@ class Talk:
 
     def sentence(self, number: int) -> Sentence:
         """The segments of one sentence; the list is the memo's own, not to be changed."""
-        return self._by_sentence().get(number) or Sentence()
+        told = self._by_sentence()
+        return told[number] if number in told else Sentence()
 
     def sentences(self) -> list[Sentence]:
         """All sentences in order; the lists are the memo's own, not to be changed."""
@@ -248,40 +266,44 @@ class Talk:
 
     def _by_sentence(self) -> dict[int, Sentence]:
         if self._grouped is None or self._grouped[0] is not self.segments:
-            grouped: dict[int, list[Segment]] = {}
-            for segment in self.segments:
-                grouped.setdefault(segment.sentence, []).append(segment)
-            told = {number: Sentence(s, self.words[s[0].start : s[-1].end]) for number, s in grouped.items()}
-            self._grouped = (self.segments, told)
+            told = by_sentence(self.segments)
+            sentences = {number: Sentence(s, self.words[s[0].start : s[-1].end]) for number, s in told.items()}
+            self._grouped = (self.segments, sentences)
         return self._grouped[1]
 
     def mention_ending(self, index: int) -> Mention | None:
         """The mention whose last token is ``index - 1``."""
         if len(self.mentions) != self._placed:
             self._place()
-        for mention in self._ending.get(index, ()):
-            if not mention.dropped:
-                return mention
+        if index in self._ending:
+            for mention in self._ending[index]:
+                if not mention.dropped:
+                    return mention
         return None
 
     def mention_starting(self, index: int) -> Mention | None:
         """The mention whose first token is ``index``."""
         if len(self.mentions) != self._placed:
             self._place()
-        for mention in self._starting.get(index, ()):
-            if not mention.dropped:
-                return mention
+        if index in self._starting:
+            for mention in self._starting[index]:
+                if not mention.dropped:
+                    return mention
         return None
+
+    def starting(self) -> dict[int, list[Mention]]:
+        """The mentions by their first token, those that were dropped among them; the talk's own, not to be changed."""
+        if len(self.mentions) != self._placed:
+            self._place()
+        return self._starting
 
     def changed(self) -> None:
         """Say that a mention has moved or belongs to a class that it did not: they are looked through anew."""
         self._placed = self._classed = -1
 
     def _place(self) -> None:
-        self._starting, self._ending = defaultdict(list), defaultdict(list)
-        for mention in self.mentions:
-            self._starting[mention.start].append(mention)
-            self._ending[mention.end].append(mention)
+        self._starting = by_start(self.mentions)
+        self._ending = grouped([(mention.end, mention) for mention in self.mentions])
         self._placed = len(self.mentions)
 
     def in_order(self, *, moved: bool = False) -> None:
@@ -295,8 +317,7 @@ class Talk:
         """The memo's mentions that may belong to the class ``name`` (with that canonical name)."""
         if len(self.mentions) != self._classed:
             self._named, self._classed = by_class(self.mentions), len(self.mentions)
-        near = self._named.get(name)
-        return _still(near, name, canonical) if near else []
+        return _still(self._named[name], name, canonical) if name in self._named else []
 
     def holding(self, index: int) -> list[Mention]:
         """The mentions that claim the token; only once their places are fixed."""
@@ -305,16 +326,13 @@ class Talk:
     def starting_in(self, start: int, end: int) -> list[Mention]:
         """The mentions whose first token lies in ``[start, end)``, in order; only once their places are fixed."""
         near = self._starting
-        return [mention for index in range(start, end) for mention in near.get(index, ())]
+        return [mention for index in range(start, end) if index in near for mention in near[index]]
 
     def fix_places(self) -> None:
         """Say that no mention changes its place any more, nor gains a class: by place, too, they are found at once."""
         self.changed()
         self._place()
-        self._holding = defaultdict(list)
-        for mention in self.mentions:
-            for index in mention.literal:
-                self._holding[index].append(mention)
+        self._holding = grouped([(index, mention) for mention in self.mentions for index in mention.literal])
 
     def close(self) -> None:
         """Part the drafts from their segments, each of which holds the other: the collector finds nothing to do."""

@@ -78,7 +78,7 @@ def mark_full_sets(talk: Talk) -> None:
 def _is_three(talk: Talk, mention: Mention) -> bool:
     grouped = mention.get("feet") == "those_three" and talk.words[mention.start] == "three"
     number = mention.number
-    return grouped or (number is not None and number.value == len(FEET) - 1 and not number.plural)
+    return grouped or (number is not None and not number.plural and number.value == len(FEET) - 1)
 
 
 def _worked(talk: Talk, three: Mention) -> bool:

@@ -128,10 +128,11 @@ def _name_and_weeks(talk: Talk, sentence: list[Segment], names: set[int]) -> boo
 def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
     """ "Back in 4.": nothing else is counted in coming back."""
     number = mention.number
-    if number is None or mention.dropped or number.aughts is not None or number.value > _MOST_WEEKS:
+    if number is None or mention.dropped or number.aughts is not None:
         return False
     closes = talk.words[mention.end : mention.end + 1] in ([","], ["."], [], ["and"], ["or"], ["if"], ["unless"])
-    return closes and coming_back(talk, mention) and not segment.having("feet")
+    back = closes and coming_back(talk, mention) and number.value <= _MOST_WEEKS
+    return back and not segment.having("feet")
 
 
 def coming_back(talk: Talk, mention: Mention) -> bool:
@@ -145,14 +146,15 @@ def coming_back(talk: Talk, mention: Mention) -> bool:
 def _for_the_pair(talk: Talk, sentence: list[Segment], mention: Mention) -> bool:
     """ "Both in six.", "the pair of them again in seven.": of all horses told of, with nothing else in the sentence."""
     number = mention.number
-    if number is None or mention.dropped or number.aughts is not None or not 1 < number.value <= _MOST_WEEKS:
+    if number is None or mention.dropped or number.aughts is not None or mention.end != sentence[-1].end:
         return False
-    start, end = sentence[0].start, sentence[-1].end
+    start = sentence[0].start
     told = next((m for m in talk.starting_in(start, start + 2) if m.get("horse_cues") in ("pair", "all")), None)
     led = talk.words[mention.start - 1] in ("in", "on", "at", "for")
     led = led or talk.words[mention.start - 2 : mention.start] == ["go", "to"]
-    alone = told is not None and mention.end == end and led
-    return alone and told is not None and set(talk.words[told.end : mention.start]) <= _COMING_BACK
+    if told is None or not led or not 1 < number.value <= _MOST_WEEKS:
+        return False
+    return set(talk.words[told.end : mention.start]) <= _COMING_BACK
 
 
 def _several_told(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import accumulate, chain
 from operator import add
 from typing import Any, NamedTuple, cast
 
@@ -97,15 +98,9 @@ def _placed(text: str) -> tuple[list[_Token], list[int]]:
     if pieces != text.split():  # rows of blanks and other white space have tokens of their own
         tokens = _split(text)
         return list(tokens), [0] * len(tokens)
-    told: list[_Token] = []
-    begins: list[int] = []
-    at = 0
-    for piece in pieces:
-        split = _split_word(piece)
-        told += split
-        begins += [at] * len(split)
-        at += len(piece) + 1
-    return told, begins
+    splits = list(map(_split_word, pieces))
+    begins = accumulate([length + 1 for length in map(len, pieces)], initial=0)
+    return list(chain.from_iterable(splits)), [at for at, split in zip(begins, splits, strict=False) for _ in split]
 
 
 def _split(text: str) -> tuple[_Token, ...]:
