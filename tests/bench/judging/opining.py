@@ -26,8 +26,9 @@ FOLDS = 10
 _FEWEST_MEMOS = 4  # memos that must hold a word in its place, so that no memo's own words count
 _STRENGTH = 0.15  # of the fit (sklearn's C)
 # Hundredths: a word whose weights are all nearer to 0 than the first is left out, and a weight nearer than the second
-# is 0; of kept text and sound the same facts stayed wrong unseen, and 0.1 to 0.3 % more were asked about.
-_LEAST, _NOTHING = 15, 5
+# is 0; of kept text and sound the same facts stayed wrong unseen, and 0.1 to 0.3 % more were asked about. The others
+# are whole steps.
+_LEAST, _NOTHING, _STEP = 15, 5, 5
 
 
 @dataclass(frozen=True)
@@ -68,7 +69,7 @@ def fit_opinion(said: Sequence[Said]) -> Opinion:
     order = [list(model.classes_).index(status) for status in STATUSES]
     rounded = np.round(HUNDREDTHS * model.coef_[order].T).astype(int)
     weights = {
-        str(word): [int(weight) if abs(weight) >= _NOTHING else 0 for weight in row]
+        str(word): [_STEP * round(weight / _STEP) if abs(weight) >= _NOTHING else 0 for weight in row]
         for word, row in zip(table.get_feature_names_out(), rounded, strict=True)
         if abs(row).max() >= _LEAST
     }
