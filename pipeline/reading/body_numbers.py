@@ -35,6 +35,7 @@ _MADE_IT = (
     ("maybe",), ("about",), ("around",), ("probably",), ("roughly",),
     ("made", "it"), ("gave", "it"), ("gave", "him"), ("gave", "her"),
 )  # fmt: skip
+_COMES_TO = frozenset({"is", "'s", "was", "were", "at", "measured", "measures", "reads", "came", "to", ",", ":"})
 _DEGREES = ("degree", "degrees")
 _STEEPEST = 75  # no hoof stands steeper; common practice, no source
 _WEATHER = frozenset({
@@ -212,6 +213,9 @@ class BodyNumbers(NumberContext):
             mm = likely_unit(slot, number)
             self._set_frame(slot, segment, mm)
             return self._add(segment, slot, number.value * mm, mention, behind.end)
+        if unit is None and self._of_the_toe(mention, number):
+            self._set_frame("toe_length", segment)
+            return self._add(segment, "toe_length", number.value, mention)
         if unit not in MM_PER_UNIT:
             return False
         value, end = number.value, unit_mention.end if unit_mention else mention.end + 1
@@ -224,6 +228,12 @@ class BodyNumbers(NumberContext):
             return False
         self._set_frame(measured, segment, MM_PER_UNIT[unit])
         return self._add(segment, measured, value * MM_PER_UNIT[unit], mention, end)
+
+    def _of_the_toe(self, mention: Mention, number: Number) -> bool:
+        """ "The off fore toe was ninety-six": too much for an angle, so its length, whatever was measured last."""
+        toe = self._before(mention)
+        led = toe is not None and toe.get("zones") == "toe" and set(self._words[toe.end : mention.start]) <= _COMES_TO
+        return led and number.out_of is None and not number.plural and number.value > _STEEPEST
 
     def _behind_inch(self, mention: Mention) -> bool:
         """ "Heel height inch and five eighths": a bare inch before the part."""

@@ -78,10 +78,29 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
                 draft.drop("to be changed for something else")  # "I'll change the mesh pads to full pads"
             elif coming and _to_be_taken_off(talk, draft):
                 _take_off(talk, sentence, draft)
+    for segment in sentence if {"shoe_states", "shoe_types"} <= sentence.classes else ():
+        _worn_out(talk, segment)
     for first, second in pairwise(drafts):
         degrees = (first.slot, second.slot) in _DEGREES and second.start - first.end <= 1
         if degrees and Status.HISTORY in (first.status, second.status):
             first.status = second.status = Status.HISTORY
+
+
+def _worn_out(talk: Talk, segment: Segment) -> None:
+    """ "The egg bars were worn out, so I put new straight bars on": the old ones are of before, on the same feet."""
+    found = [d for d in segment.drafts if d.slot == "shoe_state"]
+    olds = [d for d in segment.drafts if d.slot == "shoe_type" and d.status is Status.PRESENT]
+    near = [s for s in talk.segments[segment.index + 1 :] if s.sentence - segment.sentence <= 1]
+    later = [d for s in near if s.horse == segment.horse for d in s.drafts if d.feet and not d.dropped]
+    kind = next((d for d in later if d.slot == "shoe_type"), None)
+    new = any(d.value == "new_shoe" and kind is not None and d.feet == kind.feet for d in later)
+    if len(olds) != 1 or not found or not new or kind is None or kind.value == olds[0].value:
+        return
+    for draft in [d for d in (*olds, *found) if not d.feet]:
+        draft.feet = kind.feet
+    if set(olds[0].feet or ()) & set(kind.feet or ()):
+        olds[0].status = Status.HISTORY
+        olds[0].note("changed for something else")
 
 
 def _came_off(talk: Talk, draft: Draft) -> bool:

@@ -16,6 +16,7 @@ _REFUSING = NOT | {
     "quite", "really", "exactly", "is", "'s", "are", "'re", "was", "were", "they", "he", "she", "the", "a", "an",
     "his", ",", "her", "on", "in", "be", "much", "very", "that's", "we",
 }  # fmt: skip
+_IT = frozenset({"it"})
 _NEAR = 3  # tokens from "I thought" to what was thought
 
 
@@ -99,6 +100,23 @@ def _graded_anew(talk: Talk, run: list[Mention], denied: Mention, new_ones: list
     denied.dropped = True
     swap(talk, olds[-1], later, kind)
     return True
+
+
+def tell_again(talk: Talk) -> None:
+    """ "Off fore the same, no, not the same, it's mild and at the toe": the finding, told anew for this foot."""
+    for first in talk.having("same") if talk.says(_IT) else ():
+        end = sentence_end(talk, first.end)
+        at = next((i for i in range(first.end, end) if talk.words[i] == "it"), end)
+        told = [m for m in talk.having("findings") if m.end <= first.start]
+        between, behind = talk.starting_in(first.end, at), talk.starting_in(at, end)
+        back = any(m.get("taking_back") == "repair" or m.get("denials") for m in between)
+        placed = any(m.get("zones") for m in behind) and not any(m.get("feet") for m in between)
+        other = any(m.is_any(CLASS_SLOTS) for m in (*between, *behind))  # "no, not the same, a corn"
+        if told and back and placed and not other:
+            first.readings = {"findings": told[-1].readings["findings"]}
+            for mention in between:
+                mention.dropped = True
+            talk.changed()
 
 
 def not_the_same(talk: Talk, run: list[Mention]) -> bool:

@@ -14,6 +14,7 @@ from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.tokens import NOT
 from pipeline.reading.treated import TO_DO, to_be_treated
+from pipeline.reading.vet import NOT_NEEDED
 from pipeline.reading.wishes import HAVE, regretted
 from pipeline.record import Status
 from pipeline.vocabulary import CLASS_SLOTS
@@ -273,7 +274,7 @@ def _drop_unmet(sentence: list[Segment], position: int, end: int) -> None:
         if segment is not sentence[position] and (segment.own_clause or not segment.delimiter.startswith(",")):
             return
         for draft in segment.drafts:
-            if draft.start >= end and draft.slot in PLANNABLE:
+            if draft.start >= end and draft.slot in PLANNABLE and NOT_NEEDED not in draft.rules:
                 draft.drop("only intended")
 
 

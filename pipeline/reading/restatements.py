@@ -7,6 +7,7 @@ import itertools
 from pipeline.reading.both_after_all import widen_to_both
 from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap, window
 from pipeline.reading.mentions import Mention
+from pipeline.reading.not_that import tell_again
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.slips import drop_slips
 from pipeline.reading.talk import Talk
@@ -34,6 +35,8 @@ _I_SAID = Sayings("did i say", "i told you", "i said", "i told", "i wrote")
 _MORE_THAN = Sayings("more than")
 _NOT = frozenset({"not"})
 _SAYING = frozenset({"said", "say", "thought", "told", "called", "call", "wrote", "put"})
+_PLACED = ("findings", "tester_responses", "zones", "shoe_states")
+_AT_THE = frozenset({",", "but", "the", "in", "at", "on", "over", "now", "it", "'s", "is"})
 _IT_IS = (["it", "'s"], ["it", "is"], ["they", "'re"], ["they", "are"], ["that", "'s"])
 _BOOKED = (None, "week", "fortnight", "month")
 _IT_WAS = frozenset(
@@ -59,6 +62,7 @@ _OF_ITS_OWN = (*CLASS_SLOTS, "feet", "zones", "horse")
 def restate(talk: Talk) -> None:
     """Exchange, on the mentions, what was begun anew, said wrongly before, or only denied."""
     drop_slips(talk)
+    tell_again(talk)
     widen_to_both(talk)
     _soles_again(talk)
     _restart(talk)
@@ -244,6 +248,8 @@ def _this_not_that(talk: Talk) -> None:
         [m for m in talk.mentions if m.end - m.start == 1 and talk.words[m.start] == "not"] if talk.says(_NOT) else []
     )
     for cue in cues:
+        if _place_to_come(talk, cue):
+            continue
         at = cue.end + 1 if talk.words[cue.end : cue.end + 1] == ["the"] else cue.end
         wrong = talk.mention_starting(at)
         before = cue.start - 1 if cue.start and talk.words[cue.start - 1] == "," else cue.start
@@ -254,6 +260,24 @@ def _this_not_that(talk: Talk) -> None:
         for kind in kinds:
             if wrong.get(kind) is not None and right.get(kind) is not None:
                 _exchange_earlier(talk, kind, right, wrong, cue)
+
+
+def _place_to_come(talk: Talk, cue: Mention) -> bool:
+    """ "Thrush in the, uh, not the sulcus, the commissure": behind a finding without a place, the wrong one goes."""
+    told = [m for m in talk.mentions if m.end <= cue.start and not m.dropped and m.is_any(_PLACED)]
+    places = [m for m in talk.having("zones") if told and m.start >= cue.end]
+    if len(places) < 2 or talk.words[cue.start - 1] != "," or told[-1].get("zones"):
+        return False
+    wrong, between = places[0], talk.words[places[0].end : places[1].start]
+    if (
+        "," not in between
+        or not {*talk.words[cue.end : wrong.start], *between} <= _AT_THE
+        or SENTENCE_ENDS & set(talk.words[told[-1].end : cue.start])
+    ):
+        return False
+    cue.readings.pop("denials", None)
+    wrong.dropped = True
+    return True
 
 
 def _should_be(talk: Talk, right: Mention) -> bool:

@@ -66,6 +66,24 @@ _REFUSALS = (
     ["i", "said", "no"], ["no", "need"], ["told", "her", "no"], ["told", "him", "no"], ["told", "them", "no"],
     ["i", "said", "not"],
 )  # fmt: skip
+_FOR_HIM = frozenset({"for", "it", "that", "him", "her", "them", "one", "now", "at", "all", "today"})
+_THERE_IS = _NOT | {
+    "there",
+    "'s",
+    "is",
+    "was",
+    "it",
+    "he",
+    "she",
+    "we",
+    "i",
+    "they",
+    "do",
+    "does",
+    "did",
+    "wo",
+    "would",
+}
 _HIS = frozenset({
     "plates", "films", "x", "xrays", "pictures", "rays", "word", "report", "orders", "radiographs", "request", "shots",
     "images", "truck", "bill", "say", "opinion", "advice", "note", "notion", "idea", "view", "thinking", "theory",
@@ -87,6 +105,7 @@ _AHEAD = frozenset({"the", "and", "so", "a", ",", "right", "ok", "okay", "now"})
 _I_AM = (["i", "'m"], ["i", "am"], ["i", "ai"])
 _DEGREES = frozenset({"just", "only", "qualified", "trained"})
 _REACH = 8
+NOT_NEEDED = "vet: not needed"
 _BEHIND = 4
 _SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work", "traction", "wedge")
 
@@ -171,7 +190,7 @@ def _read(talk: Talk, sentence: list[Segment], position: int, at: int) -> None:
         draft = draft or referral(segment, at)
         draft.status = Status.ABSENT
         draft.note("denied")
-        draft.note("vet: not needed")
+        draft.note(NOT_NEEDED)
         return
     if draft is not None:
         if _wants_shoes(talk, segment, at):
@@ -237,11 +256,21 @@ def _denied(before: list[str]) -> bool:
 
 def _refused(talk: Talk, sentence: list[Segment], position: int) -> bool:
     """ "Should they call the vet, I said no": the answer stands in the next clause."""
+    behind = next(iter(sentence[position + 1 :] or talk.sentence(sentence[0].sentence + 1)), None)
+    if behind is None or behind.horse != sentence[position].horse:
+        return False
+    words = talk.words[behind.start : behind.end]
+    if _not_needed(words):
+        return True
     if position + 1 >= len(sentence):
         return False
-    behind = sentence[position + 1]
-    words = talk.words[behind.start : behind.end]
     return any(words == cue or (len(cue) > 1 and words[: len(cue) + 1] == [*cue, "need"]) for cue in _REFUSALS)
+
+
+def _not_needed(words: list[str]) -> bool:
+    """ "But there's no need", "it isn't necessary", "we won't need him"; not "there's no need to rush"."""
+    at = next((i for i, word in enumerate(words) if word in _NEEDLESS), 0)
+    return bool(_NOT & set(words[:at])) and set(words[:at]) <= _THERE_IS and set(words[at + 1 :]) <= _FOR_HIM
 
 
 def _wanted(before: list[str]) -> bool:

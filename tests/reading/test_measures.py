@@ -127,3 +127,20 @@ test_two_lengths_set_against_each_other = reads(
     ],
     "Buck. {}",
 )
+
+test_a_bare_toe_is_its_length = reads(
+    [
+        (
+            "Off fore, toe length ninety, heel height thirty-eight. The off fore toe was ninety-six last time.",
+            ["RF heel_height 38", "RF toe_length 90", "RF toe_length 96 history"],
+        ),
+        ("Off hind heel height forty. Toe's eighty-five on that foot.", ["RH heel_height 40", "RH toe_length 85"]),
+        ("Near fore hoof width a hundred and thirty, toe eighty-eight.", ["LF hoof_width 130", "LF toe_length 88"]),
+        (
+            "Near fore, toe angle fifty-two, heel angle forty-eight. The near fore toe was fifty last time.",
+            ["LF heel_angle 48", "LF toe_angle 50 history", "LF toe_angle 52"],
+        ),
+        ("Rocker toe on the near fore, size two.", ["LF shoe_size 2", "LF shoe_type rocker_toe"]),
+    ],
+    "Buck. {}",
+)

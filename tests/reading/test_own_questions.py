@@ -238,3 +238,58 @@ test_fittings_asked_and_answered_in_other_words = reads(
     ],
     "Tansy. {}",
 )  # fmt: skip
+
+test_a_question_to_oneself_inside_a_clause = reads(
+    [
+        ("She foundered, what was it, two years ago.", ["- finding laminitis history"]),
+        ("She had laminitis, when would it be, last spring.", ["- finding laminitis history"]),
+        ("An abscess in the near fore, when was it, two years ago.", ["LF finding abscess history"]),
+        ("She'd a corn in the off fore, how long ago was it, a year ago.", ["RF finding corn history"]),
+        ("Two years ago she was sound. She has foundered.", ["- finding laminitis", "- gait sound history"]),
+    ],
+    "Tansy. {}",
+)
+
+test_a_place_taken_back_before_the_right_one = reads(
+    [
+        (
+            "Left hind, thrush in the, uh, not the sulcus, the commissure, mild.",
+            ["LH finding thrush @commissure ~mild"],
+        ),
+        ("Thrush in the near hind, not the frog, the sulcus.", ["LH finding thrush @sulcus"]),
+        ("A crack in the off hind at the, what is it, not the toe, the quarter.", ["RH finding crack @quarter"]),
+        ("Near fore testers, strong over the, er, not the toe, the frog.", ["LF tester strong @frog"]),
+        ("Left hind, thrush in the sulcus, not the frog.", ["LH finding thrush @sulcus"]),
+        (
+            "Crack at the toe of the right fore, not on the left fore.",
+            ["LF finding crack absent", "RF finding crack @toe"],
+        ),
+    ],
+    "Tansy. {}",
+)
+
+test_the_same_and_then_not = reads(
+    [
+        (
+            "Near fore, a bruise at the toe, bad. Off fore the same, no, not the same, it's mild and at the heel.",
+            ["LF finding bruise @toe ~severe", "RF finding bruise @heel ~mild"],
+        ),
+        (
+            "Near hind crack at the toe. Off hind the same thing, no, not quite the same, it's at the quarter.",
+            ["LH finding crack @toe", "RH finding crack @quarter"],
+        ),
+        (
+            "Off fore, flare on the outside. Near fore the same thing, no, I tell a lie, it's on the inside.",
+            ["LF finding flare @medial", "RF finding flare @lateral"],
+        ),
+        (
+            "Near fore, thrush in the sulcus, bad. Off fore same again, no, it's only mild.",
+            ["LF finding thrush @sulcus ~severe", "RF finding thrush @sulcus ~mild"],
+        ),
+        (
+            "Near fore, a bruise at the toe, bad. Off fore the same thing, only it's mild.",
+            ["LF finding bruise @toe ~severe", "RF finding bruise @toe ~mild"],
+        ),
+    ],
+    "Tansy. {}",
+)

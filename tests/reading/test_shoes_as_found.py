@@ -170,3 +170,46 @@ test_sprang_a_shoe = reads(
     ],
     "Tally. {}",
 )
+
+test_old_shoes_were_worn_and_new_ones_are_on = reads(
+    [
+        (
+            "The egg bars were worn out, so I put new straight bars on both fronts.",
+            [
+                "LF+RF shoe_state worn", "LF+RF shoe_type egg_bar history", "LF+RF shoe_type straight_bar",
+                "LF+RF work new_shoe",
+            ],
+        ),
+        (
+            "The wide webs on the hinds were loose. I put new rims on.",
+            [
+                "LH+RH shoe_state loose", "LH+RH shoe_type rim", "LH+RH shoe_type wide_web history",
+                "LH+RH work new_shoe",
+            ],
+        ),
+        (
+            "The egg bars were worn on both fores, so I put new egg bars on.",
+            ["LF+RF shoe_state worn", "LF+RF shoe_type egg_bar", "LF+RF work new_shoe"],
+        ),
+        (
+            "Egg bars on both fronts are worn but I reset them.",
+            ["LF+RF shoe_state worn", "LF+RF shoe_type egg_bar", "LF+RF work reset"],
+        ),
+    ],
+    "Tally. {}",
+)  # fmt: skip
+
+test_chucked_torn_and_tore_loose = reads(
+    [
+        ("He'd chucked the off fore.", ["RF shoe_state lost"]),
+        ("She's chucked a shoe on the near hind.", ["LH shoe_state lost"]),
+        ("Threw the left front. Wall missing at the heel where it tore loose.",
+         ["LF finding wall_loss @heel", "LF shoe_state lost"]),
+        ("Wall's torn away at the outside quarter of the off fore.", ["RF finding wall_loss @lateral_quarter"]),
+        ("Off hind, wall's been ripped away at the toe.", ["RH finding wall_loss @toe"]),
+        ("Left front had worked loose.", ["LF shoe_state loose"]),
+        ("Mud fever on the off hind, none on the other three legs.",
+         ["LF+RF+LH finding scratches absent", "RH finding scratches"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip

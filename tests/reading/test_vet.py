@@ -350,3 +350,16 @@ test_vet_from_afar = reads(
     ],
     "Tally. {}",
 )
+
+test_thought_of_and_not_needed = reads(
+    [
+        ("I was thinking about calling the vet but there's no need.", ["- vet referral absent"]),
+        ("I was going to ring the vet, but there was no need for it.", ["- vet referral absent"]),
+        ("I considered having the vet look at her but it isn't necessary.", ["- vet referral absent"]),
+        ("I thought about the vet, but we won't need him.", ["- vet referral absent"]),
+        ("I was thinking about calling the vet. There's no need.", ["- vet referral absent"]),
+        ("They're to call the vet but there's no need to rush.", ["- vet referral planned"]),
+        ("They're to call the vet. There's no need for pads.", ["- vet referral planned"]),
+    ],
+    "Tally. {}",
+)
