@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.pointed_out import names_no_foot
-from pipeline.reading.talk import Talk
+from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import FEET
+from pipeline.vocabulary import CLASS_SLOTS
 
 _CLOSING_ANYWHERE = frozenset({",", ".", "and", "but", "either", "at", "on", "in"})
 _ANYWHERE = frozenset({"anywhere", "everywhere", "anyplace", "place"})
@@ -23,7 +26,35 @@ _LEFT_TO_DO = frozenset({
 _TRIED = frozenset({"tried", "went", "squeezed", "tested", "pinched", "checked"})
 _GOING = frozenset({"going", "go", "goes", "gone", "went", "get", "gets", "getting", "got"})
 _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
-_WHAT_IT_COVERS = (["it"], ["that"], ["them"], ["the"], ["both"], ["his"], ["her"], ["each"])
+_WHAT_IT_COVERS = (["me"], ["my"], ["us"], ["it"], ["that"], ["them"], ["the"], ["both"], ["his"], ["her"], ["each"])
+# The last words of those that may mean something else than four feet where nothing of the trade is told with them.
+_MAY_BE_TOLD_OF = frozenset({
+    "round", "around", "over", "anywhere", "everywhere", "anyplace", "place", "everything", "anything", "lot", "them",
+    "any", "one", "corner", "set", "horse",
+})  # fmt: skip
+_OF_THE_TRADE = (
+    *CLASS_SLOTS, "measures", "tester_heads", "pulse_heads", "nail_line_heads", "warmths", "units", "totals", "zones",
+    "severities", "number", "same", "resolutions",
+)  # fmt: skip
+_LIGHT = frozenset({
+    "so", "and", "then", "now", "that", "'s", "is", "was", "it", "they", "are", "were", "on", "in", "at", "for", "the",
+    "right", "well", "just", "but", "with", "of", "a", "'re", "again", "today", "yeah", "ok", "okay", "uh", "um", "no",
+    "not",
+})  # fmt: skip
+_DOING = frozenset({
+    "did", "do", "does", "doing", "done", "shod", "plated", "nailed", "pulled", "rasped", "dressed", "tidied", "came",
+    "levelled", "balanced", "bare", "barefoot", "shoes", "ones", "clips", "feet", "same", "nothing", "none", "nil",
+    "nowt", "gone", "sign", "trace", "off",
+})  # fmt: skip
+# "Bent right round", "twisted it the whole way round": how far, of one shoe. Bare "all round" may be four shoes bent.
+_THE_WHOLE_WAY = frozenset({"right", "way"})
+_TURNING = frozenset({
+    "bent", "bending", "turned", "turning", "twisted", "twisting", "pulled", "swung", "spun", "slewed", "shifted",
+    "wrenched", "buckled", "curled", "folded", "wrapped", "slid", "slipped", "moved", "swivelled", "dragged", "cranked",
+    "screwed", "knocked", "come", "came", "gone", "went", "rotated", "skewed", "bend", "turn", "twist", "swing", "spin",
+})  # fmt: skip
+_WHAT_TURNS = frozenset({"it", "itself", "the", "that", "his", "her", "shoe", "bar", "clip", "foot", "hoof", "branch"})
+_TURNED_WITHIN = 4  # tokens from the verb to how far
 _GOING_ROUND = frozenset({"round", "around", "starting", "begin", "beginning"})
 _OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
 _DONE = frozenset({"shod", "done", "kept", "from", "lives", "living", "stabled", "trimmed", "been", "him", "her"})
@@ -90,10 +121,34 @@ def _round_a_foot(talk: Talk, mention: Mention) -> bool:
     """ "Growth rings right round both fores": how far the finding runs on the feet named behind, not four feet."""
     if mention.get("feet") != "all" or talk.words[mention.end - 1] not in ("round", "around"):
         return False
+    if _turned(talk, mention):
+        return True
     found = talk.mention_ending(mention.start)
     led = talk.words[mention.end : mention.end + 1] in (["the"], ["on"], ["in"], ["his"], ["her"])
     foot = next((m for m in talk.having("feet") if mention.end <= m.start <= mention.end + led), None)
-    return found is not None and found.get("findings") is not None and foot is not None
+    foot = foot or _one_foot_before(talk, mention)
+    covered = found is not None and found.is_any(("findings", "treatments"))
+    return covered and foot is not None
+
+
+def _turned(talk: Talk, mention: Mention) -> bool:
+    """ "The shoe was bent right round", "twisted it all the way round": how far a shoe was turned."""
+    if _THE_WHOLE_WAY.isdisjoint(talk.words[mention.start : mention.end]):
+        return False
+    at = mention.start - 1
+    while at > mention.start - _TURNED_WITHIN and talk.words[at] in _WHAT_TURNS:
+        at -= 1
+    alone = talk.words[at] == "pulled" and at == mention.start - 1 and talk.words[mention.start] != "right"
+    return at >= 0 and talk.words[at] in _TURNING and not alone  # "pulled all the way round" takes four shoes off
+
+
+def _one_foot_before(talk: Talk, mention: Mention) -> Mention | None:
+    """ "Near fore, bandaged right round", "off hind, flare all the way round": the one foot of the sentence so far."""
+    if _THE_WHOLE_WAY.isdisjoint(talk.words[mention.start : mention.end]):
+        return None
+    opened = next((i + 1 for i in range(mention.start - 1, -1, -1) if talk.words[i] in SENTENCE_ENDS), 0)
+    feet = [m for m in talk.having("feet") if opened <= m.start < mention.start]
+    return feet[-1] if len(feet) == 1 and feet[0].get("feet") in FEET else None
 
 
 def _over_something(talk: Talk, mention: Mention) -> bool:
@@ -131,6 +186,17 @@ def _something_else(talk: Talk, mention: Mention) -> bool:
     if anywhere and talk.words[mention.start - 1] in _GOING:
         return True  # "ringbone, it's not going anywhere"
     return anywhere and after not in _CLOSING_ANYWHERE  # "I couldn't find anywhere decent to nail"
+
+
+def told_of_in_passing(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "Bent right round", "she kicked everything", "couldn't find it anywhere": nothing of the trade, and no feet."""
+    if segment.drafts or talk.words[mention.end - 1] not in _MAY_BE_TOLD_OF:
+        return False
+    if any(m is not mention and (m.is_any(_OF_THE_TRADE) or m.number is not None) for m in segment.mentions):
+        return False
+    beside = {*talk.words[segment.start : mention.start], *talk.words[mention.end : segment.end]} - _LIGHT
+    sought = "shoe" in beside and not _ANYWHERE.isdisjoint(talk.words[mention.start : mention.end])
+    return sought or (bool(beside) and beside.isdisjoint(_DOING))  # "no sign of the shoe anywhere"
 
 
 def is_no_foot(talk: Talk, mention: Mention) -> bool:
