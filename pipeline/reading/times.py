@@ -12,6 +12,7 @@ from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.until_a_call import otherwise, until_a_call
 from pipeline.reading.was_there import has_been_so, in_arrears, worn_by
+from pipeline.reading.wishes import weeks_wished
 from pipeline.record import Status, value_problem
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -373,6 +374,7 @@ def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
         first = words[:2] in _I_SAID or words[:3] in _I_SAID
         if first and _but_this(talk, sentence[position + 1 :], asked):
             continue
+        overruled = overruled or weeks_wished(talk, segment, sentence[position + 1 :])
         if not (_ASKED & set(words) or ("too" in words and "long" in words) or overruled):
             continue
         for later in sentence[position + 1 :]:
