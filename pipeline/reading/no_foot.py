@@ -23,38 +23,29 @@ _LEFT_TO_DO = frozenset({
     "fall", "autumn", "it", "that", "this", "pus", "muck", "gunk", "stuff", "cavity", "hole", "foot", "hoof", "barn",
     "yard", "herd", "string", "horses", "bottle", "tube", "can", "job",
 })  # fmt: skip
-_TRIED = frozenset({"tried", "went", "squeezed", "tested", "pinched", "checked"})
 _GOING = frozenset({"going", "go", "goes", "gone", "went", "get", "gets", "getting", "got"})
 _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
 _WHAT_IT_COVERS = (["me"], ["my"], ["us"], ["it"], ["that"], ["them"], ["the"], ["both"], ["his"], ["her"], ["each"])
-# The last words of those that may mean something else than four feet where nothing of the trade is told with them.
+# The last words of "all" that name no feet where nothing of the trade is told.
 _MAY_BE_TOLD_OF = frozenset({
-    "round", "around", "over", "anywhere", "everywhere", "anyplace", "place", "everything", "anything", "lot", "them",
-    "any", "one", "corner", "set", "horse",
+    "round", "around", "over", "anywhere", "everywhere", "anyplace", "place", "everything", "lot", "them", "any",
+    "one", "corner", "horse",
 })  # fmt: skip
-_OF_THE_TRADE = (
-    *CLASS_SLOTS, "measures", "tester_heads", "pulse_heads", "nail_line_heads", "warmths", "units", "totals", "zones",
-    "severities", "number", "same", "resolutions",
-)  # fmt: skip
+_OF_THE_TRADE = (*CLASS_SLOTS, "measures", "tester_heads", "pulse_heads", "totals", "zones", "severities", "same")
 _LIGHT = frozenset({
-    "so", "and", "then", "now", "that", "'s", "is", "was", "it", "they", "are", "were", "on", "in", "at", "for", "the",
-    "right", "well", "just", "but", "with", "of", "a", "'re", "again", "today", "yeah", "ok", "okay", "uh", "um", "no",
-    "not",
+    "so", "and", "then", "now", "that", "'s", "is", "was", "it", "they", "are", "were", "on", "in", "at", "for",
+    "the", "right", "well", "just", "but", "a", "again", "no", "not",
 })  # fmt: skip
 _DOING = frozenset({
-    "did", "do", "does", "doing", "done", "shod", "plated", "nailed", "pulled", "rasped", "dressed", "tidied", "came",
-    "levelled", "balanced", "bare", "barefoot", "shoes", "ones", "clips", "feet", "same", "nothing", "none", "nil",
-    "nowt", "gone", "sign", "trace", "off",
+    "did", "do", "doing", "done", "shod", "plated", "nailed", "pulled", "rasped", "dressed", "tidied", "came",
+    "bare", "barefoot", "shoes", "ones", "clips", "feet", "same", "nothing", "none", "gone", "off",
 })  # fmt: skip
-# "Bent right round", "twisted it the whole way round": how far, of one shoe. Bare "all round" may be four shoes bent.
-_THE_WHOLE_WAY = frozenset({"right", "way"})
+_THE_WHOLE_WAY = frozenset({"right", "way"})  # bare "bent all round" may be four shoes
 _TURNING = frozenset({
-    "bent", "bending", "turned", "turning", "twisted", "twisting", "pulled", "swung", "spun", "slewed", "shifted",
-    "wrenched", "buckled", "curled", "folded", "wrapped", "slid", "slipped", "moved", "swivelled", "dragged", "cranked",
-    "screwed", "knocked", "come", "came", "gone", "went", "rotated", "skewed", "bend", "turn", "twist", "swing", "spin",
+    "bent", "turned", "twisted", "pulled", "swung", "spun", "slewed", "shifted", "wrenched", "buckled", "curled",
+    "folded", "wrapped",
 })  # fmt: skip
-_WHAT_TURNS = frozenset({"it", "itself", "the", "that", "his", "her", "shoe", "bar", "clip", "foot", "hoof", "branch"})
-_TURNED_WITHIN = 4  # tokens from the verb to how far
+_WHAT_TURNS = frozenset({"it", "the", "that", "his", "her", "shoe", "bar", "clip", "foot"})
 _GOING_ROUND = frozenset({"round", "around", "starting", "begin", "beginning"})
 _OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
 _DONE = frozenset({"shod", "done", "kept", "from", "lives", "living", "stabled", "trimmed", "been", "him", "her"})
@@ -136,10 +127,10 @@ def _turned(talk: Talk, mention: Mention) -> bool:
     if _THE_WHOLE_WAY.isdisjoint(talk.words[mention.start : mention.end]):
         return False
     at = mention.start - 1
-    while at > mention.start - _TURNED_WITHIN and talk.words[at] in _WHAT_TURNS:
+    while at and talk.words[at] in _WHAT_TURNS:
         at -= 1
     alone = talk.words[at] == "pulled" and at == mention.start - 1 and talk.words[mention.start] != "right"
-    return at >= 0 and talk.words[at] in _TURNING and not alone  # "pulled all the way round" takes four shoes off
+    return talk.words[at] in _TURNING and not alone  # "pulled all the way round" takes four shoes off
 
 
 def _one_foot_before(talk: Talk, mention: Mention) -> Mention | None:
@@ -152,10 +143,10 @@ def _one_foot_before(talk: Talk, mention: Mention) -> Mention | None:
 
 
 def _over_something(talk: Talk, mention: Mention) -> bool:
-    """ "The right front I tried all over", "iodine all over it", "all over the sole": how far on the foot in hand."""
+    """ "Iodine all over it", "all over the sole": how far on the foot in hand."""
     place = talk.mention_starting(mention.end)
     over = talk.words[mention.end : mention.end + 1] in _WHAT_IT_COVERS
-    return talk.words[mention.start - 1] in _TRIED or over or (place is not None and place.get("zones") is not None)
+    return over or (place is not None and place.get("zones") is not None)
 
 
 def _place_at(talk: Talk, at: int) -> Mention | None:
@@ -173,8 +164,6 @@ def _something_else(talk: Talk, mention: Mention) -> bool:
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
     if _behind_them(talk, mention) or _shod_elsewhere(talk, mention) or _rest_of_it(talk, mention):
         return True
-    if talk.words[mention.start : mention.end] == ["every", "one"] and talk.words[mention.start - 1] == "through":
-        return True  # "I went through every one"
     packed = talk.mention_ending(mention.start)
     if talk.words[mention.start : mention.end] == ["in", "behind"] and packed is not None and packed.get("packings"):
         return True  # "putty in behind" lies behind the pad
@@ -195,8 +184,7 @@ def told_of_in_passing(talk: Talk, segment: Segment, mention: Mention) -> bool:
     if any(m is not mention and (m.is_any(_OF_THE_TRADE) or m.number is not None) for m in segment.mentions):
         return False
     beside = {*talk.words[segment.start : mention.start], *talk.words[mention.end : segment.end]} - _LIGHT
-    sought = "shoe" in beside and not _ANYWHERE.isdisjoint(talk.words[mention.start : mention.end])
-    return sought or (bool(beside) and beside.isdisjoint(_DOING))  # "no sign of the shoe anywhere"
+    return bool(beside) and beside.isdisjoint(_DOING)
 
 
 def is_no_foot(talk: Talk, mention: Mention) -> bool:
