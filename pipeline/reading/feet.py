@@ -333,6 +333,8 @@ def _from_list(
             return None
         if foot_only:
             return None if later.past or (later.own_clause and later.joined_by("and", ", and")) else found[0].feet
+        if talk.words[draft.start].endswith("ed") and sentence[position].having("times", "history"):
+            return None  # "she foundered in the fall, and growth rings on all four"
         alike = hand is not None and listed_alike(talk, sentence[position], later, found[0], draft)
         if not (alike or wears(talk, draft) or _may_distribute(sentence[position], later, found, hand, draft)):
             return None

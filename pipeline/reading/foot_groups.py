@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
-from pipeline.reading.no_foot import is_no_foot, the_lot
+from pipeline.reading.no_foot import is_no_foot, the_lot, told_of_in_passing
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.pointed_out import both_across, is_across, of_the_two
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
@@ -84,7 +84,8 @@ def groups_of(
         counted = counted and any(m.number is not None for m in segment.mentions)  # "six nails each foot": in hand
         working = any(d.slot == "work" for d in segment.drafts)
         counted = counted and not (name == "in_hand" and talk.left_out)
-        if counted or (is_no_foot(talk, mention) and not (working and the_lot(talk, mention))):
+        in_passing = name == "all" and told_of_in_passing(talk, segment, mention)
+        if counted or in_passing or (is_no_foot(talk, mention) and not (working and the_lot(talk, mention))):
             continue
         if talk.words[mention.end - 1] == "anything" and not _looked_over(talk, segment, mention):
             continue  # "he hasn't stood on anything"

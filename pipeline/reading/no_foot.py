@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.pointed_out import names_no_foot
-from pipeline.reading.talk import Talk
+from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.record import FEET
+from pipeline.vocabulary import CLASS_SLOTS
 
 _CLOSING_ANYWHERE = frozenset({",", ".", "and", "but", "either", "at", "on", "in"})
 _ANYWHERE = frozenset({"anywhere", "everywhere", "anyplace", "place"})
@@ -20,10 +23,29 @@ _LEFT_TO_DO = frozenset({
     "fall", "autumn", "it", "that", "this", "pus", "muck", "gunk", "stuff", "cavity", "hole", "foot", "hoof", "barn",
     "yard", "herd", "string", "horses", "bottle", "tube", "can", "job",
 })  # fmt: skip
-_TRIED = frozenset({"tried", "went", "squeezed", "tested", "pinched", "checked"})
 _GOING = frozenset({"going", "go", "goes", "gone", "went", "get", "gets", "getting", "got"})
 _PRONOUNS = (["them"], ["it"], ["that"], ["those"])
-_WHAT_IT_COVERS = (["it"], ["that"], ["them"], ["the"], ["both"], ["his"], ["her"], ["each"])
+_WHAT_IT_COVERS = (["me"], ["my"], ["us"], ["it"], ["that"], ["them"], ["the"], ["both"], ["his"], ["her"], ["each"])
+# The last words of "all" that name no feet where nothing of the trade is told.
+_MAY_BE_TOLD_OF = frozenset({
+    "round", "around", "over", "anywhere", "everywhere", "anyplace", "place", "everything", "lot", "them", "any",
+    "one", "corner", "horse",
+})  # fmt: skip
+_OF_THE_TRADE = (*CLASS_SLOTS, "measures", "tester_heads", "pulse_heads", "totals", "zones", "severities", "same")
+_LIGHT = frozenset({
+    "so", "and", "then", "now", "that", "'s", "is", "was", "it", "they", "are", "were", "on", "in", "at", "for",
+    "the", "right", "well", "just", "but", "a", "again", "no", "not",
+})  # fmt: skip
+_DOING = frozenset({
+    "did", "do", "doing", "done", "shod", "plated", "nailed", "pulled", "rasped", "dressed", "tidied", "came",
+    "bare", "barefoot", "shoes", "ones", "clips", "feet", "same", "nothing", "none", "gone", "off",
+})  # fmt: skip
+_THE_WHOLE_WAY = frozenset({"right", "way"})  # bare "bent all round" may be four shoes
+_TURNING = frozenset({
+    "bent", "turned", "twisted", "pulled", "swung", "spun", "slewed", "shifted", "wrenched", "buckled", "curled",
+    "folded", "wrapped",
+})  # fmt: skip
+_WHAT_TURNS = frozenset({"it", "the", "that", "his", "her", "shoe", "bar", "clip", "foot"})
 _GOING_ROUND = frozenset({"round", "around", "starting", "begin", "beginning"})
 _OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
 _DONE = frozenset({"shod", "done", "kept", "from", "lives", "living", "stabled", "trimmed", "been", "him", "her"})
@@ -90,17 +112,41 @@ def _round_a_foot(talk: Talk, mention: Mention) -> bool:
     """ "Growth rings right round both fores": how far the finding runs on the feet named behind, not four feet."""
     if mention.get("feet") != "all" or talk.words[mention.end - 1] not in ("round", "around"):
         return False
+    if _turned(talk, mention):
+        return True
     found = talk.mention_ending(mention.start)
     led = talk.words[mention.end : mention.end + 1] in (["the"], ["on"], ["in"], ["his"], ["her"])
     foot = next((m for m in talk.having("feet") if mention.end <= m.start <= mention.end + led), None)
-    return found is not None and found.get("findings") is not None and foot is not None
+    foot = foot or _one_foot_before(talk, mention)
+    covered = found is not None and found.is_any(("findings", "treatments"))
+    return covered and foot is not None
+
+
+def _turned(talk: Talk, mention: Mention) -> bool:
+    """ "The shoe was bent right round", "twisted it all the way round": how far a shoe was turned."""
+    if _THE_WHOLE_WAY.isdisjoint(talk.words[mention.start : mention.end]):
+        return False
+    at = mention.start - 1
+    while at and talk.words[at] in _WHAT_TURNS:
+        at -= 1
+    alone = talk.words[at] == "pulled" and at == mention.start - 1 and talk.words[mention.start] != "right"
+    return talk.words[at] in _TURNING and not alone  # "pulled all the way round" takes four shoes off
+
+
+def _one_foot_before(talk: Talk, mention: Mention) -> Mention | None:
+    """ "Near fore, bandaged right round", "off hind, flare all the way round": the one foot of the sentence so far."""
+    if _THE_WHOLE_WAY.isdisjoint(talk.words[mention.start : mention.end]):
+        return None
+    opened = next((i + 1 for i in range(mention.start - 1, -1, -1) if talk.words[i] in SENTENCE_ENDS), 0)
+    feet = [m for m in talk.having("feet") if opened <= m.start < mention.start]
+    return feet[-1] if len(feet) == 1 and feet[0].get("feet") in FEET else None
 
 
 def _over_something(talk: Talk, mention: Mention) -> bool:
-    """ "The right front I tried all over", "iodine all over it", "all over the sole": how far on the foot in hand."""
+    """ "Iodine all over it", "all over the sole": how far on the foot in hand."""
     place = talk.mention_starting(mention.end)
     over = talk.words[mention.end : mention.end + 1] in _WHAT_IT_COVERS
-    return talk.words[mention.start - 1] in _TRIED or over or (place is not None and place.get("zones") is not None)
+    return over or (place is not None and place.get("zones") is not None)
 
 
 def _place_at(talk: Talk, at: int) -> Mention | None:
@@ -118,8 +164,6 @@ def _something_else(talk: Talk, mention: Mention) -> bool:
         return True  # "bandaged the lot" wraps one foot; "steel, the lot" is all four
     if _behind_them(talk, mention) or _shod_elsewhere(talk, mention) or _rest_of_it(talk, mention):
         return True
-    if talk.words[mention.start : mention.end] == ["every", "one"] and talk.words[mention.start - 1] == "through":
-        return True  # "I went through every one"
     packed = talk.mention_ending(mention.start)
     if talk.words[mention.start : mention.end] == ["in", "behind"] and packed is not None and packed.get("packings"):
         return True  # "putty in behind" lies behind the pad
@@ -131,6 +175,16 @@ def _something_else(talk: Talk, mention: Mention) -> bool:
     if anywhere and talk.words[mention.start - 1] in _GOING:
         return True  # "ringbone, it's not going anywhere"
     return anywhere and after not in _CLOSING_ANYWHERE  # "I couldn't find anywhere decent to nail"
+
+
+def told_of_in_passing(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "Bent right round", "she kicked everything", "couldn't find it anywhere": nothing of the trade, and no feet."""
+    if segment.drafts or talk.words[mention.end - 1] not in _MAY_BE_TOLD_OF:
+        return False
+    if any(m is not mention and (m.is_any(_OF_THE_TRADE) or m.number is not None) for m in segment.mentions):
+        return False
+    beside = {*talk.words[segment.start : mention.start], *talk.words[mention.end : segment.end]} - _LIGHT
+    return bool(beside) and beside.isdisjoint(_DOING)
 
 
 def is_no_foot(talk: Talk, mention: Mention) -> bool:

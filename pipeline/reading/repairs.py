@@ -235,7 +235,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     for new in new_ones:
         graded = graded_finding(talk, run[0].start, new)
         kind = "severities" if graded is not None else kind_of(new)
-        if new.start >= stop or (first_old is None and (new.stands_for is not None or _adds(talk, begin, new))):
+        if new.start >= stop or (first_old is None and (new.stands_for is not None or _adds(talk, run, begin, new))):
             break  # "six weeks, wait, they're away, make it seven": put right by the cue before
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
@@ -304,11 +304,13 @@ def _said_in(talk: Talk, start: int, end: int) -> list[Mention]:
     return [m for m in talk.mentions if start <= m.start < end and not m.dropped]
 
 
-def _adds(talk: Talk, begin: int, new: Mention) -> bool:
+def _adds(talk: Talk, run: list[Mention], begin: int, new: Mention) -> bool:
     """ "Wait, and the left hind", "wait, the left hind has it too": another foot, not a better one."""
     if any(pair in _SO_HAS for pair in pairwise(talk.words[begin : new.start])):
         return True  # "oh wait, so does the right"
-    return "and" in talk.words[begin : new.start] or (new.get("feet") is not None and _as_well(talk, new))
+    told = [m.get("feet") for m in talk.having("feet") if window(talk, run[0].start) <= m.start < run[0].start]
+    other = new.get("feet") not in (None, *told[-1:])  # not "the hinds are nought. No, the hinds are a one too"
+    return "and" in talk.words[begin : new.start] or (other and _as_well(talk, new))
 
 
 def _as_well(talk: Talk, foot: Mention) -> bool:

@@ -12,6 +12,7 @@ from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.until_a_call import otherwise, until_a_call
 from pipeline.reading.was_there import has_been_so, in_arrears, worn_by
+from pipeline.reading.wishes import weeks_wished
 from pipeline.record import Status, value_problem
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -366,13 +367,13 @@ def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
         if not asked:
             continue
         words = talk.words[segment.start : segment.end]
-        overruled = any(
-            s.delimiter in ("but", ", but") and {"told", "said"} & set(talk.words[s.start : s.end])
-            for s in sentence[position + 1 :]
-        )
+        buts = [s for s in sentence[position + 1 :] if s.delimiter in ("but", ", but")]
+        overruled = any({"told", "said"} & set(talk.words[s.start : s.end]) for s in buts)
+        overruled = overruled or weeks_wished(talk, segment, sentence[position + 1 :])
         first = words[:2] in _I_SAID or words[:3] in _I_SAID
         if first and _but_this(talk, sentence[position + 1 :], asked):
             continue
+        overruled = overruled or weeks_wished(talk, segment, sentence[position + 1 :])
         if not (_ASKED & set(words) or ("too" in words and "long" in words) or overruled):
             continue
         for later in sentence[position + 1 :]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
+from pipeline.vocabulary import CLASS_SLOTS
 
 _ONE_OF_A_KIND = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "packing", "clips", "nail_size", "wedge"})
 _SHOEING = frozenset({"reset", "new_shoe"})  # the same shoes or new ones, never both
@@ -15,7 +16,10 @@ _PARTICIPLES = frozenset({
     "put", "had", "been", "gone", "done", "left", "kept", "given", "got", "gotten", "taken", "shod", "set", "stuck",
     "made", "brought",
 })  # fmt: skip
+_RUN_OUT = frozenset({"out", "up", "last", "finished", "left"})
 _PROMISED = frozenset({"told", "promised"})
+_WISHING = frozenset({"like", "love", "fancies", "prefer", "sooner", "rather", "push", "have"})
+_GETTING = frozenset({"getting", "get", "gets", "having", "have", "giving", "'ll", "be", "her", "him", "them", "'s"})
 _NEAR = 2  # sentences between the thought and what was put on
 
 
@@ -24,8 +28,10 @@ def drop_wished(talk: Talk) -> None:
     for segment in talk.segments if talk.having("wishes") or talk.having("doubts", "before") else ():
         for cue in _cues(talk, segment):
             for draft in _wished(talk, segment, cue):
-                planned = draft.status is Status.PLANNED and {"would", "'d"} & set(talk.words[cue.start : cue.end])
-                if (draft.status is Status.PRESENT or planned) and _put_on_instead(talk, draft):
+                words = {*talk.words[cue.start : cue.end]}
+                planned = draft.status is Status.PLANNED and {"would", "'d"} & words
+                short = draft.status is Status.HISTORY and _RUN_OUT & words  # "a one, I ran out of noughts"
+                if (draft.status is Status.PRESENT or planned or short) and _put_on_instead(talk, draft):
                     draft.drop("another was put on")
 
 
@@ -113,3 +119,14 @@ def regretted(talk: Talk, segment: Segment) -> list[int]:
 
 def _took_place(word: str) -> bool:
     return word in _PARTICIPLES or (word.endswith("ed") and word != "need")
+
+
+def weeks_wished(talk: Talk, segment: Segment, later: list[Segment]) -> bool:
+    """ "She'd like ten weeks and she's getting seven", "… and seven is what she'll get": not what was wished for."""
+    words = talk.words[segment.start : segment.end]
+    if _WISHING.isdisjoint(words) or words[0] in ("i", "we") or not later or later[0].joined_by("or", ", or"):
+        return False  # "he'd like five weeks, or it can be six"
+    told = [m for s in later for m in s.mentions]
+    numbers = [m for m in told if m.number is not None and not m.dropped]
+    given = [talk.words[m.start - 1] in _GETTING or talk.words[m.end : m.end + 2] == ["is", "what"] for m in numbers]
+    return any(given) and not any(m.is_any((*CLASS_SLOTS, "feet", "measures", "horse")) for m in told)

@@ -32,6 +32,51 @@ CASES = {
         "Flare all the way round the near hind.",
         ["LH finding flare"],
     ),
+    "bent right round": (
+        "The off fore shoe was sprung, bent right round. New shoe on, size two.",
+        ["RF shoe_size 2", "RF shoe_state sprung", "RF work new_shoe"],
+    ),
+    "swung it right round": (
+        "Near hind, she'd swung it right round on the wire. Corn at the heel.",
+        ["LH finding corn @heel"],
+    ),
+    "turned the shoe all the way round": (
+        "Off fore, he'd turned the shoe all the way around under him. Bruise in the sole.",
+        ["RF finding bruise @sole"],
+    ),
+    "pulled all the way round": (
+        "Near fore, bruise. Pulled all the way round and reset.",
+        ["LF finding bruise", "LF+RF+LH+RH work reset"],
+    ),
+    "bandaged right round": (
+        "Near fore, bandaged all the way round. Heat in it.",
+        ["LF finding heat", "LF treatment bandage"],
+    ),
+    "kicked everything": (
+        "Near hind, thrush. She kicked everything. Iodine.",
+        ["LH finding thrush", "LH treatment iodine"],
+    ),
+    "found anywhere": (
+        "Near hind, corn. Couldn't find the dog anywhere. Reset it.",
+        ["LH finding corn", "LH work reset"],
+    ),
+    "flies everywhere": ("Off hind, corn. There's flies everywhere. Reset it.", ["RH finding corn", "RH work reset"]),
+    "walked all round the field": (
+        "Near fore, puncture. I walked all round the field. Poultice.",
+        ["LF finding puncture", "LF treatment poultice"],
+    ),
+    "pus all over me": (
+        "Near fore, abscess. There was muck all over me. Poultice.",
+        ["LF finding abscess", "LF treatment poultice"],
+    ),
+    "did him all round": (
+        "Near fore, bruise. Did him all round. Hardener on.",
+        ["LF finding bruise", "LF+RF+LH+RH treatment hardener"],
+    ),
+    "bare all round": (
+        "Near fore, bruise. He's bare all the way round. Hardener on.",
+        ["LF finding bruise", "LF+RF+LH+RH treatment hardener"],
+    ),
     "none round a pair": (
         "No growth rings all round the hinds.",
         ["LH+RH finding growth_rings absent"],

@@ -8,6 +8,11 @@ from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = {
+    "the same feet too": ("The hinds are size nought. No, the hinds are a one too.", ["LH+RH shoe_size 1"]),
+    "another foot too": (
+        "Near fore has thrush, mild. Wait, the off fore has it too.",
+        ["LF finding thrush ~mild", "RF finding thrush"],
+    ),
     "number": ("Left front, six nails, no, seven.", ["LF nails 7"]),
     "make that": ("Six weeks, make that five.", ["- next_visit_weeks 5 planned"]),
     "sorry side": ("Corn in the left front, sorry, right front.", ["RF finding corn"]),

@@ -10,6 +10,17 @@ from tests.reading.conftest import reads
 test_what_was_put_on_in_the_end = reads(
     [
         (
+            "Leather pads on the fronts with putty in below, no, it was oakum, I'd used up the putty on the last one.",
+            ["LF+RF packing oakum", "LF+RF pad leather"],
+        ),
+        (
+            "New shoes behind, steel, size nought. No, they're a one, I ran out of noughts.",
+            ["LH+RH shoe_material steel", "LH+RH shoe_size 1", "LH+RH work new_shoe"],
+        ),
+        ("Rim pads in front, hang on, mesh pads, I'd left the rim pads at home.", ["LF+RF pad mesh"]),
+        ("Rocker toes in front, no, rolled toes, I left the rockers on the truck.", ["LF+RF shoe_type rolled_toe"]),
+        ("Used up the last of the silicone on the fronts.", ["LF+RF packing silicone"]),
+        (
             "New wide webs in front. I thought aluminum, I'm always thinking aluminum, so steel, size one.",
             ["LF+RF shoe_material steel", "LF+RF shoe_size 1", "LF+RF shoe_type wide_web", "LF+RF work new_shoe"],
         ),
