@@ -1,7 +1,4 @@
-"""Numbers about the horse's body: angles, lengths, wedge degrees, grades and scores.
-
-Inches are turned into millimetres (1 in = 25.4 mm exactly; international inch, 1959).
-"""
+"""Numbers about the horse's body: angles, lengths, wedge degrees, grades and scores."""
 
 from __future__ import annotations
 
@@ -9,26 +6,17 @@ from dataclasses import replace
 from fractions import Fraction
 
 from pipeline.reading.heads_behind import head_behind
+from pipeline.reading.lengths import LARGEST_IN, MM_PER_UNIT, fits, likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, LENGTHS, LIGHT, SCORES, NumberContext
 from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Segment
 
 _MOST_WEDGE = 12  # degrees; common practice, no source
-MM_PER_UNIT = {"inch": Fraction(254, 10), "mm": Fraction(1), "cm": Fraction(10)}
-# The largest bare number that is read as inches, and as centimetres; common practice, no source.
-_LARGEST_IN = {
-    "toe_length": (Fraction(5), Fraction(15)),
-    "heel_height": (Fraction(3), Fraction(9)),
-    "hoof_width": (Fraction(8), Fraction(20)),
-    "sole_depth": (Fraction(3, 2), Fraction(3, 2)),
-}
 _MEASURE_OF = {"thin_sole": "sole_depth", "long_toe": "toe_length"}
 _MEASURING = frozenset({"measure", "measured", "measures", "measuring", "taped", "calipers", "gauge", "gauged"})
 _OF_THE = frozenset({"on", "for", "the", "in"})
 _ANGLE_OF = {"toe": "toe_angle", "heel": "heel_angle"}
-
-
 _MADE_IT = (
     ("make", "it"), ("call", "it"), ("give", "it"), ("give", "him"), ("give", "her"), ("put", "it", "at"), ("it", "'s"),
     ("say",), ("it", "at"), ("that", "'s"), ("mark", "it"), ("grade", "it"), ("score", "it"), ("called", "it"),
@@ -204,7 +192,7 @@ class BodyNumbers(NumberContext):
                 return False
             known = self._frame.unit if self._frame is not None and self._frame.slot in LENGTHS else None
             slot = head.readings["measures"]
-            mm = known if known and _fits(slot, number, known) else likely_unit(slot, number)
+            mm = known if known and fits(slot, number, known) else likely_unit(slot, number)
             self._set_frame(slot, segment, mm)
             return self._add(segment, slot, number.value * mm, mention)
         told = wide or (behind is not None and len(behind.literal) > 1)
@@ -301,8 +289,8 @@ class BodyNumbers(NumberContext):
         slots += [m.get("measures") for s in measuring if s.index < segment.index for m in s.mentions]
         sure = bool(measuring) or self._of_the_long_toe(segment, mention)
         lengths = [slot for slot in slots if slot in LENGTHS and (slot == "sole_depth" or sure)]
-        fits = bool(lengths) and number.value * MM_PER_UNIT[unit] <= _LARGEST_IN[lengths[-1]][0] * MM_PER_UNIT["inch"]
-        return lengths[-1] if fits else None
+        mm = number.value * MM_PER_UNIT[unit]
+        return lengths[-1] if lengths and mm <= LARGEST_IN[lengths[-1]][0] * MM_PER_UNIT["inch"] else None
 
     def _of_the_long_toe(self, segment: Segment, mention: Mention) -> bool:
         """ "A long toe on the off fore, four inches", "four inches from the hairline": how long it is."""
@@ -379,25 +367,3 @@ class BodyNumbers(NumberContext):
         graded = any(m.start > 0 and self._words[m.start - 1] in ("grade", "graded") for m in said)
         behind = next((m for at in said for m in self._talk.starting_in(at.end, at.end + 3) if m.get("feet")), None)
         return graded and any(self._words[m.end : m.end + 1] == ["on"] for m in said) and behind is not None
-
-
-def _fits(slot: str, number: Number, unit: Fraction) -> bool:
-    """Whether a length may be in the unit of the one before: "width thirteen centimetres, toe length eighty-five"."""
-    inches, centimetres = _LARGEST_IN[slot]
-    if unit == MM_PER_UNIT["mm"]:
-        return number.value > inches
-    return number.value <= (inches if unit == MM_PER_UNIT["inch"] else centimetres)
-
-
-def likely_unit(slot: str, number: Number) -> Fraction:
-    """Millimetres in the unit of a length whose unit nobody said: 1 for what is no length.
-
-    No toe is shorter than 20 mm or longer than 5 inches, no sole deeper than an inch and a half; common practice, no
-    source.
-    """
-    if slot not in LENGTHS:
-        return Fraction(1)
-    inches, centimetres = _LARGEST_IN[slot]
-    if number.value <= inches:
-        return MM_PER_UNIT["inch"]
-    return MM_PER_UNIT["cm" if number.value <= centimetres else "mm"]

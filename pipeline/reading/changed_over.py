@@ -163,8 +163,9 @@ def _left(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
     led, before = talk.words[begin - 2 : begin], talk.words[max(sentence[0].start, begin - _NEAR) : begin]
     if led in (["out", "of"], ["off", "with"]) and "made" not in before:
         return True
-    joined = [d for s in sentence for d in s.drafts if d.end == begin and d.slot in _COME_OFF]
-    if joined and "and" in talk.words[begin - 1 : begin + 1]:
+    end = begin - (talk.words[begin - 1] == "and")  # it stands between two segments, and may stand in one
+    joined = [d for s in sentence for d in s.drafts if d.end == end and d.slot in _COME_OFF]
+    if joined and talk.words[end] == "and":
         return _left(talk, sentence, joined[0])
     taken = led[-1:] in (["pulled"], ["removed"]) or tuple(led) in _TAKEN_OUT
     if taken and draft.slot != "shoe_type" and "back" not in talk.words[draft.end : sentence[-1].end]:

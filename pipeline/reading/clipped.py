@@ -22,6 +22,8 @@ _LED = frozenset({"the", "his", "her", "front", "hind", "then", "and", "now"})
 _ADVERBS = frozenset({"a", "bit", "little", "very", "quite", "rather", "still", "pretty", "too", "are", "is", "both"})
 _KINDS = frozenset({"rim", "trailer", "bar", "tip"})  # of shoes: alone they may be anything
 _SHOE_WORDS = frozenset({"shoe", "shoes", "plate", "plates"})
+_STUFF, _UNDER = frozenset({"leather"}), ("pads", "packings")
+_BESIDE = frozenset({"and", "or", "with", "over"})
 _KIND = 3  # words that may name the kind of a shoe
 _SHOD = ("shoe_types", "shoe_materials", "work")
 _ELSEWHERE = ("findings", "tester_heads", "pads", "not_facts")
@@ -132,6 +134,20 @@ def complete_same(talk: Talk, lookup: Lookup) -> None:
                 literal = tuple(range(at, work.start))
                 talk.mentions.append(Mention(at, work.start, literal, {"shoe_types": named}, MatchKind.VARIANT))
                 break
+    talk.in_order()
+
+
+def complete_beside(talk: Talk, lookup: Lookup) -> None:
+    """ "Wedge and leather", "leather with pine tar": beside what lies under the same shoe the stuff alone is a pad."""
+    for at in talk.where(_STUFF):
+        before = at - (talk.words[at - 1] == "a")
+        under = talk.mention_ending(before - 1) if talk.words[before - 1] in _BESIDE else None
+        if under is None and talk.words[at + 1 : at + 2] and talk.words[at + 1] in _BESIDE:
+            under = talk.mention_starting(at + 2 + (talk.words[at + 2 : at + 3] == ["a"]))
+        named = lookup(f"{talk.words[at]} pad").get("pads")
+        taken = any(m.start <= at < m.end for m in talk.mentions)
+        if under is not None and under.is_any(_UNDER) and named is not None and not taken:
+            talk.mentions.append(Mention(at, at + 1, (at,), {"pads": named}, MatchKind.VARIANT))
     talk.in_order()
 
 

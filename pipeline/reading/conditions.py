@@ -5,7 +5,7 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
-from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Talk
 
 ANY_SIGN = Sayings(
     "any", "the least", "the slightest", "the first sign", "slightest", "one sign", "a sign", "a hint of",
@@ -17,6 +17,8 @@ _TO_GET = frozenset({"gets", "get", "goes", "go", "comes", "come"})
 _AGREE = frozenset({"agrees", "agree", "agreed", "okays", "approves", "allows", "recommends", "advises", "prefers"})
 _HAD_FIRST = frozenset({"had", "been", "got", "done", "finished", "learnt", "learned"})
 GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
+_WHEN, _NOT_DUE = frozenset({"when", "once"}), frozenset({"if", "unless", "whether", "work", "training"})
+_COMING = frozenset({"due", "back", "again"})
 
 
 def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:
@@ -130,3 +132,19 @@ def closed_by(talk: Talk, sentence: list[Segment], position: int, conditions: li
     if (behind.start, end) not in conditions or segment.past or segment.present or segment.having("times", "today"):
         return False
     return all(d.slot in PLANNABLE - ALWAYS_PLANNED - {"work"} for d in segment.drafts)
+
+
+def when_due(talk: Talk, at: int) -> bool:
+    """ "Due in five weeks, when the near hind goes back into a plain shoe": a time to come, no condition."""
+    segment = talk.segment_at(at) if talk.words[at] == "when" else None
+    if segment is None or segment.past or GETTING.isdisjoint(talk.words[at : segment.end]):
+        return False
+    near = talk.segments[max(0, segment.index - 1) : segment.index + 1]
+    return any(d.slot == "next_visit_weeks" and d.end in (at, at - 1) for s in near for d in s.drafts)
+
+
+def due_then(talk: Talk, draft: Draft) -> bool:
+    """ "When he's due in three weeks he'll get rolled toes": when he comes, not whether."""
+    led = talk.words[draft.segment.start : draft.start]
+    due = led[-1:] == ["in"] and bool(_COMING & set(led)) and not _NOT_DUE & set(led)
+    return draft.slot == "next_visit_weeks" and due and bool(_WHEN & set(led))

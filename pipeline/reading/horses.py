@@ -18,10 +18,7 @@ from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
 _IF = (["if"], ["and", "if"], ["but", "if"])
-_IS = (
-    "it was", "it were", "this is", "this was", "this 's", "this one is", "this one 's", "this here 's", "this here is",
-    "it 's", "it is",
-)  # fmt: skip
+_IS = tuple(f"{this} {be}" for this in ("it", "this", "this one", "this here") for be in ("is", "'s", "was", "were"))
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
 _WEEKLY = ("week", "fortnight", "month")
 _LEADS_TO = frozenset({"on", "about", "for", "with", "of", "to"})
@@ -30,11 +27,10 @@ _SAID_FOR = frozenset({"for", "on", "with", "at", "see"})
 _FETCHED = frozenset({"brought", "led", "fetched", "got", "had", "pulled", "walked"})
 _COMES = frozenset({"out", "in", "up", "over", "round", "through"})
 _TOLD = frozenset({*CLASS_SLOTS, "feet", "horse"})
-_SEVERAL = 2
+_SEVERAL, _SHORT = 2, 7
 _ASIDE = 2  # sentences of an aside about a horse told before
 _FORGOTTEN = frozenset({"oh", "forgot", "forgetting", "forgotten", "also", "meant", "ah", "wait", "remembered", "too"})
 _NEXT = 2  # tokens from whose feet to the feet
-_SHORT = 7
 _A_STORY = 8  # tokens of a sentence, counted twice for its first segment, that tells something of the horse
 
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from pipeline.reading.bare_sides import PAIRS, SIDES
-from pipeline.reading.body_numbers import likely_unit
+from pipeline.reading.lengths import likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.sayings import Sayings

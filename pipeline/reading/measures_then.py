@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from pipeline.reading.body_numbers import MM_PER_UNIT, likely_unit
 from pipeline.reading.days_ago import time_words
+from pipeline.reading.lengths import MM_PER_UNIT, likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.sayings import Sayings

@@ -8,7 +8,8 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from pipeline.reading.body_numbers import MM_PER_UNIT, BodyNumbers, likely_unit
+from pipeline.reading.body_numbers import BodyNumbers
+from pipeline.reading.lengths import MM_PER_UNIT, likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.number_context import ANGLES, CHANGING, LENGTHS, SCORES
 from pipeline.reading.numbers import Number

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from pipeline.reading.after_the_event import SEASONS, TO_COME, planned_after, set_for_a_season
 from pipeline.reading.cleft import NEEDED, needed
-from pipeline.reading.conditions import ANY_SIGN, GETTING, closed_by, conditions_of
+from pipeline.reading.conditions import ANY_SIGN, GETTING, closed_by, conditions_of, due_then, when_due
 from pipeline.reading.mentions import Mention
 from pipeline.reading.said_behind import SAID_BEHIND, say_behind
 from pipeline.reading.sayings import Sayings
@@ -63,8 +63,6 @@ _NEED = frozenset({"need", "want", "to"})
 _GETTING = frozenset({"have", "get", "be"})
 _NEED_NOT = frozenset({"to", "no", "nothing", "neither", "none", ".", ","})
 _THEY = frozenset({"they", "these", "those", "both"})
-_WHEN, _NOT_DUE = frozenset({"when", "once"}), frozenset({"if", "unless", "whether", "work", "training"})
-_COMING = frozenset({"due", "back", "again"})
 _UNTIL = frozenset({"until", "till", "til"})
 _PLAN_TIMES = frozenset({
     "next time", "next visit", "next cycle", "next trip", "next shoeing", "next go", "time after", "down the road",
@@ -76,14 +74,12 @@ _PLAN_TIMES = frozenset({
 def plan(talk: Talk, sentence: Sentence) -> None:
     end, planned = sentence[-1].end, "plans" in sentence.classes
     asked = planned or ANY_SIGN.at(talk.words, sentence[0].start)
-    conditions = [c for c in conditions_of(talk, sentence, end) if not _when_due(talk, c[0])] if asked else []
-    plans = [m for s in sentence for m in s.having("plans", "before")] if planned else []
-    plans += _feet_in_need(talk, sentence) if sentence.says(_NEED) else []
-    plans += needed(talk, sentence) if sentence.says(NEEDED) else []
+    conditions = [c for c in conditions_of(talk, sentence, end) if not when_due(talk, c[0])] if asked else []
+    plans = _cues(talk, sentence)
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, _today_behind(talk, sentence, stop)) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
-    later = sentence.says(_LATER) or _when_due(talk, sentence[0].start)
+    later = sentence.says(_LATER) or when_due(talk, sentence[0].start)
     later = later or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
     unplanned, due = planned or sentence.says(HAVE), talk.tells(_DUE)
     hanging = bool(depending or plans)
@@ -117,6 +113,13 @@ def plan(talk: Talk, sentence: Sentence) -> None:
                 plan_one(draft)
             elif draft.slot in ALWAYS_PLANNED and draft.status is not Status.ABSENT and not draft.dropped:
                 draft.status = Status.PLANNED
+
+
+def _cues(talk: Talk, sentence: Sentence) -> list[Mention]:
+    """What says that something is to be, the feet that need it among them."""
+    plans = [m for s in sentence for m in s.having("plans", "before")] if "plans" in sentence.classes else []
+    plans += _feet_in_need(talk, sentence) if sentence.says(_NEED) else []
+    return plans + (needed(talk, sentence) if sentence.says(NEEDED) else [])
 
 
 def _feet_in_need(talk: Talk, sentence: Sentence) -> list[Mention]:
@@ -327,7 +330,7 @@ def _drop_asked_about(talk: Talk, sentence: list[Segment]) -> None:
 def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bool:
     """ "In six weeks the fronts get leather pads": a time to come opens the sentence, and what is to be follows."""
     first = sentence[0]
-    if _when_due(talk, segment.start):
+    if when_due(talk, segment.start):
         return True
     if not any(d.slot == "next_visit_weeks" for d in first.drafts):
         return False
@@ -336,15 +339,6 @@ def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bo
     led = talk.words[first.start] == "in"
     getting = GETTING & set(talk.words[segment.start : segment.end])
     return led and bool(getting) and not segment.having("times", "today") and not segment.past
-
-
-def _when_due(talk: Talk, at: int) -> bool:
-    """ "Due in five weeks, when the near hind goes back into a plain shoe": a time to come, no condition."""
-    segment = talk.segment_at(at) if talk.words[at] == "when" else None
-    if segment is None or segment.past or GETTING.isdisjoint(talk.words[at : segment.end]):
-        return False
-    near = talk.segments[max(0, segment.index - 1) : segment.index + 1]
-    return any(d.slot == "next_visit_weeks" and d.end in (at, at - 1) for s in near for d in s.drafts)
 
 
 def _planned_from(talk: Talk, segment: Segment) -> int | None:
@@ -379,16 +373,9 @@ def _done_instead(talk: Talk, segment: Segment) -> bool:
     return done and segment.joined_by("and", ", and") and talk.words[segment.start + 1] in _HIM
 
 
-def _due_then(talk: Talk, draft: Draft) -> bool:
-    """ "When he's due in three weeks he'll get rolled toes": when he comes, not whether."""
-    led = talk.words[draft.segment.start : draft.start]
-    due = led[-1:] == ["in"] and bool(_COMING & set(led)) and not _NOT_DUE & set(led)
-    return draft.slot == "next_visit_weeks" and due and bool(_WHEN & set(led))
-
-
 def _drop_in_condition(talk: Talk, draft: Draft) -> None:
     until = draft.slot == "next_visit_weeks" and _UNTIL_BACK.said_in(talk.words[draft.segment.start : draft.start])
-    if until or _due_then(talk, draft):
+    if until or due_then(talk, draft):
         return  # "the rest are fine until I'm back in four weeks"
     if draft.slot == "vet":
         draft.status = Status.PLANNED

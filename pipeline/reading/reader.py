@@ -10,6 +10,7 @@ from pipeline.reading.bare_sides import mark_bare_sides, mark_both_of_a_side, ma
 from pipeline.reading.broken_off import mend_broken_off
 from pipeline.reading.cleft import set_foot_right, take_up
 from pipeline.reading.clipped import (
+    complete_beside,
     complete_clipped,
     complete_headed,
     complete_kinds,
@@ -174,6 +175,7 @@ class Reader:
         complete_told(talk, finder.meaning)
         complete_parts(talk, finder.meaning)
         complete_kinds(talk, finder.meaning)
+        complete_beside(talk, finder.meaning)
         complete_same(talk, finder.meaning)
         strikes = _put_right(talk)
         taken_back = {m.start for m in mentions if m.dropped and "horse" in m.readings}

@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from num2words import num2words
 
 from pipeline.reading import Reader
-from pipeline.reading.body_numbers import MM_PER_UNIT
+from pipeline.reading.lengths import MM_PER_UNIT
 from pipeline.reading.numbers import NumberReader
 from pipeline.record import SHOE_SIZES, RosterHorse, Transcript, shoe_size_value
 from pipeline.vocabulary import load_vocabulary

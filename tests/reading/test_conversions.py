@@ -10,7 +10,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from num2words import num2words
 
-from pipeline.reading.body_numbers import MM_PER_UNIT
+from pipeline.reading.lengths import MM_PER_UNIT
 from tests.reading.conftest import Read
 from tests.reading.telling import told
 
