@@ -24,8 +24,7 @@ _LATER = _DAYS | SEASONS | {"tomorrow", "next"} | TO_COME
 _IS_DOING = ("'m", "putting")
 _ANNOUNCING = frozenset({"plan"})
 _NO_PLAN = frozenset({"no", "without", "worked", "working", "works", "held", "paid", "failed", "good", "bad"})
-_OF_TODAY = frozenset({"today", "now"})
-_TOLD = frozenset({"told", "asked"})
+_OF_TODAY, _TOLD = frozenset({"today", "now"}), frozenset({"told", "asked"})
 _TOLD_TO_DO = _TOLD | TO_DO
 _I_ASKED = (["i"], ["i", "'ve"], ["and", "i"], [".", "i"], [",", "i"], ["so", "i"], ["but", "i"])
 _TELLING, _WHO = 10, 4  # tokens back to who was told, and of who it was
@@ -59,8 +58,7 @@ _ASKING = Sayings(
     "asked me about it", "asked me about them", "on at me about it", "on about it",
 )  # fmt: skip
 _PUT_ON = frozenset({"put", "gave", "fitted", "went", "got", "did", "drilled", "used"})
-_NEED = frozenset({"need", "want", "to"})
-_GETTING = frozenset({"have", "get", "be"})
+_NEED, _GETTING = frozenset({"need", "want", "to"}), frozenset({"have", "get", "be"})
 _NEED_NOT = frozenset({"to", "no", "nothing", "neither", "none", ".", ","})
 _THEY = frozenset({"they", "these", "those", "both"})
 _UNTIL = frozenset({"until", "till", "til"})
@@ -105,9 +103,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
             whole = later_whole or (ahead is not None and draft.start >= ahead)
             if conditions and _lies_in(draft, conditions):
                 _drop_in_condition(talk, draft)
-            elif conditional and not whole and draft.slot not in PLANNABLE:
-                continue  # "he overreaches when he's tired"
-            elif conditional and not whole and _left_until(talk, segment, draft):
+            elif conditional and not whole and _stands_without(talk, segment, draft):
                 continue
             elif whole or conditional or (hanging and _hangs(talk, draft, depending, planned_from)):
                 plan_one(draft)
@@ -175,6 +171,11 @@ def _told_of_now(talk: Talk, draft: Draft) -> bool:
     apart = clause.own_clause and clause.joined_by(*_TELLING_WHY) and not clause.having("plans")
     doubted = clause.joined_by(*_TELLING_WHY[3:]) and bool(clause.having("doubts", "before"))
     return apart and (clause.present or clause.past or doubted) and led.isdisjoint(_OPEN)
+
+
+def _stands_without(talk: Talk, segment: Segment, draft: Draft) -> bool:
+    """ "He overreaches when he's tired": true whether or not."""
+    return draft.slot not in PLANNABLE or _left_until(talk, segment, draft)
 
 
 def _left_until(talk: Talk, segment: Segment, draft: Draft) -> bool:
