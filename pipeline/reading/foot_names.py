@@ -51,7 +51,7 @@ _OF_A_SIDE = frozenset({",", "of", "shoes", "side", "feet", "both"})
 _SIDES_ALONE = {"left": "lefts", "near": "lefts", "right": "rights", "off": "rights"}
 _AND = (["in"], ["an"])
 _TOLD_IN_FULL = frozenset({"both", "left", "right", "near", "off"})
-_MERELY = frozenset({"just", "only", "a", "an", "simply", "bit", "of", "some", ":"})
+_MERELY = frozenset({"just", "only", "a", "an", "simply", "bit", "of", "some", ":", "taken", "went", "back", "to"})
 _TWO_OF = frozenset({"two"})
 
 

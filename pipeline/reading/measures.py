@@ -6,6 +6,7 @@ word stands beside it.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 
 from pipeline.reading.days_ago import counted_from
@@ -22,7 +23,7 @@ from pipeline.reading.worn_numbers import WornNumbers
 from pipeline.record import HORSE_SLOTS, Status
 
 # Before a bare number these say what the thing counted last came to.
-_MOVED_FROM = frozenset({"up", "down", "dropped", "improved", "risen", "eased", "crept", "slid"})
+_MOVED_FROM = frozenset({"up", "down", "dropped", "improved", "risen", "eased", "crept", "slid", "nails"})
 _SAID = frozenset({
     "was", "is", "'s", "at", "to", "a", "an", "so", "say", "said", "wrote", "reads", "read", "got", "gets", "took",
     "takes", "held", "holds",
@@ -33,6 +34,9 @@ _OF_THE_BODY = ("body_condition", "cresty_neck")
 _FEWEST_NAILS = 2  # fewer hold no shoe
 _MOST_NAILS = 10
 _USED = frozenset({"used", "had", "took", "was", "were", "put", "drove", "got", "ran"})
+_WAS_SO = re.compile(
+    r"(where |(,|and|but) (?!it was))((he|she|it|they|there|we|i) )?(was|were|had|'d|used to (be|have))( had| on)?$"
+)
 _AGAIN = 2
 _OF_ELSE = frozenset({"horses", "head", "miles", "minutes", "dollars", "euro", "euros", "quid", "pounds", "people"})
 _IT_IS = frozenset((*led, it, be) for led in ((), ("and",), ("but",)) for it in ("it", "that") for be in ("'s", "is"))
@@ -174,7 +178,11 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
 
     def _of_before(self, segment: Segment, mention: Mention) -> None:
         """ "54 degrees, up from 51 degrees", "up from three inches": with its unit too it is what it was before."""
-        own = [d for d in segment.drafts if d.start == mention.start and d.slot in (*ANGLES, *LENGTHS)]
+        own = [
+            d
+            for d in segment.drafts
+            if d.start == mention.start and d.slot in (*ANGLES, *LENGTHS, "nails", "shoe_size")
+        ]
         for draft in own if len(own) == 1 and self._risen(mention) else ():  # "up from 48 to 51" tells both
             draft.status = Status.HISTORY
 
@@ -190,7 +198,7 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
         at = mention.start - 1
         at -= self._words[at] in ("a", "an", "the")
         if at < 1 or self._words[at] != "from":
-            return False
+            return self._was_so(mention, at + 1)
         told = self._talk.mention_ending(at)  # "down to a five from a seven"
         feet = [m for m in self._talk.having("feet") if m.end == at]
         if feet and self._frame is not None and self._frame.slot == "lameness":
@@ -198,6 +206,13 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             graded = self._talk.mention_ending(at)  # "down to one out of five on the near fore from three"
             return self._words[at] in ("on", "in") and graded is not None and graded.start in self._used
         return self._words[at - 1] in _MOVED_FROM or (told is not None and told.start in self._used)
+
+    def _was_so(self, mention: Mention, end: int) -> bool:
+        """ "Five nails now, was six", "six where it had eight": what was counted, beside today's."""
+        if self._frame is None or not self._frame.slot.endswith(("nails", "size")) or mention.stands_for:
+            return False
+        led = _WAS_SO.search(" ".join(self._words[max(0, end - 6) : end]))
+        return led is not None and not any(m.get("feet") for m in self._talk.starting_in(mention.end, mention.end + 4))
 
     def _other_score(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Condition seven, crest a three. He was an eight in May": too much for the one, so it is the other."""

@@ -178,9 +178,9 @@ def _not_done(talk: Talk, cue: Mention) -> bool:
     """ "Hinds I reset too. No, I didn't, …": the whole statement before is taken back."""
     start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
     words = talk.words[start : start + 4]
-    return (
-        words[:1] in (["i"], ["we"]) and words[1:3] in (["did", "n't"], ["did", "not"]) and words[3:4] in ([","], ["."])
-    )
+    has = words[:2] in (["it", "has"], ["he", "has"], ["she", "has"]) and talk.words[cue.start - 1] == ","
+    told = has or words[:2] in (["i", "did"], ["we", "did"])
+    return told and words[2:3] in (["n't"], ["not"]) and words[3:4] in ([","], ["."])
 
 
 def _turns_back(talk: Talk, cue: Mention) -> bool:

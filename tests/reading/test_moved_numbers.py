@@ -168,3 +168,19 @@ test_what_it_comes_to_told_as_well = reads(
     ],
     "Tally. {}",
 )
+
+test_an_old_count_beside_the_one_of_today = reads(
+    [
+        ("Left hind. Five nails now, was six.", ["LH nails 5", "LH nails 6 history"]),
+        ("Near fore. She's five nails in that shoe where she'd six.", ["LF nails 5", "LF nails 6 history"]),
+        ("Six nails in the near fore where there were eight.", ["LF nails 6", "LF nails 8 history"]),
+        ("Seven nails in the off hind, it had eight nails.", ["RH nails 7", "RH nails 8 history"]),
+        ("Near fore, six nails, used to be eight.", ["LF nails 6", "LF nails 8 history"]),
+        ("Near fore, down to five nails from six.", ["LF nails 5", "LF nails 6 history"]),
+        ("Off hind is size two where he had a three.", ["RH shoe_size 2", "RH shoe_size 3 history"]),
+        ("Six nails in the near fore, no, it was seven.", ["LF nails 7"]),
+        ("Six nails in the near fore, I think it was seven.", ["LF nails 7"]),
+        ("Six nails in the near fore, the off had seven.", ["LF nails 6", "RF nails 7"]),
+        ("Six nails in front and there were seven behind.", ["LF+RF nails 6", "LH+RH nails 7"]),
+    ]
+)

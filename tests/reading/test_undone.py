@@ -62,3 +62,22 @@ test_a_foot_not_left_as_it_was = reads(
         ("Reset the fronts, no I didn't, I trimmed them.", ["LF+RF work trim"]),
     ],
 )
+
+test_found_and_no_it_has_not = reads(
+    [
+        (
+            "Right hind was loose so I reset that, and it's got sidebone, no it hasn't, sidebone is the right front.",
+            ["RF finding sidebone", "RH shoe_state loose", "RH work reset"],
+        ),
+        ("The right hind's got a corn, no it hasn't, the corn is in the right front.", ["RF finding corn"]),
+        ("Near fore's got a crack at the toe, no, it has not, that's mud.", []),
+        (
+            "Lost the near hind, the off hind's got seedy toe, no it hasn't, that was last time.",
+            ["LH shoe_state lost"],
+        ),
+        (
+            "There's no heat in the near fore, no, it hasn't, and no pulse.",
+            ["LF finding heat absent", "LF pulse normal"],
+        ),
+    ]
+)

@@ -165,6 +165,9 @@ test_work_of_today_behind_another_foot = reads(
 test_work_of_the_rest = reads(
     [
         ("New shoe on the off hind and the rest just a trim.", ["LF+RF+LH work trim", "RH work new_shoe"]),
+        ("New shoes in front and the hinds taken back to a bare trim.", ["LF+RF work new_shoe", "LH+RH work trim"]),
+        ("Reset the fronts and the hinds went back to a trim.", ["LF+RF work reset", "LH+RH work trim"]),
+        ("Size two in front and the hinds back in shape.", ["LF+RF+LH+RH shoe_size 2"]),
         ("New shoe on the off hind and other three trimmed.", ["LF+RF+LH work trim", "RH work new_shoe"]),
         ("New shoes on the off hind and near hind, six nails each.", ["LH+RH nails 6", "LH+RH work new_shoe"]),
         ("Reset the near fore, pulled the other.", ["LF work reset", "RF work removed"]),
