@@ -111,8 +111,9 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
 
 
 def _only_meant(talk: Talk, segment: Segment) -> bool:
-    """ "Right hind I thought about pulling too", "checked the off fore as well": nothing was done or found there."""
-    thought = not _THOUGHT.isdisjoint(talk.words[segment.start : segment.end])
+    """ "Right hind I thought about pulling too", "the off fore, I thought I saw a crack": nothing was done or found."""
+    behind = [s for s in talk.segments[segment.index + 1 : segment.index + 2] if s.joined_by(",") and s.drafts]
+    thought = not _THOUGHT.isdisjoint(talk.words[segment.start : behind[0].end if behind else segment.end])
     return thought or bool(segment.having("plans", "unmet") or segment.having("plans", "given_up"))
 
 

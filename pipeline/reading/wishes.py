@@ -20,6 +20,7 @@ _RUN_OUT = frozenset({"out", "up", "last", "finished", "left"})
 _PROMISED = frozenset({"told", "promised"})
 _WISHING = frozenset({"like", "love", "fancies", "prefer", "sooner", "rather", "push", "have"})
 _GETTING = frozenset({"getting", "get", "gets", "having", "have", "giving", "'ll", "be", "her", "him", "them", "'s"})
+_IDEA, _IT = frozenset({"idea", "notion"}), frozenset({"it", "them", "that", "those"})
 _NEAR = 2  # sentences between the thought and what was put on
 
 
@@ -33,6 +34,14 @@ def drop_wished(talk: Talk) -> None:
                 short = draft.status is Status.HISTORY and _RUN_OUT & words  # "a one, I ran out of noughts"
                 if (draft.status is Status.PRESENT or planned or short) and _put_on_instead(talk, draft):
                     draft.drop("another was put on")
+                elif draft.status is Status.PRESENT and words & _IDEA and _may_try(talk, segment):
+                    draft.status = Status.PLANNED
+
+
+def _may_try(talk: Talk, idea: Segment) -> bool:
+    """ "Rubber shoes were her idea, and I might try them": an idea for a later day."""
+    later = [s for s in talk.sentence(idea.sentence) if s.index >= idea.index and s.having("plans", "before")]
+    return any(_IT & {*talk.words[s.start : s.end]} for s in later)
 
 
 def _cues(talk: Talk, segment: Segment) -> list[Mention]:

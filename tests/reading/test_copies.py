@@ -80,3 +80,21 @@ test_the_place_of_the_other = reads(
     ],
     "Tally. {}",
 )
+
+test_what_was_only_thought_repeats_nothing = reads(
+    [
+        (
+            "Left front has a flare, mild, and the right front, I thought there was a crack but it's not, "
+            "so no crack in the right front.",
+            ["LF finding flare ~mild", "RF finding crack absent"],
+        ),
+        (
+            "A corn in the near fore, and the off fore, I thought I saw a bruise, but no bruise in the off fore.",
+            ["LF finding corn", "RF finding bruise absent"],
+        ),
+        (
+            "Thrush in the left hind, and the right hind, I soaked them.",
+            ["LH+RH finding thrush", "LH+RH treatment soak"],
+        ),
+    ]
+)

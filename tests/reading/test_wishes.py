@@ -212,3 +212,16 @@ test_what_the_owner_was_told = reads(
         ),
     ]
 )
+
+test_an_idea_for_a_later_day = reads(
+    [
+        (
+            "Rubber shoes on the fores was the daughter's idea and I might try it at the back end.",
+            ["LF+RF shoe_material rubber planned"],
+        ),
+        ("Leather pads on the fores were her idea and I may try them next time.", ["LF+RF pad leather planned"]),
+        ("Egg bars in front were the vet's notion, and I might go to them yet.", ["LF+RF shoe_type egg_bar planned"]),
+        ("Leather pads in front were the owner's idea and they're on now.", ["LF+RF pad leather"]),
+        ("It was a good idea to put leather pads on the fores.", ["LF+RF pad leather"]),
+    ]
+)
