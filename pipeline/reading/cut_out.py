@@ -14,7 +14,7 @@ _WELL = frozenset({"all", "right", "well", "a", "bit", "good"})
 _OPENED = frozenset({"opened", "dug"})
 _RAN = frozenset({"drained", "drain", "draining", "drainage", "pus"})
 _WHOSE = frozenset({"the", "that", "his", "her", "both", "all"})
-_CLEANED = frozenset({"thrush", "scratches"})
+_CLEANED = frozenset({"puncture", "thrush", "scratches"})
 _FOR = frozenset({"white_line_disease", "keratoma", "canker"})
 
 

@@ -67,3 +67,17 @@ test_how_long_at_the_toe = reads(
     ],
     "Tally. {}",
 )
+
+test_a_puncture_opened_with_nothing_run_out = reads(
+    [
+        (
+            "Puncture in the near hind. I opened it a little, and bandaged it.",
+            ["LH finding puncture", "LH treatment bandage"],
+        ),
+        (
+            "Puncture in the near hind, I opened it up and it drained well.",
+            ["LH finding puncture", "LH treatment drained"],
+        ),
+        ("An abscess in the off fore, opened it up.", ["RF finding abscess", "RF treatment drained"]),
+    ]
+)
