@@ -155,6 +155,8 @@ def _swap_pairs(talk: Talk, starts: list[int]) -> None:
         clause = _clause_start(talk, begin, at)
         if not set(talk.words[clause:at]) <= _BEFORE_SWAP or talk.words[clause - 1] == "which":
             continue  # "trimmed in front and shod behind, which is back to front" remarks on how it is
+        if talk.words[at] == "backwards" and set(talk.words[clause:at]) <= {","}:
+            continue  # "the axis is broken backwards", "a broken axis, backwards"
         if _one_number(talk, clause, end):
             continue
         if clause == begin:

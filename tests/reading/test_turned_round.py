@@ -228,6 +228,15 @@ test_a_remark_turns_nothing_round = reads(
             "Tally. Trimmed in front and reset behind. No, other way round.",
             ["LF+RF work reset", "LH+RH work trim"],
         ),
+        (
+            "Tally. Swelling in the right front. Left front, the axis is broken backwards.",
+            ["LF finding broken_back_axis", "RF finding swelling"],
+        ),
+        ("Tally. A corn in the off fore. The near fore's axis is broken, backwards.", ["RF finding corn"]),
+        (
+            "Tally. Broken back axis in the near fore, corn in the off fore. I had that backwards.",
+            ["LF finding corn", "RF finding broken_back_axis"],
+        ),
     ]
 )
 
