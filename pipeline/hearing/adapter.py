@@ -79,7 +79,7 @@ def factors(adapter: bytes) -> Iterator[tuple[str, NDArray[np.float32], NDArray[
 
 
 def _scaled(rows: list[NDArray[np.int8]], scales: NDArray[np.floating]) -> NDArray[np.float32]:
-    return np.asarray(np.stack(rows) * scales[:, None], np.float32)
+    return np.stack(rows).astype(np.float32) * scales[:, None].astype(np.float32)
 
 
 def row_order(scales: NDArray[np.floating]) -> NDArray[np.intp]:
