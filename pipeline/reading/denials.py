@@ -146,13 +146,7 @@ def _deny_answered(talk: Talk, sentence: list[Segment], position: int) -> None:
     segment = sentence[position]
     words = tuple(talk.words[segment.start : segment.end])
     answers = words in _BARE_ANSWERS and _closes(sentence, position)
-    none = (
-        words[0] == "none"
-        and "worse" not in words
-        and position
-        and not (segment.drafts or answers)
-        and _only_none(talk, segment)
-    )
+    none = words[0] == "none" and position and not (segment.drafts or answers) and _only_none(talk, segment)
     if none or (answers and (segment.having("denials") or words[0] != "no")):
         told = _joined(talk, sentence, _asked(talk, sentence, position), of_it="of" in words)
         for draft in [d for d in told if not _of_another_foot(segment, d)]:

@@ -101,6 +101,9 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             return False  # "six nails … Off fore was loose so I reset it, seven in that as well"
         if coming_back(self._talk, mention) or (self._words[mention.start - 1] == "grade" and frame.slot not in SCORES):
             return False  # "six nails. He was a grade two on the right front"
+        part = self._before(mention)
+        if frame.slot == "toe_length" and part is not None and part.get("zones") == "heel":
+            return False  # "the toe was eighty-five and the heel was forty-two"
         if (frame.slot in HORSE_SLOTS and segment.having("feet")) or self._weeks_told(segment, frame):
             return False  # "rotation, six degrees on the left and four on the right" is no grade
         after = self._after(mention, _MORE)  # "two more corns"
@@ -212,6 +215,10 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
         if self._frame is None or not self._frame.slot.endswith(("nails", "size")) or mention.stands_for:
             return False
         led = _WAS_SO.search(" ".join(self._words[max(0, end - 6) : end]))
+        segment = self._talk.segment_at(mention.start)
+        opened = self._talk.sentence(segment.sentence)[0].start if segment is not None else end
+        if not any(m.start in self._used for m in self._talk.starting_in(opened, end)):
+            return False  # "off fore, he had seven nails": today's, of a foot that had none counted
         return led is not None and not any(m.get("feet") for m in self._talk.starting_in(mention.end, mention.end + 4))
 
     def _other_score(self, segment: Segment, mention: Mention, number: Number) -> bool:

@@ -164,6 +164,7 @@ _LOOKED = frozenset(
     {"met", "saw", "looked", "look", "checked", "check", "eye", "popped", "gander", "gave", "hello", "g'day", "fed"}
 )
 _BESIDE = frozenset({"too", "well", "while", "whilst"})
+_HIS = frozenset({"he", "she", "him", "her", "his", "hers"})
 _NOTHING = frozenset({"nothing", "no", "fine", "good", "pat", "hello", "g'day", "fed"})
 _STOPS = SENTENCE_ENDS | {","}
 _OTHER_DAYS = frozenset({"tomorrow", "yesterday"})
@@ -236,6 +237,9 @@ def _looked_in_on(talk: Talk, span: NameSpan, end: int) -> bool:
     start = next((i for i in range(span.start, 0, -1) if talk.words[i - 1] in _STOPS), 0)
     behind = talk.words[span.end : end]
     before = talk.words[start : span.start]
+    stop = next((i for i in range(end + 1, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    if not _HIS.isdisjoint(talk.words[end + 1 : stop]):
+        return False  # "saw Buck too. Trimmed him"
     nothing = not _NOTHING.isdisjoint([*before, *behind])
     if not nothing and (_BESIDE.isdisjoint(behind) or talk.tokens.texts[end : end + 1] == [","]):
         return False

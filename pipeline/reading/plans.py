@@ -371,7 +371,8 @@ def _plan_end(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
 def _done_instead(talk: Talk, segment: Segment) -> bool:
     """ "Told them to stop and soaked it myself": "soaked it" was done; "wrapped and soaked" is to be."""
     done = any(d.start == segment.start and talk.words[d.start].endswith("ed") for d in segment.drafts)
-    return done and segment.joined_by("and", ", and") and talk.words[segment.start + 1] in _HIM
+    it = talk.words[segment.start + 1 : segment.start + 2]
+    return done and segment.joined_by("and", ", and") and not _HIM.isdisjoint(it)
 
 
 def _drop_in_condition(talk: Talk, draft: Draft) -> None:

@@ -243,7 +243,8 @@ def _asked_myself(talk: Talk, segment: Segment, at: int) -> bool:
     while start and talk.words[start - 1] in _MUSING:
         start -= 1
     foot = talk.mention_ending(start - (talk.words[start - 1] == ","))
-    return talk.words[start - 1] in ("i", "we", *SENTENCE_ENDS) or (foot is not None and foot.get("feet") is not None)
+    footed = foot is not None and foot.get("feet") is not None
+    return footed or not start or talk.words[start - 1] in ("i", "we", *SENTENCE_ENDS)
 
 
 def _looked_into(talk: Talk, segments: list[Segment]) -> bool:

@@ -369,7 +369,6 @@ def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
         words = talk.words[segment.start : segment.end]
         buts = [s for s in sentence[position + 1 :] if s.delimiter in ("but", ", but")]
         overruled = any({"told", "said"} & set(talk.words[s.start : s.end]) for s in buts)
-        overruled = overruled or weeks_wished(talk, segment, sentence[position + 1 :])
         first = words[:2] in _I_SAID or words[:3] in _I_SAID
         if first and _but_this(talk, sentence[position + 1 :], asked):
             continue

@@ -21,6 +21,7 @@ _PROMISED = frozenset({"told", "promised"})
 _WISHING = frozenset({"like", "love", "fancies", "prefer", "sooner", "rather", "push", "have"})
 _GETTING = frozenset({"getting", "get", "gets", "having", "have", "giving", "'ll", "be", "her", "him", "them", "'s"})
 _IDEA, _IT = frozenset({"idea", "notion"}), frozenset({"it", "them", "that", "those"})
+_CLOSING = ([], ["."], [","], ["and"], ["but"], ["week"], ["weeks"], ["instead"])
 _NEAR = 2  # sentences between the thought and what was put on
 
 
@@ -137,5 +138,9 @@ def weeks_wished(talk: Talk, segment: Segment, later: list[Segment]) -> bool:
         return False  # "he'd like five weeks, or it can be six"
     told = [m for s in later for m in s.mentions]
     numbers = [m for m in told if m.number is not None and not m.dropped]
-    given = [talk.words[m.start - 1] in _GETTING or talk.words[m.end : m.end + 2] == ["is", "what"] for m in numbers]
+    given = [
+        (talk.words[m.start - 1] in _GETTING and talk.words[m.end : m.end + 1] in _CLOSING)
+        or talk.words[m.end : m.end + 2] == ["is", "what"]
+        for m in numbers
+    ]  # not "in six weeks, and get four done together"
     return any(given) and not any(m.is_any((*CLASS_SLOTS, "feet", "measures", "horse")) for m in told)

@@ -148,6 +148,7 @@ test_a_foot_never_picked_up = reads(
 
 test_told_to_stop = reads(
     [
+        ("Near fore, told them to rest it and soaked", ["LF treatment soak planned"]),
         ("Near fore, told them to stop poulticing and soaked it myself.",
          ["LF treatment soak"]),
         ("Near fore, told her to keep it wrapped and soaked.",

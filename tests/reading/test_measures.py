@@ -130,6 +130,7 @@ test_two_lengths_set_against_each_other = reads(
 
 test_a_bare_toe_is_its_length = reads(
     [
+        ("Off fore toe was eighty-five and the heel was forty-two.", ["RF toe_length 85"]),
         (
             "Off fore, toe length ninety, heel height thirty-eight. The off fore toe was ninety-six last time.",
             ["RF heel_height 38", "RF toe_length 90", "RF toe_length 96 history"],

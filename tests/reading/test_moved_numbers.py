@@ -172,6 +172,8 @@ test_what_it_comes_to_told_as_well = reads(
 test_an_old_count_beside_the_one_of_today = reads(
     [
         ("Left hind. Five nails now, was six.", ["LH nails 5", "LH nails 6 history"]),
+        ("Near fore six nails. Off fore, he had seven nails.", ["LF nails 6", "RF nails 7"]),
+        ("Near fore six nails. Off fore the same but it had seven nails.", ["LF nails 6", "RF nails 7"]),
         ("Near fore. She's five nails in that shoe where she'd six.", ["LF nails 5", "LF nails 6 history"]),
         ("Six nails in the near fore where there were eight.", ["LF nails 6", "LF nails 8 history"]),
         ("Seven nails in the off hind, it had eight nails.", ["RH nails 7", "RH nails 8 history"]),

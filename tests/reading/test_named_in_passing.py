@@ -236,6 +236,8 @@ def test_an_aside_gives_nothing_away(read: Read, beside: str, mark: str) -> None
         ("Buck had lost his left front.", ["LF shoe_state lost"]),
         ("Looked at Buck while I was there, he'd lost the left front.", ["LF shoe_state lost"]),
         ("Saw Buck too, left front shoe lost.", ["LF shoe_state lost"]),
+        ("Saw Buck too. Lost his left front shoe.", ["LF shoe_state lost"]),
+        ("Looked at Buck, all good. Reset the fronts on him.", ["LF+RF work reset"]),
         ("Buck has one like it, corn in the left hind.", ["LH finding corn"]),
         ("Buck had a bad corn in the left hind.", ["LH finding corn ~severe"]),
         ("Buck had thrush as bad as Tally's, left hind.", ["LH finding thrush"]),

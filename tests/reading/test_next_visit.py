@@ -189,6 +189,8 @@ def test_no_next_visit(read: Read, said: str) -> None:
         ("Five weeks. They asked for six", 5.0),
         ("Mother would like ten weeks and she's getting seven", 7.0),
         ("They'd prefer eight weeks, it'll be six", 6.0),
+        ("Have him back in six weeks, and get four done together", 6.0),
+        ("They have him booked in six weeks, and he'll be ten then", 6.0),
         ("Herself fancies nine weeks and she can have six", 6.0),
         ("Seven weeks is what she'd like and five is what she'll get", 5.0),
         ("The owner would like six weeks and that's fine by me", 6.0),

@@ -131,6 +131,7 @@ test_spoken_of_and_denied = reads(
 test_what_i_wondered_is_doubted = reads(
     [
         ("Off fore, wondered was it thrush.", ["RF finding thrush suspected"]),
+        ("Wondered was it thrush in the near fore", ["LF finding thrush suspected"]),
         ("I half wondered was there a corn in the near fore.", ["LF finding corn suspected"]),
         ("We were wondering is it an abscess, near hind.", ["LH finding abscess suspected"]),
         ("Near hind, just wondered had she a bruise.", ["LH finding bruise suspected"]),

@@ -202,6 +202,9 @@ test_old_shoes_were_worn_and_new_ones_are_on = reads(
 test_chucked_torn_and_tore_loose = reads(
     [
         ("He'd chucked the off fore.", ["RF shoe_state lost"]),
+        ("He chucked his head up. She chucked a fit. He's chucked his head about.", []),
+        ("The grey one broke loose in the yard.", []),
+        ("The owner was gone when I got here. The vet had already gone before I arrived.", []),
         ("She's chucked a shoe on the near hind.", ["LH shoe_state lost"]),
         ("Threw the left front. Wall missing at the heel where it tore loose.",
          ["LF finding wall_loss @heel", "LF shoe_state lost"]),
