@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 
 _CUT = frozenset({"cut", "dug", "pared", "carved"})
 _OUT = (["out"], ["away"])
@@ -13,6 +15,12 @@ _IT = (["it"], ["that"], ["them"], ["those"], ["this"])
 _WELL = frozenset({"all", "right", "well", "a", "bit", "good"})
 _OPENED = frozenset({"opened", "dug"})
 _RAN = frozenset({"drained", "drain", "draining", "drainage", "pus"})
+_DRY = Sayings(
+    "nothing came", "nothing ran", "nothing in", "nothing there", "found nothing", "nothing out", "no abscess",
+    "n't find", "came up dry", "it was dry", "bone dry", "nothing doing",
+)  # fmt: skip
+_NO_PUS = Sayings("no pus", "any pus", "no drainage")
+_AFTER_ALL = frozenset({"first", "then", "until", "till", "more", "else", "left"})
 _WHOSE = frozenset({"the", "that", "his", "her", "both", "all"})
 _CLEANED = frozenset({"puncture", "thrush", "scratches"})
 _FOR = frozenset({"white_line_disease", "keratoma", "canker"})
@@ -62,6 +70,20 @@ def _opened(talk: Talk) -> None:
             draft.note("treatment: the wall was opened")
         elif words[0] in ("opened", "dug") and not _RAN & set(words) and _told_last(talk, draft.start, _CLEANED):
             draft.drop("dug out, and nothing ran")  # "thrush, I dug it out"
+        elif words[0] in ("opened", "dug") and _dry(talk, draft):
+            draft.drop("opened, and nothing ran")  # "opened it up, nothing came out"
+
+
+def _dry(talk: Talk, draft: Draft) -> bool:
+    """Whether what follows says that nothing ran; not "at first", "nothing more", or of another foot."""
+    said = talk.tokens.words  # as they stand: a comma before a denial may have been taken for a stop
+    stops = (i for i in range(draft.end, len(said)) if said[i] in SENTENCE_ENDS)
+    end = next(stops, len(said))
+    behind = said[draft.end : end]
+    ran = not _RAN.isdisjoint(behind) and not _NO_PUS.said_in(behind)
+    if ran or not _AFTER_ALL.isdisjoint(behind) or any(m.get("feet") for m in talk.starting_in(draft.end, end)):
+        return False
+    return _DRY.said_in(behind) or _NO_PUS.said_in(behind) or behind[-1:] == ["nothing"]
 
 
 def _told_last(talk: Talk, at: int, what: frozenset[str] = _FOR) -> bool:

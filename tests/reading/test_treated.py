@@ -150,3 +150,27 @@ test_opened_on_another_foot_it_is_no_thrush = reads(
     ],
     "Tansy. {}",
 )
+
+test_opened_and_nothing_ran = reads(
+    [
+        ("Near fore, opened it up, nothing came out.", []),
+        ("Near fore sore. Opened it up, no pus.", ["LF finding abscess absent"]),
+        ("Near fore. Opened it up and looked, no abscess.", ["LF finding abscess absent"]),
+        ("Off hind, dug it open and it was dry.", []),
+        ("Off hind. Opened it up, nothing. Poulticed it.", ["RH treatment poultice"]),
+        # it ran after all, or nothing is said of what ran
+        (
+            "Near fore abscess. Opened it up, nothing came out at first, then it ran.",
+            ["LF finding abscess", "LF treatment drained"],
+        ),
+        (
+            "Off fore abscess. Opened it up and pus ran, no abscess in the near fore.",
+            ["LF finding abscess absent", "RF finding abscess", "RF treatment drained"],
+        ),
+        (
+            "Off fore abscess. Opened it up, no heat.",
+            ["RF finding abscess", "RF finding heat absent", "RF treatment drained"],
+        ),
+    ],
+    "Tansy. {}",
+)

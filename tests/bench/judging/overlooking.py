@@ -83,7 +83,7 @@ def fit_signs(found: Sequence[ReadSentence], levels: Mapping[str, Mapping[Care, 
     rows = table.fit_transform([{n: v for n, v in one.signs.items() if memos[n] >= _FEWEST_MEMOS} for one in found])
     model = LogisticRegression(C=_STRENGTH, max_iter=300).fit(rows, np.array([one.missed for one in found]))
     named = zip(table.get_feature_names_out(), model.coef_[0], strict=True)
-    weights = {str(name): round(20 * float(weight)) / 20 for name, weight in named if abs(weight) >= 0.1}
+    weights = {str(name): round(20 * float(weight)) / 20 for name, weight in named if abs(weight) >= 0.125}
     return Signs(weights, round(float(model.intercept_[0]), 4), levels or {})
 
 
