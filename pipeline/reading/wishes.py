@@ -21,7 +21,7 @@ _PROMISED = frozenset({"told", "promised"})
 _WISHING = frozenset({"like", "love", "fancies", "prefer", "sooner", "rather", "push", "have"})
 _GETTING = frozenset({"getting", "get", "gets", "having", "have", "giving", "'ll", "be", "her", "him", "them", "'s"})
 _IDEA, _IT = frozenset({"idea", "notion"}), frozenset({"it", "them", "that", "those"})
-_CLOSING = ([], ["."], [","], ["and"], ["but"], ["week"], ["weeks"], ["instead"])
+_CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["week"], ["weeks"], ["instead"])
 _NEAR = 2  # sentences between the thought and what was put on
 
 
