@@ -101,9 +101,8 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             return False  # "six nails … Off fore was loose so I reset it, seven in that as well"
         if coming_back(self._talk, mention) or (self._words[mention.start - 1] == "grade" and frame.slot not in SCORES):
             return False  # "six nails. He was a grade two on the right front"
-        part = self._before(mention)
-        if frame.slot == "toe_length" and part is not None and part.get("zones") == "heel":
-            return False  # "the toe was eighty-five and the heel was forty-two"
+        if frame.slot == "toe_length" and self._of_the_heel(mention):
+            return False
         if (frame.slot in HORSE_SLOTS and segment.having("feet")) or self._weeks_told(segment, frame):
             return False  # "rotation, six degrees on the left and four on the right" is no grade
         after = self._after(mention, _MORE)  # "two more corns"
@@ -135,6 +134,11 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             segment.drafts[-1].note("elliptic")
             segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
+
+    def _of_the_heel(self, mention: Mention) -> bool:
+        """ "The toe was eighty-five and the heel was forty-two"."""
+        part = self._before(mention)
+        return part is not None and part.get("zones") == "heel"
 
     def _counts_otherwise(self, segment: Segment, mention: Mention, number: Number, after: Mention | None) -> bool:
         """Whether what stands behind the number, or what was told of its feet before, says that it counts anew."""
