@@ -49,8 +49,11 @@ def _struck(talk: Talk, found: HorseTalk, before: list[Segment], strike: Strike)
 
 
 def _undo(talk: Talk, last: list[Segment], strike: Strike) -> None:
-    """ "Thrush in the left hind, I used iodine, no I didn't": behind the last "I" what was done goes, if any was."""
-    if "has" in talk.words[strike.end : strike.end + 3]:  # "it's got sidebone, no it hasn't": what was found last
+    """ "Thrush in the left hind, I used iodine, no I didn't": behind the last "I" what was done goes, if any was.
+
+    "It's got sidebone, no it hasn't": what was found last goes.
+    """
+    if "has" in talk.words[strike.end : strike.end + 3]:
         for draft in [d for s in last for d in s.drafts if d.slot == "finding" and d.start < strike.at][-1:]:
             if not draft.segment.having("denials", "before"):
                 draft.drop("taken back")

@@ -284,17 +284,17 @@ def attach_severity(talk: Talk, groups: Groups) -> None:
     """Give each severity word its finding or gait."""
     for sentence in talk.sentences():
         for position, segment in enumerate(sentence if "severities" in sentence.classes else ()):
-            for mention in [m for m in segment.having("severities") if not _written_down(talk, m)]:
+            for mention in [m for m in segment.having("severities") if not _no_degree(talk, m)]:
                 _attach_severity(talk, sentence, position, mention, groups)
 
 
-def _written_down(talk: Talk, mention: Mention) -> bool:
-    """ "I'd marked it gone", "marked him down as a three": the verb; "stopped for a bit": how long. No degrees."""
+def _no_degree(talk: Talk, mention: Mention) -> bool:
+    """ "Marked him down as a three" (the verb), "stopped for a bit" (how long), "as bad as Buck's": no degrees."""
     behind = talk.words[mention.end : mention.end + 1]
     at = next((i for i in range(mention.end, mention.end + 3) if talk.words[i : i + 1] in (["as"], ["than"])), 0) + 1
     named = talk.mention_starting(at + (talk.words[at : at + 1] == ["what"])) if at > 1 else None
     if talk.words[mention.start - 1 : mention.end] in _A_WHILE or (named is not None and named.get("horse")):
-        return True  # "as bad as Buck's"
+        return True
     return talk.words[mention.start] == "marked" and behind in (["it"], ["that"], ["them"], ["him"], ["her"], ["down"])
 
 
