@@ -31,6 +31,7 @@ from pipeline.reading.feet import attach_feet
 from pipeline.reading.foot_names import join_feet, mark_counted_feet
 from pipeline.reading.going_short import draft_short
 from pipeline.reading.graded_again import draft_again
+from pipeline.reading.hardly_told import nothing_told
 from pipeline.reading.headings import join_headings
 from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder
@@ -133,6 +134,8 @@ class Reader:
             visit.flags[:0] = horse_flags(transcript, talk, horse, roster, finder)
             visits.append(visit)
         talk.close()
+        if transcript.heard:
+            nothing_told(transcript, visits)
         return _without_empty(visits)
 
     def _finder(self, heard: bool) -> MentionFinder:

@@ -1,0 +1,65 @@
+"""Talk of no trade: a word put in place of another is no fact there, and is asked about."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from pipeline.reading import Reader
+from pipeline.record import FlagKind, RosterHorse, Transcript, Visit, Word
+
+TALK = "We had a lovely tea at my sister's and the weather held. "
+
+
+def heard(text: str, instead: dict[str, str]) -> Transcript:
+    """The text, half a second a word; the words of ``instead`` were heard otherwise."""
+    words, at = [], 0
+    for number, said in enumerate(text.split(" ")):
+        words.append(
+            Word(
+                text=said,
+                start=at,
+                end=at + len(said),
+                start_s=number / 2,
+                end_s=number / 2 + 0.4,
+                probability=0.9,
+                heard=instead.get(said.strip(".,")),
+            )
+        )
+        at += len(said) + 1
+    return Transcript(text=text, words=words)
+
+
+def visits(reader: Reader, transcript: Transcript) -> list[Visit]:
+    return reader.read(transcript, [RosterHorse(name="Teasel")], date(2026, 3, 2))
+
+
+@pytest.mark.parametrize(
+    ("told", "instead", "quote"),
+    [
+        ("Her borium dots on her.", {"borium": "birthday's", "dots": "birthday's"}, "borium dots"),
+        ("He had thrush on the lawn.", {"thrush": "trash"}, "thrush"),
+    ],
+)
+def test_it_is_asked_and_no_fact(reader: Reader, told: str, instead: dict[str, str], quote: str) -> None:
+    (visit,) = visits(reader, heard(TALK * 4 + told, instead))
+    assert not visit.facts
+    (flag,) = [f for f in visit.flags if "left out" in f.reason]
+    first = next(iter(instead.values()))
+    assert (flag.kind, flag.quote) == (FlagKind.NOT_UNDERSTOOD, quote)
+    assert flag.reason.startswith(f"Heard “{first}”, which may be “{quote}”;")
+
+
+@pytest.mark.parametrize(
+    ("text", "instead"),
+    [
+        (f"{TALK * 4}He had thrush on the near fore.", {}),  # heard as it stands
+        ("Teasel. Thrush in the near fore.", {"Thrush": "Trash"}),  # a short memo that tells something
+        (f"{TALK * 2}Teasel. Thrush in the near fore.", {"Thrush": "Trash"}),
+        (f"{TALK * 4}Teasel reset in front. Thrush in the near fore.", {"Thrush": "Trash"}),  # more is told
+    ],
+)
+def test_it_stands(reader: Reader, text: str, instead: dict[str, str]) -> None:
+    (visit,) = visits(reader, heard(text, instead))
+    assert visit.facts
