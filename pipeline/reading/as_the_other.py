@@ -1,4 +1,4 @@
-"""A foot or a horse shod as another: "the right hind got exactly what the left hind got", "Jubilee, same deal"."""
+"""A foot or a horse shod as another, "the right hind got exactly what the left hind got", or with "as many nails"."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from dataclasses import replace
 from pipeline.reading.copying import Copied, copy_draft, told_before
 from pipeline.reading.foot_groups import SETUP_SLOTS, FootGroup, Groups
 from pipeline.reading.opening import REPEATING
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
@@ -17,6 +18,12 @@ _LIGHT = _GOT | _WHAT | {
     "the", "exactly", "just", "all", "of", "that", "on", "in", "it", "he", "she", "his", "her", "so", "and", "then",
     "i", "gave", "put", "done", "up", "with",
 }  # fmt: skip
+AS_MANY = Sayings("same number", "same count", "as many", "same nails", "same nail count", "same amount of nails")
+SAME_SIZE = Sayings(
+    "same size nail", "same size nails", "same sized nails", "same sized nail", "same nail size", "same size of nail",
+    "same size of nails", "same nail",
+)  # fmt: skip
+_RULES = {"nails": "the same number of nails", "nail_size": "the same size of nail"}
 
 
 def copy_shoeing(talk: Talk, segment: Segment, groups: Groups) -> list[Copied]:
@@ -77,3 +84,19 @@ def copy_other_horse(talk: Talk, segment: Segment, found: list[FootGroup]) -> li
             segment.drafts.append(made)
             copies.append(Copied(made, draft))
     return copies
+
+
+def copy_nails(talk: Talk, segment: Segment, groups: Groups) -> list[Copied]:
+    """The nails told last, their number or their size, on the feet of the segment or of those before it."""
+    if not talk.tells(AS_MANY, SAME_SIZE):
+        return []
+    words = talk.words[segment.start : segment.end]
+    slot = "nails" if AS_MANY.said_in(words) else "nail_size" if SAME_SIZE.said_in(words) else ""
+    if not slot or {"not", "n't", "twice", "half"} & set(words) or any(d.slot == slot for d in segment.drafts):
+        return []
+    counted = [d for d in told_before(talk, segment) if d.slot == slot and d.feet]
+    sentence = [s for s in talk.sentence(segment.sentence) if s.index <= segment.index]
+    named = [g.feet for s in sentence for g in groups.get(s.index, []) if not g.anaphor]
+    if not counted or not named or named[-1] == counted[-1].feet:
+        return []
+    return copy_draft(segment, counted[-1], named[-1], _RULES[slot])

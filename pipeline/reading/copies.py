@@ -5,7 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from pipeline.reading.as_the_other import as_the_horse_before, copy_other_horse, copy_shoeing
+from pipeline.reading.as_the_other import (
+    AS_MANY,
+    SAME_SIZE,
+    as_the_horse_before,
+    copy_nails,
+    copy_other_horse,
+    copy_shoeing,
+)
 from pipeline.reading.copying import (
     AFFIRMED,
     OTHER_DEGREE,
@@ -23,7 +30,6 @@ from pipeline.reading.none_there import copy_none, copy_none_behind, is_clean, i
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.places import YARD
 from pipeline.reading.questions import SOUGHT
-from pipeline.reading.same_nails import AS_MANY, SAME_SIZE, copy_nails
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.there_too import copy_affirmed, copy_doubted, is_affirmed, is_doubted, so_has
 from pipeline.record import HORSE_SLOTS, Severity, Status

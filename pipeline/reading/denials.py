@@ -5,8 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.neither import both_asked, both_of
-from pipeline.reading.nothing_of import SAID_OF_NOTHING, denied_of_its_kind
+from pipeline.reading.nothing_of import SAID_OF_NOTHING, both_asked, both_of, denied_of_its_kind
 from pipeline.reading.questions import SOUGHT, brought_up
 from pipeline.reading.repair_cues import answers_in_turn
 from pipeline.reading.sayings import Sayings, said_whole

@@ -31,11 +31,11 @@ from pipeline.reading.foot_groups import (
 )
 from pipeline.reading.foot_in_hand import done_to_it, done_to_them, from_hand, of_today, told_in_passing
 from pipeline.reading.number_context import ANGLES, LENGTHS, PUT_RIGHT
+from pipeline.reading.or_was_it import foot_in_the_end
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
 from pipeline.reading.second_list import LISTED_BY, foot_of_denied_list, foot_of_second_list
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.reading.told_apart import of_the_others, told_apart
-from pipeline.reading.turned_out import foot_in_the_end
 from pipeline.reading.whole_horse import of_the_horse
 from pipeline.reading.worn_numbers import wears
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS

@@ -53,8 +53,7 @@ from pipeline.reading.one_of_a_pair import (
     take_foot_of_one,
 )
 from pipeline.reading.or_was_it import answer_own_question, deny_own_question
-from pipeline.reading.other_animals import drop_another_horses
-from pipeline.reading.other_peoples import mark_others
+from pipeline.reading.other_animals import drop_another_horses, mark_others
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.pads_headed import pads_under_heading
 from pipeline.reading.passive import draft_passive

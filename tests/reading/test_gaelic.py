@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from pipeline.reading.gaelic import as_sounded
 from pipeline.reading.name_base import KNOWN_LIKENESS
-from pipeline.reading.sounds import likeness
+from pipeline.reading.sounds import as_sounded, likeness
 from tests.reading.conftest import Read
 from tests.reading.telling import told
 

@@ -11,6 +11,7 @@ import pytest
 
 from pipeline.reading import (
     Reader,
+    as_the_other,
     at_that_time,
     dates,
     doubts,
@@ -24,7 +25,6 @@ from pipeline.reading import (
     pulled,
     refused,
     restatements,
-    same_nails,
     sayings,
     seams,
     set_against,
@@ -51,7 +51,7 @@ ASKED = [
     value
     for file in (
         at_that_time, dates, doubts, foot_names, measures_then, never_done, nothing_of, or_was_it, other_animals,
-        pulled, refused, restatements, same_nails, set_against, slips,
+        pulled, refused, restatements, as_the_other, set_against, slips,
     )
     for value in vars(file).values()
     if isinstance(value, Sayings)
