@@ -166,6 +166,9 @@ _LOOKED = frozenset(
 _BESIDE = frozenset({"too", "well", "while", "whilst"})
 _HIS = frozenset({"he", "she", "him", "her", "his", "hers"})
 _NOTHING = frozenset({"nothing", "no", "fine", "good", "pat", "hello", "g'day", "fed"})
+_NOTHING_DONE = frozenset({"too", "as", "while", "whilst", "nothing", "pat", "hello", "g'day", "fed", "met"})
+_TURNED = frozenset({"then", "next", "after", "afterwards", "now", "last"})
+_TURNED_WITHIN = 2  # tokens behind the name: "saw Buck after that"
 _STOPS = SENTENCE_ENDS | {","}
 _OTHER_DAYS = frozenset({"tomorrow", "yesterday"})
 _WITH = frozenset({"with", "without", "beside", "behind", "about", "near"})
@@ -238,13 +241,25 @@ def _looked_in_on(talk: Talk, span: NameSpan, end: int) -> bool:
     behind = talk.words[span.end : end]
     before = talk.words[start : span.start]
     stop = next((i for i in range(end + 1, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
-    if not _HIS.isdisjoint(talk.words[end + 1 : stop]):
+    if not _HIS.isdisjoint(talk.words[end + 1 : stop]) or _seen_to(talk, span, end, stop):
         return False  # "saw Buck too. Trimmed him"
     nothing = not _NOTHING.isdisjoint([*before, *behind])
     if not nothing and (_BESIDE.isdisjoint(behind) or talk.tokens.texts[end : end + 1] == [","]):
         return False
     looked = not _LOOKED.isdisjoint([*before, *behind[:2]]) or behind[:2] == ["was", "there"]
     return looked and not any(m.is_any(_OF_TRADE) for m in talk.starting_in(start, end))
+
+
+def _seen_to(talk: Talk, span: NameSpan, end: int, stop: int) -> bool:
+    """ "Then saw Buck, no problems. Fronts reset.": in his turn, or when the one before was done; and work behind."""
+    start = sentence_start(talk, span.start)
+    if not _NOTHING_DONE.isdisjoint(talk.words[start:end]) or not any(
+        "work" in m.readings for m in talk.starting_in(end, stop)
+    ):
+        return False
+    last = max((m.start for m in talk.having("horse") if m.start < start), default=0)
+    done = any("work" in m.readings for m in talk.starting_in(last, start))
+    return done or not _TURNED.isdisjoint(talk.words[start : span.end + _TURNED_WITHIN])
 
 
 def of_whom_nothing(talk: Talk, span: NameSpan) -> bool:

@@ -286,3 +286,39 @@ def test_forgotten_pads_are_not_put_on(read: Read) -> None:
     assert _by_horse(read, "Tally. Trimmed the hinds. Forgot to add full pads in front.") == {
         "Tally": ["LH+RH work trim"]
     }
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Then saw Buck, no problems.",
+        "Then looked at Buck, all good.",
+        "Saw Buck next, fine.",
+        "After that I saw Buck, no bother.",
+        "Saw Buck after, all well.",
+        "Had a look at Buck, all good.",
+        "Looked at Buck, no complaints.",
+        "Checked Buck, no issues.",
+        "Now looked at Buck, nice and sound.",
+        "Last I saw Buck, he was good.",
+    ],
+)
+def test_seen_in_his_turn_what_is_done_next_is_his(read: Read, said: str) -> None:
+    told_of = _by_horse(read, f"Tally. Trimmed the hinds. {said} Fronts reset.")
+    assert told_of["Tally"] == ["LH+RH work trim"]
+    assert "LF+RF work reset" in told_of["Buck"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Saw Buck too, nothing to do.",
+        "Looked at Buck while I was there, nothing to do.",
+        "Then saw Buck last week, all good.",
+        "Said hello to Buck.",
+        "Saw Buck as well, all good.",
+    ],
+)
+def test_seen_in_passing_what_is_done_next_is_not_his(read: Read, said: str) -> None:
+    told_of = _by_horse(read, f"Tally. Trimmed the hinds. {said} Fronts reset.")
+    assert told_of == {"Tally": ["LF+RF work reset", "LH+RH work trim"]}
