@@ -156,3 +156,34 @@ def test_of_three(read: Read, said: str, weeks: tuple[int, ...]) -> None:
     assert [(v.horse, told(v)[0]) for v in visits] == [
         (name, f"- next_visit_weeks {number} planned") for name, number in zip(names, weeks, strict=True)
     ]
+
+
+@pytest.mark.parametrize(
+    ("said", "tally", "buck"),
+    [
+        ("Two, three weeks for Tally and Buck.", 2, 2),
+        ("Four, five weeks for Tally and Buck.", 4, 4),
+        ("Seven, eight weeks for both.", 7, 7),
+        ("Tally and Buck in five, six weeks.", 5, 5),
+        ("See Tally and Buck in six, seven weeks.", 6, 6),
+        ("Tally in five, six weeks, Buck in eight.", 5, 8),
+        ("Buck and Tally, nine, ten weeks.", 9, 9),
+        ("I'd say six, seven weeks for the pair.", 6, 6),
+        ("Three, four weeks on Buck, eight on Tally.", 8, 3),
+        ("Five, six weeks for Buck, Tally seven.", 7, 5),
+        # no range
+        ("Eight, six weeks for Tally and Buck.", 8, 6),
+        ("Five and six weeks for Tally and Buck.", 5, 6),
+        ("Tally six, Buck seven weeks.", 6, 7),
+        ("Tally six, seven weeks Buck.", 6, 7),
+        ("Six weeks, seven weeks for Tally and Buck.", 6, 7),
+    ],
+)
+def test_a_range_is_of_all_that_it_is_told_for(read: Read, said: str, tally: int, buck: int) -> None:
+    weeks = [
+        (visit.horse, fact.value)
+        for visit in read(f"Tally. Fronts reset. Buck, hinds trimmed. {said}", "Tally", "Buck")
+        for fact in visit.facts
+        if fact.slot == "next_visit_weeks"
+    ]
+    assert weeks == [("Tally", tally), ("Buck", buck)]
