@@ -48,6 +48,7 @@ _COMMON = frozenset(
     {"heel", "heels", "toe", "toes", "sole", "soles", "wall", "walls", "white", "the", "a", "his", "her"}
 )
 _THOUGHT = frozenset({"thought", "wondered", "tempted", "nearly", "almost", "meant", "checked", "looked", "look"})
+_IN_IT_TOO = frozenset({"the", "in", "on", "his", "her", "but", "also", "too", "as", "well"})
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
 
@@ -109,11 +110,24 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
         return []
     if _ditto(talk, segment):
         return _copy_same(talk, segment, feet)
+    if _past_the_denied(talk, segment):
+        there = [d for d in told_before(talk, segment) if d.slot == "finding" and "denied" not in d.rules]
+        return [c for d in there[-1:] for c in copy_draft(segment, d, feet, ALSO)]
     if segment.having("same", "too") and tells_of_work(talk, segment):
         return []
     if segment.having("same", "too") or (_just_a_foot(talk, segment, found[0]) and not _another_doing(talk, segment)):
         return _copy_last(talk, segment, feet, groups)
     return []
+
+
+def _past_the_denied(talk: Talk, segment: Segment) -> bool:
+    """ "A corn in the near fore, not the off fore, the near hind", "the near hind too": there, as before the "not"."""
+    if not segment.joined_by(",", "but", ", but") or not content_of(talk, segment) <= _IN_IT_TOO:
+        return False
+    denied = talk.segments[segment.index - 1]
+    near = denied.sentence == segment.sentence and talk.words[denied.start] == "not" and denied.joined_by(",")
+    there = talk.segments[denied.index - 1].drafts if near else []
+    return any("denied" in d.rules for d in denied.drafts) and any(d.slot == "finding" for d in there)
 
 
 def _only_meant(talk: Talk, segment: Segment) -> bool:

@@ -23,6 +23,7 @@ _NOTHING = frozenset(
 _ANSWERS = ("findings", "tester_responses", "pulses", "gaits", "resolutions")
 _HEADS = (*CLASS_SLOTS, "tester_heads", "pulse_heads", "nail_line_heads", "tester_responses", "pulses")
 _PAIR = 2
+_NOT, _NOT_WITHIN = frozenset({"not"}), 4  # ", not in the" before a foot
 POINTED_AT = frozenset({"those", "them", "that", "these"})
 
 
@@ -41,16 +42,27 @@ def foot_lists(talk: Talk) -> list[list[Mention]]:
 def _runs(talk: Talk) -> list[list[Mention]]:
     """Feet in a row with nothing but commas and "and" between them, no foot twice."""
     runs: list[list[Mention]] = []
+    turned = talk.says(_NOT)
     for foot in [m for m in talk.having("feet") if m.readings["feet"] in NAMED_FEET]:
         held = set().union(*(NAMED_FEET[m.readings["feet"]] for m in runs[-1])) if runs else set()
         gap = range(runs[-1][-1].end, foot.start) if runs else range(0)
         between = {talk.tokens.lowers[at] for at in gap}  # as written: a stop that was softened parts them
         joined = between & _JOINTS and between <= _JOINTS | _LEADS
+        joined = joined and not (turned and _denied_alone(talk, runs[-1], foot))
         if runs and joined and not held & NAMED_FEET[foot.readings["feet"]]:
             runs[-1].append(foot)
         else:
             runs.append([foot])
     return [run for run in runs if len(run) >= _PAIR]
+
+
+def _denied_alone(talk: Talk, run: list[Mention], foot: Mention) -> bool:
+    """ "Thrush in the near fore, not the off fore, the near hind": what is told goes on behind the foot denied."""
+    first = run[0]
+    led = talk.words[max(0, first.start - _NOT_WITHIN) : first.start]
+    if "not" not in led or "," not in led[: led.index("not")] or len(run) > 1 or talk.words[first.end] != ",":
+        return False
+    return talk.words[foot.end : foot.end + 1] not in (["or"], ["nor"], [","]) and _told_before(talk, first)
 
 
 def _closes(talk: Talk, run: list[Mention]) -> bool:

@@ -351,3 +351,63 @@ test_nor_has_the_other_foot = reads(
     ],
     "Tally. {}",
 )
+
+test_there_again_behind_the_foot_denied = reads(
+    [
+        (
+            "Thrush in the near fore, not the off fore, the near hind.",
+            ["LF+LH finding thrush", "RF finding thrush absent"],
+        ),
+        (
+            "Bruise in the left front, not the right front, the left hind.",
+            ["LF+LH finding bruise", "RF finding bruise absent"],
+        ),
+        ("Heat in the near hind, not the off hind, the near fore.", ["LF+LH finding heat", "RH finding heat absent"]),
+        (
+            "A corn in the off fore, not the near fore, the off hind too.",
+            ["LF finding corn absent", "RF+RH finding corn"],
+        ),
+        (
+            "Thrush in the near fore, not in the off fore, in the near hind as well.",
+            ["LF+LH finding thrush", "RF finding thrush absent"],
+        ),
+        (
+            "Seedy toe in the left hind, not in the right hind, in the left front also.",
+            ["LF+LH finding white_line_disease", "RH finding white_line_disease absent"],
+        ),
+        (
+            "Mud fever on the off hind, not the near hind, the off fore.",
+            ["LH finding scratches absent", "RF+RH finding scratches"],
+        ),
+        (
+            "Scratches on the near hind, not on the off hind, but on the near fore too.",
+            ["LF+LH finding scratches", "RH finding scratches absent"],
+        ),
+        (
+            "A crack in the right front, not the left front, the right hind.",
+            ["LF finding crack absent", "RF+RH finding crack"],
+        ),
+        (
+            "Swelling in the left hind, not the right hind, the left front.",
+            ["LF+LH finding swelling", "RH finding swelling absent"],
+        ),
+        # here it says nothing
+        (
+            "Thrush in the near fore, not the off fore or the near hind.",
+            ["LF finding thrush", "RF+LH finding thrush absent"],
+        ),
+        (
+            "Thrush in the near fore, not the off fore, nor the near hind.",
+            ["LF finding thrush", "RF+LH finding thrush absent"],
+        ),
+        (
+            "Thrush in the near fore, not in the off fore, the near hind or the off hind.",
+            ["LF finding thrush", "RF+LH+RH finding thrush absent"],
+        ),
+        (
+            "Thrush in the near fore, not the hinds, not the off fore.",
+            ["LF finding thrush", "RF+LH+RH finding thrush absent"],
+        ),
+        ("No thrush in the off fore, the near hind.", ["RF+LH finding thrush absent"]),
+    ]
+)
