@@ -114,12 +114,11 @@ def _round_a_foot(talk: Talk, mention: Mention) -> bool:
         return False
     if _turned(talk, mention):
         return True
-    found = talk.mention_ending(mention.start)
+    found = talk.mention_ending(mention.start) or talk.mention_ending(mention.start - 1)
     led = talk.words[mention.end : mention.end + 1] in (["the"], ["on"], ["in"], ["his"], ["her"])
     foot = next((m for m in talk.having("feet") if mention.end <= m.start <= mention.end + led), None)
-    foot = foot or _one_foot_before(talk, mention)
     covered = found is not None and found.is_any(("findings", "treatments"))
-    return covered and foot is not None
+    return covered and (foot or _one_foot_before(talk, mention, found)) is not None
 
 
 def _turned(talk: Talk, mention: Mention) -> bool:
@@ -133,12 +132,16 @@ def _turned(talk: Talk, mention: Mention) -> bool:
     return talk.words[at] in _TURNING and not alone  # "pulled all the way round" takes four shoes off
 
 
-def _one_foot_before(talk: Talk, mention: Mention) -> Mention | None:
-    """ "Near fore, bandaged right round", "off hind, flare all the way round": the one foot of the sentence so far."""
+def _one_foot_before(talk: Talk, mention: Mention, found: Mention | None) -> Mention | None:
+    """ "Off hind, flare all the way round", "near fore, abscess. Poultice right round.": the one foot so far.
+
+    Of its sentence, or of that before for what is put on a foot.
+    """
     if _THE_WHOLE_WAY.isdisjoint(talk.words[mention.start : mention.end]):
         return None
-    opened = next((i + 1 for i in range(mention.start - 1, -1, -1) if talk.words[i] in SENTENCE_ENDS), 0)
-    feet = [m for m in talk.having("feet") if opened <= m.start < mention.start]
+    ends = [0, *(i + 1 for i in range(mention.start) if talk.words[i] in SENTENCE_ENDS)]
+    opened = ends[-2:][0] if found is not None and "treatments" in found.readings else ends[-1]
+    feet = [m for m in talk.having("feet") if opened <= m.start < mention.start and m.get("feet") != "in_hand"]
     return feet[-1] if len(feet) == 1 and feet[0].get("feet") in FEET else None
 
 

@@ -214,3 +214,53 @@ test_what_a_foot_is_like = reads(
     ],
     "Tally. {}",
 )
+
+test_put_right_round_one_foot = reads(
+    [
+        ("Near fore, abscess, poultice right round.", ["LF finding abscess", "LF treatment poultice"]),
+        ("Left front, abscess, bandaged right round.", ["LF finding abscess", "LF treatment bandage"]),
+        ("Off hind, canker. Bandage all the way round.", ["RH finding canker", "RH treatment bandage"]),
+        ("Left hind has an abscess, poulticed it right round.", ["LH finding abscess", "LH treatment poultice"]),
+        (
+            "Right front puncture, drained it. Wrapped right round.",
+            ["RF finding puncture", "RF treatment bandage", "RF treatment drained"],
+        ),
+        (
+            "Near hind, abscess drained, poultice on right round.",
+            ["LH finding abscess", "LH treatment drained", "LH treatment poultice"],
+        ),
+        ("Off fore thrush. Copper sulfate right round.", ["RF finding thrush", "RF treatment copper_sulfate"]),
+        ("Left front, seedy toe. Iodine all the way round.", ["LF finding white_line_disease", "LF treatment iodine"]),
+        ("Near hind, puncture. Bandaged it all the way round.", ["LH finding puncture", "LH treatment bandage"]),
+        ("Right hind abscess, poultice all the way round.", ["RH finding abscess", "RH treatment poultice"]),
+        # here it says nothing
+        ("Fronts reset. Iodine right round.", ["LF+RF work reset", "LF+RF+LH+RH treatment iodine"]),
+        ("Reset right round.", ["LF+RF+LH+RH work reset"]),
+        ("Near fore thrush. Trimmed right round.", ["LF finding thrush", "LF+RF+LH+RH work trim"]),
+        ("Flare all the way round.", ["LF+RF+LH+RH finding flare"]),
+        ("Near fore abscess. Six nails right round.", ["LF finding abscess", "LF+RF+LH+RH nails 6"]),
+    ]
+)
+
+test_sides_and_back_shoes_by_name = reads(
+    [
+        ("Lefts have thrush.", ["LF+LH finding thrush"]),
+        ("Reset the lefts.", ["LF+LH work reset"]),
+        ("Trimmed the rights.", ["RF+RH work trim"]),
+        ("Thrush in all four, the lefts worse than the rights.", ["LF+RF+LH+RH finding thrush"]),
+        ("Lefts are size two, rights are size three.", ["LF+LH shoe_size 2", "RF+RH shoe_size 3"]),
+        ("Heat in the lefts, none in the rights.", ["LF+LH finding heat", "RF+RH finding heat absent"]),
+        ("Corns in the rights, lefts clean.", ["LF+LH finding corn absent", "RF+RH finding corn"]),
+        ("Flare on the lefts.", ["LF+LH finding flare"]),
+        ("Pulled her back shoes.", ["LH+RH work removed"]),
+        ("Took the back shoes off.", ["LH+RH work removed"]),
+        ("Both back shoes loose.", ["LH+RH shoe_state loose"]),
+        ("Reset his back shoes.", ["LH+RH work reset"]),
+        # here it says nothing
+        ("By rights he should have had pads.", []),
+        ("Put him to rights. Fronts reset.", ["LF+RF work reset"]),
+        ("He's right as rain. Fronts reset.", ["LF+RF work reset"]),
+        ("I nailed back his shoes.", []),
+        ("She has grazing rights there. Fronts reset.", ["LF+RF work reset"]),
+    ]
+)
