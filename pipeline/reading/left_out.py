@@ -5,6 +5,7 @@ from __future__ import annotations
 from pipeline.reading.denials import deny_one
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.record import Status
 
 _SLOTS = frozenset({"treatment", "packing", "pad", "clips", "traction"})
 _SKIPPED = frozenset({"skipped", "skip", "skipping", "omitted", "forwent", "dodged"})
@@ -15,12 +16,19 @@ _LED = (
     ("was", "out"), ("were", "out"), ("'m", "out"), ("'re", "out"),
     ("all", "out"), ("clean", "out"), ("held", "back"),
 )  # fmt: skip
-_INTENDED = Sayings("planned", "intended", "thought of", "thinking of", "in mind", "was to have", "plan was")
+_INTENDED = Sayings("planned", "intended", "thought of", "thinking of", "in mind", "was to have", "plan was",
+    "the plan", "wanted", "ordered", "asked for", "meant to", "were going to", "was going to",
+)  # fmt: skip
 _GIVEN_UP = Sayings(
     *(f"{left} {it} {off}" for left in ("left", "leaving") for it in ("it", "them") for off in ("off", "out")),
     "did n't bother", "did n't need them", "went without", "decided against",
 )  # fmt: skip
+_AGAINST, _AND_I = (
+    frozenset({"better", "against", "changed"}),
+    frozenset({"i", "we", "then", "and", "but", "so", "just"}),
+)
 _MEANT = _SLOTS | {"shoe_type", "wedge"}
+_OFF = frozenset({"as", "off", "pull", "pulled", "barefoot", "bare"})  # "I planned to pull them, so left them off"
 _STOP = frozenset({"stop", "quit", "stopped"})
 _LEFT = frozenset({"left", "leave", "leaving"})
 _AWAY = frozenset({"off", "out"})
@@ -32,6 +40,8 @@ def deny_left_out(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     """Deny what was left out, and drop what was said of it before in the same sentence."""
     if sentence.says(_INTENDED.first_words):
         _give_up(talk, sentence)
+    if sentence.says(_AGAINST):
+        _off_again(talk, sentence, before)
     if before.says(_INTENDED.first_words) and _GIVEN_UP.at(talk.words, sentence[0].start):
         _give_up(talk, [*before, *sentence])
     for draft in [d for s in sentence for d in s.drafts if d.slot == "treatment"] if sentence.says(_STOP) else ():
@@ -49,14 +59,29 @@ def deny_left_out(talk: Talk, sentence: Sentence, before: Sentence) -> None:
 
 def _give_up(talk: Talk, sentence: list[Segment]) -> None:
     """ "I'd planned bars in front but left them off": nothing was put on, and no shoe was left off."""
-    intended: list[Draft] = []
+    meant, intended = False, list[Draft]()
     for segment in sentence:
         words = talk.words[segment.start : segment.end]
-        if intended and _GIVEN_UP.said_in(words):
+        if meant and _GIVEN_UP.said_in(words):
             for draft in [*intended, *(d for d in segment.drafts if d.value == "removed")]:
                 draft.drop("only intended")
-        if intended or (_INTENDED.said_in(words) and "as" not in words):
+        if _INTENDED.said_in(words) and _OFF.isdisjoint(words):
+            meant = True
+        if meant:
             intended += [d for d in segment.drafts if d.slot in _MEANT]
+
+
+def _off_again(talk: Talk, sentence: Sentence, before: Sentence) -> None:
+    """ "I put toe clips on them and thought better of it", "pads on. Decided against them.": none are on."""
+    for position, segment in enumerate(sentence):
+        cue = next(iter(segment.having("plans", "given_up")), None)
+        if cue is None or segment.drafts or not _AND_I.issuperset(talk.words[segment.start : cue.start]):
+            continue
+        near = sentence[:position] or before
+        told = [s for s in near if s.drafts and s.horse == segment.horse][-1:]
+        for draft in [d for s in told if not any(n.having("plans") for n in near) for d in s.drafts]:
+            if draft.slot in _MEANT and draft.status is Status.PRESENT:
+                draft.drop("thought better of")
 
 
 def _same_feet(one: Draft, other: Draft) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.talk import Segment, Talk
+from pipeline.vocabulary import CLASS_SLOTS
 
 _WANTING = frozenset(
     {"wanted", "wants", "asked", "asking", "after", "fancied", "keen", "begged", "suggested", "want", "hollering"}
@@ -20,8 +21,13 @@ _REFUSED = Sayings(
     "talked them round", "talked her out", "talked him out", "talked them out", "turned her down", "turned him down",
     "turned them down", "not going to happen", "told her to forget", "told him to forget", "told them to forget",
     "i 'd not", "said not this time", "said not today", "said not yet", "said not now", "told her not yet",
-    "told him not yet", "told them not yet",
+    "told him not yet", "told them not yet", "no thanks", "no thank you", "do n't bother", "n't bother", "not today",
+    "says no", "leave it", "leave them", "leave those",
 )  # fmt: skip
+_STAYS, _LIGHT = (
+    frozenset({"in", "on", "as", "there", "alone"}),
+    frozenset({"in", "on", "the", "a", "for", "some", "any"}),
+)
 _STAYED = Sayings(
     "stayed with", "stayed in", "stuck with", "stuck to", "kept to", "kept him in", "kept her in", "kept them in",
     "kept him on", "kept her on", "left him in", "left her in", "left them in", "staying with", "staying in",
@@ -31,20 +37,33 @@ _STAYED = Sayings(
 
 def drop_refused(talk: Talk) -> None:
     """Take out what was wanted where the refusal follows in the same breath."""
-    if not talk.says(_WANTING | _OFFERING) or not talk.tells(_REFUSED, _STAYED):
+    if not talk.tells(_REFUSED, _STAYED):
         return
+    offered = talk.says(_WANTING | _OFFERING)
     for segment in talk.segments:
-        at = next((i for i in range(segment.start, segment.end) if _REFUSED.at(talk.words, i)), None)
+        said = _REFUSED.within(talk.words, segment.start, segment.end)
+        at = next((i for i, form in said if _STAYS.isdisjoint(talk.words[i + len(form) :][:1])), None)
         stayed = next((i for i, _ in _STAYED.within(talk.words, segment.start, segment.end)), None)
         stood = {(d.slot, d.value) for d in segment.drafts if stayed is not None and d.start > stayed}
         at = stayed if at is None and stood else at
         if at is None or {"if", "unless", "or"} & set(talk.words[segment.start : at]):
             continue
-        for wanted in _wanted_before(talk, segment, at):
+        for wanted in (_wanted_before(talk, segment, at) if offered else []) or _headed(talk, segment, at):
             for draft in wanted.drafts:
                 instead = not stood or any(s == draft.slot and v != draft.value for s, v in stood)
                 if draft.slot in PLANNABLE - ALWAYS_PLANNED - {"manner"} and draft.start < at and instead:
                     draft.drop("wanted, and refused")
+
+
+def _headed(talk: Talk, segment: Segment, at: int) -> list[Segment]:
+    """ "Studs, no thanks", "leather pads, they said don't bother": alone, and refused with no word more."""
+    before = talk.segments[segment.index - 1] if segment.index else segment
+    said = _REFUSED.at(talk.words, at)
+    if not segment.joined_by(",") or not before.joined_by("start") or not before.drafts or said[:1] in ([], ["leave"]):
+        return []
+    told = {i for m in before.mentions if m.is_any((*CLASS_SLOTS, "feet")) for i in m.literal}
+    alone = talk.words_beside(before, told) <= _LIGHT and at + len(said) == segment.end
+    return [before] if alone and not segment.drafts else []
 
 
 def _wanted_before(talk: Talk, segment: Segment, at: int) -> list[Segment]:

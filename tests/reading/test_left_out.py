@@ -160,3 +160,54 @@ test_told_to_stop = reads(
     ],
     "Tansy. {}",
 )  # fmt: skip
+
+test_left_off_what_was_planned = reads(
+    [
+        ("The vet planned bars but they left them off at the yard.", []),
+        ("They'd ordered bars, and the yard left them off.", []),
+        ("The vet asked for wedges but they left them off.", []),
+        ("He was to have bars but I left them out.", []),
+        ("The plan was heart bars in front, they left them off.", []),
+        ("The vet had in mind a bar, they left it off.", []),
+        ("I meant to put shoes on but left them off.", []),
+        ("The vet wanted egg bars in front but we left them off for now.", []),
+        ("They were going to have pads, but the girl left them off.", []),
+        ("I'd planned on bars, but left them off.", []),
+        # here it says nothing
+        ("Pulled the shoes and left them off.", ["- work removed"]),
+        ("Fronts off, left them off.", ["LF+RF work removed"]),
+        ("I planned to pull the hinds, so I left them off.", ["LH+RH work removed"]),
+        ("The owner wanted the fronts off, so took them off and left them off.", ["LF+RF work removed"]),
+        ("Shoes off in front. Left them off.", ["LF+RF work removed"]),
+    ]
+)
+
+test_thought_better_of_it = reads(
+    [
+        ("Fronts reset. I put toe clips on them and thought better of it.", ["LF+RF work reset"]),
+        ("Reset in front. Put rim pads on and thought better of it.", ["LF+RF work reset"]),
+        ("Hinds reset. Studs in the hinds and then thought better of it.", ["LH+RH work reset"]),
+        ("Reset the fronts. Wedge pads on, then I thought better of it.", ["LF+RF work reset"]),
+        ("Reset the hinds. Packed them with silicone and thought better of that.", ["LH+RH work reset"]),
+        ("Fronts reset. I was putting quarter clips on and decided against it.", ["LF+RF work reset"]),
+        ("Reset the fronts. Nailed bar shoes on, thought better of it.", ["LF+RF work reset"]),
+        ("Poultice on the near fore, then thought better of it.", []),
+        ("Hinds reset. Toe clips on both hinds. Thought better of it.", ["LH+RH work reset"]),
+        ("Hinds reset. Side clips on the hinds but decided against them.", ["LH+RH work reset"]),
+        # here it says nothing
+        ("I thought about pulling the fronts and thought better of it. Reset.", ["LF+RF work reset"]),
+        ("Toe clips on the fronts. I was going to do the hinds too and thought better of it.", ["LF+RF clips toe"]),
+        (
+            "Fronts reset with toe clips. The owner thought better of it and paid.",
+            ["LF+RF clips toe", "LF+RF work reset"],
+        ),
+        (
+            "Hinds reset, studs in behind. She wanted pads and thought better of it.",
+            ["LH+RH traction studs", "LH+RH work reset"],
+        ),
+        (
+            "Reset the fronts with leather pads. Hinds trimmed, thought better of it.",
+            ["LF+RF pad leather", "LF+RF work reset", "LH+RH work trim"],
+        ),
+    ]
+)

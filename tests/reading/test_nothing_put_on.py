@@ -85,3 +85,49 @@ test_no_stuff_of_a_shoe = reads(
     ],
     "Tansy. {}",
 )
+
+test_boots_on_the_legs_are_no_hoof_boots = reads(
+    [
+        ("Boots on his front legs.", []),
+        ("He came in with boots on his front legs. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
+        ("Came in with boots on his hind legs. Fronts reset.", ["LF+RF work reset"]),
+        ("Boots up all four legs, the groom took them off. Trimmed the hinds.", ["LH+RH work trim"]),
+        ("Boots on both front legs, had to wait. Reset the fronts.", ["LF+RF work reset"]),
+        ("Boots on her legs. Hinds trimmed.", ["LH+RH work trim"]),
+        ("Boots on the back legs. Fronts reset.", ["LF+RF work reset"]),
+        ("Boots on all his legs. Trimmed the fronts.", ["LF+RF work trim"]),
+        # here it says nothing
+        ("Boots on his front feet, size two.", ["LF+RF shoe_size 2", "LF+RF shoe_type boot"]),
+        ("Boots on both fronts.", ["LF+RF shoe_type boot"]),
+        ("Boot on the near fore.", ["LF shoe_type boot"]),
+        ("Boots on all four feet.", ["LF+RF+LH+RH shoe_type boot"]),
+        ("Boots on the hinds.", ["LH+RH shoe_type boot"]),
+    ]
+)
+
+test_refused_with_no_word_more = reads(
+    [
+        ("Hinds reset. Studs, no thanks.", ["LH+RH work reset"]),
+        ("Hinds reset. Offered her studs. No, she said leave them.", ["LH+RH work reset"]),
+        ("I offered leather pads. They said leave it.", []),
+        ("Reset the fronts. Offered leather pads. No thank you, she said.", ["LF+RF work reset"]),
+        ("Reset the fronts. Leather pads, they said don't bother.", ["LF+RF work reset"]),
+        ("Hinds reset. Borium, no thanks, said the owner.", ["LH+RH work reset"]),
+        ("Suggested bar shoes in front, she said leave it for now.", []),
+        ("Hinds reset. Road nails, she said no.", ["LH+RH work reset"]),
+        ("Reset the hinds. Wedge pads in front, no thank you.", ["LH+RH work reset"]),
+        ("Fronts reset. Side clips, not today, she said.", ["LF+RF work reset"]),
+        ("Fronts reset. Recommended rim pads. He said don't bother.", ["LF+RF work reset"]),
+        ("Reset in front. Egg bars, owner said no.", ["LF+RF work reset"]),
+        # here it says nothing
+        ("Hinds reset. Studs, no problem.", ["LH+RH traction studs", "LH+RH work reset"]),
+        ("Hinds reset. Studs in, no charge.", ["LH+RH traction studs", "LH+RH work reset"]),
+        ("Leather pads on the fronts, no putty.", ["LF+RF packing putty absent", "LF+RF pad leather"]),
+        ("Hinds reset. Studs, no thrush.", ["LH+RH finding thrush absent", "LH+RH traction studs", "LH+RH work reset"]),
+        (
+            "Fronts reset. Rim pads, she said no putty.",
+            ["LF+RF packing putty absent", "LF+RF pad rim", "LF+RF work reset"],
+        ),
+        ("Thrush in the near fore, no thanks to the wet field.", ["LF finding thrush"]),
+    ]
+)
