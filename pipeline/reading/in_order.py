@@ -26,11 +26,12 @@ _MM = {"inch": Fraction(254, 10), "mm": Fraction(1), "cm": Fraction(10)}
 _BACK_WORDS = frozenset({"back", "hind", "rear"})
 _SHORT = _BACK_WORDS | {"other"}
 _CLOSING = (",", "and", "but", "", *SENTENCE_ENDS)
-_TWO = 2
+_TWO, _LINE = 2, 2  # sentences of one shoeing
 _THINGS = frozenset({
     "finding", "shoe_state", "work", "shoe_type", "shoe_material", "pad", "packing", "clips", "traction", "treatment",
 })  # fmt: skip
 _UNITS = frozenset({"degrees", "millimetres", "mil", "mm", "inches", "inch", "cm", "centimetres"})
+_SHOES, _BARE = frozenset({"work", "shoe_type", "shoe_material"}), frozenset({"trim", "removed"})
 _OTHERS = frozenset({"other", "other_front", "other_hind"})
 _ENDS = {"front": ("LF", "RF"), "fore": ("LF", "RF"), "fronts": ("LF", "RF"), "fores": ("LF", "RF")}
 _ENDS |= {"hind": ("LH", "RH"), "hinds": ("LH", "RH"), "back": ("LH", "RH"), "backs": ("LH", "RH")}
@@ -73,8 +74,49 @@ def draft_in_order(talk: Talk) -> None:
         head = _head(sentence, row)
         if head is not None and len(feet) == len(row) and (feet is named or _again(talk, sentence)):
             for number, foot in zip(row, feet, strict=True):
-                _add(sentence, row, number, head, foot)
+                _add(sentence, row, number, head, (foot,))
+        elif len(row) >= _TWO and not named:
+            _deal_ends(talk, sentence, row, head)
         order = named or _told_one_by_one(sentence) or _named_in_turn(sentence) or order
+
+
+def _deal_ends(talk: Talk, sentence: list[Segment], row: list[Mention], head: str | None) -> None:
+    """ "New shoes fronts and hinds, sizes two and one", "reset all round. Nails fives and fours.": each end its own."""
+    horse = [s for s in talk.segments if s.horse == sentence[0].horse and s.index < sentence[0].index]
+    before = [s for s in horse if s.sentence >= sentence[0].sentence - _LINE]
+    row, more = row[:_TWO], row[_TWO:]  # "sizes two and one, six nails each"
+    told = [m.number for m in row if m.number is not None]
+    plural = all(n.plural for n in told) and abs(told[0].value - told[1].value) <= 1  # "twos and fives" may be nails
+    sizes = head in (None, "shoe_size") and talk.words[row[0].start - 1] == "sizes"
+    if (
+        talk.words[row[0].end] != "and"
+        or not (plural or sizes)
+        or any(talk.mention_starting(m.end) is None for m in more)
+    ):
+        return
+    near = sentence if any(s.having("feet") for s in sentence) else [*before, *sentence]
+    feet = [m for s in near for m in s.having("feet")]
+    names = [n for m in feet for n in (_ends_said(talk, m) or str(m.get("feet")).split("+"))]
+    done = {str(d.value) for s in [*before, *sentence] for d in s.drafts if d.slot in _SHOES}
+    unnamed = not names and not any(s.having("feet") for s in horse)
+    ends = ["fronts", "hinds"] if unnamed or names == ["all"] else names
+    if not done or done & _BARE or sorted(ends) != ["fronts", "hinds"]:
+        return
+    sized = any(s.having("measures", "shoe_size") for s in horse)
+    slot = (
+        "nail_size"
+        if plural and not sizes and (head in ("nails", "nail_size") or (head is None and sized))
+        else "shoe_size"
+    )
+    for number, end in zip(row, ends, strict=True):
+        _add(sentence, row, number, slot, _ENDS[end])
+
+
+def _ends_said(talk: Talk, pair: Mention) -> list[str]:
+    """ "Fronts and hinds", "back and front": the ends of all four feet in the order said."""
+    words = talk.words[pair.start : pair.end]
+    said = [words[0], words[-1]] if words[1:2] == ["and"] and words[0] in _ENDS and words[-1] in _ENDS else []
+    return ["fronts" if "LF" in _ENDS[word] else "hinds" for word in said]
 
 
 def deal_in_order(talk: Talk) -> None:
@@ -101,9 +143,8 @@ def deal_in_order(talk: Talk) -> None:
 def _groups_of(talk: Talk, sentence: list[Segment]) -> list[Feet]:
     """The feet of a row one by one, or its pairs: "fronts and hinds respectively"."""
     for pair in [m for s in sentence for m in s.having("feet", "all")]:
-        words = talk.words[pair.start : pair.end]
-        if words[1:2] == ["and"] and words[0] in _ENDS and words[-1] in _ENDS:
-            return [_ENDS[words[0]], _ENDS[words[-1]]]
+        if ends := _ends_said(talk, pair):
+            return [_ENDS[end] for end in ends]
     return [(foot,) for foot in _order_of(talk, sentence)]
 
 
@@ -210,7 +251,7 @@ def _head(sentence: list[Segment], row: list[Mention]) -> str | None:
     return found[0].get("measures") if found else None
 
 
-def _add(sentence: list[Segment], row: list[Mention], mention: Mention, slot: str, foot: str) -> None:
+def _add(sentence: list[Segment], row: list[Mention], mention: Mention, slot: str, feet: Feet) -> None:
     number = mention.number
     if number is None:
         return
@@ -223,7 +264,7 @@ def _add(sentence: list[Segment], row: list[Mention], mention: Mention, slot: st
         return
     segment = next(s for s in sentence if s.start <= mention.start < s.end)
     draft = Draft(slot, value, segment, mention.start, mention.end, mention.match)
-    draft.feet = (foot,)
+    draft.feet = feet
     draft.evidence.update(mention.literal)
     draft.note(IN_ORDER)
     segment.draft(draft)

@@ -103,10 +103,12 @@ class NailNumbers(NumberContext):
         return sized and near[:1] == ["nail_size"] and "shoe_size" not in near
 
     def _slim_ones(self, mention: Mention) -> bool:
-        """ "Nails were fives, slim ones"; "fives, slims"."""
-        if self._words[mention.end : mention.end + 1] != [","]:
+        """ "Nails were fives, slim ones"; "fives, slims", "number five on both, slims"."""
+        foot = self._talk.mention_starting(mention.end) or self._talk.mention_starting(mention.end + 1)
+        end = foot.end if foot is not None and foot.get("feet") is not None else mention.end
+        if self._words[end : end + 1] != [","]:
             return False
-        slim = self._talk.mention_starting(mention.end + 1)
+        slim = self._talk.mention_starting(end + 1)
         closes = self._words[slim.end : slim.end + 1] if slim is not None else []
         return slim is not None and slim.get("measures") == "slim" and closes in (["ones"], [","], ["."], [])
 

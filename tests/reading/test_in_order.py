@@ -195,3 +195,70 @@ test_a_number_each_of_two_things = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_two_sizes_are_of_the_two_ends = reads(
+    [
+        (
+            "New shoes fronts and hinds, sizes two and one.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 1"],
+        ),
+        (
+            "New shoes all round. Sizes two and one.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 1"],
+        ),
+        (
+            "New steel front and back, sizes one and nought.",
+            ["LF+RF shoe_size 1", "LF+RF+LH+RH shoe_material steel", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 0"],
+        ),
+        (
+            "New hinds and fronts, sizes one and two.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 1"],
+        ),
+        (
+            "New shoes fronts and hinds. Twos and ones.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 1"],
+        ),
+        (
+            "New shoes all round. Twos and ones, plain.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH shoe_type plain", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 1"],
+        ),
+        (
+            "New shoes all round, plain steel. Sizes three and two, six nails each.",
+            [
+                "LF+RF shoe_size 3",
+                "LF+RF+LH+RH nails 6",
+                "LF+RF+LH+RH shoe_material steel",
+                "LF+RF+LH+RH shoe_type plain",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH shoe_size 2",
+            ],
+        ),
+        (
+            "Reset all round, nails fives and fours.",
+            ["LF+RF nail_size 5", "LF+RF+LH+RH work reset", "LH+RH nail_size 4"],
+        ),
+        (
+            "Reset fronts and hinds, fives and fours.",
+            ["LF+RF shoe_size 5", "LF+RF+LH+RH work reset", "LH+RH shoe_size 4"],
+        ),
+        (
+            "New shoes all four, size two. Fives and fours.",
+            ["LF+RF nail_size 5", "LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work new_shoe", "LH+RH nail_size 4"],
+        ),
+        # here it says nothing
+        (
+            "New shoes all round, twos in front and ones behind.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 1"],
+        ),
+        (
+            "New shoes all round, size two. Three and three.",
+            ["LF+RF+LH+RH nails 6", "LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work new_shoe"],
+        ),
+        (
+            "Reset all round, twos, fives.",
+            ["LF+RF+LH+RH nail_size 5", "LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work reset"],
+        ),
+        ("Trimmed all round. Ordered fives and sixes.", ["LF+RF+LH+RH work trim"]),
+        ("New shoes all round, size two and a half.", ["LF+RF+LH+RH shoe_size 2.5", "LF+RF+LH+RH work new_shoe"]),
+    ]
+)

@@ -274,3 +274,21 @@ test_each_part_of_a_foot_is_of_that_foot = reads(
     ],
     "Tansy. {}",
 )
+
+test_slims_behind_their_feet = reads(
+    [
+        (
+            "New shoes in front, size two. Number five on both, slims.",
+            ["LF+RF nail_size 5 slim", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+        (
+            "New shoes in front, size one. Number four on both fronts, slims. Six in each.",
+            ["LF+RF nail_size 4 slim", "LF+RF nails 6", "LF+RF shoe_size 1", "LF+RF work new_shoe"],
+        ),
+        # here it says nothing
+        (
+            "New shoes in front, size five on both, side clips.",
+            ["LF+RF clips side", "LF+RF shoe_size 5", "LF+RF work new_shoe"],
+        ),
+    ]
+)
