@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Talk
 
 _STOOD = frozenset({"had", "'d", "was", "were", "wore", "been"})
 _DUE = frozenset({
@@ -22,6 +22,7 @@ _THAT_WAS = frozenset({"last", "week", "weekend", "ago", "yesterday", "night", "
 _THAT, _HAD = frozenset({"that", "who", "which"}), (["had"], ["was"], ["were"], ["wore"])
 _SOME = frozenset({"a", "an", "couple", "few", "of", "about", "around", "some"})
 _NAILED = frozenset({"close_nail", "quicked", "puncture"})
+_FARRIER, _STRUCK = frozenset({"i", "we"}), frozenset({"pricked", "quicked", "nicked", "hit", "caught", "stuck"})
 _EVENTS = frozenset({
     "show", "event", "ride", "race", "sale", "sales", "hunt", "hunting", "showing", "competition", "trials", "rodeo",
     "point", "foaling", "weaning", "holiday", "holidays", "break", "off", "layoff", "move", "snow", "frost", "thaw",
@@ -35,7 +36,7 @@ def some_days_ago(talk: Talk, sentence: list[Segment], segment: Segment) -> list
     if not days or (segment.present and not _the_one_that_had(talk, segment)) or segment.having("plans"):
         return []
     told = next((s.drafts for s in reversed(sentence) if s.index <= segment.index and s.drafts), [])
-    if any(d.value in _NAILED and "i" in talk.words[d.start - 1 : d.start + 1] for d in told):
+    if any(d.value in _NAILED and _did_it(talk, segment, d) for d in told):
         return days  # "I pricked him last week"; whom somebody else quicked then has it today
     if any(d.slot == "shoe_state" or d.value in _NAILED for d in told):
         return []
@@ -46,6 +47,20 @@ def some_days_ago(talk: Talk, sentence: list[Segment], segment: Segment) -> list
         return days
     acted = segment.past or talk.plays("action", segment.start, segment.end)
     return [] if acted else [m for m in days if not _THAT_WAS.isdisjoint(talk.words[m.start : m.end])]
+
+
+def _did_it(talk: Talk, segment: Segment, draft: Draft) -> bool:
+    """ "I pricked him", "pricked the near fore": the farrier, whom no word need name; not "pricked by the last man"."""
+    if not _FARRIER.isdisjoint(talk.words[draft.start - 1 : draft.start + 1]):
+        return True
+    behind = talk.words[draft.end : segment.end]
+    whom = behind[:1] in (["him"], ["her"], ["it"]) or talk.words[draft.end - 1] in ("him", "her")
+    at = draft.end + (
+        draft.end - draft.start > 1 and behind[:1] in (["on"], ["in"])
+    )  # "nicked the quick on the off fore"
+    foot = talk.mention_starting(at + (talk.words[at : at + 1] in (["the"], ["his"], ["her"])))
+    whom = whom or (foot is not None and foot.get("feet") is not None)
+    return whom and draft.start == segment.start and talk.words[draft.start] in _STRUCK and "by" not in behind
 
 
 def event_ahead(talk: Talk, sentence: list[Segment], segment: Segment, cue: Mention) -> bool:

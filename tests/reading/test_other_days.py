@@ -150,3 +150,27 @@ test_this_set_and_the_last = reads(
     ],
     "Tally. {}",
 )
+
+test_who_was_struck_then = reads(
+    [
+        ("Pricked the near fore last week.", ["LF finding quicked history"]),
+        ("Quicked the off hind last week.", ["RH finding quicked history"]),
+        ("Pricked him in the near fore on Monday.", ["LF finding quicked history"]),
+        ("We pricked the left front last week.", ["LF finding quicked history"]),
+        (
+            "Pricked her off fore yesterday, no heat in it now.",
+            ["RF finding heat absent", "RF finding quicked history"],
+        ),
+        ("Nicked the quick on the off fore last week.", ["RF finding quicked history"]),
+        ("Quicked him last week in the left hind.", ["LH finding quicked history"]),
+        ("Pricked that foot last week, the near hind.", ["LH finding quicked history"]),
+        ("Quicked the right front the other day.", ["RF finding quicked history"]),
+        ("Caught the quick in the off hind on Friday.", ["RH finding quicked history"]),
+        # here it says nothing
+        ("Pricked the near fore.", ["LF finding quicked"]),
+        ("Pricked the near fore today.", ["LF finding quicked"]),
+        ("Somebody pricked the near fore last week.", ["LF finding quicked"]),
+        ("He was pricked in the near fore last week.", ["LF finding quicked"]),
+        ("Pricked in the near fore last week.", ["LF finding quicked"]),
+    ]
+)
