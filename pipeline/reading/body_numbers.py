@@ -25,6 +25,9 @@ _MADE_IT = (
 )  # fmt: skip
 _COMES_TO = frozenset({"is", "'s", "was", "were", "at", "measured", "measures", "reads", "came", "to", ",", ":"})
 _DEGREES = ("degree", "degrees")
+_TAKEN = frozenset(
+    {"them", "it", "those", "that", "both", "toes", "toe", "cut", "dressed", "taken", "brought", "rasped"}
+)
 _STEEPEST = 75  # no hoof stands steeper; common practice, no source
 _WEATHER = frozenset({
     "out", "outside", "shade", "weather", "heat", "humid", "sweating", "sweat", "sun", "sunshine", "flies", "wind",
@@ -201,9 +204,10 @@ class BodyNumbers(NumberContext):
             mm = likely_unit(slot, number)
             self._set_frame(slot, segment, mm)
             return self._add(segment, slot, number.value * mm, mention, behind.end)
-        if unit is None and self._of_the_toe(mention, number):
-            self._set_frame("toe_length", segment)
-            return self._add(segment, "toe_length", number.value, mention)
+        if unit is None and (self._of_the_toe(mention, number) or self._taken_back(segment, mention, number)):
+            mm = likely_unit("toe_length", number)
+            self._set_frame("toe_length", segment, mm)
+            return self._add(segment, "toe_length", number.value * mm, mention)
         if unit not in MM_PER_UNIT:
             return False
         value, end = number.value, unit_mention.end if unit_mention else mention.end + 1
@@ -222,6 +226,14 @@ class BodyNumbers(NumberContext):
         toe = self._before(mention)
         led = toe is not None and toe.get("zones") == "toe" and set(self._words[toe.end : mention.start]) <= _COMES_TO
         return led and number.out_of is None and not number.plural and number.value > _STEEPEST
+
+    def _taken_back(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Long at the toe. I took them back to ninety": what is left of a toe, too much for an angle or in parts."""
+        part = 2 < number.value < LARGEST_IN["toe_length"][0] and number.value.denominator > 1
+        at = mention.start - 2
+        back = self._words[at : mention.start] == ["back", "to"] and (part or number.value > _STEEPEST)
+        done = back and (at == segment.start or self._words[at - 1] in _TAKEN)
+        return done and not (number.plural or number.article) and self._toes_long(segment)
 
     def _behind_inch(self, mention: Mention) -> bool:
         """ "Heel height inch and five eighths": a bare inch before the part."""

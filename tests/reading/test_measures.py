@@ -145,3 +145,33 @@ test_a_bare_toe_is_its_length = reads(
     ],
     "Buck. {}",
 )
+
+test_taken_back_to_a_length = reads(
+    [
+        ("Long at the toe. I took them back to ninety.", ["- finding long_toe", "- toe_length 90"]),
+        ("Left front long at the toe. I took it back to ninety.", ["LF finding long_toe", "LF toe_length 90"]),
+        (
+            "Fronts were long in the toe, took them back to eighty five.",
+            ["LF+RF finding long_toe", "LF+RF toe_length 85"],
+        ),
+        ("Long toes in front. Brought them back to eighty eight.", ["LF+RF finding long_toe", "LF+RF toe_length 88"]),
+        ("Hinds long in the toe, cut back to eighty six.", ["LH+RH finding long_toe", "LH+RH toe_length 86"]),
+        ("Toe was long on the near fore, I've it back to ninety one.", ["LF finding long_toe", "LF toe_length 91"]),
+        (
+            "Off fore long in the toe, took it back to three and a quarter.",
+            ["RF finding long_toe", "RF toe_length 82.6"],
+        ),
+        (
+            "Long toes all round, dressed back to eighty two.",
+            ["LF+RF+LH+RH finding long_toe", "LF+RF+LH+RH toe_length 82"],
+        ),
+        ("Long toe on the near hind, back to eighty seven now.", ["LH finding long_toe", "LH toe_length 87"]),
+        ("Near fore long at the toe, rasped back to eighty.", ["LF finding long_toe", "LF toe_length 80"]),
+        # here it says nothing
+        ("Fronts long in the toe. Took him back to fifty two degrees.", ["LF+RF finding long_toe"]),
+        ("Long toes in front. He's back to six weeks.", ["- next_visit_weeks 6 planned", "LF+RF finding long_toe"]),
+        ("Long toes in front. Put him back to a two.", ["LF+RF finding long_toe"]),
+        ("Long toes in front. Back to number fives.", ["LF+RF finding long_toe", "LF+RF shoe_size 5"]),
+        ("Long toes in front. The owner's back to ninety a set.", ["LF+RF finding long_toe"]),
+    ]
+)
