@@ -18,7 +18,7 @@ _BY_HAND = frozenset(
 _SUBJECTS = frozenset({"i", "we", "he", "she"})
 _WHOSE = frozenset({"off", "both", "the", "his", "her", "all", "those", "that"})
 _I_HAVE = (["i", "'ve"], ["we", "'ve"], ["i", "have"], ["we", "have"])
-_CAME_OFF = Sayings("came off")
+_CAME_OFF = Sayings("came off", "come off")
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
 _HAVE = frozenset({"'ve", "have", "'d", "had"})
 _NO_MORE: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["today"])
@@ -172,13 +172,33 @@ def _feet_come(talk: Talk, at: int) -> bool:
 
 
 def draft_came_off(talk: Talk) -> None:
-    """ "His hind shoes came off at New Year": the shoes of a pair that came off in the past were taken off then."""
+    """ "His hind shoes came off at New Year": the shoes of a pair that came off in the past were taken off then.
+
+    "It was his left hind that came off, not the right": the shoe that is found lost.
+    """
     for at, _ in talk.turns(_CAME_OFF):
         segment = talk.segment_at(at)
-        if segment is None or not {"shoes", "plates"} & set(talk.words[max(segment.start, at - 4) : at]):
+        if segment is not None and (foot := _that_came(talk, at)) is not None:
+            _add(talk, at, "shoe_state", "lost", "shoe_state: came off", set(foot.literal))
+        if (
+            segment is None
+            or talk.words[at] == "come"
+            or not {"shoes", "plates"} & set(talk.words[max(segment.start, at - 4) : at])
+        ):
             continue
         if segment.having("times", "history") and not any(d.slot in ("work", "shoe_state") for d in segment.drafts):
             _add(talk, at, "work", "removed", "work: taken off")
+
+
+def _that_came(talk: Talk, at: int) -> Mention | None:
+    """ "It was the near fore that came off", "it's his hinds that have come off": the feet put first."""
+    that = at - 1 - (talk.words[at - 1] in _HAS_DONE | _HAVE)
+    foot = talk.mention_ending(that)
+    if talk.words[that] not in ("that", "which") or foot is None or foot.get("feet") not in _LEAVABLE:
+        return None
+    begin = foot.start - (talk.words[foot.start - 1] in _ITS)
+    put_first = talk.words[begin - 2] in ("it", "that") and talk.words[begin - 1] in ("was", "'s", "is")
+    return foot if put_first and (talk.words[at] == "came" or that < at - 1) else None
 
 
 def _taking(talk: Talk, foot: Mention) -> int | None:

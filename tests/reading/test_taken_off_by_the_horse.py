@@ -148,3 +148,22 @@ test_thrown_out_there = reads(
     ],
     "Tally. {}",
 )
+
+test_the_foot_put_first_came_off = reads(
+    [
+        ("It was his left hind that came off, not the right.", ["LH shoe_state lost", "RH shoe_state lost absent"]),
+        ("It was the near fore that came off, not the off.", ["LF shoe_state lost", "RF shoe_state lost absent"]),
+        ("It's the off hind that's come off, not the near.", ["LH shoe_state lost absent", "RH shoe_state lost"]),
+        ("It was the right front that came off. New shoe on it.", ["RF shoe_state lost", "RF work new_shoe"]),
+        ("It's his fronts that have come off.", ["LF+RF shoe_state lost"]),
+        ("It was her near hind which came off in the field.", ["LH shoe_state lost"]),
+        ("That was the off fore that came off, I reset it.", ["RF shoe_state lost", "RF work reset"]),
+        ("It was the left hind that came off last month.", ["LH shoe_state lost history"]),
+        # here it says nothing
+        ("Left hind came off easy. Fronts reset.", ["LF+RF work reset"]),
+        ("It was the pads in front that came off.", []),
+        ("It's the fronts that come off next time.", []),
+        ("If it's the left front that comes off, ring me.", []),
+        ("The near fore that came off was bent.", []),
+    ]
+)
