@@ -229,11 +229,13 @@ class BodyNumbers(NumberContext):
 
     def _taken_back(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Long at the toe. I took them back to ninety": what is left of a toe, too much for an angle or in parts."""
-        part = 2 < number.value < LARGEST_IN["toe_length"][0] and number.value.denominator > 1
         at = mention.start - 2
-        back = self._words[at : mention.start] == ["back", "to"] and (part or number.value > _STEEPEST)
-        done = back and (at == segment.start or self._words[at - 1] in _TAKEN)
-        return done and not (number.plural or number.article) and self._toes_long(segment)
+        if self._words[at : mention.start] != ["back", "to"] or not (
+            at == segment.start or self._words[at - 1] in _TAKEN
+        ):
+            return False
+        part = 2 < number.value < LARGEST_IN["toe_length"][0] and number.value.denominator > 1
+        return (part or number.value > _STEEPEST) and not (number.plural or number.article) and self._toes_long(segment)
 
     def _behind_inch(self, mention: Mention) -> bool:
         """ "Heel height inch and five eighths": a bare inch before the part."""

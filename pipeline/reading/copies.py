@@ -122,12 +122,12 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
 
 def _past_the_denied(talk: Talk, segment: Segment) -> bool:
     """ "A corn in the near fore, not the off fore, the near hind", "the near hind too": there, as before the "not"."""
-    if not segment.joined_by(",", "but", ", but") or not content_of(talk, segment) <= _IN_IT_TOO:
-        return False
     denied = talk.segments[segment.index - 1]
-    near = denied.sentence == segment.sentence and talk.words[denied.start] == "not" and denied.joined_by(",")
-    there = talk.segments[denied.index - 1].drafts if near else []
-    return any("denied" in d.rules for d in denied.drafts) and any(d.slot == "finding" for d in there)
+    if talk.words[denied.start] != "not" or denied.sentence != segment.sentence or denied.delimiter != ",":
+        return False
+    there = talk.segments[denied.index - 1].drafts
+    found = any("denied" in d.rules for d in denied.drafts) and any(d.slot == "finding" for d in there)
+    return found and segment.joined_by(",", "but", ", but") and content_of(talk, segment) <= _IN_IT_TOO
 
 
 def _only_meant(talk: Talk, segment: Segment) -> bool:

@@ -175,8 +175,8 @@ def _clauses(talk: Talk, sentence: list[Segment], found: HorseTalk) -> list[_Cla
     for i in range(start, end):
         word = talk.words[i]
         counted = any(cuts[-1] <= n.start < i for n in numbers)
-        inside = any(n.start < i < n.end for n in numbers)
-        if (word in (",", "but") and not inside) or (word == "and" and counted):
+        parts = word == "but" or (word == "," and not any(n.start < i < n.end for n in numbers))
+        if parts or (word == "and" and counted):
             cuts.append(i + 1)
     clauses: list[_Clause] = []
     for begin, stop in zip(cuts, [*(cut - 1 for cut in cuts[1:]), end], strict=True):
@@ -212,9 +212,10 @@ def _numbers(talk: Talk, start: int, end: int) -> list[_Number]:
 def _ranges(talk: Talk, numbers: list[_Number]) -> list[_Number]:
     """ "Two, three weeks for Tally and Buck": of a range the lower end; "six, four", "Tally six, seven weeks Buck"."""
     for low, high in pairwise(numbers):
-        listed = talk.words[low.end : high.start] != [","] or any(n.end == low.start - 1 for n in numbers)
+        if low.unit or not high.unit or high.weeks - low.weeks != 1 or talk.words[low.end : high.start] != [","]:
+            continue
         named = [m and m.get("horse") for m in (talk.mention_ending(low.start), talk.mention_starting(high.end))]
-        if high.unit and not low.unit and high.weeks - low.weeks == 1 and not listed and not all(named):
+        if not all(named) and not any(n.end == low.start - 1 for n in numbers):
             return [_Number(n.start, high.end, n.weeks, True) if n is low else n for n in numbers if n is not high]
     return numbers
 

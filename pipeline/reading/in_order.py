@@ -26,6 +26,8 @@ _MM = {"inch": Fraction(254, 10), "mm": Fraction(1), "cm": Fraction(10)}
 _BACK_WORDS = frozenset({"back", "hind", "rear"})
 _SHORT = _BACK_WORDS | {"other"}
 _CLOSING = (",", "and", "but", "", *SENTENCE_ENDS)
+_MARKS = SENTENCE_ENDS | {",", "and"}
+_LED_BY = _MARKS | {"are", "were", "in", "with"}
 _TWO, _LINE = 2, 2  # sentences of one shoeing
 _THINGS = frozenset({
     "finding", "shoe_state", "work", "shoe_type", "shoe_material", "pad", "packing", "clips", "traction", "treatment",
@@ -82,18 +84,22 @@ def draft_in_order(talk: Talk) -> None:
 
 def _deal_ends(talk: Talk, sentence: list[Segment], row: list[Mention], head: str | None) -> None:
     """ "New shoes fronts and hinds, sizes two and one", "reset all round. Nails fives and fours.": each end its own."""
+    first, second = row[0].number, row[1].number
+    if first is None or second is None or talk.words[row[0].end] != "and":
+        return
+    plural = first.plural and second.plural and abs(first.value - second.value) <= 1  # "twos and fives" may be nails
+    sizes = head in (None, "shoe_size") and talk.words[row[0].start - 1] == "sizes"
+    row, more = row[:_TWO], row[_TWO:]  # "sizes two and one, six nails each"
+    if not (plural or sizes) or any(talk.mention_starting(m.end) is None for m in more):
+        return
+    led, behind = talk.words[row[0].start - 1], talk.words[row[1].end : row[1].end + 1]
+    ahead = talk.mention_ending(row[0].start)
+    if led not in _LED_BY and (ahead is None or "horse_cues" in ahead.readings):  # "kept the fives and sixes"
+        return
+    if talk.mention_starting(row[1].end) is None and not _MARKS.issuperset(behind):  # "ones and twos in the box"
+        return
     horse = [s for s in talk.segments if s.horse == sentence[0].horse and s.index < sentence[0].index]
     before = [s for s in horse if s.sentence >= sentence[0].sentence - _LINE]
-    row, more = row[:_TWO], row[_TWO:]  # "sizes two and one, six nails each"
-    told = [m.number for m in row if m.number is not None]
-    plural = all(n.plural for n in told) and abs(told[0].value - told[1].value) <= 1  # "twos and fives" may be nails
-    sizes = head in (None, "shoe_size") and talk.words[row[0].start - 1] == "sizes"
-    if (
-        talk.words[row[0].end] != "and"
-        or not (plural or sizes)
-        or any(talk.mention_starting(m.end) is None for m in more)
-    ):
-        return
     near = sentence if any(s.having("feet") for s in sentence) else [*before, *sentence]
     feet = [m for s in near for m in s.having("feet")]
     names = [n for m in feet for n in (_ends_said(talk, m) or str(m.get("feet")).split("+"))]

@@ -17,7 +17,7 @@ _LED = (
     ("all", "out"), ("clean", "out"), ("held", "back"),
 )  # fmt: skip
 _INTENDED = Sayings("planned", "intended", "thought of", "thinking of", "in mind", "was to have", "plan was",
-    "the plan", "wanted", "ordered", "asked for", "meant to", "were going to", "was going to",
+    "wanted", "ordered", "asked for", "meant to", "going to",
 )  # fmt: skip
 _GIVEN_UP = Sayings(
     *(f"{left} {it} {off}" for left in ("left", "leaving") for it in ("it", "them") for off in ("off", "out")),
@@ -29,6 +29,7 @@ _AGAINST, _AND_I = (
 )
 _MEANT = _SLOTS | {"shoe_type", "wedge"}
 _OFF = frozenset({"as", "off", "pull", "pulled", "barefoot", "bare"})  # "I planned to pull them, so left them off"
+_THINGS = frozenset({"bar", "bars", "pads", "shoes", "wedges", "plates", "clips"})  # of no kind that a slot keeps
 _STOP = frozenset({"stop", "quit", "stopped"})
 _LEFT = frozenset({"left", "leave", "leaving"})
 _AWAY = frozenset({"off", "out"})
@@ -38,7 +39,7 @@ _VERBS = _SKIPPED | _LEFT | {verb for verb, _ in _LED}
 
 def deny_left_out(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     """Deny what was left out, and drop what was said of it before in the same sentence."""
-    if sentence.says(_INTENDED.first_words):
+    if sentence.says(_INTENDED.first_words) and talk.tells(_GIVEN_UP):
         _give_up(talk, sentence)
     if sentence.says(_AGAINST):
         _off_again(talk, sentence, before)
@@ -65,7 +66,8 @@ def _give_up(talk: Talk, sentence: list[Segment]) -> None:
         if meant and _GIVEN_UP.said_in(words):
             for draft in [*intended, *(d for d in segment.drafts if d.value == "removed")]:
                 draft.drop("only intended")
-        if _INTENDED.said_in(words) and _OFF.isdisjoint(words):
+        named = not _THINGS.isdisjoint(words) or any(d.slot in _MEANT for d in segment.drafts)
+        if named and _INTENDED.said_in(words) and _OFF.isdisjoint(words):
             meant = True
         if meant:
             intended += [d for d in segment.drafts if d.slot in _MEANT]

@@ -17,7 +17,7 @@ _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "
 _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
 FEWEST, MOST = 3, 10  # nails of a shoe
 _MOST_A_SIDE = 5  # "three a side, no, seven" is seven in all; common practice, no source
-_IN_THE = 2
+_IN_THE, _PAST_A_FOOT = 2, 5
 _NAILED_WITH = (["nailed", "with"], ["held", "with"], ["on", "with"])
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
 _FAR_ENOUGH = Fraction(3, 2)  # from the shoes' size to that of nails of some of them; common practice, no source
@@ -104,6 +104,8 @@ class NailNumbers(NumberContext):
 
     def _slim_ones(self, mention: Mention) -> bool:
         """ "Nails were fives, slim ones"; "fives, slims", "number five on both, slims"."""
+        if "," not in self._words[mention.end : mention.end + _PAST_A_FOOT]:
+            return False
         foot = self._talk.mention_starting(mention.end) or self._talk.mention_starting(mention.end + 1)
         end = foot.end if foot is not None and foot.get("feet") is not None else mention.end
         if self._words[end : end + 1] != [","]:

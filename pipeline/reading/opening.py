@@ -241,13 +241,15 @@ def _looked_in_on(talk: Talk, span: NameSpan, end: int) -> bool:
     behind = talk.words[span.end : end]
     before = talk.words[start : span.start]
     stop = next((i for i in range(end + 1, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
-    if not _HIS.isdisjoint(talk.words[end + 1 : stop]) or _seen_to(talk, span, end, stop):
+    if not _HIS.isdisjoint(talk.words[end + 1 : stop]):
         return False  # "saw Buck too. Trimmed him"
     nothing = not _NOTHING.isdisjoint([*before, *behind])
     if not nothing and (_BESIDE.isdisjoint(behind) or talk.tokens.texts[end : end + 1] == [","]):
         return False
     looked = not _LOOKED.isdisjoint([*before, *behind[:2]]) or behind[:2] == ["was", "there"]
-    return looked and not any(m.is_any(_OF_TRADE) for m in talk.starting_in(start, end))
+    if not looked or any(m.is_any(_OF_TRADE) for m in talk.starting_in(start, end)):
+        return False
+    return not _seen_to(talk, span, end, stop)
 
 
 def _seen_to(talk: Talk, span: NameSpan, end: int, stop: int) -> bool:

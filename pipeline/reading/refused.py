@@ -25,7 +25,7 @@ _REFUSED = Sayings(
     "says no", "leave it", "leave them", "leave those",
 )  # fmt: skip
 _STAYS, _LIGHT = (
-    frozenset({"in", "on", "as", "there", "alone"}),
+    frozenset({"in", "on", "as", "there", "alone", "with", "to", "at"}),
     frozenset({"in", "on", "the", "a", "for", "some", "any"}),
 )
 _STAYED = Sayings(

@@ -259,6 +259,10 @@ test_two_sizes_are_of_the_two_ends = reads(
             ["LF+RF+LH+RH nail_size 5", "LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work reset"],
         ),
         ("Trimmed all round. Ordered fives and sixes.", ["LF+RF+LH+RH work trim"]),
+        (
+            "New shoes all round, size two. Ones and twos in the box.",
+            ["LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work new_shoe"],
+        ),
         ("New shoes all round, size two and a half.", ["LF+RF+LH+RH shoe_size 2.5", "LF+RF+LH+RH work new_shoe"]),
     ]
 )

@@ -179,6 +179,8 @@ test_left_off_what_was_planned = reads(
         ("I planned to pull the hinds, so I left them off.", ["LH+RH work removed"]),
         ("The owner wanted the fronts off, so took them off and left them off.", ["LF+RF work removed"]),
         ("Shoes off in front. Left them off.", ["LF+RF work removed"]),
+        ("Pulled the fronts. He's going to grass so I left them off.", ["LF+RF work removed"]),
+        ("Fronts pulled. She wanted him comfortable so we left them off.", ["LF+RF work removed"]),
     ]
 )
 

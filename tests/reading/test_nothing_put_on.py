@@ -129,5 +129,7 @@ test_refused_with_no_word_more = reads(
             ["LF+RF packing putty absent", "LF+RF pad rim", "LF+RF work reset"],
         ),
         ("Thrush in the near fore, no thanks to the wet field.", ["LF finding thrush"]),
+        ("She wanted me to reset the hinds, leave it with me I said.", ["LH+RH work reset"]),
+        ("They asked for the fronts trimmed and I said leave them to me.", ["LF+RF work trim"]),
     ]
 )
