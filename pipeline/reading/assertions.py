@@ -21,12 +21,11 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.off_by_the_horse import drop_off_for_a_look
-from pipeline.reading.once_more import brewing_again, split_once_more
+from pipeline.reading.once_more import brewing_again, drop_spoken_again, split_once_more
 from pipeline.reading.plans import announce, plan, plan_one
 from pipeline.reading.put_in_then import plan_after_all
 from pipeline.reading.recalling import recall
 from pipeline.reading.refused import drop_refused
-from pipeline.reading.said_again import drop_spoken_again
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.scopes import ALWAYS_PLANNED
 from pipeline.reading.set_against import set_against
