@@ -72,9 +72,9 @@ def tell_elsewhere(talk: Talk, groups: Groups) -> None:
     "A bar on the near fore today, the off fore next time", "thrush in it last time, today it's the off fore".
     """
     for segment in talk.segments if talk.having("times") or talk.having("plans") else ():
-        if segment.drafts and any(not d.dropped for d in segment.drafts):
+        if not groups.get(segment.index) or any(not d.dropped for d in segment.drafts):
             continue
-        named = [g for g in groups.get(segment.index, []) if not g.anaphor]
+        named = [g for g in groups[segment.index] if not g.anaphor]
         if len(named) != 1:
             continue
         status = _time_alone(talk, segment, named[0])

@@ -122,7 +122,7 @@ def recall_then(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None
         _done_before(talk, sentence)
         _on_that_day(talk, sentence)
         _until_today(talk, sentence, previous)
-    if not sentence.says(_BEGINS) or not talk.tells(_THEN, _IT_WAS, _THAT_TIME):
+    if not talk.tells(_THEN, _IT_WAS, _THAT_TIME) or sentence.lacks(_BEGINS):
         return
     for position, segment in enumerate(sentence):
         if segment.drafts and not segment.present and (_points_then(talk, segment) or _graded_then(talk, segment)):

@@ -16,7 +16,7 @@ def widen_to_both(talk: Talk, sentence: Sentence, groups: Groups) -> None:
     for position, segment in enumerate(sentence if "feet" in sentence.classes else ()):
         if position:
             _widen_to_second(talk, sentence[position - 1], segment, groups)
-        if not groups[segment.index]:
+        if not groups[segment.index] or (segment.drafts and position != 1):
             continue
         both = segment.having("feet", "pair_in_hand")
         alone = len(both) == 1 and both[0].end - both[0].start == segment.end - segment.start

@@ -57,8 +57,8 @@ def copy_statements(talk: Talk, groups: dict[int, list[FootGroup]]) -> list[Copi
     copies: list[Copied] = []
     again = talk.tells(AS_MANY, SAME_SIZE)
     for segment in talk.segments:
-        own = any(draft.slot not in HORSE_SLOTS for draft in segment.drafts)
-        if own and not again and "same" not in segment.named:
+        same = again or "same" in segment.named
+        if not same and any(draft.slot not in HORSE_SLOTS for draft in segment.drafts):
             continue  # it tells what it tells by itself
         made = _copy_in(talk, segment, groups)
         for copy in made:
@@ -73,7 +73,7 @@ def _copy_in(talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]]) -
     copies: list[Copied] = []
     found = groups.get(segment.index, [])
     own = [d for d in segment.drafts if d.slot not in HORSE_SLOTS]
-    same = {m.readings["same"] for m in segment.having("same")}
+    same = {m.readings["same"] for m in segment.having("same")} if "same" in segment.named else set()
     if "same_size" in same and not segment.having("times", "neutral"):
         copies += _copy_again(talk, segment, groups, "same size", ("shoe_size",))
     if "same_stuff" in same and not segment.having("times", "neutral"):

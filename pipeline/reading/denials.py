@@ -107,7 +107,7 @@ def _mark_corrections(sentence: Sentence) -> None:
 def deny(talk: Talk, sentence: Sentence) -> None:
     _mark_corrections(sentence)
     denied = "denials" in sentence.classes
-    if not denied and not sentence.says(_DENYING):
+    if not denied and sentence.lacks(_DENYING):
         return
     for position, segment in enumerate(sentence):
         for cue in segment.having("denials", "before") if denied else ():
@@ -156,7 +156,7 @@ def _deny_answered(talk: Talk, sentence: list[Segment], position: int) -> None:
 
 def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     """ "They thought there was a keratoma but I couldn't find it", "her mum thinks laminitis. I don't reckon it is"."""
-    if not sentence.says(_AGAINST.first_words) or not talk.tells(_AGAINST):
+    if not talk.tells(_AGAINST) or sentence.lacks(_AGAINST.first_words):
         return
     for position, segment in enumerate(sentence):
         if segment.drafts or segment.having("feet"):
@@ -261,7 +261,7 @@ def _not_that_wild(talk: Talk, denied: Draft) -> None:
 
 def _gone_by_now(talk: Talk, sentence: Sentence) -> None:
     """ "Her heels aren't underrun anymore": what is denied was there once."""
-    for segment in sentence if sentence.says(_ANY_MORE) else ():
+    for segment in () if sentence.lacks(_ANY_MORE) else sentence:
         words = talk.words[segment.start : segment.end]
         if "anymore" in words or not {("any", "more"), ("any", "longer")}.isdisjoint(pairwise(words)):
             for draft in [d for d in segment.drafts if d.slot in ("finding", "gait") and d.status is Status.ABSENT]:

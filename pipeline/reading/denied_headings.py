@@ -27,7 +27,7 @@ _TURNS = ("but", ", but", "so", ", so", "though", "although", ", though", "excep
 
 def deny_under_heading(talk: Talk, sentence: Sentence, previous: Sentence) -> None:
     """Deny the findings that a heading of the sentence, or the one that is the sentence before, lists as not there."""
-    if not sentence.says(_CLOSING) and not previous.says(_CLOSING):
+    if sentence.lacks(_CLOSING) and previous.lacks(_CLOSING):
         return
     for position, segment in enumerate(sentence):
         if _heads(talk, sentence, position):
@@ -41,8 +41,7 @@ def deny_under_heading(talk: Talk, sentence: Sentence, previous: Sentence) -> No
 def _heads(talk: Talk, sentence: list[Segment], position: int) -> bool:
     """Whether the segment is such a heading: before a colon, or opening the sentence before a list with "or", "any"."""
     segment = sentence[position]
-    form = _form(talk, segment)
-    if form is None or segment.end >= len(talk.words) or segment.drafts:
+    if segment.drafts or (form := _form(talk, segment)) is None or segment.end >= len(talk.words):
         return False
     if talk.words[segment.end] == ":":
         return True
@@ -62,6 +61,8 @@ def _row(sentence: list[Segment], position: int) -> list[Segment]:
 
 
 def _form(talk: Talk, segment: Segment, forms: frozenset[tuple[str, ...]] = _HEADS) -> tuple[str, ...] | None:
+    if talk.words[segment.end - 1] not in _CLOSING and forms is _HEADS:
+        return None
     words = tuple(talk.words[segment.start : segment.end])
     for looked in _LOOKED if words[0] in _LOOKED_FOR else ():
         if words[: len(looked)] == looked and words != looked:

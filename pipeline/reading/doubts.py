@@ -152,7 +152,7 @@ def _single(name: str, feet: Feet) -> str | None:
 
 def doubt_either(talk: Talk, sentence: Sentence) -> None:
     """ "It's either a corn or a bruise": nobody knows which; not "no corn or bruise in either fore"."""
-    if not sentence.says(_EITHER):
+    if sentence.lacks(_EITHER):
         return
     drafts = [d for s in sentence for d in s.drafts if d.slot == "finding"]
     for one, other in pairwise(drafts):
@@ -183,7 +183,7 @@ def doubt_asked(talk: Talk, sentence: Sentence, previous: list[Segment], groups:
 
 def doubt_unseen(talk: Talk, sentence: Sentence) -> None:
     """ "I'd say it's an abscess", "an abscess, I couldn't get to it": an opinion of what lies hidden in the foot."""
-    if not sentence.says(_BEGINS) or not talk.tells(_OPINION, _NOT_REACHED):
+    if not talk.tells(_OPINION, _NOT_REACHED) or sentence.lacks(_BEGINS):
         return
     hidden = [d for s in sentence for d in s.drafts if d.value in _HIDDEN and talk.words[d.start - 1] not in _KNOWN]
     for segment in sentence if hidden else ():

@@ -49,7 +49,7 @@ def _unlisted(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Men
 
 def tells_a_year(talk: Talk, sentence: Sentence) -> bool:
     """Whether a segment closes with what may be a year of two digits."""
-    return sentence.says(_IN) and any(_short_year(talk, segment) for segment in sentence)
+    return not sentence.lacks(_IN) and any(_short_year(talk, segment) for segment in sentence)
 
 
 def _short_year(talk: Talk, segment: Segment) -> list[Mention]:

@@ -10,7 +10,7 @@ from dataclasses import replace
 from pipeline.reading.copying import AFFIRMED
 from pipeline.reading.foot_names import EXCEPT, resolve
 from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import MatchKind, Status
 
@@ -175,12 +175,13 @@ def _counts_anew(talk: Talk, out: Mention) -> bool:
     )
 
 
-def there_where_excepted(talk: Talk, sentence: list[Segment]) -> None:
+def there_where_excepted(talk: Talk, sentence: Sentence) -> None:
     """Add the finding on the feet that its denial leaves out, unless the sentence tells of them itself."""
+    graded = "severities" in sentence.classes
     for segment in sentence:
-        if segment.delimiter.endswith("except") or talk.words[segment.start] in _OPENING:
+        if graded and (segment.delimiter.endswith("except") or talk.words[segment.start] in _OPENING):
             _there_after_all(sentence, segment)
-        if not segment.drafts:
+        if not segment.drafts or "feet" not in segment.named:
             continue
         denied = [d for d in segment.drafts if d.slot == "finding" and d.status is Status.ABSENT and not d.dropped]
         names = [str(m.get("feet")) for m in segment.having("feet") if "-" in str(m.get("feet"))] if denied else []

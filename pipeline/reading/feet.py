@@ -54,18 +54,19 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
     groups: dict[int, list[FootGroup]] = {}
     hand: Feet | None = None
     horse, aside = -1, None
+    several = len({segment.horse for segment in talk.segments}) > 1
     for sentence in talk.sentences():
-        before, named = hand, False
+        before, named, footed = hand, False, False
         for segment in sentence:
             if segment.horse != horse:
                 hand, before, horse, aside = None, None, segment.horse, None
                 talk.across, talk.single_out = None, None
             found, hand = groups_of(talk, segment, hand, named)
             groups[segment.index] = of_the_others(talk, segment, groups, found)
-            named = named or bool(found)
+            named, footed = named or bool(found), footed or bool(groups[segment.index])
         if aside is not None and of_today(talk, sentence, groups, aside):
             hand, before, aside = aside.before, aside.before, None
-        alone = len({s.horse for s in sentence}) == 1
+        alone = not several or len({s.horse for s in sentence}) == 1
         for position, segment in enumerate(sentence):
             if not segment.drafts:
                 continue
@@ -77,10 +78,9 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 groups,
                 before if sentence[0].horse == segment.horse or position else None,
             )
-        if footed := any(groups[s.index] for s in sentence):
-            _where_it_was_put(talk, sentence, groups)
-            widen_to_both(talk, sentence, groups)
-            foot_told_behind(talk, sentence, groups)
+        if footed:
+            for told in (_where_it_was_put, widen_to_both, foot_told_behind) if len(sentence) > 1 else ():
+                told(talk, sentence, groups)
             _foot_behind_sentence(talk, sentence, groups)
             _except_feet(sentence, groups)
         foot_in_the_end(talk, sentence, groups)
@@ -155,19 +155,19 @@ def alone_said(talk: Talk, draft: Draft) -> bool:
 def _attach_segment(
     talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None
 ) -> None:
-    segment = sentence[position]
-    own = groups[segment.index]
+    segment, own = sentence[position], groups[sentence[position].index]
     for draft in segment.drafts:
         if draft.slot in HORSE_SLOTS:
             draft.feet = ()
-        if draft.slot in HORSE_SLOTS or draft.feet is not None:
+        if draft.feet is not None:
             continue  # told with its foot: "toe angles 53 and 51, left and right front"
         narrower = in_apposition(talk, sentence, position, groups)
-        wider = _nearest(draft, segment, own).feet if own else _told_or_hand(sentence, position, groups, hand)
-        if narrower is not None and (set(narrower) < set(wider) or not wider):
-            draft.feet = narrower
-            draft.note("foot: named more exactly behind")
-            continue
+        if narrower is not None:
+            wider = _nearest(draft, segment, own).feet if own else _told_or_hand(sentence, position, groups, hand)
+            if set(narrower) < set(wider) or not wider:
+                draft.feet = narrower
+                draft.note("foot: named more exactly behind")
+                continue
         if own:
             draft.feet = _as_well_as(talk, own) or _nearest(draft, segment, own).feet
             draft.note("foot: named beside it")
@@ -241,7 +241,7 @@ def _last_feet(talk: Talk, draft: Draft) -> Feet:
 
 def _statement_only(draft: Draft) -> bool:
     """Gait, lameness and laminitis take a foot only from their own statement."""
-    return (draft.slot in EITHER_SLOTS and draft.slot != "finding") or draft.value == "laminitis"
+    return draft.slot in EITHER_SLOTS and (draft.slot != "finding" or draft.value == "laminitis")
 
 
 def _goes_on_a_foot(sentence: list[Segment], position: int, draft: Draft) -> bool:
@@ -285,7 +285,7 @@ def _each_side(draft: Draft, segment: Segment, real: list[FootGroup]) -> list[Fo
 def _earlier_group(
     sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], draft: Draft | None = None
 ) -> FootGroup | None:
-    named = [s for s in sentence[:position] if groups[s.index]]
+    named = [s for s in sentence[:position] if groups[s.index]] if position else []
     if not named:
         return None
     both = contrasted(named, groups)

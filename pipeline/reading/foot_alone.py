@@ -120,8 +120,11 @@ def catching(talk: Talk, draft: Draft) -> bool:
 def foot_of_another_time(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
     """ "Next time leather pads, today I just reset the fronts": the one foot that is named, of the other time too."""
     named = next((s for s in sentence if groups[s.index]), sentence[0])
+    opens = not named.index or talk.tokens.lowers[named.start - 1] in SENTENCE_ENDS
+    if opens or not any(d.slot in SETUP_SLOTS for d in named.drafts):
+        return
     feet = {group.feet for s in sentence for group in groups[s.index]}
-    if len(feet) != 1 or not any(d.slot in SETUP_SLOTS for d in named.drafts):
+    if len(feet) != 1:
         return
     at, there = named.index, _time_of(named)
     while at and talk.tokens.lowers[talk.segments[at].start - 1] not in SENTENCE_ENDS:

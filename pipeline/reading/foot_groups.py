@@ -56,10 +56,10 @@ def one_of_several(draft: Draft, feet: Feet | None) -> Draft:
 
 def _where_left_out(talk: Talk, segment: Segment, mention: Mention) -> list[FootGroup]:
     """ "Eight nails apiece bar the near hind where I could only get six in"."""
-    where = next((i for i in range(mention.end, segment.end) if talk.words[i] in ("where", "which")), None)
-    if where is None or talk.left_out is None or "-" not in str(mention.get("feet")):
+    if talk.left_out is None or "-" not in str(mention.get("feet")):
         return []
-    return [FootGroup(where, where + 1, talk.left_out)]
+    where = next((i for i in range(mention.end, segment.end) if talk.words[i] in ("where", "which")), None)
+    return [FootGroup(where, where + 1, talk.left_out)] if where is not None else []
 
 
 def _of_the_one_left_out(talk: Talk, segment: Segment) -> bool:
@@ -78,11 +78,11 @@ def groups_of(
     talk: Talk, segment: Segment, hand: Feet | None, named: bool = False
 ) -> tuple[list[FootGroup], Feet | None]:
     found: list[FootGroup] = []
-    for mention in segment.having("feet"):
+    for mention in segment.having("feet") if "feet" in segment.named else ():
         name = mention.readings["feet"]
+        working = any(d.slot == "work" for d in segment.drafts)
         counted = mention.get("totals") is not None and hand is not None
         counted = counted and any(m.number is not None for m in segment.mentions)  # "six nails each foot": in hand
-        working = any(d.slot == "work" for d in segment.drafts)
         counted = counted and not (name == "in_hand" and talk.left_out)
         in_passing = name == "all" and told_of_in_passing(talk, segment, mention)
         if counted or in_passing or (is_no_foot(talk, mention) and not (working and the_lot(talk, mention))):
@@ -108,7 +108,7 @@ def groups_of(
     if not found and named and talk.left_out and _of_the_one_left_out(talk, segment):
         found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
         hand = talk.left_out if segment.drafts else hand
-    waiting = [d for d in segment.drafts if not named or d.value == "club_foot"]
+    waiting = [d for d in segment.drafts if not named or (d.slot == "finding" and d.value == "club_foot")]
     only_pointed = waiting and all(group.anaphor and talk.words[group.end - 1] == "it" for group in found)
     for draft in waiting if only_pointed else ():
         feet = _spoken_of_before(talk, segment, draft)
@@ -206,6 +206,9 @@ def _said_not_to_be(earlier: Draft) -> bool:
 
 def contrasted(sentence: list[Segment], groups: dict[int, list[FootGroup]], hand: Feet | None = None) -> Feet | None:
     """After "number two up front and number one behind" the shoeing of all of them is in hand again."""
+    footed = [groups[s.index] for s in sentence if groups[s.index]]
+    if len(footed) < _PAIR and (not footed or len(footed[0]) != _PAIR):
+        return None
     told = _told_of(sentence, groups)
     named = [s for s in sentence if s.index in told and s.horse == sentence[-1].horse]
     if named and len(groups[named[-1].index]) == _PAIR and setup_only(named[-1]):

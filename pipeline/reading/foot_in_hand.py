@@ -24,6 +24,7 @@ _BARED = ("trim", "removed")
 _POINTING = frozenset({"it", "that", "this", "there", "again", "back", "then", "same"})
 _EACH_OF_TWO = frozenset({"treatment", "packing", "pad"})
 _APIECE = frozenset({"nails", "shoe_size", "clips", "pad", "traction", *ANGLES, *LENGTHS})
+_SHARED = _EACH_OF_TWO | _APIECE
 _ADDED = frozenset({"traction", "clips", "pad", "packing", "wedge"})
 _KIND = frozenset({"shoe_size", "shoe_type", "shoe_material"})
 _ADDED_IN = 3  # sentences in a row that may tell what was added to some of the shoes
@@ -46,11 +47,13 @@ class Aside:
 def told_in_passing(sentence: Sentence, groups: Groups, before: Feet | None, aside: Aside | None) -> Aside | None:
     """What a sentence leaves that names one foot and tells nothing of today but a denial; else the one before."""
     named = {group.feet for s in sentence for group in groups[s.index]}
+    if len(named) > 1 or (not named and aside is None):
+        return None
     told = [d for s in sentence for d in s.drafts if d.slot not in HORSE_SLOTS]
     if not named:
         return None if told else aside  # "testers get nothing there now": the foot is in hand
     timed = sentence if "times" in sentence.classes else []
-    if len(named) > 1 or len(next(iter(named))) > 1 or any(s.having("times", "today") for s in timed):
+    if len(next(iter(named))) > 1 or any(s.having("times", "today") for s in timed):
         return None
     planned = "plans" in sentence.classes and any(s.having("plans") for s in sentence)
     planned = planned and not any(d.slot == "finding" for d in told)
@@ -66,8 +69,10 @@ def of_today(talk: Talk, sentence: Sentence, groups: Groups, aside: Aside | None
 
     Behind a plan so is all that is put on; behind a denial or an earlier time only a trim or reset said alone.
     """
+    if aside is None:
+        return False
     told = [d for s in sentence for d in s.drafts if d.slot not in HORSE_SLOTS]
-    if aside is None or not told or any(groups[s.index] for s in sentence) or sentence.says(_POINTING):
+    if not told or any(groups[s.index] for s in sentence) or sentence.says(_POINTING):
         return False
     if talk.tokens.lowers[sentence[0].start - 1] not in SENTENCE_ENDS:
         return False  # "studs on the near fore last time, reset for now": of the foot just named
@@ -122,18 +127,11 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
 
     The nails are of one size on all the feet that they were counted for.
     """
-    behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
-    told = range(draft.start, min(behind, len(talk.words)))
-    each = any(
-        (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] in _A_FOOT)
-        and talk.words[i + 1 : i + 2] not in _OF_ONE_FOOT
-        for i in told
-    )
     if draft.slot == "nail_size" and feet:
         nails = [d for s in talk.sentence(draft.segment.sentence) for d in s.drafts if d.slot == "nails" and d.feet]
         counted = nails[-1].feet if nails and nails[-1].end <= draft.start else None
         return counted if counted and set(feet) < set(counted) else feet  # "six in each, size fives"
-    if feet is None or not each:
+    if feet is None or draft.slot not in _SHARED or not _of_each(talk, draft):
         return feet
     if draft.slot == "nails" and len(feet) == _PAIR:
         return _of_both_pairs(talk, draft, feet)
@@ -144,6 +142,15 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
     if draft.slot not in _APIECE:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")
+
+
+def _of_each(talk: Talk, draft: Draft) -> bool:
+    behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
+    return any(
+        (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] in _A_FOOT)
+        and talk.words[i + 1 : i + 2] not in _OF_ONE_FOOT
+        for i in range(draft.start, min(behind, len(talk.words)))
+    )
 
 
 def _of_both_pairs(talk: Talk, draft: Draft, feet: Feet) -> Feet:
@@ -175,11 +182,13 @@ def _told_one_by_one(talk: Talk, draft: Draft) -> Feet:
 
 def feet_gone_over(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     """The feet on which the same kind of thing was told last, where the plan names none and they are not in hand."""
+    if draft.slot not in _WORN:
+        return None
     segment = draft.segment
     ahead = talk.words[max(segment.start, draft.start - _REACH) : draft.start]
     led = _leads_over(ahead)
     pointed = _IT & set(talk.words[draft.end : segment.end])
-    if draft.slot not in _WORN or not led or pointed:
+    if not led or pointed:
         return None
     if not any(s.having("plans") for s in talk.sentence(segment.sentence)):
         return None

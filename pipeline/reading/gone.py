@@ -57,7 +57,7 @@ _HORSE = HORSE_NOUNS | {"he", "she", "they", "horse", "lad", "girl"}
 def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups: Groups) -> None:
     """Findings that are said to be gone, on the feet they are gone from; ``earlier`` are the two sentences before."""
     cued = "resolutions" in sentence.classes
-    if not cued and not sentence.says(_STAYING):
+    if not cued and sentence.lacks(_STAYING):
         return
     previous = next((s for s in reversed(earlier) if any(p.drafts for p in s)), Sentence())
     for position, segment in enumerate(sentence):
@@ -78,7 +78,7 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
             ):
                 continue
             for draft in _gone(talk, sentence, position, cue, previous):
-                if _gone_then(segment, cue, draft) and not sentence.says(_STAYING):
+                if _gone_then(segment, cue, draft) and sentence.lacks(_STAYING):
                     continue
                 named = _naming(sentence, position, groups)
                 feet = _named(groups, named)
@@ -304,7 +304,7 @@ def no_longer(talk: Talk, sentence: Sentence, before: Sentence, groups: Groups) 
 
     ``before`` is the sentence before, of which that is said as well: "Thrush in both hinds last time. None now."
     """
-    for position, segment in enumerate(sentence if sentence.says(_BY_NOW) and sentence.says(_NOT_ANY) else ()):
+    for position, segment in enumerate(() if sentence.lacks(_BY_NOW) or sentence.lacks(_NOT_ANY) else sentence):
         _was_before(talk, sentence, position)
         near = sentence[:position] or [s for s in before if s.horse == segment.horse]
         told = [s for s in near if s.drafts]

@@ -25,8 +25,8 @@ def draft_again(talk: Talk, groups: Groups) -> None:
 
     Before places and degrees are given out, so that they go to this foot and not to the one before.
     """
-    for segment in [s for s in talk.segments if not s.drafts]:
-        named = [g for g in groups.get(segment.index, []) if not g.anaphor]
+    for segment in [s for s in talk.segments if not s.drafts and groups.get(s.index)]:
+        named = [g for g in groups[segment.index] if not g.anaphor]
         if len(named) != 1 or not _opens(talk, segment, named[0]):
             continue
         said = _said_of_it(talk, segment, groups)

@@ -35,20 +35,24 @@ _LEFT = frozenset({"left", "leave", "leaving"})
 _AWAY = frozenset({"off", "out"})
 _SMALL = frozenset({"the", "his", "her", "any", "on", "that", "of", "a", "all", "those", "usual"})
 _VERBS = _SKIPPED | _LEFT | {verb for verb, _ in _LED}
+_BEGINS = _VERBS | _STOP
 
 
 def deny_left_out(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     """Deny what was left out, and drop what was said of it before in the same sentence."""
-    if sentence.says(_INTENDED.first_words) and talk.tells(_GIVEN_UP):
-        _give_up(talk, sentence)
-    if sentence.says(_AGAINST):
+    if talk.tells(_GIVEN_UP):
+        if sentence.says(_INTENDED.first_words):
+            _give_up(talk, sentence)
+        if before.says(_INTENDED.first_words) and _GIVEN_UP.at(talk.words, sentence[0].start):
+            _give_up(talk, [*before, *sentence])
+    if not sentence.lacks(_AGAINST):
         _off_again(talk, sentence, before)
-    if before.says(_INTENDED.first_words) and _GIVEN_UP.at(talk.words, sentence[0].start):
-        _give_up(talk, [*before, *sentence])
+    if sentence.lacks(_BEGINS):
+        return
     for draft in [d for s in sentence for d in s.drafts if d.slot == "treatment"] if sentence.says(_STOP) else ():
         if talk.words[draft.start - 1] in _STOP:
             draft.drop("to be stopped")
-    if not sentence.says(_VERBS) or any(s.having("plans") for s in sentence):
+    if sentence.lacks(_VERBS) or ("plans" in sentence.classes and any(s.having("plans") for s in sentence)):
         return
     for segment in sentence:
         for draft in [d for d in segment.drafts if d.slot in _SLOTS and _left_out(talk, segment, d)]:

@@ -53,7 +53,7 @@ _ADVERBS = frozenset({"just", "only", "gladly", "rather", "probably", "maybe", "
 def drop_never_done(talk: Talk, sentence: Sentence) -> None:
     """Drop from the sentence what was only nearly done or would have been done."""
     _first_worn(talk, sentence)
-    if not sentence.says(_BEGINS) or not talk.tells(_NEARLY, _WOULD_HAVE, _MEANT):
+    if not talk.tells(_NEARLY, _WOULD_HAVE, _MEANT) or sentence.lacks(_BEGINS):
         return
     for position, segment in enumerate(sentence):
         for at in [i for i in range(segment.start, segment.end) if talk.words[i] in _BEGINS]:
@@ -65,7 +65,7 @@ def drop_never_done(talk: Talk, sentence: Sentence) -> None:
 
 def _first_worn(talk: Talk, sentence: Sentence) -> None:
     """ "Frog support pads, the first she's worn": how new they are to her, not how worn."""
-    for segment in sentence if sentence.says(_WORN) and sentence.says(_FIRST) else ():
+    for segment in () if sentence.lacks(_WORN) or sentence.lacks(_FIRST) else sentence:
         for draft in [d for d in segment.drafts if d.value == "worn"]:
             before = talk.words[segment.start : draft.start]
             by_her = before[-2:-1] in (["he"], ["she"]) or before[-3:-2] in (["he"], ["she"])

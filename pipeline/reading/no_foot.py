@@ -47,6 +47,7 @@ _TURNING = frozenset({
 })  # fmt: skip
 _WHAT_TURNS = frozenset({"it", "the", "that", "his", "her", "shoe", "bar", "clip", "foot"})
 _GOING_ROUND = frozenset({"round", "around", "starting", "begin", "beginning"})
+_LIKENED = frozenset({"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
 _OF_THEM = (["either", "of"], ["both", "of"], ["any", "of"], ["either", "one"])
 _DONE = frozenset({"shod", "done", "kept", "from", "lives", "living", "stabled", "trimmed", "been", "him", "her"})
 _ANSWERS = frozenset(
@@ -192,17 +193,16 @@ def told_of_in_passing(talk: Talk, segment: Segment, mention: Mention) -> bool:
 
 def is_no_foot(talk: Talk, mention: Mention) -> bool:
     """ "Match the right", "seen from the front": a foot that is only looked at, or none."""
-    if talk.words[mention.start : mention.end] == ["both"] and _two_findings_end(talk, mention.start):
+    last = talk.words[mention.end - 1]
+    if last == "both" and mention.end - mention.start == 1 and _two_findings_end(talk, mention.start):
         return True  # "heat and swelling both gone"
-    may_be_none = talk.words[mention.end - 1] in _MAY_BE_NO_FOOT
-    if names_no_foot(talk, mention) or (may_be_none and _something_else(talk, mention)):
+    if names_no_foot(talk, mention) or (last in _MAY_BE_NO_FOOT and _something_else(talk, mention)):
         return True
-    if (
-        "same" in talk.words[max(0, mention.start - 4) : mention.start]
-        and "as" in talk.words[max(0, mention.start - 2) : mention.start]
-    ):
-        return True  # "same size as the fronts"
     near = talk.words[max(0, mention.start - 2) : mention.start]
+    if "as" in near and "same" in talk.words[max(0, mention.start - 4) : mention.start]:
+        return True  # "same size as the fronts"
+    if _LIKENED.isdisjoint(near):
+        return False
     before = set(near[-1:] if near[-1:] == ["."] or near[:1] in (["."], [","]) else near)
     if "from" in before and _ANSWERS & set(talk.words[max(0, mention.start - 6) : mention.start]):
         before.discard("from")  # "nothing from the off fore"
@@ -212,7 +212,7 @@ def is_no_foot(talk: Talk, mention: Mention) -> bool:
         before.discard("than")  # "I did no more than trim the hinds"
     if near == ["like", "that"]:
         before.discard("like")  # "no heat, nothing like that in any of them"
-    return bool(before & {"match", "matches", "matching", "like", "than", "unlike", "from", "matched"})
+    return not _LIKENED.isdisjoint(before)
 
 
 def _two_findings_end(talk: Talk, at: int) -> bool:

@@ -29,6 +29,7 @@ _SAYING_SO = Sayings(
 )  # fmt: skip
 _IT_IS_THERE = Sayings("it 's there", "it is there", "they 're there", "they are there", "it 's in there")
 _BEGINS = _SAYING_SO.first_words | _IT | _NOT | {"left"}
+_BEHIND_IT = _IS | {"never", *(form[1] for turns in (_SAYING_SO, _IT_IS_THERE) for form in turns.forms)}
 _SOME = frozenset({"little", "bit", "some", "touch", "trace", "spot", "speck", "lot", "fair", "wee", "tail"})
 _OPENING = 5  # tokens at the head of a sentence that may answer the one before
 _SOME_WITHIN = 5
@@ -37,8 +38,9 @@ _SOME_WITHIN = 5
 def there_after_all(talk: Talk) -> None:
     """Findings thought to be gone, or hoped to be, that are said to be there still: they are of today."""
     for at in talk.where(_BEGINS):
-        end = _says_so(talk, at)
-        if not end or "if" in talk.words[max(0, at - 4) : at]:
+        if talk.words[at] in _IT and _BEHIND_IT.isdisjoint(talk.words[at + 1 : at + 2]):
+            continue
+        if not _says_so(talk, at) or "if" in talk.words[max(0, at - 4) : at]:
             continue
         for draft in _thought_gone(talk, at):
             _bring_back(draft, _feet_here(talk, at, draft), next(s for s in talk.segments if at < s.end))

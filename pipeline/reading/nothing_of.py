@@ -27,7 +27,7 @@ _ANSWERS = said_whole(
 def denied_of_its_kind(talk: Talk, sentence: Sentence, position: int) -> list[Draft]:
     """The drafts of the segment, and of the list that goes on, which "nothing … by way of" denies."""
     segment = sentence[position]
-    if not sentence.says(SAID_OF_NOTHING) or not talk.tells(_OF_THE_KIND):
+    if sentence.lacks(SAID_OF_NOTHING) or not talk.tells(_OF_THE_KIND):
         return []
     found = [d for d in segment.drafts if d.slot == "finding"]
     if not found:

@@ -26,7 +26,7 @@ _MOST_BETWEEN = 2  # words between the pointing word and the finding: "that quar
 
 def split_once_more(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     """Let the finding stand today, with a second fact for the time that it was there before."""
-    if not sentence.says(_BEFORE) or not talk.says(_BACK):
+    if sentence.lacks(_BEFORE) or not talk.says(_BACK):
         return
     for position, segment in enumerate(sentence):
         if not _tells_when(talk, segment) or any(d.slot == "finding" for d in segment.drafts):
@@ -45,7 +45,7 @@ def split_once_more(talk: Talk, sentence: Sentence, previous: list[Segment]) -> 
 
 def brewing_again(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     """ "She had laminitis last year, and I think she's brewing it again": of then, and suspected today."""
-    for position, segment in enumerate(sentence if sentence.says(_AGAIN) else ()):
+    for position, segment in enumerate(sentence if talk.tells(_COMING) and sentence.says(_AGAIN) else ()):
         words = talk.words[segment.start : segment.end]
         if segment.drafts or not _COMING.said_in(words) or words[-1] not in ("again", "back"):
             continue

@@ -71,17 +71,17 @@ _PLAN_TIMES = frozenset({
 
 def plan(talk: Talk, sentence: Sentence) -> None:
     end, planned = sentence[-1].end, "plans" in sentence.classes
-    asked = planned or ANY_SIGN.at(talk.words, sentence[0].start)
+    asked = planned or (talk.tells(ANY_SIGN) and ANY_SIGN.at(talk.words, sentence[0].start))
     conditions = [c for c in conditions_of(talk, sentence, end) if not when_due(talk, c[0])] if asked else []
     plans = _cues(talk, sentence)
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, _today_behind(talk, sentence, stop)) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
-    later = sentence.says(_LATER) or when_due(talk, sentence[0].start)
+    later = not sentence.lacks(_LATER) or when_due(talk, sentence[0].start)
     later = later or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
-    unplanned, due = planned or sentence.says(HAVE), talk.tells(_DUE)
+    unplanned, due = planned or not sentence.lacks(HAVE), talk.tells(_DUE)
     hanging = bool(depending or plans)
-    told, said_behind, bid = sentence.says(_TOLD_TO_DO), sentence.says(SAID_BEHIND), sentence.says(_GET)
+    told, said_behind, bid = not sentence.lacks(_TOLD_TO_DO), not sentence.lacks(SAID_BEHIND), not sentence.lacks(_GET)
     for position, segment in enumerate(sentence):
         if unplanned:
             _drop_unplanned(talk, sentence, position)
@@ -114,8 +114,8 @@ def plan(talk: Talk, sentence: Sentence) -> None:
 def _cues(talk: Talk, sentence: Sentence) -> list[Mention]:
     """What says that something is to be, the feet that need it among them."""
     plans = [m for s in sentence for m in s.having("plans", "before")] if "plans" in sentence.classes else []
-    plans += _feet_in_need(talk, sentence) if sentence.says(_NEED) else []
-    return plans + (needed(talk, sentence) if sentence.says(NEEDED) else [])
+    plans += [] if sentence.lacks(_NEED) else _feet_in_need(talk, sentence)
+    return plans + ([] if sentence.lacks(NEEDED) else needed(talk, sentence))
 
 
 def _feet_in_need(talk: Talk, sentence: Sentence) -> list[Mention]:
@@ -262,14 +262,14 @@ def _bid_sedate(talk: Talk, sentence: list[Segment], segment: Segment) -> None:
 
 def announce(talk: Talk, sentence: Sentence, announced: bool) -> bool:
     """ "Next trip's plan first.": what follows is planned, until today is spoken of; returns whether that goes on."""
-    if not (announced or sentence.says(_ANNOUNCING)) or sentence.says(_OF_TODAY):
+    if (not announced and sentence.lacks(_ANNOUNCING)) or sentence.says(_OF_TODAY):
         return False
     drafts = [d for s in sentence for d in s.drafts]
     if announced:
         for draft in drafts:
             plan_one(draft)
         return not drafts
-    return not drafts and sentence.says(_ANNOUNCING) and not sentence.says(_NO_PLAN)
+    return not drafts and sentence.says(_ANNOUNCING) and sentence.lacks(_NO_PLAN)
 
 
 def _drop_unmet(sentence: list[Segment], position: int, end: int) -> None:

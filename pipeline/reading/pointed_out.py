@@ -82,11 +82,12 @@ def names_no_foot(talk: Talk, mention: Mention) -> bool:
     """ "Call the vet on that canker", "the backs of her front shoes", "the off fore's the opposite": no foot meant."""
     if talk.words[mention.start : mention.end] == _CONTRARY:
         return _said_of_a_foot(talk, mention)
-    behind = talk.mention_starting(mention.end)
-    if talk.words[mention.end - 1] in _ENDS_OF_A_SHOE:
+    last = talk.words[mention.end - 1]
+    if last in _ENDS_OF_A_SHOE:
         return talk.words[mention.end : mention.end + 1] == ["of"]
-    pointed = talk.words[mention.end - 1] == "that" and behind is not None and behind.get("findings") is not None
-    return pointed and behind is not None and talk.words[behind.end : behind.end + 1] not in _A_FOOT
+    behind = talk.mention_starting(mention.end) if last == "that" else None
+    found = behind is not None and behind.get("findings") is not None
+    return found and behind is not None and talk.words[behind.end : behind.end + 1] not in _A_FOOT
 
 
 def _said_of_a_foot(talk: Talk, mention: Mention) -> bool:

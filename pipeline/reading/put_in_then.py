@@ -37,17 +37,18 @@ _WHEN = frozenset({"if", "when", "once", "next", "then", "unless", "."})
 
 def plan_after_all(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
     """Plan, on the feet that are named, what was asked about in this sentence or in the one before."""
-    if sentence.says(_TODAY):
+    if talk.tells(_DID_IT) and sentence.says(_TODAY):
         _done_today_after_all(talk, sentence)
     agreed = talk.tells(_WE_WILL, _THEY_ARE_ON)
-    if not (agreed or sentence.says(_SHALL)) or not (talk.having("plans", "unmet") or talk.having("wishes")):
+    shall = not sentence.lacks(_SHALL)
+    if not (agreed or shall) or not (talk.having("plans", "unmet") or talk.having("wishes")):
         return
     for position, segment in enumerate(sentence if agreed else ()):
         if _closed(talk, segment, _WE_WILL, _WHEN):
             _as_asked(segment, [*before, *sentence[: position + 1]], Status.PLANNED)
         elif _closed(talk, segment, _THEY_ARE_ON, _NOW):
             _as_asked(segment, [*before, *sentence[: position + 1]], Status.PRESENT)
-    for position, segment in enumerate(sentence if sentence.says(_SHALL) else ()):
+    for position, segment in enumerate(sentence if shall else ()):
         words = set(talk.words[segment.start : segment.end])
         feet = [m for m in segment.having("feet") if m.get("feet")]
         if segment.drafts or len(feet) > 1 or not (words & _PUTTING and words & _THEM and words & _SHALL):

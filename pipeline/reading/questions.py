@@ -69,7 +69,7 @@ def mark_sought(talk: Talk, groups: Groups) -> None:
     _drop_called_to_mind(talk)
     for sentence in talk.sentences():
         asked = talk.words[sentence[-1].end : sentence[-1].end + 1] == ["?"]
-        asking, speaking = sentence.says(_MAY_ASK), sentence.says(_SPEAKING)
+        asking, speaking = not sentence.lacks(_MAY_ASK), not sentence.lacks(_SPEAKING)
         if asked:
             _drop_fittings_answered_no(talk, sentence)
         for position, segment in enumerate(sentence if asked or asking or speaking or sought else ()):
@@ -229,6 +229,8 @@ def brought_up(talk: Talk, segment: Segment) -> bool:
 def _asked_by_others(talk: Talk, segment: Segment) -> list[Draft]:
     """ "They asked was he foundered", "she wondered had it a corn": the findings of a question told."""
     words = talk.words[segment.start : segment.end]
+    if _ASKED.isdisjoint(words):
+        return []
     at = next((i for i, pair in enumerate(pairwise(words)) if pair[0] in _ASKED and pair[1] in _ASKING), None)
     if at is None or words[at + 2 : at + 3] not in _ASKED_OF or _asked_myself(talk, segment, at):
         return []

@@ -44,7 +44,7 @@ _RATHER = Sayings("or rather there was", "rather there was", "or there was", "i 
 def recall(talk: Talk, sentence: Sentence) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
     recalled = went_on = been = False
-    timed = "times" in sentence.classes or sentence.says(_TELLING_WHEN) or tells_a_year(talk, sentence)
+    timed = "times" in sentence.classes or not sentence.lacks(_TELLING_WHEN) or tells_a_year(talk, sentence)
     if not timed and not any(segment.drafts for segment in sentence):
         return
     by_word = [rule for rule, words in _BY_WORD if not words.isdisjoint(sentence.words)]
@@ -60,8 +60,8 @@ def recall(talk: Talk, sentence: Sentence) -> None:
             if not cues:
                 continue
         recalled = recalled and (bool(cues) or not (_turns_to_today(segment, been=been) or to_come(segment)))
-        if not (recalled or cues) and position and segment.drafts:
-            _recall_with_it(talk, sentence, position)
+        if not (recalled or cues) and position and segment.drafts and _lame_with_it(talk, sentence, position):
+            _recall_all(segment.drafts)
         opens = bool(cues) and _opens_what_follows(talk, sentence, position, cues[0])
         if cues and not segment.drafts:
             _recall_all(that_was_then(talk, sentence, position, cues))
@@ -149,27 +149,22 @@ def _treated_by_others(talk: Talk, segment: Segment) -> None:
             recall_one(draft)
 
 
-def _recall_with_it(talk: Talk, sentence: Sentence, position: int) -> None:
-    if _lame_with_it(talk, sentence, position):
-        for draft in sentence[position].drafts:
-            recall_one(draft)
-
-
 def _lame_with_it(talk: Talk, sentence: list[Segment], position: int) -> bool:
     """ "She had an abscess last month, three out of five lame on it": as lame as she was then."""
     segment, before = sentence[position], sentence[position - 1].drafts
-    words = talk.words[segment.end - 2 : segment.end]
-    then = bool(before) and before[-1].slot == "finding" and before[-1].status is Status.HISTORY
+    if not before or before[-1].slot != "finding" or before[-1].status is not Status.HISTORY or segment.own_clause:
+        return False
     only = bool(segment.drafts) and all(d.slot in ("lameness", "gait") for d in segment.drafts)
-    return then and only and not segment.own_clause and words in (["on", "it"], ["with", "it"])
+    return only and talk.words[segment.end - 2 : segment.end] in (["on", "it"], ["with", "it"])
 
 
 def _as_steep_as_then(sentence: list[Segment], position: int) -> None:
     """ "He had wedge pads last time, four degree": so many degrees had the wedge that was just told of."""
     segment, before = sentence[position], sentence[position - 1].drafts if position else []
-    then = bool(before) and before[-1].value == "wedge" and before[-1].status is Status.HISTORY
-    alone = len(segment.drafts) == 1 and segment.drafts[0].slot == "wedge" and not segment.own_clause
-    if then and alone and segment.joined_by(",") and not segment.having("times", "today"):
+    if not before or len(segment.drafts) != 1 or segment.drafts[0].slot != "wedge" or segment.own_clause:
+        return
+    then = before[-1].value == "wedge" and before[-1].status is Status.HISTORY
+    if then and segment.joined_by(",") and not segment.having("times", "today"):
         segment.drafts[0].feet = segment.drafts[0].feet or before[-1].feet
         recall_one(segment.drafts[0])
 
@@ -190,7 +185,7 @@ def _taken_off(talk: Talk, segment: Segment) -> None:
 def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
     segment = sentence[position]
     _as_steep_as_then(sentence, position)
-    if not segment.drafts or not _closed_by_then(talk, segment):
+    if not talk.says(_THEN) or not _closed_by_then(talk, segment):
         return
     if any(d.slot == "next_visit_weeks" for s in sentence[:position] for d in s.drafts):
         return  # "I'm back in a week, and I'd say a full pad on it then"
@@ -236,7 +231,7 @@ _LEFT = frozenset(
 _LEFT_BY_IT = frozenset({"scar", "scars", "mark", "hole", "track", "tract", "site", "cavity", "remains"})
 _FOUND_THEN = frozenset({"found", "diagnosed", "spotted", "noticed", "picked"})
 _HAPPENED = frozenset({"overreached", "reached", "forged", "interfered", "limped", "hobbled", "nodded", "grabbed"})
-_TELLING_WHEN = frozenset({"when", "before"})
+_TELLING_WHEN, _THEN = frozenset({"when", "before"}), frozenset({"then"})
 _NO_TIME_TO_STAND = frozenset(
     {"had been", "he'd been", "she'd been", "he was in", "she was in", "been wearing", "before i came", "wore"}
     | {"he 'd been", "she 'd been", "had him in", "had her in", "i had him in", "i had her in", "before this"}

@@ -40,6 +40,7 @@ _COMING_ON = Sayings(
                    "on monday", "on tuesday", "on wednesday", "on thursday", "on friday", "in a", "in two", "in the",
                    "then", "later", "after")),
 )  # fmt: skip
+_THINGS = PLANNABLE - ALWAYS_PLANNED
 _CUT_IT = (
     ["cut", "it"], ["be", "enough"], ["shift", "it"], ["shift", "that"], ["touch", "it"], ["touch", "that"],
     ["do", "it"],
@@ -55,11 +56,11 @@ SAID_BEHIND = _ENOUGH | {"would", "'d", "might", "may", "could", "should", "will
 
 def say_behind(talk: Talk, segment: Segment, plan: Callable[[Draft], None]) -> None:
     """Plan, or drop, the things that what follows says are not on today."""
-    own = [d for d in segment.drafts if d.slot in PLANNABLE - ALWAYS_PLANNED]
+    own = [d for d in segment.drafts if d.slot in _THINGS]
     if not own:
         return
     for turns, to_come in ((_WOULD_DO, True), (_NOT_COME, True), (_COMING_ON, True), (_TOO_MUCH, False)):
-        for at, _ in turns.within(talk.words, segment.start + 1, segment.end):
+        for at, _ in turns.within(talk.words, segment.start + 1, segment.end) if talk.tells(turns) else ():
             for draft in _said_of(talk, own, at):
                 if to_come:
                     plan(draft)

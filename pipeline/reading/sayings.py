@@ -1,24 +1,41 @@
-"""Fixed turns of words, looked up by their first word: a memo is held only against those that could begin there."""
+"""Fixed turns of words, looked up by their first two: a memo is held only against those that could begin there."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
+from typing import ClassVar, TypeVar
 
-# The turns that begin with one word, in their order: by their second word, with those of one word; "": these alone.
-_Begun = dict[str, list[list[str]]]
+Thing = TypeVar("Thing")
+# What begins with one word, in its order: by its second word, with what is of one word; "": this alone.
+_Begun = dict[str, list[Thing]]
 
 
 class Sayings:
     """Some turns of words ("it 's back": tokens with blanks between them), in the order in which they are tried."""
 
+    made = 0
+    _all: ClassVar[dict[str, _Begun[Sayings]]] = {}
+
     def __init__(self, *forms: str) -> None:
         self.forms = [form.split() for form in forms]
-        self._by_first: dict[str, _Begun] = {}
+        Sayings.made += 1
+        self._by_first: dict[str, _Begun[list[str]]] = {}
         for words in self.forms:
-            _begin(self._by_first.setdefault(words[0], {"": []}), words)
+            _begin(self._by_first.setdefault(words[0], {"": []}), words, words)
+            _begin(self._all.setdefault(words[0], {"": []}), words, self)
         self.first_words = frozenset(self._by_first)
-        self.alone = frozenset(words[0] for words in self.forms if len(words) == 1)
-        self.first_two = frozenset((words[0], words[1]) for words in self.forms if len(words) > 1)
+
+    @classmethod
+    def beginning(cls, words: Sequence[str]) -> dict[Sayings, list[int]]:
+        """The tokens at which each of all that were made may begin, by its first two words."""
+        found: dict[Sayings, list[int]] = {}
+        for index, (word, behind) in enumerate(pairwise((*words, ""))):
+            if word in cls._all:
+                begun = cls._all[word]
+                for sayings in begun[behind] if behind in begun else begun[""]:
+                    found.setdefault(sayings, []).append(index)
+        return found
 
     def at(self, words: Sequence[str], index: int) -> list[str]:
         """The words of the first that stands at the token; none where none does, nor behind the last token."""
@@ -44,13 +61,12 @@ class Sayings:
                 yield index, form
 
 
-def _begin(begun: _Begun, words: list[str]) -> None:
-    """Take in one more, behind those that it has."""
-    if len(words) > 1:
-        begun.setdefault(words[1], [*begun[""]]).append(words)
-        return
-    for forms in begun.values():
-        forms.append(words)
+def _begin(begun: _Begun[Thing], words: list[str], thing: Thing) -> None:
+    """Take in one more under its words, behind those that are there; each once."""
+    told = [begun.setdefault(words[1], [*begun[""]])] if len(words) > 1 else begun.values()
+    for things in told:
+        if things[-1:] != [thing]:
+            things.append(thing)
 
 
 def said_whole(*forms: str) -> frozenset[tuple[str, ...]]:

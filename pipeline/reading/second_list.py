@@ -28,11 +28,13 @@ def foot_of_second_list(
     """
     segment = sentence[position]
     same = [d for s in sentence[:position] for d in s.drafts if d.slot == draft.slot and d.feet]
+    if not same or segment.own_clause:
+        return None
     counted = isinstance(draft.value, Fraction) or draft.slot in SIZED_SLOTS
     headed = segment.having("pulse_heads") or segment.having("tester_heads")
     told = any(set(d.feet or ()) & set(before.feet) and (counted or headed or d.value == draft.value) for d in same)
     joined = counted or (position + 1 < len(sentence) and sentence[position + 1].joined_by("and", "plus", "&"))
-    if not told or not joined or segment.own_clause or segment.having("times", "history"):
+    if not told or not joined or segment.having("times", "history"):
         return None  # "she took fives in front last year, she's a six now, and a five behind"
     for later in sentence[position + 1 :]:
         if later.delimiter not in LISTED_BY or not later.drafts or later.own_clause:

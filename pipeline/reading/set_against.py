@@ -34,7 +34,7 @@ _USED = SETUP_SLOTS | {"treatment"}
 
 def set_against(talk: Talk, sentence: Sentence) -> None:
     """Drop, or put back in time, what such words speak of."""
-    if not sentence.says(_BEGINS) or not talk.tells(INSTEAD, _GIVEN_UP, _WATCHING, _FEARED):
+    if not talk.tells(INSTEAD, _GIVEN_UP, _WATCHING, _FEARED) or sentence.lacks(_BEGINS):
         return
     for segment in sentence:
         for draft in [d for d in segment.drafts if not d.dropped and d.status is Status.PRESENT]:

@@ -95,7 +95,7 @@ def _doubted_in_the_end(drafts: list[Draft]) -> None:
 
 def settle_guess(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
     """ "Might be a corn. It is.", "I suspected a corn and I was wrong": what is doubted and settled in a clause."""
-    if not sentence.says(_SETTLING):
+    if sentence.lacks(_SETTLING):
         return
     for position, segment in enumerate(sentence):
         words = [word for word in talk.words[segment.start : segment.end] if word not in _LEADING]

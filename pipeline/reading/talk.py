@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Container, Iterable, Iterator
+from collections.abc import Callable, Container, Iterable, Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
-from itertools import chain, pairwise
+from itertools import chain
 from typing import TypeVar
 
 from pipeline.reading.mentions import LITTLE_WORDS, PLACE, Mention
@@ -45,15 +45,6 @@ def by_sentence(segments: Iterable[Segment]) -> dict[int, list[Segment]]:
     return grouped([(segment.sentence, segment) for segment in segments])
 
 
-def _still(mentions: Iterable[Mention], name: str, canonical: str | None) -> list[Mention]:
-    """Of the mentions those that are not dropped and may still belong to the class (with that canonical name)."""
-    return [
-        mention
-        for mention in mentions
-        if not mention.dropped and name in mention.readings and canonical in (None, mention.readings[name])
-    ]
-
-
 @dataclass(eq=False, slots=True)
 class Segment:
     """A stretch between commas and conjunctions, in tokens ``[start, end)``.
@@ -79,7 +70,11 @@ class Segment:
 
     def having(self, name: str, canonical: str | None = None) -> list[Mention]:
         """The segment's mentions that may belong to the class ``name`` (with that canonical name)."""
-        return _still(self.named[name], name, canonical) if name in self.named else []
+        found = []
+        for mention in self.named.get(name, ()):
+            if not mention.dropped and name in mention.readings and canonical in (None, mention.readings[name]):
+                found.append(mention)
+        return found
 
     def draft(self, draft: Draft) -> None:
         """Take in a draft at its place in the order of the words."""
@@ -99,17 +94,19 @@ class Segment:
 class Sentence(list[Segment]):
     """The segments of one sentence, with the words between its first and its last and the classes these may belong to.
 
-    What a rule waits for is asked here once, instead of segment by segment. Not for marks.
+    What a rule waits for is asked here once, instead of segment by segment: whether it ``lacks`` all of the words, or
+    says any of them. Not for marks.
     """
 
     def __init__(self, segments: Iterable[Segment] = (), words: Iterable[str] = ()) -> None:
         super().__init__(segments)
         self.words = frozenset(words)
-        self.classes = frozenset[str]().union(*(segment.named for segment in self))
+        self.lacks: Callable[[frozenset[str]], bool] = self.words.isdisjoint
+        self.classes: frozenset[str] = frozenset().union(*[segment.named for segment in self])
 
     def says(self, words: frozenset[str]) -> bool:
         """Whether any of the words stands in the sentence."""
-        return not self.words.isdisjoint(words)
+        return not self.lacks(words)
 
 
 @dataclass(eq=False, slots=True)
@@ -178,7 +175,8 @@ class Talk:
     putting_right: set[int] = field(default_factory=set)
     _said: frozenset[str] = frozenset()
     _places: dict[str, list[int]] | None = None
-    _pairs: frozenset[tuple[str, str]] | None = None
+    _begun: dict[Sayings, list[int]] = field(default_factory=dict)
+    _looked: int = 0  # how many of them there were
     _turns: dict[Sayings, bool] = field(default_factory=dict)
     _grouped: tuple[list[Segment], dict[int, Sentence]] | None = None
     _starting: dict[int, list[Mention]] = field(default_factory=dict)
@@ -201,26 +199,22 @@ class Talk:
 
     def tells(self, *sayings: Sayings) -> bool:
         """Whether any of the fixed turns of words stands in the memo, each of which is looked for once."""
+        if self._looked < Sayings.made:
+            self._begun, self._looked = Sayings.beginning(self.words), Sayings.made
         for turns in sayings:
-            if turns not in self._turns:
-                self._turns[turns] = self._turned(turns)
-            if self._turns[turns]:
-                return True
+            if turns in self._begun:
+                if turns not in self._turns:
+                    self._turns[turns] = next(self._stand(turns), None) is not None
+                if self._turns[turns]:
+                    return True
         return False
-
-    def _turned(self, turns: Sayings) -> bool:
-        if self._pairs is None:
-            self._pairs = frozenset(pairwise(self.words))
-        if not self._said.isdisjoint(turns.alone):
-            return True
-        return not self._pairs.isdisjoint(turns.first_two) and next(self._stand(turns), None) is not None
 
     def turns(self, turns: Sayings) -> Iterator[tuple[int, list[str]]]:
         """Each token where one of the fixed turns of words begins, with its words, from left to right."""
         return self._stand(turns) if self.tells(turns) else iter(())
 
     def _stand(self, turns: Sayings) -> Iterator[tuple[int, list[str]]]:
-        for index in self.where(turns.first_words):
+        for index in self._begun[turns]:
             if form := turns.at(self.words, index):
                 yield index, form
 
@@ -317,7 +311,11 @@ class Talk:
         """The memo's mentions that may belong to the class ``name`` (with that canonical name)."""
         if len(self.mentions) != self._classed:
             self._named, self._classed = by_class(self.mentions), len(self.mentions)
-        return _still(self._named[name], name, canonical) if name in self._named else []
+        found = []
+        for mention in self._named.get(name, ()):
+            if not mention.dropped and name in mention.readings and canonical in (None, mention.readings[name]):
+                found.append(mention)
+        return found
 
     def holding(self, index: int) -> list[Mention]:
         """The mentions that claim the token; only once their places are fixed."""

@@ -77,8 +77,8 @@ def grade_then_and_now(talk: Talk) -> None:
     if talk.having("number"):
         _lamer_then(talk)
     if talk.says(_NOW):
-        for segment in [s for s in talk.segments if s.having("times", "today") and s.having("severities")]:
-            finding = _graded_now(talk, segment)
+        for segment in [s for s in talk.segments if "severities" in s.named and s.having("times", "today")]:
+            finding = _graded_now(talk, segment) if segment.having("severities") else None
             if finding is None or _told_since(talk, finding, segment):
                 continue
             then = _degree_then(talk, finding, segment)

@@ -25,7 +25,7 @@ _NOT_SEEN = Sayings(
     "not that i saw", "can't see it", "ca n't see it", "did n't see any of it", "saw none of it", "do n't see it",
 )  # fmt: skip
 _TO_BE = frozenset({("'d", "be"), ("would", "be"), ("to", "be"), ("to", "see"), ("to", "find"), ("to", "go")})
-_UNSOUND = frozenset({"lame", "short_stride"})
+_GAITS, _UNSOUND = frozenset({"gait", "lameness"}), frozenset({"lame", "short_stride"})
 _IN_PART = Sayings(
     "on the straight", "on a straight", "in a straight", "on straight", "in straight lines", "on the straightaway",
     "at the walk", "at a walk", "at walk", "in walk", "in the walk", "walking", "walked", "walks", "at the trot",
@@ -61,9 +61,12 @@ def drop_thought_lame(talk: Talk, sentences: list[Sentence]) -> None:
 
 def _found_sound(talk: Talk, before: list[Segment], sentence: list[Segment], after: list[Segment]) -> None:
     """ "I thought he was lame on the off fore, but he's sound", "lame last week and sound today"."""
+    gaits = [d for s in sentence for d in s.drafts if d.slot in _GAITS and not d.dropped]
+    own = [d for d in gaits if d.status in (Status.PRESENT, Status.SUSPECTED)]
+    if not own:
+        return
     after = after if after and after[0].horse == sentence[0].horse else []
     drafts = [d for s in (*sentence, *after) for d in s.kept]
-    own = [d for s in sentence for d in s.drafts if d.status in (Status.PRESENT, Status.SUSPECTED) and not d.dropped]
     for draft in [d for d in own if d.slot == "gait" and d.value == "sound" and _hoped(talk, sentence, d)]:
         draft.drop("only hoped for")
     for draft in [d for d in own if d.slot == "gait" and d.value != "sound" and _only_thought(talk, sentence, d)]:
@@ -84,7 +87,7 @@ def _found_sound(talk: Talk, before: list[Segment], sentence: list[Segment], aft
 
 def _sound_in_part(talk: Talk, sentence: Sentence, after: list[Segment]) -> None:
     """ "Sound on the straight, but on the circle he's lame left hind": the lameness stands, and he is not sound."""
-    sound = [d for s in sentence for d in s.drafts if (d.slot, d.value) == ("gait", "sound") and not d.dropped]
+    sound = [d for s in sentence for d in s.drafts if d.slot == "gait" and d.value == "sound" and not d.dropped]
     for draft in [d for d in sound if d.status is Status.PRESENT and _told_in_part(talk, d, _IN_PART)]:
         near = [*sentence, *(s for s in after if s.horse == draft.segment.horse)]
         told = [d for s in near for d in s.drafts if d.status is Status.PRESENT and not d.dropped]
@@ -131,8 +134,11 @@ def _misnamed(talk: Talk, denial: Draft) -> bool:
 
 def _told_of(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:
     """ "They warned me he was dangerous, stood like a lamb for me": how he stood for others."""
+    own = [d for s in sentence for d in s.drafts if d.slot == "manner"]
+    if not own:
+        return
     stood = [d for s in (*sentence, *after) if s.horse == sentence[0].horse for d in s.drafts if d.slot == "manner"]
-    for draft in [d for s in sentence for d in s.drafts if d.slot == "manner" and d.status is Status.PRESENT]:
+    for draft in [d for d in own if d.status is Status.PRESENT]:
         before = set(talk.words[sentence[0].start : draft.start])
         others = {d.value for d in stood if d.start >= draft.end and d.value != draft.value and not d.dropped}
         if not others or not before & (THOUGHT | _WARNED):

@@ -34,12 +34,13 @@ def told_apart(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootG
 
 def _single_feet(sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> list[str] | None:
     """The feet named one by one in a sentence, in order; None where several are named at once."""
-    named = [g.feet for s in sentence for g in groups.get(s.index, []) if not g.anaphor]
-    if not named:
-        return None
-    if any(len(feet) != 1 for feet in named) or len({s.horse for s in sentence}) > 1:
-        return None
-    return list(dict.fromkeys(feet[0] for feet in named))
+    named: list[str] = []
+    for group in [g for s in sentence for g in groups.get(s.index, ()) if not g.anaphor]:
+        if len(group.feet) != 1:
+            return None
+        if group.feet[0] not in named:
+            named.append(group.feet[0])
+    return named if named and len({s.horse for s in sentence}) == 1 else None
 
 
 def those(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
@@ -102,8 +103,8 @@ def of_the_others(
     talk: Talk, segment: Segment, groups: dict[int, list[FootGroup]], found: list[FootGroup]
 ) -> list[FootGroup]:
     """ "Near fore, heat. The other three are fine, no heat in those": a denial behind feet that were only named."""
-    before = talk.segments[segment.index - 1] if segment.index else None
-    if before is None or before.drafts or not segment.drafts or not segment.having("denials"):
+    before = talk.segments[segment.index - 1] if segment.index and segment.drafts else None
+    if before is None or before.drafts or not segment.having("denials"):
         return found
     names = [m.readings["feet"] for m in before.having("feet")]
     near = before.horse == segment.horse and segment.sentence - before.sentence <= 1

@@ -50,7 +50,7 @@ _TRYING = _BEGINS | {"too"}
 
 def drop_not_used(talk: Talk, sentence: Sentence, after: list[Segment]) -> None:
     """Drop what the sentence, or the next one, says to have been put away again or not to have fitted."""
-    if not sentence.says(_TRYING):
+    if sentence.lacks(_TRYING):
         return
     start, end = sentence[0].start, sentence[-1].end
     drafts = [d for s in sentence for d in s.drafts if d.slot in _SLOTS and not d.dropped]

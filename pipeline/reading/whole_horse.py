@@ -68,18 +68,18 @@ def _shoe_told(talk: Talk, draft: Draft, hand: Feet) -> bool:
 
 def in_every(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:
     """ "Eight nails in every shoe": every foot that was shod."""
-    if draft.slot == "shoe_state" or draft.value == "removed":
+    if draft.slot == "shoe_state" or (draft.slot == "work" and draft.value == "removed"):
         return _every_shoe(talk, draft, hand)
     if draft.slot == "nail_size" and talk.words[draft.segment.start] == "all":
         return _all_counted(talk, draft)
     if draft.slot in ("shoe_material", "shoe_type"):
         return _all_of_it(talk, draft, hand)
-    if draft.value == "new_shoe":
+    if draft.slot == "work" and draft.value == "new_shoe":
         return _all_new(talk, draft, hand)
-    throughout = talk.words[draft.end : draft.end + 1] == ["throughout"]
-    every = "every" in talk.words[draft.start : draft.end + 3]
     if draft.slot not in ("nails", "nail_size"):
         return None
+    throughout = talk.words[draft.end : draft.end + 1] == ["throughout"]
+    every = "every" in talk.words[draft.start : draft.end + 3]
     if _OF_THE_THREE in (talk.words[at : at + 3] for at in range(draft.end, draft.end + 3)):
         three = shod_so_far(talk, draft.segment)  # "reset both fronts and reset the near hind, … of the three"
         return three if len(three) == len(FEET) - 1 else None

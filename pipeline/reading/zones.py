@@ -58,7 +58,7 @@ def attach_zones(talk: Talk, groups: Groups) -> None:
 
 def _place_high_sides(talk: Talk) -> None:
     """ "Right hind is high on the inside": the side is a part of the phrase itself."""
-    for draft in [d for d in talk.drafts if d.value == "imbalance" and d.zone is None]:
+    for draft in [d for d in talk.drafts if d.slot == "finding" and d.value == "imbalance" and d.zone is None]:
         sides = [_HIGH_ON[w] for w in talk.words[draft.start : draft.end] if w in _HIGH_ON]
         draft.zone = sides[0] if len(set(sides)) == 1 else None
 
@@ -131,7 +131,7 @@ def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Ment
 
 
 def _zone_words(segment: Segment) -> list[Mention]:
-    zones = segment.having("zones")
+    zones = segment.having("zones") if "zones" in segment.named else []
     claimed = {i for d in segment.drafts for i in d.evidence} if zones else set()
     return [m for m in zones if m.get("not_facts") is None and claimed.isdisjoint(m.literal)]
 

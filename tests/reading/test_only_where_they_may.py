@@ -100,6 +100,8 @@ def test_a_memo_knows_whether_it_tells_of_a_turn(words: str, told: bool) -> None
     turns = sayings.Sayings("nearly", "came near")
     assert talk.tells(turns) is told
     assert talk.tells(sayings.Sayings("of no such words"), turns) is told
+    late = sayings.Sayings("pulled it", "near to it")  # made after the memo was looked through
+    assert talk.tells(late) is ("pulled it" in words or "near to it" in words)
 
 
 def test_words_and_turns_are_looked_for_only_where_they_stand() -> None:
@@ -123,6 +125,9 @@ def test_a_sentence_knows_its_words_and_classes_and_holds_its_drafts() -> None:
         for sentence in talk.sentences():
             start, end = sentence[0].start, sentence[-1].end
             assert sentence.words == set(talk.words[start:end])
+            for turns in ASKED:
+                told = any(word in turns.first_words for word in talk.words[start:end])
+                assert (sentence.says(turns.first_words), sentence.lacks(turns.first_words)) == (told, not told)
             assert sentence.classes >= {name for s in sentence for m in s.mentions for name in m.readings}
             for draft in (d for s in sentence for d in s.drafts):
                 assert start <= draft.start < end

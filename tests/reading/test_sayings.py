@@ -26,3 +26,14 @@ def test_each_place_within_a_stretch() -> None:
 
 def test_the_words_that_they_begin_with() -> None:
     assert SAYINGS.first_words == {"it", "no", "back"}
+
+
+def test_a_memo_is_looked_through_once_for_all() -> None:
+    """By their first two words: what may begin there, though the rest of it may not stand there."""
+    late, alone = Sayings("it 's back again", "no joy"), Sayings("joy", "joy of it")
+    begun = Sayings.beginning(["it", "'s", "back", "no", "joy", "of"])
+    assert begun[SAYINGS] == [0, 2, 3]
+    assert begun[late] == [0, 3]
+    assert begun[alone] == [4]
+    assert Sayings("joy in it") not in begun
+    assert alone not in Sayings.beginning(["no", "of"])
