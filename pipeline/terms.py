@@ -123,7 +123,7 @@ def value_problem(slot: str, value: str | float) -> str | None:
         return None if isinstance(value, str) and nail_size_value(value) else f"{value!r} is no nail size"
     if slot in NUMBER_SLOTS:
         low, high = NUMBER_SLOTS[slot]
-        inside = isinstance(value, int | float) and low <= value <= high
+        inside = isinstance(value, (int, float)) and low <= value <= high
         return None if inside else f"{slot} {value!r} is outside {low:g} to {high:g}"
     return f"{slot!r} is no slot"
 

@@ -112,9 +112,8 @@ class BodyNumbers(NumberContext):
 
     def _angle_at(self, mention: Mention, number: Number) -> str | None:
         """ "Last spring he was a 48 at the toe": of a horse whose angles are spoken of."""
-        place = self._talk.mention_starting(mention.end + 2)
-        at_the = self._words[mention.end : mention.end + 2] == ["at", "the"] and place is not None
-        if not at_the or not 40 <= number.value <= 70:
+        at_the = self._words[mention.end : mention.end + 2] == ["at", "the"]
+        if not at_the or self._talk.mention_starting(mention.end + 2) is None or not 40 <= number.value <= 70:
             return None
         if not any(self._talk.having("measures", a) for a in ANGLES) and not self._measured_in_degrees(mention):
             return None

@@ -93,6 +93,8 @@ def deal_weeks(talk: Talk, found: HorseTalk) -> None:
         if _pure(talk, sentence, found):
             run.append(sentence)
             continue
+        if not run:
+            continue
         put_right = _put_right(talk, sentence)
         last = _deal_run(talk, run, found, put_right is not None and put_right.unit)
         run = []

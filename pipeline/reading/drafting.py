@@ -15,6 +15,7 @@ from pipeline.vocabulary import CLASS_SLOTS
 # Tester, pulse and nail-line words need their head beside them and are read in responses.py.
 _ELSEWHERE = ("tester_responses", "pulses", "nail_lines")
 _RANKS = {name: rank for rank, name in enumerate(name for name in CLASS_SLOTS if name not in _ELSEWHERE)}
+_DRAFTED = frozenset(_RANKS)
 SHOE_NOUNS = ("shoe_types", "shoe_materials")
 _PARTED = frozenset({"stretched", "separated", "stretching", "separating"})
 _IS_IN = frozenset({"in", "on", "of", "is", "'s", "was", "the", "has", "still", "a", "bit"})
@@ -41,6 +42,7 @@ _HAD_COME_OFF = frozenset({
     "bog", "ditch", "without", "kept", "saved", "one",
 })  # fmt: skip
 _BACK_ON = frozenset({"same", "shoe", "went", "straight", "back", "on"})
+_ANY_AMOUNT = AMOUNTS | {"any"}
 _ANY_OF_IT = (["any"], ["some"], ["more"])
 _BEING_OFF = frozenset({"is", "'s", "was"})
 _HAVE = frozenset({"has", "'s", "have", "'ve", "had", "'d", "always", "only", "never"})
@@ -74,20 +76,27 @@ def draft_words(talk: Talk) -> None:
     drop_fitted_hot(talk)
     for segment in talk.segments:
         for mention in segment.mentions:
-            name = _class_of(talk, segment, mention)
+            name = None if _DRAFTED.isdisjoint(mention.readings) else _class_of(talk, segment, mention)
             if name is None:
                 continue
             draft = add_draft(segment, CLASS_SLOTS[name], mention.readings[name], mention)
-            said = set(talk.words[mention.start : mention.end])
-            if name == "work" and draft.value == "trim" and _BARE & said and not _TRIMMED & said:
-                draft.note(LEFT_BARE)
-            back_on = name == "work" and draft.value == "put_back" and said <= _BACK_ON and "shoe" in said
-            back_on = back_on and ("same" in said or _same_kind(talk, mention)) and _was_on(talk, segment)
-            same = name == "work" and draft.value == "put_back" and "same" in said
-            if back_on or (same and _taken_off_just_now(talk, segment, mention)):
-                draft.note(SAME_SHOE)
-            if name == "shoe_types" and said & _STUFF.keys():
-                add_draft(segment, "shoe_material", _STUFF[min(said & _STUFF.keys())], mention)
+            if name == "work":
+                _note_work(talk, draft, mention)
+            elif name == "shoe_types" and (stuff := _STUFF.keys() & talk.words[mention.start : mention.end]):
+                add_draft(segment, "shoe_material", _STUFF[min(stuff)], mention)
+
+
+def _note_work(talk: Talk, draft: Draft, mention: Mention) -> None:
+    """Note of a trim that it left bare, of shoes put back that they are the same."""
+    said, segment = set(talk.words[mention.start : mention.end]), draft.segment
+    if draft.value == "trim" and _BARE & said and not _TRIMMED & said:
+        draft.note(LEFT_BARE)
+    if draft.value != "put_back":
+        return
+    back_on = said <= _BACK_ON and "shoe" in said
+    back_on = back_on and ("same" in said or _same_kind(talk, mention)) and _was_on(talk, segment)
+    if back_on or ("same" in said and _taken_off_just_now(talk, segment, mention)):
+        draft.note(SAME_SHOE)
 
 
 def _same_kind(talk: Talk, mention: Mention) -> bool:
@@ -124,9 +133,7 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
     if mention.dropped or "not_facts" in mention.readings:
         return None
     ranked = [name for name in mention.readings if name in _RANKS]
-    if not ranked:
-        return None
-    first = min(ranked, key=_RANKS.__getitem__)
+    first = ranked[0] if len(ranked) == 1 else min(ranked, key=_RANKS.__getitem__)
     if first == "manners" and (_answers_a_head(segment, mention) or _answers_before(talk, segment, mention)):
         return None
     if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):
@@ -313,7 +320,7 @@ def _parted_there(talk: Talk, segment: Segment, mention: Mention) -> int:
 def draft_pronouns(talk: Talk) -> None:
     """ "There's one in the off fore now": "one" is the finding spoken of last."""
     last: Draft | None = None
-    for segment in talk.segments if talk.having("same", "one") or talk.says(AMOUNTS | {"any"}) else ():
+    for segment in talk.segments if talk.having("same", "one") or talk.says(_ANY_AMOUNT) else ():
         for mention in [*segment.having("same", "one"), *some_of_it(talk, segment)]:
             free = last is not None and last.segment.horse == segment.horse and not segment.having("findings")
             put = _put_before(talk, segment, mention, last)

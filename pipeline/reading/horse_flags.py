@@ -92,8 +92,8 @@ def _set_aside(talk: Talk, horse: NamedHorse) -> bool:
         return False
     name = form_tokens(horse.name.lower())
     size = len(name)
-    named = [at for at in range(len(talk.words)) if talk.words[at : at + size] == name]
-    denied = [at for at in named if at and talk.words[at - 1] in _NOT]
+    denied = [at + 1 for at in talk.where(_NOT) if talk.words[at + 1 : at + 1 + size] == name]
+    named = [at for at in range(len(talk.words)) if talk.words[at : at + size] == name] if denied else ()
     return any(0 < at - 1 - other <= _ONE_BREATH for at in denied for other in named)
 
 

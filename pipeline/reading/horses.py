@@ -1,16 +1,25 @@
-"""Whose talk it is: where a name opens a horse's part of the memo, and where a fact is said of several horses."""
+"""Whose talk it is: where a name opens a horse's part of the memo."""
 
 from __future__ import annotations
 
 from pipeline.reading.all_but import all_but
-from pipeline.reading.both_horses import told_of_both, told_of_each
+from pipeline.reading.both_horses import told_of_both
 from pipeline.reading.brought_in import brought_in
 from pipeline.reading.due_back import DueBack
-from pipeline.reading.names import NameFinder
-from pipeline.reading.opening import RETURNING, closes, done_to, done_today, heads, kept_away, of_kin, spoken_of
+from pipeline.reading.horses_together import SEVERAL, WEEKLY, HorsesTogether
+from pipeline.reading.opening import (
+    RETURNING,
+    closes,
+    done_to,
+    done_today,
+    heads,
+    kept_away,
+    leave_out_beside,
+    of_kin,
+    spoken_of,
+)
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.talk import Segment
-from pipeline.reading.times import the_horse_before, the_horse_behind
 from pipeline.reading.together import told_together
 from pipeline.reading.unnamed_head import name_unnamed_head
 from pipeline.reading.vet import VETS
@@ -20,21 +29,20 @@ from pipeline.vocabulary import CLASS_SLOTS
 _IF = (["if"], ["and", "if"], ["but", "if"])
 _IS = tuple(f"{this} {be}" for this in ("it", "this", "this one", "this here") for be in ("is", "'s", "was", "were"))
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
-_WEEKLY = ("week", "fortnight", "month")
 _LEADS_TO = frozenset({"on", "about", "for", "with", "of", "to"})
 _VET_LEADS = _LEADS_TO | {"check", "get", "take", "send"}
 _SAID_FOR = frozenset({"for", "on", "with", "at", "see"})
 _FETCHED = frozenset({"brought", "led", "fetched", "got", "had", "pulled", "walked"})
 _COMES = frozenset({"out", "in", "up", "over", "round", "through"})
 _TOLD = frozenset({*CLASS_SLOTS, "feet", "horse"})
-_SEVERAL, _SHORT = 2, 7
+_SHORT = 7
 _ASIDE = 2  # sentences of an aside about a horse told before
 _FORGOTTEN = frozenset({"oh", "forgot", "forgetting", "forgotten", "also", "meant", "ah", "wait", "remembered", "too"})
 _NEXT = 2  # tokens from whose feet to the feet
 _A_STORY = 8  # tokens of a sentence, counted twice for its first segment, that tells something of the horse
 
 
-class HorseFinder(NameFinder):
+class HorseFinder(HorsesTogether):
     """Gives each segment of a memo its horse."""
 
     def _set_roles(self) -> None:
@@ -103,10 +111,21 @@ class HorseFinder(NameFinder):
         return any(m.is_any(CLASS_SLOTS) or m.number for m in self._talk.starting_in(start, end))
 
     def assign(self) -> None:
-        """Give each segment its horse: the one named last at the head of a sentence, or named within the segment."""
-        self._set_roles()
-        current, lent, owner = (0 if self.found.spans else -1), None, None
+        """Give each segment its horse; where one is named all is its own, but for its kin and what is set beside it."""
         names = [s for s in self.found.spans if s.start not in self._talk.putting_right]
+        several = len(self.found.horses) >= SEVERAL
+        if several or self._talk.having("asides"):
+            self._set_roles()
+        leave_out_beside(self._talk, names)
+        if several:
+            self._part_among(names)
+            return
+        for segment in self._talk.segments if self.found.spans else ():
+            segment.horse = 0
+
+    def _part_among(self, names: list[NameSpan]) -> None:
+        """Give each segment the horse named last at the head of a sentence, or named within it."""
+        current, lent, owner = 0, None, None
         due: DueBack | None = None
         away = kept_away(self._talk, names)
         for segment in self._talk.segments:
@@ -146,11 +165,10 @@ class HorseFinder(NameFinder):
 
     def _share(self) -> None:
         """Note which segments are told of several horses."""
-        several = len(self.found.horses) >= _SEVERAL
-        self._together = told_together(self._talk, self.found.spans) if several else {}
+        self._together = told_together(self._talk, self.found.spans)
         self._together.update(told_of_both(self._talk, self.found.spans))
         self._weeks_then_name()
-        self._together.update(all_but(self._talk, self.found.spans, len(self.found.horses)) if several else {})
+        self._together.update(all_but(self._talk, self.found.spans, len(self.found.horses)))
 
     def _turns_back(self, segment: Segment, span: NameSpan, current: int) -> bool:
         """ "Oh, Tally's got one too, left hind. Trimmed Buck's hinds.": back to Buck, told before the aside."""
@@ -171,7 +189,7 @@ class HorseFinder(NameFinder):
                 continue
             before = sentence[:-1]
             told = [m for s in before for m in s.mentions if m.is_any(_TOLD)]
-            timed = any(m.get("units") in _WEEKLY for s in before for m in s.mentions)
+            timed = any(m.get("units") in WEEKLY for s in before for m in s.mentions)
             if timed and not told:
                 self._together.update({s.index: [name.horse] for s in before})
 
@@ -188,26 +206,6 @@ class HorseFinder(NameFinder):
                 break
             before.horse = span.horse
 
-    def _next_in_row(self, segment: Segment) -> NameSpan | None:
-        """ "Lasso in six weeks, and Twister, I told them five": a name alone behind another horse's weeks.
-
-        What follows it in the sentence is its own, if a number follows.
-        """
-        if len(self.found.horses) < _SEVERAL:
-            return None
-        alone = next((s for s in self.found.spans if (s.start, s.end) == (segment.start, segment.end)), None)
-        if alone is None:
-            return None
-        sentence = self._talk.sentence(segment.sentence)
-        if not any(m.get("units") in _WEEKLY for s in sentence for m in s.mentions):
-            return None
-        before = [s for s in self.found.spans if sentence[0].start <= s.start < alone.start and s.horse != alone.horse]
-        behind = [s for s in sentence if s.index > segment.index]
-        counted = any(m.number for s in sentence for m in s.mentions if m.start < alone.start)
-        number = next((m.start for s in behind for m in s.mentions if m.number), -1)
-        others = [s for s in self.found.spans if alone.end <= s.start < number + 3]
-        return alone if before and counted and number >= 0 and not others else None
-
     def _give_back_asides(self) -> None:
         """ "Doris trod on the phone. … Next visit four weeks.": a horse of whom no trade word is said had no visit.
 
@@ -216,7 +214,7 @@ class HorseFinder(NameFinder):
         runs = self._runs()
         for number, run in enumerate(runs[1:], start=1):
             horse = run[0].horse
-            name = next((s for s in self.found.spans if run[0].start <= s.start < run[0].end), None)
+            name = next(iter(self._names_in(run[0])), None)
             said = run[0].end - run[0].start + sum(s.end - s.start for s in run if s.sentence == run[0].sentence)
             others = [s for r in runs if r is not run for s in r if s.horse == horse]
             row = any(self._next_in_row(s) is not None for s in run)
@@ -241,7 +239,7 @@ class HorseFinder(NameFinder):
     def _told_of(self, segment: Segment) -> bool:
         """Whether anything but the next visit is said in the segment."""
         words = CLASS_SLOTS.keys() - {"vet"}
-        names = [s for s in self.found.spans if segment.start <= s.start < segment.end]
+        names = self._names_in(segment)
         timed = any(m.number for m in segment.mentions) or self._vet_told(segment)
         timed = timed or ("same" in segment.named and segment.end - segment.start < _SHORT)  # "same again for Buck"
         return (bool(names) and timed) or any(m.is_any(words) or m.get("feet") for m in segment.mentions)
@@ -273,125 +271,3 @@ class HorseFinder(NameFinder):
         before = self._talk.mention_ending(span.start)
         counted = before is not None and (before.number is not None or before.get("units") is not None)
         return timed and (counted or span.start == segment.start or self._talk.words[span.start - 1] in leads)
-
-    def sharing(self, segment: Segment, slot: str) -> list[int]:
-        """The horses that a fact is said of together: "five weeks for the pair", "the other two in ten"."""
-        if segment.index in self._together:
-            return self._together[segment.index]
-        cues = {m.get("horse_cues") for m in segment.mentions if self._talk.words[m.start - 1] != "with"}
-        everyone = list(range(len(self.found.horses)))
-        if "pair_any" in cues or self._of_them_all(segment):
-            return everyone
-        if len(everyone) > 1 and told_of_each(self._talk, segment, slot):
-            return self._not_told_yet(segment, slot)
-        if slot not in ("next_visit_weeks", "manner"):
-            return []
-        if slot == "next_visit_weeks":
-            cues |= self._cues_of_corrected(segment)
-        following = self._following(segment)
-        if following is not None and slot == "next_visit_weeks":
-            cues |= {m.get("horse_cues") for m in following.mentions}
-        if "others" in cues or (slot == "next_visit_weeks" and self._the_other_one(segment)):
-            sentence = self._talk.sentence(segment.sentence)
-            named = {s.horse for s in self.found.spans if sentence[0].start <= s.start < sentence[-1].end}
-            return [i for i in everyone if i not in (named or {segment.horse})]
-        paired = "pair" in cues or any(m.get("feet") == "pair_in_hand" for m in segment.mentions)
-        return everyone if paired else []
-
-    def _not_told_yet(self, segment: Segment, slot: str) -> list[int]:
-        """The horses of whom the slot was not told before; none where the sentence names its own."""
-        sentence = self._talk.sentence(segment.sentence)
-        if any(sentence[0].start <= span.start < sentence[-1].end for span in self.found.spans):
-            return []
-        told = [(s, d) for s in self._talk.segments[: segment.index] for d in s.drafts if d.slot == slot]
-        named = {i for s, d in told if not d.dropped for i in d.horses or (max(s.horse, 0),)}
-        return [i for i in range(len(self.found.horses)) if i not in named or i == segment.horse]
-
-    def _cues_of_corrected(self, segment: Segment) -> set[str | None]:
-        """ "Eight weeks the pair, well, no, seven": a number put right is said of whom the first was said of."""
-        olds = [m.stands_for.start for m in segment.mentions if m.stands_for is not None]
-        said = [s for s in self._talk.sentence(segment.sentence) if any(s.start <= at < s.end for at in olds)]
-        named = any(segment.start <= span.start < segment.end for span in self.found.spans)
-        return {m.get("horse_cues") for s in said for m in s.mentions} if not named else set()
-
-    def _the_other_one(self, segment: Segment) -> bool:
-        """ "Ten weeks Bodkin, six for the mare": of two horses the one whose name the sentence does not say."""
-        sentence = self._talk.sentence(segment.sentence)
-        named = {s.horse for s in self.found.spans if sentence[0].start <= s.start < sentence[-1].end}
-        if len(self.found.horses) != _SEVERAL or len(named) != 1:
-            return False
-        told = range(segment.start, segment.end)
-        return any(the_horse_behind(self._talk, at) or the_horse_before(self._talk, at) for at in told)
-
-    def _of_them_all(self, segment: Segment) -> bool:
-        """ "Pogo, Fiddle and Thimble. All trims, everybody's barefoot.": said of all before anything is said of one."""
-        if len(self.found.horses) < _SEVERAL:
-            return False
-        sentence = self._talk.sentence(segment.sentence)
-        if any(d for s in self._talk.segments[: sentence[0].index] for d in s.drafts if not d.dropped):
-            return False
-        if any(sentence[0].start <= s.start < sentence[-1].end for s in self.found.spans):
-            return False
-        words = self._talk.words[sentence[0].start : sentence[-1].end]
-        opened = words[:1] in (["both"], ["everybody"], ["everyone"]) or words[:2] in (["all", "three"], ["all", "of"])
-        noun = self._talk.words[sentence[0].start + 1 : sentence[0].start + 2]
-        feet = [m for m in sentence[0].mentions if m.get("feet") and m.start <= sentence[0].start + 2]
-        together = opened and all(m.end - m.start == 1 for m in feet) and noun not in (["his"], ["her"], ["the"])
-        return together or bool(set(words) & {"everybody", "everyone"})
-
-    def _following(self, segment: Segment) -> Segment | None:
-        """The next segment of the sentence when it is a few words without a fact: "four weeks, the pair of them"."""
-        index = segment.index + 1
-        if index >= len(self._talk.segments) or self._talk.segments[index].sentence != segment.sentence:
-            return None
-        following = self._talk.segments[index]
-        return following if not following.drafts and following.end - following.start <= 5 else None
-
-    def _named_before(self, before: list[Segment]) -> list[int]:
-        """ "Pilchard and Linnet, six weeks": the horses of the segments before that hold a name and nothing else."""
-        horses: list[int] = []
-        for segment in reversed(before):
-            names = [s for s in self.found.spans if segment.start <= s.start < segment.end]
-            if segment.drafts or len(names) != 1 or names[0].start != segment.start or names[0].end != segment.end:
-                break
-            horses.append(names[0].horse)
-        return horses if len(horses) > 1 else []
-
-    def _told_together(self, before: list[Segment]) -> list[int]:
-        """ "Tahi and Rata are the same job, fores reset, hinds trimmed": what follows is said of both."""
-        named = [s for s in before if any(s.start <= n.start < s.end for n in self.found.spans)]
-        if not named or (named[-1].index != before[-1].index and any(s.drafts for s in before)):
-            return []
-        names = [n for n in self.found.spans if named[0].start <= n.start < named[-1].end]
-        verb = self._talk.words[names[-1].end : names[-1].end + 1]
-        together = verb in (["are"], ["were"], ["both"], ["all"], ["get"], ["have"])
-        horses = list(dict.fromkeys(n.horse for n in names))
-        return horses if together and len(horses) >= _SEVERAL else []
-
-    def sharers(self, segment: Segment) -> list[int]:
-        """All horses that a segment speaks of: "Cash and Boomer are on six"."""
-        if segment.index in self._together:
-            return self._together[segment.index]
-        sentence = self._talk.sentence(segment.sentence)
-        position = sentence.index(segment)
-        shared = [segment.horse]
-        if segment.moved:  # "no, sorry, that's Tansy": the name in it was the wrong one
-            return shared
-        names_here = [s.horse for s in self.found.spans if segment.start <= s.start < segment.end]
-        if not names_here:
-            return self._named_before(sentence[:position]) or self._told_together(sentence[:position]) or shared
-        shared.extend(h for h in names_here if h not in shared)
-        for after in sentence[position + 1 :]:
-            names = [s for s in self.found.spans if after.start <= s.start < after.end]
-            if self._next_in_row(after) is not None:
-                break
-            if after.drafts or len(names) != 1 or names[0].start != after.start or names[0].end != after.end:
-                break
-            shared.append(names[0].horse)
-        if segment.joined_by("and", ", and"):
-            for before in reversed(sentence[:position]):
-                names = [s for s in self.found.spans if before.start <= s.start < before.end]
-                if len(names) != 1 or before.drafts or names[0].end < before.end:
-                    break
-                shared.append(names[0].horse)
-        return list(dict.fromkeys(shared))

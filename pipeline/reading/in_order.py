@@ -34,6 +34,8 @@ _THINGS = frozenset({
 })  # fmt: skip
 _UNITS = frozenset({"degrees", "millimetres", "mil", "mm", "inches", "inch", "cm", "centimetres"})
 _SHOES, _BARE = frozenset({"work", "shoe_type", "shoe_material"}), frozenset({"trim", "removed"})
+_BETWEEN_NUMBERS = _BETWEEN | _UNITS
+_BETWEEN_NAILS = _BETWEEN_NUMBERS | {"nails"}
 _OTHERS = frozenset({"other", "other_front", "other_hind"})
 _ENDS = {"front": ("LF", "RF"), "fore": ("LF", "RF"), "fronts": ("LF", "RF"), "fores": ("LF", "RF")}
 _ENDS |= {"hind": ("LH", "RH"), "hinds": ("LH", "RH"), "back": ("LH", "RH"), "backs": ("LH", "RH")}
@@ -68,7 +70,10 @@ def draft_in_order(talk: Talk) -> None:
         return
     order: Feet = ()
     horse = -1
+    again = talk.tells(_AGAIN)  # else the feet of a row stand in its own sentence
     for sentence, row in zip(sentences, rows, strict=True):
+        if not again and len(row) < _TWO:
+            continue
         order = order if sentence[0].horse == horse else ()
         horse = sentence[0].horse
         named = _order_of(talk, sentence) or (_sides_in_turn(talk, sentence) if len(row) == _TWO else ())
@@ -235,7 +240,7 @@ def _row(talk: Talk, sentence: list[Segment]) -> list[Mention]:
     if len(numbers) < _TWO:
         return numbers
     runs: list[list[Mention]] = []
-    between = _BETWEEN | _UNITS | ({"nails"} if talk.tells(_AGAIN) and _again(talk, sentence) else set())
+    between = _BETWEEN_NAILS if talk.tells(_AGAIN) and _again(talk, sentence) else _BETWEEN_NUMBERS
     for number in numbers:
         if runs and set(talk.words[runs[-1][-1].end : number.start]) <= between:
             runs[-1].append(number)

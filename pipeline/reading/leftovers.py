@@ -6,9 +6,9 @@ was missed; a foot or a little word alone would flag many more for nothing.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
-from pipeline.reading.talk import Segment, Talk, by_sentence
+from pipeline.reading.talk import Segment, Talk
 
 Left = tuple[int, int, str]  # tokens [start, end) and the sentence that says why
 
@@ -30,13 +30,13 @@ _PLAIN_WORDS = frozenset({
 _TIMES = frozenset({"weeks"})
 
 
-def leftovers(talk: Talk, segments: Sequence[Segment]) -> Iterator[Left]:
+def leftovers(talk: Talk, sentences: Iterable[Sequence[Segment]]) -> Iterator[Left]:
     """One entry a sentence that names a foot, a place or a measure, and of which nothing became a fact.
 
     Of a sentence that was read, what a degree was said of and no list knows.
     """
-    for number, parts in by_sentence(segments).items():
-        sentence = talk.sentence(number)
+    for parts in sentences:
+        sentence = talk.sentence(parts[0].sentence)
         if any(segment.drafts for segment in sentence):
             yield from _graded(talk, parts) if "severities" in sentence.classes else ()
             continue  # read, or left out for a reason that a rule gave

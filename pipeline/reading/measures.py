@@ -7,7 +7,7 @@ word stands beside it.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 
 from pipeline.reading.days_ago import counted_from
 from pipeline.reading.mentions import Mention
@@ -37,6 +37,9 @@ _USED = frozenset({"used", "had", "took", "was", "were", "put", "drove", "got", 
 _WAS_SO = re.compile(
     r"(where |(,|and|but) (?!it was))((he|she|it|they|there|we|i) )?(was|were|had|'d|used to (be|have))( had| on)?$"
 )
+_SO = frozenset({"was", "were", "had", "'d", "be", "have", "on"})  # the last words of these
+_SIDED = frozenset({"on", "up", "down", "to", "in"})
+_Rule = Callable[[Segment, Mention, Number], bool]
 _AGAIN = 2
 _OF_ELSE = frozenset({"horses", "head", "miles", "minutes", "dollars", "euro", "euros", "quid", "pounds", "people"})
 _IT_IS = frozenset((*led, it, be) for led in ((), ("and",), ("but",)) for it in ("it", "that") for be in ("'s", "is"))
@@ -51,7 +54,7 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
 
     def read(self) -> None:
         """Add a draft for every number that counts something."""
-        rules: tuple[Callable[[Segment, Mention, Number], bool], ...] = (
+        rules: tuple[_Rule, ...] = (
             self._moved,
             self._more_or_less,
             self._was_before,
@@ -82,11 +85,18 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
                     continue
                 if self._is_time(mention) or self._long_ago(mention):
                     continue
-                taken = any(rule(segment, mention, number) for rule in rules)
-                (self._of_before if taken else self._leave)(segment, mention)
+                self._count(rules, segment, mention, number)
             if len(segment.drafts) > 1:
                 segment.drafts.sort(key=lambda d: (d.start, d.end))
         self._count_the_other()
+
+    def _count(self, rules: Iterable[_Rule], segment: Segment, mention: Mention, number: Number) -> None:
+        """Give the number to the first rule that takes it."""
+        for rule in rules:
+            if rule(segment, mention, number):
+                self._of_before(segment, mention)
+                return
+        self._leave(segment, mention)
 
     def _said_to_be(self, mention: Mention) -> bool:
         """ "I'd say five", "call it five"."""
@@ -180,8 +190,9 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
     def _was_before(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Size two, up from a one and a half": no size of today, whatever the rules for sizes make of it."""
         told = self._frame is not None and self._frame.sentence == segment.sentence
-        bare = self._unit(mention)[0] not in ("inch", "cm", "mm")  # "up from half an inch" has its own
-        return told and bare and self._risen(mention) and self._elliptic(segment, mention, number)
+        if not told or not self._risen(mention) or self._unit(mention)[0] in ("inch", "cm", "mm"):
+            return False  # "up from half an inch" has its own
+        return self._elliptic(segment, mention, number)
 
     def _of_before(self, segment: Segment, mention: Mention) -> None:
         """ "54 degrees, up from 51 degrees", "up from three inches": with its unit too it is what it was before."""
@@ -216,14 +227,16 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
 
     def _was_so(self, mention: Mention, end: int) -> bool:
         """ "Five nails now, was six", "six where it had eight": what was counted, beside today's."""
-        if self._frame is None or not self._frame.slot.endswith(("nails", "size")) or mention.stands_for:
+        if self._words[end - 1] not in _SO or self._frame is None or mention.stands_for:
             return False
         led = _WAS_SO.search(" ".join(self._words[max(0, end - 6) : end]))
+        if led is None or not self._frame.slot.endswith(("nails", "size")):
+            return False
         segment = self._talk.segment_at(mention.start)
         opened = self._talk.sentence(segment.sentence)[0].start if segment is not None else end
         if not any(m.start in self._used for m in self._talk.starting_in(opened, end)):
             return False  # "off fore, he had seven nails": today's, of a foot that had none counted
-        return led is not None and not any(m.get("feet") for m in self._talk.starting_in(mention.end, mention.end + 4))
+        return not any(m.get("feet") for m in self._talk.starting_in(mention.end, mention.end + 4))
 
     def _other_score(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Condition seven, crest a three. He was an eight in May": too much for the one, so it is the other."""
@@ -236,8 +249,7 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
 
     def _part_of_the_nails(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Seven nails, four on the good side and three on the bad": two parts that make up the count just said."""
-        placed = self._words[mention.end : mention.end + 1] in (["on"], ["up"], ["down"], ["to"], ["in"])
-        if not placed or number.out_of is not None:
+        if _SIDED.isdisjoint(self._words[mention.end : mention.end + 1]) or number.out_of is not None:
             return False
         drafts = [d for s in self._sentence(segment) for d in s.drafts if d.end <= mention.start]
         if not drafts or drafts[-1].slot != "nails":

@@ -152,6 +152,8 @@ class MovedNumbers(BodyNumbers):
     def _only_the_change(self, segment: Segment, mention: Mention, at: int) -> bool:
         """ "Three mil more than last time", "took five mil off": by how much, which is no measure."""
         behind = self._words[at : at + 3]
+        if "than" not in behind and "off" not in behind:
+            return False
         compared = behind[1:2] == ["than"] and behind[2:] in (["last"], ["before"], ["the"], ["at"], ["it"], ["he"])
         taken = behind[:1] == ["off"] and not _TAKING.isdisjoint(self._words[segment.start : mention.start])
         if taken or (compared and any(m.get("times") for m in self._talk.starting_in(at, at + 6))):

@@ -18,7 +18,7 @@ _BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size
 FEWEST, MOST = 3, 10  # nails of a shoe
 _MOST_A_SIDE = 5  # "three a side, no, seven" is seven in all; common practice, no source
 _IN_THE, _PAST_A_FOOT = 2, 5
-_NAILED_WITH = (["nailed", "with"], ["held", "with"], ["on", "with"])
+_NAILED_WITH, _HELD_BY = (["nailed", "with"], ["held", "with"], ["on", "with"]), (["hanging", "by"], ["on", "by"])
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
 _FAR_ENOUGH = Fraction(3, 2)  # from the shoes' size to that of nails of some of them; common practice, no source
 _OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
@@ -47,11 +47,12 @@ class NailNumbers(NumberContext):
             size = plain(number.value) + (" slim" if self._slim_ones(mention) else "")
             return self._add(segment, "nail_size", size, mention)
         sized = before is not None and before.get("measures") in ("shoe_size", "nail_size")
-        if self._nails_sized(segment, mention):
+        if sized and self._nails_sized(segment, mention):
             return False
         first = mention.stands_for or mention  # "nailed with fours, no, three and a halfs"
-        headed = self._headed_by_nails(segment, before.start if sized and before is not None else first.start)
-        if headed and (sized or number.plural) and number.value >= LEAST_NAIL_SIZE and number.aughts is None:
+        at = before.start if sized and before is not None else first.start
+        headed = (sized or number.plural) and number.aughts is None and self._headed_by_nails(segment, at)
+        if headed and number.value >= LEAST_NAIL_SIZE:
             self._set_frame("nail_size", segment)
             behind = after is not None and after.get("measures") == "slim"
             size = plain(number.value) + (" slim" if behind or self._slim_ones(mention) else "")
@@ -136,8 +137,9 @@ class NailNumbers(NumberContext):
 
     def _before_their_count(self, segment: Segment, number: Number) -> bool:
         """ "Size three, number fives, six apiece": a second size between the shoe's and the count is the nails'."""
-        behind = self._talk.mention_starting(number.end + 1)
-        if self._words[number.end : number.end + 1] != [","] or behind is None or behind.number is None:
+        pause = self._words[number.end : number.end + 1] == [","]
+        behind = self._talk.mention_starting(number.end + 1) if pause else None
+        if behind is None or behind.number is None:
             return False
         drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
         counted = self._talk.mention_starting(behind.end)
@@ -172,6 +174,8 @@ class NailNumbers(NumberContext):
         before, after = self._before(mention), self._after(mention)
         worded = after is not None and after.get("measures") in ("nails", "slim")
         if before is None or before.get("measures") != "shoe_size" or worded:
+            return False
+        if not any(d.slot == "nail_size" for s in self._talk.segments[: segment.index + 1] for d in s.drafts):
             return False
         line = line_before(self._talk, segment)
         own = feet_meant(segment, line)
@@ -208,7 +212,7 @@ class NailNumbers(NumberContext):
         if after is None:
             held = self._held_on_with(mention, number)
             return self._counted(segment, mention, number) if held else self._nails_after_head(segment, mention, number)
-        if self._words[mention.start - 2 : mention.start] in (["hanging", "by"], ["on", "by"]):
+        if self._words[mention.start - 2 : mention.start] in _HELD_BY:
             return False  # "hanging by two nails"
         nails = after.get("measures") == "nails" or (after.get("measures") == "slim" and after.start > mention.end)
         if nails and number.value < 2:
@@ -218,11 +222,11 @@ class NailNumbers(NumberContext):
             doubled = side is not None and side.get("totals") == "each_side"
             end = side.end if doubled and side is not None else after.end
             self._set_frame("nails", segment)
-            return self._add(segment, "nails", number.value * (2 if doubled else 1), mention, end)
+            return self._add(segment, "nails", number.value * 2 if doubled else number.value, mention, end)
         if after.get("totals") == "each_side":
             whole = mention.stands_for is not None and number.value > _MOST_A_SIDE
             self._set_frame("nails", segment)
-            return self._add(segment, "nails", number.value * (1 if whole else 2), mention, after.end)
+            return self._add(segment, "nails", number.value if whole else number.value * 2, mention, after.end)
         if after.get("totals") == "each" and not self._sized(mention) and number.value <= MOST:
             self._set_frame("nails", segment)
             return self._add(segment, "nails", number.value, mention, after.end)
@@ -256,10 +260,10 @@ class NailNumbers(NumberContext):
 
     def _in_a_foot(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Left that nail out, so five in the left front", "nailed with five in each foot": nails are spoken of."""
-        if number.plural or number.article or not FEWEST <= number.value <= MOST or number.high is not None:
+        if number.plural or number.article or number.high is not None:
             return False
-        foot = next((m for m in segment.mentions if m.get("feet") and 0 <= m.start - mention.end <= _IN_THE), None)
-        if foot is None or self._sized(mention):
+        foot = next((m for m in segment.having("feet") if 0 <= m.start - mention.end <= _IN_THE), None)
+        if foot is None or self._sized(mention) or not FEWEST <= number.value <= MOST:
             return False
         if (led := self._words[mention.end]) != "in":  # "fives everywhere, six on a front"
             return led in ("on", "to") and self._of_that_nail(segment, mention, foot)
@@ -349,10 +353,10 @@ class NailNumbers(NumberContext):
     def _in_and_out(self, segment: Segment, mention: Mention, number: Number) -> bool | None:
         """ "Three in and two out": said short for inside and outside."""
         words = self._words[mention.end : mention.end + 2]
-        other = self._talk.mention_starting(mention.end + 2)
-        if words[:1] in (["in"], ["out"]) and words[1:] != ["and"]:
-            other = self._talk.mention_starting(mention.end + 1)
-        if words[:1] not in (["in"], ["out"]) or other is None or other.number is None:
+        if not words or words[0] not in ("in", "out"):
+            return None
+        other = self._talk.mention_starting(mention.end + (2 if words[1:] == ["and"] else 1))
+        if other is None or other.number is None:
             return None
         if self._words[other.end : other.end + 1] != ["out" if words[0] == "in" else "in"]:
             return None
@@ -362,8 +366,9 @@ class NailNumbers(NumberContext):
 
     def _side_and_side(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Reset in front, steel, three and three": as many on the other side, or one fewer."""
-        other = self._talk.mention_starting(mention.end + 1)
-        if self._words[mention.end : mention.end + 1] != ["and"] or other is None or other.number is None:
+        joined = self._words[mention.end : mention.end + 1] == ["and"]
+        other = self._talk.mention_starting(mention.end + 1) if joined else None
+        if other is None or other.number is None:
             return False
         pair = (number, other.number)
         counted = all(n.value in _BRANCH and not (n.plural or n.article or n.high or n.out_of) for n in pair)

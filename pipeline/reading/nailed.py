@@ -24,12 +24,11 @@ FAR_FROM_ITS_SIZE = 3  # sizes between the shoes of one horse; common practice, 
 
 def draft_nailed(talk: Talk) -> None:
     """A ``nail_line`` draft where nails are said to be low, or to have come out well, without the word line."""
-    if not talk.says(_SAID):
-        return
-    for segment in talk.segments:
+    places = talk.where(_SAID)
+    for segment in talk.segments if places else ():
         if segment.having("nail_line_heads"):
             continue
-        for at in range(segment.start, segment.end):
+        for at in [at for at in places if segment.start <= at < segment.end]:
             if talk.words[at] == "nailed":
                 _add(talk, segment, at, at + 1, _LOW)
             elif talk.words[at] == "nails" and talk.words[at + 1 : at + 2] and talk.words[at + 1] in _CAME:

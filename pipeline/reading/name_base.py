@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from operator import attrgetter
 
 from pipeline.reading.name_words import NAME_FOLLOWERS, NEVER_NAMES
+from pipeline.reading.once import Once
 from pipeline.reading.roster_names import HorseTalk
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
@@ -13,6 +15,8 @@ from pipeline.record import RosterHorse
 
 KNOWN_LIKENESS = 0.78
 _MARGIN = 0.04
+_START = attrgetter("start")
+_NAMED = frozenset({"horse"})
 _NEW_AHEAD, _NEW_BEHIND = 20, 6  # tokens from "new one" to the name, and from the name to it
 
 
@@ -40,6 +44,19 @@ class NameBase:
         while index > 0 and self._talk.words[index - 1] not in SENTENCE_ENDS:
             index -= 1
         return index
+
+    def _sort(self) -> None:
+        self.found.spans.sort(key=_START)
+
+    @Once
+    def _strange(self) -> list[int]:
+        """The capitalised words that mean nothing else: what may be a name."""
+        return [at for at, large in enumerate(self._talk.tokens.large) if large and self._means_nothing(at)]
+
+    def _means_nothing(self, at: int) -> bool:
+        """Whether the word is none of the grammar, nor of the trade, nor one that is never a name."""
+        tokens = self._talk.tokens
+        return not tokens.little[at] and tokens.lowers[at] not in NEVER_NAMES and self._unknown(at)
 
     def _only_openers(self, index: int) -> bool:
         """Whether nothing but "okay", "then", "on to" and the like stands before the name in its sentence."""
@@ -84,7 +101,7 @@ class NameBase:
 
     def _unknown(self, index: int) -> bool:
         """Whether the token is no word of the trade or of the grammar."""
-        return all(m.readings.keys() <= {"horse"} for m in self._talk.holding(index))
+        return not [m for m in self._talk.holding(index) if not m.readings.keys() <= _NAMED]
 
     def _follows_like_name(self, index: int) -> bool:
         return index >= len(self._talk.words) or self._talk.words[index] in NAME_FOLLOWERS

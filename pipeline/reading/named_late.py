@@ -29,6 +29,9 @@ _POINTING = frozenset({"that", "it", "him", "her", "he", "she", "his", "name", "
 _TRADE = frozenset({*CLASS_SLOTS, "feet", "measures", "tester_heads", "pulse_heads", "nail_line_heads"})
 
 
+_FIRST = 4  # words of a sentence that say that it is another horse
+
+
 def named_late(talk: Talk, spans: Sequence[NameSpan], nobodys: Sequence[NameSpan]) -> list[tuple[int, int, NameSpan]]:
     """The sentences, as tokens ``[start, end)``, that open a horse without its name, and where the name comes.
 
@@ -38,6 +41,8 @@ def named_late(talk: Talk, spans: Sequence[NameSpan], nobodys: Sequence[NameSpan
     found: dict[int, tuple[int, int, NameSpan]] = {}
     for head, end in _sentences(talk) if nobodys or talk.says(_ANOTHER) else ():
         waits = any(head <= s.start < end for s in nobodys)
+        if not waits and _ANOTHER.isdisjoint(talk.words[head : min(end, head + _FIRST)]):
+            continue
         if any(head <= s.start < end for s in spans) or not (waits or _another(talk, head, end)):
             continue
         known = {s.horse for s in spans if s.start < head}
@@ -54,9 +59,6 @@ def _told(talk: Talk, head: int) -> bool:
 
 def _another(talk: Talk, head: int, end: int) -> bool:
     """ "The second one, the roan.": another horse, with nothing said of it yet."""
-    words = talk.words[head:end]
-    if _ANOTHER.isdisjoint(words[:4]):
-        return False
     stop = next((m.start for m in talk.starting_in(head, end) if m.is_any(_TRADE)), end)
     lead = set(talk.words[head:stop])
     return bool(lead & (_HORSES | {"one"})) and _told(talk, head)

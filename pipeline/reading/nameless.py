@@ -59,9 +59,12 @@ def nameless(talk: Talk, spans: Sequence[NameSpan]) -> list[tuple[NamedHorse, li
     """Every horse without a name, with the words that stand for it; ``spans`` are the names found so far."""
     found: list[tuple[NamedHorse, list[NameSpan]]] = []
     by_noun: dict[str, int] = {}
-    for start, end in _sentences(talk.words):
+    text = talk.tokens.text.lower()
+    asked = "name" in text or "call" in text  # whose name is not known has one of the two
+    for start, end in _sentences(talk.words) if asked or (spans and talk.says(_TOLD_BY)) else ():
         named = [s for s in spans if start <= s.start < end]
-        told = _name_not_known(talk, start, end, named) or _one_more(talk, start, end, named, spans)
+        told = _name_not_known(talk, start, end, named) if asked else None
+        told = told or _one_more(talk, start, end, named, spans)
         if told is None:
             for noun, index in by_noun.items():
                 found[index][1].extend(_again(talk, start, end, noun))
@@ -87,7 +90,7 @@ def _sentences(words: Sequence[str]) -> list[tuple[int, int]]:
 def _name_not_known(talk: Talk, start: int, end: int, named: Sequence[NameSpan]) -> tuple[int, int] | None:
     """The words for a horse whose name the sentence says nobody knew: first token, and the noun's."""
     text = " ".join(talk.words[start:end])
-    match = _NOT_KNOWN.search(text) if "name" in text or "call" in text else None  # each of them has one of the two
+    match = _NOT_KNOWN.search(text) if "name" in text or "call" in text else None
     if match is None or any(m.get("asides") for m in talk.starting_in(start, end)):
         return None
     at = start + text[: match.start()].count(" ")
@@ -128,10 +131,10 @@ def _one_more(
     talk: Talk, start: int, end: int, named: Sequence[NameSpan], spans: Sequence[NameSpan]
 ) -> tuple[int, int] | None:
     """ "Then a bay mare, corn left front.", "also trimmed a donkey for them": a horse that turns up without a name."""
-    if named or not spans or spans[0].start > start or any(end < s.start <= end + _TWO for s in spans):
-        return None  # "Next up a grey mare. Tally."
-    if _TOLD_BY.isdisjoint(talk.words[start:end]):
+    if named or not spans or spans[0].start > start or _TOLD_BY.isdisjoint(talk.words[start:end]):
         return None
+    if any(end < s.start <= end + _TWO for s in spans):
+        return None  # "Next up a grey mare. Tally."
     alone = len({s.horse for s in spans}) == 1
     for noun in [i for i in range(start, end) if _is_horse(talk.words, i) and talk.words[i] != "one"]:
         begin = _phrase_start(talk.words, start, noun)

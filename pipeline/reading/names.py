@@ -30,6 +30,7 @@ _NOT_THIS_ONE = (
 )  # fmt: skip
 _IN_TURN = frozenset({"next", "one", "first", "second", "third", "last"})
 _EXCUSES = (["but"], ["only"], ["because"], ["and"])
+_PAUSES = ([","], ["."])
 _HE = (["he"], ["she"])
 _ASIDE = frozenset({"i", "we", "it", "my", "what", "where", "hang", "hold", "there"})
 _OF_A_HORSE = HORSE_WORDS | COLOURS | {"he", "she", "him", "her", "his", "one"}
@@ -48,10 +49,12 @@ class NameFinder(UnlistedNames):
                 place, doubtful = at_place(self._talk, horse, self._roster)
                 known = NamedHorse(horse.name, HorseMatch.KNOWN, tokens=(start, end), place=place, namesakes=doubtful)
                 named.append(NameSpan(start, end, self.found.index_of(known)))
-        self.found.spans = sorted(named, key=lambda s: s.start)
+        self.found.spans = named
+        self._sort()
         self._leave_out_excuses()
         self._sound_alike_names()
-        self.found.spans = sorted(self.found.spans + short_names(self._talk, self.found), key=lambda s: s.start)
+        self.found.spans += short_names(self._talk, self.found)
+        self._sort()
         self._told_otherwise()
         self._loose_name()
         self._nameless()
@@ -70,7 +73,7 @@ class NameFinder(UnlistedNames):
             if not waiting:
                 at = max(start, next(s.start for s in self._talk.segments if s.end > start))
                 self.found.spans.append(NameSpan(at, at + 1, name.horse, role="opens"))
-        self.found.spans.sort(key=lambda s: s.start)
+        self._sort()
 
     def _told_otherwise(self) -> None:
         """Horses told by their owner, where no name is said, by their colour and by their kin."""
@@ -81,13 +84,13 @@ class NameFinder(UnlistedNames):
             horse = NamedHorse(known.name, HorseMatch.KNOWN, tokens=at, place=place, namesakes=doubtful)
             index = self.found.index_of(horse)
             self.found.spans += [NameSpan(s.start, s.end, index, s.role) for s in named]
-        self.found.spans.sort(key=lambda s: s.start)
+        self._sort()
         kin = by_kin(self._talk, self.found.spans)
         for horse, span in [pair for pair in (told, kin) if pair is not None]:
             if not any(s.start <= span.start < s.end for s in self.found.spans):
                 self.found.spans.append(NameSpan(span.start, span.end, self.found.index_of(horse)))
         self.found.spans += by_colour(self._talk, self.found.spans)
-        self.found.spans.sort(key=lambda s: s.start)
+        self._sort()
 
     def _nameless(self) -> None:
         """Horses whose name nobody could say."""
@@ -96,7 +99,7 @@ class NameFinder(UnlistedNames):
             free = [s for s in spans if s.start not in taken]
             index = self.found.index_of(horse) if free else 0
             self.found.spans += [NameSpan(s.start, s.end, index, s.role) for s in free]
-        self.found.spans.sort(key=lambda s: s.start)
+        self._sort()
 
     def _rejected(self, start: int) -> bool:
         """ "Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
@@ -105,7 +108,8 @@ class NameFinder(UnlistedNames):
             return True
         if self._taken_back(start) or self._stood_in_for(start):
             return True
-        before = [s for s, _, h in self._exact if s < start and h.name == self._horse_at(start)]
+        name = self._horse_at(start)
+        before = [s for s, _, h in self._exact if s < start and h.name == name]
         same = [s for s in before if self._after_not(s) or self._taken_back(s) or self._stood_in_for(s)]
         if not same or same[-1] != before[-1]:
             return False
@@ -145,10 +149,10 @@ class NameFinder(UnlistedNames):
         """ "So Posy, no, sorry, it was Rosie I've just had": the first name, when a repair and another name follow."""
         end = next(e for s, e, _ in self._exact if s == start)
         end += self._talk.words[end] in _TURNS if end < len(self._talk.words) else 0  # "Tally then. No it isn't, …"
-        near = self._talk.starting_in(end + 1, end + _CUE_WITHIN + 1)  # dropped ones, too
-        cue = next((m for m in near if m.readings.get("taking_back") == "repair"), None)
         behind = self._talk.words[end : end + 1]
-        if cue is None or behind not in ([","], ["."]):
+        near = self._talk.starting_in(end + 1, end + _CUE_WITHIN + 1) if behind in _PAUSES else ()  # dropped ones, too
+        cue = next((m for m in near if m.readings.get("taking_back") == "repair"), None)
+        if cue is None:
             return False
         if behind == [","] and set(self._talk.words[end : cue.start]) - {",", "uh", "um", "er", "no", "oh"}:
             return False
@@ -163,9 +167,9 @@ class NameFinder(UnlistedNames):
 
     def _after_not(self, start: int) -> bool:
         near = self._talk.words[max(0, start - 4) : start]
-        if near[-2:] == ["not", "least"]:
+        if "not" not in near or near[-2:] == ["not", "least"]:
             return False  # "last but not least, Buck"
-        return "not" in near and not {",", ".", "but"} & set(near[near.index("not") :])
+        return not {",", ".", "but"} & set(near[near.index("not") :])
 
     def _horse_at(self, start: int) -> str | None:
         return next((h.name for s, _, h in self._exact if s == start), None)
@@ -264,14 +268,10 @@ class NameFinder(UnlistedNames):
         taken.update(i for s, e, _ in self._exact for i in range(s, e))
         tokens = self._talk.tokens
         small = small_openings(self._talk) if self._cased else ()
-        for start, large in enumerate(tokens.large):
-            if tokens.little[start] or not (large or start in small):
+        for start in sorted({*self._strange, *filter(self._means_nothing, small)}) if small else self._strange:
+            if start in taken or (tokens.lowers[start] in self._common and self._cried_out(start)):
                 continue
-            if start in taken or tokens.lowers[start] in NEVER_NAMES or not self._unknown(start):
-                continue
-            if tokens.lowers[start] in self._common and self._cried_out(start):
-                continue
-            if not large:
+            if not tokens.large[start]:
                 self._alike_in_small(start, taken)
                 continue
             for end in (start + 2, start + 1):
@@ -289,7 +289,7 @@ class NameFinder(UnlistedNames):
                 taken.update(range(start, end))
                 break
         self._sound_alike_again(taken)
-        self.found.spans.sort(key=lambda s: s.start)
+        self._sort()
 
     def _cried_out(self, start: int) -> bool:
         """ "Dang, I dropped my phone": a remark, where its sentence tells nothing of the trade or of a horse."""
@@ -318,6 +318,8 @@ class NameFinder(UnlistedNames):
         alike = [s for s in self.found.spans if self.found.horses[s.horse].heard]
         for span in alike:
             name = self._text(span.start, span.end)
+            if self._talk.tokens.text.count(name) == 1:
+                continue
             for start in range(len(self._talk.words) - (span.end - span.start) + 1):
                 again = range(start, start + span.end - span.start)
                 if not taken & set(again) and self._text(again.start, again.stop) == name:

@@ -32,11 +32,9 @@ _NOT_NEW_WITHIN = 8  # tokens
 
 def draft_new(talk: Talk) -> None:
     """ "New egg bars", "in new glue-ons": new before a shoe word is a new shoe put on."""
-    said = talk.says(_NEW)
+    places = talk.where(_NEW)
     for segment in talk.segments:
-        for index in range(segment.start, segment.end) if said else ():
-            if talk.words[index] not in _NEW:
-                continue
+        for index in [at for at in places if segment.start <= at < segment.end] if places else ():
             put_on = tuple(talk.words[segment.start : segment.end]) in _PUT_NEW_ON  # "the shoe's a new one"
             inside = _inside_strong(segment, index) and not put_on
             if inside or _not_new(talk, index):

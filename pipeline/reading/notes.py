@@ -3,23 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from itertools import chain
 
 from pipeline.reading.leftovers import leftovers
-from pipeline.reading.settling import Settled
-from pipeline.reading.talk import Segment, Talk, by_sentence
+from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Flag, FlagKind, Transcript
 
 
-def notes_of(transcript: Transcript, talk: Talk, segments: Iterable[Segment], rows: list[Settled]) -> str:
+def notes_of(transcript: Transcript, talk: Talk, sentences: list[list[Segment]], told: Iterable[Draft]) -> str:
     """The sentences of one horse in which nothing, or not all, was taken into a fact."""
-    read = {r.draft.segment.index for r in rows}
+    read = {draft.segment for draft in told}
     kept = []
-    for parts in by_sentence(segments).values():
-        unread = [segment for segment in parts if segment.index not in read]
-        if all(_says_nothing(talk, segment) for segment in unread):
-            continue
-        start, end = talk.tokens.span(parts[0].start, parts[-1].end)
-        kept.append(transcript.text[start:end].strip())
+    for parts in sentences:
+        if not all(segment in read or _says_nothing(talk, segment) for segment in parts):
+            start, end = talk.tokens.span(parts[0].start, parts[-1].end)
+            kept.append(transcript.text[start:end].strip())
     return "\n".join(kept)
 
 
@@ -31,13 +29,11 @@ def _says_nothing(talk: Talk, segment: Segment) -> bool:
     return all(i in told for i in large)
 
 
-def not_understood(transcript: Transcript, talk: Talk, segments: Iterable[Segment]) -> list[Flag]:
+def not_understood(transcript: Transcript, talk: Talk, sentences: list[list[Segment]]) -> list[Flag]:
     """Flags for numbers beside a count or size word, and testers without an answer, that became no fact."""
-    flags = []
-    own, testers = list(segments), talk.having("tester_heads")
-    for first, end, reason in leftovers(talk, own):
-        flags.append(_flagged(transcript, talk, first, end, reason))
-    for segment in own:
+    flags = [_flagged(transcript, talk, *left) for left in leftovers(talk, sentences)]
+    testers = talk.having("tester_heads")
+    for segment in chain.from_iterable(sentences) if testers or talk.unread else ():
         for start, end, what in talk.unread:
             if segment.start <= start < segment.end:
                 flags.append(_flag(transcript, talk, segment, start, end, f"Heard {what}."))

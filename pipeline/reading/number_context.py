@@ -48,9 +48,12 @@ LEAST_NAIL_SIZE = 3  # nails below size three hold no horse shoe; common practic
 _TO_A_FOOT = 1  # tokens from a size to the foot: "in the hinds"
 PUT_RIGHT = "put right in the same sentence"
 _AHEAD = 8  # tokens from a measure word to its number: "crest not much to speak of, call it a one"
+_FURTHER = frozenset({"more", "extra", "full"})
+_OF_TIME = frozenset({"day", "week", "fortnight", "month"})
 _OF_A = frozenset({"of", "an", "a"})
 _NAILED_WITH = 5  # tokens
 _SIZE = frozenset({"size", "sizes"})
+_LITTLE = frozenset({"fillers", "horse_cues"})
 _OF_NAILS = frozenset({
     "in", "on", "for", "the", "his", "her", "of", ",", ":", "are", "is", "'s", "were", "was", "i", "we", "used", "use",
     "put", "drove", "all", "this", "time", "today", "just", "being", "both",
@@ -156,7 +159,7 @@ class NumberContext:
         index = mention.end
         for _ in range(3):
             found = self._talk.mention_starting(index)
-            if found is not None and set(found.readings) - {"fillers", "horse_cues"}:
+            if found is not None and not found.readings.keys() <= _LITTLE:
                 return found
             if index >= len(self._words) or self._words[index] not in light:
                 break
@@ -172,10 +175,10 @@ class NumberContext:
         return None, None
 
     def _is_time(self, mention: Mention) -> bool:
-        more = self._words[mention.end : mention.end + 1] in (["more"], ["extra"], ["full"])  # "in two more weeks"
-        after = self._talk.mention_starting(mention.end + 1) if more else None
+        plain = _FURTHER.isdisjoint(self._words[mention.end : mention.end + 1])  # not "in two more weeks"
+        after = None if plain else self._talk.mention_starting(mention.end + 1)
         unit = after.get("units") if after is not None else self._unit(mention)[0]
-        return unit in ("day", "week", "fortnight", "month")
+        return unit in _OF_TIME
 
     def _long_ago(self, mention: Mention) -> bool:
         """ "Two years ago": a word of an earlier time stands right behind the number."""
@@ -210,8 +213,9 @@ class NumberContext:
     def _scored_then(self, segment: Segment) -> bool:
         """ "Condition seven. She was an eight last time.": the score just told, at an earlier time."""
         frame = self._frame
-        told = frame is not None and frame.slot in ("body_condition", "cresty_neck")
-        near = told and frame is not None and segment.sentence - frame.sentence == 1
+        if frame is None or frame.slot not in ("body_condition", "cresty_neck"):
+            return False
+        near = segment.sentence - frame.sentence == 1
         elsewhere = segment.having("feet") or any(m.get("measures") for m in segment.mentions)
         return near and not elsewhere and bool(segment.having("times", "history"))
 

@@ -78,7 +78,7 @@ class Number:
 
 
 @lru_cache(maxsize=1024)  # making a fraction takes longer than finding one
-def _whole(value: int) -> Fraction:
+def _exact(value: int | str) -> Fraction:
     return Fraction(value)
 
 
@@ -160,18 +160,18 @@ class NumberReader:
         nxt = tokens[index + 1] if index + 1 < len(tokens) else ""
         noughty = nxt in self._aughts or nxt in _ZEROS or nxt == "0"
         if word in self._times and noughty:
-            return Number(index, index + 2, Fraction(0), aughts=self._times[word])
+            return Number(index, index + 2, _exact(0), aughts=self._times[word])
         if word in ("two", "three", "four") and nxt in self._aughts and nxt not in ("oh", "o"):
-            return Number(index, index + 2, Fraction(0), aughts=self._cardinals[word])
+            return Number(index, index + 2, _exact(0), aughts=self._cardinals[word])
         if _AUGHT_DIGITS.fullmatch(word):
-            return Number(index, index + 1, Fraction(0), aughts=len(word))
+            return Number(index, index + 1, _exact(0), aughts=len(word))
         ought = nxt == "to" and tokens[index + 2 : index + 3] not in (["a"], ["an"])  # "nought to a one" is a size
         if word in self._aughts and word not in ("oh", "ohs", "o") and not ought:
-            return Number(index, index + 1, Fraction(0), aughts=1, plural=word in self._plurals)
+            return Number(index, index + 1, _exact(0), aughts=1, plural=word in self._plurals)
         if word in _ZEROS:
-            return Number(index, index + 1, Fraction(0), aughts=1, plural=word != "zero")
+            return Number(index, index + 1, _exact(0), aughts=1, plural=word != "zero")
         if word in ("oh", "o") and index and tokens[index - 1] in ("size", "sizes", "number", "an"):
-            return Number(index, index + 1, Fraction(0), aughts=1)
+            return Number(index, index + 1, _exact(0), aughts=1)
         return None
 
     @staticmethod
@@ -181,7 +181,7 @@ class NumberReader:
             return None
         before = tokens[index - 1] if index else ""
         if list(tokens[index : index + 2]) in (["an", "inch"], ["a", "inch"]) and before not in ("of", "half"):
-            return Number(index, index + 1, Fraction(1), article=True)
+            return Number(index, index + 1, _exact(1), article=True)
         return None
 
     def _part(self, tokens: Sequence[str], index: int) -> Number | None:
@@ -234,7 +234,7 @@ class NumberReader:
         if tokens[index] not in ("half", "a"):
             return None
         if tokens[index : index + 3] == ["half", "a", "dozen"]:
-            return Number(index, index + 3, Fraction(6))
+            return Number(index, index + 3, _exact(6))
         if tokens[index : index + 2] in (["a", "dozen"], ["half", "dozen"]):
             return Number(index, index + 2, Fraction(12 if tokens[index] == "a" else 6))
         return None
@@ -269,7 +269,7 @@ class NumberReader:
                 )
                 if count < size and not quarter_noun:
                     return Fraction(count, size), after + 1
-        return _whole(0), end
+        return _exact(0), end
 
     def is_size(self, word: str) -> bool:
         """Whether the word is a number as only sizes are called: "twos", "nought"."""
@@ -294,10 +294,10 @@ class NumberReader:
             return None, index
         word = tokens[index]
         if allow_article and word in ("a", "an"):
-            return Fraction(1), index + 1
+            return _exact(1), index + 1
         digits = (_DIGITS.fullmatch(word) or _PLURAL_DIGITS.fullmatch(word)) if word[:1].isdecimal() else None
         if digits:
-            return Fraction(word.rstrip("s")), index + 1
+            return _exact(word.rstrip("s")), index + 1
         if word and word[-1] in _GLYPHS and word[:-1].isdecimal():
             return Fraction(word[:-1]) + _GLYPHS[word[-1]], index + 1
         if word not in self._cardinals:
@@ -306,7 +306,7 @@ class NumberReader:
         if value in range(20, 100, 10) and end < len(tokens) and 1 <= self._cardinals.get(tokens[end], 0) <= 9:
             value, end = value + self._cardinals[tokens[end]], end + 1
         value, end = self._hundreds(tokens, value, end)
-        return self._decimals(tokens, _whole(value), end)
+        return self._decimals(tokens, _exact(value), end)
 
     def _hundreds(self, tokens: Sequence[str], value: int, end: int) -> tuple[int, int]:
         if value == 100:

@@ -197,10 +197,14 @@ def spoken_of(talk: Talk, span: NameSpan) -> bool:
     return owns(talk, span) or bred_from(talk, span) or turns_on(talk, span.end) or in_passing(talk, span)
 
 
-def kept_away(talk: Talk, names: list[NameSpan]) -> list[NameSpan]:
-    """The names that head a sentence in which the horse is only spoken of; what is set beside it counts no more."""
+def leave_out_beside(talk: Talk, names: list[NameSpan]) -> None:
+    """Drop what is only set beside a horse: "a corn, Buck had that last year"."""
     for told in (m for s in names[1:] for m in set_beside(talk, s) or ()):
         told.dropped = True
+
+
+def kept_away(talk: Talk, names: list[NameSpan]) -> list[NameSpan]:
+    """The names that head a sentence in which the horse is only spoken of."""
     return [s for s in names if s.start and in_passing(talk, s) and s.start == sentence_start(talk, s.start)]
 
 
@@ -214,17 +218,22 @@ def in_passing(talk: Talk, span: NameSpan) -> bool:
     before, behind = talk.words[start : span.start], talk.words[span.end : end]
     if set_beside(talk, span) is not None or _looked_in_on(talk, span, end) or before[-2:] == ["me", "of"]:
         return True
-    if any("horse" in m.readings and m.start != span.start for m in talk.starting_in(start, end)):
+    said = talk.starting_in(start, end)
+    if any("horse" in m.readings and m.start != span.start for m in said):
         return _with_another(before, behind)  # "Buck's next week, it's Misty I mean": the other one is turned to
+    told = [m for m in said if m.is_any(_OF_TRADE) and m.get("measures") != "weeks"]
+    if any(m.start < span.end or not m.is_any(_KEPT_AWAY) for m in told):
+        return False
     away = _is_away(behind)
-    told = [m for m in talk.starting_in(start, end) if m.is_any(_OF_TRADE) and m.get("measures") != "weeks"]
-    if [m for m in told if not (away and m.start >= span.end and m.is_any(_KEPT_AWAY))]:
+    if told and not away:
         return False
     return away or _not_reached(before, behind) or _with_another(before, behind) or _another_day(before + behind)
 
 
 def set_beside(talk: Talk, span: NameSpan | Mention) -> list[Mention] | None:
     """ "A corn, Buck had that last year", "same as Buck had", "Buck gets that": what is told of his, if only that."""
+    if _HAD.isdisjoint(talk.words[span.end : span.end + 3]):
+        return None
     stop = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in _STOPS), len(talk.words))
     said, told = talk.words[span.end : stop], talk.starting_in(span.end, stop + 2)
     what = talk.words[span.start - 1] == "what" or talk.words[span.start - 2 : span.start] == ["same", "as"]
@@ -240,16 +249,15 @@ def _looked_in_on(talk: Talk, span: NameSpan, end: int) -> bool:
     start = next((i for i in range(span.start, 0, -1) if talk.words[i - 1] in _STOPS), 0)
     behind = talk.words[span.end : end]
     before = talk.words[start : span.start]
+    if _LOOKED.isdisjoint([*before, *behind[:2]]) and behind[:2] != ["was", "there"]:
+        return False
     stop = next((i for i in range(end + 1, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
     if not _HIS.isdisjoint(talk.words[end + 1 : stop]):
         return False  # "saw Buck too. Trimmed him"
     nothing = not _NOTHING.isdisjoint([*before, *behind])
     if not nothing and (_BESIDE.isdisjoint(behind) or talk.tokens.texts[end : end + 1] == [","]):
         return False
-    looked = not _LOOKED.isdisjoint([*before, *behind[:2]]) or behind[:2] == ["was", "there"]
-    if not looked or any(m.is_any(_OF_TRADE) for m in talk.starting_in(start, end)):
-        return False
-    return not _seen_to(talk, span, end, stop)
+    return not any(m.is_any(_OF_TRADE) for m in talk.starting_in(start, end)) and not _seen_to(talk, span, end, stop)
 
 
 def _seen_to(talk: Talk, span: NameSpan, end: int, stop: int) -> bool:

@@ -43,13 +43,13 @@ _NO_MORE_OF_IT = frozenset({",", "and", "so", "again", "but", "since", "overnigh
 _RENEWED = frozenset({"renewed", "replaced"})
 _CLOSING = frozenset({",", ".", "and", "but", "with", "today", "now", "again", "too", "because", "since", "as"})
 _NOT_BY_ME = frozenset({"he", "she", "they", "they'd", "who", "to", "be", "being", "n't", "not", "never"})
-_PULLED = 3
+_PULLED, _PULLED_IT, _OFF = 3, frozenset({"pulled"}), frozenset({"off"})
 _HALTS, _HALTING = frozenset({",", "um", "uh", "er", "erm", "ah", "eh"}), 8  # "I pulled, um, both front shoes"
 
 
 def draft_pulled(talk: Talk) -> None:
     """ "Tally pulled her right hind", "she'd dropped the near fore": the horse did it, not the farrier."""
-    for foot in talk.having("feet"):
+    for foot in talk.having("feet") if talk.says(_PULLED_IT) else ():
         words = talk.words[max(0, foot.start - 3) : foot.start]
         if len(words) < _PULLED or words[1] != "pulled" or words[2] not in ("his", "her", "a", "the"):
             continue
@@ -77,9 +77,10 @@ def draft_shoe_off(talk: Talk) -> None:
 
 def draft_pulled_by_hand(talk: Talk) -> None:
     """ "Pulled both front shoes", "next time we pull the hinds", "front shoes off and left off": by hand."""
-    for foot in talk.having("feet"):
-        taking = _taking(talk, foot)
-        at = taking if taking is not None else _fronted(talk, foot)
+    taken = talk.says(_TAKING)
+    for foot in talk.having("feet") if taken or talk.says(_OFF) else ():
+        at = _taking(talk, foot) if taken else None
+        at = _fronted(talk, foot) if taken and at is None else at
         if at is not None:
             _add(talk, at, "work", "removed", "work: taken off by hand", set(foot.literal))
         elif (

@@ -29,6 +29,8 @@ _CONTENT = (
     "findings", "work", "shoe_types", "shoe_states", "pads", "packings", "treatments", "clips", "traction", "gaits",
     "manners",
 )  # fmt: skip
+_OTHER = frozenset({*_CONTENT, "measures", "units", "doubts", "plans", "pulse_heads", "nail_line_heads"})
+_FEW = 3  # segments of an answer with its foot and place
 _SEVERITY_RESPONSE = {"mild": "mild", "moderate": "moderate", "severe": "strong"}
 _EMPTY = frozenset({"nothing", "none", "no", "not", "n't", "never", "nowt", "empty", "zip", "zilch", "zero", "nil"})
 _HANDLING = frozenset(
@@ -298,10 +300,7 @@ def bare_below(talk: Talk, segment: Segment) -> bool:
 def _only_answers(frame: _Frame, sentence: list[Segment]) -> bool:
     """Whether a sentence is nothing but an answer with its foot or place: "Left fore, no reaction."."""
     mentions = [m for s in sentence for m in s.mentions]
+    if len(sentence) > _FEW or not any(m.get(frame.responses) for m in mentions):
+        return False
     placed = any(m.is_any(("feet", "zones")) for m in mentions)
-    other = any(
-        m.is_any((*_CONTENT, "measures", "units", "doubts", "plans", "pulse_heads", "nail_line_heads"))
-        and not m.is_any((frame.responses, "zones"))
-        for m in mentions
-    )
-    return len(sentence) <= 3 and placed and not other and any(m.get(frame.responses) for m in mentions)
+    return placed and not any(m.is_any(_OTHER) and not m.is_any((frame.responses, "zones")) for m in mentions)

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Container, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.talk import grouped
 from pipeline.reading.tokens import Tokens, form_tokens
 from pipeline.record import HorseMatch, RosterHorse
 
@@ -67,19 +69,12 @@ def roster_spans(
     ``of_feet`` are words of the trade: such a name is taken in small letters only where nothing else can stand.
     """
     words, cased = tokens.words, any(tokens.large)
-    wanted: list[tuple[list[str], RosterHorse]] = []
-    for horse in roster:
-        wanted.extend((form_tokens(name.lower()), horse) for name in (horse.name, *horse.also_called))
-    wanted.sort(key=lambda pair: -len(pair[0]))
-    found = _written_apart(tokens, roster, cased=cased)
+    wanted, first_words, whole = _spelled(tuple((horse.name, *horse.also_called) for horse in roster))
+    found = [(at, at + 2, roster[index]) for at, index in _written_apart(tokens, whole, cased=cased)]
     used = {index for start, end, _ in found for index in range(start, end)}
-    places: dict[str, list[int]] = {}
-    first_words = {name[0] for name, _ in wanted if name}
-    for index, word in enumerate(words):
-        if word in first_words:
-            places.setdefault(word, []).append(index)
-    for name, horse in wanted:
-        for start in places.get(name[0], []) if name else []:
+    places = grouped([(word, at) for at, word in enumerate(words) if word in first_words])
+    for name, index in wanted if places else ():
+        for start in places.get(name[0], ()):
             span = range(start, start + len(name))
             if words[start : start + len(name)] != name or used.intersection(span):
                 continue
@@ -90,16 +85,26 @@ def roster_spans(
             ):
                 continue
             used.update(span)
-            found.append((start, start + len(name), horse))
+            found.append((start, start + len(name), roster[index]))
     return sorted(found, key=lambda f: f[0])
 
 
-def _written_apart(tokens: Tokens, roster: Sequence[RosterHorse], *, cased: bool) -> list[tuple[int, int, RosterHorse]]:
-    """ "June Bug" for Junebug: a name of the roster that is written as two words."""
-    words = tokens.words
-    whole = {name.lower(): horse for horse in roster for name in (horse.name, *horse.also_called) if " " not in name}
-    pairs = ((i, whole.get(words[i] + words[i + 1])) for i in range(len(words) - 1) if tokens.large[i] or not cased)
-    return [(index, index + 2, horse) for index, horse in pairs if horse is not None]
+@lru_cache(maxsize=256)  # the roster is the same from memo to memo
+def _spelled(
+    roster: tuple[tuple[str, ...], ...],
+) -> tuple[list[tuple[list[str], int]], frozenset[str], dict[str, int]]:
+    """The names in tokens with the index of their horse, the longest first; their first words; those of one word."""
+    names = [(name.lower(), index) for index, own in enumerate(roster) for name in own]
+    wanted = [(words, index) for name, index in names if (words := form_tokens(name))]
+    wanted.sort(key=lambda pair: -len(pair[0]))
+    return wanted, frozenset(words[0] for words, _ in wanted), {name: i for name, i in names if " " not in name}
+
+
+def _written_apart(tokens: Tokens, whole: dict[str, int], *, cased: bool) -> list[tuple[int, int]]:
+    """ "June Bug" for Junebug: where a name of the roster is written as two words, and the index of its horse."""
+    words, large = tokens.words, tokens.large
+    pairs = [(i, words[i] + words[i + 1]) for i in range(len(words) - 1) if large[i] or not cased]
+    return [(at, whole[pair]) for at, pair in pairs if pair in whole]
 
 
 def _stands_like_name(words: list[str], start: int, end: int) -> bool:

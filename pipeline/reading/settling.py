@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from fractions import Fraction
+from functools import lru_cache
 from typing import NamedTuple
 
 from pipeline.reading.foot_groups import SETUP_SLOTS
@@ -10,7 +12,7 @@ from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.settling_doubts import settle_doubts
 from pipeline.reading.settling_gaits import settle_gaits
 from pipeline.reading.settling_work import back_on_without_loss, settle_bare, tar_in_oakum
-from pipeline.reading.talk import Draft
+from pipeline.reading.talk import Draft, Feet, grouped
 from pipeline.reading.then_and_now import THEN_AND_NOW
 from pipeline.record import FEET, HORSE_SLOTS, Foot, Status
 
@@ -37,7 +39,9 @@ class Settled(NamedTuple):
 def settle(drafts: Iterable[Draft]) -> list[Settled]:
     """One entry a foot and fact, in the order said."""
     standing = [d for d in drafts if not d.dropped]
-    settle_gaits(standing)
+    slots = {d.slot for d in standing}
+    if "gait" in slots or "lameness" in slots:
+        settle_gaits(standing)
     settle_bare(standing)
     _removed_not_lost(standing)
     back_on_without_loss(standing)
@@ -53,15 +57,26 @@ def settle(drafts: Iterable[Draft]) -> list[Settled]:
     _gone_not_only_earlier(standing)
     standing = [d for d in standing if not d.dropped]
     rows = [Settled(foot, draft) for draft in standing for foot in _feet(draft)]
-    rows = _without_needless_guess(rows)
-    rows = _guess_for_the_rest(rows)
-    rows = _without_trim_under_shoes(rows)
-    rows = _without_shoes_on_a_bare_foot(rows)
-    rows = _without_announcements(rows)
-    rows = _with_exceptions(rows)
-    rows = _without_denied_at_large(rows)
-    rows = _without_twins(rows)
-    return _last_interval(rows)
+    if "work" in slots:
+        rows = _without_needless_work(rows, {d.value for d in standing if d.slot == "work"})
+    if any(d.foot_carried and d.slot in _ANNOUNCED for d in standing):
+        rows = _without_announcements(rows)
+    if not slots.isdisjoint(_EXCEPTED):
+        rows = _with_exceptions(rows)
+    if any(d.status is Status.ABSENT for d in standing):
+        rows = _without_denied_at_large(rows)
+    if len({(d.slot, d.value, d.status) for d in standing}) < len(standing):
+        rows = _without_twins(rows)
+    return _last_interval(rows) if "next_visit_weeks" in slots else rows
+
+
+def _without_needless_work(rows: list[Settled], done: set[str | Fraction]) -> list[Settled]:
+    """What other work says better: that of which no foot was said, and what shoeing takes with it."""
+    if any(row.draft.foot_guessed for row in rows):
+        rows = _guess_for_the_rest(_without_needless_guess(rows))
+    if _UNDER_SHOES.isdisjoint(done):
+        return rows
+    return _without_shoes_on_a_bare_foot(_without_trim_under_shoes(rows))
 
 
 def _gone_not_only_earlier(drafts: list[Draft]) -> None:
@@ -77,17 +92,14 @@ def _gone_not_only_earlier(drafts: list[Draft]) -> None:
 
 def _without_needless_guess(rows: list[Settled]) -> list[Settled]:
     """ "Trimmed and reset the fronts", "barefoot mare … only trimmed the fronts": the feet said stand for the guess."""
-    if not any(row.draft.foot_guessed for row in rows):
-        return rows
     work = [r.draft for r in rows if r.draft.slot == "work" and not r.draft.foot_guessed]
+    ever, today = {d.value for d in work}, {d.value for d in work if d.status is Status.PRESENT}
 
-    def needless(row: Settled) -> bool:
-        draft = row.draft  # "I'll reset the off fore next time. Trimmed him": a plan stands for nothing of today
-        today = draft.status is Status.PRESENT
-        named = {d.value for d in work if d.status is Status.PRESENT or not today} if draft.foot_guessed else set()
+    def needless(draft: Draft) -> bool:  # "I'll reset the off fore next time. Trimmed him": a plan is nothing of today
+        named = today if draft.status is Status.PRESENT else ever
         return draft.value in named or (draft.value == "trim" and not named.isdisjoint(_WHOLE_HORSE_WORK))
 
-    return [row for row in rows if not needless(row)]
+    return [row for row in rows if not (row.draft.foot_guessed and needless(row.draft))]
 
 
 def _guess_for_the_rest(rows: list[Settled]) -> list[Settled]:
@@ -103,11 +115,16 @@ def _feet(draft: Draft) -> tuple[Foot | None, ...]:
     if draft.slot in HORSE_SLOTS:
         return (None,)
     if draft.feet:
-        return tuple(foot for foot in FEET if foot in draft.feet)
+        return _ordered(draft.feet)
     if draft.slot == "work" and draft.value in _WHOLE_HORSE_WORK and draft.feet is None:
         draft.foot_guessed = True
-        return tuple(foot for foot in FEET)
+        return FEET
     return (None,)
+
+
+@lru_cache(maxsize=128)
+def _ordered(feet: Feet) -> tuple[Foot, ...]:
+    return tuple(foot for foot in FEET if foot in feet)
 
 
 def _removed_not_lost(drafts: list[Draft]) -> None:
@@ -164,21 +181,16 @@ def _exact_answer(drafts: list[Draft]) -> None:
 def _last_word(drafts: list[Draft]) -> None:
     """ "I read 53 but it was crooked, so fifty two and a half": of two counts in a sentence the last one stands."""
     counts = [d for d in drafts if d.slot in _SAID_LAST and d.status is Status.PRESENT and d.feet is not None]
-    for draft in counts:
-        if any(
-            (o.slot, o.feet) == (draft.slot, draft.feet)
-            and o.segment.sentence == draft.segment.sentence
-            and o.start > draft.start
-            and o.value != draft.value
-            for o in counts
-        ):
-            draft.drop("another number was said last")
+    for same in grouped([((d.slot, d.feet, d.segment.sentence), d) for d in counts]).values():
+        for draft in same if len(same) > 1 else ():
+            if any(o.start > draft.start and o.value != draft.value for o in same):
+                draft.drop("another number was said last")
 
 
 def _exchanged_in_the_end(drafts: list[Draft]) -> None:
     """ "Wait, the pads aren't leather, they're full pads": what was said before goes with its denial."""
     for denial in drafts:
-        if denial.slot not in SETUP_SLOTS or denial.status is not Status.ABSENT:
+        if denial.status is not Status.ABSENT or denial.slot not in SETUP_SLOTS:
             continue
         same = [d for d in drafts if (d.slot, d.feet) == (denial.slot, denial.feet) and d.status is Status.PRESENT]
         before = [d for d in same if d.start < denial.start and d.value == denial.value]
@@ -200,26 +212,19 @@ def _still_there(drafts: list[Draft]) -> None:
 
 def _without_trim_under_shoes(rows: list[Settled]) -> list[Settled]:
     """A foot that is shod was trimmed and its old shoe removed; in the record those mean left bare."""
-    shoeing = {r.draft.segment.sentence for r in rows if r.draft.slot == "work" and r.draft.value in _SHOD and r.foot}
-    bare = {
-        r.foot for r in rows if r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PRESENT
-    }
-    shod = {
-        r.foot for r in rows if r.draft.slot == "work" and r.draft.value in _SHOD and r.draft.status is Status.PRESENT
-    }
-    return [
-        r
-        for r in rows
-        if not (
-            r.draft.slot == "work"
-            and r.draft.value in _UNDER_SHOES
-            and r.draft.status is Status.PRESENT
-            and (r.foot in shod or _off_and_on(r, shoeing))
-        )
-        and not (
-            r.draft.slot == "work" and r.draft.value == "trim" and r.draft.status is Status.PLANNED and r.foot in bare
-        )
-    ]
+    work = [r for r in rows if r.draft.slot == "work"]
+    shoeing = {r.draft.segment.sentence for r in work if r.draft.value in _SHOD and r.foot}
+    today = [r for r in work if r.draft.status is Status.PRESENT]
+    bare = {r.foot for r in today if r.draft.value == "trim"}
+    shod = {r.foot for r in today if r.draft.value in _SHOD}
+
+    def needless(row: Settled) -> bool:
+        if row.draft.value == "trim" and row.draft.status is Status.PLANNED:
+            return row.foot in bare
+        under = row.draft.value in _UNDER_SHOES and row.draft.status is Status.PRESENT
+        return under and (row.foot in shod or _off_and_on(row, shoeing))
+
+    return [row for row in rows if not (row.draft.slot == "work" and needless(row))]
 
 
 def _off_and_on(row: Settled, shoeing: set[int]) -> bool:
@@ -238,32 +243,28 @@ def _without_shoes_on_a_bare_foot(rows: list[Settled]) -> list[Settled]:
     }
 
     def meant(row: Settled) -> bool:
-        of_several = not set(row.draft.feet or ()) <= set(off) and row.draft.status is Status.PRESENT
-        on_a_shoe = row.draft.slot in _ON_A_SHOE and row.draft.value != "boot"
-        return row.foot in off and of_several and on_a_shoe and row.draft.start > off[row.foot]
+        on_a_shoe = row.draft.slot in _ON_A_SHOE and row.draft.value != "boot" and row.draft.status is Status.PRESENT
+        return on_a_shoe and row.draft.start > off[row.foot] and not set(row.draft.feet or ()) <= off.keys()
 
-    return [row for row in rows if not meant(row)] if off else rows
+    return [row for row in rows if not (row.foot in off and meant(row))] if off else rows
 
 
 def _without_announcements(rows: list[Settled]) -> list[Settled]:
     """ "Then wedges, I put a two degree wedge pad on both fores": the first word only says what comes."""
-    placed = [row.draft for row in rows if row.draft.slot in _ANNOUNCED and not row.draft.foot_carried]
+    told = dict.fromkeys(row.draft for row in rows if row.draft.slot in _ANNOUNCED)
+    placed = [draft for draft in told if not draft.foot_carried]
 
-    def announced(row: Settled) -> bool:
-        draft = row.draft
-        return (
-            draft.foot_carried
-            and draft.slot in _ANNOUNCED
-            and any(
-                o.segment.sentence == draft.segment.sentence
-                and (o.slot, o.value, o.status) == (draft.slot, draft.value, draft.status)
-                and o.start > draft.start
-                and not _as_well(draft, o)
-                for o in placed
-            )
+    def announced(draft: Draft) -> bool:
+        return any(
+            o.start > draft.start
+            and o.segment.sentence == draft.segment.sentence
+            and (o.slot, o.value, o.status) == (draft.slot, draft.value, draft.status)
+            and not _as_well(draft, o)
+            for o in placed
         )
 
-    return [row for row in rows if not announced(row)] if placed else rows
+    first = {draft for draft in told if draft.foot_carried and announced(draft)} if placed else ()
+    return [row for row in rows if row.draft not in first] if first else rows
 
 
 def _as_well(draft: Draft, behind: Draft) -> bool:
@@ -275,47 +276,44 @@ def _as_well(draft: Draft, behind: Draft) -> bool:
 
 def _with_exceptions(rows: list[Settled]) -> list[Settled]:
     """ "Three a side. The left front only took five": what is said of one foot stands over what was said of several."""
-
-    counted: dict[tuple[Foot | None, str], list[Draft]] = {}
-    for row in rows:
-        if row.draft.slot in _EXCEPTED:
-            counted.setdefault((row.foot, row.draft.slot), []).append(row.draft)
+    counted = grouped([((foot, draft.slot), draft) for foot, draft in rows if draft.slot in _EXCEPTED])
+    several = {told: drafts for told, drafts in counted.items() if len(drafts) > 1}
 
     def excepted(row: Settled) -> bool:
         draft = row.draft
         return (
-            draft.slot in _EXCEPTED
+            (row.foot, draft.slot) in several
             and len(draft.feet or ()) > 1
             and any(
                 other.status is draft.status
                 and other.value != draft.value
                 and other.start > draft.start
                 and 0 < len(other.feet or ()) < len(draft.feet or ())
-                for other in counted[row.foot, draft.slot]
+                for other in several[row.foot, draft.slot]
             )
         )
 
-    return [row for row in rows if not excepted(row)] if counted else rows
+    return [row for row in rows if not excepted(row)] if several else rows
 
 
 def _without_denied_at_large(rows: list[Settled]) -> list[Settled]:
     """ "No cracks anywhere. Well, hold on, there's one in the left hind": the foot named alone is the exception."""
-    if not any(row.draft.status is Status.ABSENT for row in rows):
-        return rows
+    findings = [row for row in rows if row.draft.slot == "finding"]
+    found = [row for row in findings if row.draft.status in (Status.PRESENT, Status.SUSPECTED)]
+    there = {(row.foot, row.draft.value) for row in found}
 
     def excepted(row: Settled) -> bool:
         draft = row.draft
         return (
-            draft.slot == "finding"
-            and draft.status is Status.ABSENT
-            and len(draft.feet or ()) > 1
+            draft.status is Status.ABSENT
+            and draft.slot == "finding"
+            and (row.foot, draft.value) in there
             and any(
                 o.foot == row.foot
                 and o.draft.value == draft.value
-                and o.draft.status in (Status.PRESENT, Status.SUSPECTED)
                 and o.draft.start > draft.start
                 and len(o.draft.feet or ()) < len(draft.feet or ())
-                for o in rows
+                for o in found
             )
         )
 
@@ -350,4 +348,4 @@ def _alone(row: Settled, rows: list[Settled]) -> bool:
 def _last_interval(rows: list[Settled]) -> list[Settled]:
     """The interval said last is the plan."""
     intervals = [r for r in rows if r.draft.slot == "next_visit_weeks" and r.draft.status is Status.PLANNED]
-    return [r for r in rows if r not in intervals[:-1]]
+    return [r for r in rows if r not in intervals[:-1]] if len(intervals) > 1 else rows

@@ -7,6 +7,7 @@ from pipeline.reading.scopes import last_doubtable
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
+_DENIED = frozenset({"finding", "vet", "gait"})
 _ANSWERED_WITHIN = 2  # sentences from a thought to its denial
 _LEADING = frozenset({"and", "but", "yes", "yeah", "no", "aye", "well", "so", "then"})
 _SURE = ("", "sure enough ", "turns out ", "turned out ", "it turns out ", "it turned out ")
@@ -26,10 +27,15 @@ _SETTLING = frozenset({"is", "was", "has", "are", "sure", "turned", "turns"})
 
 def settle_doubts(drafts: list[Draft]) -> None:
     """Drop a doubt or a statement that has its answer behind it, each by its own rule."""
-    _thought_then_denied(drafts)
-    _confirmed_in_the_end(drafts)
-    _denied_in_the_end(drafts)
-    _doubted_in_the_end(drafts)
+    told = {draft.status for draft in drafts}
+    suspected = Status.SUSPECTED in told
+    if suspected:
+        _thought_then_denied(drafts)
+        _confirmed_in_the_end(drafts)
+    if Status.ABSENT in told:
+        _denied_in_the_end(drafts)
+    if suspected:
+        _doubted_in_the_end(drafts)
 
 
 def _thought_then_denied(drafts: list[Draft]) -> None:
@@ -57,10 +63,12 @@ def _confirmed_in_the_end(drafts: list[Draft]) -> None:
 
 def _denied_in_the_end(drafts: list[Draft]) -> None:
     """ "I thought he had a corn in that foot, but no, no corn", "forging, no, he isn't forging": the denial."""
-    denied = [draft for draft in drafts if draft.status is Status.ABSENT]
-    for draft in drafts if denied else ():
+    denied = [draft for draft in drafts if draft.status is Status.ABSENT and draft.slot in _DENIED]
+    named = {(draft.slot, draft.value) for draft in denied}
+    for draft in drafts if named else ():
         if (
-            draft.slot in ("finding", "vet", "gait")
+            draft.slot in _DENIED
+            and (draft.slot, draft.value) in named
             and draft.status in (Status.PRESENT, Status.SUSPECTED, Status.PLANNED)
             and any(
                 o.start > draft.start
@@ -75,8 +83,7 @@ def _denied_in_the_end(drafts: list[Draft]) -> None:
 
 def _doubted_in_the_end(drafts: list[Draft]) -> None:
     """ "There's a corn, medial heel, well, I say corn, I couldn't be sure": the doubt counts for the first word too."""
-    suspected = any(d.status is Status.SUSPECTED for d in drafts)
-    for draft in drafts if suspected else []:
+    for draft in drafts:
         later = next(
             (
                 o

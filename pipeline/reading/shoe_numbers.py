@@ -15,6 +15,9 @@ from pipeline.reading.talk import Segment
 _CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
+_KINDS = ("shoe_types", "shoe_materials")
+_SHOES = frozenset({"shoes", "plates", "irons", "resets", "trims", "removes", "ones"})
+_NEW = (["a", "new"], ["brand", "new"])
 _AS_WELL = (["as", "well"], ["too"], ["again"])
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
 
@@ -34,8 +37,8 @@ class ShoeNumbers(SizeRanges):
         if framed_by == "nail_size" and not cued and number.aughts is None:
             return False
         wedged = framed_by == "wedge"
-        shod = any(m.is_any(("shoe_types", "shoe_materials")) for s in self._sentence(segment) for m in s.mentions)
-        if wedged and not (cued or shod) and self._degrees_thought_of(segment, mention, number):
+        thought = wedged and not cued and self._degrees_thought_of(segment, mention, number)
+        if thought and not self._among_shoes(segment):
             return False
         if before is not None and before.get("measures") in ("body_condition", "cresty_neck"):
             return False
@@ -45,22 +48,37 @@ class ShoeNumbers(SizeRanges):
         if between is not None:
             self._set_frame("shoe_size", segment)
             return self._add(segment, "shoe_size", between[0], mention, between[1])
-        alone = shod and (mention.start, mention.end) == (segment.start, segment.end)  # "steel, zero, rim shoes"
-        aught = bool(number.aughts) and (cued or alone or self._words[mention.start] != "zero")
         pair = mention.start > 1 and self._words[mention.start - 2 : mention.start] == ["pair", "of"]
-        shoe = after is not None and after.is_any(("shoe_types", "shoe_materials")) and number.value <= 12
-        noun = number.article or number.plural or pair
-        framed = noun and self._shoe_talk(segment, mention) and not self._counts_something(mention)
-        framed = framed or (number.plural and (self._on_a_horse(mention) or self._did_not_fit(mention)))
-        framed = framed or self._beside_feet(segment, mention, number)
-        framed = framed or self._of_the_new_one(mention, number) or self._alone_behind_shoes(segment, mention, number)
-        if not (cued or aught or pair or framed or (shoe and noun)):
+        if not (
+            cued
+            or pair
+            or (number.aughts and (self._words[mention.start] != "zero" or self._among_shoes(segment, mention)))
+            or self._framed(segment, mention, number)
+            or ((number.article or number.plural) and after is not None and after.is_any(_KINDS) and number.value <= 12)
+        ):
             return False
         self._set_frame("shoe_size", segment)
         ranged = self._to_the_next(segment, mention, number)
         if ranged is not None:
             return self._add(segment, "shoe_size", ranged[0], mention, ranged[1])
         return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _among_shoes(self, segment: Segment, alone: Mention | None = None) -> bool:
+        """Whether the sentence names a kind of shoe, the number alone in its segment: "steel, zero, rim shoes"."""
+        if alone is not None and (alone.start, alone.end) != (segment.start, segment.end):
+            return False
+        return any(m.is_any(_KINDS) for s in self._sentence(segment) for m in s.mentions)
+
+    def _framed(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """Whether what stands around the number makes a size of it, without the word."""
+        noun = number.article or number.plural
+        return (
+            (noun and self._shoe_talk(segment, mention) and not self._counts_something(mention))
+            or (number.plural and (self._on_a_horse(mention) or self._did_not_fit(mention)))
+            or self._beside_feet(segment, mention, number)
+            or self._of_the_new_one(mention, number)
+            or self._alone_behind_shoes(segment, mention, number)
+        )
 
     def _as_well(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Size three in front. Hinds new, steel, three as well": what had that number last."""
@@ -82,7 +100,7 @@ class ShoeNumbers(SizeRanges):
 
     def _alone_behind_shoes(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Reset four. Plain. Ones. Six nails.", "steel, two, four nails a side": alone behind shoes not sized yet."""
-        if number.value > _LARGEST or number.value.denominator > 2 or not alone(self._talk, segment, mention):
+        if number.value.denominator > 2 or not alone(self._talk, segment, mention) or number.value > _LARGEST:
             return False
         half = number.value.denominator == 2 and number.value < _SMALL_SIZE  # "three and a half" may be the nails'
         sized_form = number.plural or number.article or half
@@ -99,7 +117,7 @@ class ShoeNumbers(SizeRanges):
         behind = self._talk.segments[segment.index + 1 : segment.index + 2]
         listed = bool(behind) and behind[0].sentence == segment.sentence and behind[0].joined_by(",", "and", ", and")
         footed = listed and bool(behind[0].having("feet"))
-        return listed and not footed and any(m.is_any(("shoe_types", "shoe_materials")) for m in ahead.mentions)
+        return listed and not footed and any(m.is_any(_KINDS) for m in ahead.mentions)
 
     def _not_sized_yet(self, segment: Segment, mention: Mention) -> bool:
         """Whether the line tells of shoes on these feet, and neither of their size nor of their nails."""
@@ -118,19 +136,19 @@ class ShoeNumbers(SizeRanges):
     def _of_the_new_one(self, mention: Mention, number: Number) -> bool:
         """ "A new two", "a brand new two", "new two on the left front"."""
         led = self._words[mention.start - 2 : mention.start]
-        article = led in (["a", "new"], ["brand", "new"]) and number.value <= _LARGEST
+        article = led in _NEW and number.value <= _LARGEST
         return article or new_on_a_foot(self._talk, mention)
 
     def _counts_shoes(self, mention: Mention, number: Number) -> bool:
         """ "Two new shoes in front", "two resets behind": so many shoes, not their size."""
         behind = self._words[mention.end : mention.end + 3]
-        if number.aughts is not None or number.plural or number.value not in (2, 3, 4) or not behind:
+        if number.aughts is not None or number.plural or _SHOES.isdisjoint(behind) or number.value not in (2, 3, 4):
             return False
         noun = behind[1:] if behind[0] in ("new", "fresh", "old", "same") else behind
         noun = noun[1:] if behind[:2] == ["brand", "new"] else noun
         if noun[:1] in (["front"], ["hind"], ["fore"], ["back"], ["rear"]):
             noun = noun[1:]  # "the two front shoes"
-        return noun[:1] in (["shoes"], ["plates"], ["irons"], ["resets"], ["trims"], ["removes"], ["ones"])
+        return not _SHOES.isdisjoint(noun[:1])
 
     def _on_a_horse(self, mention: Mention) -> bool:
         """ "Ones on Tally, twos on Buck": the sizes of their shoes."""
@@ -162,7 +180,7 @@ class ShoeNumbers(SizeRanges):
 
     def _beside_feet(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "8s in front, 6s behind"; "plain steel, fronts one, hinds aught"; "new shoes, one and a half, clips"."""
-        if number.value > _LARGEST or number.value.denominator > 2 or self._counts_something(mention):
+        if self._counts_something(mention) or number.value.denominator > 2 or number.value > _LARGEST:
             return False
         said = [m for m in segment.mentions if m.get("measures") != "nails" or m.start < mention.start]
         if any(m.is_any(("measures", "units", "times", "gaits", "findings")) for m in said):

@@ -44,6 +44,7 @@ _MOVING = frozenset(
     {"coming", "comes", "going", "goes", "bringing", "moving", "cutting", "dropping", "putting", "pulling"}
 )
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
+_CLOSING, _OF_HIM = frozenset({",", ".", "and", "or", "if", "unless"}), frozenset({"for", "on"})
 _SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
 _WANTING = frozenset({"want", "'d", "need", "'ll"})
 _NEEDING = frozenset({"needs", "must", "should", "better", "keep"})
@@ -69,38 +70,38 @@ def draft_times(talk: Talk, names: set[int]) -> None:
     """A ``next_visit_weeks`` draft for every interval said of the next visit; ``names`` are the tokens of horses."""
     framed = told = False
     for sentence in talk.sentences():
-        counting = {s.index: [m for m in s.mentions if m.number is not None or "units" in m.readings] for s in sentence}
-        intervals = {id(m): _timed(talk, s, m) for s in sentence for m in counting[s.index]}
+        counting = [(s, m) for s in sentence for m in s.mentions if m.number is not None or "units" in m.readings]
+        if not counting:
+            framed = framed and _names_first(talk, sentence, names)
+            continue
+        intervals = [_timed(talk, m) for _, m in counting]
         framed = (
-            any(intervals.values())
+            any(intervals)
             or _several_told(talk, sentence, names)
             or (framed and (_names_first(talk, sentence, names) or _made_it(talk, sentence)))
             or (told and _name_and_weeks(talk, sentence, names))
         )
         told = told or framed
-        for segment in sentence:
-            for mention in counting[segment.index]:
-                timed = intervals[id(mention)]
-                if timed is not None:
-                    value, end, start = timed
-                    if not _not_next(talk, sentence, segment, mention, timed):
-                        _add(segment, value, start, end)
-                        book_work(talk, min(start, (mention.stands_for or mention).start))
-                elif (
-                    _back_in(talk, segment, mention)
-                    or _for_the_pair(talk, sentence, mention)
-                    or otherwise(talk, sentence, mention)
-                    or (framed and mention.number is not None and _bare(talk, segment, mention, names))
-                ):
-                    value = mention.number.value if mention.number is not None else Fraction(0)
-                    _add(segment, value, mention.start, mention.end)
+        for (segment, mention), timed in zip(counting, intervals, strict=True):
+            if timed is not None:
+                value, end, start = timed
+                if not _not_next(talk, sentence, segment, mention, timed):
+                    _add(segment, value, start, end)
+                    book_work(talk, min(start, (mention.stands_for or mention).start))
+            elif (
+                _back_in(talk, segment, mention)
+                or _for_the_pair(talk, sentence, mention)
+                or otherwise(talk, sentence, mention)
+                or (framed and mention.number is not None and _bare(talk, segment, mention, names))
+            ):
+                value = mention.number.value if mention.number is not None else Fraction(0)
+                _add(segment, value, mention.start, mention.end)
         _keep_told(talk, sentence)
 
 
 def _names_first(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
     """Whether a horse's name opens the sentence, or follows its number: "no, eight for Corny"."""
-    numbers = [m for s in sentence for m in s.mentions if m.number is not None]
-    told = any(talk.words[m.end : m.end + 1] in (["for"], ["on"]) and m.end + 1 in names for m in numbers)
+    told = any(m.number and m.end + 1 in names and talk.words[m.end] in _OF_HIM for s in sentence for m in s.mentions)
     start = sentence[0].start
     while start < sentence[-1].end and talk.words[start] in _TURNING:
         start += 1  # "actually no, Boots gets seven"
@@ -131,7 +132,7 @@ def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
     number = mention.number
     if number is None or mention.dropped or number.aughts is not None:
         return False
-    closes = talk.words[mention.end : mention.end + 1] in ([","], ["."], [], ["and"], ["or"], ["if"], ["unless"])
+    closes = _CLOSING.issuperset(talk.words[mention.end : mention.end + 1])
     back = closes and coming_back(talk, mention) and number.value <= _MOST_WEEKS
     return back and not segment.having("feet")
 
@@ -149,22 +150,23 @@ def _for_the_pair(talk: Talk, sentence: list[Segment], mention: Mention) -> bool
     number = mention.number
     if number is None or mention.dropped or number.aughts is not None or mention.end != sentence[-1].end:
         return False
+    led = talk.words[mention.start - 1] in ("in", "on", "at", "for")
+    if not led and talk.words[mention.start - 2 : mention.start] != ["go", "to"]:
+        return False
     start = sentence[0].start
     told = next((m for m in talk.starting_in(start, start + 2) if m.get("horse_cues") in ("pair", "all")), None)
-    led = talk.words[mention.start - 1] in ("in", "on", "at", "for")
-    led = led or talk.words[mention.start - 2 : mention.start] == ["go", "to"]
-    if told is None or not led or not 1 < number.value <= _MOST_WEEKS:
+    if told is None or not 1 < number.value <= _MOST_WEEKS:
         return False
     return set(talk.words[told.end : mention.start]) <= _COMING_BACK
 
 
 def _several_told(talk: Talk, sentence: list[Segment], names: set[int]) -> bool:
     """ "Five on Jubal, six on Jubilee": two numbers with a horse each count weeks without the word."""
-    numbers = [m for s in sentence for m in s.mentions if m.number is not None and not m.number.plural]
-    return sum(talk.words[m.end : m.end + 1] in (["for"], ["on"]) and m.end + 1 in names for m in numbers) > 1
+    ends = [m.end for s in sentence for m in s.mentions if m.number is not None and not m.number.plural]
+    return len(ends) > 1 and sum(at + 1 in names and talk.words[at] in _OF_HIM for at in ends) > 1
 
 
-def _timed(talk: Talk, segment: Segment, mention: Mention) -> tuple[Fraction, int, int] | None:
+def _timed(talk: Talk, mention: Mention) -> tuple[Fraction, int, int] | None:
     """Weeks, end and start token of a number with a time unit, or of "a month", "a fortnight"."""
     if mention.number is not None and not mention.dropped:
         after = talk.mention_starting(mention.end)
@@ -369,8 +371,7 @@ def _keep_told(talk: Talk, sentence: list[Segment]) -> None:
         words = talk.words[segment.start : segment.end]
         buts = [s for s in sentence[position + 1 :] if s.delimiter in ("but", ", but")]
         overruled = any({"told", "said"} & set(talk.words[s.start : s.end]) for s in buts)
-        first = words[:2] in _I_SAID or words[:3] in _I_SAID
-        if first and _but_this(talk, sentence[position + 1 :], asked):
+        if (words[:2] in _I_SAID or words[:3] in _I_SAID) and _but_this(talk, sentence[position + 1 :], asked):
             continue
         overruled = overruled or weeks_wished(talk, segment, sentence[position + 1 :])
         if not (_ASKED & set(words) or ("too" in words and "long" in words) or overruled):

@@ -101,26 +101,24 @@ class UnlistedNames(NameBase):
         tokens, taken = self._talk.tokens, {i for s in self.found.spans for i in range(s.start, s.end)}
         taken.update(i for s, e, _ in self._exact for i in range(s, e))  # a name set aside is known
         self._unknown_heads(taken)
-        for start, large in enumerate(tokens.large):
-            if not start or start in taken or not large:
-                continue
-            if tokens.little[start] or tokens.lowers[start] in NEVER_NAMES:
+        for start in self._strange:
+            if not start or start in taken:
                 continue
             head = self._sentence_start(start)
             turned = head < start and bool(_TURNS & set(self._talk.words[head:start]))
             end = self._name_end(start)
             behind = self._talk.words[end] if end < len(tokens) else "."
-            if turned and behind in (",", ".", "'s") and self._unknown(start) and self._leads_up(head, start):
+            if turned and behind in (",", ".", "'s") and self._leads_up(head, start):
                 self._hear(start, end)
                 self._again(start)
                 return
 
     def _unknown_heads(self, taken: set[int]) -> None:
         """ "Tally. Trimmed. Zephyr. Thrush in the left hind.": an unknown name alone, or before what is told of it."""
-        tokens, words = self._talk.tokens, self._talk.words
-        for start in [at for at, large in enumerate(tokens.large) if large and at not in taken]:
-            end = self._name_end(start)
-            if start in taken or end <= start or not self._could_be_new(start, end):
+        words = self._talk.words
+        for start in self._strange:
+            end = self._name_end(start) if start not in taken else start
+            if end <= start or not self._could_be_new(start, end):
                 continue
             if not start and not self._said_again(start, end):
                 continue
@@ -200,7 +198,7 @@ class UnlistedNames(NameBase):
             horse = NamedHorse(best[0].name, HorseMatch.KNOWN, text, best[1], (start, end), best[0].place)
         index = self.found.index_of(horse)
         self.found.spans.append(NameSpan(start, end, index))
-        self.found.spans.sort(key=lambda span: span.start)
+        self._sort()
 
     def _again(self, start: int) -> None:
         """The same name further on in the memo."""
@@ -210,4 +208,4 @@ class UnlistedNames(NameBase):
         for at in range(start + 1, len(texts)):
             if texts[at] == texts[start] and at not in taken:
                 self.found.spans.append(NameSpan(at, at + 1, horse))
-        self.found.spans.sort(key=lambda span: span.start)
+        self._sort()

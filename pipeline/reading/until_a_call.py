@@ -32,6 +32,7 @@ _MOST_WEEKS = 16
 _MAKING_IT = frozenset(
     {"it", "'s", "in", "he", "she", "is", "then", "make", "that", "say", "'ll", "be", "on", ",", "at"}
 )
+_CLOSING = frozenset({",", ".", "!"})
 _VETS, _OWN = frozenset({"vet", "vets"}), frozenset({"i", "we", "me", "back", "and", "says", "said", "wants"})
 _SEEN = frozenset({"see", "look", "come", "coming", "out", "comes", "due", "call", "check", "x-ray", "visit", "here"})
 _VISITS = frozenset({"see", "back", "visit", "due", "shoe", "reset", "trim", "come", "coming", "do", "book"})
@@ -83,13 +84,13 @@ def _the_vets(talk: Talk, floor: int, at: int) -> bool:
 def otherwise(talk: Talk, sentence: list[Segment], mention: Mention) -> bool:
     """ "Back in a week if he's still lame, otherwise six": a number alone counts weeks where weeks were told before."""
     number, at = mention.number, mention.start
-    if number is None or mention.dropped or number.aughts is not None:
+    closes = _CLOSING.issuperset(talk.words[mention.end : mention.end + 1])
+    if number is None or not closes or mention.dropped or number.aughts is not None:
         return False
     while at and talk.words[at - 1] in _MAKING_IT:
         at -= 1
     led = talk.words[at - 1 : at] in (["otherwise"], ["else"]) or talk.words[at - 2 : at] == ["if", "not"]
-    closes = talk.words[mention.end : mention.end + 1] in ([], [","], ["."], ["!"])
-    if not led or not closes or not 1 < number.value <= _MOST_WEEKS:
+    if not led or not 1 < number.value <= _MOST_WEEKS:
         return False
     near = [*talk.sentence(sentence[0].sentence - 1), *sentence]
     return any(d.slot == "next_visit_weeks" for s in near for d in s.drafts)

@@ -17,7 +17,9 @@ _NOUNS = frozenset({"mare", "gelding", "horse", "pony", "cob", "filly", "colt", 
 _OWNED = frozenset({"mare", "gelding", "horse", "pony", "cob", "filly", "colt", "stallion", "mule"})
 KIN = frozenset({"sister", "brother", "mother", "daughter", "son"})
 OFFSPRING = frozenset({"filly", "colt", "foal", "yearling", "weanling", "youngster"})
+_RELATED = KIN | OFFSPRING
 _KINDS = _NOUNS - {"horse", "one", "lad"}
+_DESCRIBED = COLOURS | _KINDS
 _BUILT = frozenset({"big", "little", "small", "wee", "old", "young", "tall", "fat", "dark", "light"})
 _DOES = frozenset({"do", "did", "take", "took", "have", "had", "done"})
 _STARTS = frozenset({"start", "starting", "started", "begin", "beginning", "began"})
@@ -61,8 +63,8 @@ def by_colour(talk: Talk, spans: Sequence[NameSpan]) -> list[NameSpan]:
 
     "Buck's the big bay and Misty's the little grey, I'll do the grey first" gives it, too, and opens the grey's part.
     """
-    coloured = _coloured(talk, spans)
-    named = {i for s in spans for i in range(s.start, s.end)}
+    coloured = _coloured(talk, spans) if talk.says(_DESCRIBED) else {}
+    named = {i for s in spans for i in range(s.start, s.end)} if coloured else set()
     found = []
     for at in talk.where(frozenset(coloured)) if coloured else ():
         index = _article_before(talk, at)
@@ -82,7 +84,7 @@ def by_colour(talk: Talk, spans: Sequence[NameSpan]) -> list[NameSpan]:
 
 def of_two(talk: Talk, spans: Sequence[NameSpan]) -> list[tuple[int, int]]:
     """ "Misty, the mare. … Tansy, the mare. … The mare has a corn": where nobody can know which of them is meant."""
-    if not talk.says(COLOURS | _KINDS):
+    if not talk.says(_DESCRIBED):
         return []
     shared = frozenset(word for word, horse in _coloured(talk, spans).items() if horse < 0)
     named = {i for s in spans for i in range(s.start - 1, s.end)}
@@ -107,7 +109,7 @@ def _described_behind(talk: Talk, span: NameSpan) -> list[str]:
         return []
     at += 1
     told = []
-    while at < len(talk.words) and (talk.words[at] in _BUILT or talk.words[at] in COLOURS | _KINDS):
+    while at < len(talk.words) and (talk.words[at] in _BUILT or talk.words[at] in _DESCRIBED):
         told += [talk.words[at]] if talk.words[at] not in _BUILT else []
         at += 1
     return told
@@ -142,7 +144,7 @@ def _taken_first(talk: Talk, start: int, end: int) -> bool:
 def by_kin(talk: Talk, spans: Sequence[NameSpan]) -> tuple[NamedHorse, NameSpan] | None:
     """ "Then her sister, trimmed.", "then her foal, bare": another horse, that nobody named."""
     named = {s.start for s in spans}
-    for index in [i - 1 for i in talk.where(KIN | OFFSPRING) if 1 < i < len(talk.words) - 1]:
+    for index in [i - 1 for i in talk.where(_RELATED) if 1 < i < len(talk.words) - 1]:
         if talk.words[index] not in ("her", "his") or index + 3 in named:
             continue
         if talk.words[index + 2] in (",", ".") and _leads(talk, index) and talk.words[index - 1] not in SENTENCE_ENDS:
@@ -159,9 +161,9 @@ def of_its_dam(talk: Talk, roster: Sequence[RosterHorse], found: HorseTalk) -> l
     names it, and only while Misty was the horse named last.
     """
     told = []
-    for horse in roster if talk.says(OFFSPRING | KIN) else ():
+    for horse in roster if talk.says(_RELATED) else ():
         *dam, owned, noun = ["", "", *form_tokens(horse.name.lower())]
-        if owned != "'s" or noun not in OFFSPRING | KIN:
+        if owned != "'s" or noun not in _RELATED:
             continue
         dams = {i for i, h in enumerate(found.horses) if h.name and form_tokens(h.name.lower()) == dam[2:]}
         names, known = [], False
@@ -191,7 +193,8 @@ def _leads(talk: Talk, index: int) -> bool:
 
 def at_place(talk: Talk, horse: RosterHorse, roster: Sequence[RosterHorse]) -> tuple[str | None, bool]:
     """The place of a name, and whether it is doubtful: of namesakes, the one whose place the memo names."""
-    namesakes = [other for other in roster if other.name.lower() == horse.name.lower()]
+    name = horse.name.lower()
+    namesakes = [other for other in roster if other.name.lower() == name]
     if len(namesakes) == 1:
         return horse.place, False
     told = [other for other in namesakes if other.place and _says(talk.words, form_tokens(other.place.lower()))]
