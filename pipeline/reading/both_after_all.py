@@ -22,21 +22,25 @@ _LIGHT = frozenset(
         "uh", "up", "doing", "ah",
     }
 )  # fmt: skip
+_LEADING = _TURNS | _LIGHT
+_PAIRED = frozenset({"two", "both", "pair", "hinds", "fronts", "fores"})
 _LONGEST = 14  # tokens from the one foot to the word for both
 
 
 def widen_to_both(talk: Talk) -> None:
     """Make the pair of a single foot that is put right at once to both, whatever cue says so."""
-    if not talk.says(frozenset({"two", "both", "pair", "hinds", "fronts", "fores"})):
+    if not (talk.says(_PAIRED) and talk.says(_TURNS)):
         return
-    for foot in [m for m in talk.having("feet") if m.readings["feet"] in FEET and not m.dropped]:
+    for foot in [m for m in talk.having("feet") if m.readings["feet"] in FEET]:
         at = foot.end
+        if talk.words[at : at + 1] != [","]:
+            continue
         limit = min(len(talk.words), foot.end + _LONGEST)
-        while at < limit and talk.words[at] in _TURNS | _LIGHT and not _both_at(talk, at, foot):
+        while at < limit and talk.words[at] in _LEADING and not _both_at(talk, at, foot):
             at += 1
         end = _both_at(talk, at, foot) if at < limit else 0
         between = talk.words[foot.end : at]
-        if end and between[:1] == [","] and _TURNS & set(between) and not SENTENCE_ENDS & set(between):
+        if end and between and _TURNS & set(between) and not SENTENCE_ENDS & set(between):
             _widen(talk, foot, at, end)
 
 

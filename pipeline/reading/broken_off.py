@@ -7,8 +7,10 @@ would be of today.
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.mentions import Mention
-from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Stretch
+from pipeline.reading.stretches import CUTS, FILLERS, MARKS, TOLD, WAITING_HEADS, Stretch, next_mark
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -17,10 +19,12 @@ _REPLACED = ("feet", "zones", "severities", "packings", "pads", "shoe_types", "s
 _ITEMS = frozenset({"shoe_types", "shoe_materials", "shoe_size", "pads", "packings", "clips", "traction", "number"})
 _PLANS = frozenset({("plans", "before"), ("plans", "condition"), ("plans", "main")})
 _PUT_ON = frozenset({"work", "shoe_types", "shoe_materials", "pads"})
-_MARKS = frozenset({",", *SENTENCE_ENDS})
 _HAS = frozenset({"does", "did", "has", "is", "do", "have"})
 _WHO = frozenset({"i", "we", "he", "she", "they"})
 _IT_IS = (["it", "'s"], ["it", "is"], ["it", "was"], ["that", "'s"], ["they", "'re"])
+_ANSWERS = ("tester_responses", "pulses")
+_WAS = frozenset({"was", "were"})
+_AGAINST = frozenset({"was", "compared", "down", "up"})
 _COMPARED = frozenset({("compared", "with"), ("compared", "to"), ("down", "from"), ("up", "from")})
 _LOOKING = (["let", "me"], ["i", "'ll", "have"], ["where", "'s"], ["give", "me"])
 _COUNTED = frozenset({"number", "measures", "units", "totals"})
@@ -34,34 +38,36 @@ def mend_broken_off(talk: Talk) -> None:
     """Read such a full stop as a comma."""
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
     starting = talk.starting()
-    planned, felt = talk.having("plans"), talk.having("tester_heads") or talk.having("pulse_heads")
+    plans = {m.start for m in talk.having("plans")}
+    answers = {m.start for name in _ANSWERS for m in talk.having(name)}
     footed = {m.end for m in talk.having("feet")}
-    opened = 0
-    for number, stop in enumerate(stops[:-1]):
-        if talk.words[stop] == "." and (
-            _put_right(talk, starting, opened, stop)
-            or _was_then(talk, starting, stop, stops[number + 1])
-            or _set_against(talk, starting, opened, stop)
-            or _it_was_that_foot(talk, starting, opened, stop)
-            or _as_asked(talk, starting, opened, stop)
-            or ((stop in footed or talk.words[stop + 1] == "no") and _thought_over(talk, starting, opened, stop))
-            or (planned and _planned_list(talk, starting, opened, stop, stops[number + 1]))
-            or (felt and _answer_behind(talk, starting, opened, stop))
+    words, against, opened = talk.words, talk.says(_AGAINST), 0
+    for stop, end in pairwise(stops):
+        behind = words[stop + 1]
+        if words[stop] == "." and (
+            (words[stop - 1] == "no" and _put_right(talk, starting, opened, stop))
+            or (behind in _WAS and _was_then(talk, starting, stop, end))
+            or (against and _set_against(talk, starting, opened, stop))
+            or (words[opened] == "no" and _it_was_that_foot(talk, starting, opened, stop))
+            or (behind == "so" and _as_asked(talk, starting, opened, stop))
+            or ((stop in footed or behind == "no") and _thought_over(talk, starting, opened, stop))
+            or (not plans.isdisjoint(range(opened, stop)) and _planned_list(talk, starting, opened, stop, end))
+            or (stop + 1 in answers and _answer_behind(talk, starting, opened, stop))
         ):
-            talk.words[stop] = ","
+            words[stop] = ","
         else:
             opened = stop + 1
 
 
 def _put_right(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
     """ "… in the left front, no. Right front, in the sole": the word behind takes the place of the last one before."""
-    if talk.words[stop - 1] != "no" or talk.words[stop - 2] != ",":
+    if talk.words[stop - 2] != ",":
         return False
     start = stop - 2
     while start > opened and (talk.words[start - 1] not in CUTS or FILLERS.issuperset(talk.words[start : stop - 2])):
         start -= 1
     before = [m for m in Stretch(talk, starting, start, stop - 2).mentions if m.end <= stop - 2]
-    end = next((i for i in range(stop + 1, len(talk.words)) if talk.words[i] in CUTS), len(talk.words))
+    end = next_mark(talk, stop + 1, CUTS)
     behind = Stretch(talk, starting, stop + 1, end)
     if not before or not behind.words:
         return False
@@ -99,8 +105,6 @@ def _ran_out(talk: Talk, starting: dict[int, list[Mention]], before: list[Mentio
 
 def _was_then(talk: Talk, starting: dict[int, list[Mention]], stop: int, end: int) -> bool:
     """ "Heel angle fifty. Was forty eight in the fall": no subject of its own, and a time of before."""
-    if talk.words[stop + 1 : stop + 2] not in (["was"], ["were"]):
-        return False
     behind = Stretch(talk, starting, stop + 2, end)
     return behind.opens_with("number") and ("times", "history") in behind.cues
 
@@ -127,7 +131,7 @@ def _set_against(talk: Talk, starting: dict[int, list[Mention]], opened: int, st
 
 def _it_was_that_foot(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
     """ "He'd sprung the off fore. No, I'm thinking of the paint. It was the near fore": the reason of a "no"."""
-    if talk.words[opened : opened + 2] != ["no", ","] or talk.words[stop + 1 : stop + 3] not in _IT_IS:
+    if talk.words[opened + 1 : opened + 2] != [","] or talk.words[stop + 1 : stop + 3] not in _IT_IS:
         return False
     reason = Stretch(talk, starting, opened + 2, stop)
     if not reason.words or reason.words[0] not in _WHO or reason.has(TOLD | WAITING_HEADS | {"feet", "horse"}):
@@ -137,9 +141,9 @@ def _it_was_that_foot(talk: Talk, starting: dict[int, list[Mention]], opened: in
 
 def _as_asked(talk: Talk, starting: dict[int, list[Mention]], opened: int, stop: int) -> bool:
     """ "They wanted studs, I said not this time. So no studs.": what was asked about is denied in the end."""
-    if talk.words[stop + 1 : stop + 3] != ["so", "no"]:
+    if talk.words[stop + 2 : stop + 3] != ["no"]:
         return False
-    end = next((i for i in range(stop + 1, len(talk.words)) if talk.words[i] in _MARKS), len(talk.words))
+    end = next_mark(talk, stop + 1)
     denied = {pair for pair in Stretch(talk, starting, stop + 1, end).cues if pair[0] in _ITEMS}
     return bool(denied) and denied <= Stretch(talk, starting, opened, stop).cues
 
@@ -149,18 +153,18 @@ def _thought_over(talk: Talk, starting: dict[int, list[Mention]], opened: int, s
     start = stop
     while start > opened and talk.words[start - 1] not in CUTS:
         start -= 1
-    near, row = Stretch(talk, starting, start, stop), Stretch(talk, starting, opened, max(opened, start - 1))
+    near = Stretch(talk, starting, start, stop)
     denied = talk.words[stop + 1] == "no" and talk.words[stop + 2 : stop + 3] in (["."], [","])
-    if not denied and not near.only_feet():
+    if not denied and not (near.only_feet() and (near.words[0] in ("on", "in") or talk.words[start - 1] == ",")):
         return False
+    row = Stretch(talk, starting, opened, max(opened, start - 1))
     at = _behind_thinking(talk, starting, stop + 3 if denied else stop + 1)
-    end = next((i for i in range(at, len(talk.words)) if talk.words[i] in _MARKS), len(talk.words))
+    end = next_mark(talk, at)
     said, ahead = Stretch(talk, starting, at, end), near if denied else row
     counted = said.opens_with("number") and said.classes <= _COUNTED and ahead.has(("number",))
     counted = counted and {c for c in said.cues if c[0] in ("measures", "units")} <= ahead.cues
-    waits = near.only_feet() and bool(row.feet()) and (near.words[0] in ("on", "in") or talk.words[start - 1] == ",")
     other = denied and said.only_feet() and near.has(("feet",)) and near.cues.isdisjoint(said.cues & _named(said))
-    if not (other or (counted and (denied or waits))):
+    if not (other or (counted and (denied or row.feet()))):
         return False
     for index in range(stop, at):
         talk.words[index] = "," if talk.words[index] == "." else talk.words[index]
@@ -173,7 +177,7 @@ def _named(stretch: Stretch) -> set[tuple[str, str]]:
 
 def _behind_thinking(talk: Talk, starting: dict[int, list[Mention]], start: int) -> int:
     """Behind the stretches in which somebody only looks again: "wait till I see", "let me look", "um"."""
-    while (end := next((i for i in range(start, len(talk.words)) if talk.words[i] in _MARKS), 0)) > start:
+    while (end := next((i for i in range(start, len(talk.words)) if talk.words[i] in MARKS), 0)) > start:
         near = Stretch(talk, starting, start, end)
         looking = near.words[:2] in _LOOKING or near.words[:3] in _LOOKING or near.opens_with("fillers", "taking_back")
         if not looking or near.has(TOLD | WAITING_HEADS | {"feet", "denials"}):
@@ -187,8 +191,6 @@ def _planned_list(talk: Talk, starting: dict[int, list[Mention]], opened: int, s
     before, behind = Stretch(talk, starting, opened, stop), Stretch(talk, starting, stop + 1, end)
     if behind.words[:1] == ["no"] and behind.words[1:2] != [","]:
         return False  # "no pads"
-    if "plans" not in before.classes:
-        return False
     if not behind.words or not before.cues & _PLANS or not before.has(_PUT_ON) or behind.has(("feet", "work", "times")):
         return False
     told = [m for m in behind.mentions if m.is_any(_ITEMS) or m.number is not None]
@@ -206,6 +208,6 @@ def _answer_behind(talk: Talk, starting: dict[int, list[Mention]], opened: int, 
     foot, row = Stretch(talk, starting, start, stop), Stretch(talk, starting, opened, max(opened, start - 1))
     if not foot.only_feet() or not row.feet() or not row.has(("tester_heads", "pulse_heads")):
         return False
-    end = next((i for i in range(stop + 1, len(talk.words)) if talk.words[i] in CUTS), len(talk.words))
+    end = next_mark(talk, stop + 1, CUTS)
     behind = Stretch(talk, starting, stop + 1, end)
-    return behind.opens_with("tester_responses", "pulses") and not behind.has(("feet", "findings"))
+    return behind.opens_with(*_ANSWERS) and not behind.has(("feet", "findings"))

@@ -17,7 +17,8 @@ class Clauses:
     def __init__(self, talk: Talk) -> None:
         """Hold the words themselves, so that a mark that is changed counts at once."""
         self.talk, self.words = talk, talk.words
-        self.starting = by_start([mention for mention in talk.mentions if not mention.dropped])
+        standing = [mention for mention in talk.mentions if not mention.dropped]
+        self.starting = talk.starting() if len(standing) == len(talk.mentions) else by_start(standing)
 
     def back(self, at: int, marks: frozenset[str]) -> int:
         """The first token behind the last of the marks before the token."""

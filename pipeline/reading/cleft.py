@@ -11,6 +11,7 @@ from pipeline.reading.talk import Segment, Sentence, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _WAS_NOT = (["was", "n't"], ["is", "n't"], ["was", "not"], ["'s", "not"], ["is", "not"])
+_NOT = frozenset({"n't", "not"})
 _IT = frozenset({"it", "that"})
 _IS = frozenset({"was", "'s", "is"})
 _WHO = frozenset({"that", "which", "who", "he", "she"})
@@ -30,9 +31,9 @@ _LONGEST = 12  # tokens from the first foot to the one that is meant
 
 def set_foot_right(talk: Talk) -> None:
     """Put the foot that it is in place of the foot that it wasn't; the denial goes, since it only denied the foot."""
-    if not talk.says(_WHO):
+    if not (talk.says(_WHO) and talk.says(_NOT)):
         return
-    for at in [i for i in range(len(talk.words) - 4) if talk.words[i] in _IT and talk.words[i + 1 : i + 3] in _WAS_NOT]:
+    for at in [i for i in talk.where(_IT) if i < len(talk.words) - 4 and talk.words[i + 1 : i + 3] in _WAS_NOT]:
         wrong = _foot_at(talk, at + 3)
         if wrong is None or _WHO.isdisjoint(talk.words[wrong.end : wrong.end + 1]):
             continue

@@ -13,12 +13,13 @@ _BACK = 3  # sentences, the one of the cue too
 _KINDS = frozenset(
     {"findings", "pads", "shoe_types", "shoe_states", "shoe_materials", "clips", "packings", "treatments"}
 )
-_SINGLE = (*FEET, "bare_L", "bare_R")
+_SINGLE = frozenset({*FEET, "bare_L", "bare_R"})
 
 
 def uncross(talk: Talk) -> None:
     """Exchange the feet of two things where they are said again behind a cue, each on the other's foot."""
-    for cue in talk.having("taking_back") if len(talk.having("feet")) >= 2 * _TWO else ():
+    feet = [m for m in talk.having("feet") if m.readings["feet"] in _SINGLE]
+    for cue in talk.having("taking_back") if len(feet) >= 2 * _TWO else ():
         behind, stop = _told_again(talk, cue.end)
         before = _told_before(talk, cue.start) if behind else []
         if not before or {k for k, _ in before} != {k for k, _ in behind}:

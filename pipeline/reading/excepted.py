@@ -8,8 +8,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pipeline.reading.copying import AFFIRMED
+from pipeline.reading.exchanges import sentence_end
 from pipeline.reading.foot_names import EXCEPT, resolve
 from pipeline.reading.mentions import Mention
+from pipeline.reading.opening import sentence_start
+from pipeline.reading.stretches import next_mark
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import MatchKind, Status
@@ -78,7 +81,7 @@ def _without_its_place(talk: Talk, out: Mention) -> None:
 
 def _found_nowhere_else(talk: Talk, told: Mention) -> bool:
     """ "No thrush except in the off fore": a denied finding, and no foot before it in the sentence."""
-    start = max((i + 1 for i in range(told.start) if talk.words[i] in SENTENCE_ENDS), default=0)
+    start = sentence_start(talk, told.start)
     near = [m for m in talk.mentions if start <= m.start < told.start and not m.dropped]
     denied = any(m.get("denials") == "before" and told.start - m.end <= 1 for m in near)
     return denied and "findings" in told.readings and not any(m.get("feet") for m in near)
@@ -99,8 +102,7 @@ def _said_apart(talk: Talk, ahead: Mention | None, at: int, out: Mention) -> boo
     """
     if ahead is not None and ahead.is_any(("feet", "totals", "number")):
         return False
-    start = max((i + 1 for i in range(at) if talk.words[i] in SENTENCE_ENDS), default=0)
-    stop = next((i for i in range(out.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    start, stop = sentence_start(talk, at), sentence_end(talk, out.end)
     near = [m for m in talk.having("feet") if start <= m.start < stop and m is not out]
     if not near:
         every = next((i for i in range(start, stop - 1) if _they_all(talk, i)), None)
@@ -168,7 +170,7 @@ def _shared_out(talk: Talk, out: Mention) -> str:
 
 def _counts_anew(talk: Talk, out: Mention) -> bool:
     """ "Five nails in each, except the near fore would only take four": the foot has its own number in a clause."""
-    stop = next((i for i in range(out.end, len(talk.words)) if talk.words[i] in _CLAUSE_ENDS), len(talk.words))
+    stop = next_mark(talk, out.end, _CLAUSE_ENDS)
     led = talk.words[out.end : out.end + 1]
     return (
         bool(led) and led[0] in _TAKES and any(m.number is not None for m in talk.mentions if out.end <= m.start < stop)

@@ -7,6 +7,7 @@ from dataclasses import replace
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.numbers import Number
+from pipeline.reading.opening import sentence_start
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET
@@ -41,8 +42,11 @@ def kind_of(mention: Mention) -> str | None:
         return None
     if "feet" in mention.readings:
         return "feet"
-    kinds = [name for name in mention.readings if name in _KINDS]
-    return min(kinds, key=_KINDS.__getitem__, default=None)
+    first = None
+    for name in mention.readings:
+        if name in _KINDS and (first is None or _KINDS[name] < _KINDS[first]):
+            first = name
+    return first
 
 
 def counts(talk: Talk, mention: Mention) -> str | None:
@@ -251,11 +255,10 @@ def sentence_end(talk: Talk, index: int) -> int:
 
 def window(talk: Talk, at: int) -> int:
     """Where the thing taken back may start: this sentence, or the one before when the cue opens its sentence."""
-    starts = [0] + [i + 1 for i, w in enumerate(talk.words[:at]) if w in SENTENCE_ENDS]
-    this = starts[-1]
-    if any(kind_of(m) for m in talk.mentions if this <= m.start < at and not m.dropped):
+    this = sentence_start(talk, at)
+    if not this or any(kind_of(m) for m in talk.mentions if this <= m.start < at and not m.dropped):
         return this
-    return starts[-2] if len(starts) > 1 else this
+    return sentence_start(talk, this - 1)
 
 
 def opened_sentence(talk: Talk, index: int) -> bool:

@@ -22,6 +22,7 @@ _NOTHING = frozenset(
 )
 _ANSWERS = ("findings", "tester_responses", "pulses", "gaits", "resolutions")
 _HEADS = (*CLASS_SLOTS, "tester_heads", "pulse_heads", "nail_line_heads", "tester_responses", "pulses")
+_BETWEEN = _JOINTS | _LEADS
 _PAIR = 2
 _NOT, _NOT_WITHIN = frozenset({"not"}), 4  # ", not in the" before a foot
 POINTED_AT = frozenset({"those", "them", "that", "these"})
@@ -44,12 +45,8 @@ def _runs(talk: Talk) -> list[list[Mention]]:
     runs: list[list[Mention]] = []
     turned = talk.says(_NOT)
     for foot in [m for m in talk.having("feet") if m.readings["feet"] in NAMED_FEET]:
-        held = set().union(*(NAMED_FEET[m.readings["feet"]] for m in runs[-1])) if runs else set()
-        gap = range(runs[-1][-1].end, foot.start) if runs else range(0)
-        between = {talk.tokens.lowers[at] for at in gap}  # as written: a stop that was softened parts them
-        joined = between & _JOINTS and between <= _JOINTS | _LEADS
-        joined = joined and not (turned and _denied_alone(talk, runs[-1], foot))
-        if runs and joined and not held & NAMED_FEET[foot.readings["feet"]]:
+        denied = turned and _denied_alone(talk, runs[-1], foot) if runs else False
+        if runs and not denied and _joined(talk, runs[-1], foot):
             runs[-1].append(foot)
         else:
             runs.append([foot])
@@ -63,6 +60,13 @@ def _denied_alone(talk: Talk, run: list[Mention], foot: Mention) -> bool:
     if "not" not in led or "," not in led[: led.index("not")] or len(run) > 1 or talk.words[first.end] != ",":
         return False
     return talk.words[foot.end : foot.end + 1] not in (["or"], ["nor"], [","]) and _told_before(talk, first)
+
+
+def _joined(talk: Talk, run: list[Mention], foot: Mention) -> bool:
+    gap = talk.tokens.lowers[run[-1].end : foot.start]  # as written: a stop that was softened parts them
+    if not gap or gap[0] not in _BETWEEN or _JOINTS.isdisjoint(gap) or not _BETWEEN.issuperset(gap):
+        return False
+    return not any(NAMED_FEET[m.readings["feet"]] & NAMED_FEET[foot.readings["feet"]] for m in run)
 
 
 def _closes(talk: Talk, run: list[Mention]) -> bool:

@@ -8,17 +8,16 @@ from itertools import pairwise
 from pipeline.reading.foot_lists import foot_lists
 from pipeline.reading.mentions import Mention
 from pipeline.reading.numbers import Number
+from pipeline.reading.opening import sentence_start
 from pipeline.reading.sayings import Sayings, said_whole
+from pipeline.reading.stretches import next_mark
 from pipeline.reading.talk import Feet, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
 from pipeline.vocabulary import CLASS_SLOTS
 
 _GROUPS: dict[str, Feet] = {
-    "LF": ("LF",),
-    "RF": ("RF",),
-    "LH": ("LH",),
-    "RH": ("RH",),
+    **{foot: (foot,) for foot in FEET},
     "fronts": ("LF", "RF"),
     "hinds": ("LH", "RH"),
     "lefts": ("LF", "LH"),
@@ -92,8 +91,8 @@ def _before_and_behind(talk: Talk) -> None:
     Not behind a verb of the past, "he'd had studs behind, and full pads before".
     """
     for hinds in [m for m in talk.having("feet", "hinds") if talk.words[m.start : m.end] == ["behind"]]:
-        start = max((i + 1 for i in range(hinds.start) if talk.words[i] in SENTENCE_ENDS), default=0)
-        stop = next((i for i in range(hinds.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+        start = sentence_start(talk, hinds.start)
+        stop = next_mark(talk, hinds.end, SENTENCE_ENDS)
         if _HAS_HAD.isdisjoint(talk.words[start:stop]):
             for at in [i for i in range(start, stop) if _in_front(talk, i, stop)]:
                 talk.mentions.append(Mention(at, at + 1, (at,), {"feet": "fronts"}, MatchKind.VARIANT))
@@ -142,7 +141,7 @@ def _all_new(talk: Talk) -> None:
     for at, _ in talk.turns(_ALL_NEW):
         if at < 1 or talk.words[at - 1] != "." or talk.mention_starting(at) is not None:
             continue
-        start = max((i + 1 for i in range(at - 1) if talk.words[i] in SENTENCE_ENDS), default=0)
+        start = sentence_start(talk, at - 1)
         feet = {m.get("feet") for m in talk.mentions if start <= m.start < at}
         if {"fronts", "hinds"} <= feet:
             talk.mentions.append(Mention(at, at + 1, (at,), {"feet": "all"}, MatchKind.VARIANT))

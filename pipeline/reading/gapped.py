@@ -20,18 +20,23 @@ class GappedForms:
     """The forms with a gap, of one vocabulary."""
 
     def __init__(self) -> None:
-        self._by_first: dict[str, list[tuple[str, list[str], frozenset[str]]]] = {}
+        self._by_first: dict[str, list[tuple[str, list[str], frozenset[str], str]]] = {}
 
     def add(self, form: str, words: list[str]) -> None:
         """``words`` are the tokens of ``form``, with GAP for the dots; the first is a word."""
-        self._by_first.setdefault(words[0], []).append((form, words, frozenset(words) - {GAP}))
+        own = frozenset(words) - {GAP}
+        self._by_first.setdefault(words[0], []).append((form, words, own, max(own, key=len)))
 
     def find(self, tokens: Tokens) -> Iterator[Found]:
         """Every way in which a form stands in the text."""
         said = frozenset(tokens.words)
-        for start, forms in enumerate(map(self._by_first.get, tokens.words)):
-            for form, words, own in forms or ():
-                for end, literal in _matches(tokens, words, start) if own <= said else ():
+        firsts = said & self._by_first.keys()
+        near = {first: [f for f in self._by_first[first] if f[3] in said and f[2] <= said] for first in firsts}
+        if not any(near.values()):
+            return
+        for start, forms in enumerate(map(near.get, tokens.words)):
+            for form, words, _, _ in forms or ():
+                for end, literal in _matches(tokens, words, start):
                     yield form, end, literal
 
 

@@ -34,14 +34,17 @@ def join_headings(talk: Talk) -> None:
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
     if talk.having("gaits", "lame"):
         _join_grades(talk, stops)
-    if not any(talk.having(name) for name in _ANSWERS):
+    heads = {m.start for name in _ANSWERS for m in talk.having(name)}
+    if not heads:
         return
     head: str | None = None
     for number, stop in enumerate(stops):
         start = stops[number - 1] + 1 if number else 0
         end = stops[number + 1] if number + 1 < len(stops) else len(talk.words)
-        head = _heading(talk, start, stop) or (head if number and talk.words[stops[number - 1]] == "," else None)
-        named = head or _heading(talk, start, stop, footed=True)
+        near = not heads.isdisjoint(range(start, stop))
+        goes_on = number > 0 and talk.words[stops[number - 1]] == ","
+        head = (_heading(talk, start, stop) if near else None) or (head if goes_on else None)
+        named = head or (_heading(talk, start, stop, footed=True) if near else None)
         asked = talk.words[stop] == "?"
         yes = asked and named is not None and _said_yes(talk, stop)
         if named is not None and yes and _answered([m for m in talk.mentions if stop < m.start < end], named):

@@ -48,8 +48,7 @@ _DESCRIBING = frozenset({"fresh", "freshly", "freshy", "trashy", "thrashy"})
 _PUT_ON = ("treatments", "packings", "pads", "shoe_types", "shoe_materials", "clips", "traction", "measures", "work")
 
 
-_Order = tuple[bool, int, bool, bool]  # heard otherwise, more words first, no name, weak
-_RANK = itemgetter(0)
+_RANK, _START = itemgetter(0), attrgetter("start")
 PLACE = attrgetter("start", "end")
 
 
@@ -87,13 +86,13 @@ class _Meaning(NamedTuple):
     name: str
     canonical: str
     match: MatchKind
-    order: _Order
+    order: int
     learned: bool = False  # whether corrections taught it
 
 
 # A meaning at its place: rank, end, literal, meaning; of those that share a token the one with the lowest rank is
 # chosen. A plain tuple, because a memo makes a hundred of them.
-_Candidate = tuple[tuple[_Order, int, int], int, tuple[int, ...], _Meaning]
+_Candidate = tuple[tuple[int, int, int], int, tuple[int, ...], _Meaning]
 
 
 class MentionFinder:
@@ -134,15 +133,15 @@ class MentionFinder:
         chosen = _without_emphasis(tokens, chosen) if "plain" in tokens.words else chosen
         masked = list(tokens.words)
         for mention in chosen:
-            several = len(mention.literal) > 1
-            if several and set(mention.readings) == {"horse_cues"} and self._counts(tokens, mention):
-                continue  # "no, it was the two degree" counts degrees, not horses
             whole = "not_facts" in mention.readings or "horse" in mention.readings
-            if several or whole:
-                for index in mention.literal:
-                    masked[index] = ""
-                if tokens.words[mention.end - 1] == "feet" and not whole:
-                    masked[mention.end - 1] = "feet"  # "front feet ones" is a size, "the back ones" are feet
+            if not whole and len(mention.literal) == 1:
+                continue
+            if set(mention.readings) == {"horse_cues"} and len(mention.literal) > 1 and self._counts(tokens, mention):
+                continue  # "no, it was the two degree" counts degrees, not horses
+            for index in mention.literal:
+                masked[index] = ""
+            if tokens.words[mention.end - 1] == "feet" and not whole:
+                masked[mention.end - 1] = "feet"  # "front feet ones" is a size, "the back ones" are feet
         alike = self._heard.write(masked, tokens.words) if self._heard is not None else set()
         numbers = [
             Mention(n.start, n.end, tuple(range(n.start, n.end)), {"number": str(n.value)}, _number_match(n, alike), n)
@@ -151,7 +150,7 @@ class MentionFinder:
         ]
         counted = {index for mention in numbers for index in mention.literal}
         kept = [m for m in chosen if counted.isdisjoint(m.literal)]
-        return sorted(kept + numbers, key=PLACE)
+        return sorted(kept + numbers, key=_START)  # no two begin at one token
 
     def meaning(self, form: str) -> dict[str, str]:
         """The classes of a form of the vocabulary, with its canonical name in each; empty when it has no such form."""
@@ -179,7 +178,8 @@ class MentionFinder:
     def _sides(self, tokens: Tokens, found: list[Found]) -> set[int]:
         """Every side that names a foot: nothing is left in "took the left hind shoe off", nor off in "the off hind"."""
         words = tokens.words
-        sides = [(form, at) for form, _, (at, *rest) in found if rest and (words[at] == "left" or _the_off(words, at))]
+        several = [(form, literal[0]) for form, _, literal in found if len(literal) > 1]
+        sides = [(form, at) for form, at in several if words[at] == "left" or _the_off(words, at)]
         return {at for form, at in sides if any(m.name == "feet" for m in self._meaning[form])}
 
     def _numbered(self, feet: Iterable[str]) -> frozenset[str]:
@@ -209,23 +209,29 @@ class MentionFinder:
     def _half_of_a_number(self, words: list[str], found: Found) -> bool:
         """ "Size two and a half rims": the half is the size's, and the rims are not half ones."""
         form, at = found[0], found[2][0]
-        counted = words[at] == "half" and words[at - 2 : at] == ["and", "a"] and at > _AND_A
         return (
-            counted
+            words[at] == "half"
+            and words[at - 2 : at] == ["and", "a"]
+            and at > _AND_A
             and words[at - 3] in self._count_words | {"1", "2", "3", "4", "5"}
             and form.removeprefix("half ") in self._meaning
         )
 
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
-        found = [(form, end, tuple(range(start, end))) for form, start, end in self._phrases.find(tokens.words)]
-        sides = self._sides(tokens, found)
-        found += [one for one in self._gapped.find(tokens) if sides.isdisjoint((one[2][0], one[2][-1]))]
-        if not _NUMBERED.isdisjoint(tokens.words):
-            sized = {i + 1 for i, word in enumerate(tokens.words) if word in _NUMBERED}
+        words = tokens.words
+        found: list[Found] = [
+            (form, end, (start,) if end - start == 1 else tuple(range(start, end)))
+            for form, start, end in self._phrases.find(words)
+        ]
+        if gapped := list(self._gapped.find(tokens)):
+            sides = self._sides(tokens, found)
+            found += [one for one in gapped if sides.isdisjoint((one[2][0], one[2][-1]))]
+        if not _NUMBERED.isdisjoint(words):
+            sized = {i + 1 for i, word in enumerate(words) if word in _NUMBERED}
             found = [one for one in found if one[2][0] not in sized or not self._sized(tokens, one)]
-        if "half" in tokens.words:
-            found = [one for one in found if not self._half_of_a_number(tokens.words, one)]
-            found = [one for one in found if not one_and_a_half(tokens.words, one[1] - 1)]
+        if "half" in words:
+            found = [one for one in found if not self._half_of_a_number(words, one)]
+            found = [one for one in found if not one_and_a_half(words, one[1] - 1)]
         if self._counting_feet:  # heard
             meant = [one for one in found if self._counted_foot(tokens, one, found)]
             found = [one for one in found if one not in meant] if meant else found
@@ -242,12 +248,14 @@ def _the_off(words: list[str], at: int) -> bool:
 
 def _meaning(name: str, canonical: str, match: MatchKind, words: int, learned: bool) -> _Meaning:
     weak = name in _WEAK or canonical in _POINTING or (name, canonical) == _OF_WHAT
-    return _Meaning(name, canonical, match, (match is MatchKind.SOUND_ALIKE, -words, True, weak), learned)
+    # What was heard otherwise comes last, then more words come first, then a name (_named), then what is not weak.
+    order = ((match is MatchKind.SOUND_ALIKE) << 12) - (words << 2) + 2 + weak
+    return _Meaning(name, canonical, match, order, learned)
 
 
 def _named(name: Mention) -> _Candidate:
     """A horse's name; of as many words it counts first."""
-    order = (False, -len(name.literal), False, False)
+    order = -len(name.literal) << 2
     meaning = _Meaning("horse", name.readings["horse"], MatchKind.EXACT, order)
     return (order, name.end - name.start, name.start), name.end, name.literal, meaning
 
@@ -272,13 +280,18 @@ def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate
     if _HEADED.keys().isdisjoint(names):
         return candidates
     if _HEADS.isdisjoint(names):
-        return [c for c, name in zip(candidates, names, strict=True) if name not in _HEADED]
+        return [c for c in candidates if c[3].name not in _HEADED]
     ends = list(accumulate(map(SENTENCE_ENDS.__contains__, tokens.texts), initial=0))
-    said = [(name, ends[literal[0]]) for name, (_, _, literal, _) in zip(names, candidates, strict=True)]
-    heads = {(name, at) for name, at in said if name in _HEADS}
-    answered = {(_HEADED[name], at) for name, at in said if name in _HEADED}
-    short = {at for name, at in said if name == "taking_back" and ends.count(at) <= _SORRY}
-    answered |= {(head, at) for head in _HEADS for at in short}  # "pulse bounding. Sorry. Raised."
+    heads, answered, found = set[tuple[str, int]](), set[tuple[str, int]](), set[int]()
+    for name, (_, _, literal, _) in zip(names, candidates, strict=True):
+        if name == "findings":
+            found.update(literal)
+        elif name in _HEADS:
+            heads.add((name, ends[literal[0]]))
+        elif name in _HEADED:
+            answered.add((_HEADED[name], ends[literal[0]]))
+        elif name == "taking_back" and ends.count(at := ends[literal[0]]) <= _SORRY:
+            answered.update((head, at) for head in _HEADS)  # "pulse bounding. Sorry. Raised."
 
     def headed(name: str, at: int) -> bool:
         """Whether the head is in this sentence or before it, with nothing but sentences of answers between."""
@@ -290,9 +303,11 @@ def _with_heads(tokens: Tokens, candidates: list[_Candidate]) -> list[_Candidate
                 return False
         return False
 
-    found = {i for _, _, literal, meaning in candidates if meaning.name == "findings" for i in literal}
-    kept = zip(candidates, said, strict=True)
-    return [c for c, (name, at) in kept if name not in _HEADED or (headed(name, at) and not _spans(c, found))]
+    return [
+        c
+        for c, name in zip(candidates, names, strict=True)
+        if name not in _HEADED or (headed(name, ends[c[2][0]]) and not _spans(c, found))
+    ]
 
 
 def _spans(candidate: _Candidate, found: set[int]) -> bool:
@@ -319,7 +334,7 @@ def _choose(candidates: list[_Candidate]) -> list[Mention]:
     taken = used.keys()
     chosen: list[Mention] = []
     for (_, _, start), end, literal, (name, canonical, match, _, _) in sorted(candidates, key=_RANK):
-        if taken.isdisjoint(literal):
+        if start not in used and (end - start == 1 or taken.isdisjoint(literal)):
             mention = Mention(start, end, literal, {name: canonical}, match)
             chosen.append(mention)
             for index in literal:
@@ -357,16 +372,13 @@ def _without_parts(candidates: list[_Candidate]) -> list[_Candidate]:
 
     The toe of "CD toe" is no toe: there the longer sound-alike stands, as the longer phrase does elsewhere.
     """
-    if not any(order[0] for (order, _, _), _, _, _ in candidates):
-        return candidates
-    places = [(c, literal, order[0]) for c in candidates for (order, _, _), _, literal, _ in (c,)]
-    alikes = [(c, literal) for c, literal, heard_otherwise in places if heard_otherwise and len(literal) > 1]
+    alikes = [c for c in candidates if c[3].match is MatchKind.SOUND_ALIKE and len(c[2]) > 1]
     if not alikes:
         return candidates
-    exact = [(c, set(literal)) for c, literal, heard_otherwise in places if not heard_otherwise]
+    exact = [(c, set(c[2])) for c in candidates if c[3].match is not MatchKind.SOUND_ALIKE]
     parts: set[int] = set()
-    for alike, literal in alikes:
-        touched = [c for c, own in exact if not own.isdisjoint(literal)]
+    for alike in alikes:
+        touched = [c for c, own in exact if not own.isdisjoint(alike[2])]
         if all(_is_part(one, alike) for one in touched):
             parts.update(id(c) for c in touched)
     return [c for c in candidates if id(c) not in parts]

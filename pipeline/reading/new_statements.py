@@ -32,6 +32,7 @@ _DONE = frozenset({
 })  # fmt: skip
 _GOING = frozenset({"trotted", "trots", "trotting", "jogged", "jogs", "walked", "walks", "moving", "moves", "going"})
 _GOES = frozenset({"goes", "is", "'s", "gets"})
+_SAYING = frozenset({"past", "present"})  # the roles of verbs
 _SOME = frozenset({"a", "an", "some", "the", "his", "her", "bit", "of", "little", "small", "another"})
 _LEAD = 4  # tokens of a degree and an article before a finding
 _SEE_AGAIN = frozenset({"see", "back", "get", "keep", "due", "next"})
@@ -55,6 +56,8 @@ def _that_foot(stretch: Stretch) -> bool:
 def a_measure(seam: Seam) -> bool:
     """ "…, sole depth ten on the left front", "…, condition five"; not one of several of the foot in hand."""
     behind, near, after = seam.behind, seam.near, seam.after
+    if not behind.opens_with("measures", "number"):
+        return False
     if near.classes <= _A_NUMBER and near.has(("number",)) and not behind.has(("number",)):
         return False  # "fifty four degrees, toe angle, left front": the word for the number ahead
     named = {kind for name, kind in first_cues(behind) if name == "measures"}
@@ -229,20 +232,22 @@ def somebody(seam: Seam) -> bool:
 def something(seam: Seam) -> bool:
     """ "…, his hinds were trimmed", "…, that shoe's been pulled"."""
     behind = seam.behind
-    led = behind.roles[0] == "determiner" or behind.words[:2] == ["that", "shoe"]
+    if behind.roles[0] != "determiner" and behind.words[:2] != ["that", "shoe"]:
+        return False
     told = behind.has(SAID) and behind.has(("feet", "findings"))
-    return led and told and behind.verb() and not behind.opens_with("feet")
+    return told and behind.verb() and not behind.opens_with("feet")
 
 
 def a_noun(seam: Seam) -> bool:
     """ "…, axis is broken back on both fores", "…, nails are size five", "…, films show rotation"."""
     behind, near = seam.behind, seam.near
-    if behind.words[0] in JOINING or behind.roles[0] is not None or behind.opens_with("feet", "fillers", "number"):
+    if behind.words[0] in JOINING or behind.roles[0] is not None or _SAYING.isdisjoint(behind.roles[1:4]):
+        return False
+    if behind.opens_with("feet", "fillers", "number"):
         return False
     found = behind.has(_TOLD_OF_A_FOOT) and (bool(behind.feet()) or not near.has(("findings",)))
     counted = behind.has(("number",)) and (behind.opens_with("measures") or bool(behind.feet()))
-    verb = not {"past", "present"}.isdisjoint(behind.roles[1:4])
-    return verb and (found or counted)
+    return found or counted
 
 
 def a_condition(seam: Seam) -> bool:
@@ -355,5 +360,5 @@ def every_rule() -> frozenset[Rule]:
 def opens_a_statement(seam: Seam) -> bool:
     """Whether what stands behind the comma opens a statement of its own."""
     behind = seam.behind
-    waiting = [rule for name in behind.classes for rule in _BY_CLASS.get(name, ())]
-    return any(rule(seam) for rule in (*_BY_WORD.get(behind.words[0], ()), *_ALWAYS, *dict.fromkeys(waiting)))
+    waiting = {rule for name in behind.classes if name in _BY_CLASS for rule in _BY_CLASS[name]}
+    return any(rule(seam) for rule in (*_BY_WORD.get(behind.words[0], ()), *_ALWAYS, *waiting))

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
+from pipeline.reading.stretches import next_mark
 from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import HORSE_SLOTS, MatchKind
@@ -190,7 +191,7 @@ def _shared_out(talk: Talk, at: int) -> bool:
 
 def _meant(talk: Talk, end: int) -> Mention | None:
     """ "… , just the fronts": the feet that have it, named alone behind "just" or "only"."""
-    stop = next((i for i in range(end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    stop = next_mark(talk, end, SENTENCE_ENDS)
     for foot in [m for m in talk.mentions if end < m.start < stop and m.get("feet")]:
         lead = foot.start
         while lead > end and talk.words[lead - 1] in ("the", "in", "on", "his", "her"):

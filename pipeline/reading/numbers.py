@@ -84,8 +84,11 @@ def _exact(value: int | str) -> Fraction:
 
 def one_and_a_half(tokens: Sequence[str], index: int) -> bool:
     """ "Got a new one and a half": no pronoun; not "a new one and a half round"."""
-    half = tokens[index] == "one" and tokens[index + 1 : index + 4] in _HALF
-    return half and tokens[index + 4 : index + 5] not in (["round"], ["rounds"], ["mesh"])
+    return (
+        tokens[index] == "one"
+        and tokens[index + 1 : index + 4] in _HALF
+        and tokens[index + 4 : index + 5] not in (["round"], ["rounds"], ["mesh"])
+    )
 
 
 def _of_the_weather(tokens: Sequence[str], number: Number) -> bool:
@@ -103,18 +106,7 @@ class NumberReader:
         self._parts = {w: _FRACTIONS[c] for w, c in spoken.items() if c in _FRACTIONS}
         self._times = {w: int(c.removeprefix("times")) for w, c in spoken.items() if c.startswith("times")}
         self._aughts = {w for w, c in spoken.items() if c == "aught"}
-        self._starts = {
-            *self._cardinals,
-            *self._parts,
-            *self._times,
-            *self._aughts,
-            "a",
-            "an",
-            "half",
-            *_ZEROS,
-            "oh",
-            "o",
-        }
+        self._starts = {*self._cardinals, *self._parts, *self._times, *self._aughts, *_ZEROS, "a", "an", "half"}
         self._plurals = {w for w in spoken if w.endswith("s") and w.removesuffix("s") in spoken} | {"sixes"}
 
     def find(self, tokens: Sequence[str], said: Sequence[str] | None = None) -> list[Number]:
@@ -142,15 +134,15 @@ class NumberReader:
         return word in self._starts or not (word.isalpha() or _DIGITS_AND_GLYPHS.isdisjoint(word[:4]))
 
     def _at(self, tokens: Sequence[str], index: int) -> Number | None:
-        if tokens[index] in ("a", "an") and not self._counted_by_article(tokens, index + 1):
-            return None
-        return (
-            self._aught(tokens, index)
-            or self._article(tokens, index)
-            or self._dozen(tokens, index)
-            or self._part(tokens, index)
-            or self._mixed(tokens, index)
-        )
+        if tokens[index] in ("a", "an"):
+            if not self._counted_by_article(tokens, index + 1):
+                return None
+            number = self._article(tokens, index) or self._dozen(tokens, index)
+            return number or self._part(tokens, index, _whole(1), index + 1)
+        if number := self._aught(tokens, index) or self._dozen(tokens, index):
+            return number
+        value, end = self._count(tokens, index)
+        return self._part(tokens, index, value, end) or self._mixed(tokens, index, value, end)
 
     def _counted_by_article(self, tokens: Sequence[str], index: int) -> bool:
         return index < len(tokens) and (tokens[index] in ("inch", "dozen") or tokens[index] in self._parts)
@@ -163,7 +155,7 @@ class NumberReader:
             return Number(index, index + 2, _exact(0), aughts=self._times[word])
         if word in ("two", "three", "four") and nxt in self._aughts and nxt not in ("oh", "o"):
             return Number(index, index + 2, _exact(0), aughts=self._cardinals[word])
-        if _AUGHT_DIGITS.fullmatch(word):
+        if word[:1] == "0" and _AUGHT_DIGITS.fullmatch(word):
             return Number(index, index + 1, _exact(0), aughts=len(word))
         ought = nxt == "to" and tokens[index + 2 : index + 3] not in (["a"], ["an"])  # "nought to a one" is a size
         if word in self._aughts and word not in ("oh", "ohs", "o") and not ought:
@@ -177,16 +169,13 @@ class NumberReader:
     @staticmethod
     def _article(tokens: Sequence[str], index: int) -> Number | None:
         """ "An inch" is one inch; weeks and months with an article are read in times.py."""
-        if tokens[index] not in ("a", "an"):
-            return None
         before = tokens[index - 1] if index else ""
         if list(tokens[index : index + 2]) in (["an", "inch"], ["a", "inch"]) and before not in ("of", "half"):
             return Number(index, index + 1, _exact(1), article=True)
         return None
 
-    def _part(self, tokens: Sequence[str], index: int) -> Number | None:
+    def _part(self, tokens: Sequence[str], index: int, value: Fraction | None, end: int) -> Number | None:
         """A bare fraction: "half", "three eighths", "a quarter", "3/8"; quarters need an inch or "of" behind them."""
-        value, end = self._count(tokens, index, allow_article=True)
         if value is not None and end < len(tokens) and tokens[end] in self._parts:
             size = self._parts[tokens[end]]
             behind_inch = index > 1 and tokens[index - 1] == "and" and tokens[index - 2] in ("inch", "inches")
@@ -200,7 +189,7 @@ class NumberReader:
             return Number(index, index + 1, Fraction(1, 2), fraction=True)
         if tokens[index] in self._parts and tokens[index] != "half" and self._inch_follows(tokens, index + 1):
             return Number(index, index + 1, Fraction(1, self._parts[tokens[index]]), fraction=True)
-        match = _SLASH.fullmatch(tokens[index])
+        match = _SLASH.fullmatch(tokens[index]) if "/" in tokens[index] else None
         if match and int(match[2]):
             part = Fraction(int(match[1]), int(match[2]))
             return Number(
@@ -239,8 +228,7 @@ class NumberReader:
             return Number(index, index + 2, Fraction(12 if tokens[index] == "a" else 6))
         return None
 
-    def _mixed(self, tokens: Sequence[str], index: int) -> Number | None:
-        value, end = self._count(tokens, index)
+    def _mixed(self, tokens: Sequence[str], index: int, value: Fraction | None, end: int) -> Number | None:
         if value is None or self._pronoun(tokens, index):
             return None
         halves = tokens[min(end + 2, len(tokens) - 1)] in ("halves", "halfs")  # "two and a halves"
@@ -253,14 +241,17 @@ class NumberReader:
     def _and_part(self, tokens: Sequence[str], end: int) -> tuple[Fraction, int]:
         """The part after a whole number: "and a half", "and three eighths", "1/4"; (0, end) when there is none."""
         rest = tokens[end : end + 4]
-        if rest and (match := _SLASH.fullmatch(rest[0])) and int(match[2]) in (2, 4, 8, 16):
+        first = rest[0] if rest else ""
+        if first != "and" and first not in _GLYPHS and "/" not in first:
+            return _whole(0), end
+        if (match := _SLASH.fullmatch(first)) and int(match[2]) in (2, 4, 8, 16):
             return Fraction(int(match[1]), int(match[2])), end + 1
-        if rest and rest[0] in _GLYPHS:
-            return _GLYPHS[rest[0]], end + 1
-        slashed = _SLASH.fullmatch(rest[1]) if len(rest) > 1 and rest[0] == "and" else None
+        if first in _GLYPHS:
+            return _GLYPHS[first], end + 1
+        slashed = _SLASH.fullmatch(rest[1]) if len(rest) > 1 and first == "and" else None
         if slashed and int(slashed[2]) in (2, 4, 8, 16):
             return Fraction(int(slashed[1]), int(slashed[2])), end + 2
-        if len(rest) >= 3 and rest[0] == "and":
+        if len(rest) >= 3 and first == "and":
             count, after = self._count(tokens, end + 1, allow_article=True)
             if count is not None and after < len(tokens) and tokens[after] in self._parts:
                 size = self._parts[tokens[after]]

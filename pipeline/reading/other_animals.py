@@ -7,6 +7,7 @@ from itertools import pairwise
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import HORSE_NOUNS
 from pipeline.reading.sayings import Sayings
+from pipeline.reading.stretches import next_mark
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import MatchKind
@@ -75,7 +76,7 @@ def _drop_of_who_has_it(talk: Talk) -> None:
         led = talk.words[max(0, name.start - 2) : name.start] in _IT_IS
         if not led or talk.words[name.end : name.end + 1] not in (["who"], ["that"]):
             continue
-        end = next((i for i in range(name.end, len(talk.words)) if talk.words[i] in _STOPS), len(talk.words))
+        end = next_mark(talk, name.end, _STOPS)
         if not _NOT_THIS_ONE.at(talk.words, end + 1):
             continue
         for mention in talk.mentions:
@@ -89,7 +90,7 @@ def _drop_of_the_one_not_meant(talk: Talk) -> None:
         told = talk.words[again.end : again.end + 1]
         if not not_meant or talk.words[denied.end : again.start] != [","] or not told or told[0] not in _IS:
             continue
-        end = next((i for i in range(again.end, len(talk.words)) if talk.words[i] in _STOPS), len(talk.words))
+        end = next_mark(talk, again.end, _STOPS)
         for mention in talk.mentions:
             mention.dropped = mention.dropped or again.end <= mention.start < end
 

@@ -11,6 +11,7 @@ from pipeline.reading.exchanges import (
     window,
 )
 from pipeline.reading.mentions import Mention
+from pipeline.reading.stretches import next_mark
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
@@ -93,8 +94,8 @@ def _weighed(talk: Talk, cue: Mention) -> bool:
     before = cue.start - 1 if talk.words[cue.start - 1] in (",", ".") else cue.start
     while before and talk.words[before - 1] in ("no", ","):
         before -= 1
-    begin = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
-    end = next((i for i in range(begin, len(talk.words)) if talk.words[i] in (",", *SENTENCE_ENDS)), len(talk.words))
+    begin = cue.end + (talk.words[cue.end : cue.end + 1] == [","])
+    end = next_mark(talk, begin)
     kinds = _only_of_a_kind(talk, begin, end)
     if opened_sentence(talk, cue.start):
         start = window(talk, cue.start)
@@ -161,7 +162,8 @@ def _goes_on(talk: Talk, cue: Mention) -> bool:
     """ "Fifty left front and, hang on, fifty two right front": on to another foot."""
     if "and" not in talk.words[cue.start - 2 : cue.start]:
         return False
-    feet = [m for m in talk.having("feet") if window(talk, cue.start) <= m.start < sentence_end(talk, cue.end)]
+    start, stop = window(talk, cue.start), sentence_end(talk, cue.end)
+    feet = [m for m in talk.having("feet") if start <= m.start < stop]
     ahead = [m.get("feet") for m in feet if m.start < cue.start]
     return 0 < len(ahead) < len(feet) and ahead[-1] != feet[len(ahead)].get("feet")
 

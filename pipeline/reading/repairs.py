@@ -176,7 +176,7 @@ def _made_sure(talk: Talk, run: list[Mention]) -> None:
 
 def _not_done(talk: Talk, cue: Mention) -> bool:
     """ "Hinds I reset too. No, I didn't, …": the whole statement before is taken back."""
-    start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
+    start = cue.end + (talk.words[cue.end : cue.end + 1] == [","])
     words = talk.words[start : start + 4]
     has = words[:2] in (["it", "has"], ["he", "has"], ["she", "has"]) and talk.words[cue.start - 1] == ","
     told = has or words[:2] in (["i", "did"], ["we", "did"])
@@ -185,7 +185,7 @@ def _not_done(talk: Talk, cue: Mention) -> bool:
 
 def _turns_back(talk: Talk, cue: Mention) -> bool:
     """ "Wait, back to Tally, trimmed the hinds": another horse's turn, nothing is taken back."""
-    start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
+    start = cue.end + (talk.words[cue.end : cue.end + 1] == [","])
     words = talk.words[start : start + 3]
     at = start + 3 if words[:1] == ["going"] else start + 2
     name = talk.mention_starting(at)
@@ -194,7 +194,7 @@ def _turns_back(talk: Talk, cue: Mention) -> bool:
 
 def _of_the_other(talk: Talk, cue: Mention) -> bool:
     """ "Size eight, no, that's the nail": the number stands, of the nail."""
-    start = cue.end + 1 if talk.words[cue.end : cue.end + 1] == [","] else cue.end
+    start = cue.end + (talk.words[cue.end : cue.end + 1] == [","])
     words = talk.words[start : start + 5]
     told = words[:1] == ["that"] and words[1:3] in (["'s", "the"], ["was", "the"], ["is", "the"])
     return told and words[3:4] in (["nail"], ["nails"], ["shoe"], ["shoes"]) and words[4:5] in ([","], ["."], [])
@@ -230,12 +230,12 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     new_ones, stop = _said_in(talk, begin, sentence_end(talk, begin)), _segment_end(talk, begin)
     if (over := refused(talk, run, new_ones)) or any(m.get("denials") == "before" for m in new_ones[:1]):
         return over or not_that(talk, run, new_ones)
-    start = window(talk, run[0].start)
+    said = range(start := window(talk, run[0].start), run[0].start)
     first_old: Mention | None = None
     for new in new_ones:
         graded = graded_finding(talk, run[0].start, new)
         kind = "severities" if graded is not None else kind_of(new)
-        if new.start >= stop or (first_old is None and (new.stands_for is not None or _adds(talk, run, begin, new))):
+        if new.start >= stop or (first_old is None and (new.stands_for is not None or _adds(talk, said, begin, new))):
             break  # "six weeks, wait, they're away, make it seven": put right by the cue before
         if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
             continue
@@ -304,11 +304,11 @@ def _said_in(talk: Talk, start: int, end: int) -> list[Mention]:
     return [m for m in talk.mentions if start <= m.start < end and not m.dropped]
 
 
-def _adds(talk: Talk, run: list[Mention], begin: int, new: Mention) -> bool:
+def _adds(talk: Talk, said: range, begin: int, new: Mention) -> bool:
     """ "Wait, and the left hind", "wait, the left hind has it too": another foot, not a better one."""
     if any(pair in _SO_HAS for pair in pairwise(talk.words[begin : new.start])):
         return True  # "oh wait, so does the right"
-    told = [m.get("feet") for m in talk.having("feet") if window(talk, run[0].start) <= m.start < run[0].start]
+    told = [m.get("feet") for m in talk.having("feet") if m.start in said]
     other = new.get("feet") not in (None, *told[-1:])  # not "the hinds are nought. No, the hinds are a one too"
     return "and" in talk.words[begin : new.start] or (other and _as_well(talk, new))
 

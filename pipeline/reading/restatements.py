@@ -16,10 +16,7 @@ from pipeline.record import FEET, MatchKind
 from pipeline.vocabulary import CLASS_SLOTS
 
 _OPPOSITE = {"medial": "lateral", "lateral": "medial"}
-_OR_WAS_IT = (
-    ["or", "was", "it"], ["or", "is", "it"], ["or", "was", "that"], ["or", "did", "i", "say"], ["or", "were", "they"],
-    ["or", "was", "it", "a"],
-)  # fmt: skip
+_OR_WAS_IT = Sayings("or was it", "or is it", "or was that", "or did i say", "or were they", "or was it a")
 _LONGEST_OR = 7  # words from the one number to the other: "weeks , or did i say"
 _ARTICLES = frozenset({"a", "an", "of", "to", "the"})
 _NEAR_DEGREE = 8  # words from the first degree to the second
@@ -32,8 +29,12 @@ _INSTEAD = frozenset(
     {",", "but", "he", "she", "it", "they", "'s", "'re", "is", "are", "that", "a", "an", "more", "like"}
 )
 _I_SAID = Sayings("did i say", "i told you", "i said", "i told", "i wrote")
-_MORE_THAN = Sayings("more than")
-_NOT = frozenset({"not"})
+_MORE_THAN, _LET_ME = Sayings("more than"), Sayings("let me")
+_NOT, _NOT_SO = frozenset({"not"}), frozenset({"not", "n't"})
+_HALTS = frozenset({",", "uh", "um", "er", "erm", "no", "sorry"})
+_PAUSES = frozenset({",", "uh", "um", "er", "erm", "eh"})
+_BEGINNING = _PAUSES | {"and"}  # what stands behind a number that is begun anew
+_THAN = frozenset({"than"})
 _SAYING = frozenset({"said", "say", "thought", "told", "called", "call", "wrote", "put"})
 _PLACED = ("findings", "tester_responses", "zones", "shoe_states")
 _AT_THE = frozenset({",", "but", "the", "in", "at", "on", "over", "now", "it", "'s", "is"})
@@ -46,8 +47,6 @@ _IT_WAS = frozenset(
         "mistaken", "incorrect", "actually", "really", "rather", "instead", "size", "sorry", "well",
     ]
 )  # fmt: skip
-
-
 _CALLING = frozenset(
     {"i", "'d", "would", "say", "call", "it", "him", "her", "that", "'s", "more", "like", "nearer", "closer", "to", "a"}
     | {"maybe", "perhaps", "probably", "make", "only", "just", "'ll", "put", "at", "no", "we", "think", "reckon"}
@@ -80,10 +79,10 @@ def restate(talk: Talk) -> None:
 
 def _one_or_other(talk: Talk) -> None:
     """ "Six weeks, or was it five. Five.": of two numbers the one that is then said alone."""
-    numbers = [m for m in talk.having("number") if m.number is not None]
+    numbers = [m for m in talk.having("number") if m.number is not None] if talk.tells(_OR_WAS_IT) else []
     for first, second, last in zip(numbers, numbers[1:], numbers[2:], strict=False):
         between = talk.words[first.end : second.start]
-        asked = any(between[-len(words) :] == words for words in _OR_WAS_IT)
+        asked = any(between[-len(words) :] == words for words in _OR_WAS_IT.forms)
         alone = talk.words[second.end : last.start] in (["."], [","], ["?"])
         closed = talk.words[last.end : last.end + 1] in (["."], [","], [])
         if not (asked and alone and closed) or len(between) > _LONGEST_OR:
@@ -97,7 +96,7 @@ def _one_or_other(talk: Talk) -> None:
 
 def _looked_again(talk: Talk) -> None:
     """ "Crest three, let me feel it again, four": a number, a look at it, and a number."""
-    numbers = [m for m in talk.mentions if m.number is not None and not m.dropped]
+    numbers = [m for m in talk.mentions if m.number is not None and not m.dropped] if talk.tells(_LET_ME) else []
     for first, second in itertools.pairwise(numbers):
         between = talk.words[first.end : second.start]
         led = between[:3] == [",", "let", "me"] and between[-1] == "," and between.count(",") == _FRAMED
@@ -124,7 +123,7 @@ def _zone_restart(talk: Talk) -> None:
     for first, second in itertools.pairwise(zones):
         between = talk.words[first.end : second.start]
         side, other = (str(m.get("zones")).split("_")[0] for m in (first, second))
-        fillers = set(between) <= {",", "uh", "um", "er", "erm", "no", "sorry"} and set(between) - {","}
+        fillers = _HALTS.issuperset(between) and set(between) - {","}
         if (fillers and _OPPOSITE.get(side) == other) or between == [",", "well", ","]:
             put_in_place(talk, first, second, "zones")
 
@@ -135,9 +134,11 @@ def _restart(talk: Talk) -> None:
     numbers = [m for m in talk.mentions if m.number is not None]
     for first, second in itertools.pairwise(numbers):
         between = talk.words[first.end : second.start]
+        if not between or between[0] not in _BEGINNING:
+            continue
         begun = between == ["and", ","] and first.number is not None and _begun_anew(first, second)
-        fillers = set(between) <= {",", "uh", "um", "er", "erm", "eh"} and set(between) - {","}
-        if not between or not (fillers or begun):
+        fillers = _PAUSES.issuperset(between) and set(between) - {","}
+        if not (fillers or begun):
             continue
         counted, again = counts(talk, first), counts(talk, second)
         sized = first.number is not None and first.number.aughts is not None
@@ -206,7 +207,7 @@ def _stand_for(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
 
 def _would_not_say(talk: Talk) -> None:
     """ "I wouldn't even say three": a number that is only denied."""
-    for mention in [m for m in talk.mentions if m.number is not None]:
+    for mention in [m for m in talk.mentions if m.number is not None] if talk.says(_WOULD) else ():
         before = talk.words[max(0, mention.start - 5) : mention.start]
         if before[-1:] in (["say"], ["call", "it"]) and "would" in before and {"n't", "not"} & set(before):
             mention.dropped = True
@@ -214,10 +215,10 @@ def _would_not_say(talk: Talk) -> None:
 
 def _not_that_number(talk: Talk) -> None:
     """ "He's not six weeks, he's five", "it's not a two but a three": the second number counts what the first did."""
-    numbers = [m for m in talk.mentions if m.number is not None and not m.dropped]
+    numbers = [m for m in talk.mentions if m.number is not None and not m.dropped] if talk.says(_NOT_SO) else []
     for wrong, right in itertools.pairwise(numbers):
         before, between = range(max(0, wrong.start - 2), wrong.start), talk.words[wrong.end : right.start]
-        if not {"not", "n't"} & {talk.words[i] for i in before}:
+        if _NOT_SO.isdisjoint([talk.words[i] for i in before]):
             continue
         turn = next((i for i, word in enumerate(between) if word in (",", "but")), len(between))
         alike = counts(talk, right) in (None, counts(talk, wrong))
@@ -244,10 +245,8 @@ def _taken_back(talk: Talk, wrong: Mention, right: Mention) -> Mention | None:
 
 def _this_not_that(talk: Talk) -> None:
     """ "Medial, not lateral"; "it's the left hind, not the right": the word behind "not" was said before in error."""
-    cues = (
-        [m for m in talk.mentions if m.end - m.start == 1 and talk.words[m.start] == "not"] if talk.says(_NOT) else []
-    )
-    for cue in cues:
+    said = set(talk.where(_NOT))
+    for cue in [m for m in talk.mentions if m.start in said and m.end - m.start == 1] if said else ():
         if _place_to_come(talk, cue):
             continue
         at = cue.end + 1 if talk.words[cue.end : cue.end + 1] == ["the"] else cue.end
@@ -324,7 +323,7 @@ def _more_than_that(talk: Talk) -> None:
 
 def _more_this_than_that(talk: Talk) -> None:
     """ "Corn at the inside heel, well no, it's more bruise than corn": the one stands for the other."""
-    findings = talk.having("findings")
+    findings = talk.having("findings") if talk.says(_THAN) else []
     for better, worse in itertools.pairwise(findings):
         lead = [w for w in talk.words[max(0, better.start - 3) : better.start] if w not in _ARTICLES]
         between = [w for w in talk.words[better.end : worse.start] if w not in _ARTICLES]
@@ -346,7 +345,7 @@ def _well_in_degree(talk: Talk) -> None:
     degrees = talk.having("severities")
     for first, second in itertools.pairwise(degrees):
         between = talk.words[first.end : second.start]
-        if SENTENCE_ENDS & set(between) or len(between) > _NEAR_DEGREE:
+        if len(between) > _NEAR_DEGREE or not SENTENCE_ENDS.isdisjoint(between):
             continue
         it_is = between[-2:] in _IT_IS
         closed = it_is and talk.words[second.end : second.end + 1] in _CLOSED and not _another(talk, first, second)

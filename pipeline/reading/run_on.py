@@ -14,7 +14,7 @@ from pipeline.reading.name_words import HORSE_WORDS, NEVER_NAMES
 from pipeline.reading.opening import set_beside, turns_on
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
-from pipeline.reading.together import group_at
+from pipeline.reading.together import GROUP, group_at
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.whose import COLOURS, KIN
 from pipeline.record import RosterHorse
@@ -80,7 +80,7 @@ def small_opening(talk: Talk, at: int) -> bool:
 
 def small_openings(talk: Talk) -> frozenset[int]:
     """The words in small letters at which a horse's part may open."""
-    followed = [at - 1 for at in talk.where(_SMALL_FOLLOWERS) if at]
+    followed = [at - 1 for at in talk.where(_SMALL_FOLLOWERS) if at and len(talk.words[at - 1]) >= _LONG]
     return frozenset(at for at in followed if small_opening(talk, at))
 
 
@@ -96,12 +96,13 @@ class _Parting(Clauses):
     def _guessed(self, roster: Sequence[RosterHorse]) -> list[Mention]:
         """Words behind a comma that sound like a name of the roster, or that a turn of the talk leads to."""
         tokens, found = self.talk.tokens, []
-        claimed = {i for m in self.talk.mentions if not m.dropped for i in m.literal}
-        for at, large in enumerate(tokens.large):
-            if tokens.little[at] or at in claimed or tokens.marks[at] or tokens.lowers[at] in NEVER_NAMES:
+        for at in sorted({i for i, large in enumerate(tokens.large) if large} | small_openings(self.talk)):
+            if tokens.little[at] or tokens.marks[at] or tokens.lowers[at] in NEVER_NAMES:
                 continue
-            head = self.back(at, MARKS) if large or small_opening(self.talk, at) else 0
+            head, large = self.back(at, MARKS), tokens.large[at]
             if not head or self.words[head - 1] != "," or not self._leads(head, at):
+                continue
+            if any(at in m.literal for m in self.talk.mentions if not m.dropped):
                 continue
             best = max((likeness(tokens.texts[at], h.name) for h in roster), default=0.0)
             turned = large and bool(_TURNS & set(self.words[head:at]))
@@ -125,9 +126,9 @@ class _Parting(Clauses):
         for name in self._names:
             if self._goes_on_about_him(name):
                 self.words[name.end] = ","
-        for comma in [i for i, word in enumerate(self.words) if word == ","]:
-            if self._all_back(comma):
-                self.words[comma] = "."
+        for at in [i for i in self.talk.where(GROUP.first_words) if i and self.words[i - 1] == ","]:
+            if self._all_back(at - 1):
+                self.words[at - 1] = "."
 
     def _goes_on_about_him(self, name: Mention) -> bool:
         """ "Six weeks for everybody except Buck. He can go eight.": the full stop in one statement."""

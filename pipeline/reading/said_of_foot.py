@@ -45,10 +45,11 @@ class _Foot:
 
 def foot_said_before(talk: Talk) -> None:
     """Exchange, on the mentions, the foot that the speaker says to have named wrongly."""
-    for at, form in _I_SAID.within(talk.words, 1, len(talk.words)):
-        _said(talk, at, at + len(form))
-    for at, form in _ASKED.within(talk.words, 1, len(talk.words)):
-        if talk.words[at - 1] in (",", "and", "wait", *SENTENCE_ENDS):
+    for at, form in talk.turns(_I_SAID):
+        if at:
+            _said(talk, at, at + len(form))
+    for at, form in talk.turns(_ASKED):
+        if at and talk.words[at - 1] in (",", "and", "wait", *SENTENCE_ENDS):
             _asked(talk, at, at + len(form))
 
 

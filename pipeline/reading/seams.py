@@ -12,7 +12,7 @@ from pipeline.reading.stretches import CUTS, FILLERS, TOLD, WAITING_HEADS, Seam,
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
-_SEAMS = frozenset({",", ";"})
+_MARKS = frozenset({",", ";", *SENTENCE_ENDS})
 _BEING = frozenset({"was", "were", "is", "are", "'s", "'re"})
 _A_PLACE = frozenset({"zones", "totals", "horse_cues"})  # "flare, near fore, out at the quarter, growth rings, none"
 
@@ -27,16 +27,18 @@ class _Seams:
 
     def __init__(self, talk: Talk, starting: dict[int, list[Mention]], inside: set[int]) -> None:
         self._talk, self._starting, self._inside = talk, starting, inside
+        self._stretches: dict[tuple[int, int], Stretch] = {}
 
     def mark(self) -> None:
         words = self._talk.words
         before, last, righting = Statement(), 0, False
-        for index, word in enumerate(words):
-            if word in SENTENCE_ENDS:
+        for index in [i for i, word in enumerate(words) if word in _MARKS]:
+            if words[index] in SENTENCE_ENDS:
                 before, last, righting = Statement(), index + 1, False
-            if word not in _SEAMS or index in self._inside or FILLERS.issuperset(words[last:index]):
                 continue
-            near = Stretch(self._talk, self._starting, last, index)
+            if index in self._inside or FILLERS.issuperset(words[last:index]):
+                continue
+            near = self._stretch(last, index)
             before.add(near)
             righting = _putting_right(near, righting)
             if not righting and self._opens(before, near, index):
@@ -83,7 +85,10 @@ class _Seams:
         return len(words)
 
     def _stretch(self, start: int, end: int) -> Stretch:
-        return Stretch(self._talk, self._starting, start, end)
+        """What stands behind one comma mostly stands before the next: it is looked through once."""
+        if (start, end) not in self._stretches:
+            self._stretches[start, end] = Stretch(self._talk, self._starting, start, end)
+        return self._stretches[start, end]
 
 
 def _left_hanging(near: Stretch) -> bool:

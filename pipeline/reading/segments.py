@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Segment, Talk, by_class
+from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
 _MARKS = frozenset({",", ";", ":", "-", "...", ".."})
@@ -13,6 +13,8 @@ _JOINERS = frozenset(
 _COMPARING = frozenset({"where", "whereas"})
 _AT_THE = frozenset({"at", "the", "in"})
 AGAINST = frozenset({"against", "versus", "vs", "compared"})
+_MAY_CUT = SENTENCE_ENDS | _MARKS | _JOINERS | _COMPARING | AGAINST
+_OPENS_A_CLAUSE = frozenset({"start", "but", ", but", "so", ", so"})
 _HAS = frozenset({"has", "have", "had", "got", "is", "'s", "are", "takes", "took", "gets", "carries", "was", "were"})
 _WEAK = frozenset({"fillers", "totals", "horse_cues", "same"})
 
@@ -22,7 +24,9 @@ def split_segments(talk: Talk) -> None:
     claimed = _claimed(talk.mentions, talk.words)
     sentence, start, delimiter = 0, 0, "start"
     pieces: list[tuple[int, int, int, str]] = []
-    for index, word in enumerate([*talk.words, "."]):
+    words = [*talk.words, "."]
+    for index in [i for i, word in enumerate(words) if word in _MAY_CUT]:
+        word = words[index]
         ends = word in SENTENCE_ENDS
         joins = word in _JOINERS or (word in _COMPARING and _a_foot_has(talk, index + 1))
         joins = joins or (word in AGAINST and _numbers_beside(talk, index))
@@ -92,10 +96,11 @@ def _deal_mentions(talk: Talk) -> None:
         # "And one on": the joiner that opens the mention belongs to no segment.
         segment = holder.get(mention.start)
         segment = segment or next((holder[index] for index in mention.literal if index in holder), None)
-        if segment is not None:
-            segment.mentions.append(mention)
-    for segment in [s for s in talk.segments if s.mentions]:
-        segment.named = by_class(segment.mentions)
+        if segment is None:
+            continue
+        segment.mentions.append(mention)
+        for name in mention.readings:
+            segment.named.setdefault(name, []).append(mention)
 
 
 def _drop_fillers(talk: Talk) -> None:
@@ -121,9 +126,6 @@ def _drop_fillers(talk: Talk) -> None:
 def _mark_clause(talk: Talk, segment: Segment) -> None:
     roles = talk.roles[segment.start : segment.end]
     segment.past = "past" in roles
-    segment.present = "present" in roles or bool(segment.having("times", "today"))
+    segment.present = "present" in roles or ("times" in segment.named and bool(segment.having("times", "today")))
     verb = segment.past or segment.present or "action" in roles
-    leads = "subject" in roles[:3]
-    segment.own_clause = (
-        segment.delimiter == "start" or verb or leads or segment.joined_by("but", ", but", "so", ", so")
-    )
+    segment.own_clause = segment.delimiter in _OPENS_A_CLAUSE or verb or "subject" in roles[:3]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from pipeline.reading.exchanges import kind_of, said_again, swap
+from pipeline.reading.exchanges import kind_of, said_again, sentence_end, swap
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
@@ -34,21 +34,16 @@ _NAMED_SO = _NAMING | {
     "around", "round", "these", "parts", "down", "over", "up", "supposed", "a", "bit", "of", "owners", "lads", "us",
 }  # fmt: skip
 _THAT_IS = (
-    [",", "that", "'s"],
-    ["that", "'s"],
-    [",", "that", "is"],
-    [",", "meaning"],
-    ["meaning"],
-    [",", "which", "is"],
-)
-_EXPLAINS = frozenset({"that", "meaning", "which"})
+    [",", "that", "'s"], ["that", "'s"], [",", "that", "is"], [",", "meaning"], ["meaning"], [",", "which", "is"],
+)  # fmt: skip
+_NAMING_ANEW = _NAMING | {"that", "meaning", "which"}
 _TWO_NAMES = 9  # words between the two names of one finding
 _BEFORE = 30  # tokens that may lie between what was said and the slip that is owned up to
 
 
 def drop_slips(talk: Talk) -> None:
     """Take out, on the mentions, what is only named as a slip, and the right word where it is said over."""
-    if talk.says(_NAMING | _EXPLAINS):
+    if talk.says(_NAMING_ANEW):
         _drop_second_names(talk)
     for at, words in talk.turns(_BEEN):
         _settle(talk, at + len(words))
@@ -84,7 +79,7 @@ def _settle(talk: Talk, at: int) -> None:
     kind = kind_of(said) if said is not None else None
     if said is None or kind is None:
         return
-    end = next((i for i in range(said.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    end = sentence_end(talk, said.end)
     turn = next((i for i in range(said.end, end) if talk.words[i] in _TURN), end)
     for start in range(turn, end):
         form = _GOING_WITH.at(talk.words, start)
@@ -98,9 +93,11 @@ def _settle(talk: Talk, at: int) -> None:
 def _drop_second_names(talk: Talk) -> None:
     """ "Mud fever, I guess they say scratches", "greasy heel, that's scratches": one finding by two of its names."""
     for first, second in pairwise(talk.having("findings")):
+        if first.get("findings") != second.get("findings"):
+            continue
         between = talk.words[first.end : second.start]
         named = set(between) <= _NAMED_SO and not _NAMING.isdisjoint(between) and len(between) <= _TWO_NAMES
-        if (named or between in _THAT_IS) and first.get("findings") == second.get("findings"):
+        if named or between in _THAT_IS:
             for mention in [m for m in talk.mentions if first.end <= m.start < second.end]:
                 mention.dropped = True
 
@@ -152,6 +149,5 @@ def _not_planned(talk: Talk, at: int) -> None:
 
 def _not_so_after_all(talk: Talk, denial: Mention) -> None:
     """ "I was going to say no thrush, but there's a touch": denied nearly."""
-    end = next((i for i in range(denial.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
-    if "but" in talk.words[denial.end : end]:
+    if "but" in talk.words[denial.end : sentence_end(talk, denial.end)]:
         denial.readings.pop("denials")

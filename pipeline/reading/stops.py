@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.stretches import TOLD, WAITING_HEADS, Stretch
+from pipeline.reading.stretches import TOLD, WAITING_HEADS, Stretch, next_mark
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -16,8 +16,9 @@ _JUDGING = Sayings(
     "i reckon", "call it", "call that", "say",
 )  # fmt: skip
 _MODIFIERS = ("severities", "zones")
-_MODIFIED = ("findings", "tester_responses", "tester_heads", "gaits")
-_NO_MODIFIER = (*_MODIFIED, "not_facts")
+_GRADED = (*_MODIFIERS, "feet", "fillers", "same")
+_MODIFIED = frozenset({"findings", "tester_responses", "tester_heads", "gaits"})
+_NO_MODIFIER = _MODIFIED | {"not_facts"}
 _LITTLE = frozenset(
     {"at", "in", "on", "the", "of", "down", "just", "only", "still", "very", "and", "it", "is", "'s", "that", "its"}
     | {"one", "over", "along", "under", "near", "around", "right", "up", "his", "her", "but", "about", ","}
@@ -42,7 +43,7 @@ def soften_stops(talk: Talk) -> None:
     named = {m.start for m in talk.mentions if "feet" in m.readings or "work" in m.readings}
     stops = [i for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
     modified, start, opened = False, 0, 0
-    timed = bool(talk.having("times", "history"))
+    timed, judging = bool(talk.having("times", "history")), talk.tells(_JUDGING)
     for number, stop in enumerate(stops):
         softened = number > 0 and talk.words[stops[number - 1]] == ","
         modified = not told.isdisjoint(range(start, stop)) or (modified and softened)
@@ -52,7 +53,7 @@ def soften_stops(talk: Talk) -> None:
         if talk.words[stop] != "." or start >= end:
             continue
         goes_on = modified and (_only_modifies(talk, starting, start, end) or _degree_leads(talk, starting, start, end))
-        goes_on = goes_on or _judged(talk, starting, opened, start, end, modified)
+        goes_on = goes_on or (judging and _judged(talk, starting, opened, start, end, modified))
         opens = not named.isdisjoint((start, start + 1))
         if not goes_on and (opens or (timed and modified)):
             before, behind = Stretch(talk, starting, opened, stop), Stretch(talk, starting, start, end)
@@ -113,7 +114,7 @@ def _work_again(talk: Talk, before: Stretch, behind: Stretch, starting: dict[int
 
 def _to_the_mark(talk: Talk, starting: dict[int, list[Mention]], start: int) -> Stretch:
     """The words up to the next comma or stop."""
-    end = next((i for i in range(start, len(talk.words)) if talk.words[i] in (",", *SENTENCE_ENDS)), len(talk.words))
+    end = next_mark(talk, start)
     return Stretch(talk, starting, min(start, end), end)
 
 
@@ -125,12 +126,12 @@ def _degree_leads(talk: Talk, starting: dict[int, list[Mention]], start: int, en
     comma = next((i for i in range(start, end) if talk.words[i] == ","), end)
     if comma < end and talk.words[start : start + 2] in _IT_IS and _only_modifies(talk, starting, start, comma):
         return True
-    if comma == end or any(m.is_any(_MODIFIED) for i in range(comma, end) for m in starting.get(i, ())):
+    behind = [m for i in range(comma, end) if i in starting for m in starting[i]]
+    if comma == end or any(m.is_any(_MODIFIED) for m in behind):
         return False
     if any(m.get("severities") and m.end == comma for m in starting.get(start, ())):
         return True
-    counted = any(m.number is not None for i in range(comma, end) for m in starting.get(i, ()))
-    return not counted and _only_modifies(talk, starting, start, comma)
+    return all(m.number is None for m in behind) and _only_modifies(talk, starting, start, comma)
 
 
 def _judged(talk: Talk, starting: dict[int, list[Mention]], opened: int, start: int, end: int, modified: bool) -> bool:
@@ -146,12 +147,14 @@ def _only_modifies(talk: Talk, starting: dict[int, list[Mention]], start: int, e
     """Whether the tokens hold a degree or a place and no statement; a foot takes a degree ("off hind mild")."""
     claimed: set[int] = set()
     found: set[str] = set()
-    for mention in [m for i in range(start, end) if i in starting for m in starting[i] if not m.dropped]:
-        kind = _kind(mention)
-        if kind == "other":
-            return False
-        found.add(kind)
-        claimed.update(mention.literal)
+    for index in range(start, end):
+        for mention in starting.get(index, ()):
+            if mention.dropped:
+                continue
+            if (kind := _kind(mention)) == "other":
+                return False
+            found.add(kind)
+            claimed.update(mention.literal)
     rest = {talk.words[i] for i in range(start, end) if i not in claimed}
     graded = "severities" in found or rest & _COMPARED
     placed = "zones" in found and "feet" not in found
@@ -163,4 +166,4 @@ def _kind(mention: Mention) -> str:
         return "other"
     if mention.get("horse_cues") == "opener" or mention.get("feet") in _POINTING:
         return "little"
-    return next((kind for kind in (*_MODIFIERS, "feet", "fillers", "same") if mention.get(kind)), "other")
+    return next((kind for kind in _GRADED if mention.get(kind)), "other")

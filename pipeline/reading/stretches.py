@@ -11,7 +11,8 @@ from pipeline.reading.once import Once
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
-CUTS = frozenset({",", ";", ":", "and", "but", "so", "then", "though", "because", *SENTENCE_ENDS})
+MARKS = frozenset({",", *SENTENCE_ENDS})
+CUTS = MARKS | {";", ":", "and", "but", "so", "then", "though", "because"}
 FILLERS = frozenset({"uh", "um", "er", "erm", "eh", "oh", "well"})
 TOLD = frozenset({
     "findings", "work", "shoe_types", "shoe_materials", "pads", "packings", "treatments", "clips", "traction",
@@ -44,9 +45,11 @@ class Stretch:
     """
 
     def __init__(self, talk: Talk, starting: dict[int, list[Mention]], start: int, end: int) -> None:
-        """Hold the words as they stand now; the rest is looked up when a rule asks, which few do."""
+        """Hold the words, and what starts among them, as they stand now; the rest is looked up when a rule asks."""
         self.start, self.end = start, end
         self.words = talk.words[start:end]
+        self.mentions = [m for i in range(start, end) if i in starting for m in starting[i] if not m.dropped]
+        self.classes = classes_of(self.mentions)
         self._talk, self._starting = talk, starting
 
     @Once
@@ -55,20 +58,9 @@ class Stretch:
         return self._talk.roles[self.start : self.end]
 
     @Once
-    def mentions(self) -> list[Mention]:
-        """What starts among its words and was not dropped."""
-        starting = self._starting
-        return [m for i in range(self.start, self.end) if i in starting for m in starting[i] if not m.dropped]
-
-    @Once
     def cues(self) -> set[tuple[str, str]]:
         """Every class of its mentions with the canonical name."""
         return {pair for m in self.mentions for pair in m.readings.items()}
-
-    @Once
-    def classes(self) -> set[str]:
-        """The classes of its mentions."""
-        return classes_of(self.mentions)
 
     @Once
     def opening(self) -> set[str]:
@@ -130,6 +122,12 @@ class Stretch:
             return False
         behind = self.words[cues[-1].end + 1 - self.start :]  # "once it's dry she gets a new shoe"
         return not any(one in _GETS and other in _GOT for one, other in pairwise(behind))
+
+
+def next_mark(talk: Talk, at: int, marks: frozenset[str] = MARKS) -> int:
+    """The next of the marks from the token on, or the end."""
+    words = talk.words
+    return next((i for i in range(at, len(words)) if words[i] in marks), len(words))
 
 
 def classes_of(mentions: Iterable[Mention]) -> set[str]:

@@ -9,7 +9,7 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
 from pipeline.vocabulary import CLASS_SLOTS
 
-_GROUP = Sayings(
+GROUP = Sayings(
     "all three", "all four", "all of them", "all of these", "all", "both of them", "both", "every one of them",
     "every one", "each of them", "each one", "everybody", "everyone", "they all", "they both", "the lot of them",
     "the pair of them", "the three of them", "the two of them",
@@ -187,7 +187,7 @@ def _goes_on(talk: Talk, end: int) -> bool:
 
 def group_at(talk: Talk, start: int) -> int:
     """How many words at the token speak of all the horses; 0 when none do."""
-    return len(_GROUP.at(talk.words, start))
+    return len(GROUP.at(talk.words, start))
 
 
 def _free_of_feet(talk: Talk, sentence: list[Segment], start: int) -> None:

@@ -33,7 +33,8 @@ def language() -> Language:
 
 def level(text: str) -> str:
     """``text`` with look-alike marks made equal; same length, so that spans hold for both."""
-    levelled = text.translate(_LEVELLED)
+    plain = text.isascii() and "\n" not in text and "\t" not in text
+    levelled = text if plain else text.translate(_LEVELLED)
     return _LETTER_HYPHEN.sub(" ", levelled) if "-" in levelled else levelled
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 from pipeline.reading.exchanges import kind_of, sentence_end
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.talk import Talk
+from pipeline.reading.talk import Talk, grouped
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET
 from pipeline.vocabulary import CLASS_SLOTS
@@ -26,12 +26,12 @@ _LEADS = (
     ["make", "that"], ["make", "it"], ["should", "be"], ["so"], ["so", "it", "'s"], ["so", "that", "'s"], ["meaning"],
     ["which", "is"], ["which", "makes", "it"], ["we", "'re", "on"], ["i", "mean"], ["call", "it"], ["no", ","],
 )  # fmt: skip
-_LEADS_END = frozenset(words[-1] for words in _LEADS)
+_LEADS_BY_END = grouped((words[-1], words) for words in _LEADS)
 _TOLD = frozenset({*CLASS_SLOTS, "feet", "measures", "horse"})
 _OWNED = frozenset({"the", "his", "her"})
 _TALK_BACK = 3  # sentences from the foot that was wrong to the word that says so
 _CHAT = 2  # sentences that may explain the mistake before the right foot is named
-_SWAPS = ("swap", "switch", "flip", "reverse", "flipped", "switched", "swapped", "reversed")
+_SWAPS = frozenset({"swap", "switch", "flip", "reverse", "flipped", "switched", "swapped", "reversed"})
 _SWAPPED = frozenset({"those", "them", "that", "these", "'em"})
 _ROUND = frozenset({"round", "around", "over", "about"})
 _OTHER_WAY = Sayings(
@@ -50,7 +50,7 @@ _NOT_SO = Sayings(
                      "i was right", "it was right", "i 'd it right", "they 're right", "they were right")
     )
 )  # fmt: skip
-_SWAPPING = _OTHER_WAY.first_words | set(_SWAPS)
+_SWAPPING = _OTHER_WAY.first_words | _SWAPS
 _BEFORE_SWAP = frozenset(
     {",", "no", "wait", "sorry", "it", "'s", "that", "i", "'ve", "got", "had", "have", "those", "them", "or", "well"}
     | {"hang", "hold", "on", "actually", "they", "'re", "is", "was", "should", "be", "oh", "uh", "said", "and", "just"}
@@ -64,6 +64,7 @@ _BEFORE_SWAP = frozenset(
     }
 )  # fmt: skip
 _MIRRORED = {"LF": "RF", "RF": "LF", "LH": "RH", "RH": "LH", "bare_L": "bare_R", "bare_R": "bare_L"}
+_SINGLE = frozenset(_MIRRORED)
 _WENT = frozenset({"gone", "went", "goes", "going", "go", "grows", "grown", "leans", "leaning"})  # "gone the other way"
 _TWO = 2
 _BOTH = frozenset({"both"})
@@ -72,19 +73,23 @@ _NOT_BOTH = frozenset({",", "just", "only", "it", "'s", "the", "that", "is", "wa
 
 def turn_round(talk: Talk) -> None:
     """Put right, on the mentions, feet and pairs that were told the wrong way round."""
-    starts = [0] + [i + 1 for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
-    _put_foot_right(talk, starts)
-    _swap_pairs(talk, starts)
+    _put_foot_right(talk)
+    _swap_pairs(talk)
     _not_both(talk)
 
 
-def _put_foot_right(talk: Talk, starts: list[int]) -> None:
+def _starts(talk: Talk) -> list[int]:
+    """The first tokens of the sentences."""
+    return [0] + [i + 1 for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]
+
+
+def _put_foot_right(talk: Talk) -> None:
     """ "Toe crack in the right hind. Wait, I'm turned around, she was facing me. It's the left hind."."""
-    for foot in [m for m in talk.having("feet") if m.readings["feet"] in (*FEET, "bare_L", "bare_R")]:
-        chat, lead = _explained(talk, starts, foot)
+    for foot in [m for m in talk.having("feet") if m.readings["feet"] in _SINGLE]:
+        chat, lead = _explained(talk, foot)
         if chat is None:
             continue
-        wrong = _wrong_foot(talk, starts, chat, str(foot.get("feet")))
+        wrong = _wrong_foot(talk, chat, str(foot.get("feet")))
         if not wrong:
             continue
         side, end = foot.readings["feet"].removeprefix("bare_")[0], wrong[-1].readings["feet"][1]
@@ -95,17 +100,19 @@ def _put_foot_right(talk: Talk, starts: list[int]) -> None:
             mention.dropped = True
 
 
-def _explained(talk: Talk, starts: list[int], foot: Mention) -> tuple[int | None, int]:
+def _explained(talk: Talk, foot: Mention) -> tuple[int | None, int]:
     """Where the talk about the mistake begins, and where the lead to the right foot begins; None when there is none."""
     at = foot.start - (foot.start > 0 and talk.words[foot.start - 1] in _OWNED)
-    led = talk.words[at - 1] in _LEADS_END
-    lead = max((w for w in _LEADS if talk.words[at - len(w) : at] == w), key=len, default=[]) if led else []
+    leads = _LEADS_BY_END.get(talk.words[at - 1], ())
+    lead = max((w for w in leads if talk.words[at - len(w) : at] == w), key=len, default=[])
     begin = at - len(lead)
+    if not lead and not talk.tells(_TURNED):
+        return None, begin
     after = talk.words[foot.end] if foot.end < len(talk.words) else "."
     stop = after in SENTENCE_ENDS or (bool(lead) and after in (",", "and"))
     if not stop or (begin and talk.words[begin - 1] not in (",", *SENTENCE_ENDS)):
         return None, begin
-    opening = [s for s in starts if s <= begin][-_CHAT - 1 :]
+    opening = [s for s in _starts(talk) if s <= begin][-_CHAT - 1 :]
     for chat in [*_clauses(talk, opening[-1], begin), *reversed(opening)]:
         said = talk.words[chat:begin]
         turned = any(_turned_at(talk, i) for i in range(chat, begin))
@@ -132,9 +139,9 @@ def _turned_at(talk: Talk, at: int) -> range:
     return range(at, at + len(_TURNED.at(talk.words, at)))
 
 
-def _wrong_foot(talk: Talk, starts: list[int], chat: int, right: str) -> list[Mention]:
+def _wrong_foot(talk: Talk, chat: int, right: str) -> list[Mention]:
     """The foot that was named last before the mistake was noticed, as often as it was named in a row."""
-    reach = [s for s in starts if s < chat][-_TALK_BACK:]
+    reach = [s for s in _starts(talk) if s < chat][-_TALK_BACK:]
     named = [m for m in talk.mentions if reach and reach[0] <= m.start < chat and not m.dropped]
     since = max((m.end for m in named if m.get("horse")), default=0)
     feet = [m for m in named if m.get("feet") and m.start >= since]
@@ -144,13 +151,14 @@ def _wrong_foot(talk: Talk, starts: list[int], chat: int, right: str) -> list[Me
     return feet[first:]
 
 
-def _swap_pairs(talk: Talk, starts: list[int]) -> None:
+def _swap_pairs(talk: Talk) -> None:
     """ "Left front 50, right front 53. Swap those."; "Tally at four weeks and Buck six. Other way around."."""
     done = 0
-    for at in talk.where(_SWAPPING):
+    for at in talk.where(_SWAPPING) if talk.says(_SWAPS) or talk.tells(_OTHER_WAY) else ():
         end = _swap_cue(talk, at, talk.words[at]) if at >= done else None
         if end is None:
             continue
+        starts = _starts(talk)
         begin = max(s for s in starts if s <= at)
         clause = _clause_start(talk, begin, at)
         if not set(talk.words[clause:at]) <= _BEFORE_SWAP or talk.words[clause - 1] == "which":
@@ -186,7 +194,7 @@ def _one_number(talk: Talk, start: int, end: int) -> bool:
     before = [m for m in talk.mentions if m.end <= start and start - m.end <= _TWO]
     if behind is None or behind.number is None or not any(m.number or m.get("units") for m in before):
         return False
-    stop = next((i for i in range(end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    stop = sentence_end(talk, end)
     said = [m for m in talk.mentions if end <= m.start < stop]
     return sum(m.number is not None for m in said) == 1 and not any(m.get("feet") or m.get("horse") for m in said)
 
@@ -277,7 +285,7 @@ def _not_both(talk: Talk) -> None:
     """ "Thrush in both hinds. Or not both, just the left hind.": one foot of the pair that was said."""
     if not talk.says(_BOTH):
         return
-    for foot in [m for m in talk.having("feet") if m.readings["feet"] in (*FEET, "bare_L", "bare_R")]:
+    for foot in [m for m in talk.having("feet") if m.readings["feet"] in _SINGLE]:
         at = foot.start
         while at and talk.words[at - 1] in _NOT_BOTH:
             at -= 1

@@ -25,6 +25,7 @@ from pipeline.reading import (
     pulled,
     refused,
     restatements,
+    said_of_foot,
     sayings,
     seams,
     set_against,
@@ -51,7 +52,7 @@ ASKED = [
     value
     for file in (
         at_that_time, dates, doubts, foot_names, measures_then, never_done, nothing_of, or_was_it, other_animals,
-        pulled, refused, restatements, as_the_other, set_against, slips,
+        pulled, refused, restatements, said_of_foot, as_the_other, set_against, slips,
     )
     for value in vars(file).values()
     if isinstance(value, Sayings)
