@@ -138,7 +138,7 @@ class NumberReader:
             if not self._counted_by_article(tokens, index + 1):
                 return None
             number = self._article(tokens, index) or self._dozen(tokens, index)
-            return number or self._part(tokens, index, _whole(1), index + 1)
+            return number or self._part(tokens, index, _exact(1), index + 1)
         if number := self._aught(tokens, index) or self._dozen(tokens, index):
             return number
         value, end = self._count(tokens, index)
@@ -243,7 +243,7 @@ class NumberReader:
         rest = tokens[end : end + 4]
         first = rest[0] if rest else ""
         if first != "and" and first not in _GLYPHS and "/" not in first:
-            return _whole(0), end
+            return _exact(0), end
         if (match := _SLASH.fullmatch(first)) and int(match[2]) in (2, 4, 8, 16):
             return Fraction(int(match[1]), int(match[2])), end + 1
         if first in _GLYPHS:
