@@ -5,7 +5,7 @@ Also a side whose two feet are told: "the near fore and hind", "front and back o
 
 from __future__ import annotations
 
-from pipeline.reading.mentions import LITTLE_WORDS, Mention
+from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
@@ -47,10 +47,8 @@ _WORKED = ("work", "findings", "shoe_types", "shoe_states")
 
 def mark_bare_sides(talk: Talk) -> None:
     """Make mentions of "the left", "on the right" or "the off" where front or hind was not said."""
-    named, places = talk.starting(), [at for at in talk.where(_SIDE_WORDS) if at]
-    places = [at for at in places if all(m.readings.keys() <= LITTLE_WORDS for m in named.get(at, ()))]
-    taken = talk.claimed() if places else set[int]()
-    for index in [at for at in places if at not in taken]:
+    taken = talk.claimed()
+    for index in [at for at in talk.where(_SIDE_WORDS) if at and at not in taken]:
         word = talk.words[index]
         kind = "bare" if _is_side(talk, index) else "whole" if _side_alone(talk, index) else None
         if kind is None:
