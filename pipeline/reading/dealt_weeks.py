@@ -40,10 +40,8 @@ _AGREED = frozenset(
 )
 _SAME = frozenset({"same", "likewise", "together"})
 _WITH = (("goes", "with"), ("go", "with"), ("comes", "with"), ("goes", "when"), ("go", "when"), ("along", "with"))
-_BEFORE_NAME = frozenset(
-    {"week", "weeks", "month", "months", "fortnight", "for", "on", "is", "to", "with", "'s", "the"}
-)
 _GIVING = frozenset({"for", "on", "is", "with"})
+_BEFORE_NAME = _GIVING | {"week", "weeks", "month", "months", "fortnight", "to", "'s", "the"}
 _PUT_RIGHT = frozenset({"actually", "no", "wait", "sorry", "hang", "hold", "well", "oh"})
 _NAMING = (("make", "it"), ("make", "that"), ("call", "it"), ("i", "say"), ("'m", "saying"), ("better", "say"))
 _MEASURED = frozenset({*CLASS_SLOTS, "measures"})

@@ -14,18 +14,18 @@ from pipeline.reading.size_ranges import plain
 from pipeline.reading.talk import Draft, Segment
 
 _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
-_BIG_NAIL = 4  # "four a side, fives" are nails rather than shoes from this size on; common practice, no source
-FEWEST, MOST = 3, 10  # nails of a shoe
-_MOST_A_SIDE = 5  # "three a side, no, seven" is seven in all; common practice, no source
-_IN_THE, _PAST_A_FOOT = 2, 5
+# Common practice, no source: "four a side, fives" are nails rather than shoes from this size on; "three a side, no,
+# seven" is seven in all; nails of a shoe.
+_BIG_NAIL, _MOST_A_SIDE, FEWEST, MOST = 4, 5, 3, 10
+_IN_THE = 2
 _NAILED_WITH, _HELD_BY = (["nailed", "with"], ["held", "with"], ["on", "with"]), (["hanging", "by"], ["on", "by"])
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
 _FAR_ENOUGH = Fraction(3, 2)  # from the shoes' size to that of nails of some of them; common practice, no source
-_OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
 _OF_SHOEING = ("shoe_types", "shoe_materials", "work", "clips", "pads", "traction")
 _BRANCH = range(3, 6)  # nails of one side
 _OF_THE_BODY = ("findings", "gaits", "tester_heads", "pulse_heads", "times")
-_SHOES = frozenset({"shoe", "shoes", "plates", "shod"})
+_OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
+_SHOES = _OF_SHOES | {"shod"}
 
 
 class NailNumbers(NumberContext):
@@ -105,8 +105,6 @@ class NailNumbers(NumberContext):
 
     def _slim_ones(self, mention: Mention) -> bool:
         """ "Nails were fives, slim ones"; "fives, slims", "number five on both, slims"."""
-        if "," not in self._words[mention.end : mention.end + _PAST_A_FOOT]:
-            return False
         foot = self._talk.mention_starting(mention.end) or self._talk.mention_starting(mention.end + 1)
         end = foot.end if foot is not None and foot.get("feet") is not None else mention.end
         if self._words[end : end + 1] != [","]:
