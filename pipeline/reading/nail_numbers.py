@@ -14,15 +14,13 @@ from pipeline.reading.size_ranges import plain
 from pipeline.reading.talk import Draft, Segment
 
 _TO_THE_SIDE = frozenset({"nails", "nail", "on", "the", "up", "down", "along", "to"})
-# Common practice, no source: "four a side, fives" are nails rather than shoes from this size on; "three a side, no,
-# seven" is seven in all; nails of a shoe.
+# Common practice, no source: "four a side, fives" are nails from this size on; "three a side, no, seven": seven in all.
 _BIG_NAIL, _MOST_A_SIDE, FEWEST, MOST = 4, 5, 3, 10
-_IN_THE = 2
 _NAILED_WITH, _HELD_BY = (["nailed", "with"], ["held", "with"], ["on", "with"]), (["hanging", "by"], ["on", "by"])
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], ["instead"], ["now"], ["rather"], [";"])
 _FAR_ENOUGH = Fraction(3, 2)  # from the shoes' size to that of nails of some of them; common practice, no source
 _OF_SHOEING = ("shoe_types", "shoe_materials", "work", "clips", "pads", "traction")
-_BRANCH = range(3, 6)  # nails of one side
+_IN_THE, _BRANCH = 2, range(3, 6)  # words; nails of one side
 _OF_THE_BODY = ("findings", "gaits", "tester_heads", "pulse_heads", "times")
 _OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
 _SHOES = _OF_SHOES | {"shod"}
