@@ -41,6 +41,11 @@ class BodyNumbers(NumberContext):
     def _grade_out_of(self, segment: Segment, mention: Mention, number: Number) -> bool:
         if number.out_of is None and mention.stands_for is not None and mention.stands_for.number is not None:
             number = replace(number, out_of=mention.stands_for.number.out_of)  # "two out of five, call it three"
+        if number.out_of is None and "between" in self._words[max(0, mention.start - 2) : mention.start]:
+            for upper in self._talk.starting_in(mention.end, mention.end + 3):
+                if upper.number is not None and upper.number.out_of:
+                    number = replace(number, out_of=upper.number.out_of)  # "between a two and a three out of five"
+                    self._used.add(upper.start)
         if number.out_of is None:
             return False
         grade = number.value * number.out_of if number.fraction else number.value
@@ -300,7 +305,8 @@ class BodyNumbers(NumberContext):
         measuring = [s for s in near if _MEASURING & set(self._words[s.start : s.end])]
         slots = [_MEASURE_OF.get(m.get("findings") or "") for s in near for m in s.mentions]
         slots += [m.get("measures") for s in measuring if s.index < segment.index for m in s.mentions]
-        sure = bool(measuring) or self._of_the_long_toe(segment, mention)
+        taken = self._words[mention.start - 2 : mention.start] in (["down", "to"], ["back", "to"])
+        sure = bool(measuring) or taken or self._of_the_long_toe(segment, mention)
         lengths = [slot for slot in slots if slot in LENGTHS and (slot == "sole_depth" or sure)]
         mm = number.value * MM_PER_UNIT[unit]
         return lengths[-1] if lengths and mm <= LARGEST_IN[lengths[-1]][0] * MM_PER_UNIT["inch"] else None

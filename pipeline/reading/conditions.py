@@ -148,3 +148,9 @@ def due_then(talk: Talk, draft: Draft) -> bool:
     led = talk.words[draft.segment.start : draft.start]
     due = led[-1:] == ["in"] and bool(_COMING & set(led)) and not _NOT_DUE & set(led)
     return draft.slot == "next_visit_weeks" and due and bool(_WHEN & set(led))
+
+
+def keeps_off(talk: Talk, cue: Mention) -> bool:
+    """ "Full pads so the snow won't ball up, silicone under them": what the pads are for is no plan."""
+    led = talk.words[cue.start - 4 : cue.start]
+    return talk.words[cue.start] == "wo" and "so" in led[1:] and led[led.index("so") - 1] not in (",", ".")

@@ -223,6 +223,9 @@ def _of_degree(talk: Talk, sentence: Sentence, position: int, cue: Mention) -> b
         told = [m for m in near.mentions if not m.is_any(("fillers",))]
         words = [word for word in talk.words[near.start : near.end] if word not in _OH]
         return len(told) == 1 and told[0].get("severities") is not None and len(words) == len(told[0].literal)
+    grade = talk.mention_starting(cue.end) if position and cue.start == segment.start else None
+    if grade is not None and grade.end == segment.end and grade.get("severities"):
+        return True  # "heat in the foot, I want to say mild"
     before = [m for m in segment.mentions if m.end <= cue.start]
     degree = bool(before) and before[-1].get("severities") is not None and before[-1].end == cue.start
     return degree and len(before) == 1 and before[0].start == segment.start and _closes(segment, cue)

@@ -23,7 +23,10 @@ _TO_A_SCALE, _WORST = 4, 5
 _SCALE_ENDS = frozenset({"to", "of"})
 _HORSE = frozenset({"he", "she", "that"})
 _BEING = frozenset({"is", "'s"})
-_DOWN_TO = (["down", "to"], ["up", "to"], ["back", "to"], ["still", "at"])
+_DOWN_TO = (
+    ["down", "to"], ["up", "to"], ["back", "to"], ["still", "at"], ["give", "him"], ["give", "her"], ["call", "him"],
+    ["call", "her"], ["going", "with"],
+)  # fmt: skip
 _OF_SHOES = ("work", "shoe_types", "shoe_materials", "pads", "clips")
 AS_IT_WAS, AS_IT_IS = "what it went from", "what it went to"
 _MOVING = CHANGING | {
@@ -102,11 +105,20 @@ class MovedNumbers(BodyNumbers):
             m.is_any(_OF_SHOES) or m.get("measures") == "shoe_size" for s in self._sentence(segment) for m in s.mentions
         ):
             return False
+        if self._words[at - 1] == "with":
+            self._settle(segment, frame.slot)
         if not self._add(segment, frame.slot, number.value, mention):
             return False
         segment.drafts[-1].rules += [GRADED_SINCE] if segment.having("feet") else [GRADED_SINCE, "elliptic"]
         frame.sentence = segment.sentence
         return True
+
+    def _settle(self, segment: Segment, slot: str) -> None:
+        """ "Between a two and a three out of five. I'm going with a three": no plan."""
+        for plan in segment.having("plans"):
+            plan.readings.pop("plans")
+        for last in [d for s in self._talk.segments[: segment.index + 1] for d in s.drafts if d.slot == slot][-1:]:
+            last.drop("settled otherwise")
 
     def _closes_grade(self, mention: Mention) -> bool:
         """Whether a foot or the end of the statement is behind the grade: "a two on the near hind", "a one today"."""

@@ -53,6 +53,8 @@ def drop_another_horses(talk: Talk) -> None:
     if not talk.tells(_ANOTHER):
         return
     for at, form in talk.turns(_ANOTHER):
+        if talk.words[at + len(form) : at + len(form) + 2] == [",", "it"]:
+            continue  # "…, no, that's the last horse, it's the left hind"
         end = at
         while end and talk.words[end - 1] in _BEFORE:
             end -= 1

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from pipeline.reading.after_the_event import SEASONS, TO_COME, planned_after, set_for_a_season
 from pipeline.reading.cleft import NEEDED, needed
-from pipeline.reading.conditions import ANY_SIGN, GETTING, closed_by, conditions_of, due_then, when_due
+from pipeline.reading.conditions import ANY_SIGN, GETTING, closed_by, conditions_of, due_then, keeps_off, when_due
 from pipeline.reading.mentions import Mention
 from pipeline.reading.said_behind import SAID_BEHIND, say_behind
 from pipeline.reading.sayings import Sayings
@@ -21,8 +21,7 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
 _LATER = _DAYS | SEASONS | {"tomorrow", "next"} | TO_COME
-_IS_DOING = ("'m", "putting")
-_ANNOUNCING = frozenset({"plan"})
+_IS_DOING, _ANNOUNCING = ("'m", "putting"), frozenset({"plan"})
 _NO_PLAN = frozenset({"no", "without", "worked", "working", "works", "held", "paid", "failed", "good", "bad"})
 _OF_TODAY, _TOLD = frozenset({"today", "now"}), frozenset({"told", "asked"})
 _TOLD_TO_DO = _TOLD | TO_DO
@@ -114,6 +113,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
 def _cues(talk: Talk, sentence: Sentence) -> list[Mention]:
     """What says that something is to be, the feet that need it among them."""
     plans = [m for s in sentence for m in s.having("plans", "before")] if "plans" in sentence.classes else []
+    plans = [m for m in plans if not keeps_off(talk, m)]
     plans += [] if sentence.lacks(_NEED) else _feet_in_need(talk, sentence)
     return plans + ([] if sentence.lacks(NEEDED) else needed(talk, sentence))
 

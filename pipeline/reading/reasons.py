@@ -21,12 +21,14 @@ _RAN_OUT = (
     ["short", "of"],
     ["none", "left"],
 )
+_CLOSING = SENTENCE_ENDS | {","}
+_AND_IT_IS = (["and", "it", "'s"], ["and", "it", "is"])  # "no, I tried it again and it's the toe"
 _LONGEST = 10  # tokens of a reason
 _LIGHT = frozenset(
     {"a", "an", "the", "say", "call", "it", "make", "more", "like", "she", "he", "'s", "is", "at", "uh", "that"}
 )
 _A_FOOT = (["foot"], ["feet"], ["hoof"], ["horse"], ["pony"], ["mare"], ["gelding"], ["donkey"], ["mule"])
-_NEAR = 3  # tokens from the reason to the right word
+_NEAR = 4  # tokens from the reason to the right word
 
 
 def why_wrong(talk: Talk, begin: int) -> int:
@@ -37,16 +39,24 @@ def why_wrong(talk: Talk, begin: int) -> int:
     if talk.words[start : start + 1] == [] or not (turned or talk.words[start] in _LEADS):
         return begin
     ahead = range(start, min(len(talk.words), start + _LONGEST + 1))
-    end = next((i for i in ahead if talk.words[i] == "," or talk.words[i] in SENTENCE_ENDS), None)
-    if end is None or talk.words[end] != "," or not _said_alone(talk, end + 1):
+    end = next((i for i in ahead if talk.words[i] in _CLOSING or talk.words[i : i + 3] in _AND_IT_IS), None)
+    if end is None or talk.words[end] in SENTENCE_ENDS or not _said_alone(talk, end + 1):
         return begin
     within = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
-    if any(_of_the_trade(talk, mention) for mention in within):
+    gone = [m for m in within if talk.words[m.start - 2 : m.start] == ["out", "of"]]  # "I ran out of putty"
+    if any(_of_the_trade(talk, mention) for mention in within if mention not in gone):
         return begin
     for mention in within:
+        mention.dropped = mention in gone
         for name in ("denials", "times", "doubts", "plans"):
             mention.readings.pop(name, None)
     return end + 1
+
+
+def put_right_behind(talk: Talk, begin: int) -> bool:
+    """ "Thrush in the right hind, no, that's the last horse, it's the left hind": this horse's, with its own foot."""
+    said = talk.words[begin : why_wrong(talk, begin) + 1]
+    return said[-1:] == ["it"] and "was" not in said
 
 
 def _of_the_trade(talk: Talk, mention: Mention) -> bool:

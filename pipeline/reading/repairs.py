@@ -27,7 +27,7 @@ from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.misnamed import on_another_day, other_named, said_of_all
 from pipeline.reading.not_that import not_that, not_the_same, refused
-from pipeline.reading.reasons import why_wrong
+from pipeline.reading.reasons import put_right_behind, why_wrong
 from pipeline.reading.repair_cues import ASSESSED, is_no_cue, is_repair
 from pipeline.reading.restatements import restate
 from pipeline.reading.said_before_cue import replace_before
@@ -39,10 +39,9 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 _WORN = frozenset({"are", "is", "'s", "take", "takes", "get", "have", "has"})
 _GROUPED = frozenset({"all", "fronts", "hinds", "other_three", "those_three"})
-_REPAIR_REACH = 24
+_REPAIR_REACH, _PAIR = 24, 2
 _SO_HAS = frozenset({("so", "does"), ("so", "has"), ("so", "is"), ("so", "do"), ("so", "did"), ("so", "was")})
 _CUES = ("repair", "strike", "other_horse")
-_PAIR = 2
 _IN_THE_MIND = frozenset({"thinking", "thought", "mind", "head", "brain"})
 _LEAD_IN = 4  # tokens of ", I had the" before "wrong horse", and of "… in my head" behind it
 _BEFORE_ASSESSED = frozenset({"let", "'s", "us", "we", "'ll", "i", "say", ",", "uh", "um", "er", "well", "oh"})
@@ -151,7 +150,8 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
         strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True, named=named))
         return _drop_cues(run)
     if "other_horse" in kind:
-        strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True))
+        if not (put_right_behind(talk, run[0].end) and _replace(talk, run[:1])):
+            strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True))
         return _drop_cues(run)
     about = _about(talk, run[-1])
     if "strike" in kind and about is not None:

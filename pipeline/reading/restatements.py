@@ -16,7 +16,9 @@ from pipeline.record import FEET, MatchKind
 from pipeline.vocabulary import CLASS_SLOTS
 
 _OPPOSITE = {"medial": "lateral", "lateral": "medial"}
-_OR_WAS_IT = Sayings("or was it", "or is it", "or was that", "or did i say", "or were they", "or was it a")
+_OR_WAS_IT = Sayings(
+    "or was it", "or is it", "or was that", "or did i say", "or did we say", "or were they", "or was it a"
+)
 _LONGEST_OR = 7  # words from the one number to the other: "weeks , or did i say"
 _ARTICLES = frozenset({"a", "an", "of", "to", "the"})
 _NEAR_DEGREE = 8  # words from the first degree to the second
@@ -164,7 +166,8 @@ def _said_before(talk: Talk) -> None:
         kind = kind_of(again) if again is not None else None
         if again is None or kind is None:
             continue
-        new = next((m for m in talk.mentions if m.start >= again.end and not m.dropped and kind_of(m) == kind), None)
+        behind = [m for m in talk.mentions if m.start >= again.end and m.get("feet") != "in_hand"]  # "on that corn"
+        new = next((m for m in behind if not m.dropped and kind_of(m) == kind), None)
         olds = [m for m in talk.mentions if m.end <= index and not m.dropped and kind_of(m) == kind]
         counted = counts(talk, again)
         if kind == "number" and counted is not None:
@@ -174,8 +177,7 @@ def _said_before(talk: Talk) -> None:
         if new is not None and olds and set(talk.words[again.end : new.start]) <= _IT_WAS:
             again.dropped = True
             if kind == "feet":
-                for old in olds[-1:]:
-                    old.readings["feet"] = new.readings["feet"]
+                olds[-1].readings["feet"] = new.readings["feet"]
                 continue
             _stand_for(talk, olds[-1], new, kind)
 

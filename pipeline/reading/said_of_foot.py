@@ -115,8 +115,9 @@ def _drop(talk: Talk, start: int, stop: int) -> None:
 
 def _named(talk: Talk, before: int, wrong: _Foot, about: set[str]) -> list[Mention]:
     """The foot named before: that of the finding, if one is told, else the last of that name in a row."""
-    since = max((m.end for m in talk.having("horse") if m.start < before), default=0)
-    feet = [m for m in talk.having("feet") if since <= m.start < before and m.readings["feet"] in FEET]
+    whose = _whose(talk, before)  # "back to Tally, I said left front on that crack": what was told of her before
+    feet = [m for m in talk.having("feet") if m.start < before and m.readings["feet"] in FEET]
+    feet = [m for m in feet if _whose(talk, m.start) == whose]
     if about:
         found = [m for m in talk.having("findings") if m.start < before]
         same = [m for m in found if about & set(talk.words[m.start : m.end])]
@@ -124,6 +125,10 @@ def _named(talk: Talk, before: int, wrong: _Foot, about: set[str]) -> list[Menti
         feet = sentence or feet
     named = [m for m in feet if m.readings["feet"] == wrong.side + (wrong.end or m.readings["feet"][1])]
     return named[-1:]
+
+
+def _whose(talk: Talk, at: int) -> str | None:
+    return next((m.get("horse") for m in reversed(talk.having("horse")) if m.start < at), None)
 
 
 def _between(talk: Talk, one: Mention, other: Mention) -> list[str]:

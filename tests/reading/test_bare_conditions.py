@@ -162,3 +162,15 @@ test_when_he_is_due = reads(
     ],
     "Tally. {}",
 )
+
+test_what_it_is_for_is_no_plan = reads(
+    [
+        (
+            "Full pads on the fronts so the snow won't ball up, silicone under those.",
+            ["LF+RF packing silicone", "LF+RF pad full"],
+        ),
+        ("Egg bars on the fronts so he won't rock back, six nails.", ["LF+RF nails 6", "LF+RF shoe_type egg_bar"]),
+        ("He won't keep them on, so rim pads next time on the fronts.", ["LF+RF pad rim planned"]),
+    ],
+    "Tally. {}",
+)

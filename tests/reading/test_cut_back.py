@@ -81,3 +81,21 @@ test_a_puncture_opened_with_nothing_run_out = reads(
         ("An abscess in the off fore, opened it up.", ["RF finding abscess", "RF treatment drained"]),
     ]
 )
+
+test_a_long_toe_taken_down_to_its_length = reads(
+    [
+        (
+            "Long toes in front. Got the left front down to three and three eighths inches, the right front to three.",
+            ["LF toe_length 85.7", "LF+RF finding long_toe", "RF toe_length 76.2"],
+        ),
+        (
+            "Tansy. Long toes in front. Brought the off fore back to eighty five millimetres.",
+            ["LF+RF finding long_toe", "RF toe_length 85"],
+        ),
+        ("Flare on the near fore. Took it back to three and a half inches.", ["LF finding flare"]),
+        (
+            "Long toes in front. Heel height on the near fore down to two inches.",
+            ["LF heel_height 50.8", "LF+RF finding long_toe"],
+        ),
+    ]
+)

@@ -287,3 +287,12 @@ test_asked_about_what_is_no_thing_of_the_trade = reads(
     ],
     "Tansy. {}",
 )  # fmt: skip
+
+test_what_everybody_wants_is_nobodys = reads(
+    [
+        ("Everybody wants studs this month. Reset all round.", ["LF+RF+LH+RH work reset"]),
+        ("Everyone wants leather pads. Trimmed behind.", ["LH+RH work trim"]),
+        ("She wants leather pads in front. Trimmed behind.", ["LF+RF pad leather planned", "LH+RH work trim"]),
+    ],
+    "Tansy. {}",
+)

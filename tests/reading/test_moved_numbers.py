@@ -186,3 +186,21 @@ test_an_old_count_beside_the_one_of_today = reads(
         ("Six nails in front and there were seven behind.", ["LF+RF nails 6", "LH+RH nails 7"]),
     ]
 )
+
+test_a_grade_that_is_given = reads(
+    [
+        ("Obel three last month. Today I'd give him a one.", ["- obel 1", "- obel 3 history"]),
+        ("She was Obel three back then. I'd call her a two now.", ["- obel 2", "- obel 3 history"]),
+        ("He's between a two and a three out of five on the left front.", ["LF lameness 2"]),
+        (
+            "I went back and forth between a two and a three out of five on the left front. I'm going with a three.",
+            ["LF lameness 3"],
+        ),
+        ("She's three out of five on the off fore, and I'm going with a two.", ["RF lameness 2"]),
+        ("New shoes in front, between a one and a two.", ["LF+RF shoe_size 1-2", "LF+RF work new_shoe"]),
+        (
+            "Two out of five on the left front. I'm going with a two on the hinds, plain.",
+            ["LF lameness 2", "LH+RH shoe_size 2 planned", "LH+RH shoe_type plain planned"],
+        ),
+    ]
+)

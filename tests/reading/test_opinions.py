@@ -297,3 +297,20 @@ test_where_it_is_behind_who_says_so = reads(
         ("Laminitis, and he's sore, in both fronts there's heat.", ["- finding laminitis", "LF+RF finding heat"]),
     ]
 )
+
+test_the_degree_is_what_is_guessed = reads(
+    [
+        ("There's heat in the right front, I want to say mild.", ["RF finding heat ~mild"]),
+        ("Thrush in the near hind, I'd guess moderate.", ["LH finding thrush ~moderate"]),
+        ("There might be thrush in the near hind, I want to say mild.", ["LH finding thrush suspected ~mild"]),
+        ("Pulse normal in the near hind, maybe mild thrush.", ["LH finding thrush suspected ~mild", "LH pulse normal"]),
+    ]
+)
+
+test_a_suspicion = reads(
+    [
+        ("I've a suspicion the near fore is thin soled.", ["LF finding thin_sole suspected"]),
+        ("I've a sneaking suspicion there's an abscess in the off hind.", ["RH finding abscess suspected"]),
+        ("A corn in the near fore, but it's only a suspicion.", ["LF finding corn suspected"]),
+    ]
+)

@@ -293,3 +293,12 @@ test_the_same_and_then_not = reads(
     ],
     "Tansy. {}",
 )
+
+test_weeks_agreed_with_another = reads(
+    [
+        ("Six weeks, or did we say five? Five, she's showing him.", ["- next_visit_weeks 5 planned"]),
+        ("Seven weeks, or did we say eight. Eight.", ["- next_visit_weeks 8 planned"]),
+        ("Six weeks, or did we say five? Six.", ["- next_visit_weeks 6 planned"]),
+    ],
+    "Tansy. {}",
+)

@@ -86,3 +86,41 @@ test_the_small_one_is_still_graded = reads(
         ("Corn in the left front, no, it's a small flare, right front.", ["LF finding corn", "RF finding flare ~mild"]),
     ]
 )
+
+test_looked_at_once_more = reads(
+    [
+        (
+            "Testers strong at the outside quarter on the right front, no, I went round it a second time and it's the "
+            "inside quarter.",
+            ["RF tester strong @medial_quarter"],
+        ),
+        ("Size two in front, no, I looked again and it's a one.", ["LF+RF shoe_size 1"]),
+        ("Corn in the right front, no, I had another look and it is a bruise.", ["RF finding bruise"]),
+        ("Corn in the right front. No, I checked the other and it's fine.", ["RF finding corn"]),
+    ]
+)
+
+test_what_ran_out_is_not_on = reads(
+    [
+        (
+            "Full pads, both fronts, putty, no, I ran out of putty, silicone.",
+            ["LF+RF packing silicone", "LF+RF pad full"],
+        ),
+        ("Rim pads on the fronts, no, we're out of rim pads, full pads.", ["LF+RF pad full"]),
+        ("Full pads, both fronts, putty, I'm out of silicone.", ["LF+RF packing putty", "LF+RF pad full"]),
+    ]
+)
+
+test_the_slip_was_of_the_last_horse = reads(
+    [
+        ("Tally. Thrush in the right hind, no, that's the last horse, it's the left hind.", ["LH finding thrush"]),
+        (
+            "Tally. Corn in the near fore, no, that's the horse before him I'm thinking of, it's the off fore, mild.",
+            ["RF finding corn ~mild"],
+        ),
+        (
+            "Tally. Thrush in the right hind, no, that's the last horse, he has a corn in the left hind.",
+            ["LH finding corn"],
+        ),
+    ]
+)

@@ -5,7 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+import pytest
+
+from tests.reading.conftest import Read, reads
 
 test_i_said_the_wrong_foot = reads(
     [
@@ -159,3 +161,27 @@ test_another_horses_finding = reads(
     ],
     "Tansy. {}",
 )
+
+
+@pytest.mark.parametrize(
+    "back",
+    [
+        "Back to Tally. I said right front on that corn and it's the left front.",
+        "Oh, back to Tally for a second. I said right front for the corn, it's the left.",
+        "Going back to Tally, I said right front and I meant left front.",
+    ],
+)
+def test_said_wrongly_of_the_horse_that_is_turned_back_to(read: Read, back: str) -> None:
+    first = (
+        "Tally had a corn in the right front. Then Buck. Pulse raised in the left front, normal in the right front. "
+    )
+    visits = read(first + back, "Tally", "Buck")
+    told = {(v.horse, f.foot, f.value) for v in visits for f in v.facts}
+    assert told == {("Tally", "LF", "corn"), ("Buck", "LF", "raised"), ("Buck", "RF", "normal")}
+
+
+def test_said_wrongly_of_a_horse_with_no_such_foot_changes_no_other_horse(read: Read) -> None:
+    first = "Tally's trimmed. Then Buck. Pulse raised in the left front and normal in the right front. "
+    visits = read(first + "Back to Tally. I said right front on that corn and it's the left front.", "Tally", "Buck")
+    pulses = {(v.horse, f.foot, f.value) for v in visits for f in v.facts if f.slot == "pulse"}
+    assert pulses == {("Buck", "LF", "raised"), ("Buck", "RF", "normal")}
