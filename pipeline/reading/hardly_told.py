@@ -1,22 +1,24 @@
-"""Talk of no trade in which only a word that the ear put in place of another would be a fact: nothing was told."""
+"""Talk of no trade, out of which a few words would be facts: they are asked about, and nothing was told."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Sequence
 
-from pipeline.record import Fact, Flag, FlagKind, MatchKind, Transcript, Visit
+from pipeline.record import Fact, Flag, FlagKind, HorseMatch, MatchKind, Transcript, Visit
 
 # Of 1,293 takes of farriers' memos the one that tells least has a fact in 14 words.
 _WORDS_A_FACT = 40
 
 
-def nothing_told(transcript: Transcript, visits: Iterable[Visit]) -> None:
-    """Make questions of the facts of a long memo with hardly one, where each rests on words put in place of others."""
-    visits = list(visits)
+def nothing_told(transcript: Transcript, visits: Sequence[Visit]) -> None:
+    """Make questions of the facts of heard talk with hardly one, unless a horse or a foot, or what was heard outright,
+    says that they are some.
+    """
     facts = [fact for visit in visits for fact in visit.facts]
-    if len(transcript.words) < _WORDS_A_FACT * max(1, len(facts)):
+    if not facts or len(transcript.words) < _WORDS_A_FACT * len(facts):
         return
-    if any(fact.match is not MatchKind.VERIFIED for fact in facts):
+    of_a_horse = any(visit.horse_match is HorseMatch.KNOWN for visit in visits) or any(fact.foot for fact in facts)
+    if of_a_horse and any(fact.match is not MatchKind.VERIFIED for fact in facts):
         return
     for visit in visits:
         visit.flags.extend(_asked(transcript, fact) for fact in visit.facts)
@@ -24,13 +26,12 @@ def nothing_told(transcript: Transcript, visits: Iterable[Visit]) -> None:
 
 
 def _asked(transcript: Transcript, fact: Fact) -> Flag:
-    words = transcript.words_of(*fact.span)
-    heard = " ".join(
-        dict.fromkeys(word.heard or word.text for word in words)
-    )  # one wording may stand for several words
+    # what one wording stands for is kept with each of its words
+    heard = dict.fromkeys(word.heard for word in transcript.words_of(*fact.span) if word.heard)
+    said = f"Heard “{' '.join(heard)}”, which may be “{fact.quote}”" if heard else f"Heard “{fact.quote}”"
     return Flag(
         kind=FlagKind.NOT_UNDERSTOOD,
-        reason=f"Heard “{heard}”, which may be “{fact.quote}”; nothing else of the trade was told, so it is left out.",
+        reason=f"{said}; hardly anything else of the trade was told, so it is left out.",
         quote=fact.quote,
         start=fact.start,
         end=fact.end,

@@ -19,9 +19,8 @@ _OPPOSITE = {"medial": "lateral", "lateral": "medial"}
 _OR_WAS_IT = Sayings(
     "or was it", "or is it", "or was that", "or did i say", "or did we say", "or were they", "or was it a"
 )
-_LONGEST_OR = 7  # words from the one number to the other: "weeks , or did i say"
 _ARTICLES = frozenset({"a", "an", "of", "to", "the"})
-_NEAR_DEGREE = 8  # words from the first degree to the second
+_LONGEST_OR, _NEAR_DEGREE = 7, 8  # words from the one number ("weeks , or did i say"), or degree, to the other
 _FRAMED = 2  # the commas around "let me look again"
 _NAMED_WITHIN = 5  # tokens from a number that is denied to the comma: "not six nails in that left front, five"
 _SOLES = frozenset({"flat", "thin", "dropped"})

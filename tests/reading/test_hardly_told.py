@@ -40,21 +40,25 @@ def visits(reader: Reader, transcript: Transcript) -> list[Visit]:
     [
         ("Her borium dots on her.", {"borium": "birthday's", "dots": "birthday's"}, "borium dots"),
         ("He had thrush on the lawn.", {"thrush": "trash"}, "thrush"),
+        ("Teasel had thrush on the lawn.", {"thrush": "trash"}, "thrush"),
+        ("A boat, or a horse, so I'd call the vet.", {}, "call the vet"),  # of no horse and no foot
     ],
 )
 def test_it_is_asked_and_no_fact(reader: Reader, told: str, instead: dict[str, str], quote: str) -> None:
     (visit,) = visits(reader, heard(TALK * 4 + told, instead))
     assert not visit.facts
     (flag,) = [f for f in visit.flags if "left out" in f.reason]
-    first = next(iter(instead.values()))
+    first = next(iter(instead.values()), None)
     assert (flag.kind, flag.quote) == (FlagKind.NOT_UNDERSTOOD, quote)
-    assert flag.reason.startswith(f"Heard “{first}”, which may be “{quote}”;")
+    assert flag.reason.startswith(f"Heard “{first}”, which may be “{quote}”;" if first else f"Heard “{quote}”;")
 
 
 @pytest.mark.parametrize(
     ("text", "instead"),
     [
-        (f"{TALK * 4}He had thrush on the near fore.", {}),  # heard as it stands
+        (f"{TALK * 4}He had thrush on the near fore.", {}),  # heard as it stands, of a foot
+        (f"Teasel. {TALK * 4}She's sound.", {}),  # of a horse
+        ("Sound, and six weeks.", {}),
         ("Teasel. Thrush in the near fore.", {"Thrush": "Trash"}),  # a short memo that tells something
         (f"{TALK * 2}Teasel. Thrush in the near fore.", {"Thrush": "Trash"}),
         (f"{TALK * 4}Teasel reset in front. Thrush in the near fore.", {"Thrush": "Trash"}),  # more is told
