@@ -60,6 +60,7 @@ _COMMENTING = frozenset({
     "dirt", "stain", "dirty", "imagining", "imagination",
 })  # fmt: skip
 _NARROWING = ("feet", "zones", "severities", "fillers", "horse", "taking_back", "times", "denials")
+_THERE = frozenset({"there", "it"})
 _IT = frozenset({"it", "that"})  # "couldn't swear to it from here"
 _ONLY = frozenset({"only", "just"})
 _NOT = frozenset({"n't", "not", "never", "nae"})
@@ -79,16 +80,31 @@ def doubt(talk: Talk, sentence: Sentence) -> None:
                 continue  # "smells like a drain" compares
             aside = _of_something_else(talk, segment, cue)
             short = segment.end - segment.start <= _COMMENT and not aside
-            if not touched and position and not segment.drafts and short:
+            opens = short and not touched and _opens_what_is_there(talk, sentence, position)
+            if not touched and position and not segment.drafts and short and not opens:
                 touched = last_doubtable(sentence[:position])
             if not touched and position + 1 < len(sentence) and not drafts_after(segment, cue):
-                touched = [] if sentence[position + 1].own_clause else sentence[position + 1].drafts[:1]
+                touched = [] if sentence[position + 1].own_clause and not opens else sentence[position + 1].drafts[:1]
             touched = touched or _only_thought(talk, sentence[:position], segment, cue)
             if not touched and not drafts_after(segment, cue) and position == len(sentence) - 1 and not aside:
                 touched = last_doubtable(sentence[: position + 1])
             for draft in _either(talk, touched, sentence):
                 if not _of_another_foot(talk, segment, draft, cue):
                     _doubt_one(draft, cue)
+
+
+def _opens_what_is_there(talk: Talk, sentence: Sentence, position: int) -> bool:
+    """ "I think, I only think, there's a corn": a comment, said once or twice, that leads to what is doubted."""
+    behind = sentence[position + 1 : position + 2]
+    if sentence[position].drafts or not behind:
+        return False
+    goes_on = not behind[0].drafts and "doubts" in behind[0].named
+    if not goes_on and talk.words[behind[0].start] not in _THERE:
+        return False
+    while position and sentence[position].joined_by(",") and "doubts" in sentence[position - 1].named:
+        position -= 1
+    led = not any(s.drafts for s in sentence[:position]) or sentence[position].joined_by("and", ", and", "but", ", but")
+    return led and not sentence[position].drafts
 
 
 def doubt_after(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:

@@ -84,7 +84,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
             _foot_behind_sentence(talk, sentence, groups)
             _except_feet(sentence, groups)
         foot_in_the_end(talk, sentence, groups)
-        aside = told_in_passing(sentence, groups, before, aside)
+        aside = told_in_passing(talk, sentence, groups, before, aside)
         if footed:
             hand = contrasted(sentence, groups, before) or hand
             talk.across = told_apart(talk, sentence, groups) or talk.across

@@ -83,9 +83,11 @@ def groups_of(
         working = any(d.slot == "work" for d in segment.drafts)
         counted = mention.get("totals") is not None and hand is not None
         counted = counted and any(m.number is not None for m in segment.mentions)  # "six nails each foot": in hand
+        several = hand is not None and len(hand) > 1  # "scrubbed the lot with iodine"; a bandage goes round all of one
+        treated = working or (several and any(d.slot == "treatment" for d in segment.drafts))
         counted = counted and not (name == "in_hand" and talk.left_out)
         in_passing = name == "all" and told_of_in_passing(talk, segment, mention)
-        if counted or in_passing or (is_no_foot(talk, mention) and not (working and the_lot(talk, mention))):
+        if counted or in_passing or (is_no_foot(talk, mention) and not (treated and the_lot(talk, mention))):
             continue
         if talk.words[mention.end - 1] == "anything" and not _looked_over(talk, segment, mention):
             continue  # "he hasn't stood on anything"

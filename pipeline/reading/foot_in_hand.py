@@ -33,6 +33,9 @@ _OVER = frozenset({"go", "going", "move", "switch", "change", "step", "swap", "o
 _TO = frozenset({"to", "into", "for"})
 _UP = frozenset({"up", "down", "back", "over", "on", "him", "her", "them", "straight", "right"})
 _REACH = 8
+_FINE = frozenset({"fine", "grand", "ok", "okay", "alright", "good", "great", "perfect"})
+_IS = _FINE | {"'s", "is", "was", "the", "but", "and", "though", "just", "still"}
+_FOR_WHAT_AILS = SETUP_SLOTS | {"treatment", "shoe_state"}
 _IT = frozenset({"it", "that", "there"})
 
 
@@ -42,10 +45,15 @@ class Aside:
 
     before: Feet | None
     planned: bool
+    fine: bool = False
 
 
-def told_in_passing(sentence: Sentence, groups: Groups, before: Feet | None, aside: Aside | None) -> Aside | None:
+def told_in_passing(
+    talk: Talk, sentence: Sentence, groups: Groups, before: Feet | None, aside: Aside | None
+) -> Aside | None:
     """What a sentence leaves that names one foot and tells nothing of today but a denial; else the one before."""
+    if (ailing := _but_fine(talk, sentence, groups)) is not None:
+        return Aside(ailing, planned=False, fine=True)
     named = {group.feet for s in sentence for group in groups[s.index]}
     if len(named) > 1 or (not named and aside is None):
         return None
@@ -64,6 +72,18 @@ def told_in_passing(sentence: Sentence, groups: Groups, before: Feet | None, asi
     return Aside(aside.before if aside else before, planned)
 
 
+def _but_fine(talk: Talk, sentence: Sentence, groups: Groups) -> Feet | None:
+    """ "A corn in the near fore, off fore's fine.": the foot that is not, for what is put on behind a stop."""
+    last = sentence[-1]
+    if not sentence.says(_FINE) or last.drafts or len(sentence) == 1 or len(groups[last.index]) != 1:
+        return None
+    fine = groups[last.index][0]
+    told = [s for s in sentence[:-1] if groups[s.index]]
+    ailing = groups[told[-1].index][-1].feet if told and any(s.drafts for s in told) else fine.feet
+    rest = talk.words_beside(last, range(fine.start, fine.end))
+    return None if rest - _IS or set(ailing) & set(fine.feet) else ailing
+
+
 def of_today(talk: Talk, sentence: Sentence, groups: Groups, aside: Aside | None) -> bool:
     """ "I'll pad the off fore next time. Trimmed.": work of today, which is not of the foot told of in passing.
 
@@ -72,6 +92,9 @@ def of_today(talk: Talk, sentence: Sentence, groups: Groups, aside: Aside | None
     if aside is None:
         return False
     told = [d for s in sentence for d in s.drafts if d.slot not in HORSE_SLOTS]
+    if aside.fine:
+        ailing = told and not any(d.value in ("trim", "reset") or d.slot not in _FOR_WHAT_AILS for d in told)
+        return bool(ailing) and all(g.anaphor for s in sentence for g in groups[s.index])
     if not told or any(groups[s.index] for s in sentence) or sentence.says(_POINTING):
         return False
     if talk.tokens.lowers[sentence[0].start - 1] not in SENTENCE_ENDS:
@@ -86,7 +109,10 @@ def of_today(talk: Talk, sentence: Sentence, groups: Groups, aside: Aside | None
 def done_to_them(talk: Talk, draft: Draft) -> bool:
     """ "I put iodine in them, and the left front": the pronoun's feet, to which the one behind is added."""
     done = draft.slot in ("work", "treatment", "nails")
-    return done and bool({"them", "those"} & set(talk.words[draft.start : min(draft.end + 2, draft.segment.end)]))
+    shoes = talk.mention_starting(draft.end + 1)  # "reset those heart bars, both fronts"
+    shod = shoes is not None and shoes.get("shoe_types") is not None
+    pointed = {"them", "those"} & set(talk.words[draft.start : min(draft.end + 2, draft.segment.end)])
+    return done and bool(pointed) and not shod
 
 
 def done_to_it(talk: Talk, draft: Draft, hand: Feet) -> bool:

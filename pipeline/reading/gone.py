@@ -43,6 +43,7 @@ _WAS = Sayings(
     *(f"{who} {was}" for who in ("he", "she", "it", "they") for was in ("was", "were", "had", "did")),
     "there was", "there were",
 )  # fmt: skip
+_ONE_THERE = Sayings("was one", "had one", "'d one", "was another", "had another", "was some", "had some")
 _WHEN = frozenset({"in", "last", "at", "back", "before", "on", "a", "when", "two", "three", "until", "till", "the"})
 _BARELY = 6  # tokens of "he was in the spring", "there was last time I came"
 _NOR_DO = (["does"], ["do"], ["did"], ["can"], ["could"], ["would"], ["has"], ["is"])
@@ -80,7 +81,7 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
             for draft in _gone(talk, sentence, position, cue, previous):
                 if _gone_then(segment, cue, draft) and sentence.lacks(_STAYING):
                     continue
-                named = _naming(sentence, position, groups)
+                named = _naming(talk, sentence, position, groups)
                 feet = _named(groups, named)
                 draft = _on_that_foot(draft, [*previous, *sentence[:position]], feet)
                 if _never_there(talk, cue, draft, feet) or _gone_elsewhere(talk, segment, named, cue, draft, feet):
@@ -125,11 +126,16 @@ def _is_away(talk: Talk, draft: Draft) -> bool:
     return draft.slot == "finding" and there and at + 1 < draft.segment.end
 
 
-def _naming(sentence: list[Segment], position: int, groups: Groups) -> Segment:
+def _naming(talk: Talk, sentence: list[Segment], position: int, groups: Groups) -> Segment:
     """The segment that names the foot: its own, or the one before it with nothing but the foot's subject."""
-    segment = sentence[position]
-    before = sentence[position - 1] if position and segment.joined_by("and", ",", "but", ", but") else segment
-    return segment if groups.get(segment.index) or before.drafts else before
+    segment, before = sentence[position], sentence[position - 1]
+    joined = segment.joined_by("and", ",", "but", ", but") or (segment.joined_by(", and") and _one_there(talk, before))
+    return segment if groups.get(segment.index) or before.drafts or not (position and joined) else before
+
+
+def _one_there(talk: Talk, segment: Segment) -> bool:
+    """ "There was one in the off fore": of what was told of another foot."""
+    return _ONE_THERE.said_in(talk.words[segment.start : segment.end])
 
 
 def _gone_elsewhere(
@@ -137,13 +143,15 @@ def _gone_elsewhere(
 ) -> bool:
     """ "Thrush in the left hind, gone in the right hind", "…, the right hind's dried up": still there on the one foot.
 
-    So in "… and the off fore used to and doesn't now", where the foot is the subject of what is gone.
+    So in "… and the off fore used to and doesn't now", where the foot is the subject of what is gone, and in "… and
+    there was one in the off fore, and that's cleared up".
     """
     led = talk.words[cue.end : cue.end + 1] in (["in"], ["from"], ["on"])
     apart = feet is not None and bool(draft.feet) and not set(feet) & set(draft.feet or ())
     there = draft.slot == "finding" and draft.status is Status.PRESENT and not draft.foot_carried
     subject = any(m.end <= cue.start and m.start - named.start <= 1 for m in named.having("feet"))
     subject = subject and all(d.value == draft.value for d in named.drafts)  # nothing else is told of the foot
+    subject = subject or _one_there(talk, named)
     if not ((led and there) or subject) or not apart or feet is None or draft.segment in (segment, named):
         return False
     _gone_from(segment, cue, draft, feet)

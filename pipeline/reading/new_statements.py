@@ -173,7 +173,8 @@ def work_done(seam: Seam) -> bool:
     behind, near = seam.behind, seam.near
     if not behind.opens_with("work") or not seam.before.has(TOLD) or ("work", "removed") in near.cues:
         return False
-    if seam.planned():
+    to_do = ("plans", "before") in near.cues and near.has(("feet",)) and not (near.has(("number",)) or behind.feet())
+    if seam.planned() or to_do:  # "I'll do the hinds then, just trim them"
         return behind.words[0] == "trimmed"
     again = any(
         pair in near.cues for pair in first_cues(behind) if pair[0] == "work"

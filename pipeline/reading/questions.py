@@ -182,7 +182,7 @@ def _or_was_it(talk: Talk, draft: Draft, end: int) -> bool:
 
 def _drop_called_to_mind(talk: Talk) -> None:
     """ "Thrush, let's see, no thrush in any of the four": the finding to be told of next, and then denied."""
-    for segment in talk.segments if talk.having("denials", "before") else ():
+    for segment in talk.segments if talk.having("denials") else ():
         found = segment.drafts[0] if len(segment.drafts) == 1 and segment.joined_by("start", ",") else None
         if found is None or found.slot != "finding" or not _named_alone(talk, found):
             continue
@@ -192,9 +192,10 @@ def _drop_called_to_mind(talk: Talk) -> None:
             continue
         if _headed_by(talk, found, answer):
             found.drop(SOUGHT)
-        if not answer.having("denials", "before"):
-            continue
         denied = [d for d in answer.drafts if d.slot == "finding" and d.value == found.value]
+        led = any(m.end == denied[0].start for m in answer.having("denials")) if denied else False
+        if not (led or answer.having("denials", "before")):
+            continue  # "sidebone, they asked me, and I don't see any sidebone in front"
         paused = answer.index > segment.index + 1 or talk.words[segment.end : segment.end + 1] == [","]
         if denied and ((paused and segment.joined_by("start")) or set(found.feet or ()) <= set(denied[0].feet or ())):
             found.drop(SOUGHT)

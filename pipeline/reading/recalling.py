@@ -110,7 +110,9 @@ def _recall_drafts(talk: Talk, segment: Segment, cues: list[Mention], today: lis
 
 def _turns_to_today(segment: Segment, *, been: bool) -> bool:
     """Whether a clause ends the time before it: "she'd been pointing it, so I had the testers on it" as well."""
+    cues = () if segment.drafts else segment.mentions  # "last time she'd plain shoes, no, I'm wrong, rim shoes"
     clause = segment.own_clause and (segment.present or not segment.past)
+    clause = clause and not any(m.get("taking_back") for m in cues)
     joined = segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not segment.past
     return clause or joined or (been and segment.joined_by("so", ", so"))
 

@@ -38,6 +38,7 @@ _PAUSING = (
 _SORRY_FOR = (["sorry", "about"], ["sorry", "for"], ["sorry", "if"])
 _ANSWERED = (["no"], ["yes"], ["none"], ["nil"], ["nope"], ["yep"], ["yeah"], ["aye"])
 _WEEKS, _NEXT = frozenset({"week", "weeks", "month", "months", "fortnight", "days"}), 5
+_IN_FRONT = frozenset({"fronts", "LF", "RF", "other_front"})
 _HALTS = frozenset({",", "uh", "um", "er", "erm", "eh", "ah", "oh", "hmm", "well", "or", "no", "wait", "sorry"})
 _ONLY_SAYS = frozenset(
     {"the", "a", "an", "on", "in", "at", "it", "'s", "is", "that", "they", "'re", "are", "size", "just", "only", ","}
@@ -100,6 +101,9 @@ def _weighed(talk: Talk, cue: Mention) -> bool:
     if opened_sentence(talk, cue.start):
         start = window(talk, cue.start)
         told = {kind_of(m) for m in talk.mentions if start <= m.start < cue.start and not m.dropped}
+        feet = [m.readings["feet"] for m in talk.having("feet") if start <= m.start < end and not m.dropped]
+        if kinds == {"feet"} and len(feet) > 1 and (feet[-2] in _IN_FRONT) != (feet[-1] in _IN_FRONT):
+            return False  # "the other hind was reset. Let me see, the front."
         return len(kinds) == 1 and kinds <= told and end < len(talk.words) and talk.words[end] == "."
     ahead = talk.mention_ending(before)
     if ahead is not None and ahead.is_any(("units", "measures", "totals")) and kind_of(ahead) is None:

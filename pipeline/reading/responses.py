@@ -57,6 +57,7 @@ _PULSING = frozenset({"normal", "raised", "bounding", "elevated"})
 _GOING = frozenset(
     {"the", "is", "'s", "was", "are", "were", "both", "in", "on", "and", "but", "though", "only", "it", "still", "now"}
 )
+_OF_AN_ANSWER = frozenset({"tester_responses", "zones", "feet"})
 _PAIRS = (["LF", "RF"], ["LH", "RH"])
 _BEING = frozenset({"is", "'s", "are", "'re", "was", "were", "still", "both", "not", "n't"})
 
@@ -271,16 +272,17 @@ def _continue_nothing(talk: Talk, frame: _Frame) -> None:
     drafts = (d for s in talk.segments for d in s.drafts)
     if frame.slot != "tester" or not (talk.having(frame.head) or any(d.slot == frame.slot for d in drafts)):
         return
-    open_frame = False
+    open_frame = waiting = False
     for sentence in talk.sentences():
         drafted = any(d.slot == frame.slot for s in sentence for d in s.drafts)
         own = next((i for i, s in enumerate(sentence) if i and s.own_clause), len(sentence))
         first = sentence[:own]  # "off fore, lateral heel, strong, and there's a corn in it"
-        if open_frame and not drafted and not bare_below(talk, sentence[-1]) and _only_answers(frame, first):
+        if open_frame and not drafted and not bare_below(talk, sentence[-1]) and _only_answers(frame, first, waiting):
             for segment in first:
                 _read_segment(talk, frame, segment, headed=False)
             drafted = True
-        open_frame = drafted or _unanswered(talk, frame, sentence)
+        waiting = not drafted and _unanswered(talk, frame, sentence)
+        open_frame = drafted or waiting
 
 
 def _unanswered(talk: Talk, frame: _Frame, sentence: Sentence) -> bool:
@@ -297,10 +299,14 @@ def bare_below(talk: Talk, segment: Segment) -> bool:
     return trimmed and talk.words[segment.end - 2 : segment.end] in _HAVE_NOTHING and not behind[0].having("feet")
 
 
-def _only_answers(frame: _Frame, sentence: list[Segment]) -> bool:
-    """Whether a sentence is nothing but an answer with its foot or place: "Left fore, no reaction."."""
+def _only_answers(frame: _Frame, sentence: list[Segment], waiting: bool) -> bool:
+    """Whether a sentence is nothing but an answer with its foot or place: "Left fore, no reaction.".
+
+    Where none has come yet it may be one a foot: "Left fore, mild, at the toe, right fore, strong, at the heel."
+    """
     mentions = [m for s in sentence for m in s.mentions]
-    if len(sentence) > _FEW or not any(m.get(frame.responses) for m in mentions):
+    if not any(m.get(frame.responses) for m in mentions):
         return False
-    placed = any(m.is_any(("feet", "zones")) for m in mentions)
+    told = waiting and all(s.end - s.start == 1 or not _OF_AN_ANSWER.isdisjoint(s.named) for s in sentence)
+    placed = (told or len(sentence) <= _FEW) and any(m.is_any(("feet", "zones")) for m in mentions)
     return placed and not any(m.is_any(_OTHER) and not m.is_any((frame.responses, "zones")) for m in mentions)

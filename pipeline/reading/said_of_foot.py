@@ -64,7 +64,11 @@ def _foot_at(talk: Talk, at: int) -> _Foot | None:
 
 
 def _said(talk: Talk, cue: int, at: int) -> None:
-    """ "I said left front for that crack, it's the right"."""
+    """ "I said left front for that crack, it's the right"; "I said the crack was the left front, …"."""
+    named = at + (talk.words[at : at + 1] == ["the"])
+    told = talk.mention_starting(named)
+    if told is not None and told.get("findings") and talk.words[told.end : told.end + 1] == ["was"]:
+        at = told.end + 1
     wrong = _foot_at(talk, at)
     if wrong is None:
         return

@@ -120,3 +120,47 @@ test_another_guess_doubts_nothing = reads(
         ),
     ]
 )
+
+test_only_a_theory = reads(
+    [
+        ("Sheared heels in the right front, that's my theory.", ["RF finding sheared_heels suspected"]),
+        ("Sidebone in the near fore, only a theory.", ["LF finding sidebone suspected"]),
+        ("I'd be half afraid there's thrush in the off hind.", ["RH finding thrush suspected"]),
+        ("A crack in the off hind, I amn't sure of it.", ["RH finding crack suspected"]),
+        ("I think, I only think, there's navicular in the left front.", ["LF finding navicular suspected"]),
+        (
+            "She's a short stride, and I think, I only think, there's navicular in the left front.",
+            ["- gait short_stride", "LF finding navicular suspected"],
+        ),
+        # regretted, and no doubt of what is told apart from it
+        ("I'm afraid there's thrush in the off hind.", ["RH finding thrush"]),
+        ("A corn in the near fore, I think. There's heat in it.", ["LF finding corn suspected", "LF finding heat"]),
+    ],
+    "Buck. {}",
+)
+
+test_one_answer_a_foot_behind_the_testers = reads(
+    [
+        (
+            "I had the testers on both fronts. Right front, moderate, at the heel, left front, mild, at the toe.",
+            ["LF tester mild @toe", "RF tester moderate @heel"],
+        ),
+        (
+            "I went over the fores with the testers. Near fore, strong, at the toe, off fore, mild, at the heel.",
+            ["LF tester strong @toe", "RF tester mild @heel"],
+        ),
+        # answered already
+        ("Testers on the fronts nothing. Left hind, mild, right hind, moderate.", ["LF+RF tester none"]),
+    ],
+    "Buck. {}",
+)
+
+test_not_bothered_a_bit = reads(
+    [
+        ("Sidebone in both fores and it doesn't bother her a bit.", ["LF+RF finding sidebone"]),
+        ("Mild corn in the off fore and it isn't troubling him a bit.", ["RF finding corn ~mild"]),
+        ("Testers don't bother him a bit on the off fore.", ["RF tester none"]),
+        ("A bit of a corn in the off fore.", ["RF finding corn ~mild"]),
+    ],
+    "Buck. {}",
+)

@@ -217,3 +217,23 @@ test_settled = reads(
         ("Corn in the off hind, it has not settled.", ["RH finding corn"]),
     ]
 )
+
+test_there_was_one_on_the_other_foot = reads(
+    [
+        (
+            "Right front has a bruise at the toe, and there was one in the left front in May, and that's cleared up.",
+            ["LF finding bruise resolved", "RF finding bruise @toe"],
+        ),
+        (
+            "Corn in the off fore, and he had one in the near fore, and that's gone.",
+            ["LF finding corn resolved", "RF finding corn"],
+        ),
+        (
+            "Thrush in the off hind, and there was some in the near hind, but that's dried up.",
+            ["LH finding thrush resolved", "RH finding thrush"],
+        ),
+        # on the same foot, and where another is only spoken of
+        ("Thrush in the off hind last time, and that's gone.", ["RH finding thrush resolved"]),
+        ("Thrush in the near hind, the off hind was dirty, and it's gone.", ["LH finding thrush resolved"]),
+    ]
+)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 _PASSING = (
@@ -322,3 +322,25 @@ def test_seen_in_his_turn_what_is_done_next_is_his(read: Read, said: str) -> Non
 def test_seen_in_passing_what_is_done_next_is_not_his(read: Read, said: str) -> None:
     told_of = _by_horse(read, f"Tally. Trimmed the hinds. {said} Fronts reset.")
     assert told_of == {"Tally": ["LF+RF work reset", "LH+RH work trim"]}
+
+
+test_a_foot_that_is_fine = reads(
+    [
+        ("Near fore had a corn, off fore's fine. Poultice on.", ["LF finding corn", "LF treatment poultice"]),
+        (
+            "She'd pulled the right front, no, left front, the right one's fine. Lost altogether.",
+            ["LF shoe_state lost"],
+        ),
+        (
+            "Near hind has an abscess, the other's grand. Poultice on it, and a bandage.",
+            ["LH finding abscess", "LH treatment bandage", "LH treatment poultice"],
+        ),
+        # work and answers are of the foot named last
+        ("Near fore has a corn, off fore's fine. Reset.", ["LF finding corn", "RF work reset"]),
+        (
+            "Near fore has a corn, off fore's fine. Testers mild at the heel.",
+            ["LF finding corn", "RF tester mild @heel"],
+        ),
+    ],
+    "Buck. {}",
+)

@@ -86,3 +86,21 @@ test_feet_behind_the_condition = reads(
     ],
     "Tally. {}",
 )
+
+test_a_plan_goes_on_behind_its_feet = reads(
+    [
+        (
+            "Next time he'll have to be sedated, and I'll do his hinds then, just trim them.",
+            ["- manner sedated planned", "LH+RH work trim planned"],
+        ),
+        (
+            "Next time I'll sedate him and do the fores then, reset them.",
+            ["- manner sedated planned", "LF+RF work reset planned"],
+        ),
+        (
+            "He'll be sedated next time, and I'll do his hinds then, trimmed the fronts.",
+            ["- manner sedated planned", "LF+RF work trim"],
+        ),
+    ],
+    "Buck. {}",
+)

@@ -123,3 +123,35 @@ test_the_right_word_has_its_own_foot = reads(
         ("Flare on the left hind. No, make that wall loss.", ["LH finding wall_loss"]),
     ]
 )
+
+test_a_finding_said_of_the_wrong_foot = reads(
+    [
+        (
+            "Swelling in the right hind. I said the swelling was the right hind, and I meant the left hind.",
+            ["LH finding swelling"],
+        ),
+        ("Crack in the near fore. I said the crack was in the near fore, it's the off.", ["RF finding crack"]),
+        ("Corn in the off fore. I said the corn was off fore, it should be near fore.", ["LF finding corn"]),
+        # said over, and meant so
+        ("Corn in the off fore. I said the corn was the off fore, yes.", ["RF finding corn"]),
+    ],
+    "Buck. {}",
+)
+
+test_asked_about_and_denied_by_name = reads(
+    [
+        (
+            "Hinds trimmed. Sidebone, they asked me, and I don't see any sidebone in the fronts.",
+            ["LF+RF finding sidebone absent", "LH+RH work trim"],
+        ),
+        (
+            "Hinds trimmed. Ringbone, and I can't find any ringbone in the fores.",
+            ["LF+RF finding ringbone absent", "LH+RH work trim"],
+        ),
+        (
+            "Hinds trimmed. Thrush in the off hind, and I don't see any thrush in the near hind.",
+            ["LH finding thrush absent", "LH+RH work trim", "RH finding thrush"],
+        ),
+    ],
+    "Buck. {}",
+)

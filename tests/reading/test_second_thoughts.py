@@ -119,3 +119,30 @@ test_half_asleep_the_horse_or_the_speaker = reads(
     ],
     "Tally. {}",
 )
+
+test_an_earlier_time_put_right = reads(
+    [
+        (
+            "Last time the other chap had her in plain shoes in front, no, I'm wrong, in rim shoes, both fronts.",
+            ["LF+RF shoe_type rim history"],
+        ),
+        ("Last month he'd a leather pad on the near fore, no, I'm wrong, a rim pad.", ["LF pad rim history"]),
+        (
+            "Last time he had rim shoes in front, I've put bar shoes on.",
+            ["LF+RF shoe_type bar", "LF+RF shoe_type rim history"],
+        ),
+    ],
+    "Buck. {}",
+)
+
+test_let_me_see_goes_on_to_the_other_end = reads(
+    [
+        (
+            "Left hind has thrush. The other hind was reset. Let me see, the front.",
+            ["LH finding thrush", "RH work reset"],
+        ),
+        ("Off hind reset, seven nails. Let me think, the fores.", ["RH nails 7", "RH work reset"]),
+        ("Six nails in the left hind. Let me think, right hind.", ["RH nails 6"]),
+    ],
+    "Buck. {}",
+)

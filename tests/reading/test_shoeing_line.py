@@ -172,3 +172,49 @@ test_as_well = reads(
     ],
     "Tally. Fores new, size three, six nails. {}",
 )  # fmt: skip
+
+test_new_and_back_on = reads(
+    [
+        (
+            "Near hind sprung and the off hind worn. So they've both had new, size three.",
+            ["LH shoe_state sprung", "LH+RH shoe_size 3", "LH+RH work new_shoe", "RH shoe_state worn"],
+        ),
+        (
+            "Hinds were worn right through, and he's had new on them, plain.",
+            ["LH+RH shoe_state worn", "LH+RH shoe_type plain", "LH+RH work new_shoe"],
+        ),
+        (
+            "Right front shoe gone. I built him a new one, a bar shoe.",
+            ["RF shoe_state lost", "RF shoe_type bar", "RF work new_shoe"],
+        ),
+        (
+            "Off fore had been lost, so I nailed it back with six.",
+            ["RF nails 6", "RF shoe_state lost", "RF work put_back"],
+        ),
+        (
+            "Right front was lost. Shoe back on that foot. Reset the left front.",
+            ["LF work reset", "RF shoe_state lost", "RF work put_back"],
+        ),
+        (
+            "Reset all round, nails are three and a halfs, six in a foot.",
+            ["LF+RF+LH+RH nail_size 3.5", "LF+RF+LH+RH nails 6", "LF+RF+LH+RH work reset"],
+        ),
+        # nothing new
+        ("They've both had thrush, the hinds.", ["LH+RH finding thrush"]),
+    ],
+    "Buck. {}",
+)
+
+test_the_lot_that_was_treated = reads(
+    [
+        (
+            "Thrush, moderate in the hinds and mild in the fores. I've scrubbed the lot with antiseptic.",
+            ["LF+RF finding thrush ~mild", "LF+RF+LH+RH treatment antiseptic", "LH+RH finding thrush ~moderate"],
+        ),
+        (
+            "Abscess in the near fore, drained it and bandaged the lot.",
+            ["LF finding abscess", "LF treatment bandage", "LF treatment drained"],
+        ),
+    ],
+    "Buck. {}",
+)
