@@ -5,14 +5,16 @@ The order matters: what is denied cannot be doubted, a time overrules a doubt, a
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from pipeline.reading.again_planned import plan_again, tell_elsewhere
 from pipeline.reading.asked_before import recall_asked
-from pipeline.reading.at_that_time import recall_then, recall_what_he_had
+from pipeline.reading.at_that_time import THEN, recall_then, recall_what_he_had
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.degrees_then import answer_then_and_now
-from pipeline.reading.denials import deny, deny_thought
+from pipeline.reading.denials import AGAINST, deny, deny_thought
 from pipeline.reading.denied_headings import deny_under_heading
-from pipeline.reading.doubts import doubt, doubt_after, doubt_asked, doubt_either, doubt_unseen
+from pipeline.reading.doubts import UNSEEN, doubt, doubt_after, doubt_asked, doubt_either, doubt_unseen
 from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
 from pipeline.reading.gone import no_longer, resolve_gone
@@ -21,14 +23,14 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.off_by_the_horse import drop_off_for_a_look
-from pipeline.reading.once_more import brewing_again, drop_spoken_again, split_once_more
+from pipeline.reading.once_more import COMING, brewing_again, drop_spoken_again, split_once_more
 from pipeline.reading.plans import announce, plan, plan_one
 from pipeline.reading.put_in_then import plan_after_all
 from pipeline.reading.recalling import recall
 from pipeline.reading.refused import drop_refused
-from pipeline.reading.sayings import said_whole
+from pipeline.reading.sayings import Sayings, said_whole
 from pipeline.reading.scopes import ALWAYS_PLANNED
-from pipeline.reading.set_against import set_against
+from pipeline.reading.set_against import SET_AGAINST, set_against
 from pipeline.reading.talk import Segment, Sentence, Talk
 from pipeline.reading.then_and_now import grade_then_and_now, keep_what_stands
 from pipeline.reading.thought_lame import drop_thought_lame
@@ -44,6 +46,11 @@ _FITTED = frozenset({"shoe_type", "shoe_material", "pad", "wedge", "traction", "
 _NOT_THIS_ONE = said_whole(
     *(f"{who} {verb}" for who in ("he", "she", "this one") for verb in ("does not", "does n't", "has n't", "has not"))
 )  # "her other mare's got navicular, and he does not, no navicular in either front"
+# Rules that do nothing in a memo without such turns of words: asked once, not sentence by sentence.
+_WAITING: dict[Callable[..., None], tuple[Sayings, ...]] = {
+    doubt_unseen: UNSEEN, deny_thought: (AGAINST,), recall_then: THEN, brewing_again: (COMING,),
+    set_against: SET_AGAINST,
+}  # fmt: skip
 
 
 def assert_all(talk: Talk, groups: Groups) -> None:
@@ -51,18 +58,13 @@ def assert_all(talk: Talk, groups: Groups) -> None:
     sentences = talk.sentences()
     announced = False
     no_more = hear_remarks(talk)
+    told = {rule for rule, turns in _WAITING.items() if talk.tells(*turns)}
     for number, sentence in enumerate(sentences):
         before = sentences[number - 1] if number else Sentence()
         announced = announce(talk, sentence, announced)
         _deny_first(talk, sentence, before)
-        doubt(talk, sentence)
-        doubt_unseen(talk, sentence)
-        doubt_either(talk, sentence)
-        doubt_asked(talk, sentence, before, groups)
-        deny_thought(talk, sentence, before)
-        _tell_times(talk, sentence, before)
-        split_once_more(talk, sentence, before)
-        brewing_again(talk, sentence, before)
+        _doubt(talk, sentence, before, groups, told)
+        _tell_times(talk, sentence, before, told)
         if any(segment.drafts for segment in sentence):
             plan(talk, sentence)
         plan_after_all(talk, sentence, before)
@@ -70,7 +72,8 @@ def assert_all(talk: Talk, groups: Groups) -> None:
         no_longer(talk, sentence, before, groups)
         drop_never_done(talk, sentence)
         drop_not_used(talk, sentence, sentences[number + 1] if number + 1 < len(sentences) else [])
-        set_against(talk, sentence)
+        if set_against in told:
+            set_against(talk, sentence)
         set_aside(talk, sentence)
     drop_off_for_a_look(talk)
     drop_thought_lame(talk, sentences)
@@ -94,11 +97,25 @@ def _deny_first(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     there_where_excepted(talk, sentence)
 
 
-def _tell_times(talk: Talk, sentence: Sentence, before: Sentence) -> None:
+def _doubt(talk: Talk, sentence: Sentence, before: Sentence, groups: Groups, told: set[Callable[..., None]]) -> None:
+    doubt(talk, sentence)
+    if doubt_unseen in told:
+        doubt_unseen(talk, sentence)
+    doubt_either(talk, sentence)
+    doubt_asked(talk, sentence, before, groups)
+    if deny_thought in told:
+        deny_thought(talk, sentence, before)
+
+
+def _tell_times(talk: Talk, sentence: Sentence, before: Sentence, told: set[Callable[..., None]]) -> None:
     recall(talk, sentence)
-    recall_then(talk, sentence, before)
+    if recall_then in told:
+        recall_then(talk, sentence, before)
     recall_what_he_had(talk, sentence, before)
     recall_asked(talk, sentence, before)
+    split_once_more(talk, sentence, before)
+    if brewing_again in told:
+        brewing_again(talk, sentence, before)
 
 
 def _say_what_is_there(talk: Talk) -> None:

@@ -111,6 +111,7 @@ _DONE_THEN = frozenset({"finding", "treatment", "work"})
 _WHO_DID_IT = frozenset({"i", "we", "he", "she", "they", "was", "were", "had", "got", "last", "'d", "first", "new"})
 _INTERVALS = frozenset({"week", "weeks", "fortnight", "month", "months", "days"})
 _IT_WAS = Sayings("it was", "that was", "he was", "she was", "they called it", "they said it was", "the vet called it")
+THEN = (_DID_IT, _THAT_DAY, _SO_TODAY, _THEN, _IT_WAS, _THAT_TIME)
 _BEGINS = _THEN.first_words | _IT_WAS.first_words | _THAT_TIME.first_words
 _LEAD = 2  # tokens before the number of the grade
 _GRADES = frozenset({"obel", "lameness"})

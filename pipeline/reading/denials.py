@@ -57,7 +57,7 @@ _NOT_SO = Sayings(
     *(f"{can} {find}" for can in ("could n't", "ca n't", "did n't", "do n't", "could not", "did not")
       for find in ("see", "find", "feel")),
 )  # fmt: skip
-_AGAINST = Sayings(*(" ".join(form) for said in (_NOT_SO, _NOT_MY_VIEW) for form in said.forms))
+AGAINST = Sayings(*(" ".join(form) for said in (_NOT_SO, _NOT_MY_VIEW) for form in said.forms))
 _IT = frozenset({
     "no", "it", "one", "that", "any", "them", "there", "i", "we", "looked", "had", "a", "look", "and", "but", "though",
     "at", "all", "today", "of", "myself", "well", "nope",
@@ -156,13 +156,13 @@ def _deny_answered(talk: Talk, sentence: list[Segment], position: int) -> None:
 
 def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     """ "They thought there was a keratoma but I couldn't find it", "her mum thinks laminitis. I don't reckon it is"."""
-    if not talk.tells(_AGAINST) or sentence.lacks(_AGAINST.first_words):
+    if sentence.lacks(AGAINST.first_words):
         return
     for position, segment in enumerate(sentence):
         if segment.drafts or segment.having("feet"):
             continue
         words = talk.words[segment.start : segment.end]
-        form = next((f for i in range(segment.start, segment.end) if (f := _AGAINST.at(talk.words, i))), None)
+        form = next((f for i in range(segment.start, segment.end) if (f := AGAINST.at(talk.words, i))), None)
         if form is None or not {*words} - {*form} <= _IT:
             continue
         told = [d for s in sentence[:position] for d in s.drafts]

@@ -21,6 +21,7 @@ _NOT_REACHED = Sayings(
     *(f"{verb} {it}" for verb in ("get to", "get at", "get down to", "reach", "find", "open") for it in ("it", "that"))
 )
 _SUSPECT_IT = tuple([verb, it] for verb in ("suspect", "suspected") for it in ("it", "that", "one", "so"))
+UNSEEN = (_OPINION, _NOT_REACHED)
 _BEGINS = _OPINION.first_words | _NOT_REACHED.first_words
 _KNOWN = frozenset({"the", "that", "his", "her", "this", "old"})
 _RECKONING = frozenset({"guess", "think", "reckon", "suppose", "believe"})
@@ -199,7 +200,7 @@ def doubt_asked(talk: Talk, sentence: Sentence, previous: list[Segment], groups:
 
 def doubt_unseen(talk: Talk, sentence: Sentence) -> None:
     """ "I'd say it's an abscess", "an abscess, I couldn't get to it": an opinion of what lies hidden in the foot."""
-    if not talk.tells(_OPINION, _NOT_REACHED) or sentence.lacks(_BEGINS):
+    if sentence.lacks(_BEGINS):
         return
     hidden = [d for s in sentence for d in s.drafts if d.value in _HIDDEN and talk.words[d.start - 1] not in _KNOWN]
     for segment in sentence if hidden else ():

@@ -20,24 +20,27 @@ class GappedForms:
     """The forms with a gap, of one vocabulary."""
 
     def __init__(self) -> None:
-        self._by_first: dict[str, list[tuple[str, list[str], frozenset[str], str]]] = {}
+        # By its longest word, which few memos say: its number in order, the form, its words, and those of its own.
+        self._by_longest: dict[str, list[tuple[int, str, list[str], frozenset[str]]]] = {}
+        self._made = 0
 
     def add(self, form: str, words: list[str]) -> None:
         """``words`` are the tokens of ``form``, with GAP for the dots; the first is a word."""
         own = frozenset(words) - {GAP}
-        self._by_first.setdefault(words[0], []).append((form, words, own, max(own, key=len)))
+        self._by_longest.setdefault(max(own, key=len), []).append((self._made, form, words, own))
+        self._made += 1
 
     def find(self, tokens: Tokens) -> Iterator[Found]:
         """Every way in which a form stands in the text."""
         said = frozenset(tokens.words)
-        firsts = said & self._by_first.keys()
-        near = {first: [f for f in self._by_first[first] if f[3] in said and f[2] <= said] for first in firsts}
-        if not any(near.values()):
-            return
-        for start, forms in enumerate(map(near.get, tokens.words)):
-            for form, words, _, _ in forms or ():
-                for end, literal in _matches(tokens, words, start):
-                    yield form, end, literal
+        near = [one for word in said & self._by_longest.keys() for one in self._by_longest[word] if one[3] <= said]
+        firsts = {words[0] for _, _, words, _ in near}
+        near.sort()
+        for start in [i for i, word in enumerate(tokens.words) if word in firsts] if near else ():
+            for _, form, words, _ in near:
+                if words[0] == tokens.words[start]:
+                    for end, literal in _matches(tokens, words, start):
+                        yield form, end, literal
 
 
 def _matches(tokens: Tokens, words: list[str], at: int) -> Iterator[tuple[int, tuple[int, ...]]]:

@@ -219,10 +219,7 @@ class MentionFinder:
 
     def _candidates(self, tokens: Tokens) -> list[_Candidate]:
         words = tokens.words
-        found: list[Found] = [
-            (form, end, (start,) if end - start == 1 else tuple(range(start, end)))
-            for form, start, end in self._phrases.find(words)
-        ]
+        found = self._phrases.find(words)
         if gapped := list(self._gapped.find(tokens)):
             sides = self._sides(tokens, found)
             found += [one for one in gapped if sides.isdisjoint((one[2][0], one[2][-1]))]

@@ -14,7 +14,7 @@ _NAMED = frozenset({"one", "time", "bout", "go", "round", "attack", "lot", "spel
 _WAS = frozenset({"was", "were", "came", "had"})
 _AGAIN = frozenset({"again", "back"})
 _WORKING = ("brewing", "getting", "starting", "cooking", "building")
-_COMING = Sayings(
+COMING = Sayings(
     *(f"{verb} {it}" for verb in _WORKING for it in ("it", "one", "that")),
     "it 's coming", "it coming", "that coming", "it 's on its way", "it 's starting", "it 's brewing", "one brewing",
 )  # fmt: skip
@@ -45,9 +45,9 @@ def split_once_more(talk: Talk, sentence: Sentence, previous: list[Segment]) -> 
 
 def brewing_again(talk: Talk, sentence: Sentence, previous: list[Segment]) -> None:
     """ "She had laminitis last year, and I think she's brewing it again": of then, and suspected today."""
-    for position, segment in enumerate(sentence if talk.tells(_COMING) and sentence.says(_AGAIN) else ()):
+    for position, segment in enumerate(sentence if sentence.says(_AGAIN) else ()):
         words = talk.words[segment.start : segment.end]
-        if segment.drafts or not _COMING.said_in(words) or words[-1] not in ("again", "back"):
+        if segment.drafts or not COMING.said_in(words) or words[-1] not in ("again", "back"):
             continue
         before = [d for s in (*previous, *sentence[:position]) for d in s.drafts if d.slot == "finding"]
         told = [d for d in before if d.status in (Status.HISTORY, Status.RESOLVED) and d.segment.horse == segment.horse]

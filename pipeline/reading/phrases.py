@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from typing import Any
+
+from pipeline.reading.gapped import Found
 
 
 class Phrases:
@@ -20,14 +22,15 @@ class Phrases:
             begun = begun.setdefault(word, {})
         begun[""] = form
 
-    def find(self, words: Sequence[str]) -> Iterator[tuple[str, int, int]]:
-        """Every form that stands in the words, with its tokens ``[start, end)``."""
-        last = len(words)
+    def find(self, words: Sequence[str]) -> list[Found]:
+        """Every form that stands in the words."""
+        found, last = list[Found](), len(words)
         for start, begun in enumerate(map(self._begun.get, words)):
             end = start + 1
             while begun:
                 if "" in begun:
-                    yield begun[""], start, end
+                    found.append((begun[""], end, (start,) if end == start + 1 else tuple(range(start, end))))
                 if end == last or words[end] not in begun:
                     break
                 begun, end = begun[words[end]], end + 1
+        return found

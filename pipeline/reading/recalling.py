@@ -51,6 +51,8 @@ def recall(talk: Talk, sentence: Sentence) -> None:
     for position, segment in enumerate(sentence):
         if timed:
             _recall_recent(talk, sentence, position)
+        elif not segment.drafts:
+            continue
         _contrasted_with_now(talk, sentence, position)
         cues, today = (earlier_cues(talk, sentence, segment), segment.having("times", "today")) if timed else ([], [])
         if today and _there_today(talk, segment):

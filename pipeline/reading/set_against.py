@@ -22,7 +22,8 @@ _FEARED = Sayings(
       for it in ("he 'd", "she 'd", "he had", "she had", "it was", "there was", "it was just", "we had", "we 'd")),
     "took it for",
 )  # fmt: skip
-_BEGINS = frozenset().union(*(turns.first_words for turns in (INSTEAD, _GIVEN_UP, _WATCHING, _FEARED)))
+SET_AGAINST = (INSTEAD, _GIVEN_UP, _WATCHING, _FEARED)
+_BEGINS = frozenset().union(*(turns.first_words for turns in SET_AGAINST))
 _TURNED_OUT = Sayings("turned out", "turns out", "was really", "is really", "ended up being", "proved to be")
 _LIGHT = frozenset(
     {"a", "an", "the", "those", "his", "her", "any", "more", "signs", "of", "sign", "new", "fresh", "that"}
@@ -34,7 +35,7 @@ _USED = SETUP_SLOTS | {"treatment"}
 
 def set_against(talk: Talk, sentence: Sentence) -> None:
     """Drop, or put back in time, what such words speak of."""
-    if not talk.tells(INSTEAD, _GIVEN_UP, _WATCHING, _FEARED) or sentence.lacks(_BEGINS):
+    if sentence.lacks(_BEGINS):
         return
     for segment in sentence:
         for draft in [d for d in segment.drafts if not d.dropped and d.status is Status.PRESENT]:

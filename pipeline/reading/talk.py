@@ -70,8 +70,10 @@ class Segment:
 
     def having(self, name: str, canonical: str | None = None) -> list[Mention]:
         """The segment's mentions that may belong to the class ``name`` (with that canonical name)."""
-        found = []
-        for mention in self.named.get(name, ()):
+        found: list[Mention] = []
+        if name not in self.named:
+            return found
+        for mention in self.named[name]:
             if not mention.dropped and name in mention.readings and canonical in (None, mention.readings[name]):
                 found.append(mention)
         return found
@@ -201,8 +203,9 @@ class Talk:
         """Whether any of the fixed turns of words stands in the memo, each of which is looked for once."""
         if self._looked < Sayings.made:
             self._begun, self._looked = Sayings.beginning(self.words), Sayings.made
+        begun = self._begun
         for turns in sayings:
-            if turns in self._begun:
+            if turns in begun:
                 if turns not in self._turns:
                     self._turns[turns] = next(self._stand(turns), None) is not None
                 if self._turns[turns]:
@@ -311,8 +314,10 @@ class Talk:
         """The memo's mentions that may belong to the class ``name`` (with that canonical name)."""
         if len(self.mentions) != self._classed:
             self._named, self._classed = by_class(self.mentions), len(self.mentions)
-        found = []
-        for mention in self._named.get(name, ()):
+        found: list[Mention] = []
+        if name not in self._named:
+            return found
+        for mention in self._named[name]:
             if not mention.dropped and name in mention.readings and canonical in (None, mention.readings[name]):
                 found.append(mention)
         return found
