@@ -74,12 +74,6 @@ def _of_the_one_left_out(talk: Talk, segment: Segment) -> bool:
     return bool(segment.drafts) and (words[0] in ("that", "which", "where", "it") or words[-1] == "there")
 
 
-def _the_lot(talk: Talk, segment: Segment, mention: Mention, hand: Feet | None) -> bool:
-    """ "Reset the lot"; "scrubbed the lot with iodine" of several feet, while a bandage goes round all of one."""
-    done = {"work", "treatment"} if hand is not None and len(hand) > 1 else {"work"}
-    return the_lot(talk, mention) and any(d.slot in done for d in segment.drafts)
-
-
 def groups_of(
     talk: Talk, segment: Segment, hand: Feet | None, named: bool = False
 ) -> tuple[list[FootGroup], Feet | None]:
@@ -91,7 +85,7 @@ def groups_of(
         counted = counted and any(m.number is not None for m in segment.mentions)  # "six nails each foot": in hand
         counted = counted and not (name == "in_hand" and talk.left_out)
         in_passing = name == "all" and told_of_in_passing(talk, segment, mention)
-        if counted or in_passing or (is_no_foot(talk, mention) and not _the_lot(talk, segment, mention, hand)):
+        if counted or in_passing or (is_no_foot(talk, mention) and not _done_to_the_lot(talk, segment, mention, hand)):
             continue
         if talk.words[mention.end - 1] == "anything" and not _looked_over(talk, segment, mention):
             continue  # "he hasn't stood on anything"
@@ -122,6 +116,12 @@ def groups_of(
             found = [FootGroup(draft.start, draft.end, feet)]
             hand = feet
     return found, hand
+
+
+def _done_to_the_lot(talk: Talk, segment: Segment, mention: Mention, hand: Feet | None) -> bool:
+    """ "Reset the lot", "scrubbed the lot with iodine"; a bandage goes round all of one foot."""
+    slots = {d.slot for d in segment.drafts} if the_lot(talk, mention) else ()
+    return "work" in slots or ("treatment" in slots and hand is not None and len(hand) > 1)
 
 
 def _by_what_was_done(talk: Talk, segment: Segment, mention: Mention, working: bool) -> Feet | None:

@@ -35,7 +35,6 @@ _HAD_ON = frozenset({"finding", "shoe_type", "pad", "traction", "packing", "clip
 _SEEING = frozenset(
     {"see", "seen", "saw", "notice", "noticed", "spot", "spotted", "there", "find", "found", "feel", "have", "here"}
 )
-_KNOWN = frozenset({"know", "knew", "known"})
 _TWO_AT_ONCE = frozenset({"finding", "work", "treatment"})  # of one foot, beside another
 _STILL = frozenset({"he", "she", "they", "still", "does", "do", "is", "are", "has"})
 _RATHER = Sayings("or rather there was", "rather there was", "or there was", "i mean there was", "well there was")
@@ -43,10 +42,13 @@ _RATHER = Sayings("or rather there was", "rather there was", "or there was", "i 
 
 def recall(talk: Talk, sentence: Sentence) -> None:
     """A word of an earlier time colours its clause, and later past-tense clauses when it led the sentence."""
-    recalled = went_on = been = False
     timed = "times" in sentence.classes or not sentence.lacks(_TELLING_WHEN) or tells_a_year(talk, sentence)
-    if not timed and not any(segment.drafts for segment in sentence):
-        return
+    if timed or any(segment.drafts for segment in sentence):
+        _recall_clauses(talk, sentence, timed=timed)
+
+
+def _recall_clauses(talk: Talk, sentence: Sentence, *, timed: bool) -> None:
+    recalled = went_on = been = False
     by_word = [rule for rule, words in _BY_WORD if not words.isdisjoint(sentence.words)]
     for position, segment in enumerate(sentence):
         if timed:
@@ -112,9 +114,8 @@ def _recall_drafts(talk: Talk, segment: Segment, cues: list[Mention], today: lis
 
 def _turns_to_today(segment: Segment, *, been: bool) -> bool:
     """Whether a clause ends the time before it: "she'd been pointing it, so I had the testers on it" as well."""
-    cues = () if segment.drafts else segment.mentions  # "last time she'd plain shoes, no, I'm wrong, rim shoes"
-    clause = segment.own_clause and (segment.present or not segment.past)
-    clause = clause and not any(m.get("taking_back") for m in cues)
+    told = bool(segment.drafts) or "taking_back" not in segment.named  # not "last time rims, no, I'm wrong, bars"
+    clause = told and segment.own_clause and (segment.present or not segment.past)
     joined = segment.joined_by("but", ", but", "so", ", so", "then", ", then") and not segment.past
     return clause or joined or (been and segment.joined_by("so", ", so"))
 
