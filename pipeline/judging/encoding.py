@@ -8,8 +8,8 @@ from __future__ import annotations
 from math import exp, log
 
 from pipeline.judging.features import Evidence
-from pipeline.judging.near_feet import MOST_SETS
-from pipeline.judging.other_horses import MOST
+from pipeline.judging.second_horse import MOST
+from pipeline.judging.several_feet import MOST_SETS
 from pipeline.record import SURE_SUPPORT, HorseMatch, MatchKind, Status
 
 _REACH_AFTER, _REACH_BEFORE = 6.0, 8.0  # words after which the nearness of a correction has fallen to a third

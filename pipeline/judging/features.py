@@ -1,6 +1,11 @@
 """The evidence for and against one fact, each piece kept apart; None where there is none.
 
 Probabilities are the recogniser's, 0 to 1; distances are counted in words, times in seconds.
+
+In bad sound a recogniser is surer of its words than it should be. The model of a fact's evidence was fitted on clean
+sound, so in poor sound the hand-set rules are asked as well, and where hardly a memo is like this, every fact is put
+before a person. The limits are shares of clean memos only: of 80 in six synthetic voices 1 in 20 has a mean word
+probability below 0.79 and none below 0.7.
 """
 
 from __future__ import annotations
@@ -8,11 +13,13 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from enum import Enum
+from statistics import mean
 from typing import Any
 
-from pipeline.judging.near_feet import NearFeet, near_feet
 from pipeline.judging.opinion import Opinion, shipped_opinion, words_around
-from pipeline.judging.other_horses import described, name_like
+from pipeline.judging.second_horse import described, name_like
+from pipeline.judging.several_feet import NearFeet, near_feet
 from pipeline.judging.spoken_names import SpokenNames
 from pipeline.judging.surroundings import Surroundings, bare, is_number
 from pipeline.record import (
@@ -252,3 +259,26 @@ _FOOT_WORDS = frozenset({"left", "right", "near", "off", "front", "fronts", "for
 def _mean(values: Iterable[float]) -> float:
     found = list(values)
     return sum(found) / len(found)
+
+
+_POOR = 0.79
+_BAD = 0.7
+_FEWEST = 12  # words; of fewer the mean says little
+
+HARD_TO_HEAR = "Much of this memo was hard to hear; please listen."
+
+
+class Clearness(Enum):
+    """Of a whole memo; typed text is clear."""
+
+    CLEAR = "clear"
+    POOR = "poor"
+    BAD = "bad"
+
+
+def clearness(transcript: Transcript) -> Clearness:
+    """From the mean probability of the words as the recogniser gave it."""
+    if len(transcript.words) < _FEWEST:
+        return Clearness.CLEAR
+    sure = mean(word.probability for word in transcript.words)
+    return Clearness.BAD if sure < _BAD else Clearness.POOR if sure < _POOR else Clearness.CLEAR

@@ -6,11 +6,9 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from pipeline.judging.agreement import disagreements
-from pipeline.judging.clearness import HARD_TO_HEAR, Clearness, clearness
 from pipeline.judging.confidence import FLAG_BELOW, doubts, weigh
 from pipeline.judging.earlier import LastVisit, changed, unmentioned
-from pipeline.judging.features import EvidenceOfMemo, Found
-from pipeline.judging.foreign import ASKED, Span, foreign
+from pipeline.judging.features import HARD_TO_HEAR, Clearness, EvidenceOfMemo, Found, clearness
 from pipeline.judging.model import Care, Model, shipped
 from pipeline.judging.named import doubt_of_horse
 from pipeline.judging.overlooked import overlooked
@@ -19,7 +17,7 @@ from pipeline.judging.reasons import reasons_for
 from pipeline.judging.rewordings import doubtful_rewordings
 from pipeline.judging.seam_questions import question, whose
 from pipeline.judging.second_horse import Seam, SecondHorse
-from pipeline.judging.unread import unread_sentences
+from pipeline.judging.unread import ASKED, Span, foreign, unread_sentences
 from pipeline.record import Fact, Flag, FlagKind, RosterHorse, Transcript, Visit
 
 _CONTRADICTED = 0.5

@@ -8,8 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from pipeline.reading.again_planned import plan_again, tell_elsewhere
-from pipeline.reading.asked_before import recall_asked
-from pipeline.reading.at_that_time import THEN, recall_then, recall_what_he_had
+from pipeline.reading.at_that_time import THEN, recall_asked, recall_then, recall_what_he_had
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.degrees_then import answer_then_and_now
 from pipeline.reading.denials import AGAINST, deny, deny_thought

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import pairwise
 
-from pipeline.reading.both_of_them import widen_to_both
+from pipeline.reading.both_after_all import widen_behind
 from pipeline.reading.foot_alone import (
     catching,
     foot_of_another_time,
@@ -79,7 +79,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
                 before if sentence[0].horse == segment.horse or position else None,
             )
         if footed:
-            for told in (_where_it_was_put, widen_to_both, foot_told_behind) if len(sentence) > 1 else ():
+            for told in (_where_it_was_put, widen_behind, foot_told_behind) if len(sentence) > 1 else ():
                 told(talk, sentence, groups)
             _foot_behind_sentence(talk, sentence, groups)
             _except_feet(sentence, groups)

@@ -5,7 +5,6 @@ from __future__ import annotations
 from pipeline.reading.all_but import all_but
 from pipeline.reading.both_horses import told_of_both
 from pipeline.reading.brought_in import brought_in
-from pipeline.reading.due_back import DueBack
 from pipeline.reading.horses_together import SEVERAL, WEEKLY, HorsesTogether
 from pipeline.reading.opening import (
     RETURNING,
@@ -22,6 +21,7 @@ from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.talk import Segment
 from pipeline.reading.together import told_together
 from pipeline.reading.unnamed_head import name_unnamed_head
+from pipeline.reading.unnamed_weeks import DueBack
 from pipeline.reading.vet import VETS
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS

@@ -1,13 +1,16 @@
-"""What no slot takes: sentences kept word for word, and trade words that were heard but not understood."""
+"""What no slot takes: sentences kept word for word, and trade words that were heard but not understood.
+
+In talk of no trade the few words that would be facts are asked about as well.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from itertools import chain
 
 from pipeline.reading.leftovers import leftovers
 from pipeline.reading.talk import Draft, Segment, Talk
-from pipeline.record import Flag, FlagKind, Transcript
+from pipeline.record import Fact, Flag, FlagKind, HorseMatch, MatchKind, Transcript, Visit
 
 
 def notes_of(transcript: Transcript, talk: Talk, sentences: list[list[Segment]], told: Iterable[Draft]) -> str:
@@ -62,3 +65,36 @@ def _flagged(transcript: Transcript, talk: Talk, start: int, end: int, reason: s
     seconds = transcript.seconds_of(*span)
     quote = transcript.text[span[0] : span[1]]
     return Flag(kind=FlagKind.NOT_UNDERSTOOD, reason=reason, quote=quote, start=seconds[0], end=seconds[1], span=span)
+
+
+# Of 1,293 takes of farriers' memos the one that tells least has a fact in 14 words.
+_WORDS_A_FACT = 40
+
+
+def nothing_told(transcript: Transcript, visits: Sequence[Visit]) -> None:
+    """Make questions of the facts of heard talk with hardly one, unless a horse or a foot, or what was heard outright,
+    says that they are some.
+    """
+    facts = [fact for visit in visits for fact in visit.facts]
+    if not facts or len(transcript.words) < _WORDS_A_FACT * len(facts):
+        return
+    of_a_horse = any(visit.horse_match is HorseMatch.KNOWN for visit in visits) or any(fact.foot for fact in facts)
+    if of_a_horse and any(fact.match is not MatchKind.VERIFIED for fact in facts):
+        return
+    for visit in visits:
+        visit.flags.extend(_asked(transcript, fact) for fact in visit.facts)
+        visit.facts.clear()
+
+
+def _asked(transcript: Transcript, fact: Fact) -> Flag:
+    # what one wording stands for is kept with each of its words
+    heard = dict.fromkeys(word.heard for word in transcript.words_of(*fact.span) if word.heard)
+    said = f"Heard “{' '.join(heard)}”, which may be “{fact.quote}”" if heard else f"Heard “{fact.quote}”"
+    return Flag(
+        kind=FlagKind.NOT_UNDERSTOOD,
+        reason=f"{said}; hardly anything else of the trade was told, so it is left out.",
+        quote=fact.quote,
+        start=fact.start,
+        end=fact.end,
+        span=fact.span,
+    )

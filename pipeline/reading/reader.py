@@ -31,8 +31,7 @@ from pipeline.reading.feet import attach_feet
 from pipeline.reading.foot_names import join_feet, mark_counted_feet
 from pipeline.reading.going_short import draft_short
 from pipeline.reading.graded_again import draft_again
-from pipeline.reading.hardly_told import nothing_told
-from pipeline.reading.headings import join_headings
+from pipeline.reading.headings import join_headings, pads_under_heading
 from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder
 from pipeline.reading.in_order import deal_in_order, draft_in_order, mark_short_feet
@@ -44,7 +43,7 @@ from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
 from pipeline.reading.new_shoes import draft_new
 from pipeline.reading.not_every import drop_not_every, mark_not_counted_out, mark_not_every
-from pipeline.reading.notes import not_understood, notes_of
+from pipeline.reading.notes import not_understood, notes_of, nothing_told
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import (
     mark_one_of_several,
@@ -55,7 +54,6 @@ from pipeline.reading.one_of_a_pair import (
 from pipeline.reading.or_was_it import answer_own_question, deny_own_question
 from pipeline.reading.other_animals import drop_another_horses, mark_others
 from pipeline.reading.other_side import complete_sides
-from pipeline.reading.pads_headed import pads_under_heading
 from pipeline.reading.passive import draft_passive
 from pipeline.reading.places import complete_places, leave_out_places
 from pipeline.reading.pointed_out import point_out
@@ -93,9 +91,8 @@ from pipeline.reading.treated import treat_what_is_there
 from pipeline.reading.turned_round import turn_round
 from pipeline.reading.turned_to import part_turns
 from pipeline.reading.unnamed_weeks import deal_unnamed_weeks
-from pipeline.reading.vet import draft_vet
+from pipeline.reading.vet import draft_vet, draft_vet_answered
 from pipeline.reading.vet_addressed import draft_vet_addressed
-from pipeline.reading.vet_heading import draft_vet_answered
 from pipeline.reading.vet_wished import draft_vet_wished
 from pipeline.reading.whose_number import draft_whose_number
 from pipeline.reading.zones import attach_severity, attach_zones

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from pipeline.reading.asked_before import asked_how, of_another_time
+from pipeline.reading.at_that_time import asked_how, of_another_time
 from pipeline.reading.exchanges import (
     counted_on_a_part,
     counts,

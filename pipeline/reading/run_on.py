@@ -7,11 +7,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from pipeline.reading.clauses import MARKS, TRADE, WEEKLY, Clauses
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_base import KNOWN_LIKENESS
 from pipeline.reading.name_words import HORSE_WORDS, NEVER_NAMES
 from pipeline.reading.opening import set_beside, turns_on
+from pipeline.reading.segments import MARKS, TRADE, WEEKLY, Clauses
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
 from pipeline.reading.together import GROUP, group_at

@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from pipeline.reading.clauses import MARKS, Clauses
 from pipeline.reading.name_words import HORSE_NOUNS
+from pipeline.reading.segments import MARKS, Clauses
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.whose import COLOURS

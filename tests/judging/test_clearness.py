@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from pipeline.judging.clearness import Clearness, clearness
+from pipeline.judging.features import Clearness, clearness
 from pipeline.record import Fact, Transcript
 from tests.judging.making import fact, heard, judged
 

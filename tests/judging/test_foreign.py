@@ -6,7 +6,7 @@ import pytest
 
 from pipeline.hearing.language import NOT_ENGLISH
 from pipeline.judging import judge
-from pipeline.judging.foreign import ASKED
+from pipeline.judging.unread import ASKED
 from pipeline.record import Flag, FlagKind, Transcript
 from tests.judging.making import fact, heard, judged, visit
 

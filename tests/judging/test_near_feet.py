@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from pipeline.judging.near_feet import NearFeet, near_feet
+from pipeline.judging.several_feet import NearFeet, near_feet
 from pipeline.judging.surroundings import Surroundings
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from pipeline.judging.other_horses import described, name_like
+from pipeline.judging.second_horse import described, name_like
 from pipeline.judging.surroundings import Surroundings
 
 LONG = "Marigold. Left fore trimmed, right fore trimmed, left hind trimmed, right hind trimmed, no thrush in any, "

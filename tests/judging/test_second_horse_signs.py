@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from pipeline.judging.he_and_she import turned
-from pipeline.judging.horses_counted import horses_counted
+from pipeline.judging.horses_counted import horses_counted, turned
 from pipeline.judging.naming import the_feet
 from pipeline.judging.parts import Part, Parts
 from pipeline.judging.spoken_names import SpokenNames

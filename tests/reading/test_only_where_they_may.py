@@ -31,10 +31,10 @@ from pipeline.reading import (
     set_against,
     slips,
 )
-from pipeline.reading.clauses import MARKS
 from pipeline.reading.mentions import Mention
 from pipeline.reading.new_statements import every_rule, opens_a_statement
 from pipeline.reading.sayings import Sayings
+from pipeline.reading.segments import MARKS
 from pipeline.reading.stretches import Seam
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import tokenize

@@ -28,7 +28,7 @@ _STRENGTH = 0.15  # of the fit (sklearn's C)
 # Hundredths: a word whose weights are all nearer to 0 than the first is left out, and a weight nearer than the second
 # is 0; of kept text and sound the same facts stayed wrong unseen, and 0.1 to 0.3 % more were asked about. The others
 # are whole steps.
-_LEAST, _NOTHING, _STEP = 20, 5, 5
+_LEAST, _NOTHING, _STEP = 20, 10, 10
 
 
 @dataclass(frozen=True)
