@@ -60,7 +60,7 @@ _ROWS = (
     (r"\b(which)(?= pads? (?:on|in|under)\b)", "wedge"),
     (r"\b(pulse)(?= and a (?:bandage|boot|wrap)\b)", "poultice"),
     (r"\bwall(?:s|'s)?(?: is| are)? (a week|week)(?= (?:on|in|at)\b)", "weak"),
-    (r"\b(heat)(?= an abscess\b)", "he'd"),
+    (r"\b(heat)(?= an? (?:abscess|corn|bruise|crack|puncture|split)\b)", "he'd"),
     (r"\bneck (fall|far)(?=[.,?!;:]|$)", "four"),
     (
         rf"\b(?:week|month|year|day|fall|winter|spring|summer|visit|shoeing|while)s? (a go|a goal|and go|a grow){_END}",

@@ -23,10 +23,8 @@ _GIVEN_UP = Sayings(
     *(f"{left} {it} {off}" for left in ("left", "leaving") for it in ("it", "them") for off in ("off", "out")),
     "did n't bother", "did n't need them", "went without", "decided against",
 )  # fmt: skip
-_AGAINST, _AND_I = (
-    frozenset({"better", "against", "changed"}),
-    frozenset({"i", "we", "then", "and", "but", "so", "just"}),
-)
+_AGAINST = frozenset({"better", "against", "changed"})
+_AND_I = frozenset({"i", "we", "then", "and", "but", "so", "just"})
 _MEANT = _SLOTS | {"shoe_type", "wedge"}
 _OFF = frozenset({"as", "off", "pull", "pulled", "barefoot", "bare"})  # "I planned to pull them, so left them off"
 _THINGS = frozenset({"bar", "bars", "pads", "shoes", "wedges", "plates", "clips"})  # of no kind that a slot keeps

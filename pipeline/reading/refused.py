@@ -24,10 +24,8 @@ _REFUSED = Sayings(
     "told him not yet", "told them not yet", "no thanks", "no thank you", "do n't bother", "n't bother", "not today",
     "says no", "leave it", "leave them", "leave those",
 )  # fmt: skip
-_STAYS, _LIGHT = (
-    frozenset({"in", "on", "as", "there", "alone", "with", "to", "at"}),
-    frozenset({"in", "on", "the", "a", "for", "some", "any"}),
-)
+_STAYS = frozenset({"in", "on", "as", "there", "alone", "with", "to", "at"})
+_LIGHT = frozenset({"in", "on", "the", "a", "for", "some", "any"})
 _STAYED = Sayings(
     "stayed with", "stayed in", "stuck with", "stuck to", "kept to", "kept him in", "kept her in", "kept them in",
     "kept him on", "kept her on", "left him in", "left her in", "left them in", "staying with", "staying in",

@@ -55,6 +55,7 @@ def found(text: str) -> list[tuple[str, str]]:
         ("Soaked it, pulse and a bandage.", "pulse", "poultice"),
         ("The wall's a week on both fronts", "a week", "weak"),
         ("No puncture, heat an abscess in it", "heat", "he'd"),
+        ("Near fore, heat a corn there last time", "heat", "he'd"),
         ("She foundered two falls a go, and", "a go", "ago"),
         ("In October, apple three at the time", "apple", "obel"),
         ("He was when out of five", "when", "one"),

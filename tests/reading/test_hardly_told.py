@@ -7,28 +7,10 @@ from datetime import date
 import pytest
 
 from pipeline.reading import Reader
-from pipeline.record import FlagKind, RosterHorse, Transcript, Visit, Word
+from pipeline.record import FlagKind, RosterHorse, Transcript, Visit
+from tests.reading.spoken import spoken
 
 TALK = "We had a lovely tea at my sister's and the weather held. "
-
-
-def heard(text: str, instead: dict[str, str]) -> Transcript:
-    """The text, half a second a word; the words of ``instead`` were heard otherwise."""
-    words, at = [], 0
-    for number, said in enumerate(text.split(" ")):
-        words.append(
-            Word(
-                text=said,
-                start=at,
-                end=at + len(said),
-                start_s=number / 2,
-                end_s=number / 2 + 0.4,
-                probability=0.9,
-                heard=instead.get(said.strip(".,")),
-            )
-        )
-        at += len(said) + 1
-    return Transcript(text=text, words=words)
 
 
 def visits(reader: Reader, transcript: Transcript) -> list[Visit]:
@@ -45,7 +27,7 @@ def visits(reader: Reader, transcript: Transcript) -> list[Visit]:
     ],
 )
 def test_it_is_asked_and_no_fact(reader: Reader, told: str, instead: dict[str, str], quote: str) -> None:
-    (visit,) = visits(reader, heard(TALK * 4 + told, instead))
+    (visit,) = visits(reader, spoken(TALK * 4 + told, instead))
     assert not visit.facts
     (flag,) = [f for f in visit.flags if "left out" in f.reason]
     first = next(iter(instead.values()), None)
@@ -65,5 +47,5 @@ def test_it_is_asked_and_no_fact(reader: Reader, told: str, instead: dict[str, s
     ],
 )
 def test_it_stands(reader: Reader, text: str, instead: dict[str, str]) -> None:
-    (visit,) = visits(reader, heard(text, instead))
+    (visit,) = visits(reader, spoken(text, instead))
     assert visit.facts

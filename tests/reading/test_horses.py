@@ -5,8 +5,9 @@ from __future__ import annotations
 import pytest
 
 from pipeline.reading import Reader
-from pipeline.record import FlagKind, HorseMatch, RosterHorse, Transcript, Visit, Word
+from pipeline.record import FlagKind, HorseMatch, RosterHorse, Transcript, Visit
 from tests.reading.conftest import DAY, Read
+from tests.reading.spoken import spoken
 from tests.reading.telling import told
 
 ROSTER = ("Marigold", "Tansy", "Fennel", "Sergeant Pip")
@@ -137,16 +138,6 @@ def test_a_name_that_only_sounds_like_one_is_asked_about(read: Read) -> None:
         assert [flag.reason for flag in visit.flags] == [f"Heard “{said}”, taken for {named}; is that the horse?"]
 
 
-def heard(text: str) -> Transcript:
-    """The text as if recognised well, half a second a word."""
-    words, at = [], 0
-    for number, word in enumerate(text.split(" ")):
-        begin = number / 2
-        words.append(Word(text=word, start=at, end=at + len(word), start_s=begin, end_s=begin + 0.4, probability=0.95))
-        at += len(word) + 1
-    return Transcript(text=text, words=words)
-
-
 def questions(reader: Reader, transcript: Transcript, *names: str) -> list[str]:
     visits = reader.read(transcript, [RosterHorse(name=name) for name in names], DAY)
     return [flag.reason for visit in visits for flag in visit.flags if flag.kind is FlagKind.HORSE]
@@ -154,19 +145,19 @@ def questions(reader: Reader, transcript: Transcript, *names: str) -> list[str]:
 
 def test_a_heard_name_that_sounds_like_another_on_the_roster_is_asked_about(reader: Reader) -> None:
     text = "Bramwell, trimmed all four."
-    asked = questions(reader, heard(text), "Bramwell", "Branwell", "Otter")
+    asked = questions(reader, spoken(text), "Bramwell", "Branwell", "Otter")
     assert asked == ["Bramwell and Branwell sound alike; is it Bramwell?"]
     assert questions(reader, Transcript(text=text), "Bramwell", "Branwell", "Otter") == []  # typed, not heard
-    assert questions(reader, heard(text), "Bramwell", "Brandy", "Otter") == []
+    assert questions(reader, spoken(text), "Bramwell", "Brandy", "Otter") == []
 
 
 def test_two_horses_that_sound_alike_and_are_both_spoken_of_are_not_asked_about(reader: Reader) -> None:
     text = "Bramwell, trimmed all four. Branwell, reset the fronts."
-    assert questions(reader, heard(text), "Bramwell", "Branwell") == []
+    assert questions(reader, spoken(text), "Bramwell", "Branwell") == []
 
 
 def test_a_name_put_for_what_was_heard_is_always_asked_about(reader: Reader) -> None:
-    transcript = heard("Nullarbor, trimmed all four.")
+    transcript = spoken("Nullarbor, trimmed all four.")
     first = transcript.words[0].model_copy(update={"heard": "Larriber", "support": 5.6})
     changed = transcript.model_copy(update={"words": [first, *transcript.words[1:]]})
     assert questions(reader, changed, "Nullarbor", "Otter") == [

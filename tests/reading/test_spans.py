@@ -7,8 +7,9 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from pipeline.reading import Reader
-from pipeline.record import Fact, MatchKind, RosterHorse, Transcript, Word
+from pipeline.record import Fact, MatchKind, RosterHorse, Transcript
 from tests.reading.conftest import DAY, Read
+from tests.reading.spoken import spoken
 
 QUOTES = {
     "Left hind has thrush in the frog.": ["thrush in the frog"],
@@ -29,24 +30,6 @@ def test_quote(text: str, read: Read) -> None:
     (visit,) = read(text)
     assert [fact.quote for fact in visit.facts] == QUOTES[text]
     assert [text[slice(*fact.span)] for fact in visit.facts] == QUOTES[text]
-
-
-def spoken(text: str) -> Transcript:
-    """``text`` as if recognised, half a second a word."""
-    words, at = [], 0
-    for number, word in enumerate(text.split(" ")):
-        words.append(
-            Word(
-                text=word,
-                start=at,
-                end=at + len(word),
-                start_s=number / 2,
-                end_s=number / 2 + 0.4,
-                probability=0.9,
-            )
-        )
-        at += len(word) + 1
-    return Transcript(text=text, words=words)
 
 
 def test_seconds_are_those_of_the_words(reader: Reader) -> None:
