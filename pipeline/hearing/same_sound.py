@@ -23,6 +23,8 @@ _ROWS = (
     (r"\b(for) (?:nails|a side|aside|slims)\b", "four"),
     (rf"(?:^|[,.?!] )(for) weeks{_END}", "four"),
     (rf"\b(?:trim|trimmed|reset) (?:the|on|all) (fore|for){_END}", "four"),
+    (rf"\b(?:on|in|off|for|under) the (fore){_END}", "four"),
+    (rf"\b(?:nails?|clips?|plates?|shoes?|studs?) (?:on|in) the (far){_END}", "four"),
     (rf"\b(do|too|to) weeks{_END}", "two"),
     (rf"\b(?:hind|hinds|fore|fores|front|fronts|road nails|studs) (two|to){_END}", "too"),
     (r"\b(poor|pore|paw|four|for) in(?= (?:sole )?pads?\b)", "pour"),
@@ -121,6 +123,8 @@ _ROWS = (
     (r"\bi (quick)(?= (?:the|him|her|his)\b)", "quicked"),
     (r"(?:^|[.,?!;:] )(that)(?= if (?:he|she|it)(?:'s| is) (?:not|no)\b)", "vet"),
 )
+# One foot is "the near fore", two are "the fores"; who says "the fore" and "the hind" of a pair means no "four".
+_OPPOSITE = re.compile(r"[^.?!;]*\bthe hind\b")
 _PATTERNS = tuple((re.compile(pattern), wording) for pattern, wording in _ROWS)
 
 
@@ -138,5 +142,15 @@ def same_sounding(plain: Sequence[str], marks: Sequence[str]) -> Iterator[tuple[
         for match in pattern.finditer(text):
             first = next((n for n, start in enumerate(starts) if start == match.start(1)), None)
             last = sum(start < match.end(1) for start in starts)
-            if first is not None and match[1] != wording:
+            if (
+                first is not None
+                and match[1] != wording
+                and not (match[1] == "fore" and _opposed(text, match.start(1)))
+            ):
                 yield first, last, wording
+
+
+def _opposed(text: str, at: int) -> bool:
+    """Whether the sentence around a place names the hind pair as it may name the other."""
+    begins = max(text.rfind(mark, 0, at) for mark in ".?!;") + 1
+    return _OPPOSITE.match(text, begins) is not None

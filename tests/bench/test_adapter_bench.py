@@ -17,10 +17,10 @@ from pipeline.vocabulary import load_vocabulary
 from tests.bench.adapter import __main__ as bench
 from tests.bench.adapter import windows
 from tests.bench.adapter.prompts import Prompts
-from tests.bench.adapter.saying import joined, path_of, pieces, say, trimmed
-from tests.bench.adapter.voices import HELD_VOICES, Reading, every_voice, held_out, learnt_from, readings
-from tests.bench.adapter.windows import GENERAL, GENERATED, MEMO, Window
-from tests.bench.hearing.conditions import seconds_of
+from tests.bench.adapter.saying import joined, lowered, path_of, pieces, say, trimmed
+from tests.bench.adapter.voices import HELD_VOICES, TURNED, Reading, every_voice, held_out, learnt_from, readings
+from tests.bench.adapter.windows import GENERAL, GENERATED, MEMO, NAMES, Window
+from tests.bench.hearing.conditions import read_wav, seconds_of
 from tests.bench.hearing.noises import RATE
 from tests.bench.hearing.takes import REPORT_VOICES
 from tests.facts.scoring import load_gold
@@ -140,10 +140,29 @@ def test_of_general_talk_a_quarter_is_held_out_and_of_few_windows_none() -> None
     assert {name: len(found) for name, found in held_out([*general, *said_by("awb")]).items()} == {GENERAL: 2}
 
 
+def test_of_memos_and_of_names_some_are_said_with_british_sounds_or_low() -> None:
+    texts = [f"Number {number}." for number in range(2000)]
+    said = readings([window(text, kind) for kind in (MEMO, NAMES, GENERAL) for text in texts])
+    turned = [r for r in said if r.turned]
+    of_kind = Counter(r.window.kind for r in turned)
+    assert of_kind[MEMO] == pytest.approx(120, abs=40)
+    assert of_kind[NAMES] == pytest.approx(100, abs=40)
+    assert of_kind[GENERAL] == 0
+    assert all(r.human for r in turned)
+    assert {(r.british, r.depth < 1) for r in turned} == {(True, False), (True, True), (False, True)}
+    held = held_out(said)
+    assert {r.voice for r in held[TURNED]} == {"af_sarah"}
+    assert not any(r.turned for r in held.get("af_sarah", []))
+    assert not [r for r in learnt_from(said) if "af_sarah" in r.voice]
+
+
 def test_the_name_of_a_file_changes_with_words_voice_and_speed() -> None:
     one = Reading(window(), "slt", 1.0)
-    others = [Reading(window("Other."), "slt", 1.0), Reading(window(), "awb", 1.0), Reading(window(), "slt", 1.25)]
-    assert len({one.key, *(other.key for other in others)}) == 4
+    others = [
+        *(Reading(window("Other."), "slt", 1.0), Reading(window(), "awb", 1.0), Reading(window(), "slt", 1.25)),
+        *(Reading(window(), "slt", 1.0, british=True), Reading(window(), "slt", 1.0, depth=0.8)),
+    ]
+    assert len({one.key, *(other.key for other in others)}) == 6
     assert one.key == Reading(Window(GENERATED, window().sentences, ()), "slt", 1.0).key
 
 
@@ -158,6 +177,33 @@ def test_readings_are_spoken_in_pieces_joined_and_never_spoken_again(tmp_path: P
     assert spoken + 0.05 * len(parts) < seconds_of(path_of(reading, tmp_path)) < spoken + 0.6 * len(parts)
     (tmp_path / "say.py").unlink()
     say([reading], tmp_path, tmp_path)
+
+
+def test_a_british_reading_is_spoken_with_british_sounds_and_others_without(tmp_path: Path) -> None:
+    (tmp_path / "hibari").mkdir()
+    (tmp_path / "hibari" / "__init__.py").write_text("", encoding="utf-8")
+    (tmp_path / "hibari" / "g2p.py").write_text("def G2P(british=False): return british\n", encoding="utf-8")
+    (tmp_path / "say.py").write_text(SAYING.replace("* 1600", "* (3200 if g2p.G2P() else 1600)"), encoding="utf-8")
+    with (tmp_path / "say.py").open("a", encoding="utf-8") as file:
+        file.write("from hibari import g2p\n")
+    for british in (False, True, False):
+        reading = Reading(window(f"One two three four {british}."), "af_sky", 1.0, british=british)
+        say([reading], tmp_path, tmp_path)
+        spoken = 1.0 if british else 0.5
+        assert spoken < seconds_of(path_of(reading, tmp_path)) < spoken + 0.6
+
+
+def test_a_low_reading_is_spoken_faster_and_drawn_out(tmp_path: Path) -> None:
+    low = Reading(window("One."), "af_sky", 1.0, depth=0.8)
+    assert [part.speed for part in pieces(low, tmp_path)] == [1.25]
+    tone = np.sin(2 * np.pi * 200 * np.arange(RATE) / RATE)
+    assert lowered(tone, 1.0) is tone
+    slow = lowered(tone, 0.8)
+    assert len(slow) == pytest.approx(RATE / 0.8, abs=2)
+    assert int(np.abs(np.fft.rfft(slow[:RATE])).argmax()) == 160  # hertz: a second of sound
+    (tmp_path / "say.py").write_text(SAYING, encoding="utf-8")
+    say([low], tmp_path, tmp_path)
+    assert len(read_wav(path_of(low, tmp_path))) > 0.1 * RATE / 0.8
 
 
 def test_without_voices_missing_sound_is_said(tmp_path: Path) -> None:

@@ -12,7 +12,7 @@ import numpy as np
 from tests.bench.adapter.voices import Reading
 from tests.bench.hearing.conditions import read_wav, write_wav
 from tests.bench.hearing.noises import RATE, Sound
-from tests.bench.hearing.speaking import Spoken, needed, speak
+from tests.bench.hearing.speaking import BRITISH, Spoken, needed, speak
 
 LONGEST_S = 29.5  # the recogniser hears half a minute at once
 _TOGETHER = (1, 1, 2, 3)  # sentences that keep the voice's own pauses between them
@@ -50,7 +50,8 @@ def _say_some(some: Sequence[Reading], sound: Path, voices: Path) -> None:
     parts = {reading: list(pieces(reading, sound)) for reading in some}
     speak([piece for pieces_of in parts.values() for piece in pieces_of], voices)
     for reading, spoken in parts.items():
-        whole = joined([read_wav(piece.path) for piece in spoken], random.Random(f"pauses {reading.key}"))
+        said = [lowered(read_wav(piece.path), reading.depth) for piece in spoken]
+        whole = joined(said, random.Random(f"pauses {reading.key}"))
         write_wav(path_of(reading, sound), whole, RATE)
         for piece in spoken:
             piece.path.unlink()
@@ -64,8 +65,17 @@ def pieces(reading: Reading, sound: Path) -> Iterator[Spoken]:
     while left:
         count = drawn.choice(_TOGETHER)
         path = path_of(reading, sound).with_name(f"{reading.key}-{number}.wav")
-        yield Spoken(" ".join(left[:count]), reading.voice, path, reading.speed)
+        voice = reading.voice + BRITISH if reading.british else reading.voice
+        yield Spoken(" ".join(left[:count]), voice, path, reading.speed / reading.depth)
         left, number = left[count:], number + 1
+
+
+def lowered(sound: Sound, depth: float) -> Sound:
+    """The sound drawn out, so that it lies ``depth`` times as high; what was spoken so much faster is as fast again."""
+    if depth == 1.0:
+        return sound
+    places = np.arange(0, len(sound) - 1, depth)
+    return np.asarray(np.interp(places, np.arange(len(sound)), sound))
 
 
 def joined(parts: Sequence[Sound], drawn: random.Random) -> Sound:

@@ -15,6 +15,7 @@ from hashlib import sha256
 from tests.bench.adapter.windows import GENERAL, MEMO, NAMES, REAL, SEED, Window
 
 HELD_VOICES = ("kal16", "af_sarah")  # validated with, never learnt from
+TURNED = "af_sarah, British or low"
 # How often each is drawn of a hundred, the rest falling to the formant voices, each of another accent.
 _QUICK = {"hibari_heart": 26, "slt": 17, "awb": 16, "kal16": 9, "pico_us": 20}
 _ACCENTS = ("us", "us_m3", "us_f2", "us_annie", "gb", "rp", "scot", "lancs", "wmids", "carib")
@@ -23,14 +24,22 @@ _FORMANT_SHARE = 0.1
 # The most human ones take longest to speak: a part of the memos' windows is said by them as well.
 _SPEAKERS = ("alloy", "aoede", "heart", "jessica", "kore", "nicole", "river", "sarah", "sky")
 _HUMAN = tuple(f"af_{name}" for name in _SPEAKERS)
-_HUMAN_SHARE = 0.08
+_HUMAN_SHARE = 0.02
 _BLENDED_SHARE = 0.5  # of those are said by a blend of two
+# They speak American; told British sounds, or with their sound drawn out so that it lies as low as a man's, they stand
+# for the voices that are missing here. Of memos' windows, and of names'.
+_TURNED_SHARES = {MEMO: 0.06, NAMES: 0.05}
+_BRITISH_SHARE = 0.75  # of those
+_DEPTHS = (1.0, 1.0, 0.88, 0.84, 0.8)
+# Of the memos' windows, to say all of which in the quick voices would take thirty hours of sound.
+_QUICK_SHARE = 0.2
 _SPEEDS = (0.9, 0.95, 1.0, 1.0, 1.05, 1.15, 1.25, 1.35)
 _HUMAN_SPEEDS = (0.9, 1.0, 1.1, 1.25)
 # Of each set that is held out: how many at most, and which share of those that might be.
 _HELD = {
     "kal16": (60, Fraction(1)),
     "af_sarah": (40, Fraction(1)),
+    TURNED: (40, Fraction(1)),
     GENERAL: (20, Fraction(1, 4)),
     "windows": (60, Fraction(1, 4)),
     NAMES: (60, Fraction(1, 4)),
@@ -41,23 +50,34 @@ _HUMAN_TIMES = 2  # so often is each human reading learnt from, for once of the 
 
 @dataclass(frozen=True)
 class Reading:
-    """A window in one voice at one speed, 1 being the voice's own; or what a person said, once, in a ``take``."""
+    """A window in one voice at one speed, 1 being the voice's own; or what a person said, once, in a ``take``.
+
+    ``british`` is with British sounds, ``depth`` times how high the voice's own sound lies.
+    """
 
     window: Window
     voice: str
     speed: float
     take: str = ""
+    british: bool = False
+    depth: float = 1.0
 
     @cached_property
     def key(self) -> str:
         """A name for its file that changes with what is said, by whom, how fast and in which take."""
-        told = f"{self.voice} {self.speed:g} {self.window.text}{self.take}"
+        turned = f"{self.depth:g} {self.british} " if self.turned else ""
+        told = f"{turned}{self.voice} {self.speed:g} {self.window.text}{self.take}"
         return sha256(told.encode("utf-8")).hexdigest()[:16]
 
     @property
     def speaker(self) -> str:
         """The voice; of a blend the first."""
         return self.voice.partition("*")[0]
+
+    @property
+    def turned(self) -> bool:
+        """Whether it is said otherwise than the voice would."""
+        return self.british or self.depth != 1.0
 
     @property
     def human(self) -> bool:
@@ -74,10 +94,19 @@ def _readings_of(window: Window) -> Iterator[Reading]:
     drawn = random.Random(f"{SEED} {window.text}")
     voice = drawn.choices(tuple(_QUICK), tuple(_QUICK.values()))[0]
     voice = drawn.choice(_FORMANT) if drawn.random() < _FORMANT_SHARE else voice
-    yield Reading(window, voice, drawn.choice(_SPEEDS))
+    speed = drawn.choice(_SPEEDS)
+    if window.kind != MEMO or drawn.random() < _QUICK_SHARE:
+        yield Reading(window, voice, speed)
     if window.kind == MEMO and drawn.random() < _HUMAN_SHARE:
-        blended = drawn.random() < _BLENDED_SHARE
-        yield Reading(window, _blend(drawn) if blended else drawn.choice(_HUMAN), drawn.choice(_HUMAN_SPEEDS))
+        yield Reading(window, _slow(drawn), drawn.choice(_HUMAN_SPEEDS))
+    if drawn.random() < _TURNED_SHARES.get(window.kind, 0.0):
+        british = drawn.random() < _BRITISH_SHARE
+        depth = drawn.choice(_DEPTHS) if british else min(_DEPTHS)
+        yield Reading(window, _slow(drawn), drawn.choice(_HUMAN_SPEEDS), british=british, depth=depth)
+
+
+def _slow(drawn: random.Random) -> str:
+    return _blend(drawn) if drawn.random() < _BLENDED_SHARE else drawn.choice(_HUMAN)
 
 
 def _blend(drawn: random.Random) -> str:
@@ -109,7 +138,7 @@ def held_out(said: Sequence[Reading]) -> dict[str, list[Reading]]:
 def _held_as(reading: Reading) -> str | None:
     """The set that a reading may be held out for."""
     if reading.voice in HELD_VOICES:
-        return reading.voice
+        return TURNED if reading.turned else reading.voice
     if reading.window.kind in (NAMES, GENERAL, REAL):
         return reading.window.kind
     return "windows" if reading.window.kind == MEMO and reading.voice in _QUICK else None
@@ -128,5 +157,6 @@ def kept_same(said: Sequence[Reading]) -> list[Reading]:
 
 def _not_held(said: Sequence[Reading]) -> list[Reading]:
     """What is not held out: no window that is, in another voice either, and nothing by a voice that is."""
-    held = {r.window.text for name, found in held_out(said).items() if name not in HELD_VOICES for r in found}
+    voices = (*HELD_VOICES, TURNED)
+    held = {r.window.text for name, found in held_out(said).items() if name not in voices for r in found}
     return [r for r in said if r.voice not in HELD_VOICES and r.window.text not in held]

@@ -23,12 +23,23 @@ _LOOP = """
 import json, os, sys
 sys.path.insert(0, sys.argv[1])
 import say
+plain = None
 for line in sys.stdin:
     text, voice, path, speed = json.loads(line)
-    say.say(text, voice, path + ".part", speed)
+    british = voice.endswith("/british")
+    if british != (plain is not None):  # the voices keep hibari's way from words to sounds: put the other in its place
+        from hibari import g2p
+        getattr(say, "_c", {}).clear()
+        if british:
+            plain = g2p.G2P
+            g2p.G2P = lambda british=False: plain(british=True)
+        else:
+            g2p.G2P, plain = plain, None
+    say.say(text, voice.removesuffix("/british"), path + ".part", speed)
     os.replace(path + ".part", path)
     print(path, flush=True)
 """
+BRITISH = "/british"  # behind a slow voice's name: with British sounds
 
 
 @dataclass(frozen=True)
