@@ -23,6 +23,7 @@ _ROWS = (
     (r"\b(for) (?:nails|a side|aside|slims)\b", "four"),
     (rf"(?:^|[,.?!] )(for) weeks{_END}", "four"),
     (rf"\b(?:trim|trimmed|reset) (?:the|on|all) (fore|for){_END}", "four"),
+    (r"(?:'s|\b(?:the|all|his|her)) (fore)(?= (?:trimmed|reset|shod)\b)", "four"),
     (rf"\b(?:on|in|off|for|under) the (fore){_END}", "four"),
     (rf"\b(?:nails?|clips?|plates?|shoes?|studs?) (?:on|in) the (far){_END}", "four"),
     (rf"\b(do|too|to) weeks{_END}", "two"),
@@ -120,6 +121,7 @@ _ROWS = (
     (r"\b(we set)(?= (?:her|him|them) all\b)", "reset"),
     (r"\b(cedito|ceedy toe|seedito|seedy tow|ceedito)\b", "seedy toe"),
     (r"\b(catomy|kirtom|carotoma|curatoma|caratoma|kerotoma|care a toma|care atoma)\b", "keratoma"),
+    (r"\b(oak a minute|oak in it|oak 'em in it|oakham in it)", "oakum in it"),
     (r"\bi (quick)(?= (?:the|him|her|his)\b)", "quicked"),
     (r"(?:^|[.,?!;:] )(that)(?= if (?:he|she|it)(?:'s| is) (?:not|no)\b)", "vet"),
 )
