@@ -143,6 +143,8 @@ def said_again(old: Mention, new: Mention, kind: str) -> bool:
 def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     """``new`` stands for ``old``."""
     if kind == "feet":
+        if talk.words[old.start - 1] == "," and _begins_anew(talk, old, new):
+            talk.words[old.start - 1] = "."
         old.readings["feet"] = _both_of_it(old.readings["feet"], new.readings["feet"])
         return
     ahead = talk.mention_ending(new.start)
@@ -163,6 +165,20 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
             return
     old.dropped = True
     new.stands_for = (kind == "number" and old.stands_for) or old  # "six weeks, no, seven, no, eight": of the six
+
+
+def _begins_anew(talk: Talk, old: Mention, new: Mention) -> bool:
+    """ "Left front keratoma, reset, left front, I mean right front, five nails": the reset stays on the left front.
+
+    The foot in hand, said over, begins what follows.
+    """
+    ahead = next((m for m in reversed(talk.having("feet")) if m.end <= old.start), None)
+    if ahead is None or ahead.readings["feet"] != old.readings["feet"]:
+        return False
+    between = [m for m in talk.mentions if ahead.end <= m.start < old.start]
+    behind = [m for m in talk.mentions if new.end <= m.start < sentence_end(talk, new.end)]
+    told = all(any(m.number or m.is_any(CLASS_SLOTS) for m in part) for part in (between, behind))
+    return told and not any("horse" in m.readings for m in between)
 
 
 def _several_ones(talk: Talk, number: Mention) -> bool:

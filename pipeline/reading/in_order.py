@@ -88,7 +88,10 @@ def draft_in_order(talk: Talk) -> None:
 
 
 def _deal_ends(talk: Talk, sentence: list[Segment], row: list[Mention], head: str | None) -> None:
-    """ "New shoes fronts and hinds, sizes two and one", "reset all round. Nails fives and fours.": each end its own."""
+    """ "New shoes fronts and hinds, sizes two and one", "reset all round. Nails fives and fours.": each end its own.
+
+    Which foot has which of "new in front, sizes two and one" is asked.
+    """
     first, second = row[0].number, row[1].number
     if first is None or second is None or talk.words[row[0].end] != "and":
         return
@@ -99,7 +102,8 @@ def _deal_ends(talk: Talk, sentence: list[Segment], row: list[Mention], head: st
         return
     led, behind = talk.words[row[0].start - 1], talk.words[row[1].end : row[1].end + 1]
     ahead = talk.mention_ending(row[0].start)
-    if led not in _LED_BY and (ahead is None or "horse_cues" in ahead.readings):  # "kept the fives and sixes"
+    the = led == "the" and plural  # "kept the fives and sixes": of the shoes or of the nails?
+    if not the and led not in _LED_BY and (ahead is None or "horse_cues" in ahead.readings):
         return
     if talk.mention_starting(row[1].end) is None and not _MARKS.issuperset(behind):  # "ones and twos in the box"
         return
@@ -111,7 +115,11 @@ def _deal_ends(talk: Talk, sentence: list[Segment], row: list[Mention], head: st
     done = {str(d.value) for s in [*before, *sentence] for d in s.drafts if d.slot in _SHOES}
     unnamed = not names and not any(s.having("feet") for s in horse)
     ends = ["fronts", "hinds"] if unnamed or names == ["all"] else names
-    if not done or done & _BARE or sorted(ends) != ["fronts", "hinds"]:
+    if not done or done & _BARE:
+        return
+    if the or sorted(ends) != ["fronts", "hinds"]:
+        talk.unread.append((row[0].start, row[1].end, "two sizes, but not of which feet"))
+        row[0].dropped = row[1].dropped = True
         return
     sized = any(s.having("measures", "shoe_size") for s in horse)
     slot = (
