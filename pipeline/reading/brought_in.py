@@ -17,7 +17,7 @@ _IS = frozenset({"is", "was", "'s", "be", "being"})
 _NAMING = frozenset({"name", "papers", "passport", "card", "sheet", "list", "books", "registered", "has", "used"})
 _CALLS = frozenset({"name", "says", "say", "as", "him", "her"})
 _BEHIND = frozenset({",", ".", "and", "who", ";"})
-_PEOPLE = frozenset(
+PEOPLE = frozenset(
     {"owner", "owners", "lady", "wife", "husband", "daughter", "son", "girl", "boy", "kid", "vet", "trainer", "groom"}
     | {"rider", "neighbour", "neighbor", "friend", "woman", "man", "sire", "dam", "favourite", "favorite", "yard"}
 )
@@ -44,7 +44,7 @@ def brought_in(talk: Talk, start: int, end: int) -> bool:
         return False
     if any(m.is_any(_TRADE) for m in talk.starting_in(head, start)):
         return False
-    people = {at for at in range(head, start) if talk.words[at] in _PEOPLE and talk.words[at + 1] != "'s"}
+    people = {at for at in range(head, start) if talk.words[at] in PEOPLE and talk.words[at + 1] != "'s"}
     naming = _NAMING & set(before)
     if before[-1] in _IS or (naming and before[-1] in _CALLS):
         return bool(naming or not people) and NOT.isdisjoint(before[-_NEAR:])

@@ -168,17 +168,14 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
 
 
 def _begins_anew(talk: Talk, old: Mention, new: Mention) -> bool:
-    """ "Left front keratoma, reset, left front, I mean right front, five nails": the reset stays on the left front.
-
-    The foot in hand, said over, begins what follows.
-    """
-    ahead = next((m for m in reversed(talk.having("feet")) if m.end <= old.start), None)
-    if ahead is None or ahead.readings["feet"] != old.readings["feet"]:
-        return False
-    between = [m for m in talk.mentions if ahead.end <= m.start < old.start]
+    """ "Left front keratoma, reset, left front, I mean right front, five nails": the reset is of the left front."""
+    ahead = next((m for m in reversed(talk.having("feet")) if m.end <= old.start), old)
+    between = [m for m in talk.mentions if ahead.end <= m.start < old.start and m.is_any(CLASS_SLOTS)]
     behind = [m for m in talk.mentions if new.end <= m.start < sentence_end(talk, new.end)]
-    told = all(any(m.number or m.is_any(CLASS_SLOTS) for m in part) for part in (between, behind))
-    return told and not any("horse" in m.readings for m in between)
+    if ahead.readings["feet"] != old.readings["feet"] or not between or between[-1].get("findings"):
+        return False  # "bruise left front, and a crack, where was it, left front, no, right hind, mild"
+    stopped = not SENTENCE_ENDS.isdisjoint(talk.tokens.words[ahead.end : old.start])
+    return not stopped and any(m.number or m.is_any(CLASS_SLOTS) for m in behind)
 
 
 def _several_ones(talk: Talk, number: Mention) -> bool:

@@ -95,7 +95,7 @@ _DEGREES = frozenset({"just", "only", "qualified", "trained"})
 _REACH = 8
 NOT_NEEDED = "vet: not needed"
 _BEHIND = 4
-_SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work", "traction", "wedge")
+_SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work", "traction", "wedge", "treatments")
 
 
 def draft_vet(talk: Talk) -> None:
@@ -292,7 +292,8 @@ def _to_look(talk: Talk, segment: Segment, at: int) -> bool:
 def _wants_shoes(talk: Talk, segment: Segment, at: int) -> bool:
     """ "The vet wants a bar shoe on it": what the vet asked for is no call for him."""
     wants = {"wants", "wanted", "asked", "ordered"} & set(talk.words[at + 1 : at + 3])
-    return bool(wants) and any(m.start > at and m.is_any(_SHOEING) for m in segment.mentions)
+    said = {"bars", "pads", "shoe", "shoes"} & set(talk.words[at : segment.end])
+    return bool(wants) and (bool(said) or any(m.start > at and m.is_any(_SHOEING) for m in segment.mentions))
 
 
 def _alone(talk: Talk, sentence: list[Segment], position: int) -> bool:

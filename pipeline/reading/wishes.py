@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.brought_in import PEOPLE
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
@@ -22,12 +23,15 @@ _WISHING = frozenset({"like", "love", "fancies", "prefer", "sooner", "rather", "
 _GETTING = frozenset({"getting", "get", "gets", "having", "have", "giving", "'ll", "be", "her", "him", "them", "'s"})
 _IDEA, _IT = frozenset({"idea", "notion"}), frozenset({"it", "them", "that", "those"})
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["week"], ["weeks"], ["instead"])
+_ON_WISH = _ONE_OF_A_KIND - {"shoe_size", "nail_size"} | {"traction", "treatment"}
+_WANTED, _GRANTED = {"wanted", "asked", "like"}, {"so", "put", "got", "gave", "fitted", "did", "done", "now", "that"}
 _NEAR = 2  # sentences between the thought and what was put on
 
 
 def drop_wished(talk: Talk) -> None:
     """Take out what was only wished for, where the same stretch of talk names what stands in its place."""
-    for segment in talk.segments if talk.having("wishes") or talk.having("doubts", "before") else ():
+    cued = talk.having("wishes") or talk.having("doubts", "before") or "wanted" in talk.words
+    for segment in talk.segments if cued else ():
         for cue in _cues(talk, segment):
             for draft in _wished(talk, segment, cue):
                 words = {*talk.words[cue.start : cue.end]}
@@ -35,8 +39,19 @@ def drop_wished(talk: Talk) -> None:
                 short = draft.status is Status.HISTORY and _RUN_OUT & words  # "a one, I ran out of noughts"
                 if (draft.status is Status.PRESENT or planned or short) and _put_on_instead(talk, draft):
                     draft.drop("another was put on")
-                elif draft.status is Status.PRESENT and words & _IDEA and _may_try(talk, segment):
+                elif draft.status is Status.PRESENT and (
+                    (words & _IDEA and _may_try(talk, segment)) or (words & _WANTED and _of_others(talk, cue, draft))
+                ):
                     draft.status = Status.PLANNED
+                    draft.note("only wished for")
+
+
+def _of_others(talk: Talk, cue: Mention, draft: Draft) -> bool:
+    """ "The vet wanted egg bars in front": a wish, unless they are said to be on behind it, or told of again."""
+    who = talk.words[cue.start if cue.get("vet") else cue.start - 1]
+    again = any((d.slot, d.value) == (draft.slot, draft.value) and d is not draft for d in talk.drafts)
+    behind = talk.words[draft.end : talk.sentence(draft.segment.sentence)[-1].end + _NEAR]
+    return who in PEOPLE and draft.slot in _ON_WISH and not again and _GRANTED.isdisjoint(behind)
 
 
 def _may_try(talk: Talk, idea: Segment) -> bool:
@@ -48,12 +63,13 @@ def _may_try(talk: Talk, idea: Segment) -> bool:
 def _cues(talk: Talk, segment: Segment) -> list[Mention]:
     """The words for a wish, and "I'm thinking aluminum", which doubts a finding and weighs a shoe."""
     weighed = [m for m in segment.having("doubts", "before") if "thinking" in talk.words[m.start : m.end]]
-    return [*segment.having("wishes"), *weighed]
+    asked = [m for m in segment.having("vet") if talk.words[m.end - 1] == "wanted"]
+    return [*segment.having("wishes"), *weighed, *asked]
 
 
 def _wished(talk: Talk, segment: Segment, cue: Mention) -> list[Draft]:
     """The drafts that the cue tells of: behind it up to the next clause, or right before it."""
-    own = [d for d in segment.drafts if not d.dropped and _of_a_kind(d)]
+    own = [d for d in segment.drafts if not d.dropped and (_of_a_kind(d) or d.slot in _ON_WISH)]
     if cue.get("wishes") == "after":
         return [d for d in own if d.end <= cue.start][-1:]
     wished = [d for d in own if d.start >= cue.start and d.start not in cue.literal]

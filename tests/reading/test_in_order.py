@@ -266,3 +266,35 @@ test_two_sizes_are_of_the_two_ends = reads(
         ("New shoes all round, size two and a half.", ["LF+RF+LH+RH shoe_size 2.5", "LF+RF+LH+RH work new_shoe"]),
     ]
 )
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("New in front, sizes two and one.", ["LF+RF work new_shoe"]),
+        ("New shoes behind, sizes one and nought, six nails each.", ["LH+RH nails 6", "LH+RH work new_shoe"]),
+        ("Fronts new, twos and ones.", ["LF+RF work new_shoe"]),
+        ("Reset all round. Kept the fives and sixes.", ["LF+RF+LH+RH work reset"]),
+        ("Bruise in the left front. Reset all round. Fives and sixes.", [
+            "LF finding bruise", "LF+RF+LH+RH work reset",
+        ]),
+    ],
+)  # fmt: skip
+def test_which_foot_has_which_size_is_asked(read: Read, said: str, facts: list[str]) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == facts
+    assert [flag.reason for flag in visit.flags] == ["Heard two sizes, but not of which feet."]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "New in front, sizes two and one, left and right.",
+        "Reset all round. Kept the fives.",
+        "New all round, size two. Ones and twos in the box.",
+        "Trimmed all round. Ordered the fives and sixes.",
+    ],
+)
+def test_no_size_is_asked_about(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert not visit.flags

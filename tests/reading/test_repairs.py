@@ -115,3 +115,20 @@ test_how_the_slip_came_about = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_a_foot_said_over_begins_what_follows = reads(
+    [
+        ("Left front keratoma, reset, left front, I mean right front, five nails.",
+         ["LF finding keratoma", "LF work reset", "RF nails 5"]),
+        ("Near hind crack, trimmed, near hind, sorry, off hind, copper sulphate.",
+         ["LH finding crack", "LH work trim", "RH treatment copper_sulfate"]),
+        ("Fronts, thrush, reset, fronts, I mean hinds, six nails.",
+         ["LF+RF finding thrush", "LF+RF work reset", "LH+RH nails 6"]),
+        # it is the foot of what stands before it
+        ("Left front corn, reset in the left front, no, right front, six nails.",
+         ["LF finding corn", "RF nails 6", "RF work reset"]),
+        ("Bruise in the left front. A crack, where was it, left front, no, right hind, mild.",
+         ["LF finding bruise", "RH finding crack ~mild"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip

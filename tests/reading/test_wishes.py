@@ -225,3 +225,27 @@ test_an_idea_for_a_later_day = reads(
         ("It was a good idea to put leather pads on the fores.", ["LF+RF pad leather"]),
     ]
 )
+
+test_what_others_wanted = reads(
+    [
+        ("The vet wanted egg bars in front.", ["LF+RF shoe_type egg_bar planned"]),
+        ("Laminitis in front. The vet wanted him in heart bars.", [
+            "LF+RF finding laminitis", "LF+RF shoe_type heart_bar planned",
+        ]),
+        ("The vet would like her in straight bars behind.", ["LH+RH shoe_type straight_bar planned"]),
+        ("Reset behind, owner wanted toe clips in front.", ["LF+RF clips toe planned", "LH+RH work reset"]),
+        ("Her trainer asked for studs behind. Left hind has a corn.", [
+            "LH finding corn", "LH+RH traction studs planned",
+        ]),
+        ("Vet wanted a poultice on the left front.", ["LF treatment poultice planned"]),
+        ("Reset in front. Vet wanted bars.", ["LF+RF work reset"]),
+        # put on after all, refused, or what the horse itself takes
+        ("The vet wanted egg bars in front so I put them on.", ["LF+RF shoe_type egg_bar"]),
+        ("The owner wanted side clips in front. So I did that.", ["LF+RF clips side"]),
+        ("The vet wanted egg bars in front. Egg bars on, size two.", ["LF+RF shoe_size 2", "LF+RF shoe_type egg_bar"]),
+        ("The vet wanted heart bars in front, I put plain on.", ["LF+RF shoe_type plain"]),
+        ("The owner wanted bar shoes in front, I said no.", []),
+        ("He wanted a size two in front.", ["LF+RF shoe_size 2"]),
+        ("Vet wanted.", ["- vet referral planned"]),
+    ]
+)  # fmt: skip
