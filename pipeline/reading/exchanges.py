@@ -167,6 +167,13 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     new.stands_for = (kind == "number" and old.stands_for) or old  # "six weeks, no, seven, no, eight": of the six
 
 
+def tell_elsewhere(talk: Talk, said: Mention, right: Mention) -> None:
+    """ "Back to Tally. That corn's in the left front, not the right front": the corn told of the right front goes."""
+    told = [m for m in talk.having("findings") if m.start >= sentence_start(talk, said.start) and m.end <= right.start]
+    for old in [m for m in told[:-1] if m.readings == told[-1].readings and m.start < sentence_end(talk, said.start)]:
+        old.dropped = told[-1].start >= sentence_start(talk, right.start)
+
+
 def _begins_anew(talk: Talk, old: Mention, new: Mention) -> bool:
     """ "Left front keratoma, reset, left front, I mean right front, five nails": the reset is of the left front."""
     ahead = next((m for m in reversed(talk.having("feet")) if m.end <= old.start), old)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import itertools
 
 from pipeline.reading.both_after_all import widen_to_both
-from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap, window
+from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap, tell_elsewhere, window
 from pipeline.reading.mentions import Mention
 from pipeline.reading.not_that import tell_again
 from pipeline.reading.sayings import Sayings
@@ -31,11 +31,9 @@ _INSTEAD = frozenset(
 )
 _I_SAID = Sayings("did i say", "i told you", "i said", "i told", "i wrote")
 _MORE_THAN, _LET_ME = Sayings("more than"), Sayings("let me")
-_NOT, _NOT_SO = frozenset({"not"}), frozenset({"not", "n't"})
+_NOT, _NOT_SO, _THAN = frozenset({"not"}), frozenset({"not", "n't"}), frozenset({"than"})
 _HALTS = frozenset({",", "uh", "um", "er", "erm", "no", "sorry"})
 _PAUSES = frozenset({",", "uh", "um", "er", "erm", "eh"})
-_BEGINNING = _PAUSES | {"and"}  # what stands behind a number that is begun anew
-_THAN = frozenset({"than"})
 _SAYING = frozenset({"said", "say", "thought", "told", "called", "call", "wrote", "put"})
 _PLACED = ("findings", "tester_responses", "zones", "shoe_states")
 _AT_THE = frozenset({",", "but", "the", "in", "at", "on", "over", "now", "it", "'s", "is"})
@@ -52,8 +50,7 @@ _CALLING = frozenset(
     {"i", "'d", "would", "say", "call", "it", "him", "her", "that", "'s", "more", "like", "nearer", "closer", "to", "a"}
     | {"maybe", "perhaps", "probably", "make", "only", "just", "'ll", "put", "at", "no", "we", "think", "reckon"}
 )  # "two, well, I'd call it one", "… well, more like one"
-_CUES = frozenset({"call", "make", "put"})  # without "I'd" they take back by themselves
-_WOULD = frozenset({"'d", "would", "'ll"})
+_CUES, _WOULD = frozenset({"call", "make", "put"}), frozenset({"'d", "would", "'ll"})  # alone, cues take back
 _CLOSED: tuple[list[str], ...] = ([], ["."], [","], ["really"], ["maybe"], ["probably"], ["perhaps"])
 _SAID_OVER = tuple(name for name in CLASS_SLOTS if name not in ("tester_responses", "pulses"))
 _OF_ITS_OWN = (*CLASS_SLOTS, "feet", "zones", "horse")
@@ -135,7 +132,7 @@ def _restart(talk: Talk) -> None:
     numbers = [m for m in talk.mentions if m.number is not None]
     for first, second in itertools.pairwise(numbers):
         between = talk.words[first.end : second.start]
-        if not between or between[0] not in _BEGINNING:
+        if not between or between[0] not in {*_PAUSES, "and"}:
             continue
         begun = between == ["and", ","] and first.number is not None and _begun_anew(first, second)
         fillers = _PAUSES.issuperset(between) and set(between) - {","}
@@ -181,14 +178,14 @@ def _said_before(talk: Talk) -> None:
             _stand_for(talk, olds[-1], new, kind)
 
 
-def _of_the_horse(talk: Talk, at: int, olds: list[Mention]) -> list[Mention]:
-    """ "And Tally, I said size one": what was said of the horse that is named there."""
+def _of_the_horse(talk: Talk, at: int, olds: list[Mention], *, back: bool = False) -> list[Mention]:
+    """ "And Tally, I said size one": what was said of the horse that is named there, or ``back`` in any sentence."""
     names = [m for m in talk.having("horse") if m.start < at]
-    if not names or SENTENCE_ENDS & set(talk.words[names[-1].end : at]):
+    if not names or (not back and SENTENCE_ENDS & set(talk.words[names[-1].end : at])):
         return olds
     whose = [next((n for n in reversed(names) if n.start < m.start), None) for m in olds]
     same = [m for m, n in zip(olds, whose, strict=True) if n is not None and n.get("horse") == names[-1].get("horse")]
-    return same or olds
+    return same if back else same or olds
 
 
 def _stand_for(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
@@ -287,7 +284,8 @@ def _should_be(talk: Talk, right: Mention) -> bool:
 
 
 def _exchange_earlier(talk: Talk, kind: str, right: Mention, wrong: Mention, cue: Mention) -> None:
-    earlier = [m for m in talk.mentions if m.end <= right.start and m.get(kind) is not None]
+    told = [m for m in talk.having(kind) if m.end <= right.start]
+    earlier = _of_the_horse(talk, right.start, told, back=kind == "feet")
     said = next((m for m in reversed(earlier) if _holds(m.readings[kind], wrong.readings[kind])), None)
     if said is None and kind not in ("zones", "severities"):
         return  # "toe crack in the left front, not the right front" denies it there
@@ -299,6 +297,8 @@ def _exchange_earlier(talk: Talk, kind: str, right: Mention, wrong: Mention, cue
         else:
             said.readings[kind] = right.readings[kind]
         right.dropped = True
+    elif said is not None and kind == "feet":
+        tell_elsewhere(talk, said, right)
 
 
 def _holds(said: str, wrong: str) -> bool:

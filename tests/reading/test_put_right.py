@@ -8,6 +8,7 @@ from __future__ import annotations
 import pytest
 
 from tests.reading.conftest import Read
+from tests.reading.telling import told
 
 WRONG_HORSE = """\
 Tally has thrush in the left hind. No wait, that's Buck.
@@ -73,3 +74,36 @@ def test_all_that_was_said_so_far_moves(read: Read, said: str) -> None:
         *{("Buck", "LH", "thrush"), ("Buck", "LF", "new_shoe"), ("Buck", "RF", "new_shoe")},
         *{("Tally", foot, "trim") for foot in ("LF", "RF", "LH", "RH")},
     }
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        (
+            "Tally has a corn in the right front. Buck has thrush behind. "
+            "Back to Tally. That corn's in the left front, not the right front.",
+            [["LF finding corn"], ["LH+RH finding thrush"]],
+        ),
+        (
+            "Tally. Thrush in the off hind. Bruise in the near fore. Buck. Crack in the off fore. "
+            "Back to Tally. The thrush is in the near hind, not the off hind.",
+            [["LF finding bruise", "LH finding thrush"], ["RF finding crack"]],
+        ),
+        (
+            "Tally. Right front has a corn. Reset in front. That corn is in the left front, not the right front.",
+            [["LF finding corn", "LF+RF work reset"]],
+        ),
+        # what was told of another horse stands
+        (
+            "Tally. Corn in the right front. Buck. Corn in the left front, not the right front.",
+            [["RF finding corn"], ["LF finding corn", "RF finding corn absent"]],
+        ),
+        (
+            "Tally. Corn in the right front. Buck. Corn in the right front. "
+            "Tally again. The corn is in the left front, not the right front.",
+            [["LF finding corn"], ["RF finding corn"]],
+        ),
+    ],
+)
+def test_on_its_own_horse(read: Read, said: str, facts: list[list[str]]) -> None:
+    assert [told(visit) for visit in read(said, "Tally", "Buck")] == facts
