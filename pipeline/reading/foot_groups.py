@@ -85,7 +85,7 @@ def groups_of(
         counted = counted and any(m.number is not None for m in segment.mentions)  # "six nails each foot": in hand
         counted = counted and not (name == "in_hand" and talk.left_out)
         in_passing = name == "all" and told_of_in_passing(talk, segment, mention)
-        if counted or in_passing or (is_no_foot(talk, mention) and not _done_to_the_lot(talk, segment, mention, hand)):
+        if counted or in_passing or (is_no_foot(talk, mention) and not (working and the_lot(talk, mention))):
             continue
         if talk.words[mention.end - 1] == "anything" and not _looked_over(talk, segment, mention):
             continue  # "he hasn't stood on anything"
@@ -116,12 +116,6 @@ def groups_of(
             found = [FootGroup(draft.start, draft.end, feet)]
             hand = feet
     return found, hand
-
-
-def _done_to_the_lot(talk: Talk, segment: Segment, mention: Mention, hand: Feet | None) -> bool:
-    """ "Reset the lot", "scrubbed the lot with iodine"; a bandage goes round all of one foot."""
-    slots = {d.slot for d in segment.drafts} if the_lot(talk, mention) else ()
-    return "work" in slots or ("treatment" in slots and hand is not None and len(hand) > 1)
 
 
 def _by_what_was_done(talk: Talk, segment: Segment, mention: Mention, working: bool) -> Feet | None:

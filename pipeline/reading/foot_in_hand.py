@@ -161,21 +161,23 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
         return feet
     if draft.slot == "nails" and len(feet) == _PAIR:
         return _of_both_pairs(talk, draft, feet)
-    if len(feet) != 1:
-        return feet
-    if draft.slot in _EACH_OF_TWO and len(two := _told_one_by_one(talk, draft)) == _PAIR and feet[0] in two:
-        return two
-    if draft.slot not in _APIECE:
+    if draft.slot in _EACH_OF_TWO and set(feet) < set(told := _told_one_by_one(talk, draft, feet)):
+        return told
+    if len(feet) != 1 or draft.slot not in _APIECE:
         return feet
     return (f"L{feet[0][1]}", f"R{feet[0][1]}")
 
 
 def _of_each(talk: Talk, draft: Draft) -> bool:
     behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
-    return any(
-        (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] in _A_FOOT)
-        and talk.words[i + 1 : i + 2] not in _OF_ONE_FOOT
-        for i in range(draft.start, min(behind, len(talk.words)))
+    lot = draft.slot == "treatment" and "lot" in talk.words[draft.segment.start : behind]
+    return (
+        (lot and draft.value not in ("bandage", "poultice"))
+        or any(  # these wrap one foot
+            (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] in _A_FOOT)
+            and talk.words[i + 1 : i + 2] not in _OF_ONE_FOOT
+            for i in range(draft.start, min(behind, len(talk.words)))
+        )
     )
 
 
@@ -197,13 +199,17 @@ def _of_both_pairs(talk: Talk, draft: Draft, feet: Feet) -> Feet:
     return FEET if shod == set(FEET) and not counted else feet
 
 
-def _told_one_by_one(talk: Talk, draft: Draft) -> Feet:
-    """ "Thrush in the near fore, a corn in the off hind. Iodine in each": the feet that were told of one by one."""
-    near = [d for s in talk.segments for d in s.drafts if 0 <= draft.segment.sentence - s.sentence <= _PAIR]
-    told = [d.feet or () for d in near if d.slot == "finding" and d.start < draft.start]
-    if any(len(feet) != 1 for feet in told):
-        return ()
-    return tuple(foot for foot in FEET if (foot,) in told)
+def _told_one_by_one(talk: Talk, draft: Draft, hand: Feet) -> Feet:
+    """ "Thrush in the near fore, a corn in the off hind. Iodine in each": the feet that were told of one by one.
+
+    The one in hand among them, if nothing else was told of it: "… and near hind too. Iodine in the lot".
+    """
+    own = [s for s in talk.segments if s.horse == draft.segment.horse]
+    near = [d for s in own if 0 <= draft.segment.sentence - s.sentence <= _ADDED_IN for d in s.drafts]
+    found = [d for d in near if d.slot == "finding" and d.start < draft.start and not d.segment.having("denials")]
+    told = {foot for d in found for foot in d.feet or ()}
+    told |= set(hand) if told and all(d.feet != hand for d in near) else set()
+    return tuple(foot for foot in FEET if foot in told)
 
 
 def feet_gone_over(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+from tests.reading.conftest import Read, reads
+from tests.reading.telling import told
 
 CASES = [
     (
@@ -96,3 +97,40 @@ test_of_each_shoe_of_a_pair = reads(
     ],
     "Tally. {}",
 )
+
+test_of_the_feet_just_told = reads(
+    [
+        (
+            "Left hind thrush, right hind thrush and near fore too. Copper sulphate in the lot.",
+            ["LF+LH+RH finding thrush", "LF+LH+RH treatment copper_sulfate"],
+        ),
+        ("Thrush near fore. Thrush off hind. Iodine in the lot.", ["LF+RH finding thrush", "LF+RH treatment iodine"]),
+        (
+            "Thrush in the near fore, off fore and near hind. Antiseptic in the lot.",
+            ["LF+RF+LH finding thrush", "LF+RF+LH treatment antiseptic"],
+        ),
+        (
+            "Thrush near fore, thrush off hind, thrush near hind. Iodine in each.",
+            ["LF+LH+RH finding thrush", "LF+LH+RH treatment iodine"],
+        ),
+        # none was found there, another thing was told of it, or it wraps one foot
+        (
+            "No thrush in the hinds. Thrush left front, corn right front. Iodine in each.",
+            ["LF finding thrush", "LF+RF treatment iodine", "LH+RH finding thrush absent", "RF finding corn"],
+        ),
+        (
+            "Thrush near fore. Off hind reset. Iodine in the lot.",
+            ["LF finding thrush", "RH treatment iodine", "RH work reset"],
+        ),
+        (
+            "Thrush near fore. Corn off hind, bandaged the lot.",
+            ["LF finding thrush", "RH finding corn", "RH treatment bandage"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+
+def test_of_the_feet_of_this_horse(read: Read) -> None:
+    visits = read("Tally. Thrush in the near fore. Buck. Corn in the off hind. Iodine in each.", "Tally", "Buck")
+    assert [told(visit) for visit in visits] == [["LF finding thrush"], ["RH finding corn", "RH treatment iodine"]]
