@@ -9,7 +9,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 
-_BESIDE = frozenset({"and", "but", "it", "that", "was", "were", "a", "bit", "only", "just", "back", "in", "on"})
+_BESIDE = frozenset({"and", "but", "it", "'s", "that", "was", "were", "a", "bit", "only", "just", "back", "in", "on"})
 _THAT = frozenset({"that", "those", "and", "all"})
 _JUST_THEN = frozenset({"back", "just", "all", "though", "only", "of", "mind", "you"})
 _ANSWERED = {"tester": "tester_responses", "pulse": "pulses"}
@@ -35,6 +35,13 @@ def graded_apart(talk: Talk, segment: Segment, before: list[Segment]) -> bool:
     last = before[-1]
     apart = last.sentence != segment.sentence or bool(last.having("times", "today"))
     return apart or last.drafts[-1].severity is not None
+
+
+def told_before(talk: Talk, sentence: list[Segment], position: int) -> list[Segment]:
+    """What was told before a segment: of "thrush, right front. Mild today. Moderate last time" the thrush."""
+    before = sentence[:position] or talk.sentence(sentence[0].sentence - 1)
+    of_today = len(before) == 1 and before[0].having("times", "today") and bare_degree(talk, before[0])
+    return talk.sentence(before[0].sentence - 1) if of_today else before
 
 
 def that_was_then(talk: Talk, sentence: list[Segment], position: int, cues: list[Mention]) -> list[Draft]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from pipeline.reading.degrees_then import bare_degree, graded_apart, that_was_then
+from pipeline.reading.degrees_then import bare_degree, graded_apart, that_was_then, told_before
 from pipeline.reading.earlier_times import IT_WAS, WHERE, earlier_cues, tells_a_year
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
@@ -70,7 +70,7 @@ def _recall_clauses(talk: Talk, sentence: Sentence, *, timed: bool) -> None:
         if cues and not segment.drafts:
             _recall_all(that_was_then(talk, sentence, position, cues))
         if cues and not segment.drafts and not opens and (position or segment.having("severities")):
-            _recall_it(talk, segment, sentence[:position] or talk.sentence(segment.sentence - 1))
+            _recall_it(talk, segment, told_before(talk, sentence, position))
         if cues:
             leads = not any(d.start < cues[0].start for d in segment.drafts)
             if not opens and _speaks_of_before(talk, segment, cues[0]):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.degrees_then import bare_degree
 from pipeline.reading.foot_alone import headed_anew
 from pipeline.reading.foot_groups import FootGroup, Groups, one_of_several
 from pipeline.reading.graded_again import of_both
@@ -299,7 +300,7 @@ def _no_degree(talk: Talk, mention: Mention) -> bool:
 
 
 def _just_told(talk: Talk, segment: Segment) -> list[Draft]:
-    """ "Thrush. Left hind. Mild.": a degree alone in its sentence is that of the finding just told."""
+    """ "Thrush. Left hind. Mild.", "… Mild today.": a degree alone in its clause is that of the finding just told."""
     near = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
     drafts = [d for s in near if segment.sentence - s.sentence <= _NEAR for d in s.drafts]
     return drafts[-1:] if drafts and drafts[-1].slot == "finding" else []
@@ -311,10 +312,8 @@ def _on_these_feet(talk: Talk, sentence: list[Segment], segment: Segment, groups
     named = [g.feet for s in before for g in groups.get(s.index, []) if not g.anaphor]
     if not named or (segment.own_clause and any(s.drafts for s in sentence)):
         return []
-    near = [
-        s for s in talk.segments[: segment.index] if s.horse == segment.horse and s.sentence >= segment.sentence - _NEAR
-    ]
-    drafts = [d for s in near for d in s.drafts]
+    near = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
+    drafts = [d for s in near if segment.sentence - s.sentence <= _NEAR for d in s.drafts]
     whole = [d for d in drafts if d.slot == "finding" and set(named[-1]) <= set(d.feet or ())]
     only = {(d.slot, d.value) for d in drafts} == {(d.slot, d.value) for d in whole}
     return whole[-1:] if only or (drafts and drafts[-1] in whole) else []
@@ -339,7 +338,7 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
         draft = after[0] if close else next(iter(reversed(before or after)), None)
     elif not segment.drafts and not of_another_thing(talk, segment, mention):
         earlier = [d for s in sentence[:position] for d in s.drafts] or _on_these_feet(talk, sentence, segment, groups)
-        if not earlier and mention.end - mention.start == sentence[-1].end - sentence[0].start:
+        if not earlier and bare_degree(talk, segment) and segment.having("times", "today") == segment.having("times"):
             earlier = _just_told(talk, segment)
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
         draft = _its_other_part(draft, earlier, groups.get(segment.index, [])) if draft is not None else None

@@ -267,3 +267,25 @@ test_what_stands_as_it_was_is_of_today = reads(
     ],
     "Tansy. {}",
 )
+
+test_a_degree_of_today_and_one_of_then = reads(
+    [
+        (
+            "Thrush, right front. Mild today. It was moderate last time.",
+            ["RF finding thrush history ~moderate", "RF finding thrush ~mild"],
+        ),
+        (
+            "Left hind, a corn. It's severe today. Was mild last visit.",
+            ["LH finding corn history ~mild", "LH finding corn ~severe"],
+        ),
+        (
+            "Bruise in the near fore. Moderate now, was bad last time.",
+            ["LF finding bruise history ~severe", "LF finding bruise ~moderate"],
+        ),
+        ("Thrush in the off hind. Mild today.", ["RH finding thrush ~mild"]),
+        # a degree of something else
+        ("Thrush in the left hind, iodine in it. Mild today.", ["LH finding thrush", "LH treatment iodine"]),
+        ("Lame on the left hind. Mild today.", ["LH gait lame"]),
+    ],
+    "Tally. {}",
+)
