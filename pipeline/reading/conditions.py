@@ -151,6 +151,11 @@ def due_then(talk: Talk, draft: Draft) -> bool:
 
 
 def keeps_off(talk: Talk, cue: Mention) -> bool:
-    """ "Full pads so the snow won't ball up, silicone under them": what the pads are for is no plan."""
+    """ "Full pads so the snow won't ball up, silicone under them": what the pads are for is no plan.
+
+    Nor is "it'll stay off till it's drained": what stays off is off.
+    """
+    if talk.words[cue.end : cue.end + 2] == ["stay", "off"]:
+        return True
     led = talk.words[cue.start - 4 : cue.start]
     return talk.words[cue.start] == "wo" and "so" in led[1:] and led[led.index("so") - 1] not in (",", ".")

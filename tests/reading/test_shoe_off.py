@@ -157,3 +157,29 @@ test_the_feet_come_off_for_their_shoes = reads(
         ("The fronts come off easily.", []),
     ],
 )
+
+test_what_will_stay_off_is_off = reads(
+    [
+        (
+            "Left front abscess. No shoe on it, I took it off and it'll stay off till the abscess is done.",
+            ["LF finding abscess", "LF work removed"],
+        ),
+        (
+            "Right hind abscess. The shoe's off and it will stay off until it's dry.",
+            ["RH finding abscess", "RH work removed"],
+        ),
+        ("Off fore has a corn. It'll stay off till it grows.", ["RF finding corn", "RF work removed"]),
+        # only if, or another thing
+        (
+            "Left front abscess. If it drains the shoe will stay off.",
+            ["LF finding abscess", "LF work removed planned"],
+        ),
+        (
+            "Left front abscess. If he's sore next time I'll take the shoe off.",
+            ["LF finding abscess", "LF work removed planned"],
+        ),
+        ("Left front abscess. He'll stay off the grass till next time.", ["LF finding abscess"]),
+        ("Left front abscess. She's staying off work.", ["LF finding abscess"]),
+    ],
+    "Tansy. {}",
+)
