@@ -26,7 +26,8 @@ _NOT_A_COUNT = frozenset({"size", "number", "a", "the", "by", "nought", "half", 
 _BEING = frozenset({"is", "'s", "was", "has", "had", "came"})
 _WHOLE = ("fronts", "hinds", "all")
 _SAID_OF_ALL = "foot: one of several, but not which"
-_ONE = frozenset({"a", "one", "another"})
+_NOT_WHICH = "that one of several is meant, but not which"
+_ONE, _BARE_ONE = frozenset({"a", "one", "another"}), frozenset({"one"})
 _SHOES = frozenset({"shoe", "one", "plate", "foot"})
 _LEADING = frozenset({"the", "his", "her", "it", "was", "'s", "that", "is", "being"})
 _BEFALLING = frozenset({",", "he", "she", "'s", "'d", "has", "had", "is", "just", "again", "also"})
@@ -159,7 +160,21 @@ def take_foot_of_one(talk: Talk) -> None:
             if segment is not None and (draft.slot == "work" or segment.having("denials")):
                 draft.drop(_SAID_OF_ALL)
         if told:
-            talk.unread.append((mention.start, mention.end, "that one of several is meant, but not which"))
+            talk.unread.append((mention.start, mention.end, _NOT_WHICH))
+    for at in talk.where(_BARE_ONE):
+        _one_alone(talk, at)
+
+
+def _one_alone(talk: Talk, at: int) -> None:
+    """ "The hinds were, one was loose and one was fine", "of the fronts one was sprung": of neither for certain."""
+    segment, pair = talk.segment_at(at), talk.mention_ending(at)
+    if segment is None or (segment.start != at and (pair is None or pair.get("feet") not in _PAIRS)):
+        return
+    told = [d for d in segment.kept if d.slot in ("shoe_state", "finding") and len(d.feet or ()) > 1]
+    for draft in [d for d in told if 0 < d.start - at <= _LOST]:
+        draft.feet = None
+        draft.note(_SAID_OF_ALL)
+        talk.unread.append((at, draft.end, _NOT_WHICH))
 
 
 def name_the_foot_of_the_end(talk: Talk) -> None:

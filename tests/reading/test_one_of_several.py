@@ -48,3 +48,28 @@ def test_which_of_them_is_asked(read: Read, text: str) -> None:
     (visit,) = read(text, *NAMES)
     assert told(visit) == WHICH[text]
     assert ASKED in [flag.reason for flag in visit.flags]
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"),
+    [
+        ("The hinds were, one was loose and one was fine.", ["- shoe_state loose"]),
+        ("The fronts were, one was sprung and the other was good.", ["- shoe_state sprung"]),
+        ("Of the fronts one was loose and one was all right.", ["- shoe_state loose"]),
+        ("Fronts, one has thrush and one is clean.", ["- finding thrush"]),
+        ("Reset in front. One was loose.", ["- shoe_state loose", "LF+RF work reset"]),
+    ],
+)
+def test_which_was_the_one_is_asked(read: Read, text: str, facts: list[str]) -> None:
+    (visit,) = read(f"Tally. {text}", *NAMES)
+    assert told(visit) == facts
+    assert ASKED in [flag.reason for flag in visit.flags]
+
+
+test_the_one_is_told_or_none_is_meant = reads([
+    ("Tally. Hinds. One has thrush, the left.", ["LH finding thrush"]),
+    ("Tally. Fronts, one lost, one loose, near fore and off fore respectively.",
+     ["LF shoe_state lost", "RF shoe_state loose"]),
+    ("Tally. Both fronts were loose, one badly.", ["LF+RF shoe_state loose"]),
+    ("Tally. Hinds new, one loose clench.", ["LH+RH work new_shoe"]),
+])  # fmt: skip

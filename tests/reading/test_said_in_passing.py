@@ -343,3 +343,11 @@ test_what_he_was_afraid_of_and_what_else_a_horse_loses = reads(
     ],
     "Tally. {}",
 )
+
+test_a_horse_called_by_its_shoes = reads(
+    [
+        ("Tally. I was late because of the heart bar horse. Fronts reset.", ["LF+RF work reset"]),
+        ("Tally. Fronts reset. Got kicked by the egg bar mare after.", ["LF+RF work reset"]),
+        ("Tally. Heart bars on the fronts.", ["LF+RF shoe_type heart_bar"]),
+    ]
+)
