@@ -22,7 +22,7 @@ HISTORY = Path(__file__).resolve().parents[1] / "results" / "judging.csv"
 # are of takes in clean sound and at 15 dB, heard and read by the ear and the reader of their day.
 LOADS = {
     "typed": {Care.STRICT: 0.24, Care.USUAL: 0.10, Care.FAST: 0.06},
-    "heard": {Care.STRICT: 0.30, Care.USUAL: 0.15, Care.FAST: 0.0},
+    "heard": {Care.STRICT: 0.30, Care.USUAL: 0.11, Care.FAST: 0.0},
 }
 COLUMNS = ("when", "kind", "care", "facts", "memos", "wrong", "flagged", "silent", "bound_95", "ece", "auc")
 
