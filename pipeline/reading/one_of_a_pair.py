@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Talk
+from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
 
@@ -28,6 +28,10 @@ _WHOLE = ("fronts", "hinds", "all")
 _SAID_OF_ALL = "foot: one of several, but not which"
 _NOT_WHICH = "that one of several is meant, but not which"
 _ONE, _BARE_ONE = frozenset({"a", "one", "another"}), frozenset({"one"})
+_GRADING = frozenset({"is", "was", "'s", "of", "them", "only", "just", "a", "bit", "quite", "looks", "fairly"})
+_BEGUN = frozenset({",", "and", "but", "while", "'s", *SENTENCE_ENDS})
+_UPON, _FAR = frozenset({"in", "on", "under", "for", "to"}), 14  # tokens from "one" to the end of what is on the other
+_GRADED = frozenset({",", ".", "and", "but", ";"})
 _SHOES = frozenset({"shoe", "one", "plate", "foot"})
 _LEADING = frozenset({"the", "his", "her", "it", "was", "'s", "that", "is", "being"})
 _BEFALLING = frozenset({",", "he", "she", "'s", "'d", "has", "had", "is", "just", "again", "also"})
@@ -162,12 +166,15 @@ def take_foot_of_one(talk: Talk) -> None:
         if told:
             talk.unread.append((mention.start, mention.end, _NOT_WHICH))
     for at in talk.where(_BARE_ONE):
+        _one_and_the_other(talk, at)
         _one_alone(talk, at)
 
 
 def _one_alone(talk: Talk, at: int) -> None:
     """ "The hinds were, one was loose and one was fine", "of the fronts one was sprung": of neither for certain."""
     segment, pair = talk.segment_at(at), talk.mention_ending(at)
+    if segment is not None:
+        _graded_alone(talk, segment, at)
     if segment is None or (segment.start != at and (pair is None or pair.get("feet") not in _PAIRS)):
         return
     told = [d for d in segment.kept if d.slot in ("shoe_state", "finding") and len(d.feet or ()) > 1]
@@ -175,6 +182,44 @@ def _one_alone(talk: Talk, at: int) -> None:
         draft.feet = None
         draft.note(_SAID_OF_ALL)
         talk.unread.append((at, draft.end, _NOT_WHICH))
+
+
+def _one_and_the_other(talk: Talk, at: int) -> None:
+    """ "Eight nails in one and six in the other", "a wedge on one, leather on the other": on neither for certain."""
+    ends = next((i for i in range(at, min(at + _FAR, len(talk.words))) if talk.words[i] in SENTENCE_ENDS), at + _FAR)
+    other = next((i for i in range(at + 1, ends - 1) if talk.words[i : i + 2] == ["the", "other"]), None)
+    if other is None:
+        return
+    led = {talk.words[at - 1], talk.words[other - 1]}
+    if not led <= _UPON and not led <= _BEGUN:
+        return
+    last = other if led <= _UPON else ends
+    begins = next(i for i in range(at, -1, -1) if i == 0 or talk.words[i - 1] in (",", *SENTENCE_ENDS))
+    if any(m.get("feet") in FEET for m in talk.having("feet") if begins <= m.start < ends):
+        return
+    told = [d for s in talk.segments for d in s.kept if begins <= d.start < last and len(d.feet or ()) > 1]
+    for draft in told:
+        draft.feet = None
+        draft.note(_SAID_OF_ALL)
+        if draft.start == at:  # no size, and no inch
+            draft.drop(_SAID_OF_ALL)
+    if told:
+        talk.unread.append((begins, other + 2, _NOT_WHICH))
+
+
+def _graded_alone(talk: Talk, segment: Segment, at: int) -> None:
+    """ "Thrush in both hinds, one severe", "severe in one": the degree is of one of them."""
+    near = [m for m in talk.having("severities") if at - 1 <= m.end and m.start <= at + _LOST]
+    degree = next((m for m in near if m.start > at or m.end == at - 1), None)
+    if degree is None or not _GRADING.issuperset(talk.words[at + 1 : degree.start]):
+        return
+    if degree.end < at and (talk.words[at - 1] not in ("in", "on") or not _GRADED.issuperset(talk.words[at + 1 :][:1])):
+        return
+    told = [d for s in talk.sentence(segment.sentence) for d in s.kept if d.slot == "finding" and d.start < at]
+    for draft in [d for d in told if d.severity is not None and len(d.feet or ()) > 1]:
+        draft.severity = None
+        draft.note(_SAID_OF_ALL)
+        talk.unread.append((min(at, degree.start), max(at + 1, degree.end), _NOT_WHICH))
 
 
 def name_the_foot_of_the_end(talk: Talk) -> None:

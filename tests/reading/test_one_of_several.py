@@ -58,12 +58,28 @@ def test_which_of_them_is_asked(read: Read, text: str) -> None:
         ("Of the fronts one was loose and one was all right.", ["- shoe_state loose"]),
         ("Fronts, one has thrush and one is clean.", ["- finding thrush"]),
         ("Reset in front. One was loose.", ["- shoe_state loose", "LF+RF work reset"]),
+        ("Thrush in both hinds, one severe.", ["LH+RH finding thrush"]),
+        ("Cracks on both fronts, one is bad.", ["LF+RF finding crack"]),
+        ("Thrush in both hinds, severe in one and mild in the other.", ["LH+RH finding thrush"]),
+        ("Reset in front, eight nails in one and six in the other.", ["- nails 6", "- nails 8", "LF+RF work reset"]),
+        ("Hinds, a wedge on one and a leather pad on the other.", ["- pad leather", "- pad wedge"]),
+        (
+            "Toe length on the fronts, eighty in one and eighty five in the other.",
+            ["- toe_length 80", "- toe_length 85"],
+        ),
+        ("Fronts, one's got thrush and the other a corn.", ["- finding corn", "- finding thrush"]),
+        (
+            "Reset in front. One took six nails and the other took seven.",
+            ["- nails 6", "- nails 7", "LF+RF work reset"],
+        ),
+        ("Iodine in one hind and peroxide in the other.", ["- treatment antiseptic", "- treatment iodine"]),
+        ("White line disease behind, one of them mild.", ["LH+RH finding white_line_disease"]),
     ],
 )
 def test_which_was_the_one_is_asked(read: Read, text: str, facts: list[str]) -> None:
     (visit,) = read(f"Tally. {text}", *NAMES)
     assert told(visit) == facts
-    assert ASKED in [flag.reason for flag in visit.flags]
+    assert [flag.reason for flag in visit.flags].count(ASKED) == 1
 
 
 test_the_one_is_told_or_none_is_meant = reads([
@@ -72,4 +88,9 @@ test_the_one_is_told_or_none_is_meant = reads([
      ["LF shoe_state lost", "RF shoe_state loose"]),
     ("Tally. Both fronts were loose, one badly.", ["LF+RF shoe_state loose"]),
     ("Tally. Hinds new, one loose clench.", ["LH+RH work new_shoe"]),
+    ("Tally. Trimmed. He stands on one leg and rests on the other.", ["LF+RF+LH+RH work trim"]),
+    ("Tally. Trimmed. One of the dogs bit the other.", ["LF+RF+LH+RH work trim"]),
+    ("Tally. Hinds, a corn in the left one and thrush in the other.", ["LH finding corn", "RH finding thrush"]),
+    ("Tally. Thrush in both hinds, mild.", ["LH+RH finding thrush ~mild"]),
+    ("Tally. Lame on both fronts, one out of five.", ["LF+RF lameness 1"]),
 ])  # fmt: skip
