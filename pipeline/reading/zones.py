@@ -338,7 +338,8 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
         draft = after[0] if close else next(iter(reversed(before or after)), None)
     elif not segment.drafts and not of_another_thing(talk, segment, mention):
         earlier = [d for s in sentence[:position] for d in s.drafts] or _on_these_feet(talk, sentence, segment, groups)
-        if not earlier and bare_degree(talk, segment) and segment.having("times", "today") == segment.having("times"):
+        alone = not any(s.drafts for s in sentence) and bare_degree(talk, segment)
+        if not earlier and alone and segment.having("times", "today") == segment.having("times"):
             earlier = _just_told(talk, segment)
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
         draft = _its_other_part(draft, earlier, groups.get(segment.index, [])) if draft is not None else None
