@@ -15,6 +15,7 @@ from pipeline.record import value_problem
 
 LENGTHS = ("toe_length", "heel_height", "sole_depth", "hoof_width")
 ANGLES = ("toe_angle", "heel_angle")
+_UNPLACED = "a number that could not be placed"
 SCORES = ("body_condition", "cresty_neck", "obel", "lameness")
 # A heading such as "Sizes, fronts are two, hinds are one" opens a frame without a number beside it.
 _HEADINGS = ("shoe_size", "nail_size", "body_condition", "cresty_neck", "nails")
@@ -201,6 +202,8 @@ class NumberContext:
             draft.note("elliptic")  # on the foot of the grade that it stands for
             if begun.sentence == segment.sentence:
                 draft.note(PUT_RIGHT)
+        if slot in (*ANGLES, *LENGTHS) and self._second(segment, mention):
+            self._talk.unread.append((mention.start, mention.end, _UNPLACED))
         segment.drafts.append(draft)
         self._used.add(mention.start)
         return True
@@ -222,8 +225,16 @@ class NumberContext:
     def _leave(self, segment: Segment, mention: Mention) -> None:
         before, after = self._before(mention), self._after(mention)
         counting = [m for m in (before, after) if m is not None and m.is_any(("measures",))]
-        if counting and not (mention.number and mention.number.fraction):
-            self._talk.unread.append((mention.start, mention.end, "a number that could not be placed"))
+        if (counting and not (mention.number and mention.number.fraction)) or self._second(segment, mention):
+            self._talk.unread.append((mention.start, mention.end, _UNPLACED))
+
+    def _second(self, segment: Segment, mention: Mention) -> bool:
+        """ "Angles in front, fifty and fifty two": which foot has the second of two measures is not told."""
+        if self._words[mention.start - 1] != "and":
+            return False
+        ahead = self._talk.mention_ending(mention.start - 1)
+        told = [d for s in self._talk.sentence(segment.sentence) for d in s.drafts if d.slot in (*ANGLES, *LENGTHS)]
+        return ahead is not None and any(d.start == ahead.start and d.end == ahead.end for d in told)
 
     def _open_frame(self, segment: Segment, mention: Mention) -> None:
         slot = mention.get("measures")

@@ -5,7 +5,9 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+import pytest
+
+from tests.reading.conftest import NAMES, Read, reads
 
 test_one_place_for_several_answers = reads(
     [
@@ -261,3 +263,32 @@ test_what_they_are_behind_the_nails = reads(
         ),
     ]
 )
+
+
+@pytest.mark.parametrize(
+    ("text", "second"),
+    [
+        ("Angles in front, fifty and fifty two.", "fifty two"),
+        ("Toe angles fifty and fifty two in front.", "fifty two in front"),
+        ("Toe length behind eighty and eighty two.", "eighty two"),
+    ],
+)
+def test_two_measures_of_a_pair_are_asked_about(read: Read, text: str, second: str) -> None:
+    (visit,) = read(f"Tally. {text}", *NAMES)
+    (flag,) = visit.flags
+    assert (flag.reason, flag.quote) == ("Heard a number that could not be placed.", second)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Toe lengths left and right front eighty and eighty two.",
+        "Toe length eighty and a half in front.",
+        "Toe angle fifty and heel angle forty eight in front.",
+        "Toe angle fifty in front and six nails.",
+        "Toe length in front eighty and reset all round.",
+    ],
+)
+def test_a_measure_with_its_foot_or_its_part_is_not(read: Read, text: str) -> None:
+    (visit,) = read(f"Tally. {text}", *NAMES)
+    assert visit.flags == []
