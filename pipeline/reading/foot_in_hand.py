@@ -170,7 +170,8 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
 
 def _of_each(talk: Talk, draft: Draft) -> bool:
     behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
-    lot = draft.slot == "treatment" and "lot" in talk.words[draft.segment.start : behind]
+    words = range(draft.segment.start, min(behind, len(talk.words))) if draft.slot == "treatment" else ()
+    lot = any(talk.words[i] == "lot" and i not in draft.evidence for i in words)  # not of "let the lot out"
     return (
         (lot and draft.value not in ("bandage", "poultice"))
         or any(  # these wrap one foot

@@ -119,6 +119,10 @@ test_of_the_feet_just_told = reads(
             ["LF finding thrush", "LF+RF treatment iodine", "LH+RH finding thrush absent", "RF finding corn"],
         ),
         (
+            "Puncture in the near hind, in the frog. Near fore, let the lot out.",
+            ["LF treatment drained", "LH finding puncture @frog"],
+        ),
+        (
             "Thrush near fore. Off hind reset. Iodine in the lot.",
             ["LF finding thrush", "RH treatment iodine", "RH work reset"],
         ),
