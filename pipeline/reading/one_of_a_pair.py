@@ -31,7 +31,7 @@ _ONE, _BARE_ONE = frozenset({"a", "one", "another"}), frozenset({"one"})
 _GRADING = frozenset({"is", "was", "'s", "of", "them", "only", "just", "a", "bit", "quite", "looks", "fairly"})
 _BEGUN = frozenset({",", "and", "but", "while", "'s", *SENTENCE_ENDS})
 _UPON, _FAR = frozenset({"in", "on", "under", "for", "to"}), 14  # tokens from "one" to the end of what is on the other
-_GRADED = frozenset({",", ".", "and", "but", ";"})
+_GRADED = frozenset({",", ".", "and", "but", ";", "of", "foot", "only"})
 _SHOES = frozenset({"shoe", "one", "plate", "foot"})
 _LEADING = frozenset({"the", "his", "her", "it", "was", "'s", "that", "is", "being"})
 _BEFALLING = frozenset({",", "he", "she", "'s", "'d", "has", "had", "is", "just", "again", "also"})
@@ -175,6 +175,7 @@ def _one_alone(talk: Talk, at: int) -> None:
     segment, pair = talk.segment_at(at), talk.mention_ending(at)
     if segment is not None:
         _graded_alone(talk, segment, at)
+        _lost_alone(talk, segment, at)
     if segment is None or (segment.start != at and (pair is None or pair.get("feet") not in _PAIRS)):
         return
     told = [d for d in segment.kept if d.slot in ("shoe_state", "finding") and len(d.feet or ()) > 1]
@@ -205,6 +206,16 @@ def _one_and_the_other(talk: Talk, at: int) -> None:
             draft.drop(_SAID_OF_ALL)
     if told:
         talk.unread.append((begins, other + 2, _NOT_WHICH))
+
+
+def _lost_alone(talk: Talk, segment: Segment, at: int) -> None:
+    """ "Both fronts loose, lost one.": of a pair one shoe is lost."""
+    if talk.words[at + 1 : at + 2] not in ([","], ["."], []):
+        return
+    for draft in [d for d in segment.kept if d.slot == "shoe_state" and d.end == at and len(d.feet or ()) > 1]:
+        draft.feet = None
+        draft.note(_SAID_OF_ALL)
+        talk.unread.append((draft.start, at + 1, _NOT_WHICH))
 
 
 def _graded_alone(talk: Talk, segment: Segment, at: int) -> None:

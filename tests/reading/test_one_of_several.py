@@ -61,6 +61,8 @@ def test_which_of_them_is_asked(read: Read, text: str) -> None:
         ("Thrush in both hinds, one severe.", ["LH+RH finding thrush"]),
         ("Cracks on both fronts, one is bad.", ["LF+RF finding crack"]),
         ("Thrush in both hinds, severe in one and mild in the other.", ["LH+RH finding thrush"]),
+        ("Cracks in both fronts, bad in one of them.", ["LF+RF finding crack"]),
+        ("Both fronts loose, lost one.", ["- shoe_state lost", "LF+RF shoe_state loose"]),
         ("Reset in front, eight nails in one and six in the other.", ["- nails 6", "- nails 8", "LF+RF work reset"]),
         ("Hinds, a wedge on one and a leather pad on the other.", ["- pad leather", "- pad wedge"]),
         (
@@ -89,6 +91,7 @@ test_the_one_is_told_or_none_is_meant = reads([
     ("Tally. Both fronts were loose, one badly.", ["LF+RF shoe_state loose"]),
     ("Tally. Hinds new, one loose clench.", ["LH+RH work new_shoe"]),
     ("Tally. Trimmed. He stands on one leg and rests on the other.", ["LF+RF+LH+RH work trim"]),
+    ("Tally. Left front, lost one.", ["LF shoe_state lost"]),
     ("Tally. Trimmed. One of the dogs bit the other.", ["LF+RF+LH+RH work trim"]),
     ("Tally. Hinds, a corn in the left one and thrush in the other.", ["LH finding corn", "RH finding thrush"]),
     ("Tally. Thrush in both hinds, mild.", ["LH+RH finding thrush ~mild"]),
