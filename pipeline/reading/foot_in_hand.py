@@ -170,15 +170,18 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
 
 def _of_each(talk: Talk, draft: Draft) -> bool:
     behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
-    words = range(draft.segment.start, min(behind, len(talk.words))) if draft.slot == "treatment" else ()
-    lot = any(talk.words[i] == "lot" and i not in draft.evidence for i in words)  # not of "let the lot out"
-    return (
-        (lot and draft.value not in ("bandage", "poultice"))
-        or any(  # these wrap one foot
-            (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] in _A_FOOT)
-            and talk.words[i + 1 : i + 2] not in _OF_ONE_FOOT
-            for i in range(draft.start, min(behind, len(talk.words)))
-        )
+    said = range(draft.segment.start, min(behind, len(talk.words)))
+    wraps = draft.value in ("bandage", "poultice")  # one foot
+    if (
+        draft.slot == "treatment"
+        and not wraps
+        and any(talk.words[i] == "lot" and i not in draft.evidence for i in said)
+    ):
+        return True  # not of "let the lot out"
+    return any(
+        (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] in _A_FOOT)
+        and talk.words[i + 1 : i + 2] not in _OF_ONE_FOOT
+        for i in range(draft.start, min(behind, len(talk.words)))
     )
 
 

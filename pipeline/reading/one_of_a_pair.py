@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
-from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
 
@@ -159,29 +159,33 @@ def take_foot_of_one(talk: Talk) -> None:
         feet = resolve(mention.readings[ONE_OF], None)
         told = [d for d in segment.drafts if d.feet == feet and not d.dropped] if segment is not None else []
         for draft in told:
-            draft.feet = None
-            draft.note(_SAID_OF_ALL)
+            _of_neither(draft)
             if segment is not None and (draft.slot == "work" or segment.having("denials")):
                 draft.drop(_SAID_OF_ALL)
         if told:
             talk.unread.append((mention.start, mention.end, _NOT_WHICH))
     for at in talk.where(_BARE_ONE):
         _one_and_the_other(talk, at)
-        _one_alone(talk, at)
+        segment = talk.segment_at(at)
+        if segment is not None:
+            _graded_alone(talk, segment, at)
+            _lost_alone(talk, segment, at)
+            _one_alone(talk, segment, at)
 
 
-def _one_alone(talk: Talk, at: int) -> None:
+def _of_neither(draft: Draft) -> None:
+    draft.feet = None
+    draft.note(_SAID_OF_ALL)
+
+
+def _one_alone(talk: Talk, segment: Segment, at: int) -> None:
     """ "The hinds were, one was loose and one was fine", "of the fronts one was sprung": of neither for certain."""
-    segment, pair = talk.segment_at(at), talk.mention_ending(at)
-    if segment is not None:
-        _graded_alone(talk, segment, at)
-        _lost_alone(talk, segment, at)
-    if segment is None or (segment.start != at and (pair is None or pair.get("feet") not in _PAIRS)):
+    pair = talk.mention_ending(at)
+    if segment.start != at and (pair is None or pair.get("feet") not in _PAIRS):
         return
     told = [d for d in segment.kept if d.slot in ("shoe_state", "finding") and len(d.feet or ()) > 1]
     for draft in [d for d in told if 0 < d.start - at <= _LOST]:
-        draft.feet = None
-        draft.note(_SAID_OF_ALL)
+        _of_neither(draft)
         talk.unread.append((at, draft.end, _NOT_WHICH))
 
 
@@ -200,8 +204,7 @@ def _one_and_the_other(talk: Talk, at: int) -> None:
         return
     told = [d for s in talk.segments for d in s.kept if begins <= d.start < last and len(d.feet or ()) > 1]
     for draft in told:
-        draft.feet = None
-        draft.note(_SAID_OF_ALL)
+        _of_neither(draft)
         if draft.start == at:  # no size, and no inch
             draft.drop(_SAID_OF_ALL)
     if told:
@@ -213,8 +216,7 @@ def _lost_alone(talk: Talk, segment: Segment, at: int) -> None:
     if talk.words[at + 1 : at + 2] not in ([","], ["."], []):
         return
     for draft in [d for d in segment.kept if d.slot == "shoe_state" and d.end == at and len(d.feet or ()) > 1]:
-        draft.feet = None
-        draft.note(_SAID_OF_ALL)
+        _of_neither(draft)
         talk.unread.append((draft.start, at + 1, _NOT_WHICH))
 
 

@@ -16,8 +16,9 @@ from pipeline.hearing.weights import weights_folder
 from pipeline.vocabulary import load_vocabulary
 from tests.bench.adapter import __main__ as bench
 from tests.bench.adapter import windows
+from tests.bench.adapter.disturbing import faster
 from tests.bench.adapter.prompts import Prompts
-from tests.bench.adapter.saying import joined, lowered, path_of, pieces, say, trimmed
+from tests.bench.adapter.saying import joined, path_of, pieces, say, trimmed
 from tests.bench.adapter.voices import HELD_VOICES, TURNED, Reading, every_voice, held_out, learnt_from, readings
 from tests.bench.adapter.windows import GENERAL, GENERATED, MEMO, NAMES, Window
 from tests.bench.hearing.conditions import read_wav, seconds_of
@@ -197,8 +198,8 @@ def test_a_low_reading_is_spoken_faster_and_drawn_out(tmp_path: Path) -> None:
     low = Reading(window("One."), "af_sky", 1.0, depth=0.8)
     assert [part.speed for part in pieces(low, tmp_path)] == [1.25]
     tone = np.sin(2 * np.pi * 200 * np.arange(RATE) / RATE)
-    assert lowered(tone, 1.0) is tone
-    slow = lowered(tone, 0.8)
+    assert faster(tone, 1.0) == pytest.approx(tone)
+    slow = faster(tone, 0.8)
     assert len(slow) == pytest.approx(RATE / 0.8, abs=2)
     assert int(np.abs(np.fft.rfft(slow[:RATE])).argmax()) == 160  # hertz: a second of sound
     (tmp_path / "say.py").write_text(SAYING, encoding="utf-8")

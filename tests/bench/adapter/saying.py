@@ -9,6 +9,7 @@ from pathlib import Path
 
 import numpy as np
 
+from tests.bench.adapter.disturbing import faster
 from tests.bench.adapter.voices import Reading
 from tests.bench.hearing.conditions import read_wav, write_wav
 from tests.bench.hearing.noises import RATE, Sound
@@ -50,7 +51,7 @@ def _say_some(some: Sequence[Reading], sound: Path, voices: Path) -> None:
     parts = {reading: list(pieces(reading, sound)) for reading in some}
     speak([piece for pieces_of in parts.values() for piece in pieces_of], voices)
     for reading, spoken in parts.items():
-        said = [lowered(read_wav(piece.path), reading.depth) for piece in spoken]
+        said = [faster(read_wav(piece.path), reading.depth) for piece in spoken]
         whole = joined(said, random.Random(f"pauses {reading.key}"))
         write_wav(path_of(reading, sound), whole, RATE)
         for piece in spoken:
@@ -68,14 +69,6 @@ def pieces(reading: Reading, sound: Path) -> Iterator[Spoken]:
         voice = reading.voice + BRITISH if reading.british else reading.voice
         yield Spoken(" ".join(left[:count]), voice, path, reading.speed / reading.depth)
         left, number = left[count:], number + 1
-
-
-def lowered(sound: Sound, depth: float) -> Sound:
-    """The sound drawn out, so that it lies ``depth`` times as high; what was spoken so much faster is as fast again."""
-    if depth == 1.0:
-        return sound
-    places = np.arange(0, len(sound) - 1, depth)
-    return np.asarray(np.interp(places, np.arange(len(sound)), sound))
 
 
 def joined(parts: Sequence[Sound], drawn: random.Random) -> Sound:
