@@ -22,6 +22,9 @@ IN_ORDER = "foot: in the order said"
 _SLOTS = frozenset({*ANGLES, *LENGTHS, "shoe_size", "nails", "nail_size"})
 _BETWEEN = frozenset({",", "and", "then"})
 _AGAIN = Sayings("same order", "that order", "respectively", "in order")
+_COUNTED = frozenset({"nails", "shoe_size"})
+_OF_A_FOOT, _LEAST_NAILS = _SLOTS - {"nail_size"}, 5
+_SEVERAL = frozenset({*PAIRS, "all"})
 _MM = {"inch": Fraction(254, 10), "mm": Fraction(1), "cm": Fraction(10)}
 _BACK_WORDS = frozenset({"back", "hind", "rear"})
 _SHORT = _BACK_WORDS | {"other"}
@@ -84,6 +87,7 @@ def draft_in_order(talk: Talk) -> None:
                 _add(sentence, row, number, head, (foot,))
         elif len(row) >= _TWO and not named:
             _deal_ends(talk, sentence, row, head)
+            _deal_pair(talk, sentence, row, head)
         order = named or _told_one_by_one(sentence) or _named_in_turn(sentence) or order
 
 
@@ -129,6 +133,34 @@ def _deal_ends(talk: Talk, sentence: list[Segment], row: list[Mention], head: st
     )
     for number, end in zip(row, ends, strict=True):
         _add(sentence, row, number, slot, _ENDS[end])
+
+
+def _deal_pair(talk: Talk, sentence: list[Segment], row: list[Mention], head: str | None) -> None:
+    """ "Fronts, six and seven nails", "toe angles in front 50 and 52": the left's and the right's; whose is asked.
+
+    Four and three nails may be those of the two sides of one foot.
+    """
+    first, second = row[0].number, row[-1].number
+    if first is None or second is None or row[0].dropped or len(row) != _TWO or head not in _OF_A_FOOT:
+        return
+    least = _LEAST_NAILS if head == "nails" else 0  # "an inch and a half" is one length
+    if head in _COUNTED and "and" not in talk.words[row[0].end : row[1].start]:
+        return  # "size five, six nails"
+    if first.plural or second.plural or first.value == second.value or min(first.value, second.value) < least:
+        return
+    if head in LENGTHS and second.value < 1:
+        return
+    own = [m for s in sentence for m in s.having("feet")]
+    before = [m for s in talk.segments if s.horse == sentence[0].horse for m in s.having("feet") if m.end <= row[0].start]
+    names = {str(m.get("feet")) for m in own or before[-1:]}
+    if len(names) != 1 or not names <= _SEVERAL or talk.mention_starting(row[1].end) in own:
+        return
+    talk.unread.append((row[0].start, row[1].end, "a number for each foot, but not which is whose"))
+    pair = PAIRS.get(names.pop())
+    for number, side in zip(row, "LR", strict=True):
+        number.dropped = True
+        if pair is not None:
+            _add(sentence, row, number, str(head), (side + pair,))
 
 
 def _ends_said(talk: Talk, pair: Mention) -> list[str]:
@@ -248,9 +280,11 @@ def _row(talk: Talk, sentence: list[Segment]) -> list[Mention]:
     if len(numbers) < _TWO:
         return numbers
     runs: list[list[Mention]] = []
-    between = _BETWEEN_NAILS if talk.tells(_AGAIN) and _again(talk, sentence) else _BETWEEN_NUMBERS
+    again = talk.tells(_AGAIN) and _again(talk, sentence)
     for number in numbers:
-        if runs and set(talk.words[runs[-1][-1].end : number.start]) <= between:
+        gap = set(talk.words[runs[-1][-1].end : number.start]) if runs else set()
+        nails = again or ("and" in gap and number.number is not None and not number.number.plural)
+        if runs and gap <= (_BETWEEN_NAILS if nails else _BETWEEN_NUMBERS):
             runs[-1].append(number)
         else:
             runs.append([number])

@@ -57,7 +57,7 @@ def not_understood(transcript: Transcript, talk: Talk, sentences: list[list[Segm
 
 
 def _flag(transcript: Transcript, talk: Talk, segment: Segment, start: int, end: int, reason: str) -> Flag:
-    return _flagged(transcript, talk, segment.start, segment.end, reason)
+    return _flagged(transcript, talk, min(start, segment.start), max(end, segment.end), reason)
 
 
 def _flagged(transcript: Transcript, talk: Talk, start: int, end: int, reason: str) -> Flag:

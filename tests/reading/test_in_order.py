@@ -298,3 +298,36 @@ def test_which_foot_has_which_size_is_asked(read: Read, said: str, facts: list[s
 def test_no_size_is_asked_about(read: Read, said: str) -> None:
     (visit,) = read(f"Tally. {said}", "Tally")
     assert not visit.flags
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Fronts reset, six and seven nails.", ["LF nails 6", "LF+RF work reset", "RF nails 7"]),
+        ("Reset the hinds. Six and seven nails.", ["LH nails 6", "LH+RH work reset", "RH nails 7"]),
+        ("Hinds, six nails and seven nails.", ["LH nails 6", "RH nails 7"]),
+        ("Toe angles in front 50 and 52.", ["LF toe_angle 50", "RF toe_angle 52"]),
+        ("Toe lengths 80 and 82 mil, both fores.", ["LF toe_length 80", "RF toe_length 82"]),
+        ("Fronts sizes one and two.", ["LF shoe_size 1", "RF shoe_size 2"]),
+        ("Reset all four, six and seven nails.", ["LF+RF+LH+RH work reset"]),
+    ],
+)
+def test_a_number_for_each_of_a_pair_is_asked(read: Read, said: str, facts: list[str]) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == facts
+    assert [flag.reason for flag in visit.flags] == ["Heard a number for each foot, but not which is whose."]
+
+
+@pytest.mark.parametrize(
+    ("said", "facts"),
+    [
+        ("Fronts, nails four and three.", ["LF+RF nails 4"]),  # of the two sides of a foot, or misheard
+        ("Reset the fronts, size one and six nails.", ["LF+RF nails 6", "LF+RF shoe_size 1", "LF+RF work reset"]),
+        ("Heel height an inch and a half on both fronts.", ["LF+RF heel_height 38.1"]),
+        ("Fronts, six and six nails.", ["LF+RF nails 6"]),
+    ],
+)
+def test_two_numbers_of_one_pair(read: Read, said: str, facts: list[str]) -> None:
+    (visit,) = read(f"Tally. {said}", "Tally")
+    assert told(visit) == facts
+    assert not [flag for flag in visit.flags if "each foot" in flag.reason]
