@@ -13,8 +13,15 @@ from collections.abc import Iterator, Sequence
 _COUNT = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|\d+)"
 _COUNTED = r"(?:nails?|weeks?|degrees?|inch|inches|mil|mill|a side|aside|apiece|each|in each|of|out of)\b"
 _END = r"(?=[.,?!;:]|$)"
+# "Staying off for now", "left for the vet", "right for him": no foot.
+_FOR_WHAT = (
+    rf"(?:{_COUNT}|now|good|ever|the|an?|this|that|these|them|today|tonight|tomorrow|next|him|her|it|me|us|you|my|his|their"
+    r"|another|about|some|most|all|as|at|winter|summer|spring|weeks|months)\b"
+)
 _ROWS = (
-    (rf"\b(?:near|off|left|right) (four|for|4|full)\b(?! {_COUNTED})", "fore"),
+    (rf"\b(?:near|off|left|right) (four|4|full)\b(?! {_COUNTED}| (?:now|good)\b)", "fore"),
+    (rf"\bnear (for)\b(?! {_COUNTED})", "fore"),
+    (rf"\b(?:off|left|right) (for)\b(?! {_COUNTED}| {_FOR_WHAT})", "fore"),
     (rf"\b(?:either|neither) (four|for|4){_END}", "fore"),
     (r"\b(off-four|off-for|off-4)\b", "off fore"),
     (r"\b(?:near|off)-(four|for)\b", "fore"),
@@ -31,6 +38,18 @@ _ROWS = (
     (r"\b(poor|pore|paw|four|for) in(?= (?:sole )?pads?\b)", "pour"),
     (r"\b(?:hoof|foot) (with)(?=,? (?:is |of )?(?:a hundred|\d\d|one hundred))", "width"),
     (r"\b(?:flat|thin) (sold|sole)(?= (?:on|in|all|behind)\b)", "soled"),
+    (r"\b(?:flat|thin) (sold)(?= (?:and|with|as)\b|[.,?!;:]|$)", "soled"),
+    (r"\bdropped (solars|solers)\b", "soles"),
+    (r"\b(she had|she'd)(?= heels (?:in|on) (?:both|the|all|his|her)\b)", "sheared"),
+    (
+        r"(?:^|[.,?!;:] )(you)"
+        r"(?= (?:all round|all around|in front|behind|both (?:fores|fronts|hinds)|shoes|set|plain|steel)\b)",
+        "new",
+    ),
+    (r"\b(next of|next are|next is|necks are|necks of)(?= (?:zero|one|two|three|four|five|[0-5])\b)", "neck's a"),
+    (rf"\b(condition's got|conditions got)(?= {_COUNT})", "condition score"),
+    (r"\b(?:came|come|comes) out (shod)(?= (?:in|on|behind)\b)", "short"),
+    (r"\b(?:going|moving|stepping|bit|touch) (shod)(?= (?:again|on (?:the|it|his|her|one))\b)", "short"),
     (r"(?:^|\W)(i dined|i'd dine|high dine|i dine|high done|eye dine|i done)(?= (?:in|on|into)\b)", "iodine"),
     (rf"\b(?:at the|and the) (dough|door|doe|tow){_END}", "toe"),
     (r"\b(he'll|heal|hill)(?= (?:angles?|height|heights)\b)", "heel"),

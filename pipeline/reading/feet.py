@@ -43,6 +43,7 @@ from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
 _WORDED = frozenset({"work", "shoe_type", "shoe_material"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
+_OPENER = 3  # words: "right then lads, …"
 _BEHIND_ASIDE = 2
 _SAYING = frozenset({"agree", "says", "said", "reckons", "reckon", "thinks", "think", "suppose", "guess", "called"})
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
@@ -336,7 +337,8 @@ def _from_list(
         if talk.words[draft.start].endswith("ed") and sentence[position].having("times", "history"):
             return None  # "she foundered in the fall, and growth rings on all four"
         alike = hand is not None and listed_alike(talk, sentence[position], later, found[0], draft)
-        if not (alike or wears(talk, draft) or _may_distribute(sentence[position], later, found, hand, draft)):
+        leads = all(s.end - s.start <= _OPENER and not s.drafts for s in sentence[:position])
+        if not (alike or wears(talk, draft) or _may_distribute(sentence[position], later, found, hand, draft, leads)):
             return None
         return united(sentence, later, groups, draft)
     return None
@@ -358,14 +360,16 @@ def _foot_behind(talk: Talk, sentence: list[Segment], position: int, groups: dic
     return groups[following.index][0].feet if first_draft < first_foot else None
 
 
-def _may_distribute(first: Segment, later: Segment, found: list[FootGroup], hand: Feet | None, draft: Draft) -> bool:
+def _may_distribute(
+    first: Segment, later: Segment, found: list[FootGroup], hand: Feet | None, draft: Draft, leads: bool
+) -> bool:
     trailing = min(d.start for d in later.drafts) < found[0].start
     set_up = draft.slot in SETUP_SLOTS and later.joined_by("and") and len(found[0].feet) > 1
     if not trailing or of_itself(draft, later) or (found[0].anaphor and not set_up):
         return False  # "wide webs and leather pads on the pair of them"
     if draft.slot in SETUP_SLOTS and all(d.slot in SETUP_SLOTS for d in later.drafts):
-        if first.joined_by("start") and first.end - first.start == draft.end - draft.start and draft.slot != "work":
-            return True  # "steel, new ones all four feet": a bare word that leads
+        if leads and first.end - first.start == draft.end - draft.start and draft.slot != "work":
+            return True  # "steel, new ones all four feet", "right so, rims, new both fores": a bare word that leads
         return not any(d.slot == "work" for d in later.drafts)
     if later.own_clause or ((first.past or first.present) and not in_one_breath(first, later, draft)):
         return False

@@ -151,8 +151,8 @@ def _deal_pair(talk: Talk, sentence: list[Segment], row: list[Mention], head: st
     if head in LENGTHS and second.value < 1:
         return
     own = [m for s in sentence for m in s.having("feet")]
-    before = [m for s in talk.segments if s.horse == sentence[0].horse for m in s.having("feet") if m.end <= row[0].start]
-    names = {str(m.get("feet")) for m in own or before[-1:]}
+    told = [m for s in talk.segments if s.horse == sentence[0].horse for m in s.having("feet")]
+    names = {str(m.get("feet")) for m in own or [m for m in told if m.end <= row[0].start][-1:]}
     if len(names) != 1 or not names <= _SEVERAL or talk.mention_starting(row[1].end) in own:
         return
     talk.unread.append((row[0].start, row[1].end, "a number for each foot, but not which is whose"))

@@ -76,3 +76,14 @@ test_two_findings_of_one_verb = reads(
         ("There is no thrush and a corn in the left front.", ["- finding thrush absent", "LF finding corn"]),
     ]
 )
+
+test_an_opening_word_is_no_foot = reads(
+    [
+        (
+            f"Ringbone in the off fore. {opening}, rocker toes, new both fores, size one.",
+            ["LF+RF shoe_size 1", "LF+RF shoe_type rocker_toe", "LF+RF work new_shoe", "RF finding ringbone"],
+        )
+        for opening in ("Right", "Right so", "Right then", "Well", "Right then lads")
+    ],
+    "Tally. {}",
+)

@@ -266,17 +266,15 @@ test_what_they_are_behind_the_nails = reads(
 
 
 @pytest.mark.parametrize(
-    ("text", "second"),
+    ("text", "asked"),
     [
-        ("Angles in front, fifty and fifty two.", "fifty two"),
         ("Toe angles fifty and fifty two in front.", "fifty two in front"),
-        ("Toe length behind eighty and eighty two.", "eighty two"),
+        ("Heel angles on the hinds 50 and 52, toe lengths 78 and 80.", "80"),
     ],
 )
-def test_two_measures_of_a_pair_are_asked_about(read: Read, text: str, second: str) -> None:
+def test_a_second_measure_is_asked_about(read: Read, text: str, asked: str) -> None:
     (visit,) = read(f"Tally. {text}", *NAMES)
-    (flag,) = visit.flags
-    assert (flag.reason, flag.quote) == ("Heard a number that could not be placed.", second)
+    assert ("Heard a number that could not be placed.", asked) in [(f.reason, f.quote) for f in visit.flags]
 
 
 @pytest.mark.parametrize(

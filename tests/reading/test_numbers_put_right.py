@@ -319,3 +319,17 @@ test_a_pause_behind_and = reads(
     ],
     "Tally. {}",
 )
+
+test_said_again_behind_a_stop = reads(
+    [
+        ("Six nails left front. Seven I mean.", ["LF nails 7"]),
+        ("Six nails left front. Seven, I should say.", ["LF nails 7"]),
+        ("Toe angle on the left front is fifty. Fifty-one I mean, and the right front's fifty-two.",
+         ["LF toe_angle 51", "RF toe_angle 52"]),
+        ("Left front a corn. Right front I mean.", ["RF finding corn"]),
+        ("Left front a corn. Bruise I mean.", ["LF finding bruise"]),
+        ("Reset the fronts. Hinds I should say are long toed.", ["LF+RF work reset", "LH+RH finding long_toe"]),
+        ("Left hind, six nails. Right hind I mean to leave bare.", ["LH nails 6"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
