@@ -16,7 +16,7 @@ _END = r"(?=[.,?!;:]|$)"
 # "Staying off for now", "left for the vet", "right for him": no foot.
 _FOR_WHAT = (
     rf"(?:{_COUNT}|now|good|ever|the|an?|this|that|these|them|today|tonight|tomorrow|next|him|her|it|me|us|you|my|his|their"
-    r"|another|about|some|most|all|as|at|winter|summer|spring|weeks|months)\b"
+    r"|another|about|some|most|all|as(?! well)|at|winter|summer|spring|weeks|months)\b"
 )
 _ROWS = (
     (rf"\b(?:near|off|left|right) (four|4|full)\b(?! {_COUNTED}| (?:now|good)\b)", "fore"),
@@ -46,10 +46,14 @@ _ROWS = (
         r"(?= (?:all round|all around|in front|behind|both (?:fores|fronts|hinds)|shoes|set|plain|steel)\b)",
         "new",
     ),
-    (r"\b(next of|next are|next is|necks are|necks of)(?= (?:zero|one|two|three|four|five|[0-5])\b)", "neck's a"),
+    (
+        r"\b(next of|next are|next is|necks are|necks of)"
+        r"(?= (?:zero|one|two|three|four|five|[0-5])(?:[.,?!;:]|$| last\b))",
+        "neck's a",
+    ),
     (rf"\b(condition's got|conditions got)(?= {_COUNT})", "condition score"),
     (r"\b(?:came|come|comes) out (shod)(?= (?:in|on|behind)\b)", "short"),
-    (r"\b(?:going|moving|stepping|bit|touch) (shod)(?= (?:again|on (?:the|it|his|her|one))\b)", "short"),
+    (r"\b(?:moving|stepping|bit|touch) (shod)(?= (?:again|on (?:the|it|his|her|one))\b)", "short"),
     (r"(?:^|\W)(i dined|i'd dine|high dine|i dine|high done|eye dine|i done)(?= (?:in|on|into)\b)", "iodine"),
     (rf"\b(?:at the|and the) (dough|door|doe|tow){_END}", "toe"),
     (r"\b(he'll|heal|hill)(?= (?:angles?|height|heights)\b)", "heel"),
