@@ -70,6 +70,7 @@ def _is_side(talk: Talk, index: int) -> bool:
     near = word == "near" and after not in _NEAR_AFTER
     determined = (before in _OWNED and not near) or (before in _BARE_BEFORE and word in ("left", "right"))
     now = after == "now" and before in _OWNED  # not "in right now"
+    now = now or (after == "that" and before == "the")  # "it's the right that has the bruise"
     return (determined and (after in _BARE_AFTER or now or _state_behind(talk, index))) or led
 
 

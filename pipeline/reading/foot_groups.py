@@ -20,6 +20,7 @@ SETUP_SLOTS = frozenset({
 })  # fmt: skip
 _PAIR = 2
 _MEASURED = frozenset({*ANGLES, *LENGTHS})
+_LED_TO_FOOT = frozenset({"the", "in", "on", "his", "her", "its", "of"})
 _OTHERS = {"other_three": 1, "other_two": 2}  # how many feet they are not
 _NONE = frozenset({"none", "n't", "not", "nothing", "clean", "clear", "free", "never", "no"})
 _HANDLING = frozenset({"picked", "pick", "lifted", "lift", "near", "handled", "up"})
@@ -103,7 +104,8 @@ def groups_of(
         anaphor = name in ("in_hand", "pair_in_hand")
         found.append(FootGroup(mention.start, mention.end, feet, anaphor))
         found += _where_left_out(talk, segment, mention)
-        if segment.drafts or name not in ("other_three", "other_two"):
+        other = (named or len(found) > 1) and _not_this(talk, mention)
+        if (segment.drafts or name not in ("other_three", "other_two")) and not other:
             hand = feet
     if not found and named and talk.left_out and _of_the_one_left_out(talk, segment):
         found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
@@ -116,6 +118,14 @@ def groups_of(
             found = [FootGroup(draft.start, draft.end, feet)]
             hand = feet
     return found, hand
+
+
+def _not_this(talk: Talk, foot: Mention) -> bool:
+    """ "A corn in the right front, not the left. Testers strong.": the talk stays with the foot that has it."""
+    at = foot.start
+    while talk.words[at - 1] in _LED_TO_FOOT:
+        at -= 1
+    return talk.words[at - 1] == "not" and talk.words[foot.end : foot.end + 1] != ["either"]
 
 
 def _by_what_was_done(talk: Talk, segment: Segment, mention: Mention, working: bool) -> Feet | None:

@@ -39,6 +39,7 @@ _ON_TO = _SMALL | {"to", "down", "up", "back", "and", "in", "at", "on", ",", "it
 _ON = frozenset({"down", "up", "back"})
 _LEAD = 6  # tokens from the word for the change to "from"
 _SIZES_BACK = 4  # tokens from "up" to its "half a size"
+_STEEPEST = 10  # degrees of a wedge; common practice, no source
 _REACH = 9  # tokens from the one number to the other
 _SHOD = ("work", "shoe_types", "shoe_materials")
 _MORE_OR_LESS = {"fewer": -1, "less": -1, "more": 1, "extra": 1}
@@ -75,6 +76,8 @@ class MovedNumbers(BodyNumbers):
         if not self._add(segment, slot, counted_value(slot, now, own or unit), behind):
             return True
         segment.drafts[-1].status = Status.PRESENT
+        if slot == "wedge":
+            self._add(segment, "pad", "wedge", behind)
         if any(m.get("times") == "history" for m in self._talk.starting_in(mention.end, behind.start)):
             segment.drafts[-1].note(AS_IT_IS)  # "from a seven in the spring to a five"
         return True
@@ -214,10 +217,12 @@ class MovedNumbers(BodyNumbers):
 
     def _light(self, mention: Mention) -> bool:
         timed = mention.number is not None and (self._is_time(mention) or self._long_ago(mention))
-        return timed or mention.is_any(("units", "times", "fillers"))
+        return timed or mention.is_any(("units", "times", "fillers")) or mention.get("pads") == "wedge"
 
     def _slot_moved(self, segment: Segment, mention: Mention) -> str | None:
         """What went from the one to the other: the measure word of the sentence, or what the horse is shod with."""
+        if self._unit(mention)[0] == "degree" and mention.number is not None and mention.number.value <= _STEEPEST:
+            return "wedge"  # "went from a three degree to a two": no foot has such an angle
         sentence = [m for s in self._sentence(segment) for m in s.mentions if m.start < mention.start]
         heads = [str(m.get("measures")) for m in sentence if m.get("measures") in (*_MEASURED, "grade")]
         slot = heads[-1] if heads else None

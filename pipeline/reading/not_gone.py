@@ -17,6 +17,7 @@ _HEALED = frozenset(
     | {"shift", "shifted", "better", "away", "right"}
 )
 _HOPED = _HEALED | {"finished", "sorted"}
+_THOUGHT_SO = _HOPED | {",", "up", "out"}
 _IT = frozenset({"it", "that", "they", "this"})
 _IS = frozenset({"is", "was", "has", "had", "did", "does", "are", "were", "have", "'s", "'ve", "'d"})
 _NOT = frozenset({"n't", "not"})
@@ -86,6 +87,8 @@ def _says_so(talk: Talk, at: int) -> bool:
         return bool(there) and not named and "no" not in talk.words[max(0, at - _SOME_WITHIN) : at]
     if words[:1] and words[0] in _NOT and words[1:2] and words[1] in _HEALED - {"right", "better", "go", "clear"}:
         return words[2:3] not in _ANEW
+    if words[:1] and words[0] in _NOT and talk.words[at - 1] in _IS and talk.words[at - 2] in _THOUGHT_SO:
+        return words[1:2] == [] or words[1] in _CLOSED  # "the crack, which I thought was gone, isn't"
     if words[:1] and words[0] in _IT and words[1:2] == ["never"]:
         return words[2:3] in (["did"], ["has"], ["cleared"], ["healed"], ["went"])
     if len(words) > 2 and words[0] in _IT and words[1] in _IS and words[2] in _NOT:

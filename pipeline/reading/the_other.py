@@ -72,8 +72,9 @@ def _found_behind(talk: Talk, at: int, end: int) -> bool:
     number = talk.mention_starting(said)
     if number is not None and number.number is not None and not number.number.article:
         return _counted(talk, at, number)
-    if said == end:  # nothing parts them: "the other corn", but "the other as well"
-        return any(talk.having(name) and _starts(talk, end, (name,)) for name in _ALIKE)
+    if said == end:  # nothing parts them: "the other corn", but "the other as well", "the other a plain one"
+        own = talk.words[end : end + 1] in (["a"], ["an"]) and _starts(talk, end + 1, _TOLD_OF_A_FOOT)
+        return own or any(talk.having(name) and _starts(talk, end, (name,)) for name in _ALIKE)
     while said < len(talk.words) and talk.words[said] in _LEADING_IN and not _starts(talk, said, _TOLD_OF_A_FOOT):
         said += 1
     return _starts(talk, said, _TOLD_OF_A_FOOT)

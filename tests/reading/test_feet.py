@@ -160,3 +160,42 @@ test_it_is_the_one_shoe = reads(
     ],
     "Tansy. {}",
 )
+
+test_the_foot_that_is_denied_is_not_in_hand = reads(
+    [
+        ("The sore one is the right front, not the left front. Testers strong at the toe.", ["RF tester strong @toe"]),
+        (
+            "Corn in the right front, not the left. Testers strong.",
+            ["LF finding corn absent", "RF finding corn", "RF tester strong"],
+        ),
+        (
+            "It's the off fore and not the near fore. Drained an abscess at the toe.",
+            ["RF finding abscess @toe", "RF treatment drained"],
+        ),
+        (
+            "Thrush in the near fore, not the off fore, the near hind. Iodine on it.",
+            ["LF+LH finding thrush", "LH treatment iodine", "RF finding thrush absent"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+test_the_other_a_plain_one = reads(
+    [
+        ("Near fore got a bar shoe, the other a plain one.", ["LF shoe_type bar", "RF shoe_type plain"]),
+        (
+            "Corn in the near fore. That one got a bar shoe, the other one a plain one.",
+            ["LF finding corn", "LF shoe_type bar", "RF shoe_type plain"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+test_the_right_that_has_it = reads(
+    [
+        ("Left front's fine, it's the right that's got the bruise.", ["RF finding bruise"]),
+        ("Trimmed the hinds. It was the left that had the thrush last time.",
+         ["LH finding thrush history", "LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip

@@ -158,3 +158,14 @@ test_the_angle_behind_a_length = reads(
     ],
     "Tally. Toe angle fifty three near fore. Toe length ninety near fore. {}",
 )
+
+test_degrees_of_a_wedge_moved = reads(
+    [
+        (
+            f"{said}.",
+            ["LF+RF pad wedge", "LF+RF wedge 2", "LF+RF wedge 3 history"],
+        )
+        for said in ("Went from a three degree to a two on the fronts", "Fronts, from three degrees down to two")
+    ],
+    "Tally. {}",
+)

@@ -5,6 +5,13 @@ from __future__ import annotations
 from tests.reading.conftest import reads
 
 CASES = [
+    ("Tally. The crack in the right front, which I thought was gone, isn't.", ["RF finding crack"]),
+    ("Tally. The corn that I said was gone isn't, right front.", ["RF finding corn"]),
+    ("Tally. The thrush in the left hind, which was meant to be cleared up, hasn't.", ["LH finding thrush"]),
+    ("Tally. The crack in the right front has grown half way out.", ["RF finding crack"]),
+    ("Tally. The seedy toe in the near fore is two thirds grown out.", ["LF finding white_line_disease"]),
+    ("Tally. The abscess in the off hind has all but dried up.", ["RH finding abscess"]),
+    ("Tally. The quarter crack in the left hind has grown out.", ["LH finding crack resolved @quarter"]),
     (
         "Tally. Canker in the right hind, I'd marked it gone, and it isn't, it's there yet, in the frog, mild.",
         ["RH finding canker @frog ~mild"],
