@@ -69,7 +69,8 @@ def sentences_by(typed: Iterable[PastReading], heard: Iterable[HeardReading]) ->
     for other in heard:
         take = other.take
         where = places_in(take, reader)
-        found += sentences_of("heard", take.gold, other.visits, take.transcript.text, where, take.voice)
+        name = f"{take.voice} {take.condition}"
+        found += sentences_of("heard", take.gold, other.visits, take.transcript.text, where, name, other.fresh)
     return found
 
 

@@ -44,10 +44,17 @@ class ReadSentence:
     kind: str
     signs: dict[str, float]
     missed: bool
+    fresh: bool = True  # heard by an ear and read by a reader of today that did not know the memo
 
 
 def sentences_of(
-    kind: str, gold: dict[str, Any], visits: Sequence[Visit], text: str, where: Places, voice: str = ""
+    kind: str,
+    gold: dict[str, Any],
+    visits: Sequence[Visit],
+    text: str,
+    where: Places,
+    take: str = "",
+    fresh: bool = True,
 ) -> Iterator[ReadSentence]:
     """Every sentence of one memo; ``where`` tells where the words of a gold fact stand, of which the first counts."""
     around = Surroundings(text)
@@ -55,7 +62,7 @@ def sentences_of(
     missed = {around.sentence_of(around.place(spans[0])[0])[0] for spans in places if spans and around.tokens}
     for sentence in sentences(around, [fact for visit in visits for fact in visit.facts]):
         yield ReadSentence(
-            gold["id"], f"{gold['id']} {voice}", kind, signs_of(around, sentence), sentence.first in missed
+            gold["id"], f"{gold['id']} {take}", kind, signs_of(around, sentence), sentence.first in missed, fresh
         )
 
 
@@ -97,11 +104,11 @@ def chances_left_out(found: Sequence[ReadSentence]) -> Array:
 
 
 def levels_of(found: Sequence[ReadSentence], chances: Sequence[float] | Array) -> dict[str, dict[Care, float]]:
-    """By kind of memo the chance above which each level of care flags, as many a memo as ``FLAGS`` says."""
+    """By kind of memo the chance above which each level of care flags, as many a fresh memo as ``FLAGS`` says."""
     levels: dict[str, dict[Care, float]] = {}
     for kind, wanted in FLAGS.items():
-        own = np.sort([c for c, one in zip(chances, found, strict=True) if one.kind == kind])[::-1]
-        takes = len({one.take for one in found if one.kind == kind})
+        own = np.sort([c for c, one in zip(chances, found, strict=True) if one.kind == kind and one.fresh])[::-1]
+        takes = len({one.take for one in found if one.kind == kind and one.fresh})
         levels[kind] = {
             care: round(float(own[min(int(flags * takes), len(own) - 1)]), 4) for care, flags in wanted.items()
         }
