@@ -5,7 +5,8 @@ from __future__ import annotations
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
-from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.to_be_then import GETTING, when_ready
 
 ANY_SIGN = Sayings(
     "any", "the least", "the slightest", "the first sign", "slightest", "one sign", "a sign", "a hint of",
@@ -16,15 +17,18 @@ _BARE = frozenset({"he", "she", "gets", "goes", "any"})
 _TO_GET = frozenset({"gets", "get", "goes", "go", "comes", "come"})
 _AGREE = frozenset({"agrees", "agree", "agreed", "okays", "approves", "allows", "recommends", "advises", "prefers"})
 _HAD_FIRST = frozenset({"had", "been", "got", "done", "finished", "learnt", "learned"})
-GETTING = frozenset({"gets", "get", "goes", "go", "takes", "take", "'ll", "will", "can", "could", "needs", "wants"})
 _WHEN, _NOT_DUE = frozenset({"when", "once"}), frozenset({"if", "unless", "whether", "work", "training"})
 _COMING = frozenset({"due", "back", "again"})
+_BACK = frozenset({"back", "next"})  # "when I'm back he gets leather pads"
+_THAT_IS_WHEN = ["that", "'s", "when"]
 
 
 def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:
     """ "Once it dries up she gets a new shoe": the main clause opens with the next subject or foot."""
     feet = [m.start for m in segment.mentions if m.start > cue.end + 1 and m.get("feet")]
-    own = cue.end + 1 + (talk.words[cue.end : cue.end + 1] in _WHOSE)  # "if the owner agrees": the condition's subject
+    own = (
+        cue.end + (talk.words[cue.end - 1] not in _BACK) + (talk.words[cue.end : cue.end + 1] in _WHOSE)
+    )  # "if the owner agrees": the condition's subject
     subjects = [i for i in talk.plays("subject", own, segment.end) if talk.words[i] not in ("that", "there")]
     shoes = [i for i in range(cue.end + 1, segment.end) if talk.words[i : i + 2] in (["the", "shoe"], ["the", "shoes"])]
     return min([*feet, *subjects, *shoes], default=end)
@@ -38,9 +42,17 @@ def _gets(talk: Talk, segment: Segment, cue: Mention) -> int:
     return min(getting, default=segment.end + 1)
 
 
+def conditions_in(talk: Talk, sentence: Sentence, end: int) -> list[tuple[int, int]]:
+    """The conditions of a sentence, where it has words that may open one; not "in five weeks, when he gets bars"."""
+    any_sign = talk.tells(ANY_SIGN) and bool(ANY_SIGN.at(talk.words, sentence[0].start))
+    if not any_sign and "plans" not in sentence.classes and sentence.lacks(_WHEN):
+        return []
+    return [c for c in conditions_of(talk, sentence, end) if not when_due(talk, c[0])]
+
+
 def conditions_of(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[int, int]]:
     """Token ranges of "if …" up to where the main clause starts."""
-    ranges = _any_sign(talk, sentence)
+    ranges = [*_any_sign(talk, sentence), *when_ready(talk, sentence)]
     ends = {end, *(s.end for s in sentence)}
     for segment in sentence:
         for cue in segment.having("plans", "condition"):
@@ -135,12 +147,17 @@ def closed_by(talk: Talk, sentence: list[Segment], position: int, conditions: li
 
 
 def when_due(talk: Talk, at: int) -> bool:
-    """ "Due in five weeks, when the near hind goes back into a plain shoe": a time to come, no condition."""
+    """ "Due in five weeks, when the near hind goes back into a plain shoe": a time to come, no condition.
+
+    So is "I'm back in ten days, that's when the bars go on".
+    """
+    at += 2 * (talk.words[at : at + 3] == _THAT_IS_WHEN)
+    led = at - 2 * (talk.words[max(0, at - 2) : at + 1] == _THAT_IS_WHEN)
     segment = talk.segment_at(at) if talk.words[at] == "when" else None
     if segment is None or segment.past or GETTING.isdisjoint(talk.words[at : segment.end]):
         return False
     near = talk.segments[max(0, segment.index - 1) : segment.index + 1]
-    return any(d.slot == "next_visit_weeks" and d.end in (at, at - 1) for s in near for d in s.drafts)
+    return any(d.slot == "next_visit_weeks" and d.end in (led, led - 1) for s in near for d in s.drafts)
 
 
 def due_then(talk: Talk, draft: Draft) -> bool:

@@ -6,12 +6,13 @@ from itertools import pairwise
 
 from pipeline.reading.after_the_event import SEASONS, TO_COME, planned_after, set_for_a_season
 from pipeline.reading.cleft import NEEDED, needed
-from pipeline.reading.conditions import ANY_SIGN, GETTING, closed_by, conditions_of, due_then, keeps_off, when_due
+from pipeline.reading.conditions import closed_by, conditions_in, due_then, keeps_off, when_due
 from pipeline.reading.mentions import Mention
 from pipeline.reading.said_behind import SAID_BEHIND, say_behind
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.to_be_then import GETTING, to_be_then
 from pipeline.reading.tokens import NOT
 from pipeline.reading.treated import TO_DO, to_be_treated
 from pipeline.reading.vet import NOT_NEEDED
@@ -70,8 +71,7 @@ _PLAN_TIMES = frozenset({
 
 def plan(talk: Talk, sentence: Sentence) -> None:
     end, planned = sentence[-1].end, "plans" in sentence.classes
-    asked = planned or (talk.tells(ANY_SIGN) and ANY_SIGN.at(talk.words, sentence[0].start))
-    conditions = [c for c in conditions_of(talk, sentence, end) if not when_due(talk, c[0])] if asked else []
+    conditions = conditions_in(talk, sentence, end)
     plans = _cues(talk, sentence)
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, _today_behind(talk, sentence, stop)) for _, stop in conditions if stop < end]
@@ -115,7 +115,7 @@ def _cues(talk: Talk, sentence: Sentence) -> list[Mention]:
     plans = [m for s in sentence for m in s.having("plans", "before")] if "plans" in sentence.classes else []
     plans = [m for m in plans if not keeps_off(talk, m)]
     plans += [] if sentence.lacks(_NEED) else _feet_in_need(talk, sentence)
-    return plans + ([] if sentence.lacks(NEEDED) else needed(talk, sentence))
+    return plans + ([] if sentence.lacks(NEEDED) else needed(talk, sentence)) + to_be_then(talk, sentence)
 
 
 def _feet_in_need(talk: Talk, sentence: Sentence) -> list[Mention]:

@@ -1,0 +1,117 @@
+"""What is to be at a time to come, or when the horse is ready for it.
+
+The forms are common practice of speech, no source.
+"""
+
+from tests.reading.conftest import reads
+
+test_behind_a_time_to_come = reads(
+    [
+        (
+            "Pulled the fronts and left them off. I'm back in a fortnight, and then it's new heart bars in front.",
+            [
+                "- next_visit_weeks 2 planned",
+                "LF+RF shoe_type heart_bar planned",
+                "LF+RF work new_shoe planned",
+                "LF+RF work removed",
+            ],
+        ),
+        (
+            "Took her front shoes off and left them off. Back in two weeks, then it'll be new egg bars in front.",
+            [
+                "- next_visit_weeks 2 planned",
+                "LF+RF shoe_type egg_bar planned",
+                "LF+RF work new_shoe planned",
+                "LF+RF work removed",
+            ],
+        ),
+        (
+            "Pulled the off fore and left it bare. See him in three weeks, after that it's a new shoe with a full pad.",
+            ["- next_visit_weeks 3 planned", "RF pad full planned", "RF work new_shoe planned", "RF work removed"],
+        ),
+        (
+            "Trimmed all four. Back in six weeks and then it's new shoes in front, size two.",
+            [
+                "- next_visit_weeks 6 planned",
+                "LF+RF shoe_size 2 planned",
+                "LF+RF work new_shoe planned",
+                "LF+RF+LH+RH work trim",
+            ],
+        ),
+        (
+            "Reset in front. See him in six weeks for a trim behind.",
+            ["- next_visit_weeks 6 planned", "LF+RF work reset", "LH+RH work trim planned"],
+        ),
+        (
+            "Trimmed all four. Back in two weeks, then heart bars in front.",
+            ["- next_visit_weeks 2 planned", "LF+RF shoe_type heart_bar planned", "LF+RF+LH+RH work trim"],
+        ),
+        (
+            "Pulled both fronts. I'm back in ten days, that's when the heart bars go on.",
+            ["- next_visit_weeks 1.4 planned", "LF+RF shoe_type heart_bar planned", "LF+RF work removed"],
+        ),
+        # of today
+        ("Reset in front, and then it's a trim behind.", ["LF+RF work reset", "LH+RH work trim"]),
+        ("New shoes in front. Then it's toe clips on both fronts.", ["LF+RF clips toe", "LF+RF work new_shoe"]),
+        (
+            "Six weeks. Then it's thrush in the left hind, iodine on it.",
+            ["- next_visit_weeks 6 planned", "LH finding thrush", "LH treatment iodine"],
+        ),
+        (
+            "Reset in front. Six weeks, then trimmed the hinds.",
+            ["- next_visit_weeks 6 planned", "LF+RF work reset", "LH+RH work trim"],
+        ),
+        (
+            "Six weeks, and then it's steel behind but today I just trimmed them.",
+            ["- next_visit_weeks 6 planned", "LH+RH shoe_material steel planned", "LH+RH work trim"],
+        ),
+        (
+            "Back in six weeks. New egg bars in front, and then it's a full pad under each.",
+            ["- next_visit_weeks 6 planned", "LF+RF pad full", "LF+RF shoe_type egg_bar", "LF+RF work new_shoe"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+test_when_he_is_ready = reads(
+    [
+        (
+            "Shoe's off the left hind and staying off. When he dries up he gets a new shoe on there with a full pad.",
+            ["LH pad full planned", "LH work new_shoe planned", "LH work removed"],
+        ),
+        (
+            "Shoe's off, near fore, and it stays off. He gets a new shoe and a full pad when he dries up.",
+            ["LF pad full planned", "LF work new_shoe planned", "LF work removed"],
+        ),
+        (
+            "Left front barefoot. When he grows some heel, he gets wedge pads in front.",
+            ["LF work trim", "LF+RF pad wedge planned"],
+        ),
+        (
+            "Trimmed all four. She goes into rim shoes when she starts work.",
+            ["LF+RF+LH+RH shoe_type rim planned", "LF+RF+LH+RH work trim"],
+        ),
+        (
+            "Reset in front. When she settles the off fore gets a heart bar.",
+            ["LF+RF work reset", "RF shoe_type heart_bar planned"],
+        ),
+        (
+            "Reset all round. Soon as the ground hardens we go to steel in front.",
+            ["LF+RF shoe_material steel planned", "LF+RF+LH+RH work reset"],
+        ),
+        (
+            "Reset in front. When I'm back he gets leather pads in front.",
+            ["LF+RF pad leather planned", "LF+RF work reset"],
+        ),
+        # of today, or of every day
+        ("When he gets excited he forges.", ["- gait forge"]),
+        ("When I trim him he gets fidgety. Trimmed all four.", ["- manner fidgety", "LF+RF+LH+RH work trim"]),
+        ("Lost the near fore when he got cast. New shoe on it.", ["LF shoe_state lost", "LF work new_shoe"]),
+        (
+            "When I pulled the shoe the corn drained, left front, new shoe on.",
+            ["LF finding corn", "LF treatment drained", "LF work new_shoe"],
+        ),
+        ("Once he's shod he's sound. Reset in front, plain.", ["LF+RF shoe_type plain", "LF+RF work reset"]),
+    ],
+    "Tally. {}",
+)
