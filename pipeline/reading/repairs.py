@@ -23,12 +23,12 @@ from pipeline.reading.exchanges import (
     swap,
     window,
 )
-from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.misnamed import on_another_day, other_named, said_of_all
 from pipeline.reading.not_that import not_that, not_the_same, refused
 from pipeline.reading.reasons import put_right_behind, why_wrong
 from pipeline.reading.repair_cues import ASSESSED, is_no_cue, is_repair
+from pipeline.reading.rest_stands import rest_stands
 from pipeline.reading.restatements import restate
 from pipeline.reading.said_before_cue import replace_before
 from pipeline.reading.taken_back import Strike
@@ -157,7 +157,13 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if "strike" in kind and about is not None:
         strikes.append(Strike(run[0].start, run[-1].end, about))
         return _drop_cues(run)
-    if left_after_all(talk, run) or counted_on_a_part(talk, run) or replace_before(talk, run) or _replace(talk, run):
+    if (
+        left_after_all(talk, run)
+        or rest_stands(talk, run)
+        or counted_on_a_part(talk, run)
+        or replace_before(talk, run)
+        or _replace(talk, run)
+    ):
         return _drop_cues(run)
     if "strike" in kind and not said_of_all(talk, run[-1].end):
         strikes.append(Strike(run[0].start, run[-1].end, None))
@@ -325,24 +331,7 @@ def _told_apart(talk: Talk, olds: list[Mention], new: Mention, new_ones: list[Me
     worn = bool(_WORN & set(talk.words[new.end : new.end + 1]))
     own = number is not None and set(talk.words[new.end + 1 : number.start]) <= {"a", "an", "only", "just"}
     of_all = olds[-1].readings["feet"] == "all" and new.readings["feet"] != "all"
-    return (of_all and worn and own) or _rest_stands(talk, olds, new, new_ones)
-
-
-def _rest_stands(talk: Talk, olds: list[Mention], new: Mention, new_ones: list[Mention]) -> bool:
-    """ "Pulse raised in both fronts, no, the right front was normal": what was said stands on the other foot."""
-    answer = next((m for m in new_ones if m.start >= new.end), None)
-    if answer is None or not answer.is_any(("pulses", "tester_responses")):
-        return False
-    if not set(talk.words[new.end : answer.start]) <= _WORN | {"was", "were"}:
-        return False
-    whole, named = (resolve(m.readings["feet"], None) or () for m in (olds[-1], new))
-    if set(named) < set(whole):
-        olds[-1].readings["feet"] = "+".join(foot for foot in whole if foot not in named)
-        return True
-    joined = len(olds) > 1 and set(talk.words[olds[-2].end : olds[-1].start]) <= {"and", "the", "in", "on"}
-    if joined and named == whole:
-        olds[-1].dropped = True  # "raised in the left front and the right front, no, the right front was normal"
-    return joined and named == whole
+    return of_all and worn and own
 
 
 def _for_a_horse(talk: Talk, cue_end: int, number: Mention) -> bool:
