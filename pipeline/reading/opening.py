@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.on_another_day import on_another_day
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -157,6 +158,7 @@ _DAYS = frozenset(
 )
 _HAD = frozenset({"had", "gets", "get", "was", "did", "through"})
 _HAD_IT = frozenset({"one", "same", "that", "it", "this", "similar"})
+_NEXT_SENTENCE = 6  # tokens of it that may tell what he got all the same: "I did him today"
 _REACH = 7  # tokens to what he had: "has had a touch of that"
 _MORE = frozenset({"and", "but", "now", "still", "today", "since", "shoes", "shoe"})
 _ONCE = frozenset({"like", "once", "every", "before", "used", "always", "went"})
@@ -227,7 +229,8 @@ def in_passing(talk: Talk, span: NameSpan) -> bool:
     away = _is_away(behind)
     if told and not away:
         return False
-    return away or _not_reached(before, behind) or _with_another(before, behind) or _another_day(before + behind)
+    away = away or _not_reached(before, behind) or _with_another(before, behind) or _another_day(before + behind)
+    return away or on_another_day(before, behind, talk.words[end + 1 : end + 1 + _NEXT_SENTENCE])
 
 
 def set_beside(talk: Talk, span: NameSpan | Mention) -> list[Mention] | None:

@@ -19,11 +19,16 @@ _PASSING = (
     "Turned out with Buck.", "She came with Buck.", "The owner asked about Buck.", "Buck stood with her.",
     "Buck kept her company.", "Had to have Buck next to her.", "They've moved Buck to another yard.",
     "She's Buck's sister.", "She's wearing Buck's headcollar.", "Buck's mum was there.",
+    "Her mate Buck is Thursday's job.", "Buck is on Friday's list.", "Buck was Monday's.", "I did Buck on Tuesday.",
+    "Buck was done on Monday.", "Buck isn't on my list.", "Buck's not for today.", "Buck belongs to Saturday's run.",
+    "Buck's one for Monday.", "Buck goes to another farrier.", "Buck is somebody else's.", "Buck I'll do on Thursday.",
 )  # fmt: skip
 _TURNED_TO = (
     "Over to her brother Buck.", "Then her friend Buck.", "And her mate Buck.", "They brought Buck out.",
     "They brought Buck in next.", "They led Buck up.", "Didn't take long. Buck.", "Buck was out next.", "Buck is next.",
     "With Buck,", "For Buck,", "About Buck,", "Then Buck came in.", "Last thing, Buck.",
+    "Buck is the last job.", "Buck came in from the sales on Thursday.", "Buck is on the list too.",
+    "Buck is today's other job.", "Buck is a different matter.", "Buck's another story.",
 )  # fmt: skip
 _BACK = (
     "Forgot to say, on Tally,", "Forgot to say about Tally,", "Forgot to say for Tally,", "Oh, on Tally,",
