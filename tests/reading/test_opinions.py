@@ -314,3 +314,22 @@ test_a_suspicion = reads(
         ("A corn in the near fore, but it's only a suspicion.", ["LF finding corn suspected"]),
     ]
 )
+
+test_a_feeling_and_other_guesses = reads(
+    [
+        ("I have my suspicions of a keratoma at the toe of the near hind.", ["LH finding keratoma suspected @toe"]),
+        ("I've my suspicions about a keratoma in the near hind.", ["LH finding keratoma suspected"]),
+        ("A keratoma at the toe of the near hind, I have my suspicions.", ["LH finding keratoma suspected @toe"]),
+        ("I have a bad feeling about laminitis in both fores.", ["LF+RF finding laminitis suspected"]),
+        ("I've a fair idea there's an abscess in the off fore.", ["RF finding abscess suspected"]),
+        ("Could very well be an abscess, right front.", ["RF finding abscess suspected"]),
+        ("All the signs point to navicular in the near fore.", ["LF finding navicular suspected"]),
+        ("I wouldn't be shocked if there's a keratoma in the near fore.", ["LF finding keratoma suspected"]),
+        ("I wouldn't discount a keratoma in the near hind.", ["LH finding keratoma suspected"]),
+        ("If I had to put money on it I'd say a corn, off fore.", ["RF finding corn suspected"]),
+        # no guess
+        ("I had my suspicions about a keratoma and there's none, near hind.", ["LH finding keratoma absent"]),
+        ("He was feeling the corn in the near fore.", ["LF finding corn"]),
+    ],
+    "Tally. {}",
+)
