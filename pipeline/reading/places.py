@@ -36,12 +36,16 @@ _PARTS = frozenset(
         "clip",
     }
     | {"point", "pad", "pads", "shoe", "shoes", "plate", "knee", "fetlock", "pastern"}
+    | {"crack", "hole", "tract", "cavity", "separation", "resection"}
 )  # fmt: skip
 _THE = frozenset(
     {"the", "a", "his", "her", "my", "their", "our", "that", "old", "big", "hay", "muck", "tractor", "feed"}
 )
 _LOOKED = frozenset({"looking", "look", "looked", "watching", "watched", "seen", "view", "standing", "facing"})
 _FROM = 5  # tokens from the looking to where from: "looking at her from the front"
+_BEHIND_THE_WALL = frozenset({"abscess", "keratoma", "white_line_disease", "puncture"})
+_ALL_OF_IT = 5  # tokens of "all of that I reckon"
+_GUESSING = frozenset({"reckon", "think", "guess", "suspect", "fear", "believe"})
 _IT = (["it"], ["that"], ["this"])  # "a crack at the toe and seedy toe behind it"; not "sound behind it seems"
 _TO_A_PART = frozenset({
     "in", "at", "on", "along", "over", "across", "round", "around", "of", "under", "from", "near", "by", "into", "onto",
@@ -102,12 +106,28 @@ def _is_place(talk: Talk, mention: Mention) -> bool:
         of = behind[:1] == ["of"] and behind[1:2] != ["course"] and not whose
         counted = (number := talk.mention_starting(mention.end)) is not None and number.end - number.start > 1
         return of or (bool(behind) and behind[0] in YARD and not counted)  # "heel angle in front forty four"
-    if last == "behind" and behind[:1] in _IT and behind[1:2] in _ENDS:
+    if last == "behind" and _behind_it(talk, mention):
         return True
     if last != "behind" or not behind or behind[0] not in _THE:
         return False
     noun = next((word for word in behind if word not in _THE - {"tractor"}), "")
     return noun in YARD | _VEHICLES | _PARTS
+
+
+def _behind_it(talk: Talk, mention: Mention) -> bool:
+    """ "A keratoma behind it", "behind all that", "behind it all I reckon", "an abscess behind there": in the foot."""
+    words = talk.words[mention.end : mention.end + _ALL_OF_IT]
+    named = talk.mention_ending(mention.start - (talk.words[mention.start - 1] == "in"))
+    if named is not None and named.get("work"):
+        return False  # "trimmed behind that"
+    if words[:1] == ["there"]:
+        return named is not None and named.get("findings") in _BEHIND_THE_WALL and words[1:2] in _ENDS
+    every = words[:1] == ["all"]
+    words = words[every + (every and words[1:2] == ["of"]) :]
+    if words[:1] not in _IT:
+        return False
+    after = words[1 + (words[1:2] == ["all"]) :]
+    return after[:1] in _ENDS or (every and after[0] not in _BEING) or (after[0] == "i" and after[-1] in _GUESSING)
 
 
 def _late(talk: Talk, mention: Mention) -> bool:

@@ -112,3 +112,38 @@ test_a_place_that_needs_draining = reads(
     ],
     "Tally. {}",
 )
+
+test_behind_it_in_the_foot = reads(
+    [
+        (
+            "White line disease in the left front, resected. Might be a keratoma behind all that.",
+            ["LF finding keratoma suspected", "LF finding white_line_disease", "LF treatment resection"],
+        ),
+        (
+            "Seedy toe in the near fore. There's an abscess behind all this.",
+            ["LF finding abscess", "LF finding white_line_disease"],
+        ),
+        (
+            "Crack in the left front at the toe. Keratoma in behind all of that I reckon.",
+            ["LF finding crack @toe", "LF finding keratoma suspected"],
+        ),
+        (
+            "Crack in the near fore. There's white line disease behind it all.",
+            ["LF finding crack", "LF finding white_line_disease"],
+        ),
+        (
+            "Crack in the left front at the toe. I found seedy toe behind there.",
+            ["LF finding crack @toe", "LF finding white_line_disease"],
+        ),
+        (
+            "Crack in the left front. Seedy toe in behind the crack.",
+            ["LF finding crack", "LF finding white_line_disease"],
+        ),
+        # the hind feet
+        ("New shoes in front. Trimmed behind that.", ["LF+RF work new_shoe", "LH+RH work trim"]),
+        ("Corn in front. Behind that's all trimmed.", ["LF+RF finding corn", "LH+RH work trim"]),
+        ("Corn in front. Behind there's thrush in both.", ["LF+RF finding corn", "LH+RH finding thrush"]),
+        ("Corn in front. Behind it's thrush in both.", ["LF+RF finding corn", "LH+RH finding thrush"]),
+    ],
+    "Tally. {}",
+)
