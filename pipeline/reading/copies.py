@@ -48,6 +48,7 @@ _COMMON = frozenset(
     {"heel", "heels", "toe", "toes", "sole", "soles", "wall", "walls", "white", "the", "a", "his", "her"}
 )
 _THOUGHT = frozenset({"thought", "wondered", "tempted", "nearly", "almost", "meant", "checked", "looked", "look"})
+_MEASURED = (*ANGLES, *LENGTHS)
 _IN_IT_TOO = frozenset({"the", "in", "on", "his", "her", "but", "also", "too", "as", "well"})
 _ALSO = frozenset({"and", ", and", "plus", ", plus", "&"})
 
@@ -213,11 +214,15 @@ def _only_graded(talk: Talk, segment: Segment) -> bool:
 
 
 def _opens_finding(talk: Talk, segment: Segment) -> bool:
-    """ "Right hind frog, canker": the place is that of the finding behind it."""
-    behind = talk.segments[segment.index + 1] if segment.index + 1 < len(talk.segments) else None
-    if behind is None or behind.sentence != segment.sentence or not behind.joined_by(","):
-        return False
-    return any(d.slot in ("finding", "tester") for d in behind.drafts) and not behind.having("feet")
+    """ "Right hind frog, canker", "off fore toe, 85, no, 87 mil": the place is that of what is told behind it."""
+    for at, behind in enumerate(talk.segments[segment.index + 1 :]):
+        if behind.sentence != segment.sentence or not behind.joined_by(",") or behind.having("feet"):
+            return False
+        if any(d.slot in _MEASURED for d in behind.drafts):
+            return not behind.having("measures")  # "off fore toe, heel angle 48": the angle has its own place
+        if not at and any(d.slot in ("finding", "tester") for d in behind.drafts):
+            return True
+    return False
 
 
 def _copy_graded(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:

@@ -98,3 +98,23 @@ test_what_was_only_thought_repeats_nothing = reads(
         ),
     ]
 )
+
+test_the_place_of_what_is_measured = reads(
+    [
+        (
+            "The corn he had in the near fore's gone. Off fore toe, eighty-five, no, eighty-seven mil long.",
+            ["LF finding corn resolved", "RF toe_length 87"],
+        ),
+        (
+            "That crack in the near fore's grown out. Off fore toe, eighty five mil.",
+            ["LF finding crack resolved", "RF toe_length 85"],
+        ),
+        (
+            "No heat in the near fore. Off fore toe, eighty-five mil long.",
+            ["LF finding heat absent", "RF toe_length 85"],
+        ),
+        ("Bruise in the near fore at the heel. Off fore, toe.", ["LF finding bruise @heel", "RF finding bruise @toe"]),
+        ("Bruise in the near fore. Off fore toe, mild.", ["LF finding bruise", "RF finding bruise @toe ~mild"]),
+    ],
+    "Tally. {}",
+)
