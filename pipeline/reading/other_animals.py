@@ -41,6 +41,25 @@ _WHOSE = frozenset({"'s", "'", "her", "his", "their", "the"})
 _HAS = frozenset({"has", "had"})
 _TOLD_OF = frozenset({"has", "had", "is", "was"})
 _OTHER = frozenset({"other"})
+# One that they had before; "old" and "first" may also be said of the one in hand.
+_EARLIER = frozenset({"last", "late", "previous", "former", "old", "first"})
+_PERHAPS_HIS = frozenset({"old", "first"})
+_THEIRS = frozenset({"her", "his", "their", "'s", "'"})
+_DID = frozenset({
+    "had", "'d", "was", "went", "got", "foundered", "died", "lost", "ended", "developed", "suffered", "always", "never",
+})  # fmt: skip
+_ABOUT = frozenset({"about"})
+_ASKING = frozenset({
+    "asking", "asked", "ask", "know", "stopped", "rang", "called", "phoned", "texted", "collared", "caught", "grabbed",
+})  # fmt: skip
+_PEOPLE = frozenset({
+    "lady", "woman", "girl", "gal", "fella", "fellow", "feller", "guy", "man", "bloke", "chap", "lad", "kid", "rider",
+    "neighbor", "neighbour", "somebody", "someone", "boarder", "livery",
+})  # fmt: skip
+_ANYBODY = frozenset({"somebody", "someone", "boarder", "livery", "neighbor", "neighbour"})
+_SOME = frozenset({"a", "some", "another", "one"})
+_RIDDEN = HORSE_NOUNS | {"hunter", "eventer", "jumper", "racehorse", "cobs", "ponies", "horses"}
+_ASIDE_WITHIN, _ASKER_WITHIN, _DESCRIBED_IN = 8, 10, 2
 _POSSESSIVES = frozenset({"'s", "'"})
 
 
@@ -101,6 +120,8 @@ def mark_others(talk: Talk) -> None:
     """Set aside somebody else's animal, and what is told of it."""
     _mark_nearby(talk)
     _mark_other_ones(talk)
+    _mark_earlier_ones(talk)
+    _mark_asked_about(talk)
     talk.in_order()
 
 
@@ -122,6 +143,38 @@ def _mark_other_ones(talk: Talk) -> None:
         told_of = _HAS if words[at - 1] == "the" else _TOLD_OF  # "the other mare is shod in front" is the next one
         if words[at + 2] in told_of or words[at + 2 : at + 4] == ["'s", "got"]:
             _mark(talk, at - 1, at + 3)
+
+
+def _mark_earlier_ones(talk: Talk) -> None:
+    """ "Her last pony had canker", "their old cob, God rest him, had canker": told of one that they had before."""
+    words = talk.words
+    for at in [i for i in talk.where(_EARLIER) if 0 < i < len(words) - 2]:
+        if words[at - 1] not in _THEIRS or words[at + 1] not in HORSE_NOUNS:
+            continue
+        verb = at + 2
+        if words[verb] == ",":
+            verb = next((i for i in range(verb + 1, min(verb + _ASIDE_WITHIN, len(words))) if words[i] == ","), at) + 1
+        end = next_mark(talk, verb, _STOPS) + 1  # a foot may stand right behind the comma
+        perhaps_his = words[at] in _PERHAPS_HIS and any(at < m.start <= end for m in talk.having("feet"))
+        named = any(at < m.start <= verb for m in talk.having("horse"))
+        if words[verb : verb + 1] and words[verb] in _DID and not perhaps_his and not named:
+            _mark(talk, at - 1, verb)
+
+
+def _mark_asked_about(talk: Talk) -> None:
+    """ "Lady there was asking me about her barrel horse with the crack": not the owner, nor plainly "her horse"."""
+    words = talk.words
+    for at in talk.where(_ABOUT):
+        start = max((i + 1 for i in range(max(0, at - _ASKER_WITHIN), at) if words[i] in SENTENCE_ENDS), default=0)
+        start = max(start, at - _ASKER_WITHIN)
+        who = next((i for i in range(start, at) if words[i] in _PEOPLE), at)
+        asked = not _ASKING.isdisjoint(words[who:at])
+        stranger = words[who] in _ANYBODY or words[who - 1] in _SOME
+        first = at + 2
+        horse = next((i for i in range(first, min(first + _DESCRIBED_IN + 1, len(words))) if words[i] in _RIDDEN), at)
+        another = words[at + 1 : first] in (["a"], ["another"])
+        if asked and horse > at and (another or (words[at + 1] in _THEIRS and (stranger or horse > first))):
+            _mark(talk, at + 1, horse + 1)
 
 
 def _mark(talk: Talk, start: int, end: int) -> None:

@@ -87,3 +87,47 @@ test_it_was_another_horse = reads(
     ],
     "Tally. {}",
 )
+
+test_one_they_had_before = reads(
+    [
+        (
+            "Now, their old cob had canker, God rest him, so they're all in a panic, and no, there's no canker in any "
+            "of Tansy's feet, not one.",
+            ["LF+RF+LH+RH finding canker absent"],
+        ),
+        (
+            "Her last pony had canker, so the woman sees it in everything. There's no canker in his hinds.",
+            ["LH+RH finding canker absent"],
+        ),
+        ("The lady's old cob, God rest him, had seedy toe. Trimmed.", ["LF+RF+LH+RH work trim"]),
+        ("His late mare had ringbone. No ringbone in the fores.", ["LF+RF finding ringbone absent"]),
+        ("Their first pony went lame with navicular. Reset the fronts.", ["LF+RF work reset"]),
+        ("The mare they had before her foundered. No founder here.", ["- finding laminitis absent"]),
+        ("He lost a horse to laminitis last year. Trimmed.", ["LF+RF+LH+RH work trim"]),
+        # "Old" may be the one in hand: where a foot is named, what it has is kept.
+        ("Their old cob had thrush, near fore.", ["LF finding thrush"]),
+        ("Their first pony had canker in the off hind.", ["RH finding canker"]),
+        ("This old cob had canker in the near hind last year.", ["LH finding canker history"]),
+        ("She's their old cob. Thrush in both hinds.", ["LH+RH finding thrush"]),
+        ("She's her last pony, thrush in both hinds.", ["LH+RH finding thrush"]),
+    ],
+    "Tansy. {}",
+)
+
+test_asked_about_another = reads(
+    [
+        (
+            "Lady there was asking me about her barrel horse with the crack, I told her call me Thursday.",
+            ["LH+RH work trim"],
+        ),
+        ("A girl there asked about her eventer's corns.", ["LH+RH work trim"]),
+        ("A woman stopped me about her cob with thrush.", ["LH+RH work trim"]),
+        ("The neighbour came over to ask about his roping horse with the quarter crack.", ["LH+RH work trim"]),
+        ("Some fella rang me about a mare with an abscess while I was under her.", ["LH+RH work trim"]),
+        # Whose horse it is may be asked about by its owner.
+        ("Lady asked me about her mare's crack in the left front.", ["LF finding crack", "LH+RH work trim"]),
+        ("The owner was asking about the crack in the near fore.", ["LF finding crack", "LH+RH work trim"]),
+        ("The woman asked about the horse's crack, left front.", ["LF finding crack", "LH+RH work trim"]),
+    ],
+    "Tansy. Trimmed the hinds. {}",
+)
