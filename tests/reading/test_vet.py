@@ -363,3 +363,22 @@ test_thought_of_and_not_needed = reads(
     ],
     "Tally. {}",
 )
+
+test_one_for_the_vet = reads(
+    [
+        ("That's one for the vet, I've told them to ring today.", ["- vet referral planned"]),
+        ("One for the vet, that.", ["- vet referral planned"]),
+        ("I told them to get on to the vet.", ["- vet referral planned"]),
+        ("I said ring the vet.", ["- vet referral planned"]),
+        ("Get on to your vet, I said.", ["- vet referral planned"]),
+        ("It's one for the vets.", ["- vet referral planned"]),
+        ("That one's for the vet, I've told them.", ["- vet referral planned"]),
+        ("A vet case, that.", ["- vet referral planned"]),
+        ("Not a vet case.", ["- vet referral absent"]),
+        ("That one's not for the vet.", ["- vet referral absent"]),
+        ("That's not one for the vet.", ["- vet referral absent"]),
+        ("That's one for the dentist.", []),
+        ("My lad had a dog did the same thing on a rake.", []),
+    ],
+    "Tansy. {}",
+)
