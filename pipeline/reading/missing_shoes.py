@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.foot_lists import NAMED_FEET
 from pipeline.reading.mentions import Mention
+from pipeline.reading.name_words import HORSE_NOUNS
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -24,7 +25,13 @@ _BESIDE_GONE = frozenset({
 })  # fmt: skip
 _WHOLLY = frozenset({"altogether", "completely", "entirely", "clean", "again"})
 _CAN_GO = frozenset({"finding", "gait", "tester", "pulse", "lameness"})
-_LACKING = frozenset({"without", "minus", "short", "lacking"})
+_LACKING = frozenset({"without", "minus", "short", "lacking", "shy"})
+_HE = HORSE_NOUNS | {"he", "she", "who"}
+_WAS, _STILL = (
+    frozenset({"'s", "is", "was", "were", "'d", "been"}),
+    frozenset({"already", "again", "now", "still", "just"}),
+)
+_SO_ENDS = _CLOSING | _SHOES | {"on", "this", "which", "i", "already", "now", "after", "before"}
 
 
 def part_missing(talk: Talk, mention: Mention) -> bool:
@@ -38,21 +45,37 @@ def part_missing(talk: Talk, mention: Mention) -> bool:
 
 
 def draft_came_without(talk: Talk) -> None:
-    """ "Turned up without the near fore", "walked in minus a hind shoe": said of a horse that came so."""
+    """ "Turned up without the near fore", "was shy his left front", "he's minus the off hind": said of the horse."""
     for segment in talk.segments if talk.says(_LACKING) else ():
         for at in range(segment.start, segment.end):
-            if talk.words[at] not in _LACKING or not _CAME & set(talk.words[segment.start : at]):
+            if talk.words[at] not in _LACKING:
                 continue
+            came = not _CAME.isdisjoint(talk.words[segment.start : at])
             behind = at + 2 if talk.words[at + 1 : at + 2] == ["of"] else at + 1
-            foot = _foot_at(talk, _past_the_article(talk, behind))
+            named = _past_the_article(talk, behind)
+            foot = _foot_at(talk, named) if came or _he_was(talk, segment, at) else None
             if foot is None or any(d.slot == "shoe_state" for d in segment.drafts):
                 continue
             if talk.words[at] == "short" and talk.words[foot.start] in ("in", "on", "behind"):
                 continue  # "she trotted up short in front" is how she goes
+            told = named > behind or talk.words[named] == "both"
+            if not came and not (told and _SO_ENDS.issuperset(talk.words[foot.end : foot.end + 1])):
+                continue
             draft = Draft("shoe_state", "lost", segment, at, at + 1)
             draft.evidence.update({at, *foot.literal})
             draft.note("shoe_state: came without it")
             segment.draft(draft)
+
+
+def _he_was(talk: Talk, segment: Segment, at: int) -> bool:
+    """Whether "he's", "Buck was", "the mare is already" stands right before: not "all reset, minus the near fore"."""
+    verb = at - 1
+    while verb > segment.start and talk.words[verb] in _STILL:
+        verb -= 1
+    name = talk.mention_ending(verb)
+    him = talk.words[verb - 1] in _HE or (name is not None and name.get("horse") is not None)
+    opens = verb - 1 == segment.start and talk.tokens.large[verb - 1]  # a name that no list knows
+    return talk.words[verb] in _WAS and (him or opens)
 
 
 def _past_the_article(talk: Talk, at: int) -> int:

@@ -216,3 +216,31 @@ test_chucked_torn_and_tore_loose = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_shy_a_shoe = reads(
+    [
+        (
+            "Tally was shy his left front, so he got a new one, single aught, plain.",
+            ["LF shoe_size 0", "LF shoe_state lost", "LF shoe_type plain", "LF work new_shoe"],
+        ),
+        ("Tally was shy a shoe.", ["- shoe_state lost"]),
+        ("Tally's a shoe shy on the near hind.", ["LH shoe_state lost"]),
+        ("Tally was short a shoe on the near hind.", ["LH shoe_state lost"]),
+        ("Tally had a shoe down on the off fore.", ["RF shoe_state lost"]),
+        ("Tally was minus a hind shoe.", ["- shoe_state lost"]),
+        ("Tally was minus his near fore.", ["LF shoe_state lost"]),
+        ("Tally was lacking the off fore.", ["RF shoe_state lost"]),
+        ("Tally was shy both fronts.", ["LF+RF shoe_state lost"]),
+        ("Tally. He was already short his off fore, new one on it.", ["RF shoe_state lost", "RF work new_shoe"]),
+        ("Tally. The mare was shy of her left hind shoe.", ["LH shoe_state lost"]),
+        ("Tally came in without his off fore.", ["RF shoe_state lost"]),
+        ("Tally. Last time he was shy his left front.", ["LF shoe_state lost history"]),
+        ("Tally was shy of the stand.", []),
+        ("Tally's shy with his left front.", []),
+        ("Tally was shy about his left front.", []),
+        ("Tally. All reset, minus the left front.", ["LF+RF+LH+RH work reset"]),
+        ("Tally. Left front, size one, minus the clips.", ["LF shoe_size 1"]),
+        ("Tally. He's short left front.", ["LF gait short_stride"]),
+        ("Tally was wanting a shoe on the near hind.", []),
+    ]
+)
