@@ -167,11 +167,35 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     new.stands_for = (kind == "number" and old.stands_for) or old  # "six weeks, no, seven, no, eight": of the six
 
 
-def tell_elsewhere(talk: Talk, said: Mention, right: Mention) -> None:
+def _tell_elsewhere(talk: Talk, said: Mention, right: Mention) -> None:
     """ "Back to Tally. That corn's in the left front, not the right front": the corn told of the right front goes."""
     told = [m for m in talk.having("findings") if m.start >= sentence_start(talk, said.start) and m.end <= right.start]
     for old in [m for m in told[:-1] if m.readings == told[-1].readings and m.start < sentence_end(talk, said.start)]:
         old.dropped = told[-1].start >= sentence_start(talk, right.start)
+
+
+def take_from_the_foot(talk: Talk, said: Mention, right: Mention, *, last: bool) -> None:
+    """ "Corn right front, reset. That corn's in the left front, not the right front": the reset stays on the right."""
+    begin, start = sentence_start(talk, right.start), sentence_start(talk, said.start)
+    again = [m.readings["findings"] for m in talk.having("findings") if begin <= m.start < right.start][-1:]
+    told = [m for m in talk.mentions if again and start <= m.start < begin and not m.dropped and _of_a_foot(m)]
+    others = [m for m in told if m.get("findings") not in again]
+    ahead = [m for m in others if m.end <= said.start and not m.is_any(("feet", "horse"))]
+    if ahead or not last:  # "corn and a bruise right front", or another foot was named since
+        _tell_elsewhere(talk, said, right)
+        return
+    rest = next((m for m in others if m.start >= said.end), said)
+    if rest is not said and not rest.is_any(("feet", "horse")):
+        talk.mentions.append(Mention(rest.start, rest.end, rest.literal, {"feet": said.readings["feet"]}, rest.match))
+        talk.in_order()
+    said.readings["feet"] = right.readings["feet"]
+    right.dropped = True
+
+
+def _of_a_foot(mention: Mention) -> bool:
+    if mention.is_any(("severities", "zones")):
+        return False
+    return mention.number is not None or mention.is_any((*CLASS_SLOTS, "feet", "horse"))
 
 
 def _begins_anew(talk: Talk, old: Mention, new: Mention) -> bool:

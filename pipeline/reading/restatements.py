@@ -5,7 +5,7 @@ from __future__ import annotations
 import itertools
 
 from pipeline.reading.both_after_all import widen_to_both
-from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap, tell_elsewhere, window
+from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap, take_from_the_foot, window
 from pipeline.reading.mentions import Mention
 from pipeline.reading.not_that import tell_again
 from pipeline.reading.sayings import Sayings
@@ -291,14 +291,14 @@ def _exchange_earlier(talk: Talk, kind: str, right: Mention, wrong: Mention, cue
         return  # "toe crack in the left front, not the right front" denies it there
     cue.readings.pop("denials", None)
     wrong.dropped = True
-    if said is not None and said is (earlier[-1] if kind == "feet" else said):
+    if said is not None and kind == "feet":
+        take_from_the_foot(talk, said, right, last=said is earlier[-1])
+    elif said is not None:
         if kind == "zones":
             said.readings[kind] = said.readings[kind].replace(wrong.readings[kind], right.readings[kind])
         else:
             said.readings[kind] = right.readings[kind]
         right.dropped = True
-    elif said is not None and kind == "feet":
-        tell_elsewhere(talk, said, right)
 
 
 def _holds(said: str, wrong: str) -> bool:

@@ -185,3 +185,36 @@ def test_said_wrongly_of_a_horse_with_no_such_foot_changes_no_other_horse(read: 
     visits = read(first + "Back to Tally. I said right front on that corn and it's the left front.", "Tally", "Buck")
     pulses = {(v.horse, f.foot, f.value) for v in visits for f in v.facts if f.slot == "pulse"}
     assert pulses == {("Buck", "LF", "raised"), ("Buck", "RF", "normal")}
+
+
+test_only_what_is_put_right_moves = reads(
+    [
+        (
+            "Corn right front, reset, six nails. That corn's in the left front, not the right front.",
+            ["LF finding corn", "RF nails 6", "RF work reset"],
+        ),
+        (
+            "Right front, a corn at the heel, mild, reset, six nails. "
+            "That corn's in the left front, not the right front.",
+            ["LF finding corn @heel ~mild", "RF nails 6", "RF work reset"],
+        ),
+        (
+            "Corn right front. Reset it, six nails. That corn's in the left front, not the right front.",
+            ["LF finding corn", "RF nails 6", "RF work reset"],
+        ),
+        (
+            "Corn and a bruise right front, reset. That corn's in the left front, not the right front.",
+            ["LF finding corn", "RF finding bruise", "RF work reset"],
+        ),
+        (
+            "Right front reset, six nails, corn in it. That corn's in the left front, not the right front.",
+            ["LF finding corn", "RF nails 6", "RF work reset"],
+        ),
+        (
+            "Right front reset, six nails. It's the left front, not the right front.",
+            ["LF nails 6", "LF work reset"],
+        ),
+        ("Corn right front. That corn's in the left front, not the right front.", ["LF finding corn"]),
+    ],
+    "Tally. {}",
+)
