@@ -8,7 +8,7 @@ from fractions import Fraction
 from pipeline.reading.heads_behind import head_behind
 from pipeline.reading.lengths import LARGEST_IN, MM_PER_UNIT, fits, likely_unit
 from pipeline.reading.mentions import Mention
-from pipeline.reading.number_context import ANGLES, LENGTHS, LIGHT, SCORES, NumberContext
+from pipeline.reading.number_context import ANGLES, LENGTHS, LIGHT, NO_ANGLE, SCORES, NumberContext, may_be_a_toe
 from pipeline.reading.numbers import Number
 from pipeline.reading.talk import Segment
 
@@ -28,6 +28,7 @@ _DEGREES = ("degree", "degrees")
 _TAKEN = frozenset(
     {"them", "it", "those", "that", "both", "toes", "toe", "cut", "dressed", "taken", "brought", "rasped"}
 )
+_LEAST_ANGLE = 20  # fewer are of a wedge or a rotation
 _STEEPEST = 75  # no hoof stands steeper; common practice, no source
 _WEATHER = frozenset({
     "out", "outside", "shade", "weather", "heat", "humid", "sweating", "sweat", "sun", "sunshine", "flies", "wind",
@@ -175,7 +176,16 @@ class BodyNumbers(NumberContext):
             return None
         if self._frame is not None and self._frame.slot in ANGLES and segment.sentence - self._frame.sentence <= 1:
             return self._frame.slot
-        return None
+        return self._likely_angle(segment, mention)
+
+    def _likely_angle(self, segment: Segment, mention: Mention) -> str | None:
+        """ "Fronts, fifty degrees": so many of a foot are its toe's, which is asked; else only asked about."""
+        before = self._talk.segments[segment.index - 1] if segment.index else segment
+        headed = before.sentence == segment.sentence and before.having("feet") and not before.drafts
+        if mention.number is None or mention.number.value < _LEAST_ANGLE or not (segment.having("feet") or headed):
+            return None
+        self._talk.unread.append((mention.start, mention.end, NO_ANGLE))
+        return "toe_angle" if may_be_a_toe(mention.number) else None
 
     def _of_the_weather(self, segment: Segment, mention: Mention) -> bool:
         """ "Eighty degrees today and flies everywhere", "ninety degrees out there": no angle, and of no foot."""

@@ -34,6 +34,7 @@ _THROWING = frozenset(
     {"tossed", "dropped", "threw", "flung", "slung", "chucked", "pitched", "thrown", "ripped", "tore", "yanked"}
 )
 _AT_THE = (["at", "the"], ["over", "the"], ["along", "the"])
+_THE_SAME = (["same", "shoes"], ["same", "shoe"], ["same", "ones"], ["same", "set"], ["same", "plates"])
 _JUST = frozenset({"just", "then", "simply", "only", "'d", "'ve", "had", "have"})
 _NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
 _STUFF = {"steel": "steel", "aluminum": "aluminum", "aluminium": "aluminum", "rubber": "rubber", "plastic": "plastic"}
@@ -91,12 +92,22 @@ def _note_work(talk: Talk, draft: Draft, mention: Mention) -> None:
     said, segment = set(talk.words[mention.start : mention.end]), draft.segment
     if draft.value == "trim" and _BARE & said and not _TRIMMED & said:
         draft.note(LEFT_BARE)
+    if draft.value == "reset":
+        _say_twice(talk, draft, mention.end)
     if draft.value != "put_back":
         return
     back_on = said <= _BACK_ON and "shoe" in said
     back_on = back_on and ("same" in said or _same_kind(talk, mention)) and _was_on(talk, segment)
     if back_on or ("same" in said and _taken_off_just_now(talk, segment, mention)):
         draft.note(SAME_SHOE)
+
+
+def _say_twice(talk: Talk, draft: Draft, at: int) -> None:
+    """ "Reset the hinds, same shoes": the same shoes are what a reset is, and nothing more to be read."""
+    foot = next((m for m in talk.starting_in(at, at + 3) if m.get("feet")), None)
+    end = foot.end if foot is not None else at
+    if talk.words[end + 1 : end + 3] in _THE_SAME:
+        draft.evidence.update(range(at, end + 3))
 
 
 def _same_kind(talk: Talk, mention: Mention) -> bool:

@@ -11,7 +11,7 @@ from fractions import Fraction
 from pipeline.reading.bare_sides import PAIRS, SIDES
 from pipeline.reading.lengths import likely_unit
 from pipeline.reading.mentions import Mention
-from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.number_context import ANGLES, LENGTHS, NO_ANGLE, may_be_a_toe
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.size_ranges import plain, size_name
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
@@ -81,7 +81,7 @@ def draft_in_order(talk: Talk) -> None:
         horse = sentence[0].horse
         named = _order_of(talk, sentence) or (_sides_in_turn(talk, sentence) if len(row) == _TWO else ())
         feet = named if len(named) == len(row) else order
-        head = _head(sentence, row)
+        head = _head(sentence, row) or _likely_angle(talk, sentence, row)
         if head is not None and len(feet) == len(row) and (feet is named or _again(talk, sentence)):
             for number, foot in zip(row, feet, strict=True):
                 _add(sentence, row, number, head, (foot,))
@@ -302,6 +302,16 @@ def _head(sentence: list[Segment], row: list[Mention]) -> str | None:
         return None  # "left front and right front new, size one, five nails": a number each of two things
     found = (before or behind)[-1:]
     return found[0].get("measures") if found else None
+
+
+def _likely_angle(talk: Talk, sentence: list[Segment], row: list[Mention]) -> str | None:
+    """ "Fronts, fifty and fifty two degrees": so many are likely their toes', which is asked."""
+    unit = talk.mention_starting(row[-1].end) if len(row) > 1 else None
+    degrees = unit is not None and unit.get("units") == "degree" and any(s.having("feet") for s in sentence)
+    if not degrees or not all(m.number is not None and may_be_a_toe(m.number) for m in row):
+        return None
+    talk.unread.append((row[0].start, row[-1].end, NO_ANGLE))
+    return "toe_angle"
 
 
 def _add(sentence: list[Segment], row: list[Mention], mention: Mention, slot: str, feet: Feet) -> None:

@@ -38,6 +38,8 @@ _HEADING = frozenset({
 })  # fmt: skip
 # A bare number from the one to the other may as well be degrees; common practice, no source.
 _ANGLE_FROM, _ANGLE_TO = 30, 69
+_TOE_FROM, _TOE_TO = 44, 62  # degrees of a toe on a sound foot; common practice, no source
+NO_ANGLE = "degrees, but not of which angle"
 _TURNS = frozenset({"visits", "rounds", "shoeings", "trips", "cycles", "goes", "times"})
 LONG_TIMES = frozenset({
     "year", "years", "spring", "springs", "summer", "summers", "fall", "falls", "autumn", "autumns", "winter",
@@ -72,6 +74,11 @@ class Frame:
     unit: Fraction | None
     sentence: int
     heading: bool = False
+
+
+def may_be_a_toe(number: Number) -> bool:
+    """Whether so many degrees are likely those of a toe."""
+    return _TOE_FROM <= number.value <= _TOE_TO
 
 
 class NumberContext:
@@ -192,8 +199,9 @@ class NumberContext:
         problem = value_problem(slot, value if isinstance(value, str) else float(value))
         if problem:
             return False
-        draft = Draft(slot, value, segment, mention.start, end or mention.end, mention.match)
-        draft.evidence.update(range(mention.start, end or mention.end))
+        end = max(end or 0, mention.end)  # "a half inch, no, three eighths": the unit stands before
+        draft = Draft(slot, value, segment, mention.start, end, mention.match)
+        draft.evidence.update(range(mention.start, end))
         head = self._before(mention)
         if head is not None and head.is_any(("measures",)):
             draft.evidence.update(head.literal)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read, reads
+from tests.reading.conftest import NAMES, Read, reads
 from tests.reading.telling import told
 
 CASES = {
@@ -175,3 +175,42 @@ test_taken_back_to_a_length = reads(
         ("Long toes in front. The owner's back to ninety a set.", ["LF+RF finding long_toe"]),
     ]
 )
+
+ANGLE = "Heard degrees, but not of which angle."
+
+
+@pytest.mark.parametrize(
+    ("text", "facts", "asked"),
+    [
+        (
+            "Fronts, fifty and fifty two degrees.",
+            ["LF toe_angle 50", "RF toe_angle 52"],
+            [ANGLE, "Heard a number for each foot, but not which is whose."],
+        ),
+        ("Fronts, fifty degrees.", ["LF+RF toe_angle 50"], [ANGLE]),
+        ("Left front fifty degrees, right front fifty two.", ["LF toe_angle 50", "RF toe_angle 52"], [ANGLE]),
+        ("Both fronts at fifty one degrees.", ["LF+RF toe_angle 51"], [ANGLE]),
+        ("Left and right front, fifty and fifty two degrees.", ["LF toe_angle 50", "RF toe_angle 52"], [ANGLE]),
+        ("Fronts forty degrees.", [], [ANGLE]),
+        ("Fronts, three degrees.", [], []),
+        ("Toe angles. Fronts fifty degrees, hinds fifty four.", ["LF+RF toe_angle 50", "LH+RH toe_angle 54"], []),
+        ("It was ninety degrees out. Fronts reset.", ["LF+RF work reset"], []),
+    ],
+)
+def test_degrees_of_no_named_angle(read: Read, text: str, facts: list[str], asked: list[str]) -> None:
+    (visit,) = read(f"Tally. {text}", *NAMES)
+    assert (told(visit), [flag.reason for flag in visit.flags]) == (facts, asked)
+
+
+@pytest.mark.parametrize(
+    ("text", "quote"),
+    [
+        ("Sole depth on the left front's a half inch, no, less, three eighths.", "three eighths"),
+        ("Toe length on the left front three inches, no, three and three eighths.", "three and three eighths"),
+        ("Left hind reset, same shoes, plenty of life left in them.", "reset, same shoes"),
+        ("Reset the left hind, same shoe.", "Reset the left hind, same shoe"),
+    ],
+)
+def test_words_that_a_fact_was_read_from(read: Read, text: str, quote: str) -> None:
+    (visit,) = read(f"Tally. {text}", *NAMES)
+    assert {fact.quote for fact in visit.facts} == {quote}
