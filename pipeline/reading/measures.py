@@ -26,7 +26,7 @@ from pipeline.record import HORSE_SLOTS, Status
 _MOVED_FROM = frozenset({"up", "down", "dropped", "improved", "risen", "eased", "crept", "slid", "nails"})
 _SAID = frozenset({
     "was", "is", "'s", "at", "to", "a", "an", "so", "say", "said", "wrote", "reads", "read", "got", "gets", "took",
-    "takes", "held", "holds",
+    "takes", "held", "holds", "needed",
 })  # fmt: skip
 
 

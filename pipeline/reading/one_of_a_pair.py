@@ -23,7 +23,9 @@ ONE_OF = "one_of"
 _OWNED = frozenset({"the", "his", "her", "their", "its", "those", "them", "two", "four", "'s", "horse"})
 _NOT_ONE = frozenset({"not", "n't", "no", "never", "even", "each", "every", "any", "either", "which", "than"})
 _NOT_A_COUNT = frozenset({"size", "number", "a", "the", "by", "nought", "half", "to", "per", "for"})
-_BEING = frozenset({"is", "'s", "was", "has", "had", "came"})
+_BEING = frozenset(
+    {"is", "'s", "was", "has", "had", "came", "needed", "needs", "took", "takes", "got", "gets", "wanted", "only"}
+)
 _WHOLE = ("fronts", "hinds", "all")
 _SAID_OF_ALL = "foot: one of several, but not which"
 _NOT_WHICH = "that one of several is meant, but not which"
@@ -264,6 +266,6 @@ def _the_one(talk: Talk, comma: int) -> int | None:
             return end
         if talk.words[end] in _ENDS and talk.words[end - 1] in _ONE:
             behind = talk.words[end + 1]
-            verb = behind in ("was", "is", "'s", "had", "has", "came", ",")
+            verb = behind in _BEING or behind == ","
             return end if behind in _SHOES or verb else None
     return None

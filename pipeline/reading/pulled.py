@@ -22,6 +22,8 @@ _CAME_OFF = Sayings("came off", "come off")
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
 _HAVE = frozenset({"'ve", "have", "'d", "had"})
 _NO_MORE: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["today"])
+_ONE_OF = frozenset({"one", "off", "hind", "front", "fore", "back", "shoe", "of", "the", "them"})
+_THE_HORSE = frozenset({"he", "she", "'d", "has", "had", "'s", "who"})
 _AND_LEFT = (["and", "left"], ["and", "leaving"], ["and", "staying"], ["and", "leave"], ["and", "stays"])
 _SHOE = frozenset({"shoe"})
 _SHOE_OFF = said_whole("shoe off", "the shoe off", "that shoe off", "his shoe off", "her shoe off", "shoe off now")
@@ -81,6 +83,7 @@ def draft_pulled_by_hand(talk: Talk) -> None:
     for foot in talk.having("feet") if taken or talk.says(_OFF) else ():
         at = _taking(talk, foot) if taken else None
         at = _fronted(talk, foot) if taken and at is None else at
+        at = _one_of_them(talk, foot) if taken and at is None else at
         if at is not None:
             _add(talk, at, "work", "removed", "work: taken off by hand", set(foot.literal))
         elif (
@@ -225,6 +228,18 @@ def _taking(talk: Talk, foot: Mention) -> int | None:
     if by_horse or (name is not None and name.get("horse") is not None):
         return None
     return at if set(talk.words[at + 1 : foot.start]) <= _WHOSE | _HALTS else None
+
+
+def _one_of_them(talk: Talk, foot: Mention) -> int | None:
+    """ "Hinds, pulled one, the left", "took one hind off, the near": the verb, by hand, and which it was."""
+    comma = foot.start - 1 - (talk.words[foot.start - 1] == "the")
+    at = max((i for i in range(max(1, comma - _HALTING), comma) if talk.words[i] in _DONE), default=0)
+    told = talk.words[at + 1 : comma]
+    if not at or talk.words[comma] != "," or told[:1] != ["one"] or not _ONE_OF.issuperset(told):
+        return None
+    name, off = talk.mention_ending(at), talk.words[at] in ("pulled", "stripped", "removed") or "off" in told
+    by_horse = talk.words[at - 1] in _THE_HORSE or (name is not None and name.get("horse") is not None)
+    return at if off and not by_horse and not any(m.is_any(("work", "shoe_states")) for m in talk.holding(at)) else None
 
 
 def _fronted(talk: Talk, foot: Mention) -> int | None:

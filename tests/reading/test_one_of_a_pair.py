@@ -47,3 +47,39 @@ OF_THE_END: list[tuple[str, list[str]]] = [
 
 test_one_of_a_pair = reads(CASES)
 test_the_foot_of_an_end = reads(OF_THE_END)
+
+test_one_hind_needed = reads(
+    [
+        (
+            "Reset the hinds. One hind needed six nails, the other needed seven.",
+            ["- nails 6", "- nails 7", "LH+RH work reset"],
+        ),
+        (
+            "Reset the hinds. One hind took six nails and the other took seven.",
+            ["- nails 6", "- nails 7", "LH+RH work reset"],
+        ),
+        ("Reset the hinds. One hind needed six nails.", ["- nails 6", "LH+RH work reset"]),
+        ("New shoes in front. One hind took a full pad.", ["- pad full", "LF+RF work new_shoe"]),
+        (
+            "Size two front, size one hind, six nails.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH nails 6", "LH+RH shoe_size 1"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+test_pulled_one = reads(
+    [
+        ("Hinds, pulled one, the left.", ["LH work removed"]),
+        ("Fronts, pulled one, the right one, and reset the other.", ["LF work reset", "RF work removed"]),
+        ("Pulled one hind, the left.", ["LH work removed"]),
+        ("Hinds, took one off, the off one.", ["RH work removed"]),
+        ("Pulled one, the left hind.", ["LH work removed"]),
+        ("I pulled one of the fronts, the near.", ["LF work removed"]),
+        ("Hinds, he'd pulled one, the left.", ["LH shoe_state lost"]),
+        ("He pulled one, the left hind.", []),
+        ("Pulled one nail, the left front.", []),
+        ("I haven't pulled one, the left front.", []),
+    ],
+    "Tally. {}",
+)
