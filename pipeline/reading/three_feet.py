@@ -5,7 +5,7 @@ So is a finding in "no thrush in three of her feet, and the fourth, the near for
 
 from __future__ import annotations
 
-from pipeline.reading.mentions import Mention
+from pipeline.reading.mentions import PLACE, Mention
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
@@ -19,6 +19,9 @@ _FOURTH = (
     ["fourth", "one", ",", "the"], ["fourth", "being", "the"], ["fourth", "foot", ",", "the"], ["but", "the"],
 )  # fmt: skip
 _FULL_SET, _ONLY, _ONLY_WITHIN = ["full", "set"], frozenset({"only", "just"}), 2
+_THREE, _BARE = frozenset({"three"}), frozenset({"bare", "barefoot"})
+_BARED, _BARED_WITHIN = _BARE | {"trimmed", "trim", "pulled", "off"}, 2
+_CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["feet"], ["of"], ["that"])
 _BACK = 6  # tokens from the foot back to what says that it was left
 
 
@@ -30,7 +33,9 @@ def mark_three_of_four(talk: Talk) -> None:
         if end == three.end and not _worked(talk, three):
             continue
         left = next((m for m in talk.mentions if m.start >= end and m.get("feet") in FEET), None)
-        told = left is not None and _the_fourth(talk, end, left)
+        told = left is not None and (
+            _the_fourth(talk, end, left) or not _BARE.isdisjoint(talk.words[left.end : left.end + 1])
+        )
         if left is None or not (told or _left_out(talk, end, left)):
             continue
         for mention in talk.mentions:
@@ -41,7 +46,23 @@ def mark_three_of_four(talk: Talk) -> None:
         literal = tuple(range(three.start, end))
         feet = {"feet": f"all-{left.readings['feet']}"}
         talk.mentions.append(Mention(three.start, end, literal, feet, MatchKind.VARIANT))
+    _mark_all_three(talk)
     talk.in_order()
+
+
+def _mark_all_three(talk: Talk) -> None:
+    """ "Trimmed the left hind, six nails in all three": behind a foot that was left bare, the other three."""
+    for at in [i for i in talk.where(_THREE) if talk.words[i - 1] == "all" and talk.words[i - 2] in ("in", "on")]:
+        feet = sorted((m for m in talk.having("feet") if m.end < at), key=PLACE)
+        if not feet or feet[-1].get("feet") not in FEET or talk.words[at + 1 : at + 2] not in _CLOSING:
+            continue
+        near = talk.words[max(0, feet[-1].start - _BARED_WITHIN) : feet[-1].end + _BARED_WITHIN]
+        stops = sum(word in SENTENCE_ENDS for word in talk.words[feet[-1].end : at])
+        if stops > 1 or _BARED.isdisjoint(near) or len({m.get("horse") for m in talk.having("horse")}) > _BARED_WITHIN:
+            continue
+        for three in [m for m in talk.mentions if m.start in (at - 1, at)]:
+            three.dropped = True
+        talk.mentions.append(Mention(at - 1, at + 1, (at - 1, at), {"feet": "those_three"}, MatchKind.VARIANT))
 
 
 def _feet_of_the_horse(talk: Talk, at: int) -> int:

@@ -99,3 +99,18 @@ test_a_whole_side_stands_against_the_other = reads(
     ],
     "Tansy. {}",
 )
+
+test_all_three = reads(
+    [
+        ("Trimmed the left hind, six nails in all three.", ["LF+RF+RH nails 6", "LH work trim"]),
+        ("Pulled the left hind. Six nails in all three.", ["LF+RF+RH nails 6", "LH work removed"]),
+        ("Reset three, left hind bare, six nails in all three.", ["LF+RF+RH nails 6", "LF+RF+RH work reset"]),
+        ("Reset three, near fore barefoot.", ["LF work trim", "RF+LH+RH work reset"]),
+        ("Fronts and right hind reset, six nails in all three.", ["LF+RF+RH nails 6", "LF+RF+RH work reset"]),
+        (
+            "Three feet have thrush, not the off hind. Iodine in all three.",
+            ["LF+RF+LH finding thrush", "LF+RF+LH treatment iodine"],
+        ),
+    ],
+    "Tally. {}",
+)
