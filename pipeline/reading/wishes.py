@@ -25,6 +25,7 @@ _IDEA, _IT = frozenset({"idea", "notion"}), frozenset({"it", "them", "that", "th
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["week"], ["weeks"], ["instead"])
 _ON_WISH = _ONE_OF_A_KIND - {"shoe_size", "nail_size"} | {"traction", "treatment"}
 _WANTED, _GRANTED = {"wanted", "asked", "like"}, {"so", "put", "got", "gave", "fitted", "did", "done", "now", "that"}
+_OWNERS, _PUT_IT = frozenset({"she", "he", "they", "client", "boss", "customer"}), 5  # "I put it on"
 _NEAR = 2  # sentences between the thought and what was put on
 
 
@@ -39,6 +40,9 @@ def drop_wished(talk: Talk) -> None:
                 short = draft.status is Status.HISTORY and _RUN_OUT & words  # "a one, I ran out of noughts"
                 if (draft.status is Status.PRESENT or planned or short) and _put_on_instead(talk, draft):
                     draft.drop("another was put on")
+                elif draft.status is Status.PRESENT and _wished_by_owner(talk, cue, draft):
+                    draft.drop("only wished for")
+                    talk.unread.append((cue.start, draft.end, "a wish, but not whether it was done"))
                 elif draft.status is Status.PRESENT and (
                     (words & _IDEA and _may_try(talk, segment)) or (words & _WANTED and _of_others(talk, cue, draft))
                 ):
@@ -49,9 +53,23 @@ def drop_wished(talk: Talk) -> None:
 def _of_others(talk: Talk, cue: Mention, draft: Draft) -> bool:
     """ "The vet wanted egg bars in front": a wish, unless they are said to be on behind it, or told of again."""
     who = talk.words[cue.start if cue.get("vet") else cue.start - 1]
+    return who in PEOPLE and draft.slot in _ON_WISH and not _granted(talk, draft)
+
+
+def _wished_by_owner(talk: Talk, cue: Mention, draft: Draft) -> bool:
+    """ "She wanted studs on behind. Reset all four.": nobody says that they are on, which is asked."""
+    asked = talk.words[cue.start : cue.end] == ["wanted"] or talk.words[cue.end - 2 : cue.end] == ["asked", "for"]
+    who = {talk.words[cue.start - 1], talk.words[cue.start]}
+    wished = draft.slot in _ON_WISH or draft.value in ("trim", "removed")
+    return asked and wished and not who.isdisjoint(_OWNERS) and not _granted(talk, draft)
+
+
+def _granted(talk: Talk, draft: Draft) -> bool:
     again = any((d.slot, d.value) == (draft.slot, draft.value) and d is not draft for d in talk.drafts)
-    behind = talk.words[draft.end : talk.sentence(draft.segment.sentence)[-1].end + _NEAR]
-    return who in PEOPLE and draft.slot in _ON_WISH and not again and _GRANTED.isdisjoint(behind)
+    end = talk.sentence(draft.segment.sentence)[-1].end
+    behind = talk.words[end : end + _PUT_IT]
+    put = not _IT.isdisjoint(behind) and not _GRANTED.isdisjoint(behind)
+    return again or put or not _GRANTED.isdisjoint(talk.words[draft.end : end + _NEAR])
 
 
 def _may_try(talk: Talk, idea: Segment) -> bool:
@@ -69,7 +87,8 @@ def _cues(talk: Talk, segment: Segment) -> list[Mention]:
 
 def _wished(talk: Talk, segment: Segment, cue: Mention) -> list[Draft]:
     """The drafts that the cue tells of: behind it up to the next clause, or right before it."""
-    own = [d for d in segment.drafts if not d.dropped and (_of_a_kind(d) or d.slot in _ON_WISH)]
+    work = "wanted" in talk.words[cue.start : cue.end]  # "she wanted the hinds trimmed"
+    own = [d for d in segment.kept if _of_a_kind(d) or d.slot in _ON_WISH or (work and d.slot == "work")]
     if cue.get("wishes") == "after":
         return [d for d in own if d.end <= cue.start][-1:]
     wished = [d for d in own if d.start >= cue.start and d.start not in cue.literal]

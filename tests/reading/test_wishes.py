@@ -5,7 +5,7 @@ The forms are common practice of the trade's speech, no source.
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+from tests.reading.conftest import NAMES, Read, reads
 
 test_what_was_put_on_in_the_end = reads(
     [
@@ -249,3 +249,38 @@ test_what_others_wanted = reads(
         ("Vet wanted.", ["- vet referral planned"]),
     ]
 )  # fmt: skip
+
+test_the_owner_wanted = reads(
+    [
+        ("She wanted studs on behind. Reset all four.", ["LF+RF+LH+RH work reset"]),
+        ("She asked for studs on behind. Reset all four.", ["LF+RF+LH+RH work reset"]),
+        ("She wanted the hinds trimmed. Reset the fronts.", ["LF+RF work reset"]),
+        ("Thrush near fore, she wanted copper sulfate in it.", ["LF finding thrush"]),
+        ("They wanted borium on the fronts. I put it on.", ["LF+RF traction borium"]),
+        ("He wanted studs in behind so I put them in.", ["LH+RH traction studs"]),
+        ("She wanted studs behind, done.", ["LH+RH traction studs"]),
+        ("She wanted him shod in front so new shoes in front.", ["LF+RF work new_shoe"]),
+        ("She wanted him trimmed. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
+    ],
+    "Tansy. {}",
+)
+
+
+def test_what_the_owner_wanted_is_asked_about(read: Read) -> None:
+    (visit,) = read("Tansy. She wanted studs on behind. Reset all four.", *NAMES)
+    told = [(flag.reason, flag.quote) for flag in visit.flags]
+    assert told == [("Heard a wish, but not whether it was done.", "She wanted studs on behind")]
+
+
+test_stays_off = reads(
+    [
+        ("The boots will stay off.", []),
+        ("Reset all four. The boots will stay off till spring.", ["LF+RF+LH+RH work reset"]),
+        ("The boots are staying off.", []),
+        ("Keep the boots off him.", []),
+        ("The studs stay out till winter.", []),
+        ("The boots will stay on.", ["- shoe_type boot"]),
+        ("The hind shoes will stay off till spring.", ["LH+RH work removed"]),
+    ],
+    "Tansy. {}",
+)
