@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from pipeline.hearing.weights import ADAPTER
-from tests.bench.adapter.averaging import main, mean, read_adapter
+from tests.bench.adapter.averaging import main, mean, read_adapter, without_weakest
 from tests.bench.adapter.exporting import Factors, export
 
 
@@ -78,3 +78,22 @@ def test_adapters_that_do_not_match_and_what_is_none_are_said(
 def test_ranks_that_differ_are_no_mean() -> None:
     with pytest.raises(ValueError, match="rank"):
         mean(drawn(1, 2), drawn(1, 3))
+
+
+def test_the_weakest_products_go() -> None:
+    """Three products at right angles of energies 9, 4 and 1, by hand: without one 13 of 14 are left."""
+    eye = np.eye(3, dtype=np.float32)
+    factors: Factors = {"one": (eye[:2] * np.array([[3], [1]], np.float32), eye[:2]), "two": (eye[:1] * 2, eye[:1])}
+    found, left = without_weakest(factors, 1)
+    assert left == pytest.approx(13 / 14)
+    assert found["one"][1].T @ found["one"][0] == pytest.approx(np.diag([3.0, 0.0, 0.0]))
+    assert found["two"][1].T @ found["two"][0] == pytest.approx(np.diag([2.0, 0.0, 0.0]))
+    assert without_weakest(factors, 0)[1] == 1
+
+
+def test_as_many_as_are_asked_for_are_left_out_of_the_file(tmp_path: Path) -> None:
+    files = [tmp_path / name for name in ("one", "mean")]
+    export(drawn(1), files[0])
+    assert main([str(files[0]), str(files[0]), "--out", str(files[1]), "--without", "1"]) == 0
+    (a, b) = read_adapter(files[1])["layer/weight"]
+    assert sorted([np.any(a, axis=1).sum(), np.any(b, axis=1).sum()]) == [1, 1]

@@ -1,10 +1,11 @@
-"""The mean of two adapters: ``python -m tests.bench.adapter.averaging ONE OTHER --out FILE``.
+"""The mean of two adapters: ``python -m tests.bench.adapter.averaging ONE OTHER --out FILE [--without N]``.
 
 What two adapters of the same weights, learnt from other sound, add to each matrix, half and half, as one adapter of
 the same rank: "averaging weights of multiple models fine-tuned with different hyperparameter configurations often
 improves accuracy and robustness" (Wortsman, Ilharco, Gadre and others 2022, "Model soups", arXiv 2203.05482, abstract).
 The nearest product of that rank is the singular value decomposition cut off behind it (Eckart and Young 1936, "The
-approximation of one matrix by another of lower rank", Psychometrika 1:211-218).
+approximation of one matrix by another of lower rank", Psychometrika 1:211-218). ``--without`` leaves out the weakest of
+its products of one row and one column, of all matrices; the mean of an adapter with itself leaves them out of that.
 """
 
 from __future__ import annotations
@@ -60,6 +61,22 @@ def _cut(a: Factor, b: Factor, rank: int) -> tuple[tuple[Factor, Factor], Factor
     return (low_a.astype(np.float32), low_b.astype(np.float32)), strengths
 
 
+def without_weakest(factors: Factors, count: int) -> tuple[Factors, float]:
+    """The factors without their ``count`` weakest products of a row of A and one of B, and the energy left (0-1).
+
+    Of one matrix the rows are at right angles to each other, as ``mean`` gives them, so that energies add up.
+    """
+    energies = {name: (a**2).sum(axis=1) * (b**2).sum(axis=1) for name, (a, b) in factors.items()}
+    ranked = sorted((float(energy), name, at) for name, own in energies.items() for at, energy in enumerate(own))
+    found = {name: (a.copy(), b.copy()) for name, (a, b) in factors.items()}
+    for _, name, at in ranked[:count]:
+        for factor in found[name]:
+            factor[at] = 0
+    all_of_it = sum(energy for energy, _, _ in ranked)
+    left = sum(energy for energy, _, _ in ranked[count:])
+    return found, left / all_of_it if all_of_it else 1.0
+
+
 def read_adapter(path: Path) -> Factors:
     """The factors in a file; raises ClinchbookError when it is no adapter."""
     try:
@@ -75,11 +92,12 @@ def run(chosen: argparse.Namespace) -> None:
         found, left = mean(one, other)
     except ValueError as error:
         raise ClinchbookError("The two adapters were not learnt for the same matrices at the same rank.") from error
+    found, kept = without_weakest(found, chosen.without)
     try:
         export(found, chosen.out)
     except OSError as error:
         raise ClinchbookError(f"The adapter cannot be written to {chosen.out}.") from error
-    print(f"The mean is in {chosen.out}, with {left:.1%} of its energy.")
+    print(f"The mean is in {chosen.out}, with {left * kept:.1%} of its energy.")
 
 
 def main(given: Sequence[str] | None = None) -> int:
@@ -87,6 +105,7 @@ def main(given: Sequence[str] | None = None) -> int:
     parser = argparse.ArgumentParser(prog="python -m tests.bench.adapter.averaging", description=__doc__)
     for name in ("one", "other"):
         parser.add_argument(name, type=Path, metavar=name.upper(), help="an adapter, as tests.bench.adapter writes it")
+    parser.add_argument("--without", type=int, metavar="N", default=0, help="how many of its weakest products go")
     parser.add_argument("--out", type=Path, metavar="FILE", required=True, help="where the mean is written")
     return ended(lambda: run(parser.parse_args(given)))
 
