@@ -10,6 +10,7 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import MatchKind
+from pipeline.vocabulary import CLASS_SLOTS
 
 Lookup = Callable[[str], dict[str, str]]
 _CLASSES = ("pads", "clips", "shoe_types", "packings")
@@ -22,16 +23,29 @@ _LED = frozenset({"the", "his", "her", "front", "hind", "then", "and", "now"})
 _ADVERBS = frozenset({"a", "bit", "little", "very", "quite", "rather", "still", "pretty", "too", "are", "is", "both"})
 _KINDS = frozenset({"rim", "trailer", "bar", "tip"})  # of shoes: alone they may be anything
 _SHOE_WORDS = frozenset({"shoe", "shoes", "plate", "plates"})
+_QUALITIES = {
+    "flat": "flat_sole", "thin": "thin_sole", "dropped": "dropped_sole", "sheared": "sheared_heels",
+    "contracted": "contracted_heels", "pinched": "contracted_heels", "collapsed": "underrun_heels",
+    "crushed": "underrun_heels", "weak": "weak_wall", "soft": "weak_wall",
+}  # fmt: skip
+_OF_ONE_PART = frozenset(_QUALITIES)
+_LED_TO_QUALITY = frozenset({",", "and", "just", "only", "also", "but", "more", "mean"})
+_BEHIND_QUALITY = frozenset({".", ",", "on", "in", "behind", "too", "and", "as", "with", "into"})
+_AS_WELL = frozenset({"too", "as", "with", "into"})
 _STUFF, _UNDER = frozenset({"leather"}), ("pads", "packings")
 _BESIDE = frozenset({"and", "or", "with", "over"})
 _KIND = 3  # words that may name the kind of a shoe
 _SHOD = ("shoe_types", "shoe_materials", "work")
 _ELSEWHERE = ("findings", "tester_heads", "pads", "not_facts")
-_BESIDE_SHOES = frozenset({"pad", "pads", "padded", "truck", "ramp", "load", "loaded", "hitch"})
+_BESIDE_SHOES = frozenset({
+    "pad", "pads", "padded", "truck", "ramp", "load", "loaded", "hitch", "bought", "quid", "dollars", "bucks", "money",
+})  # fmt: skip
+_IT_IS = frozenset({"a", "it", "'s", "is", "only", "just", "i", "made", "him", "her", "that", "short", "and", "but"})
 _PUTTING_ON = frozenset({
     "gets", "get", "got", "set", "sets", "has", "have", "put", "puts", "nailed", "made", "takes", "take", "wants",
     "needs", "wears", "give", "gave", "hung", "fitted", "him", "her", "and",
 })  # fmt: skip
+_ITS = (["it", "'s"], ["they", "'re"])
 _THEY_ARE = Sayings("pads are", "pads were", "pad is", "pad 's", "pad was", "pads 're")
 _HEADED = 8  # tokens from the heading to the comma behind its feet
 _LEADING = frozenset(
@@ -107,6 +121,28 @@ def complete_parts(talk: Talk, lookup: Lookup) -> None:
     talk.in_order()
 
 
+def complete_quality(talk: Talk) -> None:
+    """ "Soles dropped, no, just flat", "sole is flat, and thin with it": a second quality of the part told before."""
+    for at in [i for i in talk.where(_OF_ONE_PART) if 1 < i < len(talk.words) - 1]:
+        named, behind = _QUALITIES[talk.words[at]], talk.words[at + 1]
+        free = behind in _BEHIND_QUALITY and not any(at in m.literal and m.is_any(CLASS_SLOTS) for m in talk.mentions)
+        if free and _of_the_part_before(talk, at, named.split("_")[1], as_well=behind in _AS_WELL):
+            talk.mentions.append(Mention(at, at + 1, (at,), {"findings": named}, MatchKind.VARIANT))
+    talk.in_order()
+
+
+def _of_the_part_before(talk: Talk, at: int, part: str, *, as_well: bool) -> bool:
+    """Whether the sentence told of the sole, the heels or the wall; "thin with it" may stand in one of its own."""
+    led = at - 1
+    while talk.words[led] in _ADVERBS:
+        led -= 1
+    alone = as_well and talk.words[led] in SENTENCE_ENDS
+    low = next((i for i in range(led - alone, -1, -1) if talk.words[i] in SENTENCE_ENDS), -1)
+    told = [m for m in talk.having("findings") if low < m.start and m.end <= at]
+    shown = talk.words[led] in _LED_TO_QUALITY or alone or talk.words[led - 1 : led + 1] in _ITS
+    return shown and any(m.readings["findings"].split("_")[-1] == part for m in told)
+
+
 def complete_kinds(talk: Talk, lookup: Lookup) -> None:
     """ "Reset, rim, steel", "a new trailer on the left hind": the kind of a shoe without the word for it."""
     for at in talk.where(_KINDS):
@@ -154,10 +190,13 @@ def complete_beside(talk: Talk, lookup: Lookup) -> None:
 def _listed(talk: Talk, at: int) -> bool:
     """Whether the word stands alone between marks, in a sentence of shoes and of nothing found or padded."""
     start, end = _stretch(talk, at, SENTENCE_ENDS)
-    behind = talk.words[at + 1 : at + 2]
-    alone = (at == start or talk.words[at - 1] in _PARTED) and (not behind or behind[0] in _PARTED)
+    low, high = _stretch(talk, at, _PARTED)
+    alone = _IT_IS.issuperset(talk.words[low:at]) and high == at + 1  # "a trailer", "it's only a tip"
+    if (low, high) == (start, end) and start > 1:  # a sentence of its own, behind the one that tells of the shoe
+        start = _stretch(talk, start - 1, SENTENCE_ENDS)[0]
     told = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
     shod = any(m.is_any(_SHOD) or m.get("measures") == "shoe_size" for m in told)
+    shod = shod or ("new" in talk.words[start:at] and any(m.get("feet") for m in told))  # "off hind new. Trailer."
     return alone and shod and _of_shoes(talk, start, end)
 
 

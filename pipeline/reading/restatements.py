@@ -5,6 +5,7 @@ from __future__ import annotations
 import itertools
 
 from pipeline.reading.both_after_all import widen_to_both
+from pipeline.reading.clipped import complete_quality
 from pipeline.reading.exchanges import counts, kind_of, put_in_place, said_again, swap, take_from_the_foot, window
 from pipeline.reading.mentions import Mention
 from pipeline.reading.not_that import tell_again
@@ -12,7 +13,7 @@ from pipeline.reading.sayings import Sayings
 from pipeline.reading.slips import drop_slips
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
-from pipeline.record import FEET, MatchKind
+from pipeline.record import FEET
 from pipeline.vocabulary import CLASS_SLOTS
 
 _OPPOSITE = {"medial": "lateral", "lateral": "medial"}
@@ -23,9 +24,6 @@ _ARTICLES = frozenset({"a", "an", "of", "to", "the"})
 _LONGEST_OR, _NEAR_DEGREE = 7, 8  # words from the one number ("weeks , or did i say"), or degree, to the other
 _FRAMED = 2  # the commas around "let me look again"
 _NAMED_WITHIN = 5  # tokens from a number that is denied to the comma: "not six nails in that left front, five"
-_SOLES = frozenset({"flat", "thin", "dropped"})
-_LED_TO_SOLES = frozenset({",", "and", "just", "only", "also", "but", "more", "mean"})
-_BEHIND_SOLES = frozenset({".", ",", "on", "in", "behind", "too", "and", "as"})
 _INSTEAD = frozenset(
     {",", "but", "he", "she", "it", "they", "'s", "'re", "is", "are", "that", "a", "an", "more", "like"}
 )
@@ -61,7 +59,7 @@ def restate(talk: Talk) -> None:
     drop_slips(talk)
     tell_again(talk)
     widen_to_both(talk)
-    _soles_again(talk)
+    complete_quality(talk)
     _restart(talk)
     _one_or_other(talk)
     _looked_again(talk)
@@ -100,19 +98,6 @@ def _looked_again(talk: Talk) -> None:
         led = between[:3] == [",", "let", "me"] and between[-1] == "," and between.count(",") == _FRAMED
         if led and counts(talk, second) in (None, counts(talk, first)):
             swap(talk, first, second, "number")
-
-
-def _soles_again(talk: Talk) -> None:
-    """ "Front soles are dropped, no, just flat", "thin soles all round, and flat on the hinds": a word of the soles."""
-    soles = [m for m in talk.having("findings") if m.readings["findings"].endswith("_sole")]
-    for at in [i for i in talk.where(_SOLES) if 1 < i < len(talk.words) - 1]:
-        before = [m for m in soles if m.end <= at and not SENTENCE_ENDS & set(talk.words[m.end : at])]
-        led, behind = talk.words[at - 1] in _LED_TO_SOLES, talk.words[at + 1] in _BEHIND_SOLES
-        free = not any(at in m.literal and m.is_any(CLASS_SLOTS) for m in talk.mentions)
-        if before and led and behind and free:
-            named = {"findings": f"{talk.words[at]}_sole"}
-            talk.mentions.append(Mention(at, at + 1, (at,), named, MatchKind.VARIANT))
-    talk.in_order()
 
 
 def _zone_restart(talk: Talk) -> None:

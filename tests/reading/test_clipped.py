@@ -63,6 +63,27 @@ test_the_kind_of_a_shoe_alone = reads(
         ),
         ("New shoe on the left hind, bar, size one.", ["LH shoe_size 1", "LH shoe_type bar", "LH work new_shoe"]),
         ("I set a trailer on the right hind.", ["RH shoe_type trailer"]),
+        (
+            "Cast the near hind. New one on, size one, steel, a trailer, seven nails.",
+            [
+                "LH nails 7",
+                "LH shoe_material steel",
+                "LH shoe_size 1",
+                "LH shoe_state lost",
+                "LH shoe_type trailer",
+                "LH work new_shoe",
+            ],
+        ),
+        (
+            "Lost the right front, tacked it back on, it's only a tip, four nails.",
+            ["RF nails 4", "RF shoe_state lost", "RF shoe_type tip", "RF work put_back"],
+        ),
+        (
+            "New shoe on the off fore, size two, a rim, six nails.",
+            ["RF nails 6", "RF shoe_size 2", "RF shoe_type rim", "RF work new_shoe"],
+        ),
+        ("Off hind new. Trailer. Size one.", ["RH shoe_size 1", "RH shoe_type trailer", "RH work new_shoe"]),
+        ("Near fore new, I made it a bar, six nails.", ["LF nails 6", "LF shoe_type bar", "LF work new_shoe"]),
     ],
     "Tally. {}",
 )
@@ -77,6 +98,10 @@ test_something_else_than_a_kind_of_shoe = reads(
         ("Got a new trailer for the truck. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
         ("Sprung the left hind in a new trailer. Reset it.", ["LH shoe_state sprung", "LH work reset"]),
         ("Left hind reset. They've a new trailer, he won't load.", ["LH work reset"]),
+        ("Reset the fronts, size one, a tip, twenty quid.", ["LF+RF shoe_size 1", "LF+RF work reset"]),
+        ("Reset the fronts. Owner gave me a tip, a good one.", ["LF+RF work reset"]),
+        ("Near hind new, six nails, nearly hit a trailer, an old one.", ["LH nails 6", "LH work new_shoe"]),
+        ("Trimmed all four. Corn in the near fore. A bar. That's it.", ["LF finding corn", "LF+RF+LH+RH work trim"]),
     ],
     "Tally. {}",
 )

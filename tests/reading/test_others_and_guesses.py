@@ -95,9 +95,22 @@ test_a_word_of_the_soles_alone = reads(
             ["LF+RF+LH+RH finding thin_sole", "LH+RH finding flat_sole"],
         ),
         ("Thin soles in front, flat shoes on them.", ["LF+RF finding thin_sole", "LF+RF shoe_type plain"]),
+        ("Off fore sole is flat, and thin with it.", ["RF finding flat_sole", "RF finding thin_sole"]),
+        ("Near fore's flat soled, and quite thin too.", ["LF finding flat_sole", "LF finding thin_sole"]),
+        ("Near fore sole is flat. Thin with it.", ["LF finding flat_sole", "LF finding thin_sole"]),
+        ("Near fore the sole is flat and it's thin.", ["LF finding flat_sole", "LF finding thin_sole"]),
+        ("The near fore heels are underrun and sheared as well.",
+         ["LF finding sheared_heels", "LF finding underrun_heels"]),
+        ("Near fore heels are sheared, and collapsed into the bargain.",
+         ["LF finding sheared_heels", "LF finding underrun_heels"]),
+        ("Walls weak and the sole thin with it, off fore.", ["RF finding thin_sole", "RF finding weak_wall"]),
+        ("Near fore has a corn, and he's thin with it.", ["LF finding corn"]),
+        ("Near fore sole is flat. She is thin, and quiet with it.", ["- manner quiet", "LF finding flat_sole"]),
+        ("Near fore heels underrun, going is soft and wet.", ["LF finding underrun_heels"]),
+        ("Thin soles in front, crushed rock and flat roads don't help.", ["LF+RF finding thin_sole"]),
     ],
     "Tally. {}",
-)
+)  # fmt: skip
 
 test_a_nail_of_somebody_else = reads(
     [
