@@ -5,7 +5,7 @@ from __future__ import annotations
 import itertools
 import re
 
-from pipeline.reading.exchanges import sentence_end
+from pipeline.reading.exchanges import kind_of, sentence_end
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import ANIMALS
 from pipeline.reading.opening import sentence_start
@@ -67,6 +67,8 @@ _HIM = (["him"], ["her"], ["it"])
 _I_HAVE = frozenset({"i", "we", "'ve", "'d", "had", "have", "was"})
 _ANOTHER_DAY = frozenset({"last", "before", "yesterday", "previous", "earlier", "once", "first", "mistake", "wrongly"})
 _DAY_WITHIN = 5
+_WEEKS = frozenset({"week", "weeks", "month", "months"})
+_SHE_IS = frozenset({"she", "he", "it", "'s", "is", "takes", "make", "this", "one", "a", "an", "the", "size"})
 _NEAR = 2  # sentences from a finding to the words that give it to another horse
 
 
@@ -218,11 +220,26 @@ def another_horses_number(talk: Talk) -> None:
         while at > 0 and talk.words[at - 1] in _HESITATING:
             at -= 1
         number = talk.mention_ending(at)
+        cued = set(talk.words[at : name.start - 2]) - {","}
+        if that_is and cued and _another_number_behind(talk, at - (talk.words[at - 1] == "."), name):
+            name.dropped = True  # what is left, "size three, no, that was …, she's a two", puts the number right
+            continue
         if not that_is or not owned or number is None or number.number is None:
             continue
         name.dropped = number.dropped = True
         for cue in [m for m in talk.mentions if at <= m.start < name.start]:
             cue.dropped = True
+
+
+def _another_number_behind(talk: Talk, cue: int, name: Mention) -> bool:
+    """ "Size three, no, that was Duke yesterday, she's a two": the last thing told and what is in its place count."""
+    start, stop = sentence_start(talk, cue), sentence_end(talk, name.end)
+    told = [kind for m in talk.mentions if start <= m.start < cue and (kind := kind_of(m)) not in (None, "feet")]
+    booked = not _WEEKS.isdisjoint(talk.words[start:cue])  # dealt out to the horses elsewhere
+    comma = next((i for i in range(name.end, stop) if talk.words[i] == ","), stop)
+    behind = [m for m in talk.mentions if name.end <= m.start < stop and kind_of(m)]
+    led = comma < stop and bool(behind) and _SHE_IS.issuperset(talk.words[comma + 1 : behind[0].start])
+    return told[-1:] == ["number"] and led and not booked and behind[0].number is not None and behind[0].start > comma
 
 
 def _strike(start: int, meant: Mention) -> Strike:

@@ -49,8 +49,25 @@ test_told_of_another_visit_or_horse = reads(
         ("Size two in front, there was a two and a half written here but that's the old mare.", ["LF+RF shoe_size 2"]),
         ("Size two in front, I had a three down but that's the other horse.", ["LF+RF shoe_size 2"]),
         ("Eight weeks, it says six here but that's her brother.", ["- next_visit_weeks 8 planned"]),
+        (
+            "Right, new wide webs, both fores, size three, no, hang on, that was Buck yesterday, she's a two.",
+            ["LF+RF shoe_size 2", "LF+RF shoe_type wide_web", "LF+RF work new_shoe"],
+        ),
+        ("Reset in front, six nails each, no wait, that was Buck, seven.", ["LF+RF nails 7", "LF+RF work reset"]),
+        ("New in front, size three, sorry, that's Buck I'm thinking of, make it a two and a half.",
+         ["LF+RF shoe_size 2.5", "LF+RF work new_shoe"]),
+        ("Reset all four, size one, hang on, that was Buck, he's a nought. Six nails each.",
+         ["LF+RF+LH+RH nails 6", "LF+RF+LH+RH shoe_size 0", "LF+RF+LH+RH work reset"]),
+        ("Reset in front, size one. No, that was Buck, she's a two.", ["LF+RF shoe_size 2", "LF+RF work reset"]),
     ],
     "Tansy. {}",
+)  # fmt: skip
+
+test_a_finding_of_another_horse_stays_its = reads(
+    [
+        ("Bruise in the near fore. No, hang on, that's Tansy I'm thinking of.", ["LF finding bruise"]),
+    ],
+    "Buck. {}",
 )
 
 test_answers_of_another_day_beside_those_of_today = reads(
