@@ -207,7 +207,10 @@ def _put_on(talk: Talk, at: int) -> bool:
     while lead > start and talk.words[lead - 1] in ("a", "new", "short"):
         lead -= 1
     footed = any(m.get("feet") and start <= m.start < end for m in talk.mentions)
-    led = lead < at and (lead == start or talk.words[lead - 1] in _PUTTING_ON)
+    bare = (
+        at == start and talk.words[at] != "bar" and talk.words[at + 1 : at + 2] == ["on"]
+    )  # "…, rim on the near fore"
+    led = bare or (lead < at and (lead == start or talk.words[lead - 1] in _PUTTING_ON))
     return led and footed and _of_shoes(talk, start, end)
 
 

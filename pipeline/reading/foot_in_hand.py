@@ -24,6 +24,8 @@ _BARED = ("trim", "removed")
 _POINTING = frozenset({"it", "that", "this", "there", "again", "back", "then", "same"})
 _EACH_OF_TWO = frozenset({"treatment", "packing", "pad"})
 _APIECE = frozenset({"nails", "shoe_size", "clips", "pad", "traction", *ANGLES, *LENGTHS})
+_TRAILING = frozenset({"shoe_material", "shoe_size", "clips", "nails", "nail_size", "traction"})
+_IN_A_ROW = frozenset({"shoe_type", "pad"})
 _SHARED = _EACH_OF_TWO | _APIECE
 _ADDED = frozenset({"traction", "clips", "pad", "packing", "wedge"})
 _KIND = frozenset({"shoe_size", "shoe_type", "shoe_material"})
@@ -122,7 +124,7 @@ def done_to_it(talk: Talk, draft: Draft, hand: Feet) -> bool:
 
 def from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None) -> None:
     """The foot named before in the sentence, or the one in hand."""
-    over = feet_gone_over(talk, draft, hand) if earlier is None else None
+    over = feet_gone_over(talk, draft, hand) if earlier is None else _behind_a_row(talk, draft, earlier)
     draft.feet = (
         over
         or in_every(talk, draft, earlier or hand)
@@ -130,6 +132,23 @@ def from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None)
     )
     draft.foot_carried = True
     draft.note("foot: still in hand")
+
+
+def _behind_a_row(talk: Talk, draft: Draft, last: Feet) -> Feet | None:
+    """ "Straight bar on the left front, plain on the right front, steel, size one": what trails is of both feet."""
+    if draft.slot not in _TRAILING or len(last) != 1:
+        return None
+    line = [s for s in talk.sentence(draft.segment.sentence) if s.index < draft.segment.index]
+    told = [d for s in line for d in s.drafts if not d.dropped and d.slot not in HORSE_SLOTS]
+    at = max((i for i, d in enumerate(told) if d.feet == last and not d.foot_carried), default=0)
+    if not at:
+        return None
+    one, two, behind = told[at - 1], told[at], talk.segments[told[at].segment.index + 1]
+    row = one.slot == two.slot and one.slot in _IN_A_ROW and one.segment is not two.segment
+    feet = tuple(foot for foot in FEET if foot in (*(one.feet or ()), *last))
+    pair = len(one.feet or ()) == 1 and feet in (FEET[:_PAIR], FEET[_PAIR:])
+    own = any(d.slot == draft.slot and set(d.feet or ()) & set(feet) and len(d.feet or ()) == 1 for d in told)
+    return feet if row and pair and not own and behind.joined_by(",") else None
 
 
 def _shod_before(talk: Talk, draft: Draft, hand: Feet | None) -> Feet | None:

@@ -138,3 +138,34 @@ test_of_the_feet_just_told = reads(
 def test_of_the_feet_of_this_horse(read: Read) -> None:
     visits = read("Tally. Thrush in the near fore. Buck. Corn in the off hind. Iodine in each.", "Tally", "Buck")
     assert [told(visit) for visit in visits] == [["LF finding thrush"], ["RH finding corn", "RH treatment iodine"]]
+
+
+test_what_trails_behind_one_kind_a_foot = reads(
+    [
+        ("Reset both fronts, straight bar on the left front, plain on the right front, steel, size one.",
+         ["LF shoe_type straight_bar", "LF+RF shoe_material steel", "LF+RF shoe_size 1", "LF+RF work reset",
+          "RF shoe_type plain"]),
+        ("New in front, rim on the near fore and a bar shoe on the off fore, size two, side clips.",
+         ["LF shoe_type rim", "LF+RF clips side", "LF+RF shoe_size 2", "LF+RF work new_shoe", "RF shoe_type bar"]),
+        ("New behind, egg bar on the off hind, plain on the near, size one and a half.",
+         ["LH shoe_type plain", "LH+RH shoe_size 1.5", "LH+RH work new_shoe", "RH shoe_type egg_bar"]),
+        ("Full pad left front, rim pad right front, six nails.", ["LF pad full", "LF+RF nails 6", "RF pad rim"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
+
+test_what_is_of_the_last_foot_alone = reads(
+    [
+        ("Straight bar on the left front, size two, plain on the right front, size one.",
+         ["LF shoe_size 2", "LF shoe_type straight_bar", "RF shoe_size 1", "RF shoe_type plain"]),
+        ("Straight bar on the left front, plain on the right front with steel.",
+         ["LF shoe_type straight_bar", "RF shoe_material steel", "RF shoe_type plain"]),
+        ("Egg bar on the left front, plain on the right front, size two on the right.",
+         ["LF shoe_type egg_bar", "RF shoe_size 2", "RF shoe_type plain"]),
+        ("Egg bar on the left front, plain on the right hind, size two.",
+         ["LF shoe_type egg_bar", "RH shoe_size 2", "RH shoe_type plain"]),
+        ("Corn in the left front, bruise in the right front, poultice.",
+         ["LF finding corn", "RF finding bruise", "RF treatment poultice"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
