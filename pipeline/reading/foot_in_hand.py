@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from pipeline.reading.foot_groups import SETUP_SLOTS, Groups
 from pipeline.reading.number_context import ANGLES, LENGTHS
-from pipeline.reading.shoeing_line import line_before, named_feet_of
+from pipeline.reading.shoeing_line import line_before, named_feet, named_feet_of
 from pipeline.reading.talk import Draft, Feet, Sentence, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.told_apart import those
@@ -24,6 +24,7 @@ _BARED = ("trim", "removed")
 _POINTING = frozenset({"it", "that", "this", "there", "again", "back", "then", "same"})
 _EACH_OF_TWO = frozenset({"treatment", "packing", "pad"})
 _APIECE = frozenset({"nails", "shoe_size", "clips", "pad", "traction", *ANGLES, *LENGTHS})
+_PUT_ON_ALL = frozenset({"nails", "clips", "traction"})
 _TRAILING = frozenset({"shoe_material", "shoe_size", "clips", "nails", "nail_size", "traction"})
 _IN_A_ROW = frozenset({"shoe_type", "pad"})
 _SHARED = _EACH_OF_TWO | _APIECE
@@ -178,7 +179,7 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
         return counted if counted and set(feet) < set(counted) else feet  # "six in each, size fives"
     if feet is None or draft.slot not in _SHARED or not _of_each(talk, draft):
         return feet
-    if draft.slot == "nails" and len(feet) == _PAIR:
+    if draft.slot in _PUT_ON_ALL and len(feet) == _PAIR:
         return _of_both_pairs(talk, draft, feet)
     if draft.slot in _EACH_OF_TWO and set(feet) < set(told := _told_one_by_one(talk, draft, feet)):
         return told
@@ -191,15 +192,12 @@ def _of_each(talk: Talk, draft: Draft) -> bool:
     behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
     said = range(draft.segment.start, min(behind, len(talk.words)))
     wraps = draft.value in ("bandage", "poultice")  # one foot
-    if (
-        draft.slot == "treatment"
-        and not wraps
-        and any(talk.words[i] == "lot" and i not in draft.evidence for i in said)
-    ):
+    shared = draft.slot in _PUT_ON_ALL or (draft.slot == "treatment" and not wraps)
+    if shared and any(talk.words[i] == "lot" and i not in draft.evidence for i in said):
         return True  # not of "let the lot out"
+    words = ("each", "every", "apiece") if draft.slot in _PUT_ON_ALL else ("each", "apiece")  # not "soak it every day"
     return any(
-        (talk.words[i] in ("each", "apiece") or talk.words[i : i + 2] in _A_FOOT)
-        and talk.words[i + 1 : i + 2] not in _OF_ONE_FOOT
+        (talk.words[i] in words or talk.words[i : i + 2] in _A_FOOT) and talk.words[i + 1 : i + 2] not in _OF_ONE_FOOT
         for i in range(draft.start, min(behind, len(talk.words)))
     )
 
@@ -210,15 +208,16 @@ def _of_both_pairs(talk: Talk, draft: Draft, feet: Feet) -> Feet:
     Behind a comma it is so where the sentence told of both pairs, else it is only the last that are counted.
     """
     line = [s for s in talk.sentence(draft.segment.sentence) if s.index <= draft.segment.index]
-    if any(s.having("feet") for s in line):
+    if any(s.having("feet") for s in line[:-1]):  # its own "in each foot" names none
         before = line if named_feet_of(line) == set(FEET) else []
     else:
-        only = all(d.slot in ("nails", "nail_size") for s in line for d in s.drafts)
-        behind = named_feet_of(talk.sentence(draft.segment.sentence - 1)) >= set(feet)
-        before = line_before(talk, draft.segment) if only and behind else []
+        only = all(d.slot in _PUT_ON_ALL or d.slot == "nail_size" for s in line for d in s.drafts)
+        before = line_before(talk, draft.segment) if only else []
+        named = [feet_told for s in before if (feet_told := named_feet(s))]
+        before = before if named and named[-1] >= set(feet) else []
     told = [d for s in before for d in s.drafts if d is not draft and d.feet and not d.dropped]
     shod = {foot for d in told if d.slot in _OF_A_SHOE and d.value not in _BARED for foot in d.feet or ()}
-    counted = {foot for d in told if d.slot == "nails" for foot in d.feet or ()}
+    counted = {foot for d in told if d.slot == draft.slot for foot in d.feet or ()}
     return FEET if shod == set(FEET) and not counted else feet
 
 

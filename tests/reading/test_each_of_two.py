@@ -169,3 +169,35 @@ test_what_is_of_the_last_foot_alone = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+_FRONTS = ["LF+RF shoe_size 1", "LF+RF work new_shoe"]
+_HINDS = ["LH+RH shoe_size 0", "LH+RH work reset"]
+
+test_each_foot_of_two_ends_told_one_after_the_other = reads(
+    [
+        ("with studs. Six nails in each foot.",
+         [*_FRONTS, "LF+RF+LH+RH nails 6", "LH+RH shoe_size 0", "LH+RH traction studs", "LH+RH work reset"]),
+        ("Six nails in every foot.",
+         [*_FRONTS, "LF+RF+LH+RH nails 6", *_HINDS]),
+        ("Side clips on every shoe.",
+         [*_FRONTS, "LF+RF+LH+RH clips side", *_HINDS]),
+        ("Studs in the lot.",
+         [*_FRONTS, "LF+RF+LH+RH traction studs", *_HINDS]),
+        ("Studs in each shoe, six nails in each foot.",
+         [*_FRONTS, "LF+RF+LH+RH nails 6", "LF+RF+LH+RH traction studs", *_HINDS]),
+        ("Studs in each heel.",
+         [*_FRONTS, "LH+RH shoe_size 0", "LH+RH traction studs", "LH+RH work reset"]),
+    ],
+    "Tally. New in front, size one. Reset behind, size nought. {}",
+)  # fmt: skip
+
+test_each_foot_of_the_last_end_alone = reads(
+    [
+        ("New in front, seven nails. Reset behind. Six nails in each foot.",
+         ["LF+RF nails 7", "LF+RF work new_shoe", "LH+RH nails 6", "LH+RH work reset"]),
+        ("Trimmed behind. New in front. Six nails in each foot.",
+         ["LF+RF nails 6", "LF+RF work new_shoe", "LH+RH work trim"]),
+        ("Thrush in both hinds, soak it every day.", ["LH+RH finding thrush", "LH+RH treatment soak"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
