@@ -35,6 +35,7 @@ _THROWING = frozenset(
 )
 _AT_THE = (["at", "the"], ["over", "the"], ["along", "the"])
 _THE_SAME = (["same", "shoes"], ["same", "shoe"], ["same", "ones"], ["same", "set"], ["same", "plates"])
+_AFTER_THE = (["after", "the"], ["before", "the"], ["after", "a"])
 _JUST = frozenset({"just", "then", "simply", "only", "'d", "'ve", "had", "have"})
 _NAILING = frozenset({"nailed", "put", "tacked", "set", "fitted", "fit", "hung", "drove"})
 _STUFF = {"steel": "steel", "aluminum": "aluminum", "aluminium": "aluminum", "rubber": "rubber", "plastic": "plastic"}
@@ -145,6 +146,8 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
         return None
     ranked = [name for name in mention.readings if name in _RANKS]
     first = ranked[0] if len(ranked) == 1 else min(ranked, key=_RANKS.__getitem__)
+    if first == "work" and _tells_when(talk, segment, mention):
+        return None
     if first == "manners" and (_answers_a_head(segment, mention) or _answers_before(talk, segment, mention)):
         return None
     if mention.get("horse_cues") == "new" and not _new_shoe_talk(talk, segment, mention):
@@ -162,6 +165,15 @@ def _class_of(talk: Talk, segment: Segment, mention: Mention) -> str | None:
     if mention.get("zones") is not None and _reads_as_zone(talk.words, segment, mention):
         return None
     return first
+
+
+def _tells_when(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "Toe length after the trim, left front ninety": a time, where the work on this horse was told elsewhere."""
+    ahead = talk.words[mention.start - 2 : mention.start]
+    timed = mention.get("work") == "trim" and (ahead in _AFTER_THE or ahead[-1:] in (["once"], ["after"], ["before"]))
+    if not timed or not segment.having("measures"):
+        return False
+    return any(s.having("work") for s in talk.segments if s.horse == segment.horse and s is not segment)
 
 
 def _of_a_part(talk: Talk, mention: Mention) -> bool:

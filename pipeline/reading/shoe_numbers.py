@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.number_context import LONG_TIMES
+from pipeline.reading.number_context import LENGTHS, LONG_TIMES
 from pipeline.reading.numbers import Number
 from pipeline.reading.other_counts import counts_other_things, leads_to_foot, numbers_other_things
 from pipeline.reading.shoeing_line import alone, feet_meant, feet_of, line_before, told_of
@@ -16,6 +16,7 @@ _CARRIES = frozenset({"are", "is", "'s", "take", "takes", "get", "gets", "at"})
 _LARGEST = 12  # the largest shoe size kept
 _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count of nails; common practice, no source
 _KINDS = ("shoe_types", "shoe_materials")
+_HEADS = (*_KINDS, "measures", "work")
 _SHOES = frozenset({"shoes", "plates", "irons", "resets", "trims", "removes", "ones"})
 _NEW = (["a", "new"], ["brand", "new"])
 _AS_WELL = (["as", "well"], ["too"], ["again"])
@@ -185,6 +186,8 @@ class ShoeNumbers(SizeRanges):
         said = [m for m in segment.mentions if m.get("measures") != "nails" or m.start < mention.start]
         if any(m.is_any(("measures", "units", "times", "gaits", "findings")) for m in said):
             return False
+        if self._frame is not None and self._frame.slot in LENGTHS and self._measured_last(segment, mention):
+            return False
         footed = self._touches_foot(segment, mention)
         if footed and number.plural:
             return not any(m.get("measures") == "nails" for s in self._sentence(segment) for m in s.mentions)
@@ -197,6 +200,12 @@ class ShoeNumbers(SizeRanges):
             return True
         half = half and (number.value < _SMALL_SIZE or not self._nails_behind(segment, mention))
         return small and (footed or half) and self._shoes_named(segment, mention)
+
+    def _measured_last(self, segment: Segment, mention: Mention) -> bool:
+        """ "Toe length after the trim, left front three and a half": a measure heads it, and no shoe stands between."""
+        told = [m for s in self._sentence(segment) for m in s.mentions if m.start < mention.start and m.is_any(_HEADS)]
+        told = [m for m in told if m.get("work") != "trim"]
+        return bool(told) and told[-1].get("measures") in LENGTHS
 
     def _nails_behind(self, segment: Segment, mention: Mention) -> bool:
         """ "Three and a half, six nails", "steel, five, six nails"; not "six, number five nails"."""

@@ -290,3 +290,21 @@ def test_a_second_measure_is_asked_about(read: Read, text: str, asked: str) -> N
 def test_a_measure_with_its_foot_or_its_part_is_not(read: Read, text: str) -> None:
     (visit,) = read(f"Tally. {text}", *NAMES)
     assert visit.flags == []
+
+
+test_a_measure_with_words_of_when_or_how = reads(
+    [
+        ("Trimmed in front. Toe length after the trim, left front three and a half, right front three and a quarter.",
+         ["LF toe_length 88.9", "LF+RF work trim", "RF toe_length 82.6"]),
+        ("Trimmed in front. Toe length once trimmed, left front three and a half, right front three and three eighths.",
+         ["LF toe_length 88.9", "LF+RF work trim", "RF toe_length 85.7"]),
+        ("Trimmed in front. Toe length left front three and a half after the trim, right front three and a quarter.",
+         ["LF toe_length 88.9", "LF+RF work trim", "RF toe_length 82.6"]),
+        ("Reset in front, toe length after the trim, left front three and a half, right front three and a quarter.",
+         ["LF toe_length 88.9", "LF+RF work reset", "RF toe_length 82.6"]),
+        ("Toe length three and a half in front, plain steel, fronts one and a half, hinds two.",
+         ["LF+RF shoe_material steel", "LF+RF shoe_size 1.5", "LF+RF shoe_type plain", "LF+RF toe_length 88.9",
+          "LH+RH shoe_size 2"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
