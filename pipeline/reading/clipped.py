@@ -28,6 +28,7 @@ _QUALITIES = {
     "contracted": "contracted_heels", "pinched": "contracted_heels", "collapsed": "underrun_heels",
     "crushed": "underrun_heels", "weak": "weak_wall", "soft": "weak_wall",
 }  # fmt: skip
+_LITTLE = frozenset({"little"})
 _OF_ONE_PART = frozenset(_QUALITIES)
 _LED_TO_QUALITY = frozenset({",", "and", "just", "only", "also", "but", "more", "mean"})
 _BEHIND_QUALITY = frozenset({".", ",", "on", "in", "behind", "too", "and", "as", "with", "into"})
@@ -118,6 +119,20 @@ def complete_parts(talk: Talk, lookup: Lookup) -> None:
         if named is None or (here is not None and here.get("findings") is not None):
             continue
         talk.mentions.append(Mention(word, word + 1, (at, word), {"findings": named}, MatchKind.VARIANT))
+    talk.in_order()
+
+
+def complete_little(talk: Talk) -> None:
+    """ "Little toe crack on the left front": right before a finding, or before its place, it tells the degree."""
+    for at in talk.where(_LITTLE):
+        found = talk.mention_starting(at + 1)
+        found = talk.mention_starting(found.end) if found is not None and found.get("zones") else found
+        if (
+            found is not None
+            and found.get("findings")
+            and all(m.readings.keys() <= {"horse_cues"} for m in talk.mentions if at in m.literal)
+        ):
+            talk.mentions.append(Mention(at, at + 1, (at,), {"severities": "mild"}, MatchKind.VARIANT))
     talk.in_order()
 
 

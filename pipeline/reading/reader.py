@@ -14,6 +14,7 @@ from pipeline.reading.clipped import (
     complete_clipped,
     complete_headed,
     complete_kinds,
+    complete_little,
     complete_parts,
     complete_same,
     complete_told,
@@ -174,6 +175,7 @@ class Reader:
         complete_told(talk, finder.meaning)
         complete_parts(talk, finder.meaning)
         complete_kinds(talk, finder.meaning)
+        complete_little(talk)
         complete_beside(talk, finder.meaning)
         complete_same(talk, finder.meaning)
         strikes = _put_right(talk)

@@ -130,3 +130,19 @@ test_graded_before_it_is_named = reads(
     ],
     "Buck. {}",
 )
+
+test_degrees_in_other_words = reads(
+    [
+        ("Little toe crack on the left front, nothing I'd lose sleep over.", ["LF finding crack @toe ~mild"]),
+        ("Smidge of flare on the right hind, inside.", ["RH finding flare @medial ~mild"]),
+        ("Corn in the near fore, wouldn't lose any sleep over it.", ["LF finding corn ~mild"]),
+        ("Toe crack, left front, nothing to lose sleep over.", ["LF finding crack @toe ~mild"]),
+        ("Little toe crack, left front.", ["LF finding crack @toe ~mild"]),
+        ("Tad of thrush in the off hind.", ["RH finding thrush ~mild"]),
+        ("Little mare, flare on the near fore.", ["LF finding flare"]),
+        ("Little or no thrush in the near hind.", ["LH finding thrush absent"]),
+        ("Thrush in the near hind. Bit me, but I wouldn't lose sleep over that.",
+         ["- manner dangerous", "LH finding thrush"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
