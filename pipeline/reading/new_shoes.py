@@ -16,7 +16,7 @@ _NEW_ALONE = frozenset(
 )
 _NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "ones", "on", "put", "fresh"}
 _NEW_ON_FEET = _NEW_TODAY | {"he", "she", "i", "went", "got", "had", "with", "in", "for", "the", "is", "was", "were"}
-_NEW_ON_FEET |= {"did", "done", "only", "just", "'ve", "have", "has"}
+_NEW_ON_FEET |= {"did", "done", "only", "just", "'ve", "have", "has", "shod", "reshod", "him", "her"}
 _PUT_NEW_ON = said_whole(
     "put new on", "put on new", "new on", "nailed new on", "put new back on", "fitted new", "i put new on",
     "shoe 's new", "shoe is new", "the shoe 's new", "the shoe is new", "that shoe 's new", "shoe 's a new one",

@@ -45,9 +45,8 @@ _MOVING = frozenset(
 )
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
 _CLOSING, _OF_HIM = frozenset({",", ".", "and", "or", "if", "unless"}), frozenset({"for", "on"})
-_SEEING = frozenset({"see", "seeing", "want", "have", "do", "doing"})
-_WANTING = frozenset({"want", "'d", "need", "'ll"})
-_NEEDING = frozenset({"needs", "must", "should", "better", "keep"})
+_SEEING, _HIM = frozenset({"see", "seeing", "want", "have", "do", "doing"}), (["him"], ["her"], ["them"], ["you"])
+_WANTING, _NEEDING = frozenset({"want", "'d", "need", "'ll"}), frozenset({"needs", "must", "should", "better", "keep"})
 _TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"], ["wants", "doing"], ["wants", "done"], ["wants", "seeing"])
 _HENCE = Sayings("from now on", "from here on", "from here out", "from today on", "from this on", "going forward")
 _BACK_IN = (
@@ -138,11 +137,12 @@ def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
 
 
 def coming_back(talk: Talk, mention: Mention) -> bool:
-    """Whether the number, or the one it was put right from, stands behind "back in", "see him in"."""
+    """Whether the number, or the one it was put right from, stands behind "back in", "see him in", "see Buck in"."""
     at = (mention.stands_for or mention).start
-    led = talk.words[at - 2 : at] in _BACK_IN
-    seen = talk.words[max(0, at - 3) : at]
-    return led or (len(seen) == 3 and seen[0] in _SEEING and seen[1] in ("him", "her", "them") and seen[2] == "in")
+    name = talk.mention_ending(at - 1)
+    who = name.start if name and "horse" in name.readings else (at - 2) * (talk.words[at - 2 : at - 1] in _HIM)
+    seen = who > 0 and talk.words[at - 1] == "in" and talk.words[who - 1] in _SEEING
+    return seen or talk.words[at - 2 : at] in _BACK_IN
 
 
 def _for_the_pair(talk: Talk, sentence: list[Segment], mention: Mention) -> bool:

@@ -325,3 +325,31 @@ test_rest_that_is_no_rest = reads(
     ],
     "Tally. {}",
 )
+
+test_a_horse_to_be_seen_by_name = reads(
+    [
+        ("Trimmed. See Tally in eight.", ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim"]),
+        ("Trimmed. We'll see Tally in six or seven.", ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"]),
+        ("Trimmed. I'll do Tally in seven, no, eight.", ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim"]),
+        ("Trimmed. See you in five.", ["- next_visit_weeks 5 planned", "LF+RF+LH+RH work trim"]),
+        ("Trimmed. See Tally in stall eight.", ["LF+RF+LH+RH work trim"]),
+        ("Trimmed. Couldn't see Tally in five inches of mud.", ["LF+RF+LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)
+
+test_shod_new = reads(
+    [
+        (
+            "Shod all round new, nought in front, double nought behind.",
+            ["LF+RF shoe_size 0", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 00"],
+        ),
+        ("Shod both fronts brand new, size one.", ["LF+RF shoe_size 1", "LF+RF work new_shoe"]),
+        ("Shod him behind new.", ["LH+RH work new_shoe"]),
+        ("Was shod all round new in May. Trimmed.", ["LF+RF+LH+RH work trim"]),
+        ("Shod all round, size two.", ["LF+RF+LH+RH shoe_size 2"]),
+        ("Condition score's a six.", ["- body_condition 6"]),
+        ("Condition score is a six.", ["- body_condition 6"]),
+    ],
+    "Tally. {}",
+)
