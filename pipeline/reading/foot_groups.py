@@ -104,9 +104,8 @@ def groups_of(
         anaphor = name in ("in_hand", "pair_in_hand")
         found.append(FootGroup(mention.start, mention.end, feet, anaphor))
         found += _where_left_out(talk, segment, mention)
-        other = (named or len(found) > 1) and _not_this(talk, mention)
-        if (segment.drafts or name not in ("other_three", "other_two")) and not other:
-            hand = feet
+        told = segment.drafts or name not in _OTHERS
+        hand = feet if told and not ((named or len(found) > 1) and _not_this(talk, mention)) else hand
     if not found and named and talk.left_out and _of_the_one_left_out(talk, segment):
         found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
         hand = talk.left_out if segment.drafts else hand

@@ -157,13 +157,7 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if "strike" in kind and about is not None:
         strikes.append(Strike(run[0].start, run[-1].end, about))
         return _drop_cues(run)
-    if (
-        left_after_all(talk, run)
-        or rest_stands(talk, run)
-        or counted_on_a_part(talk, run)
-        or replace_before(talk, run)
-        or _replace(talk, run)
-    ):
+    if any(put_right(talk, run) for put_right in _PUTTING_RIGHT):
         return _drop_cues(run)
     if "strike" in kind and not said_of_all(talk, run[-1].end):
         strikes.append(Strike(run[0].start, run[-1].end, None))
@@ -270,6 +264,10 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         if only:
             break  # "both fronts, no, just the right front, the left was only loose"
     return first_old is not None and _both_alike(talk, start, run[0].start, new_ones)
+
+
+# In this order: the first that finds what it corrects carries it out.
+_PUTTING_RIGHT = (left_after_all, rest_stands, counted_on_a_part, replace_before, _replace)
 
 
 def _of_the_two(talk: Talk, olds: list[Mention], old: Mention, new: Mention, kind: str) -> bool:

@@ -24,7 +24,10 @@ _GETTING = frozenset({"getting", "get", "gets", "having", "have", "giving", "'ll
 _IDEA, _IT = frozenset({"idea", "notion"}), frozenset({"it", "them", "that", "those"})
 _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["week"], ["weeks"], ["instead"])
 _ON_WISH = _ONE_OF_A_KIND - {"shoe_size", "nail_size"} | {"traction", "treatment"}
-_WANTED, _GRANTED = {"wanted", "asked", "like"}, {"so", "put", "got", "gave", "fitted", "did", "done", "now", "that"}
+_WANTED, _GRANTED = (
+    {"wanted", "asked", "like"},
+    {"so", "put", "got", "gave", "fitted", "did", "done", "now", "that", "went"},
+)
 _OWNERS, _PUT_IT = frozenset({"she", "he", "they", "client", "boss", "customer"}), 5  # "I put it on"
 _NEAR = 2  # sentences between the thought and what was put on
 
