@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.exchanges import said_again, same_count, sentence_end, window
 from pipeline.reading.foot_names import resolve
-from pipeline.reading.mentions import Mention
+from pipeline.reading.mentions import LITTLE_WORDS, Mention
 from pipeline.reading.talk import Talk
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -14,6 +14,7 @@ _WAS = frozenset({
     "are", "is", "'s", "was", "were", "take", "takes", "took", "get", "have", "has", "had", "gave", "me", "got",
     "measured", "came", "up", "out", "at", "more", "like", "only", "just", "really", "a", "an",
 })  # fmt: skip
+_CLEAN = frozenset({"clean", "clear", "fine", "grand", "okay", "ok", "good", "free"})
 
 
 def rest_stands(talk: Talk, run: list[Mention]) -> bool:
@@ -26,7 +27,10 @@ def rest_stands(talk: Talk, run: list[Mention]) -> bool:
     part = next((m for m in new if m.get("feet")), None)
     if part is None or not _LEAD.issuperset(talk.words[begin : part.start]):
         return False
-    answer = next((m for m in new if m.start >= part.end), None)
+    if _found_clean(talk, part.end):
+        whole = [m for m in talk.having("feet") if window(talk, run[0].start) <= m.start and m.end <= run[0].start]
+        return bool(whole) and _leave_to_the_rest(talk, whole, part)
+    answer = next((m for m in new if m.start >= part.end and not m.readings.keys() <= LITTLE_WORDS), None)
     if answer is None or not _WAS.issuperset(talk.words[part.end : answer.start]):
         return False
     start = window(talk, run[0].start)
@@ -45,6 +49,14 @@ def rest_stands(talk: Talk, run: list[Mention]) -> bool:
     if talk.words[run[0].start - 1] == ".":
         talk.words[run[0].start - 1] = ","  # "Testers strong on both. No, sorry, the off fore was moderate."
     return True
+
+
+def _found_clean(talk: Talk, at: int) -> bool:
+    """ "Mild thrush in both hinds, no, the off hind was clean": it stays on the other."""
+    while at < len(talk.words) and talk.words[at] in _WAS:
+        at += 1
+    closed = talk.words[at + 1 : at + 2] in ([","], ["."], ["and"], ["but"], [])
+    return closed and not _CLEAN.isdisjoint(talk.words[at : at + 1])
 
 
 def _at_the_same_place(talk: Talk, places: list[Mention], part: Mention, answer: Mention) -> None:

@@ -49,6 +49,20 @@ test_one_foot_of_the_pair = reads(
             "New shoes in front, size two, six nails, no, the near fore took seven.",
             ["LF nails 7", "LF+RF shoe_size 2", "LF+RF work new_shoe", "RF nails 6"],
         ),
+        (
+            "Reset both fronts, six nails, no, the off fore got five.",
+            ["LF nails 6", "LF+RF work reset", "RF nails 5"],
+        ),
+        # clean on the one
+        (
+            "Mild thrush in both hinds, no, the off hind was clean.",
+            ["LH finding thrush ~mild", "RH finding thrush absent"],
+        ),
+        (
+            "Corn in the near fore and the off fore, no, the off fore is clean.",
+            ["LF finding corn", "RF finding corn absent"],
+        ),
+        ("Corn in both fores, no, sorry, the near fore's fine.", ["RF finding corn"]),
         # both put right
         (
             "Testers moderate on both fores, no, off fore strong, near fore mild.",
