@@ -102,7 +102,8 @@ def _deal_ends(talk: Talk, sentence: list[Segment], row: list[Mention], head: st
     plural = first.plural and second.plural and abs(first.value - second.value) <= 1  # "twos and fives" may be nails
     sizes = head in (None, "shoe_size") and talk.words[row[0].start - 1] == "sizes"
     row, more = row[:_TWO], row[_TWO:]  # "sizes two and one, six nails each"
-    if not (plural or sizes) or any(talk.mention_starting(m.end) is None for m in more):
+    nails = head == "nails" and not plural  # "fronts reset, hinds new, six and seven nails"
+    if not (plural or sizes or nails) or any(talk.mention_starting(m.end) is None for m in more):
         return
     led, behind = talk.words[row[0].start - 1], talk.words[row[1].end : row[1].end + 1]
     ahead = talk.mention_ending(row[0].start)
@@ -121,16 +122,15 @@ def _deal_ends(talk: Talk, sentence: list[Segment], row: list[Mention], head: st
     ends = ["fronts", "hinds"] if unnamed or names == ["all"] else names
     if not done or done & _BARE:
         return
+    if nails and (sorted(names) != ["fronts", "hinds"] or min(first.value, second.value) < _LEAST_NAILS):
+        return
     if the or sorted(ends) != ["fronts", "hinds"]:
         talk.unread.append((row[0].start, row[1].end, "two sizes, but not of which feet"))
         row[0].dropped = row[1].dropped = True
         return
     sized = any(s.having("measures", "shoe_size") for s in horse)
-    slot = (
-        "nail_size"
-        if plural and not sizes and (head in ("nails", "nail_size") or (head is None and sized))
-        else "shoe_size"
-    )
+    of_nails = plural and not sizes and (head in ("nails", "nail_size") or (head is None and sized))
+    slot = "nails" if nails else "nail_size" if of_nails else "shoe_size"
     for number, end in zip(row, ends, strict=True):
         _add(sentence, row, number, slot, _ENDS[end])
 

@@ -58,7 +58,7 @@ def draft_came_without(talk: Talk) -> None:
                 continue
             if talk.words[at] == "short" and talk.words[foot.start] in ("in", "on", "behind"):
                 continue  # "she trotted up short in front" is how she goes
-            told = named > behind or talk.words[named] == "both"
+            told = named > behind or talk.words[named : named + 1] == ["both"]
             if not came and not (told and _SO_ENDS.issuperset(talk.words[foot.end : foot.end + 1])):
                 continue
             draft = Draft("shoe_state", "lost", segment, at, at + 1)
@@ -69,6 +69,8 @@ def draft_came_without(talk: Talk) -> None:
 
 def _he_was(talk: Talk, segment: Segment, at: int) -> bool:
     """Whether "he's", "Buck was", "the mare is already" stands right before: not "all reset, minus the near fore"."""
+    if at - 1 <= segment.start:
+        return False
     verb = at - 1
     while verb > segment.start and talk.words[verb] in _STILL:
         verb -= 1

@@ -241,7 +241,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             continue
         begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start
         olds = [m for m in talk.mentions if begins <= m.start and m.end <= run[0].start and not m.dropped]
-        olds = [m for m in olds if (kind_of(m) == kind if graded is None else grades(m, graded))]
+        olds = _named(talk, [m for m in olds if (kind_of(m) == kind if graded is None else grades(m, graded))])
         if kind == "feet" and first_old is None and olds and _told_apart(talk, olds, new, new_ones):
             return True
         only = kind == "feet" and (_said_to_be_all(talk, begin, new) or _right_beside(talk, run, olds, new))
@@ -264,6 +264,17 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         if only:
             break  # "both fronts, no, just the right front, the left was only loose"
     return first_old is not None and _both_alike(talk, start, run[0].start, new_ones)
+
+
+def _named(talk: Talk, olds: list[Mention]) -> list[Mention]:
+    """ "The left hind had a flare on it, no, it's the right hind": the "it" goes with the foot that is put right."""
+    if len(olds) < _PAIR or olds[-1].get("feet") != "in_hand" or olds[-2].get("feet") not in FEET:
+        return olds
+    between = talk.words[olds[-2].end : olds[-1].start]
+    if "," in between or not SENTENCE_ENDS.isdisjoint(between):
+        return olds
+    olds[-1].dropped = True
+    return olds[:-1]
 
 
 # In this order: the first that finds what it corrects carries it out.

@@ -5,7 +5,9 @@ The forms are common practice of the trade's speech, no source.
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+import pytest
+
+from tests.reading.conftest import Read, reads
 
 test_what_is_gone = reads(
     [
@@ -104,3 +106,9 @@ test_shoes_that_are_gone = reads(
     ],
     "Tansy. {}",
 )
+
+
+@pytest.mark.parametrize("said", ["Without", "Minus.", "without the", "He was minus both"])
+def test_nothing_behind_what_is_lacking(read: Read, said: str) -> None:
+    (visit,) = read(said, "Tally")
+    assert not [fact for fact in visit.facts if fact.foot]

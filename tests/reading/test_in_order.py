@@ -331,3 +331,18 @@ def test_two_numbers_of_one_pair(read: Read, said: str, facts: list[str]) -> Non
     (visit,) = read(f"Tally. {said}", "Tally")
     assert told(visit) == facts
     assert not [flag for flag in visit.flags if "each foot" in flag.reason]
+
+
+test_nails_of_the_two_ends = reads(
+    [
+        (
+            "Fronts reset, hinds new, six and seven nails.",
+            ["LF+RF nails 6", "LF+RF work reset", "LH+RH nails 7", "LH+RH work new_shoe"],
+        ),
+        (
+            "Hinds new, fronts reset, seven and six nails.",
+            ["LF+RF nails 6", "LF+RF work reset", "LH+RH nails 7", "LH+RH work new_shoe"],
+        ),
+    ],
+    "Tally. {}",
+)

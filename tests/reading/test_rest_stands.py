@@ -81,3 +81,16 @@ test_one_foot_of_the_pair = reads(
     ],
     "Tally. {}",
 )
+
+test_the_foot_pointed_at_is_put_right = reads(
+    [
+        ("The left hind had a flare on it, no, it's the right hind, moderate.", ["RH finding flare ~moderate"]),
+        (
+            "Left hind was loose. Put a new shoe on it, no, hang on, six nails.",
+            ["LH nails 6", "LH shoe_state loose", "LH work new_shoe"],
+        ),
+        ("Not as much flare as last time on the right front, mild now.", ["RF finding flare ~mild"]),
+        ("She's lame on the off fore, I couldn't tell you how bad.", ["RF gait lame"]),
+    ],
+    "Tally. {}",
+)
