@@ -40,7 +40,7 @@ def rest_stands(talk: Talk, run: list[Mention]) -> bool:
         return False
     if _all_anew(feet[-1], [m for m in new if m.get("feet")]):
         old.dropped = True
-    elif answer.number is not None and any(m.is_any(CLASS_SLOTS) for m in olds):
+    elif answer.number is not None and any(m.is_any(CLASS_SLOTS) or m.number not in (None, old.number) for m in olds):
         return set(resolve(part.readings["feet"], None) or ()) < set(resolve(feet[-1].readings["feet"], None) or ())
     elif not _leave_to_the_rest(talk, feet, part):
         return False

@@ -112,3 +112,16 @@ test_shoes_that_are_gone = reads(
 def test_nothing_behind_what_is_lacking(read: Read, said: str) -> None:
     (visit,) = read(said, "Tally")
     assert not [fact for fact in visit.facts if fact.foot]
+
+
+test_worn_and_had_worn = reads(
+    [
+        (
+            "He'd worn bar shoes on the fronts for years. Trimmed all four.",
+            ["LF+RF shoe_type bar history", "LF+RF+LH+RH work trim"],
+        ),
+        ("He'd worn the near fore thin. New shoe on it.", ["LF shoe_state worn", "LF work new_shoe"]),
+        ("Had worn through the off hind.", ["RH shoe_state worn"]),
+    ],
+    "Tally. {}",
+)
