@@ -339,7 +339,7 @@ def _was_before(talk: Talk, sentence: list[Segment], position: int) -> None:
     segment, behind = sentence[position], sentence[position + 1] if position + 1 < len(sentence) else None
     if behind is None or behind.drafts or behind.having("feet") or behind.end - behind.start > _BARELY:
         return
-    was = _WAS.at(talk.words, behind.start) and talk.words[behind.start + 2] in _WHEN
+    was = _WAS.at(talk.words, behind.start) and not _WHEN.isdisjoint(talk.words[behind.start + 2 : behind.start + 3])
     timed = any(m.get("times") == "history" for m in behind.mentions)
     for draft in [d for d in segment.drafts if was and d.status is Status.ABSENT]:
         if not timed and "there before as well" not in draft.rules:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+from tests.reading.conftest import Read, reads
+from tests.reading.telling import told
 
 CASES: list[tuple[str, list[str]]] = [
     (
@@ -51,3 +52,8 @@ test_a_gait_that_has_stopped = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+
+def test_talk_cut_off_behind_it_was(read: Read) -> None:
+    (visit,) = read("Tally. No heat in it today, it was", "Tally")
+    assert told(visit) == ["- finding heat absent"]
