@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 
+_FIFTHS = frozenset({"fifth", "fifths"})
 _DIGITS = re.compile(r"\d+(?:\.\d+)?")
 _SLASH = re.compile(r"(\d+)/(\d+)")
 _PLURAL_DIGITS = re.compile(r"(\d+(?:\.\d+)?)s")
@@ -328,6 +329,8 @@ class NumberReader:
                 return Number(number.start, end, number.value, out_of=int(total))
         if tokens[number.end : number.end + 2] in (["of", "5"], ["of", "five"], ["over", "five"], ["over", "5"]):
             return Number(number.start, number.end + 2, number.value, out_of=5)
+        if not _FIFTHS.isdisjoint(tokens[number.end : number.end + 1]) and "of" not in tokens[number.end + 1 :][:1]:
+            return Number(number.start, number.end + 1, number.value, out_of=5)  # "two fifths lame"
         if number.out_of is not None:  # "2/5" was read as a fraction; whether it is a grade is the caller's question
             return Number(number.start, number.end, number.value, out_of=number.out_of, fraction=True)
         return number

@@ -237,7 +237,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         kind = "severities" if graded is not None else kind_of(new)
         if new.start >= stop or (first_old is None and (new.stands_for is not None or _adds(talk, said, begin, new))):
             break  # "six weeks, wait, they're away, make it seven": put right by the cue before
-        if kind is None or (kind == "feet" and "from" in talk.words[new.start - 2 : new.start]):
+        apart = new.get("totals") == "each" or "from" in talk.words[new.start - 2 : new.start]  # "no, in each foot"
+        if kind is None or (kind == "feet" and apart):
             continue
         begins = 0 if kind == "feet" and _wrong_way_round(talk, run) else start
         olds = [m for m in talk.mentions if begins <= m.start and m.end <= run[0].start and not m.dropped]

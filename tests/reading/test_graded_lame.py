@@ -106,3 +106,14 @@ test_the_grade_told_of_goes_on = reads(
     ],
     "Tansy. {}",
 )
+
+test_fifths = reads(
+    [
+        ("Lame on the near fore, I'd say two fifths.", ["LF lameness 2"]),
+        ("One fifth lame on the off hind.", ["RH lameness 1"]),
+        ("Three fifths of a mile from the gate. Reset all four.", ["LF+RF+LH+RH work reset"]),
+        ("Took the hinds off and left them off. In front, new shoes, seven nails each side, no, seven in each foot.",
+         ["LF+RF nails 7", "LF+RF work new_shoe", "LH+RH work removed"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
