@@ -147,6 +147,25 @@ _ROWS = (
     (r"\b(oak a minute|oak in it|oak 'em in it|oakham in it)", "oakum in it"),
     (r"\bi (quick)(?= (?:the|him|her|his)\b)", "quicked"),
     (r"(?:^|[.,?!;:] )(that)(?= if (?:he|she|it)(?:'s| is) (?:not|no)\b)", "vet"),
+    (
+        rf"\b(?:heels?|soles?|walls?|thrush|corns?|bruise|flares?|crack|quarter) "
+        rf"(are four|are for|are fore|our four|our fore){_END}",
+        "off fore",
+    ),
+    (
+        r"(?:^|[.,?!;:] |\b(?:and|size|double) )(knots|nots|nods)"
+        r"(?= (?:in front|behind|on the (?:fores|fronts|hinds|front|back))\b)",
+        "noughts",
+    ),
+    (r"\bdouble (knot|not|nod)\b", "nought"),
+    (rf"\bsize {_COUNT}(?: in)? (?:front|the front),? (not)(?= (?:behind|hinds?)\b)", "nought"),
+    (r"\b(?:shoes?|fores|fronts|hinds) (want a|want)(?= (?:nothing|wafer|sliver|paper|bits)\b)", "worn to"),
+    (
+        r"\b(through)(?= (?:the|a|his|her) (?:near|off|left|right) (?:fore|front|hind),?"
+        r" (?:so |and )?(?:i |we )?(?:nailed|tacked|put)\b)",
+        "threw",
+    ),
+    (r"\b(pine|point)(?= pads?\b)", "pour in"),
 )
 # One foot is "the near fore", two are "the fores"; who says "the fore" and "the hind" of a pair means no "four".
 _OPPOSITE = re.compile(r"[^.?!;]*\bthe hind\b")
