@@ -8,6 +8,7 @@ from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.numbers import Number
 from pipeline.reading.opening import sentence_start
+from pipeline.reading.stretches import next_mark
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET
@@ -32,6 +33,8 @@ _A_FOOT = (
 )  # fmt: skip
 _PAIR_OF = {"LF": "fronts", "RF": "fronts", "LH": "hinds", "RH": "hinds", "fronts": "fronts", "hinds": "hinds"}
 _SCORED = frozenset({"body_condition", "cresty_neck", "obel"})
+_YES = frozenset({"yes", "yeah", "yep", "aye", "that", "right"})
+_HESITATING = frozenset({",", "the", "no", "wait", "sorry", "hang", "hold", "on", "i", "mean", "it", "'s", "er", "uh"})
 
 
 def kind_of(mention: Mention) -> str | None:
@@ -145,7 +148,8 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
     if kind == "feet":
         if talk.words[old.start - 1] == "," and _begins_anew(talk, old, new):
             talk.words[old.start - 1] = "."
-        old.readings["feet"] = _both_of_it(old.readings["feet"], new.readings["feet"])
+        for said in (old, *_taken_for(talk, old)):
+            said.readings["feet"] = _both_of_it(said.readings["feet"], new.readings["feet"])
         return
     ahead = talk.mention_ending(new.start)
     if kind == "findings" and ahead is not None and ahead.get("denials") is not None:
@@ -165,6 +169,25 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
             return
     old.dropped = True
     new.stands_for = (kind == "number" and old.stands_for) or old  # "six weeks, no, seven, no, eight": of the six
+
+
+def _taken_for(talk: Talk, foot: Mention) -> list[Mention]:
+    """ "A corn in the left hind, no, right hind, no, left hind": the foot that the last one was put right for."""
+    before = [m for m in talk.having("feet") if m.end <= foot.start and m.get("feet") == foot.get("feet")][-1:]
+    return [m for m in before if _HESITATING.issuperset(talk.words[m.end : foot.start])]
+
+
+def confirmed(talk: Talk, foot: Mention) -> bool:
+    """ "Left hind, no, hold on, left hind, yes, left hind", "…, no, left hind, right hind reset": it is the foot."""
+    if foot.get("feet") is None or talk.words[foot.end : foot.end + 1] != [","]:
+        return False
+    at = foot.end + 1
+    if talk.words[at] in _YES:
+        return True
+    other = talk.mention_starting(at)
+    stop = next_mark(talk, at)
+    told = any(m.end <= stop and kind_of(m) for m in talk.mentions if other is not None and m.start >= other.end)
+    return told and other is not None and kind_of(other) == "feet"
 
 
 def _tell_elsewhere(talk: Talk, said: Mention, right: Mention) -> None:

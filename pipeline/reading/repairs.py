@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from pipeline.reading.at_that_time import asked_how, of_another_time
 from pipeline.reading.exchanges import (
+    confirmed,
     counted_on_a_part,
     counts,
     graded_finding,
@@ -254,7 +255,8 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         if (old is None and first_old is None) or (old and _of_the_two(talk, olds, old, new, kind)):
             return old is not None
         if old is not None and said_again(old, new, kind):
-            stop = _segment_end(talk, new.end + 1)  # "near fore's still there, it's the off fore": the next foot counts
+            # "near fore's still there, it's the off fore": the next foot counts
+            stop = new.end if confirmed(talk, new) else _segment_end(talk, new.end + 1)
             continue
         if old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):
             continue

@@ -86,3 +86,30 @@ CASES = [
 ]
 
 test_confirmed = reads(CASES)
+
+test_the_foot_that_it_is = reads(
+    [
+        ("Thrush, left hind, no, hold on, left hind, yes, left hind.", ["LH finding thrush"]),
+        ("Lost a shoe, left hind, no, hold on, left hind, yes, left hind, right hind reset.",
+         ["LH shoe_state lost", "RH work reset"]),
+        ("Lost a shoe, left hind, no, hold on, left hind, right hind reset.", ["LH shoe_state lost", "RH work reset"]),
+        ("Thrush in the near hind, no, wait, near hind, that's right, off hind reset.",
+         ["LH finding thrush", "RH work reset"]),
+        ("Corn in the near fore, no, near fore, aye, near fore, bruise in the off fore.",
+         ["LF finding corn", "RF finding bruise"]),
+        ("Lame on the left fore, no, hold on, the left fore, right, two out of five.", ["LF lameness 2"]),
+        ("Corn in the left hind, no, right hind, no, left hind.", ["LH finding corn"]),
+        ("Bruise near fore, sorry, off fore, no, near fore, poultice on it.",
+         ["LF finding bruise", "LF treatment poultice"]),
+        ("Reset right hind, new shoe left hind, no, right hind, no, left hind.",
+         ["LH work new_shoe", "RH work reset"]),
+        # doubted and put right
+        ("Thrush in the left hind, no, left hind, I mean right hind.", ["RH finding thrush"]),
+        ("Thrush in the left hind, no, left hind, no, right hind.", ["RH finding thrush"]),
+        ("Thrush in the left hind, no, the left hind's grand, it's the right hind.", ["RH finding thrush"]),
+        ("Thrush in the left hind, no, hold on, right hind, yes, right hind, left hind reset.",
+         ["LH work reset", "RH finding thrush"]),
+        ("Thrush in the left hind, no, right hind, corn in the left hind.", ["LH finding corn", "RH finding thrush"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
