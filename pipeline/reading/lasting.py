@@ -34,6 +34,17 @@ _LINKS = frozenset(
 )
 _LEADING = frozenset({"in", "within", "at", "every", "again"})
 _MOST_LINKS = 6
+_NEVER = Sayings(
+    *(f"{had} {no}" for had in ("did", "had", "have", "has", "'d", "'ve", "was") for no in ("n't", "not")), "never",
+    "nobody", "no one", "none of us", "not been", "not seen", "not had", "first time", "first i 've", "first we 've",
+)  # fmt: skip
+_SEEN = frozenset({
+    "see", "seen", "saw", "been", "had", "have", "do", "done", "trim", "trimmed", "touch", "touched", "shoe", "shod",
+    "lay", "laid", "set", "get", "got", "reset", "handled", "rasped", "looked", "clapped",
+})  # fmt: skip
+_TO_COME = frozenset(
+    {"back", "again", "due", "book", "booked", "'ll", "will", "want", "wants", "need", "needs", "time"}
+)
 
 
 def lasts(talk: Talk, segment: Segment, start: int, end: int) -> bool:
@@ -41,6 +52,8 @@ def lasts(talk: Talk, segment: Segment, start: int, end: int) -> bool:
     led = talk.words[segment.start : start]
     last_visit = max((i for i, word in enumerate(led) if word in _VISITS), default=-1)
     told = set(led[last_visit + 1 :])
+    if led[-1:] in (["in"], ["for"], ["over"]) and _not_seen(led):
+        return True
     if led[-1:] == ["for"]:
         return not told.isdisjoint(_LASTING) and _BOOKING.isdisjoint(led)
     if led[-1:] in (["in"], ["within"]) and not told.isdisjoint(_COMING):
@@ -51,6 +64,13 @@ def lasts(talk: Talk, segment: Segment, start: int, end: int) -> bool:
     after = behind[:1] == ["after"] and not _AFTERWARDS.isdisjoint(behind[1:])
     supposed = any(at + len(form) == start - segment.start for at, form in _SUPPOSED.within(led, 0, len(led)))
     return after or _too_long(talk, segment, end) or (supposed and "was" in led)
+
+
+def _not_seen(led: list[str]) -> bool:
+    """ "Didn't see Buck in eight weeks", "nobody's touched her in nine weeks": how long it has been."""
+    at, form = next(_NEVER.within(led, 0, len(led)), (len(led), []))
+    behind = led[at + len(form) - (form[:1] == ["not"]) :]
+    return not _SEEN.isdisjoint(behind) and _TO_COME.isdisjoint(behind)
 
 
 def _too_long(talk: Talk, segment: Segment, end: int) -> bool:

@@ -68,3 +68,26 @@ test_the_vet_is_to_look = reads(
      for text, sep in product(VET, (" ",))],
     "Tally. {}",
 )  # fmt: skip
+
+_LONG_AGO = """\
+Reset in front. Didn't see Tally in eight weeks.
+Hadn't seen her in nine weeks. Reset in front.
+I haven't seen her in nine weeks, reset in front.
+Reset in front. Didn't get to her for eight weeks.
+Nobody's touched him in nine weeks. Reset in front.
+Reset in front. Hadn't laid eyes on her in nine weeks.
+First time I've seen her in nine weeks. Reset in front.
+Didn't trim him in eight weeks. Reset in front.
+"""
+_BACK_IN_SIX = """\
+Reset in front. If I haven't heard, see her in six weeks.
+Reset in front, never had a bother, see her in six weeks.
+Reset in front. I haven't shod her for years, back in six weeks.
+Reset in front. I'll see her in six weeks.
+Not been done in twelve weeks. Reset in front. Back in six weeks.
+Reset in front. We didn't get it all, so see her in six weeks.
+"""
+test_how_long_it_has_been = reads([(text, ["LF+RF work reset"]) for text in _LONG_AGO.splitlines()], "Tally. {}")
+test_how_long_it_will_be = reads(
+    [(text, ["- next_visit_weeks 6 planned", "LF+RF work reset"]) for text in _BACK_IN_SIX.splitlines()], "Tally. {}"
+)
