@@ -126,7 +126,8 @@ def _told_by_side(talk: Talk, index: int, after: str) -> bool:
     if opens and (after in _SIDE_VERBS or _state_behind(talk, index)):
         return True
     ahead = talk.mention_ending(index)
-    return after in _NUMBER_ENDS and ahead is not None and ahead.get("severities") is not None
+    graded = after in _NUMBER_ENDS and ahead is not None and ahead.get("severities") is not None
+    return graded and (ahead is None or talk.words[ahead.start - 1] not in _TAKING)  # "took a bit off"
 
 
 def _across_from(talk: Talk, index: int) -> bool:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
+from pipeline.reading.some_of_it import how_far
 from pipeline.reading.talk import Segment, Talk
 
 Left = tuple[int, int, str]  # tokens [start, end) and the sentence that says why
@@ -51,7 +52,7 @@ def _graded(talk: Talk, parts: Sequence[Segment]) -> Iterator[Left]:
     """ "He sprues the sole of that foot, moderate": a degree of what no list knows, beside what was read."""
     given = {i for segment in parts for draft in segment.drafts for i in draft.evidence}
     for position, segment in enumerate(parts):
-        loose = any(given.isdisjoint(m.literal) for m in segment.having("severities"))
+        loose = any(given.isdisjoint(m.literal) and not how_far(talk, m) for m in segment.having("severities"))
         if not loose or segment.drafts or any(m.is_any(_NOT_HIS) for m in segment.mentions):
             continue
         ahead = [s for s in parts[max(0, position - 1) : position] if not s.drafts]

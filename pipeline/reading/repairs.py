@@ -255,7 +255,6 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         if (old is None and first_old is None) or (old and _of_the_two(talk, olds, old, new, kind)):
             return old is not None
         if old is not None and said_again(old, new, kind):
-            # "near fore's still there, it's the off fore": the next foot counts
             stop = new.end if confirmed(talk, new) else _segment_end(talk, new.end + 1)
             continue
         if old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):

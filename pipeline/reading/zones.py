@@ -10,7 +10,7 @@ from pipeline.reading.foot_groups import FootGroup, Groups, one_of_several
 from pipeline.reading.graded_again import of_both
 from pipeline.reading.mentions import Mention
 from pipeline.reading.places import goes_round_it
-from pipeline.reading.some_of_it import SOME, of_another_thing
+from pipeline.reading.some_of_it import SOME, how_far, of_another_thing
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
@@ -28,13 +28,6 @@ _SO = frozenset({"so"})
 _SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
 _THAT_IS = (["that", "is"], ["that", "was"], ["it", "is"], ["it", "was"], ["i", "mean"])
 _NEAR = 2  # sentences back
-_A_WHILE = (
-    ["for", "a", "bit"],
-    ["after", "a", "bit"],
-    ["in", "a", "bit"],
-    ["for", "a", "little"],
-    ["for", "a", "touch"],
-)
 _OWN_PLACE = {  # a finding whose name is its place takes that place for no zone
     "underrun_heels": "heel", "contracted_heels": "heel", "sheared_heels": "heel", "long_toe": "toe",
     "thin_sole": "sole", "flat_sole": "sole", "dropped_sole": "sole", "weak_wall": "wall",
@@ -294,7 +287,7 @@ def _no_degree(talk: Talk, mention: Mention) -> bool:
     behind = talk.words[mention.end : mention.end + 1]
     at = next((i for i in range(mention.end, mention.end + 3) if talk.words[i : i + 1] in (["as"], ["than"])), 0) + 1
     named = talk.mention_starting(at + (talk.words[at : at + 1] == ["what"])) if at > 1 else None
-    if talk.words[mention.start - 1 : mention.end] in _A_WHILE or (named is not None and named.get("horse")):
+    if how_far(talk, mention) or (named is not None and named.get("horse")):
         return True
     return talk.words[mention.start] == "marked" and behind in (["it"], ["that"], ["them"], ["him"], ["her"], ["down"])
 

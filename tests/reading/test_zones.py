@@ -87,3 +87,21 @@ test_for_a_bit_is_no_degree = reads(
     ],
     "Tally. {}",
 )
+
+test_how_much_was_done = reads(
+    [
+        ("Toes are long in front, been bringing them back a bit.", ["LF+RF finding long_toe"]),
+        ("Both fores long in the toe, been bringing them back a little each time.", ["LF+RF finding long_toe"]),
+        ("Long toes in front, brought them back a touch.", ["LF+RF finding long_toe"]),
+        ("Flare on the left fore, dressed it back a bit.", ["LF finding flare"]),
+        ("Flare on the left fore, took a bit off. Trimmed.", ["LF finding flare", "LF work trim"]),
+        ("He'd laminitis, had been backing the toes up a bit each time.", ["- finding laminitis"]),
+        ("Corn in the near fore, mild, pared it out a bit.", ["LF finding corn ~mild"]),
+        ("Long toes in front, a bit.", ["LF+RF finding long_toe ~mild"]),
+        ("Flare on the left fore, a bit. Took it off.", ["LF finding flare ~mild"]),
+        ("Thrush has come back a bit in the left hind.", ["LH finding thrush ~mild"]),
+        ("Long toes in front, been bringing them back, they're still a bit long.", ["LF+RF finding long_toe ~mild"]),
+        ("Thrush in both hinds, bad near, mild off.", ["LH finding thrush ~severe", "RH finding thrush ~mild"]),
+    ],
+    "Tally. {}",
+)
