@@ -174,3 +174,19 @@ test_what_it_is_for_is_no_plan = reads(
     ],
     "Tally. {}",
 )
+
+test_when_it_can_be_had = reads(
+    [
+        ("New rim pads when we can get them.", ["LF+RF pad rim planned", "LF+RF work reset"]),
+        ("Leather pads in front, when I can get hold of them.", ["LF+RF pad leather planned", "LF+RF work reset"]),
+        ("New shoes in front when we can get them.", ["LF+RF work new_shoe planned", "LF+RF work reset"]),
+        ("Rim pads to go on when I get some in.", ["LF+RF pad rim planned", "LF+RF work reset"]),
+        ("When we can get them, rim pads in front.", ["LF+RF pad rim planned", "LF+RF work reset"]),
+        ("Thrush in the left hind, iodine when they can get it.",
+         ["LF+RF work reset", "LH finding thrush", "LH treatment iodine planned"]),
+        ("He's quiet when we can get near him.", ["- manner quiet", "LF+RF work reset"]),
+        ("He's fidgety when I get to the hinds.", ["- manner fidgety", "LF+RF work reset"]),
+        ("Rim pads, he was good when we could get them on.", ["LF+RF pad rim", "LF+RF work reset"]),
+    ],
+    "Tally. Reset in front. {}",
+)  # fmt: skip
