@@ -22,7 +22,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.never_done import drop_never_done
 from pipeline.reading.not_gone import there_after_all
 from pipeline.reading.off_by_the_horse import drop_off_for_a_look
-from pipeline.reading.once_more import COMING, brewing_again, drop_spoken_again, split_once_more
+from pipeline.reading.once_more import COMING, brewing_again, drop_spoken_again, split_once_more, unlike_then
 from pipeline.reading.plans import announce, plan, plan_one
 from pipeline.reading.put_in_then import plan_after_all
 from pipeline.reading.recalling import recall
@@ -113,6 +113,7 @@ def _tell_times(talk: Talk, sentence: Sentence, before: Sentence, told: set[Call
     recall_what_he_had(talk, sentence, before)
     recall_asked(talk, sentence, before)
     split_once_more(talk, sentence, before)
+    unlike_then(talk, sentence)
     if brewing_again in told:
         brewing_again(talk, sentence, before)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pipeline.reading.earlier_times import UNLIKE, is_unlike
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
@@ -18,6 +19,7 @@ COMING = Sayings(
     *(f"{verb} {it}" for verb in _WORKING for it in ("it", "one", "that")),
     "it 's coming", "it coming", "that coming", "it 's on its way", "it 's starting", "it 's brewing", "one brewing",
 )  # fmt: skip
+_PAIR = 2
 _CENTURY = ("twenty", "nineteen", "two")
 _REASON = (["for"], ["because", "of"], ["account", "of"], ["with"], ["given"], ["about"], ["regarding"])
 _POINTING = frozenset({"the", "that", "this", "his", "her", "their"})
@@ -61,6 +63,16 @@ def brewing_again(talk: Talk, sentence: Sentence, previous: list[Segment]) -> No
             segment.draft(again)
 
 
+def unlike_then(talk: Talk, sentence: Sentence) -> None:
+    """ "No thrush, unlike last time": not there today, and there at that time."""
+    for segment in sentence if "times" in sentence.classes and sentence.says(UNLIKE) else ():
+        for cue in [m for m in segment.having("times") if is_unlike(talk, m)]:
+            led = [d for s in sentence for d in s.drafts if d.end <= cue.start]
+            for draft in led or [d for s in sentence for d in s.drafts]:
+                if draft.slot in ("finding", "gait") and draft.status is Status.ABSENT and not draft.dropped:
+                    _split(draft, segment)
+
+
 def _tells_when(talk: Talk, segment: Segment) -> bool:
     """ "The last one was in March", "first bout was two years ago"."""
     words = [w for w in talk.words[segment.start : segment.end] if w not in ("the", "his", "her", "and", "so", ":")]
@@ -82,6 +94,7 @@ def _is_back(talk: Talk, draft: Draft, segment: Segment) -> bool:
 def _split(draft: Draft, segment: Segment) -> None:
     past = replace(
         draft,
+        feet=draft.feet if len(draft.feet or ()) <= _PAIR else None,
         segment=segment,
         start=segment.start,
         end=segment.end,
@@ -92,7 +105,8 @@ def _split(draft: Draft, segment: Segment) -> None:
         evidence=set(range(segment.start, segment.end)),
     )
     draft.status = Status.PRESENT if draft.status is Status.HISTORY else draft.status
-    draft.note("there once more")
+    if draft.status is not Status.ABSENT:
+        draft.note("there once more")
     segment.draft(past)
 
 

@@ -51,3 +51,25 @@ CASES: list[tuple[str, list[str]]] = [
 ]
 
 test_once_more = reads(CASES)
+
+test_unlike_last_time = reads(
+    [
+        ("No thrush, unlike last time.", ["- finding thrush absent", "- finding thrush history"]),
+        ("No thrush in the left hind, unlike last time.", ["LH finding thrush absent", "LH finding thrush history"]),
+        ("No heat in either fore, unlike last visit.", ["LF+RF finding heat absent", "LF+RF finding heat history"]),
+        ("Unlike last time there's no thrush in the left hind.",
+         ["LH finding thrush absent", "LH finding thrush history"]),
+        ("Not lame, unlike last month.", ["- gait lame absent", "- gait lame history"]),
+        ("No thrush in the left hind, not like last time.", ["LH finding thrush absent", "LH finding thrush history"]),
+        ("No thrush anywhere, unlike last summer.", ["- finding thrush history", "LF+RF+LH+RH finding thrush absent"]),
+        ("No thrush in the left hind, which is a change from last time.",
+         ["LH finding thrush absent", "LH finding thrush history"]),
+        ("Thrush in the left hind, unlike last time.", ["LH finding thrush"]),
+        ("Sound, unlike last time.", ["- gait sound"]),
+        ("No thrush, same as last time.", ["- finding thrush absent"]),
+        ("No pulse in the near fore, unlike last time.", ["LF pulse normal"]),
+        ("No thrush, unlike Buck last time.", ["- finding thrush absent"]),
+        ("No thrush last time.", []),
+    ],
+    "Tally. {}",
+)  # fmt: skip
