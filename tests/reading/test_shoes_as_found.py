@@ -244,3 +244,23 @@ test_shy_a_shoe = reads(
         ("Tally was wanting a shoe on the near hind.", []),
     ]
 )
+
+test_had_worn_shoes = reads(
+    [
+        ("Tally had worn shoes on both fores. Reset all round.", ["LF+RF shoe_state worn", "LF+RF+LH+RH work reset"]),
+        ("Tally has worn shoes on both fores.", ["LF+RF shoe_state worn"]),
+        ("Tally. He'd worn shoes on the fronts.", ["LF+RF shoe_state worn"]),
+        ("Tally. The hinds had worn shoes, fronts were fine.", ["LH+RH shoe_state worn"]),
+        ("Tally. Had worn shoes behind and loose in front.", ["LF+RF shoe_state loose", "LH+RH shoe_state worn"]),
+        ("Tally. He had worn shoes in front last time. New in front.",
+         ["LF+RF shoe_state worn history", "LF+RF work new_shoe"]),
+        # what he wore
+        ("Tally. He'd worn shoes in front for years. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
+        ("Tally. He has worn shoes all his life. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
+        ("Tally. He's worn shoes since March. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
+        ("Tally. He'd never worn shoes. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
+        ("Tally. She's always worn shoes in front. New in front.", ["LF+RF work new_shoe"]),
+        ("Tally had worn egg bars for a year. Trimmed all four.",
+         ["- shoe_type egg_bar history", "LF+RF+LH+RH work trim"]),
+    ]
+)  # fmt: skip
