@@ -222,17 +222,17 @@ def _ranges(talk: Talk, numbers: list[_Number]) -> list[_Number]:
 
 def _horses(talk: Talk, start: int, end: int, found: HorseTalk) -> list[_Named]:
     """Token span and horses of every name, and of "both", "the pair", "the others"."""
-    named: list[_Named] = [(s.start, s.end, (s.horse,)) for s in found.spans if start <= s.start < end]
+    spans = [s for s in found.spans if start <= s.start < end and s.start not in talk.putting_right]
+    named: list[_Named] = [(s.start, s.end, (s.horse,)) for s in spans]
     everyone = tuple(range(len(found.horses)))
     if talk.words[start] in ("all", "everybody", "everyone") and len(everyone) > 1:
         named.append((start, start + 1, everyone))  # "All back in eight weeks"
-    told = {s.horse for s in found.spans if start <= s.start < end}
+    told = {s.horse for s in spans}
     for mention in [m for m in talk.starting_in(start, end) if _group(m, len(everyone))]:
         if told and talk.words[mention.start - 1] in _ARE:
             continue  # "Tally and Buck are both seven": those two
         others = tuple(h for h in everyone if h not in told)
-        held = mention.get("horse_cues") == "others"
-        named.append((mention.start, mention.end, others if held else everyone))
+        named.append((mention.start, mention.end, others if mention.get("horse_cues") == "others" else everyone))
     return sorted(named)
 
 

@@ -69,6 +69,10 @@ _ANOTHER_DAY = frozenset({"last", "before", "yesterday", "previous", "earlier", 
 _DAY_WITHIN = 5
 _WEEKS = frozenset({"week", "weeks", "month", "months"})
 _SHE_IS = frozenset({"she", "he", "it", "'s", "is", "takes", "make", "this", "one", "a", "an", "the", "size"})
+_THAT_IS = [
+    *(["that", verb, *of] for of in ([], ["for"]) for verb in ("'s", "is", "was")),
+    *(["i", am, "thinking", "of"] for am in ("'m", "am", "was")), ["that", "'s", "what", "i", "told"],
+]  # fmt: skip
 _NEAR = 2  # sentences from a finding to the words that give it to another horse
 
 
@@ -214,17 +218,19 @@ def without_animals(talk: Talk) -> None:
 def another_horses_number(talk: Talk) -> None:
     """ "Size one, sorry, that's Twister's, Cotton's a double aught": the number just said was another horse's."""
     for name in talk.having("horse"):
-        that_is = talk.words[name.start - 2 : name.start] in (["that", "'s"], ["that", "is"], ["that", "was"])
+        form = next((f for f in _THAT_IS if talk.words[name.start - len(f) : name.start] == f), [])
+        begin = name.start - len(form)
         owned = talk.words[name.end : name.end + 2] in (["'s", ","], ["'s", "."], ["'", ","], ["'", "."])
-        at = name.start - 2
+        at = begin
         while at > 0 and talk.words[at - 1] in _HESITATING:
             at -= 1
         number = talk.mention_ending(at)
-        cued = set(talk.words[at : name.start - 2]) - {","}
-        if that_is and cued and _another_number_behind(talk, at - (talk.words[at - 1] == "."), name):
+        cued = set(talk.words[at:begin]) - {","}
+        if form and cued and _another_number_behind(talk, at - (talk.words[at - 1] == "."), name):
+            talk.putting_right.add(name.start)
             name.dropped = True  # what is left, "size three, no, that was …, she's a two", puts the number right
             continue
-        if not that_is or not owned or number is None or number.number is None:
+        if not form or not owned or number is None or number.number is None:
             continue
         name.dropped = number.dropped = True
         for cue in [m for m in talk.mentions if at <= m.start < name.start]:
@@ -235,7 +241,9 @@ def _another_number_behind(talk: Talk, cue: int, name: Mention) -> bool:
     """ "Size three, no, that was Duke yesterday, she's a two": the last thing told and what is in its place count."""
     start, stop = sentence_start(talk, cue), sentence_end(talk, name.end)
     told = [kind for m in talk.mentions if start <= m.start < cue and (kind := kind_of(m)) not in (None, "feet")]
-    booked = not _WEEKS.isdisjoint(talk.words[start:cue])  # dealt out to the horses elsewhere
+    others = [m for m in talk.having("horse") if start <= m.start < stop and m is not name]
+    dealt = len(others) > 1 or any(m.start > cue or m.get("horse") == name.get("horse") for m in others)
+    booked = dealt and not _WEEKS.isdisjoint(talk.words[start:cue])  # dealt out to the horses elsewhere
     comma = next((i for i in range(name.end, stop) if talk.words[i] == ","), stop)
     behind = [m for m in talk.mentions if name.end <= m.start < stop and kind_of(m)]
     led = comma < stop and bool(behind) and _SHE_IS.issuperset(talk.words[comma + 1 : behind[0].start])

@@ -124,6 +124,50 @@ CASES = [
         {"Tally": ["LF+RF work reset"], "Buck": ["LF+RF+LH+RH work trim"]},
     ),
     ("Both hinds trimmed and the fronts reset, Tally.", {"Tally": ["LF+RF work reset", "LH+RH work trim"]}),
+    (
+        "Tally. Reset in front. Eight weeks, no, that was Buck, six.",
+        {"Tally": ["- next_visit_weeks 6 planned", "LF+RF work reset"]},
+    ),
+    (
+        "Tally. Reset in front. Back in eight weeks, no, that's Buck, six.",
+        {"Tally": ["- next_visit_weeks 6 planned", "LF+RF work reset"]},
+    ),
+    (
+        "Tally. Reset in front. Eight, no, that was Buck, six weeks.",
+        {"Tally": ["- next_visit_weeks 6 planned", "LF+RF work reset"]},
+    ),
+    (
+        "Tally. Reset in front. Eight weeks, no, I'm thinking of Buck, six.",
+        {"Tally": ["- next_visit_weeks 6 planned", "LF+RF work reset"]},
+    ),
+    (
+        "Tally. Reset in front. Eight weeks, no, that was for Buck, six.",
+        {"Tally": ["- next_visit_weeks 6 planned", "LF+RF work reset"]},
+    ),
+    (
+        "Tally. Reset in front. Eight weeks, no, that's what I told Buck, she's six.",
+        {"Tally": ["- next_visit_weeks 6 planned", "LF+RF work reset"]},
+    ),
+    (
+        "Tally. Reset in front. Eight weeks. No, that was Buck, six.",
+        {"Tally": ["- next_visit_weeks 6 planned", "LF+RF work reset"]},
+    ),
+    (
+        "Tally and Buck. Both trimmed. Tally eight weeks, no, that was Buck, six.",
+        {"Tally": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"], "Buck": ["LF+RF+LH+RH work trim"]},
+    ),
+    (
+        "Tally. Reset in front. Eight weeks, no, that was Buck.",
+        {"Tally": ["LF+RF work reset"], "Buck": ["- next_visit_weeks 8 planned"]},
+    ),
+    (
+        "Tally. Reset in front. Six weeks. Buck eight.",
+        {"Tally": ["- next_visit_weeks 6 planned", "LF+RF work reset"], "Buck": ["- next_visit_weeks 8 planned"]},
+    ),
+    (
+        "Tally. Reset in front. Size two, no, that was Buck, size one.",
+        {"Tally": ["LF+RF shoe_size 1", "LF+RF work reset"]},
+    ),
 ]
 
 
