@@ -328,3 +328,24 @@ test_slip_of_one_finding_by_two_names = reads(
     ],
     "Tally. {}",
 )
+
+test_over_and_still_seen = reads(
+    [
+        ("She'd laminitis two years ago, you'd see it still, growth rings.",
+         ["- finding growth_rings", "- finding laminitis history"]),
+        ("She foundered three years ago and you can see it still, growth rings on both fores.",
+         ["- finding laminitis history", "LF+RF finding growth_rings"]),
+        ("Had laminitis two years ago, it still shows, growth rings in front.",
+         ["- finding laminitis history", "LF+RF finding growth_rings"]),
+        ("He'd laminitis as a young horse and it still shows, he has growth rings all round.",
+         ["- finding laminitis history", "LF+RF+LH+RH finding growth_rings"]),
+        ("He had an abscess in the near fore last year, you can still see where it was, wall loss at the quarter.",
+         ["LF finding abscess history", "LF finding wall_loss @quarter"]),
+        ("She had laminitis last month and she still has it.", ["- finding laminitis"]),
+        ("Laminitis last month, it's still there.", ["- finding laminitis"]),
+        ("Thrush last time in the left hind, you can still see it.", ["LH finding thrush"]),
+        ("She'd a crack in the near fore two visits ago, you'd see it still.", ["LF finding crack"]),
+        ("Bruise on the off fore last time, you can still see it.", ["RF finding bruise"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
