@@ -5,6 +5,7 @@ from __future__ import annotations
 from pipeline.reading.brought_in import PEOPLE
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.tokens import NOT
 from pipeline.record import Status
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -28,6 +29,7 @@ _WANTED, _GRANTED = (
     {"wanted", "asked", "like"},
     {"so", "put", "got", "gave", "fitted", "did", "done", "now", "that", "went"},
 )
+_DID_IT = frozenset({"did", "done", "got", "gave"})
 _OWNERS, _PUT_IT = frozenset({"she", "he", "they", "client", "boss", "customer"}), 5  # "I put it on"
 _NEAR = 2  # sentences between the thought and what was put on
 
@@ -60,9 +62,15 @@ def _of_others(talk: Talk, cue: Mention, draft: Draft) -> bool:
 
 
 def _wished_by_owner(talk: Talk, cue: Mention, draft: Draft) -> bool:
-    """ "She wanted studs on behind. Reset all four.": nobody says that they are on, which is asked."""
+    """ "She wanted studs on behind. Reset all four.": nobody says that they are on, which is asked.
+
+    So is "owner wanted a trim all round", where no other work is told; "hinds only wanted a trim" is no wish.
+    """
     asked = talk.words[cue.start : cue.end] == ["wanted"] or talk.words[cue.end - 2 : cue.end] == ["asked", "for"]
     who = {talk.words[cue.start - 1], talk.words[cue.start]}
+    if draft.slot == "work" and talk.words[cue.start - 1] in PEOPLE:
+        behind = set(talk.words[draft.end : talk.sentence(draft.segment.sentence)[-1].end + _NEAR])
+        return asked and (_DID_IT.isdisjoint(behind) or not NOT.isdisjoint(behind))
     wished = draft.slot in _ON_WISH or draft.value in ("trim", "removed")
     return asked and wished and not who.isdisjoint(_OWNERS) and not _granted(talk, draft)
 
@@ -116,7 +124,7 @@ def _of_a_kind(draft: Draft) -> bool:
 
 
 def _put_on_instead(talk: Talk, wished: Draft) -> bool:
-    """Whether another value of the same kind is told as done today, on the same feet, close by."""
+    """Whether another of its kind is told as done today, on the same feet, close by; or the same work, behind it."""
     near = [
         s
         for s in talk.segments
@@ -127,7 +135,8 @@ def _put_on_instead(talk: Talk, wished: Draft) -> bool:
         one, other = set(draft.feet or ()), set(wished.feet or ())
         same = (draft.slot == wished.slot and _of_a_kind(draft)) or _nails_begun_with(talk, draft, wished)
         elsewhere = bool(one) and bool(other) and not one & other
-        other_one = draft is not wished and same and draft.value != wished.value and not elsewhere
+        again = draft.slot == wished.slot == "work" and draft.value == wished.value and draft.start > wished.start
+        other_one = draft is not wished and ((same and draft.value != wished.value) or again) and not elsewhere
         instead = _shod_not_booted(draft, wished) or _packed_instead(talk, draft, wished)
         other_one = other_one or (instead and not elsewhere)
         if other_one and draft.status is Status.PRESENT and not _is_wished(talk, draft):

@@ -284,3 +284,30 @@ test_stays_off = reads(
     ],
     "Tansy. {}",
 )
+
+test_work_that_was_wanted = reads(
+    [
+        ("Owner wanted a trim all round. Reset the fronts and trimmed the hinds.",
+         ["LF+RF work reset", "LH+RH work trim"]),
+        ("Owner wanted her trimmed all round. Reset all round.", ["LF+RF+LH+RH work reset"]),
+        ("Owner wanted a trim all round. Seedy toe in the near fore, resected it.",
+         ["LF finding white_line_disease", "LF treatment resection"]),
+        ("Owner wanted a trim all round. Trimmed the hinds, fronts left alone.", ["LH+RH work trim"]),
+        ("The lady wanted him trimmed all round, but he'd only let me do the fronts. Trimmed those.",
+         ["LF+RF work trim"]),
+        ("Owner wanted a trim, trimmed all four.", ["LF+RF+LH+RH work trim"]),
+        ("Owner wanted all four trimmed. Trimmed.", ["LF+RF+LH+RH work trim"]),
+        ("Owner wanted a trim all round, so I did that.", ["LF+RF+LH+RH work trim"]),
+        ("Owner wanted a trim all round. Done. Thrush in the left hind.",
+         ["LF+RF+LH+RH work trim", "LH finding thrush"]),
+        ("The daughter wanted new shoes in front, and that's what she got.", ["LF+RF work new_shoe"]),
+        ("Hinds only wanted a trim.", ["LH+RH work trim"]),
+        ("Owner wanted rim pads in front. Reset in front.", ["LF+RF pad rim planned", "LF+RF work reset"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
+
+
+def test_wanted_and_not_told_to_be_done_is_asked(read: Read) -> None:
+    (visit,) = read("Tally. Owner wanted a trim all round.", *NAMES)
+    assert [flag.quote for flag in visit.flags] == ["Owner wanted a trim all round"]
