@@ -51,6 +51,7 @@ _HAVE = frozenset({"has", "'s", "have", "'ve", "had", "'d", "always", "only", "n
 _TAKING, _OFF_WITHIN = frozenset({"took", "whipped", "eased", "lifted", "popped"}), 5
 _BARE = frozenset({"bare", "barefoot", "shoeless"})
 _TRIMMED = frozenset({"trim", "trims", "trimmed", "dressed"})
+_MAKING = frozenset({"made", "make"})
 _ON_AGAIN = frozenset({"shoe", "shoes", "plate", "plates"})
 _IT_IS_HOT = frozenset({"it", "'s", "is", "n't", "not", "that", "foot", "and", "but", "though", "very", "at", "all"})
 _MAY_BE_HOT = frozenset({
@@ -271,6 +272,7 @@ def _new_shoe_talk(talk: Talk, segment: Segment, mention: Mention) -> bool:
         return True  # "he has a shoe on it again, a new one"
     return (
         bool(talk.plays("action", segment.start, segment.end))
+        or not _MAKING.isdisjoint(talk.words[segment.start : segment.end])
         or mention.start == segment.start
         or any(m.is_any(("feet", "shoe_types", "shoe_states", "work")) or m.number for m in near)
     )

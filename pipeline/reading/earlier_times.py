@@ -24,7 +24,7 @@ _BEFELL = frozenset({"foundered", "had", "'d", "got", "did", "was"})
 _IN = frozenset({"in"})
 _OTHER_THINGS = frozenset({"days", "weeks", "months", "hours", "minutes", "degrees", "of", "feet"})
 _RECENT_YEARS, _OLD_YEARS = range(11, 27), range(90, 100)
-UNLIKE = frozenset({"unlike", "not", "change"})  # "not like last time", "a change from last time"
+UNLIKE = frozenset({"unlike", "not", "change"})
 _TIMES = CALENDAR | frozenset({
     "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month",
     "week", "year", "season", "cycle", "day", "ago",
@@ -40,12 +40,12 @@ def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[
     told = [m for m in told if not since_what(talk, m) and not event_ahead(talk, sentence, segment, m)]
     told = [m for m in told if not goes_on_again(talk, segment, m) and not in_it_still(talk.words, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
-    told = [m for m in told if not is_unlike(talk, m) and talk.words[m.start - 2] != "unlike"]  # "unlike Buck then"
+    told = [m for m in told if not is_unlike(talk, m) and talk.words[m.start - 2] != "unlike"]
     return told or _unlisted(talk, sentence, segment)
 
 
 def is_unlike(talk: Talk, cue: Mention) -> bool:
-    """ "No thrush, unlike last time", "not like last time": a time that today is set against."""
+    """ "Unlike last time", "not like last time", "a change from last time"."""
     led = talk.words[cue.start - 1]
     return led == "unlike" or (led in UNLIKE and talk.words[cue.start] in ("like", "from"))
 

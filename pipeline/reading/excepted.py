@@ -57,6 +57,8 @@ def mark_exceptions(talk: Talk) -> None:
             begin, name = at, _shared_out(talk, out)
         elif whole is not None and cue != ["but"] and _found_nowhere_else(talk, whole):
             begin, name = at, "all"
+        elif whole is not None and cue != ["but"] and _worked_all_but(talk, whole):
+            begin, name = at, _shared_out(talk, out)
         elif bare and (whole is None or not whole.is_any(("number",)) or whole.number is not None):
             begin, name = at - 1, "all"
             ahead = talk.mention_ending(at - 1)  # "on any foot but the near hind": "on any" is a form too
@@ -85,6 +87,12 @@ def _found_nowhere_else(talk: Talk, told: Mention) -> bool:
     near = [m for m in talk.mentions if start <= m.start < told.start and not m.dropped]
     denied = any(m.get("denials") == "before" and told.start - m.end <= 1 for m in near)
     return denied and "findings" in told.readings and not any(m.get("feet") for m in near)
+
+
+def _worked_all_but(talk: Talk, work: Mention) -> bool:
+    """ "Same shoes back on, bar the left hind": work with no foot before it in the sentence."""
+    start = sentence_start(talk, work.start)
+    return "work" in work.readings and not any(start <= m.start < work.start for m in talk.having("feet"))
 
 
 def _cue_before(talk: Talk, start: int) -> list[str] | None:

@@ -33,8 +33,8 @@ _A_FOOT = (
 )  # fmt: skip
 _PAIR_OF = {"LF": "fronts", "RF": "fronts", "LH": "hinds", "RH": "hinds", "fronts": "fronts", "hinds": "hinds"}
 _SCORED = frozenset({"body_condition", "cresty_neck", "obel"})
-_YES = frozenset({"yes", "yeah", "yep", "aye", "that", "right"})
-_HESITATING = frozenset({",", "the", "no", "wait", "sorry", "hang", "hold", "on", "i", "mean", "it", "'s", "er", "uh"})
+_YES = frozenset({"yes", "yeah", "aye", "that", "right"})
+HESITATING = frozenset({",", "sorry", "no", "wait", "uh", "um", "hang", "on", "hold", "stop", "nope", "nah", "oh"})
 
 
 def kind_of(mention: Mention) -> str | None:
@@ -172,22 +172,20 @@ def swap(talk: Talk, old: Mention, new: Mention, kind: str) -> None:
 
 
 def _taken_for(talk: Talk, foot: Mention) -> list[Mention]:
-    """ "A corn in the left hind, no, right hind, no, left hind": the foot that the last one was put right for."""
+    """ "Left hind, no, right hind, no, left hind": the foot that the last one stands for."""
     before = [m for m in talk.having("feet") if m.end <= foot.start and m.get("feet") == foot.get("feet")][-1:]
-    return [m for m in before if _HESITATING.issuperset(talk.words[m.end : foot.start])]
+    return [m for m in before if set(talk.words[m.end : foot.start]) <= HESITATING | {"the"}]
 
 
 def confirmed(talk: Talk, foot: Mention) -> bool:
-    """ "Left hind, no, hold on, left hind, yes, left hind", "…, no, left hind, right hind reset": it is the foot."""
-    if foot.get("feet") is None or talk.words[foot.end : foot.end + 1] != [","]:
-        return False
+    """ "Left hind, no, left hind, yes, left hind", "left hind, no, left hind, right hind reset"."""
     at = foot.end + 1
-    if talk.words[at] in _YES:
-        return True
-    other = talk.mention_starting(at)
-    stop = next_mark(talk, at)
-    told = any(m.end <= stop and kind_of(m) for m in talk.mentions if other is not None and m.start >= other.end)
-    return told and other is not None and kind_of(other) == "feet"
+    if "feet" not in foot.readings or talk.words[foot.end : at] != [","]:
+        return False
+    other, stop = talk.mention_starting(at), next_mark(talk, at)
+    if other is None or "feet" not in other.readings:
+        return talk.words[at] in _YES
+    return any(other.end <= m.start < stop and kind_of(m) for m in talk.mentions)
 
 
 def _tell_elsewhere(talk: Talk, said: Mention, right: Mention) -> None:

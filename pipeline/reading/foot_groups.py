@@ -72,6 +72,8 @@ def _of_the_one_left_out(talk: Talk, segment: Segment) -> bool:
     answered = {d.slot: d.value for d in before if d.slot in ("tester", "pulse")}
     if any(d.value != answered.get(d.slot, d.value) for d in segment.drafts):
         return True  # "testers clear all round bar the near hind, mild at the toe"
+    if any(d.value == "new_shoe" and talk.words[d.end - 1] in ("one", "shoe") for d in segment.drafts):
+        return True  # "same shoes back on bar the left hind, I'd a new one made"
     return bool(segment.drafts) and (words[0] in ("that", "which", "where", "it") or words[-1] == "there")
 
 

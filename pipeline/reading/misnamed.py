@@ -5,7 +5,7 @@ from __future__ import annotations
 import itertools
 import re
 
-from pipeline.reading.exchanges import kind_of, sentence_end
+from pipeline.reading.exchanges import HESITATING, kind_of, sentence_end
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import ANIMALS
 from pipeline.reading.opening import sentence_start
@@ -14,7 +14,6 @@ from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
-_HESITATING = frozenset({",", "sorry", "no", "wait", "uh", "um", "hang", "on", "hold", "stop", "nope", "nah", "oh"})
 _LEADS = (
     "not", "did i say", "i said", "when i said", "i called him", "i called her", "i keep saying", "i kept saying",
     "i keep calling him", "i keep calling her", "i 've been saying", "i 've been calling him", "i 've been calling her",
@@ -102,7 +101,7 @@ def found_on_another(talk: Talk) -> list[Strike]:
 def _stops(words: list[str]) -> int:
     """How many sentences lie between; "No. Stop." is none of its own."""
     ended = [i for i, word in enumerate(words) if word in SENTENCE_ENDS]
-    short = sum(set(words[one + 1 : other]) <= _HESITATING for one, other in itertools.pairwise(ended))
+    short = sum(set(words[one + 1 : other]) <= HESITATING for one, other in itertools.pairwise(ended))
     return len(ended) - short
 
 
@@ -222,7 +221,7 @@ def another_horses_number(talk: Talk) -> None:
         begin = name.start - len(form)
         owned = talk.words[name.end : name.end + 2] in (["'s", ","], ["'s", "."], ["'", ","], ["'", "."])
         at = begin
-        while at > 0 and talk.words[at - 1] in _HESITATING:
+        while at > 0 and talk.words[at - 1] in HESITATING:
             at -= 1
         number = talk.mention_ending(at)
         cued = set(talk.words[at:begin]) - {","}

@@ -64,12 +64,12 @@ def brewing_again(talk: Talk, sentence: Sentence, previous: list[Segment]) -> No
 
 
 def unlike_then(talk: Talk, sentence: Sentence) -> None:
-    """ "No thrush, unlike last time": not there today, and there at that time."""
+    """ "No thrush, unlike last time": it was there then."""
     for segment in sentence if "times" in sentence.classes and sentence.says(UNLIKE) else ():
         for cue in [m for m in segment.having("times") if is_unlike(talk, m)]:
             led = [d for s in sentence for d in s.drafts if d.end <= cue.start]
             for draft in led or [d for s in sentence for d in s.drafts]:
-                if draft.slot in ("finding", "gait") and draft.status is Status.ABSENT and not draft.dropped:
+                if draft.slot in ("finding", "gait") and draft.status is Status.ABSENT:
                     _split(draft, segment)
 
 
@@ -105,8 +105,7 @@ def _split(draft: Draft, segment: Segment) -> None:
         evidence=set(range(segment.start, segment.end)),
     )
     draft.status = Status.PRESENT if draft.status is Status.HISTORY else draft.status
-    if draft.status is not Status.ABSENT:
-        draft.note("there once more")
+    draft.note("there once more" if draft.status is not Status.ABSENT else "there then")
     segment.draft(past)
 
 

@@ -17,7 +17,7 @@ from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.tokens import NOT
 from pipeline.reading.treated import treated_then, used_then_and_now
-from pipeline.reading.was_there import found_so, has_had, may_be, only_seen
+from pipeline.reading.was_there import SHOWING, found_so, has_had, may_be
 from pipeline.record import Severity, Status
 
 _IT = frozenset({"it", "that", "one", "this", "those", "they"})
@@ -58,7 +58,7 @@ def _recall_clauses(talk: Talk, sentence: Sentence, *, timed: bool) -> None:
         _contrasted_with_now(talk, sentence, position)
         cues, today = (earlier_cues(talk, sentence, segment), segment.having("times", "today")) if timed else ([], [])
         if today and _there_today(talk, segment):
-            _still_there(sentence[:position], only_seen(talk, sentence, position))
+            _still_there(sentence[:position], talk.words[segment.start : segment.end])
         if today and (not cues or today[-1].start > cues[-1].start):
             recalled = False
             if not cues:
@@ -280,12 +280,12 @@ def _recall_recent(talk: Talk, sentence: list[Segment], position: int) -> None:
                 recall_one(draft)
 
 
-def _still_there(before: list[Segment], over: frozenset[str]) -> None:
-    """ "The vet told us that years back and it's still there"."""
-    told = [d for s in before for d in s.drafts if d.slot in ("finding", "gait") and d.value not in over]
-    for draft in [d for d in told if d.status is Status.HISTORY]:
-        draft.status = Status.PRESENT
-        draft.note("still there")
+def _still_there(before: list[Segment], words: list[str]) -> None:
+    """ "The vet told us that years back and it's still there"; not "she'd laminitis once, you'd see it still"."""
+    for draft in [d for s in before for d in s.drafts if d.slot in ("finding", "gait") and d.status is Status.HISTORY]:
+        if draft.value != "laminitis" or SHOWING.isdisjoint(words):
+            draft.status = Status.PRESENT
+            draft.note("still there")
 
 
 def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:

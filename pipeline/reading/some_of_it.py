@@ -29,20 +29,13 @@ _DEICTIC = frozenset(
     {"it", "that", "this", "one", "they", "both", "all", "which", "those", "there", "smell", "he", "she"}
 )
 _TRADE = frozenset({"feet", "zones", "same", "totals", "findings"})
-_AWAY = frozenset({"back", "up", "down", "off", "out", "away", "in", "them", "it"})
+_AWAY = frozenset({"back", "up", "down", "off", "out", "them", "it"})
 _DONE = frozenset({
-    "bring", "bringing", "brought", "take", "taking", "took", "taken", "set", "setting", "dress", "dressed", "dressing",
-    "rasp", "rasped", "rasping", "cut", "cutting", "pull", "pulled", "pulling", "back", "backed", "backing", "opened",
-    "eased", "easing", "shortened", "shortening", "rolled", "knocked", "nipped", "tipped", "trimmed", "pared",
+    "bring", "bringing", "brought", "take", "taking", "took", "taken", "set", "dressed", "dressing", "rasped", "cut",
+    "pulled", "backed", "backing", "opened", "eased", "pared",
 })  # fmt: skip
-_A_WHILE = (
-    ["for", "a", "bit"],
-    ["after", "a", "bit"],
-    ["in", "a", "bit"],
-    ["for", "a", "little"],
-    ["for", "a", "touch"],
-)
-_DONE_BEFORE = 5  # tokens from "bringing" to the degree in "bringing the long toes back a bit"
+_WHILE, _BIT = frozenset({"for", "after", "in"}), frozenset({"bit", "little", "touch"})
+_DONE_BEFORE = 5  # tokens from "bringing" to "a bit"
 
 
 def some_of_it(talk: Talk, segment: Segment) -> list[Mention]:
@@ -95,11 +88,10 @@ def of_another_thing(talk: Talk, segment: Segment, mention: Mention) -> bool:
 
 
 def how_far(talk: Talk, mention: Mention) -> bool:
-    """ "Long toes, been bringing them back a bit", "… took a bit off": how much was done; "for a bit": how long."""
-    if talk.words[mention.start - 1 : mention.end] in _A_WHILE:
+    """ "Been bringing the long toes back a bit", "took a bit off", "for a bit": no degree."""
+    if talk.words[mention.start - 1] in _WHILE and talk.words[mention.end - 1] in _BIT:
         return True
     led = talk.words[max(0, mention.start - _DONE_BEFORE) : mention.start]
-    led = led[max((i for i, word in enumerate(led) if word in (",", ".", "and", "but")), default=-1) + 1 :]
     if talk.words[mention.end : mention.end + 1] == ["off"]:
         return not _DONE.isdisjoint(led[-1:])
     return not _AWAY.isdisjoint(led[-1:]) and not _DONE.isdisjoint(led[:-1])

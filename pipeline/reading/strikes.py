@@ -160,7 +160,7 @@ def _move(talk: Talk, segment: Segment, found: HorseTalk, strike: Strike) -> Non
     if named is not None:
         segment.horse = named
         for weeks in [d for d in segment.drafts if d.horses and d.start < strike.at]:
-            weeks.horses = (named,)  # "eight weeks, no, that was Duke": dealt out to the horse in hand before
+            weeks.horses = (named,)  # "eight weeks, no, that was Duke"
     elif len(found.horses) == 2 and any(s.horse == 1 - segment.horse for s in talk.segments):
         segment.horse = 1 - segment.horse
     else:

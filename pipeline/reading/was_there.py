@@ -22,10 +22,7 @@ _TODAY = frozenset({"today", "now"})
 _NO_MORE = frozenset({"not", "gone", "n't", "no", "is", "it", "'s", "there", "but", "today", "now", "any", "more"})
 _LATE_BY = frozenset({"'re", "'s", "'m", "are", "is", "am", "running", "got", "getting", "was", "were"})
 _WORN = frozenset({"there", "only", "have", "has", "had", "still", "just", "got", "'ve", "was", "were", "he"})
-_SHOWING = frozenset({"see", "shows", "show", "showing", "tell", "know", "notice"})
-_TRACES = frozenset({"growth_rings", "wall_loss", "dropped_sole", "flat_sole", "rotation"})
-_LONG_OVER = frozenset({"laminitis"})
-_OVER = _LONG_OVER | {"abscess", "puncture", "bruise", "quicked", "close_nail"}
+SHOWING = frozenset({"see", "shows", "show", "showing", "tell", "know"})
 
 
 def hear_remarks(talk: Talk) -> list[Draft]:
@@ -131,11 +128,3 @@ def may_be(talk: Talk, earlier: Segment, draft: Draft) -> bool:
     """ "It could be laminitis coming on, and he did have it two years back": doubted of today."""
     led = any(m.start < draft.start for m in earlier.having("doubts")) and not earlier.past
     return led and draft.status is Status.SUSPECTED and "have" not in talk.words[earlier.start : draft.start]
-
-
-def only_seen(talk: Talk, sentence: list[Segment], position: int) -> frozenset[str]:
-    """ "She'd laminitis two years ago, you'd see it still, growth rings": what is over, and what it left is seen."""
-    if _SHOWING.isdisjoint(talk.words[sentence[position].start : sentence[position].end]):
-        return frozenset()
-    left = any(d.value in _TRACES for s in sentence[position : position + 2] for d in s.drafts)
-    return _OVER if left else _LONG_OVER

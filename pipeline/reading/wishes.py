@@ -64,7 +64,7 @@ def _of_others(talk: Talk, cue: Mention, draft: Draft) -> bool:
 def _wished_by_owner(talk: Talk, cue: Mention, draft: Draft) -> bool:
     """ "She wanted studs on behind. Reset all four.": nobody says that they are on, which is asked.
 
-    So is "owner wanted a trim all round", where no other work is told; "hinds only wanted a trim" is no wish.
+    So is "owner wanted a trim all round"; "hinds only wanted a trim" is no wish.
     """
     asked = talk.words[cue.start : cue.end] == ["wanted"] or talk.words[cue.end - 2 : cue.end] == ["asked", "for"]
     who = {talk.words[cue.start - 1], talk.words[cue.start]}
@@ -124,7 +124,7 @@ def _of_a_kind(draft: Draft) -> bool:
 
 
 def _put_on_instead(talk: Talk, wished: Draft) -> bool:
-    """Whether another of its kind is told as done today, on the same feet, close by; or the same work, behind it."""
+    """Whether another of its kind is told as done today, on the same feet, close by; or that work again."""
     near = [
         s
         for s in talk.segments

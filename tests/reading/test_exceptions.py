@@ -266,3 +266,29 @@ test_all_the_feet_of_a_horse = reads(
         ("Tally. Mud fever, and her feet are grand.", ["- finding scratches"]),
     ]
 )
+
+test_all_the_work_but_one_foot = reads(
+    [
+        (text, ["LF+RF+RH work reset", "LH work new_shoe"])
+        for text in (
+            "Same shoes back on, bar the left hind, I'd a new one made.",
+            "Same shoes back on, except the left hind, new one there.",
+            "Reset all round, bar the left hind, I'd a new one made.",
+            "Same shoes back on all round, bar the left hind, I'd a new one made.",
+            "Same shoes back on, apart from the left hind, I'd to make a new one.",
+            "Same shoes back on. Bar the left hind, I'd a new one made.",
+            "Reset, bar the left hind, new one on that.",
+        )
+    ]
+    + [
+        ("Same set back on, except for the off hind, he'd lost that one.",
+         ["LF+RF+LH work reset", "RH shoe_state lost"]),
+        ("Fronts were loose. Reset, bar the near fore, I made a new one.",
+         ["LF work new_shoe", "LF+RF shoe_state loose", "RF work reset"]),
+        ("Reset in front, apart from the left fore, new shoe on that.", ["LF work new_shoe", "RF work reset"]),
+        ("Trimmed, except the off hind, she wouldn't give it.", ["LF+RF+LH work trim"]),
+        ("Same shoes back on, the left hind.", ["LH work reset"]),
+        ("Reset, straight bar the left hind.", ["LH shoe_type straight_bar", "LH work reset"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
