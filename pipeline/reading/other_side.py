@@ -7,6 +7,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Talk
 from pipeline.record import MatchKind
 
+ENDS = {"front": "F", "fore": "F", "hind": "H", "back": "H", "rear": "H"}
 _ONE_FOOT = ("LF", "RF", "LH", "RH")
 _NOT = frozenset({"not"})
 _LIGHT = frozenset({",", ".", "the", "it", "'s", "is", "was", "on", "in", "that", "be", "should"})
@@ -23,6 +24,8 @@ def complete_sides(talk: Talk) -> None:
             at += 1
         if at < len(talk.words) and talk.words[at] in SIDES:
             _complete(talk, cue, at)
+        elif at < len(talk.words) and talk.words[at] in ENDS and talk.words[at - 1] != "in":
+            _other_end(talk, cue, at)
     talk.in_order()
 
 
@@ -40,6 +43,17 @@ def _complete(talk: Talk, cue: Mention, at: int) -> None:
         return
     end = at + 2 if behind in ("one", "foot", "side") else at + 1
     talk.mentions.append(Mention(at, end, (at,), {"feet": foot}, MatchKind.VARIANT))
+
+
+def _other_end(talk: Talk, cue: Mention, at: int) -> None:
+    """ "Quarter crack in the left hind. Sorry, front": the end alone is put right, the side stays."""
+    behind = talk.words[at + 1] if at + 1 < len(talk.words) else ""
+    before = [m for m in talk.having("feet") if m.end <= cue.start]
+    own = next((m for m in talk.having("feet") if m.start <= at < m.end), None)
+    if own is None or behind not in _BEHIND or not before or before[-1].readings["feet"] not in _ONE_FOOT:
+        return
+    if own.readings["feet"] in ("fronts", "hinds") and own.end == at + 1:
+        own.readings["feet"] = before[-1].readings["feet"][0] + ENDS[talk.words[at]]
 
 
 def _not_this_but_that(talk: Talk) -> None:

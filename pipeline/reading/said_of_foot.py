@@ -6,9 +6,11 @@ from dataclasses import dataclass
 
 from pipeline.reading.bare_sides import SIDES
 from pipeline.reading.mentions import Mention
+from pipeline.reading.other_side import ENDS
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.reading.turned_round import BEFORE_SWAP, CUE_WORDS, MIRRORED
 from pipeline.record import FEET
 
 _VERBS = (
@@ -16,13 +18,22 @@ _VERBS = (
     "marked",
 )  # fmt: skip
 _IT = (" that was", " it was", " that", " it", " was", "")
-_I_SAID = Sayings(*(f"i {verb}{it}" for verb in _VERBS for it in _IT), "did i say")
+# Behind these the right foot may stand alone: "did I say left? Right hind", "scratch near, off".
+_BARELY = ("did i say", "scratch", "forget", "scrub", "strike")
+_I_SAID = Sayings(*(f"i {verb}{it}" for verb in _VERBS for it in _IT), *_BARELY)
+_SHOULD_BE = Sayings(
+    "should have said", "should 've said", "that should have been", "that should 've been", "all that was",
+    "all of that was", "i mean",
+)  # fmt: skip
+_OTHER = Sayings(
+    *(f"{other} {one}" for other in ("other", "opposite") for one in ("one", "foot", "side", "leg", "left", "right"))
+)
+_SORRY = CUE_WORDS | {"mean", "rather", "my", "mistake", "say"}
 _ASKED = Sayings("or was it", "or is it", "was it", "is it", "or was that", "or did i say")
 _MEANT = Sayings(
     "it 's", "it was", "it is", "that 's", "i meant", "i mean", "should be", "should have been", "should 've been",
     "make that", "it should be", "that should be", "meant to be", "is", "it 's actually", "it 's really", "make it",
 )  # fmt: skip
-_ENDS = {"front": "F", "fore": "F", "hind": "H", "back": "H", "rear": "H"}
 _ONE = frozenset({"foot", "one", "side", "leg"})
 _THE = frozenset({"the", "his", "her", "in", "on", "as"})
 _FOR = frozenset({"for", "on", "with", "about", "has", "had"})
@@ -30,6 +41,7 @@ _PAUSES = frozenset(
     {",", ".", "?", "but", "no", "nah", "nope", "sorry", "well", "wait", "actually", "and", "oh", "now"}
 )
 _LIE = frozenset({"i", "tell", "a", "lie", "it", "was", "'s", "the", "that", "hang", "hold", "on", "tis"})
+_FAR = 2  # stops from the foot to what puts it right
 _ABOUT = 5  # tokens of "for that toe crack"
 _CLOSING: tuple[list[str], ...] = ([","], ["."], ["?"], ["and"], ["that"], [], ["yeah"], ["yes"])
 
@@ -48,6 +60,10 @@ def foot_said_before(talk: Talk) -> None:
     for at, form in talk.turns(_I_SAID):
         if at:
             _said(talk, at, at + len(form))
+    for at, form in talk.turns(_SHOULD_BE):
+        _should_be(talk, at, at + len(form))
+    for at, form in talk.turns(_OTHER):
+        _other(talk, at, at + len(form))
     for at, form in talk.turns(_ASKED):
         if at and talk.words[at - 1] in (",", "and", "wait", *SENTENCE_ENDS):
             _asked(talk, at, at + len(form))
@@ -59,8 +75,8 @@ def _foot_at(talk: Talk, at: int) -> _Foot | None:
     if at >= len(talk.words) or talk.words[at] not in SIDES:
         return None
     behind = talk.words[at + 1] if at + 1 < len(talk.words) else ""
-    stop = at + 1 + (behind in _ENDS or behind in _ONE)
-    return _Foot(SIDES[talk.words[at]], _ENDS.get(behind), stop)
+    stop = at + 1 + (behind in ENDS or behind in _ONE)
+    return _Foot(SIDES[talk.words[at]], ENDS.get(behind), stop)
 
 
 def _said(talk: Talk, cue: int, at: int) -> None:
@@ -69,8 +85,10 @@ def _said(talk: Talk, cue: int, at: int) -> None:
     told = talk.mention_starting(named)
     if told is not None and told.get("findings") and talk.words[told.end : told.end + 1] == ["was"]:
         at = told.end + 1
-    wrong = _foot_at(talk, at)
+    wrong = _foot_at(talk, at + (talk.words[at : at + 1] == [","]))  # "what did I say, off?"
     if wrong is None:
+        if talk.words[at : at + 1] == ["?"]:
+            _should_be(talk, cue, at + 1)  # "thrush in the off hind, did I say? Near hind"
         return
     stop, about = wrong.stop, set[str]()
     if talk.words[stop : stop + 1] != [] and talk.words[stop] in _FOR:
@@ -85,7 +103,8 @@ def _said(talk: Talk, cue: int, at: int) -> None:
     while stop < len(talk.words) and talk.words[stop] in _PAUSES:
         stop += 1
     lead = _MEANT.at(talk.words, stop)
-    right = _foot_at(talk, stop + len(lead)) if lead else None
+    barely = stop > wrong.stop and talk.words[cue] != "i"
+    right = _foot_at(talk, stop + len(lead)) if lead or barely else None
     if right is None or talk.words[right.stop : right.stop + 1] not in _CLOSING:
         return
     for old in _named(talk, cue, wrong, about):
@@ -110,6 +129,41 @@ def _asked(talk: Talk, cue: int, at: int) -> None:
         for cue_word in [m for m in talk.having("taking_back") if old.end <= m.start < cue]:
             cue_word.dropped = True
         _drop(talk, cue, answer.stop)
+
+
+def _should_be(talk: Talk, cue: int, at: int) -> None:
+    """ "Corn, left front. I should have said right", "all that was the near hind"."""
+    right = _foot_at(talk, at + len(_MEANT.at(talk.words, at)))
+    if right is None or talk.words[right.stop : right.stop + 1] not in (*_CLOSING, ["it"]):
+        return
+    if talk.words[cue] == "all" and talk.words[at] == "left":
+        return  # "all that was left"
+    if talk.words[at - 1] == "?":
+        talk.words[at - 1] = ","  # nothing else was asked
+    far = talk.words[cue] == "i"  # nearer feet are put right as any repair
+    for old in _last_foot(talk, cue, far=far):
+        old.readings["feet"] = right.side + (right.end or old.readings["feet"][1])
+        _drop(talk, cue, right.stop)
+
+
+def _other(talk: Talk, start: int, stop: int) -> None:
+    """ "Corn in the near fore. No, other one. Off fore.", "opposite foot, sorry": alone, and said to put right."""
+    sure = talk.words[stop - 1] in SIDES
+    while start and talk.words[start - 1] in BEFORE_SWAP | _SORRY:
+        start -= 1
+        sure = sure or talk.words[start] in _SORRY
+    while talk.words[stop : stop + 1] and talk.words[stop] in {",", "i"} | _SORRY:
+        sure = sure or talk.words[stop] in _SORRY
+        stop += 1
+    opens = not start or talk.words[start - 1] in SENTENCE_ENDS
+    if not (sure and opens and talk.words[stop : stop + 1] in _CLOSING):
+        return
+    right = _foot_at(talk, stop + 1)
+    if right is None or right.end is None or talk.words[right.stop : right.stop + 1] not in _CLOSING:
+        right = None
+    for old in _last_foot(talk, start):
+        old.readings["feet"] = f"{right.side}{right.end}" if right else MIRRORED[old.readings["feet"]]
+        _drop(talk, start, right.stop if right else stop)
 
 
 def _drop(talk: Talk, start: int, stop: int) -> None:
@@ -139,10 +193,12 @@ def _between(talk: Talk, one: Mention, other: Mention) -> list[str]:
     return talk.words[min(one.end, other.end) : max(one.start, other.start)]
 
 
-def _last_foot(talk: Talk, before: int) -> list[Mention]:
-    """The foot that was named last, in this sentence or the one before, of the same horse."""
+def _last_foot(talk: Talk, before: int, *, far: bool = False) -> list[Mention]:
+    """The foot named last, in this sentence or the one before (the one before that), as often as it was in a row."""
     named = [m for m in talk.mentions if m.end <= before and not m.dropped and (m.get("feet") or m.get("horse"))]
+    named = [m for m in named if m.get("feet") not in ("in_hand", "bare_L", "bare_R")]
     if not named or named[-1].get("feet") not in FEET:
         return []
     stops = sum(word in SENTENCE_ENDS for word in talk.words[named[-1].end : before])
-    return named[-1:] if stops <= 1 else []
+    first = next((i for i in range(len(named), 0, -1) if named[i - 1].get("feet") != named[-1].get("feet")), 0)
+    return named[first:] if (stops == _FAR if far else stops < _FAR) else []

@@ -20,7 +20,7 @@ _TURNED = Sayings(
     "my left", "my right", "other way round", "other way around", "other way about", "mixed up", "mirror image",
     "the other side of him", "the other side of her", "under the other side", "round the other side",
 )  # fmt: skip
-_CUE_WORDS = frozenset({"wait", "no", "sorry", "hang", "hold", "oh", "actually", "whoops", "oops", "scratch", "nah"})
+CUE_WORDS = frozenset({"wait", "no", "sorry", "hang", "hold", "oh", "actually", "whoops", "oops", "scratch", "nah"})
 _LEADS = (
     ["it", "'s"], ["it", "was"], ["it", "is"], ["that", "'s"], ["that", "was"], ["that", "is"], ["this", "is"],
     ["make", "that"], ["make", "it"], ["should", "be"], ["so"], ["so", "it", "'s"], ["so", "that", "'s"], ["meaning"],
@@ -51,7 +51,7 @@ _NOT_SO = Sayings(
     )
 )  # fmt: skip
 _SWAPPING = _OTHER_WAY.first_words | _SWAPS
-_BEFORE_SWAP = frozenset(
+BEFORE_SWAP = frozenset(
     {",", "no", "wait", "sorry", "it", "'s", "that", "i", "'ve", "got", "had", "have", "those", "them", "or", "well"}
     | {"hang", "hold", "on", "actually", "they", "'re", "is", "was", "should", "be", "oh", "uh", "said", "and", "just"}
     | {
@@ -63,8 +63,8 @@ _BEFORE_SWAP = frozenset(
         "damn", "well", "i", "you", "know", "what",
     }
 )  # fmt: skip
-_MIRRORED = {"LF": "RF", "RF": "LF", "LH": "RH", "RH": "LH", "bare_L": "bare_R", "bare_R": "bare_L"}
-_SINGLE = frozenset(_MIRRORED)
+MIRRORED = {"LF": "RF", "RF": "LF", "LH": "RH", "RH": "LH", "bare_L": "bare_R", "bare_R": "bare_L"}
+_SINGLE = frozenset(MIRRORED)
 _WENT = frozenset({"gone", "went", "goes", "going", "go", "grows", "grown", "leans", "leaning"})  # "gone the other way"
 _TWO = 2
 _BOTH = frozenset({"both"})
@@ -116,7 +116,7 @@ def _explained(talk: Talk, foot: Mention) -> tuple[int | None, int]:
     for chat in [*_clauses(talk, opening[-1], begin), *reversed(opening)]:
         said = talk.words[chat:begin]
         turned = any(_turned_at(talk, i) for i in range(chat, begin))
-        led = bool(lead) and bool(said) and said[0] in _CUE_WORDS and said[-1] in SENTENCE_ENDS
+        led = bool(lead) and bool(said) and said[0] in CUE_WORDS and said[-1] in SENTENCE_ENDS
         if said and (turned or led) and not _told(talk, chat, begin):
             return chat, begin
     return None, begin
@@ -161,7 +161,7 @@ def _swap_pairs(talk: Talk) -> None:
         starts = _starts(talk)
         begin = max(s for s in starts if s <= at)
         clause = _clause_start(talk, begin, at)
-        if not set(talk.words[clause:at]) <= _BEFORE_SWAP or talk.words[clause - 1] == "which":
+        if not set(talk.words[clause:at]) <= BEFORE_SWAP or talk.words[clause - 1] == "which":
             continue  # "trimmed in front and shod behind, which is back to front" remarks on how it is
         if talk.words[at] == "backwards" and set(talk.words[clause:at]) <= {","}:
             continue  # "the axis is broken backwards", "a broken axis, backwards"
@@ -202,7 +202,7 @@ def _one_number(talk: Talk, start: int, end: int) -> bool:
 def _chat_before(talk: Talk, starts: list[int], begin: int) -> int:
     """ "Hang on. No. Other way around.": sentences of nothing but such words lead to the cue."""
     for start in reversed([s for s in starts if s < begin]):
-        if not set(talk.words[start:begin]) <= _BEFORE_SWAP | SENTENCE_ENDS:
+        if not set(talk.words[start:begin]) <= BEFORE_SWAP | SENTENCE_ENDS:
             break
         begin = start
     return begin
@@ -230,7 +230,7 @@ def _swap_cue(talk: Talk, at: int, word: str) -> int | None:
 
 def _clause_start(talk: Talk, begin: int, at: int) -> int:
     """The start of the words that only lead to the cue: ", no wait, it's the other way round"."""
-    while at > begin and talk.words[at - 1] in _BEFORE_SWAP:
+    while at > begin and talk.words[at - 1] in BEFORE_SWAP:
         at -= 1
     return at
 
@@ -243,13 +243,13 @@ def _exchange(talk: Talk, start: int, end: int) -> bool:
         first, second = feet[-2], feet[-1]
         one, other = str(first.get("feet")), str(second.get("feet"))
         pair = {one, other} in ({"fronts", "hinds"}, {"lefts", "rights"})
-        mirrored = (one in _MIRRORED and _MIRRORED[one][-1] == other[-1]) or one[0] + other[-1] in ("LR", "RL")
+        mirrored = (one in MIRRORED and MIRRORED[one][-1] == other[-1]) or one[0] + other[-1] in ("LR", "RL")
         if any(m.get("taking_back") and m.end <= first.start for m in said):
             return False  # "toe clips behind, no, toe clips in front, quarter clips behind, other way about"
         if pair:
             first.readings["feet"], second.readings["feet"] = other, one
-        elif mirrored and other in _MIRRORED and one in _MIRRORED and one != other:
-            first.readings["feet"], second.readings["feet"] = _MIRRORED[one], _MIRRORED[other]
+        elif mirrored and other in MIRRORED and one in MIRRORED and one != other:
+            first.readings["feet"], second.readings["feet"] = MIRRORED[one], MIRRORED[other]
         return pair or mirrored
     horses = {m.get("horse") for m in said if m.get("horse")}
     numbers = [m for m in said if m.number is not None]

@@ -218,3 +218,66 @@ test_only_what_is_put_right_moves = reads(
     ],
     "Tally. {}",
 )
+
+test_the_other_foot_is_meant = reads(
+    [
+        ("Thrush in the near hind. No, other one. Off hind.", ["RH finding thrush"]),
+        ("Corn in the left front. No, the other one.", ["RF finding corn"]),
+        ("Bruise on the off fore, heel. Opposite foot, sorry.", ["LF finding bruise @heel"]),
+        ("Corn in the near fore. Wait, other side.", ["RF finding corn"]),
+        ("Left front's got the thrush. Sorry, other left. Right front.", ["RF finding thrush"]),
+        ("Corn in the left hind. My mistake, the other one. Reset behind.", ["LH+RH work reset", "RH finding corn"]),
+        ("Testers mild left front. Other foot, I mean.", ["RF tester mild"]),
+        # another foot is told of
+        ("Corn in the near fore. And the other one has a bruise.", ["LF finding corn", "RF finding bruise"]),
+        ("Corn in the near fore. No corn in the other one.", ["LF finding corn", "RF finding corn absent"]),
+        ("Thrush in the near hind. Other side, none.", ["LH finding thrush", "RH finding thrush absent"]),
+        ("Corn in the near fore. No other one has it.", ["LF finding corn"]),
+        ("Corn in the near fore. Also the other one, off fore.", ["LF+RF finding corn"]),
+    ],
+    "Tansy. {}",
+)
+
+test_a_foot_that_should_have_been_said = reads(
+    [
+        ("Heat in the left hind. Did I say left? Right hind.", ["RH finding heat"]),
+        ("Crack on the off hind. What did I say, off? Near.", ["LH finding crack"]),
+        ("Thrush in the off hind, did I say? Near hind it is.", ["LH finding thrush"]),
+        ("Corn in the left front. Forget left, right.", ["RF finding corn"]),
+        (
+            "Pulled the near fore, abscess at the toe. Scratch near, it's the off.",
+            ["RF finding abscess @toe", "RF work removed"],
+        ),
+        (
+            "Off hind, thrush, iodine on it. Sorry, all that was the near hind.",
+            ["LH finding thrush", "LH treatment iodine"],
+        ),
+        (
+            "Near fore, corn. Testers strong in the near fore. All of that was the off fore.",
+            ["RF finding corn", "RF tester strong"],
+        ),
+        ("Iodine on the near hind. That should have been the off.", ["RH treatment iodine"]),
+        ("Hot nail in the near fore. Should've said off fore.", ["RF finding quicked"]),
+        (
+            "The near fore is the bad one. Abscess. I mean the off, I'm standing in front of him.",
+            ["RF finding abscess"],
+        ),
+        ("Wedge on the left front. Not the left, what am I at, the right.", ["RF pad wedge"]),
+        # no foot is put right
+        ("Lost the near fore. That should have been the last of it.", ["LF shoe_state lost"]),
+        ("Thrush in the near hind. That's all that was left.", ["LH finding thrush"]),
+        ("Testers strong in the near fore. I mean he nearly took my head off.", ["LF tester strong"]),
+        ("Left front, I mean right front, five nails.", ["RF nails 5"]),
+    ],
+    "Tansy. {}",
+)
+
+test_an_end_put_right_keeps_its_side = reads(
+    [
+        ("Quarter crack left hind. Sorry, front.", ["LF finding crack @quarter"]),
+        ("Left fore, I mean hind, corn.", ["LH finding corn"]),
+        ("Left front's lost. Make that hind.", ["LH shoe_state lost"]),
+        ("Contracted heels behind, I mean in front.", ["LF+RF finding contracted_heels"]),
+    ],
+    "Tansy. {}",
+)
