@@ -52,15 +52,15 @@ _BEING = frozenset({"'s", "is", "was", "has", "are", "'re", "were"})
 _ONLY_SO = (["enough"], ["from"], ["because"], ["with"], ["for"], ["due"])
 _REALLY = frozenset({"actually", "really", "truly", "properly", "been", "got"})
 _NOT_SO = Sayings(
-    "it is n't", "it is not", "it 's not", "it was n't", "it was not", "that 's not it", "that is n't it",
-    "there is n't", "there 's not", "there was n't", "there 's no sign", "i see none", "i found none", "never found",
+    *(" ".join(form) for form in _BARE_DENIALS),
+    "that 's not it", "that is n't it", "there 's no sign", "i see none", "i found none", "never found",
     *(f"{can} {find}" for can in ("could n't", "ca n't", "did n't", "do n't", "could not", "did not")
       for find in ("see", "find", "feel")),
 )  # fmt: skip
 AGAINST = Sayings(*(" ".join(form) for said in (_NOT_SO, _NOT_MY_VIEW) for form in said.forms))
 _IT = frozenset({
     "no", "it", "one", "that", "any", "them", "there", "i", "we", "looked", "had", "a", "look", "and", "but", "though",
-    "at", "all", "today", "of", "myself", "well", "nope",
+    "at", "all", "today", "of", "myself", "well", "nope", "listened", "felt", "checked", "him", "her",
 })  # fmt: skip
 # Without one of these nothing is denied but by a mention, nor is it denied any more.
 _DENYING = _NOT | _NEITHER | _ANY_MORE | SAID_OF_NOTHING | {"free", "nothing", "nil", "zero", "nope", "absent"}
@@ -167,7 +167,9 @@ def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
             continue
         told = [d for s in sentence[:position] for d in s.drafts]
         told = told or [d for s in before for d in s.drafts if s.horse == segment.horse]
-        if told and told[-1].slot in ("finding", "gait") and _was_thought(talk, told[-1], form):
+        flatly = segment is sentence[-1] and told and told[-1].segment not in sentence and tuple(form) in _BARE_DENIALS
+        flatly = flatly and told[-1].status is Status.PRESENT  # "they say it's hot. It's not."
+        if told and told[-1].slot in ("finding", "gait") and (flatly or _was_thought(talk, told[-1], form)):
             deny_one(told[-1])
 
 

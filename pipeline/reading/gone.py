@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 from pipeline.reading.foot_groups import SETUP_SLOTS, Groups, one_of_several
 from pipeline.reading.mentions import Mention
@@ -28,6 +29,8 @@ _WORSE = frozenset({
     "upright", "dry", "spongy", "smelly",
 })  # fmt: skip
 _STAYING = frozenset({"away", "still"})
+_LOST = frozenset({"lost"})
+_THAT = (["that"], ["the"], ["its"], ["his"], ["her"], ["all", "that"])
 _IS = (["'s"], ["is"], ["are"], ["'re"], ["has"])
 _IN_IT = (["in"], ["on"], ["of"])
 _PUT = (["in"], ["into"], ["on"], ["onto"], ["over"], ["under"], ["underneath"], ["round"], ["around"], ["back"])
@@ -57,6 +60,7 @@ _HORSE = HORSE_NOUNS | {"he", "she", "they", "horse", "lad", "girl"}
 
 def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups: Groups) -> None:
     """Findings that are said to be gone, on the feet they are gone from; ``earlier`` are the two sentences before."""
+    _lost_finding(talk, sentence)
     cued = "resolutions" in sentence.classes
     if not cued and sentence.lacks(_STAYING):
         return
@@ -91,6 +95,14 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
                 _resolve_one(talk, one_of_several(draft, _named_by_now(sentence, position, draft, groups)), cue)
         if not segment.drafts and position and "still" in talk.words[segment.start : segment.end]:
             _still_on(talk, sentence, position, _named(groups, segment))
+
+
+def _lost_finding(talk: Talk, sentence: Sentence) -> None:
+    """ "He's lost that flare on the near fore", "the frog's lost its thrush": no shoe is lost."""
+    for lost, draft in pairwise([d for s in sentence for d in s.kept] if sentence.says(_LOST) else []):
+        if lost.value == "lost" and draft.slot == "finding" and talk.words[lost.end : draft.start] in _THAT:
+            lost.drop("a finding is lost")
+            _resolve_one(talk, draft, Mention(lost.start, lost.end, (lost.start,), {}))
 
 
 def _horse_settled(talk: Talk, segment: Segment, cue: Mention) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.talk import Segment, Talk
+from pipeline.record import Status
 from pipeline.vocabulary import CLASS_SLOTS
 
 _WANTING = frozenset(
@@ -24,7 +25,9 @@ _REFUSED = Sayings(
     "told him not yet", "told them not yet", "no thanks", "no thank you", "do n't bother", "n't bother", "not today",
     "says no", "leave it", "leave them", "leave those",
 )  # fmt: skip
-_STAYS = frozenset({"in", "on", "as", "there", "alone", "with", "to", "at"})
+_FLATLY = frozenset({"no", "refused", "declined", "pay", "have"})  # what is only put off stays planned
+_WOULD = Sayings("i 'd put", "i 'd go", "i 'd use", "i 'd fit", "i would put")
+_STAYS = frozenset({"hurry", "rush", "problem", "in", "on", "as", "there", "alone", "with", "to", "at"})
 _LIGHT = frozenset({"in", "on", "the", "a", "for", "some", "any"})
 _STAYED = Sayings(
     "stayed with", "stayed in", "stuck with", "stuck to", "kept to", "kept him in", "kept her in", "kept them in",
@@ -37,7 +40,6 @@ def drop_refused(talk: Talk) -> None:
     """Take out what was wanted where the refusal follows in the same breath."""
     if not talk.tells(_REFUSED, _STAYED):
         return
-    offered = talk.says(_WANTING | _OFFERING)
     for segment in talk.segments:
         said = _REFUSED.within(talk.words, segment.start, segment.end)
         at = next((i for i, form in said if _STAYS.isdisjoint(talk.words[i + len(form) :][:1])), None)
@@ -46,7 +48,7 @@ def drop_refused(talk: Talk) -> None:
         at = stayed if at is None and stood else at
         if at is None or {"if", "unless", "or"} & set(talk.words[segment.start : at]):
             continue
-        for wanted in (_wanted_before(talk, segment, at) if offered else []) or _headed(talk, segment, at):
+        for wanted in _wanted_before(talk, segment, at) or _headed(talk, segment, at):
             for draft in wanted.drafts:
                 instead = not stood or any(s == draft.slot and v != draft.value for s, v in stood)
                 if draft.slot in PLANNABLE - ALWAYS_PLANNED - {"manner"} and draft.start < at and instead:
@@ -67,11 +69,18 @@ def _headed(talk: Talk, segment: Segment, at: int) -> list[Segment]:
 def _wanted_before(talk: Talk, segment: Segment, at: int) -> list[Segment]:
     """The segments from the one that says who wanted it to the refusal; none where something was done between."""
     found: list[Segment] = []
+    flat = not _FLATLY.isdisjoint(_REFUSED.at(talk.words, at))
     for earlier in reversed(talk.segments[: segment.index + 1]):
         if earlier.horse != segment.horse or segment.sentence - earlier.sentence > 1:
             return []
         found.append(earlier)
         words = talk.words[earlier.start : min(earlier.end, at)]
+        if (
+            earlier is not segment
+            and flat
+            and (_WOULD.said_in(words) or any(d.status is Status.PLANNED for d in earlier.drafts))
+        ):
+            return found  # "I'd go to a heart bar. Owner said no"
         wanting = any(word in _WANTING and words[max(0, i - 1)] not in ("i", "we") for i, word in enumerate(words))
         if wanting or not _OFFERING.isdisjoint(words):
             return found
