@@ -19,6 +19,8 @@ from pipeline.record import MatchKind, Status
 
 _ONE_OF = "foot: one of several"
 _OPENING = frozenset({"bar", "barring", "except", "save", "apart", "excepting"})
+_BUT_FOR = frozenset({"bar", "only", "apart"})
+_OF_A_BAR = frozenset({"the", "a", "his", "her", "inside", "outside"})
 _EXCEPT_ENDS = frozenset({*(cue[-1] for cue in EXCEPT), "only"})
 _TAKES = frozenset({"would", "could", "only", "took", "takes", "got", "gets", "has", "had", "'s", "is", "was", "held"})
 _CLAUSE_ENDS = frozenset({",", *SENTENCE_ENDS})
@@ -33,6 +35,7 @@ _PAIR = 2
 def mark_exceptions(talk: Talk) -> None:
     """ "All but the left hind", "every foot bar the off fore": one group, the whole without the foot named."""
     moved = False
+    _leave_out(talk)
     for out in talk.having("feet"):
         start = out.start
         while start and talk.words[start - 1] in _LEADING_IN:
@@ -73,6 +76,23 @@ def mark_exceptions(talk: Talk) -> None:
         out.start, out.literal, moved = begin, tuple(range(begin, out.end)), True
         talk.changed()
     talk.in_order(moved=moved)
+
+
+def _leave_out(talk: Talk) -> None:
+    """ "No thrush bar a bit in the near hind", "… only a touch": "except" for it, and no bar of the foot."""
+    for at in talk.where(_BUT_FOR):
+        led, place = talk.mention_ending(at), talk.mention_starting(at)
+        behind = talk.words[at + 1 : at + 2]
+        if behind == ["from"]:
+            at, behind = at + 1, talk.words[at + 2 : at + 3]
+        bar = place is not None and place.end == at + 1 and talk.words[at - 1] not in _OF_A_BAR
+        if behind not in (["a"], ["some"], ["one"]) or not (bar or (led and led.get("findings"))):
+            continue
+        talk.words[at] = "except"
+        if talk.words[at - 1] == "apart":
+            talk.words[at - 1] = ","
+        if place is not None:
+            place.dropped = True
 
 
 def _without_its_place(talk: Talk, out: Mention) -> None:

@@ -9,6 +9,7 @@ from pipeline.record import MatchKind
 
 ENDS = {"front": "F", "fore": "F", "hind": "H", "back": "H", "rear": "H"}
 _ONE_FOOT = ("LF", "RF", "LH", "RH")
+_PAIRS = ("fronts", "hinds")
 _NOT = frozenset({"not"})
 _LIGHT = frozenset({",", ".", "the", "it", "'s", "is", "was", "on", "in", "that", "be", "should"})
 _BEHIND = (",", ".", "?", "one", "foot", "side", "and", "")
@@ -22,38 +23,27 @@ def complete_sides(talk: Talk) -> None:
         at = cue.end
         while at < min(len(talk.words), cue.end + _REACH) and talk.words[at] in _LIGHT:
             at += 1
-        if at < len(talk.words) and talk.words[at] in SIDES:
+        told = talk.words[at : at + 1]
+        if told and (told[0] in SIDES or (told[0] in ENDS and talk.words[at - 1] != "in")):
             _complete(talk, cue, at)
-        elif at < len(talk.words) and talk.words[at] in ENDS and talk.words[at - 1] != "in":
-            _other_end(talk, cue, at)
     talk.in_order()
 
 
 def _complete(talk: Talk, cue: Mention, at: int) -> None:
-    """The foot before the cue lends its end, where nothing but a side is said."""
+    """The foot before the cue lends its end, where nothing but a side is said: "sorry, front" its side."""
     behind = talk.words[at + 1] if at + 1 < len(talk.words) else ""
     before = [m for m in talk.having("feet") if m.end <= cue.start]
     if behind not in _BEHIND or not before or before[-1].readings["feet"] not in _ONE_FOOT:
         return
-    foot = SIDES[talk.words[at]] + before[-1].readings["feet"][1]
+    side, end = before[-1].readings["feet"]
+    foot = SIDES.get(talk.words[at], side) + ENDS.get(talk.words[at], end)
     own = next((m for m in talk.mentions if m.start <= at < m.end and m.get("feet")), None)
     if own is not None:
-        if own.readings["feet"].startswith("bare_"):
+        if own.readings["feet"].startswith("bare_") or (own.readings["feet"] in _PAIRS and own.end == at + 1):
             own.readings["feet"] = foot
         return
     end = at + 2 if behind in ("one", "foot", "side") else at + 1
     talk.mentions.append(Mention(at, end, (at,), {"feet": foot}, MatchKind.VARIANT))
-
-
-def _other_end(talk: Talk, cue: Mention, at: int) -> None:
-    """ "Quarter crack in the left hind. Sorry, front": the end alone is put right, the side stays."""
-    behind = talk.words[at + 1] if at + 1 < len(talk.words) else ""
-    before = [m for m in talk.having("feet") if m.end <= cue.start]
-    own = next((m for m in talk.having("feet") if m.start <= at < m.end), None)
-    if own is None or behind not in _BEHIND or not before or before[-1].readings["feet"] not in _ONE_FOOT:
-        return
-    if own.readings["feet"] in ("fronts", "hinds") and own.end == at + 1:
-        own.readings["feet"] = before[-1].readings["feet"][0] + ENDS[talk.words[at]]
 
 
 def _not_this_but_that(talk: Talk) -> None:

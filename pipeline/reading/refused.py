@@ -26,7 +26,7 @@ _REFUSED = Sayings(
     "says no", "leave it", "leave them", "leave those",
 )  # fmt: skip
 _FLATLY = frozenset({"no", "refused", "declined", "pay", "have"})  # what is only put off stays planned
-_WOULD = Sayings("i 'd put", "i 'd go", "i 'd use", "i 'd fit", "i would put")
+_WOULD = Sayings("i 'd put", "i 'd go", "i 'd use")
 _STAYS = frozenset({"hurry", "rush", "problem", "in", "on", "as", "there", "alone", "with", "to", "at"})
 _LIGHT = frozenset({"in", "on", "the", "a", "for", "some", "any"})
 _STAYED = Sayings(
@@ -75,11 +75,8 @@ def _wanted_before(talk: Talk, segment: Segment, at: int) -> list[Segment]:
             return []
         found.append(earlier)
         words = talk.words[earlier.start : min(earlier.end, at)]
-        if (
-            earlier is not segment
-            and flat
-            and (_WOULD.said_in(words) or any(d.status is Status.PLANNED for d in earlier.drafts))
-        ):
+        meant = _WOULD.said_in(words) or any(d.status is Status.PLANNED for d in earlier.drafts)
+        if flat and meant and earlier is not segment:
             return found  # "I'd go to a heart bar. Owner said no"
         wanting = any(word in _WANTING and words[max(0, i - 1)] not in ("i", "we") for i, word in enumerate(words))
         if wanting or not _OFFERING.isdisjoint(words):

@@ -19,11 +19,11 @@ _VERBS = (
 )  # fmt: skip
 _IT = (" that was", " it was", " that", " it", " was", "")
 # Behind these the right foot may stand alone: "did I say left? Right hind", "scratch near, off".
-_BARELY = ("did i say", "scratch", "forget", "scrub", "strike")
+_BARELY = ("did i say", "scratch", "forget")
 _I_SAID = Sayings(*(f"i {verb}{it}" for verb in _VERBS for it in _IT), *_BARELY)
 _SHOULD_BE = Sayings(
-    "should have said", "should 've said", "that should have been", "that should 've been", "all that was",
-    "all of that was", "i mean",
+    "should have said", "should 've said", "that should have been", "that should 've been", "all that was the",
+    "all of that was the",
 )  # fmt: skip
 _OTHER = Sayings(
     *(f"{other} {one}" for other in ("other", "opposite") for one in ("one", "foot", "side", "leg", "left", "right"))
@@ -41,7 +41,6 @@ _PAUSES = frozenset(
     {",", ".", "?", "but", "no", "nah", "nope", "sorry", "well", "wait", "actually", "and", "oh", "now"}
 )
 _LIE = frozenset({"i", "tell", "a", "lie", "it", "was", "'s", "the", "that", "hang", "hold", "on", "tis"})
-_FAR = 2  # stops from the foot to what puts it right
 _ABOUT = 5  # tokens of "for that toe crack"
 _CLOSING: tuple[list[str], ...] = ([","], ["."], ["?"], ["and"], ["that"], [], ["yeah"], ["yes"])
 
@@ -85,7 +84,7 @@ def _said(talk: Talk, cue: int, at: int) -> None:
     told = talk.mention_starting(named)
     if told is not None and told.get("findings") and talk.words[told.end : told.end + 1] == ["was"]:
         at = told.end + 1
-    wrong = _foot_at(talk, at + (talk.words[at : at + 1] == [","]))  # "what did I say, off?"
+    wrong = _foot_at(talk, at)
     if wrong is None:
         if talk.words[at : at + 1] == ["?"]:
             _should_be(talk, cue, at + 1)  # "thrush in the off hind, did I say? Near hind"
@@ -136,12 +135,9 @@ def _should_be(talk: Talk, cue: int, at: int) -> None:
     right = _foot_at(talk, at + len(_MEANT.at(talk.words, at)))
     if right is None or talk.words[right.stop : right.stop + 1] not in (*_CLOSING, ["it"]):
         return
-    if talk.words[cue] == "all" and talk.words[at] == "left":
-        return  # "all that was left"
     if talk.words[at - 1] == "?":
         talk.words[at - 1] = ","  # nothing else was asked
-    far = talk.words[cue] == "i"  # nearer feet are put right as any repair
-    for old in _last_foot(talk, cue, far=far):
+    for old in _last_foot(talk, cue):
         old.readings["feet"] = right.side + (right.end or old.readings["feet"][1])
         _drop(talk, cue, right.stop)
 
@@ -158,12 +154,9 @@ def _other(talk: Talk, start: int, stop: int) -> None:
     opens = not start or talk.words[start - 1] in SENTENCE_ENDS
     if not (sure and opens and talk.words[stop : stop + 1] in _CLOSING):
         return
-    right = _foot_at(talk, stop + 1)
-    if right is None or right.end is None or talk.words[right.stop : right.stop + 1] not in _CLOSING:
-        right = None
     for old in _last_foot(talk, start):
-        old.readings["feet"] = f"{right.side}{right.end}" if right else MIRRORED[old.readings["feet"]]
-        _drop(talk, start, right.stop if right else stop)
+        old.readings["feet"] = MIRRORED[old.readings["feet"]]
+        _drop(talk, start, stop)
 
 
 def _drop(talk: Talk, start: int, stop: int) -> None:
@@ -193,12 +186,12 @@ def _between(talk: Talk, one: Mention, other: Mention) -> list[str]:
     return talk.words[min(one.end, other.end) : max(one.start, other.start)]
 
 
-def _last_foot(talk: Talk, before: int, *, far: bool = False) -> list[Mention]:
-    """The foot named last, in this sentence or the one before (the one before that), as often as it was in a row."""
+def _last_foot(talk: Talk, before: int) -> list[Mention]:
+    """The foot named last, in this sentence or the one before, as often as it was in a row."""
     named = [m for m in talk.mentions if m.end <= before and not m.dropped and (m.get("feet") or m.get("horse"))]
     named = [m for m in named if m.get("feet") not in ("in_hand", "bare_L", "bare_R")]
     if not named or named[-1].get("feet") not in FEET:
         return []
     stops = sum(word in SENTENCE_ENDS for word in talk.words[named[-1].end : before])
     first = next((i for i in range(len(named), 0, -1) if named[i - 1].get("feet") != named[-1].get("feet")), 0)
-    return named[first:] if (stops == _FAR if far else stops < _FAR) else []
+    return named[first:] if stops <= 1 else []

@@ -35,7 +35,7 @@ test_denials = reads(
             ["LF finding abscess absent", "LF finding bruise"],
         ),
         (
-            "Right hind is as clean as a whistle, not a bit of thrush. Left hind is another story, thrush right up the sulcus.",
+            "Right hind is as clean as a whistle, not a bit of thrush. Left hind has thrush right up the sulcus.",
             ["LH finding thrush @sulcus", "RH finding thrush absent"],
         ),
         (
@@ -121,7 +121,7 @@ test_history = reads(
             ["LH treatment poultice history", "LH work put_back"],
         ),
         (
-            "Once upon a time he'd a quarter crack in the off fore you could lose a coin in. All that's left is a line.",
+            "Once upon a time he'd a quarter crack in the off fore you could lose a coin in. Only a line left.",
             ["RF finding crack history @quarter"],
         ),
         (
@@ -223,10 +223,6 @@ test_corrections_of_a_foot = reads(
             ["LH finding thrush", "LH treatment iodine"],
         ),
         (
-            "The near fore is the bad one. Abscess. I mean the off, I'm standing in front of him.",
-            ["RF finding abscess"],
-        ),
-        (
             "Lost the right front. Left front, rather. New shoe on it, size one.",
             ["LF shoe_size 1", "LF shoe_state lost", "LF work new_shoe"],
         ),
@@ -275,6 +271,46 @@ test_neighbours = reads(
         ("He's lost that flare on the near fore.", ["LF finding flare resolved"]),
         ("He's lost the near fore, corn in the off fore.", ["LF shoe_state lost", "RF finding corn"]),
         ("She lost her flare behind and she's a grand foot on her now.", ["LH+RH finding flare resolved"]),
+    ],
+    "Tansy. {}",
+)
+
+test_all_but_a_bit = reads(
+    [
+        ("No thrush bar a bit in the near hind.", ["- finding thrush absent", "LH finding thrush ~mild"]),
+        ("No thrush, bar a bit in the near hind.", ["- finding thrush absent", "LH finding thrush ~mild"]),
+        ("No thrush apart from a touch in the near hind.", ["- finding thrush absent", "LH finding thrush ~mild"]),
+        ("No thrush only a bit in the near hind.", ["- finding thrush absent", "LH finding thrush ~mild"]),
+        ("No thrush behind bar a touch in the near one.", ["LH finding thrush ~mild", "RH finding thrush absent"]),
+        (
+            "No flare bar a small bit at the toe on the off fore.",
+            ["- finding flare absent", "RF finding flare @toe ~mild"],
+        ),
+        ("Hinds are clean bar a bit of thrush in the near one.", ["LH finding thrush ~mild"]),
+        (
+            "Nothing showing on the testers bar a bit of a twitch on the off fore.",
+            ["- tester none", "RF tester mild"],
+        ),
+        ("Nothing wrong bar a corn in the near fore.", ["LF finding corn"]),
+        # a bar of the foot
+        ("Crack in the bar a good inch long, near fore.", ["LF finding crack @bar"]),
+        ("Bruise at the inside bar on the near fore.", ["LF finding bruise @bar"]),
+        ("There's only a bit of thrush in the near hind.", ["LH finding thrush ~mild"]),
+    ],
+    "Tansy. {}",
+)
+
+test_more_that_is_denied_or_left_open = reads(
+    [
+        ("Divil a bit of heat in the near fore.", ["LF finding heat absent"]),
+        ("Sorra the crack is in it now, off fore.", ["RF finding crack absent"]),
+        (
+            "Let the vet decide about the heart bars in front. Reset.",
+            ["LF+RF shoe_type heart_bar planned", "LF+RF work reset"],
+        ),
+        ("Corn in the off fore. Hang on, which way's he facing. Near fore.", ["LF finding corn"]),
+        ("Bruise near fore. I had my sides crossed there. Off fore.", ["RF finding bruise"]),
+        ("There's no way he's not lame on the off fore.", ["RF gait lame"]),
     ],
     "Tansy. {}",
 )

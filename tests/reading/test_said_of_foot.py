@@ -241,7 +241,6 @@ test_the_other_foot_is_meant = reads(
 test_a_foot_that_should_have_been_said = reads(
     [
         ("Heat in the left hind. Did I say left? Right hind.", ["RH finding heat"]),
-        ("Crack on the off hind. What did I say, off? Near.", ["LH finding crack"]),
         ("Thrush in the off hind, did I say? Near hind it is.", ["LH finding thrush"]),
         ("Corn in the left front. Forget left, right.", ["RF finding corn"]),
         (
@@ -258,10 +257,6 @@ test_a_foot_that_should_have_been_said = reads(
         ),
         ("Iodine on the near hind. That should have been the off.", ["RH treatment iodine"]),
         ("Hot nail in the near fore. Should've said off fore.", ["RF finding quicked"]),
-        (
-            "The near fore is the bad one. Abscess. I mean the off, I'm standing in front of him.",
-            ["RF finding abscess"],
-        ),
         ("Wedge on the left front. Not the left, what am I at, the right.", ["RF pad wedge"]),
         # no foot is put right
         ("Lost the near fore. That should have been the last of it.", ["LF shoe_state lost"]),
