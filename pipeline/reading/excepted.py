@@ -81,12 +81,13 @@ def mark_exceptions(talk: Talk) -> None:
 def _leave_out(talk: Talk) -> None:
     """ "No thrush bar a bit in the near hind", "… only a touch": "except" for it, and no bar of the foot."""
     for at in talk.where(_BUT_FOR):
-        led, place = talk.mention_ending(at), talk.mention_starting(at)
+        place, start = talk.mention_starting(at), sentence_start(talk, at)
         behind = talk.words[at + 1 : at + 2]
         if behind == ["from"]:
             at, behind = at + 1, talk.words[at + 2 : at + 3]
         bar = place is not None and place.end == at + 1 and talk.words[at - 1] not in _OF_A_BAR
-        if behind not in (["a"], ["some"], ["one"]) or not (bar or (led and led.get("findings"))):
+        denied = talk.words[at - 1] != "," and any(start <= m.start < at for m in talk.having("denials"))
+        if behind not in (["a"], ["some"], ["one"]) or not (bar or denied):
             continue
         talk.words[at] = "except"
         if talk.words[at - 1] == "apart":

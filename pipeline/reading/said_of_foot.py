@@ -18,7 +18,7 @@ _VERBS = (
     "marked",
 )  # fmt: skip
 _IT = (" that was", " it was", " that", " it", " was", "")
-# Behind these the right foot may stand alone: "did I say left? Right hind", "scratch near, off".
+# Behind these the right foot may stand alone: "did I say left? Right".
 _BARELY = ("did i say", "scratch", "forget")
 _I_SAID = Sayings(*(f"i {verb}{it}" for verb in _VERBS for it in _IT), *_BARELY)
 _SHOULD_BE = Sayings(
@@ -143,7 +143,7 @@ def _should_be(talk: Talk, cue: int, at: int) -> None:
 
 
 def _other(talk: Talk, start: int, stop: int) -> None:
-    """ "Corn in the near fore. No, other one. Off fore.", "opposite foot, sorry": alone, and said to put right."""
+    """ "Corn in the near fore. No, other one.", "opposite foot, sorry": alone, said to put right."""
     sure = talk.words[stop - 1] in SIDES
     while start and talk.words[start - 1] in BEFORE_SWAP | _SORRY:
         start -= 1

@@ -292,6 +292,18 @@ test_all_but_a_bit = reads(
             ["- tester none", "RF tester mild"],
         ),
         ("Nothing wrong bar a corn in the near fore.", ["LF finding corn"]),
+        (
+            "No corn only a bruise at the toe in the near fore.",
+            ["- finding corn absent", "LF finding bruise @toe"],
+        ),
+        # nothing is left out
+        ("Thrush only a bit, near hind.", ["LH finding thrush ~mild"]),
+        ("Thrush behind. Flare only a small bit on the off fore.", ["LH+RH finding thrush", "RF finding flare ~mild"]),
+        (
+            "No heat, only a bit of swelling in the near hind.",
+            ["LH finding heat absent", "LH finding swelling ~mild"],
+        ),
+        ("Egg bar a bit long on the near fore.", ["LF shoe_type egg_bar"]),
         # a bar of the foot
         ("Crack in the bar a good inch long, near fore.", ["LF finding crack @bar"]),
         ("Bruise at the inside bar on the near fore.", ["LF finding bruise @bar"]),
