@@ -87,7 +87,8 @@ def _leave_out(talk: Talk) -> None:
             at, behind = at + 1, talk.words[at + 2 : at + 3]
         bar = place is not None and place.end == at + 1 and talk.words[at - 1] not in _OF_A_BAR
         denied = talk.words[at - 1] != "," and any(start <= m.start < at for m in talk.having("denials"))
-        if behind not in (["a"], ["some"], ["one"]) or not (bar or denied):
+        worked = any(at < m.start < at + 4 for m in talk.having("work"))  # "nothing done bar a trim"
+        if worked or behind not in (["a"], ["some"]) or not (bar or denied):
             continue
         talk.words[at] = "except"
         if talk.words[at - 1] == "apart":

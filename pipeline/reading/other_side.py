@@ -35,8 +35,8 @@ def _complete(talk: Talk, cue: Mention, at: int) -> None:
     before = [m for m in talk.having("feet") if m.end <= cue.start]
     if behind not in _BEHIND or not before or before[-1].readings["feet"] not in _ONE_FOOT:
         return
-    side, end = before[-1].readings["feet"]
-    foot = SIDES.get(talk.words[at], side) + ENDS.get(talk.words[at], end)
+    last = before[-1].readings["feet"]
+    foot = SIDES.get(talk.words[at], last[0]) + ENDS.get(talk.words[at], last[1])
     own = next((m for m in talk.mentions if m.start <= at < m.end and m.get("feet")), None)
     if own is not None:
         if own.readings["feet"].startswith("bare_") or (own.readings["feet"] in _PAIRS and own.end == at + 1):

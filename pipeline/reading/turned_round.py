@@ -19,7 +19,7 @@ _TURNED = Sayings(
     "wrong side", "wrong foot", "wrong leg", "wrong one", "wrong way round", "wrong way around", "wrong way about",
     "my left", "my right", "other way round", "other way around", "other way about", "mixed up", "mirror image",
     "the other side of him", "the other side of her", "under the other side", "round the other side",
-    "sides crossed", "way 's he facing",
+    "sides crossed",
 )  # fmt: skip
 CUE_WORDS = frozenset({"wait", "no", "sorry", "hang", "hold", "oh", "actually", "whoops", "oops", "scratch", "nah"})
 _LEADS = (

@@ -296,6 +296,17 @@ test_all_but_a_bit = reads(
             "No corn only a bruise at the toe in the near fore.",
             ["- finding corn absent", "LF finding bruise @toe"],
         ),
+        ("Nothing done behind bar a trim.", ["LH+RH work trim"]),
+        (
+            "New plain steel in front, with rim pads, and behind there was nothing done bar a trim.",
+            [
+                "LF+RF pad rim",
+                "LF+RF shoe_material steel",
+                "LF+RF shoe_type plain",
+                "LF+RF work new_shoe",
+                "LH+RH work trim",
+            ],
+        ),
         # nothing is left out
         ("Thrush only a bit, near hind.", ["LH finding thrush ~mild"]),
         ("Thrush behind. Flare only a small bit on the off fore.", ["LH+RH finding thrush", "RF finding flare ~mild"]),
@@ -320,7 +331,6 @@ test_more_that_is_denied_or_left_open = reads(
             "Let the vet decide about the heart bars in front. Reset.",
             ["LF+RF shoe_type heart_bar planned", "LF+RF work reset"],
         ),
-        ("Corn in the off fore. Hang on, which way's he facing. Near fore.", ["LF finding corn"]),
         ("Bruise near fore. I had my sides crossed there. Off fore.", ["RF finding bruise"]),
         ("There's no way he's not lame on the off fore.", ["RF gait lame"]),
     ],
