@@ -187,7 +187,7 @@ def _between(talk: Talk, one: Mention, other: Mention) -> list[str]:
 
 
 def _last_foot(talk: Talk, before: int) -> list[Mention]:
-    """The foot named last, in this sentence or the one before, as often as it was in a row."""
+    """The foot named last, at most one stop back, as often as in a row."""
     named = [m for m in talk.mentions if m.end <= before and not m.dropped and (m.get("feet") or m.get("horse"))]
     named = [m for m in named if m.get("feet") != "in_hand"]
     if not named or named[-1].get("feet") not in FEET:
