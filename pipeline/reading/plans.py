@@ -278,7 +278,7 @@ def _drop_unmet(sentence: list[Segment], position: int, end: int) -> None:
         if segment is not sentence[position] and (segment.own_clause or not segment.delimiter.startswith(",")):
             return
         for draft in segment.drafts:
-            if draft.start >= end and draft.slot in PLANNABLE and NOT_NEEDED not in draft.rules:
+            if draft.start >= end and draft.slot in PLANNABLE - {"next_visit_weeks"} and NOT_NEEDED not in draft.rules:
                 draft.drop("only intended")
 
 

@@ -10,8 +10,8 @@ from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET
 from pipeline.vocabulary import CLASS_SLOTS
 
-_DONE = frozenset({"pulled", "removed", "stripped", "took", "taken", "whipped"})
-_TAKING = _DONE | {"pull", "remove", "strip", "take", "pulling", "removing"}
+_DONE = frozenset({"drew", "pulled", "removed", "stripped", "took", "taken", "whipped"})
+_TAKING = _DONE | {"draw", "pull", "remove", "strip", "take", "pulling", "removing"}
 _BY_HAND = frozenset(
     {"we", "i", "'ll", "to", "will", "and", "then", "'d", "would", "can", "could", "should", "'re", "'m"}
 )
@@ -36,7 +36,8 @@ _OUT_THERE = frozenset({"out", "off", "in", "at", "on", "down", "the", "his", "h
 _BY_US = frozenset({"i", "we"})
 _SOFT = frozenset({"mud", "bog", "ditch", "creek", "turnout", "swamp"})
 _IN_A_PLACE = frozenset({"in", "at", "under", "on", "by"})
-_LEAVABLE = frozenset(FEET) | {"fronts", "hinds"}
+_PAIRS = frozenset({"fronts", "hinds"})
+_LEAVABLE = frozenset(FEET) | _PAIRS
 _LEAVING = frozenset({"he", "she", "who", "has", "had", "'s", "'d", "horse", "mare", "pony", "gelding", "cob"})
 _BEHIND_HIM = frozenset({"out", "back", "down", "behind", "over", "shoe", "shoes", "him", "her", "it", "somewhere"})
 _DROPPED = frozenset({"dropped", "shed"})
@@ -218,6 +219,8 @@ def _taking(talk: Talk, foot: Mention) -> int | None:
     off = ["off"] in (talk.words[foot.end : foot.end + 1], talk.words[at + 1 : at + 2])
     if verb in ("took", "take", "taken", "whipped") and not off:
         return None
+    if verb in ("drew", "draw") and foot.get("feet") not in _PAIRS and talk.words[foot.end - 1] not in _SHOES:
+        return None  # "I drew the near fore forward"
     if verb == "taken" and talk.words[at - 2 : at] not in _I_HAVE:
         return None
     if verb not in _DONE and subject not in _BY_HAND:

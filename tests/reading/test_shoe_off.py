@@ -183,3 +183,26 @@ test_what_will_stay_off_is_off = reads(
     ],
     "Tansy. {}",
 )
+
+
+test_shoes_that_were_drawn = reads(
+    [
+        ("Drew the hind shoes and left them off.", ["LH+RH work removed"]),
+        ("I drew both front shoes and trimmed the four feet.", ["LF+RF work removed", "LF+RF+LH+RH work trim"]),
+        (
+            "I drew all four shoes and left them off, and trimmed the four feet.",
+            ["LF+RF+LH+RH work removed", "LF+RF+LH+RH work trim"],
+        ),
+        ("Drew the hinds, left them bare. Fores reset.", ["LF+RF work reset", "LH+RH work removed"]),
+        ("Shoes drawn in front, hinds trimmed.", ["LF+RF work removed", "LH+RH work trim"]),
+        ("I'll draw the fores next time.", ["LF+RF work removed planned"]),
+        ("Drew the near fore shoe and reset it.", ["LF work reset"]),
+        ("I drew the near fore forward and he flinched. Hinds trimmed.", ["LH+RH work trim"]),
+        ("He drew his near fore back on me. Reset all four.", ["LF+RF+LH+RH work reset"]),
+        (
+            "The left hind was pricked. I drew that one and put iodine up the hole.",
+            ["LH finding quicked", "LH treatment iodine"],
+        ),
+        ("I drew the clip on the near fore. Hinds trimmed.", ["LH+RH work trim"]),
+    ]
+)

@@ -311,3 +311,24 @@ test_work_that_was_wanted = reads(
 def test_wanted_and_not_told_to_be_done_is_asked(read: Read) -> None:
     (visit,) = read("Tally. Owner wanted a trim all round.", *NAMES)
     assert [flag.quote for flag in visit.flags] == ["Owner wanted a trim all round"]
+
+
+test_what_a_horse_was_down_for = reads(
+    [
+        (
+            "I had her listed for a full set, but she's to be roughed off, "
+            "so I pulled the four shoes and trimmed all four.",
+            ["LF+RF+LH+RH work removed", "LF+RF+LH+RH work trim"],
+        ),
+        (
+            "I'd him booked for a set of removes but he'd lost the near fore, so new shoes all round.",
+            ["LF shoe_state lost", "LF+RF+LH+RH work new_shoe"],
+        ),
+        ("I had him down for a reset but the shoes were done so new all round.", ["LF+RF+LH+RH work new_shoe"]),
+        (
+            "I had him down for eight weeks. Trimmed all four.",
+            ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim"],
+        ),
+        ("I had him down as a two in front and he was.", ["LF+RF shoe_size 2"]),
+    ]
+)
