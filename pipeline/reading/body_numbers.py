@@ -110,12 +110,6 @@ class BodyNumbers(NumberContext):
             return self._add(segment, _ANGLE_OF[zone], number.value, mention)
         return False
 
-    def _given(self, place: Mention) -> bool:
-        """Whether the place has a number of its own ahead of it: "48 degrees at the toe and 42 degrees at the heel"."""
-        last = self._talk.mention_ending(place.start - 2)
-        led = self._words[place.start - 2 : place.start] == ["at", "the"]
-        return led and last is not None and (last.number is not None or last.get("units") == "degree")
-
     def _angle_at(self, mention: Mention, number: Number) -> str | None:
         """ "Last spring he was a 48 at the toe": of a horse whose angles are spoken of."""
         at_the = self._words[mention.end : mention.end + 2] == ["at", "the"]
@@ -282,6 +276,10 @@ class BodyNumbers(NumberContext):
         for finding in [d for d in segment.drafts if d.start == end and d.value == "long_toe"]:
             finding.drop("a length")  # "four inches long at the toe"
             return "toe_length"
+        if self._words[end : end + 1] == ["long"] and self._beside_angles(segment, before):
+            return "toe_length"
+        if self._words[end : end + 1] == ["long"] and self._of_a_finding(segment):
+            return None
         if before is not None and before.get("measures") in LENGTHS:
             return before.readings["measures"]
         after = self._after(Mention(end, end, (), {}), frozenset({"of", "at", "the", "in", "high", "long"}))

@@ -8,8 +8,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable
+from fractions import Fraction
 
 from pipeline.reading.days_ago import counted_from
+from pipeline.reading.lengths import MM_PER_UNIT, likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import MovedNumbers, counted_value
 from pipeline.reading.nail_numbers import FEWEST, MOST, NailNumbers
@@ -30,6 +32,7 @@ _SAID = frozenset({
 })  # fmt: skip
 
 
+_IN_UNITS = {slot: MM_PER_UNIT if slot in LENGTHS else {"degree": Fraction(1)} for slot in (*LENGTHS, *ANGLES)}
 _OF_THE_BODY = ("body_condition", "cresty_neck")
 _FEWEST_NAILS = 2  # fewer hold no shoe
 _MOST_NAILS = 10
@@ -55,6 +58,7 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
     def read(self) -> None:
         """Add a draft for every number that counts something."""
         rules: tuple[_Rule, ...] = (
+            self._in_turn,
             self._moved,
             self._more_or_less,
             self._was_before,
@@ -97,6 +101,27 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
                 self._of_before(segment, mention)
                 return
         self._leave(segment, mention)
+
+    def _in_turn(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Near fore, toe angle fifty, heel angle forty. Off fore, fifty two and forty one.": in their order."""
+        frame = self._frame
+        if frame is None or frame.slot not in _IN_UNITS or not 0 <= segment.sentence - frame.sentence <= 1:
+            return False
+        told = [d for s in self._talk.sentence(segment.sentence - 1) for d in s.drafts if d.slot in _IN_UNITS]
+        said = [m for s in self._sentence(segment) for m in s.mentions if not m.dropped]
+        numbers, feet = [m for m in said if m.number], [m for m in said if m.get("feet")]
+        again = len(told) == len(numbers) == len({d.slot for d in told}) > 1 and len(feet) == 1
+        plain = all(m.number or m.readings.keys() <= {"feet", "units", "fillers"} for m in said)
+        if not (again and plain) or feet[0].start > numbers[0].start:
+            return False
+        unit = self._unit(mention)[0]
+        of_unit = [d.slot for d in told if unit in _IN_UNITS[d.slot]]
+        slot = of_unit[0] if len(of_unit) == 1 else told[numbers.index(mention)].slot
+        if unit not in (None, *_IN_UNITS[slot]):
+            return False
+        mm = _IN_UNITS[slot][unit] if unit else likely_unit(slot, number)
+        self._set_frame(slot, segment, mm)
+        return self._add(segment, slot, number.value * mm, mention)
 
     def _said_to_be(self, mention: Mention) -> bool:
         """ "I'd say five", "call it five"."""

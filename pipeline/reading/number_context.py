@@ -114,6 +114,23 @@ class NumberContext:
                 break
         return self._before(mention.stands_for) if mention.stands_for is not None else None
 
+    def _given(self, place: Mention) -> bool:
+        """Whether the place has a number of its own ahead of it: "48 degrees at the toe and 42 degrees at the heel"."""
+        last = self._talk.mention_ending(place.start - 2)
+        led = self._words[place.start - 2 : place.start] == ["at", "the"]
+        return led and last is not None and (last.number is not None or last.get("units") == "degree")
+
+    def _beside_angles(self, segment: Segment, before: Mention | None) -> bool:
+        """ "Fifty at the heel, three inches long": it is the toe that is so long."""
+        frame = self._frame
+        angled = frame is not None and frame.slot in ANGLES and frame.sentence == segment.sentence
+        return angled and (before is None or self._given(before))
+
+    def _of_a_finding(self, segment: Segment) -> bool:
+        """ "A crack at the heel, an inch long": no measure of the foot, in words of its own."""
+        told = [m.readings["findings"] for s in self._sentence(segment) for m in s.having("findings")]
+        return bool(told) and "long_toe" not in told and not any(m.get("measures") in LENGTHS for m in segment.mentions)
+
     def _headed_by_nails(self, segment: Segment, at: int) -> bool:
         """ "Nails in front are fives", "the nails I used on Tally were fives": whether a size at the token is theirs.
 
@@ -210,7 +227,7 @@ class NumberContext:
             draft.note("elliptic")  # on the foot of the grade that it stands for
             if begun.sentence == segment.sentence:
                 draft.note(PUT_RIGHT)
-        if slot in (*ANGLES, *LENGTHS) and self._second(segment, mention):
+        if slot in (*ANGLES, *LENGTHS) and self._second(segment, mention, slot):
             self._talk.unread.append((mention.start, mention.end, _UNPLACED))
         segment.drafts.append(draft)
         self._used.add(mention.start)
@@ -236,12 +253,13 @@ class NumberContext:
         if (counting and not (mention.number and mention.number.fraction)) or self._second(segment, mention):
             self._talk.unread.append((mention.start, mention.end, _UNPLACED))
 
-    def _second(self, segment: Segment, mention: Mention) -> bool:
+    def _second(self, segment: Segment, mention: Mention, slot: str | None = None) -> bool:
         """ "Angles in front, fifty and fifty two": which foot has the second of two measures is not told."""
         if self._words[mention.start - 1] != "and":
             return False
         ahead = self._talk.mention_ending(mention.start - 1)
         told = [d for s in self._talk.sentence(segment.sentence) for d in s.drafts if d.slot in (*ANGLES, *LENGTHS)]
+        told = [d for d in told if slot in (None, d.slot)]
         return ahead is not None and any(d.start == ahead.start and d.end == ahead.end for d in told)
 
     def _open_frame(self, segment: Segment, mention: Mention) -> None:

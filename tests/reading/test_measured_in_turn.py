@@ -308,3 +308,87 @@ test_a_measure_with_words_of_when_or_how = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+
+test_the_same_measures_of_the_other_foot = reads(
+    [
+        (
+            "Hoof width near fore seven and a half inches, toe length a hundred and five mil. "
+            "Off fore, seven and a quarter inches and a hundred and one mil.",
+            ["LF hoof_width 190.5", "LF toe_length 105", "RF hoof_width 184.2", "RF toe_length 101"],
+        ),
+        (
+            "Near fore toe length ninety mil, heel height forty. Off fore, ninety two and forty one.",
+            ["LF heel_height 40", "LF toe_length 90", "RF heel_height 41", "RF toe_length 92"],
+        ),
+        (
+            "Left front toe angle fifty two, heel angle forty eight. Right front, fifty four and fifty.",
+            ["LF heel_angle 48", "LF toe_angle 52", "RF heel_angle 50", "RF toe_angle 54"],
+        ),
+        (
+            "Left front toe angle fifty two, toe length three and a half inches. "
+            "Right front, three and a quarter inches and fifty four degrees.",
+            ["LF toe_angle 52", "LF toe_length 88.9", "RF toe_angle 54", "RF toe_length 82.6"],
+        ),
+        (
+            "Left front toe angle fifty two, heel angle forty eight, toe length three and a half inches. "
+            "Right front, fifty four, fifty, three and three eighths.",
+            [
+                "LF heel_angle 48",
+                "LF toe_angle 52",
+                "LF toe_length 88.9",
+                "RF heel_angle 50",
+                "RF toe_angle 54",
+                "RF toe_length 85.7",
+            ],
+        ),
+        (
+            "Left front toe angle fifty two, heel angle forty eight. Right front, six nails.",
+            ["LF heel_angle 48", "LF toe_angle 52", "RF nails 6"],
+        ),
+        (
+            "Left front toe angle fifty two, heel angle forty eight. Fronts, size two, six nails.",
+            ["LF heel_angle 48", "LF toe_angle 52", "LF+RF nails 6", "LF+RF shoe_size 2"],
+        ),
+        (
+            "Near fore toe angle fifty, off fore fifty one and a corn.",
+            ["LF toe_angle 50", "RF finding corn", "RF toe_angle 51"],
+        ),
+    ]
+)
+
+
+test_how_long_the_toe_is_behind_its_angles = reads(
+    [
+        (
+            "Right front, toe angle fifty-two. "
+            "Left front, fifty-four at the toe, fifty at the heel, three and a quarter inches long.",
+            ["LF heel_angle 50", "LF toe_angle 54", "LF toe_length 82.6", "RF toe_angle 52"],
+        ),
+        (
+            "Near fore, toe angle fifty, heel angle forty six, three and a half inches long.",
+            ["LF heel_angle 46", "LF toe_angle 50", "LF toe_length 88.9"],
+        ),
+        (
+            "Near fore toe angle fifty, heel angle forty five, ninety mil long. "
+            "Off fore, fifty one, forty six, eighty eight.",
+            [
+                "LF heel_angle 45",
+                "LF toe_angle 50",
+                "LF toe_length 90",
+                "RF heel_angle 46",
+                "RF toe_angle 51",
+                "RF toe_length 88",
+            ],
+        ),
+        ("Near fore heel is two inches high.", ["LF heel_height 50.8"]),
+        (
+            "Near fore toe angle fifty, a crack at the heel, an inch long.",
+            ["LF finding crack @heel", "LF toe_angle 50"],
+        ),
+        (
+            "Left front, corn in the heel, toe three and a half inches long.",
+            ["LF finding corn @heel", "LF toe_length 88.9"],
+        ),
+    ]
+)
