@@ -12,6 +12,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
+from itertools import pairwise
 from math import exp
 
 from pipeline.judging.model import Care
@@ -19,6 +20,7 @@ from pipeline.judging.surroundings import Surroundings, is_number
 from pipeline.judging.unread import not_understood, visit_at
 from pipeline.record import Fact, Flag, FlagKind, Transcript, Visit
 
+_TAKING_BACK = frozenset({"no", "nope", "wait", "hold", "hang", "sorry", "let", "whoa"})
 _MOST_FACTS, _MOST_UNREAD, _MOST_UNKNOWN, _MOST_NUMBERS = 4, 12, 5, 3
 _FEET = {"LF": "left fore", "RF": "right fore", "LH": "left hind", "RH": "right hind"}
 
@@ -99,9 +101,12 @@ def signs_of(around: Surroundings, sentence: Sentence) -> dict[str, float]:
 
 
 def _numbers(around: Surroundings, sentence: Sentence) -> list[str]:
-    """The numbers that were not read; "one" is mostly none, and "all four" are feet."""
+    """The numbers not read; "one" is mostly none, "all four" are feet, and in "five, no, four" the five is gone."""
     feet = {i for start, end in around.feet_words(sentence.first, sentence.last) for i in range(start, end)}
-    places = [i for i in range(sentence.first, sentence.last) if i not in sentence.read and i not in feet]
+    told = pairwise(token.text for token in around.tokens[sentence.first : sentence.last])
+    cues = [i for i, (mark, word) in enumerate(told, sentence.first) if mark == "," and word in _TAKING_BACK]
+    back = {at for i in cues for at in (i - 1, i - 2)}
+    places = [i for i in range(sentence.first, sentence.last) if i not in sentence.read | feet | back]
     words = [around.tokens[i].text for i in places]
     return [word for word in words if is_number(word) and word not in ("one", "half")]
 

@@ -366,8 +366,16 @@ def counted_on_a_part(talk: Talk, run: list[Mention]) -> bool:
         return False
     feet = [m for m in talk.having("feet") if m.end <= run[0].start and m.readings["feet"] != "pair_in_hand"]
     whole = (resolve(feet[-1].readings["feet"], None) or ()) if feet else FEET
+    if len(feet) > 1 and any(m.get("totals") == "each" and feet[-1].end <= m.start < old.start for m in talk.mentions):
+        whole = tuple(foot for m in feet if m.start >= start for foot in resolve(m.readings["feet"], whole) or ())
     named = resolve(part.readings["feet"], whole) or ()
-    return bool(named) and set(named) < set(whole) and _told_of_each(talk, old, run[0].start)
+    plural = new.end <= part.start and all(m.number is not None and m.number.plural for m in (new, old))
+    if plural and {f for m in behind for f in resolve(m.readings.get("feet", ""), whole) or ()} == set(whole):
+        old.dropped = True  # "sixes. No, fives behind, it's only sixes in front"
+        return True
+    others = [counts(talk, m) for m in olds if m.start >= start and m is not old]
+    plural = plural and {*others} != {"nails"}  # of shoes without a size "fives behind" is theirs
+    return bool(named) and set(named) < set(whole) and (plural or _told_of_each(talk, old, run[0].start))
 
 
 def _told_of_each(talk: Talk, old: Mention, stop: int) -> bool:

@@ -21,6 +21,7 @@ _STRONG_NEXT = frozenset({
     "uh", "um", "my", "correction", "not",
 })  # fmt: skip
 _EVERYDAY = (["wait"], ["wrong"], ["rather"], ["actually"], ["pardon"], ["sorry"])
+_ALONE = (["whoa"], ["back", "up"], ["wait", "on"])  # cues only between two marks: not "nailed it back up, six nails"
 _WAITING = (["wait", "a"], ["wait", "one"], ["wait", "just"])
 _AMISS = frozenset({"nothing", "anything", "something", "much", "what", "owt", "nowt", "little", "never", "nobody"})
 ASSESSED = (["call", "it"], ["make", "it"], ["put", "it", "down", "as"])
@@ -32,7 +33,7 @@ _WEIGHING = (
 _HOLDING = (["hang", "on"], ["hold", "on"], ["wait"], ["hang", "about"])
 _MOMENTS = (["minute"], ["second"], ["sec"], ["tick"], ["moment"], ["mo"])
 _PAUSING = (
-    *_HOLDING, ["excuse", "me"], ["pardon", "me"], ["pardon"],
+    *_HOLDING, *_ALONE, ["excuse", "me"], ["pardon", "me"], ["pardon"],
     *([*hold, *one, *moment] for hold in _HOLDING for one in (["a"], ["one"], ["just", "a"]) for moment in _MOMENTS),
 )  # fmt: skip
 _SORRY_FOR = (["sorry", "about"], ["sorry", "for"], ["sorry", "if"])
@@ -123,6 +124,10 @@ def is_no_cue(talk: Talk, cue: Mention) -> bool:
         return True
     if talk.words[cue.start : cue.end] in _PAUSING and (_two_statements(talk, cue) or _goes_on(talk, cue)):
         return True
+    if talk.words[cue.start : cue.end] in _ALONE:
+        marked = (",", "no", "oh") if talk.words[cue.start] != "wait" else (",", "no", "oh", ".")
+        if talk.words[cue.start - 1] not in marked or talk.words[cue.end : cue.end + 1] not in ([","], ["."]):
+            return True
     if talk.words[cue.start : cue.end] in _EVERYDAY or talk.words[cue.start : cue.start + 2] in _WAITING:
         before = talk.words[cue.start - 1] if cue.start else "."
         after = talk.words[cue.end] if cue.end < len(talk.words) else "."

@@ -104,7 +104,7 @@ def _object(talk: Talk, cue: Mention) -> tuple[str, str] | None:
 
 def _adjacent(talk: Talk, first: Mention, second: Mention) -> bool:
     between = talk.words[first.end : second.start]
-    return len(between) <= 3 and set(between) <= {",", "uh", "um", "er", "oh", ".", "no", "well"}
+    return len(between) <= 3 and set(between) <= {",", "uh", "um", "er", "oh", ".", "no", "well", "i"}
 
 
 def _will_wait(talk: Talk, cue: Mention) -> bool:

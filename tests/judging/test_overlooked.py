@@ -85,3 +85,9 @@ def test_of_a_heard_memo_the_seconds_are_told() -> None:
 def test_the_stricter_the_more_is_told() -> None:
     for by_care in shipped_signs().levels.values():
         assert 0 < by_care[Care.STRICT] < by_care[Care.USUAL] < by_care[Care.FAST] < 1
+
+
+def test_a_number_taken_back_is_not_asked_about() -> None:
+    text = "Size five, no, four in front. Six nails, hold on, seven. Two and wait."
+    around = Surroundings(text)
+    assert [module._numbers(around, s) for s in sentences(around, [])] == [["four"], ["seven"], ["two"]]

@@ -333,3 +333,74 @@ test_said_again_behind_a_stop = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+
+test_of_all_the_sizes_those_of_a_part = reads(
+    [
+        (
+            "New shoes all round, number one in front, number nought behind, seven nails a foot, sixes. "
+            "Wait on, fives behind, it's only sixes in the fores.",
+            [
+                "LF+RF nail_size 6",
+                "LF+RF shoe_size 1",
+                "LF+RF+LH+RH nails 7",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH nail_size 5",
+                "LH+RH shoe_size 0",
+            ],
+        ),
+        (
+            "New shoes all round, size one, six nails a foot, fives. Hang on, fours behind, it's only fives in front.",
+            [
+                "LF+RF nail_size 5",
+                "LF+RF+LH+RH nails 6",
+                "LF+RF+LH+RH shoe_size 1",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH nail_size 4",
+            ],
+        ),
+        (
+            "New all round, size one, six nails each, fives. No, fours behind.",
+            [
+                "LF+RF nail_size 5",
+                "LF+RF+LH+RH nails 6",
+                "LF+RF+LH+RH shoe_size 1",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH nail_size 4",
+            ],
+        ),
+        (
+            "New shoes in front, size one, five nails each, sixes. No, fives in the left front.",
+            ["LF nail_size 5", "LF+RF nails 5", "LF+RF shoe_size 1", "LF+RF work new_shoe", "RF nail_size 6"],
+        ),
+        (
+            "New all round, twos. Sorry, threes in front, twos behind.",
+            ["LF+RF shoe_size 3", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 2"],
+        ),
+        (
+            "New all round, size two, six nails each, fives. No, sixes.",
+            ["LF+RF+LH+RH nail_size 6", "LF+RF+LH+RH nails 6", "LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work new_shoe"],
+        ),
+        (
+            "New shoes in front, size two, six nails each, fives. No, sixes in both.",
+            ["LF+RF nail_size 6", "LF+RF nails 6", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+    ]
+)
+
+
+test_cues_that_stand_between_two_marks = reads(
+    [
+        (
+            "New plates in front, size five, no, back up, size four.",
+            ["LF+RF shoe_size 4", "LF+RF shoe_type racing_plate", "LF+RF work new_shoe"],
+        ),
+        ("New in front, size two, whoa, size one.", ["LF+RF shoe_size 1", "LF+RF work new_shoe"]),
+        ("Corn in the near fore, wait on, off fore.", ["RF finding corn"]),
+        ("Nailed it back up, six nails, near fore.", ["LF nails 6", "LF work put_back"]),
+        ("Fronts went back up, five nails each.", ["LF+RF nails 5"]),
+        ("Thrush in the left hind. Whoa, right hind trimmed.", ["LH finding thrush", "RH work trim"]),
+        ("Whoa, quiet now. Reset in front.", ["- manner quiet", "LF+RF work reset"]),
+        ("Wait on the vet before the pads go in front. Hinds trimmed.", ["LH+RH work trim"]),
+    ]
+)

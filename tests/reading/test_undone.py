@@ -81,3 +81,23 @@ test_found_and_no_it_has_not = reads(
         ),
     ]
 )
+
+
+test_i_take_that_back = reads(
+    [
+        (
+            "Mud fever on the right hind, mild. Body condition five, no, I take that back, six.",
+            ["- body_condition 6", "RH finding scratches ~mild"],
+        ),
+        (
+            "Corn in the near fore. Size two in front, no, I'll take that back, a three.",
+            ["LF finding corn", "LF+RF shoe_size 3"],
+        ),
+        (
+            "Bruise in the off fore. Trimmed all four. Body condition six, hang on, I take that back, call it a five.",
+            ["- body_condition 5", "LF+RF+LH+RH work trim", "RF finding bruise"],
+        ),
+        ("Corn in the near fore. Thrush in the off hind, no, I take that back.", ["LF finding corn"]),
+        ("Toe angle fifty, wait, I'll scratch that, fifty two, left front.", ["LF toe_angle 52"]),
+    ]
+)
