@@ -29,14 +29,18 @@ _PARTS = {"end": 31, "start": 1, "beginning": 1, "middle": 15}
 _COMING = Sayings(
     "back", "see him", "see her", "see them", "book", "booked", "due", "next visit", "look in", "call in", "drop in",
     "call by", "call back", "drop by", "call again", "out to him", "out to her", "out again",
+    "'ll call", "will call",
 )  # fmt: skip
 _AHEAD = {"week": 7, "fortnight": 14, "month": 28}  # days that "this day week" adds
+_AHEAD_OF = {"week": 7, "fortnight": 14}  # and "Tuesday week"
 _OTHERS = frozenset({"vet", "call", "ring", "phone", "since", "ago", "last", "was", "were", "n't", "not"})
 _Day = tuple[date, int, int]  # the day, and the tokens it was said in
 
 
 def draft_dates(talk: Talk, day: date) -> None:
     """A ``next_visit_weeks`` draft for a day said of the next visit, where no interval is said in its sentence."""
+    if talk.says(frozenset(_DAYS)):
+        _count_from_days(talk, day)
     for sentence in talk.sentences() if talk.tells(_COMING) else ():
         if any(d.slot == "next_visit_weeks" and not d.dropped for s in sentence for d in s.drafts):
             continue
@@ -50,6 +54,24 @@ def draft_dates(talk: Talk, day: date) -> None:
                 if not _others(talk.words, _own_clause(talk.words, start, found[1]), found[2]):
                     _add(sentence, found, day)
                 break
+
+
+def _count_from_days(talk: Talk, day: date) -> None:
+    """ "Wednesday three weeks", "a week on Monday": counted from a day; not "in a week on Monday"."""
+    for segment in talk.segments:
+        for draft in [d for d in segment.drafts if d.slot == "next_visit_weeks"]:
+            begin, end = draft.start - (talk.words[draft.start - 1] == "a"), draft.end
+            at = begin - 1
+            if talk.words[end : end + 1] == ["on"] and talk.words[at] not in ("in", "within", "for"):
+                at = end + 1
+            if talk.words[at : at + 1] and talk.words[at] in _DAYS:
+                draft.value = Fraction(draft.value) + Fraction(_days_to(talk.words[at], day) % 7, 7)
+                draft.end = max(end, at + 1)
+                draft.note("next visit: counted from a day")
+
+
+def _days_to(weekday: str, day: date) -> int:
+    return (_DAYS[weekday] - day.weekday()) % 7 or 7
 
 
 def day_at(words: Sequence[str], index: int, day: date) -> _Day | None:
@@ -72,8 +94,14 @@ def _own_clause(words: Sequence[str], start: int, coming: int) -> int:
 
 def _others(words: Sequence[str], start: int, end: int) -> bool:
     """Whether somebody else's day is told; "I'll call in to her" is a visit, "call the vet" is none."""
-    visit = {i for i in range(start, end) if words[i] == "call" and words[i + 1] in ("in", "back", "by", "again")}
+    visit = {i for i in range(start, end) if words[i] == "call" and _calls_in(words[i + 1 : i + 3])}
     return any(words[i] in _OTHERS for i in range(start, end) if i not in visit)
+
+
+def _calls_in(behind: Sequence[str]) -> bool:
+    """ "Call in", "call Friday week": a visit; "call next week" may be the telephone."""
+    ahead = behind[-1] in _AHEAD_OF and (behind[0] in _DAYS or behind[0] == "today")
+    return ahead or behind[0] in ("in", "back", "by", "again") or behind == ["this", "day"]
 
 
 def _this_day_week(words: Sequence[str], index: int, day: date) -> _Day | None:
@@ -162,13 +190,12 @@ def _part_of_month(words: Sequence[str], index: int, day: date) -> _Day | None:
 
 
 def _weekday(words: Sequence[str], index: int, day: date) -> _Day | None:
-    """ "Tuesday", "next Tuesday", "Tuesday week", "a week on Tuesday"."""
+    """ "Tuesday", "next Tuesday", "Tuesday week", "a fortnight on Tuesday"."""
     if words[index] not in _DAYS:
         return None
-    ahead = (_DAYS[words[index]] - day.weekday()) % 7 or 7
-    behind = list(words[index + 1 : index + 2])
-    later = behind == ["week"] or list(words[max(0, index - 3) : index])[-2:] == ["week", "on"]
-    return day + timedelta(days=ahead + 7 * later), index, index + 1 + (behind == ["week"])
+    more = 0 if index + 1 == len(words) else _AHEAD_OF.get(words[index + 1], 0)
+    led = _AHEAD_OF.get(words[index - 2], 0) if index > 1 and words[index - 1] == "on" else 0
+    return day + timedelta(days=_days_to(words[index], day) + (more or led)), index, index + 1 + bool(more)
 
 
 def _upcoming(month: int, number: int, day: date, start: int, end: int) -> _Day | None:

@@ -73,6 +73,14 @@ def test_no_day(words: str) -> None:
         ("Booked for Tuesday week.", 2.0),
         ("Next visit is May 5th.", 3.0),
         ("Back in six weeks Tuesday.", 6.0),
+        ("I'll call this day fortnight.", 2.0),
+        ("I'll call Friday week.", 1.4),
+        ("Back Friday fortnight.", 2.4),
+        ("Back a week on Monday.", 1.9),
+        ("Back in a week on Monday.", 1.0),
+        ("I'll see him a fortnight on Friday.", 2.4),
+        ("I'll be out again Wednesday three weeks.", 3.1),
+        ("See him Friday, three weeks.", 3.0),
     ],
 )
 def test_the_next_visit(text: str, weeks: float, read: Read) -> None:
@@ -87,6 +95,9 @@ def test_the_next_visit(text: str, weeks: float, read: Read) -> None:
         "He was back on the first of April.",
         "He isn't due till Tuesday.",
         "The show is on the fourteenth.",
+        "I'll call next week.",
+        "I'll call Friday",
+        "I'll ring them this day week.",
     ],
 )
 def test_a_day_of_something_else(text: str, read: Read) -> None:
