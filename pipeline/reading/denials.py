@@ -130,6 +130,7 @@ def deny(talk: Talk, sentence: Sentence) -> None:
             near = position and not segment.drafts and sentence[position - 1].horse == segment.horse
             earlier = (sentence[position - 1].drafts or _before_foot(talk, sentence, position)) if near else []
             earlier = earlier or (_thought_before(talk, sentence, position) if near else [])
+            earlier = [d for d in earlier if not _of_another_foot(segment, d)]
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             last = both_of(talk, sentence, position, cue) or _listed(talk, sentence, position, before)
             for draft in last or ahead or _sought(sentence, position) or _joined(talk, sentence, earlier[-1:]):

@@ -27,6 +27,8 @@ _WHO = frozenset({"he", "she"})
 _FINDING = frozenset(
     {"i", "find", "see", "seen", "saw", "feel", "felt", "could", "can", "ca", "'m", "seeing", "finding"}
 )
+# "And I saw none in the off fore"
+_TOLD_BY = _WHO | {"i", "said", "says", "owner", "vet", "saw", "see", "felt", "feel"}
 _NAMES_A_PLACE = frozenset({"heel", "heels", "toe", "toes", "sole", "soles", "wall", "walls", "quarter", "white"})
 _CLEAN = frozenset({
     "clean", "clear", "free", "of", "it", "that", "are", "is", "'s", "'re", "was", "were", "the", "all", "nice", "both",
@@ -38,6 +40,7 @@ _EVER = frozenset({("never", "was"), ("never", "has"), ("never", "had"), ("was",
 _HAVING_THEM = frozenset({("got", "them"), ("have", "them"), ("has", "them"), ("had", "them")})
 _OF_TWO = frozenset({"neither"})  # part of a foot's name: "neither hind does"
 _SAYS_NONE = _NONE | {"no", "clear", "never"}
+_OF_WHAT = frozenset({"it", "any", "nor", "none"})
 _OF_IT = frozenset({"it", "such", "one", "any"})
 _SEEN_IN = frozenset({"in", "there", "of", "found", "like", "sign"})
 _OF_THAT_KIND = frozenset({"like", "sort", "kind", "such"})
@@ -69,8 +72,8 @@ def is_none(talk: Talk, segment: Segment) -> bool:
         return words <= _NONE_WORDS | {"clear"}
     if "any" in words and any(m.readings["feet"] != "in_hand" for m in segment.having("feet")):
         words -= _BY_NOW  # "not seeing any on the right hind now"
-    if "it" in words or "any" in words or "nor" in words:
-        words -= _WHO  # "he hasn't got it in the near fore"
+    if not _OF_WHAT.isdisjoint(words):
+        words -= _TOLD_BY  # "he hasn't got it in the near fore"
     if "any" in words or "one" in words:
         words -= _FINDING  # "didn't find any in the off fore"
     none = bool(_NONE & words) or ("no" in words and bool(_OF_IT & words))  # "no sign of one in the left front"

@@ -218,3 +218,35 @@ test_told_again_of_the_foot_that_has_none = reads(
         ("Sidebone, none that I can feel in either front.", ["LF+RF finding sidebone absent"]),
     ],
 )
+
+
+test_none_there_as_somebody_says = reads(
+    [
+        (
+            "Thrush in the left hind, and she has none in the right hind.",
+            ["LH finding thrush", "RH finding thrush absent"],
+        ),
+        (
+            "Thrush in the left hind, and he said there's none in the right hind.",
+            ["LH finding thrush", "RH finding thrush absent"],
+        ),
+        (
+            "Thrush in the left hind, and the owner says there's none in the right hind.",
+            ["LH finding thrush", "RH finding thrush absent"],
+        ),
+        (
+            "Corn in the near fore, I'd have none of it in the off fore, he snatched it away.",
+            ["LF finding corn"],
+        ),
+        (
+            "A crack in the left hind, I looked and found none in the right hind.",
+            ["LH finding crack", "RH finding crack absent"],
+        ),
+        (
+            "It's navicular in the left front, the vet said, and said the right front doesn't have it.",
+            ["LF finding navicular", "RF finding navicular absent"],
+        ),
+        ("The owner said thrush in the left hind, and I found none in the left hind.", ["LH finding thrush absent"]),
+        ("The owner said thrush in the left hind, and I found none there.", ["LH finding thrush absent"]),
+    ]
+)
