@@ -40,8 +40,13 @@ def uneven_feet(present: Sequence[Fact]) -> Iterator[Group]:
         if apart is not None and apart > _MOST_SIZES:
             yield [one, other], f"Left and right shoe differ by more than a size: {plain(one)} and {plain(other)}."
     yield from _front_and_hind(by_slot.get("shoe_size", {}))
-    yield from _nails_apart(by_slot.get("nails", {}))
+    pricked = {f.foot for facts in by_slot.get("finding", {}).values() for f in facts if f.value in _PRICKED}
+    nails = by_slot.get("nails", {}).items()  # a foot that was pricked may well be a nail or two short
+    yield from _nails_apart({foot: facts for foot, facts in nails if foot not in pricked})
     yield from _heel_and_toe(by_slot)
+
+
+_PRICKED = frozenset({"quicked", "close_nail"})
 
 
 def _front_and_hind(by_foot: dict[str | None, list[Fact]]) -> Iterator[Group]:

@@ -16,10 +16,11 @@ _GOING = frozenset({
 _BESIDE = frozenset({
     "'s", "is", "was", "a", "small", "wee", "bit", "little", "touch", "shade", "tad", "very", "still", "just", "only",
     "slightly", "and", "but", "quite", "fairly", "not", "n't", "well", "today", "now", "looks", "looked", "might",
-    "may", "be", "definitely", "maybe", "possibly", "up", "out", "off",
+    "may", "be", "definitely", "maybe", "possibly", "up", "out", "off", "in", "here", "of", "the", "box", "stable",
 })  # fmt: skip
 _LED_BY = _BESIDE | _SUBJECT | _GOING
 _ANSWER = 2  # tokens of "no" and "not really"
+_WHERE = frozenset({"on", "in"})  # "came in short the left front" has lost that shoe
 _BESIDE_A_FOOT = frozenset({"on", "in", "the", "that", "his", "her", "both"})
 
 
@@ -33,7 +34,8 @@ def draft_short(talk: Talk) -> None:
         led = talk.words[who:at]  # "to my eye he's", "on a circle she was"
         going = not _GOING.isdisjoint(led) or not _SUBJECT.isdisjoint(led)
         foot = next((m for m in segment.having("feet") if m.start >= at + 1 and m.start - at <= _SHORT_ON), None)
-        placed = foot is not None and set(talk.words[at + 1 : foot.start]) <= _BESIDE_A_FOOT
+        between = set(talk.words[at + 1 : foot.start]) if foot is not None else {"."}
+        placed = between <= _BESIDE_A_FOOT and (not between or bool(_WHERE & between))
         placed = placed or (going and at + 1 == segment.end and _headed_by_foot(talk, segment))
         if placed and set(led) <= _LED_BY and (going or _opens(talk, segment)):
             add_draft(segment, "gait", "short_stride", Mention(at, at + 1, (at,), {"gaits": "short_stride"}))

@@ -27,7 +27,7 @@ _COMPARED = frozenset(
 _SUBJECTS = frozenset({"he", "she", "it", "they", "that", "this", "who", "him", "her"})
 _MEETING = frozenset({
     "did", "do", "have", "had", "got", "done", "went", "moved", "started", "finished", "looked", "was", "'s", "is",
-    "were", "be",
+    "were", "be", "'d",
 })  # fmt: skip
 _NOT_OPENING = frozenset(
     {"if", "when", "because", "since", "while", "until", "till", "which", "though", "unless", "for", "vet"}

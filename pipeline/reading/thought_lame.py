@@ -20,6 +20,7 @@ _HAD_HIM_DOWN = Sayings(
 )
 _WARNED = frozenset({"warned", "heard", "reputation", "word", "name", "supposedly", "apparently", "meant"})
 _NOW = frozenset({"now", "today", "again"})
+_SEASONS = frozenset({"spring", "summer", "autumn", "fall", "winter"})
 _NOT_SEEN = Sayings(
     "could n't see it", "did n't see it", "never saw it", "could n't see any of it", "not that i could see",
     "not that i saw", "can't see it", "ca n't see it", "did n't see any of it", "saw none of it", "do n't see it",
@@ -78,6 +79,8 @@ def _found_sound(talk: Talk, before: list[Segment], sentence: list[Segment], aft
         thought = _only_thought(talk, [*(before if rested else ()), *sentence], draft)
         now = sound is not None and bool(_NOW & set(talk.words[sound.start : sound.segment.end]))
         then = any(m.get("times") in ("recent", "history") for s in sentence for m in s.having("times"))
+        words = talk.words[sentence[0].start : sentence[-1].end]
+        then = then or (now and any(at == "in" and when in _SEASONS for at, when in pairwise(words)))
         if thought and not then and (sound or _free_after(talk, sentence, drafts, draft)):
             draft.drop("thought lame and found sound")
         elif sound is not None and (then or (now and _was(talk, draft))):

@@ -110,3 +110,8 @@ def test_nails_of_two_feet_lie_near(feet: tuple[str, str], one: float, other: fl
     facts = [fact("nails", one, feet[0]), fact("nails", other, feet[1])]
     told = [sentence for _, sentence in disagreements(facts)]
     assert told == ([f"{one:g} and {other:g} nails on {feet[0]} and {feet[1]}; are both right?"] if odd else [])
+
+
+def test_a_pricked_foot_may_be_a_nail_or_two_short() -> None:
+    facts = [fact("nails", 8.0, "RF"), fact("nails", 5.0, "RH"), fact("finding", "quicked", "RH")]
+    assert not [sentence for _, sentence in disagreements(facts) if "nails" in sentence]

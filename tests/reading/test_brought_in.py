@@ -84,6 +84,8 @@ def test_a_horse_only_spoken_of_is_not_brought_in(read: Read, form: str, name: s
     ("text", "horse"),
     [
         ("Tally, off hind reset. Buck next door. Loose near fore.", "Buck"),
+        ("Tally, off hind reset. They'd Buck standing there as well, and he had a loose near fore.", "Buck"),
+        ("Tally, off hind reset. They'd Buck beside her for company. Loose near fore.", "Tally"),
         ("Tally, off hind reset. Buck's next door. Loose near fore.", "Tally"),
         ("Tally, off hind reset. He kicked Buck next door. Loose near fore.", "Tally"),
     ],

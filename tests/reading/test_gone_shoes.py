@@ -125,3 +125,12 @@ test_worn_and_had_worn = reads(
     ],
     "Tally. {}",
 )
+
+
+test_after_losing_one = reads(
+    [
+        ("He's after losing the off hind.", ["RH shoe_state lost"]),
+        ("She's after losing both fronts in the bog.", ["LF+RF shoe_state lost"]),
+        ("He's after losing weight. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
+    ]
+)

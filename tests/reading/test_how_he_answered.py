@@ -171,3 +171,19 @@ def test_two_horses_each_with_an_answer(read: Read) -> None:
     )
     assert told(tally) == ["- gait lame absent", "- tester none"]
     assert told(buck) == ["LF gait lame", "LF tester strong"]
+
+
+test_comes_in_short = reads(
+    [
+        (
+            "She came in short on the right front, and jogging I'd put her two out of five on it.",
+            ["RF gait short_stride", "RF lameness 2"],
+        ),
+        ("She came out of the box short on the near fore.", ["LF gait short_stride"]),
+        ("He came in here a bit short on the off fore.", ["RF gait short_stride ~mild"]),
+        ("He walked in short behind.", ["LH+RH gait short_stride"]),
+        ("She came in short the left front.", ["LF shoe_state lost"]),
+        ("She came in short a shoe on the right front.", ["RF shoe_state lost"]),
+        ("She came in short in the wall on the right front.", []),
+    ]
+)

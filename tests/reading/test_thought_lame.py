@@ -172,3 +172,14 @@ test_resting_and_forging = reads(
     ],
     "Tally. {}",
 )
+
+
+test_lame_in_a_season = reads(
+    [
+        (
+            "Owner said she were lame on the near hind in spring, but she's sound now.",
+            ["- gait sound", "LH gait lame history"],
+        ),
+        ("Owner said she was lame on the near hind, but she's sound now.", ["- gait sound"]),
+    ]
+)
