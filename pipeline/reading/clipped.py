@@ -29,6 +29,7 @@ _QUALITIES = {
     "crushed": "underrun_heels", "weak": "weak_wall", "soft": "weak_wall",
 }  # fmt: skip
 _LITTLE = frozenset({"little"})
+_ALL, _IT = frozenset({"all"}), (["it"], ["that"], ["they"])
 _OF_ONE_PART = frozenset(_QUALITIES)
 _LED_TO_QUALITY = frozenset({",", "and", "just", "only", "also", "but", "more", "mean"})
 _BEHIND_QUALITY = frozenset({".", ",", "on", "in", "behind", "too", "and", "as", "with", "into"})
@@ -133,7 +134,15 @@ def complete_little(talk: Talk) -> None:
             and all(m.readings.keys() <= {"horse_cues"} for m in talk.mentions if at in m.literal)
         ):
             talk.mentions.append(Mention(at, at + 1, (at,), {"severities": "mild"}, MatchKind.VARIANT))
+    for at in talk.where(_ALL):  # "one in the near fore and all but that's gone": the "and" joins nothing
+        if talk.words[at - 1] == "and" and talk.words[at + 1 : at + 2] == ["but"] and _it_has(talk, at + 2):
+            talk.mentions.append(Mention(at - 1, at + 1, (at - 1, at), {"remarks": "and all"}, MatchKind.VARIANT))
     talk.in_order()
+
+
+def _it_has(talk: Talk, at: int) -> bool:
+    """ "It's gone", "that has gone", "they went"; not "that one"."""
+    return talk.words[at : at + 1] in _IT and talk.words[at + 1 : at + 2] != ["one"]
 
 
 def complete_quality(talk: Talk) -> None:

@@ -46,7 +46,20 @@ _WAS = Sayings(
     *(f"{who} {was}" for who in ("he", "she", "it", "they") for was in ("was", "were", "had", "did")),
     "there was", "there were",
 )  # fmt: skip
-_ONE_THERE = Sayings("was one", "had one", "'d one", "was another", "had another", "was some", "had some")
+_ONE_THERE = Sayings(
+    "was one",
+    "had one",
+    "'d one",
+    "was another",
+    "had another",
+    "was some",
+    "had some",
+    "were one",
+    "were some",
+    "were another",
+    "been one",
+    "been some",
+)
 _WHEN = frozenset({"in", "last", "at", "back", "before", "on", "a", "when", "two", "three", "until", "till", "the"})
 _BARELY = 6  # tokens of "he was in the spring", "there was last time I came"
 _NOR_DO = (["does"], ["do"], ["did"], ["can"], ["could"], ["would"], ["has"], ["is"])

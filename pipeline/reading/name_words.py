@@ -21,7 +21,7 @@ HORSE_NOUNS = (HORSE_WORDS - {"hunter", "cross"}) | {"donkey", "jenny", "youngst
 NEVER_NAMES = frozenset(
     [
         "i", "lane", "road", "street", "avenue", "man", "boy", "lord", "jeez", "gosh", "folks", "lads", "nobody",
-        "somebody", "everybody", "everyone", "anyway", "monday", "tuesday", "wednesday", "thursday", "friday",
+        "somebody", "everybody", "everyone", "anyway", "aye", "monday", "tuesday", "wednesday", "thursday", "friday",
         "saturday", "sunday", "january", "february", "march", "april", "may", "june", "july", "august", "september",
         "october", "november", "december", "christmas", "easter", "obel", "aaep", "henneke", "bcs", "mr", "mrs", "ms",
         "miss", "doc", "dr", "mum", "mam", "mom", "mummy", "mammy", "mommy", "dad", "grandad", "granddad", "grandma",

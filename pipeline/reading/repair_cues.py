@@ -116,6 +116,9 @@ def is_no_cue(talk: Talk, cue: Mention) -> bool:
     """Cues that are none here: the second "no" of "but no, no corn", the "wait" of "she can wait for six"."""
     if talk.words[cue.start : cue.end] == ["wrong"] and _AMISS & set(talk.words[max(0, cue.start - 4) : cue.start]):
         return True  # "nothing else wrong"
+    led = [word for word in talk.words[max(0, cue.start - 3) : cue.start] if word != ","]
+    if led[-1:] == ["yeah"] and SENTENCE_ENDS.issuperset(led[-2:-1]):
+        return True  # "yeah nah, off fore, corn" opens the talk
     if talk.words[cue.start : cue.end] == ["forget", "it"]:
         return talk.words[cue.start - 1] not in (",", ".", "oh", "just")  # "don't let me forget it"
     if talk.words[cue.start : cue.end] in _WEIGHING:

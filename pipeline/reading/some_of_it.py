@@ -17,7 +17,7 @@ _SIZES = frozenset(
 _HAVING = frozenset(
     {"has", "have", "had", "got", "found", "saw", "see", "shows", "showing", "seen", "carrying", "get", "getting"}
 )
-_THERE_IS = (["there", "'s"], ["there", "is"], ["there", "was"], ["theres"], ["is", "there"])
+_THERE_IS = (["there", "'s"], ["there", "is"], ["there", "was"], ["there", "were"], ["theres"], ["is", "there"])
 _BETWEEN = frozenset({"still", "also", "just", "only", "maybe", "as", "well", "too", "now"})
 _OF_IT = Sayings("of it", "of that", "of the same", "of the stuff", "of them", "as well", "too", "also")
 _REMAINING: tuple[list[str], ...] = ([","], ["."], ["in"], ["on"], ["at"], ["there"], ["yet"], [])

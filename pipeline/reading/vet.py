@@ -70,7 +70,8 @@ _REFUSALS = (
 )  # fmt: skip
 _FOR_HIM = frozenset({"for", "it", "that", "him", "her", "them", "one", "now", "at", "all", "today"})
 _THERE_IS = _NOT | {
-    "there", "'s", "is", "was", "it", "he", "she", "we", "i", "they", "do", "does", "did", "wo", "would",
+    "there", "'s", "is", "was", "it", "he", "she", "we", "i", "they", "do", "does", "did", "wo", "would", "said",
+    "told", "them", "her", "him",
 }  # fmt: skip
 _HIS = frozenset({
     "plates", "films", "x", "xrays", "pictures", "rays", "word", "report", "orders", "radiographs", "request", "shots",
