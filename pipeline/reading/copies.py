@@ -340,7 +340,8 @@ def _done_to_them(talk: Talk, segment: Segment, last: Draft) -> bool:
     """ "… so I trimmed them, and the off hind": done to a pronoun's feet and to one more; no list goes on behind it."""
     behind = talk.segments[segment.index + 1 : segment.index + 2]
     goes_on = bool(behind) and behind[0].sentence == segment.sentence and behind[0].joined_by(",")
-    pronoun = bool({"them", "those", "these", "it"} & set(talk.words[last.segment.start : last.segment.end]))
+    goes_on = goes_on and not behind[0].having("totals", "each")  # "six nails in each" is of both
+    pronoun = bool({"them", "those", "these", "it", "that"} & set(talk.words[last.segment.start : last.segment.end]))
     done = last.slot in ("work", "treatment") and segment.index - last.segment.index == 1
     return pronoun and done and not (goes_on and (behind[0].drafts or behind[0].having("severities")))
 

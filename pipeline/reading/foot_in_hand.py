@@ -120,7 +120,9 @@ def done_to_them(talk: Talk, draft: Draft) -> bool:
 
 def done_to_it(talk: Talk, draft: Draft, hand: Feet) -> bool:
     """ "Sprung the near fore shoe. Reset it, and rolled toes on both fores": the one in hand alone was reset."""
-    return draft.slot == "work" and len(hand) == 1 and "it" in talk.words[draft.start : draft.end + 1]
+    it = "it" in talk.words[draft.start : draft.end + 1]
+    it = it or talk.words[draft.end : draft.end + 2] == ["that", "and"]  # "I reset that and the off hind"
+    return draft.slot == "work" and len(hand) == 1 and it
 
 
 def from_hand(talk: Talk, draft: Draft, earlier: Feet | None, hand: Feet | None) -> None:

@@ -47,19 +47,9 @@ _WAS = Sayings(
     "there was", "there were",
 )  # fmt: skip
 _ONE_THERE = Sayings(
-    "was one",
-    "had one",
-    "'d one",
-    "was another",
-    "had another",
-    "was some",
-    "had some",
-    "were one",
-    "were some",
-    "were another",
-    "been one",
-    "been some",
-)
+    "was one", "had one", "'d one", "was another", "had another", "was some", "had some", "were one", "were another",
+    "were some", "been one", "been some",
+)  # fmt: skip
 _WHEN = frozenset({"in", "last", "at", "back", "before", "on", "a", "when", "two", "three", "until", "till", "the"})
 _BARELY = 6  # tokens of "he was in the spring", "there was last time I came"
 _NOR_DO = (["does"], ["do"], ["did"], ["can"], ["could"], ["would"], ["has"], ["is"])

@@ -28,6 +28,7 @@ _NOT_THIS_ONE = (
     ("supposed", "to", "be"), ("meant", "to", "be"), ("should", "have", "been"), ("should", "'ve", "been"),
     ("supposed", "to", "do"), ("meant", "to", "do"), ("should", "have", "done"), ("should", "'ve", "done"),
 )  # fmt: skip
+_IN_ORDER = frozenset({"first", "next"})
 _IN_TURN = frozenset({"next", "one", "first", "second", "third", "last"})
 _EXCUSES = (["but"], ["only"], ["because"], ["and"])
 _PAUSES = ([","], ["."])
@@ -119,6 +120,8 @@ class NameFinder(UnlistedNames):
         """ "This is Tally, not Buck. Buck was last week.": the name just set aside, and nothing of the trade of it."""
         words = self._talk.words
         led = words[start - 1] in _MARKS or words[start - 2 : start] == [".", "but"]
+        named = next(end for at, end, _ in self._exact if at == rejected)
+        led = led and words[named] not in _IN_ORDER  # "Buck first, no, Tally first": Buck comes behind her
         if not led or sum(w in SENTENCE_ENDS for w in words[rejected:start]) > _SENTENCES:
             return False
         end = start

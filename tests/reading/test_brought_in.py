@@ -8,6 +8,7 @@ from __future__ import annotations
 import pytest
 
 from tests.reading.conftest import Read
+from tests.reading.telling import told
 
 BEHIND_IS = """\
 The other one, no blaze, is {N}.
@@ -93,3 +94,18 @@ def test_a_horse_only_spoken_of_is_not_brought_in(read: Read, form: str, name: s
 def test_a_name_next_door_is_the_next_horse(read: Read, text: str, horse: str) -> None:
     loose = [v.horse for v in read(text, "Tally", "Buck") for f in v.facts if f.slot == "shoe_state"]
     assert loose == [horse]
+
+
+def test_the_order_put_right(read: Read) -> None:
+    """ "Tally first, no, Buck first": Tally comes behind him, though something of no concern is told at first."""
+    text = (
+        "Two done. Tally first, no, I tell a lie, Buck was first. Reset all round. Tally's on box rest, nowt to do with"
+        " me. Trimmed all round. No heat in her off hind."
+    )
+    facts = {visit.horse: told(visit) for visit in read(text, "Tally", "Buck")}
+    assert facts == {"Buck": ["LF+RF+LH+RH work reset"], "Tally": ["LF+RF+LH+RH work trim", "RH finding heat absent"]}
+
+
+def test_why_another_is_told(read: Read) -> None:
+    (visit,) = read("Tally, no, hang on, Buck. Tally was Tuesday. Trimmed all round.", "Tally", "Buck")
+    assert (visit.horse, told(visit)) == ("Buck", ["LF+RF+LH+RH work trim"])

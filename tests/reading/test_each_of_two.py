@@ -201,3 +201,27 @@ test_each_foot_of_the_last_end_alone = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_reset_that_and_the_other = reads(
+    [
+        (
+            "Near hind was loose, so I reset that, and the off hind while I was bent down there.",
+            ["LH shoe_state loose", "LH+RH work reset"],
+        ),
+        ("Near hind was loose, I reset that and the off hind as well.", ["LH shoe_state loose", "LH+RH work reset"]),
+        ("Near fore was sprung. I reset that one, and the off fore.", ["LF shoe_state sprung", "LF+RF work reset"]),
+        (
+            "Near hind was loose, so I reset it, and the off hind, six nails in each.",
+            ["LH shoe_state loose", "LH+RH nails 6", "LH+RH work reset"],
+        ),
+        (
+            "Near hind was loose, so I reset that, and the off hind has thrush.",
+            ["LH shoe_state loose", "LH work reset", "RH finding thrush"],
+        ),
+        (
+            "Near hind was loose, so I reset that, and the off hind next time.",
+            ["LH shoe_state loose", "LH work reset", "RH work reset planned"],
+        ),
+    ],
+    "Tally. {}",
+)
