@@ -1,6 +1,7 @@
 """Where a horse is brought in by what it looks like before its name is said.
 
-"The other one, no blaze, is Buck", "Then they led out a mare I didn't know, Buck, and she was lame."
+"The other one, no blaze, is Buck", "Then they led out a mare I didn't know, Buck, and she was lame." Or by how
+it came to be done (``taken_on``): "they hollered that Buck had tossed a fore", "they asked would I do Buck, so I did".
 """
 
 from __future__ import annotations
@@ -29,6 +30,16 @@ _IN_HAND = frozenset({"he", "she", "him", "same"})  # "he fights with the grey, 
 _SPEAKING = frozenset({"held", "holds", "said", "says", "told", "wants", "wanted", "reckons", "thinks", "asked"})
 _NEAR = 4  # tokens right before the name: "the owner's wife, Marigold"
 _REACH = 18  # tokens from the head of the sentence to the name
+_REPORTED = frozenset(
+    {"hollered", "yelled", "yells", "shouted", "called", "roared", "said", "says", "tell", "tells", "told", "noticed"}
+)
+_ASKED = frozenset({"asked", "asks", "wanted", "begged", "had", "got", "talked"})
+_WHOM = frozenset({"me", "would", "could"})
+_HAVING, _HAS = frozenset({"had", "'d", "'ve", "got"}), frozenset({"had", "has", "'s", "'d"})
+_STANDING = frozenset({"standing", "stood", "tied", "waiting", "there", "in", "ready", "here"})
+_OFF = frozenset({"lost", "thrown", "cast", "pulled", "tossed", "sprung", "torn", "ripped", "dropped"})
+_LATER = NOT | {"next", "last", "another", "'ll", "will", "but", "if", "when", "week", "friday", "monday", "tomorrow"}
+_LED = 5  # words before the name that tell why it comes up
 _TRADE = frozenset({*CLASS_SLOTS, "measures", "tester_heads", "pulse_heads", "nail_line_heads", "not_facts", "units"})
 
 
@@ -51,3 +62,34 @@ def brought_in(talk: Talk, start: int, end: int) -> bool:
     place = before[-3:-2] in (["in"], ["at"], ["from"], ["near"])  # "one in town, Kildare"
     person = people & set(range(start - _NEAR, start)) or _SPEAKING & set(talk.words[end + 1 : end + 2])
     return before[-1] == "," and not place and not person and not _IN_HAND & set(before)
+
+
+def taken_on(talk: Talk, start: int, end: int) -> bool:
+    """Whether the talk goes over to the name at ``[start, end)`` by what led to it, and by work or a foot behind."""
+    led = talk.words[max(0, start - _LED) : start]
+    before = [word for word in led if word not in ("that", "me", "i")]
+    behind = talk.words[end : end + 3]
+    if before == [] or len(behind) == 1 or any(m.is_any(_TRADE) for m in talk.starting_in(start - 2, start)):
+        return False
+    if behind[0] == "'s" and not _HAVING.isdisjoint(before):
+        foot = talk.mention_starting(end + 1)
+        if foot is not None and foot.get("feet"):  # "and I'd only Buck's near hind to look at"
+            return talk.words[foot.end : foot.end + 2] in (["to", "look"], ["to", "do"], ["to", "see"])
+    reported = before[-1] in _REPORTED and behind[0] in _HAS and not _OFF.isdisjoint(behind)
+    asked = before[-1] in ("do", "see", "shoe", "at") and not _ASKED.isdisjoint(led) and not _WHOM.isdisjoint(led)
+    waiting = before[-1] in _HAVING and behind[0] in _STANDING  # "they'd Buck standing there, so I trimmed her"
+    return (reported or asked or waiting) and _done_today(talk, end)
+
+
+def _done_today(talk: Talk, start: int) -> bool:
+    """Whether the sentence from here, or else the next one, tells of work done, and of no other time before it."""
+    behind = start + 2  # the "pulled" of "Buck had pulled a shoe" is none
+    for _ in range(2):
+        end = next((i for i in range(start, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+        told = talk.starting_in(start, end)
+        work = next((m.end for m in told if "work" in m.readings and m.start > behind), None)
+        other = not _LATER.isdisjoint(talk.words[start : end if work is None else work + 3])
+        if work is not None or other or any("horse" in m.readings for m in told):
+            return work is not None and not other
+        start = end + 1
+    return False

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.all_but import all_but
 from pipeline.reading.both_horses import told_of_both
-from pipeline.reading.brought_in import brought_in
+from pipeline.reading.brought_in import brought_in, taken_on
 from pipeline.reading.horses_together import SEVERAL, WEEKLY, HorsesTogether
 from pipeline.reading.opening import (
     RETURNING,
@@ -48,10 +48,13 @@ class HorseFinder(HorsesTogether):
     def _set_roles(self) -> None:
         for number, span in enumerate(self.found.spans):
             new = self.found.horses[span.horse].match is HorseMatch.NEW
-            if number and (self._only_spoken_of(span) or span.start in self._talk.putting_right):
+            taken = number > 0 and taken_on(self._talk, span.start, span.end)
+            passing = not taken and self._only_spoken_of(span)
+            if number and (passing or span.start in self._talk.putting_right):
                 continue
             if (
                 number == 0
+                or taken
                 or (new and span.start == self.found.horses[span.horse].tokens[0])
                 or self._only_openers(span.start)
                 or self._stands_alone(span)

@@ -109,3 +109,51 @@ def test_the_order_put_right(read: Read) -> None:
 def test_why_another_is_told(read: Read) -> None:
     (visit,) = read("Tally, no, hang on, Buck. Tally was Tuesday. Trimmed all round.", "Tally", "Buck")
     assert (visit.horse, told(visit)) == ("Buck", ["LF+RF+LH+RH work trim"])
+
+
+TAKEN_ON = [
+    (
+        "I was loading up when they hollered that Buck had tossed his right front. Nailed it back on. No heat in it.",
+        [],
+        ["RF finding heat absent", "RF shoe_state lost", "RF work put_back"],
+    ),
+    (
+        "Before I could get away they tell me Buck's thrown his left front. I tacked it back on, six nails.",
+        [],
+        ["LF nails 6", "LF shoe_state lost", "LF work put_back"],
+    ),
+    (
+        "He asked would I do Buck, his sister's pony, so she got a trim, all four. Thrush in both hinds. Eight weeks.",
+        [],
+        ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim", "LH+RH finding thrush"],
+    ),
+    (
+        "She wanted me to look at Buck while I was there, so he got a trim, all four.",
+        [],
+        ["LF+RF+LH+RH work trim"],
+    ),
+    (
+        "They'd Buck standing there as well, so I trimmed her fores. Thrush in the off fore.",
+        [],
+        ["LF+RF work trim", "RF finding thrush"],
+    ),
+    (
+        "Six weeks, and I'd only Buck's near hind to look at, she'd a crack at the toe, so that got a resection.",
+        ["- next_visit_weeks 6 planned"],
+        ["LH finding crack @toe", "LH treatment resection"],
+    ),
+    ("She asked would I do Buck but there was no time. Thrush in the near fore.", ["LF finding thrush"], []),
+    ("They asked me to do Buck, but I couldn't. Thrush in the near fore.", ["LF finding thrush"], []),
+    ("She asked could I see Buck next week. Thrush in the near fore.", ["LF finding thrush"], []),
+    ("They had Buck tied up beside her for company. Thrush in the near fore.", ["LF finding thrush"], []),
+    ("They hollered that Buck had got loose, so I waited. Thrush in the near fore.", ["LF finding thrush"], []),
+]
+
+
+@pytest.mark.parametrize(("text", "tally", "buck"), TAKEN_ON, ids=[text for text, _, _ in TAKEN_ON])
+def test_taken_on(read: Read, text: str, tally: list[str], buck: list[str]) -> None:
+    """He is in hand from there on where work is told behind what led to it; else Tally goes on."""
+    facts = {visit.horse: told(visit) for visit in read(f"Tally. Reset all round. {text}", "Tally", "Buck")}
+    assert facts.get("Buck", []) == buck
+
+    assert facts["Tally"] == sorted([*tally, "LF+RF+LH+RH work reset"])
