@@ -347,7 +347,7 @@ def draft_pronouns(talk: Talk) -> None:
     last: Draft | None = None
     for segment in talk.segments if talk.having("same", "one") or talk.says(_ANY_AMOUNT) else ():
         for mention in [*segment.having("same", "one"), *some_of_it(talk, segment)]:
-            free = last is not None and last.segment.horse == segment.horse and not segment.having("findings")
+            free = last is not None and _of_this_horse(segment, last) and not segment.having("findings")
             put = _put_before(talk, segment, mention, last)
             if put is not None and mention.readings["same"] != SOME and any(m.get("feet") for m in segment.mentions):
                 add_draft(segment, put.slot, str(put.value), mention).note(f"one: the {put.slot} before")
@@ -366,6 +366,12 @@ def draft_pronouns(talk: Talk) -> None:
                 lost.note("wall: the finding before")
         findings = [d for d in segment.drafts if d.slot == "finding"]
         last = findings[-1] if findings else last
+
+
+def _of_this_horse(segment: Segment, last: Draft) -> bool:
+    """The same horse's, or that of the one told right before: "no thrush. Buck had it in the near fore"."""
+    named = bool(segment.having("horse")) and segment.sentence - last.segment.sentence == 1
+    return named or last.segment.horse == segment.horse
 
 
 def _put_before(talk: Talk, segment: Segment, mention: Mention, found: Draft | None) -> Draft | None:

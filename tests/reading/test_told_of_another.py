@@ -174,3 +174,19 @@ CASES = [
 @pytest.mark.parametrize(("text", "visits"), CASES)
 def test_told_of_another(read: Read, text: str, visits: dict[str, list[str]]) -> None:
     assert {str(v.horse): told(v) for v in read(text, "Tally", "Buck", "Sable")} == visits
+
+
+HAD_IT = [
+    ("No thrush in any of the four. Buck had it in the left front last visit and that's gone.", "absent", "resolved"),
+    ("Thrush in all four. Buck had it in the left front last visit and that's gone.", "", "resolved"),
+    ("No thrush in any of the four. Buck had it in the left front last visit.", "absent", "history"),
+    ("No thrush in any of the four. Buck has some in the left front.", "absent", ""),
+]
+
+
+@pytest.mark.parametrize(("text", "tally", "buck"), HAD_IT, ids=[text for text, _, _ in HAD_IT])
+def test_had_by_another(read: Read, text: str, tally: str, buck: str) -> None:
+    """What one horse is told of, had by the other: on his foot, and hers stays as it was told."""
+    facts = {visit.horse: told(visit) for visit in read(f"Buck. Tally. {text}", "Tally", "Buck")}
+    assert facts["Tally"] == [f"LF+RF+LH+RH finding thrush {tally}".strip()]
+    assert facts["Buck"] == [f"LF finding thrush {buck}".strip()]
