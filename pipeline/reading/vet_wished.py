@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.brought_in import PEOPLE
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.vet import OWNERS, VETS, referral
@@ -21,6 +22,10 @@ _NO_NEED = Sayings(
     "need n't", "need not", "does n't need to", "does not need to", "wo n't need to", "has no need to",
     "did n't need to",
 )  # fmt: skip
+_SEES = Sayings(
+    "wants to see", "wants another", "needs to see", "'s to see", "is to see", "'ll see", "will see", "'ll be back",
+)  # fmt: skip
+_ONCE_MORE = frozenset({"again", "another", "back"})
 _REACH = 5  # words from the first of these to his verb
 _COMING = frozenset({"see", "look", "come", "check", "recheck", "visit", "call", "be", "return", "have"})
 
@@ -33,6 +38,8 @@ def draft_vet_wished(talk: Talk) -> None:
                 break
             wished = next((at for at in range(segment.start, segment.end) if _preferred(talk, segment, at)), None)
             wished = _looks_first(talk, segment) if wished is None else wished
+            if wished is None and _sees_again(talk, sentence, position):
+                wished = segment.start
             if wished is not None:
                 referral(segment, wished).note("vet: to look")
             elif _has_no_need(talk, sentence, position):
@@ -70,6 +77,15 @@ def _looks_first(talk: Talk, segment: Segment) -> int | None:
         and not _NOT_SO & set(behind)
         else None
     )
+
+
+def _sees_again(talk: Talk, sentence: list[Segment], position: int) -> bool:
+    """ "Vet graded her a two, and he wants to see her again": the vet heads the sentence, and nobody else is named."""
+    segment, head = sentence[position], sentence[0].start
+    at = segment.start + (talk.words[segment.start] in ("he", "she", "they"))
+    vet = position > 0 and not VETS.isdisjoint(talk.words[head : head + 2])
+    vet = vet and (PEOPLE - VETS).isdisjoint(talk.words[head:at])
+    return vet and bool(_SEES.at(talk.words, at)) and not _ONCE_MORE.isdisjoint(talk.words[at : segment.end])
 
 
 def _has_no_need(talk: Talk, sentence: list[Segment], position: int) -> bool:

@@ -14,8 +14,8 @@ FILLERS = (
     "Anyroad", "Any road", "Any road up", "Anyways", "Anyhow", "Anyhoo", "Right then", "Now then", "Nah then", "Aye",
     "Mind you", "Yeah nah", "Yeah, nah", "Yeah no", "Rightio", "Righto", "Alrighty", "Alrighty then", "Well now",
     "Ah now", "Sithee", "Ey up", "Och", "Och aye", "Ach", "Ooh", "Eeh", "Wey", "Welp", "Aha", "Shoot", "Heck", "Shucks",
-    "Lordy", "Doggone", "Strewth", "Jings", "Howay", "Begob", "Arrah", "Musha", "Chur", "By gum", "Yup", "Regardless",
-    "Long story short", "Leastways", "Howsoever", "Furthermore", "Incidentally", "Onwards", "Frankly",
+    "Lordy", "Doggone", "Strewth", "Howay", "Begob", "Arrah", "Musha", "Chur", "By gum", "Yup", "Regardless",
+    "Long story short", "Leastways", "Onwards",
 )  # fmt: skip
 
 

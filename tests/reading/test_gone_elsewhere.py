@@ -211,7 +211,11 @@ test_settled = reads(
         ("The swelling in the off hind has settled.", ["RH finding swelling resolved"]),
         ("The bruise from last time in the near fore, that's settled down.", ["LF finding bruise resolved"]),
         ("Swelling in the near fore, fully settled.", ["LF finding swelling resolved"]),
+        ("Near fore were pricked last time, that's settled now.", ["LF finding quicked resolved"]),
+        ("Abscess near hind last visit, it's settled nicely.", ["LH finding abscess resolved"]),
         # the horse settles, and what has not
+        ("Corn in the off hind, he's settled now.", ["RH finding corn"]),
+        ("Corn in the off hind. Six weeks, that's settled then.", ["- next_visit_weeks 6 planned", "RH finding corn"]),
         ("Corn in the off hind. She settled completely once the others came in.", ["RH finding corn"]),
         ("Corn in the off hind. The mare soon settled down.", ["RH finding corn"]),
         ("Corn in the off hind, it has not settled.", ["RH finding corn"]),
