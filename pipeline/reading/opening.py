@@ -311,8 +311,8 @@ def _not_reached(before: list[str], behind: list[str]) -> bool:
         return behind[:1] in (["for"], ["till"], ["until"], ["out"], ["alone"])
     if before[:1] == ["they"] and before[-1] in _SENT:
         return True
-    denied = before + behind if "but" in behind[:2] else before  # "asked would I do Buck, but there was no time"
-    denied = bool(before) and before[-1] in _DOING and not _NO.isdisjoint(denied)
+    said = before + behind if "but" in behind[:2] else before  # "asked would I do Buck, but there was no time"
+    denied = bool(before) and before[-1] in _DOING and not _NO.isdisjoint(said)
     return denied or (bool(before) and before[-1] in _MISSED)
 
 
