@@ -309,15 +309,27 @@ def _told_next(talk: Talk, segment: Segment) -> bool:
     """ "… and the right hind, that one's only loose": the foot opens a statement of its own."""
     behind = talk.segments[segment.index + 1] if segment.index + 1 < len(talk.segments) else None
     if behind is None or not behind.drafts:
-        return False
+        return behind is not None and behind.sentence == segment.sentence and bool(behind.having("pulses"))
     if _worked_next(talk, segment, behind):
         return True
     if behind.sentence != segment.sentence:
         return False
+    if _headed_anew(talk, segment, behind):
+        return True
     last = next((d for d in reversed(told_before(talk, segment)) if d.slot == "finding"), None)
     again = last is not None and any((d.slot, d.value) == (last.slot, last.value) for d in behind.drafts)
     bare = not behind.having("feet")  # "… and left front, toe crack too"
     return talk.words[behind.start] in ("that", "it", "this") or (again and bare)
+
+
+def _headed_anew(talk: Talk, segment: Segment, behind: Segment) -> bool:
+    """ "Iodine in that one. Oh, and the near fore, quarter crack": the foot heads a finding."""
+    opens = talk.segments[segment.index - 1].sentence != segment.sentence
+    told = told_before(talk, segment)[-1:] if opens and behind.joined_by(",") else []
+    first = behind.drafts[0]
+    found = first.slot in ("finding", "shoe_state") and bool(told) and told[0].slot not in _FOUND
+    another = any(first.slot == d.slot and first.value != d.value for d in told)
+    return (found or another) and not behind.having("feet")
 
 
 def _worked_next(talk: Talk, segment: Segment, behind: Segment) -> bool:

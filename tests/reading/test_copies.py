@@ -118,3 +118,39 @@ test_the_place_of_what_is_measured = reads(
     ],
     "Tally. {}",
 )
+
+test_a_foot_behind_and_that_heads_a_finding_of_its_own = reads(
+    [
+        (
+            "Thrush in the off hind. Iodine in that one. Oh, and the near fore, quarter crack.",
+            ["LF finding crack @quarter", "RH finding thrush", "RH treatment iodine"],
+        ),
+        (
+            "I resected that off fore. And the near hind, flare, mild.",
+            ["LH finding flare ~mild", "RF treatment resection"],
+        ),
+        (
+            "Six nails in the off fore. Oh, and the near fore, quarter crack.",
+            ["LF finding crack @quarter", "RF nails 6"],
+        ),
+        (
+            "Iodine in the off fore. And the near hind, copper sulfate.",
+            ["LH treatment copper_sulfate", "RF treatment iodine"],
+        ),
+        (
+            "Corn in the off fore. Oh, and the near hind, quarter crack.",
+            ["LH finding crack @quarter", "RF finding corn"],
+        ),
+        (
+            "Full pad in the off fore, reset. And the near fore, a bruise.",
+            ["LF finding bruise", "RF pad full", "RF work reset"],
+        ),
+        ("Pulse raised in the off fore. And the near fore, normal.", ["RF pulse raised"]),
+        # the foot repeats what was told
+        ("I resected that off fore. And the near hind.", ["RF+LH treatment resection"]),
+        ("Reset the off fore. And the near fore, six nails.", ["LF nails 6", "LF+RF work reset"]),
+        ("Thrush in the off fore. Oh, and the near hind, mild.", ["LH finding thrush ~mild", "RF finding thrush"]),
+        ("I resected that off fore, and the near hind.", ["RF+LH treatment resection"]),
+    ],
+    "Tally. {}",
+)
