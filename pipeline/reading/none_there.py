@@ -21,6 +21,8 @@ _NONE_WORDS = frozenset({
     "like", "which", "where", "got", "such", "thing", "sort", "kind", "something", "whereas", "while", "found", "foot",
     "feet", "a", "bit", "spot", "scrap", "mark", "speck", "hint", "and", "never", "ai", "nor", "down",
 }) | _NAE  # fmt: skip
+_SAYING = frozenset({"said", "says", "say", "told", "tells", "reckons", "reckoned"})
+_TELLERS = frozenset({"i", "he", "she", "they", "'d", "the", "vet", "owner", "me", "us", "them", "her", "that", "also"})
 _BY_NOW = frozenset({"now", "today"})
 _PRONOUNS = (["it"], ["that"], ["any"], ["them"], ["one"], ["some"], ["this"])
 _WHO = frozenset({"he", "she"})
@@ -76,8 +78,17 @@ def is_none(talk: Talk, segment: Segment) -> bool:
         words -= _TOLD_BY  # "he hasn't got it in the near fore"
     if "any" in words or "one" in words:
         words -= _FINDING  # "didn't find any in the off fore"
+    if not words.isdisjoint(_SAYING):
+        words -= _told_that(talk, segment)
     none = bool(_NONE & words) or ("no" in words and bool(_OF_IT & words))  # "no sign of one in the left front"
     return (none and (words <= _NONE_WORDS or words - _NONE_WORDS <= _its_word(talk, segment))) or never
+
+
+def _told_that(talk: Talk, segment: Segment) -> set[str]:
+    """ "… and said the right front doesn't have it": who tells it; not "I didn't say the right front has it"."""
+    at = next(i for i in range(segment.start, segment.end) if talk.words[i] in _SAYING)
+    led = set(talk.words[segment.start : at])
+    return _SAYING | _TELLERS if led <= _TELLERS else set()
 
 
 def _its_word(talk: Talk, segment: Segment) -> set[str]:

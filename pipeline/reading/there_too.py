@@ -90,13 +90,25 @@ def copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     yes = yes and not _NONE.isdisjoint(talk.words[findings[-1].segment.start : segment.start])
     words = set(talk.words[segment.start : segment.end])
     known = not _SURELY.isdisjoint(words) and bool(findings[-1].segment.having("doubts"))  # "maybe a corn in the …"
-    if not (yes or known or findings[-1].segment.having("denials")) and not _gone_there(
-        talk, findings[-1], segment, feet
-    ):
+    denied = bool(findings[-1].segment.having("denials")) or _none_of_it(talk, findings[-1], segment)
+    if not (yes or known or denied) and not _gone_there(talk, findings[-1], segment, feet):
         return []
     rules = [r for r in findings[-1].rules if r != "denied"]
     there = replace(findings[-1], status=Status.PRESENT, zone=None, severity=None, rules=[*rules, AFFIRMED])
     return copy_draft(segment, there, feet, OTHER_FOOT)
+
+
+def _none_of_it(talk: Talk, last: Draft, segment: Segment) -> bool:
+    """ "Thrush, none in the near hind, but the off hind's got it, severe": the place and degree are its own."""
+    ahead = talk.segments[segment.index - 1]
+    if ahead.sentence != segment.sentence or ahead.drafts or talk.words[ahead.start] not in ("none", "not", "nothing"):
+        return False
+    behind = [m for s in talk.sentence(segment.sentence) if s.index >= segment.index for m in s.mentions]
+    if any(m.get("zones") == last.zone and last.evidence.issuperset(m.literal) for m in behind):
+        last.zone = None
+    if any(m.get("severities") and last.evidence.issuperset(m.literal) for m in behind):
+        last.severity = None
+    return True
 
 
 def _gone_there(talk: Talk, last: Draft, segment: Segment, feet: Feet) -> bool:

@@ -411,3 +411,54 @@ test_there_again_behind_the_foot_denied = reads(
         ("No thrush in the off fore, the near hind.", ["RF+LH finding thrush absent"]),
     ]
 )
+
+test_told_that_the_other_has_none = reads(
+    [
+        (
+            "Vet told the owner it's navicular in the left front, and said the right front doesn't have it.",
+            ["LF finding navicular", "RF finding navicular absent"],
+        ),
+        (
+            "Vet says navicular in the left front, he said the right front hasn't it.",
+            ["LF finding navicular", "RF finding navicular absent"],
+        ),
+        (
+            "Vet found a keratoma in the left front, and said there's none in the right.",
+            ["LF finding keratoma", "RF finding keratoma absent"],
+        ),
+        (
+            "Thrush in the left hind, and I'd say the right hind doesn't have it.",
+            ["LH finding thrush", "RH finding thrush absent"],
+        ),
+        (
+            "Vet said sidebone in the near fore, and says the off fore hasn't any.",
+            ["LF finding sidebone", "RF finding sidebone absent"],
+        ),
+        (
+            "Thrush, yeah nah, none in the near hind, but the off hind's got it, in the cleft, severe. Iodine in it.",
+            ["LH finding thrush absent", "RH finding thrush @sulcus ~severe", "RH treatment iodine"],
+        ),
+        (
+            "Thrush, none in the near hind, but the off hind's got it.",
+            ["LH finding thrush absent", "RH finding thrush"],
+        ),
+        (
+            "Thrush, none in the near hind but the off hind has it in the frog.",
+            ["LH finding thrush absent", "RH finding thrush @frog"],
+        ),
+        (
+            "Corn in the near fore, none in the off fore, but the off hind has it.",
+            ["LF+RH finding corn", "RF finding corn absent"],
+        ),
+        # there, or as it was
+        (
+            "Vet told the owner it's navicular in the left front, and said the right front has it too.",
+            ["LF+RF finding navicular"],
+        ),
+        (
+            "Corn, none in the near fore, but the off fore has one, inside heel, mild.",
+            ["LF finding corn absent", "RF finding corn @medial_heel ~mild"],
+        ),
+    ],
+    "Tally. {}",
+)
