@@ -96,6 +96,9 @@ _DEGREES = frozenset({"just", "only", "qualified", "trained"})
 _REACH = 8
 NOT_NEEDED = "vet: not needed"
 _BEHIND = 4
+_SEEING = frozenset({"look", "see", "check", "film", "x", "xray", "scan", "take", "have", "examine", "block"})
+_OUT_HERE = (["out"], ["back"], ["over"], ["by"], ["down"], ["up"], ["round"], ["again"])
+_NOT_HIM = _NOT | {"i", "we", "i'm", "they", "owner", "owners"}
 _SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work", "traction", "wedge", "treatments")
 
 
@@ -186,7 +189,7 @@ def _read(talk: Talk, sentence: list[Segment], position: int, at: int) -> None:
             draft.drop("what the vet asked for")
         return
     called = _alone(talk, sentence, position) or _bidden(talk, sentence, at) or _for_him(talk, segment, at)
-    if called or _wanted(before) or _to_look(talk, segment, at):
+    if called or _wanted(before) or _to_look(talk, segment, at) or _coming_to_look(talk, sentence, at):
         referral(segment, at).note("vet: to look")
 
 
@@ -214,6 +217,10 @@ def _needless(talk: Talk, segment: Segment, before: list[str], at: int) -> bool:
     """ "No call for the vet", "I wouldn't trouble the vet", "the vet needn't come", "skip the vet"."""
     if before[-2:] == ["not", "without"] or set(before) & {"till", "until"}:
         return False
+    if before[-1:] == ["per"] or before[-2:] == ["according", "to"]:
+        return False  # "no rotation per the vet"
+    if before[:1] == ["none"] and before[-1] in _ASKING:
+        return True  # "none of it needs the vet"
     after = _after(talk, segment, at)
     if "without" in after and _NOT & set(before[-4:]):
         return False  # "I wouldn't let the vet go without looking at it"
@@ -287,6 +294,18 @@ def _to_look(talk: Talk, segment: Segment, at: int) -> bool:
     if after[:1] and after[0] in _MODALS and not _wants_shoes(talk, segment, at):
         rest = after[1:5]
         return after[0] == "coming" or bool(_LOOKING & set(rest)) or ("be" in rest and bool(_ASKED & set(rest)))
+    return False
+
+
+def _coming_to_look(talk: Talk, sentence: list[Segment], at: int) -> bool:
+    """ "The vet suspects a keratoma, and he's coming out to look at it": told of him later in the sentence."""
+    words = talk.words[at + 1 : sentence[-1].end]
+    for i in [i for i, word in enumerate(words) if word == "to" and not _SEEING.isdisjoint(words[i + 1 : i + 2])]:
+        led = words[max(0, i - _BEHIND) : i]
+        led = led[:-1] if led[-1:] in _OUT_HERE else led
+        coming = led[-1:] == ["coming"] or (led[-1:] in (["be"], ["come"]) and led[-2:-1] in (["'ll"], ["will"]))
+        if coming and _NOT_HIM.isdisjoint(led):
+            return True
     return False
 
 

@@ -382,3 +382,34 @@ test_one_for_the_vet = reads(
     ],
     "Tansy. {}",
 )
+
+test_who_suspects_it_and_comes_to_look = reads(
+    [
+        (
+            "The off fore, the vet suspects a keratoma, at the toe, and he's coming out to look at it.",
+            ["- vet referral planned", "RF finding keratoma suspected @toe"],
+        ),
+        (
+            "The vet reckons it's navicular, left front, and she's coming back to x-ray it.",
+            ["- vet referral planned", "LF finding navicular suspected"],
+        ),
+        (
+            "The vet suspects ringbone, and he'll be out to look at it Tuesday.",
+            ["- finding ringbone suspected", "- vet referral planned"],
+        ),
+        ("Vet suspects navicular in the near fore.", ["LF finding navicular suspected"]),
+        ("Off fore, owner suspects an abscess.", ["RF finding abscess suspected"]),
+        ("None of it needs the vet.", ["- vet referral absent"]),
+        # nobody is called, and nobody is not needed
+        (
+            "Dropped sole on the left front, no rotation in that foot per the vet.",
+            ["LF finding dropped_sole", "LF finding rotation absent"],
+        ),
+        ("Not founder as per the vet.", ["- finding laminitis absent"]),
+        ("No rotation in the left front according to the vet.", ["LF finding rotation absent"]),
+        ("Vet says keratoma in the off fore and he's not coming out to look at it.", ["RF finding keratoma"]),
+        ("The vet says it's fine, and I'm coming back to look at it.", []),
+        ("The vet found a corn in the off fore, and he came out to look at it.", ["RF finding corn"]),
+    ],
+    "Tally. {}",
+)
