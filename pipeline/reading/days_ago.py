@@ -23,6 +23,7 @@ _THAT, _HAD = frozenset({"that", "who", "which"}), (["had"], ["was"], ["were"], 
 _SOME = frozenset({"a", "an", "couple", "few", "of", "about", "around", "some"})
 _NAILED = frozenset({"close_nail", "quicked", "puncture"})
 _FARRIER, _STRUCK = frozenset({"i", "we"}), frozenset({"pricked", "quicked", "nicked", "hit", "caught", "stuck"})
+_LED, _HAD_ONE = 5, frozenset({"had", "gave", "drove", "got", "left", "put"})
 _EVENTS = frozenset({
     "show", "event", "ride", "race", "sale", "sales", "hunt", "hunting", "showing", "competition", "trials", "rodeo",
     "point", "foaling", "weaning", "holiday", "holidays", "break", "off", "layoff", "move", "snow", "frost", "thaw",
@@ -53,6 +54,9 @@ def _did_it(talk: Talk, segment: Segment, draft: Draft) -> bool:
     """ "I pricked him", "pricked the near fore": the farrier, whom no word need name; not "pricked by the last man"."""
     if not _FARRIER.isdisjoint(talk.words[draft.start - 1 : draft.start + 1]):
         return True
+    led = talk.words[max(segment.start, draft.start - _LED) : draft.start]
+    if any(led[i] in _FARRIER and led[i + 1] in _HAD_ONE for i in range(len(led) - 1)):
+        return True  # "Monday I had a close nail in his left front"
     behind = talk.words[draft.end : segment.end]
     whom = behind[:1] in (["him"], ["her"], ["it"]) or talk.words[draft.end - 1] in ("him", "her")
     at = draft.end + (

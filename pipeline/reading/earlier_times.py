@@ -11,7 +11,7 @@ from pipeline.reading.talk import Segment, Sentence, Talk
 from pipeline.reading.was_there import goes_on_again, in_it_still
 
 _KNOWN = frozenset({"know", "knew", "known"})
-_AT_SOME = (["at", "some"], ["at", "one"])
+_AT_SOME = (["at", "some"], ["at", "one"], *(["in", s] for s in ("spring", "summer", "autumn", "winter", "fall")))
 WHERE, IT_WAS = frozenset({"where"}), frozenset(product(("he", "she", "it", "they"), ("was", "were", "had")))
 _BEFORE_US = (["before", "me"], ["before", "us"])
 _WORE = frozenset({"was", "were", "had", "wore", "'d"})

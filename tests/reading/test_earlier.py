@@ -329,3 +329,35 @@ test_when_it_was_young = reads(
     ],
     "Tansy. {}",
 )
+
+test_when_it_started_and_in_a_season = reads(
+    [
+        ("Obel three when it started, Obel one today.", ["- obel 1", "- obel 3 history"]),
+        ("Obel three when it began, one today.", ["- obel 1", "- obel 3 history"]),
+        (
+            "Pulse bounding in the near fore when it started, normal today.",
+            ["LF pulse bounding history", "LF pulse normal"],
+        ),
+        ("She was lame on the near hind in spring.", ["LH gait lame history"]),
+        (
+            "Owner said she were lame on the near hind in spring, but she's sound now.",
+            ["- gait sound", "LH gait lame history"],
+        ),
+        ("Owner said she had a corn in the near fore in winter.", ["LF finding corn history"]),
+        (
+            "Monday I had a close nail in his left front, on the outside. Today he's one out of five on it.",
+            ["LF finding close_nail history @lateral", "LF lameness 1"],
+        ),
+        (
+            "I had a hot nail in the left front Monday, today he's sound.",
+            ["- gait sound", "LF finding quicked history"],
+        ),
+        # of today, or of what is to come
+        ("He was quiet when it started raining. Trimmed.", ["- manner quiet", "LF+RF+LH+RH work trim"]),
+        ("Lost the near fore when it started to rain.", ["LF shoe_state lost"]),
+        ("He has thrush in both hinds in winter.", ["LH+RH finding thrush"]),
+        ("He'll want studs behind in winter.", ["LH+RH traction studs planned"]),
+        ("I had a close nail in the left front.", ["LF finding close_nail"]),
+    ],
+    "Tally. {}",
+)
