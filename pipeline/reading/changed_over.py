@@ -8,6 +8,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.settling_work import LEFT_BARE
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
@@ -42,6 +43,7 @@ _DEGREES = (("wedge", "pad"), ("pad", "wedge"))
 _HAD_HAD = frozenset({("'d", "had"), ("had", "had"), ("'d", "been"), ("had", "been"), ("'d", "worn")})
 _THOSE, _IS_OUT = frozenset({"those", "them", "these"}), frozenset({"'s", "is", "came", "come", "'re", "are"})
 _NEAR = 5
+_WHEN_CAME = Sayings(*(f"when {he} {came}" for he in ("he", "she", "i") for came in ("came", "arrived", "got here")))
 _TAKEN_OUT = frozenset({("took", "out"), ("took", "off"), ("pulled", "out"), ("whipped", "out")})
 
 
@@ -210,6 +212,8 @@ def _came_in(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
     """
     before = talk.words[draft.segment.start : draft.start]
     had = any(pair in _HAD_HAD for pair in pairwise(before))
+    if not had and not _HAD.isdisjoint(before):  # "he had racing plates on the fores when he came"
+        had = next(_WHEN_CAME.within(talk.words, draft.end, draft.segment.end), None) is not None
     came = next((i for i, word in enumerate(before) if word == "came"), None)
     if came is not None and _sent_home(talk, sentence, draft):
         return True

@@ -232,3 +232,29 @@ test_pads_taken_out_by_hand = reads(
     ],
     "Tansy. {}",
 )  # fmt: skip
+
+test_what_it_wore_when_it_came = reads(
+    [
+        (
+            "He had racing plates on the fores when he came. He can't hold a nail so I've done new glue-ons in front.",
+            ["LF+RF shoe_type glue_on", "LF+RF shoe_type racing_plate history", "LF+RF work new_shoe"],
+        ),
+        (
+            "She was in wedge pads in front when I got here. Full pads today.",
+            ["LF+RF pad full", "LF+RF pad wedge history"],
+        ),
+        (
+            "He wore boots in front when he came, new tips in front.",
+            ["LF+RF shoe_type boot history", "LF+RF shoe_type tip", "LF+RF work new_shoe"],
+        ),
+        (
+            "She had egg bars on the fronts when she arrived. Plain today.",
+            ["LF+RF shoe_type egg_bar history", "LF+RF shoe_type plain"],
+        ),
+        # nothing else was put on, or it is how it was found
+        ("He'd racing plates in front when he came. Reset.", ["LF+RF shoe_type racing_plate", "LF+RF work reset"]),
+        ("Left front was loose when he came in. Reset.", ["LF shoe_state loose", "LF work reset"]),
+        ("He was missing the near fore when he came.", ["LF shoe_state lost"]),
+    ],
+    "Tally. {}",
+)
