@@ -187,3 +187,29 @@ test_comes_in_short = reads(
         ("She came in short in the wall on the right front.", []),
     ]
 )
+
+test_never_budged = reads(
+    [
+        (
+            "Testers positive at the toe on the near fore, and not a budge out of him on the off fore.",
+            ["LF tester positive @toe", "RF tester none"],
+        ),
+        (
+            "Testers positive at the toe on the near fore, not a budge on the off fore.",
+            ["LF tester positive @toe", "RF tester none"],
+        ),
+        (
+            "Testers positive at the toe on the near fore, not a move out of him on the off fore.",
+            ["LF tester positive @toe", "RF tester none"],
+        ),
+        (
+            "Testers positive on the near fore, not a word out of him on the off fore.",
+            ["LF tester positive", "RF tester none"],
+        ),
+        ("Testers on the near fore. Not a budge.", ["LF tester none"]),
+        # no testers
+        ("Not a budge out of him for the hinds, good lad.", []),
+        ("The near fore shoe wouldn't budge.", []),
+    ],
+    "Tally. {}",
+)
