@@ -7,10 +7,9 @@ from fractions import Fraction
 from pipeline.reading.lasting import book_work, couple_of, lasts, since_seen
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import HORSE_WORDS
-from pipeline.reading.sayings import Sayings
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Talk
-from pipeline.reading.until_a_call import otherwise, until_a_call
+from pipeline.reading.until_a_call import from_here_on, otherwise, until_a_call
 from pipeline.reading.was_there import has_been_so, in_arrears, worn_by
 from pipeline.reading.wishes import weeks_wished
 from pipeline.record import Status, value_problem
@@ -48,7 +47,6 @@ _CLOSING, _OF_HIM = frozenset({",", ".", "and", "or", "if", "unless"}), frozense
 _SEEING, _HIM = frozenset({"see", "seeing", "want", "have", "do", "doing"}), (["him"], ["her"], ["them"], ["you"])
 _WANTING, _NEEDING = frozenset({"want", "'d", "need", "'ll"}), frozenset({"needs", "must", "should", "better", "keep"})
 _TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"], ["wants", "doing"], ["wants", "done"], ["wants", "seeing"])
-_HENCE = Sayings("from now on", "from here on", "from here out", "from today on", "from this on", "going forward")
 _BACK_IN = (
     ["back", "in"], ["back", "at"], ["book", "for"], ["again", "in"], ["again", "at"], ["time", "in"], ["visit", "in"],
     ["due", "in"], ["doing", "in"], ["trip", "in"], ["booked", "for"], ["down", "for"],
@@ -211,7 +209,7 @@ def _not_next(
     treated = before[-1:] == ["for"] and any(d.slot == "treatment" for d in segment.drafts)
     if treated or has_been_so(talk.words[end : end + 3]):
         return True  # "poultice for three days", "three weeks I've had her in wedges"
-    if before[-1:] == ["every"] and _from_now_on(talk, sentence, segment, start):
+    if before[-1:] == ["every"] and weeks >= 1 and _from_now_on(talk, sentence, segment, start):
         return False
     if (set(before) & _PAST_BEFORE and not limited) or lasts(talk, segment, start, end) or before[-1:] == ["these"]:
         return True
@@ -237,7 +235,7 @@ def _from_now_on(talk: Talk, sentence: list[Segment], segment: Segment, start: i
     led = talk.words[segment.start : start]
     wanted = any(led[i] in ("i", "we") and _WANTING & set(led[i + 1 : i + 3]) for i in range(len(led)))
     needed = not _NEEDING.isdisjoint(led) or any(led[i : i + 2] in _TO_BE for i in range(len(led)))
-    ahead = any(next(_HENCE.within(talk.words, s.start, s.end), None) is not None for s in sentence)
+    ahead = from_here_on(talk, sentence)
     ahead = ahead or (led[-2:] == ["back", "every"] and "'m" in led)
     liked = any(led[k : k + 3] in (["i", "'d", "like"], ["we", "'d", "like"]) for k in range(len(led)))  # no past
     return liked or (not segment.past and (wanted or needed or ahead))

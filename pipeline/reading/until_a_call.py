@@ -23,6 +23,10 @@ _SHOWING = Sayings(
     "let me know", "let us know", "send me", "send us", "text me a", "send a photo", "send a picture", "send a video",
     "send photos", "send pictures", "report back", "hear how", "tell me how", "see how he", "see how she", "see how it",
 )  # fmt: skip
+_HENCE = Sayings(
+    "from now on", "from here on", "from here out", "from today on", "from this on", "going forward", "till i hear",
+    "until i hear", "unless i hear", "till further notice", "until further notice",
+)  # fmt: skip
 _IF = frozenset({"if", "unless", "should", "how", "whether"})
 _WAIT = (["give", "it"], ["leave", "it"], ["allow", "it"], ["gave", "it"])
 _THEN = frozenset({"call", "ring", "phone", "get", "text", "let", "send"})
@@ -59,6 +63,13 @@ def until_a_call(talk: Talk, sentence: list[Segment], segment: Segment, start: i
     behind = [s for s in sentence if s.start >= end] if asked and at == floor < start and end == segment.end else []
     first = bool(behind) and talk.words[behind[0].start] in _IF  # "in a week, if he's sore, ring me"
     return first and any(_CALLING.at(talk.words, s.start) for s in behind)
+
+
+def from_here_on(talk: Talk, sentence: list[Segment]) -> bool:
+    """ "Every three weeks from now on", "… till I hear otherwise": of visits; not how often to soak it."""
+    treated = any(d.slot == "treatment" for s in sentence for d in s.drafts)
+    said = any(next(_HENCE.within(talk.words, s.start, s.end), None) is not None for s in sentence)
+    return said and not treated
 
 
 def _rung_in(talk: Talk, segment: Segment, start: int) -> bool:

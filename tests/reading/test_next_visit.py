@@ -353,3 +353,19 @@ test_shod_new = reads(
     ],
     "Tally. {}",
 )
+
+test_how_often_till_i_hear = reads(
+    [
+        ("Every three weeks till I hear otherwise.", ["- next_visit_weeks 3 planned"]),
+        (
+            "Trimmed the hinds. Every three weeks until further notice.",
+            ["- next_visit_weeks 3 planned", "LH+RH work trim"],
+        ),
+        ("Every five weeks unless I hear different.", ["- next_visit_weeks 5 planned"]),
+        # no visit
+        ("Soak it every two days till I hear otherwise.", ["- treatment soak"]),
+        ("They had her every eight weeks till I told them otherwise.", []),
+        ("I did her every eight weeks till I heard otherwise.", []),
+    ],
+    "Tally. {}",
+)
