@@ -7,9 +7,12 @@ from itertools import pairwise
 
 from pipeline.reading.both_after_all import widen_behind
 from pipeline.reading.foot_alone import (
+    NAMED_NEXT,
     catching,
     foot_of_another_time,
+    headed_before,
     in_apposition,
+    is_another,
     named_after_all,
     only_where,
     same_statement,
@@ -143,7 +146,7 @@ def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int,
         told_ahead = placed and draft.foot_carried and alone_said(talk, draft)  # "Thrush. Both hinds, in the sulcus."
         if draft.feet is None or told_ahead or (not draft.feet and draft.slot == "finding"):
             draft.feet = groups[sentence[0].index][0].feet
-            draft.note("foot: named in the next sentence")
+            draft.note(NAMED_NEXT)
 
 
 def alone_said(talk: Talk, draft: Draft) -> bool:
@@ -189,7 +192,8 @@ def _attach_segment(
             continue
         if _statement_only(draft):
             follows = earlier is not None and same_statement(talk, sentence, position, groups)
-            draft.feet = earlier.feet if follows and earlier and _goes_on_a_foot(sentence, position, draft) else ()
+            goes = follows and earlier and _goes_on_a_foot(sentence, position, draft)
+            draft.feet = earlier.feet if goes and earlier else (headed_before(talk, draft, groups) or ())
             continue
         if earlier is None and of_the_horse(talk, draft, hand):
             draft.note("foot: done to the whole horse")
@@ -323,6 +327,8 @@ def _from_list(
             if later.own_clause and later.drafts and not setup_only(later):
                 return None
             continue
+        if draft.slot == "finding" and later.joined_by("and", ", and") and is_another(talk, later, found[0]):
+            return None
         if held := held_over(sentence, later, draft):
             return united(sentence, later, groups, draft, {d.slot for d in held})
         if draft.slot in _WORDED and number_taken_back(talk, later):

@@ -9,7 +9,7 @@ from pipeline.reading.tokens import SENTENCE_ENDS
 _CAUGHT = frozenset({"catching", "clipping", "hitting", "striking", "grabbing", "knocking", "treading", "catches"})
 _POINTS_OUT = frozenset({"the", "his", "her", "it", "was", "'s", "is", "that", "being"})
 _A_SHOE = (["front", "shoe"], ["fore", "shoe"], ["hind", "shoe"], ["back", "shoe"])
-_LEADING = frozenset({"the", "his", "her", "now", "then", "on", "in", "right", "so", "well"})
+_LEADING = frozenset({"the", "his", "her", "now", "then", "on", "in", "right", "so", "well", "first"})
 _THE_WORST = frozenset({"worst", "worse", "one", "culprit", "bad"})
 _IT_IS = frozenset({("it", "'s"), ("it", "is"), ("it", "was"), ("they", "'re"), ("they", "are"), ("they", "were")}) | {
     ("those", "were"), ("those", "are"), ("that", "was"), ("that", "'s"), ("these", "were"), ("these", "are"),
@@ -50,6 +50,34 @@ def named_after_all(talk: Talk, segment: Segment, group: FootGroup) -> bool:
     return talk.words[group.end : segment.end] in (["that", "was"], ["that", "is"], ["that", "'s"], ["it", "was"])
 
 
+def headed_before(talk: Talk, draft: Draft, groups: Groups) -> Feet | None:
+    """ "Emergency on Tally, left hind. Four out of five lame.": a foot alone, and how lame, with no verb, behind it."""
+    here = draft.segment
+    before = talk.segments[here.index - 1] if here.index else here
+    opens = talk.words[here.start : draft.start] in ([], ["grade"])
+    lame = draft.slot == "lameness" or draft.value in ("lame", "short_stride")
+    if not (opens and lame) or before.sentence == here.sentence or before.horse != here.horse:
+        return None
+    told = [d for s in talk.segments[: before.index] if here.sentence - s.sentence < _NEAR for d in s.drafts]
+    spent = any(d.segment.sentence == before.sentence or NAMED_NEXT in d.rules for d in told)
+    if spent or before.drafts or not _heads(talk, before, groups):
+        return None
+    foot = groups[before.index][0]
+    draft.evidence.update(range(foot.start, foot.end))
+    return foot.feet
+
+
+NAMED_NEXT = "foot: named in the next sentence"
+_NEAR = 3
+
+
+def is_another(talk: Talk, segment: Segment, group: FootGroup) -> bool:
+    """ "Off fore. A bruise, severe, and a mild one in the near fore": this foot has another, and not that one."""
+    ahead = talk.words[segment.start : group.start]
+    return not segment.drafts and ahead[:1] in (["a"], ["another"], ["one"]) and not _ANOTHER.isdisjoint(ahead)
+
+
+_ANOTHER = frozenset({"one", "another"})
 _SO_LAME = frozenset({"that", "which", "it", "this", "call", "so"})
 _NOT = frozenset({"n't", "not", "no", "never", "barely", "hardly", "nt"})
 _LOADING = frozenset({"touch", "touches", "put", "puts", "putting", "bear", "stand", "load", "weight", "lean", "use"})

@@ -84,3 +84,36 @@ test_both_have_it_foot_by_foot = reads(
     ],
     "Buck. {}",
 )
+
+test_another_one_on_the_other_foot = reads(
+    [
+        (
+            "He's short on the off fore. Sole bruise there, severe, and a mild one in the near fore sole.",
+            ["LF finding bruise @sole ~mild", "RF finding bruise @sole ~severe", "RF gait short_stride"],
+        ),
+        (
+            "Off fore. A bruise, moderate, and a severe one in the near fore.",
+            ["LF finding bruise ~severe", "RF finding bruise ~moderate"],
+        ),
+        (
+            "Off fore's lame. Abscess there, and a small one in the near fore.",
+            ["LF finding abscess ~mild", "RF finding abscess", "RF gait lame"],
+        ),
+        (
+            "Off fore has thrush. A corn as well, mild, and another in the near fore.",
+            ["LF finding corn", "RF finding corn ~mild", "RF finding thrush"],
+        ),
+        (
+            "Pulled the near fore. Corn there, moderate, and a severe one in the off.",
+            ["LF finding corn ~moderate", "LF work removed", "RF finding corn ~severe"],
+        ),
+        (
+            "Off hind first. Toe crack, mild, and a bad one in the near hind.",
+            ["LH finding crack ~severe", "RH finding crack @toe ~mild"],
+        ),
+        # one only
+        ("A corn, and a bad one, in the near fore.", ["LF finding corn ~severe"]),
+        ("Corn, a bad one, in the off fore.", ["RF finding corn ~severe"]),
+    ],
+    "Tally. {}",
+)

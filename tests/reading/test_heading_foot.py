@@ -53,3 +53,20 @@ test_a_finding_put_first = reads(
         ("Left front reset. Thrush, there's none in the right hind.", ["LF work reset", "RH finding thrush absent"]),
     ]
 )
+
+test_a_foot_alone_heads_how_lame_he_is = reads(
+    [
+        ("Emergency, left hind. Four out of five lame.", ["LH lameness 4"]),
+        ("Off fore. Grade two lame. Testers strong at the toe.", ["RF lameness 2", "RF tester strong @toe"]),
+        ("Left hind first. Two out of five lame.", ["LH lameness 2"]),
+        ("Off fore. Lame.", ["RF gait lame"]),
+        ("Near fore. Short strided.", ["LF gait short_stride"]),
+        # a statement of its own, or the foot is another's
+        ("Near fore. He's lame.", ["- gait lame"]),
+        ("Near fore, thrush. Lame.", ["- gait lame", "LF finding thrush"]),
+        ("Lost a shoe. Left front. Lame.", ["- gait lame", "LF shoe_state lost"]),
+        ("Hinds. Overreaching.", ["- gait overreach"]),
+        ("Near fore. Sound.", ["- gait sound"]),
+    ],
+    "Tally. {}",
+)
