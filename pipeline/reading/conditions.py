@@ -67,7 +67,9 @@ def conditions_of(talk: Talk, sentence: list[Segment], end: int) -> list[tuple[i
                 if s.start >= cue.end and s.index > segment.index and s.delimiter in (",", "then", ", then")
             ]
             stop = min(mains, default=end)
-            if not mains and nexts:
+            if mains and nexts and nexts[0] < stop and _bids(talk, sentence, nexts[0]):
+                stop = nexts[0]
+            elif not mains and nexts:
                 stop = min(nexts[0], _gets(talk, segment, cue))
             elif not mains:
                 stop = _main_behind(talk, segment, cue, end)
@@ -133,6 +135,12 @@ def _opens_main(mention: Mention, ends: set[int]) -> bool:
     """Not the "next time" that closes its clause: "if he's sound, new shoes in front next time, reset for now"."""
     plan = mention.get("plans")
     return plan == "main" or (plan == "before" and mention.end not in ends) or mention.get("vet") is not None
+
+
+def _bids(talk: Talk, sentence: list[Segment], at: int) -> bool:
+    """ "If it gets worse, poultice it and ring the vet": what they are to do opens the main clause, not the vet."""
+    told = next((d for s in sentence if s.start == at for d in s.drafts if d.start == at), None)
+    return told is not None and told.slot in ("treatment", "work") and not talk.words[at].endswith(("ed", "ing"))
 
 
 def closed_by(talk: Talk, sentence: list[Segment], position: int, conditions: list[tuple[int, int]]) -> bool:

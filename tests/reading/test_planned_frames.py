@@ -104,3 +104,34 @@ test_a_plan_goes_on_behind_its_feet = reads(
     ],
     "Buck. {}",
 )
+
+test_what_they_are_to_do_before_the_vet_is_rung = reads(
+    [
+        (
+            "Could be a corn in the near fore. If it gets worse, poultice it and ring the vet.",
+            ["- vet referral planned", "LF finding corn suspected", "LF treatment poultice planned"],
+        ),
+        (
+            "Corn in the near fore. If he's sore, soak it and ring the vet.",
+            ["- vet referral planned", "LF finding corn", "LF treatment soak planned"],
+        ),
+        (
+            "Corn in the near fore. If it's worse by Friday, pull the shoe and ring the vet.",
+            ["- vet referral planned", "LF finding corn", "LF work removed planned"],
+        ),
+        (
+            "Thrush in both hinds. If it comes back, iodine on it and ring the vet.",
+            ["- vet referral planned", "LH+RH finding thrush", "LH+RH treatment iodine planned"],
+        ),
+        # within the condition
+        (
+            "Abscess in the near fore. If it's poulticed and soaked, and he's still lame, call the vet.",
+            ["- vet referral planned", "LF finding abscess"],
+        ),
+        (
+            "Corn in the near fore. If he's lame, soaking it, still sore, ring the vet.",
+            ["- vet referral planned", "LF finding corn"],
+        ),
+    ],
+    "Tally. {}",
+)
