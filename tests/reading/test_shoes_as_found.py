@@ -264,3 +264,19 @@ test_had_worn_shoes = reads(
          ["- shoe_type egg_bar history", "LF+RF+LH+RH work trim"]),
     ]
 )  # fmt: skip
+
+test_after_losing_is_has_just_lost = reads(
+    [
+        ("Mare's after losing the near fore.", ["LF shoe_state lost"]),
+        ("He's after pulling the off fore.", ["RF shoe_state lost"]),
+        ("He was after losing the near fore. Put it back on.", ["LF shoe_state lost", "LF work put_back"]),
+        ("He's after springing the near hind.", ["LH shoe_state sprung"]),
+        ("He's after losing a shoe, off hind.", ["RH shoe_state lost"]),
+        # not the shoe, or not he
+        ("After losing the near fore he went lame.", ["LF gait lame"]),
+        ("I'm after trimming the hinds.", ["LH+RH work trim"]),
+        ("She's after losing some wall on the near fore.", []),
+        ("She's after dropping her soles in both fores.", []),
+    ],
+    "Tally. {}",
+)
