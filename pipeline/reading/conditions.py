@@ -138,7 +138,7 @@ def _opens_main(mention: Mention, ends: set[int]) -> bool:
 
 
 def _bids(talk: Talk, sentence: list[Segment], at: int) -> bool:
-    """ "If it gets worse, poultice it and ring the vet": what they are to do opens the main clause, not the vet."""
+    """ "If it gets worse, poultice it and ring the vet": what they are to do opens the main clause."""
     told = next((d for s in sentence if s.start == at for d in s.drafts if d.start == at), None)
     return told is not None and told.slot in ("treatment", "work") and not talk.words[at].endswith(("ed", "ing"))
 

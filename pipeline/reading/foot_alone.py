@@ -72,12 +72,11 @@ _NEAR = 3
 
 
 def is_another(talk: Talk, segment: Segment, group: FootGroup) -> bool:
-    """ "Off fore. A bruise, severe, and a mild one in the near fore": this foot has another, and not that one."""
+    """ "Off fore. A bruise, severe, and a mild one in the near fore"."""
     ahead = talk.words[segment.start : group.start]
-    return not segment.drafts and ahead[:1] in (["a"], ["another"], ["one"]) and not _ANOTHER.isdisjoint(ahead)
+    return not segment.drafts and ("one" in ahead or "another" in ahead)
 
 
-_ANOTHER = frozenset({"one", "another"})
 _SO_LAME = frozenset({"that", "which", "it", "this", "call", "so"})
 _NOT = frozenset({"n't", "not", "no", "never", "barely", "hardly", "nt"})
 _LOADING = frozenset({"touch", "touches", "put", "puts", "putting", "bear", "stand", "load", "weight", "lean", "use"})

@@ -85,10 +85,10 @@ def is_none(talk: Talk, segment: Segment) -> bool:
 
 
 def _told_that(talk: Talk, segment: Segment) -> set[str]:
-    """ "… and said the right front doesn't have it": who tells it; not "I didn't say the right front has it"."""
+    """ "… and said the right front doesn't have it": who tells it."""
     at = next(i for i in range(segment.start, segment.end) if talk.words[i] in _SAYING)
     led = set(talk.words[segment.start : at])
-    return _SAYING | _TELLERS if led <= _TELLERS else set()
+    return {*_SAYING, *_TELLERS} if led <= _TELLERS else set()
 
 
 def _its_word(talk: Talk, segment: Segment) -> set[str]:

@@ -41,7 +41,7 @@ _LEAVABLE = frozenset(FEET) | _PAIRS
 _LEAVING = frozenset({"he", "she", "who", "has", "had", "'s", "'d", "horse", "mare", "pony", "gelding", "cob"})
 _BEHIND_HIM = frozenset({"out", "back", "down", "behind", "over", "shoe", "shoes", "him", "her", "it", "somewhere"})
 _LOSING = frozenset({"losing", "pulling", "throwing", "casting", "shedding", "dropping"})
-_IS = frozenset({"'s", "is", "was", "'re", "are", "were"})
+_IS = frozenset({"is", "was"})
 _DROPPED = frozenset({"dropped", "shed"})
 _HAS_DONE, _ITS = frozenset({"'d", "had", "has", "'s"}), frozenset({"the", "his", "her", "a", "that", "both"})
 _NO_MORE_OF_IT = frozenset({",", "and", "so", "again", "but", "since", "overnight", "somewhere", *SENTENCE_ENDS})
@@ -72,9 +72,9 @@ def draft_pulled(talk: Talk) -> None:
 
     for foot in talk.having("feet") if talk.says(_LOSING) else ():
         at = foot.start - 1 - (talk.words[foot.start - 1] in _ITS)
-        led, behind = talk.words[max(0, at - 2) : at], talk.mention_starting(foot.end)
-        just = led[-1:] == ["after"] and led[0] in _IS and foot.get("feet") in _LEAVABLE  # Irish: has just lost it
-        if just and talk.words[at] in _LOSING and not (behind is not None and behind.is_any(("zones", "findings"))):
+        just = talk.words[at - 1] == "after" and talk.words[at - 2] in _THE_HORSE | _IS  # Irish: has just lost it
+        part = talk.mention_starting(foot.end)
+        if just and talk.words[at] in _LOSING and (part is None or not part.is_any(("zones", "findings"))):
             _add(talk, at, "shoe_state", "lost", "shoe_state: pulled by the horse")
 
 

@@ -101,7 +101,7 @@ def copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
 def _none_of_it(talk: Talk, last: Draft, segment: Segment) -> bool:
     """ "Thrush, none in the near hind, but the off hind's got it, severe": the place and degree are its own."""
     ahead = talk.segments[segment.index - 1]
-    if ahead.sentence != segment.sentence or ahead.drafts or talk.words[ahead.start] not in ("none", "not", "nothing"):
+    if ahead.sentence != segment.sentence or ahead.drafts or talk.words[ahead.start] not in _NONE:
         return False
     behind = [m for s in talk.sentence(segment.sentence) if s.index >= segment.index for m in s.mentions]
     if any(m.get("zones") == last.zone and last.evidence.issuperset(m.literal) for m in behind):

@@ -21,7 +21,7 @@ _ASKING = frozenset({
 })  # fmt: skip
 _RINGING = frozenset({"call", "ring", "phone", "calling", "ringing", "phoning"})
 _BRINGING = frozenset({"get", "have", "fetch", "find", "book", "getting", "having"})
-_HERE = (["out"], ["in"], ["to"], ["over"])
+_HERE = (["out"], ["in"], ["to"], ["over"], ["back"])
 _HIM = frozenset({"him", "her", "them"})
 _DOES = frozenset({"does", "do", "did", "is", "has", "can", "could", "would", "will"})
 _OWNED = frozenset({"got", "have", "has", "had", "'ve"})
@@ -96,9 +96,7 @@ _DEGREES = frozenset({"just", "only", "qualified", "trained"})
 _REACH = 8
 NOT_NEEDED = "vet: not needed"
 _BEHIND = 4
-_SEEING = frozenset({"look", "see", "check", "film", "x", "xray", "scan", "take", "have", "examine", "block"})
-_OUT_HERE = (["out"], ["back"], ["over"], ["by"], ["down"], ["up"], ["round"], ["again"])
-_NOT_HIM = _NOT | {"i", "we", "i'm", "they", "owner", "owners"}
+_NOT_HIM = _NOT | {"i", "we", "they", "owner"}
 _SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work", "traction", "wedge", "treatments")
 
 
@@ -298,11 +296,11 @@ def _to_look(talk: Talk, segment: Segment, at: int) -> bool:
 
 
 def _coming_to_look(talk: Talk, sentence: list[Segment], at: int) -> bool:
-    """ "The vet suspects a keratoma, and he's coming out to look at it": told of him later in the sentence."""
+    """ "The vet suspects a keratoma, and he's coming out to look at it"."""
     words = talk.words[at + 1 : sentence[-1].end]
-    for i in [i for i, word in enumerate(words) if word == "to" and not _SEEING.isdisjoint(words[i + 1 : i + 2])]:
+    for i in [i for i, word in enumerate(words) if word == "to" and not _LOOKING.isdisjoint(words[i + 1 : i + 2])]:
         led = words[max(0, i - _BEHIND) : i]
-        led = led[:-1] if led[-1:] in _OUT_HERE else led
+        led = led[:-1] if led[-1:] in _HERE else led
         coming = led[-1:] == ["coming"] or (led[-1:] in (["be"], ["come"]) and led[-2:-1] in (["'ll"], ["will"]))
         if coming and _NOT_HIM.isdisjoint(led):
             return True
