@@ -49,25 +49,12 @@ def mark_exceptions(talk: Talk) -> None:
         whole = talk.mention_ending(at)
         if (cue != ["but"] and _said_apart(talk, whole, at, out)) or _worked_but(talk, whole, out):
             continue
-        bare = talk.words[at - 1] in _WHOLE
         if whole is not None and not _within(whole, out):
             continue  # "thrush in both fronts but the hinds are clear"
-        if whole is not None and whole.get("feet") in ("all", "any", "hinds", "fronts"):
-            begin, name = whole.start, whole.readings["feet"]
-        elif whole is not None and whole.get("totals") == "each" and _counts_anew(talk, out):
+        found = _the_whole(talk, whole, out, at, cue)
+        if found is None:
             continue
-        elif whole is not None and whole.get("totals") == "each":
-            begin, name = at, _shared_out(talk, out)
-        elif whole is not None and cue != ["but"] and _found_nowhere_else(talk, whole):
-            begin, name = at, "all"
-        elif whole is not None and cue != ["but"] and _worked_all_but(talk, whole):
-            begin, name = at, _shared_out(talk, out)
-        elif bare and (whole is None or not whole.is_any(("number",)) or whole.number is not None):
-            begin, name = at - 1, "all"
-            ahead = talk.mention_ending(at - 1)  # "on any foot but the near hind": "on any" is a form too
-            begin = ahead.start if ahead is not None and ahead.get("feet") == "all" else begin
-        else:
-            continue
+        begin, name = found
         for mention in talk.mentions:
             if begin <= mention.start < out.start and mention is not out:
                 mention.dropped = True
@@ -76,6 +63,23 @@ def mark_exceptions(talk: Talk) -> None:
         out.start, out.literal, moved = begin, tuple(range(begin, out.end)), True
         talk.changed()
     talk.in_order(moved=moved)
+
+
+def _the_whole(talk: Talk, whole: Mention | None, out: Mention, at: int, cue: list[str]) -> tuple[int, str] | None:
+    """Where the feet begin of which one is left out, and their name; none where nothing is left out of anything."""
+    if whole is not None and whole.get("feet") in ("all", "any", "hinds", "fronts"):
+        return whole.start, whole.readings["feet"]
+    if whole is not None and whole.get("totals") == "each":
+        return None if _counts_anew(talk, out) else (at, _shared_out(talk, out))
+    if whole is not None and cue != ["but"] and _found_nowhere_else(talk, whole):
+        return at, "all"
+    if whole is not None and cue != ["but"] and _worked_all_but(talk, whole):
+        return at, _shared_out(talk, out)
+    numbered = whole is not None and whole.is_any(("number",)) and whole.number is None
+    if talk.words[at - 1] not in _WHOLE or numbered:
+        return None
+    ahead = talk.mention_ending(at - 1)  # "on any foot but the near hind": "on any" is a form too
+    return (ahead.start if ahead is not None and ahead.get("feet") == "all" else at - 1), "all"
 
 
 def _leave_out(talk: Talk) -> None:

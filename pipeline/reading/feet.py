@@ -176,12 +176,8 @@ def _attach_segment(
             draft.feet = _as_well_as(talk, own) or _nearest(draft, segment, own).feet
             draft.note("foot: named beside it")
             continue
-        listed = (
-            None
-            if (_statement_only(draft) and (_clause_follows(talk, sentence, position) or catching(talk, draft)))
-            or (hand and (done_to_them(talk, draft) or done_to_it(talk, draft, hand)))
-            else _from_list(talk, sentence, position, groups, hand, draft)
-        )
+        apart = _told_apart(talk, sentence, position, draft, hand)
+        listed = None if apart else _from_list(talk, sentence, position, groups, hand, draft)
         if listed is not None:
             draft.feet = listed
             draft.note("foot: named at the end of the list")
@@ -300,6 +296,13 @@ def _earlier_group(
         both = None  # "seven nails in the near fore and six in the off fore, where there's a crack"
     last = groups[named[-1].index][-1]
     return FootGroup(last.start, last.end, both) if both else last
+
+
+def _told_apart(talk: Talk, sentence: list[Segment], position: int, draft: Draft, hand: Feet | None) -> bool:
+    """Whether a draft leads no list: a statement of its own, or what is done to the feet in hand."""
+    if hand and (done_to_them(talk, draft) or done_to_it(talk, draft, hand)):
+        return True
+    return _statement_only(draft) and (_clause_follows(talk, sentence, position) or catching(talk, draft))
 
 
 def _from_list(
