@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from pipeline.judging.agreement import disagreements
 from pipeline.judging.confidence import FLAG_BELOW, doubts, weigh
 from pipeline.judging.earlier import LastVisit, changed, unmentioned
+from pipeline.judging.encoding import encode
 from pipeline.judging.features import HARD_TO_HEAR, Clearness, EvidenceOfMemo, Found, clearness
 from pipeline.judging.model import Care, Model, shipped
 from pipeline.judging.named import doubt_of_horse
@@ -151,11 +152,11 @@ def _has_words(fact: Fact, transcript: Transcript) -> bool:
 
 def _by_model(fact: Fact, visit: Visit, judging: Judging, found: Found) -> tuple[float, list[str]]:
     evidence = judging.evidence.of(fact, visit, found)
-    wrong = judging.model.wrong(evidence)
+    wrong, parts = judging.model.doubt(encode(evidence), judging.care)
     own = doubts(fact, judging.transcript)
     asked = own or _in_poor_sound(fact, judging)
-    if wrong > judging.model.levels[judging.care].flag_above:
-        told = reasons_for(fact, judging.model.parts(evidence), judging.transcript, judging.evidence.around)
+    if parts is not None:
+        told = reasons_for(fact, parts, judging.transcript, judging.evidence.around)
         return 1 - wrong, asked or told
     return (min(1 - wrong, _ASKED) if own else 1 - wrong), asked
 

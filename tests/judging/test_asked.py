@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from pipeline.judging import judge
+from pipeline.judging.confidence import doubts
 from pipeline.judging.model import Care
 from pipeline.record import Fact, Flag, FlagKind, Transcript
 from tests.judging.making import fact, heard, visit
@@ -37,7 +38,7 @@ def test_a_number_a_no_or_a_foot_that_was_hardly_heard_is_always_asked_about(
     ],
 )
 def test_other_words_are_left_to_the_model(words: tuple[tuple[str, float], ...], found: Fact) -> None:
-    assert reasons(found, heard(*words)) == []
+    assert doubts(found, heard(*words)) == []
 
 
 def test_words_that_hearing_puts_before_a_person_are_not_asked_about_twice() -> None:

@@ -10,15 +10,16 @@ import pytest
 from pipeline.judging import judge
 from pipeline.judging.encoding import DOUBTS, encode
 from pipeline.judging.features import EvidenceOfMemo, Found
-from pipeline.judging.model import Care, Level, Model, cost_of, shipped
+from pipeline.judging.model import Care, Level, Model, Odds, cost_of, shipped
 from pipeline.record import Transcript
 from tests.judging.making import fact, heard, visit
 
 
 def model(**weights: float) -> Model:
-    level = Level(flag_above=0.5, flagged=0.1, silent=0.02, bound=0.04)
+    level = Level(flag_above=0.5, flagged=0.1, silent=0.02, expected=0.03, grave_expected=0.02, bound=0.04)
     named = {name.replace("_", " "): weight for name, weight in weights.items()}
-    return Model(named, -2.0, 0.5, 0.25, dict.fromkeys(Care, level), 100, 10)
+    grave = Odds({"contradicted": 4.0}, -3.0, 1.0, 0.0)
+    return Model(Odds(named, -2.0, 0.5, 0.25), grave, dict.fromkeys(Care, level), 100, 10)
 
 
 def seen(probability: float = 0.9) -> EvidenceOfMemo:
@@ -27,17 +28,31 @@ def seen(probability: float = 0.9) -> EvidenceOfMemo:
 
 def test_the_chance_by_hand() -> None:
     made = fact("work", "trim", span=(0, 4))
-    found = seen().of(made, visit(made), Found(value_odd=True))
-    one = model(value_odd=3.0, contradicted=5.0)
-    assert one.wrong(found) == pytest.approx(1 / (1 + exp(-(0.5 * (3.0 - 2.0) + 0.25))))
+    found = encode(seen().of(made, visit(made), Found(value_odd=True)))
+    one = model(value_odd=3.0, contradicted=5.0).wrong
+    assert one.chance(found) == pytest.approx(1 / (1 + exp(-(0.5 * (3.0 - 2.0) + 0.25))))
     assert one.parts(found) == {"value odd": 3.0}
+
+
+def test_a_fact_is_flagged_for_being_wrong_or_for_being_gravely_so() -> None:
+    one = model(value_odd=3.0, contradicted=0.5)
+    wrong, parts = one.doubt({}, Care.USUAL)
+    assert wrong == pytest.approx(1 / (1 + exp(0.75)))
+    assert parts is None
+    wrong, parts = one.doubt({"value odd": 1.0}, Care.USUAL)
+    assert wrong > 0.5
+    assert parts == {"value odd": 3.0}
+    wrong, parts = one.doubt({"contradicted": 0.7}, Care.USUAL)  # gravely so: twice 1 / (1 + exp(0.2)) is 0.9
+    assert wrong < 0.5
+    assert parts == {"contradicted": 4.0 * 0.7}
+    assert one.doubt({"contradicted": 0.4}, Care.USUAL)[1] is None  # twice 1 / (1 + exp(1.4)) is 0.4
 
 
 @pytest.mark.parametrize("kind", ["typed", "heard"])
 def test_the_shipped_doubts_only_ever_lower_trust(kind: str) -> None:
-    one = shipped()[kind]
-    assert {name: weight for name, weight in one.weights.items() if name in DOUBTS and weight < 0} == {}
-    assert one.scale > 0
+    for odds in (shipped()[kind].wrong, shipped()[kind].grave):
+        assert {name: weight for name, weight in odds.weights.items() if name in DOUBTS and weight < 0} == {}
+        assert odds.scale > 0
 
 
 @pytest.mark.parametrize("kind", ["typed", "heard"])
@@ -50,9 +65,22 @@ def test_the_stricter_the_more_is_flagged_and_the_less_is_wrong_in_silence(kind:
     assert all(level.silent < level.bound < 1 for level in levels.values())
 
 
+@pytest.mark.parametrize(("kind", "care", "grave"), [("typed", Care.USUAL, 0.005), ("heard", Care.STRICT, 0.005),
+                                                    ("heard", Care.USUAL, 0.0065)])  # fmt: skip
+def test_one_per_cent_is_promised_and_about_half_of_it_of_horse_foot_and_no(
+    kind: str, care: Care, grave: float
+) -> None:
+    level = shipped()[kind].levels[care]
+    assert level.expected <= 0.01
+    assert level.grave_expected <= grave
+    assert shipped()[kind].memos >= 299  # of which none wrong would promise 1 % with 95 % confidence
+
+
 def test_a_harder_word_is_trusted_less() -> None:
     made = fact("work", "trim", span=(0, 4))
-    chances = [shipped()["heard"].wrong(seen(p).of(made, visit(made), Found())) for p in (0.99, 0.7, 0.4, 0.1)]
+    chances = [
+        shipped()["heard"].wrong.chance(encode(seen(p).of(made, visit(made), Found()))) for p in (0.99, 0.7, 0.4, 0.1)
+    ]
     assert chances == sorted(chances)
     assert chances[0] < chances[-1]
 
@@ -62,7 +90,7 @@ def test_evidence_that_is_missing_decides_nothing() -> None:
     found = seen().of(made, visit(made), Found())
     less = replace(found, least=None, mean=None, around=None, memo_mean=None, sentence_least=None)
     assert set(encode(less)) < set(encode(found))
-    assert 0 < shipped()["heard"].wrong(less) < 1
+    assert 0 < shipped()["heard"].wrong.chance(encode(less)) < 1
 
 
 TALK = "Bramble. Left fore reset, six nails, sorry, five nails. Last time thrush in the off hind. Maybe a corn there."
@@ -88,4 +116,7 @@ def test_a_stricter_level_flags_all_that_a_faster_one_flags(text: str) -> None:
 def test_what_a_level_costs_is_told_with_its_bound() -> None:
     told, level = cost_of(Care.STRICT), shipped()["heard"].levels[Care.STRICT]
     assert told.startswith(f"--review strict: of heard facts {100 * level.flagged:.1f} % were put before a person and ")
-    assert f"at most {100 * level.bound:.1f} %, with 95 % confidence after {shipped()['heard'].memos} memos" in told
+    assert f"in new memos at most {100 * level.expected:.1f} % on average" in told
+    assert f"with the wrong horse, foot or “no” {100 * level.grave_expected:.1f} %" in told
+    assert f"with 95 % confidence at most {100 * level.bound:.1f} %" in told
+    assert f"chosen on {shipped()['heard'].memos} memos" in told

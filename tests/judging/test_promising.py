@@ -5,14 +5,17 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from tests.bench.judging.fitting import Example
 from tests.bench.judging.promising import (
     betting_p_value,
     bound,
     calibration_error,
+    expected,
     interval,
     memo_losses,
     p_value,
 )
+from tests.bench.judging.training import Judged
 
 
 def test_no_error_in_299_promises_one_per_cent_and_298_do_not() -> None:
@@ -25,6 +28,27 @@ def test_no_error_in_299_promises_one_per_cent_and_298_do_not() -> None:
 def test_a_mean_at_the_risk_or_above_promises_nothing() -> None:
     assert p_value(np.array([0.0, 0.2]), 0.1) == 1.0
     assert bound(np.ones(50)) == 1.0
+
+
+def test_what_is_expected_by_hand() -> None:
+    # Angelopoulos et al., arXiv 2208.02814, theorem 1: n / (n + 1) times the mean, and B / (n + 1) with B = 1.
+    assert expected(np.array([0.0, 0.2, 0.1])) == pytest.approx(3 / 4 * 0.1 + 1 / 4)
+    assert expected(np.zeros(99)) == pytest.approx(0.01)
+
+
+def test_the_lowest_load_that_is_expected_to_keep_a_risk_keeps_it_on_average() -> None:
+    # Memos of ten facts, each wrong by its own chance, which is what it is doubted by; the threshold of 100 of them
+    # is tried on one more, 400 times: the mean loss is the risk at most.
+    rng = np.random.default_rng(11)
+    lost = []
+    for _ in range(400):
+        chances = rng.beta(0.3, 6, size=(101, 10))
+        wrong = rng.random(chances.shape) < chances
+        thresholds = np.linspace(0, 1, 101)
+        losses = [(wrong[:100] & (chances[:100] <= above)).mean(axis=1) for above in thresholds]
+        above = max(t for t, loss in zip(thresholds, losses, strict=True) if t == 0 or expected(loss) <= 0.03)
+        lost.append((wrong[100] & (chances[100] <= above)).mean())
+    assert 0.01 < np.mean(lost) <= 0.03
 
 
 def test_betting_by_hand() -> None:
@@ -59,3 +83,22 @@ def test_the_interval_of_memos_that_are_all_alike_is_a_point() -> None:
     assert interval([1, 1, 1], [4, 4, 4]) == (0.25, 0.25)
     low, high = interval([0, 2, 0, 2], [4, 4, 4, 4])
     assert low < 0.25 < high
+
+
+def test_a_level_flags_no_more_than_its_risks_ask_for() -> None:
+    # 200 memos of five facts; in memo 0 one fact of a chance of 0.2 is wrong, in memo 1 one of 0.3 with the wrong foot.
+    numbers: dict[str, float] = {}
+    examples = [
+        Example(numbers, not (memo < 2 and place == 0), str(memo), grave=memo == 1 and place == 0)
+        for memo in range(200)
+        for place in range(5)
+    ]
+    chances = np.full(1000, 0.01)
+    chances[0], chances[5] = 0.2, 0.3
+    judged = Judged("typed", examples, chances, np.where(chances == 0.3, 0.25, 0.001))  # the doubt of memo 1 is 0.5
+    assert expected(judged.losses(judged.silent(2.0))) == pytest.approx((0.4 + 1) / 201)
+    assert judged.keeping(0.0071, 0.0071) == 2.0  # 1.4 / 201 is 0.00697: nothing need be asked
+    assert judged.keeping(0.0061, 0.0061) == 0.2  # 1.2 / 201 is 0.00597: the more doubtful of the two
+    assert judged.keeping(0.0071, 0.0055) == 0.2  # 1 / 201 is 0.00498: the wrong foot, which is the same one
+    assert judged.keeping(0.0055, 0.0055) == 0.01  # both
+    assert judged.keeping(0.001, 0.001) == 0.0  # out of reach of 200 memos: all are asked about

@@ -113,7 +113,7 @@ def main(given: Sequence[str] | None = None) -> int:
             shipped_opinion.cache_clear()
             shipped_signs.cache_clear()
         if chosen.pictures:
-            draw([judged for judged, _, _ in found.values()], OUTPUTS)
+            draw(found, OUTPUTS)
     tell(chosen.sound)
     return 0
 

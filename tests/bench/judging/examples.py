@@ -40,7 +40,8 @@ def typed_examples(readings: Iterable[PastReading], opinions: Mapping[str, Opini
     """One example a fact of the memos that earlier readers read."""
     found: list[Example] = []
     for reading in readings:
-        found += examples_of(reading.gold, reading.visits, Transcript(text=reading.gold["text"]), opinions)
+        examples = examples_of(reading.gold, reading.visits, Transcript(text=reading.gold["text"]), opinions)
+        found += [replace(example, fresh=reading.fresh) for example in examples]
     return found
 
 
@@ -65,7 +66,7 @@ def sentences_by(typed: Iterable[PastReading], heard: Iterable[HeardReading]) ->
     found: list[ReadSentence] = []
     for one in typed:
         where = _first(places_of(one.gold, reader), one.gold["text"])
-        found += sentences_of("typed", one.gold, one.visits, one.gold["text"], where)
+        found += sentences_of("typed", one.gold, one.visits, one.gold["text"], where, fresh=one.fresh)
     for other in heard:
         take = other.take
         where = places_in(take, reader)
@@ -112,5 +113,6 @@ def examples_of(
                 others_contradicted=len(against - {id(fact)}),
             )
             asked = bool(doubts(fact, transcript)) or id(fact) in against or outcome.horse_asked
-            found.append(Example(encode(evidence.of(fact, before, known)), outcome.right, gold["id"], asked, named))
+            numbers = encode(evidence.of(fact, before, known))
+            found.append(Example(numbers, outcome.right, gold["id"], asked, named, grave=outcome.grave))
     return found

@@ -25,7 +25,8 @@ class Example:
     ``numbers`` is its evidence; ``memo`` where it came from, which all voices share; ``asked`` whether it is asked
     about whatever the model says; ``named`` whether its visit goes by a right name: where it does not, every fact is
     wrong for a reason that is none of its own, and the weights learn nothing of it; ``fresh`` whether the reader had
-    not been improved with the memo, so that the share of its errors tells what to expect of new ones.
+    not been improved with the memo, so that the share of its errors tells what to expect of new ones; ``grave`` whether
+    its horse, its foot or a "no" is what is wrong with it.
     """
 
     numbers: dict[str, float]
@@ -34,6 +35,7 @@ class Example:
     asked: bool = False
     named: bool = True
     fresh: bool = True
+    grave: bool = False
 
 
 @dataclass(frozen=True)

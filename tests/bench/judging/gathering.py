@@ -24,10 +24,11 @@ CORPUS = Path(__file__).resolve().parents[2] / "corpus"
 
 @dataclass(frozen=True)
 class PastReading:
-    """An open memo as an earlier reader read it."""
+    """An open memo as an earlier reader read it, and whether that reader is of late: what to expect of new memos."""
 
     gold: dict[str, Any]
     visits: list[Visit]
+    fresh: bool = False
 
 
 @dataclass(frozen=True)
@@ -51,7 +52,7 @@ def past_readings() -> Iterator[PastReading]:
         for line in lines:
             told = json.loads(line)
             gold = told.get("gold") or memos[told["id"]]
-            yield PastReading(gold, [Visit.model_validate(visit) for visit in told["visits"]])
+            yield PastReading(gold, [Visit.model_validate(v) for v in told["visits"]], told.get("fresh", False))
 
 
 def heard_readings() -> Iterator[HeardReading]:
@@ -114,7 +115,7 @@ def add_past(corpus: Path, reader: Callable[[dict[str, Any]], Sequence[Visit]]) 
     new = [gold for gold in load_gold(corpus) if gold["id"] not in known]
     for gold in new:
         visits = [visit.model_dump(mode="json", exclude_defaults=True) for visit in reader(gold)]
-        kept.append(json.dumps({"id": gold["id"], "gold": gold, "visits": visits}, ensure_ascii=False))
+        kept.append(json.dumps({"id": gold["id"], "fresh": True, "gold": gold, "visits": visits}, ensure_ascii=False))
     _write(DATA / "typed.jsonl.gz", kept)
     return len(new)
 

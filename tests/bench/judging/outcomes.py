@@ -26,7 +26,8 @@ class Outcome:
     """One fact that was said: whether gold has it, and whether it would be put before a person.
 
     Under a wrong horse that is asked about a fact is right when it is right of the horse that is meant: one question
-    puts them all right. Under a wrong horse that nobody asks about it is wrong.
+    puts them all right. Under a wrong horse that nobody asks about it is wrong. ``grave`` is a wrong one of which the
+    horse, the foot or the "no" is wrong: what it tells was said of another foot, or with a "no", or without one.
     """
 
     memo: str
@@ -34,6 +35,7 @@ class Outcome:
     right: bool
     flagged: bool
     horse_asked: bool = False
+    grave: bool = False
 
 
 @dataclass
@@ -113,7 +115,7 @@ def add_memo(
     tally.missed_by_memo.append((tally.missed_silently - before[0], tally.gold - before[1]))
     for visit in unpaired:
         asked = any(f.kind is FlagKind.HORSE for f in visit.flags)
-        tally.outcomes += [Outcome(gold["id"], f, False, f.flagged or asked, asked) for f in visit.facts]
+        tally.outcomes += [Outcome(gold["id"], f, False, f.flagged or asked, asked, grave=True) for f in visit.facts]
 
 
 def _pairs(gold: Sequence[dict[str, Any]], unpaired: list[Visit]) -> list[tuple[dict[str, Any], Visit | None, bool]]:
@@ -150,13 +152,20 @@ def _add_visit(
         hit = next((f for f in left if _matches(f, wanted)), None)
         if hit is not None:
             left.remove(hit)
-            tally.outcomes.append(Outcome(memo, hit, named or asked, hit.flagged))
+            tally.outcomes.append(Outcome(memo, hit, named or asked, hit.flagged, grave=not (named or asked)))
             continue
         tally.missed += 1
         stands_in = visit is not None and any(f.flagged and _kin(f, wanted) for f in visit.facts)
         if not stands_in and not _near(where(wanted), flagged_places):
             tally.missed_silently += 1
-    tally.outcomes += [Outcome(memo, f, False, f.flagged) for f in left]
+    tally.outcomes += [Outcome(memo, f, False, f.flagged, grave=not named or _misplaced(f, gold)) for f in left]
+
+
+def _misplaced(fact: Fact, gold: Sequence[GoldFact]) -> bool:
+    """Whether what a wrong fact tells was said of another foot, or with or without the "no" that it has or lacks."""
+    alike = [told for told in gold if fact.slot == told[1] and same_value(told[1], fact.value, told[2])]
+    here = [told for told in alike if told[0] == fact.foot]
+    return any((told[3] == "absent") != (fact.status == "absent") for told in here) or bool(alike and not here)
 
 
 def _matches(fact: Fact, gold: GoldFact) -> bool:

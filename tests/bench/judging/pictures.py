@@ -10,11 +10,12 @@ import numpy as np
 
 from pipeline.judging.model import Care
 from tests.bench.judging.promising import calibration_error
-from tests.bench.judging.training import LOADS, Judged
+from tests.bench.judging.training import Judged, levels_of
 
 _COLOURS = {"typed": "#1b6ca8", "heard": "#b3541e"}  # told apart by the colour-blind too; lines differ besides
 _DASHES = {"typed": "-", "heard": "--"}
 _BESIDE = {"typed": (-12, 8), "heard": (4, -13)}  # where a point's count stands, in points
+_NAMED_AT = {"typed": (-8, -13), "heard": (5, 5)}  # where a level of care is named
 _BINS = 10
 
 
@@ -31,17 +32,17 @@ def _risk(kinds: Sequence[Judged], path: Path) -> None:
 
     figure, axes = plt.subplots(figsize=(7, 4.6), dpi=130)
     for judged in kinds:
-        doubt = np.where([e.asked for e in judged.examples], 2.0, 0.0) + judged.chances
-        wrong = np.array(judged.wrong)[np.argsort(-doubt, kind="stable")]
+        wrong = np.array(judged.wrong)[np.argsort(-judged.doubts, kind="stable")]
         left = (wrong.sum() - np.concatenate([[0], np.cumsum(wrong)])) / len(wrong)
         load = np.arange(len(wrong) + 1) / len(wrong)
         axes.plot(100 * load, 100 * left, _DASHES[judged.kind], color=_COLOURS[judged.kind],
                   label=f"{judged.kind}: {len(wrong)} facts, {int(wrong.sum())} wrong")  # fmt: skip
+        levels = levels_of(judged)
         for care in Care:
-            at = float(np.mean(judged.flagged(judged.threshold(LOADS[judged.kind][care]))))
-            axes.plot(100 * at, 100 * left[int(at * len(wrong))], "o", color=_COLOURS[judged.kind], markersize=5)
-            axes.annotate(care.value, (100 * at, 100 * left[int(at * len(wrong))]), textcoords="offset points",
-                          xytext=(5, 5), fontsize=8)  # fmt: skip
+            point = 100 * levels[care]["flagged"], 100 * levels[care]["silent"]
+            axes.plot(*point, "o", color=_COLOURS[judged.kind], markersize=5)
+            axes.annotate(care.value, point, textcoords="offset points", xytext=_NAMED_AT[judged.kind],
+                          fontsize=8, color=_COLOURS[judged.kind])  # fmt: skip
     axes.axhline(1, color="#777777", linewidth=0.8, linestyle=":")
     axes.annotate("1 %", (99, 1.15), fontsize=8, ha="right")
     axes.set(xlabel="facts put before a person (%)", ylabel="facts wrong in silence (%)", xlim=(0, 100), ylim=(0, None),

@@ -1,8 +1,9 @@
-"""What share of facts is wrong in silence, with a bound that holds for new memos; and how well chances are calibrated.
+"""What share of facts is wrong in silence, with bounds that hold for new memos; and how well chances are calibrated.
 
-The bound is that of Learn then Test (Angelopoulos et al. 2021, arXiv 2110.01052): the loss of a memo is the share of
-its facts that are wrong without a flag, memos are the units because facts of one memo go wrong together, and a share
-is promised where the p-value of "the risk is larger" falls below 5 %: Hoeffding-Bentkus (there, section 2), or betting.
+What is promised on average is ``expected``, conformal risk control. The bound with a confidence is that of Learn then
+Test (Angelopoulos et al. 2021, arXiv 2110.01052): a share is promised where the p-value of "the risk is larger" falls
+below 5 %: Hoeffding-Bentkus (there, section 2), or betting. The loss of a memo is the share of its facts that are wrong
+without a flag; memos are the units because facts of one memo go wrong together.
 """
 
 from __future__ import annotations
@@ -26,6 +27,15 @@ def memo_losses(silent: Sequence[bool], memos: Sequence[str]) -> Array:
         by_memo.setdefault(memo, []).append(wrong)
     ordered = sorted(by_memo, key=lambda memo: sha256(memo.encode()).hexdigest())
     return np.array([sum(by_memo[memo]) / len(by_memo[memo]) for memo in ordered])
+
+
+def expected(losses: Array) -> float:
+    """The most that the loss of a new memo is on average, if it is like these, losses in [0, 1].
+
+    Conformal risk control (Angelopoulos et al., arXiv 2208.02814, theorem 1): where a threshold is the lowest load with
+    ``(sum + 1) / (n + 1)`` of at most a risk, a new memo's loss under it is at most that risk on average.
+    """
+    return (float(np.sum(losses)) + 1) / (len(losses) + 1)
 
 
 def p_value(losses: Array, risk: float) -> float:
