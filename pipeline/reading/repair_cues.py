@@ -36,6 +36,7 @@ _PAUSING = (
     *_HOLDING, *_ALONE, ["excuse", "me"], ["pardon", "me"], ["pardon"],
     *([*hold, *one, *moment] for hold in _HOLDING for one in (["a"], ["one"], ["just", "a"]) for moment in _MOMENTS),
 )  # fmt: skip
+_ADDING = (["should", "say"], ["actually"])
 _SORRY_FOR = (["sorry", "about"], ["sorry", "for"], ["sorry", "if"])
 _ANSWERED = (["no"], ["yes"], ["none"], ["nil"], ["nope"], ["yep"], ["yeah"], ["aye"])
 _WEEKS, _NEXT = frozenset({"week", "weeks", "month", "months", "fortnight", "days"}), 5
@@ -127,6 +128,8 @@ def is_no_cue(talk: Talk, cue: Mention) -> bool:
         return True
     if talk.words[cue.start : cue.end] in _PAUSING and (_two_statements(talk, cue) or _goes_on(talk, cue)):
         return True
+    if talk.words[cue.start : cue.end] in _ADDING and _adds(talk, cue):
+        return True
     if talk.words[cue.start : cue.end] in _ALONE:
         marked = (",", "no", "oh") if talk.words[cue.start] != "wait" else (",", "no", "oh", ".")
         if talk.words[cue.start - 1] not in marked or talk.words[cue.end : cue.end + 1] not in ([","], ["."]):
@@ -178,6 +181,18 @@ def _goes_on(talk: Talk, cue: Mention) -> bool:
     feet = [m for m in talk.having("feet") if start <= m.start < stop]
     ahead = [m.get("feet") for m in feet if m.start < cue.start]
     return 0 < len(ahead) < len(feet) and ahead[-1] != feet[len(ahead)].get("feet")
+
+
+def _adds(talk: Talk, cue: Mention) -> bool:
+    """ "Oh, I should say, near fore's got a corn", "actually she's got a flare as well": one more finding."""
+    stop = sentence_end(talk, cue.end)
+    findings = [m for m in talk.having("findings") if window(talk, cue.start) <= m.start < stop]
+    new = next((m for m in findings if m.start >= cue.end), None)
+    if new is None or not {"got", "has", "there"} & set(talk.words[cue.end : new.start]):
+        return False
+    if talk.words[cue.start] == "actually" and not {"well", "too"} & set(talk.words[new.end : stop]):
+        return False
+    return all(m.start >= cue.end or m.get("findings") != new.get("findings") for m in findings)
 
 
 def _last_of_each(talk: Talk, start: int, end: int) -> list[str | None]:

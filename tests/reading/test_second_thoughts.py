@@ -146,3 +146,40 @@ test_let_me_see_goes_on_to_the_other_end = reads(
     ],
     "Buck. {}",
 )
+
+test_one_more_finding_takes_nothing_back = reads(
+    [
+        (
+            "Tally. Hinds trimmed. Oh, I should say, near fore's got a mild corn.",
+            ["LF finding corn ~mild", "LH+RH work trim"],
+        ),
+        (
+            "Tally. Near hind I refitted, six nails. Oh, I should say, near fore's got a mild corn, outside heel.",
+            ["LF finding corn @lateral_heel ~mild", "LH nails 6", "LH work reset"],
+        ),
+        (
+            "Tally. Thrush in the near hind. I should say, there's a crack in the off fore at the toe.",
+            ["LH finding thrush", "RF finding crack @toe"],
+        ),
+        (
+            "Tally. White line disease in the near fore, I reckon. Actually she's got a flare as well, off fore.",
+            ["LF finding white_line_disease suspected", "RF finding flare"],
+        ),
+        (
+            "Tally. Bruise in the off fore. Actually there's a corn too, inside heel.",
+            ["RF finding bruise", "RF finding corn @medial_heel"],
+        ),
+        (
+            "Tally. Reset in front. Actually he's got thrush in the near hind too.",
+            ["LF+RF work reset", "LH finding thrush"],
+        ),
+        ("Tally. Corn in the near fore. I should say, the off fore's got the corn.", ["RF finding corn"]),
+        ("Tally. Corn in the near fore, I should say the off fore.", ["RF finding corn"]),
+        ("Tally. Bruise in the off fore. Actually, he's got a corn.", ["RF finding corn"]),
+        (
+            "Tally. Corn in the near fore, actually a bruise, and he's got thrush too.",
+            ["LF finding bruise", "LF finding thrush"],
+        ),
+        ("Tally. Six nails in front. I should say, seven.", ["LF+RF nails 7"]),
+    ]
+)
