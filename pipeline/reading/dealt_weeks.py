@@ -259,7 +259,7 @@ def _dealt(talk: Talk, found: HorseTalk, clauses: Sequence[_Clause], segments: S
                 horses = clauses[index + 1].names()
                 used.add(index + 1)
             hand = next(max(s.horse, 0) for s in segments if s.start <= number.start < s.end)
-            subject = horses or subject or (hand,)
+            subject = horses or (talk.words[clause.start] not in HE_AND_SHE and subject) or (hand,)
             if not _asked(talk, clauses, index):
                 dealt.append(_Dealt(number, subject))
         waiting = ()

@@ -144,7 +144,8 @@ class HorseFinder(HorsesTogether):
             for span in inside:
                 leads = span.start == segment.start or self._only_openers(span.start)
                 leads = leads and not self._only_spoken_of(span)
-                if span.role == "opens" or leads:
+                corrects = self._corrects(segment)
+                if (span.role == "opens" or leads) and not corrects:
                     current = segment.horse = span.horse
                 elif span.horse != current and self._put_right(segment) and closes(self._talk, segment, span):
                     segment.horse = span.horse  # "toe clips in front, no, sorry, toe clips on Buck": the rest stays
@@ -161,7 +162,7 @@ class HorseFinder(HorsesTogether):
                     owner = span.horse if self._feet_of(segment, span) else owner
                     if owner == span.horse and self._turns_back(segment, span, current):
                         current = span.horse
-                    due = DueBack(span.horse, segment)
+                    due = None if corrects else DueBack(span.horse, segment)
         self._give_back_asides()
         name_unnamed_head(self._talk, self.found)
         self._share()
@@ -201,6 +202,11 @@ class HorseFinder(HorsesTogether):
         before = self._talk.segments[segment.index - 1] if segment.index else None
         words = self._talk.words[before.start : before.end] if before is not None else []
         return before is not None and before.sentence == segment.sentence and set(words) <= _PUTTING_RIGHT
+
+    def _corrects(self, segment: Segment) -> bool:
+        """ "Eight weeks, no, Buck's eight, she's six": no turn to him."""
+        told = any(m.is_any(CLASS_SLOTS) or m.get("feet") for m in segment.mentions)
+        return not told and any(m.number for m in segment.mentions) and self._put_right(segment)
 
     def _take_over(self, segment: Segment, span: NameSpan) -> None:
         """ "New shoes in front, steel, on Buck": the verbless segments of the sentence before are his too."""

@@ -163,6 +163,8 @@ class NameFinder(UnlistedNames):
         if not other:
             return False
         between = self._talk.words[end : other[0]]
+        if any(m.number for m in near) and "'s" in self._talk.words[other[0] : other[0] + 3]:
+            return False  # "Tally. Eight weeks, no, Buck's eight"
         if set(between) <= _DENYING:
             return True  # "First is Tally. Uh. No. Buck.", "This is Tally. No, it isn't. It's Buck."
         named = between[-1] in ("was", "is", "'s", ",", "no", "sorry")

@@ -83,3 +83,53 @@ DENIED = [
 def test_the_vet_behind_a_denied_condition(read: Read, text: str, status: str) -> None:
     (visit,) = read(f"Tally. Corn in the left front. {text}", "Tally")
     assert told(visit) == [f"- vet referral {status}", CORN]
+
+
+NO_TURN_IN_A_CORRECTION = [
+    (
+        "Tally. Eight weeks, no, Buck's eight, he's six. Trimmed all round.",
+        {"Tally": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"], "Buck": ["- next_visit_weeks 8 planned"]},
+    ),
+    (
+        "Tally. Trimmed all round. Seven weeks, no, wait, Buck's seven, make Tally five. No heat in the near fore.",
+        {
+            "Tally": ["- next_visit_weeks 5 planned", "LF finding heat absent", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 7 planned"],
+        },
+    ),
+    (
+        "Tally. Trimmed in front. Eight weeks. No, Buck's eight, she's six. Hinds trimmed too.",
+        {"Tally": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"], "Buck": ["- next_visit_weeks 8 planned"]},
+    ),
+    (
+        "Tally trimmed all round. Buck. Reset all round. Six weeks, sorry, Tally's six, he's eight.",
+        {
+            "Tally": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work reset"],
+        },
+    ),
+    (
+        "Tally. New fronts, size two, no, Buck's a two, she's a one. Seven nails.",
+        {"Tally": ["LF+RF nails 7", "LF+RF shoe_size 1", "LF+RF work new_shoe"]},
+    ),
+    (
+        "Tally. Trimmed all round, six weeks. Buck's eight weeks. Trimmed all round.",
+        {
+            "Tally": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim"],
+        },
+    ),
+    (
+        "Tally. Trimmed all round, six weeks, no, Buck, new shoes in front, size one.",
+        {
+            "Tally": ["- next_visit_weeks 6 planned", "LF+RF+LH+RH work trim"],
+            "Buck": ["LF+RF shoe_size 1", "LF+RF work new_shoe"],
+        },
+    ),
+    ("Tally. No, sorry, Buck's first. Trimmed all round.", {"Buck": ["LF+RF+LH+RH work trim"]}),
+]
+
+
+@pytest.mark.parametrize(("text", "facts"), NO_TURN_IN_A_CORRECTION, ids=[case[0] for case in NO_TURN_IN_A_CORRECTION])
+def test_no_turn_in_a_correction(read: Read, text: str, facts: dict[str, list[str]]) -> None:
+    assert {v.horse: told(v) for v in read(text, "Tally", "Buck")} == facts
