@@ -30,11 +30,12 @@ def on_another_day(before: list[str], behind: list[str], following: list[str]) -
     led, rest = behind[:at], behind[at:]
     if not rest or _IS.isdisjoint([*before[-2:], *led]):
         return False
-    if not _HIM.isdisjoint(following) and not _AFTER_ALL.isdisjoint(following):
+    told = [*rest, *following]
+    if not _HIM.isdisjoint(told) and not _AFTER_ALL.isdisjoint(told):
         return False
     if any(behind[i : i + len(who)] == who for who in _OTHERS for i in (at - 1, at)):
         return True
     whose = rest[1:2] == ["'s"]  # "Thursday's", "Thursday's job"
-    ended = len(rest) == 1 or (whose and all(word in _LISTS for word in rest[2:]))
+    ended = rest[1:2] in ([], [","]) or (whose and all(word in _LISTS for word in rest[2:]))
     today = not NOT.isdisjoint(led) and (rest[0] == "today" or rest[0] in _LISTS)
     return ended and (rest[0] in _DAYS or today)

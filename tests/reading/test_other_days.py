@@ -8,6 +8,7 @@ from __future__ import annotations
 import pytest
 
 from tests.reading.conftest import Read, reads
+from tests.reading.telling import told
 
 test_when_it_was_or_will_be = reads(
     [
@@ -174,3 +175,26 @@ test_who_was_struck_then = reads(
         ("Pricked in the near fore last week.", ["LF finding quicked"]),
     ]
 )
+
+
+SPOKEN_OF_BETWEEN_COMMAS = [
+    (
+        "Tally. Flat soles both fores. Buck's on Friday, don't let me forget. Testers strong on the near fore.",
+        {"Tally": ["LF tester strong", "LF+RF finding flat_sole"]},
+    ),
+    (
+        "Tally. Trimmed all round. Buck's tomorrow, if the rain holds off. No heat in the near fore.",
+        {"Tally": ["LF finding heat absent", "LF+RF+LH+RH work trim"]},
+    ),
+    (
+        "Tally. Trimmed all round. Buck was meant to be Thursday, but I did him today. Corn in the near fore.",
+        {"Tally": ["LF+RF+LH+RH work trim"], "Buck": ["LF finding corn"]},
+    ),
+]
+
+
+@pytest.mark.parametrize(
+    ("text", "facts"), SPOKEN_OF_BETWEEN_COMMAS, ids=[case[0] for case in SPOKEN_OF_BETWEEN_COMMAS]
+)
+def test_spoken_of_between_commas(read: Read, text: str, facts: dict[str, list[str]]) -> None:
+    assert {v.horse: told(v) for v in read(text, "Tally", "Buck")} == facts
