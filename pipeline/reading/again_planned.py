@@ -116,4 +116,6 @@ def _just_told(talk: Talk, segment: Segment) -> list[Draft]:
         near = list(talk.sentence(segment.sentence - 1))
     told = [[d for d in s.drafts if not d.dropped and d.feet] for s in near if s.horse == segment.horse]
     last = next((drafts for drafts in reversed(told) if drafts), [])
+    if last and last[-1].status is Status.RESOLVED and "in" not in talk.words[segment.start : segment.end]:
+        return []  # "that's healed. It's the off fore now. A crack"
     return [d for d in last if d.status is last[-1].status and d.feet == last[-1].feet]

@@ -59,3 +59,24 @@ CASES = [
 ]
 
 test_again_planned = reads(CASES)
+
+test_another_foot_behind_one_that_healed = reads(
+    [
+        (
+            "Tally. The puncture in the near fore frog has healed, that's gone. It's the off fore now. Crack.",
+            ["LF finding puncture resolved @frog", "RF finding crack"],
+        ),
+        (
+            "Tally. The abscess in the near fore has cleared up. It's the near hind today. Thrush in the frog.",
+            ["LF finding abscess resolved", "LH finding thrush @frog"],
+        ),
+        (
+            "Tally. The thrush in the near hind is gone. It's in the off hind now.",
+            ["LH finding thrush resolved", "RH finding thrush"],
+        ),
+        (
+            "Tally. Corn in the near fore last time. It's the off fore now.",
+            ["LF finding corn history", "RF finding corn"],
+        ),
+    ]
+)
