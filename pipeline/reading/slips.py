@@ -91,12 +91,13 @@ def _settle(talk: Talk, at: int) -> None:
 
 
 def _drop_second_names(talk: Talk) -> None:
-    """ "Mud fever, I guess they say scratches", "greasy heel, that's scratches": one finding by two of its names."""
+    """ "Mud fever, I guess they say scratches", "greasy heel, scratches that is": one finding by two of its names."""
     for first, second in pairwise(talk.having("findings")):
         if first.get("findings") != second.get("findings"):
             continue
         between = talk.words[first.end : second.start]
         named = set(between) <= _NAMED_SO and not _NAMING.isdisjoint(between) and len(between) <= _TWO_NAMES
+        named = named or (between == [","] and talk.words[second.end : second.end + 2] == ["that", "is"])
         if named or between in _THAT_IS:
             for mention in [m for m in talk.mentions if first.end <= m.start < second.end]:
                 mention.dropped = True

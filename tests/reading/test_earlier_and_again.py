@@ -347,3 +347,24 @@ test_over_and_still_seen = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_two_names_of_one_finding_behind = reads(
+    [
+        (
+            "Tally. Near hind new. Other three refitted. Greasy heel, mud fever that is, on both hinds, moderate.",
+            ["LF+RF+RH work reset", "LH work new_shoe", "LH+RH finding scratches ~moderate"],
+        ),
+        (
+            "Tally. Reset in front. White line disease, seedy toe that is, in the near hind.",
+            ["LF+RF work reset", "LH finding white_line_disease"],
+        ),
+        (
+            "Tally. Reset in front. Thrush in the near hind, thrush that is old in the off hind.",
+            ["LF+RF work reset", "LH+RH finding thrush"],
+        ),
+        (
+            "Tally. Reset in front. Corn, bruise that is, in the near hind.",
+            ["LF+RF finding corn", "LF+RF work reset", "LH finding bruise"],
+        ),
+    ]
+)

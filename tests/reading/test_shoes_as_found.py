@@ -280,3 +280,15 @@ test_after_losing_is_has_just_lost = reads(
     ],
     "Tally. {}",
 )
+
+test_worn_clean_out = reads(
+    [
+        (
+            "Tally. Both front shoes were wore clean out, so new ones. Hinds reset.",
+            ["LF+RF shoe_state worn", "LF+RF work new_shoe", "LH+RH work reset"],
+        ),
+        ("Tally. Hinds were worn clean out. New behind.", ["LH+RH shoe_state worn", "LH+RH work new_shoe"]),
+        ("Tally. I'm wore clean out. Hinds reset.", ["LH+RH work reset"]),
+        ("Tally. I was worn clean out. Reset in front.", ["LF+RF work reset"]),
+    ]
+)
