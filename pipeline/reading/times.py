@@ -140,6 +140,7 @@ def coming_back(talk: Talk, mention: Mention) -> bool:
     name = talk.mention_ending(at - 1)
     who = name.start if name and "horse" in name.readings else (at - 2) * (talk.words[at - 2 : at - 1] in _HIM)
     seen = who > 0 and talk.words[at - 1] == "in" and talk.words[who - 1] in _SEEING
+    seen = seen or talk.words[who - 1 : at : 2] == ["want", "at"]  # "I want her at four"
     return seen or talk.words[at - 2 : at] in _BACK_IN
 
 

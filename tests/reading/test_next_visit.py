@@ -369,3 +369,12 @@ test_how_often_till_i_hear = reads(
     ],
     "Tally. {}",
 )
+
+test_wanted_at_so_many_weeks = reads(
+    [
+        ("Tally. They'd like five weeks, but I want her at four.", ["- next_visit_weeks 4 planned"]),
+        ("Tally. Owner would go eight weeks, I want him at six.", ["- next_visit_weeks 6 planned"]),
+        ("Tally. The vet wants him at four. Six weeks.", ["- next_visit_weeks 6 planned"]),
+        ("Tally. They'd like five weeks.", ["- next_visit_weeks 5 planned"]),
+    ]
+)
