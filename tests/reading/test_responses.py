@@ -203,3 +203,14 @@ test_the_last_answer_before_work = reads(
     ],
     "Tally. {}",
 )
+
+test_pulse_up_there = reads(
+    [
+        ("Tally. Testers moderate on the right front. Pulse is up there.", ["RF pulse raised", "RF tester moderate"]),
+        (
+            "Tally. Heat in the near fore. Pulse up there, no swelling.",
+            ["LF finding heat", "LF finding swelling absent", "LF pulse raised"],
+        ),
+        ("Tally. Heat in the near fore. Iodine up there.", ["LF finding heat", "LF treatment iodine"]),
+    ]
+)
