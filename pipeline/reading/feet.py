@@ -29,6 +29,7 @@ from pipeline.reading.foot_groups import (
     listed_alike,
     number_taken_back,
     of_itself,
+    passed_over,
     setup_only,
     united,
 )
@@ -90,7 +91,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
         foot_in_the_end(talk, sentence, groups)
         aside = told_in_passing(talk, sentence, groups, before, aside)
         if footed:
-            hand = contrasted(sentence, groups, before) or hand
+            hand = contrasted(sentence, groups, before) or passed_over(talk, sentence, groups, before) or hand
             talk.across = told_apart(talk, sentence, groups) or talk.across
     _feet_of_before(talk)
     return groups

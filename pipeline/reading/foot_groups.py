@@ -9,7 +9,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.no_foot import is_no_foot, the_lot, told_of_in_passing
 from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.pointed_out import both_across, is_across, of_the_two
-from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.reading.whole_horse import shod_so_far, the_shod
 from pipeline.record import FEET
 
@@ -23,7 +23,7 @@ _MEASURED = frozenset({*ANGLES, *LENGTHS})
 _LED_TO_FOOT = frozenset({"the", "in", "on", "his", "her", "its", "of"})
 _OTHERS = {"other_three": 1, "other_two": 2}  # how many feet they are not
 _NONE = frozenset({"none", "n't", "not", "nothing", "clean", "clear", "free", "never", "no"})
-_HANDLING = frozenset({"picked", "pick", "lifted", "lift", "near", "handled", "up"})
+_HANDLING = frozenset({"picked", "pick", "lifted", "lift", "near", "handled", "up", "looked", "done"})
 
 
 @dataclass
@@ -276,7 +276,16 @@ def left_alone(talk: Talk, segment: Segment) -> bool:
     told = {i for m in segment.having("feet") for i in m.literal}
     rest = talk.words_beside(segment, told)
     handled = _HANDLING & rest and {"not", "n't", "never"} & rest
-    return not segment.drafts and bool(touched or handled or {"alone", "untouched"} & words)
+    return not segment.drafts and bool(touched or handled or {"alone", "untouched"} & words or "left" in rest)
+
+
+def passed_over(talk: Talk, sentence: Sentence, groups: Groups, before: Feet | None) -> Feet | None:
+    """ "I did the fronts, never touched the hinds. New shoes": the feet before, for what is put on behind."""
+    named = [s for s in sentence if groups[s.index]]
+    behind = [d for s in talk.sentence(sentence[0].sentence + 1) for d in s.drafts][:1]
+    if not left_alone(talk, named[-1]) or not behind or behind[0].slot not in {*SETUP_SLOTS, "treatment"}:
+        return None
+    return groups[named[-2].index][-1].feet if named[1:] else before
 
 
 def held_over(sentence: list[Segment], later: Segment, draft: Draft) -> list[Draft]:
