@@ -26,7 +26,7 @@ from pipeline.reading.vet import VETS
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
-_IF = (["if"], ["and", "if"], ["but", "if"])
+_IF = (["if"], ["and", "if"], ["but", "if"], ["unless"], ["should"])
 _IS = tuple(f"{this} {be}" for this in ("it", "this", "this one", "this here") for be in ("is", "'s", "was", "were"))
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
 _LEADS_TO = frozenset({"on", "about", "for", "with", "of", "to"})
@@ -159,6 +159,8 @@ class HorseFinder(HorsesTogether):
                     segment.horse, lent = span.horse, span  # "Buck's off, lame, doing him next week."
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
+                    if self._talk.words[segment.start : span.start] in _IF:
+                        lent = span  # "if Buck gets worse, get the vet": what is to be done then is Buck's too
                     owner = span.horse if self._feet_of(segment, span) else owner
                     if owner == span.horse and self._turns_back(segment, span, current):
                         current = span.horse
