@@ -37,6 +37,7 @@ _MAKING_IT = frozenset(
     {"it", "'s", "in", "he", "she", "is", "then", "make", "that", "say", "'ll", "be", "on", ",", "at"}
 )
 _CLOSING = frozenset({",", ".", "!"})
+_COMING = frozenset({"'s", "is", "will", "'ll", "be", "coming", "comes", "due"})
 _VETS, _OWN = frozenset({"vet", "vets"}), frozenset({"i", "we", "me", "back", "and", "says", "said", "wants"})
 _SEEN = frozenset({"see", "look", "come", "coming", "out", "comes", "due", "call", "check", "x-ray", "visit", "here"})
 _VISITS = frozenset({"see", "back", "visit", "due", "shoe", "reset", "trim", "come", "coming", "do", "book"})
@@ -89,6 +90,9 @@ def _the_vets(talk: Talk, floor: int, at: int) -> bool:
     vet = next((i for i in range(len(led) - 1, -1, -1) if led[i] in _VETS), None)
     if vet is None or led[max(0, vet - 2) : vet][:1] == ["with"] or led[max(0, vet - 1) : vet] == ["with"]:
         return False
+    coming = led[vet + 1 : led.index("back")] if "back" in led[vet:] else []
+    if coming and _COMING.issuperset(coming) and led.index("back") + 2 >= len(led):
+        return True  # "the vet's coming back in three weeks"
     return _OWN.isdisjoint(led[vet:]) and not _SEEN.isdisjoint(("", *led[vet + 1 :]) if led[vet + 1 :] else _SEEN)
 
 
