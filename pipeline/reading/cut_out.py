@@ -22,7 +22,7 @@ _DRY = Sayings(
 _NO_PUS = Sayings("no pus", "any pus", "no drainage")
 _AFTER_ALL = frozenset({"first", "then", "until", "till", "more", "else", "left"})
 _WHOSE = frozenset({"the", "that", "his", "her", "both", "all"})
-_CLEANED = frozenset({"puncture", "thrush", "scratches"})
+_CLEANED = frozenset({"puncture", "thrush", "scratches", "corn"})
 _FOR = frozenset({"white_line_disease", "keratoma", "canker"})
 
 
@@ -68,7 +68,11 @@ def _opened(talk: Talk) -> None:
         if words[0] in ("opened", "dug") and not _RAN & set(words) and _told_last(talk, draft.start):
             draft.value = "resection"
             draft.note("treatment: the wall was opened")
-        elif words[0] in ("opened", "dug") and not _RAN & set(words) and _told_last(talk, draft.start, _CLEANED):
+        elif (
+            words[0] in ("opened", "dug")
+            and _RAN.isdisjoint(talk.words[draft.start : draft.end + 4])
+            and _told_last(talk, draft.start, _CLEANED)
+        ):
             draft.drop("dug out, and nothing ran")  # "thrush, I dug it out"
         elif words[0] in ("opened", "dug") and _dry(talk, draft):
             draft.drop("opened, and nothing ran")  # "opened it up, nothing came out"
