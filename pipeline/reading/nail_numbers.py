@@ -137,10 +137,10 @@ class NailNumbers(NumberContext):
         behind = self._talk.mention_starting(number.end + 1) if pause else None
         if behind is None or behind.number is None:
             return False
-        drafts = [d for s in self._sentence(segment) if s.index <= segment.index for d in s.drafts]
+        drafts = [d.slot for s in self._sentence(segment) for d in s.drafts if d.start < number.start]
         counted = self._talk.mention_starting(behind.end)
         named = counted is not None and (counted.get("totals") is not None or counted.get("measures") == "nails")
-        sized = bool(drafts) and drafts[-1].slot == "shoe_size" and drafts[-1].start < number.start
+        sized = "shoe_size" in drafts[-9 if self._words[number.start - 1] == "used" else -1 :]
         return named and sized and number.value >= LEAST_NAIL_SIZE and not segment.having("feet")
 
     def _on_sized_feet(self, segment: Segment, mention: Mention, number: Number) -> bool:
