@@ -212,6 +212,12 @@ def _found_last(talk: Talk, segment: Segment) -> Draft | None:
 _THAT = frozenset({"that", "those", "they", "it", "these"})
 _WAS = frozenset({"was", "were", "'d", "had"})
 _NO = (["no"], ["nah"], ["nope"])
+_NO_OR_NONE = (*_NO, ["none"], ["not"])
+_NO_MORE = frozenset(
+    {"no", "nah", "nope", "none", "not", "any", "more", "today", "now", "this", "time", "at", "all", ","}
+)
+_ASKED = ("gaits", "pads", "packings", "clips", "traction", "shoe_types")
+_FITTED = frozenset({"traction", "pad", "packing", "clips", "wedge", "shoe_type"})
 
 
 def of_another_time(talk: Talk, cue: Mention) -> bool:
@@ -221,13 +227,13 @@ def of_another_time(talk: Talk, cue: Mention) -> bool:
 
 
 def asked_how(talk: Talk, cue: Mention) -> bool:
-    """ "Lame? No, sound.", "Is he sound? No, short on the near fore.": the "no" answers, and takes nothing back."""
+    """ "Lame? No, sound.", "Leather pads? No, rim pads.": the "no" answers, and takes nothing back."""
     if not cue.start or talk.words[cue.start - 1] != "?" or talk.words[cue.start : cue.end] not in _NO:
         return False
     start = max((i + 1 for i in range(cue.start - 1) if talk.words[i] in SENTENCE_ENDS), default=0)
     end = next((i for i in range(cue.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
-    went = [m.start for m in talk.having("gaits")]
-    return any(start <= at < cue.start for at in went) and any(cue.end <= at < end for at in went)
+    told = [[m.start for m in talk.having(name)] for name in _ASKED]
+    return any(any(start <= at < cue.start for at in of) and any(cue.end <= at < end for at in of) for of in told)
 
 
 def _time_behind(talk: Talk, at: int) -> bool:
@@ -240,12 +246,21 @@ def _time_behind(talk: Talk, at: int) -> bool:
 
 
 def recall_asked(talk: Talk, sentence: list[Segment], previous: list[Segment]) -> None:
-    """Give what the sentence before asked about to the earlier time that this one opens with."""
+    """Give what the sentence before asked about to the earlier time that this one opens with, or deny it."""
     start = sentence[0].start
-    if not previous or talk.words[start : start + 1] not in _NO or talk.words[start - 1 : start] != ["?"]:
+    if not previous or talk.words[start - 1 : start] != ["?"]:
         return
-    if _time_behind(talk, start + 1):
+    no = talk.words[start : start + 1] in _NO
+    if no and _time_behind(talk, start + 1):
         for draft in [d for s in previous for d in s.drafts if d.status is Status.PRESENT]:
             draft.status = Status.HISTORY
             draft.dropped = draft.dropped and SOUGHT not in draft.rules
             draft.note("of an earlier time")
+        return
+    told, words = {d.slot for s in sentence for d in s.drafts}, talk.words[start : sentence[-1].end]
+    if not (no and words[1:2] == [","]) and not (words[:1] in _NO_OR_NONE and set(words) <= _NO_MORE):
+        return
+    for draft in [d for s in previous for d in s.kept if d.slot in _FITTED and d.status is Status.PRESENT]:
+        if not told or draft.slot in told:
+            draft.status = Status.ABSENT
+            draft.note("denied in the answer")

@@ -142,8 +142,7 @@ class HorseFinder(HorsesTogether):
             owned = due.horse if owner is None and due is not None else owner
             segment.horse = lent.horse if lent is not None else current if owned is None else owned
             for span in inside:
-                leads = span.start == segment.start or self._only_openers(span.start)
-                leads = leads and not self._only_spoken_of(span)
+                leads = (span.start == segment.start or self._only_openers(span.start)) and not self._only_spoken_of(span)
                 corrects = self._corrects(segment)
                 if (span.role == "opens" or leads) and not corrects:
                     current = segment.horse = span.horse

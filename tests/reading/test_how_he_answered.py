@@ -213,3 +213,19 @@ test_never_budged = reads(
     ],
     "Tally. {}",
 )
+
+
+test_fitted_or_not = reads(
+    [
+        ("Studs behind? None today.", ["LH+RH traction studs absent"]),
+        ("Studs behind? No, he's fine.", ["LH+RH traction studs absent"]),
+        ("Leather pads on the fronts? No.", ["LF+RF pad leather absent"]),
+        ("Leather pads on the fronts? No, rim pads.", ["LF+RF pad leather absent", "LF+RF pad rim"]),
+        ("Toe clips in front? No, quarter clips.", ["LF+RF clips quarter", "LF+RF clips toe absent"]),
+        ("Bar shoes in front? Not any more.", ["LF+RF shoe_type bar absent"]),
+        ("Studs behind? No, that was last time.", ["LH+RH traction studs history"]),
+        # an answer that denies nothing
+        ("Studs behind? Yes.", ["LH+RH traction studs"]),
+        ("Studs behind? Not a problem.", ["LH+RH traction studs"]),
+    ]
+)
