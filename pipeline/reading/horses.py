@@ -142,9 +142,9 @@ class HorseFinder(HorsesTogether):
             owned = due.horse if owner is None and due is not None else owner
             segment.horse = lent.horse if lent is not None else current if owned is None else owned
             for span in inside:
-                leads = (span.start == segment.start or self._only_openers(span.start)) and not self._only_spoken_of(span)
+                leads = span.start == segment.start or self._only_openers(span.start)
                 corrects = self._corrects(segment)
-                if (span.role == "opens" or leads) and not corrects:
+                if (span.role == "opens" or (leads and not self._only_spoken_of(span))) and not corrects:
                     current = segment.horse = span.horse
                 elif span.horse != current and self._put_right(segment) and closes(self._talk, segment, span):
                     segment.horse = span.horse  # "toe clips in front, no, sorry, toe clips on Buck": the rest stays
