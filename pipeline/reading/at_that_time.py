@@ -48,6 +48,8 @@ _NOT_THEN = frozenset(
     {"is", "are", "goes", "gets", "to", "till", "until", "comes", "stays", "today", "can", "will", "'ll", "must", "now"}
 )  # "the poultice I put on stays till Monday"
 _FOUNDERED = frozenset({"foundered"})
+_HORSE_SAID = frozenset({"one", "horse", "mare", "pony", "gelding"})
+_BEFORE_US = frozenset({"trainer", "breeder", "dealer", "seller"})
 _SINCE = frozenset({"since"})
 _FOUNDERED_SINCE = _FOUNDERED | _SINCE
 _WHICH = frozenset({"the", "that", "his", "her", "their", "last", "bad", "old", "big", "bout", "of", "attack", "spell"})
@@ -64,6 +66,9 @@ def recall_what_he_had(talk: Talk, sentence: Sentence, previous: list[Segment]) 
     if talk.says(_FOUNDERED_SINCE):
         _that_foundered(talk, sentence)
         _since_then(talk, sentence)
+    for draft in [d for s in sentence for d in s.drafts if d.slot in _WORN] if sentence.says(_BEFORE_US) else ():
+        if talk.words[draft.start - 1] == "had" and talk.words[draft.start - 2] in _BEFORE_US:
+            recall_one(draft)
     for position, segment in enumerate(sentence if talk.tells(_WHAT_HE_HAD) else ()):
         if segment.drafts or not _WHAT_HE_HAD.said_in(talk.words[segment.start : segment.end]):
             continue
@@ -85,10 +90,11 @@ def _put_on_lately(talk: Talk, sentence: list[Segment]) -> None:
 
 
 def _that_foundered(talk: Talk, sentence: list[Segment]) -> None:
-    """ "That's the pony that foundered": what the horse is known by; not "he's foundered"."""
+    """ "That's the pony that foundered", "the foundered one": what the horse is known by; not "he's foundered"."""
     for draft in [d for s in sentence for d in s.drafts if d.value == "laminitis"] if talk.says(_FOUNDERED) else ():
         led = talk.words[max(0, draft.start - 1) : draft.start]
-        if talk.words[draft.start] in _FOUNDERED and led in (["that"], ["who"]):
+        one = led == ["the"] and not _HORSE_SAID.isdisjoint(talk.words[draft.end : draft.end + 1])
+        if talk.words[draft.start] in _FOUNDERED and (one or led in (["that"], ["who"])):
             recall_one(draft)
 
 
@@ -257,6 +263,9 @@ def recall_asked(talk: Talk, sentence: list[Segment], previous: list[Segment]) -
             draft.dropped = draft.dropped and SOUGHT not in draft.rules
             draft.note("of an earlier time")
         return
+    past = {d.value for s in sentence for d in s.drafts if d.status is Status.HISTORY}
+    for draft in [d for s in previous for d in s.kept if d.slot in _FITTED and d.value in past]:
+        draft.dropped = True  # "Studs? He had studs behind last season."
     told, words = {d.slot for s in sentence for d in s.drafts}, talk.words[start : sentence[-1].end]
     if not (no and words[1:2] == [","]) and not (words[:1] in _NO_OR_NONE and set(words) <= _NO_MORE):
         return

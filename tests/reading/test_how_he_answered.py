@@ -224,8 +224,28 @@ test_fitted_or_not = reads(
         ("Toe clips in front? No, quarter clips.", ["LF+RF clips quarter", "LF+RF clips toe absent"]),
         ("Bar shoes in front? Not any more.", ["LF+RF shoe_type bar absent"]),
         ("Studs behind? No, that was last time.", ["LH+RH traction studs history"]),
+        ("Studs? He had studs behind last season, none today.", ["LH+RH traction studs history"]),
         # an answer that denies nothing
         ("Studs behind? Yes.", ["LH+RH traction studs"]),
         ("Studs behind? Not a problem.", ["LH+RH traction studs"]),
+    ]
+)
+
+
+test_of_before_and_of_then = reads(
+    [
+        ("The trainer had racing plates on all four.", ["LF+RF+LH+RH shoe_type racing_plate history"]),
+        ("The dealer had wedge pads on both fronts.", ["LF+RF pad wedge history"]),
+        ("The trainer had me put bar shoes on both fronts.", ["LF+RF shoe_type bar"]),
+        ("She's the foundered one.", ["- finding laminitis history"]),
+        ("She's foundered", ["- finding laminitis"]),
+        (
+            "Trimmed. In three weeks, sedated.",
+            ["- manner sedated planned", "- next_visit_weeks 3 planned", "LF+RF+LH+RH work trim"],
+        ),
+        (
+            "Trimmed, sedated. In three weeks.",
+            ["- manner sedated", "- next_visit_weeks 3 planned", "LF+RF+LH+RH work trim"],
+        ),
     ]
 )
