@@ -14,7 +14,7 @@ from dataclasses import dataclass, fields
 from enum import StrEnum
 from functools import lru_cache
 from importlib.resources import files
-from math import exp
+from math import ceil, exp
 from typing import Any
 
 GRAVER = 2  # a wrong horse, foot or "no" counts twice: half as many are promised to stay unseen
@@ -90,8 +90,8 @@ def cost_of(care: Care) -> str:
     models = shipped()
     told = [
         f"of {name} facts {_percent(level.flagged)} were put before a person and {_percent(level.silent)} stayed wrong "
-        f"unseen (in new memos at most {_percent(level.expected)} on average, with the wrong horse, foot or “no” "
-        f"{_percent(level.grave_expected)}; with 95 % confidence at most {_percent(level.bound)}; chosen on "
+        f"unseen (in new memos at most {_at_most(level.expected)} on average, with the wrong horse, foot or “no” "
+        f"{_at_most(level.grave_expected)}; with 95 % confidence at most {_at_most(level.bound)}; chosen on "
         f"{models[kind].memos} memos)"
         for kind, name in (("heard", "heard"), ("typed", "typed"))
         for level in (models[kind].levels[care],)
@@ -101,6 +101,11 @@ def cost_of(care: Care) -> str:
 
 def _percent(share: float) -> str:
     return f"{100 * share:.1f} %"
+
+
+def _at_most(share: float) -> str:
+    """Rounded up, so that no more is promised than holds."""
+    return f"{ceil(1000 * share - 1e-9) / 10:.1f} %"
 
 
 @lru_cache(maxsize=1)

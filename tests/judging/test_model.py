@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from math import exp
+from math import ceil, exp
 
 import pytest
 
@@ -116,7 +116,9 @@ def test_a_stricter_level_flags_all_that_a_faster_one_flags(text: str) -> None:
 def test_what_a_level_costs_is_told_with_its_bound() -> None:
     told, level = cost_of(Care.STRICT), shipped()["heard"].levels[Care.STRICT]
     assert told.startswith(f"--review strict: of heard facts {100 * level.flagged:.1f} % were put before a person and ")
-    assert f"in new memos at most {100 * level.expected:.1f} % on average" in told
-    assert f"with the wrong horse, foot or “no” {100 * level.grave_expected:.1f} %" in told
-    assert f"with 95 % confidence at most {100 * level.bound:.1f} %" in told
+    promised = [ceil(1000 * share - 1e-9) / 10 for share in (level.expected, level.grave_expected, level.bound)]
+    assert 100 * level.expected <= promised[0] < 100 * level.expected + 0.1
+    assert f"in new memos at most {promised[0]} % on average" in told
+    assert f"with the wrong horse, foot or “no” {promised[1]} %" in told
+    assert f"with 95 % confidence at most {promised[2]} %" in told
     assert f"chosen on {shipped()['heard'].memos} memos" in told
