@@ -158,11 +158,11 @@ _ROWS = (
         "noughts",
     ),
     (r"\bdouble (knot|not|nod)\b", "nought"),
-    (rf"\bsize {_COUNT}(?: in)? (?:front|the front),? (not)(?= (?:behind|hinds?)\b)", "nought"),
     (r"\b(?:shoes?|fores|fronts|hinds) (want a|want)(?= (?:nothing|wafer|sliver|paper|bits)\b)", "worn to"),
     (
-        r"\b(through)(?= (?:the|a|his|her) (?:near|off|left|right) (?:fore|front|hind),?"
-        r" (?:so |and )?(?:i |we )?(?:nailed|tacked|put)\b)",
+        r"(?:^|[.?!] )(?!crack|nail|wall|went|it |straight)(?:[a-z]+ )?(through)"
+        r"(?= (?:the|a|his|her) (?:near|off|left|right) (?:fore|front|hind),?"
+        r" (?:so |and )?(?:i |we )?(?:nailed|tacked|put (?:it|that|one))\b)",
         "threw",
     ),
     (r"\b(pine|point)(?= pads?\b)", "pour in"),

@@ -223,6 +223,7 @@ _NO_MORE = frozenset(
     {"no", "nah", "nope", "none", "not", "any", "more", "today", "now", "this", "time", "at", "all", ","}
 )
 _ASKED = ("gaits", "pads", "packings", "clips", "traction", "shoe_types")
+_TOLD = frozenset({"i", "we", "put", "'ve", "alright", "okay"})
 _FITTED = frozenset({"traction", "pad", "packing", "clips", "wedge", "shoe_type"})
 
 
@@ -256,6 +257,8 @@ def recall_asked(talk: Talk, sentence: list[Segment], previous: list[Segment]) -
     start = sentence[0].start
     if not previous or talk.words[start - 1 : start] != ["?"]:
         return
+    if not _TOLD.isdisjoint(talk.words[previous[0].start : start]):
+        return  # "Put leather pads on the fronts, all right?"
     no = talk.words[start : start + 1] in _NO
     if no and _time_behind(talk, start + 1):
         for draft in [d for s in previous for d in s.drafts if d.status is Status.PRESENT]:
@@ -270,6 +273,7 @@ def recall_asked(talk: Talk, sentence: list[Segment], previous: list[Segment]) -
     if not (no and words[1:2] == [","]) and not (words[:1] in _NO_OR_NONE and set(words) <= _NO_MORE):
         return
     for draft in [d for s in previous for d in s.kept if d.slot in _FITTED and d.status is Status.PRESENT]:
-        if not told or draft.slot in told:
+        draft.dropped = draft.slot in told  # "Toe clips? No, quarter clips."
+        if not told:
             draft.status = Status.ABSENT
             draft.note("denied in the answer")

@@ -127,7 +127,7 @@ def _told_by_side(talk: Talk, index: int, after: str) -> bool:
         return True
     ahead = talk.mention_ending(index)
     graded = after in _NUMBER_ENDS and ahead is not None and ahead.get("severities") is not None
-    return graded and (ahead is None or talk.words[ahead.start - 1] not in _TAKING)  # "took a bit off"
+    return graded and talk.words[ahead.start - 1] not in _TAKING  # "took a bit off"
 
 
 def _across_from(talk: Talk, index: int) -> bool:

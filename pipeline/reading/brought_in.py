@@ -69,7 +69,7 @@ def taken_on(talk: Talk, start: int, end: int) -> bool:
     led = talk.words[max(0, start - _LED) : start]
     before = [word for word in led if word not in ("that", "me", "i")]
     behind = talk.words[end : end + 3]
-    if before == [] or len(behind) == 1 or any(m.is_any(_TRADE) for m in talk.starting_in(start - 2, start)):
+    if before == [] or len(behind) <= 1 or any(m.is_any(_TRADE) for m in talk.starting_in(start - 2, start)):
         return False
     if behind[0] == "'s" and not _HAVING.isdisjoint(before):
         foot = talk.mention_starting(end + 1)

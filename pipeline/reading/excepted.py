@@ -92,6 +92,9 @@ def _leave_out(talk: Talk) -> None:
         bar = place is not None and place.end == at + 1 and talk.words[at - 1] not in _OF_A_BAR
         denied = talk.words[at - 1] != "," and any(start <= m.start < at for m in talk.having("denials"))
         worked = any(at < m.start < at + 4 for m in talk.having("work"))  # "nothing done bar a trim"
+        told = talk.mention_starting(at + 2)
+        if told is not None and told.is_any(("shoe_types", "pads", "clips", "traction")):
+            continue  # "no bar shoe, only a plain one"
         if worked or behind not in (["a"], ["some"]) or not (bar or denied):
             continue
         talk.words[at] = "except"

@@ -184,7 +184,7 @@ def confirmed(talk: Talk, foot: Mention) -> bool:
         return False
     other, stop = talk.mention_starting(at), next_mark(talk, at)
     if other is None or "feet" not in other.readings:
-        return talk.words[at] in _YES
+        return not _YES.isdisjoint(talk.words[at : at + 1])
     return any(other.end <= m.start < stop and kind_of(m) for m in talk.mentions)
 
 

@@ -26,6 +26,7 @@ from pipeline.reading.vet import VETS
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
 
+_TO_THE_VET = 12  # tokens
 _IF = (["if"], ["and", "if"], ["but", "if"], ["unless"], ["should"])
 _IS = tuple(f"{this} {be}" for this in ("it", "this", "this one", "this here") for be in ("is", "'s", "was", "were"))
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
@@ -158,8 +159,8 @@ class HorseFinder(HorsesTogether):
                     segment.horse, lent = span.horse, span  # "Buck's off, lame, doing him next week."
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
-                    if self._talk.words[segment.start : span.start] in _IF:
-                        lent = span  # "if Buck gets worse, get the vet": what is to be done then is Buck's too
+                    if self._talk.words[segment.start : span.start] in _IF and self._vet_behind(span):
+                        lent = span  # "if Buck gets worse, get the vet"
                     owner = span.horse if self._feet_of(segment, span) else owner
                     if owner == span.horse and self._turns_back(segment, span, current):
                         current = span.horse
@@ -167,6 +168,9 @@ class HorseFinder(HorsesTogether):
         self._give_back_asides()
         name_unnamed_head(self._talk, self.found)
         self._share()
+
+    def _vet_behind(self, span: NameSpan) -> bool:
+        return not VETS.isdisjoint(self._talk.words[span.end : span.end + _TO_THE_VET])
 
     def _share(self) -> None:
         """Note which segments are told of several horses."""

@@ -85,6 +85,8 @@ def _said(talk: Talk, cue: int, at: int) -> None:
     if told is not None and told.get("findings") and talk.words[told.end : told.end + 1] == ["was"]:
         at = told.end + 1
     wrong = _foot_at(talk, at)
+    if talk.words[cue - 1] in ("n't", "not", "to"):
+        return  # "don't forget left front, right front"
     if wrong is None:
         if talk.words[at : at + 1] == ["?"]:
             _should_be(talk, cue, at + 1)  # "thrush in the off hind, did I say? Near hind"
@@ -145,6 +147,8 @@ def _should_be(talk: Talk, cue: int, at: int) -> None:
 def _other(talk: Talk, start: int, stop: int) -> None:
     """ "Corn in the near fore. No, other one.", "opposite foot, sorry": alone, said to put right."""
     sure = talk.words[stop - 1] in SIDES
+    if start and talk.words[start - 1] == "no" and not sure and talk.words[stop - 1] != "one":
+        return  # "Thrush in the near fore. No other foot."
     while start and talk.words[start - 1] in BEFORE_SWAP | _SORRY:
         start -= 1
         sure = sure or talk.words[start] in _SORRY

@@ -94,4 +94,5 @@ def how_far(talk: Talk, mention: Mention) -> bool:
     led = talk.words[max(0, mention.start - _DONE_BEFORE) : mention.start]
     if talk.words[mention.end : mention.end + 1] == ["off"]:
         return not _DONE.isdisjoint(led[-1:])
-    return not _AWAY.isdisjoint(led[-1:]) and not _DONE.isdisjoint(led[:-1])
+    bit = talk.words[mention.end - 1] in _BIT
+    return bit and not _AWAY.isdisjoint(led[-1:]) and not _DONE.isdisjoint(led[:-1])

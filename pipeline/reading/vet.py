@@ -96,7 +96,7 @@ _DEGREES = frozenset({"just", "only", "qualified", "trained"})
 _REACH = 8
 NOT_NEEDED = "vet: not needed"
 _BEHIND = 4
-_NOT_HIM = _NOT | {"i", "we", "they", "owner"}
+_NOT_HIM = _NOT | {"i", "we", "they", "owner", "trainer", "dentist", "physio"}
 _SHOEING = ("shoe_types", "shoe_materials", "pads", "packings", "clips", "work", "traction", "wedge", "treatments")
 
 

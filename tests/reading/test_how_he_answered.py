@@ -220,8 +220,8 @@ test_fitted_or_not = reads(
         ("Studs behind? None today.", ["LH+RH traction studs absent"]),
         ("Studs behind? No, he's fine.", ["LH+RH traction studs absent"]),
         ("Leather pads on the fronts? No.", ["LF+RF pad leather absent"]),
-        ("Leather pads on the fronts? No, rim pads.", ["LF+RF pad leather absent", "LF+RF pad rim"]),
-        ("Toe clips in front? No, quarter clips.", ["LF+RF clips quarter", "LF+RF clips toe absent"]),
+        ("Leather pads on the fronts? No, rim pads.", ["LF+RF pad rim"]),
+        ("Toe clips in front? No, quarter clips.", ["LF+RF clips quarter"]),
         ("Bar shoes in front? Not any more.", ["LF+RF shoe_type bar absent"]),
         ("Studs behind? No, that was last time.", ["LH+RH traction studs history"]),
         ("Studs? He had studs behind last season, none today.", ["LH+RH traction studs history"]),
@@ -247,5 +247,16 @@ test_of_before_and_of_then = reads(
             "Trimmed, sedated. In three weeks.",
             ["- manner sedated", "- next_visit_weeks 3 planned", "LF+RF+LH+RH work trim"],
         ),
+    ]
+)
+
+
+test_what_only_looks_like_a_repair = reads(
+    [
+        ("Thrush in the near fore. No other foot.", ["- finding thrush"]),
+        ("Bruise in the near fore, on top of that a corn in the off fore.", ["LF finding bruise", "RF finding corn"]),
+        ("Flare in the left front. Don't forget left front, right front.", ["LF finding flare"]),
+        ("Put leather pads on the fronts, alright? No, nothing else.", ["LF+RF pad leather"]),
+        ("Reset. They had Buck", ["LF+RF+LH+RH work reset"]),
     ]
 )
