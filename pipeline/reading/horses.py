@@ -230,6 +230,7 @@ class HorseFinder(HorsesTogether):
             horse = run[0].horse
             name = next(iter(self._names_in(run[0])), None)
             said = run[0].end - run[0].start + sum(s.end - s.start for s in run if s.sentence == run[0].sentence)
+            said -= 2 * (name.end - name.start - 1) if name is not None else 0  # a name of two words is no story
             others = [s for r in runs if r is not run for s in r if s.horse == horse]
             row = any(self._next_in_row(s) is not None for s in run)
             if name is None or others or row or said < _A_STORY or any(self._told_of(s) for s in run):

@@ -260,3 +260,11 @@ test_what_only_looks_like_a_repair = reads(
         ("Reset. They had Buck", ["LF+RF+LH+RH work reset"]),
     ]
 )
+
+
+def test_a_name_of_two_words_is_turned_to_like_another(read: Read) -> None:
+    for name in ("Molly", "Red Molly"):
+        talk = f"Dumpling today. Reset. On to {name}. Due again in six weeks."
+        dumpling, molly = read(talk, "Dumpling", name)
+        assert told(dumpling) == ["LF+RF+LH+RH work reset"]
+        assert told(molly) == ["- next_visit_weeks 6 planned"]
