@@ -126,8 +126,9 @@ def _told_by_side(talk: Talk, index: int, after: str) -> bool:
     if opens and (after in _SIDE_VERBS or _state_behind(talk, index)):
         return True
     ahead = talk.mention_ending(index)
-    graded = after in _NUMBER_ENDS and ahead is not None and ahead.get("severities") is not None
-    return graded and talk.words[ahead.start - 1] not in _TAKING  # "took a bit off"
+    if after not in _NUMBER_ENDS or ahead is None or ahead.get("severities") is None:
+        return False
+    return talk.words[ahead.start - 1] not in _TAKING  # "took a bit off"
 
 
 def _across_from(talk: Talk, index: int) -> bool:
