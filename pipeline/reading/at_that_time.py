@@ -257,23 +257,24 @@ def recall_asked(talk: Talk, sentence: list[Segment], previous: list[Segment]) -
     start = sentence[0].start
     if not previous or talk.words[start - 1 : start] != ["?"]:
         return
-    if not _TOLD.isdisjoint(talk.words[previous[0].start : start]):
-        return  # "Put leather pads on the fronts, all right?"
-    no = talk.words[start : start + 1] in _NO
-    if no and _time_behind(talk, start + 1):
+    if talk.words[start : start + 1] in _NO and _time_behind(talk, start + 1):
         for draft in [d for s in previous for d in s.drafts if d.status is Status.PRESENT]:
             draft.status = Status.HISTORY
             draft.dropped = draft.dropped and SOUGHT not in draft.rules
             draft.note("of an earlier time")
-        return
-    past = {d.value for s in sentence for d in s.drafts if d.status is Status.HISTORY}
-    for draft in [d for s in previous for d in s.kept if d.slot in _FITTED and d.value in past]:
-        draft.dropped = True  # "Studs? He had studs behind last season."
-    told, words = {d.slot for s in sentence for d in s.drafts}, talk.words[start : sentence[-1].end]
-    if not (no and words[1:2] == [","]) and not (words[:1] in _NO_OR_NONE and set(words) <= _NO_MORE):
-        return
-    for draft in [d for s in previous for d in s.kept if d.slot in _FITTED and d.status is Status.PRESENT]:
-        draft.dropped = draft.slot in told  # "Toe clips? No, quarter clips."
-        if not told:
+    elif _TOLD.isdisjoint(talk.words[previous[0].start : start]):  # "Put pads on the fronts, all right?" asks nothing
+        fitted = [d for s in previous for d in s.kept if d.slot in _FITTED and d.status is Status.PRESENT]
+        _answer(talk.words[start : sentence[-1].end], [d for s in sentence for d in s.drafts], fitted)
+
+
+def _answer(words: list[str], answered: list[Draft], asked: list[Draft]) -> None:
+    """ "Studs? He had them last season", "Toe clips? No, quarter clips.", "Studs behind? None today"."""
+    past = {draft.value for draft in answered if draft.status is Status.HISTORY}
+    told = {draft.slot for draft in answered}
+    denied = (words[:1] in _NO and words[1:2] == [","]) or (words[:1] in _NO_OR_NONE and set(words) <= _NO_MORE)
+    for draft in asked:
+        if draft.value in past or (denied and draft.slot in told):
+            draft.dropped = True
+        elif denied and not told:
             draft.status = Status.ABSENT
             draft.note("denied in the answer")

@@ -224,6 +224,7 @@ test_fitted_or_not = reads(
         ("Toe clips in front? No, quarter clips.", ["LF+RF clips quarter"]),
         ("Bar shoes in front? Not any more.", ["LF+RF shoe_type bar absent"]),
         ("Studs behind? No, that was last time.", ["LH+RH traction studs history"]),
+        ("Did I put studs in behind? No, that was last time.", ["LH+RH traction studs history"]),
         ("Studs? He had studs behind last season, none today.", ["LH+RH traction studs history"]),
         # an answer that denies nothing
         ("Studs behind? Yes.", ["LH+RH traction studs"]),
