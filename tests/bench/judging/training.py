@@ -22,11 +22,11 @@ from tests.bench.judging.promising import bound, calibration_error, expected, me
 MODEL = Path(pipeline.judging.__file__).resolve().parent / "model.json"
 HISTORY = Path(__file__).resolve().parents[1] / "results" / "judging.csv"
 # What a level of care promises of a new memo, on average over memos: the most of its facts that are wrong and not put
-# before a person, and the most that are so of horse, foot or "no". The fewer memos, the more a promise asks about: of
-# heard ones there are so few that half a per cent of horse, foot and "no" is kept for the strict level.
+# before a person, and the most that are so of horse, foot or "no". The strict ones are so low that 1 % of wrong facts
+# holds with a confidence of 95 % as well.
 RISKS = {
-    "typed": {Care.STRICT: (0.0075, 0.004), Care.USUAL: (0.01, 0.005), Care.FAST: (0.015, 0.0075)},
-    "heard": {Care.STRICT: (0.0075, 0.005), Care.USUAL: (0.01, 0.0065), Care.FAST: (0.015, 0.0075)},
+    "typed": {Care.STRICT: (0.006, 0.0035), Care.USUAL: (0.0075, 0.005), Care.FAST: (0.01, 0.0065)},
+    "heard": {Care.STRICT: (0.006, 0.0035), Care.USUAL: (0.01, 0.005), Care.FAST: (0.015, 0.0075)},
 }
 COLUMNS = ("when", "kind", "care", "facts", "memos", "wrong", "flagged", "silent", "bound_95", "ece", "auc",
            "expected", "grave", "grave_expected")  # fmt: skip
