@@ -54,6 +54,7 @@ _TRIMMED = frozenset({"trim", "trims", "trimmed", "dressed"})
 _MAKING = frozenset({"made", "make"})
 _ON_AGAIN = frozenset({"shoe", "shoes", "plate", "plates"})
 _IT_IS_HOT = frozenset({"it", "'s", "is", "n't", "not", "that", "foot", "and", "but", "though", "very", "at", "all"})
+_WHO = frozenset({"he", "she", "they", "it", "and", "but"})
 _MAY_BE_HOT = frozenset({
     "swelling", "abscess", "bruise", "corn", "puncture", "laminitis", "scratches", "quicked", "close_nail", "crack",
     "sidebone", "ringbone", "thrush", "canker", "imbalance", "long_toe", "growth_rings", "club_foot", "flare",
@@ -232,8 +233,10 @@ def _throws_a_flare(talk: Talk, mention: Mention) -> bool:
 
 
 def _answers_before(talk: Talk, segment: Segment, mention: Mention) -> bool:
-    """ "Testers on the off fore, quiet.": the answer alone in its segment, the testers before it in the sentence."""
-    if mention.get("tester_responses") is None or segment.end - segment.start != mention.end - mention.start:
+    """ "Testers on the off fore, quiet.", "…, he never stirred": alone in its segment, the testers ahead of it."""
+    if mention.get("tester_responses") is None or segment.end != mention.end:
+        return False
+    if not _WHO.issuperset(talk.words[segment.start : mention.start]):
         return False
     sentence = talk.sentence(segment.sentence)
     return any(s.having("tester_heads") for s in sentence if s.index < segment.index)

@@ -31,6 +31,7 @@ _YES = frozenset({
     ("she", "was"), ("he", "had"), ("she", "had"), ("they", "were"), ("they", "are"),
 })  # fmt: skip
 _YES_ALONE = frozenset({"yes", "yeah", "aye", "yep"})
+_NOT_MOVED = frozenset({"never", "did", "not"})
 _SHORT = 9  # tokens of a heading
 
 
@@ -88,8 +89,8 @@ def _answer_alone(talk: Talk, head: str, stop: int, end: int) -> bool:
     taken = [m for m in said if m.is_any((*_ANSWERS[head], "zones", "fillers"))]
     if any(m.get("feet") for m in said if m not in taken):
         return False
-    if talk.words[stop] == "." and any(m.get("manners") for m in taken):
-        return False  # "Testers on the near fore. Quiet."
+    if talk.words[stop] == "." and any(m.get("manners") and talk.words[m.start] not in _NOT_MOVED for m in taken):
+        return False  # "Testers on the near fore. Quiet.", but "… He never stirred"
     held = {i for m in taken for i in range(m.start, m.end)}
     rest = {talk.words[i] for i in range(stop + 1, end) if i not in held}
     return rest <= _LIGHT | _NOTHING | {"he", "she"} and (_answered(taken, head) or bool(rest & _EMPTY))

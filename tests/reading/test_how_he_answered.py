@@ -269,3 +269,21 @@ def test_a_name_of_two_words_is_turned_to_like_another(read: Read) -> None:
         dumpling, molly = read(talk, "Dumpling", name)
         assert told(dumpling) == ["LF+RF+LH+RH work reset"]
         assert told(molly) == ["- next_visit_weeks 6 planned"]
+
+
+test_he_never_stirred = reads(
+    [
+        ("Testers across the toe, near fore. He never stirred.", ["LF tester none @toe"]),
+        ("Testers on the near fore, didn't move a muscle.", ["LF tester none"]),
+        ("Tested the off fore. Not a peep out of him.", ["RF tester none"]),
+        ("Put the testers on both fores and she never stirred.", ["LF+RF tester none"]),
+        ("Testers round the near hind? Never moved an inch.", ["LH tester none"]),
+        # no answer, but how he stood
+        ("Shod all round. He never stirred.", ["- manner quiet"]),
+        ("Testers mild on the near fore. He never stirred.", ["- manner quiet", "LF tester mild"]),
+        ("Testers on the near fore. Stood like a rock.", ["- manner quiet"]),
+        ("Testers mild, near fore. Reset, he didn't stir.", ["- manner quiet", "LF tester mild", "LF work reset"]),
+        ("Testers on the near fore. He never stirred for the shoeing.", ["- manner quiet"]),
+    ],
+    "Tally. {}",
+)
