@@ -45,6 +45,7 @@ from pipeline.reading.worn_numbers import wears
 from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 
 _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
+_AT = frozenset({"in", "at", "on", "of", "his", "her"})
 _WORDED = frozenset({"work", "shoe_type", "shoe_material"})
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OPENER = 3  # words: "right then lads, …"
@@ -151,10 +152,11 @@ def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int,
 
 
 def alone_said(talk: Talk, draft: Draft) -> bool:
-    """Whether a finding is all that its sentence says: "Thrush then."."""
+    """Whether a finding, with its place, is all that its sentence says: "Thrush then.", "Thrush in the frog."."""
     segment = draft.segment
-    rest = talk.words_beside(segment, range(draft.start, draft.end))
-    return draft.slot == "finding" and segment.joined_by("start") and rest <= _HEADING_WORDS
+    held = {*range(draft.start, draft.end), *(i for m in segment.having("zones") for i in m.literal)}
+    words = _HEADING_WORDS | _AT if draft.zone else _HEADING_WORDS
+    return draft.slot == "finding" and segment.joined_by("start") and talk.words_beside(segment, held) <= words
 
 
 def _attach_segment(

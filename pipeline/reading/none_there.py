@@ -105,7 +105,8 @@ def is_clean(talk: Talk, segment: Segment, feet: Feet) -> bool:
     before = told_before(talk, segment)
     words = content_of(talk, segment)
     near = bool(before) and before[-1].slot == "finding" and segment.sentence - before[-1].segment.sentence <= 1
-    there = near and before[-1].status is Status.PRESENT and not set(before[-1].feet or ()) & set(feet)
+    other = near and (not set(before[-1].feet or ()) & set(feet) or is_heading(talk, before[-1]))
+    there = other and before[-1].status is Status.PRESENT
     return there and bool({"clean", "clear", "free"} & words) and words <= _CLEAN
 
 
@@ -114,6 +115,12 @@ def is_heading(talk: Talk, draft: Draft) -> bool:
     beside = draft.feet and not draft.foot_carried and not _NOT_NAMED_BESIDE & set(draft.rules)
     told = beside or bool({"refers back", "denied"} & set(draft.rules))
     return not told and alone_said(talk, draft)
+
+
+def _graded_behind(talk: Talk, segment: Segment, told: Draft) -> bool:
+    """ "Thrush in the frog, near hind's clear, off hind mild": how bad it is in the foot behind."""
+    behind = [s for s in talk.sentence(segment.sentence) if s.index > segment.index]
+    return any(m.start in told.evidence for s in behind if s.having("feet") for m in s.having("severities"))
 
 
 def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
@@ -130,7 +137,10 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
         return []
     last = findings[-1]
     elsewhere = bool(_NOT_NAMED_BESIDE & set(last.rules)) and bool(last.feet) and not set(last.feet or ()) & set(feet)
-    if is_heading(talk, last) and not (last.severity or last.zone or elsewhere):  # not "Thrush, left hind. Right none."
+    placed = bool(last.segment.having("zones")) and last.feet in (None, (), feet)
+    elsewhere = elsewhere or (last.zone is not None and not placed)
+    graded = last.severity and not _graded_behind(talk, segment, last)
+    if is_heading(talk, last) and not (graded or elsewhere):  # not "Thrush, left hind. Right none."
         if last.feet == feet:  # "Cracks, left front none, left hind one"
             last.status = Status.ABSENT
             last.note("denied")

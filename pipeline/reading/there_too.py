@@ -41,7 +41,7 @@ def is_affirmed(talk: Talk, segment: Segment) -> bool:
         {"in", "on"}
     )  # "no thrush in the off fore, it's in the near"
     only = words & _ONLY_THERE and not segment.having("severities")  # not "bad in front, just a touch behind"
-    said = words & (_AFFIRMING | _SURELY) or only or "some" in words or is_in
+    said = words & (_AFFIRMING | _SURELY) or only or "some" in words or is_in or words == {"one"}
     return bool(said) and rest <= _AFFIRMED
 
 
@@ -90,7 +90,8 @@ def copy_affirmed(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     yes = yes and not _NONE.isdisjoint(talk.words[findings[-1].segment.start : segment.start])
     words = set(talk.words[segment.start : segment.end])
     known = not _SURELY.isdisjoint(words) and bool(findings[-1].segment.having("doubts"))  # "maybe a corn in the …"
-    denied = bool(findings[-1].segment.having("denials")) or _none_of_it(talk, findings[-1], segment)
+    denied = bool(findings[-1].segment.having("denials")) or "denied" in findings[-1].rules
+    denied = denied or _none_of_it(talk, findings[-1], segment)
     if not (yes or known or denied) and not _gone_there(talk, findings[-1], segment, feet):
         return []
     rules = [r for r in findings[-1].rules if r != "denied"]
