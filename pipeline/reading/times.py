@@ -43,7 +43,7 @@ _MOVING = frozenset(
     {"coming", "comes", "going", "goes", "bringing", "moving", "cutting", "dropping", "putting", "pulling"}
 )
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
-_CLOSING, _OF_HIM = frozenset({",", ".", "and", "or", "if", "unless"}), frozenset({"for", "on"})
+_CLOSING, _OF_HIM = frozenset({",", ".", "and", "or", "if", "unless", "with", "sedated", "please"}), frozenset({"for", "on"})
 _SEEING, _HIM = frozenset({"see", "seeing", "want", "have", "do", "doing"}), (["him"], ["her"], ["them"], ["you"])
 _WANTING, _NEEDING = frozenset({"want", "'d", "need", "'ll"}), frozenset({"needs", "must", "should", "better", "keep"})
 _TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"], ["wants", "doing"], ["wants", "done"], ["wants", "seeing"])
@@ -127,8 +127,8 @@ def _name_and_weeks(talk: Talk, sentence: list[Segment], names: set[int]) -> boo
 def _back_in(talk: Talk, segment: Segment, mention: Mention) -> bool:
     """ "Back in 4.": nothing else is counted in coming back."""
     number = mention.number
-    if number is None or mention.dropped or number.aughts is not None:
-        return False
+    if number is None or mention.dropped or number.aughts is not None or number.plural:
+        return False  # "put him back in threes" are sizes
     closes = _CLOSING.issuperset(talk.words[mention.end : mention.end + 1])
     back = closes and coming_back(talk, mention) and number.value <= _MOST_WEEKS
     return back and not segment.having("feet")

@@ -16,7 +16,7 @@ _THEN_IT_IS = Sayings(*(
     f"{then} {it}" for then in ("then", "after that", "after which", "at which point", "from then on", "that day")
     for it in ("it 's", "it is", "he 's in", "she 's in", "he 's back in", "she 's back in", "the", "new", "a new")
 ))  # fmt: skip
-_THEN = frozenset({"then", "after", "point", "day", "for", "sedated"})
+_THEN = frozenset({"then", "after", "point", "day", "for", "sedated", "sedation", "doped"})
 _NEAR = 3  # tokens from "for" or "then" to what will be done: "for his new front shoes"
 
 
@@ -95,6 +95,7 @@ def _right_behind(talk: Talk, end: int, behind: Draft) -> bool:
     between = [word for word in talk.tokens.lowers[end : behind.start] if word != "and"]
     lead, *rest = between[between[:1] == [","] :] or [""]
     fitted = behind.slot != "work" or behind.value == "new_shoe"
-    if between == [","] and behind.value == "sedated":  # "Duke in three, sedated."
-        return talk.words[behind.end : behind.end + 1] in ([], ["."])
+    if between in ([], [","], ["with"], [",", "with"]) and behind.value == "sedated":  # "Duke in three, sedated, please."
+        end = behind.end + (talk.words[behind.end : behind.end + 1] == [","])
+        return talk.words[end : end + 1] in ([], ["."], ["please"])
     return (lead == "for" or (lead == "then" and fitted)) and len(rest) <= _NEAR and not {",", "."} & set(rest)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import NAMES, Read, reads
 from tests.reading.telling import told
 
 BEFORE = "Tally. Corn in the left front. Buck, trimmed all four. "
@@ -133,3 +133,30 @@ NO_TURN_IN_A_CORRECTION = [
 @pytest.mark.parametrize(("text", "facts"), NO_TURN_IN_A_CORRECTION, ids=[case[0] for case in NO_TURN_IN_A_CORRECTION])
 def test_no_turn_in_a_correction(read: Read, text: str, facts: dict[str, list[str]]) -> None:
     assert {v.horse: told(v) for v in read(text, "Tally", "Buck")} == facts
+
+
+_IN_THREE, _RESET = "- next_visit_weeks 3 planned", "LF+RF+LH+RH work reset"
+_SEDATED = "- manner sedated planned"
+
+test_back_in_so_many_sedated = reads(
+    [
+        ("Reset. Back in three, sedated.", [_SEDATED, _IN_THREE, _RESET]),
+        ("Reset. Back in three and sedated, please.", [_SEDATED, _IN_THREE, _RESET]),
+        ("Reset. Back in three with sedation.", [_SEDATED, _IN_THREE, _RESET]),
+        ("Reset. See him in three, doped.", [_SEDATED, _IN_THREE, _RESET]),
+        ("Reset. Three weeks, with sedation.", [_SEDATED, _IN_THREE, _RESET]),
+        # of today, or no weeks
+        ("Reset, three weeks, sedated today.", ["- manner sedated", _IN_THREE, _RESET]),
+        ("Reset. Three weeks, he was sedated.", ["- manner sedated", _IN_THREE, _RESET]),
+        ("Reset, sedated. Back in three.", ["- manner sedated", _IN_THREE, _RESET]),
+        ("Reset all round. Put him back in threes.", ["LF+RF+LH+RH shoe_size 3", _RESET]),
+    ],
+    "Tally. {}",
+)
+
+
+@pytest.mark.parametrize("said", ["Back in three.", "See him in three.", "Due in three, weather permitting."])
+def test_weeks_without_the_word_are_placed(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally. Reset all round. {said}", *NAMES)
+    assert told(visit) == [_IN_THREE, _RESET]
+    assert not visit.flags
