@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from pipeline.reading.opening import of_whom_nothing
+from pipeline.reading.opening import may_be_beside, of_whom_nothing
 from pipeline.reading.roster_names import HorseTalk, NamedHorse
 from pipeline.reading.sounds import likeness
 from pipeline.reading.talk import Talk
@@ -35,6 +35,8 @@ def horse_flags(
         reason = _sounds_like(horse, roster, found.horses)
     if reason is None and _nothing_told(talk, horse, found):
         reason = f"Nothing is told of {horse.name} at its name; is what follows told of it, or of the horse before?"
+    if reason is None and any(found.horses[s.horse] is horse and may_be_beside(talk, s) for s in found.spans):
+        reason = f"{horse.name} is set beside the horse before; is what follows told of it, or of the horse before?"
     kind = _one_of_two(talk, horse, found) if reason is None else None
     if kind is not None:
         span = talk.tokens.span(*kind)

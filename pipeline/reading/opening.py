@@ -12,6 +12,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.on_another_day import on_another_day
 from pipeline.reading.roster_names import NameSpan
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.whose import COLOURS, KIN
@@ -151,11 +152,15 @@ _IN_TURN = frozenset(
 ) | {"shape"}
 _TELLS = frozenset({"'s", "is", "was", "had", "has", "stood", "looked", "lives", "wanted", "slept"})
 _SEEN = frozenset({"saw", "met"})
-_THEN = frozenset({"next", "last", "another"})
+_THEN = frozenset({"next", "last", "another", "other"})
 _DAYS = frozenset(
     {"week", "month", "time", "visit", "trip", "year", "day", "fortnight", "monday", "tuesday", "wednesday", "thursday"}
     | {"friday", "saturday", "sunday", "winter", "summer", "spring", "autumn", "fall", "season"}
 )
+_HAS_IT = Sayings(
+    *(f"{has} {it}" for has in ("has", "'s got", "has got") for it in ("one", "it", "them", "that", "the same")),
+    "'s the same", "is the same",
+)  # fmt: skip
 _HAD = frozenset({"had", "gets", "get", "was", "did", "through"})
 _HAD_IT = frozenset({"one", "same", "that", "it", "this", "similar"})
 _NEXT_SENTENCE = 6  # tokens of it that may tell what he got all the same: "I did him today"
@@ -201,7 +206,7 @@ def spoken_of(talk: Talk, span: NameSpan) -> bool:
 
 def leave_out_beside(talk: Talk, names: list[NameSpan]) -> None:
     """Drop what is only set beside a horse: "a corn, Buck had that last year"."""
-    for told in (m for s in names[1:] for m in set_beside(talk, s) or ()):
+    for told in (m for s in names[1:] for m in set_beside(talk, s) or seen_before(talk, s)):
         told.dropped = True
 
 
@@ -218,7 +223,8 @@ def in_passing(talk: Talk, span: NameSpan) -> bool:
     start = sentence_start(talk, span.start)
     end = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
     before, behind = talk.words[start : span.start], talk.words[span.end : end]
-    if set_beside(talk, span) is not None or _looked_in_on(talk, span, end) or before[-2:] == ["me", "of"]:
+    beside = set_beside(talk, span) is not None or bool(seen_before(talk, span))
+    if beside or _looked_in_on(talk, span, end) or before[-2:] == ["me", "of"]:
         return True
     said = talk.starting_in(start, end)
     if any("horse" in m.readings and m.start != span.start for m in said):
@@ -245,6 +251,22 @@ def set_beside(talk: Talk, span: NameSpan | Mention) -> list[Mention] | None:
         return None
     then = what or not _ONCE.isdisjoint(said) or any(m.readings.get("times") in ("history", "recent") for m in told)
     return [m for m in told if m.start < stop or "times" in m.readings] if then or _another_day(said) else None
+
+
+def seen_before(talk: Talk, span: NameSpan) -> list[Mention]:
+    """ "Buck has one on the near fore, I saw it last week": what is told of his, seen on another day."""
+    end = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
+    seen = _HAS_IT.at(talk.words, span.end) and _another_day(talk.words[span.end : end])
+    told = talk.starting_in(span.end, end) if seen else []
+    return [] if any(m.is_any(CLASS_SLOTS) for m in told) else told
+
+
+def may_be_beside(talk: Talk, span: NameSpan) -> bool:
+    """ "Corn, off fore. Buck has one too. Reset.": his name, where nothing was done yet to the one before him."""
+    here = talk.segment_at(span.start) if span.start and _HAS_IT.at(talk.words, span.end) else None
+    told = [d for s in talk.segments[: here.index] for d in s.kept if s.horse != span.horse] if here else []
+    last = {d.slot for d in told if d.segment.horse == told[-1].segment.horse}
+    return bool(last) and last.isdisjoint(("work", "next_visit_weeks", "shoe_type", "treatment", "pad"))
 
 
 def _looked_in_on(talk: Talk, span: NameSpan, end: int) -> bool:

@@ -1,0 +1,62 @@
+"""Another horse that is named because it has what this one has: seen on another day it is no visit, else asked about.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from pipeline.record import FlagKind, Visit
+from tests.reading.conftest import NAMES, Read
+from tests.reading.telling import told
+
+_CORN, _RESET = "RF finding corn", "LF+RF+LH+RH work reset"
+
+
+def _asked(visit: Visit) -> bool:
+    return any(flag.kind is FlagKind.HORSE and "set beside" in flag.reason for flag in visit.flags)
+
+
+@pytest.mark.parametrize(
+    "beside",
+    [
+        "Buck has one on the near fore, mind, I saw it last week.",
+        "Buck's got one too, same foot, I noticed it the other day.",
+        "Buck has the same, I found it last visit.",
+        "Buck was the same last time.",
+    ],
+)
+def test_seen_on_another_day(read: Read, beside: str) -> None:
+    (visit,) = read(f"Tally. Corn, off fore. {beside} Reset all round.", *NAMES)
+    assert (visit.horse, told(visit)) == ("Tally", [_RESET, _CORN])
+
+
+@pytest.mark.parametrize(
+    ("beside", "its"),
+    [
+        ("Buck has one on the near fore. Reset all round.", ["LF finding corn", _RESET]),
+        ("Buck's got one too. Reset all round.", [_RESET]),
+        ("Buck's the same. Reset all round.", [_RESET]),
+        ("Buck has the same trouble. Reset all round.", [_RESET]),
+    ],
+)
+def test_whose_turn_it_is_may_be_asked(read: Read, beside: str, its: list[str]) -> None:
+    tally, buck = read(f"Tally. Corn, off fore. {beside}", *NAMES)
+    assert (told(tally), told(buck)) == ([_CORN], its)
+    assert _asked(buck)
+    assert not _asked(tally)
+
+
+@pytest.mark.parametrize(
+    ("turned", "its"),
+    [
+        ("Buck has a corn in the near fore. Reset all round.", ["LF finding corn", _RESET]),
+        ("Buck's the same, reset all round.", [_RESET]),
+        ("Buck, same again.", [_RESET]),
+    ],
+)
+def test_turned_to_when_the_one_before_is_done(read: Read, turned: str, its: list[str]) -> None:
+    tally, buck = read(f"Tally. Reset all round. {turned}", *NAMES)
+    assert (told(tally), told(buck)) == ([_RESET], its)
+    assert not _asked(buck)
