@@ -18,9 +18,20 @@ _TO_GET = frozenset({"gets", "get", "goes", "go", "comes", "come"})
 _AGREE = frozenset({"agrees", "agree", "agreed", "okays", "approves", "allows", "recommends", "advises", "prefers"})
 _HAD_FIRST = frozenset({"had", "been", "got", "done", "finished", "learnt", "learned"})
 _WHEN, _NOT_DUE = frozenset({"when", "once"}), frozenset({"if", "unless", "whether", "work", "training"})
+_IS = frozenset({"'s", "is", "comes", "gets"})
 _COMING = frozenset({"due", "back", "again"})
 _BACK = frozenset({"back", "next"})  # "when I'm back he gets leather pads"
 _THAT_IS_WHEN = ["that", "'s", "when"]
+
+
+def mark_named(talk: Talk) -> None:
+    """ "When Tally's sound, new shoes": a condition, as "when he's sound" is; not "when Tally's done"."""
+    for name in talk.having("horse") if talk.says(_WHEN) else ():
+        behind = talk.words[name.end : name.end + 2]
+        if talk.words[name.start - 1] in _WHEN and behind[0] in _IS and _HAD_FIRST.isdisjoint(behind):
+            at = name.start - 1
+            talk.mentions.append(Mention(at, at + 1, (at,), {"plans": "condition"}))
+    talk.in_order()
 
 
 def _main_behind(talk: Talk, segment: Segment, cue: Mention, end: int) -> int:

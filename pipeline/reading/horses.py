@@ -29,6 +29,7 @@ from pipeline.vocabulary import CLASS_SLOTS
 _TO_THE_VET = 12  # tokens
 _IF = (["if"], ["and", "if"], ["but", "if"], ["unless"], ["should"])
 _IS = tuple(f"{this} {be}" for this in ("it", "this", "this one", "this here") for be in ("is", "'s", "was", "were"))
+_STATES = frozenset({"gaits", "findings", "resolutions"})
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
 _LEADS_TO = frozenset({"on", "about", "for", "with", "of", "to"})
 _VET_LEADS = _LEADS_TO | {"check", "get", "take", "send"}
@@ -159,7 +160,7 @@ class HorseFinder(HorsesTogether):
                     segment.horse, lent = span.horse, span  # "Buck's off, lame, doing him next week."
                 elif self._for_horse(segment, span):
                     segment.horse = span.horse
-                    if self._talk.words[segment.start : span.start] in _IF and self._vet_behind(span):
+                    if self._hangs_on(segment, span) or self._vet_behind(segment, span):
                         lent = span  # "if Buck gets worse, get the vet"
                     owner = span.horse if self._feet_of(segment, span) else owner
                     if owner == span.horse and self._turns_back(segment, span, current):
@@ -169,8 +170,14 @@ class HorseFinder(HorsesTogether):
         name_unnamed_head(self._talk, self.found)
         self._share()
 
-    def _vet_behind(self, span: NameSpan) -> bool:
-        return not VETS.isdisjoint(self._talk.words[span.end : span.end + _TO_THE_VET])
+    def _hangs_on(self, segment: Segment, span: NameSpan) -> bool:
+        """ "New shoes when Buck's sound", "if Buck's sound, …": what hangs on how a horse is, is that horse's."""
+        led = any(m.end == span.start for m in segment.having("plans", "condition"))
+        return led and any(m.start >= span.end and m.is_any(_STATES) for m in segment.mentions)
+
+    def _vet_behind(self, segment: Segment, span: NameSpan) -> bool:
+        asked = self._talk.words[segment.start : span.start] in _IF
+        return asked and not VETS.isdisjoint(self._talk.words[span.end : span.end + _TO_THE_VET])
 
     def _share(self) -> None:
         """Note which segments are told of several horses."""
@@ -276,7 +283,7 @@ class HorseFinder(HorsesTogether):
         """ "Eight weeks for Pepper": the segment is Pepper's although somebody else is in hand."""
         if self._feet_of(segment, span):
             return True  # "no mud fever on Gwen's hinds"
-        if self._talk.words[segment.start : span.start] in _IF:
+        if self._talk.words[segment.start : span.start] in _IF or self._hangs_on(segment, span):
             return True  # "if Gwen gets sore on that, I'll poultice it"
         if segment.having("units"):
             return True

@@ -20,6 +20,7 @@ from pipeline.reading.clipped import (
     complete_told,
 )
 from pipeline.reading.collector import collector_at_rest
+from pipeline.reading.conditions import mark_named
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.crossed import uncross
 from pipeline.reading.cut_out import draft_cut_out
@@ -162,13 +163,7 @@ class Reader:
         chosen = {m.start for m in mentions if "horse" in m.readings}
         exact = [e for e in exact if e[0] in chosen]
         talk = Talk(tokens, list(tokens.words), mentions, self._roles_in(tokens.words, mentions))
-        soften_stops(talk)
-        mend_broken_off(talk)
-        part_turns(talk)
-        part_horses(talk, roster)
-        name_white_line(talk)
-        mark_seams(talk)
-        join_headings(talk)
+        _mark_stops(talk, roster)
         _mark_feet(talk)
         complete_clipped(talk, finder.meaning)
         complete_headed(talk, finder.meaning)
@@ -211,6 +206,18 @@ def _assert(talk: Talk) -> None:
     assert_all(talk, groups)
     inherit_status(copies)
     treat_what_is_there(talk)
+
+
+def _mark_stops(talk: Talk, roster: Sequence[RosterHorse]) -> None:
+    """Where one statement ends and the next begins."""
+    soften_stops(talk)
+    mend_broken_off(talk)
+    part_turns(talk)
+    part_horses(talk, roster)
+    name_white_line(talk)
+    mark_named(talk)
+    mark_seams(talk)
+    join_headings(talk)
 
 
 def _mark_feet(talk: Talk) -> None:

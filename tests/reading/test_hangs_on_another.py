@@ -1,0 +1,50 @@
+"""A plan that hangs on how another horse is, told in this one's part, is that horse's, and nothing of it was done.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import NAMES, Read
+from tests.reading.telling import told
+
+_RESET, _SIX, _NEW = "LF+RF+LH+RH work reset", "- next_visit_weeks 6 planned", "LF+RF work new_shoe planned"
+
+
+def _by_horse(read: Read, said: str) -> dict[str, list[str]]:
+    visits = read(f"Buck. Reset all round. {said} Six weeks.", *NAMES)
+    return {str(v.horse): told(v) for v in visits}
+
+
+@pytest.mark.parametrize(
+    "plan",
+    [
+        "When Tally's sound, new shoes in front.",
+        "Once Tally's sound again, new shoes in front.",
+        "New shoes in front when Tally's sound.",
+        "When Tally comes sound she gets new shoes in front.",
+        "As soon as Tally's come right, new shoes in front.",
+        "If Tally's sound, new shoes in front.",
+    ],
+)
+def test_the_plan_of_another(read: Read, plan: str) -> None:
+    assert _by_horse(read, plan) == {"Buck": [_SIX, _RESET], "Tally": [_NEW]}
+
+
+@pytest.mark.parametrize(
+    ("said", "its"),
+    [
+        ("When he's sound, new shoes in front.", [_SIX, _NEW, _RESET]),
+        ("When Tally's home, ring me.", [_SIX, _RESET]),
+        ("Quiet.", ["- manner quiet", _SIX, _RESET]),
+    ],
+)
+def test_his_own(read: Read, said: str, its: list[str]) -> None:
+    assert _by_horse(read, said) == {"Buck": its}
+
+
+def test_done_when_another_was(read: Read) -> None:
+    (buck,) = read("Buck. When Tally was done, new shoes in front.", *NAMES)
+    assert told(buck) == ["LF+RF work new_shoe"]
