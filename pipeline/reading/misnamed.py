@@ -67,7 +67,8 @@ _I_HAVE = frozenset({"i", "we", "'ve", "'d", "had", "have", "was"})
 _ANOTHER_DAY = frozenset({"last", "before", "yesterday", "previous", "earlier", "once", "first", "mistake", "wrongly"})
 _DAY_WITHIN = 5
 _WEEKS = frozenset({"week", "weeks", "month", "months"})
-_SHE_IS = frozenset({"she", "he", "it", "'s", "is", "takes", "make", "this", "one", "a", "an", "the", "size"})
+_CLOSED: tuple[list[str], ...] = ([], ["."], ["for"], ["week"], ["weeks"])
+_SHE_IS = frozenset({"on", "she", "he", "it", "'s", "is", "takes", "make", "this", "one", "a", "an", "the", "size"})
 _THAT_IS = [
     *(["that", verb, *of] for of in ([], ["for"]) for verb in ("'s", "is", "was")),
     *(["i", am, "thinking", "of"] for am in ("'m", "am", "was")), ["that", "'s", "what", "i", "told"],
@@ -239,14 +240,21 @@ def another_horses_number(talk: Talk) -> None:
 def _another_number_behind(talk: Talk, cue: int, name: Mention) -> bool:
     """ "Size three, no, that was Duke yesterday, she's a two": the last thing told and what is in its place count."""
     start, stop = sentence_start(talk, cue), sentence_end(talk, name.end)
+    at = stop + 1 + 2 * (talk.words[stop + 2 : stop + 3] == ["'s"])  # "… that was Duke. She's six.", "… Six for her."
+    six = talk.mention_starting(at) if stop == name.end and not _WEEKS.isdisjoint(talk.words[start:cue]) else None
+    joined = six is not None and six.number is not None and talk.words[six.end : six.end + 1] in _CLOSED
+    stop = sentence_end(talk, at) if joined else stop
     told = [kind for m in talk.mentions if start <= m.start < cue and (kind := kind_of(m)) not in (None, "feet")]
     others = [m for m in talk.having("horse") if start <= m.start < stop and m is not name]
     dealt = len(others) > 1 or any(m.start > cue or m.get("horse") == name.get("horse") for m in others)
     booked = dealt and not _WEEKS.isdisjoint(talk.words[start:cue])  # dealt out to the horses elsewhere
-    comma = next((i for i in range(name.end, stop) if talk.words[i] == ","), stop)
+    comma = name.end if joined else next((i for i in range(name.end, stop) if talk.words[i] == ","), stop)
     behind = [m for m in talk.mentions if name.end <= m.start < stop and kind_of(m)]
     led = comma < stop and bool(behind) and _SHE_IS.issuperset(talk.words[comma + 1 : behind[0].start])
-    return told[-1:] == ["number"] and led and not booked and behind[0].number is not None and behind[0].start > comma
+    right = told[-1:] == ["number"] and led and not booked and behind[0].number is not None and behind[0].start > comma
+    if right and joined:
+        talk.words[comma] = ","
+    return right
 
 
 def _strike(start: int, meant: Mention) -> Strike:

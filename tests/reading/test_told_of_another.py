@@ -176,6 +176,29 @@ def test_told_of_another(read: Read, text: str, visits: dict[str, list[str]]) ->
     assert {str(v.horse): told(v) for v in read(text, "Tally", "Buck", "Sable")} == visits
 
 
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Eight weeks. No, that was Buck. Six.",
+        "Eight weeks. No, that's Buck. Six weeks.",
+        "Eight weeks. Sorry, that was Buck. She's six.",
+        "Eight weeks. Wait, no, I'm thinking of Buck. Six for her.",
+        "Eight weeks. No, I'm thinking of Buck, six for her.",
+        "Eight weeks, no, that's Buck, she's on six.",
+        "Eight weeks. No, six.",
+    ],
+)
+def test_weeks_of_another_put_right(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally. Reset in front. {said}", "Tally", "Buck")
+    assert told(visit) == ["- next_visit_weeks 6 planned", "LF+RF work reset"]
+
+
+@pytest.mark.parametrize("said", ["Six weeks. No, that was Buck.", "Six weeks. No, that was Buck. Tally was grand."])
+def test_weeks_of_another_alone(read: Read, said: str) -> None:
+    facts = {v.horse: told(v) for v in read(f"Tally. Reset in front. {said}", "Tally", "Buck")}
+    assert facts == {"Tally": ["LF+RF work reset"], "Buck": ["- next_visit_weeks 6 planned"]}
+
+
 HAD_IT = [
     ("No thrush in any of the four. Buck had it in the left front last visit and that's gone.", "absent", "resolved"),
     ("Thrush in all four. Buck had it in the left front last visit and that's gone.", "", "resolved"),
