@@ -13,6 +13,7 @@ ANY_SIGN = Sayings(
 )  # fmt: skip
 _WHOSE = (["the"], ["her"], ["his"], ["their"], ["that"], ["this"])
 _CLOSING = frozenset({"if", "once", "when", "as", "assuming", "provided", "subject", "depending", "unless"})
+_COUNTED = frozenset({"shoe_size", "nail_size", "nails", "wedge"})
 _BARE = frozenset({"he", "she", "gets", "goes", "any"})
 _TO_GET = frozenset({"gets", "get", "goes", "go", "comes", "come"})
 _AGREE = frozenset({"agrees", "agree", "agreed", "okays", "approves", "allows", "recommends", "advises", "prefers"})
@@ -155,12 +156,20 @@ def _bids(talk: Talk, sentence: list[Segment], at: int) -> bool:
 
 
 def closed_by(talk: Talk, sentence: list[Segment], position: int, conditions: list[tuple[int, int]]) -> bool:
-    """ "Leather pads on the fronts, if the owner agrees.": what is put on hangs on a condition that closes all."""
-    segment, end = sentence[position], sentence[-1].end
-    behind = sentence[position + 1] if position + 1 < len(sentence) else None
-    if behind is None or not behind.joined_by(",") or talk.words[behind.start] not in _CLOSING:
-        return False
-    if (behind.start, end) not in conditions or segment.past or segment.present or segment.having("times", "today"):
+    """ "Leather pads on the fronts, if the owner agrees.": what is put on hangs on a condition that closes all.
+
+    So does a list of nothing else: "egg bars, size two, when we can find some".
+    """
+    closing = [s for s in sentence if (s.start, sentence[-1].end) in conditions and s.joined_by(",")]
+    at = sentence.index(closing[0]) if closing and talk.words[closing[0].start] in _CLOSING else 0
+    apart = position + 1 == at and _COUNTED.isdisjoint(d.slot for d in sentence[position].drafts)
+    listed = sentence[position if apart else 0 : at]
+    named = any(d.slot not in _COUNTED for s in listed for d in s.drafts)  # not "two in front, if I'm not wrong"
+    return position < at and named and all(_to_put_on(s) for s in listed)
+
+
+def _to_put_on(segment: Segment) -> bool:
+    if segment.past or segment.present or segment.having("times", "today"):
         return False
     return all(d.slot in PLANNABLE - ALWAYS_PLANNED - {"work"} for d in segment.drafts)
 

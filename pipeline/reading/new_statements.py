@@ -16,7 +16,7 @@ _TOLD_OF_A_FOOT = TOLD - _ANSWERS
 _FOUND = frozenset({"findings", "tester_responses", "pulses", "gaits", "manners", "measures"})
 _HEADS = frozenset({"tester_heads", "pulse_heads", "nail_line_heads"})
 _FELT = frozenset({"findings", "pulse_heads", "tester_heads", "tester_responses", "vet"})
-_HANGING = frozenset({"if", "once", "when", "assuming", "provided", "subject", "depending", "unless"})
+_HANGING = frozenset({"as", "if", "once", "when", "assuming", "provided", "subject", "depending", "unless"})
 _BODY = frozenset({"body_condition", "cresty_neck"})
 _LENGTHS = frozenset({"toe_angle", "heel_angle", "toe_length", "heel_height", "sole_depth", "hoof_width"})
 _PERSONS = frozenset({"he", "she", "i", "we", "there"})
@@ -260,7 +260,13 @@ def _hangs_on_it(seam: Seam) -> bool:
     """Whether the condition closes what only names things to put on, with no clause of its own behind it."""
     near, behind = seam.near, seam.behind
     told = near.classes & TOLD
-    if behind.words[0] not in _HANGING or behind.has(TOLD) or not told or not told <= _SETUP or near.verb():
+    if (
+        behind.words[0] not in _HANGING
+        or behind.has(TOLD)
+        or not told
+        or not told <= _SETUP | {"number"}
+        or near.verb()
+    ):
         return False
     closes = behind.closes() and not {("plans", "before"), ("plans", "main")} & behind.cues
     return closes and behind.roles.count("subject") <= 1

@@ -43,7 +43,8 @@ _MOVING = frozenset(
     {"coming", "comes", "going", "goes", "bringing", "moving", "cutting", "dropping", "putting", "pulling"}
 )
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
-_CLOSING, _OF_HIM = frozenset({",", ".", "and", "or", "if", "unless", "with", "sedated", "please"}), frozenset({"for", "on"})
+_CLOSING = frozenset({",", ".", "and", "or", "if", "unless", "with", "sedated", "please"})
+_OF_HIM = frozenset({"for", "on"})
 _SEEING, _HIM = frozenset({"see", "seeing", "want", "have", "do", "doing"}), (["him"], ["her"], ["them"], ["you"])
 _WANTING, _NEEDING = frozenset({"want", "'d", "need", "'ll"}), frozenset({"needs", "must", "should", "better", "keep"})
 _TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"], ["wants", "doing"], ["wants", "done"], ["wants", "seeing"])

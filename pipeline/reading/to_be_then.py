@@ -95,7 +95,7 @@ def _right_behind(talk: Talk, end: int, behind: Draft) -> bool:
     between = [word for word in talk.tokens.lowers[end : behind.start] if word != "and"]
     lead, *rest = between[between[:1] == [","] :] or [""]
     fitted = behind.slot != "work" or behind.value == "new_shoe"
-    if between in ([], [","], ["with"], [",", "with"]) and behind.value == "sedated":  # "Duke in three, sedated, please."
-        end = behind.end + (talk.words[behind.end : behind.end + 1] == [","])
+    if between in ([], [","], ["with"], [",", "with"]) and behind.value == "sedated":
+        end = behind.end + (talk.words[behind.end : behind.end + 1] == [","])  # "Duke in three, sedated, please."
         return talk.words[end : end + 1] in ([], ["."], ["please"])
     return (lead == "for" or (lead == "then" and fitted)) and len(rest) <= _NEAR and not {",", "."} & set(rest)

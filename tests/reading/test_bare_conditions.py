@@ -190,3 +190,31 @@ test_when_it_can_be_had = reads(
     ],
     "Tally. Reset in front. {}",
 )  # fmt: skip
+
+
+test_what_closes_a_list = reads(
+    [
+        (
+            "Egg bars in front, size two, when we can find some.",
+            ["LF+RF shoe_size 2 planned", "LF+RF shoe_type egg_bar planned"],
+        ),
+        (
+            "Heart bars, off fore, size one, as soon as I can get some.",
+            ["RF shoe_size 1 planned", "RF shoe_type heart_bar planned"],
+        ),
+        (
+            "Leather pads and egg bars in front, when they arrive.",
+            ["LF+RF pad leather planned", "LF+RF shoe_type egg_bar planned"],
+        ),
+        (
+            "Egg bars in front, size two, if the vet agrees.",
+            ["LF+RF shoe_size 2 planned", "LF+RF shoe_type egg_bar planned"],
+        ),
+        # done all the same
+        ("New shoes in front, size two, if he keeps them on.", ["LF+RF shoe_size 2", "LF+RF work new_shoe"]),
+        ("Rim shoes in front, size two, if I'm not wrong.", ["LF+RF shoe_size 2", "LF+RF shoe_type rim"]),
+        ("Egg bars in front, size two, as I said.", ["LF+RF shoe_size 2", "LF+RF shoe_type egg_bar"]),
+        ("Size two in front, six nails, when I got it level.", ["LF+RF nails 6", "LF+RF shoe_size 2"]),
+    ],
+    "Tally. {}",
+)
