@@ -67,6 +67,7 @@ _I_HAVE = frozenset({"i", "we", "'ve", "'d", "had", "have", "was"})
 _ANOTHER_DAY = frozenset({"last", "before", "yesterday", "previous", "earlier", "once", "first", "mistake", "wrongly"})
 _DAY_WITHIN = 5
 _WEEKS = frozenset({"week", "weeks", "month", "months"})
+_SAME_AS = ["same", "as"]
 _CLOSED: tuple[list[str], ...] = ([], ["."], ["for"], ["week"], ["weeks"])
 _SHE_IS = frozenset({"on", "she", "he", "it", "'s", "is", "takes", "make", "this", "one", "a", "an", "the", "size"})
 _THAT_IS = [
@@ -217,7 +218,10 @@ def without_animals(talk: Talk) -> None:
 
 def another_horses_number(talk: Talk) -> None:
     """ "Size one, sorry, that's Twister's, Cotton's a double aught": the number just said was another horse's."""
-    for name in talk.having("horse"):
+    names = talk.having("horse")
+    for name in names:
+        if talk.words[name.start - 2 : name.start] == _SAME_AS and _alone(names, name):
+            talk.putting_right.add(name.start)  # "seven weeks, same as Tally": not hers, who is told of nowhere else
         form = next((f for f in _THAT_IS if talk.words[name.start - len(f) : name.start] == f), [])
         begin = name.start - len(form)
         owned = talk.words[name.end : name.end + 2] in (["'s", ","], ["'s", "."], ["'", ","], ["'", "."])
@@ -235,6 +239,10 @@ def another_horses_number(talk: Talk) -> None:
         name.dropped = number.dropped = True
         for cue in [m for m in talk.mentions if at <= m.start < name.start]:
             cue.dropped = True
+
+
+def _alone(names: list[Mention], name: Mention) -> bool:
+    return [m.get("horse") for m in names].count(name.get("horse")) == 1
 
 
 def _another_number_behind(talk: Talk, cue: int, name: Mention) -> bool:

@@ -48,3 +48,14 @@ def test_his_own(read: Read, said: str, its: list[str]) -> None:
 def test_done_when_another_was(read: Read) -> None:
     (buck,) = read("Buck. When Tally was done, new shoes in front.", *NAMES)
     assert told(buck) == ["LF+RF work new_shoe"]
+
+
+def test_as_another_that_is_not_here(read: Read) -> None:
+    """Who is named only for her weeks is no visit; who is told of elsewhere has them too."""
+    for said in ("Seven weeks, same as Tally.", "Same as Tally, seven weeks.", "Seven weeks, the same as Tally's on."):
+        (buck,) = read(f"Buck. Reset all round. {said}", *NAMES)
+        assert told(buck) == ["- next_visit_weeks 7 planned", _RESET]
+    both = read("Tally. Reset all round. Buck. Reset all round. Seven weeks, same as Tally.", *NAMES)
+    assert [told(v) for v in both] == [["- next_visit_weeks 7 planned", _RESET]] * 2
+    both = read("Tally. Reset all round. Then Buck, same as Tally.", *NAMES)
+    assert [told(v) for v in both] == [[_RESET]] * 2
