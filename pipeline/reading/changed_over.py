@@ -43,6 +43,7 @@ _DEGREES = (("wedge", "pad"), ("pad", "wedge"))
 _HAD_HAD = frozenset({("'d", "had"), ("had", "had"), ("'d", "been"), ("had", "been"), ("'d", "worn")})
 _THOSE, _IS_OUT = frozenset({"those", "them", "these"}), frozenset({"'s", "is", "came", "come", "'re", "are"})
 _NEAR = 5
+_CHANGED = "changed for something else"
 _WHEN_CAME = Sayings(*(f"when {he} {came}" for he in ("he", "she", "i") for came in ("came", "arrived", "got here")))
 _TAKEN_OUT = frozenset({("took", "out"), ("took", "off"), ("pulled", "out"), ("whipped", "out")})
 
@@ -71,10 +72,11 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
             bare = LEFT_BARE in draft.rules and coming and "came" in talk.words[segment.start : draft.start]
             if bare and _sent_home(talk, sentence, draft):
                 draft.drop("as it came")
-            then = past and draft.slot in _THEN_AND_NOW and _then(talk, sentence, position, draft)
+            then = past and draft.slot in _THEN_AND_NOW
+            then = then and (_as_it_was(talk, draft) or _then(talk, sentence, position, draft))
             if off or then:
                 draft.status = Status.HISTORY
-                draft.note("changed for something else")
+                draft.note(_CHANGED)
         for draft in [d for d in segment.drafts if d.status is Status.PLANNED and d.slot in _COME_OFF]:
             if _exchanged(talk, sentence, draft):
                 draft.drop("to be changed for something else")  # "I'll change the mesh pads to full pads"
@@ -86,6 +88,14 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
         degrees = (first.slot, second.slot) in _DEGREES and second.start - first.end <= 1
         if degrees and Status.HISTORY in (first.status, second.status):
             first.status = second.status = Status.HISTORY
+
+
+def _as_it_was(talk: Talk, draft: Draft) -> bool:
+    """ "He came out of egg bars, size two they were": told of what came off."""
+    segment = draft.segment
+    before = talk.segments[segment.index - 1].drafts if segment.index else []
+    was = talk.words[segment.end - 2 : segment.end] in (["they", "were"], ["it", "was"])
+    return was and any(_CHANGED in d.rules for d in before)
 
 
 def _worn_out(talk: Talk, segment: Segment) -> None:
@@ -102,7 +112,7 @@ def _worn_out(talk: Talk, segment: Segment) -> None:
         draft.feet = kind.feet
     if set(olds[0].feet or ()) & set(kind.feet or ()):
         olds[0].status = Status.HISTORY
-        olds[0].note("changed for something else")
+        olds[0].note(_CHANGED)
 
 
 def _came_off(talk: Talk, draft: Draft) -> bool:

@@ -258,3 +258,24 @@ test_what_it_wore_when_it_came = reads(
     ],
     "Tally. {}",
 )
+
+
+test_as_it_was_until_today = reads(
+    [
+        (
+            "He came out of wedges, three degrees they were, and I've him flat now.",
+            ["- pad wedge history", "- wedge 3 history"],
+        ),
+        (
+            "He came out of egg bars, size two they were, plain shoes on now in front.",
+            ["- shoe_type egg_bar history", "LF+RF shoe_size 2 history", "LF+RF shoe_type plain"],
+        ),
+        (
+            "Near fore came out of its bar shoe, size one it was, plain on it now.",
+            ["LF shoe_size 1 history", "LF shoe_type bar history", "LF shoe_type plain"],
+        ),
+        ("Wedges in front, three degrees they are.", ["LF+RF pad wedge", "LF+RF wedge 3"]),
+        ("Egg bars on the fronts, size two they were.", ["LF+RF shoe_size 2", "LF+RF shoe_type egg_bar"]),
+    ],
+    "Tally. {}",
+)
