@@ -16,6 +16,7 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 _KINDS = {name: rank for rank, name in enumerate((*CLASS_SLOTS, "zones", "severities"))}
 _NEAR = 4
+_IN_A_LIST = frozenset({",", "and", "in", "on", "the", "his", "her"})
 _PART_REACH = 9  # tokens from a repair cue to the count and the foot that it is of
 _SURELY = frozenset(
     {"a", "an", "definitely", "definite", "clearly", "just", "plain", "really", "certainly", "for", "sure"}
@@ -381,3 +382,12 @@ def counted_on_a_part(talk: Talk, run: list[Mention]) -> bool:
 def _told_of_each(talk: Talk, old: Mention, stop: int) -> bool:
     words = talk.words[old.start : stop]
     return bool(_TOLD_OF_EACH & set(words)) or any(words[i : i + 2] in _A_FOOT for i in range(len(words)))
+
+
+def only_that(talk: Talk, feet: list[Mention]) -> None:
+    """ "Seedy toe in the left fore and the right fore, no, just the right": the others of the list go."""
+    for first, second in zip(feet[::-1], feet[-2::-1], strict=False):
+        single = first.readings["feet"] in FEET and second.readings["feet"] in FEET
+        if not (single and _IN_A_LIST.issuperset(talk.words[second.end : first.start])):
+            return
+        second.dropped = True

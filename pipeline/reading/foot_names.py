@@ -177,6 +177,10 @@ def _is_four(talk: Talk, mention: Mention) -> bool:
     return counted is None or not counted.is_any(("units", "measures", "totals", "feet"))
 
 
+_ANSWERS = ("tester_responses", "pulses", "severities", "shoe_states")
+_FINE = frozenset({"new", "clean", "clear", "fine", "grand", "good"})
+
+
 def join_feet(talk: Talk) -> None:
     """ "Left front and right hind" is one group, unless the second foot starts a statement of its own."""
     for listed in foot_lists(talk):
@@ -201,6 +205,8 @@ def join_feet(talk: Talk) -> None:
         leading = not _told_before(talk, first)
         if not leading and (after in (_VERBS | {"i", "we"}) or _done_otherwise(talk, second)):
             continue
+        if not leading and _answered_behind(talk, first, second):
+            continue
         _join(talk, first, second)
 
 
@@ -213,6 +219,20 @@ def _done_otherwise(talk: Talk, second: Mention) -> bool:
         if talk.words[at] not in _MERELY:
             return False
     return False
+
+
+def _answered_behind(talk: Talk, first: Mention, second: Mention) -> bool:
+    """ "Testers positive left front and right front negative": one before its foot, the other behind its own."""
+    told = talk.mention_starting(second.end)
+    stop = told.end if told is not None else second.end + 1
+    if talk.words[stop : stop + 1] not in ([], ["."], [","], ["but"]):
+        return False
+    if talk.words[second.end] in _FINE:
+        return True
+    before = _clause_before(talk, first)
+    if told is not None and told.number is not None:
+        return any(m.number is not None for m in before)
+    return told is not None and any(told.get(name) and m.get(name) for m in before for name in _ANSWERS)
 
 
 def _either_of(talk: Talk) -> None:
@@ -230,10 +250,14 @@ def _told_before(talk: Talk, foot: Mention) -> bool:
 
     Whether a word of the trade stands before the first foot in its clause, so that the second opens another.
     """
+    return any(m.is_any(CLASS_SLOTS) or m.number for m in _clause_before(talk, foot))
+
+
+def _clause_before(talk: Talk, foot: Mention) -> list[Mention]:
     start = foot.start
     while start and talk.words[start - 1] not in (",", *SENTENCE_ENDS):
         start -= 1
-    return any(m.is_any(CLASS_SLOTS) or m.number for m in talk.mentions if start <= m.start < foot.start)
+    return [m for m in talk.mentions if start <= m.start < foot.start]
 
 
 def _join(talk: Talk, first: Mention, second: Mention) -> None:

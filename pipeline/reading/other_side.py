@@ -11,8 +11,9 @@ ENDS = {"front": "F", "fore": "F", "hind": "H", "back": "H", "rear": "H"}
 _ONE_FOOT = ("LF", "RF", "LH", "RH")
 _PAIRS = ("fronts", "hinds")
 _NOT = frozenset({"not"})
-_LIGHT = frozenset({",", ".", "the", "it", "'s", "is", "was", "on", "in", "that", "be", "should"})
+_LIGHT = frozenset({",", ".", "the", "it", "'s", "is", "was", "on", "in", "that", "be", "should", "just", "only"})
 _BEHIND = (",", ".", "?", "one", "foot", "side", "and", "")
+_ALONE = frozenset({"just", "only"})
 _REACH = 6  # tokens from the cue to the side
 
 
@@ -33,9 +34,13 @@ def _complete(talk: Talk, cue: Mention, at: int) -> None:
     """The foot before the cue lends its end, where nothing but a side is said: "sorry, front" its side."""
     behind = talk.words[at + 1] if at + 1 < len(talk.words) else ""
     before = [m for m in talk.having("feet") if m.end <= cue.start]
-    if behind not in _BEHIND or not before or before[-1].readings["feet"] not in _ONE_FOOT:
+    last = before[-1].readings["feet"] if before else ""
+    if last in _PAIRS and talk.words[at] in SIDES and not _ALONE.isdisjoint(talk.words[cue.end : at]):
+        last = f"*{last[0].upper()}"  # "thrush in both hinds, no, just the left"
+    elif last not in _ONE_FOOT:
         return
-    last = before[-1].readings["feet"]
+    if behind not in _BEHIND:
+        return
     foot = SIDES.get(talk.words[at], last[0]) + ENDS.get(talk.words[at], last[1])
     own = next((m for m in talk.mentions if m.start <= at < m.end and m.get("feet")), None)
     if own is not None:

@@ -18,6 +18,7 @@ from pipeline.reading.exchanges import (
     grades,
     kind_of,
     left_after_all,
+    only_that,
     said_again,
     same_count,
     sentence_end,
@@ -40,13 +41,12 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 _WORN = frozenset({"are", "is", "'s", "take", "takes", "get", "have", "has"})
 _GROUPED = frozenset({"all", "fronts", "hinds", "other_three", "those_three"})
-_REPAIR_REACH, _PAIR = 24, 2
+_REPAIR_REACH, _PAIR, _TOGETHER = 24, 2, 3  # the last: tokens within which a second thing is taken back with the first
 _SO_HAS = frozenset({("so", "does"), ("so", "has"), ("so", "is"), ("so", "do"), ("so", "did"), ("so", "was")})
 _CUES = ("repair", "strike", "other_horse")
 _IN_THE_MIND = frozenset({"thinking", "thought", "mind", "head", "brain"})
 _LEAD_IN = 4  # tokens of ", I had the" before "wrong horse", and of "… in my head" behind it
 _BEFORE_ASSESSED = frozenset({"let", "'s", "us", "we", "'ll", "i", "say", ",", "uh", "um", "er", "well", "oh"})
-_TOGETHER = 3  # tokens within which a second thing is taken back together with the first
 _SURELY = frozenset({"definitely", "certainly", "surely", "clearly", "defo"})
 
 
@@ -218,9 +218,8 @@ def _about(talk: Talk, cue: Mention) -> str | None:
                 return slot
     words = talk.words[cue.end : cue.end + 6]
     nouns = {
-        "pads": "pad", "pad": "pad", "wedge": "pad", "wedges": "pad", "shoes": "work", "shoe": "work",
-        "nails": "nails", "clips": "clips", "size": "shoe_size", "packing": "packing", "testers": "tester",
-        "pulse": "pulse",
+        "pads": "pad", "pad": "pad", "wedge": "pad", "wedges": "pad", "shoes": "work", "shoe": "work", "nails": "nails",
+        "clips": "clips", "size": "shoe_size", "packing": "packing", "testers": "tester", "pulse": "pulse",
     }  # fmt: skip
     return next((nouns[w] for w in words if w in nouns), None)
 
@@ -254,6 +253,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         old = same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)
         if (old is None and first_old is None) or (old and _of_the_two(talk, olds, old, new, kind)):
             return old is not None
+        only_that(talk, olds if only else [])
         if old is not None and said_again(old, new, kind):
             stop = new.end if confirmed(talk, new) else _segment_end(talk, new.end + 1)
             continue

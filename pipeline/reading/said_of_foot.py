@@ -19,7 +19,7 @@ _VERBS = (
 )  # fmt: skip
 _IT = (" that was", " it was", " that", " it", " was", "")
 # Behind these the right foot may stand alone: "did I say left? Right".
-_BARELY = ("did i say", "scratch", "forget")
+_BARELY = ("did i say", "when i say", "keep saying", "scratch", "forget")
 _I_SAID = Sayings(*(f"i {verb}{it}" for verb in _VERBS for it in _IT), *_BARELY)
 _SHOULD_BE = Sayings(
     "should have said", "should 've said", "that should have been", "that should 've been", "all that was the",
@@ -34,6 +34,12 @@ _MEANT = Sayings(
     "it 's", "it was", "it is", "that 's", "i meant", "i mean", "should be", "should have been", "should 've been",
     "make that", "it should be", "that should be", "meant to be", "is", "it 's actually", "it 's really", "make it",
 )  # fmt: skip
+_MEANT_BEHIND = Sayings(
+    "i meant", "i mean", "i should say", "i should have said", "i was holding", "i had in my hand", "i had hold of",
+)  # fmt: skip
+_SURE = frozenset({"no", "nah", "sorry", "actually", "lie", "oops"})
+_BEING = frozenset({"'s", "was", "is"})
+_FAR = 3  # stops back
 _ONE = frozenset({"foot", "one", "side", "leg"})
 _THE = frozenset({"the", "his", "her", "in", "on", "as"})
 _FOR = frozenset({"for", "on", "with", "about", "has", "had"})
@@ -66,11 +72,17 @@ def foot_said_before(talk: Talk) -> None:
     for at, form in talk.turns(_ASKED):
         if at and talk.words[at - 1] in (",", "and", "wait", *SENTENCE_ENDS):
             _asked(talk, at, at + len(form))
+    if talk.says(_SURE) or talk.tells(_MEANT_BEHIND):
+        for start in [i + 1 for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]:
+            _late(talk, start)
 
 
 def _foot_at(talk: Talk, at: int) -> _Foot | None:
     while at < len(talk.words) and talk.words[at] in _THE:
         at += 1
+    named = talk.mention_starting(at)
+    if named is not None and named.get("feet") in FEET:
+        return _Foot(named.readings["feet"][0], named.readings["feet"][1], named.end)
     if at >= len(talk.words) or talk.words[at] not in SIDES:
         return None
     behind = talk.words[at + 1] if at + 1 < len(talk.words) else ""
@@ -144,6 +156,28 @@ def _should_be(talk: Talk, cue: int, at: int) -> None:
         _drop(talk, cue, right.stop)
 
 
+def _late(talk: Talk, start: int) -> None:
+    """ "Corn in the near fore. Dug it out. No, it was the off I had in my hand.", "that's the off fore I meant"."""
+    at = start
+    while at < len(talk.words) and talk.words[at] in _PAUSES | _LIE | _SURE:
+        at += 1
+    right = _foot_at(talk, at)
+    if right is None:
+        return
+    said = talk.words[start:at]
+    meant = _MEANT_BEHIND.at(talk.words, right.stop)
+    stop = right.stop + len(meant)
+    led = not _BEING.isdisjoint(said)
+    closed = talk.words[stop : stop + 1] in ([], ["."]) or (led and talk.words[stop : stop + 2] == [",", "the"])
+    for old in _last_foot(talk, start, _FAR) if closed and talk.words[start - 1] != "?" else ():
+        near = not SENTENCE_ENDS & set(talk.words[old.end : start - 1])  # left to the repairs
+        foot = right.side + (right.end or old.readings["feet"][1])
+        alike = led or MIRRORED[foot] == old.readings["feet"]
+        if meant or (alike and not near and not _SURE.isdisjoint(said)):
+            old.readings["feet"] = foot
+            _drop(talk, start, stop)
+
+
 def _other(talk: Talk, start: int, stop: int) -> None:
     """ "Corn in the near fore. No, other one.", "opposite foot, sorry": alone, said to put right."""
     sure = talk.words[stop - 1] in SIDES
@@ -190,12 +224,12 @@ def _between(talk: Talk, one: Mention, other: Mention) -> list[str]:
     return talk.words[min(one.end, other.end) : max(one.start, other.start)]
 
 
-def _last_foot(talk: Talk, before: int) -> list[Mention]:
-    """The foot named last, at most one stop back, as often as in a row."""
+def _last_foot(talk: Talk, before: int, far: int = 1) -> list[Mention]:
+    """The foot named last, at most so many stops back, as often as in a row."""
     named = [m for m in talk.mentions if m.end <= before and not m.dropped and (m.get("feet") or m.get("horse"))]
     named = [m for m in named if m.get("feet") != "in_hand"]
     if not named or named[-1].get("feet") not in FEET:
         return []
     stops = sum(word in SENTENCE_ENDS for word in talk.words[named[-1].end : before])
     first = next((i for i in range(len(named), 0, -1) if named[i - 1].get("feet") != named[-1].get("feet")), 0)
-    return named[first:] if stops <= 1 else []
+    return named[first:] if stops <= far else []

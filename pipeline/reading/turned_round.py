@@ -251,6 +251,8 @@ def _exchange(talk: Talk, start: int, end: int) -> bool:
             first.readings["feet"], second.readings["feet"] = other, one
         elif mirrored and other in MIRRORED and one in MIRRORED and one != other:
             first.readings["feet"], second.readings["feet"] = MIRRORED[one], MIRRORED[other]
+        elif mirrored := one != other and one in FEET and other in FEET:
+            first.readings["feet"], second.readings["feet"] = other, one
         return pair or mirrored
     horses = {m.get("horse") for m in said if m.get("horse")}
     numbers = [m for m in said if m.number is not None]
@@ -270,7 +272,7 @@ def _drop_said_again(talk: Talk, clause: int, end: int) -> None:
     before = [m for m in talk.mentions if m.end <= clause]
     known = {_what(m) for m in before}
     told = [m for m in again if kind_of(m) is not None or m.get("horse")]
-    if told and all(_what(m) in known or str(m.get("feet")).startswith("bare_") for m in told):
+    if told and all(_what(m) in known or str(m.get("feet")).startswith(("bare_", "fronts", "hinds")) for m in told):
         for mention in again:
             mention.dropped = True
 
