@@ -356,7 +356,7 @@ def _on_neither(talk: Talk, sentence: list[Segment], position: int) -> list[Draf
     """ "Neither hind has thrush", "not one foot with thrush": the denial is part of the foot's name."""
     denied: list[Draft] = []
     for foot in sentence[position].having("feet") if talk.says(_NEITHER) else ():
-        if talk.words[foot.start] not in _NEITHER:
+        if _NEITHER.isdisjoint(talk.words[foot.start : foot.start + 2]):
             continue
         before = [d for d in sentence[position].drafts if d.end <= foot.start]
         denied += reached(talk, sentence, position, foot) or before[-1:]

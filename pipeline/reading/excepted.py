@@ -19,7 +19,8 @@ from pipeline.record import MatchKind, Status
 
 _ONE_OF = "foot: one of several"
 _OPENING = frozenset({"bar", "barring", "except", "save", "apart", "excepting"})
-_BUT_FOR = frozenset({"bar", "only", "apart"})
+_NEAR = 6  # tokens of "only a wee bit in the"
+_BUT_FOR = frozenset({"bar", "only", "just", "apart"})
 _OF_A_BAR = frozenset({"the", "a", "his", "her", "inside", "outside"})
 _EXCEPT_ENDS = frozenset({*(cue[-1] for cue in EXCEPT), "only"})
 _TAKES = frozenset({"would", "could", "only", "took", "takes", "got", "gets", "has", "had", "'s", "is", "was", "held"})
@@ -89,19 +90,29 @@ def _leave_out(talk: Talk) -> None:
         behind = talk.words[at + 1 : at + 2]
         if behind == ["from"]:
             at, behind = at + 1, talk.words[at + 2 : at + 3]
-        bar = place is not None and place.end == at + 1 and talk.words[at - 1] not in _OF_A_BAR
-        denied = talk.words[at - 1] != "," and any(start <= m.start < at for m in talk.having("denials"))
+        bar = talk.words[at] == "bar" and (place and place.end) == at + 1 and talk.words[at - 1] not in _OF_A_BAR
+        denied = any(start <= m.start < at for m in talk.having("denials"))
         worked = any(at < m.start < at + 4 for m in talk.having("work"))  # "nothing done bar a trim"
         told = talk.mention_starting(at + 2)
         if told is not None and told.is_any(("shoe_types", "pads", "clips", "traction")):
             continue  # "no bar shoe, only a plain one"
-        if worked or behind not in (["a"], ["some"]) or not (bar or denied):
+        if worked or behind not in (["a"], ["some"], ["one"]) or not (bar or denied):
             continue
+        if (talk.words[at] == "just" or talk.words[at - 1] == ",") and _of_its_own(talk, at):
+            continue  # "no corn, only a bruise in the near fore"
         talk.words[at] = "except"
         if talk.words[at - 1] == "apart":
             talk.words[at - 1] = ","
         if place is not None:
             place.dropped = True
+    for at in [m.start for m in talk.having("severities") if talk.words[m.start - 1 : m.start + 1] == [",", "a"]]:
+        denied = any(sentence_start(talk, at) <= m.start < at for m in talk.having("denials"))
+        if denied and not _of_its_own(talk, at) and any(at < m.start < at + _NEAR for m in talk.having("feet")):
+            talk.words[at - 1] = "except"  # "no heat anywhere, a touch in the near fore"
+
+
+def _of_its_own(talk: Talk, at: int) -> bool:
+    return any(at < m.start < at + _NEAR for m in talk.mentions if m.is_any(("findings", "gaits")))
 
 
 def _without_its_place(talk: Talk, out: Mention) -> None:

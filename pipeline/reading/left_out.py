@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.denials import deny_one
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
@@ -28,6 +30,7 @@ _AND_I = frozenset({"i", "we", "then", "and", "but", "so", "just"})
 _MEANT = _SLOTS | {"shoe_type", "wedge"}
 _OFF = frozenset({"as", "off", "pull", "pulled", "barefoot", "bare"})  # "I planned to pull them, so left them off"
 _THINGS = frozenset({"bar", "bars", "pads", "shoes", "wedges", "plates", "clips"})  # of no kind that a slot keeps
+_NOTHING = frozenset({"nothing"})
 _STOP = frozenset({"stop", "quit", "stopped"})
 _LEFT = frozenset({"left", "leave", "leaving"})
 _AWAY = frozenset({"off", "out"})
@@ -41,8 +44,12 @@ def deny_left_out(talk: Talk, sentence: Sentence, before: Sentence) -> None:
     if talk.tells(_GIVEN_UP):
         if sentence.says(_INTENDED.first_words):
             _give_up(talk, sentence)
+        _no_shoe(talk, [*before, *sentence])
         if before.says(_INTENDED.first_words) and _GIVEN_UP.at(talk.words, sentence[0].start):
             _give_up(talk, [*before, *sentence])
+    for draft in [d for s in sentence for d in s.drafts if d.slot == "shoe_state"] if sentence.says(_NOTHING) else ():
+        if talk.words[draft.start - 1] in _NOTHING:
+            deny_one(draft)  # "nothing lost"
     if not sentence.lacks(_AGAINST):
         _off_again(talk, sentence, before)
     if sentence.lacks(_BEGINS):
@@ -58,6 +65,13 @@ def deny_left_out(talk: Talk, sentence: Sentence, before: Sentence) -> None:
             for earlier in [d for d in said if d.start < draft.start and _same_feet(d, draft)]:
                 earlier.drop("left out after all")
             deny_one(draft)
+
+
+def _no_shoe(talk: Talk, sentence: list[Segment]) -> None:
+    """ "She'd been in wedge pads, I left them off": the pads, no shoe."""
+    for pad, left in pairwise([d for s in sentence for d in s.kept]):
+        if left.value == "removed" and pad.slot in ("pad", "wedge") and _GIVEN_UP.at(talk.words, left.start):
+            left.drop("no shoe was left off")
 
 
 def _give_up(talk: Talk, sentence: list[Segment]) -> None:

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.reading.tokens import NOT
 from pipeline.record import MatchKind
 
 
@@ -52,6 +53,7 @@ _GAVE_NOTHING = (
 )  # fmt: skip
 
 _HAVE_NOTHING = (["have", "nothing"], ["got", "nothing"], ["has", "nothing"], ["had", "nothing"], ["nothing", "on"])
+_NO_PULSE = frozenset({"no", "nor", "without", "any", "hardly", "barely", "scarcely"})  # "not much of a pulse" too
 _BOUNDS = frozenset({"bounding"})
 _PULSING = frozenset({"normal", "raised", "bounding", "elevated"})
 _GOING = frozenset(
@@ -191,7 +193,8 @@ def _bare_pulse(talk: Talk, frame: _Frame, sentence: list[Segment]) -> None:
                 return
             before = talk.words[head.start - 1] if head.start else ""
             if before in ("a", "some", "no", "digital", "and", "strong", "or", "any", "has", "have", "got"):
-                denied = bool({"no", "nor", "without", "any"} & set(talk.words[segment.start : head.start]))
+                led = set(talk.words[segment.start : head.start])
+                denied = not _NO_PULSE.isdisjoint(led) or ("much" in led and not NOT.isdisjoint(led))
                 draft = Draft("pulse", "normal" if denied else "raised", segment, head.start, head.end, head.match)
                 draft.evidence.update(head.literal)
                 draft.note("pulse: spoken of without a degree")
