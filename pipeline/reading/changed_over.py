@@ -41,6 +41,7 @@ _LEAVING = frozenset(
 _THEN = frozenset({"then"})
 _DEGREES = (("wedge", "pad"), ("pad", "wedge"))
 _HAD_HAD = frozenset({("'d", "had"), ("had", "had"), ("'d", "been"), ("had", "been"), ("'d", "worn")})
+_HAD_HAD |= {("was", "wearing"), ("were", "wearing")}
 _THOSE, _IS_OUT = frozenset({"those", "them", "these"}), frozenset({"'s", "is", "came", "come", "'re", "are"})
 _NEAR = 5
 _CHANGED = "changed for something else"
@@ -57,7 +58,7 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
     for position, segment in enumerate(sentence if coming or past else ()):
         for draft in [d for d in segment.drafts if d.status is Status.PRESENT and not d.dropped]:
             off = (
-                coming
+                (coming or segment.past)
                 and draft.slot in _COME_OFF
                 and (
                     _came_off(talk, draft)
@@ -75,6 +76,8 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
             then = past and draft.slot in _THEN_AND_NOW
             then = then and (_as_it_was(talk, draft) or _then(talk, sentence, position, draft))
             if off or then:
+                later = None if draft.feet else _later(_with_next(talk, sentence, draft), draft)
+                draft.feet = later.feet if later else draft.feet
                 draft.status = Status.HISTORY
                 draft.note(_CHANGED)
         for draft in [d for d in segment.drafts if d.status is Status.PLANNED and d.slot in _COME_OFF]:
@@ -229,10 +232,13 @@ def _came_in(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
         return True
     if not had and (came is None or not _CAME & set(before[came + 1 : came + 2]) or "out" in before):
         return False
-    following = [
-        s for s in talk.segments if s.sentence == draft.segment.sentence + 1 and s.horse == draft.segment.horse
-    ]
-    return _later([*sentence, *following], draft) is not None
+    return _later(_with_next(talk, sentence, draft), draft) is not None
+
+
+def _with_next(talk: Talk, sentence: list[Segment], draft: Draft) -> list[Segment]:
+    """The sentence and the next one, as far as it is of the same horse."""
+    here = draft.segment
+    return [*sentence, *(s for s in talk.sentence(here.sentence + 1) if s.horse == here.horse)]
 
 
 def _sent_home(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
@@ -248,7 +254,8 @@ def _sent_home(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
 def _later(sentence: list[Segment], draft: Draft) -> Draft | None:
     """The next thing of its kind on one of its feet that is another."""
     drafts = [d for s in sentence for d in s.drafts if d.start > draft.start and d.slot == draft.slot and not d.dropped]
-    return next((d for d in drafts if d.value != draft.value and set(d.feet or ()) & set(draft.feet or ())), None)
+    others = [d for d in drafts if d.value != draft.value and d.feet]
+    return next((d for d in others if not draft.feet or set(d.feet or ()) & set(draft.feet)), None)
 
 
 def _then(talk: Talk, sentence: list[Segment], position: int, draft: Draft) -> bool:

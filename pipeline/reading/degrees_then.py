@@ -7,12 +7,15 @@ from dataclasses import replace
 from pipeline.reading.days_ago import time_words
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.tokens import NOT
 from pipeline.record import Status
 
 _BESIDE = frozenset({"and", "but", "it", "'s", "that", "was", "were", "a", "bit", "only", "just", "back", "in", "on"})
 _THAT = frozenset({"that", "those", "and", "all"})
 _JUST_THEN = frozenset({"back", "just", "all", "though", "only", "of", "mind", "you"})
 _ANSWERED = {"tester": "tester_responses", "pulse": "pulses"}
+_NOTHING = {"tester_responses": "none", "pulses": "normal"}
+_NOW, _DOES = frozenset({"now", "today"}), frozenset({"does", "do", "any", "more", "there", "i"})
 _STRENGTH = {"mild": "mild", "moderate": "moderate", "severe": "strong"}
 _THEY = frozenset({
     "they", "it", "he", "she", "that", "was", "were", "'s", "is", "are", "'re", "and", "but", "only", "just", "a",
@@ -65,16 +68,30 @@ def answer_then_and_now(talk: Talk) -> None:
         if not talk.having(f"{slot}_heads"):
             continue
         for segment in talk.segments:
-            answer = _answer(talk, segment, name)
+            answer = _answer(talk, segment, name) or _not_now(talk, segment, name)
             told = _told_last(talk, segment, slot) if answer is not None else None
             if told is None or answer is None:
                 continue
             value = answer.get(name) or _STRENGTH[answer.readings["severities"]]
-            then = not segment.having("times", "today")
+            then = not _of_today(talk, segment)
+            if not then and told.value != value:
+                told.status = Status.HISTORY
             made = replace(told, segment=segment, value=value, start=answer.start, end=answer.end, zone=None)
             made.status, made.evidence = Status.HISTORY if then else Status.PRESENT, {*told.evidence, *answer.literal}
             made.rules = [*told.rules, "answered then and now"]
             segment.draft(made)
+
+
+def _of_today(talk: Talk, segment: Segment) -> bool:
+    return bool(segment.having("times", "today")) or "now" in talk.words[segment.start : segment.end]
+
+
+def _not_now(talk: Talk, segment: Segment, name: str) -> Mention | None:
+    """ "Sore on the testers last time, she's not now": all the answer that there is."""
+    words = set(talk.words[segment.start : segment.end])
+    if segment.drafts or words.isdisjoint(NOT) or words.isdisjoint(_NOW) or not words <= _THEY | NOT | _NOW | _DOES:
+        return None
+    return Mention(segment.start, segment.end, (segment.start,), {name: _NOTHING[name]})
 
 
 def _answer(talk: Talk, segment: Segment, name: str) -> Mention | None:
@@ -97,5 +114,9 @@ def _told_last(talk: Talk, segment: Segment, slot: str) -> Draft | None:
     near = [s for s in talk.segments[: segment.index] if 0 <= segment.sentence - s.sentence <= 1]
     told = [d for s in near if s.horse == segment.horse for d in s.kept]
     last = told[-1] if told and told[-1].slot == slot else None
-    other = Status.HISTORY if segment.having("times", "today") else Status.PRESENT
-    return last if last is not None and last.status is other and last.feet else None
+    if last is None or not last.feet:
+        return None
+    if not _of_today(talk, segment):
+        return last if last.status is Status.PRESENT else None
+    was = last.segment.past and not last.segment.present and not _of_today(talk, last.segment)
+    return last if last.status is Status.HISTORY or (was and last.value not in _NOTHING.values()) else None

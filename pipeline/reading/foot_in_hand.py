@@ -69,7 +69,8 @@ def told_in_passing(
     planned = "plans" in sentence.classes and any(s.having("plans") for s in sentence)
     planned = planned and not any(d.slot == "finding" for d in told)
     past = any(s.having("times", "history") for s in timed)
-    denied = all(d.slot == "finding" for d in told) and all(s.having("denials") for s in sentence if s.drafts)
+    away = [s.having("denials") or s.having("resolutions") for s in sentence if s.drafts]
+    denied = all(d.slot == "finding" for d in told) and all(away)
     if not (planned or past or (told and denied)):
         return None
     return Aside(aside.before if aside else before, planned)

@@ -41,7 +41,9 @@ _NOT_NOW = frozenset({
 }) | _BY_NOW | _NOT_ANY  # fmt: skip
 _STOPPED_BESIDE = frozenset({"now", "he", "she", "has", "'s", "it", "that", "since", "though", "today"})
 _KNOWN = frozenset({"the", "that"})  # "the abscess in the near fore, fine now"
-_WELL = frozenset({"grand", "fine", "good", "great", "perfect", "lovely"})
+_WELL = frozenset({"grand", "fine", "good", "great", "perfect", "lovely", "clean", "cold", "cool", "dry", "clear"})
+_NOW, _COLD = frozenset({"now", "today", "again"}), frozenset({"cold", "cool"})
+_WET = frozenset({"thrush", "abscess", "canker", "scratches"})
 _WAS = Sayings(
     *(f"{who} {was}" for who in ("he", "she", "it", "they") for was in ("was", "were", "had", "did")),
     "there was", "there were",
@@ -92,6 +94,8 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
                 feet = _named(groups, named)
                 draft = _on_that_foot(draft, [*previous, *sentence[:position]], feet)
                 if _never_there(talk, cue, draft, feet) or _gone_elsewhere(talk, segment, named, cue, draft, feet):
+                    continue
+                if _of_another_kind(talk, cue, draft):
                     continue
                 if _well_by_now(talk, cue) and not (_of_before(draft) or talk.words[draft.start - 1] in _KNOWN):
                     continue
@@ -182,7 +186,13 @@ def _gone_from(segment: Segment, cue: Mention, draft: Draft, feet: Feet) -> None
 
 def _well_by_now(talk: Talk, cue: Mention) -> bool:
     """ "Her heels were sheared, they're grand now": well again is only what was told of before."""
-    return talk.words[cue.start] in _WELL and talk.words[cue.end - 1] == "now"
+    return talk.words[cue.start] in _WELL and talk.words[cue.end - 1] in _NOW
+
+
+def _of_another_kind(talk: Talk, cue: Mention, draft: Draft) -> bool:
+    """ "Cold now" is only what was hot, "dry now" what was wet."""
+    word = talk.words[cue.start]
+    return draft.value not in (_WET if word == "dry" else {"heat"} if word in _COLD else {draft.value})
 
 
 def _on_that_foot(draft: Draft, told: list[Segment], feet: Feet | None) -> Draft:
@@ -205,11 +215,9 @@ def _named(groups: Groups, segment: Segment) -> Feet | None:
 
 
 def _named_by_now(sentence: list[Segment], position: int, draft: Draft, groups: Groups) -> Feet | None:
-    """The foot named in the segment, else the last one named since the finding."""
+    """The foot named in the segment ("the thrush behind is gone in the left"), else the last since the finding."""
     for segment in reversed(sentence[: position + 1]):
-        if segment is draft.segment:
-            return None
-        if _named(groups, segment) is not None:
+        if segment is draft.segment or _named(groups, segment) is not None:
             return _named(groups, segment)
     return None
 
