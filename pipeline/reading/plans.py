@@ -10,7 +10,7 @@ from pipeline.reading.conditions import closed_by, conditions_in, due_then, keep
 from pipeline.reading.mentions import Mention
 from pipeline.reading.said_behind import SAID_BEHIND, say_behind
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
+from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, bids_no_more, turns_to_today
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.to_be_then import GETTING, to_be_then
 from pipeline.reading.tokens import NOT
@@ -362,7 +362,7 @@ def _plan_end(talk: Talk, sentence: list[Segment], cue: Mention) -> int:
     today += [s.start for s in sentence if s.start > cue.end and turns_to_today(talk, s)]
     joined = [s for s in sentence if s.joined_by("but", ", but", "so", ", so") or talk.words[s.start] == "so"]
     turns = [s.start for s in joined if s.start > cue.end]
-    turns += [s.start for s in sentence if s.start > cue.end and _done_instead(talk, s)]
+    turns += [s.start for s in sentence if s.start > cue.end and (_done_instead(talk, s) or bids_no_more(talk, cue, s))]
     if _unwanted(talk, cue):
         turns += [s.start for s in sentence if s.start > cue.end and s.own_clause]
     return min([*today, *turns], default=sentence[-1].end)

@@ -33,7 +33,8 @@ _CALLING = frozenset(
 _SAYING = frozenset({"says", "say", "said", "reckons", "reckon", "thinks", "tells", "claims"})
 _TELLING_ME = frozenset({("tells", "me"), ("told", "me"), ("tell", "me"), ("says", "he"), ("says", "she")})
 _WHO_SAYS = 4  # tokens of who told it
-_TODAY = frozenset({"today", "now", "this"})
+_TODAY = frozenset({"today", "now", "this", "until", "till", "in"})
+_BIDDING = frozenset({"told", "asked", "instructions"})
 _NOT_TODAY = frozenset({"than", "from", "as", "till", "until", "to", "like", "if", "by"})
 
 
@@ -206,3 +207,11 @@ def turns_to_today(talk: Talk, segment: Segment) -> bool:
 def to_come(segment: Segment) -> bool:
     """ "Last time studs, and next time side clips": a segment of what is to come."""
     return not segment.past and bool(segment.having("plans", "before"))
+
+
+def bids_no_more(talk: Talk, cue: Mention, segment: Segment) -> bool:
+    """ "Told them to box her and soak it" bids both; not so "… and I trimmed", "… and soaked the off fore"."""
+    first = talk.words[segment.start]
+    done = first.endswith("ed") and segment.end - segment.start > 1  # not "keep it wrapped and soaked"
+    goes_on = segment.joined_by("and", ", and", "or") and first not in ("i", "we") and not done
+    return not goes_on and not _BIDDING.isdisjoint(talk.words[cue.start : cue.end])
