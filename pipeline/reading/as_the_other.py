@@ -73,13 +73,15 @@ def as_the_horse_before(talk: Talk, segment: Segment) -> bool:
 def copy_other_horse(talk: Talk, segment: Segment, found: list[FootGroup]) -> list[Copied]:
     """ "Jubilee, same deal front and back": the shoeing of the horse before, on the feet named or on all it had."""
     others = [s for s in talk.segments[: segment.index] if s.horse != segment.horse]
-    drafts = [d for s in others if s.horse == others[-1].horse for d in s.drafts if not d.dropped and d.feet]
+    drafts = [d for s in others if s.horse == others[-1].horse for d in s.kept if d.feet or d.slot == "work"]
     copies = []
     for draft in [d for d in drafts if d.slot in SETUP_SLOTS and d.status is Status.PRESENT]:
-        feet = tuple(f for f in draft.feet or () if not found or f in found[-1].feet)
-        if feet:
+        named = found[-1].feet if found else draft.feet or ()
+        feet = tuple(f for f in draft.feet or named if f in named)
+        if feet or not (draft.feet or found):  # "Trim. Duke. Same."
             evidence = set(range(segment.start, segment.end)) | draft.evidence
-            made = replace(draft, feet=feet, segment=segment, start=segment.start, end=segment.end, evidence=evidence)
+            made = replace(draft, feet=feet or None, segment=segment, start=segment.start, end=segment.end)
+            made.evidence = evidence
             made.rules = [*draft.rules, "the same as the horse before"]
             segment.drafts.append(made)
             copies.append(Copied(made, draft))

@@ -40,6 +40,8 @@ def said(read: Read, text: str) -> dict[str, list[str]]:
             ["LH+RH nails 7", "LH+RH shoe_material steel", "LH+RH work new_shoe"],
         ),
         ("Tally and Buck. Buck, reset all round. Tally, same deal.", "Tally", ["LF+RF+LH+RH work reset"]),
+        ("Tally. Trim. Buck. Same.", "Buck", ["LF+RF+LH+RH work trim"]),
+        ("Tally. Trim. Buck. Same in front.", "Buck", ["LF+RF work trim"]),
         # what is the same is of its own
         (
             "Tally, reset in front. Buck, trimmed behind. Buck, thrush in the left front, same again in the right.",
