@@ -88,7 +88,9 @@ class NameFinder(UnlistedNames):
         self._sort()
         kin = by_kin(self._talk, self.found.spans)
         for horse, span in [pair for pair in (told, kin) if pair is not None]:
-            if not any(s.start <= span.start < s.end for s in self.found.spans):
+            owner = [s for s in self.found.spans if s.start == span.start and s.end < span.end]  # "Tally's foal"
+            if owner or not any(s.start <= span.start < s.end for s in self.found.spans):
+                self.found.spans = [s for s in self.found.spans if s not in owner]
                 self.found.spans.append(NameSpan(span.start, span.end, self.found.index_of(horse)))
         self.found.spans += by_colour(self._talk, self.found.spans)
         self._sort()

@@ -60,6 +60,9 @@ _ANYBODY = frozenset({"somebody", "someone", "boarder", "livery", "neighbor", "n
 _SOME = frozenset({"a", "some", "another", "one"})
 _RIDDEN = HORSE_NOUNS | {"hunter", "eventer", "jumper", "racehorse", "cobs", "ponies", "horses"}
 _ASIDE_WITHIN, _ASKER_WITHIN, _DESCRIBED_IN = 8, 10, 2
+_LED_WITHIN = 5  # tokens: "I was mixing him up with his stablemate"
+_HEADS = frozenset({"head", "mind", "brain"})
+_MINDED = _HEADS | {"thinking", "confusing", "mixing", "picturing"}
 _POSSESSIVES = frozenset({"'s", "'"})
 
 
@@ -122,7 +125,21 @@ def mark_others(talk: Talk) -> None:
     _mark_other_ones(talk)
     _mark_earlier_ones(talk)
     _mark_asked_about(talk)
+    if talk.says(_MINDED):
+        _forget_the_one_in_mind(talk)
     talk.in_order()
+
+
+def _forget_the_one_in_mind(talk: Talk) -> None:
+    """ "Size one, no, two, I'm thinking of his brother, toe clips": why he slipped; the rest is of the horse in hand."""
+    for aside in talk.having("asides"):
+        before = [m for m in talk.having("horse") if m.end == aside.start]  # "I'd Tally's brother in my head"
+        lead = talk.words[max(0, (before[-1] if before else aside).start - _LED_WITHIN) : aside.start]
+        behind = talk.words[aside.end : aside.end + 3]
+        if any(word in _MINDED and word not in _HEADS for word in lead) or (
+            behind[:1] == ["in"] and behind[-1] in _HEADS
+        ):
+            aside.dropped = True
 
 
 def _mark_nearby(talk: Talk) -> None:

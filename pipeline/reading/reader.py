@@ -89,6 +89,7 @@ from pipeline.reading.the_other import mark_the_other
 from pipeline.reading.three_feet import mark_full_sets, mark_three_of_four
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
+from pipeline.reading.told_by_kin import leave_out_told_by
 from pipeline.reading.treated import treat_what_is_there
 from pipeline.reading.turned_round import turn_round
 from pipeline.reading.turned_to import part_turns
@@ -252,6 +253,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     drop_another_horses(talk)
     without_animals(talk)
     called_before(talk)
+    leave_out_told_by(talk)
     mark_others(talk)
     decide(talk)
     answer_own_question(talk)

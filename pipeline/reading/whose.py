@@ -142,9 +142,14 @@ def _taken_first(talk: Talk, start: int, end: int) -> bool:
 
 
 def by_kin(talk: Talk, spans: Sequence[NameSpan]) -> tuple[NamedHorse, NameSpan] | None:
-    """ "Then her sister, trimmed.", "then her foal, bare": another horse, that nobody named."""
+    """ "Then her sister, trimmed.", "Tally's foal, bare": another horse, that nobody named."""
     named = {s.start for s in spans}
+    owners = {s.end: s.start for s in spans}
     for index in [i - 1 for i in talk.where(_RELATED) if 1 < i < len(talk.words) - 1]:
+        at = owners.get(index, index)
+        if at < index and talk.words[index] == "'s" and talk.words[index + 2] in (",", ".") and _leads(talk, at):
+            heard = talk.tokens.said(at, index + 2)
+            return NamedHorse(heard, HorseMatch.UNCLEAR, heard, tokens=(at, index + 2)), NameSpan(at, index + 2, 0)
         if talk.words[index] not in ("her", "his") or index + 3 in named:
             continue
         if talk.words[index + 2] in (",", ".") and _leads(talk, index) and talk.words[index - 1] not in SENTENCE_ENDS:

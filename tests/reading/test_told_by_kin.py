@@ -1,0 +1,68 @@
+"""A name that only tells which horse is meant turns the talk to nobody; whose foal it is, is a horse unnamed.
+
+The forms are common practice of speech, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.reading.conftest import Read, reads
+from tests.reading.telling import told
+
+test_names_in_passing = reads(
+    [
+        ("Buck, the big bay, Tally's teammate. Corn near fore.", ["LF finding corn"]),
+        ("Buck, Tally's half-brother. Corn near fore.", ["LF finding corn"]),
+        ("This is Buck, Tally's brother. Corn near fore.", ["LF finding corn"]),
+        ("Buck. Tally's stablemate. Corn near fore.", ["LF finding corn"]),
+        ("Buck, Tally's old paddock mate, corn near fore.", ["LF finding corn"]),
+        ("Buck, brother to Tally. Corn near fore.", ["LF finding corn"]),
+        ("Buck, a half sister to Tally. Corn near fore.", ["LF finding corn"]),
+        (
+            "Buck. Or is it Tally? No, Buck, the grey, Tally's the one that got sold. Corn near fore.",
+            ["LF finding corn"],
+        ),
+        ("This is Buck, or was it Tally, no, it's Buck. Corn near fore.", ["LF finding corn"]),
+        ("Buck, corn near fore. Tally's the one that died. Corn off hind.", ["LF+RH finding corn"]),
+    ]
+)
+
+test_one_in_mind = reads(
+    [
+        (
+            "New in front, size one, no, wait, single aught, I'm thinking of his brother, quarter clips, three a side.",
+            ["LF+RF clips quarter", "LF+RF nails 6", "LF+RF shoe_size 0", "LF+RF work new_shoe"],
+        ),
+        (
+            "Six nails in front, no, seven, I had his brother in my head, quarter clips on both.",
+            ["LF+RF clips quarter", "LF+RF nails 7"],
+        ),
+        (
+            "Six nails in front, no, seven, I was mixing him up with his stablemate, quarter clips on both.",
+            ["LF+RF clips quarter", "LF+RF nails 7"],
+        ),
+        (
+            "Size two in front, I was thinking of the mare next door, no, one, side clips.",
+            ["LF+RF clips side", "LF+RF shoe_size 1"],
+        ),
+        ("Six nails in front, his brother has a corn.", ["LF+RF nails 6"]),
+    ],
+    "Buck. {}",
+)
+
+_TRIM = "LF+RF+LH+RH work trim"
+_CORN = "LF finding corn"
+CASES = [
+    ("Buck, trimmed. Tally, Buck's sister, corn near fore.", {"Buck": [_TRIM], "Tally": [_CORN]}),
+    ("Buck, trimmed. Tally's left front has a corn.", {"Buck": [_TRIM], "Tally": [_CORN]}),
+    ("Buck, trimmed. Tally. Corn near fore.", {"Buck": [_TRIM], "Tally": [_CORN]}),
+    ("Or is it Buck? No, Tally. Trimmed.", {"Tally": [_TRIM]}),
+    ("Buck, trimmed. Tally's foal, corn near fore.", {"Buck": [_TRIM], "Tally's foal": [_CORN]}),
+    ("Tally, trimmed. Tally's sister. Corn near fore.", {"Tally": [_TRIM], "Tally's sister": [_CORN]}),
+]
+
+
+@pytest.mark.parametrize(("text", "horses"), CASES, ids=[text for text, _ in CASES])
+def test_whose_part_opens(read: Read, text: str, horses: dict[str, list[str]]) -> None:
+    assert {visit.horse: told(visit) for visit in read(text, "Buck", "Tally")} == horses
