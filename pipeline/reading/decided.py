@@ -22,10 +22,19 @@ _PADS = {
 _LEADS = frozenset({"so", "then", "well", "and", "the", "a", "ok", "okay", "right", "hmm", "no", "an"})
 _CLOSES = frozenset({",", ";", "and", "for", "in", "on", "then", "today", "so", "with", "but", *SENTENCE_ENDS})
 _LONGEST = 4  # words of what is chosen
+_STANDING = frozenset({"sticking", "stick", "staying", "stay", "stuck", "stand", "standing"})
+_BY = frozenset({"with", "to", "at", "by"})
+_ANOTHER_SAID = frozenset({
+    "reckoned", "reckons", "thought", "thinks", "said", "says", "called", "calls", "wanted", "wants", "like", "had",
+    "asked", "figured", "made", "makes", "put",
+})  # fmt: skip
+_TWO = 2
 
 
 def decide(talk: Talk) -> None:
     """Let what "it is" decides for stand, and drop what it was chosen from."""
+    for at in talk.where(_STANDING):
+        _stand_by(talk, at)
     if not talk.says(_CHOSEN) or not talk.says(_CHOOSING):
         return
     for at in range(1, len(talk.words) - 1):
@@ -35,6 +44,20 @@ def decide(talk: Talk) -> None:
         if start is not None:
             _choose(talk, start, at)
     talk.in_order()
+
+
+def _stand_by(talk: Talk, at: int) -> None:
+    """ "Two out of five, the nurse reckoned a three but I'm sticking with two": what was told first stands."""
+    by = at + (talk.words[at + 1 : at + 2] != [] and talk.words[at + 1] in _BY) + 1
+    by += talk.words[by : by + 1] in (["a"], ["my"], ["the"])
+    again = talk.mention_starting(by)
+    if by <= at + 1 or again is None or again.number is None:
+        return
+    told = [m for m in talk.starting_in(window(talk, at), at) if m.number is not None][-2:]
+    if len(told) < _TWO or told[0].number is None or told[0].number.value != again.number.value:
+        return
+    if not _ANOTHER_SAID.isdisjoint(talk.words[told[0].end : told[1].start]):
+        told[1].dropped = again.dropped = True
 
 
 def _start(talk: Talk, at: int) -> int | None:

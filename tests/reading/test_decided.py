@@ -57,3 +57,20 @@ test_what_was_there_before_as_well_is_of_today = reads(
     ],
     "Tansy. {}",
 )
+
+test_what_another_made_it = reads(
+    [
+        (
+            "He's two out of five lame on the near hind, the nurse reckoned a three but I'm sticking with two.",
+            ["LH lameness 2"],
+        ),
+        ("Two out of five on the near hind, the vet said three, I'd stay with two.", ["LH lameness 2"]),
+        ("Body condition six, the owner reckons a seven but I'm sticking with six.", ["- body_condition 6"]),
+        ("Six weeks, she'd like eight but I'm sticking to six.", ["- next_visit_weeks 6 planned"]),
+        (
+            "Six nails in the near fore, seven in the off, sticking with six in the hinds.",
+            ["LF+LH+RH nails 6", "RF nails 7"],
+        ),
+    ],
+    "Tansy. {}",
+)
