@@ -191,8 +191,8 @@ def _recall_then(talk: Talk, sentence: list[Segment], position: int) -> None:
     _as_steep_as_then(sentence, position)
     if not talk.says(_THEN) or not _closed_by_then(talk, segment):
         return
-    if any(d.slot == "next_visit_weeks" for s in sentence[:position] for d in s.drafts):
-        return  # "I'm back in a week, and I'd say a full pad on it then"
+    if to_come(segment) or any(d.slot == "next_visit_weeks" for s in sentence[:position] for d in s.drafts):
+        return  # "I'm back in a week, and I'd say a full pad on it then", "hunting in December, we'll do studs then"
     if segment.past or any(s.having("times", "history") for s in sentence[:position]):
         for draft in segment.drafts:
             recall_one(draft)

@@ -135,3 +135,15 @@ test_what_they_are_to_do_before_the_vet_is_rung = reads(
     ],
     "Tally. {}",
 )
+
+test_then_behind_a_month = reads(
+    [
+        (
+            "She wants him shod for snow in December, so we'll do borium on the fronts then.",
+            ["LF+RF traction borium planned"],
+        ),
+        ("Shows start in April, so I'll put studs on behind then.", ["LH+RH traction studs planned"]),
+        ("He was here in December, and he'd borium on the fronts then.", ["LF+RF traction borium history"]),
+    ],
+    "Tally. {}",
+)
