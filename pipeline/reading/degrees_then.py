@@ -120,3 +120,9 @@ def _told_last(talk: Talk, segment: Segment, slot: str) -> Draft | None:
         return last if last.status is Status.PRESENT else None
     was = last.segment.past and not last.segment.present and not _of_today(talk, last.segment)
     return last if last.status is Status.HISTORY or (was and last.value not in _NOTHING.values()) else None
+
+
+def how_bad_it_is(talk: Talk, draft: Draft, mention: Mention) -> bool:
+    """ "A bit of seedy toe, moderate I suppose": a bit is only how it was begun, behind it comes the degree."""
+    begun = talk.words[draft.start - 1] in ("of", "a") and "of" in talk.words[draft.start - 2 : draft.start]
+    return begun and mention.start > draft.end and talk.words[mention.start] in ("moderate", "severe", "moderately")

@@ -131,7 +131,7 @@ def mark_others(talk: Talk) -> None:
 
 
 def _forget_the_one_in_mind(talk: Talk) -> None:
-    """ "Size one, no, two, I'm thinking of his brother, toe clips": why he slipped; the rest is of the horse in hand."""
+    """ "Size one, no, two, I'm thinking of his brother, toe clips": why he slipped; the rest is of this horse."""
     for aside in talk.having("asides"):
         before = [m for m in talk.having("horse") if m.end == aside.start]  # "I'd Tally's brother in my head"
         lead = talk.words[max(0, (before[-1] if before else aside).start - _LED_WITHIN) : aside.start]

@@ -70,6 +70,7 @@ from pipeline.reading.pulled import (
     draft_thrown_there,
 )
 from pipeline.reading.questions import mark_sought
+from pipeline.reading.ran_out import leave_out_what_ran_out
 from pipeline.reading.repair_cues import join_cue_sentences
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
@@ -254,6 +255,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     without_animals(talk)
     called_before(talk)
     leave_out_told_by(talk)
+    leave_out_what_ran_out(talk)
     mark_others(talk)
     decide(talk)
     answer_own_question(talk)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from pipeline.reading.degrees_then import bare_degree
+from pipeline.reading.degrees_then import bare_degree, how_bad_it_is
 from pipeline.reading.foot_alone import headed_anew
 from pipeline.reading.foot_groups import FootGroup, Groups, one_of_several
 from pipeline.reading.graded_again import of_both
@@ -345,7 +345,7 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
             position = sentence.index(segment)
         draft = _narrow(draft, sentence, position, groups) if draft is not None else None
     draft = _at_its_place(talk, sentence, draft, mention) if draft is not None else None
-    if draft is None or draft.severity is not None or draft.status is Status.ABSENT:
+    if draft is None or draft.status is Status.ABSENT or (draft.severity and not how_bad_it_is(talk, draft, mention)):
         return
     for graded in [draft, *_twins(talk, draft, mention), *of_both(talk, draft, sentence[:position], segment, groups)]:
         graded.severity = Severity(mention.readings["severities"])
