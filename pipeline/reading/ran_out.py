@@ -9,8 +9,8 @@ from pipeline.reading.talk import Talk
 
 _OUT = Sayings(
     "ran out", "run out", "ran short", "'s finished", "was finished", "is finished", "were finished", "all gone",
-    "was out of", "were out of", "'d none", "had none", "'m out of", "'d no", "had no", "was gone", "were gone", "'s gone",
-    "was empty",
+    "was out of", "were out of", "'d none", "had none", "'m out of", "'d no", "had no", "was gone", "were gone",
+    "'s gone", "was empty",
 )  # fmt: skip
 _KINDS = frozenset({"treatments", "packings", "pads", "shoe_types", "shoe_materials", "traction", "clips"})
 _CUES = frozenset({"no", "wait", "sorry", "actually", "nope", "hang", "hold", "nah"})

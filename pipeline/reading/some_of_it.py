@@ -50,13 +50,16 @@ def some_of_it(talk: Talk, segment: Segment) -> list[Mention]:
             for side in [m for m in segment.having("feet") if m.start == behind]:
                 side.dropped = True  # "there's a little left in the sulcus": no side
             behind += 1
+        yet = talk.words[behind : behind + 1] == ["yet"] or talk.words[behind - 1] == "left"
+        behind += yet and talk.words[behind] == "yet"
         if form := _OF_IT.at(talk.words, behind):
             behind += len(form)
         if talk.words[at] in _BEGINNINGS and form[:1] != ["of"]:
             continue  # "he has the start of it in the off fore"; not "at the start"
         closed = behind >= segment.end or talk.words[behind] in _BEHIND
+        yet = yet or "still" in talk.words[segment.start : at]  # "still a bit in the off hind"
         of_it = form[:1] == ["of"]
-        if closed and _there(talk, segment, at, sure=of_it or talk.words[at] in ("some", "more")):
+        if closed and _there(talk, segment, at, sure=of_it or yet or talk.words[at] in ("some", "more")):
             return [Mention(at, behind, tuple(range(at, behind)), {"same": SOME})]
     return []
 

@@ -193,3 +193,33 @@ test_gone_and_not_grown_again = reads(
     ],
     "Buck. {}",
 )
+
+test_still_a_bit = reads(
+    [
+        (
+            "The mud fever on his near hind has cleared up. Still a bit on the off hind, mild.",
+            ["LH finding scratches resolved", "RH finding scratches ~mild"],
+        ),
+        (
+            "Thrush in the near fore is gone. Still a touch in the off fore.",
+            ["LF finding thrush resolved", "RF finding thrush ~mild"],
+        ),
+        (
+            "Thrush near fore has cleared up. A bit left in the off fore.",
+            ["LF finding thrush resolved", "RF finding thrush ~mild"],
+        ),
+        (
+            "Thrush near fore has cleared up, a bit yet in the off fore.",
+            ["LF finding thrush resolved", "RF finding thrush ~mild"],
+        ),
+        (
+            "No thrush in the near fore. Still a bit in the off fore, mild.",
+            ["LF finding thrush absent", "RF finding thrush ~mild"],
+        ),
+        ("Thrush in both fores has cleared up. Still a bit sore on the off hind.", ["LF+RF finding thrush resolved"]),
+        ("Corn in the near fore. Off fore still a bit on the long side.", ["LF finding corn"]),
+        ("Corn near fore. Still a bit to come off the off fore.", ["LF finding corn"]),
+        ("Lame near fore. Still a bit on the off fore.", ["LF gait lame"]),
+    ],
+    "Tansy. {}",
+)
