@@ -87,11 +87,22 @@ def doubt(talk: Talk, sentence: Sentence) -> None:
             if not touched and position + 1 < len(sentence) and not drafts_after(segment, cue):
                 touched = [] if sentence[position + 1].own_clause and not opens else sentence[position + 1].drafts[:1]
             touched = touched or _only_thought(talk, sentence[:position], segment, cue)
-            if not touched and not drafts_after(segment, cue) and position == len(sentence) - 1 and not aside:
+            if (
+                not touched
+                and not drafts_after(segment, cue)
+                and not aside
+                and _nothing_behind(sentence, position, cue)
+            ):
                 touched = last_doubtable(sentence[: position + 1])
             for draft in _either(talk, touched, sentence):
                 if not _of_another_foot(talk, segment, draft, cue):
                     _doubt_one(draft, cue)
+
+
+def _nothing_behind(sentence: Sentence, position: int, cue: Mention) -> bool:
+    """ "A corn near fore, possibly.", "a corn near fore maybe, I'll know next time": it closes what was told."""
+    behind = sentence[position + 1 :]
+    return not behind or (cue.end == sentence[position].end and not any(s.drafts for s in behind))
 
 
 def _opens_what_is_there(talk: Talk, sentence: Sentence, position: int) -> bool:

@@ -78,6 +78,8 @@ def _closes(talk: Talk, run: list[Mention]) -> bool:
         return False
     if after in SENTENCE_ENDS:
         return True
+    if after == "," and _counts_anew(talk, first, last):
+        return False
     if after != ",":
         return not told and len(run) > _PAIR  # "left front, right front, left hind trimmed"
     return len(run) > _PAIR or not _tells_more(talk, last.end + 1) or (not told and not _nothing(talk, last.end + 1))
@@ -100,6 +102,17 @@ def _tells_more(talk: Talk, start: int) -> bool:
     here = [m for m in talk.mentions if start <= m.start < end]
     own = any(m.get("feet") for m in here)
     return not own and (_nothing(talk, start) or any(m.is_any(_ANSWERS) for m in here))
+
+
+def _counts_anew(talk: Talk, first: Mention, last: Mention) -> bool:
+    """ "Size three in front, and behind, um, two and a half": a number alone answers the one before the first foot."""
+    before = talk.mention_ending(first.start)
+    start = _past_fillers(talk, last.end + 1)
+    number = next((m for m in talk.mentions if m.start == start), None)  # it may have been put right since
+    if before is None or before.number is None or number is None or number.number is None or number.number.plural:
+        return False
+    closes = talk.words[number.end : number.end + 2]
+    return closes[:1] in ([","], ["."], ["too"], ["also"], []) or closes == ["as", "well"]
 
 
 def _worked_otherwise(talk: Talk, first: Mention, last: Mention) -> bool:

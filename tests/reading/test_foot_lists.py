@@ -87,3 +87,17 @@ test_an_opening_word_is_no_foot = reads(
     ],
     "Tally. {}",
 )
+
+test_counted_anew = reads(
+    [
+        (
+            "Size three in front, and behind, um, three as well, no, two and a half.",
+            ["LF+RF shoe_size 3", "LH+RH shoe_size 2.5"],
+        ),
+        ("Size three near fore, and off fore, um, three as well, no, two.", ["LF shoe_size 3", "RF shoe_size 2"]),
+        ("Size three in front, and behind, er, three, no, two.", ["LF+RF shoe_size 3", "LH+RH shoe_size 2"]),
+        ("Size three in front, and behind, three as well.", ["LF+RF+LH+RH shoe_size 3"]),
+        ("Size two in front, and behind, six nails each.", ["LF+RF+LH+RH nails 6", "LF+RF+LH+RH shoe_size 2"]),
+    ],
+    "Tansy. {}",
+)

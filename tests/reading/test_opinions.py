@@ -333,3 +333,20 @@ test_a_feeling_and_other_guesses = reads(
     ],
     "Tally. {}",
 )
+
+test_maybe_at_the_end = reads(
+    [
+        ("Sheared heels in the near hind maybe, I'll know next time.", ["LH finding sheared_heels suspected"]),
+        ("Thrush near fore possibly, I'd not swear.", ["LF finding thrush suspected"]),
+        ("Abscess in the off fore maybe, wait and see.", ["RF finding abscess suspected"]),
+        ("Bruise in the near fore perhaps, he's tender on the stones.", ["LF finding bruise suspected"]),
+        ("Corn near fore, maybe a bruise.", ["LF finding bruise suspected", "LF finding corn"]),
+        ("Thrush near hind, studs maybe next time.", ["LH finding thrush", "LH traction studs planned"]),
+        (
+            "Corn near fore. I'd be back in six weeks maybe, we'll see.",
+            ["- next_visit_weeks 6 planned", "LF finding corn"],
+        ),
+        ("No thrush near fore maybe, I'd look again.", ["LF finding thrush absent"]),
+    ],
+    "Tansy. {}",
+)

@@ -10,7 +10,7 @@ from tests.reading.conftest import reads
 test_ran_out = reads(
     [
         (
-            "Thrush near fore. What did I use, iodine. No, the iodine ran out at the last place, it was copper sulphate.",
+            "Thrush near fore. Put iodine. No, the iodine ran out at the last place, it was copper sulphate.",
             ["LF finding thrush", "LF treatment copper_sulfate"],
         ),
         (
