@@ -158,7 +158,8 @@ class NumberReader:
             return Number(index, index + 2, _exact(0), aughts=self._cardinals[word])
         if word[:1] == "0" and _AUGHT_DIGITS.fullmatch(word):
             return Number(index, index + 1, _exact(0), aughts=len(word))
-        ought = nxt == "to" and tokens[index + 2 : index + 3] not in (["a"], ["an"])  # "nought to a one" is a size
+        upper = tokens[index + 2] if nxt == "to" and index + 2 < len(tokens) else ""  # "nought to one" is a size
+        ought = nxt == "to" and not (upper in ("a", "an") or upper.isdigit() or upper in self._cardinals)
         if word in self._aughts and word not in ("oh", "ohs", "o") and not ought:
             return Number(index, index + 1, _exact(0), aughts=1, plural=word in self._plurals)
         if word in _ZEROS:

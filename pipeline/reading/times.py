@@ -223,7 +223,8 @@ def _not_next(
     if after in ("on", "in") and worn_by(talk, end + 1, led):
         return True  # "there's only three weeks on them"
     addressed = _PALS & set(talk.words[end : end + 4])  # "see you in eight weeks, old girl"
-    if (_RESTING - {"old"} if addressed else _RESTING) & set(_till_stop(talk.words[end : end + 3])):
+    resting = set(_till_stop(talk.words[end : end + 3]))
+    if {"with", "the"} - resting and (_RESTING - {"old"} if addressed else _RESTING) & resting:
         return True
     events = segment.having("asides", "event")
     if events and not (events[0].start > end and "or" in talk.words[end : events[0].start]):

@@ -378,3 +378,16 @@ test_wanted_at_so_many_weeks = reads(
         ("Tally. They'd like five weeks.", ["- next_visit_weeks 5 planned"]),
     ]
 )
+
+test_with_the_rest = reads(
+    [
+        (
+            "Lost the near fore. Back in six weeks with the rest of the string.",
+            ["- next_visit_weeks 6 planned", "LF shoe_state lost"],
+        ),
+        ("Corn near fore. Six weeks with the rest.", ["- next_visit_weeks 6 planned", "LF finding corn"]),
+        ("Corn near fore. Give him six weeks with rest.", ["LF finding corn"]),
+        ("Corn near fore. Six weeks of rest.", ["LF finding corn"]),
+    ],
+    "Tansy. {}",
+)

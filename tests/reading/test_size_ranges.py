@@ -94,3 +94,15 @@ test_half_a_size_ahead_of_the_nails = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_from_nought = reads(
+    [
+        (
+            "New in front, size nought to one, quarter clips.",
+            ["LF+RF clips quarter", "LF+RF shoe_size 0-1", "LF+RF work new_shoe"],
+        ),
+        ("Up a size from nought to one in front.", ["LF+RF shoe_size 0 history", "LF+RF shoe_size 1"]),
+        ("Corn near fore. He ought to be seen in six weeks.", ["- next_visit_weeks 6 planned", "LF finding corn"]),
+    ],
+    "Tansy. {}",
+)
