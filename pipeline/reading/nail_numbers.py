@@ -23,7 +23,7 @@ _OF_SHOEING = ("shoe_types", "shoe_materials", "work", "clips", "pads", "tractio
 _IN_THE, _BRANCH = 2, range(3, 6)  # words; nails of one side
 _OF_THE_BODY = ("findings", "gaits", "tester_heads", "pulse_heads", "times")
 _OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
-_SHOES = _OF_SHOES | {"shod"}
+_SHOES, _UP = _OF_SHOES | {"shod"}, frozenset({"up", "down", "other", "remaining"})
 
 
 class NailNumbers(NumberContext):
@@ -208,11 +208,9 @@ class NailNumbers(NumberContext):
         if after is None:
             held = self._held_on_with(mention, number)
             return self._counted(segment, mention, number) if held else self._nails_after_head(segment, mention, number)
-        if self._words[mention.start - 2 : mention.start] in _HELD_BY:
-            return False  # "hanging by two nails"
         nails = after.get("measures") == "nails" or (after.get("measures") == "slim" and after.start > mention.end)
-        if nails and number.value < 2:
-            return False  # one nail holds no shoe: "one nail sat close"
+        if self._words[mention.start - 2 : mention.start] in _HELD_BY or (nails and number.value < 2):
+            return False  # "hanging by two nails"; one nail holds no shoe: "one nail sat close"
         if nails:
             side = self._after(after)
             doubled = side is not None and side.get("totals") == "each_side"
@@ -230,9 +228,9 @@ class NailNumbers(NumberContext):
 
     def _held_on_with(self, mention: Mention, number: Number) -> bool:
         """ "Left the shoe on with five", "back on with six and he walked off sound"."""
-        led = self._words[mention.start - 2 : mention.start] == ["on", "with"]
+        before = [w for w in self._words[max(0, mention.start - 4) : mention.start] if w not in ("the", "other")]
         counted = FEWEST <= number.value <= MOST and not number.plural and number.high is None
-        return led and counted and self._words[mention.end : mention.end + 1] in _CLOSING
+        return before[-2:] == ["on", "with"] and counted and self._words[mention.end : mention.end + 1] in _CLOSING
 
     def _counted(self, segment: Segment, mention: Mention, number: Number) -> bool:
         self._set_frame("nails", segment)
@@ -250,9 +248,10 @@ class NailNumbers(NumberContext):
         return nails if nails is not None and nails.get("measures") in ("nails", "slim") else after
 
     def _up_each_side(self, mention: Mention) -> Mention | None:
-        """ "Three up each side", "four down either side"."""
-        side = self._after(mention, frozenset({"up", "down"}))
-        return side if side is not None and side.get("totals") == "each_side" else None
+        """ "Three up each side", "four down either side", "the five other nails"."""
+        side = self._after(mention, _UP)
+        told = side is not None and (side.get("totals") == "each_side" or side.get("measures") == "nails")
+        return side if told else None
 
     def _in_a_foot(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Left that nail out, so five in the left front", "nailed with five in each foot": nails are spoken of."""

@@ -90,6 +90,7 @@ from pipeline.reading.the_other import mark_the_other
 from pipeline.reading.three_feet import mark_full_sets, mark_three_of_four
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
+from pipeline.reading.told_apart import both_on_this_one
 from pipeline.reading.told_by_kin import leave_out_told_by
 from pipeline.reading.treated import treat_what_is_there
 from pipeline.reading.turned_round import turn_round
@@ -197,6 +198,8 @@ def _assert(talk: Talk) -> None:
     """Give every draft its feet, place and degree, say of others what was said of one, and how each was asserted."""
     groups = attach_feet(talk)
     deal_in_order(talk)
+    if talk.having("pads"):
+        both_on_this_one(talk)
     draft_measures_then(talk)
     draft_again(talk, groups)
     attach_zones(talk, groups)

@@ -16,6 +16,7 @@ _IN_THEM = (
 _NAMED = frozenset({"other_three", "other_two", "other", "other_front", "other_hind", "fronts", "hinds"})
 _POINTING = frozenset({"those", "them", "these", "there", "that"})
 _DONE_TO_THEM = ("reset", "put_back", "removed")
+_ONLY, _PUT_UNDER, _IN_HAND = frozenset({"only", "alone"}), ("pad", "packing", "wedge"), "foot: still in hand"
 _JUST = 2  # sentences from the feet told one by one to the word for both
 
 
@@ -123,3 +124,18 @@ def _found_before(talk: Talk, segment: Segment, others: Feet) -> bool:
     near = [s for s in talk.segments[: segment.index] if segment.sentence - s.sentence <= _JUST]
     told = {(d.slot, d.value) for s in near for d in s.drafts if d.feet and not set(d.feet) & set(others)}
     return any((d.slot, d.value) in told for d in segment.drafts if d.slot == "finding")
+
+
+def both_on_this_one(talk: Talk) -> None:
+    """ "Reset in front, a mesh pad and putty on the off fore only": what an "and" joins to it is on that foot too."""
+    for segment in talk.segments[1:]:
+        before, feet = talk.segments[segment.index - 1], segment.having("feet")
+        if not segment.joined_by("and") or len(feet) != 1 or feet[0].get("feet") not in FEET:
+            continue
+        only = not _ONLY.isdisjoint(talk.words[feet[0].end : feet[0].end + 2])
+        put = [d for d in before.drafts if d.slot in _PUT_UNDER and _IN_HAND in d.rules and not d.dropped]
+        for draft in put if any(d.slot in _PUT_UNDER and d.feet for d in segment.drafts) else ():
+            single = not talk.words[draft.end - 1].endswith("s")  # "pads" are on both
+            if single and (only or talk.words[draft.start - 1] in ("a", "an", "one")):
+                draft.feet = (str(feet[0].get("feet")),)
+                draft.note("foot: on this one alone")

@@ -292,3 +292,18 @@ test_slims_behind_their_feet = reads(
         ),
     ]
 )
+
+test_the_other_nails = reads(
+    [
+        ("Close nail near fore. Left the shoe on with the five other nails.", ["LF finding close_nail", "LF nails 5"]),
+        (
+            "Close nail near fore, pulled it, left the shoe on with the other five.",
+            ["LF finding close_nail", "LF nails 5"],
+        ),
+        (
+            "New in front, six nails in each, the other two nailed with five.",
+            ["LF+RF nails 6", "LF+RF work new_shoe", "LH+RH nails 5"],
+        ),
+    ],
+    "Tansy. {}",
+)

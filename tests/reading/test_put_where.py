@@ -109,3 +109,29 @@ CASES = [
 ]
 
 test_put_where = reads(CASES)
+
+test_on_this_one_alone = reads(
+    [
+        (
+            "Reset both fronts, a mesh pad and impression material on the right front only.",
+            ["LF+RF work reset", "RF packing impression_material", "RF pad mesh"],
+        ),
+        (
+            "New in front, a rim pad and silicone in the off fore.",
+            ["LF+RF work new_shoe", "RF packing silicone", "RF pad rim"],
+        ),
+        (
+            "New in front, leather pads and silicone in the off fore.",
+            ["LF+RF pad leather", "LF+RF work new_shoe", "RF packing silicone"],
+        ),
+        (
+            "New in front, leather pads, and silicone in the off fore only.",
+            ["LF+RF pad leather", "LF+RF work new_shoe", "RF packing silicone"],
+        ),
+        (
+            "New in front, leather pads and a corn in the off fore.",
+            ["LF+RF pad leather", "LF+RF work new_shoe", "RF finding corn"],
+        ),
+    ],
+    "Tansy. {}",
+)

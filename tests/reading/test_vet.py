@@ -413,3 +413,24 @@ test_who_suspects_it_and_comes_to_look = reads(
     ],
     "Tally. {}",
 )
+
+test_calling_in = reads(
+    [
+        (
+            "Five weeks, and if that heel isn't any tighter I'm calling in the vet.",
+            ["- next_visit_weeks 5 planned", "- vet referral planned"],
+        ),
+        ("Unless he improves I'm bringing the vet in.", ["- vet referral planned"]),
+        ("I'm not calling in the vet.", ["- vet referral absent"]),
+        # so many years are no feet
+        (
+            "Navicular in the off fore these three years, but not a thing on the testers in that one.",
+            ["RF finding navicular", "RF tester none"],
+        ),
+        (
+            "Sidebone in the off fore these two years, testers nothing in that one.",
+            ["RF finding sidebone", "RF tester none"],
+        ),
+    ],
+    "Tansy. {}",
+)
