@@ -8,11 +8,15 @@ import re
 from pipeline.reading.exchanges import HESITATING, kind_of, sentence_end
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import ANIMALS
-from pipeline.reading.opening import sentence_start
+from pipeline.reading.opening import FELLOWS, sentence_start
 from pipeline.reading.sayings import Sayings
+from pipeline.reading.stretches import next_mark
 from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
+from pipeline.reading.whose import OFFSPRING
+from pipeline.record import MatchKind
+from pipeline.vocabulary import CLASS_SLOTS
 
 _LEADS = (
     "not", "did i say", "i said", "when i said", "i called him", "i called her", "i keep saying", "i kept saying",
@@ -74,6 +78,11 @@ _THAT_IS = [
     *(["that", verb, *of] for of in ([], ["for"]) for verb in ("'s", "is", "was")),
     *(["i", am, "thinking", "of"] for am in ("'m", "am", "was")), ["that", "'s", "what", "i", "told"],
 ]  # fmt: skip
+_KIN = FELLOWS | OFFSPRING | {"teammate", "dam", "sire"}
+_MARKS = SENTENCE_ENDS | {","}
+_ASKED, _GONE = (["is", "it"], ["was", "it"], ["is", "this"]), frozenset({"sold", "died", "retired"})
+_TOLD = frozenset({*CLASS_SLOTS, "feet", "measures", "number"})
+_MOST_OF_KIN, _SOON = 4, 5  # tokens
 _NEAR = 2  # sentences from a finding to the words that give it to another horse
 
 
@@ -309,3 +318,43 @@ def _after_not_that_one(talk: Talk, start: int) -> int | None:
     """ "That's not Mustard, sorry, it's Custard that has the crack"."""
     names = [m for m in talk.having("horse") if start <= m.start < sentence_end(talk, start)]
     return names[1].start if len(names) > 1 else None
+
+
+def leave_out_told_by(talk: Talk) -> None:
+    """Drop the names that only tell which horse is meant: "Buck, Tally's teammate", "or is it Tally? No, Buck"."""
+    names = talk.having("horse")
+    for before, name, behind in zip(names, names[1:], [*names[2:], None], strict=False):
+        other = before.get("horse") != name.get("horse")
+        told = any(m.is_any(_TOLD) for m in talk.starting_in(before.end, name.start))
+        if (
+            (other and not told and _of_kin(talk, name))
+            or (other and behind is not None and _asked(talk, name, behind))
+            or _gone_since(talk, name)
+        ):
+            name.dropped = True
+            here = tuple(range(name.start, name.end))  # so that its sound names nobody
+            talk.mentions.append(Mention(name.start, name.end, here, {"remarks": "remark"}, MatchKind.VARIANT))
+
+
+def _of_kin(talk: Talk, name: Mention) -> bool:
+    """ "Buck, the big bay, Tally's half-brother.", "Buck, brother to Tally": closed by a mark."""
+    words, end = talk.words, next_mark(talk, name.end, _MARKS)
+    if words[name.end : name.end + 1] != ["'s"]:
+        return words[name.start - 1] in ("to", "of") and words[name.start - 2] in _KIN
+    opens = words[name.start - 1] in _MARKS or words[name.start - 1] in ("is", "'s", "was")
+    return opens and end - name.end <= _MOST_OF_KIN and words[end - 1] in _KIN
+
+
+def _asked(talk: Talk, name: Mention, behind: Mention) -> bool:
+    """ "Buck. Or is it Tally? No, Buck.": a question with nothing but the name, and another horse's behind it."""
+    asked = talk.words[name.start - 2 : name.start] in _ASKED and not _MARKS.isdisjoint(
+        talk.words[name.end : name.end + 1]
+    )
+    return asked and behind.get("horse") != name.get("horse") and behind.start - name.end <= _SOON
+
+
+def _gone_since(talk: Talk, name: Mention) -> bool:
+    """ "Tally's the one that got sold": told of only to say that she is not the horse in hand."""
+    end = next_mark(talk, name.end, _MARKS)
+    one = talk.words[name.end + 1 : name.end + 3] == ["the", "one"] and talk.words[name.start - 1] in _MARKS
+    return one and talk.words[end - 1] in _GONE

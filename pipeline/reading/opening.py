@@ -77,7 +77,7 @@ def heads(talk: Talk, span: NameSpan) -> bool:
     if before[-1] in _COMPARED or before[-1] == "n't" or set(before) & _NOT_OPENING:
         return False
     kin = of_kin(talk, span)
-    said = {word for word, after in pairwise([*before, ""]) if after not in _KIN}  # "over to her sister Buck"
+    said = {word for word, after in pairwise([*before, ""]) if after not in FELLOWS}  # "over to her sister Buck"
     if said & _SUBJECTS and not said & _MEETING:
         return False
     told = [m for m in talk.starting_in(start, span.start) if m not in kin]
@@ -131,7 +131,7 @@ def owns(talk: Talk, span: NameSpan) -> bool:
     return talk.words[span.end : span.end + 1] == ["'s"] and talk.words[span.end + 1 : span.end + 2] in _OWNED
 
 
-_KIN = KIN | {"mate", "friend", "buddy", "pal", "companion", "stablemate", "neighbour", "neighbor", "twin", "half"}
+FELLOWS = KIN | {"mate", "friend", "buddy", "pal", "companion", "stablemate", "neighbour", "neighbor", "twin", "half"}
 _MISSED = frozenset({"skipped", "skip", "skipping", "missed"})
 _SENT = frozenset({"moved", "sold", "lent", "sent"})
 _LEFT = frozenset({"left", "leaving", "leave"})

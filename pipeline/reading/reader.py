@@ -40,7 +40,14 @@ from pipeline.reading.in_order import deal_in_order, draft_in_order, mark_short_
 from pipeline.reading.measures import MeasureReader
 from pipeline.reading.measures_then import draft_measures_then
 from pipeline.reading.mentions import Mention, MentionFinder
-from pipeline.reading.misnamed import another_horses_number, called_before, found_on_another, misnamed, without_animals
+from pipeline.reading.misnamed import (
+    another_horses_number,
+    called_before,
+    found_on_another,
+    leave_out_told_by,
+    misnamed,
+    without_animals,
+)
 from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
 from pipeline.reading.new_shoes import draft_new
@@ -70,7 +77,6 @@ from pipeline.reading.pulled import (
     draft_thrown_there,
 )
 from pipeline.reading.questions import mark_sought
-from pipeline.reading.ran_out import leave_out_what_ran_out
 from pipeline.reading.repair_cues import join_cue_sentences
 from pipeline.reading.repairs import repair
 from pipeline.reading.responses import draft_responses
@@ -91,7 +97,6 @@ from pipeline.reading.three_feet import mark_full_sets, mark_three_of_four
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
 from pipeline.reading.told_apart import both_on_this_one
-from pipeline.reading.told_by_kin import leave_out_told_by
 from pipeline.reading.treated import treat_what_is_there
 from pipeline.reading.turned_round import turn_round
 from pipeline.reading.turned_to import part_turns
@@ -258,7 +263,6 @@ def _put_right(talk: Talk) -> list[Strike]:
     without_animals(talk)
     called_before(talk)
     leave_out_told_by(talk)
-    leave_out_what_ran_out(talk)
     mark_others(talk)
     decide(talk)
     answer_own_question(talk)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pipeline.reading.exchanges import kind_of
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 
@@ -21,11 +22,13 @@ _RAN_OUT = (
     ["short", "of"],
     ["none", "left"],
 )
+_OUT = Sayings("ran out", "run out", "'s finished", "was finished", "'s gone", "was gone", "were gone")
 _CLOSING = SENTENCE_ENDS | {","}
 _AND_IT_IS = (["and", "it", "'s"], ["and", "it", "is"])  # "no, I tried it again and it's the toe"
 _LONGEST = 10  # tokens of a reason
 _LIGHT = frozenset(
-    {"a", "an", "the", "say", "call", "it", "make", "more", "like", "she", "he", "'s", "is", "at", "uh", "that"}
+    {"a", "an", "the", "say", "call", "it", "make", "more", "like", "she", "he", "'s", "is", "was", "at", "uh"}
+    | {"that"}
 )
 _A_FOOT = (["foot"], ["feet"], ["hoof"], ["horse"], ["pony"], ["mare"], ["gelding"], ["donkey"], ["mule"])
 _NEAR = 4  # tokens from the reason to the right word
@@ -43,7 +46,8 @@ def why_wrong(talk: Talk, begin: int) -> int:
     if end is None or talk.words[end] in SENTENCE_ENDS or not _said_alone(talk, end + 1):
         return begin
     within = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
-    gone = [m for m in within if talk.words[m.start - 2 : m.start] == ["out", "of"]]  # "I ran out of putty"
+    # "I ran out of putty", "the putty ran out"
+    gone = [m for m in within if talk.words[m.start - 2 : m.start] == ["out", "of"] or _OUT.at(talk.words, m.end)]
     if any(_of_the_trade(talk, mention) for mention in within if mention not in gone):
         return begin
     for mention in within:

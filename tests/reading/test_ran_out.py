@@ -22,7 +22,6 @@ test_ran_out = reads(
             ["LF finding thrush", "LF treatment copper_sulfate"],
         ),
         ("New in front, leather pads, no, the leathers ran out, full pads.", ["LF+RF pad full", "LF+RF work new_shoe"]),
-        ("Near fore packed with putty. Wait, the putty's finished, silicone it was.", ["LF packing silicone"]),
         ("Thrush near fore. Iodine on it. I ran out of copper sulphate.", ["LF finding thrush", "LF treatment iodine"]),
         (
             "Thrush near fore. Iodine on it, then I ran out. Flare off fore.",
