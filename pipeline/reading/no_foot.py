@@ -178,6 +178,10 @@ def _something_else(talk: Talk, mention: Mention) -> bool:
     anywhere = talk.words[mention.end - 1] in _ANYWHERE
     if anywhere and talk.words[mention.start - 1] in _GOING:
         return True  # "ringbone, it's not going anywhere"
+    head = next((i + 1 for i in range(mention.start - 1, -1, -1) if talk.words[i] in SENTENCE_ENDS), 0)
+    foot = talk.mention_starting(head) if anywhere else None
+    if foot is not None and foot.get("feet") in FEET and talk.words[foot.end] == ",":
+        return True  # "near fore, nothing anywhere on the testers"
     return anywhere and after not in _CLOSING_ANYWHERE  # "I couldn't find anywhere decent to nail"
 
 

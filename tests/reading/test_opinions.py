@@ -336,6 +336,12 @@ test_a_feeling_and_other_guesses = reads(
 
 test_maybe_at_the_end = reads(
     [
+        (
+            "Canker, I think it is, in the off hind frog, I wouldn't bet the house on it, iodine on it anyway.",
+            ["RH finding canker suspected @frog", "RH treatment iodine"],
+        ),
+        ("Abscess in the off fore, I'd not stake my life on it.", ["RF finding abscess suspected"]),
+        ("Three down at the flapping yard, fores reset.", ["LF+RF work reset"]),
         ("Sheared heels in the near hind maybe, I'll know next time.", ["LH finding sheared_heels suspected"]),
         ("Thrush near fore possibly, I'd not swear.", ["LF finding thrush suspected"]),
         ("Abscess in the off fore maybe, wait and see.", ["RF finding abscess suspected"]),

@@ -214,3 +214,21 @@ test_pulse_up_there = reads(
         ("Tally. Heat in the near fore. Iodine up there.", ["LF finding heat", "LF treatment iodine"]),
     ]
 )
+
+test_nothing_anywhere = reads(
+    [
+        (
+            "Flat soles on both fronts. Testers nothing anywhere.",
+            ["LF+RF finding flat_sole", "LF+RF+LH+RH tester none"],
+        ),
+        ("Near fore, testers nothing anywhere.", ["LF tester none"]),
+        ("Left front, testers showed nothing anywhere.", ["LF tester none"]),
+        ("Testers on the near fore, nothing anywhere in the foot.", ["LF tester none"]),
+        ("Testers all round, nothing anywhere.", ["LF+RF+LH+RH tester none"]),
+        (
+            "Lame near hind. The rest of her is just trimmed, the three other feet.",
+            ["LF+RF+RH work trim", "LH gait lame"],
+        ),
+    ],
+    "Tansy. {}",
+)
