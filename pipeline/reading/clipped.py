@@ -117,7 +117,7 @@ def complete_parts(talk: Talk, lookup: Lookup) -> None:
         if here is not None and here.get("severities") is not None and here.get("findings") is None:
             word, here = here.end, talk.mention_starting(here.end)
         named = _of_a_part(lookup, talk.words[at], talk.words[word]) if word < len(talk.words) else None
-        if named is None or (here is not None and here.get("findings") is not None):
+        if named is None or (here is not None and here.is_any(("findings", "horse"))):
             continue
         talk.mentions.append(Mention(word, word + 1, (at, word), {"findings": named}, MatchKind.VARIANT))
     talk.in_order()

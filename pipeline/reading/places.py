@@ -1,6 +1,7 @@
 """Front and back that are places, no feet: "at the back of the barn", "in the front stalls", "behind the shed".
 
-Also a part of the foot that is no place of a finding: "the white line bends around it".
+Also a part of the foot that is no place of a finding: "the white line bends around it"; and a place's own name, which
+says nothing of a horse: "Long Meadow", "over at Corn Hill".
 """
 
 from __future__ import annotations
@@ -60,6 +61,15 @@ _ENDS: tuple[list[str], ...] = (
 
 
 _SIDES = ("medial", "lateral")
+_NAMED = (YARD - {"step", "steps", "seat", "office", "rail", "run", "gate", "door"}) | {
+    "street", "farm", "farms", "creek", "rock", "rocks", "ranch", "stables", "brook", "hollow", "ridge", "bridge",
+    "green", "cross", "corner", "mill", "park", "valley", "cottage", "avenue", "stud", "wood", "woods", "springs", "river",
+    "pond",
+    "livery", "bottom", "common", "bank", "heath", "moor", "acres", "gap", "pines", "oaks", "station", "downs",
+}  # fmt: skip
+_LEADS_TO_PLACE = frozenset({"at", "in", "from", "to", "near", "by", "past", "of", ".", ",", "called"})
+_IN_A_NAME = ("findings", "zones", "shoe_states", "shoe_types", "severities", "measures", "pads", "clips")
+_LONGEST = 3  # words of "Long Meadow Farm" before its last
 _AND = (["and"], ["and", "the"], ["and", "in", "the"], ["and", "at", "the"])
 
 
@@ -73,6 +83,24 @@ def leave_out_places(talk: Talk) -> None:
         if talk.words[mention.start : mention.end] == ["both"] and _both_places(talk, mention):
             mention.readings.pop("feet")
             mention.dropped = mention.dropped or not mention.readings
+
+
+def leave_out_named_places(talk: Talk) -> None:
+    """Drop the words of the trade in a place's name, all of it in capitals: "Long Meadow.", "over at Sandcrack Lane".
+
+    A name of the roster stays, and so does what is done to a horse: "Reset Brook".
+    """
+    large = talk.tokens.large
+    for last in talk.where(_NAMED):
+        first = last
+        while first and last - first < _LONGEST and large[first - 1] and talk.words[first - 1] not in _LEADS_TO_PLACE:
+            first -= 1
+        if first == last or not large[last] or (first and talk.words[first - 1] not in _LEADS_TO_PLACE):
+            continue
+        said = [m for m in talk.mentions if first <= m.start <= last and not m.dropped]
+        if all(m.end <= last + 1 and m.is_any(_IN_A_NAME) for m in said):
+            for mention in said:
+                mention.dropped = True
 
 
 def complete_places(talk: Talk) -> None:

@@ -64,7 +64,7 @@ from pipeline.reading.or_was_it import answer_own_question, deny_own_question
 from pipeline.reading.other_animals import drop_another_horses, mark_others
 from pipeline.reading.other_side import complete_sides
 from pipeline.reading.passive import draft_passive
-from pipeline.reading.places import complete_places, leave_out_places
+from pipeline.reading.places import complete_places, leave_out_named_places, leave_out_places
 from pipeline.reading.pointed_out import point_out
 from pipeline.reading.pulled import (
     draft_came_off,
@@ -184,6 +184,7 @@ class Reader:
         strikes = _put_right(talk)
         taken_back = {m.start for m in mentions if m.dropped and "horse" in m.readings}
         exact = [e for e in exact if e[0] not in taken_back]
+        leave_out_named_places(talk)
         point_out(talk)
         join_feet(talk)
         talk.fix_places()
@@ -275,7 +276,7 @@ def _put_right(talk: Talk) -> list[Strike]:
 
 def _without_empty(visits: list[Visit]) -> list[Visit]:
     """A horse that is only mentioned ("this is Duchess, not Duke") was not visited; its words go to the notes."""
-    told = [v for v in visits if v.facts] or visits[:1]
+    told = [v for v in visits if v.facts] or [v for v in visits if v.horse][:1] or visits[:1]
     for visit in visits:
         if visit not in told:
             told[0].notes = "\n".join(n for n in (told[0].notes, visit.notes) if n)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+from tests.reading.conftest import Read, reads
+from tests.reading.telling import told
 
 CASES = [
     ("Tally. Toe clips before, quarter clips behind.", ["LF+RF clips toe", "LH+RH clips quarter"]),
@@ -147,3 +148,27 @@ test_behind_it_in_the_foot = reads(
     ],
     "Tally. {}",
 )
+
+test_a_name_of_a_place = reads(
+    [
+        ("Mild white line disease at the toe, right hind. Long Meadow.", ["RH finding white_line_disease @toe ~mild"]),
+        ("Bruise on the right hind sole. Flat Rock.", ["RH finding bruise @sole"]),
+        ("Out at Sole Street. Trimmed.", ["LF+RF+LH+RH work trim"]),
+        ("Up at Sandcrack Lane. Left front reset.", ["LF work reset"]),
+        ("This was over at Corn Hill Farm. Left front reset.", ["LF work reset"]),
+        ("Left hind bruised. Then on to Abscess Creek.", ["LH finding bruise"]),
+        ("Lost Creek, that is. Reset in front.", ["LF+RF work reset"]),
+        # no place
+        ("Left front, thrush at the toe. Long.", ["LF finding long_toe", "LF finding thrush @toe"]),
+        ("Thin Soles. Left front.", ["LF finding thin_sole"]),
+        ("Corn, left front. Barn was cold.", ["LF finding corn"]),
+        ("Left front bruised, a corn. Hill farm next.", ["LF finding bruise", "LF finding corn"]),
+    ],
+    "Tally. {}",
+)
+
+
+def test_a_horse_of_the_name_of_a_place(read: Read) -> None:
+    tally, meadow = read("Tally. Thrush at the toe, left hind. Long Meadow. Trimmed.", "Tally", "Long Meadow")
+    assert told(tally) == ["LH finding thrush @toe"]
+    assert told(meadow) == ["LF+RF+LH+RH work trim"]
