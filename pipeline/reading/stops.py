@@ -85,7 +85,10 @@ def _its_feet(talk: Talk, before: Stretch, behind: Stretch, starting: dict[int, 
     if not named or not rest <= _BESIDE_FEET:
         return False
     after = _to_the_mark(talk, starting, first.end + 1)
-    if after.has(("zones",)) and after.classes <= _A_PLACE:
+    put_right = after.has(("taking_back",)) and bool(after.feet())
+    if put_right and after.has(TOLD):
+        return False  # "Sidebone too. Left hind, I mean right hind has a corn"
+    if put_right or (after.has(("zones",)) and after.classes <= _A_PLACE):
         after = _to_the_mark(talk, starting, after.end + 1)
     if measured and not after.has(TOLD | WAITING_HEADS | {"zones", "units"}):
         return True

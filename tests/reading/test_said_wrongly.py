@@ -155,3 +155,28 @@ test_asked_about_and_denied_by_name = reads(
     ],
     "Buck. {}",
 )
+
+
+test_a_foot_put_right_at_once_takes_nothing_of_before = reads(
+    [
+        (
+            "Right hind has stretched white line. Sidebone too. Right hind, I mean left hind, corn.",
+            ["LH finding corn", "RH finding sidebone", "RH finding white_line_separation"],
+        ),
+        (
+            "Left front has thrush. There is a flare as well. Right hind, I mean right front, reset.",
+            ["LF finding flare", "LF finding thrush", "RF work reset"],
+        ),
+        (
+            "Near fore has a corn. And a bruise. Off hind, make that near hind, nothing with the testers.",
+            ["LF finding bruise", "LF finding corn", "LH tester none"],
+        ),
+        # told of the foot behind, as if nothing had been put right
+        (
+            "Navicular, mild. Near fore, I mean off fore. Four weeks.",
+            ["- next_visit_weeks 4 planned", "RF finding navicular ~mild"],
+        ),
+        ("Navicular. Near fore, I mean off fore, mild.", ["RF finding navicular ~mild"]),
+    ],
+    "Tally. {}",
+)
