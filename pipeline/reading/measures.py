@@ -44,7 +44,9 @@ _SO = frozenset({"was", "were", "had", "'d", "be", "have", "on"})  # the last wo
 _SIDED = frozenset({"on", "up", "down", "to", "in"})
 _Rule = Callable[[Segment, Mention, Number], bool]
 _AGAIN = 2
-_OF_ELSE = frozenset({"horses", "head", "miles", "minutes", "dollars", "euro", "euros", "quid", "pounds", "people"})
+_OF_ELSE = frozenset(
+    {"year", "years", "horses", "head", "miles", "minutes", "dollars", "euro", "euros", "quid", "pounds", "people"}
+)
 _IT_IS = frozenset((*led, it, be) for led in ((), ("and",), ("but",)) for it in ("it", "that") for be in ("'s", "is"))
 _MORE = frozenset({"more", "small", "little", "big"})
 _AT_IT = frozenset({"on", "in", "the"})

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import NAMES, Read
+from tests.reading.conftest import NAMES, Read, reads
 from tests.reading.telling import told
 
 NO_SIZE = [
@@ -50,3 +50,16 @@ def test_counts_of_something_else_are_no_sizes(read: Read, said: str) -> None:
 def test_sizes_stay_sizes(read: Read, said: str) -> None:
     (visit,) = read(f"New shoes in front, {said}.", *NAMES)
     assert told(visit) == [f"LF+RF shoe_size {SIZES[said]}", "LF+RF work new_shoe"]
+
+
+test_an_age_is_no_size = reads(
+    [
+        (
+            "Fronts are size five. Left hind had thrush as a three year old.",
+            ["LF+RF shoe_size 5", "LH finding thrush history"],
+        ),
+        ("Sizes, fronts five. He's four years old.", ["LF+RF shoe_size 5"]),
+        ("Sizes, fronts five. The hinds were four last year.", ["LF+RF shoe_size 5", "LH+RH shoe_size 4 history"]),
+    ],
+    "Tally. {}",
+)
