@@ -28,6 +28,10 @@ _NOT_THIS_ONE = (
     ("supposed", "to", "be"), ("meant", "to", "be"), ("should", "have", "been"), ("should", "'ve", "been"),
     ("supposed", "to", "do"), ("meant", "to", "do"), ("should", "have", "done"), ("should", "'ve", "done"),
 )  # fmt: skip
+_SET_APART = (
+    ["unlike"], ["than"], ["bad", "as"], ["confused", "with"], ["mixed", "up", "with"], ["mistaken", "for"],
+    ["which", "is", "n't"], ["who", "is", "n't"], ["that", "is", "n't"], ["this", "is", "n't"],
+)  # fmt: skip
 _IN_ORDER = frozenset({"first", "next"})
 _IN_TURN = frozenset({"next", "one", "first", "second", "third", "last"})
 _EXCUSES = (["but"], ["only"], ["because"], ["and"])
@@ -106,17 +110,20 @@ class NameFinder(UnlistedNames):
 
     def _rejected(self, start: int) -> bool:
         """ "Not Duke", "Duke, no, sorry, Duchess": a name taken back."""
-        led = self._talk.words[max(0, start - 2) : start]
-        if self._after_not(start) or led[-1:] in (["unlike"], ["than"]) or led == ["bad", "as"]:
-            return True
-        if self._taken_back(start) or self._stood_in_for(start):
+        if self._set_aside(start):
             return True
         name = self._horse_at(start)
         before = [s for s, _, h in self._exact if s < start and h.name == name]
-        same = [s for s in before if self._after_not(s) or self._taken_back(s) or self._stood_in_for(s)]
-        if not same or same[-1] != before[-1]:
-            return False
+        same = [s for s in before if self._set_aside(s)]
+        if not same or not (same[-1] == before[-1] or self._rejected(before[-1])):
+            return False  # "Tally, not Buck, Buck's the bay and Buck's next week": set aside all along
         return self._sentence_start(start) == self._sentence_start(same[-1]) or self._told_why(start, same[-1])
+
+    def _set_aside(self, start: int) -> bool:
+        words = self._talk.words
+        if self._after_not(start) or any(words[start - len(led) : start] == led for led in _SET_APART):
+            return True
+        return self._taken_back(start) or self._stood_in_for(start)
 
     def _told_why(self, start: int, rejected: int) -> bool:
         """ "This is Tally, not Buck. Buck was last week.": the name just set aside, and nothing of the trade of it."""
@@ -273,6 +280,7 @@ class NameFinder(UnlistedNames):
         """Capitalised words in the place of a name that sound like one of the roster."""
         taken = {i for s in self.found.spans for i in range(s.start, s.end)}
         taken.update(i for s, e, _ in self._exact for i in range(s, e))
+        taken.update(i for m in self._talk.mentions if "horse" in m.readings for i in m.literal)  # dropped ones, too
         tokens = self._talk.tokens
         small = small_openings(self._talk) if self._cased else ()
         for start in sorted({*self._strange, *filter(self._means_nothing, small)}) if small else self._strange:

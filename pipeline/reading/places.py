@@ -63,8 +63,8 @@ _ENDS: tuple[list[str], ...] = (
 _SIDES = ("medial", "lateral")
 _NAMED = (YARD - {"step", "steps", "seat", "office", "rail", "run", "gate", "door"}) | {
     "street", "farm", "farms", "creek", "rock", "rocks", "ranch", "stables", "brook", "hollow", "ridge", "bridge",
-    "green", "cross", "corner", "mill", "park", "valley", "cottage", "avenue", "stud", "wood", "woods", "springs", "river",
-    "pond",
+    "green", "cross", "corner", "mill", "park", "valley", "cottage", "avenue", "stud", "wood", "woods", "springs",
+    "river", "pond",
     "livery", "bottom", "common", "bank", "heath", "moor", "acres", "gap", "pines", "oaks", "station", "downs",
 }  # fmt: skip
 _LEADS_TO_PLACE = frozenset({"at", "in", "from", "to", "near", "by", "past", "of", ".", ",", "called"})
