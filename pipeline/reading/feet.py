@@ -13,6 +13,7 @@ from pipeline.reading.foot_alone import (
     headed_before,
     in_apposition,
     is_another,
+    it_is_there,
     named_after_all,
     only_where,
     same_statement,
@@ -47,6 +48,7 @@ from pipeline.record import EITHER_SLOTS, FEET, HORSE_SLOTS
 _HEADING_WORDS = frozenset({"then", "now", "so", "next", "and", "the"})
 _AT = frozenset({"in", "at", "on", "of", "his", "her"})
 _WORDED = frozenset({"work", "shoe_type", "shoe_material"})
+_LYING = ("finding", "shoe_state")  # what "it" is, of "it's the right hind"
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OPENER = 3  # words: "right then lads, …"
 _BEHIND_ASIDE = 2
@@ -135,7 +137,10 @@ def _except_feet(sentence: Sentence, groups: dict[int, list[FootGroup]]) -> None
 def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
     """ "Hondo lost one. Left front.": a foot alone in its sentence belongs to a statement that still lacks one."""
     foot_of_another_time(talk, sentence, groups)
-    if not groups[sentence[0].index] or not sentence[0].sentence or any(s.drafts for s in sentence):
+    if not groups[sentence[0].index] or not sentence[0].sentence:
+        return
+    there = it_is_there(talk, sentence[0], groups[sentence[0].index])
+    if not there and any(s.drafts for s in sentence):
         return
     if not {"none", "nothing", "no", "not", "n't"}.isdisjoint(talk.words[sentence[0].start : sentence[0].end]):
         return
@@ -144,7 +149,7 @@ def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int,
     last = max((s.sentence for s in before if s.drafts), default=number - 1)
     bare = [s for s in before if s.sentence == last or all(d.slot == "finding" and not d.feet for d in s.drafts)]
     placed = any(m.is_any(("zones", "severities")) for s in sentence for m in s.mentions)
-    for draft in [d for s in bare for d in s.drafts]:
+    for draft in [d for s in bare for d in s.drafts if not there or (d.slot in _LYING and not d.feet)]:
         told_ahead = placed and draft.foot_carried and alone_said(talk, draft)  # "Thrush. Both hinds, in the sulcus."
         if draft.feet is None or told_ahead or (not draft.feet and draft.slot == "finding"):
             draft.feet = groups[sentence[0].index][0].feet

@@ -80,6 +80,9 @@ def is_another(talk: Talk, segment: Segment, group: FootGroup) -> bool:
 _SO_LAME = frozenset({"that", "which", "it", "this", "call", "so"})
 _NOT = frozenset({"n't", "not", "no", "never", "barely", "hardly", "nt"})
 _LOADING = frozenset({"touch", "touches", "put", "puts", "putting", "bear", "stand", "load", "weight", "lean", "use"})
+_SORE = frozenset(
+    {"sore", "crook", "ouchy", "footy", "tender", "gimpy", "pottery", "unlevel", "uneven", "favoring", "iffy"}
+)
 _SPARING = frozenset({"pointing", "resting", "nursing", "sparing", "favouring", "favoring", "hopping", "dangling"})
 
 
@@ -93,6 +96,14 @@ def only_where(talk: Talk, segment: Segment, found: list[FootGroup]) -> bool:
     led = tuple(rest[:2]) in _IT_IS and segment.delimiter in ("and", ", and", ",", "but", ", but")
     narrowed = not _ONLY.isdisjoint(rest) and segment.delimiter in ("but", ", but", ",", "and", ", and")
     return (led and set(rest[2:]) <= _WHERE | _ONLY) or (narrowed and set(rest) <= _WHERE | _ONLY)
+
+
+def it_is_there(talk: Talk, segment: Segment, found: list[FootGroup]) -> bool:
+    """ "He has an abscess. It's the right hind, and I opened it": nothing but where, before what else is told."""
+    if segment.drafts or len(found) != 1 or found[0].anaphor:
+        return False
+    words = talk.words[segment.start : found[0].start]
+    return tuple(words[:2]) in _IT_IS and set(words[2:]) <= _WHERE and found[0].end == segment.end
 
 
 def headed_anew(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> bool:
@@ -121,10 +132,12 @@ def same_statement(talk: Talk, sentence: list[Segment], position: int, groups: G
 
 def _spared(talk: Talk, before: list[Segment], here: Segment) -> bool:
     """ "He won't put the right front down, and that's a five": how lame he is on the foot that he spares."""
-    calling = bool({"call", "calling", "say"} & set(talk.words[here.start : here.start + 3]))
+    calling = bool({"call", "calling", "say", "grade"} & set(talk.words[here.start : here.start + 3]))
     if before[-1].drafts or not (talk.words[here.start] in _SO_LAME or calling):
         return False
     words = set(talk.words[before[0].start : before[-1].end])
+    if "on" in words and words & _SORE:
+        return True  # "crook on the near hind, I'd call it three out of five"
     return bool(words & _SPARING) or bool(words & _LOADING and words & _NOT)
 
 

@@ -78,3 +78,68 @@ test_going_round_from_a_foot = reads(
         ("Tally. Seen from the near fore, he was lame, off fore trimmed.", ["- gait lame", "RF work trim"]),
     ]
 )
+
+
+test_where_it_is_before_what_else_is_told = reads(
+    [
+        (
+            "Tally's got himself an abscess. It's the right hind, at the toe, and I opened it.",
+            ["RH finding abscess", "RH treatment drained"],
+        ),
+        ("Tally has a corn. It's the left front, and I pared it.", ["LF finding corn"]),
+        (
+            "She's lost a shoe. It was the near fore, and I nailed it back on.",
+            ["LF shoe_state lost", "LF work put_back"],
+        ),
+        # something else is of the foot
+        ("Tally. Abscess in the left front. It's the right front that's lame.", ["LF finding abscess", "RF gait lame"]),
+        ("Tally. Trimmed. It's the right hind, he's lame on it.", ["LF+RF+LH+RH work trim", "RH gait lame"]),
+    ]
+)
+
+test_how_lame_on_the_foot_that_is_sore = reads(
+    [
+        ("Tally's crook on the near hind, I'd call it three out of five.", ["LH lameness 3"]),
+        ("Tally. Sore on the near hind, that's a two out of five.", ["LH lameness 2"]),
+        ("Tally. Ouchy on the off fore, call it a one out of five.", ["RF lameness 1"]),
+        ("Tally. Corn in the off fore. Lame, I'd call it two out of five.", ["- lameness 2", "RF finding corn"]),
+        (
+            "Tally. High on the outside, left front, is she? She's high on the outside.",
+            ["LF finding imbalance @lateral"],
+        ),
+    ]
+)
+
+test_the_finding_before_worse_on_another_foot = reads(
+    [
+        (
+            "Tally. Thrush in the near hind, mild. The off hind is worse.",
+            ["LH finding thrush ~mild", "RH finding thrush"],
+        ),
+        (
+            "Tally. Corn in the near fore, mild, and the off fore is worse, severe.",
+            ["LF finding corn ~mild", "RF finding corn ~severe"],
+        ),
+        ("Tally. Thrush in the near hind, and the off hind's a lot worse.", ["LH+RH finding thrush"]),
+        (
+            "Tally. Thrush in both hinds, the off hind is worse, severe.",
+            ["LH finding thrush", "RH finding thrush ~severe"],
+        ),
+        ("Tally. Testers mild near fore, off fore is worse.", ["LF tester mild"]),
+        ("Tally. Corn in the near fore. The off fore is worse for wear.", ["LF finding corn"]),
+        ("Tally. Near hind had thrush last time, the off hind was worse.", ["LH finding thrush history"]),
+    ]
+)
+
+test_what_the_vet_told_of_it = reads(
+    [
+        ("Tally. His left front's got navicular, the vet told us that in the spring.", ["LF finding navicular"]),
+        (
+            "Tally. He's a navicular horse, both fronts, the vet told them that and I believe it.",
+            ["LF+RF finding navicular"],
+        ),
+        ("Tally. Navicular in both fronts, I believe.", ["LF+RF finding navicular suspected"]),
+        ("Tally. I believe it's navicular, both fronts.", ["LF+RF finding navicular suspected"]),
+        ("Tally. Laminitis, and they told me she had it last spring.", ["- finding laminitis history"]),
+    ]
+)
