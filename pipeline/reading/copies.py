@@ -31,7 +31,7 @@ from pipeline.reading.number_context import ANGLES, LENGTHS
 from pipeline.reading.places import YARD
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
-from pipeline.reading.there_too import copy_affirmed, copy_doubted, is_affirmed, is_doubted, so_has
+from pipeline.reading.there_too import copy_affirmed, copy_doubted, is_affirmed, is_doubted, is_worse, so_has
 from pipeline.record import HORSE_SLOTS, Severity, Status
 
 _FOUND = frozenset({"finding", "tester", "pulse", "shoe_state"})
@@ -105,7 +105,7 @@ def _copy_on(talk: Talk, segment: Segment, found: list[FootGroup], groups: dict[
         return copy_doubted(talk, segment, feet)
     if _has_spread(talk, segment):
         return _copy_graded(talk, segment, feet)
-    if _only_graded(talk, segment):
+    if _only_graded(talk, segment) or is_worse(talk, segment):
         return _copy_graded(talk, segment, feet)
     if _only_meant(talk, segment):
         return []

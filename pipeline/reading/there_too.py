@@ -24,6 +24,7 @@ _LIGHT = frozenset({
     "bit", "got",
 })  # fmt: skip
 _HAVING = frozenset({"got", "has", "have"})
+_WORSE = frozenset({"the", "his", "her", "is", "'s", "worse", "a", "lot", "bit", "good", "deal", "even", "much", "and"})
 _POINTING = frozenset({"that", "which", "now", "today", "yet"})
 
 
@@ -58,6 +59,15 @@ def so_has(talk: Talk, segment: Segment) -> bool:
     first = segment.start + 1 if talk.words[segment.start] == "as" else segment.start
     led = talk.words[first - 1] in ("so", "as") and talk.words[first] in _AFFIRMING | {"'s"}
     return led and content_of(talk, segment) - {"as"} <= _AFFIRMED
+
+
+def is_worse(talk: Talk, segment: Segment) -> bool:
+    """ "Thrush in the near hind, the off hind's worse": it has the finding told last, too; not "was worse"."""
+    if "worse" not in talk.words[segment.start + 1 : segment.end] or segment.drafts:
+        return False
+    told = told_before(talk, segment)
+    known = bool(told) and told[-1].slot == "finding" and not {"is", "'s"}.isdisjoint(content_of(talk, segment))
+    return known and content_of(talk, segment) <= _WORSE
 
 
 def is_doubted(talk: Talk, segment: Segment) -> bool:
