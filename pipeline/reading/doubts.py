@@ -63,6 +63,7 @@ _COMMENTING = frozenset({
 _NARROWING = ("feet", "zones", "severities", "fillers", "horse", "taking_back", "times", "denials")
 _THERE = frozenset({"there", "it"})
 _IT = frozenset({"it", "that"})  # "couldn't swear to it from here"
+_TRUSTED = frozenset({"it", "him", "her", "them", "that"})
 _ONLY = frozenset({"only", "just"})
 _NOT = frozenset({"n't", "not", "never", "nae"})
 
@@ -276,6 +277,8 @@ def _of_something_else(talk: Talk, segment: Segment, cue: Mention) -> bool:
 def _of_what_it_was(talk: Talk, sentence: Sentence, position: int, cue: Mention) -> bool:
     """ "Stepped on a nail, a fencing nail I reckon": what he stepped on is in doubt, not the puncture."""
     segment = sentence[position]
+    if talk.words[cue.end - 1] == "believe" and cue.end == segment.end - 1 and talk.words[cue.end] in _TRUSTED:
+        return True  # "the vet told them that and I believe it"
     if cue.end != segment.end or segment.drafts or not segment.joined_by(","):
         return False
     alone = cue.start == segment.start and position > 1  # "a piece of glass, I reckon"

@@ -233,7 +233,7 @@ _LEFT = frozenset(
     {"scar", "mark", "hole", "track", "line", "ring", "remains", "cavity", "seam", "left", "over", "trace"}
 )
 _LEFT_BY_IT = frozenset({"scar", "scars", "mark", "hole", "track", "tract", "site", "cavity", "remains"})
-_FOUND_THEN = frozenset({"found", "diagnosed", "spotted", "noticed", "picked"})
+_SAID = frozenset({"found", "diagnosed", "spotted", "noticed", "picked", "told"})
 _HAPPENED = frozenset({"overreached", "reached", "forged", "interfered", "limped", "hobbled", "nodded", "grabbed"})
 _TELLING_WHEN, _THEN = frozenset({"when", "before"}), frozenset({"then"})
 _NO_TIME_TO_STAND = frozenset(
@@ -297,7 +297,9 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     words = set(talk.words[segment.start : segment.end])
     graded = next((m.readings["severities"] for m in segment.having("severities")), None)
     only_graded = graded and (talk.words[segment.start] in ("was", "were") or graded_apart(talk, segment, before))
-    found = _FOUND_THEN & words and any(s.present and s.horse == segment.horse for s in before[-1:])
+    found = (
+        _SAID & words and {"told", "had"} - words and any(s.present and s.horse == segment.horse for s in before[-1:])
+    )
     feet = [resolve(str(m.get("feet")), None) for m in segment.having("feet")]
     elsewhere = bool(feet) and any(d.feet and d.feet not in feet for s in before for d in s.drafts)
     if (

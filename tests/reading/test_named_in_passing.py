@@ -349,3 +349,21 @@ test_a_foot_that_is_fine = reads(
     ],
     "Buck. {}",
 )
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "who is not Buck, Buck's the little one and Buck's next month", "not Buck, Buck's the bay, Buck I do Friday",
+        "not to be confused with Buck, Buck's her brother", "which isn't Buck, Buck's the big grey",
+        "not to be mixed up with Buck, who's the bay",
+    ],
+)  # fmt: skip
+def test_a_horse_set_aside_stays_so(read: Read, said: str) -> None:
+    (visit,) = read(f"Tally, {said}. Thrush in the left front.", "Tally", "Buck")
+    assert (visit.horse, told(visit)) == ("Tally", ["LF finding thrush"])
+
+
+def test_a_horse_set_aside_may_come_behind(read: Read) -> None:
+    tally, buck = read("Tally, not Buck, Buck's the bay. Trimmed. Now Buck, thrush left hind.", "Tally", "Buck")
+    assert (told(tally), told(buck)) == (["LF+RF+LH+RH work trim"], ["LH finding thrush"])
