@@ -297,13 +297,11 @@ def _recall_it(talk: Talk, segment: Segment, before: list[Segment]) -> None:
     words = set(talk.words[segment.start : segment.end])
     graded = next((m.readings["severities"] for m in segment.having("severities")), None)
     only_graded = graded and (talk.words[segment.start] in ("was", "were") or graded_apart(talk, segment, before))
-    found = (
-        _SAID & words and {"told", "had"} - words and any(s.present and s.horse == segment.horse for s in before[-1:])
-    )
+    found = _SAID & words and any(s.present and s.horse == segment.horse for s in before[-1:])
     feet = [resolve(str(m.get("feet")), None) for m in segment.having("feet")]
     elsewhere = bool(feet) and any(d.feet and d.feet not in feet for s in before for d in s.drafts)
     if (
-        found
+        (found and {"told", "had"} - words)
         or elsewhere
         or segment.having("resolutions", "after")
         or _COMPARED & words
