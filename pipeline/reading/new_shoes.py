@@ -17,6 +17,8 @@ _NEW_ALONE = frozenset(
 _NEW_TODAY = _NEW_ALONE | {"today", "now", "this", "time", "set", "morning", "ones", "on", "put", "fresh"}
 _NEW_ON_FEET = _NEW_TODAY | {"he", "she", "i", "went", "got", "had", "with", "in", "for", "the", "is", "was", "were"}
 _NEW_ON_FEET |= {"did", "done", "only", "just", "'ve", "have", "has", "shod", "reshod", "him", "her"}
+_ON_THOSE = (["on", "those"], ["on", "them"], ["on", "these"])  # "hinds were worn, so new on those as well"
+_NEW_ON_THEM = _NEW_ON_FEET | {"them", "these", "and"}
 _PUT_NEW_ON = said_whole(
     "put new on", "put on new", "new on", "nailed new on", "put new back on", "fitted new", "i put new on",
     "shoe 's new", "shoe is new", "the shoe 's new", "the shoe is new", "that shoe 's new", "shoe 's a new one",
@@ -47,6 +49,7 @@ def draft_new(talk: Talk) -> None:
             held = feet.union(*(range(m.start, m.end) for m in segment.having("horse")))
             rest = talk.words_beside(segment, held)
             told = rest <= _NEW_TODAY and _shoes_told(talk, segment)
+            told = told or (talk.words[index + 1 : index + 3] in _ON_THOSE and rest <= _NEW_ON_THEM)
             if rest <= (_NEW_ON_FEET if feet else _NEW_ALONE) or told or _new_that_was(talk, segment):
                 segment.drafts.append(_new_draft(segment, index, set()))
                 continue

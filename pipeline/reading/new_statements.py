@@ -180,7 +180,8 @@ def work_done(seam: Seam) -> bool:
         pair in near.cues for pair in first_cues(behind) if pair[0] == "work"
     )  # "just resets, same shoes reset"
     listed = near.has(("work",)) and (again or not seam.before.has(("feet",)))
-    return not near.has(("shoe_states",)) and behind.words[0] not in ("new", "went") and not listed
+    ones = "ones" in behind.words[1:3]  # "egg bars, brand new ones, both fronts"
+    return not near.has(("shoe_states",)) and behind.words[0] not in ("new", "went") and not (listed or ones)
 
 
 def something_done(seam: Seam) -> bool:

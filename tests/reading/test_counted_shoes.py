@@ -129,3 +129,23 @@ test_nails_follow_the_sizes_of_both_ends = reads(
     ],
     "Tally. {}",
 )
+
+
+test_new_on_those = reads(
+    [
+        (
+            "Hinds were worn, so new on those as well, size five.",
+            ["LH+RH shoe_size 5", "LH+RH shoe_state worn", "LH+RH work new_shoe"],
+        ),
+        ("Hinds are worn out, new on those.", ["LH+RH shoe_state worn", "LH+RH work new_shoe"]),
+        (
+            "Left front corn. Egg bars, brand new ones, both fronts.",
+            ["LF finding corn", "LF+RF shoe_type egg_bar", "LF+RF work new_shoe"],
+        ),
+        ("Corn left front, brand new ones on the hinds.", ["LF finding corn", "LH+RH work new_shoe"]),
+        # nothing new
+        ("Hinds reset, nothing new on them.", ["LH+RH work reset"]),
+        ("Fronts trimmed, he'll need new on those next time.", ["LF+RF work trim"]),
+    ],
+    "Tally. {}",
+)
