@@ -19,6 +19,8 @@ _REFUSING = NOT | {
 _IT = frozenset({"it"})
 _NEAR = 3  # tokens from "I thought" to what was thought
 
+_PAIRS = {"fronts": ("LF", "RF"), "hinds": ("LH", "RH")}
+
 
 def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     """ "Trailers, no, not trailers, rolled toes": what is named behind "not" goes, what follows stands for it.
@@ -172,3 +174,20 @@ def _in_next_sentence(talk: Talk, again: Mention) -> list[Mention]:
         return []
     following = [m for m in talk.mentions if stop < m.start < sentence_end(talk, stop + 1) and m.get("feet")]
     return following[:1]
+
+
+def narrowed(talk: Talk, run: list[Mention]) -> bool:
+    """ "Left hind I reset, and both fronts, no, I only reset the left front": one of the pair, and the rest stands."""
+    feet, behind = talk.having("feet"), run[-1].end
+    pair = next((m for m in reversed(feet) if m.end <= run[0].start), None)
+    new = next((m for m in feet if m.start >= behind), None)
+    if pair is None or new is None or new.readings["feet"] not in _PAIRS.get(pair.readings["feet"], ()):
+        return False
+    added = talk.words[pair.start - 1] == "and" and set(talk.words[pair.end : run[0].start]) <= {","}
+    only = not {"only", "just"}.isdisjoint(said := talk.words[behind : new.start]) and "." not in said
+    done = [m for m in talk.having("work") if m.end <= pair.start and sentence_end(talk, m.start) >= pair.start]
+    again = [m for m in talk.having("work") if behind <= m.start < new.start]
+    if not (added and only and done and again) or done[-1].readings["work"] != again[0].readings["work"]:
+        return False
+    pair.readings["feet"] = new.readings["feet"]
+    return True

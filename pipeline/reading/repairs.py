@@ -27,7 +27,7 @@ from pipeline.reading.exchanges import (
 )
 from pipeline.reading.mentions import Mention
 from pipeline.reading.misnamed import on_another_day, other_named, said_of_all
-from pipeline.reading.not_that import not_that, not_the_same, refused
+from pipeline.reading.not_that import narrowed, not_that, not_the_same, refused
 from pipeline.reading.reasons import put_right_behind, why_wrong
 from pipeline.reading.repair_cues import ASSESSED, is_no_cue, is_repair
 from pipeline.reading.rest_stands import rest_stands
@@ -280,7 +280,7 @@ def _named(talk: Talk, olds: list[Mention]) -> list[Mention]:
 
 
 # In this order: the first that finds what it corrects carries it out.
-_PUTTING_RIGHT = (left_after_all, rest_stands, counted_on_a_part, replace_before, _replace)
+_PUTTING_RIGHT = (narrowed, left_after_all, rest_stands, counted_on_a_part, replace_before, _replace)
 
 
 def _of_the_two(talk: Talk, olds: list[Mention], old: Mention, new: Mention, kind: str) -> bool:

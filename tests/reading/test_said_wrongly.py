@@ -180,3 +180,21 @@ test_a_foot_put_right_at_once_takes_nothing_of_before = reads(
     ],
     "Tally. {}",
 )
+
+
+test_one_of_a_pair_after_all_leaves_the_rest = reads(
+    [
+        ("Left hind I reset, and both fronts, no, scratch that, I only reset the left front.", ["LF+LH work reset"]),
+        ("Left hind I reset, and both fronts, no, I only reset the left front.", ["LF+LH work reset"]),
+        ("I trimmed the near fore and both hinds, sorry, I only trimmed the off hind.", ["LF+RH work trim"]),
+        (
+            "Left hind reset and both fronts, no, I just reset the left front and trimmed the right front.",
+            ["LF+LH work reset", "RF work trim"],
+        ),
+        # all of it was wrong
+        ("Reset both fronts, no, I only reset the left front.", ["LF work reset"]),
+        ("Reset both fronts and the hinds, no, I only reset the left front.", ["LF work reset"]),
+        ("Reset the left hind and both fronts, no, I just trimmed the left front.", ["LF work trim"]),
+    ],
+    "Tally. {}",
+)
