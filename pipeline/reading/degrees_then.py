@@ -13,6 +13,8 @@ from pipeline.record import Status
 _BESIDE = frozenset({"and", "but", "it", "'s", "that", "was", "were", "a", "bit", "only", "just", "back", "in", "on"})
 _THAT = frozenset({"that", "those", "and", "all"})
 _JUST_THEN = frozenset({"back", "just", "all", "though", "only", "of", "mind", "you"})
+_ONE = frozenset({"one", "it", "that", "them", "these", "this"})
+_I_MEAN = frozenset({"i", "mean", "a", "an", "the", "that", "is", "was", "it"})
 _ANSWERED = {"tester": "tester_responses", "pulse": "pulses"}
 _NOTHING = {"tester_responses": "none", "pulses": "normal"}
 _NOW, _DOES = frozenset({"now", "today"}), frozenset({"does", "do", "any", "more", "there", "i"})
@@ -50,6 +52,10 @@ def told_before(talk: Talk, sentence: list[Segment], position: int) -> list[Segm
 def that_was_then(talk: Talk, sentence: list[Segment], position: int, cues: list[Mention]) -> list[Draft]:
     """ "Scratches, near fore. That was last time.", "lame on it, that was in January": what was then is told before."""
     segment = sentence[position]
+    if (meant := _named_behind(talk, sentence, position)) is not None:
+        return [meant]
+    if segment.drafts:
+        return []
     told = time_words(talk, cues)
     rest = [talk.words[i] for i in range(segment.start, segment.end) if i not in told]
     at = next((i for i, word in enumerate(rest) if word in ("was", "were")), 0)
@@ -60,6 +66,18 @@ def that_was_then(talk: Talk, sentence: list[Segment], position: int, cues: list
     if last is None or last.horse != segment.horse or last.having("times", "today"):
         return []
     return last.drafts
+
+
+def _named_behind(talk: Talk, sentence: list[Segment], position: int) -> Draft | None:
+    """ "She had one of these in the left hind last spring, an abscess I mean": what it was stands behind."""
+    segment, behind = sentence[position], sentence[position + 1 : position + 2]
+    if not behind or len(behind[0].drafts) != 1 or _ONE.isdisjoint(talk.words[segment.start : segment.end]):
+        return None
+    draft = behind[0].drafts[0]
+    at, end = behind[0].start, behind[0].end
+    words = [*talk.words[at : draft.start], *talk.words[draft.end : end]]
+    named = draft.slot == "finding" and draft.status is Status.PRESENT and not behind[0].having("feet")
+    return draft if named and {"mean", "that"} & {*words} and _I_MEAN.issuperset(words) else None
 
 
 def answer_then_and_now(talk: Talk) -> None:

@@ -67,7 +67,7 @@ def _recall_clauses(talk: Talk, sentence: Sentence, *, timed: bool) -> None:
         if not (recalled or cues) and position and segment.drafts and _lame_with_it(talk, sentence, position):
             _recall_all(segment.drafts)
         opens = bool(cues) and _opens_what_follows(talk, sentence, position, cues[0])
-        if cues and not segment.drafts:
+        if cues:
             _recall_all(that_was_then(talk, sentence, position, cues))
         if cues and not segment.drafts and not opens and (position or segment.having("severities")):
             _recall_it(talk, segment, told_before(talk, sentence, position))

@@ -168,3 +168,18 @@ test_pricked_by_me_some_days_ago = reads(
     ],
     "Tansy. {}",
 )  # fmt: skip
+
+test_one_then_named = reads(
+    [
+        ("She had one of these in the left hind last spring, an abscess I mean.", ["LH finding abscess history"]),
+        (
+            "I suspect an abscess near fore. She had one in the left hind last spring, an abscess I mean.",
+            ["LF finding abscess suspected", "LH finding abscess history"],
+        ),
+        ("He had that in the off fore last year, I mean the corn.", ["RF finding corn history"]),
+        ("There's one in the near fore, a corn I mean.", ["LF finding corn"]),
+        ("It was dry last time, a corn in the near fore.", ["LF finding corn"]),
+        ("That was fine in May, a corn now off fore.", ["RF finding corn"]),
+    ],
+    "Tansy. {}",
+)
