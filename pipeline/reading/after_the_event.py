@@ -22,6 +22,7 @@ _DONE_BY_ME = frozenset({"i", "we", "put", "stuck", "did", "gave", "got", "left"
 _BEFORE_EVENT = 3  # words between "after" and what it is after: "after her next big show"
 _TO_BE = frozenset({"goes", "go", "comes", "come", "gets", "get", "is", "'s", "are", "'re", "be", "can", "will", "'ll"})
 _I = frozenset({"i", "we"})
+_TO_DO = [[verb] for verb in ("do", "finish", "drain", "pull", "take", "nail", "have", "get")]
 SEASONS = frozenset({"spring", "summer", "fall", "autumn", "winter"})
 _IN_SEASON = Sayings(*(f"{lead} {season}" for lead in ("in the", "back in", "on in") for season in sorted(SEASONS)))
 _THAT_IS = Sayings("that 's", "it 's", "that is", "it is", "then it 's", "that 'll be", "it 'll be")
@@ -46,6 +47,25 @@ def planned_after(talk: Talk, sentence: list[Segment], position: int) -> bool:
     if at is None or not all(d.slot in PLANNABLE for d in segment.drafts):
         return False  # "he's short after the race", "she comes back with a bruise after a hunt"
     return bool(_TO_BE & set(talk.words[segment.start : segment.end]))
+
+
+def to_do_then(talk: Talk, sentence: list[Segment], position: int) -> int | None:
+    """ "I'm back in a week to pull it and drain it again": where what we come back to do begins; None without any."""
+    segment = sentence[position]
+    for told in reversed(sentence[: position + 1]):
+        weeks = next((d for d in told.drafts if d.slot == "next_visit_weeks"), None)
+        if weeks is not None:
+            led = talk.words[weeks.end : weeks.end + 1] == ["to"] and _is_to_do(talk, weeks.end + 1)
+            return max(segment.start, weeks.end) if led and not segment.having("times", "today") else None
+        if told.past or talk.plays("subject", told.start, told.start + 1):
+            return None  # "…, and I reset the fronts"
+    return None
+
+
+def _is_to_do(talk: Talk, at: int) -> bool:
+    told = talk.mention_starting(at)
+    does = told is not None and told.is_any(("work", "treatments", "shoe_states"))
+    return does or at in talk.plays("action", at, at + 1) or talk.words[at : at + 1] in _TO_DO
 
 
 def tonight(talk: Talk, segment: Segment) -> bool:

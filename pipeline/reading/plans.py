@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from pipeline.reading.after_the_event import SEASONS, TO_COME, planned_after, set_for_a_season
+from pipeline.reading.after_the_event import SEASONS, TO_COME, planned_after, set_for_a_season, to_do_then
 from pipeline.reading.cleft import NEEDED, needed
 from pipeline.reading.conditions import closed_by, conditions_in, due_then, keeps_off, when_due
 from pipeline.reading.mentions import Mention
@@ -77,7 +77,8 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     depending = [(stop, _today_behind(talk, sentence, stop)) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
     later = not sentence.lacks(_LATER) or when_due(talk, sentence[0].start)
-    later = later or any(d.slot == "next_visit_weeks" for d in sentence[0].drafts)
+    back = any(d.slot == "next_visit_weeks" for s in sentence for d in s.drafts)
+    later = later or (back and any(d.slot == "next_visit_weeks" for d in sentence[0].drafts))
     unplanned, due = planned or not sentence.lacks(HAVE), talk.tells(_DUE)
     hanging = bool(depending or plans)
     told, said_behind, bid = not sentence.lacks(_TOLD_TO_DO), not sentence.lacks(SAID_BEHIND), not sentence.lacks(_GET)
@@ -95,6 +96,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
         if bid:
             _bid_sedate(talk, sentence, segment)
         ahead = _planned_from(talk, segment) if plans else None
+        ahead = to_do_then(talk, sentence, position) if back and ahead is None else ahead
         later_whole = later and _is_to_be(talk, sentence, position)
         later_whole = later_whole or (bool(conditions) and closed_by(talk, sentence, position, conditions))
         conditional = bool(conditions) and any(segment.start < start < segment.end for start, _ in conditions)
@@ -344,16 +346,13 @@ def _when_i_am_back(talk: Talk, sentence: list[Segment], segment: Segment) -> bo
 
 def _planned_from(talk: Talk, segment: Segment) -> int | None:
     """Where the plan of a segment with a time to come begins: "trimmed them today, with pads to come next time"."""
-    times = [m for m in segment.having("plans", "before") if _is_time_of_plan(talk, m)]
+    cues = segment.having("plans", "before")
+    times = [m for m in cues if " ".join(talk.words[m.start : m.end]) in _PLAN_TIMES]
     if not times:
         return None
     today = [m.end for m in segment.having("times", "today") if m.end <= times[-1].start]
     today += [at + len(form) for at, form in _AHEAD_OF.within(talk.words, segment.start, times[-1].start)]
     return max(today, default=segment.start)
-
-
-def _is_time_of_plan(talk: Talk, mention: Mention) -> bool:
-    return " ".join(talk.words[mention.start : mention.end]) in _PLAN_TIMES
 
 
 def _plan_end(talk: Talk, sentence: list[Segment], cue: Mention) -> int:

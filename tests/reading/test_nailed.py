@@ -295,6 +295,8 @@ test_slims_behind_their_feet = reads(
 
 test_the_other_nails = reads(
     [
+        ("I got close with one nail on the left hind, outside quarter.", ["LH finding close_nail @lateral_quarter"]),
+        ("I never got close with a nail, near fore.", ["LF finding close_nail absent"]),
         ("Close nail near fore. Left the shoe on with the five other nails.", ["LF finding close_nail", "LF nails 5"]),
         (
             "Close nail near fore, pulled it, left the shoe on with the other five.",

@@ -147,3 +147,30 @@ test_then_behind_a_month = reads(
     ],
     "Tally. {}",
 )
+
+test_what_i_come_back_to_do = reads(
+    [
+        (
+            "Pulled the shoe off the left hind. I'm back in a week to put a new shoe on the left hind.",
+            ["- next_visit_weeks 1 planned", "LH work new_shoe planned", "LH work removed"],
+        ),
+        (
+            "Reset the fronts. Back in two weeks to pull the near hind and drain it again.",
+            ["- next_visit_weeks 2 planned", "LF+RF work reset", "LH work removed planned"],
+        ),
+        (
+            "I'm back in six weeks to do the fronts, new shoes, size two.",
+            ["- next_visit_weeks 6 planned", "LF+RF shoe_size 2 planned", "LF+RF work new_shoe planned"],
+        ),
+        (
+            "I'm back in a week to put a new shoe on the left hind, and I reset the fronts.",
+            ["- next_visit_weeks 1 planned", "LF+RF work reset", "LH work new_shoe planned"],
+        ),
+        (
+            "Back in five weeks to reset the fronts, hinds trimmed.",
+            ["- next_visit_weeks 5 planned", "LF+RF work reset planned", "LH+RH work trim"],
+        ),
+        ("Reset in front, six weeks.", ["- next_visit_weeks 6 planned", "LF+RF work reset"]),
+    ],
+    "Tally. {}",
+)
