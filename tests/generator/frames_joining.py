@@ -54,7 +54,8 @@ def resolution(scene: Scene, canonical: str, form: str) -> Framed | None:
     """ "The crack in the left hind, grown right out", "Left hind, over the thrush"."""
     feet = scene.one_foot()
     grown = "grown" in form or "grew" in form
-    what = "crack" if grown else "abscess"
+    cooled = form.startswith(("cold", "cool"))
+    what = "crack" if grown else "heat" if cooled else "abscess"
     if canonical == "before":
         if form.endswith("her") or form == "rid of":
             return None
