@@ -57,17 +57,7 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
     coming, past = sentence.says(_COMING), sentence.says(_THEN) or any(s.past for s in sentence)
     for position, segment in enumerate(sentence if coming or past else ()):
         for draft in [d for d in segment.drafts if d.status is Status.PRESENT and not d.dropped]:
-            off = (
-                (coming or segment.past)
-                and draft.slot in _COME_OFF
-                and (
-                    _came_off(talk, draft)
-                    or _left(talk, sentence, draft)
-                    or _came_in(talk, sentence, draft)
-                    or _out_of_those(talk, sentence, draft)
-                    or _since_then(talk, sentence, draft)
-                )
-            )
+            off = (coming or segment.past) and draft.slot in _COME_OFF and _has_come_off(talk, sentence, draft)
             off = off or (coming and draft.slot in _SET and _left(talk, sentence, draft))
             off = off or (past and draft.slot in _COME_OFF | {"clips"} and _gone_to(talk, sentence, draft))
             bare = LEFT_BARE in draft.rules and coming and "came" in talk.words[segment.start : draft.start]
@@ -91,6 +81,11 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
         degrees = (first.slot, second.slot) in _DEGREES and second.start - first.end <= 1
         if degrees and Status.HISTORY in (first.status, second.status):
             first.status = second.status = Status.HISTORY
+
+
+def _has_come_off(talk: Talk, sentence: Sentence, draft: Draft) -> bool:
+    ways = (_left, _came_in, _out_of_those, _since_then)
+    return _came_off(talk, draft) or any(way(talk, sentence, draft) for way in ways)
 
 
 def _as_it_was(talk: Talk, draft: Draft) -> bool:

@@ -41,7 +41,7 @@ _NOT_NOW = frozenset({
 }) | _BY_NOW | _NOT_ANY  # fmt: skip
 _STOPPED_BESIDE = frozenset({"now", "he", "she", "has", "'s", "it", "that", "since", "though", "today"})
 _KNOWN = frozenset({"the", "that"})  # "the abscess in the near fore, fine now"
-_WELL = frozenset({"grand", "fine", "good", "great", "perfect", "lovely", "clean", "cold", "cool", "dry", "clear"})
+_WELL = frozenset({"grand", "fine", "good", "great", "perfect", "lovely", "cold", "cool", "dry"})
 _NOW, _COLD = frozenset({"now", "today", "again"}), frozenset({"cold", "cool"})
 _WET = frozenset({"thrush", "abscess", "canker", "scratches"})
 _WAS = Sayings(

@@ -76,9 +76,8 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, _today_behind(talk, sentence, stop)) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
-    later = not sentence.lacks(_LATER) or when_due(talk, sentence[0].start)
-    back = any(d.slot == "next_visit_weeks" for s in sentence for d in s.drafts)
-    later = later or (back and any(d.slot == "next_visit_weeks" for d in sentence[0].drafts))
+    back = [s for s in sentence if any(d.slot == "next_visit_weeks" for d in s.drafts)]
+    later = not sentence.lacks(_LATER) or when_due(talk, sentence[0].start) or sentence[0] in back
     unplanned, due = planned or not sentence.lacks(HAVE), talk.tells(_DUE)
     hanging = bool(depending or plans)
     told, said_behind, bid = not sentence.lacks(_TOLD_TO_DO), not sentence.lacks(SAID_BEHIND), not sentence.lacks(_GET)

@@ -254,10 +254,9 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
         if (old is None and first_old is None) or (old and _of_the_two(talk, olds, old, new, kind)):
             return old is not None
         only_that(talk, olds if only else [])
-        if old is not None and said_again(old, new, kind):
+        if again := old is not None and said_again(old, new, kind):
             stop = new.end if confirmed(talk, new) else _segment_end(talk, new.end + 1)
-            continue
-        if old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):
+        if again or old is None or (first_old is not None and old.start < first_old.start - _TOGETHER):
             continue
         if kind == "feet" and first_old is not None and {",", "and"} & set(talk.words[old.end : first_old.start]):
             continue  # "bounding in both fronts, raised, no, normal in the hinds": the fronts stay as they were

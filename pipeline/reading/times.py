@@ -17,7 +17,7 @@ from pipeline.vocabulary import CLASS_SLOTS
 
 WEEKS_PER_UNIT = {"day": Fraction(1, 7), "week": Fraction(1), "fortnight": Fraction(2), "month": Fraction(4)}
 _PAST_AFTER = frozenset({"ago", "back", "since", "overdue", "late", "old", "past", "before", "early", "of"})
-_MOST_WEEKS = 16
+_MOST_WEEKS, _OF_HIM = 16, frozenset({"for", "on"})
 _RESTING = frozenset({"box", "stall", "rest", "spell", "turnout", "old", "bute", "antibiotics"})
 _HAD_OR_RESTED = frozenset({"had", "spell", "spelling", "spelled", "rest", "resting", "rested"})
 _PALS = frozenset({"girl", "boy", "lad", "lass", "son", "man", "fella", "feller", "fellow", "mate", "friend", "pal"})
@@ -44,7 +44,6 @@ _MOVING = frozenset(
 )
 _MAKE_IT = (["make", "it"], ["make", "that"], ["call", "it"], ["call", "that"], ["'s", "say"], ["'ll", "say"])
 _CLOSING = frozenset({",", ".", "and", "or", "if", "unless", "with", "sedated", "please"})
-_OF_HIM = frozenset({"for", "on"})
 _SEEING, _HIM = frozenset({"see", "seeing", "want", "have", "do", "doing"}), (["him"], ["her"], ["them"], ["you"])
 _WANTING, _NEEDING = frozenset({"want", "'d", "need", "'ll"}), frozenset({"needs", "must", "should", "better", "keep"})
 _TO_BE = (["to", "be"], ["'ll", "be"], ["will", "be"], ["wants", "doing"], ["wants", "done"], ["wants", "seeing"])
@@ -224,7 +223,7 @@ def _not_next(
         return True  # "there's only three weeks on them"
     addressed = _PALS & set(talk.words[end : end + 4])  # "see you in eight weeks, old girl"
     resting = set(_till_stop(talk.words[end : end + 3]))
-    if {"with", "the"} - resting and (_RESTING - {"old"} if addressed else _RESTING) & resting:
+    if {"with", "the"} - resting and resting & _RESTING - ({"old"} if addressed else set()):
         return True
     events = segment.having("asides", "event")
     if events and not (events[0].start > end and "or" in talk.words[end : events[0].start]):

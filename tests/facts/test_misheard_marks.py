@@ -33,6 +33,10 @@ _OPENED_LAST = (
     "open_cor",
     "open_dux",
     "open_eld",
+    "open_jub",
+    "open_nim",
+    "open_vex",
+    "open_zor",
 )
 CORPUS = Path(__file__).resolve().parents[1] / "corpus"
 

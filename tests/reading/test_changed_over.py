@@ -268,7 +268,7 @@ test_as_it_was_until_today = reads(
         ),
         (
             "He came out of egg bars, size two they were, plain shoes on now in front.",
-            ["- shoe_type egg_bar history", "LF+RF shoe_size 2 history", "LF+RF shoe_type plain"],
+            ["LF+RF shoe_size 2 history", "LF+RF shoe_type egg_bar history", "LF+RF shoe_type plain"],
         ),
         (
             "Near fore came out of its bar shoe, size one it was, plain on it now.",
