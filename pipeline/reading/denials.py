@@ -167,7 +167,9 @@ def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
         if form is None or not {*words} - {*form} <= _IT:
             continue
         told = [d for s in sentence[:position] for d in s.drafts]
-        told = told or [d for s in before for d in s.drafts if s.horse == segment.horse]
+        here, then = ({m.get("feet") for s in part for m in s.having("feet")} for part in (sentence[:position], before))
+        if not told and not (here and then and here.isdisjoint(then | {"in_hand"})):  # not behind another foot
+            told = [d for s in before for d in s.drafts if s.horse == segment.horse]
         flatly = segment is sentence[-1] and told and told[-1].segment not in sentence and tuple(form) in _BARE_DENIALS
         flatly = flatly and told[-1].status is Status.PRESENT  # "they say it's hot. It's not."
         if told and told[-1].slot in ("finding", "gait") and (flatly or _was_thought(talk, told[-1], form)):

@@ -145,6 +145,10 @@ test_thought_so_and_found_otherwise = reads(
             "there's no navicular in him, the off fore or the near.",
             ["LF+RF finding navicular absent"],
         ),
+        (
+            "Right front, not certain if it's thrush. Left front, toe angle fifty degrees, no he isn't, fifty two.",
+            ["LF toe_angle 52", "RF finding thrush suspected"],
+        ),
         ("Her dad thinks laminitis. I don't reckon it is, there's no founder there.", ["- finding laminitis absent"]),
         ("They think thrush in the near hind. I don't think it is.", ["LH finding thrush absent"]),
         ("The groom reckoned he'd a corn in the near fore. I don't think so.", ["LF finding corn absent"]),
