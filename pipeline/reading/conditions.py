@@ -29,7 +29,8 @@ def mark_named(talk: Talk) -> None:
     """ "When Tally's sound, new shoes": a condition, as "when he's sound" is; not "when Tally's done"."""
     for name in talk.having("horse") if talk.says(_WHEN) else ():
         behind = talk.words[name.end : name.end + 2]
-        if talk.words[name.start - 1] in _WHEN and behind[0] in _IS and _HAD_FIRST.isdisjoint(behind):
+        led = name.start > 0 and talk.words[name.start - 1] in _WHEN
+        if led and not _IS.isdisjoint(behind[:1]) and _HAD_FIRST.isdisjoint(behind):
             at = name.start - 1
             talk.mentions.append(Mention(at, at + 1, (at,), {"plans": "condition"}))
     talk.in_order()

@@ -25,8 +25,8 @@ _LONGEST = 4  # words of what is chosen
 _STANDING = frozenset({"sticking", "stick", "staying", "stay", "stuck", "stand", "standing"})
 _BY = frozenset({"with", "to", "at", "by"})
 _ANOTHER_SAID = frozenset({
-    "reckoned", "reckons", "thought", "thinks", "said", "says", "called", "calls", "wanted", "wants", "like", "had",
-    "asked", "figured", "made", "makes", "put",
+    "reckoned", "reckons", "thought", "thinks", "said", "says", "called", "calls", "wanted", "wants", "asked",
+    "figured",
 })  # fmt: skip
 _TWO = 2
 

@@ -93,9 +93,9 @@ def resolve_gone(talk: Talk, sentence: Sentence, earlier: list[Sentence], groups
                 named = _naming(talk, sentence, position, groups)
                 feet = _named(groups, named)
                 draft = _on_that_foot(draft, [*previous, *sentence[:position]], feet)
-                if _never_there(talk, cue, draft, feet) or _gone_elsewhere(talk, segment, named, cue, draft, feet):
+                if _of_another_kind(talk, cue, draft) or _not_well(talk, segment, cue):
                     continue
-                if _of_another_kind(talk, cue, draft):
+                if _never_there(talk, cue, draft, feet) or _gone_elsewhere(talk, segment, named, cue, draft, feet):
                     continue
                 if _well_by_now(talk, cue) and not (_of_before(draft) or talk.words[draft.start - 1] in _KNOWN):
                     continue
@@ -187,6 +187,12 @@ def _gone_from(segment: Segment, cue: Mention, draft: Draft, feet: Feet) -> None
 def _well_by_now(talk: Talk, cue: Mention) -> bool:
     """ "Her heels were sheared, they're grand now": well again is only what was told of before."""
     return talk.words[cue.start] in _WELL and talk.words[cue.end - 1] in _NOW
+
+
+def _not_well(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "It's not clear today", "wasn't dry now": no word of its having gone."""
+    denied = not _NOT_ANY.isdisjoint(talk.words[max(segment.start, cue.start - 2) : cue.start])
+    return denied and talk.words[cue.start] in _WELL | {"clean", "clear"}
 
 
 def _of_another_kind(talk: Talk, cue: Mention, draft: Draft) -> bool:

@@ -91,6 +91,8 @@ def leave_out_named_places(talk: Talk) -> None:
     A name of the roster stays, and so does what is done to a horse: "Reset Brook".
     """
     large = talk.tokens.large
+    if all(large[at] for at, word in enumerate(talk.words) if word.isalpha()):
+        return  # typed in capitals throughout: they tell no name
     for last in talk.where(_NAMED):
         first = last
         while first and last - first < _LONGEST and large[first - 1] and talk.words[first - 1] not in _LEADS_TO_PLACE:

@@ -38,6 +38,7 @@ _MEANT_BEHIND = Sayings(
     "i meant", "i mean", "i should say", "i should have said", "i was holding", "i had in my hand", "i had hold of",
 )  # fmt: skip
 _SURE = frozenset({"no", "nah", "sorry", "actually", "lie", "oops"})
+_WORSE = frozenset({"bad", "sore", "worse", "lame"})
 _BEING = frozenset({"'s", "was", "is"})
 _FAR = 3  # stops back
 _ONE = frozenset({"foot", "one", "side", "leg"})
@@ -168,11 +169,12 @@ def _late(talk: Talk, start: int) -> None:
     meant = _MEANT_BEHIND.at(talk.words, right.stop)
     stop = right.stop + len(meant)
     led = not _BEING.isdisjoint(said)
-    closed = talk.words[stop : stop + 1] in ([], ["."]) or (led and talk.words[stop : stop + 2] == [",", "the"])
+    why = led and talk.words[stop : stop + 2] == [",", "the"] and not _WORSE.isdisjoint(talk.words[stop + 2 : stop + 3])
+    closed = talk.words[stop : stop + 1] in ([], ["."]) or why  # "it's the off hind, the bad one"
     for old in _last_foot(talk, start, _FAR) if closed and talk.words[start - 1] != "?" else ():
         near = not SENTENCE_ENDS & set(talk.words[old.end : start - 1])  # left to the repairs
         foot = right.side + (right.end or old.readings["feet"][1])
-        alike = led or MIRRORED[foot] == old.readings["feet"]
+        alike = MIRRORED[foot] == old.readings["feet"]
         if meant or (alike and not near and not _SURE.isdisjoint(said)):
             old.readings["feet"] = foot
             _drop(talk, start, stop)

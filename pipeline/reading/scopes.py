@@ -34,7 +34,7 @@ _SAYING = frozenset({"says", "say", "said", "reckons", "reckon", "thinks", "tell
 _TELLING_ME = frozenset({("tells", "me"), ("told", "me"), ("tell", "me"), ("says", "he"), ("says", "she")})
 _WHO_SAYS = 4  # tokens of who told it
 _TODAY = frozenset({"today", "now", "this", "until", "till", "in"})
-_BIDDING = frozenset({"told", "asked", "instructions"})
+_BIDDING, _DID_IT = frozenset({"told", "asked", "instructions"}), frozenset({"dug", "took", "drove", "left", "drew"})
 _NOT_TODAY = frozenset({"than", "from", "as", "till", "until", "to", "like", "if", "by"})
 
 
@@ -212,6 +212,8 @@ def to_come(segment: Segment) -> bool:
 def bids_no_more(talk: Talk, cue: Mention, segment: Segment) -> bool:
     """ "Told them to box her and soak it" bids both; not so "… and I trimmed", "… and soaked the off fore"."""
     first = talk.words[segment.start]
-    done = first.endswith("ed") and segment.end - segment.start > 1  # not "keep it wrapped and soaked"
+    done = (
+        first.endswith("ed") or first in _DID_IT
+    ) and segment.end - segment.start > 1  # not "keep it wrapped and soaked"
     goes_on = segment.joined_by("and", ", and", "or") and first not in ("i", "we") and not done
     return not goes_on and not _BIDDING.isdisjoint(talk.words[cue.start : cue.end])

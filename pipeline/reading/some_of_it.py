@@ -51,7 +51,7 @@ def some_of_it(talk: Talk, segment: Segment) -> list[Mention]:
                 side.dropped = True  # "there's a little left in the sulcus": no side
             behind += 1
         yet = talk.words[behind : behind + 1] == ["yet"] or talk.words[behind - 1] == "left"
-        behind += yet and talk.words[behind] == "yet"
+        behind += yet and talk.words[behind : behind + 1] == ["yet"]
         if form := _OF_IT.at(talk.words, behind):
             behind += len(form)
         if talk.words[at] in _BEGINNINGS and form[:1] != ["of"]:

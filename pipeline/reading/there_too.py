@@ -66,7 +66,14 @@ def is_worse(talk: Talk, segment: Segment) -> bool:
     if "worse" not in talk.words[segment.start + 1 : segment.end] or segment.drafts:
         return False
     told = told_before(talk, segment)
-    known = bool(told) and told[-1].slot == "finding" and not {"is", "'s"}.isdisjoint(content_of(talk, segment))
+    if any(s.having("resolutions") for s in (talk.sentence(told[-1].segment.sentence) if told else ())):
+        return False  # "a bruise near fore, resolved. Off fore is worse."
+    known = (
+        bool(told)
+        and told[-1].slot == "finding"
+        and told[-1].status is Status.PRESENT
+        and not {"is", "'s"}.isdisjoint(content_of(talk, segment))
+    )
     return known and content_of(talk, segment) <= _WORSE
 
 
