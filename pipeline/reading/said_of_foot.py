@@ -38,7 +38,6 @@ _MEANT_BEHIND = Sayings(
     "i meant", "i mean", "i should say", "i should have said", "i was holding", "i had in my hand", "i had hold of",
 )  # fmt: skip
 _SURE = frozenset({"no", "nah", "sorry", "actually", "lie", "oops"})
-_WORSE = frozenset({"bad", "sore", "worse", "lame"})
 _BEING = frozenset({"'s", "was", "is"})
 _FAR = 3  # stops back
 _ONE = frozenset({"foot", "one", "side", "leg"})
@@ -169,8 +168,10 @@ def _late(talk: Talk, start: int) -> None:
     meant = _MEANT_BEHIND.at(talk.words, right.stop)
     stop = right.stop + len(meant)
     led = not _BEING.isdisjoint(said)
-    why = led and talk.words[stop : stop + 2] == [",", "the"] and not _WORSE.isdisjoint(talk.words[stop + 2 : stop + 3])
-    closed = talk.words[stop : stop + 1] in ([], ["."]) or why  # "it's the off hind, the bad one"
+    rest = led and talk.words[stop : stop + 2] == [",", "the"] and talk.words[stop + 2 : stop + 3] != ["one"]
+    closed = (
+        talk.words[stop : stop + 1] in ([], ["."]) or rest
+    )  # "…, the off was grand"; not "…, the one with the crack"
     for old in _last_foot(talk, start, _FAR) if closed and talk.words[start - 1] != "?" else ():
         near = not SENTENCE_ENDS & set(talk.words[old.end : start - 1])  # left to the repairs
         foot = right.side + (right.end or old.readings["feet"][1])
