@@ -40,7 +40,7 @@ def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[
     told = [m for m in told if not since_what(talk, m) and not event_ahead(talk, sentence, segment, m)]
     told = [m for m in told if not goes_on_again(talk, segment, m) and not in_it_still(talk.words, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
-    told = [m for m in told if not is_unlike(talk, m) and talk.words[m.start - 2] != "unlike"]
+    told = [m for m in told if not is_unlike(talk, m) and talk.words[m.start - 2 : m.start - 1] != ["unlike"]]
     return told or _unlisted(talk, sentence, segment)
 
 

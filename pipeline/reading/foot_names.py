@@ -227,7 +227,7 @@ def _answered_behind(talk: Talk, first: Mention, second: Mention) -> bool:
     stop = told.end if told is not None else second.end + 1
     if talk.words[stop : stop + 1] not in ([], ["."], [","], ["but"]):
         return False
-    if talk.words[second.end] in _FINE:
+    if not _FINE.isdisjoint(talk.words[second.end : second.end + 1]):
         return True
     before = _clause_before(talk, first)
     if told is not None and told.number is not None:

@@ -198,7 +198,9 @@ def _not_well(talk: Talk, segment: Segment, cue: Mention) -> bool:
 def _of_another_kind(talk: Talk, cue: Mention, draft: Draft) -> bool:
     """ "Cold now" is only what was hot, "dry now" what was wet."""
     word = talk.words[cue.start]
-    return draft.value not in (_WET if word == "dry" else {"heat"} if word in _COLD else {draft.value})
+    if word == "dry":
+        return draft.value not in _WET
+    return word in _COLD and draft.value != "heat"
 
 
 def _on_that_foot(draft: Draft, told: list[Segment], feet: Feet | None) -> Draft:

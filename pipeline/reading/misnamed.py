@@ -239,7 +239,9 @@ def another_horses_number(talk: Talk) -> None:
             at -= 1
         number = talk.mention_ending(at)
         cued = set(talk.words[at:begin]) - {","}
-        if form and cued and _another_number_behind(talk, at - (talk.words[at - 1] == "."), name):
+        mark = _another_number_behind(talk, at - (talk.words[at - 1] == "."), name) if form and cued else None
+        if mark is not None:
+            talk.words[mark] = ","  # "… no, that was Duke. Six.": one sentence, as the repairs want it
             talk.putting_right.add(name.start)
             name.dropped = True  # what is left, "size three, no, that was …, she's a two", puts the number right
             continue
@@ -254,8 +256,11 @@ def _alone(names: list[Mention], name: Mention) -> bool:
     return [m.get("horse") for m in names].count(name.get("horse")) == 1
 
 
-def _another_number_behind(talk: Talk, cue: int, name: Mention) -> bool:
-    """ "Size three, no, that was Duke yesterday, she's a two": the last thing told and what is in its place count."""
+def _another_number_behind(talk: Talk, cue: int, name: Mention) -> int | None:
+    """The mark behind which the right number stands: "size three, no, that was Duke yesterday, she's a two".
+
+    The last thing told before, and the first behind, must be numbers; None where they are not.
+    """
     start, stop = sentence_start(talk, cue), sentence_end(talk, name.end)
     at = stop + 1 + 2 * (talk.words[stop + 2 : stop + 3] == ["'s"])  # "… that was Duke. She's six.", "… Six for her."
     six = talk.mention_starting(at) if stop == name.end and not _WEEKS.isdisjoint(talk.words[start:cue]) else None
@@ -269,9 +274,7 @@ def _another_number_behind(talk: Talk, cue: int, name: Mention) -> bool:
     behind = [m for m in talk.mentions if name.end <= m.start < stop and kind_of(m)]
     led = comma < stop and bool(behind) and _SHE_IS.issuperset(talk.words[comma + 1 : behind[0].start])
     right = told[-1:] == ["number"] and led and not booked and behind[0].number is not None and behind[0].start > comma
-    if right and joined:
-        talk.words[comma] = ","
-    return right
+    return comma if right else None
 
 
 def _strike(start: int, meant: Mention) -> Strike:

@@ -169,9 +169,8 @@ def _late(talk: Talk, start: int) -> None:
     stop = right.stop + len(meant)
     led = not _BEING.isdisjoint(said)
     rest = led and talk.words[stop : stop + 2] == [",", "the"] and talk.words[stop + 2 : stop + 3] != ["one"]
-    closed = (
-        talk.words[stop : stop + 1] in ([], ["."]) or rest
-    )  # "…, the off was grand"; not "…, the one with the crack"
+    # "…, the off was grand"; not "…, the one with the crack"
+    closed = rest or talk.words[stop : stop + 1] in ([], ["."])
     for old in _last_foot(talk, start, _FAR) if closed and talk.words[start - 1] != "?" else ():
         near = not SENTENCE_ENDS & set(talk.words[old.end : start - 1])  # left to the repairs
         foot = right.side + (right.end or old.readings["feet"][1])

@@ -212,8 +212,7 @@ def to_come(segment: Segment) -> bool:
 def bids_no_more(talk: Talk, cue: Mention, segment: Segment) -> bool:
     """ "Told them to box her and soak it" bids both; not so "… and I trimmed", "… and soaked the off fore"."""
     first = talk.words[segment.start]
-    done = (
-        first.endswith("ed") or first in _DID_IT
-    ) and segment.end - segment.start > 1  # not "keep it wrapped and soaked"
+    alone = segment.end - segment.start == 1  # "keep it wrapped and soaked"
+    done = not alone and (first.endswith("ed") or first in _DID_IT)
     goes_on = segment.joined_by("and", ", and", "or") and first not in ("i", "we") and not done
     return not goes_on and not _BIDDING.isdisjoint(talk.words[cue.start : cue.end])

@@ -141,7 +141,9 @@ def _judged(talk: Talk, starting: dict[int, list[Mention]], opened: int, start: 
     """ "… right hind too, in the commissure. I'd say moderate": somebody's judgement, and a degree alone behind it."""
     said = _JUDGING.at(talk.words, start)
     degree = [m for m in starting.get(start + len(said), ()) if m.get("severities")] if said else []
-    if not degree or talk.words[degree[0].end] not in (",", *SENTENCE_ENDS) or degree[0].end > end:
+    if not degree or degree[0].end > end:
+        return False
+    if not {",", *SENTENCE_ENDS}.issuperset(talk.words[degree[0].end : degree[0].end + 1]):
         return False
     return modified or Stretch(talk, starting, opened, start - 1).has(("zones",))
 

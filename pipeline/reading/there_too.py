@@ -65,16 +65,12 @@ def is_worse(talk: Talk, segment: Segment) -> bool:
     """ "Thrush in the near hind, the off hind's worse": it has the finding told last, too; not "was worse"."""
     if "worse" not in talk.words[segment.start + 1 : segment.end] or segment.drafts:
         return False
-    told = told_before(talk, segment)
-    if any(s.having("resolutions") for s in (talk.sentence(told[-1].segment.sentence) if told else ())):
+    told, said = told_before(talk, segment), content_of(talk, segment)
+    if not told or told[-1].slot != "finding" or told[-1].status is not Status.PRESENT:
+        return False
+    if any(s.having("resolutions") for s in talk.sentence(told[-1].segment.sentence)):
         return False  # "a bruise near fore, resolved. Off fore is worse."
-    known = (
-        bool(told)
-        and told[-1].slot == "finding"
-        and told[-1].status is Status.PRESENT
-        and not {"is", "'s"}.isdisjoint(content_of(talk, segment))
-    )
-    return known and content_of(talk, segment) <= _WORSE
+    return not {"is", "'s"}.isdisjoint(said) and said <= _WORSE
 
 
 def is_doubted(talk: Talk, segment: Segment) -> bool:

@@ -237,7 +237,7 @@ def _clause_start(talk: Talk, begin: int, at: int) -> int:
 
 
 def _exchange(talk: Talk, start: int, end: int) -> bool:
-    """Exchange the last two of a pair said in ``[start, end)``: two feet of one pair, or two horses' numbers."""
+    """Exchange the last two said in ``[start, end)``: two feet, or two pairs, or two horses' numbers."""
     said = [m for m in talk.mentions if start <= m.start < end and not m.dropped]
     feet = [m for m in said if m.get("feet")]
     if len(feet) >= _TWO:
@@ -247,13 +247,14 @@ def _exchange(talk: Talk, start: int, end: int) -> bool:
         mirrored = (one in MIRRORED and MIRRORED[one][-1] == other[-1]) or one[0] + other[-1] in ("LR", "RL")
         if any(m.get("taking_back") and m.end <= first.start for m in said):
             return False  # "toe clips behind, no, toe clips in front, quarter clips behind, other way about"
-        if pair:
-            first.readings["feet"], second.readings["feet"] = other, one
-        elif mirrored and other in MIRRORED and one in MIRRORED and one != other:
+        differ = one != other and one in MIRRORED and other in MIRRORED
+        if mirrored and differ:
             first.readings["feet"], second.readings["feet"] = MIRRORED[one], MIRRORED[other]
-        elif mirrored := one != other and one in FEET and other in FEET:
+        elif pair or (differ and {one, other} <= {*FEET}):
             first.readings["feet"], second.readings["feet"] = other, one
-        return pair or mirrored
+        else:
+            return False
+        return True
     horses = {m.get("horse") for m in said if m.get("horse")}
     numbers = [m for m in said if m.number is not None]
     if feet or len(horses) != _TWO or len(numbers) != _TWO:

@@ -30,6 +30,8 @@ test_cut_off_at_the_end = reads(
     [
         ("Corn near fore. When Buck", ["LF finding corn"]),
         ("Corn near fore. still a bit left", ["LF finding corn"]),
+        ("Testers positive left front and right front", ["LF+RF tester positive"]),
+        ("Corn in the right hind too, in the heel. I'd say mild", ["RH finding corn @heel ~mild"]),
     ],
     "Tally. {}",
 )
