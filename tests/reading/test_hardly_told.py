@@ -24,6 +24,7 @@ def visits(reader: Reader, transcript: Transcript) -> list[Visit]:
         ("He had thrush on the lawn.", {"thrush": "trash"}, "thrush"),
         ("Teasel had thrush on the lawn.", {"thrush": "trash"}, "thrush"),
         ("A boat, or a horse, so I'd call the vet.", {}, "call the vet"),  # of no horse and no foot
+        (f"{TALK * 4}He had new shoes on his left front.", {}, "new shoes"),  # a foot alone, in twice as much talk
     ],
 )
 def test_it_is_asked_and_no_fact(reader: Reader, told: str, instead: dict[str, str], quote: str) -> None:
