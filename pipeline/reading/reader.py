@@ -19,7 +19,7 @@ from pipeline.reading.clipped import (
     complete_same,
     complete_told,
 )
-from pipeline.reading.collector import collector_at_rest
+from pipeline.reading.collector import collector_at_rest, leave_what_is_loaded
 from pipeline.reading.conditions import mark_named
 from pipeline.reading.copies import copy_statements, inherit_status
 from pipeline.reading.crossed import uncross
@@ -148,6 +148,7 @@ class Reader:
         """The matchers for typed or heard text, built when first needed."""
         if heard not in self._finders:
             self._finders[heard] = MentionFinder(self._vocabulary, sound_alikes=heard)
+            leave_what_is_loaded()
         return self._finders[heard]
 
     def _roles_in(self, words: Sequence[str], mentions: Sequence[Mention]) -> list[str | None]:
