@@ -7,6 +7,7 @@ word means nothing without its head: "mild" beside a bruise is a severity.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
@@ -62,6 +63,8 @@ _GOING = frozenset(
 _OF_AN_ANSWER = frozenset({"tester_responses", "zones", "feet"})
 _PAIRS = (["LF", "RF"], ["LH", "RH"])
 _BEING = frozenset({"is", "'s", "are", "'re", "was", "were", "still", "both", "not", "n't"})
+_PICKED_UP = frozenset({"picked", "pick", "lifted", "lift", "held", "hold", "holding", "picking", "lifting", "handled"})
+_HARD, _SET_ON = frozenset({"hard"}), frozenset({"put", "on", "really", "pretty", "quite", "real", "good", "and"})
 
 
 def draft_responses(talk: Talk) -> None:
@@ -70,6 +73,7 @@ def draft_responses(talk: Talk) -> None:
         for sentence in [s for s in talk.sentences() if frame.head in s.classes]:
             _read_sentence(talk, frame, sentence)
         _continue_nothing(talk, frame)
+    _pressed_hard(talk)
     _bounding(talk)
     _goes_on(talk, _FRAMES[1])
     _goes_on(talk, _FRAMES[2])
@@ -112,7 +116,7 @@ def _reach(talk: Talk, frame: _Frame, sentence: list[Segment], first: int) -> in
         if segment.index <= first:
             continue
         other = any(f is not frame and segment.having(f.head) for f in _FRAMES)
-        answers = _answers(frame, segment)
+        answers = _answers(talk, frame, segment)
         content = [m for m in segment.mentions if m.is_any(_CONTENT) and not m.get(frame.responses)]
         guessed = bool(segment.having("doubts")) and frame.slot == "tester" and not other and not answers
         if guessed and not _measured(talk, segment):
@@ -129,13 +133,21 @@ def _measured(talk: Talk, segment: Segment) -> bool:
     return any(talk.words[m.start : m.end] != ["across"] or segment.having("units") for m in told)
 
 
-def _answers(frame: _Frame, segment: Segment) -> list[Mention]:
+def _answers(talk: Talk, frame: _Frame, segment: Segment) -> list[Mention]:
     found = []
     for mention in segment.mentions:
         severity = frame.slot == "tester" and mention.get("severities") is not None
         if (mention.get(frame.responses) is not None or severity) and not _before_content(segment, mention):
             found.append(mention)
+    if frame.slot == "tester" and found and talk.says(_PICKED_UP):
+        found = [m for m in found if not _minds_being_held(talk, segment, m)]
     return found
+
+
+def _minds_being_held(talk: Talk, segment: Segment, mention: Mention) -> bool:
+    """ "Didn't like having it picked up" behind the testers is manners, no answer to them."""
+    behind = talk.words[mention.end : segment.end]
+    return behind[:1] != ["when"] and _value(_FRAMES[0], mention) == "positive" and not _PICKED_UP.isdisjoint(behind)
 
 
 def _before_content(segment: Segment, mention: Mention) -> bool:
@@ -151,7 +163,7 @@ def _value(frame: _Frame, mention: Mention) -> str:
 
 
 def _read_segment(talk: Talk, frame: _Frame, segment: Segment, headed: bool) -> None:
-    answers = _answers(frame, segment)
+    answers = _answers(talk, frame, segment)
     if not answers:
         return
     runs: list[list[Mention]] = []
@@ -208,6 +220,29 @@ def _goes_somehow(talk: Talk, index: int) -> bool:
     """ "The pulse bombing in both fores": what it does is told, in a word that no list has."""
     told = index < len(talk.words) and talk.words[index].endswith(("ing", "ed"))
     return told and talk.mention_starting(index) is None
+
+
+def _pressed_hard(talk: Talk) -> None:
+    """ "Testers hard on the frog, he wasn't bothered": how they were put on, where the horse's answer stands behind.
+
+    A lone "nothing" may be of the rest of the foot, so it is no answer to that.
+    """
+    for before, behind in pairwise(talk.segments) if talk.says(_HARD) else ():
+        hard = next((d for d in before.kept if d.slot == "tester" and talk.words[d.start : d.end] == ["hard"]), None)
+        if hard is None or before.horse != behind.horse or behind.named.keys() & {"feet", "zones"}:
+            continue
+        heads = [m.end for m in before.having("tester_heads") if m.end <= hard.start]
+        set_on = any(_SET_ON.issuperset(talk.words[end : hard.start]) for end in heads)
+        answers = _answers(talk, _FRAMES[0], behind) if set_on or talk.words[hard.end] == "with" else []
+        told = [m for m in answers if (behind.own_clause if _is_felt(m) else m.end - m.start > 1)]
+        if told:
+            hard.value = _merge(_FRAMES[0], told)
+            hard.note("tester: pressed hard, and the answer stands behind")
+            behind.drafts = [d for d in behind.drafts if d.slot != "tester"]
+
+
+def _is_felt(answer: Mention) -> bool:
+    return answer.get("tester_responses") != "none"
 
 
 def _bounding(talk: Talk) -> None:

@@ -287,3 +287,36 @@ test_he_never_stirred = reads(
     ],
     "Tally. {}",
 )
+
+test_pressed_hard_is_no_answer = reads(
+    [
+        ("Testers hard on the near fore frog, he wasn't bothered.", ["LF tester none @frog"]),
+        ("Hoof testers hard across the heels of the off fore, she never minded.", ["RF tester none @heel"]),
+        ("Testers hard on both hinds. He didn't turn a hair.", ["LH+RH tester none"]),
+        ("Went hard with the testers on both fronts, nothing.", ["LF+RF tester none"]),
+        ("Near fore, leaned on it with the testers and he couldn't have cared less.", ["LF tester none"]),
+        ("Strong squeeze with the testers at the near fore heel, no response.", ["LF tester none @heel"]),
+        ("Testers really hard on the near fore toe and he flinched.", ["LF tester positive @toe"]),
+        ("Near fore, a hard squeeze with the testers and he flinched.", ["LF tester positive"]),
+        # how he answered
+        ("Testers hard at the off fore toe, sore.", ["RF tester strong @toe"]),
+        ("Testers hard at the off fore toe, nothing at the heel.", ["RF tester none @heel", "RF tester strong @toe"]),
+        ("Testers hard at the off fore toe, near fore not bothered.", ["LF tester none", "RF tester strong @toe"]),
+        ("Testers, hard reaction at the toe on the near fore.", ["LF tester strong @toe"]),
+        ("Near fore, testers hard on the frog.", ["LF tester strong @frog"]),
+    ],
+    "Tally. {}",
+)
+
+test_to_mind_being_picked_up_is_no_answer = reads(
+    [
+        ("Testers on the near fore, nothing. Didn't like having it picked up.", ["LF tester none"]),
+        ("Testers clear all round. Didn't like the off hind picked up.", ["LF+RF+LH+RH tester none"]),
+        ("Testers all round, no reaction. He objected to having the hinds held.", ["LF+RF+LH+RH tester none"]),
+        ("Near fore, testers. She didn't like me holding it up.", []),
+        ("Near fore, testers. Didn't like it.", ["LF tester positive"]),
+        ("Near fore, testers. Didn't like having the toe squeezed.", ["LF tester positive @toe"]),
+        ("Testers, mild near fore when held up.", ["LF tester mild"]),
+    ],
+    "Tally. {}",
+)
