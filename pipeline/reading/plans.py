@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.after_the_event import SEASONS, TO_COME, planned_after, set_for_a_season, to_do_then
-from pipeline.reading.cleft import NEEDED, needed
+from pipeline.reading.cleft import NEEDED, needed, put_on_behind
 from pipeline.reading.conditions import closed_by, conditions_in, due_then, keeps_off, when_due
 from pipeline.reading.mentions import Mention
 from pipeline.reading.said_behind import SAID_BEHIND, say_behind
@@ -116,6 +116,7 @@ def _cues(talk: Talk, sentence: Sentence) -> list[Mention]:
     plans = [m for s in sentence for m in s.having("plans", "before")] if "plans" in sentence.classes else []
     plans = [m for m in plans if not keeps_off(talk, m)]
     plans += [] if sentence.lacks(_NEED) else _feet_in_need(talk, sentence)
+    plans = [m for m in plans if not put_on_behind(talk, sentence, m.start)]
     return plans + ([] if sentence.lacks(NEEDED) else needed(talk, sentence)) + to_be_then(talk, sentence)
 
 
@@ -200,10 +201,11 @@ def _lies_in(draft: Draft, stretches: list[tuple[int, int]]) -> bool:
     return any(start <= draft.start < stop for start, stop in stretches)
 
 
-def _drop_unplanned(talk: Talk, sentence: list[Segment], position: int) -> None:
+def _drop_unplanned(talk: Talk, sentence: Sentence, position: int) -> None:
     """Drop what was only intended, given up or feared."""
     segment = sentence[position]
-    for end in [m.end for m in segment.having("plans", "unmet")] + regretted(talk, segment):
+    unmet = [m.end for m in segment.having("plans", "unmet")] + regretted(talk, segment)
+    for end in unmet if unmet and not put_on_behind(talk, sentence, unmet[0]) else ():
         told = talk.words[end - 1] != "about" or any(m.start >= end and m.is_any(CLASS_SLOTS) for m in segment.mentions)
         _drop_unmet(sentence if told or end == segment.end else sentence[: position + 1], position, end)
     for cue in segment.having("plans", "given_up"):

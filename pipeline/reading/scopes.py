@@ -35,6 +35,12 @@ _TELLING_ME = frozenset({("tells", "me"), ("told", "me"), ("tell", "me"), ("says
 _WHO_SAYS = 4  # tokens of who told it
 _TODAY = frozenset({"today", "now", "this", "until", "till", "in"})
 _BIDDING, _DID_IT = frozenset({"told", "asked", "instructions"}), frozenset({"dug", "took", "drove", "left", "drew"})
+_HANDLING = frozenset({
+    "hold", "trot", "walk", "stand", "bring", "lead", "jog", "run", "hang", "pick", "move", "turn", "back", "tie",
+    "catch", "fetch", "lunge", "steady", "lift",
+})  # fmt: skip
+_HANDLED = 5  # tokens of what they are to do with the horse: "bring him over to me"
+_PUT_ON, _SHOD = frozenset({"put", "set"}), PLANNABLE - ALWAYS_PLANNED - {"treatment", "packing", "manner"}
 _NOT_TODAY = frozenset({"than", "from", "as", "till", "until", "to", "like", "if", "by"})
 
 
@@ -209,10 +215,17 @@ def to_come(segment: Segment) -> bool:
     return not segment.past and bool(segment.having("plans", "before"))
 
 
+def _shod_meanwhile(talk: Talk, cue: Mention, segment: Segment) -> bool:
+    """ "Asked the lad to hold her, and put bar shoes on": who holds a horse shoes none; boots may be theirs to put on."""
+    near = segment.start - cue.end <= _HANDLED
+    shod = near and all(d.slot in _SHOD and d.value != "boot" for d in segment.drafts)
+    return shod and talk.words[segment.start] in _PUT_ON and not _HANDLING.isdisjoint(talk.words[cue.end : cue.end + 1])
+
+
 def bids_no_more(talk: Talk, cue: Mention, segment: Segment) -> bool:
     """ "Told them to box her and soak it" bids both; not so "… and I trimmed", "… and soaked the off fore"."""
     first = talk.words[segment.start]
     alone = segment.end - segment.start == 1  # "keep it wrapped and soaked"
-    done = not alone and (first.endswith("ed") or first in _DID_IT)
+    done = not alone and (first.endswith("ed") or first in _DID_IT or _shod_meanwhile(talk, cue, segment))
     goes_on = segment.joined_by("and", ", and", "or") and first not in ("i", "we") and not done
     return not goes_on and not _BIDDING.isdisjoint(talk.words[cue.start : cue.end])

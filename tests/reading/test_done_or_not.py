@@ -123,3 +123,38 @@ test_they_must_not_act = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_what_ought_to_be_was_put_on = reads(
+    [
+        ("Ought to be in bar shoes in front, so I put them on.", ["LF+RF shoe_type bar"]),
+        ("Should have been in leather pads in front, so that's what he got.", ["LF+RF pad leather"]),
+        ("The vet wants bar shoes in front, so I put them on.", ["LF+RF shoe_type bar"]),
+        ("He wants wide web shoes in front, so I nailed a set on.", ["LF+RF shoe_type wide_web"]),
+        ("He ought to have leather pads in front. So in they went.", ["LF+RF pad leather"]),
+        ("Needs heart bars in front, so he has them on.", ["LF+RF shoe_type heart_bar"]),
+        ("He needs a trim behind, and he got one.", ["LH+RH work trim"]),
+        # still to be
+        ("He ought to be in bar shoes in front, so I put them on the list.", ["LF+RF shoe_type bar planned"]),
+        ("He ought to be in bar shoes in front, so I put that to the owner.", ["LF+RF shoe_type bar planned"]),
+        ("He ought to be in bar shoes in front, and that's what he'll get.", ["LF+RF shoe_type bar planned"]),
+        ("He ought to be in bar shoes in front but I didn't put them on.", ["LF+RF shoe_type bar planned"]),
+        ("Next time leather pads in front, and I did what I could.", ["LF+RF pad leather planned"]),
+        ("I should have put leather pads in front, so I'll do that next time.", []),
+    ],
+    "Tally. {}",
+)
+
+test_who_holds_a_horse_shoes_none = reads(
+    [
+        ("Asked the lad to hold her, and put bar shoes on in front.", ["LF+RF shoe_type bar"]),
+        ("Told the owner to walk him on, and put egg bars on in front.", ["LF+RF shoe_type egg_bar"]),
+        ("Told the lad to stand him up and set heart bars in front.", ["LF+RF shoe_type heart_bar"]),
+        ("Asked the groom to bring him over, and put new shoes on in front.", ["LF+RF work new_shoe"]),
+        # theirs to do
+        ("Told them to bring him in and put boots on in front.", ["LF+RF shoe_type boot planned"]),
+        ("Asked the owner to walk him daily and put iodine on the near fore.", ["LF treatment iodine planned"]),
+        ("Asked the lad to put bar shoes on in front.", ["LF+RF shoe_type bar planned"]),
+        ("Told her to tie him up and put him in bar shoes in front next time.", ["LF+RF shoe_type bar planned"]),
+    ],
+    "Tally. {}",
+)
