@@ -52,6 +52,7 @@ _LYING = ("finding", "shoe_state")  # what "it" is, of "it's the right hind"
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OPENER = 3  # words: "right then lads, …"
 _BEHIND_ASIDE = 2
+_NOT_ITS_FOOT = frozenset({"none", "nothing", "no", "not", "n't", "tomorrow"})
 _SAYING = frozenset({"agree", "says", "said", "reckons", "reckon", "thinks", "think", "suppose", "guess", "called"})
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
@@ -142,7 +143,7 @@ def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int,
     there = it_is_there(talk, sentence[0], groups[sentence[0].index])
     if not there and any(s.drafts for s in sentence):
         return
-    if not {"none", "nothing", "no", "not", "n't"}.isdisjoint(talk.words[sentence[0].start : sentence[0].end]):
+    if not _NOT_ITS_FOOT.isdisjoint(talk.words[sentence[0].start : sentence[0].end]):
         return
     number = sentence[0].sentence
     before = [s for s in talk.segments if number - _STOPPED <= s.sentence < number and s.horse == sentence[0].horse]

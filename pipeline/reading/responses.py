@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.some_of_it import less_so
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.tokens import NOT
 from pipeline.record import MatchKind
@@ -177,6 +178,8 @@ def _read_segment(talk: Talk, frame: _Frame, segment: Segment, headed: bool) -> 
         alike = any(m.match is MatchKind.SOUND_ALIKE for m in (*run, *heads))
         match = MatchKind.SOUND_ALIKE if alike else run[0].match
         draft = Draft(frame.slot, _merge(frame, run), segment, run[0].start, run[-1].end, match)
+        if frame.slot == "tester" and draft.value != "none" and less_so(talk, draft.start):
+            draft.value = "positive"
         for mention in run:
             draft.evidence.update(mention.literal)
         draft.evidence.update(i for m in heads for i in m.literal)

@@ -216,7 +216,7 @@ def to_come(segment: Segment) -> bool:
 
 
 def _shod_meanwhile(talk: Talk, cue: Mention, segment: Segment) -> bool:
-    """ "Asked the lad to hold her, and put bar shoes on": who holds a horse shoes none; boots may be theirs to put on."""
+    """ "Asked the lad to hold her, and put bar shoes on": who holds a horse shoes none; boots may be theirs."""
     near = segment.start - cue.end <= _HANDLED
     shod = near and all(d.slot in _SHOD and d.value != "boot" for d in segment.drafts)
     return shod and talk.words[segment.start] in _PUT_ON and not _HANDLING.isdisjoint(talk.words[cue.end : cue.end + 1])

@@ -36,6 +36,7 @@ _DONE = frozenset({
 })  # fmt: skip
 _WHILE, _BIT = frozenset({"for", "after", "in"}), frozenset({"bit", "little", "touch"})
 _DONE_BEFORE = 5  # tokens from "bringing" to "a bit"
+_LESS, _SO_FAR = frozenset({"not", "n't", "never", "nowhere", "nothing"}), 5
 
 
 def some_of_it(talk: Talk, segment: Segment) -> list[Mention]:
@@ -88,6 +89,12 @@ def of_another_thing(talk: Talk, segment: Segment, mention: Mention) -> bool:
     words = talk.words[segment.start : mention.start]
     plain = len(words) in (2, 3) and words[-1] in ("was", "were") and len(segment.mentions) <= len(words[:-1])
     return plain and _DEICTIC.isdisjoint(words) and not any(m.is_any(_TRADE) for m in segment.mentions)
+
+
+def less_so(talk: Talk, at: int) -> bool:
+    """ "Not nearly as bad", "nowhere near as sore": less than it was or than another, and how much is not said."""
+    led = talk.words[max(0, at - _SO_FAR) : at]
+    return led[-1:] in (["as"], ["so"]) and not _LESS.isdisjoint(led)
 
 
 def how_far(talk: Talk, mention: Mention) -> bool:

@@ -10,7 +10,7 @@ from pipeline.reading.foot_groups import FootGroup, Groups, one_of_several
 from pipeline.reading.graded_again import of_both
 from pipeline.reading.mentions import Mention
 from pipeline.reading.places import goes_round_it
-from pipeline.reading.some_of_it import SOME, how_far, of_another_thing
+from pipeline.reading.some_of_it import SOME, how_far, less_so, of_another_thing
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Severity, Status
 
@@ -287,7 +287,7 @@ def _no_degree(talk: Talk, mention: Mention) -> bool:
     behind = talk.words[mention.end : mention.end + 1]
     at = next((i for i in range(mention.end, mention.end + 3) if talk.words[i : i + 1] in (["as"], ["than"])), 0) + 1
     named = talk.mention_starting(at + (talk.words[at : at + 1] == ["what"])) if at > 1 else None
-    if how_far(talk, mention) or (named is not None and named.get("horse")):
+    if how_far(talk, mention) or less_so(talk, mention.start) or (named is not None and named.get("horse")):
         return True
     return talk.words[mention.start] == "marked" and behind in (["it"], ["that"], ["them"], ["him"], ["her"], ["down"])
 

@@ -5,7 +5,10 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+import pytest
+
+from tests.reading.conftest import Read, reads
+from tests.reading.telling import told
 
 test_what_is_to_be_after_an_event = reads(
     [
@@ -46,3 +49,28 @@ test_what_is_to_be_after_an_event = reads(
     ],
     "Tansy. {}",
 )
+
+DONE_AGAIN = [
+    ("Back in six weeks to do it again, bar shoes in front.", ["- next_visit_weeks 6 planned", "LF+RF shoe_type bar"]),
+    ("Back in five weeks to do him again, egg bars in front, plain behind.",
+     ["- next_visit_weeks 5 planned", "LF+RF shoe_type egg_bar", "LH+RH shoe_type plain"]),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "facts"), DONE_AGAIN)
+def test_what_is_done_again_is_of_today_and_asked(read: Read, text: str, facts: list[str]) -> None:
+    (visit,) = read(f"Tally. {text}", "Tally")
+    assert told(visit) == facts
+    assert [f.reason for f in visit.flags] == ["Heard what is to be done again, but not whether it was done today."]
+
+
+test_what_is_to_be_done_then_is_planned = reads(
+    [
+        ("Tally. Back in six weeks to put bars on in front, leather pads.",
+         ["- next_visit_weeks 6 planned", "LF+RF pad leather planned"]),
+        ("Tally. Back in six weeks to do it again, near fore had thrush.",
+         ["- next_visit_weeks 6 planned", "LF finding thrush"]),
+        ("Tally. Bar shoes in front. Back in six weeks to do it again.",
+         ["- next_visit_weeks 6 planned", "LF+RF shoe_type bar"]),
+    ]
+)  # fmt: skip

@@ -80,3 +80,20 @@ test_another_foot_behind_one_that_healed = reads(
         ),
     ]
 )
+
+test_the_rest_tomorrow = reads(
+    [
+        ("Trimmed the near side. Off side tomorrow.", ["LF+LH work trim", "RF+RH work trim planned"]),
+        ("Left side reset, right side tomorrow.", ["LF+LH work reset", "RF+RH work reset planned"]),
+        ("Trimmed the fronts. Hinds tomorrow.", ["LF+RF work trim", "LH+RH work trim planned"]),
+        ("Trimmed the near fore today, the off fore tomorrow.", ["LF work trim", "RF work trim planned"]),
+        ("Reset the fronts today and the back ones tomorrow.", ["LF+RF work reset", "LH+RH work reset planned"]),
+        ("Trimmed the near side and reset the off side.", ["LF+LH work trim", "RF+RH work reset"]),
+        ("Near fore reset. Trimmed the off side.", ["LF work reset", "RF work trim"]),
+        ("Thrush in the near fore. Off fore tomorrow.", ["LF finding thrush"]),
+        ("Trimmed the fronts, the vet is looking at the hinds tomorrow.", ["LF+RF work trim"]),
+        # whether the hinds are trimmed, too, is asked
+        ("Trimmed. Hinds tomorrow.", ["LF+RF+LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)

@@ -139,3 +139,25 @@ test_thought_by_others_and_not_there = reads(
     ],
     "Tally. {}",
 )
+
+test_less_than_it_was_has_no_degree = reads(
+    [
+        ("Not nearly as bad near fore thrush.", ["LF finding thrush"]),
+        ("Near fore thrush, nowhere near as bad.", ["LF finding thrush"]),
+        ("Near hind thrush, nothing like as bad as it was.", ["LH finding thrush"]),
+        ("Near fore thrush isn't anywhere near as bad.", ["LF finding thrush"]),
+        ("Near fore thrush not quite as severe.", ["LF finding thrush"]),
+        ("Nowhere near as bad a crack in the off fore.", ["RF finding crack"]),
+        ("The near fore isn't as shelly as it was.", ["LF finding weak_wall"]),
+        ("Testers on the near fore not nearly as strong.", ["LF tester positive"]),
+        ("Near fore testers, not as sore at the toe.", ["LF tester positive @toe"]),
+        ("Testers not so strong on the near fore.", ["LF tester positive"]),
+        # as bad, or denied
+        ("Near fore thrush is as bad as ever.", ["LF finding thrush ~severe"]),
+        ("The thrush is every bit as bad in the near fore.", ["LF finding thrush ~severe"]),
+        ("Testers on the near fore, not sore.", ["LF tester none"]),
+        ("Testers on the near fore, not so much as a flinch.", ["LF tester none"]),
+        ("Near fore thrush, not so bad.", ["LF finding thrush ~mild"]),
+    ],
+    "Tally. {}",
+)
