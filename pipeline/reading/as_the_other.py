@@ -18,6 +18,23 @@ _LIGHT = _GOT | _WHAT | {
     "the", "exactly", "just", "all", "of", "that", "on", "in", "it", "he", "she", "his", "her", "so", "and", "then",
     "i", "gave", "put", "done", "up", "with",
 }  # fmt: skip
+_CONTRARY = frozenset({"opposite", "versa", "reverse", "contrary", "way"})
+_JUST = _GOT | {
+    "the",
+    "other",
+    "exact",
+    "exactly",
+    "just",
+    "vice",
+    "round",
+    "around",
+    "about",
+    "he",
+    "she",
+    "and",
+    "but",
+    "foot",
+}
 AS_MANY = Sayings("same number", "same count", "as many", "same nails", "same nail count", "same amount of nails")
 SAME_SIZE = Sayings(
     "same size nail", "same size nails", "same sized nails", "same sized nail", "same nail size", "same size of nail",
@@ -49,6 +66,18 @@ def _alone_before(talk: Talk, segment: Segment, groups: Groups) -> list[FootGrou
     if before is None or before.sentence != segment.sentence or before.drafts:
         return []
     return groups.get(before.index, [])[:1]
+
+
+def ask_contrary(talk: Talk) -> None:
+    """ "Rio. The opposite." behind another horse's facts: nobody can say of what, which is asked."""
+    for segment in talk.segments if talk.says(_CONTRARY) else ():
+        named = {i for m in segment.having("horse") for i in range(m.start, m.end)}
+        words = talk.words_beside(segment, named)
+        last = next((s for s in reversed(talk.segments[: segment.index]) if s.drafts), segment)
+        other = bool(named) or last.horse != segment.horse
+        said = bool(_CONTRARY & words - {"way"}) or {"other", "way"} <= words
+        if other and said and words <= _CONTRARY | _JUST and not segment.drafts:
+            talk.unread.append((segment.start, segment.end, "the opposite of the horse before, but not what of it"))
 
 
 def as_the_horse_before(talk: Talk, segment: Segment) -> bool:

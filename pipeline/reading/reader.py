@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from datetime import date
 
+from pipeline.reading.as_the_other import ask_contrary
 from pipeline.reading.assertions import assert_all
 from pipeline.reading.bare_sides import mark_bare_sides, mark_both_of_a_side, mark_ends_of_a_side, pair_behind
 from pipeline.reading.broken_off import mend_broken_off
@@ -213,6 +214,7 @@ def _assert(talk: Talk) -> None:
     attach_severity(talk, groups)
     mark_sought(talk, groups)
     copies = copy_statements(talk, groups)
+    ask_contrary(talk)
     attach_same_places(talk)
     take_foot_of_one(talk)
     assert_all(talk, groups)

@@ -15,6 +15,7 @@ from pipeline.record import SIZED_SLOTS
 
 LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
 _DENIED_BY = LISTED_BY | {"or", "nor", ", or", ", nor"}
+_ALIKE = (frozenset({"pad", "clips", "traction", "packing", "shoe_type"}), frozenset({"finding"}))
 _ANYTHING = frozenset({"anything", "nothing", "none"})
 
 
@@ -27,6 +28,8 @@ def foot_of_second_list(
     joins the two things: "a corn and a bruise on the near fore, a corn and flare on the off".
     """
     segment = sentence[position]
+    if (within := _list_within(sentence, position, groups, before, draft)) is not None:
+        return within
     same = [d for s in sentence[:position] for d in s.drafts if d.slot == draft.slot and d.feet]
     if not same or segment.own_clause:
         return None
@@ -42,6 +45,28 @@ def foot_of_second_list(
         if found := groups[later.index]:
             trailing = later.drafts[-1].start < found[0].start and not found[0].anaphor
             return found[0].feet if trailing and not set(found[0].feet) & set(before.feet) else None
+    return None
+
+
+def _list_within(
+    sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], before: FootGroup, draft: Draft
+) -> Feet | None:
+    """ "Reset all four, leather pads and toe clips in front", "trimmed all four, thrush and a bruise in the near fore".
+
+    Some of the feet stand behind the list, which is theirs, where an "and" closes it; else it is asked whether all are
+    meant. Sizes and plain shoes may be of them all.
+    """
+    kind = next((kind for kind in _ALIKE if draft.slot in kind and draft.value != "plain"), None)
+    for later in sentence[position + 1 :] if kind else ():
+        if not later.drafts or later.own_clause or not later.joined_by(*LISTED_BY):
+            return None
+        if kind is None or any(d.slot not in kind for d in later.drafts):
+            return None
+        if found := groups[later.index]:
+            trailing = later.drafts[-1].start < found[0].start and not found[0].anaphor
+            within = trailing and set(found[0].feet) < set(before.feet)
+            draft.foot_guessed = within and not later.joined_by("and", "&")  # "thrush, and a bruise in the near fore"
+            return found[0].feet if within and not draft.foot_guessed else None
     return None
 
 

@@ -115,3 +115,23 @@ def test_the_whole_horse_again(read: Read, again: str) -> None:
 )
 def test_not_the_whole_horse_again(read: Read, text: str, buck: list[str]) -> None:
     assert said(read, text) == {"Tally": ["LF+RF+LH+RH work trim"], "Buck": buck}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Reset in front, trimmed behind. Buck. The opposite.",
+        "Reset in front, trimmed behind. Buck, just the opposite.",
+        "Reset in front, trimmed behind. Buck. Other way round.",
+        "Reset in front, trimmed behind. And Buck is exactly the reverse.",
+    ],
+)
+def test_the_opposite_of_the_horse_before_is_asked(read: Read, text: str) -> None:
+    (visit,) = read(f"Tally. {text}", "Tally", "Buck")
+    assert told(visit) == ["LF+RF work reset", "LH+RH work trim"]
+    assert [f.reason for f in visit.flags] == ["Heard the opposite of the horse before, but not what of it."]
+
+
+def test_the_same_in_front_is_the_horse_befores(read: Read) -> None:
+    talk = "Tally. Trimmed. Buck. Same in front."
+    assert said(read, talk) == {"Tally": ["LF+RF+LH+RH work trim"], "Buck": ["LF+RF work trim"]}

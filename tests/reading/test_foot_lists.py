@@ -101,3 +101,26 @@ test_counted_anew = reads(
     ],
     "Tansy. {}",
 )
+
+test_the_place_behind_a_list_within_all_four = reads(
+    [
+        ("Reset all four, leather pads and toe clips in front.",
+         ["LF+RF clips toe", "LF+RF pad leather", "LF+RF+LH+RH work reset"]),
+        ("New shoes all round, studs and quarter clips behind.",
+         ["LF+RF+LH+RH work new_shoe", "LH+RH clips quarter", "LH+RH traction studs"]),
+        ("Trimmed all four, thrush and a bruise in the near fore.",
+         ["LF finding bruise", "LF finding thrush", "LF+RF+LH+RH work trim"]),
+        ("Thrush in both hinds, a flare and a crack in the near hind.",
+         ["LH finding crack", "LH finding flare", "LH+RH finding thrush"]),
+        # of them all, or asked
+        ("Reset all four, six nails and toe clips in front.",
+         ["LF+RF clips toe", "LF+RF+LH+RH nails 6", "LF+RF+LH+RH work reset"]),
+        ("Reset all four, plain and toe clips in front.",
+         ["LF+RF clips toe", "LF+RF+LH+RH shoe_type plain", "LF+RF+LH+RH work reset"]),
+        ("Trimmed all four, thrush, and a bruise in the near fore.",
+         ["LF finding bruise", "LF+RF+LH+RH finding thrush", "LF+RF+LH+RH work trim"]),
+        ("Reset all four, leather pads in front and studs behind.",
+         ["LF+RF pad leather", "LF+RF+LH+RH work reset", "LH+RH traction studs"]),
+    ],
+    "Tansy. {}",
+)  # fmt: skip
