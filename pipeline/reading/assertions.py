@@ -11,11 +11,12 @@ from pipeline.reading.again_planned import plan_again, tell_elsewhere
 from pipeline.reading.at_that_time import THEN, recall_asked, recall_then, recall_what_he_had
 from pipeline.reading.changed_over import changed_over
 from pipeline.reading.degrees_then import answer_then_and_now
-from pipeline.reading.denials import AGAINST, deny, deny_thought
+from pipeline.reading.denials import deny
 from pipeline.reading.denied_headings import deny_under_heading
 from pipeline.reading.doubts import UNSEEN, doubt, doubt_after, doubt_asked, doubt_either, doubt_unseen
 from pipeline.reading.excepted import there_where_excepted
 from pipeline.reading.foot_groups import Groups
+from pipeline.reading.found_not_so import AGAINST, deny_thought
 from pipeline.reading.gone import no_longer, resolve_gone
 from pipeline.reading.left_out import deny_left_out
 from pipeline.reading.mentions import Mention

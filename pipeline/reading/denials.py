@@ -6,9 +6,9 @@ from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.nothing_of import SAID_OF_NOTHING, both_asked, both_of, denied_of_its_kind
-from pipeline.reading.questions import SOUGHT, brought_up
+from pipeline.reading.questions import SOUGHT
 from pipeline.reading.repair_cues import answers_in_turn
-from pipeline.reading.sayings import Sayings, said_whole
+from pipeline.reading.sayings import said_whole
 from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.reading.there_all_the_same import there_all_the_same
@@ -22,7 +22,7 @@ _DENIABLE = frozenset({
 _NOT_DONE = "denied: not done"
 _FELT = frozenset({"tester", "pulse", "gait"})
 NOT_SOUND = "not sound, as was asked"
-_BARE_DENIALS = said_whole(
+BARE_DENIALS = said_whole(
     "it is n't", "it was n't", "they are n't", "they were n't", "it was not", "it 's not", "it is not", "they 're not",
     "there is n't", "there was n't", "he has n't", "she has n't", "he is n't", "she is n't", "he does n't",
     "she does n't", "he did n't", "she did n't", "they do n't", "he had n't", "she had n't", "they had n't",
@@ -35,33 +35,15 @@ _BARE_ANSWERS = said_whole(
     "none of it", "none of them", "none of those", "none of that", "not really", "not quite", "not at all", "not now",
     "not today", "not a bit", "he is n't", "she is n't", "he was n't", "she was n't", "he 's not", "she 's not",
 )  # fmt: skip
-_IT_IS = (" it is", " so", " it was", " it 's that", " he is", " she is", " he has", " she has", " there is", "")
-_NOT_MY_VIEW = Sayings(
-    *(f"i {no} {think}{so}"
-      for no in ("do n't", "do not", "would n't")
-      for think in ("think", "believe", "reckon", "say")
-      for so in _IT_IS)
-)  # fmt: skip
 _NOT_BY_ME = said_whole("i had n't", "i have n't", "i did n't", "i 'd not", "i 've not")
 _JOINING = frozenset({"or", "and", ",", "a", "an", "any"})
 _ANY_MORE = frozenset({"anymore", "any"})
 _NOT = frozenset({"n't", "not", "no", "never"})
 _NEITHER = frozenset({"neither", "none", "not", "no"})
 _THINK = frozenset({"think", "believe", "reckon", "suppose", "figure"})
-_BEING = frozenset({"'s", "is", "was", "has", "are", "'re", "were"})
+BEING = frozenset({"'s", "is", "was", "has", "are", "'re", "were"})
 _ONLY_SO = (["enough"], ["from"], ["because"], ["with"], ["for"], ["due"])
 _REALLY = frozenset({"actually", "really", "truly", "properly", "been", "got"})
-_NOT_SO = Sayings(
-    *(" ".join(form) for form in _BARE_DENIALS),
-    "that 's not it", "that is n't it", "there 's no sign", "i see none", "i found none", "never found",
-    *(f"{can} {find}" for can in ("could n't", "ca n't", "did n't", "do n't", "could not", "did not")
-      for find in ("see", "find", "feel")),
-)  # fmt: skip
-AGAINST = Sayings(*(" ".join(form) for said in (_NOT_SO, _NOT_MY_VIEW) for form in said.forms))
-_IT = frozenset({
-    "no", "it", "one", "that", "any", "them", "there", "i", "we", "looked", "had", "a", "look", "and", "but", "though",
-    "at", "all", "today", "of", "myself", "well", "nope", "listened", "felt", "checked", "him", "her",
-})  # fmt: skip
 # Without one of these nothing is denied but by a mention, nor is it denied any more.
 _DENYING = _NOT | _NEITHER | _ANY_MORE | SAID_OF_NOTHING | {"free", "nothing", "nil", "zero", "nope", "absent"}
 _FOUND = frozenset({"find", "found", "seen", "see", "saw"})
@@ -78,7 +60,7 @@ def _not_thought(talk: Talk, draft: Draft) -> bool:
     at = draft.start
     while talk.words[at - 1] in _REALLY:
         at -= 1
-    if draft.slot not in ("finding", "gait") or at < 5 or talk.words[at - 1] not in _BEING:
+    if draft.slot not in ("finding", "gait") or at < 5 or talk.words[at - 1] not in BEING:
         return False
     said = talk.words[at - 4 : at - 1]
     thought = said[0] in ("n't", "not") and said[1] in _THINK and said[2] in ("he", "she", "they", "it")
@@ -151,37 +133,8 @@ def _deny_answered(talk: Talk, sentence: list[Segment], position: int) -> None:
         told = _joined(talk, sentence, _asked(talk, sentence, position), of_it="of" in words)
         for draft in [d for d in told if not _of_another_foot(segment, d)]:
             deny_one(draft)
-    if position and (words in _BARE_DENIALS or words in _NOT_BY_ME):
+    if position and (words in BARE_DENIALS or words in _NOT_BY_ME):
         _deny_barely(talk, sentence, position)
-
-
-def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
-    """ "They thought there was a keratoma but I couldn't find it", "her mum thinks laminitis. I don't reckon it is"."""
-    if sentence.lacks(AGAINST.first_words):
-        return
-    for position, segment in enumerate(sentence):
-        if segment.drafts or segment.having("feet"):
-            continue
-        words = talk.words[segment.start : segment.end]
-        form = next((f for i in range(segment.start, segment.end) if (f := AGAINST.at(talk.words, i))), None)
-        if form is None or not {*words} - {*form} <= _IT:
-            continue
-        told = [d for s in sentence[:position] for d in s.drafts]
-        here, then = ({m.get("feet") for s in part for m in s.having("feet")} for part in (sentence[:position], before))
-        if not told and not (here and then and here.isdisjoint(then | {"in_hand"})):  # not behind another foot
-            told = [d for s in before for d in s.drafts if s.horse == segment.horse]
-        flatly = segment is sentence[-1] and told and told[-1].segment not in sentence and tuple(form) in _BARE_DENIALS
-        flatly = flatly and told[-1].status is Status.PRESENT  # "they say it's hot. It's not."
-        if told and told[-1].slot in ("finding", "gait") and (flatly or _was_thought(talk, told[-1], form)):
-            deny_one(told[-1])
-
-
-def _was_thought(talk: Talk, draft: Draft, form: list[str]) -> bool:
-    """Not "I suspect an abscess. I couldn't find it", which may be there all the same."""
-    own = draft.status is Status.SUSPECTED and form[-1] not in ("see", "find", "feel", "found")
-    if form in _NOT_MY_VIEW.forms:
-        own = not THOUGHT.isdisjoint(talk.words[talk.sentence(draft.segment.sentence)[0].start : draft.start])
-    return own or SOUGHT in draft.rules or brought_up(talk, draft.segment)
 
 
 def _lost_for_good(talk: Talk, cue: Mention, draft: Draft) -> bool:
@@ -233,7 +186,7 @@ def _deny_barely(talk: Talk, sentence: list[Segment], position: int) -> None:
     words = tuple(talk.words[sentence[position].start : sentence[position].end])
     lost = _said_lost(talk, sentence, position)
     for draft in lost or _sought(sentence, position) or last_doubtable(sentence[:position]):
-        if words in _BARE_DENIALS or draft.value in ("quicked", "close_nail"):
+        if words in BARE_DENIALS or draft.value in ("quicked", "close_nail"):
             deny_one(draft)
 
 

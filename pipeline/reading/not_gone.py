@@ -26,7 +26,7 @@ _ANEW = (["again"], ["back"])  # "it's gone and hasn't grown back"
 _SAYING_SO = Sayings(
     "still there", "there still", "there yet", "'s there again", "is there again", "it 's back", "it is back",
     "it came back", "it has come back", "it 's come back", "they 're back", "no such luck", "no joy", "too soon",
-    "wishful thinking",
+    "wishful thinking", "nothing of the sort", "nothing of the kind", "no such thing", "far from it",
 )  # fmt: skip
 _IT_IS_THERE = Sayings("it 's there", "it is there", "they 're there", "they are there", "it 's in there")
 _BEGINS = _SAYING_SO.first_words | _IT | _NOT | {"left"}
