@@ -11,7 +11,7 @@ from pipeline.reading.repair_cues import answers_in_turn
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
-from pipeline.reading.there_all_the_same import there_all_the_same
+from pipeline.reading.there_all_the_same import affirm_all, there_all_the_same
 from pipeline.reading.thought_lame import THOUGHT
 from pipeline.record import Status
 
@@ -31,7 +31,8 @@ BARE_DENIALS = said_whole(
 )  # fmt: skip
 _BARE_ANSWERS = said_whole(
     "none", "nothing", "no", "nil", "zero", "nope", "none at all", "nothing there", "absent", "not seen", "none seen",
-    "not found", "none found", "not there", "not present",
+    "not found", "none found", "not there", "not present", "not a trace", "no trace", "not a sign", "no sign",
+    "not that i found", "not that i saw", "not that i could find", "not that i could see",
     "none of it", "none of them", "none of those", "none of that", "not really", "not quite", "not at all", "not now",
     "not today", "not a bit", "he is n't", "she is n't", "he was n't", "she was n't", "he 's not", "she 's not",
 )  # fmt: skip
@@ -42,6 +43,7 @@ _NOT = frozenset({"n't", "not", "no", "never"})
 _NEITHER = frozenset({"neither", "none", "not", "no"})
 _THINK = frozenset({"think", "believe", "reckon", "suppose", "figure"})
 BEING = frozenset({"'s", "is", "was", "has", "are", "'re", "were"})
+_HE_IS_NOT = (frozenset({"it", "he", "she", "they", "that"}), BEING, frozenset({"not", "n't"}))
 _ONLY_SO = (["enough"], ["from"], ["because"], ["with"], ["for"], ["due"])
 _REALLY = frozenset({"actually", "really", "truly", "properly", "been", "got"})
 # Without one of these nothing is denied but by a mention, nor is it denied any more.
@@ -53,6 +55,13 @@ def _free_of(talk: Talk, draft: Draft) -> bool:
     """ "Thrush free all round", "both hinds are thrush-free"."""
     at = draft.end + (talk.words[draft.end : draft.end + 1] == ["-"])
     return draft.slot == "finding" and talk.words[at : at + 1] == ["free"]
+
+
+def _is_not(talk: Talk, draft: Draft) -> bool:
+    """ "A keratoma it is not", "lame he isn't"."""
+    behind = talk.words[draft.end : draft.segment.end]
+    told = len(behind) == len(_HE_IS_NOT) and all(w in words for w, words in zip(behind, _HE_IS_NOT, strict=True))
+    return told and draft.slot in ("finding", "gait")
 
 
 def _not_thought(talk: Talk, draft: Draft) -> bool:
@@ -98,7 +107,12 @@ def deny(talk: Talk, sentence: Sentence) -> None:
                 if not there_all_the_same(talk, segment, cue, draft):
                     deny_one(draft, cue)
         for draft in segment.drafts:
-            if _denied_in_gap(talk, draft) or _free_of(talk, draft) or _not_thought(talk, draft):
+            if (
+                _denied_in_gap(talk, draft)
+                or _free_of(talk, draft)
+                or _not_thought(talk, draft)
+                or _is_not(talk, draft)
+            ):
                 deny_one(draft)
         answered = [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]
         for draft in [*answered, *denied_of_its_kind(talk, sentence, position), *both_asked(talk, sentence, position)]:
@@ -115,10 +129,12 @@ def deny(talk: Talk, sentence: Sentence) -> None:
             earlier = [d for d in earlier if not _of_another_foot(segment, d)]
             ahead = reached(talk, sentence, position, cue)  # "there isn't any heat in the left hind"
             last = both_of(talk, sentence, position, cue) or _listed(talk, sentence, position, before)
-            for draft in last or ahead or _sought(sentence, position) or _joined(talk, sentence, earlier[-1:]):
+            sought = _sought([*_question(talk, sentence, position), *sentence[:position]])
+            for draft in last or ahead or sought or _joined(talk, sentence, earlier[-1:]):
                 if not _lost_for_good(talk, cue, draft):
                     deny_one(draft, cue)
         _deny_answered(talk, sentence, position)
+    affirm_all(talk, sentence)
     _never_done(talk, sentence)
     _gone_by_now(talk, sentence)
 
@@ -127,7 +143,7 @@ def _deny_answered(talk: Talk, sentence: list[Segment], position: int) -> None:
     """A segment that is nothing but a denial: "none", "there isn't", "none of it"."""
     segment = sentence[position]
     words = tuple(talk.words[segment.start : segment.end])
-    answers = words in _BARE_ANSWERS and _closes(sentence, position)
+    answers = words in _BARE_ANSWERS and (_closes(sentence, position) or bool(_question(talk, sentence, position)))
     none = words[0] == "none" and position and not (segment.drafts or answers) and _only_none(talk, segment)
     if none or (answers and (segment.having("denials") or words[0] != "no")):
         told = _joined(talk, sentence, _asked(talk, sentence, position), of_it="of" in words)
@@ -185,7 +201,7 @@ def _deny_barely(talk: Talk, sentence: list[Segment], position: int) -> None:
     """ "… there isn't", "… he hasn't", and "I thought I'd quicked him, I hadn't"."""
     words = tuple(talk.words[sentence[position].start : sentence[position].end])
     lost = _said_lost(talk, sentence, position)
-    for draft in lost or _sought(sentence, position) or last_doubtable(sentence[:position]):
+    for draft in lost or _sought(sentence[:position]) or last_doubtable(sentence[:position]):
         if words in BARE_DENIALS or draft.value in ("quicked", "close_nail"):
             deny_one(draft)
 
@@ -239,19 +255,26 @@ def _of_another_foot(segment: Segment, told: Draft) -> bool:
     return SOUGHT not in told.rules and bool(feet) and bool(its) and feet.isdisjoint(its | {"in_hand"})
 
 
+def _question(talk: Talk, sentence: list[Segment], position: int) -> list[Segment]:
+    """ "Any thrush in the hinds? I looked, both of them, and not a trace": what was asked, nothing told since."""
+    asked = talk.words[sentence[0].start - 1] == "?" and not any(s.drafts for s in sentence[:position])
+    return talk.sentence(sentence[0].sentence - 1) if asked and not sentence[position].having("feet") else []
+
+
 def _closes(sentence: list[Segment], position: int) -> bool:
     """ "Sidebone, none." and "Sidebone, none, either fore.": at the end, or before nothing but a foot."""
     behind = sentence[position + 1 :]
     return not behind or (len(behind) == 1 and not behind[0].drafts and bool(behind[0].having("feet")))
 
 
-def _sought(sentence: list[Segment], position: int) -> list[Draft]:
-    return [d for s in sentence[:position] for d in s.drafts if SOUGHT in d.rules]
+def _sought(segments: list[Segment]) -> list[Draft]:
+    return [d for s in segments for d in s.drafts if SOUGHT in d.rules]
 
 
 def _asked(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:
     """What a bare "none" or "no" answers: "checked for heat, none", "thrush in the left hind? No."."""
     before = sentence[:position] or talk.sentence(sentence[0].sentence - 1)
+    before = _question(talk, sentence, position) or before
     drafts = [d for s in before for d in s.drafts if d.slot == "finding" or SOUGHT in d.rules]
     sought = [d for d in drafts if SOUGHT in d.rules]
     if (
@@ -304,7 +327,7 @@ def _found_no(talk: Talk, sentence: list[Segment], position: int, cue: Mention) 
     if not looked or talk.words[cue.end - 1] != "any" or cue.end < sentence[position].end:
         return []
     before = [d for s in sentence[: position + 1] for d in s.drafts if d.slot == "finding" and d.end <= cue.start]
-    return _sought(sentence, position + 1) or before[-1:]
+    return _sought(sentence[: position + 1]) or before[-1:]
 
 
 def _on_neither(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:

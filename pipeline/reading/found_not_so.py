@@ -19,6 +19,7 @@ _NOT_MY_VIEW = Sayings(
 _NOT_SO = Sayings(
     *(" ".join(form) for form in BARE_DENIALS),
     "that 's not it", "that is n't it", "there 's no sign", "i see none", "i found none", "never found",
+    "i did n't", "i did not", "it did n't", "it did not",
     *(f"{can} {find}" for can in ("could n't", "ca n't", "did n't", "do n't", "could not", "did not")
       for find in ("see", "find", "feel")),
 )  # fmt: skip
@@ -65,7 +66,8 @@ def _told_so(talk: Talk, draft: Draft) -> bool:
 
 def _found_not_so(draft: Draft, segment: Segment, sentence: Sentence) -> None:
     """ "They told me he was sound. He's nothing of the kind": he is lame, on which foot is often told next."""
-    draft.evidence.update(range(segment.start, segment.end))
+    if draft.segment not in sentence:
+        draft.evidence.update(range(segment.start, segment.end))
     if draft.value != "sound":
         return deny_one(draft)
     if any(d.slot in ("gait", "lameness") for s in sentence for d in s.drafts if d is not draft):

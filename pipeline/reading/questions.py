@@ -46,7 +46,7 @@ _YES = (
     ["he", "is"], ["she", "is"], ["he", "was"], ["she", "was"], ["they", "are"], ["they", "were"],
     ["yes", "there", "is"], ["aye", "there", "is"], ["there", "it", "was"], ["there", "it", "is"],
     ["there", "they", "were"], ["and", "there", "it", "was"], ["sure", "enough"], ["found", "it"], ["got", "it"],
-    ["i", "was", "right"],
+    ["i", "was", "right"], ["i", "did"], ["it", "did"], ["it", "does"], ["it", "has"],
 )  # fmt: skip
 _FITTED = frozenset({"traction", "pad", "clips", "packing"})
 _NO = frozenset({"no", "nope", "none", "nah", "never", "nil"})
@@ -59,7 +59,7 @@ _SAYS = frozenset({"says", "said", "say", "reckons", "tells", "reckoned"})
 _ANSWER = frozenset({
     "only", "just", "in", "on", "the", "a", "an", "of", "it", "there", "'s", "is", "was", "and", "well", "uh", "um",
     "er", "yes", "yeah", "yep", "aye", "ah", "oh", "bit", "one", "both", "at", "his", "her", "though", "down", ",",
-    "but",
+    "but", "round", "around", "along", "inside", "up", "as", "day",
 })  # fmt: skip
 
 
@@ -269,11 +269,14 @@ def _affirmed(talk: Talk, draft: Draft, groups: Groups) -> bool:
         return False
     if draft.slot == "gait" and any(d.slot == "lameness" for s in talk.sentence(behind[0].sentence) for d in s.drafts):
         return False  # "Lame? Yes, two out of five."
+    answer = talk.sentence(behind[0].sentence)
+    if talk.words[behind[0].start] == "i" and not _NONE.isdisjoint(talk.words[behind[0].start : answer[-1].end]):
+        return False  # "Did I check him for thrush? I did, and none."
     named = [g.feet for s in behind if s.sentence == behind[0].sentence for g in groups.get(s.index, [])]
     if named and (not draft.feet or "foot: named in the next sentence" in draft.rules):
         draft.feet = named[0]
         draft.note("foot: named in the answer")
-    for segment in talk.sentence(behind[0].sentence)[1:]:
+    for segment in answer[1:]:
         if not _only_where(talk, segment):
             break
         _graded_in(segment, draft)  # "Any thrush? Yes, off hind, mild."

@@ -24,8 +24,8 @@ _OPENING = frozenset({"nil", "neither", "nor"})
 _OBJECTS, _WITH = frozenset({"it", "them", "that", "her", "him"}), frozenset({"with", "in", "on", "under"})
 _OR = frozenset({"or", "a", "an", "any"})
 _ARTICLES = frozenset({"the", "a", "her", "his", "their", "our", "my"})
-_EXCEPT = (["bar"], ["except"], ["besides"], ["beyond"], ["save"], ["barring"])
-_EXCEPT_FOR = (["apart", "from"], ["other", "than"], ["more", "than"], ["except", "for"])
+EXCEPT = (["bar"], ["except"], ["besides"], ["beyond"], ["save"], ["barring"])
+EXCEPT_FOR = (["apart", "from"], ["other", "than"], ["more", "than"], ["except", "for"])
 _CALLING = frozenset(
     {"need", "call", "ring", "get", "want", "bother", "have", "having", "calling", "ringing", "getting", "for", "to"}
     | {"of", "trouble", "phone", "see", "send", "about", "by", "from", "needing", "any", "involve", "fetch", "bring"}
@@ -100,8 +100,10 @@ def _excepted(talk: Talk, cue: Mention, draft: Draft) -> bool:
     before = [
         word for word in talk.words[max(cue.end, draft.start - 4) : draft.start] if word not in ("a", "the", "his")
     ]
-    turned = before[-1:] in _EXCEPT or before[-2:] in _EXCEPT_FOR
-    return turned and draft.slot == "work"
+    if draft.slot == "finding":  # "no fault in the near fore other than a bit of thrush"
+        led = talk.words[max(cue.end, draft.start - _NOT_REACH) : draft.start]
+        return any([word] in EXCEPT for word in led) or any([*pair] in EXCEPT_FOR for pair in pairwise(led))
+    return (before[-1:] in EXCEPT or before[-2:] in EXCEPT_FOR) and draft.slot == "work"
 
 
 def _taken_off(talk: Talk, cue: Mention, draft: Draft) -> bool:

@@ -141,7 +141,9 @@ def _without_foot_and_with(drafts: list[Draft]) -> None:
         again = [d for d in drafts if (d.slot, d.value, d.status) == (draft.slot, draft.value, draft.status)]
         if any(d.feet for d in again):
             draft.drop("said again with its feet")
-    for draft in [d for d in drafts if d.slot in ("treatment", "pad") and not d.feet and d.status is Status.PRESENT]:
+    for draft in [
+        d for d in drafts if d.slot in ("treatment", "pad", "tester") and not d.feet and d.status is Status.PRESENT
+    ]:
         if any(d.feet and (d.slot, d.value, d.status) == (draft.slot, draft.value, draft.status) for d in drafts):
             draft.drop("said again with its feet")  # "bandage change on Tally … left hind, fresh bandage"
     for draft in [d for d in drafts if d.slot == "shoe_state" and not d.feet and d.status is Status.PRESENT]:

@@ -20,7 +20,10 @@ TOLD = [
         ["LF+RF finding white_line_separation absent"],
     ),
     ("Tally, the owner told me the thrush in the near hind was gone. It's nothing of the sort.", ["LH finding thrush"]),
-    ("Tally, corn in the near fore. Nothing of the sort in the off fore.", ["LF finding corn", "RF finding corn absent"]),
+    (
+        "Tally, corn in the near fore. Nothing of the sort in the off fore.",
+        ["LF finding corn", "RF finding corn absent"],
+    ),
 ]
 WORSE = [
     ("Tally, the crack in the near fore is no better, it's gone up to the coronary band.", ["LF finding crack"]),
@@ -38,5 +41,58 @@ CANT_SAY = [
     ("Tally, I can't say there's no thrush in the near hind.", ["LH finding thrush suspected"]),
     ("Tally, can't say I like the crack in the off fore.", ["RF finding crack"]),
 ]
+TURNED = [
+    ("Tally, I'd be lying if I said she'd no thrush, it's in both hinds.", ["LH+RH finding thrush"]),
+    ("Tally, it'd be a lie to say there's no flare in the fronts.", ["LF+RF finding flare"]),
+    ("Tally, I'd be a liar if I told you there was thrush in the off hind.", ["RH finding thrush absent"]),
+    ("Tally, don't tell me that isn't thrush in the near hind.", ["LH finding thrush"]),
+    ("Tally, don't anyone tell me there's no heat in the off fore.", ["RF finding heat"]),
+    ("Tally, they tell me there's no heat in the off fore.", ["RF finding heat absent"]),
+    ("Tally, off fore, it looked like a keratoma, but a keratoma it is not.", ["RF finding keratoma absent"]),
+    ("Tally, lame he is not.", ["- gait lame absent"]),
+    ("Tally, corn it is, near fore heel.", ["LF finding corn @heel"]),
+    ("Tally, pulse anything but normal in the near fore.", ["LF pulse raised"]),
+    ("Tally, pulse is far from normal in the off fore.", ["RF pulse raised"]),
+    ("Tally, testers on the near fore were far from positive.", ["LF tester none"]),
+    (
+        "Tally, the testers were anything but positive, I got nothing in the near fore and nothing in the off fore.",
+        ["LF+RF tester none"],
+    ),
+    (
+        "Tally, there's nothing strong about her answer to the testers, mild on the off fore at the toe.",
+        ["RF tester mild @toe"],
+    ),
+    ("Tally, there's nothing mild about that thrush in the near hind.", ["LH finding thrush"]),
+]
+EVERY = [
+    ("Tally, there isn't one of his four feet that hasn't got growth rings.", ["LF+RF+LH+RH finding growth_rings"]),
+    ("Tally, there's not a foot on him that hasn't thrush.", ["LF+RF+LH+RH finding thrush"]),
+    ("Tally, neither front is without a corn.", ["LF+RF finding corn"]),
+    ("Tally, no thrush in the near fore and the off fore is free of it.", ["LF+RF finding thrush absent"]),
+]
+OTHER_THAN = [
+    (
+        "Tally, I wouldn't say there was anything wrong with the left front other than a corn at the inside heel.",
+        ["LF finding corn @medial_heel"],
+    ),
+    ("Tally, there was no fault in the near fore other than a corn.", ["LF finding corn"]),
+    ("Tally, couldn't find a thing wrong with the near fore besides a bruise at the toe.", ["LF finding bruise @toe"]),
+    ("Tally, no corn other than the one in the near fore.", ["LF finding corn"]),
+    ("Tally, I wouldn't say there was any thrush in the left hind.", ["LH finding thrush absent"]),
+]
+ANSWERS = [
+    (
+        "Tally. Any white line disease in the hinds? I looked, both of them, and no, not a trace, so I trimmed them.",
+        ["LH+RH finding white_line_disease absent", "LH+RH work trim"],
+    ),
+    ("Tally. Any thrush in the hinds? I had a good look and there's none.", ["LH+RH finding thrush absent"]),
+    ("Tally. Any thrush in the near hind? Not that I found.", ["LH finding thrush absent"]),
+    ("Tally, did I find a corn in the off fore? I did, plain as day, in the heel.", ["RF finding corn @heel"]),
+    ("Tally, did I find a corn in the off fore? I did not.", ["RF finding corn absent"]),
+    ("Tally. Did I check him for thrush? I did, and none.", ["- finding thrush absent"]),
+    ("Tally. Any thrush in the near hind? There's none in the off.", ["RH finding thrush absent"]),
+    ("Tally, is that heat in the off fore? It is, round the coronary band.", ["RF finding heat @coronary_band"]),
+]
 test_told = reads([*TOLD, *WORSE])
-test_cant_say = reads(CANT_SAY)
+test_cant_say = reads([*CANT_SAY, *TURNED, *EVERY])
+test_answers = reads([*OTHER_THAN, *ANSWERS])
