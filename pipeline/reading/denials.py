@@ -143,7 +143,8 @@ def _deny_answered(talk: Talk, sentence: list[Segment], position: int) -> None:
     """A segment that is nothing but a denial: "none", "there isn't", "none of it"."""
     segment = sentence[position]
     words = tuple(talk.words[segment.start : segment.end])
-    answers = words in _BARE_ANSWERS and (_closes(sentence, position) or bool(_question(talk, sentence, position)))
+    answers = words in _BARE_ANSWERS and _closes(sentence, position)
+    answers = answers or (len(words) > 1 and words in _BARE_ANSWERS and bool(_question(talk, sentence, position)))
     none = words[0] == "none" and position and not (segment.drafts or answers) and _only_none(talk, segment)
     if none or (answers and (segment.having("denials") or words[0] != "no")):
         told = _joined(talk, sentence, _asked(talk, sentence, position), of_it="of" in words)
@@ -258,7 +259,8 @@ def _of_another_foot(segment: Segment, told: Draft) -> bool:
 def _question(talk: Talk, sentence: list[Segment], position: int) -> list[Segment]:
     """ "Any thrush in the hinds? I looked, both of them, and not a trace": what was asked, nothing told since."""
     asked = talk.words[sentence[0].start - 1] == "?" and not any(s.drafts for s in sentence[:position])
-    return talk.sentence(sentence[0].sentence - 1) if asked and not sentence[position].having("feet") else []
+    footed = any(m.get("feet") != "pair_in_hand" for s in sentence[: position + 1] for m in s.having("feet"))
+    return talk.sentence(sentence[0].sentence - 1) if asked and not footed else []
 
 
 def _closes(sentence: list[Segment], position: int) -> bool:
