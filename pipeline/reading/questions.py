@@ -270,8 +270,9 @@ def _affirmed(talk: Talk, draft: Draft, groups: Groups) -> bool:
     if draft.slot == "gait" and any(d.slot == "lameness" for s in talk.sentence(behind[0].sentence) for d in s.drafts):
         return False  # "Lame? Yes, two out of five."
     answer = talk.sentence(behind[0].sentence)
-    if talk.words[behind[0].start] == "i" and not _NONE.isdisjoint(talk.words[behind[0].start : answer[-1].end]):
-        return False  # "Did I check him for thrush? I did, and none."
+    sought = "for" in talk.words[draft.start - 2 : draft.start] or bool(draft.segment.having("doubts", "sought"))
+    if sought and talk.words[behind[0].end - 1] == "did":
+        return False  # "Did I check for thrush? I did."
     named = [g.feet for s in behind if s.sentence == behind[0].sentence for g in groups.get(s.index, [])]
     if named and (not draft.feet or "foot: named in the next sentence" in draft.rules):
         draft.feet = named[0]

@@ -90,6 +90,7 @@ ANSWERS = [
     ("Tally, did I find a corn in the off fore? I did, plain as day, in the heel.", ["RF finding corn @heel"]),
     ("Tally, did I find a corn in the off fore? I did not.", ["RF finding corn absent"]),
     ("Tally. Did I check him for thrush? I did, and none.", ["- finding thrush absent"]),
+    ("Tally. Did I check for thrush? I did. Near fore has a wee bit.", ["LF finding thrush ~mild"]),
     ("Tally. Any thrush in the near hind? There's none in the off.", ["RH finding thrush absent"]),
     ("Tally, is that heat in the off fore? It is, round the coronary band.", ["RF finding heat @coronary_band"]),
 ]
