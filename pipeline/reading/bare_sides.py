@@ -19,9 +19,10 @@ _BARE_AFTER = frozenset({
     "looks", "looked", "could", "might", "may", "will", "'ll", "does", "did", "keeps", "seems", "feels", "shows",
     "hardly", "already", "yet", "always", "came", "comes",
 })  # fmt: skip
-_NEAR_AFTER = frozenset(
-    {",", ".", "and", "but", "one", "foot", "side", "is", "'s", "was", "has", "had", "still", "lost"}
-)
+_NEAR_AFTER = frozenset({
+    ",", ".", "and", "but", "one", "foot", "side", "is", "'s", "was", "has", "had", "still", "lost", "i", "that", "got",
+    "gets", "needs", "just", "only",
+})  # fmt: skip
 _CLAUSE_OPENERS = frozenset({",", "and", ".", "but", ";"})
 _SIDE_VERBS = frozenset({"is", "'s", "was", "being", "one"})
 _NUMBER_ENDS = frozenset({",", ".", "and", "but", ";", ""})

@@ -25,6 +25,7 @@ _GROUPS: dict[str, Feet] = {
     "all": FEET,
 }
 _PAIR = 2
+_FROM_THE_OTHER_END = {"same_front": "F", "same_hind": "H", "cross_front": "F", "cross_hind": "H"}
 _ENDS = frozenset({"fronts", "hinds"})
 _OF_THE = frozenset({("of", "the"), ("of", "his"), ("of", "her"), ("of",), ("the",), ("his",), ("her",)})
 _SIDES = {"L": "lefts", "R": "rights"}
@@ -312,6 +313,8 @@ def resolve(name: str, hand: Feet | None) -> Feet | None:
         return (f"L{pair}", f"R{pair}") if pair else hand
     if name == "other":
         return (_across(hand[0]),) if len(hand) == 1 else None
+    if name in _FROM_THE_OTHER_END:
+        return _from_the_other_end(name, hand)
     if name in ("other_three", "other_two"):
         rest = tuple(f for f in FEET if f not in hand)
         return rest or None
@@ -335,6 +338,15 @@ def _pair_of(hand: Feet | None) -> str | None:
 def _whole_side(side: str, hand: Feet | None) -> Feet | None:
     """ "Thrush in both near feet, none on the off side": beside a whole side the other side is whole too."""
     return _GROUPS[_SIDES[side]] if hand in (_GROUPS["lefts"], _GROUPS["rights"]) else None
+
+
+def _from_the_other_end(name: str, hand: Feet) -> Feet | None:
+    """ "The one behind it", "the diagonal hind": told from one foot of the other end, else none can be meant."""
+    end = _FROM_THE_OTHER_END[name]
+    if len(hand) != 1 or hand[0][1] == end:
+        return None
+    foot = hand[0] if name.startswith("same") else _across(hand[0])
+    return (foot[0] + end,)
 
 
 def _across(foot: str) -> str:

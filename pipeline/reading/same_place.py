@@ -18,7 +18,7 @@ def attach_same_places(talk: Talk) -> None:
     for segment in talk.segments if talk.says(_SAME) else ():
         words = talk.words[segment.start : segment.end]
         at = next((i for i in range(len(words) - 1) if words[i] == "same" and words[i + 1] in _PLACES), None)
-        if at is None:
+        if at is None or any(segment.start + at in m.literal for m in segment.having("feet")):
             continue
         told = _told(talk, segment)
         target = told[-1] if told else None
