@@ -74,9 +74,10 @@ _WEEKS = frozenset({"week", "weeks", "month", "months"})
 _SAME_AS = ["same", "as"]
 _CLOSED: tuple[list[str], ...] = ([], ["."], ["for"], ["week"], ["weeks"])
 _SHE_IS = frozenset({"on", "she", "he", "it", "'s", "is", "takes", "make", "this", "one", "a", "an", "the", "size"})
+_IN_MIND = [["i", am, "thinking", "of"] for am in ("'m", "am", "was")]
 _THAT_IS = [
     *(["that", verb, *of] for of in ([], ["for"]) for verb in ("'s", "is", "was")),
-    *(["i", am, "thinking", "of"] for am in ("'m", "am", "was")), ["that", "'s", "what", "i", "told"],
+    *_IN_MIND, ["that", "'s", "what", "i", "told"],
 ]  # fmt: skip
 _KIN = FELLOWS | OFFSPRING | {"teammate", "dam", "sire"}
 _MARKS = SENTENCE_ENDS | {","}
@@ -302,6 +303,21 @@ def other_named(talk: Talk, cue: Mention) -> int | None:
     return name.start if name is not None and name.get("horse") is not None else None
 
 
+def mixed_up(talk: Talk, cue: Mention) -> bool | None:
+    """ "No, I'm mixing him up with Buck", "sorry, I'm thinking of Buck": a name that only tells why it was wrong.
+
+    Whether the right word may stand behind its comma; None where no horse was in the mind.
+    """
+    at = cue.end + (talk.words[cue.end : cue.end + 1] in ([","], ["."]))
+    if cue.get("taking_back") != "other_horse":
+        at = at + 4 if talk.words[at : at + 4] in _IN_MIND else len(talk.words)
+    name = talk.mention_starting(at)
+    if name is None or name.get("horse") is None or not _MARKS.issuperset(talk.words[name.end : name.end + 1]):
+        return None
+    _only_told_by(talk, name)
+    return talk.words[name.end : name.end + 1] == [","]
+
+
 def on_another_day(talk: Talk, named: int) -> bool:
     """ "She was fidgety, no, that was Buck at the last place": told of another visit, and kept there."""
     name = talk.mention_starting(named)
@@ -334,9 +350,13 @@ def leave_out_told_by(talk: Talk) -> None:
             or (other and behind is not None and _asked(talk, name, behind))
             or _gone_since(talk, name)
         ):
-            name.dropped = True
-            here = tuple(range(name.start, name.end))  # so that its sound names nobody
-            talk.mentions.append(Mention(name.start, name.end, here, {"remarks": "remark"}, MatchKind.VARIANT))
+            _only_told_by(talk, name)
+
+
+def _only_told_by(talk: Talk, name: Mention) -> None:
+    name.dropped = True
+    here = tuple(range(name.start, name.end))  # so that its sound names nobody
+    talk.mentions.append(Mention(name.start, name.end, here, {"remarks": "remark"}, MatchKind.VARIANT))
 
 
 def _of_kin(talk: Talk, name: Mention) -> bool:

@@ -26,7 +26,7 @@ from pipeline.reading.exchanges import (
     window,
 )
 from pipeline.reading.mentions import Mention
-from pipeline.reading.misnamed import on_another_day, other_named, said_of_all
+from pipeline.reading.misnamed import mixed_up, on_another_day, other_named, said_of_all
 from pipeline.reading.not_that import narrowed, not_that, not_the_same, refused
 from pipeline.reading.reasons import put_right_behind, why_wrong
 from pipeline.reading.repair_cues import ASSESSED, is_no_cue, is_repair
@@ -44,7 +44,7 @@ _GROUPED = frozenset({"all", "fronts", "hinds", "other_three", "those_three"})
 _REPAIR_REACH, _PAIR, _TOGETHER = 24, 2, 3  # the last: tokens within which a second thing is taken back with the first
 _SO_HAS = frozenset({("so", "does"), ("so", "has"), ("so", "is"), ("so", "do"), ("so", "did"), ("so", "was")})
 _CUES = ("repair", "strike", "other_horse")
-_IN_THE_MIND = frozenset({"thinking", "thought", "mind", "head", "brain"})
+_IN_THE_MIND = frozenset({"mixing", "mixed", "confusing", "thinking", "thought", "mind", "head", "brain"})
 _LEAD_IN = 4  # tokens of ", I had the" before "wrong horse", and of "… in my head" behind it
 _BEFORE_ASSESSED = frozenset({"let", "'s", "us", "we", "'ll", "i", "say", ",", "uh", "um", "er", "well", "oh"})
 _SURELY = frozenset({"definitely", "certainly", "surely", "clearly", "defo"})
@@ -68,6 +68,7 @@ def repair(talk: Talk) -> list[Strike]:
             run.append(cues[index])
         index += 1
         if right is not None and _says_why(talk, right, run):
+            mixed_up(talk, run[-1])
             _drop_cues(run)
             continue
         struck = len(strikes)
@@ -150,9 +151,12 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if named is not None:
         strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True, named=named))
         return _drop_cues(run)
-    if "other_horse" in kind:
-        if not (put_right_behind(talk, run[0].end) and _replace(talk, run[:1])):
-            strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True))
+    if (mixed := mixed_up(talk, run[-1])) is not None or "other_horse" in kind:
+        if not (
+            (put_right_behind(talk, run[0].end) if mixed is None else mixed)
+            and _replace(talk, run if mixed else run[:1])
+        ):
+            strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=mixed is None))
         return _drop_cues(run)
     about = _about(talk, run[-1])
     if "strike" in kind and about is not None:
