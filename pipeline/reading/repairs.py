@@ -152,10 +152,7 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
         strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True, named=named))
         return _drop_cues(run)
     if (mixed := mixed_up(talk, run[-1])) is not None or "other_horse" in kind:
-        if not (
-            (put_right_behind(talk, run[0].end) if mixed is None else mixed)
-            and _replace(talk, run if mixed else run[:1])
-        ):
+        if not ((mixed or put_right_behind(talk, run[0].end)) and _replace(talk, run if mixed else run[:1])):
             strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=mixed is None))
         return _drop_cues(run)
     about = _about(talk, run[-1])

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from pipeline.reading.brought_in import PEOPLE
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
+from pipeline.reading.scopes import PLANNABLE
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import NOT
 from pipeline.record import Status
@@ -31,11 +33,21 @@ _WANTED, _GRANTED = (
 )
 _DID_IT = frozenset({"did", "done", "got", "gave"})
 _OWNERS, _PUT_IT = frozenset({"she", "he", "they", "client", "boss", "customer"}), 5  # "I put it on"
+_UNREAL = Sayings(
+    *(f"{were} {so}" for were in ("if it were", "if it was", "were it") for so in ("up to me", "my horse")),
+    *(f"{were} mine" for were in ("if she were", "if she was", "if he were", "if he was", "were she", "were he")),
+    *(f"{had} my {way}" for had in ("if i had", "had i", "if i got") for way in ("way", "choice", "druthers")),
+    "if i had the choice", "if i had a choice", "given the choice", "left to me", "in a perfect world",
+    "in an ideal world",
+)  # fmt: skip
+_WOULD, _BUT_SO = frozenset({"would", "'d"}), ("but", "so", ", but", ", so", "and so", ", and so")
 _NEAR = 2  # sentences between the thought and what was put on
 
 
 def drop_wished(talk: Talk) -> None:
     """Take out what was only wished for, where the same stretch of talk names what stands in its place."""
+    if talk.tells(_UNREAL):
+        _drop_unreal(talk)
     cued = talk.having("wishes") or talk.having("doubts", "before") or "wanted" in talk.words
     for segment in talk.segments if cued else ():
         for cue in _cues(talk, segment):
@@ -53,6 +65,25 @@ def drop_wished(talk: Talk) -> None:
                 ):
                     draft.status = Status.PLANNED
                     draft.note("only wished for")
+
+
+def _drop_unreal(talk: Talk) -> None:
+    """ "If it were up to me she'd have a full pad, but I reset it": no plan, and what "but" brings is so today."""
+    for at, form in talk.turns(_UNREAL):
+        segment = talk.segment_at(at)
+        later = [s for s in talk.sentence(segment.sentence) if s.index >= segment.index] if segment else []
+        stop = next((s.start for s in later if s.start > at and s.joined_by(*_BUT_SO)), len(talk.words))
+        told = [d for s in later for d in s.kept if d.slot in PLANNABLE and d.start > at]
+        told = told if not _WOULD.isdisjoint(talk.words[at + len(form) : stop]) else []
+        unreal = [d for d in told if d.start < stop]
+        for draft in unreal:
+            draft.drop("only if it were so")
+        if unreal:
+            talk.unread.append((at, unreal[-1].end, "what would be, but not whether it was done"))
+        for draft in told[len(unreal) :]:
+            if draft.status is Status.PLANNED and not draft.segment.having("plans"):
+                draft.status = Status.PRESENT
+                draft.note("as it is")
 
 
 def _of_others(talk: Talk, cue: Mention, draft: Draft) -> bool:

@@ -332,3 +332,30 @@ test_what_a_horse_was_down_for = reads(
         ("I had him down as a two in front and he was.", ["LF+RF shoe_size 2"]),
     ]
 )
+
+
+test_what_would_be_if_it_were_otherwise = reads(
+    [
+        (
+            "Tally, if it were up to me she'd have a full pad on that near fore. It isn't, so I reset it plain.",
+            ["LF shoe_type plain", "LF work reset"],
+        ),
+        (
+            "Tally, if I had my way she'd be in bar shoes in front. I don't, so it's plain, reset.",
+            ["LF+RF shoe_type plain", "LF+RF work reset"],
+        ),
+        (
+            "Tally, if I had my choice she'd go barefoot, but they want shoes, so new shoes all round.",
+            ["LF+RF+LH+RH work new_shoe"],
+        ),
+        ("Tally, left to me she'd wear egg bars behind. Reset behind.", ["LH+RH work reset"]),
+        ("Tally, if she were mine I'd put a heart bar on the near fore.", []),
+        (
+            "Tally, in a perfect world she'd have a bar shoe on the near fore, but she got a plain one.",
+            ["LF shoe_type plain"],
+        ),
+        # neighbours
+        ("Tally, if the owner agrees she'll have a full pad on the near fore.", ["LF pad full planned"]),
+        ("Tally, if it's up to me next time she'll have a full pad on the near fore.", ["LF pad full planned"]),
+    ]
+)
