@@ -15,6 +15,7 @@ _VERBS = frozenset({"was", "is", "'s", "had", "has", "have"})
 _NOR_SO = frozenset({"neither", "nor", "so"})
 _DOES = _VERBS | {"does", "did", "do"}
 _CLOSING = frozenset({",", "and", "but", *SENTENCE_ENDS})
+_TOO = frozenset({"too", "as"})
 _OF_A_SHOE = frozenset(
     {"loose", "sprung", "hanging", "twisted", "shifted", "gone", "clinched", "bent", "slipped", "half"}
 )
@@ -55,7 +56,7 @@ def mark_the_other(talk: Talk) -> None:
             continue
         told = _found_behind(talk, at, end) and (alone or not _of_a_horse(talk, foot, at))
         worded = _worded_behind(talk, at, end, one_horse=alone)
-        if told or worded or (alone and _as_the_first(talk, at, end)) or _worked(talk, foot, at, end):
+        if told or worded or (alone and _as_the_first(talk, at, end)) or _worked(talk, foot, at, end, one_horse=alone):
             talk.mentions.append(Mention(at, end, tuple(range(at, end)), {"feet": "other"}, MatchKind.VARIANT))
     talk.in_order()
 
@@ -128,12 +129,15 @@ def _as_the_first(talk: Talk, at: int, end: int) -> bool:
     return led and (talk.words[end : end + 1] == [] or talk.words[end] in _CLOSING)
 
 
-def _worked(talk: Talk, foot: Mention, at: int, end: int) -> bool:
-    """ "Reset the near fore, pulled the other": done to the other foot of the same sentence."""
+def _worked(talk: Talk, foot: Mention, at: int, end: int, *, one_horse: bool) -> bool:
+    """ "Reset the near fore, pulled the other too": done to the other foot of the same sentence.
+
+    Of a memo's one horse also in the next: "near hind was sprung. Reset it, and trimmed the other".
+    """
     work = talk.mention_ending(at)
     done = talk.words[at - 1] in _PULLED or (work is not None and work.is_any(("work",)))
-    closed = talk.words[end : end + 1] == [] or talk.words[end] in _CLOSING
-    return closed and done and SENTENCE_ENDS.isdisjoint(talk.words[foot.end : at])
+    closed = talk.words[end : end + 1] == [] or talk.words[end] in _CLOSING | _TOO
+    return closed and done and (one_horse or SENTENCE_ENDS.isdisjoint(talk.words[foot.end : at]))
 
 
 def _of_a_horse(talk: Talk, foot: Mention, at: int) -> bool:

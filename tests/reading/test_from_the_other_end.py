@@ -69,3 +69,22 @@ test_the_near_i_reset = reads(
         ("Tally, of the two fronts it's the off that's lame.", ["RF gait lame"]),
     ]
 )
+
+test_done_to_the_other = reads(
+    [
+        ("Tally, reset the near hind, reset the other too.", ["LH+RH work reset"]),
+        ("Tally, reset the near hind, and trimmed the other as well.", ["LH work reset", "RH work trim"]),
+        (
+            "Tally, near hind sprung. Reset it, and reset the other one too.",
+            ["LH shoe_state sprung", "LH+RH work reset"],
+        ),
+        (
+            "Tally, near hind was loose. I reset that and trimmed the other.",
+            ["LH shoe_state loose", "LH work reset", "RH work trim"],
+        ),
+        ("Tally, new shoe on the near fore, reset the other.", ["LF work new_shoe", "RF work reset"]),
+        # neighbours
+        ("Tally, trimmed the near fore and the other two too.", ["LF+RF+LH+RH work trim"]),
+        ("Tally, reset the near fore, trimmed the other three.", ["LF work reset", "RF+LH+RH work trim"]),
+    ]
+)
