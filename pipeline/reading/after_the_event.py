@@ -26,10 +26,7 @@ _TO_DO = [[verb] for verb in ("do", "finish", "drain", "pull", "take", "nail", "
 SEASONS = frozenset({"spring", "summer", "fall", "autumn", "winter"})
 _IN_SEASON = Sayings(*(f"{lead} {season}" for lead in ("in the", "back in", "on in") for season in sorted(SEASONS)))
 _THAT_IS = Sayings("that 's", "it 's", "that is", "it is", "then it 's", "that 'll be", "it 'll be")
-_AGAIN = Sayings(
-    *(f"{do} again" for do in ("do it", "do it all", "do him", "do her", "do them", "do the same", "do that"))
-)
-_NOW_OR_THEN = "what is to be done again, but not whether it was done today"
+_AGAIN = "what is to be done again, but not whether it was done today"
 _TO_GET = Sayings(
     *(f"to {get}" for get in ("get", "have", "go", "be")), *(f"{go} back" for go in ("go", "goes", "put", "going")),
     "put them", "put it", "gets", "goes into", "go into", "going into", "getting", "back on in", "back in in",
@@ -60,10 +57,10 @@ def to_do_then(talk: Talk, sentence: list[Segment], position: int) -> int | None
         weeks = next((d for d in told.drafts if d.slot == "next_visit_weeks"), None)
         if weeks is not None:
             led = talk.words[weeks.end : weeks.end + 1] == ["to"] and _is_to_do(talk, weeks.end + 1)
-            if led and told is not segment and _AGAIN.said_in(talk.words[weeks.end : told.end]):
-                if told is sentence[position - 1]:
-                    talk.unread.append((weeks.end, segment.end, _NOW_OR_THEN))
-                return None  # "… to do it again, bar shoes in front": what there is to do again, which is asked
+            if led and told is not segment and {"do", "again"} <= {*talk.words[weeks.end : told.end]}:
+                if told is sentence[position - 1]:  # "… to do it again, bar shoes in front"
+                    talk.unread.append((weeks.end, segment.end, _AGAIN))
+                return None
             return max(segment.start, weeks.end) if led and not segment.having("times", "today") else None
         if told.past or talk.plays("subject", told.start, told.start + 1):
             return None  # "…, and I reset the fronts"

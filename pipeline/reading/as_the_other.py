@@ -18,23 +18,8 @@ _LIGHT = _GOT | _WHAT | {
     "the", "exactly", "just", "all", "of", "that", "on", "in", "it", "he", "she", "his", "her", "so", "and", "then",
     "i", "gave", "put", "done", "up", "with",
 }  # fmt: skip
-_CONTRARY = frozenset({"opposite", "versa", "reverse", "contrary", "way"})
-_JUST = _GOT | {
-    "the",
-    "other",
-    "exact",
-    "exactly",
-    "just",
-    "vice",
-    "round",
-    "around",
-    "about",
-    "he",
-    "she",
-    "and",
-    "but",
-    "foot",
-}
+_CONTRARY = frozenset({"opposite", "versa", "reverse", "way"})
+_JUST = _LIGHT | {"other", "exact", "vice", "round", "around", "about", "foot"}
 AS_MANY = Sayings("same number", "same count", "as many", "same nails", "same nail count", "same amount of nails")
 SAME_SIZE = Sayings(
     "same size nail", "same size nails", "same sized nails", "same sized nail", "same nail size", "same size of nail",
@@ -69,14 +54,13 @@ def _alone_before(talk: Talk, segment: Segment, groups: Groups) -> list[FootGrou
 
 
 def ask_contrary(talk: Talk) -> None:
-    """ "Rio. The opposite." behind another horse's facts: nobody can say of what, which is asked."""
+    """ "Rio. The opposite." behind another horse's facts: of what, is asked."""
     for segment in talk.segments if talk.says(_CONTRARY) else ():
         named = {i for m in segment.having("horse") for i in range(m.start, m.end)}
         words = talk.words_beside(segment, named)
         last = next((s for s in reversed(talk.segments[: segment.index]) if s.drafts), segment)
-        other = bool(named) or last.horse != segment.horse
-        said = bool(_CONTRARY & words - {"way"}) or {"other", "way"} <= words
-        if other and said and words <= _CONTRARY | _JUST and not segment.drafts:
+        said = words & _CONTRARY - {"way"} or {"other", "way"} <= words
+        if (named or last.horse != segment.horse) and said and words <= _CONTRARY | _JUST and not segment.drafts:
             talk.unread.append((segment.start, segment.end, "the opposite of the horse before, but not what of it"))
 
 

@@ -43,7 +43,6 @@ _BEFORE_A_SIDE = _OWNED | {"both", "on", "in", "to", "for", "down", "and", "but"
 _LEADING_SIDE = frozenset({"on", "the", "then", "now", "first", "and", "his", "her", "down", ","})
 _HEADED_BY = frozenset({",", ":", ".", "he", "she", "there", "first", "the", "i"})
 _PLURAL = frozenset({"fronts", "fores", "hinds", "backs", "rears", "both", "pair", "two", "feet"})
-_SIDE, _SHOEING = 2, frozenset({"trim", "reset", "new_shoe"})
 _WORKED = ("work", "findings", "shoe_types", "shoe_states")
 
 
@@ -88,12 +87,10 @@ def _worked_side(talk: Talk, index: int) -> bool:
     """ "Trimmed the near side, off side tomorrow": both feet of it, where no front and no hind was spoken of before."""
     if talk.words[index + 1 : index + 2] != ["side"] or any(m.start < index for m in talk.having("feet")):
         return False
-    before = talk.mention_ending(index - (talk.words[index - 1] in _OWNED))
-    behind = talk.mention_starting(index + _SIDE)
-    if behind is not None and behind.get("work") in _SHOEING:
-        return True
-    after = "".join(talk.words[index + _SIDE : index + _SIDE + 1])  # not "trimmed the near side heel"
-    return before is not None and before.get("work") in _SHOEING and after in _CLAUSE_OPENERS | {"", "today", "now"}
+    behind = talk.mention_starting(index + 2)
+    if not _CLAUSE_OPENERS.isdisjoint(talk.words[index + 2 : index + 3]):  # not "trimmed the near side heel"
+        behind = talk.mention_ending(index - (talk.words[index - 1] in _OWNED))
+    return behind is not None and behind.get("work") in ("trim", "reset", "new_shoe")
 
 
 def _numbered(talk: Talk, index: int, after: str) -> bool:

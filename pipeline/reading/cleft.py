@@ -20,16 +20,12 @@ _ASKS_FOR = 6  # tokens from "what" to the verb
 _ARE = _IS - {"was"} | {"are"}
 _PUT = frozenset({"put", "got", "gave", "went", "fitted", "did", "made"})
 _WILL = frozenset({"'ll", "will", "gonna", "going", "'d", "would", "could"})
-_DONE = frozenset(
-    {"put", "popped", "fitted", "nailed", "tacked", "used", "got", "did", "gave", "went", "stuck", "have", "has"}
-)
-_SAYS_DONE = _DONE | {
-    "i", "we", "he", "she", "they", "it", "them", "that", "those", "'s", "is", "was", "what", "a", "pair", "set",
-    "one", "some", "on", "in", "him", "her", "'ve", "with", "now", "exactly", "just", "both",
-}  # fmt: skip
-_LATER = frozenset({"will", "'ll", "next", "gonna", "going", "if"})
-_PUT_FIRST = frozenset({"a", "an", "the", "now", "then", "and", "so", "okay", "right", "that", "old", "his", "her"})
 _WHOSE = frozenset({"he", "she", "they", "there", "it", "i"})
+_DONE = _PUT - {"made"} | {"popped", "nailed", "used", "have", "has"}
+_SAYS_DONE = _DONE | _WHOSE | {
+    "we", "them", "that", "'s", "what", "a", "pair", "set", "one", "some", "on", "in", "him", "her", "'ve", "now",
+}  # fmt: skip
+_PUT_FIRST = frozenset({"a", "an", "the", "now", "then", "and", "so", "okay", "right", "that", "old", "his", "her"})
 _HAVING = frozenset({"had", "has", "have", "'s", "'d", "'ve", "got", "is", "was", "found", "saw"})
 _ADVERBS = frozenset({"still", "always", "also", "once", "only", "just"})
 _TAKING_UP = frozenset({"it", "that", "one", "some"})
@@ -116,16 +112,13 @@ def _put_on(talk: Talk, behind: list[Segment]) -> bool:
 
 
 def put_on_behind(talk: Talk, sentence: Sentence, at: int) -> bool:
-    """ "He ought to be in bar shoes, so I put them on", "so that's what he got": done, whatever was said at ``at``.
-
-    Only where nothing else is told there: "so I put them on the list" is none.
-    """
+    """ "He ought to be in bar shoes, so I put them on", "so that's what he got"; not "so I put them on the list"."""
     last = sentence[-1].index
     for behind in talk.segments[sentence[0].index + 1 : last + 2]:
         said = talk.words[behind.start : behind.end]
         joined = behind.index <= last or talk.words[behind.start - 1] in ("so", "and")
         if behind.start > at and joined and not _DONE.isdisjoint(said) and _SAYS_DONE.issuperset(said):
-            return _LATER.isdisjoint(talk.words[sentence[0].start : behind.start])
+            return {*_WILL, "next", "if"}.isdisjoint(talk.words[sentence[0].start : behind.start])
     return False
 
 

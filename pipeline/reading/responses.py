@@ -64,7 +64,7 @@ _GOING = frozenset(
 _OF_AN_ANSWER = frozenset({"tester_responses", "zones", "feet"})
 _PAIRS = (["LF", "RF"], ["LH", "RH"])
 _BEING = frozenset({"is", "'s", "are", "'re", "was", "were", "still", "both", "not", "n't"})
-_PICKED_UP = frozenset({"picked", "pick", "lifted", "lift", "held", "hold", "holding", "picking", "lifting", "handled"})
+_PICKED_UP = frozenset({"picked", "lifted", "lift", "held", "holding", "picking", "lifting"})
 _HARD, _SET_ON = frozenset({"hard"}), frozenset({"put", "on", "really", "pretty", "quite", "real", "good", "and"})
 
 
@@ -226,10 +226,7 @@ def _goes_somehow(talk: Talk, index: int) -> bool:
 
 
 def _pressed_hard(talk: Talk) -> None:
-    """ "Testers hard on the frog, he wasn't bothered": how they were put on, where the horse's answer stands behind.
-
-    A lone "nothing" may be of the rest of the foot, so it is no answer to that.
-    """
+    """ "Testers hard on the frog, he wasn't bothered": so they were put on; a lone "nothing" may be of the rest."""
     for before, behind in pairwise(talk.segments) if talk.says(_HARD) else ():
         hard = next((d for d in before.kept if d.slot == "tester" and talk.words[d.start : d.end] == ["hard"]), None)
         if hard is None or before.horse != behind.horse or behind.named.keys() & {"feet", "zones"}:
@@ -237,15 +234,11 @@ def _pressed_hard(talk: Talk) -> None:
         heads = [m.end for m in before.having("tester_heads") if m.end <= hard.start]
         set_on = any(_SET_ON.issuperset(talk.words[end : hard.start]) for end in heads)
         answers = _answers(talk, _FRAMES[0], behind) if set_on or talk.words[hard.end] == "with" else []
-        told = [m for m in answers if (behind.own_clause if _is_felt(m) else m.end - m.start > 1)]
+        told = [m for m in answers if len(m.literal) > 1 or (behind.own_clause and m.get("tester_responses") != "none")]
         if told:
             hard.value = _merge(_FRAMES[0], told)
-            hard.note("tester: pressed hard, and the answer stands behind")
+            hard.note("tester: pressed hard")
             behind.drafts = [d for d in behind.drafts if d.slot != "tester"]
-
-
-def _is_felt(answer: Mention) -> bool:
-    return answer.get("tester_responses") != "none"
 
 
 def _bounding(talk: Talk) -> None:

@@ -35,10 +35,7 @@ _TELLING_ME = frozenset({("tells", "me"), ("told", "me"), ("tell", "me"), ("says
 _WHO_SAYS = 4  # tokens of who told it
 _TODAY = frozenset({"today", "now", "this", "until", "till", "in"})
 _BIDDING, _DID_IT = frozenset({"told", "asked", "instructions"}), frozenset({"dug", "took", "drove", "left", "drew"})
-_HANDLING = frozenset({
-    "hold", "trot", "walk", "stand", "bring", "lead", "jog", "run", "hang", "pick", "move", "turn", "back", "tie",
-    "catch", "fetch", "lunge", "steady", "lift",
-})  # fmt: skip
+_HANDLING = frozenset({"hold", "trot", "walk", "stand", "bring", "lead", "jog", "run", "pick", "move", "turn", "tie"})
 _HANDLED = 5  # tokens of what they are to do with the horse: "bring him over to me"
 _PUT_ON, _SHOD = frozenset({"put", "set"}), PLANNABLE - ALWAYS_PLANNED - {"treatment", "packing", "manner"}
 _NOT_TODAY = frozenset({"than", "from", "as", "till", "until", "to", "like", "if", "by"})

@@ -53,14 +53,12 @@ def _list_within(
 ) -> Feet | None:
     """ "Reset all four, leather pads and toe clips in front", "trimmed all four, thrush and a bruise in the near fore".
 
-    Some of the feet stand behind the list, which is theirs, where an "and" closes it; else it is asked whether all are
-    meant. Sizes and plain shoes may be of them all.
+    The list is theirs where an "and" closes it, else that is asked; sizes and plain shoes may be of them all.
     """
     kind = next((kind for kind in _ALIKE if draft.slot in kind and draft.value != "plain"), None)
     for later in sentence[position + 1 :] if kind else ():
-        if not later.drafts or later.own_clause or not later.joined_by(*LISTED_BY):
-            return None
-        if kind is None or any(d.slot not in kind for d in later.drafts):
+        alike = bool(kind and later.drafts) and all(d.slot in kind for d in later.drafts if kind)
+        if not alike or later.own_clause or not later.joined_by(*LISTED_BY):
             return None
         if found := groups[later.index]:
             trailing = later.drafts[-1].start < found[0].start and not found[0].anaphor
