@@ -117,6 +117,7 @@ test_all_her_feet = reads(
             ["LF finding rotation", "LF+RF+LH+RH work trim"],
         ),
         ("Corn in the left front. Trimmed her, left her bare.", ["LF finding corn", "LF+RF+LH+RH work trim"]),
+        ("Corn in the left front. Left her in her bare feet.", ["LF finding corn", "LF+RF+LH+RH work trim"]),
         ("Corn in the left front, trimmed it, left it bare.", ["LF finding corn", "LF work trim"]),
         (
             "Right fore abscess, drained it. That shoe stops off.",
