@@ -11,7 +11,7 @@ from pipeline.reading.foot_alone import told_of_itself
 from pipeline.reading.foot_groups import FootGroup
 from pipeline.reading.scopes import denied_item
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
-from pipeline.record import SIZED_SLOTS
+from pipeline.record import FEET, SIZED_SLOTS
 
 LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
 _DENIED_BY = LISTED_BY | {"or", "nor", ", or", ", nor"}
@@ -53,7 +53,7 @@ def _list_within(
 ) -> Feet | None:
     """ "Reset all four, leather pads and toe clips in front", "trimmed all four, thrush and a bruise in the near fore".
 
-    The list is theirs where an "and" closes it, else that is asked; sizes and plain shoes may be of them all.
+    The list is theirs where an "and" closes it, else that is asked.
     """
     kind = next((kind for kind in _ALIKE if draft.slot in kind and draft.value != "plain"), None)
     for later in sentence[position + 1 :] if kind else ():
@@ -62,7 +62,8 @@ def _list_within(
             return None
         if found := groups[later.index]:
             trailing = later.drafts[-1].start < found[0].start and not found[0].anaphor
-            within = trailing and set(found[0].feet) < set(before.feet)
+            whole = draft.slot == "finding" or before.feet == FEET  # not "new in front, pads and putty in the off fore"
+            within = trailing and whole and set(found[0].feet) < set(before.feet)
             draft.foot_guessed = within and not later.joined_by("and", "&")  # "thrush, and a bruise in the near fore"
             return found[0].feet if within and not draft.foot_guessed else None
     return None
