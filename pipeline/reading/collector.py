@@ -26,7 +26,7 @@ def collector_at_rest() -> Iterator[None]:
 
 @cache
 def leave_what_is_loaded() -> None:
-    """Have the collector pass over all that is there now, once in a process: vocabulary and matchers live as long as it.
+    """Have the collector pass over all that is there now, once in a process: vocabulary and matchers live as long.
 
     Else it walks over half a million objects every few memos: on average a fifth to a quarter of a memo's time.
     """

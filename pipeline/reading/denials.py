@@ -106,14 +106,8 @@ def deny(talk: Talk, sentence: Sentence) -> None:
             for draft in ahead or _found_no(talk, sentence, position, cue):
                 if not there_all_the_same(talk, segment, cue, draft):
                     deny_one(draft, cue)
-        for draft in segment.drafts:
-            if (
-                _denied_in_gap(talk, draft)
-                or _free_of(talk, draft)
-                or _not_thought(talk, draft)
-                or _is_not(talk, draft)
-            ):
-                deny_one(draft)
+        for draft in [d for d in segment.drafts if _is_denied_by_itself(talk, d)]:
+            deny_one(draft)
         answered = [*_answered_at_once(talk, sentence, position), *_on_neither(talk, sentence, position)]
         for draft in [*answered, *denied_of_its_kind(talk, sentence, position), *both_asked(talk, sentence, position)]:
             deny_one(draft)
@@ -137,6 +131,10 @@ def deny(talk: Talk, sentence: Sentence) -> None:
     affirm_all(talk, sentence)
     _never_done(talk, sentence)
     _gone_by_now(talk, sentence)
+
+
+def _is_denied_by_itself(talk: Talk, draft: Draft) -> bool:
+    return _denied_in_gap(talk, draft) or _free_of(talk, draft) or _not_thought(talk, draft) or _is_not(talk, draft)
 
 
 def _deny_answered(talk: Talk, sentence: list[Segment], position: int) -> None:
