@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.stretches import SENTENCE_ENDS, next_mark
 from pipeline.reading.talk import Talk
+from pipeline.vocabulary import CLASS_SLOTS
 
 _HOT = frozenset({"hot", "warm"})
 _NAILED = frozenset({"nailed", "nail", "nails"})
@@ -21,16 +23,33 @@ _IN_FRONT_OF_A_SHOE = frozenset({
 })  # fmt: skip
 _SHOES = frozenset({"shoe", "shoes", "plate", "plates", "set", "pair", "them", "those", "these", "ones", "irons"})
 _WAS = frozenset({"was", "were", "are", "is", "'re", "'s", "all", "both", "got", "went", "on", "in", "the"})
+OUT_THERE = frozenset({"barn", "shade", "yard", "shed"})
+_OF_THE_DAY = OUT_THERE | {"out", "brutal"}
+_OF_A_HORSE = (*CLASS_SLOTS, "feet", "zones", "pulse_heads", "denials", "resolutions")
+_HORSE = frozenset({"it", "he", "she", "him", "her"})
 _AHEAD = 6  # tokens from "hot nailed" to its shoes
 
 
 def drop_fitted_hot(talk: Talk) -> None:
-    """Drop "hot" and "hot nailed" where they tell how shoes were put on."""
+    """Drop "hot" and "hot nailed" where they tell how shoes were put on, and the day's heat."""
+    for mention in talk.having("findings") if talk.says(_OF_THE_DAY) else ():
+        if talk.words[mention.start : mention.end] == ["heat"] and _of_the_day(talk, mention):
+            mention.dropped = True
     if not talk.says(_HOT):
         return
     for mention in talk.mentions:
         if mention.is_any(("findings", "warmths")) and _fitted_hot(talk, mention):
             mention.dropped = True
+
+
+def _of_the_day(talk: Talk, mention: Mention) -> bool:
+    """ "Heat's awful, ninety-six in that barn", "heat was brutal today", and nothing of a horse."""
+    home, end = talk.segment_at(mention.start), next_mark(talk, mention.end, SENTENCE_ENDS)
+    begin = talk.sentence(home.sentence)[0].start if home else end
+    words, said = talk.words[begin:end], talk.starting_in(begin, end)
+    told = [m for m in said if m.is_any(_OF_A_HORSE) and OUT_THERE.isdisjoint(talk.words[m.end : m.end + 1])]
+    bad = {m.start for m in said if m.is_any(("severities",))} & {mention.end + 1} or "brutal" in words
+    return bool(bad and told == [mention]) and _HORSE.isdisjoint(words) and not _OF_THE_DAY.isdisjoint(words)
 
 
 def _fitted_hot(talk: Talk, mention: Mention) -> bool:

@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterable
 from fractions import Fraction
 
 from pipeline.reading.days_ago import counted_from
+from pipeline.reading.fitted_hot import OUT_THERE
 from pipeline.reading.lengths import MM_PER_UNIT, likely_unit
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import MovedNumbers, counted_value
@@ -181,6 +182,7 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
         """Whether what stands behind the number, or what was told of its feet before, says that it counts anew."""
         counted = after is not None and after.is_any(("measures", "units", "findings", "work", "pads"))
         counted = counted or not _OF_ELSE.isdisjoint(self._words[mention.end : mention.end + 1])
+        counted = counted or not OUT_THERE.isdisjoint(self._words[mention.end + 2 : mention.end + 3])
         return counted or self._wedged_already(segment, mention, number)
 
     def _wedged_already(self, segment: Segment, mention: Mention, number: Number) -> bool:

@@ -29,10 +29,26 @@ OF_THE_FOOT = {
     "found hot": ("Found the off fore hot.", ["RF finding heat"]),
     "hot at a place": ("Left front, hot at the coronet.", ["LF finding heat @coronary_band"]),
 }
+OF_THE_DAY = {
+    "so hot in the barn": ("Toe crack off fore. Heat's awful, ninety-six in that barn.", ["RF finding crack @toe"]),
+    "so hot out": ("Corn near fore. The heat's terrible out there.", ["LF finding corn"]),
+    "brutal": ("Corn near fore. Heat was brutal today.", ["LF finding corn"]),
+    "the heat of it": ("Near fore, heat's awful in it.", ["LF finding heat ~severe"]),
+    "the heat of it, bare": ("Near fore abscess. The heat's awful.", ["LF finding abscess", "LF finding heat ~severe"]),
+    "brought in": ("Corn near fore. Some heat, came in from the yard.", ["LF finding corn", "LF finding heat"]),
+    "when she came out": (
+        "Corn near fore. Heat was bad when she came out.",
+        ["LF finding corn", "LF finding heat ~severe"],
+    ),
+    "with a pulse": (
+        "Near fore, heat was brutal, bounding pulse.",
+        ["LF finding heat ~severe", "LF pulse bounding"],
+    ),
+}
 
 
-@pytest.mark.parametrize("name", FITTED | OF_THE_FOOT)
+@pytest.mark.parametrize("name", FITTED | OF_THE_FOOT | OF_THE_DAY)
 def test_hot(read: Read, name: str) -> None:
-    text, expected = (FITTED | OF_THE_FOOT)[name]
+    text, expected = (FITTED | OF_THE_FOOT | OF_THE_DAY)[name]
     (visit,) = read(text, *NAMES)
     assert told(visit) == expected
