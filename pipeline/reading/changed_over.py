@@ -30,9 +30,10 @@ _EXCHANGED = frozenset({"swapped", "swap", "changed", "change", "exchanged", "tr
 _FOR = frozenset({"for", "to", "with", "over", "into"})
 _PULL = frozenset({"pull", "pulling", "strip", "whip", "remove"})
 _TAKE = frozenset({"take", "taking", "have", "get", "slip", "whip"})
-_CAME = frozenset({"in", "on", "off", "here", "down", "over", "up", "wearing", "wore", "to"})
+_CAME = frozenset({"in", "on", "off", "here", "down", "over", "up", "wearing", "wore", "to", "with"})
+_ARRIVED = frozenset({"came", "shipped", "arrived", "turned", "landed"})
 # Without one nothing came off for something else.
-_COMING = _EXCHANGED | _PULL | {"out", "off", "from", "came", "had", "been", "worn", "since", "pulled", "removed"}
+_COMING = _EXCHANGED | _PULL | _ARRIVED | {"out", "off", "from", "had", "been", "worn", "since", "pulled", "removed"}
 _HAD = frozenset({"had", "'d", "wore", "was", "were"})
 _GONE_TO = frozenset({(go, to) for go in ("gone", "went", "go", "over", "back") for to in ("to", "into", "with")})
 _LEAVING = frozenset(
@@ -218,11 +219,14 @@ def _came_in(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
 
     So is "he'd had boots in front since the summer. I put tips on the fores".
     """
+    pads = [d for s in sentence for d in s.drafts if d.slot == "pad" and d.end == draft.start - 1]
+    if draft.slot == "packing" and pads:  # "in full pads and silicone"
+        return _came_in(talk, sentence, pads[0])
     before = talk.words[draft.segment.start : draft.start]
     had = any(pair in _HAD_HAD for pair in pairwise(before))
     if not had and not _HAD.isdisjoint(before):  # "he had racing plates on the fores when he came"
         had = next(_WHEN_CAME.within(talk.words, draft.end, draft.segment.end), None) is not None
-    came = next((i for i, word in enumerate(before) if word == "came"), None)
+    came = next((i for i, word in enumerate(before) if word in _ARRIVED), None)
     if came is not None and _sent_home(talk, sentence, draft):
         return True
     if not had and (came is None or not _CAME & set(before[came + 1 : came + 2]) or "out" in before):

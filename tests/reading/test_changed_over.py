@@ -12,6 +12,10 @@ from tests.reading.telling import told
 
 SHOES = """\
 Came in in egg bars in front, went out in straight bars.
+Shipped in with egg bars in front. Straight bars on the fronts now.
+He arrived in egg bars in front. I put straight bars on the fronts.
+Turned up in egg bars in front, now straight bars.
+She landed with egg bars in front. Straight bars on the fronts.
 Came in wearing egg bars in front, now straight bars.
 She came off the track in egg bars up front, now it's straight bars there.
 She came here in egg bars up front. It's straight bars now on the fronts.
@@ -279,3 +283,18 @@ test_as_it_was_until_today = reads(
     ],
     "Tally. {}",
 )
+
+
+def test_packing_that_came_with_the_pads(read: Read) -> None:
+    (visit,) = read("He shipped in with full pads and silicone up front. Reset with rim pads on both fronts.", "Pansy")
+    assert told(visit) == [
+        "LF+RF packing silicone history",
+        "LF+RF pad full history",
+        "LF+RF pad rim",
+        "LF+RF work reset",
+    ]
+
+
+def test_pads_that_stay(read: Read) -> None:
+    (visit,) = read("He shipped in with full pads in front. Reset.", "Pansy")
+    assert told(visit) == ["LF+RF pad full", "LF+RF work reset"]
