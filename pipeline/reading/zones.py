@@ -25,6 +25,8 @@ _NEXT = 2
 _REACHING = frozenset({"high", "higher", "long", "longer", "low", "lower", "up", "down", "taller", "deeper"})
 _THERE = frozenset({"there", "so"})
 _SO = frozenset({"so"})
+_MORE = frozenset({"more", "further", "farther", "deeper"})
+_PARED = frozenset({"pared", "trimmed", "dug", "went", "cut", "took"})
 _SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
 _THAT_IS = (["that", "is"], ["that", "was"], ["it", "is"], ["it", "was"], ["i", "mean"])
 _NEAR = 2  # sentences back
@@ -289,6 +291,8 @@ def _no_degree(talk: Talk, mention: Mention) -> bool:
     named = talk.mention_starting(at + (talk.words[at : at + 1] == ["what"])) if at > 1 else None
     if how_far(talk, mention) or less_so(talk, mention.start) or (named is not None and named.get("horse")):
         return True
+    if not _MORE.isdisjoint(behind) and not _PARED.isdisjoint(talk.words[mention.start - 2 : mention.start]):
+        return True  # "when I'd pared it a bit more"
     return talk.words[mention.start] == "marked" and behind in (["it"], ["that"], ["them"], ["him"], ["her"], ["down"])
 
 

@@ -105,3 +105,18 @@ test_how_much_was_done = reads(
     ],
     "Tally. {}",
 )
+
+
+test_pared_a_bit_more = reads(
+    [
+        (
+            "Near fore, when I'd pared a bit more it was a corn, at the medial heel, moderate.",
+            ["LF finding corn @medial_heel ~moderate"],
+        ),
+        ("Near fore, when I'd pared it a bit further it was a corn.", ["LF finding corn"]),
+        ("When I'd dug a little deeper it was a corn, near fore, mild.", ["LF finding corn ~mild"]),
+        ("Near fore, a corn, a bit more than the off fore.", ["LF finding corn ~mild"]),
+        ("Near fore, I pared it and found a bit of a corn.", ["LF finding corn ~mild"]),
+    ],
+    "Tansy. {}",
+)
