@@ -68,10 +68,15 @@ class NameBase:
         light = (",", "and", "then", "so", "is", "'s", "a", "an", "the", "there", "of", "to", "i", "forgot")
         return all(i in allowed or self._talk.words[i] in light for i in range(start, index))
 
-    def _name_end(self, start: int) -> int:
-        """A name is one capitalised word, or two in a row; in text without capitals one word."""
+    def _name_end(self, start: int, called: bool = False) -> int:
+        """A name is one capitalised word, or two in a row; in text without capitals one word.
+
+        Behind "called" a large word is the name's, be it "May" or "April"; not in "the owner called Monday".
+        """
         tokens = self._talk.tokens
-        if start >= len(tokens) or tokens.marks[start] or tokens.lowers[start] in NEVER_NAMES:
+        if start >= len(tokens) or tokens.marks[start]:
+            return start
+        if tokens.lowers[start] in NEVER_NAMES and not (called and any(tokens.large[start + 1 : start + 2])):
             return start
         if not self._cased:
             return start + 1
@@ -82,7 +87,7 @@ class NameBase:
             end < len(tokens)
             and end - start < 3
             and tokens.large[end]
-            and not tokens.little[end]
+            and (called or not tokens.little[end])
             and tokens.lowers[end] != "i"
         ):
             end += 1

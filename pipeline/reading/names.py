@@ -197,7 +197,7 @@ class NameFinder(UnlistedNames):
             start = mention.end
             while start < len(self._talk.words) and self._talk.words[start] in _TO_A_NAME:
                 start += 1
-            end = self._name_end(start)
+            end = self._name_end(start, called=True)
             if end > start:
                 spans.append(self._called(mention, start, end) or self._named(start, end, cue_new))
                 spans[-1].role = "opens"

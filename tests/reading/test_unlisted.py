@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import pytest
 
+from tests.reading import telling
 from tests.reading.conftest import Read, reads
 
 FORMS = """\
@@ -127,3 +128,22 @@ test_a_shoe_is_no_name = reads(
         ("Tally. Left front, new shoe. Shoe's an aluminum one.", ["LF shoe_material aluminum", "LF work new_shoe"]),
     ]
 )
+
+
+@pytest.mark.parametrize(
+    ("said", "name"),
+    [
+        ("New horse at the farm, a Connemara by the name of Dulcie May. She", "Dulcie May"),
+        ("New horse, called April Rose. She", "April Rose"),
+        ("New mare, her name is Little May. She", "Little May"),
+        ("New mare, they call her Sunday Best. She", "Sunday Best"),
+        ("New horse, name's Free Will. He", "Free Will"),
+        ("New one, name of Buck Off. He", "Buck Off"),
+        ("New horse called Zephyr. May was wet. He", "Zephyr"),
+        ("New horse called Zephyr, I met him before. He", "Zephyr"),
+        ("Duke. The owner called Monday. He", "Duke"),
+    ],
+)
+def test_months_and_common_words_in_a_new_name(read: Read, said: str, name: str) -> None:
+    (visit,) = read(f"{said} had thrush in the left hind.", "Tally", "Duke")
+    assert (visit.horse, telling.told(visit)) == (name, ["LH finding thrush"])
