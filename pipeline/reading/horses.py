@@ -21,7 +21,7 @@ from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.talk import Segment
 from pipeline.reading.together import told_together
 from pipeline.reading.unnamed_head import name_unnamed_head
-from pipeline.reading.unnamed_weeks import DueBack
+from pipeline.reading.unnamed_weeks import HE_AND_SHE, DueBack, could_be
 from pipeline.reading.vet import VETS
 from pipeline.record import HorseMatch
 from pipeline.vocabulary import CLASS_SLOTS
@@ -30,6 +30,10 @@ _TO_THE_VET = 12  # tokens
 _IF = (["if"], ["and", "if"], ["but", "if"], ["unless"], ["should"])
 _IS = tuple(f"{this} {be}" for this in ("it", "this", "this one", "this here") for be in ("is", "'s", "was", "were"))
 _STATES = frozenset({"gaits", "findings", "resolutions"})
+_RIGHT = frozenset(
+    ["right", "settled", "better", "well", "comfortable", "happy", "healed", "fit", "himself", "herself"]
+)
+_WILL = frozenset(["'ll", "will", "gets", "goes", "can", "needs", "has", "should", "'d"])
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
 _LEADS_TO = frozenset({"on", "about", "for", "with", "of", "to"})
 _VET_LEADS = _LEADS_TO | {"check", "get", "take", "send"}
@@ -173,7 +177,21 @@ class HorseFinder(HorsesTogether):
     def _hangs_on(self, segment: Segment, span: NameSpan) -> bool:
         """ "New shoes when Buck's sound", "if Buck's sound, …": what hangs on how a horse is, is that horse's."""
         led = any(m.end == span.start for m in segment.having("plans", "condition"))
-        return led and any(m.start >= span.end and m.is_any(_STATES) for m in segment.mentions)
+        stated = led and any(m.start >= span.end and m.is_any(_STATES) for m in segment.mentions)
+        return stated or (led and self._comes_right(segment, span))
+
+    def _comes_right(self, segment: Segment, span: NameSpan) -> bool:
+        """ "Once Buck comes right he'll get a new shoe", "… I'll put one on": Buck's, unless it is she that gets it."""
+        words = self._talk.words[span.end : self._talk.sentence(segment.sentence)[-1].end]
+        at = next((at for at, word in enumerate(words) if word in ("he", "she", "i", "we")), len(words))
+        if _RIGHT.isdisjoint(words[:at]) or _WILL.isdisjoint(words[at + 1 : at + 2]):
+            return False
+        if words[at] in ("i", "we"):
+            return HE_AND_SHE.isdisjoint(words)  # not "once Buck's settled I'll do her hinds"
+        hand, segment.horse = segment.horse, -1  # whose "he" it is, is not known yet
+        fitting = could_be(self._talk, self.found, span.horse, words[at])
+        segment.horse = hand
+        return fitting is not False
 
     def _vet_behind(self, segment: Segment, span: NameSpan) -> bool:
         asked = self._talk.words[segment.start : span.start] in _IF

@@ -178,6 +178,8 @@ def _take(talk: Talk, found: HorseTalk, part: _Part, at: int) -> int:
     if number is not None and number.number is not None and number.number.value <= _LONGEST and part.weeks is None:
         part.weeks, part.at = number.number.value, (number.start, number.end)
         return number.end
+    if talk.words[at - 1 : at + 1] == ["a", "week"] and part.weeks is None:
+        part.weeks, part.at = Fraction(1), (at - 1, at + 1)
     if word in _SAME:
         part.same = True
     if word in _HE | _SHE or (word in _NOUNS and talk.words[at - 1] == "the"):
@@ -191,14 +193,14 @@ def _take(talk: Talk, found: HorseTalk, part: _Part, at: int) -> int:
 
 def described(talk: Talk, found: HorseTalk, word: str) -> int | None:
     """The one horse that a pronoun or "the mule" can mean; of two, the one that the other is not."""
-    fits = [index for index in range(len(found.horses)) if _fits(talk, found, index, word) is True]
+    fits = [index for index in range(len(found.horses)) if could_be(talk, found, index, word) is True]
     if len(fits) == 1:
         return fits[0]
-    may = [index for index in range(len(found.horses)) if _fits(talk, found, index, word) is not False]
+    may = [index for index in range(len(found.horses)) if could_be(talk, found, index, word) is not False]
     return may[0] if len(may) == 1 else None
 
 
-def _fits(talk: Talk, found: HorseTalk, index: int, word: str) -> bool | None:
+def could_be(talk: Talk, found: HorseTalk, index: int, word: str) -> bool | None:
     """Whether a word can mean the horse; None when nothing that was said of it tells."""
     booking = {s.sentence for s in talk.segments if any(d.slot == "next_visit_weeks" for d in s.drafts)}
     spans = [s for s in found.spans if s.horse == index]

@@ -59,3 +59,41 @@ def test_as_another_that_is_not_here(read: Read) -> None:
     assert [told(v) for v in both] == [["- next_visit_weeks 7 planned", _RESET]] * 2
     both = read("Tally. Reset all round. Then Buck, same as Tally.", *NAMES)
     assert [told(v) for v in both] == [[_RESET]] * 2
+
+
+_TRIM = "LF+RF+LH+RH work trim"
+_SHOE, _HIS = "LH work new_shoe planned", "LH finding abscess"
+
+
+@pytest.mark.parametrize(
+    ("said", "buck"),
+    [
+        ("Once Buck comes right he'll get a new shoe on that near hind.", [_HIS, _SHOE]),
+        ("Once Buck comes right I'll put a new shoe on that near hind.", [_HIS, _SHOE]),
+        ("When Buck's better, he'll have a bar shoe on the near hind.", [_HIS, "LH shoe_type bar planned"]),
+        ("As soon as Buck has settled he gets a new shoe on the near hind.", [_HIS, _SHOE]),
+        ("If Buck's right by Friday, he'll have a new shoe on the near hind.", [_HIS, _SHOE]),
+    ],
+)
+def test_once_another_comes_right(read: Read, said: str, buck: list[str]) -> None:
+    visits = read(f"Buck, abscess near hind. Tally, trimmed all four. {said} Six weeks.", *NAMES)
+    assert {v.horse: told(v) for v in visits} == {"Buck": buck, "Tally": ["- next_visit_weeks 6 planned", _TRIM]}
+
+
+def test_unless_another_kicks(read: Read) -> None:
+    buck, tally = read("Buck, abscess near hind. Tally, trimmed all fours. Unless Buck kicks, reset her hinds.", *NAMES)
+    assert told(buck) == [_HIS]
+    assert told(tally)[-1:] == ["LH+RH work reset planned"]
+
+
+@pytest.mark.parametrize(
+    ("said", "weeks"),
+    [
+        ("I'll see him in a week, her in ten.", (1, 10)),
+        ("Her in ten weeks, him in a week.", (1, 10)),
+        ("She's in ten weeks, he's in two.", (2, 10)),
+    ],
+)
+def test_him_in_a_week_her_in_ten(read: Read, said: str, weeks: tuple[int, int]) -> None:
+    both = read(f"Buck, he has an abscess near hind. Tally, trimmed her four. {said}", *NAMES)
+    assert [told(v)[:1] for v in both] == [[f"- next_visit_weeks {n} planned"] for n in weeks]
