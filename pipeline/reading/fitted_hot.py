@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.stretches import SENTENCE_ENDS, next_mark
+from pipeline.reading.stretches import next_mark
 from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
 _HOT = frozenset({"hot", "warm"})

@@ -23,6 +23,7 @@ _OF_SHOEING = ("shoe_types", "shoe_materials", "work", "clips", "pads", "tractio
 _IN_THE, _BRANCH = 2, range(3, 6)  # words; nails of one side
 _OF_THE_BODY = ("findings", "gaits", "tester_heads", "pulse_heads", "times")
 _OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
+_NAILS, _REGULAR = ("nails", "nail_size"), ("regular", "ordinary", "standard")  # nails, beside slims
 _SHOES, _UP = _OF_SHOES | {"shod"}, frozenset({"up", "down", "other", "remaining"})
 
 
@@ -80,6 +81,8 @@ class NailNumbers(NumberContext):
         )
         told = told or (number.plural and self._plural_after_nails(segment, number))
         told = told or self._before_their_count(segment, number)
+        if number.plural and number.value >= LEAST_NAIL_SIZE and self._words[mention.start - 1] in _REGULAR:
+            told = told or any(m.get("measures") == "slim" for s in self._sentence(segment) for m in s.mentions)
         if not told and number.plural and number.aughts is None:
             told = self._on_sized_feet(segment, mention, number)
         return told or (sized and self._more_nails(segment, mention, number))
@@ -181,11 +184,7 @@ class NailNumbers(NumberContext):
 
     def _after_nails(self, segment: Segment, before: Mention, mention: Mention) -> bool:
         """ "Three nails a side, size five": a size right after the nails of a sized shoe is theirs."""
-        if (
-            before.get("measures") != "shoe_size"
-            or self._frame is None
-            or self._frame.slot not in ("nails", "nail_size")
-        ):
+        if before.get("measures") != "shoe_size" or self._frame is None or self._frame.slot not in _NAILS:
             return False
         number = mention.number
         small = number is not None and number.value < LEAST_NAIL_SIZE
@@ -245,7 +244,8 @@ class NailNumbers(NumberContext):
             return after
         size = self._talk.mention_starting(after.end)
         nails = self._talk.mention_starting(size.end) if size is not None and size.number is not None else None
-        return nails if nails is not None and nails.get("measures") in ("nails", "slim") else after
+        told = nails and (nails.get("measures") in ("nails", "slim") or nails.get("totals") == "each")
+        return nails if told else after  # "six number fives in each"
 
     def _up_each_side(self, mention: Mention) -> Mention | None:
         """ "Three up each side", "four down either side", "the five other nails"."""
@@ -290,7 +290,7 @@ class NailNumbers(NumberContext):
             everywhere = [m for m in between if m.get("feet") == "all"]
             if (
                 between != everywhere
-                or foot.get("feet") not in NAMED_FEET
+                or (foot.get("feet") not in NAMED_FEET and self._words[foot.start] != "each")
                 or not (everywhere or self._in_plural(drafts[-1]))
             ):
                 return False

@@ -309,3 +309,16 @@ test_the_other_nails = reads(
     ],
     "Tansy. {}",
 )
+
+
+test_nails_told_by_their_size = reads(
+    [
+        ("Size two in front, six number fives in each.", ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF shoe_size 2"]),
+        (
+            "New in front, size one. I ran out of the slims so it's regular fives, six in each.",
+            ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF shoe_size 1", "LF+RF work new_shoe"],
+        ),
+        ("New in front, regular fives.", ["LF+RF shoe_size 5", "LF+RF work new_shoe"]),
+    ],
+    "Tansy. {}",
+)
