@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.name_words import HORSE_WORDS
+from pipeline.reading.name_words import HORSE_WORDS, NAME_FOLLOWERS
 from pipeline.reading.roster_names import HorseTalk, NameSpan
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
@@ -20,6 +20,12 @@ _AT_HOME = frozenset(
 )
 _OBJECTS = frozenset({"him", "her"})
 _TRADE = frozenset({*CLASS_SLOTS, "feet", "measures"})
+_TITLES = frozenset([
+    "mister", "mr", "miss", "missus", "sir", "lord", "lady", "madam", "madame", "captain", "major", "colonel", "doctor",
+    "dr", "general", "sergeant", "prince", "princess", "king", "queen", "duke", "duchess", "count", "baron", "old",
+    "little", "big", "auld", "wee", "young",
+])  # fmt: skip
+_PEOPLE = _TITLES | {"mrs", "ms", "owner", "vet", "farrier", "by"}
 _STEM = 3  # letters that a short form has from the name
 ExactName = tuple[int, int, RosterHorse]
 
@@ -58,7 +64,27 @@ def short_names(talk: Talk, found: HorseTalk) -> list[NameSpan]:
         if alike and len(talk.words[at]) >= _STEM and talk.tokens.large[at] and talk.mention_starting(at) is None:
             short[talk.words[at]] = span.horse
     places = talk.where(frozenset(short)) if short else ()
-    return [NameSpan(at, at + 1, short[talk.words[at]]) for at in places if at not in named and talk.tokens.large[at]]
+    spans = [NameSpan(at, at + 1, short[talk.words[at]]) for at in places if at not in named and talk.tokens.large[at]]
+    return spans + _untitled(talk, found, named)
+
+
+def _untitled(talk: Talk, found: HorseTalk, named: set[int]) -> list[NameSpan]:
+    """ "Mister Beaumont, … Beaumont at five weeks": the title left out behind the whole name; not "Mrs Beaumont"."""
+    spans = []
+    for span in found.spans if talk.says(_TITLES) else ():
+        rest = talk.words[span.start + 1 : span.end]
+        alike = {s.horse for s in found.spans if talk.words[s.start + 1 : s.end] == rest}
+        if talk.words[span.start] not in _TITLES or not rest or len(alike) > 1:  # "Big Red", "Little Red"
+            continue
+        for at in talk.where(frozenset(rest[:1])):
+            end = at + len(rest)
+            free = (
+                at >= span.end and named.isdisjoint(range(at, end)) and {*talk.words[end : end + 1]} <= NAME_FOLLOWERS
+            )
+            if free and talk.words[at:end] == rest and talk.tokens.large[at] and talk.words[at - 1] not in _PEOPLE:
+                spans.append(NameSpan(at, end, span.horse))
+                named.update(range(at, end))
+    return spans
 
 
 def _told_before(talk: Talk, head: int, end: int, exact: Sequence[ExactName]) -> RosterHorse | None:

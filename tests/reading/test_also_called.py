@@ -86,3 +86,29 @@ def test_another_word_behind_the_name_is_no_short_form(read: Read, name: str) ->
         "Buck",
     )
     assert ("Mandolin", "thrush") not in {(v.horse, f.value) for v in visits for f in v.facts}
+
+
+@pytest.mark.parametrize(
+    ("name", "again", "horse"),
+    [
+        ("Mister Beaumont", "Beaumont has", "Mister Beaumont"),
+        ("Old Trafalgar", "Trafalgar has", "Old Trafalgar"),
+        ("Lady Jane", "Jane has", "Lady Jane"),
+        ("Big Red", "Red's got", "Big Red"),
+        ("Sir Lancelot", "Back to Lancelot, he has", "Sir Lancelot"),
+        ("Mister Beaumont", "Mrs Beaumont held him. He has", "Buck"),
+        ("Lady Jane", "The owner Jane held him. He has", "Buck"),
+        ("Big Red", "Red pads. He has", "Buck"),
+        ("Big Red", "Little Red went well. He has", "Buck"),
+    ],
+)
+def test_a_title_left_out_later(read: Read, name: str, again: str, horse: str) -> None:
+    visits = read(f"{name}, reset in front. Buck, trimmed all four. {again} thrush in the left hind.", name, "Buck")
+    assert [v.horse for v in visits for f in v.facts if f.value == "thrush"] == [horse]
+
+
+def test_weeks_without_the_title(read: Read) -> None:
+    text = "Mister Beaumont, reset in front. Taz, the donkey, trimmed. Beaumont at five weeks, the donkey at ten."
+    visits = read(text, "Mister Beaumont", "Taz")
+    weeks = {v.horse: f.value for v in visits for f in v.facts if f.slot == "next_visit_weeks"}
+    assert weeks == {"Mister Beaumont": 5, "Taz": 10}
