@@ -29,12 +29,15 @@ _ANOTHER_SAID = frozenset({
     "figured",
 })  # fmt: skip
 _TWO = 2
+_OWN_GRADE, _IT = frozenset({"say", "call", "make", "put", "give"}), (["it"], ["her"], ["him"], ["a"], ["that"])
 
 
 def decide(talk: Talk) -> None:
     """Let what "it is" decides for stand, and drop what it was chosen from."""
     for at in talk.where(_STANDING):
         _stand_by(talk, at)
+    for at in talk.where(_OWN_GRADE) if talk.says(_ANOTHER_SAID) else ():
+        _own_grade(talk, at)
     if not talk.says(_CHOSEN) or not talk.says(_CHOOSING):
         return
     for at in range(1, len(talk.words) - 1):
@@ -58,6 +61,23 @@ def _stand_by(talk: Talk, at: int) -> None:
         return
     if not _ANOTHER_SAID.isdisjoint(talk.words[told[0].end : told[1].start]):
         told[1].dropped = again.dropped = True
+
+
+def _own_grade(talk: Talk, at: int) -> None:
+    """ "The owner reckons she's three out of five lame and I'd say two, so put two": the farrier's own grade stands."""
+    if talk.words[at - 1] not in ("i", "'d", "'ll") or "i" not in talk.words[at - 2 : at]:
+        return
+    own = talk.mention_starting(at + 1 + (talk.words[at + 1 : at + 2] in _IT) + (talk.words[at + 2 : at + 3] == ["a"]))
+    since = window(talk, at)
+    told = [m for m in talk.starting_in(since, at) if m.number is not None][-1:]
+    if own is None or own.number is None or not told or told[0].number is None or told[0].number.out_of is None:
+        return
+    closing = {",", *SENTENCE_ENDS} if talk.words[at] == "put" else _CLOSES  # not "I'll put two in the heels"
+    if _ANOTHER_SAID.isdisjoint(talk.words[since : told[0].start]) or {*talk.words[own.end : own.end + 1]} - closing:
+        return
+    for again in [m for m in talk.starting_in(own.start, own.end + 4) if m.number is not None]:
+        again.dropped = again.number is not None and again.number.value == own.number.value
+    told[0].number = replace(told[0].number, value=own.number.value)
 
 
 def _start(talk: Talk, at: int) -> int | None:

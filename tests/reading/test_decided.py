@@ -74,3 +74,26 @@ test_what_another_made_it = reads(
     ],
     "Tansy. {}",
 )
+
+test_his_own_grade = reads(
+    [
+        (
+            "Near fore, the owner reckons she's three out of five lame on it and I'd say two, so put two.",
+            ["LF lameness 2"],
+        ),
+        ("The owner says she's three out of five lame on the near fore, I'd say two.", ["LF lameness 2"]),
+        ("Lame near fore, the vet said three out of five and I'd call it two.", ["LF lameness 2"]),
+        ("Lame near fore, the owner thinks three out of five but I'd call it a two.", ["LF lameness 2"]),
+        ("Near fore, the groom said four out of five lame, I make it three.", ["LF lameness 3"]),
+        ("Near fore, the owner reckons she's three out of five lame on it.", ["LF lameness 3"]),
+        (
+            "Near fore, the owner reckons she's two out of five lame, I'd say six weeks.",
+            ["- next_visit_weeks 6 planned", "LF lameness 2"],
+        ),
+        (
+            "Near fore, the owner reckons she's two out of five lame, I put six nails in it.",
+            ["LF lameness 2", "LF nails 6"],
+        ),
+    ],
+    "Tansy. {}",
+)
