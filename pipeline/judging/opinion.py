@@ -16,7 +16,7 @@ from math import exp
 from pipeline.judging.surroundings import Surroundings
 
 NOT_SO = "not so"  # no such fact was meant at all
-HUNDREDTHS = 100  # weights are kept as whole numbers
+TENTHS = 10  # weights are kept as whole numbers
 _NEAR, _CLOSE = 8, 3  # words on each side that count, and that count as close
 _SENTENCE_BEFORE = 12
 
@@ -51,7 +51,7 @@ class Opinion:
         scores = list(self.bias)
         for word in words:
             for place, weight in enumerate(self.weights.get(word, ())):
-                scores[place] += weight / HUNDREDTHS
+                scores[place] += weight / TENTHS
         most = max(scores)
         parts = [exp(score - most) for score in scores]
         return {status: part / sum(parts) for status, part in zip(self.statuses, parts, strict=True)}

@@ -11,8 +11,7 @@ from typing import TYPE_CHECKING, Self
 
 from pipeline.errors import FileMissingError
 from pipeline.keeping import visiting
-from pipeline.keeping.asking import rows
-from pipeline.keeping.called import horse_ids_called
+from pipeline.keeping.asking import horse_ids_called, rows
 from pipeline.keeping.database import plain_errors
 from pipeline.keeping.location import DATABASE_NAME, no_store_sentence
 from pipeline.keeping.names import name_key

@@ -10,8 +10,7 @@ from operator import itemgetter
 from typing import NamedTuple
 
 from pipeline.errors import NotFoundError
-from pipeline.keeping.asking import STANDING, Parameter, Where, marks, rows
-from pipeline.keeping.called import horse_ids_called
+from pipeline.keeping.asking import STANDING, Parameter, Where, horse_ids_called, marks, rows
 from pipeline.keeping.names import at, name_key
 from pipeline.keeping.seen import (
     FACT_COLUMNS,

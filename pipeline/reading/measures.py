@@ -18,6 +18,7 @@ from pipeline.reading.moved_numbers import MovedNumbers, counted_value
 from pipeline.reading.nail_numbers import FEWEST, MOST, NailNumbers
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES, Frame
 from pipeline.reading.numbers import Number
+from pipeline.reading.other_counts import counts_other_things
 from pipeline.reading.shoe_numbers import ShoeNumbers
 from pipeline.reading.shoeing_line import feet_meant, feet_of, line_before, told_of
 from pipeline.reading.talk import Segment
@@ -139,10 +140,10 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             return False  # "six nails … Off fore was loose so I reset it, seven in that as well"
         if coming_back(self._talk, mention) or (self._words[mention.start - 1] == "grade" and frame.slot not in SCORES):
             return False  # "six nails. He was a grade two on the right front"
-        if frame.slot == "toe_length" and self._of_the_heel(mention):
-            return False
         if (frame.slot in HORSE_SLOTS and segment.having("feet")) or self._weeks_told(segment, frame):
             return False  # "rotation, six degrees on the left and four on the right" is no grade
+        if self._of_another_thing(frame, mention, number):
+            return False
         after = self._after(mention, _MORE)  # "two more corns"
         risen = self._risen(mention)
         said = risen or self._said_to_be(mention)
@@ -173,10 +174,11 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             segment.drafts[-1].status = Status.HISTORY if risen else Status.PRESENT
         return added
 
-    def _of_the_heel(self, mention: Mention) -> bool:
-        """ "The toe was eighty-five and the heel was forty-two"."""
-        part = self._before(mention)
-        return part is not None and part.get("zones") == "heel"
+    def _of_another_thing(self, frame: Frame, mention: Mention, number: Number) -> bool:
+        """ "The toe was eighty-five and the heel was forty-two"; "two out of five. I'd two hours in traffic"."""
+        part = self._before(mention) if frame.slot == "toe_length" else None
+        other = frame.slot in SCORES and counts_other_things(self._talk, mention, number)
+        return other or (part is not None and part.get("zones") == "heel")
 
     def _counts_otherwise(self, segment: Segment, mention: Mention, number: Number, after: Mention | None) -> bool:
         """Whether what stands behind the number, or what was told of its feet before, says that it counts anew."""

@@ -11,7 +11,7 @@ from pipeline.reading.name_words import ANIMALS
 from pipeline.reading.opening import FELLOWS, sentence_start
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.stretches import next_mark
-from pipeline.reading.taken_back import Strike
+from pipeline.reading.strikes import Strike
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.whose import OFFSPRING

@@ -90,8 +90,7 @@ from pipeline.reading.seams import mark_seams
 from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
 from pipeline.reading.stops import soften_stops
-from pipeline.reading.strikes import carry_out
-from pipeline.reading.taken_back import Strike
+from pipeline.reading.strikes import Strike, carry_out
 from pipeline.reading.talk import Draft, Segment, Talk, by_sentence
 from pipeline.reading.the_other import mark_the_other
 from pipeline.reading.three_feet import mark_full_sets, mark_three_of_four

@@ -33,7 +33,7 @@ from pipeline.reading.repair_cues import ASSESSED, is_no_cue, is_repair
 from pipeline.reading.rest_stands import rest_stands
 from pipeline.reading.restatements import restate
 from pipeline.reading.said_before_cue import replace_before
-from pipeline.reading.taken_back import Strike
+from pipeline.reading.strikes import Strike
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET

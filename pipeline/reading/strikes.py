@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from pipeline.reading.roster_names import HorseTalk
-from pipeline.reading.taken_back import Strike
 from pipeline.reading.talk import Segment, Talk
 
 _HESITATING = frozenset({",", "uh", "um", "er", "erm", "no", "wait", "hang", "hold", "on", "oh", "well", "..."})
@@ -14,6 +15,26 @@ _DEEDS = frozenset(
     {"work", "treatment", "pad", "wedge", "packing", "shoe_type", "shoe_material", "shoe_size", "nails", "nail_size"}
     | {"clips", "traction", "next_visit_weeks"}
 )
+
+
+@dataclass(frozen=True)
+class Strike:
+    """A statement taken back at token ``at``.
+
+    ``about`` is a slot when only that is ("all that about the pads"); ``what`` a slot and value ("forget the heat").
+    ``what`` with ``other_horse`` is a thing that was another horse's.
+    ``undone`` ("no, I didn't") takes back what was done, not what was found.
+    ``named`` is the token of the horse that it belongs to, with all that was said under the wrong name if ``whole``.
+    """
+
+    at: int
+    end: int
+    about: str | None
+    other_horse: bool = False
+    what: tuple[str, str] | None = None
+    named: int | None = None
+    whole: bool = False
+    undone: bool = False
 
 
 def carry_out(talk: Talk, found: HorseTalk, strikes: list[Strike]) -> None:

@@ -141,7 +141,7 @@ def test_two_kinds_of_work_on_one_foot_may_be_two_horses() -> None:
 
 
 def test_the_second_opinion_is_asked_for_the_status_that_was_read() -> None:
-    opinion = Opinion(("present", "absent"), (0.0, 0.0), {"in: thrush": (0, 110)})
+    opinion = Opinion(("present", "absent"), (0.0, 0.0), {"in: thrush": (0, 11)})
     found = fact("finding", "thrush", "LF", span=at("Thrush"))
     seen = visit(found)
     evidence = EvidenceOfMemo(Transcript(text=TEXT), [seen], opinion=opinion).of(found, seen, Found())

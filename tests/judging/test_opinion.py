@@ -26,7 +26,7 @@ def test_every_word_has_its_place() -> None:
 
 
 def test_chances_by_hand() -> None:
-    opinion = Opinion(("present", "history"), (0.0, 0.0), {"before: had": (-100, 100), "in: thrush": (50, 50)})
+    opinion = Opinion(("present", "history"), (0.0, 0.0), {"before: had": (-10, 10), "in: thrush": (5, 5)})
     chances = opinion.chances({"before: had", "in: thrush", "unheard of"})
     assert chances["history"] == pytest.approx(1 / (1 + exp(-2)))
     assert sum(chances.values()) == pytest.approx(1)

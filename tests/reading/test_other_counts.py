@@ -63,3 +63,11 @@ test_an_age_is_no_size = reads(
     ],
     "Tally. {}",
 )
+
+test_hours_are_no_grade = reads(
+    [
+        ("Two out of five on the near fore in March. I'd two hours in the traffic.", ["LF lameness 2 history"]),
+        ("Lame, two out of five on the near fore, and three on the off fore.", ["LF lameness 2", "RF lameness 3"]),
+    ],
+    "Tally. {}",
+)

@@ -15,7 +15,7 @@ from sklearn.linear_model import LogisticRegression
 from sklearn.model_selection import GroupKFold
 
 import pipeline.judging
-from pipeline.judging.opinion import HUNDREDTHS, NOT_SO, Opinion, words_around
+from pipeline.judging.opinion import NOT_SO, TENTHS, Opinion, words_around
 from pipeline.judging.surroundings import Surroundings
 from pipeline.record import Fact, Status, Visit
 from tests.facts.scoring import GoldFact, same_value
@@ -67,9 +67,9 @@ def fit_opinion(said: Sequence[Said]) -> Opinion:
     rows = table.fit_transform([dict.fromkeys(one.words & kept, 1.0) for one in said])
     model = LogisticRegression(C=_STRENGTH, max_iter=200, tol=1e-3).fit(rows, np.array([one.meant for one in said]))
     order = [list(model.classes_).index(status) for status in STATUSES]
-    rounded = np.round(HUNDREDTHS * model.coef_[order].T).astype(int)
+    rounded = np.round(TENTHS * _STEP * model.coef_[order].T).astype(int)
     weights = {
-        str(word): [_STEP * round(weight / _STEP) if abs(weight) >= _NOTHING else 0 for weight in row]
+        str(word): [round(weight / _STEP) if abs(weight) >= _NOTHING else 0 for weight in row]
         for word, row in zip(table.get_feature_names_out(), rounded, strict=True)
         if abs(row).max() >= _LEAST
     }
