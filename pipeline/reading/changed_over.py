@@ -231,7 +231,8 @@ def _came_in(talk: Talk, sentence: list[Segment], draft: Draft) -> bool:
         return True
     if not had and (came is None or not _CAME & set(before[came + 1 : came + 2]) or "out" in before):
         return False
-    return _later(_with_next(talk, sentence, draft), draft) is not None
+    later = _later(_with_next(talk, sentence, draft), draft)
+    return later is not None and not later.segment.having("plans")  # "next time rim pads": these are on today
 
 
 def _with_next(talk: Talk, sentence: list[Segment], draft: Draft) -> list[Segment]:

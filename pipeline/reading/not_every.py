@@ -60,7 +60,7 @@ def mark_not_counted_out(talk: Talk) -> None:
     """Take "three of the feet" for no foot in hand, where no foot is named with it or right behind."""
     for at in talk.where(_COUNTED):
         stretch = talk.words[at + 1 : at + 5]
-        size = next((n for n in (3, 2, 1) if tuple(stretch[:n]) in _OF_THE_FEET), 0)
+        size = next((n for n in (3, 2, 1) if len(stretch) >= n and tuple(stretch[:n]) in _OF_THE_FEET), 0)
         single = stretch[:1] == ["feet"] and talk.words[at - 1 : at] not in (["in"], ["on"])
         if not size or single or any(m.get("feet") for m in talk.mentions if m.start <= at < m.end):
             continue

@@ -298,3 +298,16 @@ def test_packing_that_came_with_the_pads(read: Read) -> None:
 def test_pads_that_stay(read: Read) -> None:
     (visit,) = read("He shipped in with full pads in front. Reset.", "Pansy")
     assert told(visit) == ["LF+RF pad full", "LF+RF work reset"]
+
+
+test_what_comes_next_time_makes_nothing_of_today_past = reads(
+    [
+        ("He came in with full pads in front. Next time rim pads in front.",
+         ["LF+RF pad full", "LF+RF pad rim planned"]),
+        ("Came in with full pads in front. We'll go to rim pads next time.",
+         ["LF+RF pad full", "LF+RF pad rim planned"]),
+        ("Came in with full pads in front, new steel and rim pads today.",
+         ["LF+RF pad full history", "LF+RF pad rim", "LF+RF shoe_material steel", "LF+RF work new_shoe"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip

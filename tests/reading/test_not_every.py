@@ -55,3 +55,9 @@ def test_which_feet_is_known(read: Read, name: str) -> None:
     (visit,) = read(text, *NAMES)
     assert told(visit) == expected
     assert ASKED not in [flag.reason for flag in visit.flags]
+
+
+def test_the_memo_ends_with_the_feet_that_are_counted(read: Read) -> None:
+    (visit,) = read("Greasy heel, so scratches, on three feet", *NAMES)
+    assert told(visit) == ["- finding scratches"]
+    assert "Heard feet that are counted, but not which they are." in [flag.reason for flag in visit.flags]
