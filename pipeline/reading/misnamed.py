@@ -311,6 +311,8 @@ def mixed_up(talk: Talk, cue: Mention) -> bool | None:
     at = cue.end + (talk.words[cue.end : cue.end + 1] in ([","], ["."]))
     if cue.get("taking_back") != "other_horse":
         at = at + 4 if talk.words[at : at + 4] in _IN_MIND else len(talk.words)
+    elif talk.words[cue.end - 1] == "horse":
+        return None  # "wrong horse, Buck" is of him
     name = talk.mention_starting(at)
     if name is None or name.get("horse") is None or not _MARKS.issuperset(talk.words[name.end : name.end + 1]):
         return None
