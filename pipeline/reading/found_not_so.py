@@ -6,7 +6,7 @@ from pipeline.reading.denials import BARE_DENIALS, BEING, NOT_SOUND, deny_one
 from pipeline.reading.questions import SOUGHT, brought_up
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
-from pipeline.reading.thought_lame import THOUGHT
+from pipeline.reading.thought_lame import OF_THE_SORT, THOUGHT
 from pipeline.record import Status
 
 _IT_IS = (" it is", " so", " it was", " it 's that", " he is", " she is", " he has", " she has", " there is", "")
@@ -23,8 +23,7 @@ _NOT_SO = Sayings(
     *(f"{can} {find}" for can in ("could n't", "ca n't", "did n't", "do n't", "could not", "did not")
       for find in ("see", "find", "feel")),
 )  # fmt: skip
-_OF_THE_SORT = Sayings("nothing of the sort", "nothing of the kind", "no such thing", "far from it", "nothing like it")
-AGAINST = Sayings(*(" ".join(form) for said in (_NOT_SO, _NOT_MY_VIEW, _OF_THE_SORT) for form in said.forms))
+AGAINST = Sayings(*(" ".join(form) for said in (_NOT_SO, _NOT_MY_VIEW, OF_THE_SORT) for form in said.forms))
 _IT = frozenset({
     "no", "it", "one", "that", "any", "them", "there", "i", "we", "looked", "had", "a", "look", "and", "but", "though",
     "at", "all", "today", "of", "myself", "well", "nope", "listened", "felt", "checked", "him", "her",
@@ -41,7 +40,7 @@ def deny_thought(talk: Talk, sentence: Sentence, before: Sentence) -> None:
             continue
         words = talk.words[segment.start : segment.end]
         form = next((f for i in range(segment.start, segment.end) if (f := AGAINST.at(talk.words, i))), None)
-        sort = form in _OF_THE_SORT.forms
+        sort = form in OF_THE_SORT.forms
         if form is None or not {*words} - {*form} <= (_THEY_ARE if sort else _IT):
             continue
         told = [d for s in sentence[:position] for d in s.drafts]

@@ -188,10 +188,8 @@ class HorseFinder(HorsesTogether):
             return False
         if words[at] in ("i", "we"):
             return HE_AND_SHE.isdisjoint(words)  # not "once Buck's settled I'll do her hinds"
-        hand, segment.horse = segment.horse, -1  # whose "he" it is, is not known yet
-        fitting = could_be(self._talk, self.found, span.horse, words[at])
-        segment.horse = hand
-        return fitting is not False
+        # whose "he" it is, is not known yet
+        return could_be(self._talk, self.found, span.horse, words[at], leave_out=segment) is not False
 
     def _vet_behind(self, segment: Segment, span: NameSpan) -> bool:
         asked = self._talk.words[segment.start : span.start] in _IF

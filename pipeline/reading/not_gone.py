@@ -9,6 +9,7 @@ from pipeline.reading.foot_names import resolve
 from pipeline.reading.questions import SOUGHT
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
+from pipeline.reading.thought_lame import OF_THE_SORT
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import Status
 
@@ -26,7 +27,7 @@ _ANEW = (["again"], ["back"])  # "it's gone and hasn't grown back"
 _SAYING_SO = Sayings(
     "still there", "there still", "there yet", "'s there again", "is there again", "it 's back", "it is back",
     "it came back", "it has come back", "it 's come back", "they 're back", "no such luck", "no joy", "too soon",
-    "wishful thinking", "nothing of the sort", "nothing of the kind", "no such thing", "far from it",
+    "wishful thinking", *(" ".join(form) for form in OF_THE_SORT.forms),
 )  # fmt: skip
 _IT_IS_THERE = Sayings("it 's there", "it is there", "they 're there", "they are there", "it 's in there")
 _BEGINS = _SAYING_SO.first_words | _IT | _NOT | {"left"}

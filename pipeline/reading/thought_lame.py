@@ -15,6 +15,7 @@ THOUGHT = frozenset(
     | {"seemed", "appeared", "claimed", "claims", "insists", "insisted", "believed", "believes", "suspected"}
     | {"complained", "complains", "rang", "phoned", "texted", "supposed", "guessed", "afraid", "certain"}
 )
+OF_THE_SORT = Sayings("nothing of the sort", "nothing of the kind", "no such thing", "far from it", "nothing like it")
 _HAD_HIM_DOWN = Sayings(
     "had him down", "had her down", "have him down", "have her down", "has him down", "has her down"
 )

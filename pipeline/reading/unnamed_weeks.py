@@ -200,8 +200,8 @@ def described(talk: Talk, found: HorseTalk, word: str) -> int | None:
     return may[0] if len(may) == 1 else None
 
 
-def could_be(talk: Talk, found: HorseTalk, index: int, word: str) -> bool | None:
-    """Whether a word can mean the horse; None when nothing that was said of it tells."""
+def could_be(talk: Talk, found: HorseTalk, index: int, word: str, leave_out: Segment | None = None) -> bool | None:
+    """Whether a word can mean the horse; None when nothing that was said of it, but in ``leave_out``, tells."""
     booking = {s.sentence for s in talk.segments if any(d.slot == "next_visit_weeks" for d in s.drafts)}
     spans = [s for s in found.spans if s.horse == index]
     spans = [s for s in spans if _sentence_of(talk, s) not in booking]  # not "Tally six weeks and the yearling four"
@@ -211,7 +211,7 @@ def could_be(talk: Talk, found: HorseTalk, index: int, word: str) -> bool | None
             return True
         other = near & (HORSE_WORDS | COLOURS)
         return False if other else None
-    own = [s for s in talk.segments if s.horse == index and s.sentence not in booking]
+    own = [s for s in talk.segments if s.horse == index and s.sentence not in booking and s is not leave_out]
     told = [w for s in own for w in talk.words[s.start : s.end]]
     he = len([w for w in told if w in _HE]) + 2 * len(near & _MALES)
     she = len([w for w in told if w in _SHE]) + 2 * len(near & _FEMALES)
