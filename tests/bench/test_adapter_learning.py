@@ -17,7 +17,7 @@ from tests.bench.adapter import din
 from tests.bench.adapter.batches import IGNORED, Batch, Batches, Lesson, frames_of, in_turns, written
 from tests.bench.adapter.course import Course
 from tests.bench.adapter.disturbing import between, disturbed, faster, in_a_room
-from tests.bench.adapter.exporting import MOST, at_strength, export, rounded
+from tests.bench.adapter.exporting import at_strength, export, levels, rounded
 from tests.bench.adapter.prompts import Prompts
 from tests.bench.adapter.saying import path_of
 from tests.bench.adapter.voices import Reading
@@ -74,8 +74,9 @@ def test_what_is_exported_is_added_as_b_times_a_within_the_rounding(tmp_path: Pa
     add(adapted, (tmp_path / "new" / "adapter.npz.z").read_bytes())
     start = dict(arrays(adapted))["layer/weight"][0]
     found = np.frombuffer(adapted, np.float16, weight.size, start).reshape(weight.shape).astype(np.float32)
-    # each factor is off by half a step at most, a step being a tenth of its rank's largest
-    steps_a, steps_b = np.abs(a).max(axis=1) / MOST, np.abs(b).max(axis=1) / MOST
+    # each factor is off by half a step at most, a step being its rank's largest over the levels of that rank
+    most = levels({"layer/weight": (a, b)})["layer/weight"]
+    steps_a, steps_b = np.abs(a).max(axis=1) / most, np.abs(b).max(axis=1) / most
     bound = (np.abs(b).T @ steps_a)[:, None] / 2 + (steps_b @ np.abs(a))[None] / 2 + (steps_a @ steps_b) / 4 + 2e-3
     assert (np.abs(found - (weight + b.T @ a)) <= bound).all()
     exact_a, exact_b = rounded({"layer/weight": (a, b)})["layer/weight"]

@@ -18,7 +18,7 @@ from pipeline.vocabulary import load_vocabulary
 from tests.bench.adapter import __main__ as bench
 from tests.bench.adapter.batches import IGNORED, Batch, Batches, Lesson, written
 from tests.bench.adapter.course import Course
-from tests.bench.adapter.exporting import export, rounded
+from tests.bench.adapter.exporting import MOST, export, levels, rounded
 from tests.bench.adapter.prompts import Prompts
 from tests.bench.adapter.real import real_readings
 from tests.bench.adapter.saying import path_of
@@ -146,6 +146,17 @@ def test_rounding_to_23_levels_loses_less_than_a_fiftieth_of_the_energy_and_is_r
     start, shape = dict(arrays(adapted))["layer/weight"]
     found = np.frombuffer(adapted, np.float16, shape[0] * shape[1], start).reshape(shape)
     assert np.allclose(found, kept_b.T @ kept_a, atol=1e-4)
+
+
+def test_a_weak_product_has_fewer_levels_and_loses_no_more_than_a_strong_one() -> None:
+    drawn = np.random.default_rng(6)
+    a, b = (drawn.normal(0, 0.05, (4, width)).astype(np.float32) for width in (512, 512))
+    a *= np.array([[1.0], [1.0], [0.25], [0.0]], np.float32)
+    assert levels({"layer/weight": (a, b)})["layer/weight"].tolist() == [MOST, MOST, 5, 2]
+    kept_a, kept_b = rounded({"layer/weight": (a, b)})["layer/weight"]
+    lost = [float(((np.outer(b[i], a[i]) - np.outer(kept_b[i], kept_a[i])) ** 2).sum()) for i in range(4)]
+    assert 0 < lost[2] < max(lost[:2])
+    assert lost[3] == 0
 
 
 def test_the_history_of_the_losses_has_the_columns_of_the_bench() -> None:

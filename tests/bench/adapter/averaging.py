@@ -22,7 +22,7 @@ from numpy.typing import NDArray
 
 from pipeline.errors import ClinchbookError
 from pipeline.hearing.adapter import factors
-from tests.bench.adapter.exporting import Factors, export
+from tests.bench.adapter.exporting import Factors, energies, export
 from tests.bench.ending import ended
 
 Factor = NDArray[np.float32]
@@ -66,8 +66,9 @@ def without_weakest(factors: Factors, count: int) -> tuple[Factors, float]:
 
     Of one matrix the rows are at right angles to each other, as ``mean`` gives them, so that energies add up.
     """
-    energies = {name: (a**2).sum(axis=1) * (b**2).sum(axis=1) for name, (a, b) in factors.items()}
-    ranked = sorted((float(energy), name, at) for name, own in energies.items() for at, energy in enumerate(own))
+    ranked = sorted(
+        (float(energy), name, at) for name, own in energies(factors).items() for at, energy in enumerate(own)
+    )
     found = {name: (a.copy(), b.copy()) for name, (a, b) in factors.items()}
     for _, name, at in ranked[:count]:
         for factor in found[name]:

@@ -39,10 +39,12 @@ def in_levels(matrix: NDArray[np.float32], most: int) -> NDArray[np.float32]:
     return np.asarray(numbers.astype(np.float32) * scale[:, None])
 
 
-def whole_numbers(matrix: NDArray[np.float32], most: int = _EIGHT_BITS) -> tuple[NDArray[np.int8], NDArray[np.float32]]:
+def whole_numbers(
+    matrix: NDArray[np.float32], most: int | NDArray[np.int64] = _EIGHT_BITS
+) -> tuple[NDArray[np.int8], NDArray[np.float32]]:
     """The whole numbers (row, column) of a matrix, from -``most`` to ``most``, and the scale of each row.
 
-    A row of nothing has the scale 1; ``most`` is 127 at most.
+    A row of nothing has the scale 1; ``most``, one for all rows or one for each, is 127 at most.
     """
     largest = np.abs(matrix).max(axis=1)
     scale = np.where(largest > 0, largest / most, 1).astype(np.float32)
