@@ -38,7 +38,7 @@ from pipeline.reading.foot_in_hand import done_to_it, done_to_them, from_hand, o
 from pipeline.reading.number_context import ANGLES, LENGTHS, PUT_RIGHT
 from pipeline.reading.or_was_it import foot_in_the_end
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
-from pipeline.reading.second_list import LISTED_BY, foot_of_denied_list, foot_of_second_list
+from pipeline.reading.second_list import LISTED_BY, foot_of_denied_list, foot_of_second_list, with_the_rest
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.reading.told_apart import of_the_others, told_apart
 from pipeline.reading.whole_horse import of_the_horse
@@ -182,7 +182,8 @@ def _attach_segment(
                 draft.note("foot: named more exactly behind")
                 continue
         if own:
-            draft.feet = _as_well_as(talk, own) or _nearest(draft, segment, own).feet
+            ahead = _as_well_as(talk, own) or with_the_rest(talk, sentence, position, groups, draft)
+            draft.feet = ahead or _nearest(draft, segment, own).feet
             draft.note("foot: named beside it")
             continue
         apart = _told_apart(talk, sentence, position, draft, hand)

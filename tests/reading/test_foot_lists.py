@@ -5,7 +5,10 @@ The forms are common practice of speech, no source.
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+import pytest
+
+from tests.reading.conftest import NAMES, Read, reads
+from tests.reading.telling import line, told
 
 test_feet_in_a_list = reads(
     [
@@ -112,7 +115,21 @@ test_the_place_behind_a_list_within_all_four = reads(
          ["LF finding bruise", "LF finding thrush", "LF+RF+LH+RH work trim"]),
         ("Thrush in both hinds, a flare and a crack in the near hind.",
          ["LH finding crack", "LH finding flare", "LH+RH finding thrush"]),
+        ("Reset all four with leather pads and toe clips in front.",
+         ["LF+RF clips toe", "LF+RF pad leather", "LF+RF+LH+RH work reset"]),
+        ("Shod all round with studs and quarter clips on the hinds.",
+         ["LH+RH clips quarter", "LH+RH traction studs"]),
+        ("All four reset with three degree wedge pads, putty and toe clips on the fores.",
+         ["LF+RF clips toe", "LF+RF packing putty", "LF+RF pad wedge", "LF+RF wedge 3", "LF+RF+LH+RH work reset"]),
         # of them all, or asked
+        ("Reset all four with six nails each and toe clips in front.",
+         ["LF+RF clips toe", "LF+RF+LH+RH nails 6", "LF+RF+LH+RH work reset"]),
+        ("Reset all four with leather pads all round and toe clips in front.",
+         ["LF+RF clips toe", "LF+RF+LH+RH pad leather", "LF+RF+LH+RH work reset"]),
+        ("Reset all four with leather pads. Toe clips in front.",
+         ["LF+RF clips toe", "LF+RF+LH+RH pad leather", "LF+RF+LH+RH work reset"]),
+        ("Reset all four with leather pads in front and studs behind.",
+         ["LF+RF pad leather", "LF+RF+LH+RH work reset", "LH+RH traction studs"]),
         ("Reset all four, six nails and toe clips in front.",
          ["LF+RF clips toe", "LF+RF+LH+RH nails 6", "LF+RF+LH+RH work reset"]),
         ("Reset all four, plain and toe clips in front.",
@@ -124,3 +141,18 @@ test_the_place_behind_a_list_within_all_four = reads(
     ],
     "Tansy. {}",
 )  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Reset all four with leather pads, and toe clips in front.",
+        "Reset all four with leather pads and toe clips in front, quarter clips behind.",
+        "Reset all four, leather pads and toe clips in front, quarter clips behind.",
+        "Reset all four with leather pads and studs on the near hind.",
+    ],
+)
+def test_asked_whether_the_pads_are_on_all_four(read: Read, text: str) -> None:
+    (visit,) = read(f"Tansy. {text}", *NAMES)
+    assert [line(f) for f in visit.facts if "foot: not said" in f.rules] == ["pad leather"] * 4
+    assert "LF+RF+LH+RH pad leather" in told(visit)
