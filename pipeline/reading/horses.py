@@ -20,6 +20,7 @@ from pipeline.reading.opening import (
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.talk import Segment
 from pipeline.reading.together import told_together
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.unnamed_head import name_unnamed_head
 from pipeline.reading.unnamed_weeks import HE_AND_SHE, DueBack, could_be
 from pipeline.reading.vet import VETS
@@ -34,6 +35,10 @@ _RIGHT = frozenset(
     ["right", "settled", "better", "well", "comfortable", "happy", "healed", "fit", "himself", "herself"]
 )
 _WILL = frozenset(["'ll", "will", "gets", "goes", "can", "needs", "has", "should", "'d"])
+_WHOSE_PLAN = "a plan that hangs on a horse, but not for which"
+_I = frozenset(["i", "we"])
+_WILL_GET = frozenset(["'ll", "will", "gets", "goes", "get", "go", "needs"])
+_PUT_ON = ("work", "shoe_types", "pads")
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
 _LEADS_TO = frozenset({"on", "about", "for", "with", "of", "to"})
 _VET_LEADS = _LEADS_TO | {"check", "get", "take", "send"}
@@ -73,7 +78,36 @@ class HorseFinder(HorsesTogether):
                     kin.dropped = True
 
     def _only_spoken_of(self, span: NameSpan) -> bool:
-        return spoken_of(self._talk, span) or self._not_today(span)
+        return spoken_of(self._talk, span) or self._not_today(span) or self._told_when(span)
+
+    def _told_when(self, span: NameSpan) -> bool:
+        """ "Once Buck had settled I reset her hinds", "with Buck beside her I …": only when it was done."""
+        if span is self.found.spans[0] or not self._only_when(span):
+            return False
+        behind = self._behind(span)
+        return not _I.isdisjoint(behind) and not HE_AND_SHE.isdisjoint(behind)
+
+    def _behind(self, span: NameSpan) -> list[str]:
+        words = self._talk.words
+        return words[span.end : next((i for i in range(span.end, len(words)) if words[i] in SENTENCE_ENDS), span.end)]
+
+    def _ask_whose(self) -> None:
+        """ "When Buck had settled I reset the hinds": of the horse in hand, asked about where it may be his."""
+        for span in [s for s in self.found.spans if s.role != "opens"]:
+            segment, behind = self._talk.segment_at(span.start), self._behind(span)
+            told = not _I.isdisjoint(behind) and self._trade_words(span.end, span.end + len(behind))
+            if segment is None or segment.horse == span.horse or not (told and self._only_when(span)):
+                continue
+            at = next((at for at, w in enumerate(behind, span.end) if w in HE_AND_SHE), span.start)
+            word, here = self._talk.words[at], self._talk.segment_at(at)
+            both = (span.horse, segment.horse) if at > span.start else ()
+            his, hers = [could_be(self._talk, self.found, i, word, leave_out=here) for i in both] or [None, None]
+            if his is False or (hers and his is None):
+                continue
+            if here is not None and (his or hers is False) and not hers:
+                here.horse = span.horse  # "his", of the one that is no mare
+            else:
+                self._talk.unread.append((span.start, segment.end, "two horses, but not whose work that is"))
 
     def _not_today(self, span: NameSpan) -> bool:
         """ "Hamish isn't due till Tuesday": a horse that is only spoken of; "Hamish next door." is the next one."""
@@ -172,6 +206,8 @@ class HorseFinder(HorsesTogether):
                     due = None if corrects else DueBack(span.horse, segment)
         self._give_back_asides()
         name_unnamed_head(self._talk, self.found)
+        self._settle_plans()
+        self._ask_whose()
         self._share()
 
     def _hangs_on(self, segment: Segment, span: NameSpan) -> bool:
@@ -190,6 +226,47 @@ class HorseFinder(HorsesTogether):
             return HE_AND_SHE.isdisjoint(words)  # not "once Buck's settled I'll do her hinds"
         # whose "he" it is, is not known yet
         return could_be(self._talk, self.found, span.horse, words[at], leave_out=segment) is not False
+
+    def _plan_ahead(self, segment: Segment, span: NameSpan) -> list[Segment]:
+        """ "He'll get a new shoe, once Buck comes right": the plan that the condition closes, from its verb on."""
+        joined = self._talk.tokens.texts[segment.start - 1] == ","  # however the comma was read
+        first = segment.sentence - (joined and segment.joined_by("start"))
+        near = [s for s in self._talk.segments[: segment.index + 1] if s.sentence >= first]
+        verbs = [i for i, s in enumerate(near) if not _WILL_GET.isdisjoint(self._ahead(s, span))]
+        verbless = near[-1:] if any(m.is_any(_PUT_ON) for m in segment.mentions[:1]) else []
+        plan = near[verbs[-1] :] if verbs else verbless
+        return plan if plan and self._names_in(*plan) == [span] else []
+
+    def _ahead(self, segment: Segment, span: NameSpan) -> list[str]:
+        return self._talk.words[segment.start : min(segment.end, span.start)]
+
+    def _settle_plans(self) -> None:
+        """Give each plan that a condition closes to its horse, asked about where "he" may be the one in hand."""
+        for span in [s for s in self.found.spans if s.role != "opens"]:
+            segment = self._talk.segment_at(span.start)
+            plan = self._plan_ahead(segment, span) if segment is not None and self._closes(segment, span) else []
+            if not plan or not plan[0].index:
+                continue
+            before = self._talk.segments[plan[0].index - 1].horse
+            words = [w for s in plan for w in self._ahead(s, span)]
+            named = [w for w in words if w in HE_AND_SHE][:1]
+            his, hers = [
+                could_be(self._talk, self.found, i, w, leave_out=plan[0]) for w in named for i in (span.horse, before)
+            ] or [True, False]
+            pointed = "it" in words  # "she'll get a shoe on it": on the foot in hand
+            if his is not False and (pointed or not (his or hers is False) or (his and hers)):
+                self._talk.unread.append(
+                    (plan[0].start, plan[0].end, "a plan that hangs on a horse, but not for which")
+                )
+            for told in plan:
+                told.horse = before if pointed or his is False or hers else span.horse
+
+    def _closes(self, segment: Segment, span: NameSpan) -> bool:
+        """ "…, once Buck comes right.": with nothing behind it but how he is to be."""
+        led = any(m.end == span.start for m in segment.having("plans", "condition"))
+        behind = self._behind(span) if led else []
+        stated = any(m.start >= span.end and m.is_any(_STATES) for m in segment.mentions)
+        return segment.end == span.end + len(behind) and (stated or not _RIGHT.isdisjoint(behind))
 
     def _vet_behind(self, segment: Segment, span: NameSpan) -> bool:
         asked = self._talk.words[segment.start : span.start] in _IF

@@ -9,6 +9,8 @@ from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
 
 SEVERAL = 2
+_BESIDE = frozenset(["beside", "next", "by", "near", "alongside", "standing", "watching", "tied", "there"])
+_ONLY_WHEN = frozenset(["when", "once", "after", "before", "while", "till", "until", "as", "since", "because"])
 WEEKLY = ("week", "fortnight", "month")
 
 
@@ -138,6 +140,12 @@ class HorsesTogether(NameFinder):
         horses = list(dict.fromkeys(n.horse for n in names))
         return horses if together and len(horses) >= SEVERAL else []
 
+    def _only_when(self, span: NameSpan) -> bool:
+        """ "When Buck had settled I reset her hinds": he only tells when, and nothing is told of him."""
+        led, behind = self._talk.words[span.start - 1], self._talk.words[span.end : span.end + 1]
+        beside = led == "with" and not _BESIDE.isdisjoint(behind)
+        return span.role != "opens" and (beside or led in _ONLY_WHEN)
+
     def sharers(self, segment: Segment) -> list[int]:
         """All horses that a segment speaks of: "Cash and Boomer are on six"."""
         if segment.index in self._together:
@@ -147,7 +155,7 @@ class HorsesTogether(NameFinder):
         shared = [segment.horse]
         if segment.moved:  # "no, sorry, that's Tansy": the name in it was the wrong one
             return shared
-        names_here = [s.horse for s in self._names_in(segment)]
+        names_here = [s.horse for s in self._names_in(segment) if not self._only_when(s)]
         if not names_here:
             return self._named_before(sentence[:position]) or self._told_together(sentence[:position]) or shared
         shared.extend(h for h in names_here if h not in shared)

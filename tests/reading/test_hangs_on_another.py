@@ -97,3 +97,49 @@ def test_unless_another_kicks(read: Read) -> None:
 def test_him_in_a_week_her_in_ten(read: Read, said: str, weeks: tuple[int, int]) -> None:
     both = read(f"Buck, he has an abscess near hind. Tally, trimmed her four. {said}", *NAMES)
     assert [told(v)[:1] for v in both] == [[f"- next_visit_weeks {n} planned"] for n in weeks]
+
+
+_ASKED_PLAN, _ASKED_WORK = "a plan that hangs on a horse", "two horses, but not whose work"
+
+
+def _asked(read: Read, said: str) -> tuple[dict[str, list[str]], bool]:
+    visits = read(f"Tally. {said} Six weeks.", *NAMES)
+    flags = [flag.reason for visit in visits for flag in visit.flags]
+    asked = any(what in reason for reason in flags for what in (_ASKED_PLAN, _ASKED_WORK))
+    return {str(v.horse): [fact for fact in told(v) if fact != _SIX] for v in visits}, asked
+
+
+@pytest.mark.parametrize(
+    ("said", "facts", "asked"),
+    [
+        # the condition closes the plan
+        ("She's grand. Trimmed all four. He'll get new shoes in front, once Buck comes right.",
+         {"Tally": [_TRIM], "Buck": [_NEW]}, False),
+        ("Her four trimmed. He gets new shoes in front as soon as Buck's sound.",
+         {"Tally": [_TRIM], "Buck": [_NEW]}, False),
+        ("Trimmed all four. New shoes in front once Buck comes right.", {"Tally": [_TRIM], "Buck": [_NEW]}, False),
+        ("Trimmed all four. He'll get new shoes in front, once Buck comes right.",
+         {"Tally": [_TRIM], "Buck": [_NEW]}, True),
+        ("Trimmed all four. I'll put new shoes on him in front once Buck's better.",
+         {"Tally": [_TRIM], "Buck": [_NEW]}, True),
+        ("A corn near hind. She'll get a new shoe on it, once Buck comes right.",
+         {"Tally": ["LH finding corn", _SHOE]}, True),
+        ("Her four trimmed. She'll get new shoes in front once Buck comes right.", {"Tally": [_NEW, _TRIM]}, True),
+        ("Trimmed all four. He'll get new shoes in front, once he comes right.", {"Tally": [_NEW, _TRIM]}, False),
+        # it only tells when it was done
+        ("She's had a corn, near hind. When Buck had settled I reset her hinds.",
+         {"Tally": ["LH finding corn", "LH+RH work reset"]}, False),
+        ("She fidgeted. Once Buck was settled I reset her hinds.",
+         {"Tally": ["- manner fidgety", "LH+RH work reset"]}, False),
+        ("Reset her hinds after Buck had gone out.", {"Tally": ["LH+RH work reset"]}, False),
+        ("With Buck beside her I reset her hinds.", {"Tally": ["LH+RH work reset"]}, True),
+        ("When Buck had settled I reset the hinds.", {"Tally": ["LH+RH work reset"]}, True),
+        ("When Buck had settled I reset his hinds.", {"Tally": ["LH+RH work reset"]}, True),
+        ("She has a corn, near hind. While Buck stood by, I reset his hinds.",
+         {"Tally": ["LH finding corn"], "Buck": ["LH+RH work reset"]}, False),
+        ("Trimmed all four. Once Buck was in, reset in front.",
+         {"Tally": [_TRIM], "Buck": ["LF+RF work reset"]}, False),
+    ],
+)  # fmt: skip
+def test_whose_it_is(read: Read, said: str, facts: dict[str, list[str]], asked: bool) -> None:
+    assert _asked(read, said) == (facts, asked)
