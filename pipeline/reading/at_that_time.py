@@ -6,6 +6,7 @@ Or asked and put there: "Leather pads? No, that was last time." tells of last ti
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import product
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.questions import SOUGHT
@@ -51,6 +52,15 @@ _FOUNDERED = frozenset({"foundered"})
 _HORSE_SAID = frozenset({"one", "horse", "mare", "pony", "gelding"})
 _BEFORE_US = frozenset({"trainer", "breeder", "dealer", "seller"})
 _SINCE = frozenset({"since"})
+_EARLIER = "of an earlier time"
+_HAS_BEEN = frozenset(product(("'s", "has", "'ve", "have"), ("been", "had", "worn", "gone")))
+_HELD = frozenset({"week", "weeks", "fortnight", "month", "months", "days", "ever", "ago"})
+_WAS = frozenset({"was", "were", "had", "'d", "did", "wore", "got", "went", "came", "lost"})
+_LASTS = frozenset({"finding", "gait", "lameness"})
+_SHAPES = frozenset({
+    "flare", "contracted_heels", "underrun_heels", "sheared_heels", "long_toe", "flat_sole", "thin_sole", "weak_wall",
+    "dropped_sole", "growth_rings", "club_foot", "rotation", "broken_back_axis", "white_line_separation", "imbalance",
+})  # fmt: skip
 _FOUNDERED_SINCE = _FOUNDERED | _SINCE
 _WHICH = frozenset({"the", "that", "his", "her", "their", "last", "bad", "old", "big", "bout", "of", "attack", "spell"})
 _WORN = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "wedge", "packing", "traction", "clips", "nails"})
@@ -66,6 +76,7 @@ def recall_what_he_had(talk: Talk, sentence: Sentence, previous: list[Segment]) 
     if talk.says(_FOUNDERED_SINCE):
         _that_foundered(talk, sentence)
         _since_then(talk, sentence)
+        _ever_since(talk, sentence)
     for draft in [d for s in sentence for d in s.drafts if d.slot in _WORN] if sentence.says(_BEFORE_US) else ():
         if talk.words[draft.start - 1] == "had" and talk.words[draft.start - 2] in _BEFORE_US:
             recall_one(draft)
@@ -110,6 +121,27 @@ def _since_then(talk: Talk, sentence: Sentence) -> None:
             at -= 1
         if at >= 0 and talk.words[at] in _SINCE and at + 1 < draft.start:
             recall_one(draft)
+
+
+def _ever_since(talk: Talk, sentence: Sentence) -> None:
+    """ "Boots on both fronts since she foundered last spring", "since she foundered, she's been in boots": of today.
+
+    What may have come and gone between is so only where he "has had" it: "an abscess since I was here last".
+    """
+    for segment in sentence if sentence.says(_SINCE) else ():
+        at = next((i for i in range(segment.start, segment.end) if talk.words[i] in _SINCE), -1)
+        then = [m for m in segment.having("times", "history") if "since" not in talk.words[m.start : m.end]]
+        if at < 0 or not then or then[0].start < at or not _HELD.isdisjoint(talk.words[at - 1 : at]):
+            continue
+        behind = next((i for i in range(then[0].end, segment.end) if tuple(talk.words[i : i + 2]) in _HAS_BEEN), -1)
+        first, last = (behind, segment.end) if at == segment.start else (segment.start, at)
+        had = any(tuple(talk.words[i : i + 2]) in _HAS_BEEN for i in range(first, last))
+        if first < 0 or (not had and not _WAS.isdisjoint(talk.words[first:last])):
+            continue
+        for draft in [d for d in segment.drafts if first <= d.start < last and d.status is Status.HISTORY]:
+            if draft.slot in _WORN or (draft.slot in _LASTS and (had or draft.value in _SHAPES)):
+                draft.status = Status.PRESENT
+                draft.rules = [rule for rule in draft.rules if rule != _EARLIER]
 
 
 def _weeks_since(talk: Talk, at: int) -> bool:
@@ -261,7 +293,7 @@ def recall_asked(talk: Talk, sentence: list[Segment], previous: list[Segment]) -
         for draft in [d for s in previous for d in s.drafts if d.status is Status.PRESENT]:
             draft.status = Status.HISTORY
             draft.dropped = draft.dropped and SOUGHT not in draft.rules
-            draft.note("of an earlier time")
+            draft.note(_EARLIER)
     elif _TOLD.isdisjoint(talk.words[previous[0].start : start]):  # "Put pads on the fronts, all right?" asks nothing
         fitted = [d for s in previous for d in s.kept if d.slot in _FITTED and d.status is Status.PRESENT]
         _answer(talk.words[start : sentence[-1].end], [d for s in sentence for d in s.drafts], fitted)

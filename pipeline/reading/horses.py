@@ -35,7 +35,6 @@ _RIGHT = frozenset(
     ["right", "settled", "better", "well", "comfortable", "happy", "healed", "fit", "himself", "herself"]
 )
 _WILL = frozenset(["'ll", "will", "gets", "goes", "can", "needs", "has", "should", "'d"])
-_WHOSE_PLAN = "a plan that hangs on a horse, but not for which"
 _I = frozenset(["i", "we"])
 _WILL_GET = frozenset(["'ll", "will", "gets", "goes", "get", "go", "needs"])
 _PUT_ON = ("work", "shoe_types", "pads")
@@ -78,35 +77,38 @@ class HorseFinder(HorsesTogether):
                     kin.dropped = True
 
     def _only_spoken_of(self, span: NameSpan) -> bool:
-        return spoken_of(self._talk, span) or self._not_today(span) or self._told_when(span)
-
-    def _told_when(self, span: NameSpan) -> bool:
-        """ "Once Buck had settled I reset her hinds", "with Buck beside her I …": only when it was done."""
-        if span is self.found.spans[0] or not self._only_when(span):
-            return False
+        if spoken_of(self._talk, span) or self._not_today(span):
+            return True
         behind = self._behind(span)
-        return not _I.isdisjoint(behind) and not HE_AND_SHE.isdisjoint(behind)
+        return self._told_when(span, behind) and not HE_AND_SHE.isdisjoint(behind)
+
+    def _told_when(self, span: NameSpan, behind: list[str]) -> bool:
+        """ "Once Buck had settled I reset her hinds", "with Buck beside her I …": only when it was done."""
+        return span is not self.found.spans[0] and self._only_when(span) and not _I.isdisjoint(behind)
 
     def _behind(self, span: NameSpan) -> list[str]:
         words = self._talk.words
         return words[span.end : next((i for i in range(span.end, len(words)) if words[i] in SENTENCE_ENDS), span.end)]
 
+    def _whose(self, span: NameSpan, current: int, words: list[str], here: Segment | None) -> bool | None:
+        """Whether "he" or "her" is the horse named and not the one in hand; None where it may be either."""
+        word = next((w for w in words if w in HE_AND_SHE), "")
+        his, hers = (could_be(self._talk, self.found, i, word, leave_out=here) for i in (span.horse, current))
+        return None if his is hers or not word else bool(his or hers is False)
+
     def _ask_whose(self) -> None:
         """ "When Buck had settled I reset the hinds": of the horse in hand, asked about where it may be his."""
         for span in [s for s in self.found.spans if s.role != "opens"]:
             segment, behind = self._talk.segment_at(span.start), self._behind(span)
-            told = not _I.isdisjoint(behind) and self._trade_words(span.end, span.end + len(behind))
-            if segment is None or segment.horse == span.horse or not (told and self._only_when(span)):
+            if segment is None or self._settled_plan(segment, span, behind) or segment.horse == span.horse:
                 continue
-            at = next((at for at, w in enumerate(behind, span.end) if w in HE_AND_SHE), span.start)
-            word, here = self._talk.words[at], self._talk.segment_at(at)
-            both = (span.horse, segment.horse) if at > span.start else ()
-            his, hers = [could_be(self._talk, self.found, i, word, leave_out=here) for i in both] or [None, None]
-            if his is False or (hers and his is None):
+            here = self._talk.segment_at(span.end + len(behind) - 1)
+            if here is None or not (self._told_when(span, behind) and self._trade_words(span.end, here.end)):
                 continue
-            if here is not None and (his or hers is False) and not hers:
+            its = self._whose(span, segment.horse, behind, here)
+            if its:
                 here.horse = span.horse  # "his", of the one that is no mare
-            else:
+            elif its is None:
                 self._talk.unread.append((span.start, segment.end, "two horses, but not whose work that is"))
 
     def _not_today(self, span: NameSpan) -> bool:
@@ -206,7 +208,6 @@ class HorseFinder(HorsesTogether):
                     due = None if corrects else DueBack(span.horse, segment)
         self._give_back_asides()
         name_unnamed_head(self._talk, self.found)
-        self._settle_plans()
         self._ask_whose()
         self._share()
 
@@ -227,46 +228,29 @@ class HorseFinder(HorsesTogether):
         # whose "he" it is, is not known yet
         return could_be(self._talk, self.found, span.horse, words[at], leave_out=segment) is not False
 
-    def _plan_ahead(self, segment: Segment, span: NameSpan) -> list[Segment]:
-        """ "He'll get a new shoe, once Buck comes right": the plan that the condition closes, from its verb on."""
+    def _settled_plan(self, segment: Segment, span: NameSpan, behind: list[str]) -> bool:
+        """ "He'll get a new shoe, once Buck comes right": Buck's, asked about where "he" may be the one in hand."""
+        led = any(m.end == span.start for m in segment.having("plans", "condition"))
+        stated = any(m.start >= span.end and m.is_any(_STATES) for m in segment.mentions)
+        if not led or segment.end != span.end + len(behind) or not (stated or not _RIGHT.isdisjoint(behind)):
+            return False
         joined = self._talk.tokens.texts[segment.start - 1] == ","  # however the comma was read
         first = segment.sentence - (joined and segment.joined_by("start"))
-        near = [s for s in self._talk.segments[: segment.index + 1] if s.sentence >= first]
-        verbs = [i for i, s in enumerate(near) if not _WILL_GET.isdisjoint(self._ahead(s, span))]
-        verbless = near[-1:] if any(m.is_any(_PUT_ON) for m in segment.mentions[:1]) else []
-        plan = near[verbs[-1] :] if verbs else verbless
-        return plan if plan and self._names_in(*plan) == [span] else []
-
-    def _ahead(self, segment: Segment, span: NameSpan) -> list[str]:
-        return self._talk.words[segment.start : min(segment.end, span.start)]
-
-    def _settle_plans(self) -> None:
-        """Give each plan that a condition closes to its horse, asked about where "he" may be the one in hand."""
-        for span in [s for s in self.found.spans if s.role != "opens"]:
-            segment = self._talk.segment_at(span.start)
-            plan = self._plan_ahead(segment, span) if segment is not None and self._closes(segment, span) else []
-            if not plan or not plan[0].index:
-                continue
-            before = self._talk.segments[plan[0].index - 1].horse
-            words = [w for s in plan for w in self._ahead(s, span)]
-            named = [w for w in words if w in HE_AND_SHE][:1]
-            his, hers = [
-                could_be(self._talk, self.found, i, w, leave_out=plan[0]) for w in named for i in (span.horse, before)
-            ] or [True, False]
-            pointed = "it" in words  # "she'll get a shoe on it": on the foot in hand
-            if his is not False and (pointed or not (his or hers is False) or (his and hers)):
-                self._talk.unread.append(
-                    (plan[0].start, plan[0].end, "a plan that hangs on a horse, but not for which")
-                )
-            for told in plan:
-                told.horse = before if pointed or his is False or hers else span.horse
-
-    def _closes(self, segment: Segment, span: NameSpan) -> bool:
-        """ "…, once Buck comes right.": with nothing behind it but how he is to be."""
-        led = any(m.end == span.start for m in segment.having("plans", "condition"))
-        behind = self._behind(span) if led else []
-        stated = any(m.start >= span.end and m.is_any(_STATES) for m in segment.mentions)
-        return segment.end == span.end + len(behind) and (stated or not _RIGHT.isdisjoint(behind))
+        near = [s for s in self._talk.segments[1 : segment.index + 1] if s.sentence >= first]
+        verbs = [i for i, s in enumerate(near) if not _WILL_GET.isdisjoint(self._talk.words[s.start : s.end])]
+        plan = near[verbs[-1] :] if verbs else near[-1:]
+        words = self._talk.words[plan[0].start : span.start]
+        told = bool(verbs) or plan[0].mentions[0].is_any(_PUT_ON)
+        if not told or self._names_in(*plan) != [span]:
+            return False
+        before = self._talk.segments[plan[0].index - 1].horse
+        its = self._whose(span, before, words, plan[0])
+        pointed = "it" in words  # "she'll get a shoe on it": on the foot in hand
+        if pointed or not (its or HE_AND_SHE.isdisjoint(words)):
+            self._talk.unread.append((plan[0].start, plan[0].end, "a plan that hangs on a horse, but not for which"))
+        for part in plan:
+            part.horse = before if pointed or its is False else span.horse
+        return True
 
     def _vet_behind(self, segment: Segment, span: NameSpan) -> bool:
         asked = self._talk.words[segment.start : span.start] in _IF

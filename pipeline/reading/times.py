@@ -27,10 +27,9 @@ _OTHER_TIMES = frozenset({
     "bute", "rest",
 })  # fmt: skip
 _TURNING = frozenset({"actually", "no", ",", "sorry", "wait", "well", "and", "but", "hang", "hold", "on"})
-_SCORED = ("body_condition", "cresty_neck", "obel")
+_SCORED, _KEPT_TO = ("body_condition", "cresty_neck", "obel"), (["'s", "on", "since"], ["is", "on", "since"])
 _ON_WEEKS = frozenset({"'s", "is", "in", "on", "at", "for", "can", "go", "back", "due", "again", "goes", "stays", ","})
-_OF_USE = 2  # tokens of "his usual"
-_USUAL = frozenset({"usual", "normal", "regular"})
+_OF_USE, _USUAL = 2, frozenset({"usual", "normal", "regular"})  # tokens of "his usual"
 _SETTLED = frozenset(
     {"say", "saying", "said", "call", "make", "write", "put", "told", "tell", "mark", "book", "rather", "sooner"}
 )
@@ -197,7 +196,8 @@ def _not_next(
     before = talk.words[max(segment.start, start - 3) : start]
     if until_a_call(talk, sentence, segment, start, end, weeks):
         return True
-    if after in _PAST_AFTER or (after == "behind" and in_arrears(talk, segment, start, end)):
+    kept_to = [*before[-2:], after] in _KEPT_TO
+    if (after in _PAST_AFTER and not kept_to) or (after == "behind" and in_arrears(talk, segment, start, end)):
         return True
     led = set(since_seen(talk.words[segment.start : start]))
     if "rest" in led and talk.words[talk.words.index("rest", segment.start) + 1] == "of":

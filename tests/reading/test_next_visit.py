@@ -10,6 +10,7 @@ import pytest
 from tests.reading.conftest import Read, reads
 
 SIX_WEEKS = """\
+She's on six weeks since the spring
 Six weeks
 Six weeks please
 Back in six weeks
@@ -124,6 +125,7 @@ Six wks
 """
 
 NO_NEXT_VISIT = """\
+She was on six weeks since the spring
 He was six weeks overdue
 It's been six weeks
 Six weeks since I was here

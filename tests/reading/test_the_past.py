@@ -183,3 +183,29 @@ test_one_then_named = reads(
     ],
     "Tansy. {}",
 )
+
+_FOUNDERED = "LF+RF finding laminitis history"
+test_what_still_goes_on_since_then = reads(
+    [
+        ("Boots on both fronts since she foundered last spring.", [_FOUNDERED, "LF+RF shoe_type boot"]),
+        ("Heart bars in front since she had laminitis in March.", [_FOUNDERED, "LF+RF shoe_type heart_bar"]),
+        ("He's had leather pads in front since the tendon went last summer.", ["LF+RF pad leather"]),
+        ("He's been in bars in front since last spring.", ["LF+RF shoe_type bar"]),
+        ("Since she foundered last spring she's been in boots on both fronts.",
+         [_FOUNDERED, "LF+RF shoe_type boot"]),
+        ("She's had thrush in the near hind since she was out last winter.", ["LH finding thrush"]),
+        ("Flat sole near fore since he foundered two years ago.",
+         ["LF finding flat_sole", "LF finding laminitis history"]),
+        # of then, or until today
+        ("She had boots on both fronts when she foundered last spring.",
+         [_FOUNDERED, "LF+RF shoe_type boot history"]),
+        ("She was in boots on both fronts since she foundered last spring, now it's rims.",
+         [_FOUNDERED, "LF+RF shoe_type boot history", "LF+RF shoe_type rim"]),
+        ("In an egg bar near fore since she foundered last spring, plain today.",
+         ["LF finding laminitis history", "LF shoe_type egg_bar history", "LF shoe_type plain"]),
+        ("Six weeks since I trimmed her last spring, flare in front.",
+         ["LF+RF finding flare", "LF+RF+LH+RH work trim history"]),
+        ("She had an abscess near fore last spring, no trouble since.", ["LF finding abscess history"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
