@@ -11,6 +11,7 @@ from pipeline.reading.copying import AFFIRMED
 from pipeline.reading.exchanges import sentence_end
 from pipeline.reading.foot_names import EXCEPT, resolve
 from pipeline.reading.mentions import Mention
+from pipeline.reading.not_every import ASKED, NOT_EVERY
 from pipeline.reading.opening import sentence_start
 from pipeline.reading.stretches import next_mark
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
@@ -29,6 +30,9 @@ _WAS = frozenset({"'s", "is", "was", "were", "are", "got", "gets", "a"})
 _LEADING_IN = frozenset({"the", "for", "on", "in", "his", "her"})
 _HAVING = frozenset({"have", "had", "got", "has"})
 _WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
+_WHOLE_FEET = frozenset({"all", "any", "hinds", "fronts"})
+_ONE, _THAT_IS = frozenset({"one"}), frozenset({",", "that", "it", "'s", "is", "was"})
+_FOOT_ENDS = _CLAUSE_ENDS | {"foot", "hoof"}
 _PAIRS = frozenset({"fronts", "hinds"})
 _PAIR = 2
 
@@ -41,6 +45,7 @@ def mark_exceptions(talk: Talk) -> None:
         start = out.start
         while start and talk.words[start - 1] in _LEADING_IN:
             start -= 1
+        start = _the_one(talk, start)
         cue = _cue_before(talk, start)
         if cue is None:
             continue
@@ -63,12 +68,32 @@ def mark_exceptions(talk: Talk) -> None:
         out.readings = {"feet": f"{name}-{out.readings['feet']}"}
         out.start, out.literal, moved = begin, tuple(range(begin, out.end)), True
         talk.changed()
+    _ask_which(talk)
     talk.in_order(moved=moved)
+
+
+def _the_one(talk: Talk, start: int) -> int:
+    """ "Bar one, the near hind", "but one foot, that's the near fore": where the one that is named behind begins."""
+    at = start
+    while at and talk.words[at - 1] in _THAT_IS:
+        at -= 1
+    at -= talk.words[at - 1] == "foot"
+    return at - 1 if at < start and talk.words[at - 1] == "one" else start
+
+
+def _ask_which(talk: Talk) -> None:
+    """ "No thrush in any foot bar one.": which is asked."""
+    for at in talk.where(_ONE):
+        cue = _cue_before(talk, at)
+        whole = talk.mention_ending(at - len(cue)) if cue else None
+        if whole is not None and whole.get("feet") in _WHOLE_FEET and talk.words[at + 1] in _FOOT_ENDS:
+            whole.readings = {NOT_EVERY: ASKED}
+            talk.changed()
 
 
 def _the_whole(talk: Talk, whole: Mention | None, out: Mention, at: int, cue: list[str]) -> tuple[int, str] | None:
     """Where the feet begin of which one is left out, and their name; none where nothing is left out of anything."""
-    if whole is not None and whole.get("feet") in ("all", "any", "hinds", "fronts"):
+    if whole is not None and whole.get("feet") in _WHOLE_FEET:
         return whole.start, whole.readings["feet"]
     if whole is not None and whole.get("totals") == "each":
         return None if _counts_anew(talk, out) else (at, _shared_out(talk, out))

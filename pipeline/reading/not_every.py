@@ -36,7 +36,7 @@ _OF_THE_FEET = frozenset(
     | {("of", "the", "four"), ("feet",), ("of", "four")}
 )
 _WHICH = "feet that are counted, but not which they are"
-_ASKED = "that not every foot is meant, but not which"
+ASKED = "that not every foot is meant, but not which"
 
 
 def mark_not_every(talk: Talk) -> None:
@@ -99,7 +99,7 @@ def _take(talk: Talk, denial: Mention, at: int, end: int) -> None:
     if pair is not None and feet is not None:
         pair.readings["feet"] = feet  # "thrush in the hinds, not both, just the left"
         return
-    readings = {NOT_EVERY: _ASKED} if feet is None else {"feet": feet}
+    readings = {NOT_EVERY: ASKED} if feet is None else {"feet": feet}
     talk.mentions.append(Mention(at, end, tuple(range(at, end)), readings, MatchKind.VARIANT))
 
 

@@ -292,3 +292,30 @@ test_all_the_work_but_one_foot = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+_HAS_IT = ["LF+RF+RH finding thrush absent", "LH finding thrush"]
+test_all_but_one_that_is_named_behind = reads(
+    [
+        *(
+            (text, _HAS_IT)
+            for text in (
+                "No thrush in any foot bar one, the near hind.",
+                "No thrush in any foot bar the near hind.",
+                "No thrush anywhere except one foot, left hind.",
+                "No thrush in any of them apart from one, that's the near hind.",
+                "No thrush in any foot but one, the near hind.",
+            )
+        ),
+        ("Thrush in all four bar one, the near hind.", ["LF+RF+RH finding thrush"]),
+        ("All reset bar one, the near hind.", ["LF+RF+RH work reset"]),
+        # which one is asked
+        ("No thrush in any foot bar one.", []),
+        ("Thrush in every foot bar one. Six weeks.", ["- next_visit_weeks 6 planned"]),
+        # nothing is left out
+        ("No thrush in any foot, one corn in the near hind.",
+         ["LF+RF+LH+RH finding thrush absent", "LH finding corn"]),
+        ("No bar shoe on any foot, one, the near hind, is plain.",
+         ["LF+RF+LH+RH shoe_type bar absent", "LH shoe_type plain"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
