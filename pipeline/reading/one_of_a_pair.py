@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
@@ -28,6 +29,10 @@ _BEING = frozenset(
 )
 _WHOLE = ("fronts", "hinds", "all")
 _SAID_OF_ALL = "foot: one of several, but not which"
+_NEIGHBOUR = Sayings(  # across, or at the other end
+    "its neighbour", "its neighbor", "the neighbouring foot", "the neighboring foot", "the one beside it",
+    "the one next to it", "the foot beside it", "the foot next to it",
+)  # fmt: skip
 _NOT_WHICH = "that one of several is meant, but not which"
 _ONE, _BARE_ONE = frozenset({"a", "one", "another"}), frozenset({"one"})
 _GRADING = frozenset({"is", "was", "'s", "of", "them", "only", "just", "a", "bit", "quite", "looks", "fairly"})
@@ -113,6 +118,12 @@ def mark_one_of_several(talk: Talk) -> None:
     """Note on every "one of the fronts" whose side is not told that it is not both of them."""
     if talk.says(_ONE) and talk.having("shoe_states"):
         _a_shoe(talk)
+    for at, form in talk.turns(_NEIGHBOUR):
+        for foot in [m for m in talk.having("feet") if at <= m.start < at + len(form)]:
+            foot.dropped = True  # "beside it"
+        either = {"feet": "all", ONE_OF: "all"}
+        talk.mentions.append(Mention(at, at + len(form), tuple(range(at, at + len(form))), either, MatchKind.VARIANT))
+    talk.in_order()
     for whole in talk.having("feet") if talk.says(_ONE) else ():
         if whole.readings["feet"] not in _WHOLE:
             continue

@@ -83,3 +83,23 @@ test_pulled_one = reads(
     ],
     "Tally. {}",
 )
+
+test_its_neighbour_is_asked = reads(
+    [
+        (f"Near fore has a corn. {said}", ["- finding thrush", "LF finding corn"])
+        for said in (
+            "Its neighbour has thrush.",
+            "Its neighbor's got thrush.",
+            "The one beside it has thrush.",
+            "Thrush in the foot next to it.",
+            "Thrush in the neighbouring foot.",
+        )
+    ]
+    + [
+        ("Near fore has a corn. The other one of the pair has thrush.", ["LF finding corn", "RF finding thrush"]),
+        ("Near fore has a corn. Its fellow has thrush.", ["LF finding corn", "RF finding thrush"]),
+        ("Near fore has a corn. It has thrush.", ["LF finding corn", "LF finding thrush"]),
+        ("Near fore has a corn. The neighbour held her, thrush in it.", ["LF finding corn", "LF finding thrush"]),
+    ],
+    "Tally. {}",
+)
