@@ -116,11 +116,12 @@ def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Ment
     told_only = [d for d in positive if not d.feet or (d.foot_carried and set(d.feet) <= graded)]
     if not segment.having("tester_heads") or len(told_only) < len(segment.drafts):
         return False
-    answers = [
-        d for s in sentence if s.index > segment.index for d in s.drafts if d.slot == "tester" and d.zone is None
-    ]
+    zone = mention.readings["zones"]
+    behind = [s for s in sentence if s.index > segment.index]
+    behind = [s for s in behind if all(_combine(zone, m.readings["zones"]) for m in _zone_words(s))]  # not "the heel"
+    answers = [d for s in behind for d in s.drafts if d.slot == "tester" and d.zone is None]
     for draft in answers:
-        _give(draft, mention.readings["zones"], mention, joined=False)
+        _give(draft, zone, mention, joined=False)
     for draft in told_only if answers else ():
         draft.drop("its answers stand behind")
     return bool(answers)

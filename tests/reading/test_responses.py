@@ -232,3 +232,25 @@ test_nothing_anywhere = reads(
     ],
     "Tansy. {}",
 )
+
+test_each_answer_at_its_own_place = reads(
+    [
+        (f"Near fore. {said}", ["LF tester none @sole", "LF tester strong @heel"])
+        for said in (
+            "Pushed hard on the sole with the testers, no answer, but the heel strong.",
+            "Testers on the sole, nothing, but strong at the heel.",
+            "Testers on the sole, nothing, the heel strong.",
+            "Squeezed the sole with the testers, not a flinch, the heel strong though.",
+        )
+    ]
+    + [
+        ("Testers at the heel near fore, strong on the outside, mild on the inside.",
+         ["LF tester mild @medial_heel", "LF tester strong @lateral_heel"]),
+        ("Testers at the toe, strong on the right fore, mild on the left fore.",
+         ["LF tester mild @toe", "RF tester strong @toe"]),
+        ("Near fore. Testers on the sole, nothing. Heels underrun.",
+         ["LF finding underrun_heels", "LF tester none @sole"]),
+        ("Near fore. Testers mild at the toe and the heel.", ["LF tester mild @heel", "LF tester mild @toe"]),
+    ],
+    "Tally. {}",
+)  # fmt: skip
