@@ -25,6 +25,8 @@ _DONE = _PUT - {"made"} | {"popped", "nailed", "used", "have", "has"}
 _SAYS_DONE = _DONE | _WHOSE | {
     "we", "them", "that", "'s", "what", "a", "pair", "set", "one", "some", "on", "in", "him", "her", "'ve", "now",
 }  # fmt: skip
+_MANAGED = frozenset({"managed", "did", "done"})
+_SAYS_MANAGED = _SAYS_DONE | _MANAGED | {"so", "to", "the", "end", "too", "just", "got", "and"}
 _PUT_FIRST = frozenset({"a", "an", "the", "now", "then", "and", "so", "okay", "right", "that", "old", "his", "her"})
 _HAVING = frozenset({"had", "has", "have", "'s", "'d", "'ve", "got", "is", "was", "found", "saw"})
 _ADVERBS = frozenset({"still", "always", "also", "once", "only", "just"})
@@ -117,6 +119,8 @@ def put_on_behind(talk: Talk, sentence: Sentence, at: int) -> bool:
     for behind in talk.segments[sentence[0].index + 1 : last + 2]:
         said = talk.words[behind.start : behind.end]
         joined = behind.index <= last or talk.words[behind.start - 1] in ("so", "and")
+        if behind.start > at and not _MANAGED.isdisjoint(said) and _SAYS_MANAGED.issuperset(said):
+            return True  # "I hoped to reset the fronts, and I managed it"
         if behind.start > at and joined and not _DONE.isdisjoint(said) and _SAYS_DONE.issuperset(said):
             return {*_WILL, "next", "if"}.isdisjoint(talk.words[sentence[0].start : behind.start])
     return False

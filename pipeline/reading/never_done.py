@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from pipeline.reading.cleft import put_on_behind
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
+from pipeline.record import Status
 
 _NEARLY = Sayings(
     "nearly", "almost", "i about", "i just about", "i all but", "we about", "came near", "came close to",
@@ -19,7 +21,6 @@ _MEANT = Sayings(
     "meant to", "forgot to", "wanted to", "hoped to", "time to", "intended to", "forgot about", "mind about", "mind on",
     "refused", "declined", "turned down",
 )  # fmt: skip
-_AFTER_ALL = Sayings("so i did", "and i did", "and did", "so we did", "and we did", "so that 's what")
 _BEGINS = _NEARLY.first_words | _WOULD_HAVE.first_words | _MEANT.first_words
 _DONE = frozenset(
     {"pulled", "took", "taken", "put", "reset", "trimmed", "shod", "nailed", "glued", "fitted", "wedged", "packed"}
@@ -43,6 +44,7 @@ _DOING = frozenset(
 )
 _DOING |= {"get", "do", "paint", "drill", "wrap", "dress", "treat", "cut", "clip", "stud", "pad", "shim", "tap"}
 _OF_THE_TRADE = ("treatments", "packings", "pads", "work", "shoe_types", "clips", "traction")
+_TO_NAIL, _BROUGHT_OFF = frozenset({"nail", "tack"}), frozenset({"managed", "able", "had"})
 _SAYING = frozenset({"say", "mention", "tell", "note"})
 _ARTICLE = 2  # tokens to what was meant, an article among them
 _WORN, _FIRST = frozenset({"worn"}), frozenset({"first", "only"})
@@ -53,12 +55,16 @@ _ADVERBS = frozenset({"just", "only", "gladly", "rather", "probably", "maybe", "
 def drop_never_done(talk: Talk, sentence: Sentence) -> None:
     """Drop from the sentence what was only nearly done or would have been done."""
     _first_worn(talk, sentence)
+    for draft in [d for s in sentence for d in s.drafts] if sentence.says(_TO_NAIL) else ():
+        done = talk.words[draft.start - 2] in _BROUGHT_OFF or put_on_behind(talk, sentence, draft.start)
+        if talk.words[draft.start] in _TO_NAIL and draft.status is Status.PRESENT and not done:
+            draft.drop("never done")  # "he wouldn't stand to nail it back on"
     if not talk.tells(_NEARLY, _WOULD_HAVE, _MEANT) or sentence.lacks(_BEGINS):
         return
     for position, segment in enumerate(sentence):
         for at in [i for i in range(segment.start, segment.end) if talk.words[i] in _BEGINS]:
             verb = _nearly(talk, at) or _would_have(talk, at) or _meant(talk, at)
-            if verb:
+            if verb and not put_on_behind(talk, sentence, at):
                 for draft in _from_there(talk, sentence, position, verb):
                     draft.drop("never done")
 
@@ -103,9 +109,6 @@ def _meant(talk: Talk, at: int) -> int:
         return 0
     if (form[0] == "mind" and talk.words[at - 2 : at - 1] != ["changed"]) or led == ["never"]:
         return 0
-    for done, said in _AFTER_ALL.within(talk.words, verb, len(talk.words)):
-        if "." not in talk.words[verb:done] and talk.words[done + len(said) : done + len(said) + 1] != ["n't"]:
-            return 0  # "wanted to poultice it, so I did"
     if talk.words[verb] in _SAYING or talk.words[verb : verb + 2] in (["add", "on"], ["add", "for"], ["add", "about"]):
         return 0  # "forgot to add on Buck, egg bars"
     named = any(m.is_any(_OF_THE_TRADE) for m in talk.starting_in(verb, verb + _ARTICLE))

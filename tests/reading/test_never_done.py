@@ -67,3 +67,41 @@ CASES = [
 ]
 
 test_never_done = reads(CASES)
+
+_BACK_ON = ["LF shoe_state lost", "LF work put_back"]
+test_hoped_for_and_managed = reads(
+    [
+        *(
+            (f"Lost the near fore. {said}", _BACK_ON)
+            for said in (
+                "I hoped to nail it back on, and I managed it.",
+                "I hoped to nail it back on, and I did.",
+                "I wanted to nail it back on and got it done.",
+                "I meant to tack it back on, and did.",
+                "I managed to nail it back on.",
+                "Was able to tack it back on.",
+            )
+        ),
+        ("I hoped to trim all four and managed it.", ["LF+RF+LH+RH work trim"]),
+        ("I wanted to reset the hinds, and got that done.", ["LH+RH work reset"]),
+        ("I'd planned to reset all four, and that's what I did.", ["LF+RF+LH+RH work reset"]),
+        *(
+            (f"Lost the near fore. {said}", ["LF shoe_state lost"])
+            for said in (
+                "I hoped to nail it back on but couldn't.",
+                "I hoped to nail it back on, and couldn't.",
+                "I hoped to nail it back on.",
+                "I couldn't nail it back on.",
+                "Wasn't able to nail it back on.",
+                "Too broken up to nail it back on.",
+                "No point trying to nail it back on.",
+                "Owner asked me to nail it back on.",
+            )
+        ),
+        ("Lost the near fore. I'll nail it back on tomorrow.",
+         ["LF shoe_state lost", "LF work put_back planned"]),
+        ("I meant to reset the hinds, and didn't.", []),
+        ("I meant to reset the hinds, and I did the fronts.", []),
+    ],
+    "Tally. {}",
+)  # fmt: skip
