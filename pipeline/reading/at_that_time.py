@@ -54,13 +54,8 @@ _BEFORE_US = frozenset({"trainer", "breeder", "dealer", "seller"})
 _SINCE = frozenset({"since"})
 _EARLIER = "of an earlier time"
 _HAS_BEEN = frozenset(product(("'s", "has", "'ve", "have"), ("been", "had", "worn", "gone")))
-_HELD = frozenset({"week", "weeks", "fortnight", "month", "months", "days", "ever", "ago"})
-_WAS = frozenset({"was", "were", "had", "'d", "did", "wore", "got", "went", "came", "lost"})
-_LASTS = frozenset({"finding", "gait", "lameness"})
-_SHAPES = frozenset({
-    "flare", "contracted_heels", "underrun_heels", "sheared_heels", "long_toe", "flat_sole", "thin_sole", "weak_wall",
-    "dropped_sole", "growth_rings", "club_foot", "rotation", "broken_back_axis", "white_line_separation", "imbalance",
-})  # fmt: skip
+_WAS = frozenset({"was", "were", "had", "'d", "did", "wore"})
+_COMES_AND_GOES = frozenset({"abscess", "bruise", "corn", "puncture", "heat", "swelling"})
 _FOUNDERED_SINCE = _FOUNDERED | _SINCE
 _WHICH = frozenset({"the", "that", "his", "her", "their", "last", "bad", "old", "big", "bout", "of", "attack", "spell"})
 _WORN = frozenset({"shoe_type", "shoe_material", "shoe_size", "pad", "wedge", "packing", "traction", "clips", "nails"})
@@ -124,14 +119,11 @@ def _since_then(talk: Talk, sentence: Sentence) -> None:
 
 
 def _ever_since(talk: Talk, sentence: Sentence) -> None:
-    """ "Boots on both fronts since she foundered last spring", "since she foundered, she's been in boots": of today.
-
-    What may have come and gone between is so only where he "has had" it: "an abscess since I was here last".
-    """
+    """ "Boots on both fronts since she foundered last spring", "since she foundered, she's been in boots": of today."""
     for segment in sentence if sentence.says(_SINCE) else ():
         at = next((i for i in range(segment.start, segment.end) if talk.words[i] in _SINCE), -1)
         then = [m for m in segment.having("times", "history") if "since" not in talk.words[m.start : m.end]]
-        if at < 0 or not then or then[0].start < at or not _HELD.isdisjoint(talk.words[at - 1 : at]):
+        if at < 0 or not then or then[0].start < at or not _INTERVALS.isdisjoint(talk.words[at - 1 : at]):
             continue
         behind = next((i for i in range(then[0].end, segment.end) if tuple(talk.words[i : i + 2]) in _HAS_BEEN), -1)
         first, last = (behind, segment.end) if at == segment.start else (segment.start, at)
@@ -139,7 +131,7 @@ def _ever_since(talk: Talk, sentence: Sentence) -> None:
         if first < 0 or (not had and not _WAS.isdisjoint(talk.words[first:last])):
             continue
         for draft in [d for d in segment.drafts if first <= d.start < last and d.status is Status.HISTORY]:
-            if draft.slot in _WORN or (draft.slot in _LASTS and (had or draft.value in _SHAPES)):
+            if draft.slot not in ("work", "treatment") and (had or draft.value not in _COMES_AND_GOES):
                 draft.status = Status.PRESENT
                 draft.rules = [rule for rule in draft.rules if rule != _EARLIER]
 

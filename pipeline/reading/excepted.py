@@ -32,7 +32,6 @@ _HAVING = frozenset({"have", "had", "got", "has"})
 _WHOLE = frozenset({"all", "everything", "them", "three", "shoe", "foot"})
 _WHOLE_FEET = frozenset({"all", "any", "hinds", "fronts"})
 _ONE, _THAT_IS = frozenset({"one"}), frozenset({",", "that", "it", "'s", "is", "was"})
-_FOOT_ENDS = _CLAUSE_ENDS | {"foot", "hoof"}
 _PAIRS = frozenset({"fronts", "hinds"})
 _PAIR = 2
 
@@ -73,7 +72,7 @@ def mark_exceptions(talk: Talk) -> None:
 
 
 def _the_one(talk: Talk, start: int) -> int:
-    """ "Bar one, the near hind", "but one foot, that's the near fore": where the one that is named behind begins."""
+    """ "Bar one, the near hind", "but one foot, that's the near fore": where the one begins."""
     at = start
     while at and talk.words[at - 1] in _THAT_IS:
         at -= 1
@@ -86,7 +85,7 @@ def _ask_which(talk: Talk) -> None:
     for at in talk.where(_ONE):
         cue = _cue_before(talk, at)
         whole = talk.mention_ending(at - len(cue)) if cue else None
-        if whole is not None and whole.get("feet") in _WHOLE_FEET and talk.words[at + 1] in _FOOT_ENDS:
+        if whole is not None and whole.get("feet") in _WHOLE_FEET and talk.mention_starting(at + 1) is None:
             whole.readings = {NOT_EVERY: ASKED}
             talk.changed()
 

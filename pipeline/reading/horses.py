@@ -37,7 +37,6 @@ _RIGHT = frozenset(
 _WILL = frozenset(["'ll", "will", "gets", "goes", "can", "needs", "has", "should", "'d"])
 _I = frozenset(["i", "we"])
 _WILL_GET = frozenset(["'ll", "will", "gets", "goes", "get", "go", "needs"])
-_PUT_ON = ("work", "shoe_types", "pads")
 _PUTTING_RIGHT = frozenset({"no", "sorry", "wait", "nah", "nope", "hang", "hold", "on", "strike", "scratch", "that"})
 _LEADS_TO = frozenset({"on", "about", "for", "with", "of", "to"})
 _VET_LEADS = _LEADS_TO | {"check", "get", "take", "send"}
@@ -77,33 +76,28 @@ class HorseFinder(HorsesTogether):
                     kin.dropped = True
 
     def _only_spoken_of(self, span: NameSpan) -> bool:
-        if spoken_of(self._talk, span) or self._not_today(span):
-            return True
         behind = self._behind(span)
-        return self._told_when(span, behind) and not HE_AND_SHE.isdisjoint(behind)
-
-    def _told_when(self, span: NameSpan, behind: list[str]) -> bool:
-        """ "Once Buck had settled I reset her hinds", "with Buck beside her I …": only when it was done."""
-        return span is not self.found.spans[0] and self._only_when(span) and not _I.isdisjoint(behind)
+        when = self._only_when(span) and not (_I.isdisjoint(behind) or HE_AND_SHE.isdisjoint(behind))
+        return when or spoken_of(self._talk, span) or self._not_today(span)
 
     def _behind(self, span: NameSpan) -> list[str]:
         words = self._talk.words
         return words[span.end : next((i for i in range(span.end, len(words)) if words[i] in SENTENCE_ENDS), span.end)]
 
     def _whose(self, span: NameSpan, current: int, words: list[str], here: Segment | None) -> bool | None:
-        """Whether "he" or "her" is the horse named and not the one in hand; None where it may be either."""
+        """Whether "he" or "her" is the horse named; None where it may be the one in hand."""
         word = next((w for w in words if w in HE_AND_SHE), "")
         his, hers = (could_be(self._talk, self.found, i, word, leave_out=here) for i in (span.horse, current))
         return None if his is hers or not word else bool(his or hers is False)
 
     def _ask_whose(self) -> None:
-        """ "When Buck had settled I reset the hinds": of the horse in hand, asked about where it may be his."""
+        """ "When Buck had settled I reset the hinds": asked about where it may be his."""
         for span in [s for s in self.found.spans if s.role != "opens"]:
             segment, behind = self._talk.segment_at(span.start), self._behind(span)
             if segment is None or self._settled_plan(segment, span, behind) or segment.horse == span.horse:
                 continue
             here = self._talk.segment_at(span.end + len(behind) - 1)
-            if here is None or not (self._told_when(span, behind) and self._trade_words(span.end, here.end)):
+            if here is None or not (self._only_when(span) and self._trade_words(span.end, here.end)):
                 continue
             its = self._whose(span, segment.horse, behind, here)
             if its:
@@ -232,22 +226,22 @@ class HorseFinder(HorsesTogether):
         """ "He'll get a new shoe, once Buck comes right": Buck's, asked about where "he" may be the one in hand."""
         led = any(m.end == span.start for m in segment.having("plans", "condition"))
         stated = any(m.start >= span.end and m.is_any(_STATES) for m in segment.mentions)
-        if not led or segment.end != span.end + len(behind) or not (stated or not _RIGHT.isdisjoint(behind)):
+        closes = segment.index and segment.end == span.end + len(behind)
+        if not (led and closes and (stated or not _RIGHT.isdisjoint(behind))):
             return False
-        joined = self._talk.tokens.texts[segment.start - 1] == ","  # however the comma was read
-        first = segment.sentence - (joined and segment.joined_by("start"))
+        comma = self._talk.tokens.texts[segment.start - 1] == ","
+        first = segment.sentence - (comma and segment.joined_by("start"))
         near = [s for s in self._talk.segments[1 : segment.index + 1] if s.sentence >= first]
         verbs = [i for i, s in enumerate(near) if not _WILL_GET.isdisjoint(self._talk.words[s.start : s.end])]
         plan = near[verbs[-1] :] if verbs else near[-1:]
         words = self._talk.words[plan[0].start : span.start]
-        told = bool(verbs) or plan[0].mentions[0].is_any(_PUT_ON)
-        if not told or self._names_in(*plan) != [span]:
+        if not (verbs or plan[0].mentions[0].is_any(CLASS_SLOTS)) or self._names_in(*plan) != [span]:
             return False
         before = self._talk.segments[plan[0].index - 1].horse
         its = self._whose(span, before, words, plan[0])
         pointed = "it" in words  # "she'll get a shoe on it": on the foot in hand
         if pointed or not (its or HE_AND_SHE.isdisjoint(words)):
-            self._talk.unread.append((plan[0].start, plan[0].end, "a plan that hangs on a horse, but not for which"))
+            self._talk.unread.append((plan[0].start, plan[0].end, "a plan that hangs on a horse, but not whose"))
         for part in plan:
             part.horse = before if pointed or its is False else span.horse
         return True

@@ -9,7 +9,7 @@ from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
 
 SEVERAL = 2
-_BESIDE = frozenset(["beside", "next", "by", "near", "alongside", "standing", "watching", "tied", "there"])
+_BESIDE = frozenset(["beside", "next", "near", "alongside", "standing"])
 _ONLY_WHEN = frozenset(["when", "once", "after", "before", "while", "till", "until", "as", "since", "because"])
 WEEKLY = ("week", "fortnight", "month")
 
@@ -141,7 +141,7 @@ class HorsesTogether(NameFinder):
         return horses if together and len(horses) >= SEVERAL else []
 
     def _only_when(self, span: NameSpan) -> bool:
-        """ "When Buck had settled I reset her hinds": he only tells when, and nothing is told of him."""
+        """ "When Buck had settled I reset her hinds": nothing is told of Buck."""
         led, behind = self._talk.words[span.start - 1], self._talk.words[span.end : span.end + 1]
         beside = led == "with" and not _BESIDE.isdisjoint(behind)
         return span.role != "opens" and (beside or led in _ONLY_WHEN)

@@ -65,31 +65,25 @@ def _list_within(
             trailing = later.drafts[-1].start < found[0].start and not found[0].anaphor
             whole = draft.slot == "finding" or before.feet == FEET  # not "new in front, pads and putty in the off fore"
             within = trailing and whole and set(found[0].feet) < set(before.feet)
-            sure = later.joined_by("and", "&") and not _dealt_behind(sentence, later)
+            slots = {d.slot for s in sentence if s.index > later.index for d in s.drafts}  # "quarter clips behind"
+            sure = later.joined_by("and", "&") and slots.isdisjoint(d.slot for d in later.drafts)
             draft.foot_guessed = within and not sure  # "thrush, and a bruise in the near fore"
             return found[0].feet if within and not draft.foot_guessed else None
     return None
 
 
-def _dealt_behind(sentence: list[Segment], last: Segment) -> bool:
-    """ "… pads and toe clips in front, quarter clips behind": what closed the list is dealt out end by end."""
-    slots = {d.slot for d in last.drafts}
-    return any(d.slot in slots for s in sentence if s.index > last.index for d in s.drafts)
-
-
 def with_the_rest(
     talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], draft: Draft
 ) -> Feet | None:
-    """ "Reset all four with leather pads and toe clips in front": both are in front; of a kind of shoe it is asked."""
+    """ "Reset all four with leather pads and toe clips in front": both; of a kind of shoe it is asked."""
     here = sentence[position]
     ahead = groups[here.index][-1]
     done = here.drafts[0].slot == "work" or "shod" in talk.words[here.start : ahead.start]
     if ahead.feet != FEET or not done or "with" not in talk.words[ahead.end : draft.start + 1]:
         return None
     within = _list_within(sentence, position, groups, ahead, draft)
-    several = "pads" in talk.words[draft.end - 1 : draft.end + 1]
-    unsure = within is not None and (draft.slot not in _ADDED or (several and len(within) == 1))
-    draft.foot_guessed = draft.foot_guessed or unsure
+    pads = "pads" in talk.words[draft.end - 1 : draft.end + 1]  # not on one foot
+    draft.foot_guessed |= within is not None and (draft.slot not in _ADDED or (pads and len(within) == 1))
     return None if draft.foot_guessed else within
 
 
