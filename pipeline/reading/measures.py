@@ -70,6 +70,7 @@ class MeasureReader(NailNumbers, ShoeNumbers, MovedNumbers, WornNumbers):
             self._grade_out_of,
             self._wedge_or_angle,
             self._length,
+            self._one_a_foot,
             self._nail_size,
             self._nails,
             self._nails_left,

@@ -21,6 +21,7 @@ _CLOSING: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["in"], [
 _FAR_ENOUGH = Fraction(3, 2)  # from the shoes' size to that of nails of some of them; common practice, no source
 _OF_SHOEING = ("shoe_types", "shoe_materials", "work", "clips", "pads", "traction")
 _IN_THE, _BRANCH = 2, range(3, 6)  # words; nails of one side
+_WITHIN = frozenset({"in", "on", "to"})
 _OF_THE_BODY = ("findings", "gaits", "tester_heads", "pulse_heads", "times")
 _OF_SHOES = frozenset({"shoe", "shoes", "plate", "plates"})
 _NAILS, _REGULAR = ("nails", "nail_size"), ("regular", "ordinary", "standard")  # nails, beside slims
@@ -237,15 +238,14 @@ class NailNumbers(NumberContext):
 
     def _past_their_size(self, after: Mention | None) -> Mention | None:
         """ "Two size four nails a side": counted before their size is said."""
-        if after is not None and after.number is not None:  # "six five slims"
-            slim = self._talk.mention_starting(after.end)
-            return slim if slim is not None and slim.get("measures") == "slim" else after
-        if after is None or after.get("measures") not in ("shoe_size", "nail_size"):
+        worded = after is not None and after.get("measures") in ("shoe_size", "nail_size")
+        size = self._talk.mention_starting(after.end) if worded and after is not None else after
+        nails = self._after(size, _WITHIN) if size is not None and size.number is not None else None
+        if nails is None or size is None or size.number is None:
             return after
-        size = self._talk.mention_starting(after.end)
-        nails = self._talk.mention_starting(size.end) if size is not None and size.number is not None else None
-        told = nails and (nails.get("measures") in ("nails", "slim") or nails.get("totals") == "each")
-        return nails if told else after  # "six number fives in each"
+        big = worded or (size.number.plural and size.number.value >= LEAST_NAIL_SIZE)  # "six fives in each foot"
+        told = (nails.get("totals") == "each" and big) or nails.get("measures") == "slim"
+        return nails if told or (worded and nails.get("measures") == "nails") else after  # "six five slims"
 
     def _up_each_side(self, mention: Mention) -> Mention | None:
         """ "Three up each side", "four down either side", "the five other nails"."""

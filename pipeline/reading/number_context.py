@@ -15,7 +15,7 @@ from pipeline.record import value_problem
 
 LENGTHS = ("toe_length", "heel_height", "sole_depth", "hoof_width")
 ANGLES = ("toe_angle", "heel_angle")
-_UNPLACED = "a number that could not be placed"
+UNPLACED = "a number that could not be placed"
 SCORES = ("body_condition", "cresty_neck", "obel", "lameness")
 # A heading such as "Sizes, fronts are two, hinds are one" opens a frame without a number beside it.
 _HEADINGS = ("shoe_size", "nail_size", "body_condition", "cresty_neck", "nails")
@@ -228,7 +228,7 @@ class NumberContext:
             if begun.sentence == segment.sentence:
                 draft.note(PUT_RIGHT)
         if slot in (*ANGLES, *LENGTHS) and self._second(segment, mention, slot):
-            self._talk.unread.append((mention.start, mention.end, _UNPLACED))
+            self._talk.unread.append((mention.start, mention.end, UNPLACED))
         segment.drafts.append(draft)
         self._used.add(mention.start)
         return True
@@ -251,7 +251,7 @@ class NumberContext:
         before, after = self._before(mention), self._after(mention)
         counting = [m for m in (before, after) if m is not None and m.is_any(("measures",))]
         if (counting and not (mention.number and mention.number.fraction)) or self._second(segment, mention):
-            self._talk.unread.append((mention.start, mention.end, _UNPLACED))
+            self._talk.unread.append((mention.start, mention.end, UNPLACED))
 
     def _second(self, segment: Segment, mention: Mention, slot: str | None = None) -> bool:
         """ "Angles in front, fifty and fifty two": which foot has the second of two measures is not told."""

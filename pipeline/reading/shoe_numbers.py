@@ -5,10 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 
 from pipeline.reading.mentions import Mention
-from pipeline.reading.number_context import LENGTHS, LONG_TIMES
+from pipeline.reading.number_context import LENGTHS, LONG_TIMES, UNPLACED
 from pipeline.reading.numbers import Number
 from pipeline.reading.other_counts import counts_other_things, leads_to_foot, numbers_other_things
-from pipeline.reading.shoeing_line import alone, feet_meant, feet_of, line_before, told_of
+from pipeline.reading.shoeing_line import alone, feet_meant, feet_of, line_before, named_feet, told_of
 from pipeline.reading.size_ranges import SizeRanges, new_on_a_foot, size_name
 from pipeline.reading.talk import Segment
 
@@ -20,6 +20,9 @@ _HEADS = (*_KINDS, "measures", "work")
 _SHOES = frozenset({"shoes", "plates", "irons", "resets", "trims", "removes", "ones"})
 _NEW = (["a", "new"], ["brand", "new"])
 _AS_WELL = (["as", "well"], ["too"], ["again"])
+_TO_THE_SHARE = 5  # tokens from the size to "one on each"
+_WITHIN = frozenset({"in", "on", "to", "for"})
+_NO_SHOES = ("pads", "clips", "traction", "findings", "treatments", "units")
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
 
 
@@ -63,6 +66,45 @@ class ShoeNumbers(SizeRanges):
         if ranged is not None:
             return self._add(segment, "shoe_size", ranged[0], mention, ranged[1])
         return self._add(segment, "shoe_size", size_name(number), mention)
+
+    def _one_a_foot(self, segment: Segment, mention: Mention, number: Number) -> bool:
+        """ "Four number fives, one on each foot": the size of shoes; asked where nails, or their size, were told."""
+        size = self._after(mention) if number.value in (2, 3, 4) else None
+        if size is not None and size.get("measures") == "shoe_size":
+            size = self._talk.mention_starting(size.end)
+        if size is None or size.number is None or not self._shoes_in_plural(size):
+            return False
+        behind = self._talk.starting_in(size.end, size.end + _TO_THE_SHARE)
+        one = next((m for m in behind if m.number is not None), size)
+        foot = self._after(one, _WITHIN)
+        shared = foot is not None and (foot.get("totals") == "each" or self._words[foot.start] == "each")
+        shared = shared and one.number is not None and one.number.value == 1 and not one.number.plural
+        if not shared or foot is None or any(m.is_any(_NO_SHOES) for m in behind if m.start < one.start):
+            return False
+        self._used.update((mention.start, size.start, one.start))
+        if self._of_no_shoe(segment, mention, number, foot):
+            self._talk.unread.append((mention.start, one.end, UNPLACED))
+            return True
+        self._set_frame("shoe_size", segment)
+        self._add(segment, "shoe_size", size_name(size.number), mention, size.end)
+        segment.drafts[-1].evidence.add(one.start)
+        return True
+
+    def _shoes_in_plural(self, size: Mention) -> bool:
+        """ "Fives", "double aughts", "five rims", "five shoes"."""
+        kind = self._talk.mention_starting(size.end)
+        told = (kind is not None and kind.is_any(_KINDS)) or not _SHOES.isdisjoint(self._words[size.end : size.end + 1])
+        return told or (size.number is not None and (size.number.plural or bool(size.number.aughts)))
+
+    def _of_no_shoe(self, segment: Segment, mention: Mention, number: Number, foot: Mention) -> bool:
+        """Whether nails or a size were told before, the foot is but a place on it, or there are more feet."""
+        place = self._talk.mention_starting(foot.end)
+        here = self._sentence(segment)
+        nailed = any(m.get("measures") == "nails" and m.start < mention.start for s in here for m in s.mentions)
+        line = line_before(self._talk, segment)
+        paired = number.value == 4 or any(len(named_feet(s)) == number.value for s in (*line, *here))
+        told = told_of(segment, line, mention.start, "shoe_size", "nails", "nail_size")
+        return nailed or not paired or bool(told) or (place is not None and place.get("zones") is not None)
 
     def _among_shoes(self, segment: Segment, alone: Mention | None = None) -> bool:
         """Whether the sentence names a kind of shoe, the number alone in its segment: "steel, zero, rim shoes"."""

@@ -5,6 +5,30 @@ from __future__ import annotations
 from tests.reading.conftest import reads
 
 CASES = [
+    ("Four number fives, one in each foot.", ["LF+RF+LH+RH shoe_size 5"]),
+    (
+        "Four fives, one on each foot. Six nails in each.",
+        ["LF+RF+LH+RH nails 6", "LF+RF+LH+RH shoe_size 5"],
+    ),
+    ("Two number threes, one on each front.", ["LF+RF shoe_size 3"]),
+    ("Two twos, one on each hind.", ["LH+RH shoe_size 2"]),
+    (
+        "Four number five rims, one on each foot.",
+        ["LF+RF+LH+RH shoe_size 5", "LF+RF+LH+RH shoe_type rim"],
+    ),
+    ("Four double aughts, one on each foot.", ["LF+RF+LH+RH shoe_size 00"]),
+    ("Nails: four number fives, one in each foot.", []),  # asked
+    ("Two number threes, one in each foot.", []),  # asked: of which feet
+    ("Reset all round. Four number fives, one in each heel.", ["LF+RF+LH+RH work reset"]),  # asked
+    (
+        "New shoes, size two all round. Four number fives, one in each foot.",  # asked
+        ["LF+RF+LH+RH shoe_size 2", "LF+RF+LH+RH work new_shoe"],
+    ),
+    (
+        "All four reset. Six number fives in each foot.",
+        ["LF+RF+LH+RH nail_size 5", "LF+RF+LH+RH nails 6", "LF+RF+LH+RH work reset"],
+    ),
+    ("Fronts reset, six fives in each foot.", ["LF+RF nail_size 5", "LF+RF nails 6", "LF+RF work reset"]),
     (
         "A corn in the left front. Size two on the fores and one on the hinds.",
         ["LF finding corn", "LF+RF shoe_size 2", "LH+RH shoe_size 1"],
