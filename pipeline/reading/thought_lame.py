@@ -137,12 +137,16 @@ def _misnamed(talk: Talk, denial: Draft) -> bool:
 
 
 def _told_of(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:
-    """ "They warned me he was dangerous, stood like a lamb for me": how he stood for others."""
+    """ "They warned me he was dangerous, stood like a lamb for me": how he stood for others; "sedated, so no bother"."""
     own = [d for s in sentence for d in s.drafts if d.slot == "manner"]
     if not own:
         return
     stood = [d for s in (*sentence, *after) if s.horse == sentence[0].horse for d in s.drafts if d.slot == "manner"]
-    for draft in [d for d in own if d.status is Status.PRESENT]:
+    kept = [d for d in own if d.status is Status.PRESENT and not d.dropped]
+    for one, draft in pairwise(kept):
+        if (one.value, draft.value) == ("sedated", "quiet") and "so" in talk.words[one.end : draft.start + 1]:
+            draft.drop("quiet for being sedated")
+    for draft in kept:
         before = set(talk.words[sentence[0].start : draft.start])
         others = {d.value for d in stood if d.start >= draft.end and d.value != draft.value and not d.dropped}
         if not others or not before & (THOUGHT | _WARNED):

@@ -255,7 +255,7 @@ def _refused(talk: Talk, sentence: list[Segment], position: int) -> bool:
         return False
     words = talk.words[behind.start : behind.end]
     if _not_needed(words):
-        return True
+        return not behind.having("manners")  # "the vet sedated her, she was no bother"
     if position + 1 >= len(sentence):
         return False
     return any(words == cue or (len(cue) > 1 and words[: len(cue) + 1] == [*cue, "need"]) for cue in _REFUSALS)

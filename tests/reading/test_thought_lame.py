@@ -62,6 +62,21 @@ test_told_of_him = reads(
     ]
 )
 
+test_quiet_for_being_sedated = reads(
+    [
+        ("He was sedated so no bother at all.", ["- manner sedated"]),
+        ("Doped, so she was no trouble.", ["- manner sedated"]),
+        ("Sedated, so she stood well.", ["- manner sedated"]),
+        ("The vet sedated her first, so she was no bother.", ["- manner sedated"]),  # and nothing of the vet
+        # how he stood, in words of its own
+        ("Sedated, stood like a lamb.", ["- manner quiet", "- manner sedated"]),
+        ("The vet sedated her, she was no bother.", ["- manner quiet", "- manner sedated"]),
+        ("Not sedated, so stood well for once.", ["- manner quiet"]),
+        ("Sedated last time, so I was glad she stood quiet.", ["- manner quiet", "- manner sedated history"]),
+        ("Should they call the vet, no need.", ["- vet referral absent"]),
+    ]
+)
+
 test_feared_and_not_there = reads(
     [
         (
