@@ -7,7 +7,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.missing_shoes import part_missing
 from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.settling_work import LEFT_BARE, SAME_SHOE
-from pipeline.reading.some_of_it import AMOUNTS, SOME, some_of_it
+from pipeline.reading.some_of_it import AMOUNTS, FIERCE, SOME, some_of_it, tell_fierce
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 from pipeline.vocabulary import CLASS_SLOTS
@@ -78,6 +78,8 @@ _BEHIND_ITEM: tuple[list[str], ...] = (
 def draft_words(talk: Talk) -> None:
     """A draft for every mention of a finding, shoe, pad, treatment and the like."""
     drop_fitted_hot(talk)
+    if talk.says(FIERCE):
+        tell_fierce(talk)
     for segment in talk.segments:
         for mention in segment.mentions:
             name = None if _DRAFTED.isdisjoint(mention.readings) else _class_of(talk, segment, mention)

@@ -36,6 +36,9 @@ _DONE = frozenset({
 })  # fmt: skip
 _WHILE, _BIT = frozenset({"for", "after", "in"}), frozenset({"bit", "little", "touch"})
 _DONE_BEFORE = 5  # tokens from "bringing" to "a bit"
+FIERCE, _WHO_IS = frozenset({"savage", "vicious"}), frozenset({"he", "she", "mare", "horse", "gelding", "pony", "colt"})
+_FOUND = ("findings", "pulse_heads", "tester_heads", "tester_responses", "warmths")
+_VERY = FIERCE | {"on", "to", "with", "the", "really", "fair", "pretty", "proper", "downright", "absolutely", "quite"}
 _LESS, _SO_FAR = frozenset({"not", "n't", "never", "nowhere", "nothing"}), 5
 
 
@@ -106,3 +109,38 @@ def how_far(talk: Talk, mention: Mention) -> bool:
         return not _DONE.isdisjoint(led[-1:])
     bit = talk.words[mention.end - 1] in _BIT
     return bit and not _AWAY.isdisjoint(led[-1:]) and not _DONE.isdisjoint(led[:-1])
+
+
+def tell_fierce(talk: Talk) -> None:
+    """ "Savage heat", "the pulse was vicious": how strong it is; "she was savage" tells of the horse."""
+    for mention in [m for m in talk.having("manners") if m.get("severities")]:
+        of_what = _fierce(talk, mention)
+        for name in ("severities", "tester_responses", "pulses") if of_what is False else ():
+            mention.readings.pop(name, None)
+        if of_what is not False:
+            del mention.readings["manners"]
+        if of_what is None:
+            mention.dropped = True
+            talk.unread.append((mention.start, mention.end, "how bad it is, or how the horse was"))
+
+
+def _fierce(talk: Talk, mention: Mention) -> bool | None:
+    """Whether it is said of what is found; None where it may be said of either: "corn, near fore, savage"."""
+    segment = talk.segment_at(mention.start)
+    if segment is None:
+        return False
+    found = [m for m in segment.mentions if m is not mention and m.is_any(_FOUND)]
+    person = any(talk.words[i] in _WHO_IS for i in range(segment.start, mention.start))
+    placed = {i for m in segment.mentions if m.is_any(("zones", *_FOUND)) for i in m.literal}
+    for one in found:
+        between = {talk.words[i] for i in range(mention.end, one.start) if i not in placed}
+        if one.end <= mention.start and not person:
+            return True
+        if one.start >= mention.end and not (between if person else between - _VERY):
+            return None if person and one.get("tester_heads") else True  # "he was vicious with the testers"
+    ahead = talk.segments[segment.index - 1] if segment.index and not segment.joined_by("and", ", and", "but") else None
+    if ahead is None or not {talk.words[i] for i in range(segment.start, segment.end)} <= _VERY:
+        return False
+    if any(m.is_any(("tester_heads", "pulse_heads")) for m in ahead.mentions):
+        return True
+    return None if any(m.is_any(_FOUND) for m in ahead.mentions) else False

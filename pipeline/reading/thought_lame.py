@@ -137,7 +137,7 @@ def _misnamed(talk: Talk, denial: Draft) -> bool:
 
 
 def _told_of(talk: Talk, sentence: list[Segment], after: list[Segment]) -> None:
-    """ "They warned me he was dangerous, stood like a lamb for me": how he stood for others; "sedated, so no bother"."""
+    """ "They warned me he was dangerous, stood like a lamb for me": how he stood for others; "sedated, so quiet"."""
     own = [d for s in sentence for d in s.drafts if d.slot == "manner"]
     if not own:
         return

@@ -254,3 +254,26 @@ test_each_answer_at_its_own_place = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+test_fierce = reads(
+    [
+        ("Near fore heat was savage.", ["LF finding heat ~severe"]),
+        ("Vicious abscess at the toe of the near fore.", ["LF finding abscess @toe ~severe"]),
+        ("Near fore, savage pulse.", ["LF pulse bounding"]),
+        ("The pulse was wicked in the off hind.", ["RH pulse bounding"]),
+        ("Near fore, vicious on the testers at the toe.", ["LF tester strong @toe"]),
+        ("Testers near fore, savage.", ["LF tester strong"]),
+        ("Near fore, savage reaction on the testers.", ["LF tester strong"]),
+        ("Vicious pulse and savage heat in the off fore.", ["RF finding heat ~severe", "RF pulse bounding"]),
+        # asked: the horse, or the corn; the horse, or his answer
+        ("Corn in the near fore, savage.", ["LF finding corn"]),
+        ("He was vicious with the testers on the near fore.", []),
+        # how the horse was
+        ("Corn in the near fore, she was savage.", ["- manner dangerous", "LF finding corn"]),
+        ("Corn in the near fore, and savage.", ["- manner dangerous", "LF finding corn"]),
+        ("Vicious behind, heat in the near fore.", ["- manner dangerous", "LF finding heat"]),
+        ("Savage about the near fore, heat there.", ["- manner dangerous", "LF finding heat"]),
+        ("Wicked heat with a pulse in the near fore.", ["LF finding heat ~severe", "LF pulse raised"]),
+    ],
+    "Tally. {}",
+)
