@@ -38,7 +38,13 @@ from pipeline.reading.foot_in_hand import done_to_it, done_to_them, from_hand, o
 from pipeline.reading.number_context import ANGLES, LENGTHS, PUT_RIGHT
 from pipeline.reading.or_was_it import foot_in_the_end
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
-from pipeline.reading.second_list import LISTED_BY, foot_of_denied_list, foot_of_second_list, with_the_rest
+from pipeline.reading.second_list import (
+    LISTED_BY,
+    feet_of_the_rest,
+    foot_of_denied_list,
+    foot_of_second_list,
+    with_the_rest,
+)
 from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.reading.told_apart import of_the_others, told_apart
 from pipeline.reading.whole_horse import of_the_horse
@@ -359,6 +365,8 @@ def _from_list(
         leads = all(s.end - s.start <= _OPENER and not s.drafts for s in sentence[:position])
         if not (alike or wears(talk, draft) or _may_distribute(sentence[position], later, found, hand, draft, leads)):
             return None
+        if (rest := feet_of_the_rest(sentence, later, found[0], hand, draft)) is not None:
+            return rest or None
         return united(sentence, later, groups, draft)
     return None
 

@@ -17,6 +17,8 @@ LISTED_BY = frozenset({",", "and", ", and", "plus", ", plus", "&"})
 _DENIED_BY = LISTED_BY | {"or", "nor", ", or", ", nor"}
 _ADDED = frozenset({"pad", "wedge", "clips", "traction", "packing"})
 _ALIKE = (_ADDED | {"shoe_type"}, frozenset({"finding"}))
+_ONE_A_FOOT = {*SIZED_SLOTS, "nails"}
+_KINDS = {"shoe_type", "shoe_material", "pad", "clips"}  # may be two of one foot: "side clips and toe clips behind"
 _ANYTHING = frozenset({"anything", "nothing", "none"})
 
 
@@ -85,6 +87,21 @@ def with_the_rest(
     pads = "pads" in talk.words[draft.end - 1 : draft.end + 1]  # not on one foot
     draft.foot_guessed |= within is not None and (draft.slot not in _ADDED or (pads and len(within) == 1))
     return None if draft.foot_guessed else within
+
+
+def feet_of_the_rest(
+    sentence: list[Segment], later: Segment, found: FootGroup, hand: Feet | None, draft: Draft
+) -> Feet | None:
+    """ "Five slims, six slims behind": what is told of another foot anew is of the rest in hand, and no list is theirs.
+
+    None where nothing is told anew; none of the feet where it is what the list of the rest opens with, "new shoes, …".
+    """
+    hand = None if hand and len(hand) < len(found.feet) else hand  # "thrush in the near fore. Fives, sixes behind"
+    rest = tuple(foot for foot in hand or FEET if foot not in found.feet)
+    slots = _ONE_A_FOOT | _KINDS if hand and rest and later.joined_by(",") else _ONE_A_FOOT
+    leading = [d for s in sentence for d in s.drafts if draft.start <= d.start < later.start and d.slot in slots]
+    again = {d.slot for d in leading for anew in later.drafts if d.slot == anew.slot and d.value != anew.value}
+    return (rest if draft.slot in again else ()) if again else None
 
 
 def foot_of_denied_list(

@@ -156,3 +156,59 @@ def test_asked_whether_the_pads_are_on_all_four(read: Read, text: str) -> None:
     (visit,) = read(f"Tansy. {text}", *NAMES)
     assert [line(f) for f in visit.facts if "foot: not said" in f.rules] == ["pad leather"] * 4
     assert "LF+RF+LH+RH pad leather" in told(visit)
+test_told_anew_of_the_rest = reads(
+    [
+        (
+            "Reset in front. Five slims, six slims behind.",
+            ["LF+RF nail_size 5 slim", "LF+RF work reset", "LH+RH nail_size 6 slim"],
+        ),
+        (
+            "Reset all round. Six nails and five behind.",
+            ["LF+RF nails 6", "LF+RF+LH+RH work reset", "LH+RH nails 5"],
+        ),
+        (
+            "New all round. Twos, ones behind.",
+            ["LF+RF shoe_size 2", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 1"],
+        ),
+        (
+            "New all round. Steel, size two, size one behind.",
+            [
+                "LF+RF shoe_size 2",
+                "LF+RF+LH+RH shoe_material steel",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH shoe_size 1",
+            ],
+        ),
+        (
+            "Reset all round. Six nails, seven in the near fore.",
+            ["LF nails 7", "LF+RF+LH+RH work reset", "RF+LH+RH nails 6"],
+        ),
+        (
+            "Reset all round. Toe clips, side clips behind.",
+            ["LF+RF clips toe", "LF+RF+LH+RH work reset", "LH+RH clips side"],
+        ),
+        (
+            "New all round. Rims, egg bars behind.",
+            ["LF+RF shoe_type rim", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_type egg_bar"],
+        ),
+        (
+            "Thrush in the near fore. Five slims, six slims behind.",
+            ["LF finding thrush", "LF+RF nail_size 5 slim", "LH+RH nail_size 6 slim"],
+        ),
+        # one list
+        (
+            "New behind. Half rounds, rolled toes behind.",
+            ["LH+RH shoe_type half_round", "LH+RH shoe_type rolled_toe", "LH+RH work new_shoe"],
+        ),
+        (
+            "Reset all round. Side clips and toe clips behind.",
+            ["LF+RF+LH+RH work reset", "LH+RH clips side", "LH+RH clips toe"],
+        ),
+        (
+            "Reset all round. Six nails, five slims behind.",
+            ["LF+RF+LH+RH work reset", "LH+RH nail_size 5 slim", "LH+RH nails 6"],
+        ),
+        ("Reset behind. Six nails, size five behind.", ["LH+RH nail_size 5", "LH+RH nails 6", "LH+RH work reset"]),
+    ],
+    "Tally. {}",
+)
