@@ -58,3 +58,28 @@ test_a_little_one_on_the_same_side = reads(
     ],
     "Tally. {}",
 )
+
+
+test_denied_at_the_place_just_named = reads(
+    [
+        ("Near fore quarter, there's no crack there, it was only mud.", ["LF finding crack absent @quarter"]),
+        (
+            "Thought there was a crack at the near fore quarter. There's no crack there, it was only mud.",
+            ["LF finding crack absent @quarter"],
+        ),
+        (
+            "At the toe of the off fore I thought I'd a crack, but there's no crack there.",
+            ["RF finding crack absent @toe"],
+        ),
+        ("Checked the sulcus on the near hind. No thrush there.", ["LH finding thrush absent @sulcus"]),
+        ("Checked the frog of the near hind. No thrush in it.", ["LH finding thrush absent @frog"]),
+        ("Pared the near fore at the toe. Bruise there.", ["LF finding bruise @toe"]),
+        # of another foot, or of something else
+        ("Checked the frog of the near hind. Off hind, no thrush in it.", ["RH finding thrush absent"]),
+        ("Checked the frog of the near hind. No thrush there on the off hind.", ["RH finding thrush absent"]),
+        ("Near fore, bruise at the toe. No crack there.", ["LF finding bruise @toe", "LF finding crack absent"]),
+        ("Near fore trimmed, took the toe back. No heat in it.", ["LF finding heat absent", "LF work trim"]),
+        ("Toe clips in front, there's no crack there.", ["LF+RF clips toe", "LF+RF finding crack absent"]),
+    ],
+    "Tally. {}",
+)
