@@ -36,6 +36,8 @@ _BEHIND_QUALITY = frozenset({".", ",", "on", "in", "behind", "too", "and", "as",
 _AS_WELL = frozenset({"too", "as", "with", "into"})
 _STUFF, _UNDER = frozenset({"leather"}), ("pads", "packings")
 _BESIDE = frozenset({"and", "or", "with", "over"})
+_POURED = frozenset({"poured", "repoured", "pour"})
+_POUR_ENDS: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["next"], ["again"], ["today"])
 _KIND = 3  # words that may name the kind of a shoe
 _SHOD = ("shoe_types", "shoe_materials", "work")
 _ELSEWHERE = ("findings", "tester_heads", "pads", "not_facts")
@@ -208,7 +210,28 @@ def complete_beside(talk: Talk, lookup: Lookup) -> None:
         taken = any(m.start <= at < m.end for m in talk.mentions)
         if under is not None and under.is_any(_UNDER) and named is not None and not taken:
             talk.mentions.append(Mention(at, at + 1, (at,), {"pads": named}, MatchKind.VARIANT))
+    for at in talk.where(_POURED):
+        if _poured(talk, at):
+            talk.mentions.append(Mention(at, at + 1, (at,), {"pads": "pour_in"}, MatchKind.VARIANT))
     talk.in_order()
+
+
+def _poured(talk: Talk, at: int) -> bool:
+    """ "Poured both fronts", "near fore reset, poured it", "reset and re-poured": a pad; not rain, nor iodine."""
+    start, end = _stretch(talk, at, SENTENCE_ENDS)
+    told = any(m.is_any(("treatments", *_UNDER)) and start <= m.start < end for m in talk.mentions)
+    behind, after = talk.mention_starting(at + 1), talk.words[at + 1 : at + 3]
+    if told or talk.words[at - 1] in ("it", "rain"):
+        return False
+    if after[:1] in _POUR_ENDS:
+        ahead = talk.mention_ending(at - (talk.words[at - 1] == "and"))
+        return talk.words[at - 1] in ("both", "re", "-") or (ahead is not None and ahead.is_any(("work", "feet")))
+    pointed = after[0] in ("it", "them") and after[1:] in _POUR_ENDS
+    return (
+        pointed
+        or after[1:] in (["soles"], ["feet"], ["pads"])
+        or (behind is not None and behind.get("feet") is not None)
+    )
 
 
 def _listed(talk: Talk, at: int) -> bool:

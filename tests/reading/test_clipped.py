@@ -148,3 +148,25 @@ test_leather_beside_a_wedge = reads(
     ],
     "Tansy. {}",
 )  # fmt: skip
+
+
+test_poured = reads(
+    [
+        ("Poured fresh pads in both fronts.", ["LF+RF pad pour_in"]),
+        ("Fronts reset. Poured fresh pads in both.", ["LF+RF pad pour_in", "LF+RF work reset"]),
+        ("Reset in front, poured both fronts.", ["LF+RF pad pour_in", "LF+RF work reset"]),
+        ("Both fronts reset and re-poured.", ["LF+RF pad pour_in", "LF+RF work reset"]),
+        ("Near fore reset, and I poured it.", ["LF pad pour_in", "LF work reset"]),
+        ("Fronts reset. Re-poured the pads.", ["LF+RF pad pour_in", "LF+RF work reset"]),
+        ("Fronts reset, no need to pour them.", ["LF+RF pad pour_in absent", "LF+RF work reset"]),
+        ("Fronts reset. I'll pour them next time.", ["LF+RF pad pour_in planned", "LF+RF work reset"]),
+        # rain, and what else is poured
+        ("It poured all day, both fronts reset.", ["LF+RF work reset"]),
+        ("It rained and poured. Fronts reset.", ["LF+RF work reset"]),
+        ("Fronts reset, the rain poured in behind.", ["LF+RF work reset"]),
+        ("Poured iodine in both fronts.", ["LF+RF treatment iodine"]),
+        ("Near fore abscess, pus poured out of it.", ["LF finding abscess"]),
+        ("Fronts reset. Poured fresh coffee.", ["LF+RF work reset"]),
+    ],
+    "Tally. {}",
+)
