@@ -16,7 +16,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.roster_names import HorseTalk
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.times import WEEKS_PER_UNIT
-from pipeline.reading.unnamed_weeks import HE_AND_SHE, described
+from pipeline.reading.unnamed_weeks import HE_AND_SHE, described, weeks_put_right
 from pipeline.record import Status, value_problem
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -39,6 +39,8 @@ _AGREED = frozenset(
     {"i", "'m", "told", "said", "saying", "getting", "gets", "get", "giving", "made", "make", "call", "no"}
 )
 _SAME = frozenset({"same", "likewise", "together"})
+_TOO = frozenset({"too", "also", "well"})
+_JOINING = _TOO | {"and", "as"}
 _WITH = (("goes", "with"), ("go", "with"), ("comes", "with"), ("goes", "when"), ("go", "when"), ("along", "with"))
 _GIVING = frozenset({"for", "on", "is", "with"})
 _BEFORE_NAME = _GIVING | {"week", "weeks", "month", "months", "fortnight", "to", "'s", "the"}
@@ -88,7 +90,7 @@ def deal_weeks(talk: Talk, found: HorseTalk) -> None:
     """Give the weeks of every run of booking sentences to their horses, and put right what is said right behind."""
     run: list[list[Segment]] = []
     for sentence in talk.sentences():
-        if _pure(talk, sentence, found):
+        if _pure(talk, sentence, found, _SAME | _TOO if run else _SAME):
             run.append(sentence)
             continue
         if not run:
@@ -101,14 +103,14 @@ def deal_weeks(talk: Talk, found: HorseTalk) -> None:
     _deal_run(talk, run, found, False)
 
 
-def _pure(talk: Talk, sentence: list[Segment], found: HorseTalk) -> bool:
-    """Whether the sentence is only of names and weeks, and says any."""
+def _pure(talk: Talk, sentence: list[Segment], found: HorseTalk, alike: frozenset[str]) -> bool:
+    """Whether the sentence is only of names and weeks, and says any, or that they are as before."""
     start, end = sentence[0].start, sentence[-1].end
     if any(d.slot != "next_visit_weeks" for s in sentence for d in s.drafts):
         return False
     said = talk.starting_in(start, end)
     numbers = any(m.number is not None for m in said)
-    if not numbers and _SAME.isdisjoint(talk.words[start:end]):
+    if not numbers and alike.isdisjoint(talk.words[start:end]):
         return False
     held = {i for s in found.spans for i in range(s.start, s.end)}
     named = [s for s in found.spans if start <= s.start < end]
@@ -128,7 +130,7 @@ def _pure(talk: Talk, sentence: list[Segment], found: HorseTalk) -> bool:
             held.update(range(mention.start, mention.end))
         elif mention.is_any(_OTHER_TALK):
             return False
-    same = any(s.start <= i < s.end for s in sentence for i in range(start, end) if talk.words[i] in _SAME)
+    same = any(s.start <= i < s.end for s in sentence for i in range(start, end) if talk.words[i] in alike)
     return (numbers or same) and all(talk.words[i] in _LIGHT for i in range(start, end) if i not in held)
 
 
@@ -146,7 +148,7 @@ def _deal_run(talk: Talk, run: list[list[Segment]], found: HorseTalk, framed: bo
         return None
     clauses = [c for sentence in run for c in _clauses(talk, sentence, found)]
     numbers = [n for c in clauses for n in c.numbers]
-    framed = framed or any(n.unit for n in numbers) or any(_weeks_put_right(talk, s) for s in run)
+    framed = framed or any(n.unit for n in numbers) or any(weeks_put_right(talk, s) for s in run)
     framed = framed or sum(bool(c.horses and c.numbers) for c in clauses) > 1
     asked = any(_asked(talk, clauses, i) for i in range(len(clauses)))
     if not numbers or not framed or not (asked or any(c.horses for c in clauses)):
@@ -158,13 +160,6 @@ def _deal_run(talk: Talk, run: list[list[Segment]], found: HorseTalk, framed: bo
     for one in dealt:
         _add(segments, one)
     return dealt[-1] if dealt else None
-
-
-def _weeks_put_right(talk: Talk, sentence: list[Segment]) -> bool:
-    """ "Three weeks on Tally, make that four, and six on Buck": the number that was put right counted weeks."""
-    said = talk.starting_in(sentence[0].start, sentence[-1].end)
-    units = {m.start for m in said if m.get("units") in WEEKS_PER_UNIT}
-    return any(m.number is not None and m.dropped and m.end in units for m in said)
 
 
 def _clauses(talk: Talk, sentence: list[Segment], found: HorseTalk) -> list[_Clause]:
@@ -289,12 +284,13 @@ def _in_a_row(clauses: Sequence[_Clause], index: int, waiting: tuple[int, ...]) 
 def _named_only(
     talk: Talk, found: HorseTalk, clauses: Sequence[_Clause], index: int, dealt: list[_Dealt], waiting: tuple[int, ...]
 ) -> tuple[int, ...]:
-    """A clause that names a horse without a number: "Buck the same", "… and Buck", "Tally, let's say six"."""
+    """A clause that names a horse without a number: "Buck the same", "… and Buck too", "Tally, let's say six"."""
     clause = clauses[index]
     names, words = clause.names(), talk.words[clause.start : clause.end]
-    at = (i for i in range(clause.start, clause.end) if talk.words[i] != "and")
+    at = (i for i in range(clause.start, clause.end) if talk.words[i] not in _JOINING)
     bare = all(any(a <= i < b for a, b, _ in clause.horses) for i in at)
     with_it = bool(_SAME & set(words)) or any(pair in pairwise(words) for pair in _WITH)
+    with_it = with_it or (bare and not _TOO.isdisjoint(words))
     if names and dealt and with_it:
         dealt.append(_Dealt(dealt[-1].number, names))
         return ()

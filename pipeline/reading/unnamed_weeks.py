@@ -12,6 +12,7 @@ from fractions import Fraction
 from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.roster_names import HorseTalk, NameSpan
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.times import WEEKS_PER_UNIT
 from pipeline.reading.whose import COLOURS
 from pipeline.record import Status
 from pipeline.vocabulary import CLASS_SLOTS
@@ -58,6 +59,13 @@ class _Dealt:
     weeks: Fraction
     horses: list[int]
     part: _Part
+
+
+def weeks_put_right(talk: Talk, sentence: list[Segment]) -> bool:
+    """ "Three weeks on Tally, make that four, and six on Buck": the number that was put right counted weeks."""
+    said = talk.starting_in(sentence[0].start, sentence[-1].end)
+    units = {m.start for m in said if m.get("units") in WEEKS_PER_UNIT}
+    return any(m.number is not None and m.dropped and m.end in units for m in said)
 
 
 def deal_unnamed_weeks(talk: Talk, found: HorseTalk) -> None:

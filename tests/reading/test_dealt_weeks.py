@@ -73,6 +73,10 @@ Pair of them in four. Actually the man's hauling to the fair, call it five weeks
 Both of them, four weeks. No, the lady's away, make it five.
 Team's back on the list in five weeks.
 Pair's due in five weeks.
+Tally at five weeks, and Buck too.
+Tally in five weeks, Buck as well.
+Five weeks for Tally and Buck also.
+Tally in five weeks. Buck too.
 """
 
 
@@ -96,6 +100,9 @@ def test_both_horses_have_the_same(read: Read, said: str) -> None:
         "Sable five weeks, the others six.",
         "All back in six weeks, no, Sable five.",
         "Sable five weeks. Tally and Buck are both six.",
+        "Tally in six weeks, Buck too, and Sable five.",
+        "Sable five weeks, Tally in six, and Buck as well.",
+        "Tally in six weeks, and Buck six too, and Sable five too.",
         "Tally, Buck and Sable in six, six and five weeks.",
     ],
 )
