@@ -96,6 +96,8 @@ def feet_of_the_rest(
 
     None where nothing is told anew; none of the feet where it is what the list of the rest opens with, "new shoes, …".
     """
+    if later.drafts[0].start - later.start > 1:
+        return None  # "started with six nails, finished with seven on the left front"
     hand = None if hand and len(hand) < len(found.feet) else hand  # "thrush in the near fore. Fives, sixes behind"
     rest = tuple(foot for foot in hand or FEET if foot not in found.feet)
     slots = _ONE_A_FOOT | _KINDS if hand and rest and later.joined_by(",") else _ONE_A_FOOT
