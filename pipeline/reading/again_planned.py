@@ -6,7 +6,6 @@ from dataclasses import replace
 
 from pipeline.reading.after_the_event import set_for_later
 from pipeline.reading.foot_groups import FootGroup, Groups
-from pipeline.reading.mentions import Mention
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
@@ -23,7 +22,6 @@ _OF_IT = frozenset({
     "then", "with",
 })  # fmt: skip
 _POINTING = frozenset({"it", "that", "they", "was", "were"})
-_TOMORROW = frozenset({"tomorrow"})
 _NEAR = 1  # sentences from what was worn to the plan
 
 
@@ -73,7 +71,7 @@ def tell_elsewhere(talk: Talk, groups: Groups) -> None:
 
     "A bar on the near fore today, the off fore next time", "thrush in it last time, today it's the off fore".
     """
-    for segment in talk.segments if talk.having("times") or talk.having("plans") or talk.says(_TOMORROW) else ():
+    for segment in talk.segments if talk.having("times") or talk.having("plans") else ():
         if not groups.get(segment.index) or any(not d.dropped for d in segment.drafts):
             continue
         named = [g for g in groups[segment.index] if not g.anaphor]
@@ -99,8 +97,7 @@ def _time_alone(talk: Talk, segment: Segment, foot: FootGroup) -> Status | None:
     times += [(m, Status.PLANNED) for m in segment.having("plans", "before") if "next" in talk.words[m.start : m.end]]
     if turns_to_today(talk, segment):
         times += [(m, Status.PRESENT) for m in segment.having("times", "today")]
-    soon = [Mention(i, i + 1, (i,), {}) for i in range(foot.end, segment.end) if talk.words[i] in _TOMORROW]
-    times += [(m, Status.PLANNED) for m in soon]
+    times += [(m, Status.PLANNED) for m in segment.having("plans", "day") if m.start >= foot.end]
     held = {i for m, _ in times for i in m.literal} | set(range(foot.start, foot.end))
     held |= {i for m in segment.having("plans", "before") for i in m.literal}
     rest = {talk.words[i] for i in range(segment.start, segment.end) if i not in held}
@@ -116,7 +113,8 @@ def _heads(talk: Talk, segment: Segment) -> bool:
 def _just_told(talk: Talk, segment: Segment) -> list[Draft]:
     """What the sentence told last, or the one before it where this one points to it."""
     near = [s for s in talk.sentence(segment.sentence) if s.index < segment.index]
-    if not near and (_POINTING | _TOMORROW) & set(talk.words[segment.start : segment.end]):
+    pointing = segment.having("plans", "day") or _POINTING & set(talk.words[segment.start : segment.end])
+    if not near and pointing:
         near = list(talk.sentence(segment.sentence - 1))
     told = [[d for d in s.drafts if not d.dropped and d.feet] for s in near if s.horse == segment.horse]
     last = next((drafts for drafts in reversed(told) if drafts), [])

@@ -58,7 +58,7 @@ _LYING = ("finding", "shoe_state")  # what "it" is, of "it's the right hind"
 _STOPPED = 3  # sentences that a foot said behind stops still belongs to
 _OPENER = 3  # words: "right then lads, …"
 _BEHIND_ASIDE = 2
-_NOT_ITS_FOOT = frozenset({"none", "nothing", "no", "not", "n't", "tomorrow"})
+_NOT_ITS_FOOT = frozenset({"none", "nothing", "no", "not", "n't"})
 _SAYING = frozenset({"agree", "says", "said", "reckons", "reckon", "thinks", "think", "suppose", "guess", "called"})
 _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
@@ -149,7 +149,8 @@ def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int,
     there = it_is_there(talk, sentence[0], groups[sentence[0].index])
     if not there and any(s.drafts for s in sentence):
         return
-    if not _NOT_ITS_FOOT.isdisjoint(talk.words[sentence[0].start : sentence[0].end]):
+    opening = sentence[0]
+    if opening.having("plans", "day") or not _NOT_ITS_FOOT.isdisjoint(talk.words[opening.start : opening.end]):
         return
     number = sentence[0].sentence
     before = [s for s in talk.segments if number - _STOPPED <= s.sentence < number and s.horse == sentence[0].horse]
@@ -365,9 +366,8 @@ def _from_list(
         leads = all(s.end - s.start <= _OPENER and not s.drafts for s in sentence[:position])
         if not (alike or wears(talk, draft) or _may_distribute(sentence[position], later, found, hand, draft, leads)):
             return None
-        if (rest := feet_of_the_rest(sentence, later, found[0], hand, draft)) is not None:
-            return rest or None
-        return united(sentence, later, groups, draft)
+        rest = feet_of_the_rest(sentence, later, found[0], hand, draft)
+        return united(sentence, later, groups, draft) if rest is None else rest or None
     return None
 
 
