@@ -67,12 +67,12 @@ def repair(talk: Talk) -> list[Strike]:
             index += 1
             run.append(cues[index])
         index += 1
+        mixed = mixed_up(talk, run[-1])
         if right is not None and _says_why(talk, right, run):
-            mixed_up(talk, run[-1])
             _drop_cues(run)
             continue
         struck = len(strikes)
-        _handle(talk, run, strikes)
+        _handle(talk, run, strikes, mixed)
         right = run[-1] if len(strikes) == struck and run[-1].get("taking_back") is None else None
     return strikes
 
@@ -128,7 +128,7 @@ def _back_to_another(talk: Talk, first: Mention, last: Mention) -> bool:
     return (led or again) and talk.words[name.end + again : name.end + again + 1] == [","]
 
 
-def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
+def _handle(talk: Talk, run: list[Mention], strikes: list[Strike], mixed: bool | None) -> None:
     kind = {m.readings["taking_back"] for m in run}
     if kind == {"repair"} and not is_repair(talk, run):
         return None
@@ -151,7 +151,7 @@ def _handle(talk: Talk, run: list[Mention], strikes: list[Strike]) -> None:
     if named is not None:
         strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=True, named=named))
         return _drop_cues(run)
-    if (mixed := mixed_up(talk, run[-1])) is not None or "other_horse" in kind:
+    if mixed is not None or "other_horse" in kind:
         if not ((mixed or put_right_behind(talk, run[0].end)) and _replace(talk, run if mixed else run[:1])):
             strikes.append(Strike(run[0].start, run[-1].end, None, other_horse=mixed is None))
         return _drop_cues(run)
