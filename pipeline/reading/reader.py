@@ -85,7 +85,7 @@ from pipeline.reading.roster_names import HorseTalk, NamedHorse, name_mentions, 
 from pipeline.reading.rotations import draft_rotations
 from pipeline.reading.run_on import part_horses
 from pipeline.reading.said_of_foot import foot_said_before
-from pipeline.reading.same_place import attach_same_places, place_behind
+from pipeline.reading.same_place import attach_same_places
 from pipeline.reading.seams import mark_seams
 from pipeline.reading.segments import split_segments
 from pipeline.reading.settling import Settled, settle
@@ -210,7 +210,6 @@ def _assert(talk: Talk) -> None:
     draft_measures_then(talk)
     draft_again(talk, groups)
     attach_zones(talk, groups)
-    place_behind(talk)
     attach_severity(talk, groups)
     mark_sought(talk, groups)
     copies = copy_statements(talk, groups)

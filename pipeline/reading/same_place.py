@@ -2,20 +2,12 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
-
 from pipeline.reading.talk import Draft, Segment, Talk
-from pipeline.reading.zones import give, zone_words
 
 _ZONED = frozenset({"finding", "tester"})
 _PLACES = frozenset({"place", "spot", "area", "side", "heel", "quarter", "toe"})
 _THERE = frozenset({"there"})
 _SAME = frozenset({"same"})
-_REACHING = frozenset({"high", "higher", "long", "longer", "low", "lower", "up", "down", "taller", "deeper"})
-_LOOKED = frozenset({"checked", "looked", "searched", "dug", "pared", "cleaned", "opened"})
-_JUST_NAMED = _LOOKED | {"there", "so"}
-_SO = frozenset({"so"})
-_SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
 _NEAR = 1  # sentences back
 
 
@@ -39,40 +31,6 @@ def attach_same_places(talk: Talk) -> None:
         target.zone = place
         target.evidence.update(range(segment.start + at, segment.start + at + 2))
         target.note("zone: the same place")
-
-
-def place_behind(talk: Talk) -> None:
-    """ "Took the outside quarter, so wall loss there", "so it's a crack", "checked the frog. No thrush in it"."""
-    _high_so_unbalanced(talk)
-    for before, segment in pairwise(talk.segments) if talk.says(_JUST_NAMED) else ():
-        apart = segment.sentence - before.sentence
-        if not segment.drafts or apart > 1 or before.horse != segment.horse:
-            continue
-        told, words = [d for d in before.drafts if d.slot in _ZONED], zone_words(before)
-        looked = not _LOOKED.isdisjoint(talk.words[before.start : before.end])
-        for draft in [d for d in segment.drafts if d.slot == "finding" and d.zone is None and not d.dropped]:
-            behind = talk.words[draft.end : draft.end + 2]
-            there = (behind[:1] == ["there"] and not (apart and segment.having("feet"))) or (
-                looked and behind == ["in", "it"]
-            )
-            summed = not apart and segment.joined_by("so", ", so")
-            summed = summed and talk.words[segment.start : segment.start + 2] in _SUMMED
-            if told and there and all((d.value, d.feet) == (draft.value, draft.feet) for d in told):
-                draft.zone = told[-1].zone  # "thought I'd a crack at the toe. There's no crack there"
-            elif words and not told and (there or summed):
-                give(draft, words[-1].readings["zones"], words[-1], joined=False)
-
-
-def _high_so_unbalanced(talk: Talk) -> None:
-    """ "High on the inside, off fore, so out of balance": the place that the conclusion is drawn from."""
-    for segment in [s for s in talk.segments if s.joined_by("so", ", so")] if talk.says(_SO) else ():
-        before = [s for s in talk.sentence(segment.sentence) if s.index < segment.index]
-        if any(d.slot in _ZONED for s in before for d in s.drafts):
-            continue
-        words = [m for s in before for m in zone_words(s) if _REACHING & set(talk.words[s.start : m.start + 1])]
-        for draft in [d for d in segment.drafts if d.value == "imbalance" and d.zone is None and not d.dropped]:
-            for mention in words[-1:]:
-                give(draft, mention.readings["zones"], mention, joined=False)
 
 
 def _there(talk: Talk, segment: Segment) -> None:

@@ -22,7 +22,6 @@ _NEW = (["a", "new"], ["brand", "new"])
 _AS_WELL = (["as", "well"], ["too"], ["again"])
 _TO_THE_SHARE = 5  # tokens from the size to "one on each"
 _WITHIN = frozenset({"in", "on", "to", "for"})
-_NO_SHOES = ("pads", "clips", "traction", "findings", "treatments", "units")
 _FIT = frozenset({"small", "big", "large", "tight", "wide", "narrow"})
 
 
@@ -72,17 +71,21 @@ class ShoeNumbers(SizeRanges):
         size = self._after(mention) if number.value in (2, 3, 4) else None
         if size is not None and size.get("measures") == "shoe_size":
             size = self._talk.mention_starting(size.end)
-        if size is None or size.number is None or not self._shoes_in_plural(size):
+        if size is None or size.number is None or not self._shoes_in_plural(size, size.number):
             return False
         behind = self._talk.starting_in(size.end, size.end + _TO_THE_SHARE)
-        one = next((m for m in behind if m.number is not None), size)
+        one = next((m for m in behind if m.number is not None and m.number.value == 1), size)
         foot = self._after(one, _WITHIN)
-        shared = foot is not None and (foot.get("totals") == "each" or self._words[foot.start] == "each")
-        shared = shared and one.number is not None and one.number.value == 1 and not one.number.plural
-        if not shared or foot is None or any(m.is_any(_NO_SHOES) for m in behind if m.start < one.start):
+        each = foot is not None and (foot.get("totals") == "each" or self._words[foot.start] == "each")
+        if one is size or foot is None or not each:
             return False
         self._used.update((mention.start, size.start, one.start))
-        if self._of_no_shoe(segment, mention, number, foot):
+        line, here = line_before(self._talk, segment), self._sentence(segment)
+        told = told_of(segment, line, mention.start, "shoe_size", "nails", "nail_size")
+        nailed = any(m.get("measures") == "nails" and m.start < mention.start for s in here for m in s.mentions)
+        paired = number.value == 4 or any(len(named_feet(s)) == number.value for s in (*line, *here))
+        place = self._talk.mention_starting(foot.end)  # "one in each heel"
+        if told or nailed or not paired or (place is not None and place.get("zones")):
             self._talk.unread.append((mention.start, one.end, UNPLACED))
             return True
         self._set_frame("shoe_size", segment)
@@ -90,21 +93,11 @@ class ShoeNumbers(SizeRanges):
         segment.drafts[-1].evidence.add(one.start)
         return True
 
-    def _shoes_in_plural(self, size: Mention) -> bool:
+    def _shoes_in_plural(self, size: Mention, number: Number) -> bool:
         """ "Fives", "double aughts", "five rims", "five shoes"."""
         kind = self._talk.mention_starting(size.end)
         told = (kind is not None and kind.is_any(_KINDS)) or not _SHOES.isdisjoint(self._words[size.end : size.end + 1])
-        return told or (size.number is not None and (size.number.plural or bool(size.number.aughts)))
-
-    def _of_no_shoe(self, segment: Segment, mention: Mention, number: Number, foot: Mention) -> bool:
-        """Whether nails or a size were told before, the foot is but a place on it, or there are more feet."""
-        place = self._talk.mention_starting(foot.end)
-        here = self._sentence(segment)
-        nailed = any(m.get("measures") == "nails" and m.start < mention.start for s in here for m in s.mentions)
-        line = line_before(self._talk, segment)
-        paired = number.value == 4 or any(len(named_feet(s)) == number.value for s in (*line, *here))
-        told = told_of(segment, line, mention.start, "shoe_size", "nails", "nail_size")
-        return nailed or not paired or bool(told) or (place is not None and place.get("zones") is not None)
+        return told or number.plural or number.aughts is not None
 
     def _among_shoes(self, segment: Segment, alone: Mention | None = None) -> bool:
         """Whether the sentence names a kind of shoe, the number alone in its segment: "steel, zero, rim shoes"."""

@@ -36,9 +36,10 @@ _DONE = frozenset({
 })  # fmt: skip
 _WHILE, _BIT = frozenset({"for", "after", "in"}), frozenset({"bit", "little", "touch"})
 _DONE_BEFORE = 5  # tokens from "bringing" to "a bit"
-FIERCE, _WHO_IS = frozenset({"savage", "vicious"}), frozenset({"he", "she", "mare", "horse", "gelding", "pony", "colt"})
-_FOUND = ("findings", "pulse_heads", "tester_heads", "tester_responses", "warmths")
-_VERY = FIERCE | {"on", "to", "with", "the", "really", "fair", "pretty", "proper", "downright", "absolutely", "quite"}
+FIERCE, _PERSON = frozenset({"savage", "vicious"}), frozenset({"he", "she", "mare", "horse", "gelding", "pony"})
+_HEADS = ("pulse_heads", "tester_heads", "tester_responses")
+_FOUND = ("findings", "warmths", *_HEADS)
+_VERY = FIERCE | {"on", "to", "with", "the", "really", "pretty"}
 _LESS, _SO_FAR = frozenset({"not", "n't", "never", "nowhere", "nothing"}), 5
 
 
@@ -115,7 +116,7 @@ def tell_fierce(talk: Talk) -> None:
     """ "Savage heat", "the pulse was vicious": how strong it is; "she was savage" tells of the horse."""
     for mention in [m for m in talk.having("manners") if m.get("severities")]:
         of_what = _fierce(talk, mention)
-        for name in ("severities", "tester_responses", "pulses") if of_what is False else ():
+        for name in ("severities", "pulses") if of_what is False else ():
             mention.readings.pop(name, None)
         if of_what is not False:
             del mention.readings["manners"]
@@ -126,21 +127,17 @@ def tell_fierce(talk: Talk) -> None:
 
 def _fierce(talk: Talk, mention: Mention) -> bool | None:
     """Whether it is said of what is found; None where it may be said of either: "corn, near fore, savage"."""
-    segment = talk.segment_at(mention.start)
-    if segment is None:
+    if (segment := talk.segment_at(mention.start)) is None:
         return False
     found = [m for m in segment.mentions if m is not mention and m.is_any(_FOUND)]
-    person = any(talk.words[i] in _WHO_IS for i in range(segment.start, mention.start))
-    placed = {i for m in segment.mentions if m.is_any(("zones", *_FOUND)) for i in m.literal}
-    for one in found:
-        between = {talk.words[i] for i in range(mention.end, one.start) if i not in placed}
-        if one.end <= mention.start and not person:
-            return True
-        if one.start >= mention.end and not (between if person else between - _VERY):
-            return None if person and one.get("tester_heads") else True  # "he was vicious with the testers"
-    ahead = talk.segments[segment.index - 1] if segment.index and not segment.joined_by("and", ", and", "but") else None
-    if ahead is None or not {talk.words[i] for i in range(segment.start, segment.end)} <= _VERY:
-        return False
-    if any(m.is_any(("tester_heads", "pulse_heads")) for m in ahead.mentions):
+    person = not _PERSON.isdisjoint(talk.words[segment.start : mention.start])
+    if any(m.end <= mention.start for m in found):
+        return not person
+    places = {i for m in segment.having("zones") for i in m.literal}
+    if found and _VERY.issuperset(talk.words[i] for i in range(mention.end, found[0].start) if i not in places):
+        return None if person and found[0].get("tester_heads") else True  # "he was vicious with the testers"
+    alone = segment.joined_by(",", "start") and _VERY.issuperset(talk.words[segment.start : segment.end])
+    ahead = talk.segments[segment.index - 1].mentions if segment.index and alone else []
+    if any(m.is_any(_HEADS) for m in ahead):
         return True
-    return None if any(m.is_any(_FOUND) for m in ahead.mentions) else False
+    return None if any(m.is_any(_FOUND) for m in ahead) else False

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 from pipeline.reading.degrees_then import bare_degree, how_bad_it_is
 from pipeline.reading.foot_alone import headed_anew
@@ -22,8 +23,12 @@ _AT_THE = _LEADING_IN | {"the", "his", "her", "thin", "right", "down", "away", "
 _GRADED = frozenset({"finding", "gait"})
 _SIDED = ("heel", "quarter")
 _NEXT = 2
-_MORE = frozenset({"more", "further", "farther", "deeper"})
+_REACHING = frozenset({"high", "higher", "long", "longer", "low", "lower", "up", "down", "taller", "deeper"})
+_LOOKED = frozenset({"checked", "looked", "searched", "dug", "pared", "cleaned", "opened"})
+_THERE = _LOOKED | {"there", "so"}
+_SO, _MORE = frozenset({"so"}), frozenset({"more", "further", "farther", "deeper"})
 _PARED = frozenset({"pared", "trimmed", "dug", "went", "cut", "took"})
+_SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
 _THAT_IS = (["that", "is"], ["that", "was"], ["it", "is"], ["it", "was"], ["i", "mean"])
 _NEAR = 2  # sentences back
 _OWN_PLACE = {  # a finding whose name is its place takes that place for no zone
@@ -42,9 +47,10 @@ def attach_zones(talk: Talk, groups: Groups) -> None:
         for segment in sentence:
             _place_shoe_states(talk, segment)
         for position, segment in enumerate(sentence):
-            for mention in zone_words(segment):
+            for mention in _zone_words(segment):
                 if not goes_round_it(talk, mention) and not _share_with_answers(sentence, segment, mention):
                     _attach_zone(talk, sentence, position, mention, groups)
+    place_behind(talk)
 
 
 def _place_high_sides(talk: Talk) -> None:
@@ -57,11 +63,43 @@ def _place_high_sides(talk: Talk) -> None:
 def _place_shoe_states(talk: Talk, segment: Segment) -> None:
     """ "Worn thin at the toe", "sprung at the heel": where the shoe was found so, when nothing else stands there."""
     for draft in [d for d in segment.drafts if d.slot == "shoe_state" and d.value in _OF_THE_SHOE]:
-        for mention in zone_words(segment):
+        for mention in _zone_words(segment):
             led = talk.words[draft.end : mention.start]
             if mention.start >= draft.end and led and set(led) <= _AT_THE and _LEADING_IN & set(led):
                 draft.zone = draft.zone or mention.readings["zones"]
                 draft.evidence.update(mention.literal)
+
+
+def place_behind(talk: Talk) -> None:
+    """ "Took the outside quarter, so wall loss there", "so it's a crack", "checked the frog. No thrush in it"."""
+    _high_so_unbalanced(talk)
+    for before, segment in pairwise(talk.segments) if talk.says(_THERE) else ():
+        apart = segment.sentence - before.sentence
+        if not segment.drafts or apart > 1 or before.horse != segment.horse:
+            continue
+        told, words = [d for d in before.drafts if d.slot in _ZONED], _zone_words(before)
+        elsewhere = bool(apart and segment.having("feet"))
+        looked = not _LOOKED.isdisjoint(talk.words[before.start : before.end])
+        for draft in [d for d in segment.drafts if d.slot == "finding" and d.zone is None and not d.dropped]:
+            behind = talk.words[draft.end : draft.end + 2]
+            there = looked if behind == ["in", "it"] else behind[:1] == ["there"] and not elsewhere
+            summed = talk.words[segment.start : segment.start + 2] in _SUMMED and segment.joined_by("so", ", so")
+            if told and there and all((d.value, d.feet) == (draft.value, draft.feet) for d in told):
+                draft.zone = told[-1].zone  # "thought I'd a crack at the toe. There's no crack there"
+            elif words and not told and (there or summed):
+                _give(draft, words[-1].readings["zones"], words[-1], joined=False)
+
+
+def _high_so_unbalanced(talk: Talk) -> None:
+    """ "High on the inside, off fore, so out of balance": the place that the conclusion is drawn from."""
+    for segment in [s for s in talk.segments if s.joined_by("so", ", so")] if talk.says(_SO) else ():
+        before = [s for s in talk.sentence(segment.sentence) if s.index < segment.index]
+        if any(d.slot in _ZONED for s in before for d in s.drafts):
+            continue
+        words = [m for s in before for m in _zone_words(s) if _REACHING & set(talk.words[s.start : m.start + 1])]
+        for draft in [d for d in segment.drafts if d.value == "imbalance" and d.zone is None and not d.dropped]:
+            for mention in words[-1:]:
+                _give(draft, mention.readings["zones"], mention, joined=False)
 
 
 def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> Draft:
@@ -90,14 +128,13 @@ def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Ment
     behind = [s for s in behind if all(_combine(zone, m.readings["zones"]) for m in _zone_words(s))]  # not "the heel"
     answers = [d for s in behind for d in s.drafts if d.slot == "tester" and d.zone is None]
     for draft in answers:
-        give(draft, zone, mention, joined=False)
+        _give(draft, zone, mention, joined=False)
     for draft in told_only if answers else ():
         draft.drop("its answers stand behind")
     return bool(answers)
 
 
-def zone_words(segment: Segment) -> list[Mention]:
-    """The words for a place in a segment that nothing else has claimed."""
+def _zone_words(segment: Segment) -> list[Mention]:
     zones = segment.having("zones") if "zones" in segment.named else []
     claimed = {i for d in segment.drafts for i in d.evidence} if zones else set()
     return [m for m in zones if m.get("not_facts") is None and claimed.isdisjoint(m.literal)]
@@ -108,8 +145,8 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
     zone = mention.readings["zones"]
     own = [d for d in segment.drafts if d.slot in _ZONED and not d.dropped]
     if own:
-        draft = _nearest(own, mention, segment)
-        give(draft, zone, mention, joined=False)
+        draft = _nearest(own, mention)
+        _give(draft, zone, mention, joined=False)
         _share_with_list(sentence, position, draft, mention)
         return
     if any(d.slot not in _ZONED for d in segment.drafts):
@@ -130,12 +167,12 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
         return
     if last is not None and not _other_work_between(sentence[:position], last):
         draft = _narrow(last, sentence, position, groups)
-        give(draft, zone, mention, joined=segment.joined_by("and", ", and"))
+        _give(draft, zone, mention, joined=segment.joined_by("and", ", and"))
         return
     later = sentence[position + 1] if position + 1 < len(sentence) else None
     following = [d for d in later.drafts if d.slot in _ZONED] if later is not None else []
-    if following and not zone_words(sentence[position + 1]):
-        give(following[0], zone, mention, joined=False)
+    if following and not _zone_words(sentence[position + 1]):
+        _give(following[0], zone, mention, joined=False)
 
 
 def _told_ahead(talk: Talk, segment: Segment) -> list[Segment]:
@@ -170,17 +207,13 @@ def _other_work_between(segments: list[Segment], draft: Draft) -> bool:
     return any(d.slot not in _ZONED for s in after for d in s.drafts)
 
 
-def _nearest(own: list[Draft], mention: Mention, segment: Segment) -> Draft:
+def _nearest(own: list[Draft], mention: Mention) -> Draft:
     """The finding right behind the zone ("sole bruise"), else the one before it, else the first one after."""
     behind = [d for d in own if 0 <= d.start - mention.end < _NEXT]
     closed = [d for d in own if d.end <= mention.start]
-    if behind and not (closed and _with_preposition(segment, mention, closed[-1])):
+    if behind and not (closed and mention.start - closed[-1].end <= 1):
         return behind[0]
     return closed[-1] if closed else own[0]
-
-
-def _with_preposition(segment: Segment, mention: Mention, draft: Draft) -> bool:
-    return mention.start - draft.end <= 1
 
 
 def _share_with_list(sentence: list[Segment], position: int, draft: Draft, mention: Mention) -> None:
@@ -190,11 +223,10 @@ def _share_with_list(sentence: list[Segment], position: int, draft: Draft, menti
     before = sentence[position - 1]
     bare = len(before.drafts) == 1 and before.end - before.start <= 2 and before.drafts[0].slot == "finding"
     if bare and before.drafts[0].zone is None and sentence[position].drafts[0] is draft:
-        give(before.drafts[0], mention.readings["zones"], mention, joined=False)
+        _give(before.drafts[0], mention.readings["zones"], mention, joined=False)
 
 
-def give(draft: Draft, zone: str, mention: Mention, joined: bool) -> None:
-    """Give a draft its place; a second place that ``joined`` or stands behind makes a draft of its own."""
+def _give(draft: Draft, zone: str, mention: Mention, joined: bool) -> None:
     draft.evidence.update(mention.literal)
     if draft.slot == "finding" and _OWN_PLACE.get(str(draft.value)) == zone:
         return
