@@ -6,9 +6,11 @@ That is there on the one: "no thrush anywhere bar the left hind".
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 from pipeline.reading.copying import AFFIRMED
 from pipeline.reading.exchanges import sentence_end
+from pipeline.reading.foot_groups import Groups
 from pipeline.reading.foot_names import EXCEPT, resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.not_every import ASKED, NOT_EVERY
@@ -247,6 +249,16 @@ def _counts_anew(talk: Talk, out: Mention) -> bool:
     return (
         bool(led) and led[0] in _TAKES and any(m.number is not None for m in talk.mentions if out.end <= m.start < stop)
     )
+
+
+def except_feet(sentence: Sentence, groups: Groups) -> None:
+    """ "Thrush in all of them except the left front"."""
+    for before, segment in pairwise(sentence if "except" in sentence.words else ()):
+        if segment.delimiter.endswith("except") and groups[segment.index] and not segment.drafts:
+            left_out = groups[segment.index][0].feet
+            for draft in before.drafts:
+                if draft.feet and set(left_out) < set(draft.feet):
+                    draft.feet = tuple(foot for foot in draft.feet if foot not in left_out)
 
 
 def there_where_excepted(talk: Talk, sentence: Sentence) -> None:

@@ -6,6 +6,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from pipeline.reading.both_after_all import widen_behind
+from pipeline.reading.excepted import except_feet
 from pipeline.reading.foot_alone import (
     NAMED_NEXT,
     catching,
@@ -45,7 +46,7 @@ from pipeline.reading.second_list import (
     foot_of_second_list,
     with_the_rest,
 )
-from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.reading.told_apart import of_the_others, told_apart
 from pipeline.reading.whole_horse import of_the_horse
 from pipeline.reading.worn_numbers import wears
@@ -97,7 +98,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
             for told in (_where_it_was_put, widen_behind, foot_told_behind) if len(sentence) > 1 else ():
                 told(talk, sentence, groups)
             _foot_behind_sentence(talk, sentence, groups)
-            _except_feet(sentence, groups)
+            except_feet(sentence, groups)
         foot_in_the_end(talk, sentence, groups)
         aside = told_in_passing(talk, sentence, groups, before, aside)
         if footed:
@@ -129,16 +130,6 @@ def _feet_of_before(talk: Talk) -> None:
                 if feet:
                     draft.feet, draft.foot_carried = feet[-1], True
                     draft.note("foot: where it was said to be before")
-
-
-def _except_feet(sentence: Sentence, groups: dict[int, list[FootGroup]]) -> None:
-    """ "Thrush in all of them except the left front"."""
-    for before, segment in pairwise(sentence if "except" in sentence.words else ()):
-        if segment.delimiter.endswith("except") and groups[segment.index] and not segment.drafts:
-            left_out = groups[segment.index][0].feet
-            for draft in before.drafts:
-                if draft.feet and set(left_out) < set(draft.feet):
-                    draft.feet = tuple(foot for foot in draft.feet if foot not in left_out)
 
 
 def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:

@@ -158,6 +158,10 @@ class HorseFinder(HorsesTogether):
         leave_out_beside(self._talk, names)
         if several:
             self._part_among(names)
+            self._give_back_asides()
+            name_unnamed_head(self._talk, self.found)
+            self._ask_whose()
+            self._share()
             return
         for segment in self._talk.segments if self.found.spans else ():
             segment.horse = 0
@@ -200,10 +204,6 @@ class HorseFinder(HorsesTogether):
                     if owner == span.horse and self._turns_back(segment, span, current):
                         current = span.horse
                     due = None if corrects else DueBack(span.horse, segment)
-        self._give_back_asides()
-        name_unnamed_head(self._talk, self.found)
-        self._ask_whose()
-        self._share()
 
     def _hangs_on(self, segment: Segment, span: NameSpan) -> bool:
         """ "New shoes when Buck's sound", "if Buck's sound, …": what hangs on how a horse is, is that horse's."""

@@ -113,13 +113,8 @@ def _narrow(draft: Draft, sentence: list[Segment], position: int, groups: Groups
 def _share_with_answers(sentence: list[Segment], segment: Segment, mention: Mention) -> bool:
     """ "Testers at the toe, strong on the right, mild on the left": a place said with the head is everyone's."""
     positive = [d for d in segment.drafts if (d.slot, d.value) == ("tester", "positive")]
-    graded = {
-        foot
-        for s in sentence
-        for d in s.drafts
-        if d.slot == "tester" and d.segment is not segment
-        for foot in d.feet or ()
-    }
+    others = [d for s in sentence for d in s.drafts if d.slot == "tester" and d.segment is not segment]
+    graded = {foot for d in others for foot in d.feet or ()}
     told_only = [d for d in positive if not d.feet or (d.foot_carried and set(d.feet) <= graded)]
     if not segment.having("tester_heads") or len(told_only) < len(segment.drafts):
         return False

@@ -156,6 +156,8 @@ def test_asked_whether_the_pads_are_on_all_four(read: Read, text: str) -> None:
     (visit,) = read(f"Tansy. {text}", *NAMES)
     assert [line(f) for f in visit.facts if "foot: not said" in f.rules] == ["pad leather"] * 4
     assert "LF+RF+LH+RH pad leather" in told(visit)
+
+
 test_told_anew_of_the_rest = reads(
     [
         (
