@@ -32,7 +32,7 @@ _CONTENT = (
     "findings", "work", "shoe_types", "shoe_states", "pads", "packings", "treatments", "clips", "traction", "gaits",
     "manners",
 )  # fmt: skip
-_OTHER = frozenset({*_CONTENT, "measures", "units", "doubts", "plans", "pulse_heads", "nail_line_heads"})
+_OTHER = frozenset({*_CONTENT, "units", "doubts", "plans", "pulse_heads", "nail_line_heads"})
 _FEW = 3  # segments of an answer with its foot and place
 _SEVERITY_RESPONSE = {"mild": "mild", "moderate": "moderate", "severe": "strong"}
 _EMPTY = frozenset({"nothing", "none", "no", "not", "n't", "never", "nowt", "empty", "zip", "zilch", "zero", "nil"})
@@ -65,6 +65,11 @@ _OF_AN_ANSWER = frozenset({"tester_responses", "zones", "feet"})
 _PAIRS = (["LF", "RF"], ["LH", "RH"])
 _BEING = frozenset({"is", "'s", "are", "'re", "was", "were", "still", "both", "not", "n't"})
 _PICKED_UP = frozenset({"picked", "lifted", "lift", "held", "holding", "picking", "lifting"})
+_REACTS = ("react", "respon")
+_AROUND_A_DEGREE = frozenset({
+    "a", "an", "one", "it", "was", "is", "'s", "there", "that", "too", "only", "just", "and", "but", "fairly", "quite",
+    "very", "pretty", "mind", "in", "fact", "though", "to", "the", "at", "on", "all", "either",
+})  # fmt: skip
 _HARD, _SET_ON = frozenset({"hard"}), frozenset({"put", "on", "really", "pretty", "quite", "real", "good", "and"})
 
 
@@ -307,16 +312,55 @@ def _continue_nothing(talk: Talk, frame: _Frame) -> None:
     if frame.slot != "tester" or not (talk.having(frame.head) or any(d.slot == frame.slot for d in drafts)):
         return
     open_frame = waiting = False
+    before: list[Segment] = []
     for sentence in talk.sentences():
         drafted = any(d.slot == frame.slot for s in sentence for d in s.drafts)
-        own = next((i for i, s in enumerate(sentence) if i and s.own_clause), len(sentence))
+        own = next(
+            (i for i, s in enumerate(sentence) if i and (s.own_clause or s.having("pulse_heads"))), len(sentence)
+        )
         first = sentence[:own]  # "off fore, lateral heel, strong, and there's a corn in it"
-        if open_frame and not drafted and not bare_below(talk, sentence[-1]) and _only_answers(frame, first, waiting):
+        drafted = drafted or bool(before and _degree_behind(talk, frame, before, first[0], waiting))
+        if (
+            open_frame
+            and not drafted
+            and not bare_below(talk, sentence[-1])
+            and _only_answers(talk, frame, first, waiting)
+        ):
             for segment in first:
                 _read_segment(talk, frame, segment, headed=False)
             drafted = True
         waiting = not drafted and _unanswered(talk, frame, sentence)
         open_frame = drafted or waiting
+        before = sentence if open_frame else []
+
+
+def _degree_behind(talk: Talk, frame: _Frame, before: list[Segment], segment: Segment, waiting: bool) -> bool:
+    """ "He flinched on the testers at the toe. Strong reaction.": how he did so, or the answer that was waited for.
+
+    A degree that says no reaction is the testers' only where they were spoken of last.
+    """
+    answers, places = _answers(talk, frame, segment), segment.having("zones")
+    held = {i for m in (*answers, *places) for i in range(m.start, m.end)}
+    said = talk.words[segment.start : segment.end]
+    if not answers or not talk.words_beside(segment, held) <= _AROUND_A_DEGREE:
+        return False
+    reacts = any(word.startswith(_REACTS) for word in said)
+    value = _merge(frame, answers)
+    drafts = [d for s in before for d in s.drafts if d.slot != "manner"]
+    told = [d for d in drafts if d.slot == frame.slot and d.value == "positive"]
+    placed = {m.readings["zones"] for s in before for m in s.having("zones")}
+    here = {m.readings["zones"] for m in places}
+    clear = len(told) == 1 and (reacts or drafts == told) and here <= (placed or here)
+    if waiting and reacts:
+        _read_segment(talk, frame, segment, headed=False)
+    elif not clear or value in ("none", "positive"):
+        return False
+    else:
+        told[0].value = value
+        told[0].zone = here.pop() if len(here) == 1 else None  # "he flinched on the testers. Strong at the toe."
+        told[0].evidence.update(held)
+        told[0].note("tester: its degree behind a stop")
+    return True
 
 
 def _unanswered(talk: Talk, frame: _Frame, sentence: Sentence) -> bool:
@@ -333,7 +377,7 @@ def bare_below(talk: Talk, segment: Segment) -> bool:
     return trimmed and talk.words[segment.end - 2 : segment.end] in _HAVE_NOTHING and not behind[0].having("feet")
 
 
-def _only_answers(frame: _Frame, sentence: list[Segment], waiting: bool) -> bool:
+def _only_answers(talk: Talk, frame: _Frame, sentence: list[Segment], waiting: bool) -> bool:
     """Whether a sentence is nothing but an answer with its foot or place: "Left fore, no reaction.".
 
     Where none has come yet it may be one a foot: "Left fore, mild, at the toe, right fore, strong, at the heel."
@@ -343,4 +387,6 @@ def _only_answers(frame: _Frame, sentence: list[Segment], waiting: bool) -> bool
         return False
     told = waiting and all(s.end - s.start == 1 or not _OF_AN_ANSWER.isdisjoint(s.named) for s in sentence)
     placed = (told or len(sentence) <= _FEW) and any(m.is_any(("feet", "zones")) for m in mentions)
-    return placed and not any(m.is_any(_OTHER) and not m.is_any((frame.responses, "zones")) for m in mentions)
+    if not placed or any(_measured(talk, s) for s in sentence):
+        return False
+    return not any(m.is_any(_OTHER) and not m.is_any((frame.responses, "zones")) for m in mentions)

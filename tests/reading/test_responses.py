@@ -276,4 +276,60 @@ test_fierce = reads(
         ("Wicked heat with a pulse in the near fore.", ["LF finding heat ~severe", "LF pulse raised"]),
     ],
     "Tally. {}",
+test_a_degree_behind_a_stop = reads(
+    [
+        ("He snatched the off hind away when the testers touched the heel. Big reaction.", ["RH tester strong @heel"]),
+        ("Near hind, he flinched on the testers at the toe. Mild. Reset.", ["LH tester mild @toe", "LH work reset"]),
+        ("She reacted to the testers on the left front, at the bar. A strong one.", ["LF tester strong @bar"]),
+        ("Left front sore to the testers at the bar. Fairly strong, too.", ["LF tester moderate @bar"]),
+        (
+            "Both fronts positive on the testers. Moderate. Pulse raised.",
+            ["LF+RF pulse raised", "LF+RF tester moderate"],
+        ),
+        ("Near fore positive to the testers. Strong at the heel.", ["LF tester strong @heel"]),
+        ("Near fore positive to the testers at the toe. Strong at the toe.", ["LF tester strong @toe"]),
+        (
+            "Near fore positive to the testers at the toe. Strong at the heel.",
+            ["LF tester positive @toe", "LF tester strong @heel"],
+        ),
+        (
+            "Near fore positive to the testers, corn at the heel. Severe.",
+            ["LF finding corn @heel ~severe", "LF tester positive"],
+        ),
+        ("Near fore positive to the testers. Nothing at the toe.", ["LF tester none @toe", "LF tester positive"]),
+        ("Near fore positive to the testers. Strong pulse.", ["LF pulse raised", "LF tester positive"]),
+        ("Testers positive on the near fore. Hard feet. Trimmed.", ["LF tester positive", "LF work trim"]),
+        ("Testers strong on the near fore. Mild.", ["LF tester strong"]),
+    ],
+    "Tansy. {}",
+)
+
+test_answers_of_many_words = reads(
+    [
+        ("She gave me something on the testers at the off hind heel. Moderate.", ["RH tester moderate @heel"]),
+        (
+            "He gave it to me on the heel with the testers, off fore. Nothing at the toe.",
+            ["RF tester none @toe", "RF tester positive @heel"],
+        ),
+        ("Gave me something for the road. Testers nothing all round.", ["LF+RF+LH+RH tester none"]),
+        ("He nearly sat on me when the testers touched the toe of the near fore.", ["LF tester strong @toe"]),
+        ("Off hind, as big a reaction to the testers as you could get.", ["RH tester strong"]),
+        ("Off hind, not as big a reaction to the testers as last time.", ["RH tester positive"]),
+        ("Off hind. I couldn't get so much as a flinch out of her with the testers.", ["RH tester none"]),
+        ("Off hind. I couldn't make her flinch with the testers.", ["RH tester none"]),
+        ("Off hind. He pulled a face with the testers on. No reaction, mind.", ["RH tester none"]),
+        (
+            "Testers nothing in the left hind. Right hind's another story, moderate across the heels.",
+            ["LH tester none", "RH tester moderate @heel"],
+        ),
+        (
+            "Testers nothing in the left hind. Right hind, moderate across the heels, and a pulse.",
+            ["LH tester none", "RH pulse raised", "RH tester moderate @heel"],
+        ),
+        (
+            "Testers nothing in the left hind. Right hind's four inches across the heels.",
+            ["LH tester none", "RH hoof_width 101.6"],
+        ),
+    ],
+    "Tansy. {}",
 )
