@@ -19,6 +19,10 @@ _SUBJECTS = frozenset({"i", "we", "he", "she"})
 _WHOSE = frozenset({"off", "both", "the", "his", "her", "all", "those", "that"})
 _I_HAVE = (["i", "'ve"], ["we", "'ve"], ["i", "have"], ["we", "have"])
 _CAME_OFF = Sayings("came off", "come off")
+_OFF_IT_CAME = Sayings("off it came", "off they came", "off they come", "off came the pair of them", "off came the lot")
+_SO_I_DID = Sayings("so i did", "and i did", "which i did", "and so i did", "so i have")
+_HAD_SAID = frozenset({"said", "told", "promised", "planned", "meant", "swore"})
+_NOT_TAKEN = frozenset({"hand", "hands", "itself", "themselves", "field", "pads", "pad", "bandage", "boot", "boots"})
 _LEFT_OFF = (["off", "and", "left"], ["off", "and", "leaving"], ["off", "and", "staying"], ["off", "and", "stay"])
 _HAVE = frozenset({"'ve", "have", "'d", "had"})
 _NO_MORE: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["but"], ["today"])
@@ -94,6 +98,8 @@ def draft_pulled_by_hand(talk: Talk) -> None:
         at = _taking(talk, foot) if taken else None
         at = _fronted(talk, foot) if taken and at is None else at
         at = _one_of_them(talk, foot) if taken and at is None else at
+        if at is not None and _only_said_then(talk, at):
+            at = None
         if at is not None:
             _add(talk, at, "work", "removed", "work: taken off by hand", set(foot.literal))
         elif (
@@ -103,6 +109,35 @@ def draft_pulled_by_hand(talk: Talk) -> None:
             _add(talk, foot.start - 2, "work", "removed", "work: taken off by hand", set(foot.literal))
         elif talk.words[foot.end - 1] in ("shoe", "shoes") and talk.words[foot.end : foot.end + 3] in _LEFT_OFF:
             _add(talk, foot.end - 1, "work", "removed", "work: taken off by hand", set(foot.literal))
+
+
+def _only_said_then(talk: Talk, at: int) -> bool:
+    """ "I'd said last time I'd pull the fronts": nothing was pulled then, but today, where "so I did" stands behind."""
+    segment = talk.segment_at(at)
+    times = segment.having("times", "history") if segment is not None else []
+    if segment is None or not times or talk.words[at - 1] not in ("'d", "would"):
+        return False
+    if _HAD_SAID.isdisjoint(talk.words[segment.start : at]):
+        return False
+    told = (*talk.sentence(segment.sentence), *talk.sentence(segment.sentence + 1))
+    if not any(segment.end <= i < told[-1].end for done in (_SO_I_DID, _OFF_IT_CAME) for i, _ in talk.turns(done)):
+        return True
+    for time in times:
+        time.dropped = True
+    return False
+
+
+def draft_off_it_came(talk: Talk) -> None:
+    """ "His shoes were worn, so off they came": by hand; not a bandage, nor what came off in the hand."""
+    for at, form in talk.turns(_OFF_IT_CAME):
+        end = at + len(form)
+        segment = talk.segment_at(end - 1)
+        if segment is None:
+            continue
+        first = talk.sentence(segment.sentence - 1) or talk.sentence(segment.sentence)
+        before = set(talk.words[first[0].start : at])
+        if before & (_SHOES | _TAKING) and _NOT_TAKEN.isdisjoint((*before, *talk.words[at : end + 3])):
+            _add(talk, end - 1, "work", "removed", "work: off they came", set(range(at, end)))
 
 
 def draft_renewed(talk: Talk) -> None:

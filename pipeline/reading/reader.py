@@ -71,6 +71,7 @@ from pipeline.reading.pulled import (
     draft_came_off,
     draft_coming_off,
     draft_left_behind,
+    draft_off_it_came,
     draft_pulled,
     draft_pulled_by_hand,
     draft_renewed,
@@ -297,6 +298,7 @@ def _draft(talk: Talk, found: HorseTalk, day: date | None) -> None:
     draft_pulled(talk)
     draft_off_by_the_horse(talk)
     draft_pulled_by_hand(talk)
+    draft_off_it_came(talk)
     draft_renewed(talk)
     draft_shoe_off(talk)
     draft_cut_out(talk)

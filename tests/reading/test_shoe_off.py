@@ -206,3 +206,30 @@ test_shoes_that_were_drawn = reads(
         ("I drew the clip on the near fore. Hinds trimmed.", ["LH+RH work trim"]),
     ]
 )
+
+test_off_they_came = reads(
+    [
+        ("Front shoes worn to nothing, so off they came.", ["LF+RF shoe_state worn", "LF+RF work removed"]),
+        ("Off fore shoe was loose. Off it came, and I left it off.", ["RF shoe_state loose", "RF work removed"]),
+        (
+            "I'd said last time I'd pull the fronts, so off they came. Hinds reset.",
+            ["LF+RF work removed", "LH+RH work reset"],
+        ),
+        ("I said last visit I'd take the hind shoes off. So off they came.", ["LH+RH work removed"]),
+        ("I'd promised last time I'd pull the fronts, and today off came the pair of them.", ["LF+RF work removed"]),
+        (
+            "I told her last time I'd pull the fronts, so I did. Hinds trimmed.",
+            ["LF+RF work removed", "LH+RH work trim"],
+        ),
+        ("Last time I said I'd pull her hind shoes. Trimmed in front.", ["LF+RF work trim"]),
+        ("I said last time I'd pull the fronts but I didn't. Hinds reset.", ["LH+RH work reset"]),
+        ("I'd pulled his front shoes last time. Hinds reset.", ["LF+RF work removed history", "LH+RH work reset"]),
+        ("I'd pull the fronts next time.", ["LF+RF work removed planned"]),
+        ("Front shoes were worn, so off they came and new ones on.", ["LF+RF shoe_state worn", "LF+RF work new_shoe"]),
+        ("Front shoes sprung, so off they came, rasped and reset.", ["LF+RF shoe_state sprung", "LF+RF work reset"]),
+        ("Near fore shoe was loose and off it came in my hand. Reset.", ["LF shoe_state loose", "LF work reset"]),
+        ("The pads were rotten, so off they came. New shoes in front.", ["LF+RF work new_shoe"]),
+        ("Near fore bandage was filthy, off it came. Iodine.", ["LF treatment bandage", "LF treatment iodine"]),
+    ],
+    "Tansy. {}",
+)
