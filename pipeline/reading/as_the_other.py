@@ -19,6 +19,7 @@ _LIGHT = _GOT | _WHAT | {
     "i", "gave", "put", "done", "up", "with",
 }  # fmt: skip
 _CONTRARY = frozenset({"opposite", "versa", "reverse", "way"})
+_NOT_THE_SAME = Sayings("n't say the same", "not say the same", "cannot say the same", "wish i could say the same")
 _JUST = _LIGHT | {"other", "exact", "vice", "round", "around", "about", "foot"}
 AS_MANY = Sayings("same number", "same count", "as many", "same nails", "same nail count", "same amount of nails")
 SAME_SIZE = Sayings(
@@ -55,6 +56,7 @@ def _alone_before(talk: Talk, segment: Segment, groups: Groups) -> list[FootGrou
 
 def ask_contrary(talk: Talk) -> None:
     """ "Rio. The opposite." behind another horse's facts: of what, is asked."""
+    _ask_not_the_same(talk)
     for segment in talk.segments if talk.says(_CONTRARY) else ():
         named = {i for m in segment.having("horse") for i in range(m.start, m.end)}
         words = talk.words_beside(segment, named)
@@ -62,6 +64,18 @@ def ask_contrary(talk: Talk) -> None:
         said = words & _CONTRARY - {"way"} or {"other", "way"} <= words
         if (named or last.horse != segment.horse) and said and words <= _CONTRARY | _JUST and not segment.drafts:
             talk.unread.append((segment.start, segment.end, "the opposite of the horse before, but not what of it"))
+
+
+def _ask_not_the_same(talk: Talk) -> None:
+    """ "No thrush in the near hind. Can't say the same for the off": what of it then is asked, if not told behind."""
+    for at, form in talk.turns(_NOT_THE_SAME):
+        segment = talk.segment_at(at)
+        for draft in segment.drafts if segment is not None else ():
+            if "the same on another foot" in draft.rules:
+                draft.drop("the same is not said of it")
+        behind = [s for s in talk.sentence(segment.sentence) if s.index >= segment.index] if segment is not None else []
+        if not any(s.kept for s in behind):
+            talk.unread.append((at, at + len(form), "that the same can't be said of another, but not what can"))
 
 
 def as_the_horse_before(talk: Talk, segment: Segment) -> bool:

@@ -11,7 +11,7 @@ from pipeline.reading.repair_cues import answers_in_turn
 from pipeline.reading.sayings import said_whole
 from pipeline.reading.scopes import last_doubtable, reached
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
-from pipeline.reading.there_all_the_same import affirm_all, there_all_the_same
+from pipeline.reading.there_all_the_same import affirm_all, less_than_it_was, there_all_the_same
 from pipeline.reading.thought_lame import THOUGHT
 from pipeline.record import Status
 
@@ -292,7 +292,9 @@ def _denied_in_gap(talk: Talk, draft: Draft) -> bool:
     """ "Heels aren't contracted": the denial stands inside the phrase."""
     if draft.slot in ("tester", "pulse") or _NOT.isdisjoint(talk.words[draft.start : draft.end]):
         return False
-    return any(talk.words[i] in _NOT for i in range(draft.start, draft.end) if i not in draft.evidence)
+    if not any(talk.words[i] in _NOT for i in range(draft.start, draft.end) if i not in draft.evidence):
+        return False
+    return not less_than_it_was(talk, draft)
 
 
 def _answered_at_once(talk: Talk, sentence: list[Segment], position: int) -> list[Draft]:

@@ -21,6 +21,9 @@ _NOT_REACHED = Sayings(
     *(f"{verb} {it}" for verb in ("get to", "get at", "get down to", "reach", "find", "open") for it in ("it", "that"))
 )
 _SUSPECT_IT = tuple([verb, it] for verb in ("suspect", "suspected") for it in ("it", "that", "one", "so"))
+_BECAUSE = Sayings(
+    *(f"because {it}" for it in ("there is", "there was", "there are", "he has", "she has", "it is", "it was"))
+)
 UNSEEN = (_OPINION, _NOT_REACHED)
 _BEGINS = _OPINION.first_words | _NOT_REACHED.first_words
 _KNOWN = frozenset({"the", "that", "his", "her", "this", "old"})
@@ -96,8 +99,14 @@ def doubt(talk: Talk, sentence: Sentence) -> None:
             ):
                 touched = last_doubtable(sentence[: position + 1])
             for draft in _either(talk, touched, sentence):
-                if not _of_another_foot(talk, segment, draft, cue):
+                if not _of_another_foot(talk, segment, draft, cue) and not _there_it_is(talk, sentence, draft):
                     _doubt_one(draft, cue)
+
+
+def _there_it_is(talk: Talk, sentence: Sentence, draft: Draft) -> bool:
+    """ "I won't say there isn't a bruise, because there is": said to be there, whatever was doubted before."""
+    told = [at + len(form) for at, form in talk.turns(_BECAUSE) if draft.end <= at < sentence[-1].end]
+    return any(talk.words[end : end + 1] in ([], [","], ["."]) for end in told)
 
 
 def _nothing_behind(sentence: Sentence, position: int, cue: Mention) -> bool:

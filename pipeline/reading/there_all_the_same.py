@@ -7,7 +7,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import EXCEPT, EXCEPT_FOR
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
-from pipeline.record import Status
+from pipeline.record import FEET, Status
 
 _AS_BAD = Sayings("as bad", "so bad", "that bad", "like it", "like that", "like this", "to match it", "worse")
 _STOPPED = frozenset({"quit", "quits", "quitting", "stop", "stops", "stopped", "stopping", "ceased", "cease"})
@@ -16,6 +16,8 @@ _WHO_HAD = (("he",), ("she",), ("they",), ("it",), ("i",))
 _HAD_ON = (("had",), ("wore",), ("'d",), ("was",), ("came",), ("used",))
 _NO, _NOT_IT = frozenset({"not", "n't", "no", "none", "neither", "nor"}), frozenset({"not", "n't", "no"})
 _ANY, _RELATIVE = frozenset({"a", "one", "single", "of", "any"}), frozenset({"that", "which", "what", "but", "who"})
+_THEN = frozenset({"it", "they", "he", "she", "last", "before", "this", "in", "usual"})
+_WHOLE = frozenset({"foot", "feet", "hoof", "hooves"})
 _FOOT = frozenset({"foot", "feet", "hoof", "hooves", "one", "fore", "hind", "front", "fronts", "fores", "hinds"})
 _LACKING = frozenset({"without", "that", "which", "free", "clear"})
 
@@ -62,6 +64,15 @@ def _never_seen_worse(talk: Talk, cue: Mention, draft: Draft) -> bool:
     return talk.words[cue.start] == "never" and bool(_AS_BAD.at(talk.words, draft.end))
 
 
+def less_than_it_was(talk: Talk, draft: Draft) -> bool:
+    """ "The sole isn't as thin as it was": thin still; not "isn't as thin as the off one"."""
+    words, behind = talk.words[draft.start : draft.end], talk.words[draft.end : draft.end + 2]
+    less = words[-2] in ("as", "so") and (behind[:1] != ["as"] or behind[-1] in _THEN)
+    if less:
+        draft.note("less than it was")
+    return less
+
+
 def _went_on(talk: Talk, cue: Mention, draft: Draft) -> bool:
     """ "Never quit fidgeting", "didn't stop dancing about": what was not stopped went on."""
     return draft.slot in ("manner", "gait") and not _STOPPED.isdisjoint(talk.words[cue.start : draft.start])
@@ -76,6 +87,10 @@ def affirm_all(talk: Talk, sentence: Sentence) -> None:
             draft.rules.remove("denied")
             draft.status = Status.PRESENT
             draft.note("not one foot without it")
+            if not _WHOLE.isdisjoint(talk.words[draft.segment.start : draft.start]) and not draft.segment.having(
+                "feet"
+            ):
+                draft.feet, draft.foot_carried = FEET, False
 
 
 def _not_one_without(words: list[str]) -> bool:

@@ -84,3 +84,18 @@ test_what_was_told_before_the_looking_stays = reads(
         ),
     ]
 )
+
+test_neither_foot_has_it = reads(
+    [
+        (
+            "Left front has thrush and so has the right. Neither of them has any heat.",
+            ["LF+RF finding heat absent", "LF+RF finding thrush"],
+        ),
+        (
+            "Fronts flat soled, and a corn in the off one. Neither one has a bruise.",
+            ["LF+RF finding bruise absent", "LF+RF finding flat_sole", "RF finding corn"],
+        ),
+        ("A corn and a bruise in the off fore. Neither one is bad.", ["RF finding bruise", "RF finding corn"]),
+    ],
+    "Tansy. {}",
+)

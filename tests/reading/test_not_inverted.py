@@ -161,3 +161,58 @@ test_less_than_it_was_has_no_degree = reads(
     ],
     "Tally. {}",
 )
+
+test_denied_twice = reads(
+    [
+        ("Near hind. I won't say there isn't thrush in it.", ["LH finding thrush suspected"]),
+        ("Off fore. I couldn't tell you there isn't a corn in it, because there is.", ["RF finding corn"]),
+        (
+            "Off fore. I'm not going to tell you there's no bruise, because there is, a bad one.",
+            ["RF finding bruise ~severe"],
+        ),
+        ("Off fore. There isn't a bruise, because I looked.", ["RF finding bruise absent"]),
+        ("Off fore. I'd say there isn't an abscess in it.", ["RF finding abscess absent"]),
+        (
+            "Off fore. Might be an abscess because there is a bit of heat.",
+            ["RF finding abscess suspected", "RF finding heat ~mild"],
+        ),
+        (
+            "There isn't a foot on him without a touch of thrush in the frog.",
+            ["LF+RF+LH+RH finding thrush @frog ~mild"],
+        ),
+        ("None of his feet is without thrush.", ["LF+RF+LH+RH finding thrush"]),
+        ("Near fore, trimmed. There isn't a foot without flare.", ["LF work trim", "LF+RF+LH+RH finding flare"]),
+        ("It isn't only thrush in the near hind, there's canker too.", ["LH finding canker", "LH finding thrush"]),
+        ("It isn't the left that has the corn, it's the right front.", ["RF finding corn"]),
+        (
+            "It isn't only the left that has the flat sole in front, the right is every bit as flat.",
+            ["LF+RF finding flat_sole"],
+        ),
+    ],
+    "Tansy. {}",
+)
+
+test_less_than_it_was = reads(
+    [
+        ("The sole isn't as thin as it was.", ["RF finding thin_sole"]),
+        ("The sole isn't as thin as it was but it's thin yet.", ["RF finding thin_sole"]),
+        ("The heels aren't as contracted as they were, but they're contracted yet.", ["RF finding contracted_heels"]),
+        ("The wall isn't as weak as before.", ["RF finding weak_wall"]),
+        ("The sole isn't thin.", ["RF finding thin_sole absent"]),
+        ("The sole isn't thin any more.", ["RF finding thin_sole resolved"]),
+    ],
+    "Tansy, off fore. {}",
+)
+
+test_not_the_same = reads(
+    [
+        ("Can't say the same for the off.", ["LH finding thrush absent"]),
+        ("Couldn't say the same about the off hind.", ["LH finding thrush absent"]),
+        (
+            "I can't say the same for the off one, quarter crack.",
+            ["LH finding thrush absent", "RH finding crack @quarter"],
+        ),
+        ("I can say the same for the off.", ["LH+RH finding thrush absent"]),
+    ],
+    "Tansy, no thrush in the near hind. {}",
+)
