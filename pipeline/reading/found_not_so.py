@@ -28,6 +28,7 @@ _IT = frozenset({
     "no", "it", "one", "that", "any", "them", "there", "i", "we", "looked", "had", "a", "look", "and", "but", "though",
     "at", "all", "today", "of", "myself", "well", "nope", "listened", "felt", "checked", "him", "her",
 })  # fmt: skip
+_BEFORE = frozenset({"had", "'d", "been"})
 _THEY_ARE = _IT | BEING | {"he", "she", "they", "this", "which", "have", "got", "really"}
 
 
@@ -63,6 +64,12 @@ def _told_so(talk: Talk, draft: Draft) -> bool:
     return sentence.says(THOUGHT) and not gone
 
 
+def only_told(talk: Talk, draft: Draft) -> bool:
+    """ "Everyone was saying founder": of today, and seen by nobody; not "they said he had an abscess"."""
+    sentence = talk.sentence(draft.segment.sentence)
+    return _told_so(talk, draft) and not sentence.says(_BEFORE) and "times" not in sentence.classes
+
+
 def _found_not_so(draft: Draft, segment: Segment, sentence: Sentence) -> None:
     """ "They told me he was sound. He's nothing of the kind": he is lame, on which foot is often told next."""
     if draft.segment not in sentence:
@@ -71,7 +78,7 @@ def _found_not_so(draft: Draft, segment: Segment, sentence: Sentence) -> None:
         return deny_one(draft)
     if any(d.slot in ("gait", "lameness") for s in sentence for d in s.drafts if d is not draft):
         return draft.drop(NOT_SOUND)
-    draft.value = "lame"
+    draft.value, draft.dropped = "lame", draft.dropped and SOUGHT not in draft.rules
     return draft.note(NOT_SOUND)
 
 

@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from itertools import pairwise
 
+from pipeline.reading.denials import deny_one
 from pipeline.reading.foot_groups import SETUP_SLOTS, Groups, one_of_several
+from pipeline.reading.found_not_so import only_told
 from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_WAS
 from pipeline.reading.name_words import HORSE_NOUNS
@@ -42,6 +44,7 @@ _NOT_NOW = frozenset({
 _STOPPED_BESIDE = frozenset({"now", "he", "she", "has", "'s", "it", "that", "since", "though", "today"})
 _KNOWN = frozenset({"the", "that"})  # "the abscess in the near fore, fine now"
 _WELL = frozenset({"grand", "fine", "good", "great", "perfect", "lovely", "cold", "cool", "dry"})
+_TODAY = (["now"], ["today"])
 _NOW, _COLD = frozenset({"now", "today", "again"}), frozenset({"cold", "cool"})
 _WET = frozenset({"thrush", "abscess", "canker", "scratches"})
 _WAS = Sayings(
@@ -214,6 +217,9 @@ def _on_that_foot(draft: Draft, told: list[Segment], feet: Feet | None) -> Draft
 def _never_there(talk: Talk, cue: Mention, draft: Draft, feet: Feet | None) -> bool:
     """ "Thrush in the near hind, not a trace of it in the other three": denied there, where nobody said it had been."""
     denied = talk.words[cue.start] in _NOT_ANY and talk.words[cue.start : cue.end][-2:] == ["of", "it"]
+    if denied and only_told(talk, draft) and talk.words[cue.end : cue.end + 1] not in _TODAY:
+        deny_one(draft, cue)  # "everyone was saying founder. There's no sign of it."
+        return True
     return denied and feet is not None and bool(draft.feet) and not set(feet) & set(draft.feet or ())
 
 

@@ -18,6 +18,8 @@ _LEADING = frozenset({"now", "well", "and", "but", "ok", "okay"})
 _ASKING = frozenset({"was", "is", "were", "are", "did", "does", "has", "have", "had", "could"})
 _MAY_ASK = _ASKING | {"none"}
 _ASKED_OF = (["it"], ["that"], ["this"], ["there"], ["he"], ["she"], ["they"])
+_WHOM = (["me"], ["us"], ["her"], ["him"])
+_IF, _WAS = (["if"], ["whether"]), (["was"], ["is"], ["'s"], ["were"], ["had"], ["has"])
 _ELLIPTIC = frozenset({"nor", "neither", "so", "as", "than"})
 _SPOKE_OF = frozenset(
     {"asked", "asking", "wondered", "wondering", "worried", "thought", "reckoned", "feared", "thinking"}
@@ -232,10 +234,16 @@ def _asked_by_others(talk: Talk, segment: Segment) -> list[Draft]:
     words = talk.words[segment.start : segment.end]
     if _ASKED.isdisjoint(words):
         return []
-    at = next((i for i, pair in enumerate(pairwise(words)) if pair[0] in _ASKED and pair[1] in _ASKING), None)
-    if at is None or words[at + 2 : at + 3] not in _ASKED_OF or _asked_myself(talk, segment, at):
+    at = next((i for i, word in enumerate(words) if word in _ASKED), 0)
+    to = at + 1 + (words[at + 1 : at + 2] in _WHOM)
+    if words[to : to + 1] in _IF:
+        asking = words[to + 1 : to + 2] in _ASKED_OF and words[to + 2 : to + 3] in _WAS
+    else:
+        asking = words[to : to + 1] != [] and words[to] in _ASKING and words[to + 1 : to + 2] in _ASKED_OF
+    if not asking or _asked_myself(talk, segment, at):
         return []
-    return [d for d in segment.drafts if d.slot in _ASKABLE and d.start > segment.start + at]
+    told = [d for d in segment.drafts if d.slot in _ASKABLE and d.start > segment.start + at]
+    return [d for d in told if max(d.evidence, default=0) < segment.end]  # not what was put right: "no, canker"
 
 
 def _asked_myself(talk: Talk, segment: Segment, at: int) -> bool:

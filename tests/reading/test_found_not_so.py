@@ -97,3 +97,30 @@ ANSWERS = [
 test_told = reads([*TOLD, *WORSE])
 test_cant_say = reads([*CANT_SAY, *TURNED, *EVERY])
 test_answers = reads([*OTHER_THAN, *ANSWERS])
+
+test_asked_and_answered = reads(
+    [
+        (
+            "Off hind. She asked me was it canker. It wasn't, just thrush.",
+            ["RH finding canker absent", "RH finding thrush"],
+        ),
+        ("Off hind. He asked me if it was an abscess. It is not.", ["RH finding abscess absent"]),
+        (
+            "Off hind. They asked me was it an abscess. It was, and I drained it.",
+            ["RH finding abscess", "RH treatment drained"],
+        ),
+        ("They asked me was it thrush in the off hind. No, canker.", ["RH finding canker"]),
+        ("They asked me was she sound. She was not.", ["- gait lame"]),
+        ("The owner was saying laminitis. No sign of it.", ["- finding laminitis absent"]),
+        ("They told me there's thrush in the off hind. Not a trace of it.", ["RH finding thrush absent"]),
+        ("She said he had an abscess, off fore. There's no sign of it.", ["RF finding abscess resolved"]),
+        ("Had an abscess in the off fore. No sign of it.", ["RF finding abscess resolved"]),
+        ("Off hind. Can't say I found any sign of that abscess.", ["RH finding abscess absent"]),
+        ("Off hind. Can't say I've found any sign of an abscess.", ["RH finding abscess absent"]),
+        ("Off hind. Can't say I'm surprised, there's an abscess.", ["RH finding abscess"]),
+        ("Off hind. Nothing of the old abscess is left.", ["RH finding abscess resolved"]),
+        ("Off hind. Nothing is left of the crack.", ["RH finding crack resolved"]),
+        ("Off hind. Nothing of the frog is left. Thrush.", ["RH finding thrush"]),
+    ],
+    "Tansy. {}",
+)
