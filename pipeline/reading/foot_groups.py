@@ -80,7 +80,7 @@ def _of_the_one_left_out(talk: Talk, segment: Segment) -> bool:
 def groups_of(
     talk: Talk, segment: Segment, hand: Feet | None, named: bool = False
 ) -> tuple[list[FootGroup], Feet | None]:
-    found: list[FootGroup] = []
+    found, began = list[FootGroup](), hand
     for mention in segment.having("feet") if "feet" in segment.named else ():
         name = mention.readings["feet"]
         working = any(d.slot == "work" for d in segment.drafts)
@@ -96,7 +96,7 @@ def groups_of(
         feet = feet or _by_what_was_done(talk, segment, mention, working)
         feet = feet or (_without_it(segment, talk) if name == "other_three" else None)
         feet = feet or (talk.left_out or _the_single_one(talk, mention) if name == "in_hand" else None)
-        feet = feet or resolve(name, hand)
+        feet = feet or resolve(name, began if _beside(talk, mention) else hand)
         if feet is None:
             continue
         talk.across = feet if is_across(feet) else talk.across if set(feet) <= set(talk.across or ()) else None
@@ -119,6 +119,11 @@ def groups_of(
             found = [FootGroup(draft.start, draft.end, feet)]
             hand = feet
     return found, hand
+
+
+def _beside(talk: Talk, mention: Mention) -> bool:
+    """ "In the other hind as well as that one": the foot in hand before the other was named."""
+    return mention.get("feet") == "in_hand" and talk.words[mention.start - 2 : mention.start] == ["well", "as"]
 
 
 def _not_this(talk: Talk, foot: Mention) -> bool:

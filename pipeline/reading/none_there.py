@@ -160,9 +160,18 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
         elsewhere = last.segment.horse != segment.horse
         gone = replace(last, zone=None, severity=None, status=Status.ABSENT, feet=None if elsewhere else last.feet)
         made = copy_draft(segment, gone, feet, "none in the other foot")
+        made += _first_of_two(talk, segment, findings, gone, feet)
     for copy in made:
         copy.draft.note("denied")
     return made
+
+
+def _first_of_two(talk: Talk, segment: Segment, findings: list[Draft], gone: Draft, feet: Feet) -> list[Copied]:
+    """ "The left has a flat sole and a crack, the right has neither": the finding before the last, too."""
+    two = any(talk.words[m.start] in _OF_TWO for m in segment.having("denials"))
+    first = [d for d in findings[-2:-1] if two and d.slot == "finding" and d.value != gone.value]
+    first = [replace(gone, value=d.value) for d in first if segment.sentence - d.segment.sentence <= 1]
+    return [copy for draft in first for copy in copy_draft(segment, draft, feet, "none in the other foot")]
 
 
 def _not_of_this(talk: Talk, segment: Segment, feet: Feet, told: list[Draft]) -> list[Copied] | None:

@@ -99,3 +99,37 @@ test_neither_foot_has_it = reads(
     ],
     "Tansy. {}",
 )
+
+test_the_other_has_neither = reads(
+    [
+        (
+            "Left hind has thrush and canker, and the right hind has neither.",
+            ["LH finding canker", "LH finding thrush", "RH finding canker absent", "RH finding thrush absent"],
+        ),
+        (
+            "Near fore has flare, moderate, and a bruise. The off fore has neither.",
+            ["LF finding bruise", "LF finding flare ~moderate", "RF finding bruise absent", "RF finding flare absent"],
+        ),
+        (
+            "Off hind has a corn. The near has neither heat nor swelling.",
+            ["LH finding heat absent", "LH finding swelling absent", "RH finding corn"],
+        ),
+        ("Corn in the near fore. The off fore has neither shoe nor pad.", ["LF finding corn"]),
+        ("Off fore has a corn. The other one in front has none.", ["LF finding corn absent", "RF finding corn"]),
+        ("Near hind has thrush, the other one behind hasn't any.", ["LH finding thrush", "RH finding thrush absent"]),
+        (
+            "Scratches on every leg bar the near fore, and there's none on that one.",
+            ["LF finding scratches absent", "RF+LH+RH finding scratches"],
+        ),
+        ("Corn in the bar of the off fore.", ["RF finding corn @bar"]),
+        (
+            "Thrush in the near hind. Copper sulphate in the other hind as well as that one.",
+            ["LH finding thrush", "LH+RH treatment copper_sulfate"],
+        ),
+        (
+            "Thrush in the near fore. Iodine in the off hind as well as that one.",
+            ["LF finding thrush", "LF+RH treatment iodine"],
+        ),
+    ],
+    "Tansy. {}",
+)

@@ -292,3 +292,13 @@ test_worn_clean_out = reads(
         ("Tally. I was worn clean out. Reset in front.", ["LF+RF work reset"]),
     ]
 )
+
+test_off_when_i_got_there = reads(
+    [
+        ("Off fore shoe was off when I got there. Nailed it back on.", ["RF shoe_state lost", "RF work put_back"]),
+        ("Both hind shoes were off when we came. New shoes.", ["LH+RH shoe_state lost", "LH+RH work new_shoe"]),
+        ("Near fore shoe is off, I took it off to drain it.", ["LF work removed"]),
+        ("Near fore shoe was off when I looked at the sole, and there was a bruise.", ["LF finding bruise @sole"]),
+    ],
+    "Tansy. {}",
+)
