@@ -277,7 +277,10 @@ def there_where_excepted(talk: Talk, sentence: Sentence) -> None:
                 rules = [*(r for r in draft.rules if r != "denied"), "there on the foot left out"]
                 made = replace(draft, feet=left, status=Status.PRESENT, rules=rules, evidence=set(draft.evidence))
                 segment.drafts.append(made)
-                draft.severity = None  # "no thrush in any foot except the left hind, which is bad"
+                draft.severity = None  # "no thrush in any foot except the left hind, which is bad in the frog"
+                at = max(m.end for m in segment.having("feet"))
+                before = any(m.start < at for s in sentence for m in s.having("zones"))
+                draft.zone = draft.zone if before else None
 
 
 def _there_after_all(sentence: list[Segment], segment: Segment) -> None:

@@ -319,3 +319,20 @@ test_all_but_one_that_is_named_behind = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+test_a_place_behind_the_foot_left_out = reads(
+    [
+        (
+            "No thrush in any of them bar the off hind, where it's bad in the sulcus.",
+            ["LF+RF+LH finding thrush absent", "RH finding thrush @sulcus ~severe"],
+        ),
+        (
+            "No cracks in any foot except the near fore, where he has one at the toe.",
+            ["LF finding crack @toe", "RF+LH+RH finding crack absent"],
+        ),
+        (
+            "No thrush in the frog in any of his feet except the off fore, where it's bad.",
+            ["LF+LH+RH finding thrush absent @frog", "RF finding thrush @frog ~severe"],
+        ),
+    ],
+    "Tally. {}",
+)
