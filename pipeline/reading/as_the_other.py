@@ -67,14 +67,20 @@ def ask_contrary(talk: Talk) -> None:
 
 
 def _ask_not_the_same(talk: Talk) -> None:
-    """ "No thrush in the near hind. Can't say the same for the off": what of it then is asked, if not told behind."""
+    """ "No thrush in the near hind. Can't say the same for the off": perhaps there, if it is not told behind."""
     for at, form in talk.turns(_NOT_THE_SAME):
         segment = talk.segment_at(at)
-        for draft in segment.drafts if segment is not None else ():
-            if "the same on another foot" in draft.rules:
+        if segment is None:
+            continue
+        near = [s for number in (-1, 0) for s in talk.sentence(segment.sentence + number)]
+        denied = any(s.having("denials") for s in near if s.index < segment.index)
+        behind = [d for s in near if s.index >= segment.index for d in s.kept]
+        copies = [d for d in behind if "the same on another foot" in d.rules]
+        for draft in copies:
+            draft.status = Status.SUSPECTED
+            if not denied or len(copies) < len(behind):
                 draft.drop("the same is not said of it")
-        behind = [s for s in talk.sentence(segment.sentence) if s.index >= segment.index] if segment is not None else []
-        if not any(s.kept for s in behind):
+        if not any(not d.dropped for d in behind):
             talk.unread.append((at, at + len(form), "that the same can't be said of another, but not what can"))
 
 

@@ -206,8 +206,8 @@ test_less_than_it_was = reads(
 
 test_not_the_same = reads(
     [
-        ("Can't say the same for the off.", ["LH finding thrush absent"]),
-        ("Couldn't say the same about the off hind.", ["LH finding thrush absent"]),
+        ("Can't say the same for the off.", ["LH finding thrush absent", "RH finding thrush suspected"]),
+        ("Couldn't say the same about the off hind.", ["LH finding thrush absent", "RH finding thrush suspected"]),
         (
             "I can't say the same for the off one, quarter crack.",
             ["LH finding thrush absent", "RH finding crack @quarter"],
