@@ -276,6 +276,8 @@ test_fierce = reads(
         ("Wicked heat with a pulse in the near fore.", ["LF finding heat ~severe", "LF pulse raised"]),
     ],
     "Tally. {}",
+)  # fmt: skip
+
 test_a_degree_behind_a_stop = reads(
     [
         ("He snatched the off hind away when the testers touched the heel. Big reaction.", ["RH tester strong @heel"]),
