@@ -1,4 +1,7 @@
-"""A side put right without its end: "thrush in the left hind, sorry, right", "did I say left, I meant right"."""
+"""A side put right without its end: "thrush in the left hind, sorry, right", "did I say left, I meant right".
+
+And an end that is said over, which names no other feet: "lame on the right hind, hind mind you, not front".
+"""
 
 from __future__ import annotations
 
@@ -14,12 +17,20 @@ _NOT = frozenset({"not"})
 _LIGHT = frozenset({",", ".", "the", "it", "'s", "is", "was", "on", "in", "that", "be", "should", "just", "only"})
 _BEHIND = (",", ".", "?", "one", "foot", "side", "and", "")
 _ALONE = frozenset({"just", "only"})
+_TELLING_OVER = frozenset({"not", "mind"})
+_OVER = frozenset({",", ".", "the", "a", "it", "'s", "that", "is", "in"})
+_OVER_BEHIND = _OVER | {"mind", "you", "now", "i", "said", "say", "one", "foot"}
+_CLOSED = (",", ".", "?", "and", "so", "")
 _REACH = 6  # tokens from the cue to the side
 
 
 def complete_sides(talk: Talk) -> None:
     """Give a side behind a repair cue the end of the foot named before it,."""
     _not_this_but_that(talk)
+    if talk.says(_TELLING_OVER):
+        for foot in talk.having("feet"):
+            if foot.readings["feet"] in _ONE_FOOT:
+                _said_over(talk, foot)
     for cue in talk.having("taking_back", "repair"):
         at = cue.end
         while at < min(len(talk.words), cue.end + _REACH) and talk.words[at] in _LIGHT:
@@ -49,6 +60,28 @@ def _complete(talk: Talk, cue: Mention, at: int) -> None:
         return
     end = at + 2 if behind in ("one", "foot", "side") else at + 1
     talk.mentions.append(Mention(at, end, (at,), {"feet": foot}, MatchKind.VARIANT))
+
+
+def _said_over(talk: Talk, foot: Mention) -> None:
+    words = [*talk.words, ""]
+    start = foot.end
+    while words[start] in _OVER:
+        start += 1
+    if start == foot.end or ENDS.get(words[start]) != foot.readings["feet"][1]:
+        return
+    stop = start + 1
+    while words[stop] in _OVER_BEHIND:
+        stop += 1
+    minded = words[start + 1] == "mind" or words[start + 1 : start + 3] == ["one", "mind"]
+    if words[stop] == "not":
+        denied = stop + 1
+        while words[denied] in _OVER:
+            denied += 1
+        if words[denied] not in ENDS or ENDS[words[denied]] == foot.readings["feet"][1]:
+            return
+        stop, minded = denied + 1, words[denied + 1] in _CLOSED
+    for mention in talk.mentions if minded else ():
+        mention.dropped = mention.dropped or start <= mention.start < stop
 
 
 def _not_this_but_that(talk: Talk) -> None:

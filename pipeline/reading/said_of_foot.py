@@ -1,4 +1,7 @@
-"""A foot that was said wrongly: "I said left front for that crack, it's the right"; "was it the near, no, the off"."""
+"""A foot that was said wrongly: "I said left front for that crack, it's the right"; "was it the near, no, the off".
+
+Or written wrongly: "I had it down as the left hind in the book. It's the right", "they'd the off marked, that's wrong".
+"""
 
 from __future__ import annotations
 
@@ -48,6 +51,22 @@ _PAUSES = frozenset(
 )
 _LIE = frozenset({"i", "tell", "a", "lie", "it", "was", "'s", "the", "that", "hang", "hold", "on", "tis"})
 _ABOUT = 5  # tokens of "for that toe crack"
+_WRITTEN = frozenset(
+    {"marked", "down", "written", "wrote", "says", "said", "listed", "entered", "booked", "put", "has"}
+)
+_PAPERS = frozenset(
+    {"board", "whiteboard", "card", "sheet", "book", "list", "diary", "notes", "chart", "message", "text"}
+)
+_LEADS_TO_IT = frozenset({"as", "said", "says", "wrote", "had", "has", "have", "'d", "marked", "put"})
+_WRONG = Sayings(
+    *(f"{it} {is_} {wrong}" for it in ("that", "which", "it", "they") for is_ in ("'s", "is", "was", "were")
+      for wrong in ("wrong", "not right", "a mistake", "n't right")),
+    "wrong", "wrongly", "by mistake", "in error",
+)  # fmt: skip
+_RECORDED = frozenset({"marked", "down", "written", "listed", "entered", "booked"})
+_CLAUSE_ENDS = SENTENCE_ENDS | {","}
+_TOLD_OF = frozenset({"findings", "number", "pads", "shoe_types", "work", "shoe_states", "tester_heads", "pulse_heads"})
+_WRITTEN_WITHIN = 8  # tokens on either side
 _CLOSING: tuple[list[str], ...] = ([","], ["."], ["?"], ["and"], ["that"], [], ["yeah"], ["yes"])
 
 
@@ -72,6 +91,9 @@ def foot_said_before(talk: Talk) -> None:
     for at, form in talk.turns(_ASKED):
         if at and talk.words[at - 1] in (",", "and", "wait", *SENTENCE_ENDS):
             _asked(talk, at, at + len(form))
+    if talk.says(_WRITTEN) and (talk.says(_PAPERS) or talk.says(_RECORDED)):
+        for foot in [m for m in talk.having("feet") if m.start]:
+            _written(talk, foot)
     if talk.says(_SURE) or talk.tells(_MEANT_BEHIND):
         for start in [i + 1 for i, word in enumerate(talk.words) if word in SENTENCE_ENDS]:
             _late(talk, start)
@@ -123,6 +145,35 @@ def _said(talk: Talk, cue: int, at: int) -> None:
     for old in _named(talk, cue, wrong, about):
         old.readings["feet"] = right.side + (right.end or old.readings["feet"][1])
         _drop(talk, cue, right.stop)
+
+
+def _written(talk: Talk, foot: Mention) -> None:
+    """ "I had his thrush down as the left hind in the book. It's the right hind", "they had the off marked, wrong"."""
+    words = talk.words
+    led = foot.start - (words[foot.start - 1] in _THE - {"as"})
+    start = max([i + 1 for i in range(led) if words[i] in _CLAUSE_ENDS], default=0)
+    stop = next((i for i in range(foot.end, len(words)) if words[i] in _PAUSES), len(words))
+    clause = {*words[max(start, led - _WRITTEN_WITHIN) : stop]}
+    papers = not _PAPERS.isdisjoint(clause) or (words[led - 1] == "as" and not _RECORDED.isdisjoint(clause))
+    if not papers or _WRITTEN.isdisjoint(clause) or words[led - 1] not in _LEADS_TO_IT:
+        return
+    if any(foot.end <= m.start < stop for m in talk.mentions if _TOLD_OF & m.readings.keys()):
+        return  # "they had the near fore down as a corn, and that's wrong": the corn is
+    while stop < len(words) and words[stop] in _PAUSES:
+        stop += 1
+    if wrong := _WRONG.at(words, stop):
+        foot.dropped = True
+        stop += len(wrong)
+    while stop < len(words) and words[stop] in _PAUSES:
+        stop += 1
+    lead = _MEANT.at(words, stop)
+    right = _foot_at(talk, stop + len(lead)) if lead and words[stop + len(lead)] != "right" else None
+    if right is None or words[right.stop : right.stop + 1] not in _CLOSING:
+        return
+    side = str(foot.readings["feet"])
+    foot.readings["feet"] = right.side + (right.end or side[-1])
+    foot.dropped = False
+    _drop(talk, stop, right.stop)
 
 
 def _asked(talk: Talk, cue: int, at: int) -> None:

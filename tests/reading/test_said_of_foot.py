@@ -276,3 +276,63 @@ test_an_end_put_right_keeps_its_side = reads(
     ],
     "Tansy. {}",
 )
+
+test_a_foot_that_was_written_down_wrongly = reads(
+    [
+        (
+            "Thrush in the near fore. They had the off marked on the board and that's wrong. Iodine on it.",
+            ["LF finding thrush", "LF treatment iodine"],
+        ),
+        (
+            "Corn in the off fore. She had it down as the near fore on the sheet, which is a mistake. Bar shoe on it.",
+            ["RF finding corn", "RF shoe_type bar"],
+        ),
+        (
+            "Crack in the off hind. They'd put near hind in the diary, wrong. Reset it.",
+            ["RH finding crack", "RH work reset"],
+        ),
+        (
+            "I had her corn down as the left hind in the book. It's the right hind, always was. Drained it.",
+            ["RH finding corn", "RH treatment drained"],
+        ),
+        (
+            "The abscess was written up as the left fore. It's the right fore. Poultice on it.",
+            ["RF finding abscess", "RF treatment poultice"],
+        ),
+        (
+            "The sheet has the abscess as left hind, it's the right hind. Drained it.",
+            ["RH finding abscess", "RH treatment drained"],
+        ),
+        (
+            "The abscess is down as the near fore on the card and that's wrong, it's the off fore.",
+            ["RF finding abscess"],
+        ),
+        ("The book says left hind. It's the right, a corn at the heel.", ["RH finding corn @heel"]),
+        ("The card had the near fore down as a corn and that's wrong, it's a bruise.", ["LF finding bruise"]),
+        ("The book says left hind, and that's right. Corn in it.", ["LH finding corn"]),
+        ("They had the off fore marked on the board. Trimmed it.", ["RF work trim"]),
+        ("The sheet says right fore, it's right. Bruise in it.", ["RF finding bruise"]),
+    ],
+    "Tansy. {}",
+)
+
+test_an_end_said_over_names_no_other_foot = reads(
+    [
+        (
+            "Two out of five lame on the right hind, hind mind you, not front. Heat at the coronary band of it.",
+            ["RH finding heat @coronary_band", "RH lameness 2"],
+        ),
+        ("Abscess in the near fore, fore mind, not hind. Drained it.", ["LF finding abscess", "LF treatment drained"]),
+        ("Bruise in the off hind, that's hind, not front. Iodine on it.", ["RH finding bruise", "RH treatment iodine"]),
+        (
+            "Lost the near fore. Front, not hind. Nailed it back on with six.",
+            ["LF nails 6", "LF shoe_state lost", "LF work put_back"],
+        ),
+        ("Size two on the left hind, hind one mind, not a front. Six nails in it.", ["LH nails 6", "LH shoe_size 2"]),
+        ("Bruise in the near fore, front mind you. Poultice on it.", ["LF finding bruise", "LF treatment poultice"]),
+        ("Bruise in the near fore, hinds trimmed.", ["LF finding bruise", "LH+RH work trim"]),
+        ("Near fore, fronts reset, not the hinds. Six nails.", ["LF+RF nails 6", "LF+RF work reset"]),
+        ("Corn in the off hind. Back, mind you, in a week.", ["- next_visit_weeks 1 planned", "RH finding corn"]),
+    ],
+    "Tansy. {}",
+)
