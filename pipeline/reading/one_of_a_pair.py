@@ -6,6 +6,7 @@ of the end that is named before it: "two out of five in front on the near fore".
 
 from __future__ import annotations
 
+from pipeline.reading.bare_sides import SIDES
 from pipeline.reading.foot_names import resolve
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
@@ -44,7 +45,8 @@ _LEADING = frozenset({"the", "his", "her", "it", "was", "'s", "that", "is", "bei
 _BEFALLING = frozenset({",", "he", "she", "'s", "'d", "has", "had", "is", "just", "again", "also"})
 _CLAUSE_ENDS = frozenset({",", *SENTENCE_ENDS})
 _CLOSING = _CLAUSE_ENDS | {"and", "but"}
-_AT_THE_END = frozenset({"front", "behind"})  # "in front", "up front", "behind"; not "both fronts"
+_BEFELL = frozenset({"findings", "shoe_states", "gaits"})
+_AT_THE_END = frozenset({"front", "behind", "back"})  # "in front", "up front", "behind"; not "both fronts"
 _PAIRS = {"fronts": "F", "hinds": "H"}
 
 
@@ -249,17 +251,46 @@ def _graded_alone(talk: Talk, segment: Segment, at: int) -> None:
 
 
 def name_the_foot_of_the_end(talk: Talk) -> None:
-    """ "One out of five in front on the near fore", "lame behind, on the off hind.": the foot alone is meant."""
-    for at in [i for i in talk.where(_AT_THE_END) if i + 3 < len(talk.words)]:
+    """ "One out of five in front on the near fore", "lame behind, on the off hind.": the foot alone is meant.
+
+    So is the one of a side: "a corn in front, on the off side", "lost a shoe behind, left side".
+    """
+    for at in [i for i in talk.where(_AT_THE_END) if i + 2 < len(talk.words)]:
         comma = talk.words[at + 1] == ","
         on = at + 1 + comma
-        start = on + 1 + (talk.words[on + 1] in ("the", "his", "her"))
+        led = talk.words[on] in ("on", "in")
+        start = on + led
+        start += talk.words[start : start + 1] in (["the"], ["his"], ["her"])
         pair, foot = talk.mention_ending(at + 1), talk.mention_starting(start)
-        if talk.words[on] not in ("on", "in") or pair is None or foot is None or (comma and not _closes(talk, foot)):
+        end = _PAIRS.get(str(pair.get("feet"))) if pair is not None else None
+        if pair is None or end is None or start >= len(talk.words):
             continue
-        end, name = _PAIRS.get(str(pair.get("feet"))), str(foot.get("feet"))
-        if end is not None and name in FEET and name[1] == end:
-            pair.dropped = True
+        name = str(foot.get("feet")) if foot is not None else ""
+        if foot is not None and name in FEET:
+            if led and name[1] == end and not (comma and not _closes(talk, foot)):
+                pair.dropped = True
+        elif comma and talk.words[start] in SIDES:
+            _on_one_side(talk, pair, SIDES[talk.words[start]] + end, start, led)
+
+
+def _on_one_side(talk: Talk, pair: Mention, foot: str, at: int, led: bool) -> None:
+    """Make the pair the foot of the side behind it, where it tells of what was found and nothing is said of the side.
+
+    Not of "thrush in front, off side mild", nor where the other side follows, "off side, mild, near side, severe".
+    """
+    words = [*talk.words, "."]
+    stop = at + 1 + (words[at + 1] in ("side", "foot", "one"))
+    ends = next(i for i in range(at, len(words)) if words[i] in SENTENCE_ENDS)
+    sure = words[stop] in _CLOSING if led or words[at + 1] == "side" else words[stop] in SENTENCE_ENDS
+    start = next((i for i in range(pair.start, 0, -1) if words[i - 1] in _CLAUSE_ENDS), 0)
+    other = next((i for i in range(stop, ends) if SIDES.get(words[i], foot[0]) != foot[0]), None)
+    told = {name for m in talk.mentions if start <= m.start < pair.start and not m.dropped for name in m.readings}
+    between = any(stop <= m.start < other for m in talk.having("findings")) if other is not None else True
+    if sure and between and not told.isdisjoint(_BEFELL) and words[pair.start] not in ("both", "either"):
+        for side in talk.having("feet"):
+            side.dropped = side.dropped or side.start == at
+        pair.readings = {"feet": foot}
+        talk.changed()
 
 
 def _closes(talk: Talk, side: Mention) -> bool:

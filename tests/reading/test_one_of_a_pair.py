@@ -102,4 +102,22 @@ test_its_neighbour_is_asked = reads(
         ("Near fore has a corn. The neighbour held her, thrush in it.", ["LF finding corn", "LF finding thrush"]),
     ],
     "Tally. {}",
+
+test_the_foot_of_a_side_told_behind_its_end = reads(
+    [
+        ("Corn in front, on the near side.", ["LF finding corn"]),
+        ("There's a bruise in front, on the right.", ["RF finding bruise"]),
+        ("The thrush is in front, on the off side, in the frog.", ["RF finding thrush @frog"]),
+        ("Lost a shoe behind, on the off side. Nailed it back on.", ["RH shoe_state lost", "RH work put_back"]),
+        ("A crack behind, left side, at the toe.", ["LH finding crack @toe"]),
+        ("The abscess is in front, off side. Drained it.", ["RF finding abscess", "RF treatment drained"]),
+        ("Thrush behind, on the left, and a corn on the right.", ["LH finding thrush", "RH finding corn"]),
+        ("She's lame in front, on the off side.", ["RF gait lame"]),
+        ("Loose in back, on the left. Reset it.", ["LH shoe_state loose", "LH work reset"]),
+        ("Thrush in front. On the off side there's a crack too.", ["LF+RF finding thrush", "RF finding crack"]),
+        ("Testers in front, on the off side mild.", ["RF tester mild"]),
+        ("New shoes in front, on the off side.", ["LF+RF work new_shoe"]),
+        ("A corn in front, right, so I put a bar shoe on.", ["LF+RF finding corn", "LF+RF shoe_type bar"]),
+    ],
+    "Tansy. {}",
 )
