@@ -24,6 +24,14 @@ _BEFELL = frozenset({"foundered", "had", "'d", "got", "did", "was"})
 _IN = frozenset({"in"})
 _OTHER_THINGS = frozenset({"days", "weeks", "months", "hours", "minutes", "degrees", "of", "feet"})
 _RECENT_YEARS, _OLD_YEARS = range(11, 27), range(90, 100)
+_AS = frozenset({"like", "as", "way", "what", "that"})
+_AGREED = frozenset({
+    "promised", "said", "told", "agreed", "planned", "meant", "talked", "discussed", "decided", "suggested", "advised",
+})  # fmt: skip
+_AGREED_BY = _AS | _AGREED | frozenset({
+    "i", "we", "they", "he", "she", "you", "'d", "had", "'ve", "have", "her", "him", "them", "about", "to", "would",
+    "on", "it", "was", "do", "vet", "the", "owner", "back",
+})  # fmt: skip
 UNLIKE = frozenset({"unlike", "not", "change"})
 _TIMES = CALENDAR | frozenset({
     "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "time", "visit", "trip", "month",
@@ -40,8 +48,18 @@ def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[
     told = [m for m in told if not since_what(talk, m) and not event_ahead(talk, sentence, segment, m)]
     told = [m for m in told if not goes_on_again(talk, segment, m) and not in_it_still(talk.words, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
+    told = [m for m in told if not (talk.says(_AGREED) and _as_agreed(talk, segment, m))]
     told = [m for m in told if not is_unlike(talk, m) and talk.words[m.start - 2 : m.start - 1] != ["unlike"]]
     return told or _unlisted(talk, sentence, segment)
+
+
+def _as_agreed(talk: Talk, segment: Segment, cue: Mention) -> bool:
+    """ "Full pads on both fronts like I'd promised in the spring": what was done is of today, only the word of then."""
+    at = cue.start
+    while at > segment.start and talk.words[at - 1] in _AGREED_BY:
+        at -= 1
+    as_it_was = talk.words[at] in _AS and not _AGREED.isdisjoint(talk.words[at : cue.start])
+    return as_it_was and all(draft.end <= at for draft in segment.drafts)
 
 
 def is_unlike(talk: Talk, cue: Mention) -> bool:
