@@ -41,6 +41,7 @@ _PUT_NOW = frozenset({"left", "put", "fitted", "strapped", "taped", "nailed", "g
 _AHEAD_OF = Sayings("ahead of", "with a view to", "in readiness for", "to get him ready for", "to get her ready for")
 _TO_COME = frozenset({"'ll", "will", "'d", "would", "can", "could", "to", "should", "might", "may"})
 _IS_ON = (["'s", "on"], ["is", "on"], ["are", "on"], ["'re", "on"], ["'s", "in"], ["are", "in"])
+_GO, _ON = frozenset({"go", "goes", "going"}), frozenset({"on", "in", "back"})
 _OPEN = frozenset({"if", "whether", "that", "how", "until", "till", "before", "so", "sure"})
 _SO_MUCH = frozenset({"well", "good", "great", "bad", "much", "badly", "strong"})  # "it isn't holding that well"
 _DUE = Sayings(
@@ -77,7 +78,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     depending = [(stop, _today_behind(talk, sentence, stop)) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
     back = [s for s in sentence if any(d.slot == "next_visit_weeks" for d in s.drafts)]
-    later = not sentence.lacks(_LATER) or when_due(talk, sentence[0].start) or sentence[0] in back
+    later = not sentence.lacks(_LATER) or when_due(talk, sentence[0].start) or bool(back)
     unplanned, due = planned or not sentence.lacks(HAVE), talk.tells(_DUE)
     hanging = bool(depending or plans)
     told, said_behind, bid = not sentence.lacks(_TOLD_TO_DO), not sentence.lacks(SAID_BEHIND), not sentence.lacks(_GET)
@@ -309,10 +310,11 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
     words = talk.words[segment.start : segment.end]
     named = "tomorrow" in words or any(talk.words[m.end - 1] in _DAYS for m in segment.having("times", "recent"))
     named = named or _NEXT_WEEK.said_in(words)
+    if any(words[i] in _GO and words[i + 1] in _ON for i in range(1, len(words) - 1)):
+        named = named or any(d.slot == "next_visit_weeks" for d in segment.drafts)
+        return named and all(d.slot in PLANNABLE for d in segment.drafts)  # "the boots go on the fronts next week"
     if not named:
         return False
-    if any(words[i : i + 2] == ["going", "on"] for i in range(1, len(words))):
-        return all(d.slot in PLANNABLE for d in segment.drafts)  # "leather pads going on the fronts next week"
     subjects = talk.plays("subject", segment.start, segment.end)
     if not subjects and not segment.present and "tomorrow" in words:
         return all(d.slot in PLANNABLE for d in segment.drafts)  # "a poultice on it tomorrow"

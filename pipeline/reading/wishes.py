@@ -107,7 +107,8 @@ def _wished_by_owner(talk: Talk, cue: Mention, draft: Draft) -> bool:
 
 
 def _granted(talk: Talk, draft: Draft) -> bool:
-    again = any((d.slot, d.value) == (draft.slot, draft.value) and d is not draft for d in talk.drafts)
+    same = [d for d in talk.drafts if (d.slot, d.value) == (draft.slot, draft.value) and d is not draft]
+    again = any(d.status is not Status.PLANNED for d in same)  # not "they asked for boots, the boots go on next week"
     end = talk.sentence(draft.segment.sentence)[-1].end
     behind = talk.words[end : end + _PUT_IT]
     put = not _IT.isdisjoint(behind) and not _GRANTED.isdisjoint(behind)

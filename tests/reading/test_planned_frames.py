@@ -174,3 +174,30 @@ test_what_i_come_back_to_do = reads(
     ],
     "Tally. {}",
 )
+
+test_what_goes_on_then = reads(
+    [
+        (
+            "They'd asked for boots on the fronts. I'd none with me to fit her, so the boots go on next week.",
+            ["LF+RF shoe_type boot planned"],
+        ),
+        ("Bar shoe goes on the near fore Thursday.", ["LF shoe_type bar planned"]),
+        (
+            "Heart bars go on the fronts in a fortnight.",
+            ["- next_visit_weeks 2 planned", "LF+RF shoe_type heart_bar planned"],
+        ),
+        (
+            "Reset in front. The bar shoes go on the fronts next week.",
+            ["LF+RF shoe_type bar planned", "LF+RF work reset"],
+        ),
+        (
+            "She goes back in bar shoes next week, fronts.",
+            ["- next_visit_weeks 1 planned", "LF+RF shoe_type bar planned"],
+        ),
+        ("They'd asked for boots on the fronts.", []),
+        ("They'd asked for boots on the fronts, and I put them on.", ["LF+RF shoe_type boot"]),
+        ("Boots go on the fronts for turnout.", ["LF+RF shoe_type boot"]),
+        ("The boots go on, both fronts, size two.", ["LF+RF shoe_size 2", "LF+RF shoe_type boot"]),
+    ],
+    "Tansy. {}",
+)
