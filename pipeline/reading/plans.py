@@ -23,6 +23,7 @@ from pipeline.vocabulary import CLASS_SLOTS
 _DAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
 _LATER = _DAYS | SEASONS | {"tomorrow", "next"} | TO_COME
 _IS_DOING, _ANNOUNCING = ("'m", "putting"), frozenset({"plan"})
+_GO_ON = {(go, on) for go in ("go", "goes", "going") for on in ("on", "in", "back")}
 _NO_PLAN = frozenset({"no", "without", "worked", "working", "works", "held", "paid", "failed", "good", "bad"})
 _OF_TODAY, _TOLD = frozenset({"today", "now"}), frozenset({"told", "asked"})
 _TOLD_TO_DO = _TOLD | TO_DO
@@ -41,7 +42,6 @@ _PUT_NOW = frozenset({"left", "put", "fitted", "strapped", "taped", "nailed", "g
 _AHEAD_OF = Sayings("ahead of", "with a view to", "in readiness for", "to get him ready for", "to get her ready for")
 _TO_COME = frozenset({"'ll", "will", "'d", "would", "can", "could", "to", "should", "might", "may"})
 _IS_ON = (["'s", "on"], ["is", "on"], ["are", "on"], ["'re", "on"], ["'s", "in"], ["are", "in"])
-_GO, _ON = frozenset({"go", "goes", "going"}), frozenset({"on", "in", "back"})
 _OPEN = frozenset({"if", "whether", "that", "how", "until", "till", "before", "so", "sure"})
 _SO_MUCH = frozenset({"well", "good", "great", "bad", "much", "badly", "strong"})  # "it isn't holding that well"
 _DUE = Sayings(
@@ -310,16 +310,14 @@ def _set_for_a_day(talk: Talk, sentence: list[Segment], position: int) -> bool:
     words = talk.words[segment.start : segment.end]
     named = "tomorrow" in words or any(talk.words[m.end - 1] in _DAYS for m in segment.having("times", "recent"))
     named = named or _NEXT_WEEK.said_in(words)
-    if any(words[i] in _GO and words[i + 1] in _ON for i in range(1, len(words) - 1)):
+    if not _GO_ON.isdisjoint(pairwise(words[1:])):
         named = named or any(d.slot == "next_visit_weeks" for d in segment.drafts)
         return named and all(d.slot in PLANNABLE for d in segment.drafts)  # "the boots go on the fronts next week"
-    if not named:
-        return False
     subjects = talk.plays("subject", segment.start, segment.end)
     if not subjects and not segment.present and "tomorrow" in words:
         return all(d.slot in PLANNABLE for d in segment.drafts)  # "a poultice on it tomorrow"
     going = [talk.words[i + 1 : i + 3] for i in subjects]
-    return any(w[0] in _BEING and w[1].endswith("ing") for w in going if len(w) == len(_IS_DOING))
+    return named and any(w[0] in _BEING and w[1].endswith("ing") for w in going if len(w) == len(_IS_DOING))
 
 
 def _drop_asked_about(talk: Talk, sentence: list[Segment]) -> None:

@@ -296,3 +296,23 @@ test_what_everybody_wants_is_nobodys = reads(
     ],
     "Tansy. {}",
 )
+
+test_the_vet_nearly_called = reads(
+    [
+        (
+            "I was all set to get the vet to the right front. No need for the vet, mild bruise in the sole.",
+            ["- vet referral absent", "RF finding bruise @sole ~mild"],
+        ),
+        ("I nearly called the vet to her, but it's only a bruise in the off fore.", ["RF finding bruise"]),
+        (
+            "I was on the point of ringing the vet. No vet needed, it's a bruise in the near fore.",
+            ["- vet referral absent", "LF finding bruise"],
+        ),
+        ("I'd the phone out to get the vet, it's only a corn in the near fore.", ["LF finding corn"]),
+        ("I was all set to nail the near fore when she pulled back. Reset it after.", ["LF work reset"]),
+        ("I'm all set to get the vet to the right front.", ["- vet referral planned"]),
+        ("Abscess in the near fore, get the vet to it.", ["- vet referral planned", "LF finding abscess"]),
+        ("I nearly put my hand through the window. Reset all four.", ["LF+RF+LH+RH work reset"]),
+    ],
+    "Tansy. {}",
+)
