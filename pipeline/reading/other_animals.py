@@ -63,6 +63,8 @@ _ASIDE_WITHIN, _ASKER_WITHIN, _DESCRIBED_IN = 8, 10, 2
 _LED_WITHIN = 5  # tokens: "I was mixing him up with his stablemate"
 _HEADS = frozenset({"head", "mind", "brain"})
 _MINDED = _HEADS | {"thinking", "confusing", "mixing", "picturing"}
+_SEXES = {"mother": "she", "dam": "she", "sister": "she", "sire": "he", "father": "he", "brother": "he", "son": "he"}
+_KINDRED, _ACROSS = frozenset(_SEXES), {"she": "his", "he": "her"}
 _POSSESSIVES = frozenset({"'s", "'"})
 
 
@@ -125,6 +127,8 @@ def mark_others(talk: Talk) -> None:
     _mark_other_ones(talk)
     _mark_earlier_ones(talk)
     _mark_asked_about(talk)
+    if talk.says(_KINDRED):
+        _mark_of_his_dam(talk)
     if talk.says(_MINDED):
         _forget_the_one_in_mind(talk)
     talk.in_order()
@@ -192,6 +196,16 @@ def _mark_asked_about(talk: Talk) -> None:
         another = words[at + 1 : first] in (["a"], ["another"])
         if asked and horse > at and (another or (words[at + 1] in _THEIRS and (stranger or horse > first))):
             _mark(talk, at + 1, horse + 1)
+
+
+def _mark_of_his_dam(talk: Talk) -> None:
+    """ "Same as his mother had. She foundered in the end": by "his" and "she" it is the mother that is told of on."""
+    words = talk.words
+    for at in [i for i in talk.where(_KINDRED) if i and words[i - 1] in ("his", "her")]:
+        stop = next((i for i in range(at, len(words)) if words[i] in SENTENCE_ENDS), len(words))
+        who = _SEXES[words[at]]
+        if words[stop + 1 : stop + 2] == [who] and words[at - 1] == _ACROSS[who]:
+            _mark(talk, stop + 1, stop + 2)
 
 
 def _mark(talk: Talk, start: int, end: int) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import Read
+from tests.reading.conftest import Read, reads
 from tests.reading.telling import told
 
 CASES = [
@@ -213,3 +213,46 @@ def test_had_by_another(read: Read, text: str, tally: str, buck: str) -> None:
     facts = {visit.horse: told(visit) for visit in read(f"Buck. Tally. {text}", "Tally", "Buck")}
     assert facts["Tally"] == [f"LF+RF+LH+RH finding thrush {tally}".strip()]
     assert facts["Buck"] == [f"LF finding thrush {buck}".strip()]
+
+
+test_lame_people = reads(
+    [
+        ("Sound. It's the owner that's lame, she came off a ladder.", ["- gait sound"]),
+        ("Trimmed. The owner's lame herself, bad hip.", ["LF+RF+LH+RH work trim"]),
+        ("The groom was lame so the lad held her. Trimmed.", ["LF+RF+LH+RH work trim"]),
+        ("I'm the one that's lame after her. Reset all four.", ["LF+RF+LH+RH work reset"]),
+        ("I was lame myself.", []),
+        ("The owner says she's lame on the near fore.", ["LF gait lame"]),
+        ("Owner reckons it's the near fore that's lame.", ["LF gait lame"]),
+        ("This old girl's lame in front.", ["LF+RF gait lame"]),
+    ],
+    "Tansy. {}",
+)
+
+test_one_beside_him_and_his_kin = reads(
+    [
+        (
+            "Dangerous behind, reset the fronts. The old pony tied beside him was sedated, and he's not mine.",
+            ["- manner dangerous", "LF+RF work reset"],
+        ),
+        ("The horse stood beside him has thrush in all four. Trimmed Buck.", ["LF+RF+LH+RH work trim"]),
+        ("Trimmed. There's a cob in with him that's foundered.", ["LF+RF+LH+RH work trim"]),
+        (
+            "He had a full sister with navicular. New egg bars in front.",
+            ["LF+RF shoe_type egg_bar", "LF+RF work new_shoe"],
+        ),
+        ("His full brother had navicular. Reset in front.", ["LF+RF work reset"]),
+        ("Same sire as a mare that had ringbone. Trimmed.", ["LF+RF+LH+RH work trim"]),
+        (
+            "Club foot on the near fore, same as his mother had. She foundered in the end. Trimmed him all four.",
+            ["LF finding club_foot", "LF+RF+LH+RH work trim"],
+        ),
+        ("His dam had sidebone. She went lame with it. Trimmed all four.", ["LF+RF+LH+RH work trim"]),
+        (
+            "I'd egg bars made up for another horse. He's in plain steel on both fronts, new.",
+            ["LF+RF shoe_material steel", "LF+RF shoe_type plain", "LF+RF work new_shoe"],
+        ),
+        ("He's lame. He was lame last time too.", ["- gait lame", "- gait lame history"]),
+    ],
+    "Buck. {}",
+)
