@@ -23,6 +23,7 @@ from pipeline.reading.foot_alone import (
 from pipeline.reading.foot_groups import (
     SETUP_SLOTS,
     FootGroup,
+    Groups,
     contrasted,
     groups_of,
     held_over,
@@ -35,7 +36,7 @@ from pipeline.reading.foot_groups import (
     setup_only,
     united,
 )
-from pipeline.reading.foot_in_hand import done_to_it, done_to_them, from_hand, of_today, told_in_passing
+from pipeline.reading.foot_in_hand import done_to_it, done_to_them, from_hand, left_in_hand, of_today, told_in_passing
 from pipeline.reading.number_context import ANGLES, LENGTHS, PUT_RIGHT
 from pipeline.reading.or_was_it import foot_in_the_end
 from pipeline.reading.put_where import feet_of_the_verb, foot_told_behind
@@ -65,17 +66,18 @@ _OF_THE_RIGHT = 6  # tokens from an answer to the narrower foot behind it
 _HORSE_GAITS = frozenset({"forge", "overreach", "interfere", "short_stride"})
 
 
-def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
+def attach_feet(talk: Talk) -> Groups:
     """Give every draft its feet, horse by horse; returns the foot groups of each segment by index."""
-    groups: dict[int, list[FootGroup]] = {}
+    groups: Groups = {}
     hand: Feet | None = None
-    horse, aside = -1, None
+    horse, aside, left = -1, None, (-1, hand, 0)
     several = len({segment.horse for segment in talk.segments}) > 1
     for sentence in talk.sentences():
         before, named, footed = hand, False, False
         for segment in sentence:
             if segment.horse != horse:
-                hand, before, horse, aside = None, None, segment.horse, None
+                left, hand = (horse, hand, segment.index), left_in_hand(talk, left, segment, groups)
+                before, horse, aside = hand, segment.horse, None
                 talk.across, talk.single_out = None, None
             found, hand = groups_of(talk, segment, hand, named)
             groups[segment.index] = of_the_others(talk, segment, groups, found)
@@ -108,7 +110,7 @@ def attach_feet(talk: Talk) -> dict[int, list[FootGroup]]:
     return groups
 
 
-def _where_it_was_put(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
+def _where_it_was_put(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
     """ "A pair of rims, both new, was nailed on in front": what is listed before the verb is where the verb says."""
     told = feet_of_the_verb(talk, sentence, groups)
     for segment in [s for s in sentence if s.index in told]:
@@ -132,7 +134,7 @@ def _feet_of_before(talk: Talk) -> None:
                     draft.note("foot: where it was said to be before")
 
 
-def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
+def _foot_behind_sentence(talk: Talk, sentence: list[Segment], groups: Groups) -> None:
     """ "Hondo lost one. Left front.": a foot alone in its sentence belongs to a statement that still lacks one."""
     foot_of_another_time(talk, sentence, groups)
     if not groups[sentence[0].index] or not sentence[0].sentence:
@@ -163,9 +165,7 @@ def alone_said(talk: Talk, draft: Draft) -> bool:
     return draft.slot == "finding" and segment.joined_by("start") and talk.words_beside(segment, held) <= words
 
 
-def _attach_segment(
-    talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None
-) -> None:
+def _attach_segment(talk: Talk, sentence: list[Segment], position: int, groups: Groups, hand: Feet | None) -> None:
     segment, own = sentence[position], groups[sentence[position].index]
     for draft in segment.drafts:
         if draft.slot in HORSE_SLOTS:
@@ -205,9 +205,7 @@ def _attach_segment(
         from_hand(talk, draft, earlier.feet if earlier else None, hand)
 
 
-def _told_or_hand(
-    sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], hand: Feet | None
-) -> Feet:
+def _told_or_hand(sentence: list[Segment], position: int, groups: Groups, hand: Feet | None) -> Feet:
     """The feet that "one of them" is one of: those named before in the sentence, else those in hand."""
     earlier = _earlier_group(sentence, position, groups)
     return earlier.feet if earlier else hand or ()
@@ -292,7 +290,7 @@ def _each_side(draft: Draft, segment: Segment, real: list[FootGroup]) -> list[Fo
 
 
 def _earlier_group(
-    sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]], draft: Draft | None = None
+    sentence: list[Segment], position: int, groups: Groups, draft: Draft | None = None
 ) -> FootGroup | None:
     named = [s for s in sentence[:position] if groups[s.index]] if position else []
     if not named:
@@ -317,7 +315,7 @@ def _from_list(
     talk: Talk,
     sentence: list[Segment],
     position: int,
-    groups: dict[int, list[FootGroup]],
+    groups: Groups,
     hand: Feet | None,
     draft: Draft,
 ) -> Feet | None:
@@ -362,7 +360,7 @@ def _from_list(
     return None
 
 
-def _foot_behind(talk: Talk, sentence: list[Segment], position: int, groups: dict[int, list[FootGroup]]) -> Feet | None:
+def _foot_behind(talk: Talk, sentence: list[Segment], position: int, groups: Groups) -> Feet | None:
     """ "Strong at the toe, left front, moderate at the toe, right front": each answer has its foot behind it."""
     following = sentence[position + 1] if position + 1 < len(sentence) else None
     if following is None or following.delimiter != "," or following.drafts or not groups[following.index]:

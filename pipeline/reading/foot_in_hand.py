@@ -9,8 +9,9 @@ from dataclasses import dataclass
 
 from pipeline.reading.foot_groups import SETUP_SLOTS, Groups
 from pipeline.reading.number_context import ANGLES, LENGTHS
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.shoeing_line import line_before, named_feet, named_feet_of
-from pipeline.reading.talk import Draft, Feet, Sentence, Talk
+from pipeline.reading.talk import Draft, Feet, Segment, Sentence, Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.reading.told_apart import those
 from pipeline.reading.whole_horse import in_every
@@ -18,6 +19,7 @@ from pipeline.record import FEET, HORSE_SLOTS
 
 _OF_ONE_FOOT = (["side"], ["heel"], ["quarter"], ["branch"])
 _A_FOOT = (["a", "foot"], ["a", "shoe"], ["the", "foot"], ["per", "foot"], ["per", "shoe"])
+_THAT_FOOT = Sayings("that foot", "that shoe", "that same foot", "the same foot")
 _PAIR = 2
 _OF_A_SHOE = ("work", "shoe_size", "shoe_type", "shoe_material")
 _BARED = ("trim", "removed")
@@ -49,6 +51,18 @@ class Aside:
     before: Feet | None
     planned: bool
     fine: bool = False
+
+
+def left_in_hand(talk: Talk, left: tuple[int, Feet | None, int], now: Segment, groups: Groups) -> Feet | None:
+    """ "Thrush in the near hind. Duke had it last month. Iodine in it": still that foot, if no more was told of him.
+
+    Or if it is pointed to: "back to Buck, six nails in that shoe".
+    """
+    if left[0] != now.horse:
+        return None
+    told = now.having("horse") or any(s.drafts or groups[s.index] for s in talk.segments[left[2] : now.index])
+    pointed = _THAT_FOOT.within(talk.words, now.start, talk.sentence(now.sentence)[-1].end) if told else ()
+    return left[1] if not told or any(pointed) else None
 
 
 def told_in_passing(

@@ -15,6 +15,7 @@ from pipeline.reading.opening import (
     kept_away,
     leave_out_beside,
     of_kin,
+    set_beside,
     spoken_of,
 )
 from pipeline.reading.roster_names import NameSpan
@@ -174,7 +175,8 @@ class HorseFinder(HorsesTogether):
         for segment in self._talk.segments:
             inside = [s for s in names if segment.start <= s.start < segment.end]
             if segment.delimiter != "start":
-                lent = self._next_in_row(segment) or lent
+                so = lent in away and segment.joined_by("so", ", so", "but", ", but") and set_beside(self._talk, lent)
+                lent = self._next_in_row(segment) or (None if so else lent)  # "Buck had one, so I let hers be"
             elif lent not in away or self._talk.tokens.texts[segment.start - 1] != ",":
                 lent = None
             owner = owner if owner is not None and self._goes_on(segment) else None
@@ -358,7 +360,7 @@ class HorseFinder(HorsesTogether):
             return True  # "if Gwen gets sore on that, I'll poultice it"
         if segment.having("units"):
             return True
-        vet = self._vet_told(segment)
+        vet = self._vet_told(segment) and not segment.having("times", "recent")  # "the vet saw Buck last week"
         leads = _SAID_FOR | _VET_LEADS if vet else _SAID_FOR  # "ring the vet about Gwen", "get Gwen to the vet"
         timed = bool(vet) or any(m.number for m in segment.mentions)
         before = self._talk.mention_ending(span.start)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from pipeline.reading.tokens import NOT
 
 _WEEKDAYS = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"})
@@ -15,8 +17,9 @@ _IS = frozenset({"is", "'s", "was", "will", "'ll", "has", "goes", "gets", "belon
 _SET = _IS | NOT | frozenset({
     "on", "for", "down", "in", "a", "an", "to", "due", "set", "till", "until", "my", "the", "up", "i", "we", "'re",
     "'ve", "had", "been", "done", "seen", "booked", "being", "getting", "pencilled", "penciled", "part", "of", "with",
-    "by", "one", "job",
+    "by", "one", "job", "even",
 })  # fmt: skip
+_WROTE, _WRONG = frozenset({"wrote", "put", "had", "'d", "marked"}), frozenset({"wrong", "mistake", "wrongly"})
 _AFTER_ALL = frozenset({"today", "anyway", "instead"})
 _HIM = frozenset({"him", "her", "them"})
 
@@ -39,3 +42,12 @@ def on_another_day(before: list[str], behind: list[str], following: list[str]) -
     ended = rest[1:2] in ([], [","]) or (whose and all(word in _LISTS for word in rest[2:]))
     today = not NOT.isdisjoint(led) and (rest[0] == "today" or rest[0] in _LISTS)
     return ended and (rest[0] in _DAYS or today)
+
+
+def put_down_wrongly(before: list[str], behind: list[str]) -> bool:
+    """ "Whoever put Buck down for that got it wrong": he is not turned to."""
+    return (
+        before[-1:] != []
+        and before[-1] in _WROTE
+        and any(word in _WRONG and led not in ("something", "anything", "what") for led, word in pairwise(behind))
+    )

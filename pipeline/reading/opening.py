@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
 from pipeline.reading.name_words import HORSE_WORDS
-from pipeline.reading.on_another_day import on_another_day
+from pipeline.reading.on_another_day import on_another_day, put_down_wrongly
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Segment, Talk
@@ -164,6 +164,7 @@ _HAS_IT = Sayings(
 _HAD = frozenset({"had", "gets", "get", "was", "did", "through"})
 _HAD_IT = frozenset({"one", "same", "that", "it", "this", "similar"})
 _NEXT_SENTENCE = 6  # tokens of it that may tell what he got all the same: "I did him today"
+_CAME_OF_IT = [["and", it, did] for it in ("it", "that", "he", "she") for did in ("never", "did", "went")]
 _REACH = 7  # tokens to what he had: "has had a touch of that"
 _MORE = frozenset({"and", "but", "now", "still", "today", "since", "shoes", "shoe"})
 _ONCE = frozenset({"like", "once", "every", "before", "used", "always", "went"})
@@ -223,11 +224,12 @@ def in_passing(talk: Talk, span: NameSpan) -> bool:
     start = sentence_start(talk, span.start)
     end = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
     before, behind = talk.words[start : span.start], talk.words[span.end : end]
-    beside = set_beside(talk, span) is not None or bool(seen_before(talk, span))
+    beside = set_beside(talk, span) is not None or bool(seen_before(talk, span)) or put_down_wrongly(before, behind)
     if beside or _looked_in_on(talk, span, end) or before[-2:] == ["me", "of"]:
         return True
     said = talk.starting_in(start, end)
-    if any("horse" in m.readings and m.start != span.start for m in said):
+    own = next((m.get("horse") for m in said if m.start == span.start), None)
+    if any(m.get("horse") not in (None, own) for m in said):
         return _with_another(before, behind)  # "Buck's next week, it's Misty I mean": the other one is turned to
     told = [m for m in said if m.is_any(_OF_TRADE) and m.get("measures") != "weeks"]
     if any(m.start < span.end or not m.is_any(_KEPT_AWAY) for m in told):
@@ -244,7 +246,8 @@ def set_beside(talk: Talk, span: NameSpan | Mention) -> list[Mention] | None:
     if _HAD.isdisjoint(talk.words[span.end : span.end + 3]):
         return None
     stop = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in _STOPS), len(talk.words))
-    said, told = talk.words[span.end : stop], talk.starting_in(span.end, stop + 2)
+    ends = next((i for i in range(span.end, stop) if talk.words[i : i + 3] in _CAME_OF_IT), stop)
+    said, told = talk.words[span.end : ends], talk.starting_in(span.end, stop + 2)
     what = talk.words[span.start - 1] == "what" or talk.words[span.start - 2 : span.start] == ["same", "as"]
     had = not _HAD.isdisjoint(said[:3]) and (what or not _HAD_IT.isdisjoint(said[:_REACH]))
     if not had or not _MORE.isdisjoint(said) or any(m.is_any(_OF_TRADE) for m in told if m.start < stop):

@@ -102,6 +102,7 @@ test_its_neighbour_is_asked = reads(
         ("Near fore has a corn. The neighbour held her, thrush in it.", ["LF finding corn", "LF finding thrush"]),
     ],
     "Tally. {}",
+)
 
 test_the_foot_of_a_side_told_behind_its_end = reads(
     [
