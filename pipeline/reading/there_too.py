@@ -23,6 +23,7 @@ _LIGHT = frozenset({
     "has", "have", "had", "be", "is", "there", "'s", "could", "may", "might", "i", "though", "same", "a", "at",
     "bit", "got",
 })  # fmt: skip
+_HAD = frozenset({"'s", "had", "was", "were"})
 _HAVING = frozenset({"got", "has", "have"})
 _WORSE = frozenset({"the", "his", "her", "is", "'s", "worse", "a", "lot", "bit", "good", "deal", "even", "much", "and"})
 _POINTING = frozenset({"that", "which", "now", "today", "yet"})
@@ -57,8 +58,8 @@ def _yes(talk: Talk, segment: Segment) -> list[str]:
 def so_has(talk: Talk, segment: Segment) -> bool:
     """ "Left front has thrush, so does the right front", "… as does the right"."""
     first = segment.start + 1 if talk.words[segment.start] == "as" else segment.start
-    led = talk.words[first - 1] in ("so", "as") and talk.words[first] in _AFFIRMING | {"'s"}
-    return led and content_of(talk, segment) - {"as"} <= _AFFIRMED
+    led = talk.words[first - 1] in ("so", "as") and talk.words[first] in _AFFIRMING | _HAD
+    return led and content_of(talk, segment) - {"as", *_HAD} <= _AFFIRMED
 
 
 def is_worse(talk: Talk, segment: Segment) -> bool:

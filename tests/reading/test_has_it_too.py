@@ -8,7 +8,7 @@ from __future__ import annotations
 import pytest
 
 from pipeline.record import FlagKind, Visit
-from tests.reading.conftest import NAMES, Read
+from tests.reading.conftest import NAMES, Read, reads
 from tests.reading.telling import told
 
 _CORN, _RESET = "RF finding corn", "LF+RF+LH+RH work reset"
@@ -60,3 +60,20 @@ def test_turned_to_when_the_one_before_is_done(read: Read, turned: str, its: lis
     tally, buck = read(f"Tally. Reset all round. {turned}", *NAMES)
     assert (told(tally), told(buck)) == ([_RESET], its)
     assert not _asked(buck)
+
+
+test_so_had_the_other = reads(
+    [
+        ("Off fore had a loose shoe and so had the one behind it.", ["RF+RH shoe_state loose"]),
+        ("Off fore had a loose shoe and so had the near fore.", ["LF+RF shoe_state loose"]),
+        ("Off fore was loose and so was the off hind. Reset both.", ["RF+RH shoe_state loose", "RF+RH work reset"]),
+        ("Near fore had a sprung shoe, so had the other.", ["LF+RF shoe_state sprung"]),
+        ("Thrush in the near hind last time and so had the off.", ["LH+RH finding thrush history"]),
+        ("Near fore lost, so was the off fore reset.", ["LF shoe_state lost", "RF work reset"]),
+        (
+            "Near fore was loose, so had to reset the near fore and the off fore.",
+            ["LF shoe_state loose", "LF+RF work reset"],
+        ),
+    ],
+    "Tansy. {}",
+)
