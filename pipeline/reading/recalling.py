@@ -11,7 +11,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.moved_numbers import AS_IT_IS
 from pipeline.reading.number_context import ANGLES, LENGTHS, SCORES
 from pipeline.reading.sayings import Sayings
-from pipeline.reading.scopes import ALWAYS_PLANNED, put_in_between, to_come
+from pipeline.reading.scopes import ALWAYS_PLANNED, DOUBTABLE, put_in_between, to_come
 from pipeline.reading.segments import AGAINST
 from pipeline.reading.set_against import INSTEAD
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
@@ -20,16 +20,14 @@ from pipeline.reading.treated import treated_then, used_then_and_now
 from pipeline.reading.was_there import SHOWING, found_so, has_had, may_be
 from pipeline.record import Severity, Status
 
-_IT = frozenset({"it", "that", "one", "this", "those", "they"})
 _TAKING = frozenset({"took", "pulled", "whipped", "stripped", "had", "taking", "pulling"})
 _NOT_THERE = frozenset({"nothing", "no", "not", "n't", "never", "hardly", "none", "neither"})
 _COMPARING = frozenset({"down", "up", "from", "better", "worse", "compared", "same"})
 _COMPARED = frozenset({"worse", "better", "bigger", "smaller", "deeper", "wider", "longer", "wetter", "softer"})
 _THEY_HAD = (["'d", "had"], ["had", "had"], ["they", "had"], ["owner", "had"], ["owners", "had"], ["been", "on"])
-_CAME = frozenset({"got", "came", "arrived", "landed"})
-_HAD_ALREADY = (["had", "already"], ["'d", "already"])
+_IT, _HAD_ALREADY = frozenset({"it", "that", "one", "this", "those", "they"}), (["had", "already"], ["'d", "already"])
 _WISHED = frozenset({"like", "liked", "ideally", "want", "wanted", "love", "prefer", "rather", "hoped", "hoping"})
-_WAS_ON = frozenset({"shoe_type", "pad", "treatment"})
+_CAME, _WAS_ON = frozenset({"got", "came", "arrived", "landed"}), frozenset({"shoe_type", "pad", "treatment"})
 _COME_OFF = frozenset({"clips", "shoe_type", "pad", "wedge", "packing", "traction"})
 _HAD_ON = frozenset({"finding", "shoe_type", "pad", "traction", "packing", "clips"})
 _SEEING = frozenset(
@@ -154,11 +152,13 @@ def _treated_by_others(talk: Talk, segment: Segment) -> None:
 
 
 def _lame_with_it(talk: Talk, sentence: list[Segment], position: int) -> bool:
-    """ "She had an abscess last month, three out of five lame on it": as lame as she was then."""
-    segment, before = sentence[position], sentence[position - 1].drafts
-    if not before or before[-1].slot != "finding" or before[-1].status is not Status.HISTORY or segment.own_clause:
+    """ "She had an abscess last month, three out of five lame on it", "founder in April, with heat": of then."""
+    segment, ahead, slots = sentence[position], sentence[position - 1], {d.slot for d in sentence[position].drafts}
+    if not ahead.drafts or ahead.drafts[-1].status is not Status.HISTORY or segment.own_clause:
         return False
-    only = bool(segment.drafts) and all(d.slot in ("lameness", "gait") for d in segment.drafts)
+    if talk.words[segment.start] == "with" and slots <= DOUBTABLE and ahead.having("times", "history"):
+        return True
+    only = ahead.drafts[-1].slot == "finding" and slots <= {"lameness", "gait"}
     return only and talk.words[segment.end - 2 : segment.end] in (["on", "it"], ["with", "it"])
 
 

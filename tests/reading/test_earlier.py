@@ -361,19 +361,3 @@ test_when_it_started_and_in_a_season = reads(
     ],
     "Tally. {}",
 )
-
-test_as_it_was_promised = reads(
-    [
-        ("Full pads on her fronts today like I'd promised in the spring.", ["LF+RF pad full"]),
-        ("Wedges on both fronts like I said last time.", ["LF+RF pad wedge"]),
-        ("Leather pads on both fronts, the way I told them last visit I would.", ["LF+RF pad leather"]),
-        ("Trimmed all four same as we talked about last month.", ["LF+RF+LH+RH work trim"]),
-        ("Egg bars on the fronts like I meant to in the spring.", ["LF+RF shoe_type egg_bar"]),
-        ("Rim pads on both fronts as promised in the spring.", ["LF+RF pad rim"]),
-        ("Full pads on the fronts like she had in the spring.", ["LF+RF pad full history"]),
-        ("I'd promised full pads for the fronts in the spring.", ["LF+RF pad full history"]),
-        ("Egg bars on the fronts that the owner told me she had in the spring.", ["LF+RF shoe_type egg_bar history"]),
-        ("Thrush in the near hind like I found last time.", ["LH finding thrush history"]),
-    ],
-    "Tansy. {}",
-)
