@@ -6,6 +6,7 @@ So is a finding in "no thrush in three of her feet, and the fourth, the near for
 from __future__ import annotations
 
 from pipeline.reading.mentions import PLACE, Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.record import FEET, MatchKind
@@ -18,6 +19,10 @@ _FOURTH = (
     ["fourth", ",", "the"], ["fourth", "the"], ["fourth", "is", "the"], ["fourth", "'s", "the"], ["fourth", ","],
     ["fourth", "one", ",", "the"], ["fourth", "being", "the"], ["fourth", "foot", ",", "the"], ["but", "the"],
 )  # fmt: skip
+_SHOD = Sayings("got", "gets", "shod", "reset", "i shod", "i reset", "i put", *(
+    f"{is_} {so}" for is_ in ("is", "'s", "was") for so in ("shod", "reset", "the odd")
+))  # fmt: skip
+_OPENS = frozenset({",", "and", "but", *SENTENCE_ENDS})
 _FULL_SET, _ONLY, _ONLY_WITHIN = ["full", "set"], frozenset({"only", "just"}), 2
 _THREE, _BARE = frozenset({"three"}), frozenset({"bare", "barefoot"})
 _BARED, _BARED_WITHIN = _BARE | {"trimmed", "trim", "pulled", "off"}, 2
@@ -78,6 +83,8 @@ def _the_fourth(talk: Talk, start: int, foot: Mention) -> bool:
     between = talk.words[start : foot.start]
     stops = sum(word in SENTENCE_ENDS for word in between)
     named = between[-3:] in _FOURTH or between[-2:] in _FOURTH or between[-4:] in _FOURTH
+    # "trimmed three, the off fore got a shoe"
+    named = named or (bool(_SHOD.at(talk.words, foot.end)) and not _OPENS.isdisjoint(between[-2:]))
     return stops <= 1 and named and not any(m.get("feet") for m in talk.mentions if start <= m.start < foot.start)
 
 

@@ -335,4 +335,19 @@ test_a_place_behind_the_foot_left_out = reads(
         ),
     ],
     "Tally. {}",
+
+test_three_and_the_odd_one = reads(
+    [
+        ("trimmed three of them, the near hind's the odd one.", ["LF+RF+RH work trim"]),
+        ("three feet trimmed, the near hind I shod.", ["LF+RF+RH work trim"]),
+        ("trimmed three, off fore got a shoe.", ["LF+LH+RH work trim"]),
+        (
+            "three of her feet got a trim. Off fore was the odd one out, a puncture in the sole, I soaked that one.",
+            ["LF+LH+RH work trim", "RF finding puncture @sole", "RF treatment soak"],
+        ),
+        ("trimmed three of her feet. The near hind got a new shoe.", ["LF+RF+RH work trim", "LH work new_shoe"]),
+        ("thrush in three of them, the near hind's the odd one out.", ["LF+RF+RH finding thrush"]),
+        ("trimmed three of them, off fore was flared.", ["LF+RF+LH+RH work trim", "RF finding flare"]),
+    ],
+    "Tansy, {}",
 )
