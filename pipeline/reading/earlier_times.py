@@ -54,7 +54,7 @@ def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[
 
 
 def _as_agreed(talk: Talk, segment: Segment, cue: Mention) -> bool:
-    """ "Full pads on both fronts like I'd promised in the spring": what was done is of today, only the word of then."""
+    """ "Full pads on both fronts like I'd promised in the spring": done today, only the word was of then."""
     at = cue.start
     while at > segment.start and talk.words[at - 1] in _AGREED_BY:
         at -= 1

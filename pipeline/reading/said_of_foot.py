@@ -51,22 +51,16 @@ _PAUSES = frozenset(
 )
 _LIE = frozenset({"i", "tell", "a", "lie", "it", "was", "'s", "the", "that", "hang", "hold", "on", "tis"})
 _ABOUT = 5  # tokens of "for that toe crack"
-_WRITTEN = frozenset(
-    {"marked", "down", "written", "wrote", "says", "said", "listed", "entered", "booked", "put", "has"}
-)
-_PAPERS = frozenset(
-    {"board", "whiteboard", "card", "sheet", "book", "list", "diary", "notes", "chart", "message", "text"}
-)
+_RECORDED = frozenset({"marked", "down", "written", "listed", "entered", "booked"})
+_WRITTEN = _RECORDED | {"wrote", "says", "said", "put", "has"}
+_PAPERS = frozenset({"board", "card", "sheet", "book", "list", "diary", "notes", "chart", "message", "text"})
 _LEADS_TO_IT = frozenset({"as", "said", "says", "wrote", "had", "has", "have", "'d", "marked", "put"})
 _WRONG = Sayings(
-    *(f"{it} {is_} {wrong}" for it in ("that", "which", "it", "they") for is_ in ("'s", "is", "was", "were")
+    *(f"{it} {is_} {wrong}" for it in ("that", "which", "it") for is_ in ("'s", "is", "was")
       for wrong in ("wrong", "not right", "a mistake", "n't right")),
     "wrong", "wrongly", "by mistake", "in error",
 )  # fmt: skip
-_RECORDED = frozenset({"marked", "down", "written", "listed", "entered", "booked"})
-_CLAUSE_ENDS = SENTENCE_ENDS | {","}
 _TOLD_OF = frozenset({"findings", "number", "pads", "shoe_types", "work", "shoe_states", "tester_heads", "pulse_heads"})
-_WRITTEN_WITHIN = 8  # tokens on either side
 _CLOSING: tuple[list[str], ...] = ([","], ["."], ["?"], ["and"], ["that"], [], ["yeah"], ["yes"])
 
 
@@ -135,8 +129,7 @@ def _said(talk: Talk, cue: int, at: int) -> None:
         ):
             end += 1
         about, stop = set(talk.words[stop + 1 : end]) - _THE, end
-    while stop < len(talk.words) and talk.words[stop] in _PAUSES:
-        stop += 1
+    stop = _past_pauses(talk.words, stop)
     lead = _MEANT.at(talk.words, stop)
     barely = stop > wrong.stop and talk.words[cue] != "i"
     right = _foot_at(talk, stop + len(lead)) if lead or barely else None
@@ -151,29 +144,29 @@ def _written(talk: Talk, foot: Mention) -> None:
     """ "I had his thrush down as the left hind in the book. It's the right hind", "they had the off marked, wrong"."""
     words = talk.words
     led = foot.start - (words[foot.start - 1] in _THE - {"as"})
-    start = max([i + 1 for i in range(led) if words[i] in _CLAUSE_ENDS], default=0)
     stop = next((i for i in range(foot.end, len(words)) if words[i] in _PAUSES), len(words))
-    clause = {*words[max(start, led - _WRITTEN_WITHIN) : stop]}
-    papers = not _PAPERS.isdisjoint(clause) or (words[led - 1] == "as" and not _RECORDED.isdisjoint(clause))
-    if not papers or _WRITTEN.isdisjoint(clause) or words[led - 1] not in _LEADS_TO_IT:
+    clause = {*words[next((i for i in range(led, 0, -1) if words[i - 1] in (",", *SENTENCE_ENDS)), 0) : stop]}
+    on_paper = not _PAPERS.isdisjoint(clause) or (words[led - 1] == "as" and not _RECORDED.isdisjoint(clause))
+    if not on_paper or _WRITTEN.isdisjoint(clause) or words[led - 1] not in _LEADS_TO_IT:
         return
     if any(foot.end <= m.start < stop for m in talk.mentions if _TOLD_OF & m.readings.keys()):
         return  # "they had the near fore down as a corn, and that's wrong": the corn is
-    while stop < len(words) and words[stop] in _PAUSES:
-        stop += 1
+    stop = _past_pauses(words, stop)
     if wrong := _WRONG.at(words, stop):
         foot.dropped = True
-        stop += len(wrong)
-    while stop < len(words) and words[stop] in _PAUSES:
-        stop += 1
+        stop = _past_pauses(words, stop + len(wrong))
     lead = _MEANT.at(words, stop)
-    right = _foot_at(talk, stop + len(lead)) if lead and words[stop + len(lead)] != "right" else None
-    if right is None or words[right.stop : right.stop + 1] not in _CLOSING:
+    right = _foot_at(talk, stop + len(lead)) if lead else None
+    true = right is not None and words[stop + len(lead) : right.stop] == ["right"]  # "… and it's right"
+    if right is None or true or words[right.stop : right.stop + 1] not in _CLOSING:
         return
-    side = str(foot.readings["feet"])
-    foot.readings["feet"] = right.side + (right.end or side[-1])
+    foot.readings["feet"] = right.side + (right.end or str(foot.readings["feet"])[-1])
     foot.dropped = False
     _drop(talk, stop, right.stop)
+
+
+def _past_pauses(words: list[str], at: int) -> int:
+    return next((i for i in range(at, len(words)) if words[i] not in _PAUSES), len(words))
 
 
 def _asked(talk: Talk, cue: int, at: int) -> None:
