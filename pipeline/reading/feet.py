@@ -76,9 +76,8 @@ def attach_feet(talk: Talk) -> Groups:
         before, named, footed = hand, False, False
         for segment in sentence:
             if segment.horse != horse:
-                left, hand = (horse, hand, segment.index), left_in_hand(talk, left, segment, groups)
-                before, horse, aside = hand, segment.horse, None
-                talk.across, talk.single_out = None, None
+                left, hand, aside = (horse, hand, segment.index), left_in_hand(talk, left, segment, groups), None
+                before, horse, talk.across, talk.single_out = hand, segment.horse, None, None
             found, hand = groups_of(talk, segment, hand, named)
             groups[segment.index] = of_the_others(talk, segment, groups, found)
             named, footed = named or bool(found), footed or bool(groups[segment.index])
