@@ -175,8 +175,7 @@ class HorseFinder(HorsesTogether):
         for segment in self._talk.segments:
             inside = [s for s in names if segment.start <= s.start < segment.end]
             if segment.delimiter != "start":
-                so = lent in away and segment.joined_by("so", ", so", "but", ", but") and set_beside(self._talk, lent)
-                lent = self._next_in_row(segment) or (None if so else lent)  # "Buck had one, so I let hers be"
+                lent = self._next_in_row(segment) or (None if lent in away and self._turned(segment, lent) else lent)
             elif lent not in away or self._talk.tokens.texts[segment.start - 1] != ",":
                 lent = None
             owner = owner if owner is not None and self._goes_on(segment) else None
@@ -206,6 +205,10 @@ class HorseFinder(HorsesTogether):
                     if owner == span.horse and self._turns_back(segment, span, current):
                         current = span.horse
                     due = None if corrects else DueBack(span.horse, segment)
+
+    def _turned(self, segment: Segment, lent: NameSpan) -> bool:
+        """ "Buck had one like it, so I let hers be": back to her."""
+        return segment.joined_by("so", ", so", "but", ", but") and set_beside(self._talk, lent) is not None
 
     def _hangs_on(self, segment: Segment, span: NameSpan) -> bool:
         """ "New shoes when Buck's sound", "if Buck's sound, …": what hangs on how a horse is, is that horse's."""
