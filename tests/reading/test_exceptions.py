@@ -319,6 +319,7 @@ test_all_but_one_that_is_named_behind = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
 test_a_place_behind_the_foot_left_out = reads(
     [
         (
@@ -335,6 +336,7 @@ test_a_place_behind_the_foot_left_out = reads(
         ),
     ],
     "Tally. {}",
+)
 
 test_three_and_the_odd_one = reads(
     [
