@@ -116,11 +116,12 @@ class Fact(Strict):
 
     @model_validator(mode="after")
     def _check_slot(self) -> Fact:
-        if self.zone is not None and self.zone not in ZONES:
-            raise ValueError(f"{self.zone!r} is not a zone")
-        if self.foot is not None and self.slot in HORSE_SLOTS:
-            raise ValueError(f"{self.slot} belongs to the horse, not to a foot")
-        problem = value_problem(self.slot, self.value)
+        zone, slot = self.zone, self.slot
+        if zone is not None and zone not in ZONES:
+            raise ValueError(f"{zone!r} is not a zone")
+        if slot in HORSE_SLOTS and self.foot is not None:
+            raise ValueError(f"{slot} belongs to the horse, not to a foot")
+        problem = value_problem(slot, self.value)
         if problem:
             raise ValueError(problem)
         return self

@@ -24,13 +24,11 @@ class Phrases:
 
     def find(self, words: Sequence[str]) -> list[Found]:
         """Every form that stands in the words."""
-        found, last = list[Found](), len(words)
+        found, padded = list[Found](), [*words, " "]  # no phrase goes on with a blank
         for start, begun in enumerate(map(self._begun.get, words)):
             end = start + 1
             while begun:
                 if "" in begun:
                     found.append((begun[""], end, (start,) if end == start + 1 else tuple(range(start, end))))
-                if end == last or words[end] not in begun:
-                    break
-                begun, end = begun[words[end]], end + 1
+                begun, end = begun.get(padded[end]), end + 1
         return found

@@ -77,7 +77,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
     planned_from = [(m.start, _plan_end(talk, sentence, m)) for m in plans]
     depending = [(stop, _today_behind(talk, sentence, stop)) for _, stop in conditions if stop < end]
     _drop_asked_about(talk, sentence)
-    back = [s for s in sentence if any(d.slot == "next_visit_weeks" for d in s.drafts)]
+    back = [s for s in sentence for d in s.drafts if d.slot == "next_visit_weeks"]
     later = not sentence.lacks(_LATER) or when_due(talk, sentence[0].start) or bool(back)
     unplanned, due = planned or not sentence.lacks(HAVE), talk.tells(_DUE)
     hanging = bool(depending or plans)

@@ -74,8 +74,9 @@ class Segment:
         if name not in self.named:
             return found
         for mention in self.named[name]:
-            if not mention.dropped and name in mention.readings and canonical in (None, mention.readings[name]):
-                found.append(mention)
+            if not mention.dropped and name in mention.readings:
+                if canonical is None or mention.readings[name] == canonical:
+                    found.append(mention)
         return found
 
     def draft(self, draft: Draft) -> None:
@@ -228,8 +229,9 @@ class Talk:
             return []
         if self._places is None:
             self._places = grouped(zip(self.words, range(len(self.words)), strict=True))
-        found = [self._places[word] for word in said]
-        return found[0] if len(found) == 1 else sorted(chain.from_iterable(found))
+        if len(said) == 1:
+            return self._places[next(iter(said))]
+        return sorted(chain.from_iterable([self._places[word] for word in said]))
 
     @property
     def drafts(self) -> list[Draft]:
@@ -318,8 +320,9 @@ class Talk:
         if name not in self._named:
             return found
         for mention in self._named[name]:
-            if not mention.dropped and name in mention.readings and canonical in (None, mention.readings[name]):
-                found.append(mention)
+            if not mention.dropped and name in mention.readings:
+                if canonical is None or mention.readings[name] == canonical:
+                    found.append(mention)
         return found
 
     def holding(self, index: int) -> list[Mention]:
@@ -333,8 +336,7 @@ class Talk:
 
     def fix_places(self) -> None:
         """Say that no mention changes its place any more, nor gains a class: by place, too, they are found at once."""
-        self.changed()
-        self._place()
+        self.starting()
         self._holding = grouped([(index, mention) for mention in self.mentions for index in mention.literal])
 
     def close(self) -> None:
