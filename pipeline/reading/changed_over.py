@@ -76,10 +76,10 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
                 draft.drop("to be changed for something else")  # "I'll change the mesh pads to full pads"
             elif coming and _to_be_taken_off(talk, draft):
                 _take_off(talk, sentence, draft)
-    for segment in sentence if {"shoe_states", "shoe_types"} <= sentence.classes else ():
+    for segment in sentence if "shoe_states" in sentence.classes and "shoe_types" in sentence.classes else ():
         _worn_out(talk, segment)
     for first, second in pairwise(drafts):
-        degrees = (first.slot, second.slot) in _DEGREES and second.start - first.end <= 1
+        degrees = second.start - first.end <= 1 and (first.slot, second.slot) in _DEGREES
         if degrees and Status.HISTORY in (first.status, second.status):
             first.status = second.status = Status.HISTORY
 

@@ -276,19 +276,23 @@ def of_itself(draft: Draft, later: Segment) -> bool:
 
 def left_alone(talk: Talk, segment: Segment) -> bool:
     """ "… boots on them, never touched the hinds": the feet that nothing was done to."""
+    if segment.drafts:
+        return False
     words = set(talk.words[segment.start : segment.end])
     touched = {"touched", "touch", "bothered"} & words and {"not", "n't", "never", "was"} & words
     told = {i for m in segment.having("feet") for i in m.literal}
     rest = talk.words_beside(segment, told)
     handled = _HANDLING & rest and {"not", "n't", "never"} & rest
-    return not segment.drafts and bool(touched or handled or {"alone", "untouched"} & words or "left" in rest)
+    return bool(touched or handled or {"alone", "untouched"} & words or "left" in rest)
 
 
 def passed_over(talk: Talk, sentence: Sentence, groups: Groups, before: Feet | None) -> Feet | None:
     """ "I did the fronts, never touched the hinds. New shoes": the feet before, for what is put on behind."""
-    named = [s for s in sentence if groups[s.index]]
     behind = [d for s in talk.sentence(sentence[0].sentence + 1) for d in s.drafts][:1]
-    if not left_alone(talk, named[-1]) or not behind or behind[0].slot not in {*SETUP_SLOTS, "treatment"}:
+    if not behind or not (behind[0].slot in SETUP_SLOTS or behind[0].slot == "treatment"):
+        return None
+    named = [s for s in sentence if groups[s.index]]
+    if not left_alone(talk, named[-1]):
         return None
     return groups[named[-2].index][-1].feet if named[1:] else before
 

@@ -46,7 +46,7 @@ _ENDS |= {"hind": ("LH", "RH"), "hinds": ("LH", "RH"), "back": ("LH", "RH"), "ba
 
 def mark_short_feet(talk: Talk) -> None:
     """Make a foot of "six back" behind a number of the fronts, and of "five the other one" behind a foot's."""
-    for number in [m for m in talk.mentions if m.number is not None]:
+    for number in [m for m in talk.mentions if m.number is not None] if talk.says(_SHORT) else ():
         unit = talk.mention_starting(number.end)
         at = unit.end if unit is not None and unit.get("units") in _MM else number.end
         if _SHORT.isdisjoint(talk.words[at : at + 2]):

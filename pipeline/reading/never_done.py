@@ -59,7 +59,7 @@ def drop_never_done(talk: Talk, sentence: Sentence) -> None:
         done = talk.words[draft.start - 2] in _BROUGHT_OFF or put_on_behind(talk, sentence, draft.start)
         if draft.slot == "work" and talk.words[draft.start] in _TO_NAIL and draft.status is Status.PRESENT and not done:
             draft.drop("never done")  # "he wouldn't stand to nail it back on"
-    if not talk.tells(_NEARLY, _WOULD_HAVE, _MEANT) or sentence.lacks(_BEGINS):
+    if sentence.lacks(_BEGINS) or not talk.tells(_NEARLY, _WOULD_HAVE, _MEANT):
         return
     for position, segment in enumerate(sentence):
         for at in [i for i in range(segment.start, segment.end) if talk.words[i] in _BEGINS]:

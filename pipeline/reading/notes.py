@@ -18,7 +18,7 @@ def notes_of(transcript: Transcript, talk: Talk, sentences: list[list[Segment]],
     read = {draft.segment for draft in told}
     kept = []
     for parts in sentences:
-        if not all(segment in read or _says_nothing(talk, segment) for segment in parts):
+        if not all(_says_nothing(talk, segment) for segment in parts if segment not in read):
             start, end = talk.tokens.span(parts[0].start, parts[-1].end)
             kept.append(transcript.text[start:end].strip())
     return "\n".join(kept)

@@ -37,7 +37,7 @@ _WHEN = frozenset({"if", "when", "once", "next", "then", "unless", "."})
 
 def plan_after_all(talk: Talk, sentence: Sentence, before: list[Segment]) -> None:
     """Plan, on the feet that are named, what was asked about in this sentence or in the one before."""
-    if talk.tells(_DID_IT) and sentence.says(_TODAY):
+    if sentence.says(_TODAY) and talk.tells(_DID_IT):
         _done_today_after_all(talk, sentence)
     agreed = talk.tells(_WE_WILL, _THEY_ARE_ON)
     shall = not sentence.lacks(_SHALL)

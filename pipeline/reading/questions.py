@@ -223,7 +223,7 @@ def brought_up(talk: Talk, segment: Segment) -> bool:
     words = talk.words[segment.start : segment.end]
     if _SPEAKING.isdisjoint(words):
         return False
-    if "i" in words[: next((i for i, word in enumerate(words) if word in _SPOKE_OF), 0)]:
+    if "i" in words and "i" in words[: next((i for i, word in enumerate(words) if word in _SPOKE_OF), 0)]:
         return False
     told = any(pair in _SPOKE_OF_WHAT for pair in pairwise(words)) or bool({"mentioned", "suspected"} & set(words))
     return told or any(talk.words[m.start - 1] in _SURE for m in segment.having("horse"))  # "they swore Tansy had …"

@@ -23,7 +23,8 @@ def rest_stands(talk: Talk, run: list[Mention]) -> bool:
     Not "no, it was the off fore, moderate", nor where the same is said again, "no, the off fore was strong there".
     """
     begin = run[-1].end
-    new = [m for m in talk.mentions if begin <= m.start < sentence_end(talk, begin + 1) and not m.dropped]
+    end = sentence_end(talk, begin + 1)
+    new = [m for m in talk.mentions if begin <= m.start < end and not m.dropped]
     part = next((m for m in new if m.get("feet")), None)
     if part is None or not _LEAD.issuperset(talk.words[begin : part.start]):
         return False

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import pairwise
 from typing import ClassVar, TypeVar
 
 Thing = TypeVar("Thing")
@@ -30,9 +29,9 @@ class Sayings:
     def beginning(cls, words: Sequence[str]) -> dict[Sayings, list[int]]:
         """The tokens at which each of all that were made may begin, by its first two words."""
         found: dict[Sayings, list[int]] = {}
-        for index, (word, behind) in enumerate(pairwise((*words, ""))):
-            if word in cls._all:
-                begun = cls._all[word]
+        for index, begun in enumerate(map(cls._all.get, words)):
+            if begun is not None:
+                behind = words[index + 1] if index + 1 < len(words) else ""
                 for sayings in begun[behind] if behind in begun else begun[""]:
                     found.setdefault(sayings, []).append(index)
         return found

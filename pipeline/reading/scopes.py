@@ -47,6 +47,8 @@ def reached(talk: Talk, sentence: list[Segment], position: int, cue: Mention) ->
     reach = segment.end if not verbal else cue.end + _NOT_REACH + _foot_between(segment, cue)
     reach = _over_or(talk, segment, reach) if verbal else reach
     own = [d for d in segment.drafts if cue.end <= d.start < reach and not _new_clause(talk, segment, cue, d)]
+    if not own:
+        return []
     own = [d for d in own if not (verbal and _presupposed(talk, cue, d)) and not _taken_off(talk, cue, d)]
     own = [d for d in own if not _excepted(talk, cue, d) and not _called_if(talk, segment, cue, d)]
     own = _until_barrier(talk, segment, cue, own)

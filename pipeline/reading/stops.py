@@ -56,11 +56,11 @@ def soften_stops(talk: Talk) -> None:
         goes_on = goes_on or (judging and _judged(talk, starting, opened, start, end, modified))
         opens = not named.isdisjoint((start, start + 1))
         if not goes_on and (opens or (timed and modified)):
-            before, behind = Stretch(talk, starting, opened, stop), Stretch(talk, starting, start, end)
-            goes_on = modified and timed and _long_ago(before, behind)
-            goes_on = goes_on or (opens and _its_feet(talk, before, behind, starting))
+            before = Stretch(talk, starting, opened, stop)
+            goes_on = modified and timed and _long_ago(before, Stretch(talk, starting, start, end))
+            goes_on = goes_on or (opens and _its_feet(talk, before, start, starting))
             goes_on = goes_on or (opens and _leads_to_feet(talk, stop))
-            goes_on = goes_on or (opens and _work_again(talk, before, behind, starting))
+            goes_on = goes_on or (opens and _work_again(talk, before, start, starting))
         if goes_on:
             talk.words[stop] = ","
 
@@ -74,12 +74,14 @@ def _long_ago(before: Stretch, behind: Stretch) -> bool:
     return {w for i, w in enumerate(behind.words, behind.start) if i not in claimed} <= _LITTLE
 
 
-def _its_feet(talk: Talk, before: Stretch, behind: Stretch, starting: dict[int, list[Mention]]) -> bool:
+def _its_feet(talk: Talk, before: Stretch, start: int, starting: dict[int, list[Mention]]) -> bool:
     """ "Navicular, mild. Near fore. Four weeks.": feet alone that nothing behind waits for are those of before."""
-    measured = before.cues & _MEASURED and talk.mention_ending(before.end) in talk.having("units")
-    if not (before.has(_ANSWERED) or measured) or before.has(("feet", "denials")):
+    if before.has(("feet", "denials")):
         return False
-    first = _to_the_mark(talk, starting, behind.start)
+    measured = before.cues & _MEASURED and talk.mention_ending(before.end) in talk.having("units")
+    if not (before.has(_ANSWERED) or measured):
+        return False
+    first = _to_the_mark(talk, starting, start)
     named = {i for m in first.feet() for i in range(m.start, m.end)}
     rest = {w for i, w in enumerate(first.words, first.start) if i not in named}
     if not named or not rest <= _BESIDE_FEET:
@@ -101,11 +103,13 @@ def _leads_to_feet(talk: Talk, stop: int) -> bool:
     return ahead is not None and ahead.is_any(("findings", "zones", "severities"))
 
 
-def _work_again(talk: Talk, before: Stretch, behind: Stretch, starting: dict[int, list[Mention]]) -> bool:
+def _work_again(talk: Talk, before: Stretch, start: int, starting: dict[int, list[Mention]]) -> bool:
     """ "Both hinds got their own shoes back. Reset, seven nails in the near hind": the work said over again."""
-    if not behind.opens_with("work") or not before.feet():
+    if not before.feet():
         return False
-    first = _to_the_mark(talk, starting, behind.start)
+    first = _to_the_mark(talk, starting, start)
+    if not first.opens_with("work"):
+        return False
     alone = [m for m in first.mentions if m.start == first.start and m.end == first.end]
     if talk.words[first.end : first.end + 1] != [","] or not alone:
         return False

@@ -74,9 +74,10 @@ class Segment:
         if name not in self.named:
             return found
         for mention in self.named[name]:
-            if not mention.dropped and name in mention.readings:
-                if canonical is None or mention.readings[name] == canonical:
-                    found.append(mention)
+            if mention.dropped or name not in mention.readings:
+                continue
+            if canonical is None or mention.readings[name] == canonical:
+                found.append(mention)
         return found
 
     def draft(self, draft: Draft) -> None:
@@ -320,9 +321,10 @@ class Talk:
         if name not in self._named:
             return found
         for mention in self._named[name]:
-            if not mention.dropped and name in mention.readings:
-                if canonical is None or mention.readings[name] == canonical:
-                    found.append(mention)
+            if mention.dropped or name not in mention.readings:
+                continue
+            if canonical is None or mention.readings[name] == canonical:
+                found.append(mention)
         return found
 
     def holding(self, index: int) -> list[Mention]:

@@ -32,7 +32,7 @@ _BACK = 6  # tokens from the foot back to what says that it was left
 
 def mark_three_of_four(talk: Talk) -> None:
     """Make "three feet" the three that are left when a foot is named as not done."""
-    for three in [m for m in talk.mentions if _is_three(talk, m)]:
+    for three in [m for m in talk.mentions if (m.number or "feet" in m.readings) and _is_three(talk, m)]:
         end = next((three.end + len(c) for c in _COUNTED if talk.words[three.end : three.end + len(c)] == c), three.end)
         end = _feet_of_the_horse(talk, end) if end == three.end else end
         if end == three.end and not _worked(talk, three):
@@ -104,9 +104,8 @@ def mark_full_sets(talk: Talk) -> None:
 
 
 def _is_three(talk: Talk, mention: Mention) -> bool:
-    number = mention.number
-    if number is not None and not number.plural and number.value == len(FEET) - 1:
-        return True
+    if (number := mention.number) is not None:
+        return not number.plural and number.value == len(FEET) - 1
     return mention.get("feet") == "those_three" and talk.words[mention.start] == "three"
 
 

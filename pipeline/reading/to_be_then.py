@@ -78,8 +78,11 @@ def _then(talk: Talk, sentence: list[Segment]) -> list[int]:
     """ "Back in a fortnight, and then it's new heart bars in front": where what will be done then begins."""
     first, last = sentence[0], sentence[-1]
     near = talk.segments[max(0, first.index - 1) : last.index + 1]
-    told = sorted((d for s in near if s.horse == first.horse for d in s.drafts), key=lambda d: d.start)
-    starts = []
+    told = [d for s in near if s.horse == first.horse for d in s.drafts]
+    starts: list[int] = []
+    if not any(d.slot == "next_visit_weeks" for d in told):
+        return starts
+    told.sort(key=lambda d: d.start)
     for due, behind in pairwise(told):
         if due.slot != "next_visit_weeks" or not first.start <= behind.start < last.end:
             continue

@@ -38,9 +38,10 @@ def part_turns(talk: Talk) -> None:
         if turned and clauses.told(clauses.back(comma, SENTENCE_ENDS), comma):
             talk.words[comma] = "."
     for comma, behind in pairwise(commas):
+        if talk.words[behind + 1 : behind + 3] not in _POINTING:
+            continue
         end = clauses.ahead(behind + 1, MARKS)
-        short = end - behind < _REACH and talk.words[end - 1] in _HIM
-        if short and talk.words[behind + 1 : behind + 3] in _POINTING and _named(clauses, comma, behind):
+        if end - behind < _REACH and talk.words[end - 1] in _HIM and _named(clauses, comma, behind):
             _close(talk, comma, end)
 
 
@@ -52,9 +53,11 @@ def _close(talk: Talk, *marks: int) -> None:
 
 def _another(clauses: Clauses, start: int) -> bool:
     """ "Then a mare nobody told me the name of", "now the mare, couldn't tell you her name"."""
+    if start >= len(clauses.words) or clauses.words[start] not in _TURNS:
+        return False
     end = clauses.ahead(start, MARKS)
     words = clauses.words[start:end]
-    if not words or words[0] not in _TURNS or clauses.traded(start, end):
+    if not words or clauses.traded(start, end):
         return False
     nouns = [i for i, word in enumerate(words) if word in HORSE_NOUNS]
     if not nouns:

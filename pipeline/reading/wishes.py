@@ -42,6 +42,7 @@ _UNREAL = Sayings(
 )  # fmt: skip
 _WOULD, _BUT_SO = frozenset({"would", "'d"}), ("but", "so", ", but", ", so", "and so", ", and so")
 _NEAR = 2  # sentences between the thought and what was put on
+_CUED = frozenset({"doubts", "vet", "wishes"})
 
 
 def drop_wished(talk: Talk) -> None:
@@ -123,6 +124,8 @@ def _may_try(talk: Talk, idea: Segment) -> bool:
 
 def _cues(talk: Talk, segment: Segment) -> list[Mention]:
     """The words for a wish, and "I'm thinking aluminum", which doubts a finding and weighs a shoe."""
+    if _CUED.isdisjoint(segment.named):
+        return []
     weighed = [m for m in segment.having("doubts", "before") if "thinking" in talk.words[m.start : m.end]]
     asked = [m for m in segment.having("vet") if talk.words[m.end - 1] == "wanted"]
     return [*segment.having("wishes"), *weighed, *asked]

@@ -23,6 +23,8 @@ _FEWEST_NAILS = 3
 _COUNTED = frozenset({"makes", "leaves", "leaving", "making", "'s", "is", "are", "so", "and", ",", "left"})
 _FEWEST_GOT = 4  # "got two", "has three" may be a size; common practice, no source
 _GOT = frozenset({"got", "gets", "has", "have", "had", "took"})
+_ON = frozenset({"on", "got", "has", "took", "'s", "only"})
+_LEADING = _COUNTED | _GOT | _ON | {"with"}
 _BACK_ON = ("put_back", "reset", "new_shoe")
 
 
@@ -87,10 +89,12 @@ class WornNumbers(NumberContext):
 
     def _nails_left(self, segment: Segment, mention: Mention, number: Number) -> bool:
         """ "Took a nail out, which makes seven in the near fore"; "nailed it back on with six"; "that's on six"."""
+        before = self._words[mention.start - 1] if mention.start > segment.start else ","
+        if before not in _LEADING:
+            return False
         whole = number.value.denominator == 1 and number.aughts is None and number.high is None
         if not whole or number.plural or number.article or not _FEWEST_NAILS <= number.value <= _MOST_NAILS:
             return False
-        before = self._words[mention.start - 1] if mention.start > segment.start else ","
         sizing = (
             self._frame is not None and self._frame.slot == "nail_size" and self._frame.sentence == segment.sentence
         )
@@ -113,7 +117,7 @@ class WornNumbers(NumberContext):
             and apart
             and led
             and closed
-            and before in ("on", "got", "has", "took", "'s", "only")
+            and before in _ON
             and (self._add(segment, "nails", number.value, mention))
         )
 
