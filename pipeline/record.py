@@ -116,12 +116,13 @@ class Fact(Strict):
 
     @model_validator(mode="after")
     def _check_slot(self) -> Fact:
-        zone, slot = self.zone, self.slot
+        told = vars(self)  # quicker than a model's own look at each
+        zone, slot = told["zone"], told["slot"]
         if zone is not None and zone not in ZONES:
             raise ValueError(f"{zone!r} is not a zone")
-        if slot in HORSE_SLOTS and self.foot is not None:
+        if slot in HORSE_SLOTS and told["foot"] is not None:
             raise ValueError(f"{slot} belongs to the horse, not to a foot")
-        problem = value_problem(slot, self.value)
+        problem = value_problem(slot, told["value"])
         if problem:
             raise ValueError(problem)
         return self

@@ -14,6 +14,7 @@ from pipeline.reading.talk import Draft, Segment, Sentence, Talk
 from pipeline.record import Status
 
 _COME_OFF = frozenset({"shoe_type", "pad", "wedge", "packing", "traction"})
+_OFF_OR_CLIPS = _COME_OFF | {"clips"}
 _SET = frozenset({"clips", "shoe_material", "shoe_size"})
 _THEN_AND_NOW = (
     _COME_OFF
@@ -60,7 +61,7 @@ def changed_over(talk: Talk, sentence: Sentence) -> None:
         for draft in [d for d in segment.drafts if d.status is Status.PRESENT and not d.dropped]:
             off = (coming or segment.past) and draft.slot in _COME_OFF and _has_come_off(talk, sentence, draft)
             off = off or (coming and draft.slot in _SET and _left(talk, sentence, draft))
-            off = off or (past and draft.slot in _COME_OFF | {"clips"} and _gone_to(talk, sentence, draft))
+            off = off or (past and draft.slot in _OFF_OR_CLIPS and _gone_to(talk, sentence, draft))
             bare = LEFT_BARE in draft.rules and coming and "came" in talk.words[segment.start : draft.start]
             if bare and _sent_home(talk, sentence, draft):
                 draft.drop("as it came")

@@ -18,6 +18,7 @@ from pipeline.record import Status, value_problem
 
 _MONTHS = {name.lower(): number for number, name in enumerate(calendar.month_name) if name}
 _DAYS = {name.lower(): number for number, name in enumerate(calendar.day_name)}
+_WEEKDAYS = frozenset(_DAYS)
 _ORDINALS = (
     "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth "
     "fifteenth sixteenth seventeenth eighteenth nineteenth twentieth"
@@ -39,7 +40,7 @@ _Day = tuple[date, int, int]  # the day, and the tokens it was said in
 
 def draft_dates(talk: Talk, day: date) -> None:
     """A ``next_visit_weeks`` draft for a day said of the next visit, where no interval is said in its sentence."""
-    if talk.says(frozenset(_DAYS)):
+    if talk.says(_WEEKDAYS):
         _count_from_days(talk, day)
     for sentence in talk.sentences() if talk.tells(_COMING) else ():
         if any(d.slot == "next_visit_weeks" and not d.dropped for s in sentence for d in s.drafts):

@@ -20,6 +20,7 @@ from pipeline.record import FEET, HORSE_SLOTS
 _OF_ONE_FOOT = (["side"], ["heel"], ["quarter"], ["branch"])
 _A_FOOT = (["a", "foot"], ["a", "shoe"], ["the", "foot"], ["per", "foot"], ["per", "shoe"])
 _THAT_FOOT = Sayings("that foot", "that shoe", "that same foot", "the same foot")
+_OF_EACH = frozenset({"each", "every", "apiece", "lot", "foot", "shoe"})
 _PAIR = 2
 _OF_A_SHOE = ("work", "shoe_size", "shoe_type", "shoe_material")
 _BARED = ("trim", "removed")
@@ -207,6 +208,8 @@ def _in_each(talk: Talk, draft: Draft, feet: Feet | None) -> Feet | None:
 
 def _of_each(talk: Talk, draft: Draft) -> bool:
     behind = draft.end + 3 if draft.slot == "nails" else draft.segment.end
+    if _OF_EACH.isdisjoint(talk.words[draft.segment.start : behind + 1]):
+        return False
     said = range(draft.segment.start, min(behind, len(talk.words)))
     wraps = draft.value in ("bandage", "poultice")  # one foot
     shared = draft.slot in _PUT_ON_ALL or (draft.slot == "treatment" and not wraps)

@@ -258,9 +258,10 @@ def set_beside(talk: Talk, span: NameSpan | Mention) -> list[Mention] | None:
 
 def seen_before(talk: Talk, span: NameSpan) -> list[Mention]:
     """ "Buck has one on the near fore, I saw it last week": what is told of his, seen on another day."""
+    if not _HAS_IT.at(talk.words, span.end):
+        return []
     end = next((i for i in range(span.end, len(talk.words)) if talk.words[i] in SENTENCE_ENDS), len(talk.words))
-    seen = _HAS_IT.at(talk.words, span.end) and _another_day(talk.words[span.end : end])
-    told = talk.starting_in(span.end, end) if seen else []
+    told = talk.starting_in(span.end, end) if _another_day(talk.words[span.end : end]) else []
     return [] if any(m.is_any(CLASS_SLOTS) for m in told) else told
 
 

@@ -121,7 +121,7 @@ def _behind(talk: Talk, at: int) -> Mention | None:
 def foot_in_the_end(talk: Talk, sentence: list[Segment], groups: dict[int, list[FootGroup]]) -> None:
     """Give a shoe told without a foot the one that "it was", or "turned out to be", behind it in the sentence."""
     told = [d for s in sentence for d in s.drafts if d.slot in _SHOE]
-    for draft in [d for d in told if not {"foot: named beside it"} & set(d.rules)]:
+    for draft in [d for d in told if "foot: named beside it" not in d.rules]:
         behind = [s for s in sentence if s.index > draft.segment.index and s.horse == draft.segment.horse]
         meant = [g for s in behind if not s.drafts and (g := _it_was(talk, s, groups.get(s.index, []))) is not None]
         if meant:

@@ -186,11 +186,13 @@ def of_the_two(talk: Talk, segment: Segment, mention: Mention, hand: Feet | None
     if end is None:
         return None
     across = hand if is_across(hand) else talk.across
+    if across is None:
+        return None
     one = {"one", "foot"} & set(talk.words[mention.end - 1 : mention.end + 1])
     graded = not segment.drafts and any(m.is_any(("severities", "zones")) for m in segment.mentions)
     answered = bool(segment.drafts) and all(d.slot in ("tester", "pulse") for d in segment.drafts)
     several = {"both", "two", "either", "neither", "pair"} & set(talk.words[mention.start : mention.end])
-    if across is None or several or not (one or graded or answered):
+    if several or not (one or graded or answered):
         return None
     return tuple(foot for foot in across if foot[1] == end)
 

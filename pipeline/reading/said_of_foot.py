@@ -50,6 +50,7 @@ _PAUSES = frozenset(
     {",", ".", "?", "but", "no", "nah", "nope", "sorry", "well", "wait", "actually", "and", "oh", "now"}
 )
 _LIE = frozenset({"i", "tell", "a", "lie", "it", "was", "'s", "the", "that", "hang", "hold", "on", "tis"})
+_LEADING = _PAUSES | _LIE | _SURE
 _ABOUT = 5  # tokens of "for that toe crack"
 _RECORDED = frozenset({"marked", "down", "written", "listed", "entered", "booked"})
 _WRITTEN = _RECORDED | {"wrote", "says", "said", "put", "has"}
@@ -203,7 +204,7 @@ def _should_be(talk: Talk, cue: int, at: int) -> None:
 def _late(talk: Talk, start: int) -> None:
     """ "Corn in the near fore. Dug it out. No, it was the off I had in my hand.", "that's the off fore I meant"."""
     at = start
-    while at < len(talk.words) and talk.words[at] in _PAUSES | _LIE | _SURE:
+    while at < len(talk.words) and talk.words[at] in _LEADING:
         at += 1
     right = _foot_at(talk, at)
     if right is None:

@@ -54,7 +54,8 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
             continue
         listed, end = _listed(talk, sentence, spans)
         named = [s for s in spans if sentence[0].start <= s.start < sentence[-1].end]
-        told = any(m.is_any(_TRADE) for s in sentence for m in s.mentions)
+        several = len(named) == len(listed) >= _SEVERAL
+        told = several and any(m.is_any(_TRADE) for s in sentence for m in s.mentions)
         counted = _of_so_many(talk, sentence)
         everyone = list(dict.fromkeys(s.horse for s in spans if s.start < sentence[0].start))
         if counted is not None and not named and len(everyone) == counted:
@@ -63,11 +64,11 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
         elif len(everyone) >= _SEVERAL and _all_back(talk, sentence):
             first = min((s.start for s in named), default=sentence[-1].end)
             together.update({s.index: everyone for s in sentence if s.end <= first})
-        elif len(listed) >= _SEVERAL and len(named) == len(listed) and told and _goes_on(talk, end):
+        elif told and _goes_on(talk, end):
             together.update(dict.fromkeys([s.index for s in sentence if s.end > end], listed))
             _free_of_feet(talk, sentence, end)
             waiting, shared = [], listed
-        elif len(listed) >= _SEVERAL and len(named) == len(listed) and not told:
+        elif several and not told:
             waiting, since = listed, 0
         elif waiting and not named and _of_all_waiting(talk, sentence, len(waiting)):
             together.update(dict.fromkeys([s.index for s in sentence], waiting))
@@ -137,11 +138,13 @@ def _count_horses(talk: Talk, sentence: list[Segment], horses: list[int]) -> dic
 
 def _all_back(talk: Talk, sentence: list[Segment]) -> bool:
     """ "All back in eight weeks": weeks for every horse that was named."""
+    if not group_at(talk, sentence[0].start):
+        return False
     timed = any(m.get("units") in ("week", "fortnight", "month") for s in sentence for m in s.mentions)
     told = any(
         m.is_any(CLASS_SLOTS.keys()) or m.get("measures") not in (None, "weeks") for s in sentence for m in s.mentions
     )
-    return timed and not told and group_at(talk, sentence[0].start) > 0
+    return timed and not told
 
 
 def _of_so_many(talk: Talk, sentence: list[Segment]) -> int | None:
