@@ -21,18 +21,23 @@ from pipeline.judging.unread import not_understood, visit_at
 from pipeline.record import Fact, Flag, FlagKind, Transcript, Visit
 
 _TAKING_BACK = frozenset({"no", "nope", "wait", "hold", "hang", "sorry", "let", "whoa"})
+_HEADING = 4  # words of no fact, that a foot is named with before what is told of it
 _MOST_FACTS, _MOST_UNREAD, _MOST_UNKNOWN, _MOST_NUMBERS = 4, 12, 5, 3
 _FEET = {"LF": "left fore", "RF": "right fore", "LH": "left hind", "RH": "right hind"}
 
 
 @dataclass(frozen=True)
 class Sentence:
-    """The tokens ``[first, last)`` of one sentence, those of them that some fact was read from, and its facts."""
+    """The tokens ``[first, last)`` of one sentence, those of them that some fact was read from, and its facts.
+
+    ``behind`` are the feet of what is told in the next sentence: "Left front. Toe crack, mild."
+    """
 
     first: int
     last: int
     read: frozenset[int]
     facts: tuple[Fact, ...]
+    behind: frozenset[str | None]
 
 
 @dataclass(frozen=True)
@@ -69,13 +74,16 @@ def sentences(around: Surroundings, facts: Sequence[Fact]) -> Iterator[Sentence]
     """The sentences of a memo that hold a word, each with what was read from it."""
     places = [(around.place(fact.span), fact) for fact in facts]
     read = frozenset(token for (first, last), _ in places for token in range(first, last))
-    at = 0
+    at, spans = 0, list[tuple[int, int]]()
     while at < len(around.tokens):
-        first, last = around.sentence_of(at)
-        at = last
-        if any(token.text[0].isalnum() for token in around.tokens[first:last]):
-            own = tuple(fact for (start, _), fact in places if first <= start < last)
-            yield Sentence(first, last, read & frozenset(range(first, last)), own)
+        first, at = around.sentence_of(at)
+        if any(token.text[0].isalnum() for token in around.tokens[first:at]):
+            spans.append((first, at))
+    own = [tuple(fact for (start, _), fact in places if first <= start < last) for first, last in spans]
+    for number, (first, last) in enumerate(spans):
+        behind = own[number + 1] if number + 1 < len(own) else ()
+        read_here = read & frozenset(range(first, last))
+        yield Sentence(first, last, read_here, own[number], frozenset(fact.foot for fact in behind))
 
 
 def signs_of(around: Surroundings, sentence: Sentence) -> dict[str, float]:
@@ -83,7 +91,8 @@ def signs_of(around: Surroundings, sentence: Sentence) -> dict[str, float]:
     words = [i for i in range(sentence.first, sentence.last) if around.tokens[i].text[0].isalnum()]
     unread = [i for i in words if i not in sentence.read]
     said = {(fact.span, fact.slot) for fact in sentence.facts}
-    named = around.feet_named(sentence.first, sentence.last)
+    bare = _bare(around, sentence)
+    heading = bool(bare & sentence.behind) and not said and len(unread) <= _HEADING
     unknown = len(around.unknown(sentence.first, sentence.last))
     numbers = len(_numbers(around, sentence))
     signs = {
@@ -92,12 +101,19 @@ def signs_of(around: Surroundings, sentence: Sentence) -> dict[str, float]:
         "unread share": len(unread) / len(words),
         "unknown words": min(unknown, _MOST_UNKNOWN) / _MOST_UNKNOWN,
         "unread numbers": min(numbers, _MOST_NUMBERS) / _MOST_NUMBERS,
-        "foot without a fact": float(bool(named - {fact.foot for fact in sentence.facts})),
+        "foot without a fact": float(bool(bare - sentence.behind)),
+        "foot told of behind": float(bool(bare & sentence.behind) and not heading),
+        "foot as a heading": float(heading),
         "trade words without a fact": 0.0 if said else 1 - len(around.unlisted(words)) / len(words),
         **{f"slot {slot}": 1.0 for _, slot in said},
         **{f"unread: {around.tokens[i].text}": 1.0 for i in unread},
     }
     return {name: value for name, value in signs.items() if value}
+
+
+def _bare(around: Surroundings, sentence: Sentence) -> frozenset[str]:
+    """The feet named of which the sentence has no fact."""
+    return around.feet_named(sentence.first, sentence.last) - {fact.foot for fact in sentence.facts}
 
 
 def _numbers(around: Surroundings, sentence: Sentence) -> list[str]:
@@ -113,7 +129,7 @@ def _numbers(around: Surroundings, sentence: Sentence) -> list[str]:
 
 def _reason(around: Surroundings, sentence: Sentence) -> str:
     numbers = _numbers(around, sentence)
-    bare = around.feet_named(sentence.first, sentence.last) - {fact.foot for fact in sentence.facts}
+    bare = _bare(around, sentence) - sentence.behind
     if numbers:
         return f"The number “{numbers[0]}” is said here, but nothing was read from it; was something missed?"
     if len(bare) == 1:

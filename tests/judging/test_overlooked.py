@@ -65,6 +65,15 @@ def test_a_foot_of_which_nothing_was_read_is_told() -> None:
     assert raised(READ[1:])[0] == ("Left fore, thrush.", foot)
 
 
+def test_a_foot_that_only_heads_what_is_told_next_is_no_foot_without_a_fact() -> None:
+    around = Surroundings("Near fore. Toe crack. Off fore. Trimmed behind.")
+    facts = [fact("finding", "crack", span=(11, 20)), fact("work", "trim", "LH", span=(22, 29))]
+    heading, _, alone, _ = [signs_of(around, one) for one in sentences(around, facts)]
+    assert heading["foot as a heading"] == 1.0
+    assert "foot without a fact" not in heading
+    assert alone["foot without a fact"] == 1.0
+
+
 def test_a_sentence_that_is_asked_about_anyway_is_left_alone() -> None:
     asked = at("seven nails", "nails", 7.0, "RF", flagged=True)
     assert raised((READ[0], asked)) == []

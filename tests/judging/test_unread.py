@@ -49,8 +49,9 @@ def test_a_sentence_that_a_fact_or_a_flag_covers_is_asked_about_once() -> None:
     assert told(talk, (0, 17), (19, 23)) == []
 
 
-def test_typed_text_is_left_to_the_reader() -> None:
-    assert told(Transcript(text="Left fore trimmed. Six."), (0, 17)) == []
+def test_of_typed_text_nobody_is_asked_to_listen() -> None:
+    reason = "The number “six” is said here, but nothing was read from it; was something missed?"
+    assert told(Transcript(text="Left fore trimmed. Six."), (0, 17)) == [("Six.", reason)]
 
 
 def test_the_flag_goes_to_the_visit_told_last_before_it_and_says_where_to_listen() -> None:
