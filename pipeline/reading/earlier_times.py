@@ -24,6 +24,10 @@ _BEFELL = frozenset({"foundered", "had", "'d", "got", "did", "was"})
 _IN = frozenset({"in"})
 _OTHER_THINGS = frozenset({"days", "weeks", "months", "hours", "minutes", "degrees", "of", "feet"})
 _RECENT_YEARS, _OLD_YEARS = range(11, 27), range(90, 100)
+_BY_VET, _IT = frozenset({"vet", "vets", "they", "clinic", "hospital"}), frozenset({"it", "that", "this", "them"})
+_FOUND = frozenset({"confirmed", "diagnosed", "found", "x", "xrayed", "filmed", "saw", "spotted", "showed", "picked"})
+_FOR_GOOD = frozenset({"navicular", "ringbone", "sidebone", "rotation", "keratoma", "club_foot"})
+_GONE = frozenset({"gone", "resolved", "cleared", "removed", "cured", "operated"})
 _AS = frozenset({"like", "as", "way", "what", "that"})
 _AGREED = frozenset({
     "promised", "said", "told", "agreed", "planned", "meant", "talked", "discussed", "decided", "suggested", "advised",
@@ -41,7 +45,7 @@ _TIMES = CALENDAR | frozenset({
 
 def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[Mention]:
     cues = segment.having("times", "history")
-    if not cues:
+    if not cues or _only_found_then(talk, sentence, segment):
         return _unlisted(talk, sentence, segment)
     told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not before_then(talk, segment, m)]
@@ -51,6 +55,20 @@ def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[
     told = [m for m in told if not (talk.says(_AGREED) and _as_agreed(talk, segment, m))]
     told = [m for m in told if not is_unlike(talk, m) and talk.words[m.start - 2 : m.start - 1] != ["unlike"]]
     return told or _unlisted(talk, sentence, segment)
+
+
+def _only_found_then(talk: Talk, sentence: list[Segment], segment: Segment) -> bool:
+    """ "Navicular both fronts, vet confirmed it in March": told then, and what never goes away is there today."""
+    said = talk.words[segment.start : segment.end]
+    by_him = not _BY_VET.isdisjoint(said) and (not _IT.isdisjoint(said) or "by" in said)
+    if segment.drafts or not by_him or _FOUND.isdisjoint(said) or not _GONE.isdisjoint(talk.words):
+        return False
+    told = [d for s in sentence if s.index < segment.index for d in s.drafts]
+    if not told or any(d.value not in _FOR_GOOD for d in told):
+        return False
+    told[-1].evidence.update(range(segment.start, segment.end))
+    told[-1].note("found then, and there for good")
+    return True
 
 
 def _as_agreed(talk: Talk, segment: Segment, cue: Mention) -> bool:

@@ -1,0 +1,33 @@
+"""What was told of then and is there today, what is brewing again, and other turns of everyday speech."""
+
+from __future__ import annotations
+
+from tests.reading.conftest import reads
+
+test_confirmed_then = reads(
+    [
+        (
+            "Navicular both fronts, vet confirmed it in March. New egg bars.",
+            ["LF+RF finding navicular", "LF+RF shoe_type egg_bar", "LF+RF work new_shoe"],
+        ),
+        (
+            "Navicular in both fronts, confirmed by the vet last month. New egg bars.",
+            ["LF+RF finding navicular", "LF+RF shoe_type egg_bar", "LF+RF work new_shoe"],
+        ),
+        ("Ringbone off fore, the vet x-rayed it in the spring.", ["RF finding ringbone"]),
+        ("Navicular, left front, vet diagnosed it last year.", ["LF finding navicular"]),
+        (
+            "Sidebone on the near fore, the vet found it in January. Bar shoes on.",
+            ["LF finding sidebone", "LF shoe_type bar"],
+        ),
+        ("Keratoma in the off fore, they confirmed it at the clinic in April.", ["RF finding keratoma"]),
+        # what goes away is of then, and asked
+        ("Abscess off fore in March.", ["RF finding abscess history"]),
+        ("Abscess off fore, the vet confirmed it in March.", ["RF finding abscess history"]),
+        ("The vet confirmed an abscess in the off fore in March.", ["RF finding abscess history"]),
+        ("Keratoma in the off fore, the vet found it in March, removed since.", ["RF finding keratoma history"]),
+        ("Navicular both fronts in March.", ["LF+RF finding navicular history"]),
+        ("Corn in the left front, vet confirmed it in March, gone now.", ["LF finding corn resolved"]),
+    ],
+    "Tally. {}",
+)
