@@ -131,6 +131,7 @@ def _pure(talk: Talk, sentence: list[Segment], found: HorseTalk, alike: frozense
         elif mention.is_any(_OTHER_TALK):
             return False
     same = any(s.start <= i < s.end for s in sentence for i in range(start, end) if talk.words[i] in alike)
+    held.update(i for i in range(start + 1, end) if talk.words[i - 1 : i + 2] == ["back", "there", "in"])
     return (numbers or same) and all(talk.words[i] in _LIGHT for i in range(start, end) if i not in held)
 
 

@@ -32,7 +32,7 @@ def draft_passive(talk: Talk) -> None:
         segment = talk.segment_at(at)
         if segment is not None and at > segment.start and _passive(talk, segment, at):
             _draft_one(talk, segment, at)
-        elif segment is not None and talk.words[at] in _BACK and _lost(talk, at):
+        elif segment is not None and talk.words[at] in _BACK and (_lost(talk, at) or _then_lost(talk, segment)):
             _put_back_by_hand(talk, segment, at)
             _foot_put_back(talk, segment, at)
     if talk.says(_SAME):
@@ -82,6 +82,15 @@ def _put_back(talk: Talk, segment: Segment, at: int, subject: set[str]) -> bool:
 def _lost(talk: Talk, at: int) -> bool:
     """Whether a shoe was told to be lost before."""
     return any(m.get("shoe_states") == "lost" and m.start < at for m in talk.having("shoe_states"))
+
+
+def _then_lost(talk: Talk, segment: Segment) -> bool:
+    """ "Left front put back on, he stepped it off last night": the same foot's, told right behind a comma."""
+    if talk.tokens.lowers[segment.end : segment.end + 1] != [","]:
+        return False
+    behind = talk.segments[segment.index + 1]
+    others = [m for m in behind.having("feet") if m.readings["feet"] not in ("pair_in_hand", "in_hand")]
+    return bool(behind.having("shoe_states", "lost")) and not others
 
 
 def _put_back_by_hand(talk: Talk, segment: Segment, at: int) -> None:

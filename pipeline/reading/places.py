@@ -9,6 +9,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
 from pipeline.vocabulary import CLASS_SLOTS
 
@@ -69,6 +70,7 @@ _NAMED = (YARD - {"step", "steps", "seat", "office", "rail", "run", "gate", "doo
 }  # fmt: skip
 _LEADS_TO_PLACE = frozenset({"at", "in", "from", "to", "near", "by", "past", "of", ".", ",", "called"})
 _IN_A_NAME = ("findings", "zones", "shoe_states", "shoe_types", "severities", "measures", "pads", "clips")
+_COMING_BACK = Sayings(*(f"{led} back there" for led in ("i 'm", "we 're", "'ll be", "to be", "be", "i come", "i go")))
 _LONGEST = 3  # words of "Long Meadow Farm" before its last
 _AND = (["and"], ["and", "the"], ["and", "in", "the"], ["and", "at", "the"])
 
@@ -79,6 +81,10 @@ def leave_out_places(talk: Talk) -> None:
         if mention.readings["feet"] in ("fronts", "hinds") and _is_place(talk, mention):
             mention.readings.pop("feet")
             mention.dropped = mention.dropped or not mention.readings
+    for at, form in talk.turns(_COMING_BACK):
+        for mention in talk.mentions:
+            if mention.start == at + len(form) - 2 and mention.get("feet") is not None:
+                mention.dropped = True  # "Buck, I'm back there in three"
     for mention in talk.having("feet", "pair_in_hand"):
         if talk.words[mention.start : mention.end] == ["both"] and _both_places(talk, mention):
             mention.readings.pop("feet")

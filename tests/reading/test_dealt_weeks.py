@@ -182,6 +182,8 @@ def test_of_three(read: Read, said: str, weeks: tuple[int, ...]) -> None:
         ("Eight, six weeks for Tally and Buck.", 8, 6),
         ("Five and six weeks for Tally and Buck.", 5, 6),
         ("Tally six, Buck seven weeks.", 6, 7),
+        ("Buck's on six weeks. Tally, I'm back there in three.", 3, 6),
+        ("Buck's on six weeks. And Tally we're back there in four.", 4, 6),
         ("Tally six, seven weeks Buck.", 6, 7),
         ("Six weeks, seven weeks for Tally and Buck.", 6, 7),
     ],

@@ -31,3 +31,24 @@ test_confirmed_then = reads(
     ],
     "Tally. {}",
 )
+
+test_put_back_that_was_lost = reads(
+    [
+        (
+            "Left front put back on, he stepped it off last night, six nails.",
+            ["LF nails 6", "LF shoe_state lost", "LF work put_back"],
+        ),
+        ("Near hind nailed back on, she pulled it in the field yesterday.", ["LH shoe_state lost", "LH work put_back"]),
+        ("Right front tacked back on, he'd cast it in the trailer.", ["RF shoe_state lost", "RF work put_back"]),
+        (
+            "Off fore put back on, he threw it at the show, seven nails.",
+            ["RF nails 7", "RF shoe_state lost", "RF work put_back"],
+        ),
+        ("Fronts put back on, lost them both in the bog.", ["LF+RF shoe_state lost", "LF+RF work put_back"]),
+        # another foot's
+        ("Off fore put back on, near fore lost.", ["LF shoe_state lost"]),
+        ("Off fore put back on, six nails.", ["RF nails 6"]),
+        ("Trimmed. I'm back there in three minutes to fetch the rasp.", ["LF+RF+LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)
