@@ -11,6 +11,7 @@ from pipeline.reading.tokens import NOT
 from pipeline.record import Status
 
 _BESIDE = frozenset({"and", "but", "it", "'s", "that", "was", "were", "a", "bit", "only", "just", "back", "in", "on"})
+_GOING = frozenset({"that", "this", "it", "'s", "is", "or", "so", "now", "about", "well", "more"})
 _THAT = frozenset({"that", "those", "and", "all"})
 _JUST_THEN = frozenset({"back", "just", "all", "though", "only", "of", "mind", "you"})
 _ONE = frozenset({"one", "it", "that", "them", "these", "this"})
@@ -59,7 +60,8 @@ def that_was_then(talk: Talk, sentence: list[Segment], position: int, cues: list
     told = time_words(talk, cues)
     rest = [talk.words[i] for i in range(segment.start, segment.end) if i not in told]
     at = next((i for i, word in enumerate(rest) if word in ("was", "were")), 0)
-    if not at or not set(rest[:at]) <= _THAT or not set(rest[at + 1 :]) <= _JUST_THEN:
+    going = talk.words[cues[0].start] == "going" and set(rest) <= _GOING  # "that's going back three years"
+    if not going and (not at or not set(rest[:at]) <= _THAT or not set(rest[at + 1 :]) <= _JUST_THEN):
         return []
     near = sentence[:position] or talk.sentence(segment.sentence - 1)
     last = next((s for s in reversed(near) if s.drafts), None)

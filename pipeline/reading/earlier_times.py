@@ -24,6 +24,7 @@ _BEFELL = frozenset({"foundered", "had", "'d", "got", "did", "was"})
 _IN = frozenset({"in"})
 _OTHER_THINGS = frozenset({"days", "weeks", "months", "hours", "minutes", "degrees", "of", "feet"})
 _RECENT_YEARS, _OLD_YEARS = range(11, 27), range(90, 100)
+_PICTURES = frozenset({"films", "film", "pictures", "x", "xrays", "radiographs", "images"})  # they show what is there
 _BY_VET, _IT = frozenset({"vet", "vets", "they", "clinic", "hospital"}), frozenset({"it", "that", "this", "them"})
 _FOUND = frozenset({"confirmed", "diagnosed", "found", "x", "xrayed", "filmed", "saw", "spotted", "showed", "picked"})
 _FOR_GOOD = frozenset({"navicular", "ringbone", "sidebone", "rotation", "keratoma", "club_foot"})
@@ -50,6 +51,7 @@ def earlier_cues(talk: Talk, sentence: list[Segment], segment: Segment) -> list[
     told = [m for m in cues if not season_ahead(talk, sentence, segment, m) and not still_to_come(talk, segment, m)]
     told = [m for m in told if not _weeks_at_first(talk, segment, m) and not before_then(talk, segment, m)]
     told = [m for m in told if not since_what(talk, m) and not event_ahead(talk, sentence, segment, m)]
+    told = [m for m in told if talk.words[m.end : m.end + 1] != ["'s"] or talk.words[m.end + 1] not in _PICTURES]
     told = [m for m in told if not goes_on_again(talk, segment, m) and not in_it_still(talk.words, m)]
     told = [m for m in told if talk.words[m.start : m.start + 2] not in _AT_SOME or _has_been(talk, segment)]
     told = [m for m in told if not (talk.says(_AGREED) and _as_agreed(talk, segment, m))]

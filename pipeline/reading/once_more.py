@@ -17,6 +17,9 @@ _AGAIN = frozenset({"again", "back"})
 _WORKING = ("brewing", "getting", "starting", "cooking", "building")
 COMING = Sayings(
     *(f"{verb} {it}" for verb in _WORKING for it in ("it", "one", "that")),
+    *(f"{it} {may} be {verb}" for it in ("it", "she", "he", "that") for may in ("could", "might", "may", "must")
+      for verb in ("starting", "brewing", "flaring")),
+    *(f"it {may} be coming" for may in ("could", "might", "may", "must")), "it 's flaring",
     "it 's coming", "it coming", "that coming", "it 's on its way", "it 's starting", "it 's brewing", "one brewing",
 )  # fmt: skip
 _PAIR = 2
@@ -53,7 +56,7 @@ def brewing_again(talk: Talk, sentence: Sentence, previous: list[Segment]) -> No
             continue
         before = [d for s in (*previous, *sentence[:position]) for d in s.drafts if d.slot == "finding"]
         told = [d for d in before if d.status in (Status.HISTORY, Status.RESOLVED) and d.segment.horse == segment.horse]
-        if told and not {"n't", "not", "if"} & set(words):
+        if told and not {"n't", "not", "if", "never"} & set(words):
             evidence = set(range(segment.start, segment.end))
             rules = ["coming back"]
             again = replace(

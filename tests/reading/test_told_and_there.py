@@ -52,3 +52,43 @@ test_put_back_that_was_lost = reads(
     ],
     "Tally. {}",
 )
+
+test_then_and_starting_again = reads(
+    [
+        (
+            "So she's been foundered, that's going back three years, and her fronts show it, growth rings on both.",
+            ["- finding laminitis history", "LF+RF finding growth_rings"],
+        ),
+        (
+            "She foundered, going back two years. Trimmed all round.",
+            ["- finding laminitis history", "LF+RF+LH+RH work trim"],
+        ),
+        ("She'd an abscess in the near fore, going back a year or so.", ["LF finding abscess history"]),
+        (
+            "Laminitic two years ago and I think it could be starting again.",
+            ["- finding laminitis history", "- finding laminitis suspected"],
+        ),
+        (
+            "Laminitis last spring and it might be coming back.",
+            ["- finding laminitis history", "- finding laminitis suspected"],
+        ),
+        (
+            "Foundered three years ago and I think she could be starting again.",
+            ["- finding laminitis history", "- finding laminitis suspected"],
+        ),
+        (
+            "Abscess in the near fore last month and I think it might be brewing again.",
+            ["LF finding abscess history", "LF finding abscess suspected"],
+        ),
+        (
+            "Rotation left front, no, right front, four degrees on last month's films, and none in the left front.",
+            ["LF finding rotation absent", "RF finding rotation"],
+        ),
+        # not again, and no time told
+        ("Laminitic two years ago and it's never started again.", ["- finding laminitis history"]),
+        ("Laminitic two years ago and I don't think it's starting again.", ["- finding laminitis history"]),
+        ("She's foundered. I'm going back in three weeks.", ["- finding laminitis", "- next_visit_weeks 3 planned"]),
+        ("She's been foundered, growth rings on both fronts.", ["- finding laminitis", "LF+RF finding growth_rings"]),
+    ],
+    "Tally. {}",
+)
