@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pipeline.reading.brought_in import PEOPLE
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, turns_to_today
@@ -21,6 +22,7 @@ _HAD_FIRST = frozenset({"had", "been", "got", "done", "finished", "learnt", "lea
 _WHEN, _NOT_DUE = frozenset({"when", "once"}), frozenset({"if", "unless", "whether", "work", "training"})
 _IS = frozenset({"'s", "is", "comes", "gets"})
 _COMING = frozenset({"due", "back", "again"})
+_WANTS = frozenset({"wants", "needs"})
 _BACK = frozenset({"back", "next"})  # "when I'm back he gets leather pads"
 _THAT_IS_WHEN = ["that", "'s", "when"]
 
@@ -201,7 +203,16 @@ def keeps_off(talk: Talk, cue: Mention) -> bool:
 
     Nor is "it'll stay off till it's drained": what stays off is off.
     """
-    if talk.words[cue.end : cue.end + 2] == ["stay", "off"]:
+    if talk.words[cue.end : cue.end + 2] == ["stay", "off"] or _wants_no_more(talk, cue):
         return True
     led = talk.words[cue.start - 4 : cue.start]
     return talk.words[cue.start] == "wo" and "so" in led[1:] and led[led.index("so") - 1] not in (",", ".")
+
+
+def _wants_no_more(talk: Talk, cue: Mention) -> bool:
+    """ "Wants nothing but a trim", "he just wants a trim": that is what was done; not "owner wants nothing but …"."""
+    led = cue.start - (talk.words[cue.start - 1] in ("just", "only"))
+    behind = talk.words[cue.end : cue.end + 5]
+    alone = led < cue.start or behind[:1] == ["nothing"]
+    trim = any(behind[i : i + 2] == ["a", "trim"] for i in (0, 2, 3)) and "to" not in behind
+    return talk.words[cue.start] in _WANTS and alone and trim and talk.words[led - 1] not in PEOPLE

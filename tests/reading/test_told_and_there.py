@@ -92,3 +92,23 @@ test_then_and_starting_again = reads(
     ],
     "Tally. {}",
 )
+
+test_wants_no_more = reads(
+    [
+        (
+            "Wants nothing but a trim, all four, bare. Eight weeks.",
+            ["- next_visit_weeks 8 planned", "LF+RF+LH+RH work trim"],
+        ),
+        ("Needs nothing but a trim all round.", ["LF+RF+LH+RH work trim"]),
+        ("Wants nothing more than a trim behind, fronts reset.", ["LF+RF work reset", "LH+RH work trim"]),
+        ("Just wants a trim all round, nothing else.", ["LF+RF+LH+RH work trim"]),
+        ("Wants nothing only a trim.", ["LF+RF+LH+RH work trim"]),
+        ("Only wanted a trim.", ["LF+RF+LH+RH work trim"]),
+        # a plan, and what somebody else wants
+        ("He wants a trim next time.", ["LF+RF+LH+RH work trim planned"]),
+        ("He only wants a trim next time.", ["LF+RF+LH+RH work trim planned"]),
+        ("Next time he wants nothing but a trim.", ["LF+RF+LH+RH work trim planned"]),
+        ("Owner wants nothing but a trim. I reset the fronts.", ["LF+RF work reset"]),
+    ],
+    "Tally. {}",
+)
