@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
+from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Draft, Segment, Talk
 
 _ZONED = frozenset({"finding", "tester"})
 _PLACES = frozenset({"place", "spot", "area", "side", "heel", "quarter", "toe"})
 _THERE = frozenset({"there"})
 _SAME = frozenset({"same"})
-_NEAR = 1  # sentences back
+_THAT_PART = Sayings("that heel", "that quarter")
+_NEAR, _FAR = 1, 2  # sentences back
 
 
 def attach_same_places(talk: Talk) -> None:
     """Give a finding or an answer the place of the one before, where it is said to be the same."""
     for segment in talk.segments if talk.having("tester_heads") and talk.says(_THERE) else ():
         _there(talk, segment)
+    for at, form in talk.turns(_THAT_PART):
+        _that_part(talk, at, form[1])
     for segment in talk.segments if talk.says(_SAME) else ():
         words = talk.words[segment.start : segment.end]
         at = next((i for i in range(len(words) - 1) if words[i] == "same" and words[i + 1] in _PLACES), None)
@@ -31,6 +35,23 @@ def attach_same_places(talk: Talk) -> None:
         target.zone = place
         target.evidence.update(range(segment.start + at, segment.start + at + 2))
         target.note("zone: the same place")
+
+
+def _that_part(talk: Talk, at: int, part: str) -> None:
+    """ "Crack, off fore, inside quarter. New bar on it. Testers positive at that quarter": the one last named there."""
+    segment = talk.segment_at(at)
+    near = [s for s in talk.segments[: segment.index] if s.horse == segment.horse] if segment is not None else []
+    for target in [d for d in segment.drafts if d.zone == part] if segment is not None else ():
+        told = [
+            d
+            for s in near
+            for d in s.kept
+            if d.zone and d.zone.endswith(part) and segment.sentence - s.sentence <= _FAR
+        ]
+        told = [d for d in told if set(d.feet or ()) & set(target.feet or ())]
+        if len({d.zone for d in told}) == 1 and target.feet == told[-1].feet:
+            target.zone = told[-1].zone
+            target.note("zone: the same place")
 
 
 def _there(talk: Talk, segment: Segment) -> None:

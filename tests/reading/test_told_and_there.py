@@ -112,3 +112,69 @@ test_wants_no_more = reads(
     ],
     "Tally. {}",
 )
+
+test_came_off_and_left_off = reads(
+    [
+        (
+            "New shoes behind, size eight. Fores came off and they're left off, trimmed and bare for the summer.",
+            ["LF+RF work removed", "LF+RF work trim", "LH+RH shoe_size 8", "LH+RH work new_shoe"],
+        ),
+        ("Off fore came off and it's left off.", ["RF work removed"]),
+        ("Hinds are off and left off.", ["LH+RH work removed"]),
+        ("The hinds came off and are left off.", ["LH+RH work removed"]),
+        ("Fores are off and being left off for the winter.", ["LF+RF work removed"]),
+        # not left off
+        ("Fores came off and went back on.", ["LF+RF work reset"]),
+        ("Fores came off and were left on the fence.", []),
+    ],
+    "Tally. {}",
+)
+
+test_at_that_quarter = reads(
+    [
+        (
+            "Quarter crack, off fore, inside quarter. New straight bar on that one. Testers positive at that quarter.",
+            [
+                "RF finding crack @medial_quarter",
+                "RF shoe_type straight_bar",
+                "RF tester positive @medial_quarter",
+                "RF work new_shoe",
+            ],
+        ),
+        (
+            "Corn in the near fore, inside heel. Testers moderate at that heel.",
+            ["LF finding corn @medial_heel", "LF tester moderate @medial_heel"],
+        ),
+        (
+            "Corn off fore, lateral heel. Heat at that heel.",
+            ["RF finding corn @lateral_heel", "RF finding heat @lateral_heel"],
+        ),
+        (
+            "Near hind, crack at the outside quarter. Pulse normal. Testers mild at that quarter and none at the toe.",
+            [
+                "LH finding crack @lateral_quarter",
+                "LH pulse normal",
+                "LH tester mild @lateral_quarter",
+                "LH tester none @toe",
+            ],
+        ),
+        # another foot, two places, or none told
+        (
+            "Corn off fore, inside heel. Near fore, testers mild at that heel.",
+            ["LF tester mild @heel", "RF finding corn @medial_heel"],
+        ),
+        (
+            "Crack off fore, inside quarter and outside quarter. Testers mild at that quarter.",
+            ["RF finding crack @lateral_quarter", "RF finding crack @medial_quarter", "RF tester mild @quarter"],
+        ),
+        (
+            "Corn off fore, inside heel. Testers mild at the heel.",
+            ["RF finding corn @medial_heel", "RF tester mild @heel"],
+        ),
+        (
+            "Flare inside quarter near fore. Crack off fore, quarter. Testers mild at that quarter.",
+            ["LF finding flare @medial_quarter", "RF finding crack @quarter", "RF tester mild @quarter"],
+        ),
+    ],
+    "Tally. {}",
+)
