@@ -21,7 +21,7 @@ _ONLY_THERE = frozenset({"only", "just"})
 _LIGHT = frozenset({
     "and", "the", "in", "on", "his", "her", "but", "maybe", "some", "one", "it", "of", "too", "as", "well", "also",
     "has", "have", "had", "be", "is", "there", "'s", "could", "may", "might", "i", "though", "same", "a", "at",
-    "bit", "got",
+    "bit", "got", "starting", "little", "touch", "brewing", "wee",
 })  # fmt: skip
 _HAD = frozenset({"'s", "had", "was", "were"})
 _HAVING = frozenset({"got", "has", "have"})

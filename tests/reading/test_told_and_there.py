@@ -178,3 +178,56 @@ test_at_that_quarter = reads(
     ],
     "Tally. {}",
 )
+
+test_would_want_a_picture = reads(
+    [
+        (
+            "She has ringbone in the off fore and I'd say sidebone on the near, though I'd want a picture to be sure.",
+            ["LF finding sidebone suspected", "RF finding ringbone"],
+        ),
+        ("I'd say sidebone in the near fore, but I'd want films to be sure.", ["LF finding sidebone suspected"]),
+        ("I'd say ringbone on the near fore, I'd need an x-ray to know.", ["LF finding ringbone suspected"]),
+        ("Keratoma off fore, though you'd want a picture to be sure of it.", ["RF finding keratoma suspected"]),
+        ("Sidebone near fore, though I can't be sure without a picture.", ["LF finding sidebone suspected"]),
+        # nothing is doubted
+        ("Sidebone on the near fore. I'd want a picture of it for the file.", ["LF finding sidebone"]),
+        ("Reset the fronts without films, sidebone on the near fore.", ["LF finding sidebone", "LF+RF work reset"]),
+        (
+            "Sidebone on the near fore, reset, and I'd want pictures to be sure of the angles.",
+            ["LF finding sidebone", "LF work reset"],
+        ),
+    ],
+    "Tally. {}",
+)
+
+test_a_little_starting = reads(
+    [
+        (
+            "No thrush in the hinds, maybe a little starting in the left front.",
+            ["LF finding thrush suspected ~mild", "LH+RH finding thrush absent"],
+        ),
+        (
+            "No thrush behind, possibly a bit starting in the near fore.",
+            ["LF finding thrush suspected ~mild", "LH+RH finding thrush absent"],
+        ),
+        (
+            "No corns in front, maybe one starting in the near hind.",
+            ["LF+RF finding corn absent", "LH finding corn suspected"],
+        ),
+        (
+            "Thrush in the off hind, maybe a touch in the near hind.",
+            ["LH finding thrush suspected ~mild", "RH finding thrush"],
+        ),
+        # another thing
+        (
+            "No thrush in the hinds, maybe trim the left front a little next time.",
+            ["LF work trim planned", "LH+RH finding thrush absent"],
+        ),
+        (
+            "No thrush in the hinds, a little flare on the left front.",
+            ["LF finding flare ~mild", "LH+RH finding thrush absent"],
+        ),
+        ("Reset the fronts, maybe a little starting in the near hind.", ["LF+RF work reset"]),
+    ],
+    "Tally. {}",
+)
