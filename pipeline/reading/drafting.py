@@ -7,7 +7,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.missing_shoes import part_missing
 from pipeline.reading.name_words import HORSE_WORDS
 from pipeline.reading.settling_work import LEFT_BARE, SAME_SHOE
-from pipeline.reading.some_of_it import AMOUNTS, FIERCE, SOME, some_of_it, tell_fierce
+from pipeline.reading.some_of_it import FIERCE, tell_fierce
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import Status
 from pipeline.vocabulary import CLASS_SLOTS
@@ -21,7 +21,6 @@ _PARTED = frozenset({"stretched", "separated", "stretching", "separating"})
 _IS_IN = frozenset({"in", "on", "of", "is", "'s", "was", "the", "has", "still", "a", "bit"})
 _PARTING = (["stretching"], ["stretched"], ["separating"], ["separated"], ["parting"])
 _TIPS = frozenset({"tip", "tips"})
-_DOUBTED = frozenset({"maybe", "possibly", "perhaps", "might", "could"})
 _LOOKING = frozenset(
     {"is", "are", "'s", "'re", "was", "were", "looks", "look", "all", "both", "nice", "good", "and", "still"}
 )
@@ -44,8 +43,6 @@ _HAD_COME_OFF = frozenset({
     "bog", "ditch", "without", "kept", "saved", "one",
 })  # fmt: skip
 _BACK_ON = frozenset({"same", "shoe", "went", "straight", "back", "on"})
-_ANY_AMOUNT = AMOUNTS | {"any"}
-_ANY_OF_IT = (["any"], ["some"], ["more"])
 _BEING_OFF = frozenset({"is", "'s", "was"})
 _HAVE = frozenset({"has", "'s", "have", "'ve", "had", "'d", "always", "only", "never"})
 _TAKING, _OFF_WITHIN = frozenset({"took", "whipped", "eased", "lifted", "popped"}), 5
@@ -345,53 +342,3 @@ def _parted_there(talk: Talk, segment: Segment, mention: Mention) -> int:
         if at not in footed and talk.words[at] not in _IS_IN:
             return 0
     return 0
-
-
-def draft_pronouns(talk: Talk) -> None:
-    """ "There's one in the off fore now": "one" is the finding spoken of last."""
-    last: Draft | None = None
-    for segment in talk.segments if talk.having("same", "one") or talk.says(_ANY_AMOUNT) else ():
-        for mention in [*segment.having("same", "one"), *some_of_it(talk, segment)]:
-            free = last is not None and _of_this_horse(segment, last) and not segment.having("findings")
-            put = _put_before(talk, segment, mention, last)
-            if put is not None and mention.readings["same"] != SOME and any(m.get("feet") for m in segment.mentions):
-                add_draft(segment, put.slot, str(put.value), mention).note(f"one: the {put.slot} before")
-            elif free and last is not None and _foot_near(talk, segment, mention):
-                draft = add_draft(segment, "finding", str(last.value), mention)
-                some = mention.readings["same"] == SOME
-                draft.note(SOME if some else "one: the finding before")
-                if talk.words[mention.start] in _DOUBTED:
-                    draft.status = Status.SUSPECTED
-        for lost in [d for d in segment.drafts if last is not None and d.slot == "shoe_state" and d.value == "lost"]:
-            if last is not None and last.value == "wall_loss" and talk.words[lost.end : lost.end + 1] in _ANY_OF_IT:
-                lost.slot, lost.value = (
-                    "finding",
-                    "wall_loss",
-                )  # "lost wall on the left front, the right hasn't lost any"
-                lost.note("wall: the finding before")
-        findings = [d for d in segment.drafts if d.slot == "finding"]
-        last = findings[-1] if findings else last
-
-
-def _of_this_horse(segment: Segment, last: Draft) -> bool:
-    """The same horse's, or that of the one told right before: "no thrush. Buck had it in the near fore"."""
-    named = bool(segment.having("horse")) and segment.sentence - last.segment.sentence == 1
-    return named or last.segment.horse == segment.horse
-
-
-def _put_before(talk: Talk, segment: Segment, mention: Mention, found: Draft | None) -> Draft | None:
-    """ "Bruise in the right fore, I put a full pad on it and one on the left": what was put on behind the finding."""
-    drafts = [d for s in talk.sentence(segment.sentence) for d in s.drafts if d.start < mention.start]
-    put = [d for d in drafts if d.slot in ("pad", "shoe_type") and (found is None or d.start > found.start)]
-    led = ("a", "an", "the", "new", ",", ".")
-    single = bool(put) and put[-1] is drafts[-1] and talk.words[put[-1].start - 1] in led
-    return put[-1] if single and talk.words[put[-1].end - 1][-1:] != "s" else None
-
-
-def _foot_near(talk: Talk, segment: Segment, mention: Mention) -> bool:
-    """Whether a foot stands beside the pronoun, or alone in the segment before it."""
-    before = talk.segments[segment.index - 1] if segment.index else None
-    near = before is not None and segment.sentence - before.sentence <= (mention.readings.get("same") == SOME)
-    alone = near and before is not None and not before.drafts
-    here = any(m.get("feet") for m in segment.mentions)
-    return here or (alone and before is not None and bool(before.having("feet")))

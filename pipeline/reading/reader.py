@@ -28,7 +28,7 @@ from pipeline.reading.cut_out import draft_cut_out
 from pipeline.reading.dates import draft_dates
 from pipeline.reading.dealt_weeks import deal_weeks
 from pipeline.reading.decided import decide
-from pipeline.reading.drafting import draft_pronouns, draft_tips, draft_white_line, draft_words, name_white_line
+from pipeline.reading.drafting import draft_tips, draft_white_line, draft_words, name_white_line
 from pipeline.reading.excepted import mark_exceptions
 from pipeline.reading.feet import attach_feet
 from pipeline.reading.foot_names import join_feet, mark_counted_feet
@@ -67,6 +67,7 @@ from pipeline.reading.other_side import complete_sides
 from pipeline.reading.passive import draft_passive
 from pipeline.reading.places import complete_places, leave_out_named_places, leave_out_places
 from pipeline.reading.pointed_out import point_out
+from pipeline.reading.pronouns import draft_pronouns
 from pipeline.reading.pulled import (
     draft_came_off,
     draft_coming_off,

@@ -231,3 +231,43 @@ test_a_little_starting = reads(
     ],
     "Tally. {}",
 )
+
+test_another_one = reads(
+    [
+        (
+            "Abscess in the right front last time, that's gone. Left hind swollen at the "
+            "heel bulb, testers positive. I think she's brewing another one in there.",
+            [
+                "LH finding abscess suspected",
+                "LH finding swelling @heel_bulb",
+                "LH tester positive",
+                "RF finding abscess resolved",
+            ],
+        ),
+        (
+            "Had an abscess in the near fore last visit, gone now. Off "
+            "hind, heat in it. I'd say he's brewing another one there.",
+            ["LF finding abscess resolved", "RH finding abscess suspected", "RH finding heat"],
+        ),
+        (
+            "Abscess off fore last time, all healed. Near fore warm, could be another one brewing in there.",
+            ["LF finding abscess suspected", "LF finding heat", "RF finding abscess resolved"],
+        ),
+        (
+            "Corn in the near fore, inside heel. Swelling at the heel bulb. There's another one in the off fore.",
+            ["LF finding corn @medial_heel", "LF finding swelling @heel_bulb", "RF finding corn"],
+        ),
+        # as before
+        (
+            "Heat and swelling in the near fore. I think he's brewing an abscess in there.",
+            ["LF finding abscess suspected", "LF finding heat", "LF finding swelling"],
+        ),
+        ("Bruise in the near fore, another one in the off fore.", ["LF+RF finding bruise"]),
+        ("A swelling on the near hind, another one on the off hind.", ["LH+RH finding swelling"]),
+        (
+            "Abscess off fore, drained. I've another one coming at four, so short.",
+            ["RF finding abscess", "RF treatment drained"],
+        ),
+    ],
+    "Tally. {}",
+)
