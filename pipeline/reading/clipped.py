@@ -40,6 +40,7 @@ _POURED = frozenset({"poured", "repoured", "pour"})
 _POUR_ENDS: tuple[list[str], ...] = ([], ["."], [","], ["and"], ["next"], ["again"], ["today"])
 _KIND = 3  # words that may name the kind of a shoe
 _SHOD = ("shoe_types", "shoe_materials", "work")
+_TOO_AT, _FITTED = 6, ("shoe_types", "pads", "work", "measures")
 _ELSEWHERE = ("findings", "tester_heads", "pads", "not_facts")
 _BESIDE_SHOES = frozenset({
     "pad", "pads", "padded", "truck", "ramp", "load", "loaded", "hitch", "bought", "quid", "dollars", "bucks", "money",
@@ -152,7 +153,8 @@ def complete_quality(talk: Talk) -> None:
     for at in [i for i in talk.where(_OF_ONE_PART) if 1 < i < len(talk.words) - 1]:
         named, behind = _QUALITIES[talk.words[at]], talk.words[at + 1]
         free = behind in _BEHIND_QUALITY and not any(at in m.literal and m.is_any(CLASS_SLOTS) for m in talk.mentions)
-        if free and _of_the_part_before(talk, at, named.split("_")[1], as_well=behind in _AS_WELL):
+        as_well = not _AS_WELL.isdisjoint(talk.words[at + 1 : at + _TOO_AT])
+        if free and _of_the_part_before(talk, at, named.split("_")[1], as_well=as_well):
             talk.mentions.append(Mention(at, at + 1, (at,), {"findings": named}, MatchKind.VARIANT))
     talk.in_order()
 
@@ -162,11 +164,15 @@ def _of_the_part_before(talk: Talk, at: int, part: str, *, as_well: bool) -> boo
     led = at - 1
     while talk.words[led] in _ADVERBS:
         led -= 1
-    alone = as_well and talk.words[led] in SENTENCE_ENDS
+    they = talk.words[led - 1 : led + 1] in _ITS
+    led -= 2 * (they and talk.words[led - 2] in SENTENCE_ENDS)  # "Flat soles on all four. They're thin in front."
+    alone = (as_well or they) and talk.words[led] in SENTENCE_ENDS
     low = next((i for i in range(led - alone, -1, -1) if talk.words[i] in SENTENCE_ENDS), -1)
     told = [m for m in talk.having("findings") if low < m.start and m.end <= at]
-    shown = talk.words[led] in _LED_TO_QUALITY or alone or talk.words[led - 1 : led + 1] in _ITS
-    return shown and any(m.readings["findings"].split("_")[-1] == part for m in told)
+    shown = talk.words[led] in _LED_TO_QUALITY or alone or they
+    told = [m for m in told if m.readings["findings"].split("_")[-1] == part]
+    fitted = alone and they and any(m.is_any(_FITTED) and told[0].end <= m.start < at for m in talk.mentions if told)
+    return shown and bool(told) and not fitted
 
 
 def complete_kinds(talk: Talk, lookup: Lookup) -> None:

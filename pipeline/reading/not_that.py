@@ -61,6 +61,15 @@ def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     return True
 
 
+def denied(new_ones: list[Mention]) -> bool:
+    """Whether a denial opens what is said behind the cue, or stands within its finding: "no, soles aren't thin"."""
+    found = next((m for m in new_ones if m.get("findings") is not None), None)
+    return any(
+        m.get("denials") == "before" and (not at or (found is not None and found.start < m.start < found.end))
+        for at, m in enumerate(new_ones)
+    )
+
+
 def refused(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:
     """ "Strong, no, I'd not go as far as strong, moderate", "it's not silicone, it's tar": denied over again."""
     again = next((m for m in new_ones if kind_of(m) is not None), None)

@@ -27,7 +27,7 @@ from pipeline.reading.exchanges import (
 )
 from pipeline.reading.mentions import Mention
 from pipeline.reading.misnamed import mixed_up, on_another_day, other_named, said_of_all
-from pipeline.reading.not_that import narrowed, not_that, not_the_same, refused
+from pipeline.reading.not_that import denied, narrowed, not_that, not_the_same, refused
 from pipeline.reading.reasons import put_right_behind, why_wrong
 from pipeline.reading.repair_cues import ASSESSED, is_no_cue, is_repair
 from pipeline.reading.rest_stands import rest_stands
@@ -229,7 +229,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
     """Replace what the words behind the cue correct; False when nothing before is of their kind."""
     begin = why_wrong(talk, run[-1].end + 1 if talk.words[run[-1].end : run[-1].end + 1] == ["."] else run[-1].end)
     new_ones, stop = _said_in(talk, begin, sentence_end(talk, begin)), _segment_end(talk, begin)
-    if (over := refused(talk, run, new_ones)) or any(m.get("denials") == "before" for m in new_ones[:1]):
+    if (over := refused(talk, run, new_ones)) or denied(new_ones):
         return over or not_that(talk, run, new_ones)
     said = range(start := window(talk, run[0].start), run[0].start)
     first_old: Mention | None = None
@@ -248,7 +248,7 @@ def _replace(talk: Talk, run: list[Mention]) -> bool:
             return True
         only = kind == "feet" and (_said_to_be_all(talk, begin, new) or _right_beside(talk, run, olds, new))
         if kind == "feet" and olds and olds[-1].readings["feet"] in _GROUPED and _several_feet(new_ones) and not only:
-            continue  # "size four all round, no, fronts are four and the backs are three"
+            continue  # "size four all round, no, fronts are four …"
         if kind == "number" and (_for_a_horse(talk, run[-1].end, new) or _another_named(talk, run[0])):
             continue  # "Biddy and Corny in seven. No, eight for Corny": the seven stays Biddy's
         old = same_count(talk, olds, new) if kind == "number" else (olds[-1] if olds else None)

@@ -271,3 +271,59 @@ test_another_one = reads(
     ],
     "Tally. {}",
 )
+
+test_thin_in_front_too = reads(
+    [
+        (
+            "Flat soles on all four. They're thin in front, too.",
+            ["LF+RF finding thin_sole", "LF+RF+LH+RH finding flat_sole"],
+        ),
+        (
+            "Soles are flat in front and behind. They're thin behind as well.",
+            ["LF+RF+LH+RH finding flat_sole", "LH+RH finding thin_sole"],
+        ),
+        ("Flat soles all round. Thin in front, too.", ["LF+RF finding thin_sole", "LF+RF+LH+RH finding flat_sole"]),
+        (
+            "Flat soles on all four. They're thin on the near fore, mind.",
+            ["LF finding thin_sole", "LF+RF+LH+RH finding flat_sole"],
+        ),
+        (
+            "Contracted heels in front. They're sheared on the near fore, too.",
+            ["LF finding sheared_heels", "LF+RF finding contracted_heels"],
+        ),
+        # of a part that was not told, or of what was put on
+        ("Reset the fronts. They're thin in front, too.", ["LF+RF work reset"]),
+        ("Walls are shelly on both fronts. They're thin in front too.", ["LF+RF finding weak_wall"]),
+        ("Flat soles in front. Reset. They're thin in front too.", ["LF+RF finding flat_sole", "LF+RF work reset"]),
+        ("Flat soles in front, egg bars on. They're thin.", ["LF+RF finding flat_sole", "LF+RF shoe_type egg_bar"]),
+        ("Flat soles on all four. They're not thin.", ["LF+RF+LH+RH finding flat_sole"]),
+    ],
+    "Tally. {}",
+)
+
+test_no_they_are_not = reads(
+    [
+        ("I thought I saw thin soles but no, soles aren't thin on either front.", ["LF+RF finding thin_sole absent"]),
+        (
+            "I thought he had contracted heels but no, heels aren't contracted on either hind.",
+            ["LH+RH finding contracted_heels absent"],
+        ),
+        (
+            "Walls are weak in front, no, the walls aren't weak, soles are thin.",
+            ["LF+RF finding thin_sole", "LF+RF finding weak_wall absent"],
+        ),
+        ("Heels are sheared on the near fore, no, the heels aren't sheared.", ["LF finding sheared_heels absent"]),
+        (
+            "Heels are sheared on the near fore, no, the heels aren't sheared, they're contracted.",
+            ["LF finding contracted_heels", "LF finding sheared_heels absent"],
+        ),
+        (
+            "Soles are thin in front, no, soles aren't thin, they're flat.",
+            ["LF+RF finding flat_sole", "LF+RF finding thin_sole absent"],
+        ),
+        # put right
+        ("Corn in the near fore, no, it's a bruise.", ["LF finding bruise"]),
+        ("Soles are thin on the left front, no, the right front.", ["RF finding thin_sole"]),
+    ],
+    "Tally. {}",
+)
