@@ -23,7 +23,7 @@ _LIGHT = frozenset(
     {",", "i", "we", "did", "done", "it", "went", "got", "put", "gave", "in", "on", "hang", "hold", "a", "tell", "to"}
     | {
         "make", "that", "was", "'s", "'ve", "have", "had", "him", "her", "them", "the", "now", "then", "er", "um",
-        "uh", "up", "doing", "ah",
+        "uh", "up", "doing", "ah", "under", "underneath", "beneath",
     }
 )  # fmt: skip
 _LEADING = _TURNS | _LIGHT
@@ -55,7 +55,18 @@ def _both_at(talk: Talk, at: int, foot: Mention) -> int:
     end = at + len(_BOTH.at(talk.words, at))
     if named is not None and named.get("feet") == pair:
         end = named.end
-    closed = talk.words[end : end + 1] in ([], [","], ["."], [";"], ["actually"], ["and"], ["got"], ["while"], ["in"])
+    closed = talk.words[end : end + 1] in (
+        [],
+        [","],
+        ["."],
+        [";"],
+        ["actually"],
+        ["really"],
+        ["and"],
+        ["got"],
+        ["while"],
+        ["in"],
+    )
     return end if end > at and closed else 0
 
 

@@ -18,6 +18,7 @@ _SMALL_SIZE = Fraction(7, 2)  # below four a bare number beside feet is no count
 _KINDS = ("shoe_types", "shoe_materials")
 _HEADS = (*_KINDS, "measures", "work")
 _SHOES = frozenset({"shoes", "plates", "irons", "resets", "trims", "removes", "ones"})
+_CLOSED = ([], ["."], [","], ["on"], ["in"], ["and"])
 _NEW = (["a", "new"], ["brand", "new"])
 _AS_WELL = (["as", "well"], ["too"], ["again"])
 _TO_THE_SHARE = 5  # tokens from the size to "one on each"
@@ -113,6 +114,7 @@ class ShoeNumbers(SizeRanges):
             or (number.plural and (self._on_a_horse(mention) or self._did_not_fit(mention)))
             or self._beside_feet(segment, mention, number)
             or self._of_the_new_one(mention, number)
+            or self._of_a_kind(mention, number)
             or self._alone_behind_shoes(segment, mention, number)
         )
 
@@ -174,6 +176,14 @@ class ShoeNumbers(SizeRanges):
         led = self._words[mention.start - 2 : mention.start]
         article = led in _NEW and number.value <= _LARGEST
         return article or new_on_a_foot(self._talk, mention)
+
+    def _of_a_kind(self, mention: Mention, number: Number) -> bool:
+        """ "Left front's a plain two, reset, six nails": one shoe, its kind, and its size; not "a plain one"."""
+        kind = self._talk.mention_ending(mention.start)
+        if kind is None or kind.get("shoe_types") is None or self._words[kind.start - 1] != "a":
+            return False
+        closed = self._words[mention.end : mention.end + 1] in _CLOSED
+        return closed and 1 < number.value <= _LARGEST
 
     def _counts_shoes(self, mention: Mention, number: Number) -> bool:
         """ "Two new shoes in front", "two resets behind": so many shoes, not their size."""

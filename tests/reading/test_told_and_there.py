@@ -327,3 +327,63 @@ test_no_they_are_not = reads(
     ],
     "Tally. {}",
 )
+
+test_under_both_of_them = reads(
+    [
+        (
+            "Reset both fronts, and I stuck a rim pad under the left front, well, under both of them, so she's level.",
+            ["LF+RF pad rim", "LF+RF work reset"],
+        ),
+        (
+            "Reset the fronts, leather pad on the off fore, well, both of them really.",
+            ["LF+RF pad leather", "LF+RF work reset"],
+        ),
+        ("Reset the fronts, rim pad under the left front, actually under both.", ["LF+RF pad rim", "LF+RF work reset"]),
+        ("Thrush in the left front, well, in both of them.", ["LF+RF finding thrush"]),
+    ],
+    "Tally. {}",
+)
+
+test_a_plain_two = reads(
+    [
+        (
+            "New egg bar on the right front, size two, seven nails. Left front's a plain two, reset, six nails.",
+            [
+                "LF nails 6",
+                "LF shoe_type plain",
+                "LF work reset",
+                "LF+RF shoe_size 2",
+                "RF nails 7",
+                "RF shoe_type egg_bar",
+                "RF work new_shoe",
+            ],
+        ),
+        (
+            "Fronts are a plain three, new, six nails.",
+            ["LF+RF nails 6", "LF+RF shoe_size 3", "LF+RF shoe_type plain", "LF+RF work new_shoe"],
+        ),
+        (
+            "A plain two on the near fore, an egg bar three on the off.",
+            ["LF shoe_size 2", "LF shoe_type plain", "RF shoe_size 3", "RF shoe_type egg_bar"],
+        ),
+        # no size
+        ("Left front is a plain one, reset.", ["LF shoe_type plain", "LF work reset"]),
+        ("Left front's a plain three degree wedge.", ["LF pad wedge", "LF shoe_type plain", "LF wedge 3"]),
+    ],
+    "Tally. {}",
+)
+
+test_a_plain_trim = reads(
+    [
+        ("A plain trim all round, no shoes on her.", ["LF+RF+LH+RH work trim"]),
+        ("Plain trim behind, new shoes in front.", ["LF+RF work new_shoe", "LH+RH work trim"]),
+        ("Trimmed plain all round.", ["LF+RF+LH+RH work trim"]),
+        ("Plain shoes in front, trim behind.", ["LF+RF shoe_type plain", "LH+RH work trim"]),
+        ("Fronts new, plain. Trim behind.", ["LF+RF shoe_type plain", "LF+RF work new_shoe", "LH+RH work trim"]),
+        ("A lamb to shoe. Six weeks so.", ["- manner quiet", "- next_visit_weeks 6 planned"]),
+        ("He was a lamb to trim.", ["- manner quiet"]),
+        ("He was a lamb last time, a devil today.", ["- manner quiet history"]),
+        ("Owner had a lamb in the box. Trimmed all round.", ["LF+RF+LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)
