@@ -11,6 +11,7 @@ _HESITATING = frozenset({",", "uh", "um", "er", "erm", "no", "wait", "hang", "ho
 _UNFINISHED = frozenset(
     {"the", "a", "an", "his", "her", "in", "at", "of", "with", "and", "or", "has", "had", "is", "was", "under", "some"}
 )
+_POINTING = frozenset({"it", "one", "that", "them", "those", "some"})
 _DEEDS = frozenset(
     {"work", "treatment", "pad", "wedge", "packing", "shoe_type", "shoe_material", "shoe_size", "nails", "nail_size"}
     | {"clips", "traction", "next_visit_weeks"}
@@ -139,10 +140,18 @@ def _last_statement(talk: Talk, before: list[Segment], strike: Strike) -> list[S
         return []  # "thrush in the right hind, and the left's not so bad, leave that out": it was no fact
     if strike.undone and last and last[-1].own_clause and not drafted:
         return []  # "six nails. The near fore I left as it was, no I didn't": nothing was done there
+    if not drafted and strike.other_horse and last and _says_how_he_is(talk, last):
+        return last  # "Bruise, off fore. She's stiff, hang on, that was Buck": the bruise stays
     if drafted:
         return drafted[-1:] if _broken_off(talk, strike) else drafted
     number = before[-1].sentence - 1
     return [s for s in before if s.sentence == number]
+
+
+def _says_how_he_is(talk: Talk, last: list[Segment]) -> bool:
+    """Whether a clause of the horse stands there of which nothing was read; not "she's got it bad"."""
+    clauses = [talk.words[s.start : s.end] for s in last]
+    return any(words[0] in ("he", "she") and len(words) > 2 and _POINTING.isdisjoint(words) for words in clauses)
 
 
 def _broken_off(talk: Talk, strike: Strike) -> bool:
@@ -178,6 +187,8 @@ def _move(talk: Talk, segment: Segment, found: HorseTalk, strike: Strike) -> Non
     """The statement belongs to the horse named behind the cue, or to the only other one; else to nobody here."""
     named = next((s.horse for s in found.spans if s.start == strike.named), None)
     segment.moved = True
+    if named is not None and not segment.drafts and not any(s.horse == named and s.drafts for s in talk.segments):
+        talk.unread.append((segment.start, segment.end, "how another horse is, but not what that is"))
     if named is not None:
         segment.horse = named
         for weeks in [d for d in segment.drafts if d.horses and d.start < strike.at]:

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from tests.reading.conftest import reads
+import pytest
+
+from tests.reading.conftest import Read, reads
+from tests.reading.telling import told
 
 test_mixed_up_with_another = reads(
     [
@@ -40,3 +43,29 @@ test_mixed_up_with_another = reads(
         ),
     ]
 )
+
+
+@pytest.mark.parametrize(
+    ("said", "tally", "buck"),
+    [
+        ("She's stiff, hang on, that was Buck. Buck's the one going short.", True, ["- gait short_stride"]),
+        ("She's stiff behind the saddle, no, that was Buck. Buck has a corn, near fore.", True, ["LF finding corn"]),
+        # the bruise itself
+        ("Hang on, that was Buck.", False, ["RF finding bruise @sole"]),
+        ("She, no, that was Buck.", False, ["RF finding bruise @sole"]),
+        ("She's got it bad, hang on, that was Buck.", False, ["RF finding bruise @sole"]),
+    ],
+)
+def test_only_what_was_said_last_is_another_horses(read: Read, said: str, tally: bool, buck: list[str]) -> None:
+    """What nobody could read moves alone; the bruise told in the sentence before stays where it was told."""
+    visits = read(f"Tally. Fronts reset. Bruise off fore, in the sole. {said}", "Tally", "Buck")
+    bruise = ["RF finding bruise @sole"] if tally else []
+    assert [told(visit) for visit in visits] == [["LF+RF work reset", *bruise], buck]
+
+
+def test_what_another_horse_is_like_is_asked(read: Read) -> None:
+    """A word that no list knows, said of a horse that nothing else is told of, is a question."""
+    visits = read("Tally. Fronts reset. Bruise off fore. He's footy, no, that was Buck.", "Tally", "Buck")
+    reasons = [flag.reason for visit in visits for flag in visit.flags]
+    assert [told(visit) for visit in visits] == [["LF+RF work reset", "RF finding bruise"]]
+    assert any("how another horse is" in reason for reason in reasons)
