@@ -1,4 +1,7 @@
-"""Another horse that is done on another day, or by somebody else: "her mate Buck is Thursday's job", "not my list"."""
+"""Another horse that is done on another day, by somebody else, or named as kin: "her mate Buck is Thursday's job".
+
+"Buck is her brother and I did him Monday" tells of his day behind whose he is.
+"""
 
 from __future__ import annotations
 
@@ -24,11 +27,46 @@ _AFTER_ALL = frozenset({"today", "anyway", "instead"})
 _HIM = frozenset({"him", "her", "them"})
 
 
+_MALES, _FEMALES = frozenset({"brother", "son", "sire"}), frozenset({"sister", "mother", "dam", "daughter"})
+_BETWEEN = frozenset({"full", "half", "big", "little", "older", "younger", "own", "twin", "wee"})
+_KIN_WORDS = 5  # "is her little half brother"
+_IN_TURN = ("next", "first", "second", "now", "here", "up")  # "Buck is next, he was to be Monday"
+_THEY = frozenset({"he", "she", "they", "it", "i", "we"})
+_DONE = frozenset({"shod", "reset", "saw", "seen", "trimmed"})
+_LAST = frozenset({"last", "back", "already", "just", "only", "week", "morning", "afternoon"})
+
+
 def on_another_day(before: list[str], behind: list[str], following: list[str]) -> bool:
     """Whether what is said around a name is only that the horse is another day's, not today's, or somebody else's.
 
     Not "Buck was meant to be Thursday. I did him today", which the words ``following`` tell.
     """
+    return _another_day(before, behind, following) or _whose_and_when(behind, following)
+
+
+def _whose_and_when(behind: list[str], following: list[str]) -> bool:
+    """ "Buck is her brother and I did him Monday", "… next door's, he was done Tuesday"; "her brother. Her fronts"."""
+    if behind[1:2] == [] or behind[0] not in ("is", "'s") or not _AFTER_ALL.isdisjoint(behind):
+        return False
+    if behind[1] in _IN_TURN and behind[2:3] != ["door"]:
+        return False
+    kin = set(behind[2:])
+    if len(behind) <= _KIN_WORDS and kin <= _BETWEEN | _MALES | _FEMALES:
+        return _other_sex(behind[1:2], kin, following[:2])
+    at = next((i for i in range(len(behind) - 1, 1, -1) if behind[i] in _THEY and behind[i - 1] in ("and", ",")), 0)
+    day = [w for w in behind[at:] if w not in _HIM | _LAST and w not in ("he", "she", "it")]
+    after = [w for w in following if w != behind[1]]  # "her brother. Her fore today" is not of him
+    return at > 0 and _another_day([], ["did" if w in _DONE else w for w in day], after)
+
+
+def _other_sex(whose: list[str], kin: set[str], following: list[str]) -> bool:
+    """ "Her brother. Her front end …", "his dam. He's …": told on of the one in hand."""
+    if whose == ["her"]:
+        return not kin.isdisjoint(_MALES) and not {"her", "she"}.isdisjoint(following)
+    return whose == ["his"] and not kin.isdisjoint(_FEMALES) and not {"his", "he"}.isdisjoint(following)
+
+
+def _another_day(before: list[str], behind: list[str], following: list[str]) -> bool:
     at = next((i for i, word in enumerate(behind) if word not in _SET), len(behind))
     led, rest = behind[:at], behind[at:]
     if not rest or _IS.isdisjoint([*before[-2:], *led]):

@@ -60,6 +60,17 @@ CASES = [
     ("Or is it Buck? No, Tally. Trimmed.", {"Tally": [_TRIM]}),
     ("Buck, trimmed. Tally's foal, corn near fore.", {"Buck": [_TRIM], "Tally's foal": [_CORN]}),
     ("Tally, trimmed. Tally's sister. Corn near fore.", {"Tally": [_TRIM], "Tally's sister": [_CORN]}),
+    ("Tally. Buck is her brother and I did him Monday. Her near fore has a corn.", {"Tally": [_CORN]}),
+    ("Tally. Buck's her half brother, I shod him last week. Trimmed. Corn near fore.", {"Tally": [_CORN, _TRIM]}),
+    ("Tally. Buck is next door's and he was done Tuesday. She's a corn in the near fore.", {"Tally": [_CORN]}),
+    ("Tally. Buck is her son. Her near fore has a corn.", {"Tally": [_CORN]}),
+    ("Buck. Tally's his dam, she's been done on Friday. His near fore has a corn.", {"Buck": [_CORN]}),
+    ("Tally, trimmed. Buck is her brother and I did him as well. Corn near fore.", {"Tally": [_TRIM], "Buck": [_CORN]}),
+    ("Tally, trimmed. Buck is next, he was to be Monday. Corn near fore.", {"Tally": [_TRIM], "Buck": [_CORN]}),
+    (
+        "Tally, trimmed. Buck is her brother, he was to be Monday. I did him today. Corn near fore.",
+        {"Tally": [_TRIM], "Buck": [_CORN]},
+    ),
 ]
 
 
