@@ -29,6 +29,9 @@ _ASSESSING = frozenset({"i", "'d", "would", "to", "we", "'ll"})
 _NO = (["no"], ["nah"], ["naw"], ["nope"])
 _WEIGHING = (
     ["let", "me", "think"], ["let", "me", "see"], ["come", "to", "think", "of", "it"], ["half", "asleep"],
+    ["what", "was", "it"], *(["what", "did", "i", *put] for put in (
+        ["put"], ["use"], ["put", "on"], ["put", "in"], ["fit"], ["go", "with"], ["say"], ["get"],
+    )),
 )  # fmt: skip
 _HOLDING = (["hang", "on"], ["hold", "on"], ["wait"], ["hang", "about"])
 _MOMENTS = (["minute"], ["second"], ["sec"], ["tick"], ["moment"], ["mo"])
@@ -40,6 +43,7 @@ _ADDING = (["should", "say"], ["actually"])
 _SORRY_FOR = (["sorry", "about"], ["sorry", "for"], ["sorry", "if"])
 _ANSWERED = (["no"], ["yes"], ["none"], ["nil"], ["nope"], ["yep"], ["yeah"], ["aye"])
 _WEEKS, _NEXT = frozenset({"week", "weeks", "month", "months", "fortnight", "days"}), 5
+_ENDS, _MARKS = (".", "?"), frozenset({",", ".", "?", ";"})
 _IN_FRONT = frozenset({"fronts", "LF", "RF", "other_front"})
 _HALTS = frozenset({",", "uh", "um", "er", "erm", "eh", "ah", "oh", "hmm", "well", "or", "no", "wait", "sorry"})
 _ONLY_SAYS = frozenset(
@@ -55,7 +59,7 @@ def join_cue_sentences(talk: Talk) -> None:
     Only where nothing but that word is said there and one of its kind was said before; a "no" may answer a question.
     """
     for cue in talk.having("taking_back", "repair"):
-        if cue.end >= len(talk.words) or talk.words[cue.end] != "." or not _all_hesitation(talk, cue):
+        if cue.end >= len(talk.words) or talk.words[cue.end] not in _ENDS or not _all_hesitation(talk, cue):
             continue
         if talk.words[cue.start : cue.end] in _WEIGHING and not _WEEKS.isdisjoint(
             talk.words[cue.end : cue.end + _NEXT]
@@ -94,10 +98,12 @@ def _only_of_a_kind(talk: Talk, start: int, end: int) -> set[str]:
 
 def _weighed(talk: Talk, cue: Mention) -> bool:
     """ "Six nails, let me think, seven": a word of one kind right before and, alone, behind; else it only hesitates."""
+    recalls = talk.words[cue.start] == "what"
     before = cue.start - 1 if talk.words[cue.start - 1] in (",", ".") else cue.start
-    while before and talk.words[before - 1] in ("no", ","):
+    while before and (talk.words[before - 1] in ("no", ",") or (recalls and talk.words[before - 1] in _HALTS)):
         before -= 1
     begin = cue.end + (talk.words[cue.end : cue.end + 1] == [","])
+    begin = _answered(talk, begin) if recalls else begin
     end = next_mark(talk, begin)
     kinds = _only_of_a_kind(talk, begin, end)
     if opened_sentence(talk, cue.start):
@@ -110,7 +116,20 @@ def _weighed(talk: Talk, cue: Mention) -> bool:
     ahead = talk.mention_ending(before)
     if ahead is not None and ahead.is_any(("units", "measures", "totals")) and kind_of(ahead) is None:
         ahead = talk.mention_ending(ahead.start)
+    if recalls and len(kinds) == 1:  # "two degree wedge pads, what did I put, three"
+        start = max(i for i in range(-1, before) if i < 0 or talk.words[i] in _MARKS) + 1
+        return kinds <= {kind_of(m) for m in talk.mentions if start <= m.start < before and not m.dropped}
     return ahead is not None and kinds == {kind_of(ahead)}
+
+
+def _answered(talk: Talk, begin: int) -> int:
+    """ "What did I put, three, it was three degree", "…, it was three": of today; where the answer begins."""
+    for at in (begin, next_mark(talk, begin) + 1):
+        if talk.words[at : at + 2] == ["it", "was"]:
+            talk.words[at + 1] = "is"
+    while talk.words[begin : begin + 1] != [] and talk.words[begin] in _HALTS:
+        begin += 1
+    return begin
 
 
 def is_no_cue(talk: Talk, cue: Mention) -> bool:

@@ -183,3 +183,39 @@ test_one_more_finding_takes_nothing_back = reads(
         ("Tally. Six nails in front. I should say, seven.", ["LF+RF nails 7"]),
     ]
 )
+
+_EGG = "LF+RF shoe_type egg_bar"
+_NEW = "LF+RF work new_shoe"
+_RESET = "LF+RF work reset"
+test_thought_aloud = reads(
+    [
+        (
+            "Reset both fores, egg bars, wedge pads, two degree, hmm, what did I put, three, it was three degree.",
+            ["LF+RF pad wedge", _EGG, "LF+RF wedge 3", _RESET],
+        ),
+        (
+            "Reset both fores, egg bars, two degree wedge pads, what did I put, it was three degree.",
+            ["LF+RF pad wedge", _EGG, "LF+RF wedge 3", _RESET],
+        ),
+        ("New in front, size one, what did I put on, two, it was a two.", ["LF+RF shoe_size 2", _NEW]),
+        ("New in front, size one. What did I put? Two.", ["LF+RF shoe_size 2", _NEW]),
+        ("New in front, six nails. What did I use, uh, seven.", ["LF+RF nails 7", _NEW]),
+        ("Toe angle left front fifty, hmm, what was it, fifty two, it was fifty two.", ["LF toe_angle 52"]),
+        (
+            "Reset in front, egg bars, hmm, what did I put on, straight bars, it was straight bars.",
+            ["LF+RF shoe_type straight_bar", _RESET],
+        ),
+        (
+            "New in front, silicone, what did I put in, putty, it was putty.",
+            ["LF+RF packing putty", _NEW],
+        ),
+        ("New in front, size one, what did I put on her, six nails.", ["LF+RF nails 6", "LF+RF shoe_size 1", _NEW]),
+        ("New in front, what did I put on, size two, six nails.", ["LF+RF nails 6", "LF+RF shoe_size 2", _NEW]),
+        ("Six nails in front. What did I use? Six slims.", ["LF+RF nail_size 6 slim", "LF+RF nails 6"]),
+        ("Toe angle near fore fifty two, it was fifty.", ["LF toe_angle 50 history", "LF toe_angle 52"]),
+        (
+            "Toe angle near fore fifty two, and last time, what was it, it was fifty.",
+            ["LF toe_angle 50 history", "LF toe_angle 52"],
+        ),
+    ]
+)
