@@ -51,6 +51,9 @@ _PUTTING_ON = frozenset({
     "needs", "wears", "give", "gave", "hung", "fitted", "him", "her", "and",
 })  # fmt: skip
 _ITS = (["it", "'s"], ["they", "'re"])
+_THE, _TOO = frozenset({"the", "that", "those", "his", "her"}), frozenset({"too", "as", "well", "enough"})
+_PART_ENDS = frozenset({",", ".", "and", "so"})
+_BEING = _ADVERBS | {"'s", "'re", "was", "were", "not", "n't"}
 _THEY_ARE = Sayings("pads are", "pads were", "pad is", "pad 's", "pad was", "pads 're")
 _HEADED = 8  # tokens from the heading to the comma behind its feet
 _LEADING = frozenset(
@@ -111,9 +114,13 @@ def complete_told(talk: Talk, lookup: Lookup) -> None:
 
 def complete_parts(talk: Talk, lookup: Lookup) -> None:
     """ "Soles, thin on both fores", "heels: sheared, left front": how a part of the foot is, behind its heading."""
-    for at in [i for i in talk.where(_PARTS) if i < len(talk.words) - 2]:
+    for at in [i for i in talk.where(_PARTS) if i < len(talk.words) - 1]:
+        word = _said_ahead(talk, at)
+        named = _of_a_part(lookup, talk.words[at], talk.words[word]) if word else None
+        if named is not None and not any("findings" in m.readings for m in talk.holding(word)):
+            talk.mentions.append(Mention(word, word + 1, (word, at), {"findings": named}, MatchKind.VARIANT))
         opens = at == 0 or talk.words[at - 1] in SENTENCE_ENDS or (talk.words[at - 1] in _LED and at > 1)
-        if not opens or talk.words[at + 1] not in _PARTED:
+        if not opens or talk.words[at + 1] not in _PARTED or at == len(talk.words) - 2:
             continue
         word = next((i for i in range(at + 2, len(talk.words)) if talk.words[i] not in _ADVERBS), at + 2)
         here = talk.mention_starting(word)
@@ -124,6 +131,15 @@ def complete_parts(talk: Talk, lookup: Lookup) -> None:
             continue
         talk.mentions.append(Mention(word, word + 1, (at, word), {"findings": named}, MatchKind.VARIANT))
     talk.in_order()
+
+
+def _said_ahead(talk: Talk, at: int) -> int:
+    """ "It's soft as well, the wall", "they're thin, the soles": how the part is, before its name; or 0."""
+    if talk.words[at - 2] != "," or talk.words[at - 1] not in _THE or talk.words[at + 1] not in _PART_ENDS:
+        return 0
+    word = next((i for i in range(at - 3, 1, -1) if talk.words[i] not in _TOO), 0)
+    led = next((i for i in range(word - 1, 0, -1) if talk.words[i] not in _BEING), 0)
+    return word if led < word - 1 and talk.words[led] in ("it", "they") else 0
 
 
 def complete_little(talk: Talk) -> None:

@@ -12,7 +12,7 @@ from pipeline.reading.said_behind import SAID_BEHIND, say_behind
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.scopes import ALWAYS_PLANNED, PLANNABLE, bids_no_more, turns_to_today
 from pipeline.reading.talk import Draft, Segment, Sentence, Talk
-from pipeline.reading.to_be_then import GETTING, to_be_then
+from pipeline.reading.to_be_then import GETTING, got_then, to_be_then
 from pipeline.reading.tokens import NOT
 from pipeline.reading.treated import TO_DO, to_be_treated
 from pipeline.reading.vet import NOT_NEEDED
@@ -97,7 +97,7 @@ def plan(talk: Talk, sentence: Sentence) -> None:
             _bid_sedate(talk, sentence, segment)
         ahead = _planned_from(talk, segment) if plans else None
         ahead = to_do_then(talk, sentence, position) if back and ahead is None else ahead
-        later_whole = later and _is_to_be(talk, sentence, position)
+        later_whole = (later and _is_to_be(talk, sentence, position)) or got_then(talk, sentence, segment)
         later_whole = later_whole or (bool(conditions) and closed_by(talk, sentence, position, conditions))
         conditional = bool(conditions) and any(segment.start < start < segment.end for start, _ in conditions)
         for draft in segment.drafts:

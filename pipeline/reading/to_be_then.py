@@ -17,6 +17,8 @@ _THEN_IT_IS = Sayings(*(
     for it in ("it 's", "it is", "he 's in", "she 's in", "he 's back in", "she 's back in", "the", "new", "a new")
 ))  # fmt: skip
 _THEN = frozenset({"then", "after", "point", "day", "for", "sedated", "sedation", "doped"})
+_TO_COME = GETTING | {"due", "getting", "to", "having", "going"}
+_THEN_SAID = frozenset({"then"})
 _NEAR = 3  # tokens from "for" or "then" to what will be done: "for his new front shoes"
 
 
@@ -102,3 +104,17 @@ def _right_behind(talk: Talk, end: int, behind: Draft) -> bool:
         end = behind.end + (talk.words[behind.end : behind.end + 1] == [","])  # "Duke in three, sedated, please."
         return talk.words[end : end + 1] in ([], ["."], ["please"])
     return (lead == "for" or (lead == "then" and fitted)) and len(rest) <= _NEAR and not {",", "."} & set(rest)
+
+
+def got_then(talk: Talk, sentence: Sentence, segment: Segment) -> bool:
+    """ "Four weeks, and he's due new shoes then, size three": what he is to get then, and the list behind it."""
+    if sentence.lacks(_THEN_SAID):
+        return False
+    lead = segment
+    while not lead.own_clause and lead.index > sentence[0].index:
+        lead = talk.segments[lead.index - 1]
+    words = talk.words[lead.start : lead.end]
+    if "then" not in (words[-1], words[-2:-1]) or _TO_COME.isdisjoint(words):
+        return False
+    near = talk.segments[max(0, sentence[0].index - 2) : lead.index]
+    return any(d.slot == "next_visit_weeks" and not d.dropped for s in near for d in s.drafts)

@@ -170,3 +170,21 @@ test_poured = reads(
     ],
     "Tally. {}",
 )
+
+
+test_part_named_behind = reads(
+    [
+        (
+            "Near hind, wall's broken away at the outside quarter. It's soft as well, the wall, so hardener went on.",
+            ["LH finding wall_loss @lateral_quarter", "LH finding weak_wall", "LH treatment hardener"],
+        ),
+        ("Off fore, it's thin, the sole.", ["RF finding thin_sole"]),
+        (
+            "Hinds have thrush. They are a bit weak, the walls.",
+            ["LH+RH finding thrush", "LH+RH finding weak_wall ~mild"],
+        ),
+        ("Near fore has a corn. It's not soft, the wall.", ["LF finding corn", "LF finding weak_wall absent"]),
+        ("Near fore has thrush. It's soft, the ground, after the rain.", ["LF finding thrush"]),
+        ("Near fore has thrush. The shoe was thin, the wall's fine.", ["LF finding thrush"]),
+    ]
+)

@@ -115,3 +115,40 @@ test_when_he_is_ready = reads(
     ],
     "Tally. {}",
 )
+
+
+test_what_is_told_of_it = reads(
+    [
+        (
+            "Four weeks, and he's due new shoes all round then, size three.",
+            ["- next_visit_weeks 4 planned", "LF+RF+LH+RH shoe_size 3 planned", "LF+RF+LH+RH work new_shoe planned"],
+        ),
+        (
+            "Reset in front. Six weeks, and she's getting new ones then, size two, toe clips.",
+            [
+                "- next_visit_weeks 6 planned",
+                "LF+RF clips toe planned",
+                "LF+RF shoe_size 2 planned",
+                "LF+RF work new_shoe planned",
+                "LF+RF work reset",
+            ],
+        ),
+        (
+            "Back in five weeks, he's due new ones in front then, size one, six nails.",
+            [
+                "- next_visit_weeks 5 planned",
+                "LF+RF nails 6 planned",
+                "LF+RF shoe_size 1 planned",
+                "LF+RF work new_shoe planned",
+            ],
+        ),
+        (
+            "Six weeks it is then, new shoes in front, size two.",
+            ["- next_visit_weeks 6 planned", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+        (
+            "Six weeks. He was due new shoes then, so he got new in front, size two.",
+            ["- next_visit_weeks 6 planned", "LF+RF shoe_size 2", "LF+RF work new_shoe"],
+        ),
+    ]
+)
