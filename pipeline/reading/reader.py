@@ -94,7 +94,7 @@ from pipeline.reading.settling import Settled, settle
 from pipeline.reading.stops import soften_stops
 from pipeline.reading.strikes import Strike, carry_out
 from pipeline.reading.talk import Draft, Segment, Talk, by_sentence
-from pipeline.reading.the_other import mark_the_other
+from pipeline.reading.the_other import leave_the_one, mark_the_other
 from pipeline.reading.three_feet import mark_full_sets, mark_three_of_four
 from pipeline.reading.times import draft_times
 from pipeline.reading.tokens import tokenize
@@ -206,6 +206,7 @@ class Reader:
 def _assert(talk: Talk) -> None:
     """Give every draft its feet, place and degree, say of others what was said of one, and how each was asserted."""
     groups = attach_feet(talk)
+    leave_the_one(talk)
     deal_in_order(talk)
     if talk.having("pads"):
         both_on_this_one(talk)

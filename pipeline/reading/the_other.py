@@ -28,6 +28,10 @@ _LEADING_IN = _LIGHT | {"an", "got", "some", "another", "there"}
 _TOLD_OF_A_FOOT = (
     "findings", "severities", "pulses", "tester_responses", "shoe_states", "shoe_types", "pads", "same", "too",
 )  # fmt: skip
+_TOLD_BY_FOOT = frozenset({"finding", "shoe_state", "pulse", "tester"})
+_LED_BY = _OPENED_BY | {"because", "as", "since", "cause", "so"}
+_PAIR = 2  # feet
+_NEAR = 2  # sentences from the one to the other
 _ALIKE = ("same", "too")
 _LINKS = frozenset({"with", "for", "on", "in", "of", "goes"})
 _PULLED = frozenset({"pulled", "pull"})
@@ -157,6 +161,25 @@ def _foot_before(talk: Talk, at: int) -> Mention | None:
         return None
     stops = sum(word in SENTENCE_ENDS for word in talk.words[before[-1].end : at])
     return before[-1] if stops <= 1 else None
+
+
+def leave_the_one(talk: Talk) -> None:
+    """ "She threw her right front. New on both fronts, because the other one was worn": the other is the left."""
+    if not talk.says(_OTHER):
+        return
+    for segment in talk.segments[1:]:
+        at = next((at for at, _ in _THE_OTHER.within(talk.words, segment.start, segment.end)), 0)
+        if not at or talk.words[at - 1] not in _LED_BY or any(m.start > at for m in segment.having("feet")):
+            continue
+        told = [d for d in segment.drafts if d.start > at and d.slot in _TOLD_BY_FOOT and len(d.feet or ()) == _PAIR]
+        near = [s for s in talk.segments[: segment.index] if segment.sentence - s.sentence <= _NEAR] if told else []
+        ones = {d.feet for s in near if s.horse == segment.horse for d in s.kept if d.slot in _TOLD_BY_FOOT}
+        for draft in told:
+            pair = draft.feet or ()
+            one = [feet[0] for feet in ones if feet and len(feet) == 1 and feet[0] in pair]
+            if len(one) == 1:
+                draft.feet, draft.foot_carried = tuple(foot for foot in pair if foot not in one), False
+                draft.note("the other one")
 
 
 def _one_foot(name: str) -> bool:

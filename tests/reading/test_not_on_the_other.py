@@ -236,3 +236,34 @@ test_told_that_the_other_has_none = reads(
     ],
     "Tally. {}",
 )
+
+
+_NEW, _RESET = "LF+RF work new_shoe", "LF+RF work reset"
+test_the_other_of_a_pair_in_hand = reads(
+    [
+        (
+            "She threw her right front. New shoes on both fronts because the other one was worn. Size two.",
+            ["LF shoe_state worn", "LF+RF shoe_size 2", _NEW, "RF shoe_state lost"],
+        ),
+        (
+            "Lost the near hind. New on both hinds as the other was worn through.",
+            ["LH shoe_state lost", "LH+RH work new_shoe", "RH shoe_state worn"],
+        ),
+        (
+            "Off fore was loose. Reset both fronts, and the other one was sprung.",
+            ["LF shoe_state sprung", _RESET, "RF shoe_state loose"],
+        ),
+        (
+            "Corn in the near fore. Reset both fores, the other one has a bruise.",
+            ["LF finding corn", _RESET, "RF finding bruise"],
+        ),
+        (
+            "Corn in the near fore. Reset both fores. Thrush in both hinds.",
+            ["LF finding corn", _RESET, "LH+RH finding thrush"],
+        ),
+        (
+            "Lost the near fore and the off fore was loose. New on both fronts because they were worn.",
+            ["LF shoe_state lost", "LF+RF shoe_state worn", _NEW, "RF shoe_state loose"],
+        ),
+    ]
+)
