@@ -17,9 +17,35 @@ _REFUSING = NOT | {
     "his", ",", "her", "on", "in", "be", "much", "very", "that's", "we",
 }  # fmt: skip
 _IT = frozenset({"it"})
+_JUST = frozenset({"just", "only"})
+_SOON = 16  # tokens from the foot to where it is said again
+_NEXT_FOOT = ([","], [",", "the"], [",", "and"], [",", "and", "the"])
+_DENYING = NOT | {"none", "no", "nothing", "neither", "never"}
 _NEAR = 3  # tokens from "I thought" to what was thought
 
 _PAIRS = {"fronts": ("LF", "RF"), "hinds": ("LH", "RH")}
+
+
+def just_that_foot(talk: Talk) -> None:
+    """ "Thrush in the left hind, let me think, no, just the left hind, right hind didn't have any": nothing put right.
+
+    What is told of the other foot behind it is a statement of its own.
+    """
+    feet = talk.having("feet") if talk.says(_JUST) else []
+    for first, again, other in zip(feet, feet[1:], feet[2:], strict=False):
+        if first.readings["feet"] != again.readings["feet"] or other.readings["feet"] == again.readings["feet"]:
+            continue
+        between, behind = talk.words[first.end : again.start], talk.words[again.end : other.start]
+        led = [word for word in between[-2:] if word != "the"][-1:]
+        if led == [] or led[0] not in _JUST or len(between) > _SOON or behind not in _NEXT_FOOT:
+            continue
+        told = [m for m in talk.mentions if first.end <= m.start < again.start and kind_of(m) not in (None, "zones")]
+        if told or _DENYING.isdisjoint(talk.words[other.end : sentence_end(talk, other.end)]):
+            continue
+        for cue in [m for m in talk.having("taking_back") if first.end <= m.start < again.start]:
+            cue.dropped = True
+        again.dropped = True
+        talk.words[again.end] = "."
 
 
 def not_that(talk: Talk, run: list[Mention], new_ones: list[Mention]) -> bool:

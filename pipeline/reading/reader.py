@@ -53,6 +53,7 @@ from pipeline.reading.missing_shoes import draft_came_without, draft_gone
 from pipeline.reading.nailed import draft_nailed
 from pipeline.reading.new_shoes import draft_new
 from pipeline.reading.not_every import drop_not_every, mark_not_counted_out, mark_not_every
+from pipeline.reading.not_that import just_that_foot
 from pipeline.reading.notes import not_understood, notes_of, nothing_told
 from pipeline.reading.off_by_the_horse import draft_off_by_the_horse
 from pipeline.reading.one_of_a_pair import (
@@ -261,6 +262,7 @@ def _put_right(talk: Talk) -> list[Strike]:
     """Carry out on the mentions what was said wrongly at first; returns what is carried out on the drafts."""
     foot_said_before(talk)
     turn_round(talk)
+    just_that_foot(talk)
     uncross(talk)
     join_cue_sentences(talk)
     complete_sides(talk)

@@ -27,11 +27,14 @@ _NAMED_WITHIN = 5  # tokens from a number that is denied to the comma: "not six 
 _INSTEAD = frozenset(
     {",", "but", "he", "she", "it", "they", "'s", "'re", "is", "are", "that", "a", "an", "more", "like"}
 )
-_I_SAID = Sayings("did i say", "i told you", "i said", "i told", "i wrote")
+_I_SAID = Sayings("did i say", "i told you", "i said", "i told", "i wrote", "i put", "i had", "i marked", "i 've got")
+_NOTED = frozenset({"sheet", "card", "book", "down", "form", "page", "phone", "paper", "diary"})
+_ON_THE_SHEET = _NOTED | {"on", "in", "my", "more", "only", "like", "just", "now", "i", "'d", "call", "say"}
 _MORE_THAN, _LET_ME = Sayings("more than"), Sayings("let me")
 _NOT, _NOT_SO, _THAN = frozenset({"not"}), frozenset({"not", "n't"}), frozenset({"than"})
 _HALTS = frozenset({",", "uh", "um", "er", "erm", "no", "sorry"})
 _PAUSES = frozenset({",", "uh", "um", "er", "erm", "eh"})
+_PUTTING = frozenset({"put", "had", "marked", "'ve"})
 _SAYING = frozenset({"said", "say", "thought", "told", "called", "call", "wrote", "put"})
 _PLACED = ("findings", "tester_responses", "zones", "shoe_states")
 _AT_THE = frozenset({",", "but", "the", "in", "at", "on", "over", "now", "it", "'s", "is"})
@@ -155,7 +158,10 @@ def _said_before(talk: Talk) -> None:
             olds = [m for m in olds if counts(talk, m) == counted] or olds
         olds = [m for m in olds if said_again(m, again, kind) or m.readings.get(kind, "") == again.readings.get(kind)]
         olds = _of_the_horse(talk, index, olds)
-        if new is not None and olds and set(talk.words[again.end : new.start]) <= _IT_WAS:
+        between = set(talk.words[again.end : new.start]) if new is not None else set()
+        noted = not _NOTED.isdisjoint(between) and "but" in between
+        put = words[1] in _PUTTING and not noted  # "I put six in front, seven behind"
+        if new is not None and olds and not put and between <= (_IT_WAS | _ON_THE_SHEET if noted else _IT_WAS):
             again.dropped = True
             if kind == "feet":
                 olds[-1].readings["feet"] = new.readings["feet"]

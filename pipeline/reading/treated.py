@@ -5,7 +5,7 @@ from __future__ import annotations
 from pipeline.reading.talk import Draft, Feet, Segment, Talk
 from pipeline.record import FEET, Status
 
-_NEAR = 1  # sentences from the finding to its treatment
+_NEAR = 2  # sentences from the finding to its treatment
 _DONE = frozenset({"work", "treatment"})
 TO_DO = frozenset({"should", "must", "can", "ought", "has", "have", "left", "gave"})
 _LEFT_WITH = tuple([gave, whom] for gave in ("left", "gave") for whom in ("her", "him", "them"))

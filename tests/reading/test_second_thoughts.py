@@ -219,3 +219,51 @@ test_thought_aloud = reads(
         ),
     ]
 )
+
+_LH_ALONE = ["LH finding thrush", "RH finding thrush absent"]
+test_that_foot_alone = reads(
+    [
+        (
+            "Thrush, the left hind, and, let me think, no, just the left hind, right hind didn't have any thrush. "
+            "Copper sulfate on the thrush.",
+            ["LH finding thrush", "LH treatment copper_sulfate", "RH finding thrush absent"],
+        ),
+        (
+            "Thrush in the near hind, let me think, just the near hind, the off hind had none. Copper sulfate on it.",
+            ["LH finding thrush", "LH treatment copper_sulfate", "RH finding thrush absent"],
+        ),
+        (
+            "Thrush in the left hind, and the, uh, no, just the left hind, right hind hasn't any. Iodine on it.",
+            ["LH finding thrush", "LH treatment iodine", "RH finding thrush absent"],
+        ),
+        ("Thrush in the near hind, no, only the near hind, off hind doesn't have it.", _LH_ALONE),
+        ("Thrush in both hinds, no, just the left hind, right hind didn't have any.", _LH_ALONE),
+        (
+            "Thrush in the near hind. No thrush in the off hind. Copper sulfate on it.",
+            ["LH finding thrush", "LH treatment copper_sulfate", "RH finding thrush absent"],
+        ),
+        ("Thrush in the near hind, no, off hind.", ["RH finding thrush"]),
+    ]
+)
+
+test_put_on_the_sheet = reads(
+    [
+        (
+            "Sheared heels on the right front, severe, so, wait, no, I put severe on the sheet but it's more moderate.",
+            ["RF finding sheared_heels ~moderate"],
+        ),
+        ("Corn, off fore, mild, hang on, I had mild down but it's more severe.", ["RF finding corn ~severe"]),
+        (
+            "Testers strong on the near fore, no, I put strong on the sheet but it's more moderate.",
+            ["LF tester moderate"],
+        ),
+        (
+            "Toe angle near fore fifty, wait, I put fifty on the sheet but it's more like fifty two.",
+            ["LF toe_angle 52"],
+        ),
+        (
+            "Six nails in front. I put six nails in the hinds, and seven in the near fore.",
+            ["LF nails 7", "RF+LH+RH nails 6"],
+        ),
+    ]
+)
