@@ -9,7 +9,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.nailed import of_a_sized_shoe
 from pipeline.reading.number_context import LEAST_NAIL_SIZE, NumberContext
 from pipeline.reading.numbers import Number
-from pipeline.reading.shoeing_line import alone, feet_meant, feet_of, line_before, named_feet, told_of
+from pipeline.reading.shoeing_line import feet_meant, feet_of, line_before, named_feet, put_right_before, told_of
 from pipeline.reading.size_ranges import plain
 from pipeline.reading.talk import Draft, Segment
 
@@ -154,7 +154,7 @@ class NailNumbers(NumberContext):
         """
         first = mention.stands_for or mention
         home = self._talk.segment_at(first.start) or segment
-        if number.value < LEAST_NAIL_SIZE or not alone(self._talk, home, first):
+        if number.value < LEAST_NAIL_SIZE or put_right_before(self._talk, mention, home):
             return False
         line = line_before(self._talk, home)
         sized = told_of(home, line, first.start, "shoe_size")

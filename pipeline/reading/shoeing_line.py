@@ -14,6 +14,8 @@ from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.record import FEET
 
 _BACK = 12  # sentences
+_LIST = 4  # tokens between two sizes of one list
+_NO = frozenset({"no", "nope", "nah", "wait", "sorry", "actually", "lie"})
 _SIZE = frozenset({"size", "sizes", "number"})
 _ON_FEET = frozenset({
     "on", "in", "the", "and", ",", "his", "her", "then", "up", "with", "all", "those", "them", "at", "both", "for",
@@ -71,6 +73,20 @@ def told_of(segment: Segment, line: list[Segment], at: int, *slots: str) -> list
 def feet_of(told: list[tuple[Draft, set[str]]]) -> set[str]:
     """All the feet of what was told."""
     return set().union(*(feet for _, feet in told))
+
+
+def put_right_before(talk: Talk, mention: Mention, home: Segment) -> bool:
+    """ "Fours all round, no, fours in front and threes behind": what puts a size of all right leads the list.
+
+    So does more in the segment than the number and its feet.
+    """
+    if not alone(talk, home, mention.stands_for or mention):
+        return True
+    told = [m for m in talk.mentions if m.number and m.end <= mention.start][-2:]
+    if len(told) < 1 + 1 or mention.start - told[1].end > _LIST or mention.stands_for is not None:
+        return False
+    footed = any(told[1].end <= m.start < mention.start for m in talk.having("feet"))
+    return footed and not _NO.isdisjoint(talk.words[told[0].end : told[1].start])
 
 
 def alone(talk: Talk, segment: Segment, mention: Mention) -> bool:

@@ -13,6 +13,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.places import goes_round_it
 from pipeline.reading.some_of_it import SOME, how_far, less_so, of_another_thing
 from pipeline.reading.talk import Draft, Segment, Talk
+from pipeline.reading.there_too import so_has
 from pipeline.record import Severity, Status
 
 _LEADING_IN = frozenset({"in", "at", "on", "along", "over", "across", "round", "around"})
@@ -30,7 +31,7 @@ _SO, _MORE = frozenset({"so"}), frozenset({"more", "further", "farther", "deeper
 _PARED = frozenset({"pared", "trimmed", "dug", "went", "cut", "took"})
 _SUMMED = (["that", "'s"], ["it", "'s"], ["that", "is"], ["it", "is"])
 _THAT_IS = (["that", "is"], ["that", "was"], ["it", "is"], ["it", "was"], ["i", "mean"])
-_NEAR = 2  # sentences back
+_NEAR, _BACK = 2, 3  # sentences back; segments to the foot of "that's the bad one"
 _OWN_PLACE = {  # a finding whose name is its place takes that place for no zone
     "underrun_heels": "heel", "contracted_heels": "heel", "sheared_heels": "heel", "long_toe": "toe",
     "thin_sole": "sole", "flat_sole": "sole", "dropped_sole": "sole", "weak_wall": "wall",
@@ -157,7 +158,7 @@ def _attach_zone(talk: Talk, sentence: list[Segment], position: int, mention: Me
         earlier = []
     last = _its_other_part(earlier[-1], earlier, groups.get(segment.index, [])) if earlier else None
     if last is not None and (
-        _another_foot(last, groups.get(segment.index, [])) or _turned(last, sentence, position, groups)
+        _another_foot(last, groups.get(segment.index, [])) or _turned(talk, last, sentence, position, groups)
     ):
         return
     if last is not None and not _other_work_between(sentence[:position], last):
@@ -258,13 +259,16 @@ def _another_foot(draft: Draft, found: list[FootGroup]) -> bool:
     return bool(found) and draft.feet is not None and not set(found[0].feet) & set(draft.feet)
 
 
-def _turned(draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> bool:
+def _turned(talk: Talk, draft: Draft, sentence: list[Segment], position: int, groups: Groups) -> bool:
     """ "No thrush in the hinds but there's some in the near fore, in the frog": the place is the other foot's.
 
     So is it in "thrush in the off hind, and a mild one in the near hind, in the frog", which is copied with its degree,
     and in "thrush in the off hind, in the sulcus, near hind too, in the frog".
     """
-    for near in sentence[max(0, position - 1) : position]:
+    back = _BACK if "one" in talk.words[sentence[position].start : sentence[position].end] else 1
+    for near in sentence[max(0, position - back) : position]:  # "… and so has the near hind, and that's the bad one"
+        if so_has(talk, near) and _another_foot(draft, groups.get(near.index, [])):
+            return True
         graded = bool(near.having("severities")) and near.joined_by("and", ", and") and not near.drafts
         too = bool(near.having("same", "too")) and not near.drafts and sentence[position].joined_by(",")
         if (graded or too) and near is not draft.segment and _another_foot(draft, groups.get(near.index, [])):
@@ -340,7 +344,7 @@ def _attach_severity(talk: Talk, sentence: list[Segment], position: int, mention
         draft = earlier[-1] if earlier and earlier[-1].slot in _GRADED else None
         draft = _its_other_part(draft, earlier, groups.get(segment.index, [])) if draft is not None else None
         if draft is not None and (
-            _another_foot(draft, groups.get(segment.index, [])) or _turned(draft, sentence, position, groups)
+            _another_foot(draft, groups.get(segment.index, [])) or _turned(talk, draft, sentence, position, groups)
         ):
             return
         if draft is not None and draft.segment.sentence < segment.sentence:

@@ -117,3 +117,23 @@ test_another_one_on_the_other_foot = reads(
     ],
     "Tally. {}",
 )
+
+
+test_the_bad_one = reads(
+    [
+        (
+            "Off hind's got thrush, in the frog, and so has the near hind, in the frog again, and that's the bad one.",
+            ["LH finding thrush @frog ~severe", "RH finding thrush @frog"],
+        ),
+        (
+            "Off hind's got thrush, and so has the near hind, and that's the bad one.",
+            ["LH finding thrush ~severe", "RH finding thrush"],
+        ),
+        (
+            "Thrush in the off hind, and the near hind too, that's the bad one.",
+            ["LH finding thrush ~severe", "RH finding thrush"],
+        ),
+        ("Thrush in the off hind, bad, and so has the near hind.", ["LH+RH finding thrush ~severe"]),
+        ("Thrush in the off hind, and so has the near hind, mild.", ["LH finding thrush ~mild", "RH finding thrush"]),
+    ]
+)

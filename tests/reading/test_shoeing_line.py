@@ -218,3 +218,25 @@ test_the_lot_that_was_treated = reads(
     ],
     "Buck. {}",
 )
+
+
+test_size_of_all_put_right = reads(
+    [
+        (
+            "I've put him in fours all round, no, tell a lie, fours in front and threes behind. New ones, steel.",
+            ["LF+RF shoe_size 4", "LF+RF+LH+RH shoe_material steel", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 3"],
+        ),
+        (
+            "New all round, size three on all four, wait, no, threes in front and fours behind.",
+            ["LF+RF shoe_size 3", "LF+RF+LH+RH work new_shoe", "LH+RH shoe_size 4"],
+        ),
+        (
+            "New all round, size two, no, size three, fives in front, sixes behind.",
+            ["LF+RF nail_size 5", "LF+RF+LH+RH shoe_size 3", "LF+RF+LH+RH work new_shoe", "LH+RH nail_size 6"],
+        ),
+        (
+            "Size two, six nails, fives, no, sixes in front and fives behind.",
+            ["LF+RF nail_size 6", "LF+RF+LH+RH nails 6", "LF+RF+LH+RH shoe_size 2", "LH+RH nail_size 5"],
+        ),
+    ]
+)
