@@ -112,13 +112,20 @@ def groups_of(
         found.append(FootGroup(segment.start, segment.start, talk.left_out, True))
         hand = talk.left_out if segment.drafts else hand
     waiting = [d for d in segment.drafts if not named or (d.slot == "finding" and d.value == "club_foot")]
-    only_pointed = waiting and all(group.anaphor and talk.words[group.end - 1] == "it" for group in found)
+    only_pointed = waiting and all(group.anaphor and _of_it(talk, segment, group) for group in found)
     for draft in waiting if only_pointed else ():
         feet = _spoken_of_before(talk, segment, draft)
         if feet is not None:  # "if that thrush isn't gone we'll use iodine on it": the thrush tells which foot
             found = [FootGroup(draft.start, draft.end, feet)]
             hand = feet
     return found, hand
+
+
+def _of_it(talk: Talk, segment: Segment, group: FootGroup) -> bool:
+    """ "If the thrush isn't gone … on it", "if the corn's no better he'll go in a bar shoe on that foot"."""
+    if talk.words[group.end - 1] not in ("that", "foot", "one") or not segment.having("plans", "condition"):
+        return talk.words[group.end - 1] == "it"
+    return len(segment.drafts) > 1 and any(d.slot == "finding" for d in segment.drafts)
 
 
 def _beside(talk: Talk, mention: Mention) -> bool:

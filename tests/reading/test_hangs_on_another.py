@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.reading.conftest import NAMES, Read
+from tests.reading.conftest import NAMES, Read, reads
 from tests.reading.telling import told
 
 _RESET, _SIX, _NEW = "LF+RF+LH+RH work reset", "- next_visit_weeks 6 planned", "LF+RF work new_shoe planned"
@@ -143,3 +143,27 @@ def _asked(read: Read, said: str) -> tuple[dict[str, list[str]], bool]:
 )  # fmt: skip
 def test_whose_it_is(read: Read, said: str, facts: dict[str, list[str]], asked: bool) -> None:
     assert _asked(read, said) == (facts, asked)
+
+
+_HAS = ["LF finding close_nail", "RF finding corn", "RF shoe_type bar planned"]
+test_on_the_foot_that_has_it = reads(
+    [
+        ("If the corn's still bothering him he'll go in a bar shoe on that foot.", _HAS),
+        ("If that corn's no better we'll put a bar shoe on that one.", _HAS),
+        ("He'll go in a bar shoe on that foot if the corn's still there.", _HAS),
+        ("If the corn's no better he gets a bar shoe.", _HAS),
+        (
+            "If he's still sore he'll go in a bar shoe on that foot.",
+            ["LF finding close_nail", "LF shoe_type bar planned", "RF finding corn"],
+        ),
+        (
+            "If the close nail's still sore he'll go in a bar shoe on that foot.",
+            ["LF finding close_nail", "LF shoe_type bar planned", "RF finding corn"],
+        ),
+        (
+            "If the corn's no better, a bar shoe on the near fore.",
+            ["LF finding close_nail", "LF shoe_type bar planned", "RF finding corn"],
+        ),
+    ],
+    "Buck. Corn in the off fore. Close nail in the near fore. {}",
+)
