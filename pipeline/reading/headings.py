@@ -19,6 +19,12 @@ _LIGHT = frozenset({
     "over", "his", "her", "across", "just", "only", "about", "then", "but", "it", "as", "well", "too", "same", "foot",
     "that",
 })  # fmt: skip
+_NOUGHTS = frozenset({"zero", "nought", "naught"})
+_NOUGHT = tuple([word] for word in _NOUGHTS)
+_CUT = frozenset({",", "and", "but", *SENTENCE_ENDS})
+_AROUND_ANSWERS = frozenset(
+    {"tester_heads", "tester_responses", "severities", "zones", "feet", "fillers", "horse_cues", "clause_words"}
+)
 _EMPTY = _NOTHING - {"no", "not", "a", "normal"}
 _GRADING = frozenset({
     "grade", "graded", "a", "about", "i", "'d", "say", "call", "it", "he", "she", "was", "'s", "is", "around",
@@ -33,6 +39,22 @@ _YES = frozenset({
 _YES_ALONE = frozenset({"yes", "yeah", "aye", "yep"})
 _NOT_MOVED = frozenset({"never", "did", "not"})
 _SHORT = 9  # tokens of a heading
+
+
+def take_noughts(talk: Talk) -> None:
+    """ "Testers strong near fore, zero off fore": alone beside its foot, it is an answer and no size of a shoe."""
+    for mention in talk.having("number") if talk.says(_NOUGHTS) and talk.having("tester_heads") else ():
+        if talk.words[mention.start : mention.end] not in _NOUGHT:
+            continue
+        start = next((i for i in range(mention.start, 0, -1) if talk.words[i - 1] in _CUT), 0)
+        end = next((i for i in range(mention.end, len(talk.words)) if talk.words[i] in _CUT), len(talk.words))
+        beside = {i for m in talk.mentions if m.get("feet") or m.get("zones") for i in m.literal}
+        rest = [talk.words[i] for i in range(start, end) if i not in beside and i != mention.start]
+        told = [m for m in talk.mentions if m.end <= start and not m.is_any(_AROUND_ANSWERS)]
+        heads = [m.start for m in talk.having("tester_heads") if m.start < mention.start]
+        if heads and _LIGHT.issuperset(rest) and not any(m.start > heads[-1] for m in told):
+            mention.number, mention.readings = None, {"tester_responses": "none"}
+            talk.changed()
 
 
 def join_headings(talk: Talk) -> None:

@@ -34,7 +34,7 @@ from pipeline.reading.feet import attach_feet
 from pipeline.reading.foot_names import join_feet, mark_counted_feet
 from pipeline.reading.going_short import draft_short
 from pipeline.reading.graded_again import draft_again
-from pipeline.reading.headings import join_headings, pads_under_heading
+from pipeline.reading.headings import join_headings, pads_under_heading, take_noughts
 from pipeline.reading.horse_flags import horse_flags
 from pipeline.reading.horses import HorseFinder
 from pipeline.reading.in_order import deal_in_order, draft_in_order, mark_short_feet
@@ -227,6 +227,7 @@ def _assert(talk: Talk) -> None:
 
 def _mark_stops(talk: Talk, roster: Sequence[RosterHorse]) -> None:
     """Where one statement ends and the next begins."""
+    take_noughts(talk)
     soften_stops(talk)
     mend_broken_off(talk)
     part_turns(talk)

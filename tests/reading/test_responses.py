@@ -335,3 +335,30 @@ test_answers_of_many_words = reads(
     ],
     "Tansy. {}",
 )
+
+
+_MILD = "LF tester mild"
+test_nil_is_an_answer = reads(
+    [
+        ("Testers mild near fore, nil off fore.", [_MILD, "RF tester none"]),
+        ("Testers mild near fore, nil at the toe off fore.", [_MILD, "RF tester none @toe"]),
+        ("Testers, near fore mild, off fore nil.", [_MILD, "RF tester none"]),
+        ("Testers mild near fore, zero right front.", [_MILD, "RF tester none"]),
+        ("Testers mild near fore. Nought on the off fore.", [_MILD, "RF tester none"]),
+        (
+            "Testers on both fronts, zero. New shoes, nought in front, one behind.",
+            [
+                "LF+RF shoe_size 0",
+                "LF+RF tester none",
+                "LF+RF+LH+RH work new_shoe",
+                "LH+RH shoe_size 1",
+            ],
+        ),
+        ("Testers mild near fore, thrush nil off fore.", [_MILD, "RF finding thrush absent"]),
+        (
+            "Testers mild near fore, new shoes in front, nought off fore, one near fore.",
+            ["LF shoe_size 1", _MILD, "LF+RF work new_shoe", "RF shoe_size 0"],
+        ),
+        ("Testers mild near fore, shoes are noughts in front.", [_MILD, "LF+RF shoe_size 0"]),
+    ]
+)

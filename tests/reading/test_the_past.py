@@ -209,3 +209,20 @@ test_what_still_goes_on_since_then = reads(
     ],
     "Tally. {}",
 )  # fmt: skip
+
+
+test_a_case_of_then = reads(
+    [
+        (
+            "Founder case from the winter, Obel was a three then, today I'd say one.",
+            ["- finding laminitis history", "- obel 1", "- obel 3 history"],
+        ),
+        (
+            "Laminitis case from January. Heart bars in front.",
+            ["- finding laminitis history", "LF+RF shoe_type heart_bar"],
+        ),
+        ("Founder case. Heart bars in front.", ["- finding laminitis", "LF+RF shoe_type heart_bar"]),
+        ("Founder case since the spring.", ["- finding laminitis"]),
+        ("Growth rings from the winter on both fores.", ["LF+RF finding growth_rings"]),
+    ]
+)
