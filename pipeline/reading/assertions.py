@@ -174,6 +174,8 @@ def set_aside(talk: Talk, sentence: Sentence) -> None:
                     break  # "I was out of iodine, copper sulfate in it"
                 if tuple(talk.words[later.start : later.end]) in _NOT_THIS_ONE:
                     break
+                if later is not segment and talk.words[later.start] == "this":
+                    break  # "had a mare at the last place with canker, but this one's just got thrush"
                 if later is not segment and talk.words[cue.end - 1] in _NO_HOOVES and not _same_subject(talk, later):
                     break  # "the dog got in the way, a corn in the off fore"
                 if (

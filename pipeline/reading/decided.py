@@ -14,6 +14,8 @@ _CHOSEN = frozenset({"it"})
 _CHOOSING = frozenset(
     {"or", "between", "either", "whether", "versus", "vs", "decide", "debated", "debating", "torn", "toss", "choice"}
 )
+_WANTED = frozenset({"wants", "wanted", "want"})  # "I'd studs ready but she wants road nails, so road nails it is"
+_CHOOSING_IT = _CHOOSING | _WANTED
 _KINDS = ("findings", "pads", "shoe_types", "shoe_materials", "packings", "treatments", "clips", "traction")
 _PADS = {
     "leather": "leather", "leathers": "leather", "full": "full", "fulls": "full", "rim": "rim", "rims": "rim",
@@ -38,7 +40,7 @@ def decide(talk: Talk) -> None:
         _stand_by(talk, at)
     for at in talk.where(_OWN_GRADE) if talk.says(_ANOTHER_SAID) else ():
         _own_grade(talk, at)
-    if not talk.says(_CHOSEN) or not talk.says(_CHOOSING):
+    if not talk.says(_CHOSEN) or not talk.says(_CHOOSING_IT):
         return
     for at in range(1, len(talk.words) - 1):
         if talk.words[at : at + 2] != ["it", "is"] or set(talk.words[at + 2 : at + 3]) - _CLOSES:
@@ -91,8 +93,11 @@ def _start(talk: Talk, at: int) -> int | None:
 
 def _choose(talk: Talk, start: int, at: int) -> None:
     since = window(talk, start)
-    if not _CHOOSING & set(talk.words[since:start]):
-        return
+    if _CHOOSING.isdisjoint(talk.words[since:start]):
+        since = max((i + 1 for i in range(since, start) if talk.words[i] in SENTENCE_ENDS), default=since)
+        footed = any("feet" in m.readings for m in talk.starting_in(since, start))
+        if footed or _WANTED.isdisjoint(talk.words[since:start]):
+            return
     said = [m for m in talk.mentions if start <= m.start and m.end <= at and not m.dropped]
     before = [m for m in talk.mentions if since <= m.start and m.end < start and not m.dropped]
     chosen = next((m for m in said if m.number is not None or kind_of(m) in _KINDS), None)

@@ -97,3 +97,20 @@ test_his_own_grade = reads(
     ],
     "Tansy. {}",
 )
+
+
+test_wanted_and_so_it_is = reads(
+    [
+        (
+            "New behind. I had the studs out ready but the owner wants road nails, so road nails it is, on the hinds.",
+            ["LH+RH traction road_nails", "LH+RH work new_shoe"],
+        ),
+        (
+            "New in front. I'd leather pads out but the owner wants mesh, so mesh pads it is.",
+            ["LF+RF pad mesh", "LF+RF work new_shoe"],
+        ),
+        ("New in front. Owner wants bar shoes, so bar shoes it is.", ["LF+RF shoe_type bar", "LF+RF work new_shoe"]),
+        ("New in front. Owner wants bar shoes.", ["LF+RF shoe_type bar planned", "LF+RF work new_shoe"]),
+        ("Owner wanted eight weeks, so eight it is.", ["- next_visit_weeks 8 planned"]),
+    ]
+)

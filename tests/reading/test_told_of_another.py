@@ -256,3 +256,13 @@ test_one_beside_him_and_his_kin = reads(
     ],
     "Buck. {}",
 )
+
+
+test_seen_elsewhere = reads(
+    [
+        ("Had a mare at the last yard with canker, this one's got thrush, near hind.", ["LH finding thrush"]),
+        ("I did a mare yesterday with canker, and this fella's a crack in the near fore.", ["LF finding crack"]),
+        ("I did a cob yesterday with thrush in every foot. Corn in the near fore.", ["LF finding corn"]),
+        ("Saw a horse this morning with a keratoma. Near fore has thrush.", ["LF finding thrush"]),
+    ]
+)
