@@ -118,7 +118,8 @@ def _weighed(talk: Talk, cue: Mention) -> bool:
         ahead = talk.mention_ending(ahead.start)
     if recalls and len(kinds) == 1:  # "two degree wedge pads, what did I put, three"
         start = max(i for i in range(-1, before) if i < 0 or talk.words[i] in _MARKS) + 1
-        return kinds <= {kind_of(m) for m in talk.mentions if start <= m.start < before and not m.dropped}
+        said = [m for m in talk.mentions if start <= m.start < before and not m.dropped]
+        return kinds <= {kind_of(m) for m in said} and not any(m.get("horse") for m in said)
     return ahead is not None and kinds == {kind_of(ahead)}
 
 
