@@ -17,8 +17,9 @@ def attach_same_places(talk: Talk) -> None:
     """Give a finding or an answer the place of the one before, where it is said to be the same."""
     for segment in talk.segments if talk.having("tester_heads") and talk.says(_THERE) else ():
         _there(talk, segment)
-    for at, form in talk.turns(_THAT_PART):
-        _that_part(talk, at, form[1])
+    for found, form in talk.turns(_THAT_PART):
+        if (here := talk.segment_at(found)) is not None:
+            _that_part(talk, here, form[1])
     for segment in talk.segments if talk.says(_SAME) else ():
         words = talk.words[segment.start : segment.end]
         at = next((i for i in range(len(words) - 1) if words[i] == "same" and words[i + 1] in _PLACES), None)
@@ -37,17 +38,12 @@ def attach_same_places(talk: Talk) -> None:
         target.note("zone: the same place")
 
 
-def _that_part(talk: Talk, at: int, part: str) -> None:
+def _that_part(talk: Talk, segment: Segment, part: str) -> None:
     """ "Crack, off fore, inside quarter. New bar on it. Testers positive at that quarter": the one last named there."""
-    segment = talk.segment_at(at)
-    near = [s for s in talk.segments[: segment.index] if s.horse == segment.horse] if segment is not None else []
-    for target in [d for d in segment.drafts if d.zone == part] if segment is not None else ():
-        told = [
-            d
-            for s in near
-            for d in s.kept
-            if d.zone and d.zone.endswith(part) and segment.sentence - s.sentence <= _FAR
-        ]
+    near = [s for s in talk.segments[: segment.index] if s.horse == segment.horse]
+    near = [s for s in near if segment.sentence - s.sentence <= _FAR]
+    for target in [d for d in segment.drafts if d.zone == part]:
+        told = [d for s in near for d in s.kept if d.zone and d.zone.endswith(part)]
         told = [d for d in told if set(d.feet or ()) & set(target.feet or ())]
         if len({d.zone for d in told}) == 1 and target.feet == told[-1].feet:
             target.zone = told[-1].zone

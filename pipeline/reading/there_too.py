@@ -21,7 +21,7 @@ _ONLY_THERE = frozenset({"only", "just"})
 _LIGHT = frozenset({
     "and", "the", "in", "on", "his", "her", "but", "maybe", "some", "one", "it", "of", "too", "as", "well", "also",
     "has", "have", "had", "be", "is", "there", "'s", "could", "may", "might", "i", "though", "same", "a", "at",
-    "bit", "got", "starting", "little", "touch", "brewing", "wee",
+    "bit", "got", "little", "touch", "wee",
 })  # fmt: skip
 _HAD = frozenset({"'s", "had", "was", "were"})
 _HAVING = frozenset({"got", "has", "have"})
@@ -79,7 +79,8 @@ def is_doubted(talk: Talk, segment: Segment) -> bool:
     cues = [m for m in segment.having("doubts") if m.get("doubts") == "before"]
     held = {i for m in cues for i in range(m.start, m.end)}
     held |= {i for m in segment.having("feet") for i in range(m.start, m.end)}
-    return bool(cues) and talk.words_beside(segment, held) <= _LIGHT
+    rest = talk.words_beside(segment, held)
+    return bool(cues) and (rest <= _LIGHT or ("same" not in rest and rest - {"starting", "brewing"} <= _LIGHT))
 
 
 def copy_doubted(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:

@@ -203,6 +203,10 @@ test_would_want_a_picture = reads(
 test_a_little_starting = reads(
     [
         (
+            "Seedy toe, off hind, moderate. Could be the same starting in the near hind, too early to say.",
+            ["LH finding white_line_disease suspected ~moderate", "RH finding white_line_disease ~moderate"],
+        ),
+        (
             "No thrush in the hinds, maybe a little starting in the left front.",
             ["LF finding thrush suspected ~mild", "LH+RH finding thrush absent"],
         ),
