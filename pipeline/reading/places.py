@@ -11,6 +11,7 @@ from itertools import pairwise
 from pipeline.reading.mentions import Mention
 from pipeline.reading.sayings import Sayings
 from pipeline.reading.talk import Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
 YARD = frozenset(
@@ -73,6 +74,19 @@ _IN_A_NAME = ("findings", "zones", "shoe_states", "shoe_types", "severities", "m
 _COMING_BACK = Sayings(*(f"{led} back there" for led in ("i 'm", "we 're", "'ll be", "to be", "be", "i come", "i go")))
 _LONGEST = 3  # words of "Long Meadow Farm" before its last
 _AND = (["and"], ["and", "the"], ["and", "in", "the"], ["and", "at", "the"])
+_RIGHT_BACK = Sayings("right back")
+_CUTTING = frozenset({
+    "cut", "cutting", "pare", "pared", "paring", "carved", "whittled", "took", "take", "taken", "taking", "brought",
+    "bring", "set", "go", "goes", "went", "gone", "going", "runs", "running", "ran", "come", "comes", "came", "grown",
+    "clipped", "hacked", "ground", "rolled", "peeled",
+})  # fmt: skip
+_CUT_IT = _CUTTING | {
+    "resected", "resect", "resecting", "debrided", "dressed", "dress", "dressing", "rasped", "rasp", "trimmed", "trim",
+    "nipped", "dug", "cleaned", "scraped", "backed",
+}  # fmt: skip
+_CUT_OFF = frozenset({"it", "that", "them", "those", "this", "everything"})
+_WHAT_IS_CUT = frozenset({"toe", "toes", "wall", "walls", "frog", "heel", "heels", "horn", "hoof", "shoe", "shoes"})
+_SAME_CLAUSE = frozenset({",", *SENTENCE_ENDS})
 
 
 def leave_out_places(talk: Talk) -> None:
@@ -81,6 +95,10 @@ def leave_out_places(talk: Talk) -> None:
         if mention.readings["feet"] in ("fronts", "hinds") and _is_place(talk, mention):
             mention.readings.pop("feet")
             mention.dropped = mention.dropped or not mention.readings
+    for at, _ in talk.turns(_RIGHT_BACK):
+        for mention in [m for m in talk.having("feet", "RH") if m.start == at and _how_far_back(talk, at)]:
+            mention.readings.pop("feet")
+            mention.dropped = True
     for at, form in talk.turns(_COMING_BACK):
         for mention in talk.mentions:
             if mention.start == at + len(form) - 2 and mention.get("feet") is not None:
@@ -148,6 +166,26 @@ def _is_place(talk: Talk, mention: Mention) -> bool:
         return False
     noun = next((word for word in behind if word not in _THE - {"tractor"}), "")
     return noun in YARD | _VEHICLES | _PARTS
+
+
+def _how_far_back(talk: Talk, at: int) -> bool:
+    """ "Resected it right back", "took the toe right back", "pared right back to sound horn": how far, no right hind.
+
+    Not "trimmed right back", "took the shoe off the right back", "trimmed it right back and left back".
+    """
+    led, behind = talk.words[at - 1], talk.words[at + 2 : at + 5]
+    if "left" in behind[:3] and behind[0] in ("and", "or"):
+        return False
+    if led in _CUTTING or behind[:1] in (["to"], ["past"], ["into"]):
+        return True
+    start = at - 1
+    while start and talk.words[start - 1] not in _SAME_CLAUSE:
+        start -= 1
+    part = talk.mention_ending(at)
+    told = part is not None and part.is_any(("zones", "findings")) and part.get("feet") is None
+    first = part.start if part is not None and told else at - 1
+    cut = led in _CUT_OFF or ((told or led in _WHAT_IS_CUT) and talk.words[first - 1] in _ITS | {"that", "those", "my"})
+    return cut and not _CUT_IT.isdisjoint(talk.words[start:at])
 
 
 def _behind_it(talk: Talk, mention: Mention) -> bool:

@@ -172,3 +172,30 @@ def test_a_horse_of_the_name_of_a_place(read: Read) -> None:
     tally, meadow = read("Tally. Thrush at the toe, left hind. Long Meadow. Trimmed.", "Tally", "Long Meadow")
     assert told(tally) == ["LH finding thrush @toe"]
     assert told(meadow) == ["LF+RF+LH+RH work trim"]
+
+
+# "Right back" as how far something was cut, no right hind.
+test_how_far_back = reads(
+    [
+        (
+            "White line disease in the near hind, severe, resected it right back, copper sulphate on it.",
+            ["LH finding white_line_disease ~severe", "LH treatment copper_sulfate", "LH treatment resection"],
+        ),
+        (
+            "Left front, seedy toe, I resected the wall right back.",
+            ["LF finding white_line_disease", "LF treatment resection"],
+        ),
+        ("Canker near fore. Pared the frog right back, iodine.", ["LF finding canker", "LF treatment iodine"]),
+        ("Trimmed right back to sound horn in the near fore.", ["LF work trim"]),
+        ("Took the toe right back on the off fore, reset it.", ["RF work reset"]),
+        ("Abscess in the left front, it's come right back.", ["LF finding abscess"]),
+        # the right hind
+        ("Trimmed right back.", ["RH work trim"]),
+        ("Resected the right back, iodine.", ["RH treatment iodine", "RH treatment resection"]),
+        ("Took the shoe off the right back.", ["RH work removed"]),
+        ("Corn left front, crack right back.", ["LF finding corn", "RH finding crack"]),
+        ("He had thrush at the toe right back.", ["RH finding thrush @toe"]),
+        ("Trimmed it right back and left back.", ["LH+RH work trim"]),
+    ],
+    "Tally. {}",
+)
