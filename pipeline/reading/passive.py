@@ -86,7 +86,7 @@ def _lost(talk: Talk, at: int) -> bool:
 
 def _then_lost(talk: Talk, segment: Segment) -> bool:
     """ "Left front put back on, he stepped it off last night": the same foot's, told right behind a comma."""
-    if talk.tokens.lowers[segment.end : segment.end + 1] != [","]:
+    if talk.tokens.lowers[segment.end : segment.end + 1] != [","] or segment is talk.segments[-1]:
         return False
     behind = talk.segments[segment.index + 1]
     others = [m for m in behind.having("feet") if m.readings["feet"] not in ("pair_in_hand", "in_hand")]
