@@ -16,7 +16,8 @@ _THEN_IT_IS = Sayings(*(
     f"{then} {it}" for then in ("then", "after that", "after which", "at which point", "from then on", "that day")
     for it in ("it 's", "it is", "he 's in", "she 's in", "he 's back in", "she 's back in", "the", "new", "a new")
 ))  # fmt: skip
-_THEN = frozenset({"then", "after", "point", "day", "for", "sedated", "sedation", "doped"})
+_GETS_THEN, _INTO = _TO_GET - {"goes", "go"}, frozenset({"back", "into", "to", "up"})
+_THEN = frozenset({"then", "after", "point", "day", "for", "sedated", "sedation", "doped"}) | _TO_GET
 _TO_COME = GETTING | {"due", "getting", "to", "having", "going"}
 _THEN_SAID = frozenset({"then"})
 _NEAR = 3  # tokens from "for" or "then" to what will be done: "for his new front shoes"
@@ -89,7 +90,7 @@ def _then(talk: Talk, sentence: list[Segment]) -> list[int]:
         if due.slot != "next_visit_weeks" or not first.start <= behind.start < last.end:
             continue
         said = any(_THEN_IT_IS.within(talk.words, max(due.end, first.start), behind.start))
-        later = said or _right_behind(talk, due.end, behind)
+        later = said or _right_behind(talk, due.end, behind) or (due.start >= first.start and _gets(talk, due, behind))
         if later and all(d.slot in PLANNABLE for d in told if d.start > due.start):
             starts.append(behind.start - 1)
     return starts
@@ -104,6 +105,15 @@ def _right_behind(talk: Talk, end: int, behind: Draft) -> bool:
         end = behind.end + (talk.words[behind.end : behind.end + 1] == [","])  # "Duke in three, sedated, please."
         return talk.words[end : end + 1] in ([], ["."], ["please"])
     return (lead == "for" or (lead == "then" and fitted)) and len(rest) <= _NEAR and not {",", "."} & set(rest)
+
+
+def _gets(talk: Talk, due: Draft, behind: Draft) -> bool:
+    """ "Back in one week, and the left hind gets a new shoe", "… goes into a bar shoe"; not "… goes best in bars"."""
+    told = [i for i in range(due.end, behind.start - 1) if _is_to_get(talk, i)]
+    if not told or behind.segment.having("times", "today"):
+        return False
+    verb, after = talk.words[told[0] + 1 : told[0] + 3]
+    return verb in _GETS_THEN or after in _INTO
 
 
 def got_then(talk: Talk, sentence: Sentence, segment: Segment) -> bool:

@@ -152,3 +152,47 @@ test_what_is_told_of_it = reads(
         ),
     ]
 )
+
+test_gets_behind_a_time_to_come = reads(
+    [
+        (
+            "Left hind abscess, drained. Shoe's off and stays off. I'm back in one week, and the left hind gets a new "
+            "shoe with a full pad.",
+            [
+                "- next_visit_weeks 1 planned",
+                "LH finding abscess",
+                "LH pad full planned",
+                "LH treatment drained",
+                "LH work new_shoe planned",
+                "LH work removed",
+            ],
+        ),
+        (
+            "Back in a week, and he goes back into a plain shoe on the off fore, size one.",
+            ["- next_visit_weeks 1 planned", "RF shoe_size 1 planned", "RF shoe_type plain planned"],
+        ),
+        (
+            "Abscess off fore. Shoe off, soaked it. Back in one week, and I'd hope to put a new shoe on it.",
+            [
+                "- next_visit_weeks 1 planned",
+                "RF finding abscess",
+                "RF treatment soak",
+                "RF work new_shoe planned",
+                "RF work removed",
+            ],
+        ),
+        ("I'm hoping to get bar shoes on in front.", ["LF+RF shoe_type bar planned"]),
+        # no plan
+        ("I hope to God it's only a bruise in the off fore.", ["RF finding bruise"]),
+        (
+            "Back in six weeks, today the left hind gets a new shoe.",
+            ["- next_visit_weeks 6 planned", "LH work new_shoe"],
+        ),
+        ("Back in six weeks, and the left hind has thrush.", ["- next_visit_weeks 6 planned", "LH finding thrush"]),
+        (
+            "The left hind gets a new shoe, six nails. Back in six weeks.",
+            ["- next_visit_weeks 6 planned", "LH nails 6", "LH work new_shoe"],
+        ),
+        ("I'd hoped to get bars on the fronts but he'd not stand.", []),
+    ]
+)
