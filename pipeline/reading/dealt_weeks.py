@@ -16,6 +16,7 @@ from pipeline.reading.mentions import Mention
 from pipeline.reading.roster_names import HorseTalk
 from pipeline.reading.talk import Draft, Segment, Talk
 from pipeline.reading.times import WEEKS_PER_UNIT
+from pipeline.reading.together import here_today
 from pipeline.reading.unnamed_weeks import HE_AND_SHE, described, weeks_put_right
 from pipeline.record import Status, value_problem
 from pipeline.vocabulary import CLASS_SLOTS
@@ -220,7 +221,7 @@ def _horses(talk: Talk, start: int, end: int, found: HorseTalk) -> list[_Named]:
     """Token span and horses of every name, and of "both", "the pair", "the others"."""
     spans = [s for s in found.spans if start <= s.start < end and s.start not in talk.putting_right]
     named: list[_Named] = [(s.start, s.end, (s.horse,)) for s in spans]
-    everyone = tuple(range(len(found.horses)))
+    everyone = tuple(here_today(talk, found.spans, len(found.horses)))
     if talk.words[start] in ("all", "everybody", "everyone") and len(everyone) > 1:
         named.append((start, start + 1, everyone))  # "All back in eight weeks"
     told = {s.horse for s in spans}

@@ -7,6 +7,7 @@ from pipeline.reading.names import NameFinder
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.talk import Segment
 from pipeline.reading.times import the_horse_before, the_horse_behind
+from pipeline.reading.together import here_today
 
 SEVERAL = 2
 _BESIDE = frozenset(["beside", "next", "near", "alongside", "standing"])
@@ -53,7 +54,7 @@ class HorsesTogether(NameFinder):
         if segment.index in self._together:
             return self._together[segment.index]
         cues = {m.get("horse_cues") for m in segment.mentions if self._talk.words[m.start - 1] != "with"}
-        everyone = list(range(len(self.found.horses)))
+        everyone = here_today(self._talk, self.found.spans, len(self.found.horses))
         if "pair_any" in cues or self._of_them_all(segment):
             return everyone
         if len(everyone) > 1 and told_of_each(self._talk, segment, slot):

@@ -6,7 +6,9 @@ from itertools import pairwise
 
 from pipeline.reading.roster_names import NameSpan
 from pipeline.reading.sayings import Sayings
+from pipeline.reading.stretches import next_mark
 from pipeline.reading.talk import Segment, Talk
+from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
 
 GROUP = Sayings(
@@ -36,6 +38,12 @@ _ALL_SO_MANY = frozenset({
     ("all three", 3), ("the three of them", 3), ("all three of them", 3), ("all five", 5), ("both of them", 2),
     ("the pair of them", 2), ("the two of them", 2), ("all four of them", 4),
 })  # fmt: skip
+_A_DAY = frozenset({"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "tomorrow", "week"})
+_ON_A_DAY = _A_DAY | {
+    "'s", "is", "'ll", "will", "be", "next", "on", "for", "in", "instead", "not", "till", "until", "to", "the", "get",
+    "getting", "done", "booked", "down", "coming", "having", "it", "i", "'m", "doing", "do", "now",
+}  # fmt: skip
+_CLAUSE = frozenset({",", "and", "but", "so", "because", *SENTENCE_ENDS})
 _LEAD_WITHIN = 4  # words of a sentence that count its horses
 _WAITS = 2  # sentences that may pass between the names and what is said of them all
 
@@ -57,7 +65,8 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
         several = len(named) == len(listed) >= _SEVERAL
         told = several and any(m.is_any(_TRADE) for s in sentence for m in s.mentions)
         counted = _of_so_many(talk, sentence)
-        everyone = list(dict.fromkeys(s.horse for s in spans if s.start < sentence[0].start))
+        here = here_today(talk, spans, 1 + max((s.horse for s in spans), default=-1))
+        everyone = [h for h in here if any(s.horse == h and s.start < sentence[0].start for s in spans)]
         if counted is not None and not named and len(everyone) == counted:
             together.update(dict.fromkeys([s.index for s in sentence], everyone))
             _horses_not_feet(sentence)
@@ -81,6 +90,28 @@ def told_together(talk: Talk, spans: list[NameSpan]) -> dict[int, list[int]]:
             shared = []
         since += 1
     return together
+
+
+def here_today(talk: Talk, spans: list[NameSpan], horses: int) -> list[int]:
+    """The horses without one that is only told to be another day's, "Sable's next week": the rest are "the pair"."""
+    everyone = list(range(horses))
+    if horses <= _SEVERAL or not (talk.says(_A_DAY) or talk.having("asides", "not_today")):
+        return everyone
+    here = [h for h in everyone if not _of_another_day(talk, [s for s in spans if s.horse == h], h)]
+    return here if len(here) >= _SEVERAL else everyone
+
+
+def _of_another_day(talk: Talk, spans: list[NameSpan], horse: int) -> bool:
+    """Whether all that is told of the horse is that it is another day's."""
+    told = [d for s in talk.segments if s.horse == horse for d in s.drafts if d.slot != "next_visit_weeks"]
+    for span in spans if not any(not d.dropped for d in told) else ():
+        stop = next_mark(talk, span.end, _CLAUSE)
+        words = talk.words[span.end : stop]
+        away = any(m.get("asides") == "not_today" for m in talk.starting_in(span.end, stop))
+        day = not _A_DAY.isdisjoint(words) and (words[-1] != "week" or words[-2:] == ["next", "week"])
+        if not away and not (day and _ON_A_DAY.issuperset(words)):
+            return False
+    return bool(spans) and all(d.dropped for d in told)
 
 
 def _of_all_waiting(talk: Talk, sentence: list[Segment], count: int) -> bool:

@@ -137,3 +137,30 @@ CASES: list[tuple[str, dict[str | None, list[str]]]] = [
 @pytest.mark.parametrize(("text", "expected"), CASES, ids=[case[0] for case in CASES])
 def test_pair_weeks(read: Read, text: str, expected: dict[str | None, list[str]]) -> None:
     assert {v.horse: told(v) for v in read(text, "Tally", "Buck")} == expected
+
+
+TRIM, SIX = "LF+RF+LH+RH work trim", "- next_visit_weeks 6 planned"
+OF_THREE: list[tuple[str, dict[str | None, list[str]]]] = [
+    (f"{led} {told_of} {weeks}", {"Tally": [SIX, TRIM], "Buck": [SIX, TRIM]})
+    for led, told_of, weeks in (
+        ("Tally and Buck today, Sable's next week, she's in foal.", "Tally trimmed. Buck trimmed.", "Both in six."),
+        ("Tally and Buck today, Sable's tomorrow.", "Tally trimmed. Buck trimmed.", "Six weeks for the pair of them."),
+        ("I'm doing Sable next week.", "Tally trimmed. Buck trimmed.", "Six weeks for both."),
+        ("Tally trimmed.", "Buck trimmed. Sable's on Thursday instead, she was out.", "All back in six weeks."),
+        ("Tally trimmed.", "Buck trimmed. Sable isn't due.", "Six weeks for the two of them."),
+    )
+] + [
+    (
+        "Tally trimmed. Buck trimmed. Sable trimmed, she's racing next week. Six weeks for all of them.",
+        {"Tally": [SIX, TRIM], "Buck": [SIX, TRIM], "Sable": [SIX, TRIM]},
+    ),
+    (
+        "Tally trimmed. Sable's next, trimmed. Buck trimmed. All back in six weeks.",
+        {"Tally": [SIX, TRIM], "Sable": [SIX, TRIM], "Buck": [SIX, TRIM]},
+    ),
+]
+
+
+@pytest.mark.parametrize(("text", "expected"), OF_THREE, ids=[case[0] for case in OF_THREE])
+def test_one_of_another_day(read: Read, text: str, expected: dict[str | None, list[str]]) -> None:
+    assert {v.horse: told(v) for v in read(text, "Tally", "Buck", "Sable")} == expected
