@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pipeline.reading.mentions import Mention
+from pipeline.reading.opening import sentence_start
 from pipeline.reading.talk import Talk
 from pipeline.reading.tokens import SENTENCE_ENDS
 from pipeline.vocabulary import CLASS_SLOTS
@@ -21,10 +22,12 @@ _NOTHING = frozenset(
     {"none", "nothing", "clean", "clear", "free", "zip", "nil", "normal", "negative", "not", "no", "ok"}
 )
 _ANSWERS = ("findings", "tester_responses", "pulses", "gaits", "resolutions")
+_OWN = ("tester_responses", "pulses", "severities")
 _HEADS = (*CLASS_SLOTS, "tester_heads", "pulse_heads", "nail_line_heads", "tester_responses", "pulses")
 _BETWEEN = _JOINTS | _LEADS
 _PAIR = 2
 _NOT, _NOT_WITHIN = frozenset({"not"}), 4  # ", not in the" before a foot
+_THAT_ONE, _IS, _SOON = ["that", "one"], frozenset({"'s", "is", "was"}), 10  # tokens to "that one"
 POINTED_AT = frozenset({"those", "them", "that", "these"})
 
 
@@ -76,6 +79,8 @@ def _closes(talk: Talk, run: list[Mention]) -> bool:
     told = _told_before(talk, first)
     if talk.tokens.lowers[last.end : last.end + 1] == [","] and _worked_otherwise(talk, first, last):
         return False
+    if told_by_itself(talk, first, last):
+        return False
     if after in SENTENCE_ENDS:
         return True
     if after == "," and _counts_anew(talk, first, last):
@@ -126,6 +131,22 @@ def _worked_otherwise(talk: Talk, first: Mention, last: Mention) -> bool:
     before = next((m for m in reversed(talk.having("work")) if m.end <= first.start), None)
     near = before is not None and SENTENCE_ENDS.isdisjoint(talk.words[before.end : first.start])
     return near and before is not None and before.get("work") != behind.get("work")
+
+
+def told_by_itself(talk: Talk, first: Mention, last: Mention) -> bool:
+    """ "Normal in the near fore, and the off fore, let me see, that one's raised": an answer, and another of its own.
+
+    Not "thrush in the near hind and the off hind, that one's severe", where both have what was told.
+    """
+    for at in range(last.end, min(last.end + _SOON, len(talk.words) - 3)):
+        if talk.words[at : at + 2] == _THAT_ONE:
+            told = talk.mention_starting(at + 3) if talk.words[at + 2] in _IS else None
+            start = sentence_start(talk, first.start)
+            before = [m for m in talk.mentions if told is not None and start <= m.start < first.start]
+            return told is not None and told.is_any(_OWN) and any(m.is_any(_OWN) for m in before)
+        if talk.words[at] in SENTENCE_ENDS or talk.words[at] == "and":
+            return False
+    return False
 
 
 def _past_fillers(talk: Talk, start: int) -> int:

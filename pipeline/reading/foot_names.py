@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from itertools import pairwise
 
-from pipeline.reading.foot_lists import foot_lists
+from pipeline.reading.foot_lists import foot_lists, told_by_itself
 from pipeline.reading.mentions import Mention
 from pipeline.reading.numbers import Number
 from pipeline.reading.opening import sentence_start
@@ -206,7 +206,7 @@ def join_feet(talk: Talk) -> None:
         leading = not _told_before(talk, first)
         if not leading and (after in (_VERBS | {"i", "we"}) or _done_otherwise(talk, second)):
             continue
-        if not leading and _answered_behind(talk, first, second):
+        if not leading and (_answered_behind(talk, first, second) or told_by_itself(talk, first, second)):
             continue
         _join(talk, first, second)
 

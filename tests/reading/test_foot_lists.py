@@ -214,3 +214,23 @@ test_told_anew_of_the_rest = reads(
     ],
     "Tally. {}",
 )
+
+test_the_last_foot_has_an_answer_of_its_own = reads(
+    [
+        (
+            "Pulse is normal in the left front, and the right front, uh, let me think, that one's raised.",
+            ["LF pulse normal", "RF pulse raised"],
+        ),
+        (
+            "Pulse normal in the left front and the right front, that one's bounding.",
+            ["LF pulse normal", "RF pulse bounding"],
+        ),
+        (
+            "Mild thrush in the left hind and the right hind, that one's severe.",
+            ["LH finding thrush ~mild", "RH finding thrush ~severe"],
+        ),
+        ("Pulse is raised in the left front and the right front, and that's a worry.", ["LF+RF pulse raised"]),
+        ("Pulse is normal in the left front, and the right front.", ["LF+RF pulse normal"]),
+    ],
+    "Tally. {}",
+)
