@@ -146,6 +146,8 @@ def is_no_cue(talk: Talk, cue: Mention) -> bool:
         return not _weighed(talk, cue)
     if talk.words[cue.start : cue.end + 1] in _SORRY_FOR:
         return True
+    if "thinking" in talk.words[cue.start : cue.end] and talk.words[cue.end - 1] != "horse":
+        return talk.words[cue.end : cue.end + 1] not in ([], ["."], [","], ["there"])  # "… of his brother coming too"
     if talk.words[cue.start : cue.end] in _PAUSING and (_two_statements(talk, cue) or _goes_on(talk, cue)):
         return True
     if talk.words[cue.start : cue.end] in _ADDING and _adds(talk, cue):

@@ -77,3 +77,27 @@ CASES = [
 @pytest.mark.parametrize(("text", "horses"), CASES, ids=[text for text, _ in CASES])
 def test_whose_part_opens(read: Read, text: str, horses: dict[str, list[str]]) -> None:
     assert {visit.horse: told(visit) for visit in read(text, "Buck", "Tally")} == horses
+
+
+# What was told is another's, who is named by nothing: taken back, and asked about.
+test_told_of_one_in_mind = reads(
+    [
+        (
+            "Left hind's got thrush in the frog. Wait. I'm thinking of his brother. Buck's is the right hind, thrush "
+            "in the right hind frog, mild.",
+            ["RH finding thrush @frog ~mild"],
+        ),
+        ("Near fore has a corn. No, I'm thinking of the other mare. Off fore has the corn.", ["RF finding corn"]),
+        (
+            "Bruise in the left front. Hang on, that's his brother I'm thinking of. Buck has it in the right front.",
+            ["RF finding bruise"],
+        ),
+        ("Trimmed. Left hind has thrush. No, I've got him confused with his brother.", ["LF+RF+LH+RH work trim"]),
+        ("Thrush off hind. Corn near fore. Sorry, I was thinking of the last one.", ["RH finding thrush"]),
+        # nothing taken back
+        ("Left hind has thrush. I'm thinking of his brother coming next time.", ["LH finding thrush"]),
+        ("Corn near fore. I was thinking of the other mare when I dug it out.", ["LF finding corn"]),
+        ("Left hind's got thrush in the frog. His brother's is way worse.", ["LH finding thrush @frog"]),
+    ],
+    "Buck. {}",
+)
