@@ -27,7 +27,8 @@ _BY_NOW = frozenset({"now", "today"})
 _PRONOUNS = (["it"], ["that"], ["any"], ["them"], ["one"], ["some"], ["this"])
 _WHO = frozenset({"he", "she"})
 _FINDING = frozenset(
-    {"i", "find", "see", "seen", "saw", "feel", "felt", "could", "can", "ca", "'m", "seeing", "finding"}
+    {"i", "find", "see", "seen", "saw", "feel", "felt", "could", "can", "ca", "'m", "seeing", "finding", "show"}
+    | {"showed", "shows", "this", "guy", "horse", "films", "film", "x", "-", "rays", "ray", "pictures", "radiographs"}
 )
 # "And I saw none in the off fore"
 _TOLD_BY = _WHO | {"i", "said", "says", "owner", "vet", "saw", "see", "felt", "feel"}
@@ -76,7 +77,7 @@ def is_none(talk: Talk, segment: Segment) -> bool:
         words -= _BY_NOW  # "not seeing any on the right hind now"
     if not _OF_WHAT.isdisjoint(words):
         words -= _TOLD_BY  # "he hasn't got it in the near fore"
-    if "any" in words or "one" in words:
+    if not words.isdisjoint(("any", "one", "none")):
         words -= _FINDING  # "didn't find any in the off fore"
     if not words.isdisjoint(_SAYING):
         words -= _told_that(talk, segment)

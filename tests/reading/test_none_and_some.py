@@ -69,3 +69,26 @@ test_put_on_the_other_foot = reads(
     ],
     "Tally. {}",
 )
+
+test_films_show_none = reads(
+    [
+        (
+            "Rotation in the left front, her films didn't show any in the right front.",
+            ["LF finding rotation", "RF finding rotation absent"],
+        ),
+        (
+            "Keratoma near fore. The x-ray showed none in the off fore.",
+            ["LF finding keratoma", "RF finding keratoma absent"],
+        ),
+        (
+            "Moderate on the testers in the left front, didn't show any in the right front.",
+            ["LF tester moderate", "RF tester none"],
+        ),
+        ("Thrush in both hinds. Films show nothing in the fronts.", ["LH+RH finding thrush"]),
+        (
+            "Thrush left hind. This horse showed no heat in the right hind.",
+            ["LH finding thrush", "RH finding heat absent"],
+        ),
+    ],
+    "Tally. {}",
+)
