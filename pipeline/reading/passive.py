@@ -88,9 +88,9 @@ def _then_lost(talk: Talk, segment: Segment) -> bool:
     """ "Left front put back on, he stepped it off last night": the same foot's, told right behind a comma."""
     if talk.tokens.lowers[segment.end : segment.end + 1] != [","] or segment is talk.segments[-1]:
         return False
-    behind = talk.segments[segment.index + 1]
-    others = [m for m in behind.having("feet") if m.readings["feet"] not in ("pair_in_hand", "in_hand")]
-    return bool(behind.having("shoe_states", "lost")) and not others
+    behind = talk.segments[segment.index + 1 : segment.index + 2]  # none behind "on the fronts, if you please"
+    others = [m for s in behind for m in s.having("feet") if m.readings["feet"] not in ("pair_in_hand", "in_hand")]
+    return any(s.having("shoe_states", "lost") for s in behind) and not others
 
 
 def _put_back_by_hand(talk: Talk, segment: Segment, at: int) -> None:
