@@ -143,7 +143,8 @@ def copy_none(talk: Talk, segment: Segment, feet: Feet) -> list[Copied]:
     graded = last.severity and not _graded_behind(talk, segment, last)
     if is_heading(talk, last) and not (graded or elsewhere):  # not "Thrush, left hind. Right none."
         if last.feet == feet:  # "Cracks, left front none, left hind one"
-            last.status = Status.ABSENT
+            last.dropped, last.status = False, Status.ABSENT  # "All four reset. Thrush? Not in any of his feet."
+            last.evidence.update(range(segment.start, segment.end))
             last.note("denied")
             return []
         last.drop(SOUGHT)

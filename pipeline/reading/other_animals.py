@@ -65,6 +65,14 @@ _HEADS = frozenset({"head", "mind", "brain"})
 _MINDED = _HEADS | {"thinking", "confusing", "mixing", "picturing"}
 _SEXES = {"mother": "she", "dam": "she", "sister": "she", "sire": "he", "father": "he", "brother": "he", "son": "he"}
 _KINDRED, _ACROSS = frozenset(_SEXES), {"she": "his", "he": "her"}
+_ANOTHER_DAY = Sayings(
+    "different story", "another story", "another day", "doing him tomorrow", "doing her tomorrow",
+    *(
+        f"{is_} {day}"
+        for is_ in ("'s", "is", "'s on", "is on", "'s for", "'s not till", "'s next", "is next")
+        for day in ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "tomorrow", "week")
+    ),
+)  # fmt: skip
 _POSSESSIVES = frozenset({"'s", "'"})
 
 
@@ -147,12 +155,32 @@ def _forget_the_one_in_mind(talk: Talk) -> None:
 
 
 def _mark_nearby(talk: Talk) -> None:
-    for at in talk.where(_NEARBY):
+    for at in [*talk.where(_NEARBY), *_of_another_day(talk)]:
         owned = talk.words[at + 1 : at + 3]
         if talk.words[max(0, at - 2) : at - 1] == ["be"]:
             continue  # "next time she's sedated or she'll be somebody else's mare": still this one
         if len(owned) > 1 and owned[0] in _POSSESSIVES and owned[1] in HORSE_NOUNS:
             _mark(talk, at, at + 3)
+
+
+def _of_another_day(talk: Talk) -> list[int]:
+    """ "Danny's horse with the abscess, that's Thursday, a different story": whose it is, behind the horse in hand."""
+    owners = []
+    for day, _ in talk.turns(_ANOTHER_DAY) if talk.having("horse") else ():
+        at = day
+        while at > 1 and talk.words[at] not in SENTENCE_ENDS:
+            at -= 1
+            if talk.words[at] in _POSSESSIVES and talk.words[at + 1] in HORSE_NOUNS:
+                break
+        named = [m.start for m in talk.having("horse")]
+        if (
+            named[0] < at - 1
+            and talk.words[at] in _POSSESSIVES
+            and talk.tokens.large[at - 1]
+            and not any(at < name < day for name in named)
+        ):
+            owners.append(at - 1)
+    return owners
 
 
 def _mark_other_ones(talk: Talk) -> None:

@@ -36,6 +36,35 @@ def test_somebody_elses_person_or_thing(read: Read, said: str) -> None:
     assert told(visit) == ["LF finding corn"]
 
 
+ANOTHER_DAYS = """\
+Danny's horse with the abscess, that's Thursday, that's a different story.
+Karen's mare with the thrush, that's tomorrow.
+The Millers' pony with the canker, that's another story.
+Tom's gelding, the one with the founder, he's Friday.
+Susie's horse that had the abscess is next week.
+Danny's horse has an abscess, I'm doing him tomorrow.
+"""
+
+
+@pytest.mark.parametrize("aside", ANOTHER_DAYS.splitlines())
+def test_somebodys_horse_of_another_day(read: Read, aside: str) -> None:
+    (visit,) = read(f"Tally. Trimmed all round. {aside} Corn in the left front. Six weeks.", "Tally")
+    assert told(visit) == ["- next_visit_weeks 6 planned", "LF finding corn", "LF+RF+LH+RH work trim"]
+
+
+@pytest.mark.parametrize("turn", ["Danny's horse, Buck, he's Friday.", "Danny's horse next, that's Buck."])
+def test_somebodys_horse_that_is_named(read: Read, turn: str) -> None:
+    tally, buck = read(f"Tally. Trimmed all round. {turn} Corn in the left front.", "Tally", "Buck")
+    assert told(tally) == ["LF+RF+LH+RH work trim"]
+    assert told(buck) == ["LF finding corn"]
+
+
+@pytest.mark.parametrize("denied", ["No, not in any of his feet.", "None in any foot."])
+def test_a_question_denied_of_the_feet_in_hand(read: Read, denied: str) -> None:
+    (visit,) = read(f"Tally. Trimmed all round. Thrush? {denied}", "Tally")
+    assert told(visit) == ["LF+RF+LH+RH finding thrush absent", "LF+RF+LH+RH work trim"]
+
+
 GUESSES = """\
 If I had to bet there's an abscess brewing, right front.
 If I had to guess, an abscess in the right front.
